@@ -1,0 +1,331 @@
+"""What a message can mean: the acts, and the context they are read in.
+
+The names of acts and fields are those of the reading contract and of `python -m bot read`.
+A field is None when it was neither said nor follows from what was said.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, fields
+from datetime import date, datetime
+from typing import Any, ClassVar, Literal
+from zoneinfo import ZoneInfo
+
+from handlers.practice.kinds import Shares
+
+Units = Literal["metric", "us", "imperial"]
+
+Topic = Literal[
+    "dose",
+    "dilution",
+    "due",
+    "bin",
+    "trench",
+    "bed",
+    "batch",
+    "starter",
+    "trouble",
+    "allowed",
+    "totals",
+    "custody",
+    "help",
+    "why",
+]
+"""What can be asked. `why` is read only where `Context.after_bot` holds."""
+
+Sign = Literal[
+    "white_mould",
+    "green_mould",
+    "black_mould",
+    "other_mould",
+    "sour",
+    "rotten",
+    "ammonia",
+    "alcohol",
+    "wet",
+    "dry",
+    "no_liquid",
+    "much_liquid",
+    "insects",
+    "rodents",
+    "gas",
+    "warm",
+    "cold",
+]
+"""What can be seen or smelt in a bin."""
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """All that a message is read with: nothing else decides what it means."""
+
+    at: datetime
+    """When it was sent; aware of its zone."""
+    zone: ZoneInfo
+    """The group's zone: it decides which day "today" is."""
+    units: Units = "metric"
+    bins: tuple[str, ...] = ()
+    members: tuple[str, ...] = ()
+    sender: str | None = None
+    bot_names: tuple[str, ...] = ("pailkeeper", "bot")
+    """What the bot is called when somebody turns to it."""
+    after_bot: bool = False
+    """It replies to the bot's words, or follows on them directly."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Act:
+    act: ClassVar[str]
+    rules: tuple[str, ...] = field(default=(), compare=False)
+    """Names of the rules that made this act, for `--explain`."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Layer(_Act):
+    """Scraps went into a bin."""
+
+    act = "layer"
+    mass_kg: float | None = None
+    volume_l: float | None = None
+    materials: Shares | None = None
+    rich: float | None = None
+    bin: str | None = None
+    member: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Drain(_Act):
+    """Liquid was drawn off."""
+
+    act = "drain"
+    volume_l: float | None = None
+    bin: str | None = None
+    member: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Open(_Act):
+    """A bin was started, or named for the first time."""
+
+    act = "open"
+    bin: str | None = None
+    capacity_l: float | None = None
+    shared: bool | None = None
+    member: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Seal(_Act):
+    """A bin was closed to ferment."""
+
+    act = "seal"
+    bin: str | None = None
+    member: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bury(_Act):
+    """Fermented contents went into soil."""
+
+    act = "bury"
+    bin: str | None = None
+    member: str | None = None
+    on: date | None = None
+    place: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Observe(_Act):
+    """Something was seen, smelt or measured in a bin."""
+
+    act = "observe"
+    signs: tuple[Sign, ...] = ()
+    celsius: float | None = None
+    ph: float | None = None
+    bin: str | None = None
+    member: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Batch(_Act):
+    """Starter bran was mixed to ferment."""
+
+    act = "batch"
+    mass_kg: float | None = None
+    volume_l: float | None = None
+    member: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stock(_Act):
+    """How much starter is on hand, or was bought."""
+
+    act = "stock"
+    mass_kg: float | None = None
+    volume_l: float | None = None
+    member: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Offer(_Act):
+    """A bin is to pass to somebody else."""
+
+    act = "offer"
+    bin: str | None = None
+    to: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Accept(_Act):
+    """Yes to an offer, or to a turn on the rota."""
+
+    act = "accept"
+    bin: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Decline(_Act):
+    """No to an offer, or to a turn on the rota."""
+
+    act = "decline"
+    bin: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Amend(_Act):
+    """The last record, or the one replied to, is to be corrected: the corrected fields."""
+
+    act = "amend"
+    mass_kg: float | None = None
+    volume_l: float | None = None
+    capacity_l: float | None = None
+    shared: bool | None = None
+    materials: Shares | None = None
+    rich: float | None = None
+    signs: tuple[Sign, ...] = ()
+    celsius: float | None = None
+    ph: float | None = None
+    place: str | None = None
+    bin: str | None = None
+    member: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Retract(_Act):
+    """The last record, or the one replied to, is to be struck out."""
+
+    act = "retract"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Done(_Act):
+    """What the bot reminded of has been done."""
+
+    act = "done"
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Later(_Act):
+    """What the bot reminded of is put off, by `days` if said."""
+
+    act = "later"
+    bin: str | None = None
+    days: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ask(_Act):
+    """A question the bot can answer, with the figures that were said."""
+
+    act = "ask"
+    topic: Topic
+    mass_kg: float | None = None
+    volume_l: float | None = None
+    materials: Shares | None = None
+    rich: float | None = None
+    water_l: float | None = None
+    liquid_l: float | None = None
+    parts: float | None = None
+    """Parts of water to one part of liquid."""
+    use: str | None = None
+    area_m2: float | None = None
+    signs: tuple[Sign, ...] = ()
+    what: str | None = None
+    """What may go in, in the words said (`allowed`)."""
+    bin: str | None = None
+    member: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Set(_Act):
+    """A setting of the group."""
+
+    act = "set"
+    what: str
+    value: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Unsure(_Act):
+    """It may be meant for the record, but must be asked first."""
+
+    act = "unsure"
+    guess: tuple["Act", ...] = ()
+
+
+Act = (
+    Layer
+    | Drain
+    | Open
+    | Seal
+    | Bury
+    | Observe
+    | Batch
+    | Stock
+    | Offer
+    | Accept
+    | Decline
+    | Amend
+    | Retract
+    | Done
+    | Later
+    | Ask
+    | Set
+    | Unsure
+)
+
+
+def as_json(act: Act) -> dict[str, Any]:
+    """The act as the reading contract writes it: only the fields that have a value."""
+    out: dict[str, Any] = {"act": act.act}
+    for item in fields(act):
+        value = getattr(act, item.name)
+        if item.name == "rules" or value is None or value == ():
+            continue
+        out[item.name] = _plain(value)
+    return out
+
+
+def _plain(value: object) -> object:
+    match value:
+        case date():
+            return value.isoformat()
+        case float():
+            return round(value, 6)
+        case tuple():
+            return [_plain(v) if isinstance(v, str) else as_json(v) for v in value]
+        case Mapping():
+            return {kind: round(share, 4) for kind, share in value.items()}
+        case _:
+            return value
