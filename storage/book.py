@@ -1,0 +1,252 @@
+"""The book's questions, bound to one room so that no answer can cross rooms."""
+
+import json
+import sqlite3
+from collections.abc import Sequence
+from datetime import date
+
+from storage.database import Database
+from storage.moments import from_ms, to_day
+from storage.rows import Bin, Due, Entry, Facts, Member, Question, Room
+
+
+class Book:
+    """What one room's entries say."""
+
+    def __init__(self, db: Database, room: Room) -> None:
+        self.db = db
+        self.room = room
+
+    async def bins(self) -> list[Bin]:
+        """Every bin that has an entry standing, in the order they were first named."""
+        rows = await self.db.rows(
+            "SELECT * FROM bin WHERE room = ? AND EXISTS "
+            "(SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL) ORDER BY id",
+            (self.room.id,),
+        )
+        return [Bin(id=row["id"], name=row["name"]) for row in rows]
+
+    async def bin(self, name: str) -> Bin | None:
+        """The bin of that name, in any case."""
+        row = await self.db.row(
+            "SELECT * FROM bin WHERE room = ? AND key = ?", (self.room.id, name.casefold())
+        )
+        return Bin(id=row["id"], name=row["name"]) if row else None
+
+    async def members(self) -> list[Member]:
+        """Everybody known in the room."""
+        rows = await self.db.rows(
+            "SELECT * FROM member WHERE room = ? ORDER BY id", (self.room.id,)
+        )
+        return [
+            Member(id=r["id"], user=r["user"], name=r["name"], present=bool(r["present"]))
+            for r in rows
+        ]
+
+    async def name_of(self, user: str) -> str | None:
+        """The name shown of a user id."""
+        row = await self.db.row(
+            "SELECT name FROM member WHERE room = ? AND user = ?", (self.room.id, user)
+        )
+        return str(row["name"]) if row else None
+
+    async def present_run(self, bin: Bin) -> int:
+        """The number of a bin's present (or last) run; 0 before its first entry."""
+        row = await self.db.row(
+            "SELECT run FROM entry WHERE bin = ? AND run IS NOT NULL AND struck_at IS NULL "
+            "ORDER BY run DESC LIMIT 1",
+            (bin.id,),
+        )
+        return int(row["run"]) if row else 0
+
+    async def run(self, bin: Bin, run: int) -> list[Entry]:
+        """The entries that stand in one run of a bin, oldest first."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE bin = ? AND run = ? AND struck_at IS NULL "
+                "ORDER BY on_day, said_at, id",
+                (bin.id, run),
+            )
+        )
+
+    async def history(self, bin: Bin) -> list[Entry]:
+        """All entries of a bin that stand, oldest first."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE bin = ? AND struck_at IS NULL "
+                "ORDER BY on_day, said_at, id",
+                (bin.id,),
+            )
+        )
+
+    async def unnumbered(self, bin: Bin) -> list[Entry]:
+        """The entries of a bin that have not been put into a run yet."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE bin = ? AND run IS NULL AND struck_at IS NULL",
+                (bin.id,),
+            )
+        )
+
+    async def latest(self, bin: Bin, act: str) -> Entry | None:
+        """The last entry of one act written about a bin that stands."""
+        row = await self.db.row(
+            "SELECT * FROM line WHERE bin = ? AND act = ? AND struck_at IS NULL "
+            "ORDER BY id DESC LIMIT 1",
+            (bin.id, act),
+        )
+        return _entry(row) if row else None
+
+    async def openings(self, bin: Bin) -> list[Entry]:
+        """What was said of a bin itself (its size, whether it is shared), oldest first."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE bin = ? AND act = 'open' AND struck_at IS NULL "
+                "ORDER BY id",
+                (bin.id,),
+            )
+        )
+
+    async def of_event(self, event: str) -> list[Entry]:
+        """The entries that stand for a message."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE room = ? AND event = ? AND struck_at IS NULL ORDER BY id",
+                (self.room.id, event),
+            )
+        )
+
+    async def caused_by(self, cause: str) -> list[Entry]:
+        """Every entry that an event made, struck ones too."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE room = ? AND cause = ? ORDER BY id",
+                (self.room.id, cause),
+            )
+        )
+
+    async def is_withdrawn(self, event: str) -> bool:
+        """Whether a message was taken back by its writer or a moderator."""
+        return bool(
+            await self.db.row(
+                "SELECT 1 FROM inbox WHERE room = ? AND kind = 'withdrawn' AND about = ?",
+                (self.room.address, event),
+            )
+        )
+
+    async def struck_by(self, event: str) -> list[Entry]:
+        """The entries that an event struck out."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE room = ? AND struck_by = ? ORDER BY id",
+                (self.room.id, event),
+            )
+        )
+
+    async def last_by(self, member: str) -> Entry | None:
+        """The last entry that stands of what a member wrote down."""
+        row = await self.db.row(
+            "SELECT line.* FROM line JOIN inbox ON inbox.room = ? AND inbox.event = line.event "
+            "JOIN member ON member.room = line.room AND member.user = inbox.sender "
+            "WHERE line.room = ? AND member.name = ? AND struck_at IS NULL "
+            "ORDER BY line.id DESC LIMIT 1",
+            (self.room.address, self.room.id, member),
+        )
+        return _entry(row) if row else None
+
+    async def last_layer_by(self, member: str) -> Entry | None:
+        """The last layer that a member put into a bin."""
+        row = await self.db.row(
+            "SELECT * FROM line WHERE room = ? AND member_name = ? AND act = 'layer' "
+            "AND bin IS NOT NULL AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
+            (self.room.id, member),
+        )
+        return _entry(row) if row else None
+
+    async def entries(self) -> list[Entry]:
+        """Every entry ever written, struck ones too, in order of writing."""
+        return self._entries(
+            await self.db.rows("SELECT * FROM line WHERE room = ? ORDER BY id", (self.room.id,))
+        )
+
+    async def dues(self, until: date | None = None) -> list[Due]:
+        """What is to be done, soonest first; with `until` only what begins by that day."""
+        rows = await self.db.rows(
+            "SELECT due.*, bin.name, put_off.until_day FROM due JOIN bin ON bin.id = due.bin "
+            "LEFT JOIN put_off ON put_off.bin = due.bin AND put_off.what = due.what "
+            "WHERE due.room = ? AND due.from_day <= ? ORDER BY due.from_day, due.to_day, due.id",
+            (self.room.id, (until or date.max).isoformat()),
+        )
+        return [
+            Due(
+                bin=Bin(id=row["bin"], name=row["name"]),
+                what=row["what"],
+                from_day=date.fromisoformat(row["from_day"]),
+                to_day=date.fromisoformat(row["to_day"]),
+                put_off_until=to_day(row["until_day"]),
+            )
+            for row in rows
+        ]
+
+    async def question(self, sender: str) -> Question | None:
+        """The last question asked of a sender that is still open."""
+        row = await self.db.row(
+            "SELECT * FROM question WHERE room = ? AND sender = ? AND settled_by IS NULL "
+            "ORDER BY id DESC LIMIT 1",
+            (self.room.id, sender),
+        )
+        return _question(row) if row else None
+
+    async def question_about(self, event: str) -> Question | None:
+        """The question that is still open about a message."""
+        row = await self.db.row(
+            "SELECT * FROM question WHERE room = ? AND event = ? AND settled_by IS NULL "
+            "ORDER BY id DESC LIMIT 1",
+            (self.room.id, event),
+        )
+        return _question(row) if row else None
+
+    @staticmethod
+    def _entries(rows: Sequence[sqlite3.Row]) -> list[Entry]:
+        return [_entry(row) for row in rows]
+
+
+def _question(row: sqlite3.Row) -> Question:
+    return Question(
+        id=row["id"],
+        event=row["event"],
+        sender=row["sender"],
+        guess=row["guess"],
+        lacks=row["lacks"],
+        asked_at=from_ms(row["asked_at"]),
+    )
+
+
+def _entry(row: sqlite3.Row) -> Entry:
+    return Entry(
+        id=row["id"],
+        act=row["act"],
+        bin=Bin(id=row["bin"], name=row["bin_name"]) if row["bin"] else None,
+        run=row["run"],
+        member=row["member_name"],
+        on=to_day(row["on_day"]),
+        said_at=from_ms(row["said_at"]),
+        event=row["event"],
+        cause=row["cause"],
+        facts=Facts(
+            mass_kg=row["mass_kg"],
+            volume_l=row["volume_l"],
+            materials=json.loads(row["materials"]) if row["materials"] else None,
+            rich=row["rich"],
+            starter_g=row["starter_g"],
+            capacity_l=row["capacity_l"],
+            shared=None if row["shared"] is None else bool(row["shared"]),
+            place=row["place"],
+            signs=tuple(json.loads(row["signs"])) if row["signs"] else (),
+            celsius=row["celsius"],
+            ph=row["ph"],
+        ),
+        receiver=row["receiver_name"],
+        struck=row["struck_at"] is not None,
+        replaces=row["replaces"],
+    )

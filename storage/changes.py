@@ -1,0 +1,164 @@
+"""The book's changes; each is made inside a transaction and none overwrites an entry."""
+
+import json
+from collections.abc import Sequence
+from datetime import date, datetime
+
+from storage.book import Book
+from storage.moments import to_ms
+from storage.rows import Bin, Due, NewEntry, Question
+
+
+async def write_down(book: Book, entry: NewEntry) -> int:
+    """Add an entry; its bin and people are made known if they are new. Its id."""
+    facts = entry.facts
+    return await book.db.write(
+        "INSERT INTO entry (room, act, bin, member, on_day, said_at, event, cause, mass_kg, "
+        "volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
+        "receiver, replaces) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        (
+            book.room.id,
+            entry.act,
+            (await ensure_bin(book, entry.bin)).id if entry.bin else None,
+            await ensure_member(book, entry.member) if entry.member else None,
+            entry.on.isoformat() if entry.on else None,
+            to_ms(entry.said_at),
+            entry.event,
+            entry.cause,
+            facts.mass_kg,
+            facts.volume_l,
+            json.dumps(dict(facts.materials)) if facts.materials else None,
+            facts.rich,
+            facts.starter_g,
+            facts.capacity_l,
+            None if facts.shared is None else int(facts.shared),
+            facts.place,
+            json.dumps(facts.signs) if facts.signs else None,
+            facts.celsius,
+            facts.ph,
+            await ensure_member(book, entry.receiver) if entry.receiver else None,
+            entry.replaces,
+        ),
+    )
+
+
+async def strike_out(book: Book, entries: Sequence[int], by: str, at: datetime) -> None:
+    """Strike entries out; they stay readable and say which event struck them."""
+    await book.db.write_many(
+        "UPDATE entry SET struck_at = ?, struck_by = ? WHERE id = ? AND struck_at IS NULL",
+        [(to_ms(at), by, entry) for entry in entries],
+    )
+
+
+async def set_runs(book: Book, runs: Sequence[tuple[int, int]]) -> None:
+    """Number entries: pairs of entry id and run."""
+    await book.db.write_many(
+        "UPDATE entry SET run = ? WHERE id = ?", [(run, entry) for entry, run in runs]
+    )
+
+
+async def set_dues(book: Book, bin: Bin, dues: Sequence[Due]) -> None:
+    """Put a bin's dues in place of its former ones; what changed is no longer put off."""
+    former = {
+        row["what"]: (row["from_day"], row["to_day"])
+        for row in await book.db.rows("SELECT * FROM due WHERE bin = ?", (bin.id,))
+    }
+    present = {due.what: (due.from_day.isoformat(), due.to_day.isoformat()) for due in dues}
+    if former == present:
+        return
+    await book.db.write("DELETE FROM due WHERE bin = ?", (bin.id,))
+    await book.db.write_many(
+        "INSERT INTO due (room, bin, what, from_day, to_day) VALUES (?, ?, ?, ?, ?)",
+        [(book.room.id, bin.id, what, *days) for what, days in present.items()],
+    )
+    await book.db.write_many(
+        "DELETE FROM put_off WHERE bin = ? AND what = ?",
+        [(bin.id, what) for what, days in former.items() if present.get(what) != days],
+    )
+
+
+async def put_off(book: Book, due: Due, until: date) -> None:
+    """A due is not named before a day."""
+    await book.db.write(
+        "INSERT OR REPLACE INTO put_off VALUES (?, ?, ?)",
+        (due.bin.id, due.what, until.isoformat()),
+    )
+
+
+async def ensure_bin(book: Book, name: str) -> Bin:
+    """The bin of that name, made if it is new."""
+    found = await book.bin(name)
+    if found:
+        return found
+    made = await book.db.write(
+        "INSERT INTO bin (room, name, key) VALUES (?, ?, ?)",
+        (book.room.id, name, name.casefold()),
+    )
+    return Bin(id=made, name=name)
+
+
+async def ensure_member(book: Book, name: str) -> int:
+    """The id of the member of that name, made if only spoken of."""
+    row = await book.db.row(
+        "SELECT id FROM member WHERE room = ? AND name = ? COLLATE NOCASE "
+        "ORDER BY present DESC, user IS NULL, id LIMIT 1",
+        (book.room.id, name),
+    )
+    if row:
+        return int(row["id"])
+    return await book.db.write(
+        "INSERT INTO member (room, name) VALUES (?, ?)", (book.room.id, name)
+    )
+
+
+async def meet(book: Book, user: str, name: str, *, present: bool = True) -> None:
+    """A user is in the room (or has left it) under a name; no two share one."""
+    namesake = await book.db.row(
+        "SELECT 1 FROM member WHERE room = ? AND user != ? AND name = ? COLLATE NOCASE",
+        (book.room.id, user, name),
+    )
+    if namesake:
+        name = f"{name} ({user})"
+    spoken_of = await book.db.row(
+        "SELECT id FROM member WHERE room = ? AND user IS NULL AND name = ? COLLATE NOCASE",
+        (book.room.id, name),
+    )
+    known = await book.db.row(
+        "SELECT id FROM member WHERE room = ? AND user = ?", (book.room.id, user)
+    )
+    if known:
+        await book.db.write(
+            "UPDATE member SET name = ?, present = ? WHERE id = ?",
+            (name, int(present), known["id"]),
+        )
+    elif spoken_of:
+        await book.db.write(
+            "UPDATE member SET user = ?, name = ?, present = ? WHERE id = ?",
+            (user, name, int(present), spoken_of["id"]),
+        )
+    else:
+        await book.db.write(
+            "INSERT INTO member (room, user, name, present) VALUES (?, ?, ?, ?)",
+            (book.room.id, user, name, int(present)),
+        )
+
+
+async def ask(book: Book, question: Question) -> None:
+    """Keep a question that the bot asks, with what it will write down (its `id` is ignored)."""
+    await book.db.write(
+        "INSERT INTO question (room, event, sender, guess, lacks, asked_at) "
+        "VALUES (?, ?, ?, ?, ?, ?)",
+        (
+            book.room.id,
+            question.event,
+            question.sender,
+            question.guess,
+            question.lacks,
+            to_ms(question.asked_at),
+        ),
+    )
+
+
+async def settle_question(book: Book, question: Question, by: str) -> None:
+    """A question was answered, or its message withdrawn."""
+    await book.db.write("UPDATE question SET settled_by = ? WHERE id = ?", (by, question.id))

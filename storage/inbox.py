@@ -1,0 +1,144 @@
+"""Every event seen, once; its words are kept only until it has been worked through."""
+
+import json
+import sqlite3
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from storage.database import Database
+from storage.moments import from_ms, to_ms
+from storage.session import set_sync_token
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Arrival:
+    """An event as it came; `parked` while it could not be decrypted."""
+
+    room: str
+    raw: Mapping[str, Any]
+    parked: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Item:
+    """An event of the inbox that waits, or is parked."""
+
+    id: int
+    room: str
+    event: str
+    at: datetime
+    raw: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Trace:
+    """What is still known of an event that was worked through: never its words."""
+
+    event: str
+    at: datetime
+    sender: str | None
+    kind: str | None
+    about: str | None
+    mark: str | None
+
+
+async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:
+    """Keep new events and the sync token that covers them in one transaction."""
+    async with db.transaction():
+        await add(db, arrivals)
+        if token is not None:
+            await set_sync_token(db, token)
+
+
+async def add(db: Database, arrivals: Sequence[Arrival]) -> None:
+    """Keep new events, inside a transaction; one seen before is passed over."""
+    rows = [row for arrival in arrivals if (row := _row(arrival)) is not None]
+    await db.write_many(
+        "INSERT OR IGNORE INTO inbox (room, event, at, raw, state) VALUES (?, ?, ?, ?, ?)", rows
+    )
+
+
+def _row(arrival: Arrival) -> tuple[str, str, int, str, str] | None:
+    event, at = arrival.raw.get("event_id"), arrival.raw.get("origin_server_ts")
+    if not isinstance(event, str) or not isinstance(at, int) or not -(2**62) < at < 2**62:
+        return None
+    state = "parked" if arrival.parked else "waiting"
+    return arrival.room, event, at, json.dumps(arrival.raw), state
+
+
+async def waiting(db: Database, limit: int = 100) -> list[Item]:
+    """The events to work through next, in the order they came."""
+    rows = await db.rows(
+        "SELECT * FROM inbox WHERE state = 'waiting' ORDER BY id LIMIT ?", (limit,)
+    )
+    return [_item(row) for row in rows]
+
+
+async def parked(db: Database) -> list[Item]:
+    """The events that could not be decrypted yet."""
+    return [_item(row) for row in await db.rows("SELECT * FROM inbox WHERE state = 'parked'")]
+
+
+async def unpark(db: Database, item: int, raw: Mapping[str, Any]) -> None:
+    """A parked event was decrypted: let it wait its turn."""
+    async with db.transaction():
+        await db.write(
+            "UPDATE inbox SET state = 'waiting', raw = ? WHERE id = ? AND state = 'parked'",
+            (json.dumps(raw), item),
+        )
+
+
+async def expire_parked(db: Database, before: datetime) -> None:
+    """Give up on parked events from before a moment: their key will not come."""
+    async with db.transaction():
+        await db.write(
+            "UPDATE inbox SET state = 'failed', raw = NULL WHERE state = 'parked' AND at < ?",
+            (to_ms(before),),
+        )
+
+
+async def settle(db: Database, item: int, state: str, trace: Trace) -> None:
+    """Mark an event as worked through and forget its words, inside a transaction."""
+    await db.write(
+        "UPDATE inbox SET state = ?, raw = NULL, sender = ?, kind = ?, about = ?, mark = ? "
+        "WHERE id = ?",
+        (state, trace.sender, trace.kind, trace.about, trace.mark, item),
+    )
+
+
+async def trace(db: Database, room: str, event: str) -> Trace | None:
+    """What is still known of an event."""
+    row = await db.row("SELECT * FROM inbox WHERE room = ? AND event = ?", (room, event))
+    return _trace(row) if row else None
+
+
+async def last_said(db: Database, room: str, before: int) -> Trace | None:
+    """The last message somebody wrote in a room before an item."""
+    row = await db.row(
+        "SELECT * FROM inbox WHERE room = ? AND id < ? AND kind = 'said' ORDER BY id DESC LIMIT 1",
+        (room, before),
+    )
+    return _trace(row) if row else None
+
+
+def _trace(row: sqlite3.Row) -> Trace:
+    return Trace(
+        event=row["event"],
+        at=from_ms(row["at"]),
+        sender=row["sender"],
+        kind=row["kind"],
+        about=row["about"],
+        mark=row["mark"],
+    )
+
+
+def _item(row: sqlite3.Row) -> Item:
+    return Item(
+        id=row["id"],
+        room=row["room"],
+        event=row["event"],
+        at=from_ms(row["at"]),
+        raw=json.loads(row["raw"]),
+    )

@@ -1,0 +1,20 @@
+"""How moments and days are kept: UTC milliseconds and ISO 8601 days."""
+
+from datetime import UTC, date, datetime, timedelta
+
+_EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
+
+
+def to_ms(moment: datetime) -> int:
+    """UTC milliseconds of an aware moment."""
+    return (moment - _EPOCH) // timedelta(milliseconds=1)
+
+
+def from_ms(ms: int) -> datetime:
+    """The aware UTC moment of a count of milliseconds."""
+    return _EPOCH + timedelta(milliseconds=ms)
+
+
+def to_day(text: str | None) -> date | None:
+    """The day kept as text, if any."""
+    return date.fromisoformat(text) if text else None

@@ -1,0 +1,117 @@
+"""What the bot says: stored with its cause, sent afterwards, each thing once."""
+
+import json
+import sqlite3
+from collections.abc import Sequence
+from datetime import datetime
+
+from storage.database import Database
+from storage.moments import from_ms, to_ms
+from storage.rows import Message, Waiting
+
+
+async def put(db: Database, room: int, message: Message, made_at: datetime) -> None:
+    """Keep something to say, inside a transaction; a `tx_id` used before changes nothing."""
+    await db.write(
+        "INSERT OR IGNORE INTO outbox "
+        "(room, tx_id, kind, to_event, body, mentions, thread, rewrites, why, made_at) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        (
+            room,
+            message.tx_id,
+            message.kind,
+            message.to_event,
+            message.body,
+            json.dumps(message.mentions),
+            message.thread,
+            message.rewrites,
+            message.why,
+            to_ms(made_at),
+        ),
+    )
+
+
+async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> list[Waiting]:
+    """What is to be sent next, in order, leaving out the rooms in `busy`."""
+    rows = await db.rows(
+        "SELECT outbox.*, room.address, earlier.sent_as AS rewrites_event "
+        "FROM outbox JOIN room ON room.id = outbox.room "
+        "LEFT JOIN outbox AS earlier ON earlier.id = outbox.rewrites "
+        "WHERE outbox.sent_as IS NULL AND outbox.refused IS NULL AND room.left_at IS NULL "
+        "AND room.address NOT IN (SELECT value FROM json_each(?)) "
+        "ORDER BY outbox.id LIMIT ?",
+        (json.dumps(list(busy)), limit),
+    )
+    return [
+        Waiting(
+            id=row["id"],
+            room=row["address"],
+            message=_message(row),
+            made_at=from_ms(row["made_at"]),
+            rewrites_event=row["rewrites_event"],
+        )
+        for row in rows
+    ]
+
+
+async def sent(db: Database, row: int, event: str, at: datetime) -> None:
+    """The homeserver has it, as `event`."""
+    async with db.transaction():
+        await db.write(
+            "UPDATE outbox SET sent_as = ?, sent_at = ? WHERE id = ?", (event, to_ms(at), row)
+        )
+
+
+async def refused(db: Database, row: int, why: str) -> None:
+    """The homeserver will never take it: do not try again."""
+    async with db.transaction():
+        await db.write("UPDATE outbox SET refused = ? WHERE id = ?", (why, row))
+
+
+async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] | None:
+    """The latest reply to a message, if one was made, with its row id."""
+    row = await db.row(
+        "SELECT * FROM outbox WHERE room = ? AND to_event = ? AND kind = 'reply' "
+        "ORDER BY id DESC LIMIT 1",
+        (room, event),
+    )
+    return (row["id"], _message(row)) if row else None
+
+
+async def said_as(db: Database, room: int, event: str) -> Message | None:
+    """What the bot said as `event`; its `tx_id` is understood as well (a replay has no other)."""
+    row = await db.row(
+        "SELECT * FROM outbox WHERE room = ? AND (sent_as = ? OR tx_id = ?)", (room, event, event)
+    )
+    return _message(row) if row else None
+
+
+async def last_why(db: Database, room: int) -> str | None:
+    """What was kept with the last answer that had arithmetic behind it."""
+    row = await db.row(
+        "SELECT why FROM outbox WHERE room = ? AND why IS NOT NULL ORDER BY id DESC LIMIT 1",
+        (room,),
+    )
+    return str(row["why"]) if row else None
+
+
+async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:
+    """The last thing said in a room (reactions are not said), and when."""
+    row = await db.row(
+        "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' ORDER BY id DESC LIMIT 1",
+        (room,),
+    )
+    return (_message(row), from_ms(row["made_at"])) if row else None
+
+
+def _message(row: sqlite3.Row) -> Message:
+    return Message(
+        tx_id=row["tx_id"],
+        kind=row["kind"],
+        body=row["body"],
+        to_event=row["to_event"],
+        mentions=tuple(json.loads(row["mentions"])),
+        thread=row["thread"],
+        rewrites=row["rewrites"],
+        why=row["why"],
+    )

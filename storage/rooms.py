@@ -1,0 +1,74 @@
+"""The rooms the bot is in, and their settings."""
+
+import sqlite3
+from datetime import date, datetime
+
+from storage.database import Database
+from storage.moments import from_ms, to_day, to_ms
+from storage.rows import Room, Units
+
+
+async def join(db: Database, address: str, at: datetime, *, zone: str, units: Units) -> Room:
+    """The room at an address, made or come back to, inside a transaction."""
+    await db.write(
+        "INSERT INTO room (address, joined_at, zone, units) VALUES (?, ?, ?, ?) "
+        "ON CONFLICT (address) DO UPDATE SET left_at = NULL",
+        (address, to_ms(at), zone, units),
+    )
+    room = await find(db, address)
+    assert room is not None
+    return room
+
+
+async def leave(db: Database, address: str, at: datetime) -> None:
+    """The bot is no longer in the room; its book is kept."""
+    async with db.transaction():
+        await db.write("UPDATE room SET left_at = ? WHERE address = ?", (to_ms(at), address))
+
+
+async def find(db: Database, address: str) -> Room | None:
+    """The room at an address."""
+    row = await db.row("SELECT * FROM room WHERE address = ?", (address,))
+    return _room(row) if row else None
+
+
+async def present(db: Database) -> list[Room]:
+    """The rooms the bot is in."""
+    return [_room(row) for row in await db.rows("SELECT * FROM room WHERE left_at IS NULL")]
+
+
+async def every(db: Database) -> list[Room]:
+    """All rooms the book knows."""
+    return [_room(row) for row in await db.rows("SELECT * FROM room ORDER BY id")]
+
+
+async def set_zone(db: Database, room: Room, zone: str) -> None:
+    """Change the group's zone, inside a transaction."""
+    await db.write("UPDATE room SET zone = ? WHERE id = ?", (zone, room.id))
+
+
+async def set_units(db: Database, room: Room, units: str) -> None:
+    """Change the group's units, inside a transaction."""
+    await db.write("UPDATE room SET units = ? WHERE id = ?", (units, room.id))
+
+
+async def set_habit(db: Database, room: Room, habit: str) -> None:
+    """Change the group's dosing habit, inside a transaction."""
+    await db.write("UPDATE room SET habit = ? WHERE id = ?", (habit, room.id))
+
+
+async def set_told(db: Database, room: Room, day: date) -> None:
+    """The digest of a day was made, or there was nothing to say; inside a transaction."""
+    await db.write("UPDATE room SET told_on = ? WHERE id = ?", (day.isoformat(), room.id))
+
+
+def _room(row: sqlite3.Row) -> Room:
+    return Room(
+        id=row["id"],
+        address=row["address"],
+        joined_at=from_ms(row["joined_at"]),
+        zone=row["zone"],
+        units=row["units"],
+        habit=row["habit"],
+        told_on=to_day(row["told_on"]),
+    )

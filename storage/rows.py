@@ -1,0 +1,144 @@
+"""The records that cross the border between the book and the handlers."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from typing import Any, Literal
+
+Units = Literal["metric", "us", "imperial"]
+Habit = Literal["spoon", "weight"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Room:
+    """A group and its settings."""
+
+    id: int
+    address: str
+    joined_at: datetime
+    zone: str
+    units: Units
+    habit: Habit
+    told_on: date | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Member:
+    """Somebody in the group, or somebody only spoken of (`user` is None)."""
+
+    id: int
+    user: str | None
+    name: str
+    present: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bin:
+    """A bin by name; all else about it follows from its entries."""
+
+    id: int
+    name: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Facts:
+    """What an entry says, as it was said, in the book's units."""
+
+    mass_kg: float | None = None
+    volume_l: float | None = None
+    materials: Mapping[Any, float] | None = None
+    """Kind of scraps to share; the kinds are the handlers' words."""
+    rich: float | None = None
+    starter_g: float | None = None
+    capacity_l: float | None = None
+    shared: bool | None = None
+    place: str | None = None
+    signs: tuple[str, ...] = ()
+    celsius: float | None = None
+    ph: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Entry:
+    """One line of the book."""
+
+    id: int
+    act: str
+    bin: Bin | None
+    run: int | None
+    member: str | None
+    on: date | None
+    said_at: datetime
+    event: str
+    cause: str
+    facts: Facts
+    receiver: str | None = None
+    struck: bool = False
+    replaces: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NewEntry:
+    """An entry to write down. `bin` and people are names; an unknown one is added."""
+
+    act: str
+    event: str
+    cause: str
+    said_at: datetime
+    bin: str | None = None
+    member: str | None = None
+    on: date | None = None
+    facts: Facts = field(default_factory=Facts)
+    receiver: str | None = None
+    replaces: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Due:
+    """Something to be done to a bin between two local days."""
+
+    bin: Bin
+    what: str
+    from_day: date
+    to_day: date
+    put_off_until: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Question:
+    """What the bot asked and what it will write down when answered."""
+
+    id: int
+    event: str
+    sender: str
+    guess: str
+    lacks: str
+    asked_at: datetime
+
+
+Kind = Literal["reply", "reaction", "reminder", "digest", "greeting"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Message:
+    """Something to say; `tx_id` makes sending it twice harmless."""
+
+    tx_id: str
+    kind: Kind
+    body: str
+    to_event: str | None = None
+    mentions: tuple[str, ...] = ()
+    thread: str | None = None
+    rewrites: int | None = None
+    why: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Waiting:
+    """A message of the outbox with the room it goes to; `rewrites_event` is the answer it edits."""
+
+    id: int
+    room: str
+    message: Message
+    made_at: datetime
+    rewrites_event: str | None = None

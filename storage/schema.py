@@ -1,0 +1,159 @@
+"""The book's tables as one text: read this to know what is kept.
+
+Versions shipped:
+1  the first season
+"""
+
+VERSION = 1
+
+SCHEMA = """
+-- A room: one group, whose book no other room sees.
+CREATE TABLE room (
+    id          INTEGER PRIMARY KEY,
+    address     TEXT NOT NULL UNIQUE,       -- Matrix room id, or 'terminal'
+    joined_at   INTEGER NOT NULL,           -- UTC ms; nothing said before is acted upon
+    left_at     INTEGER,                    -- UTC ms; NULL while the bot is in the room
+    zone        TEXT NOT NULL,              -- IANA name
+    units       TEXT NOT NULL CHECK (units IN ('metric', 'us', 'imperial')),
+    habit       TEXT NOT NULL DEFAULT 'spoon' CHECK (habit IN ('spoon', 'weight')),
+    told_on     TEXT                        -- local day of the latest digest, told or found empty
+) STRICT;
+
+CREATE TABLE member (
+    id          INTEGER PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room,
+    user        TEXT,                       -- Matrix user id; NULL for one only spoken of
+    name        TEXT NOT NULL,              -- as shown in the room
+    present     INTEGER NOT NULL DEFAULT 1, -- 0 after leaving
+    UNIQUE (room, user)
+) STRICT;
+CREATE INDEX member_by_name ON member (room, name COLLATE NOCASE);
+
+CREATE TABLE bin (
+    id          INTEGER PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room,
+    name        TEXT NOT NULL,              -- as first said
+    key         TEXT NOT NULL,              -- casefolded: one bin for one name
+    UNIQUE (room, key)
+) STRICT;
+
+-- Entries are only ever added. A wrong one is struck out and may be replaced by a later one.
+CREATE TABLE entry (
+    id          INTEGER PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room,
+    act         TEXT NOT NULL,              -- the reading contract's word
+    bin         INTEGER REFERENCES bin,
+    run         INTEGER,                    -- 1, 2, ...: from the first layer until burial
+    member      INTEGER REFERENCES member,  -- who did it
+    on_day      TEXT,                       -- local day it was done, ISO 8601
+    said_at     INTEGER NOT NULL,           -- UTC ms of the message
+    event       TEXT NOT NULL,              -- the message it stands for
+    cause       TEXT NOT NULL,              -- what made it: that message, its edit or a correction
+    mass_kg     REAL,                       -- as said
+    volume_l    REAL,                       -- as said
+    materials   TEXT,                       -- JSON: kind -> share
+    rich        REAL,                       -- share of meat, fish, dairy, egg, bone, oil: 0 to 1
+    starter_g   REAL,                       -- starter the answer advised
+    capacity_l  REAL,
+    shared      INTEGER,                    -- 1 for a communal bin
+    place       TEXT,
+    signs       TEXT,                       -- JSON: the contract's signs
+    celsius     REAL,
+    ph          REAL,
+    receiver    INTEGER REFERENCES member,  -- to whom a bin is offered
+    struck_at   INTEGER,                    -- UTC ms; NULL while it stands
+    struck_by   TEXT,                       -- the event that struck it out
+    replaces    INTEGER REFERENCES entry    -- the struck entry it stands in for
+) STRICT;
+CREATE INDEX entry_by_run ON entry (bin, run);
+CREATE INDEX entry_by_act ON entry (bin, act, id);
+CREATE INDEX entry_by_event ON entry (room, event);
+CREATE INDEX entry_by_cause ON entry (room, cause);
+CREATE INDEX entry_by_striker ON entry (room, struck_by);
+
+-- Entries with the names behind their numbers.
+CREATE VIEW line AS
+    SELECT entry.*, bin.name AS bin_name, doer.name AS member_name, taker.name AS receiver_name
+    FROM entry
+    LEFT JOIN bin ON bin.id = entry.bin
+    LEFT JOIN member AS doer ON doer.id = entry.member
+    LEFT JOIN member AS taker ON taker.id = entry.receiver;
+
+-- What is to be done when, made anew from a bin's entries whenever they change.
+CREATE TABLE due (
+    id          INTEGER PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room,
+    bin         INTEGER NOT NULL REFERENCES bin,
+    what        TEXT NOT NULL,              -- drain, seal, bury, plant
+    from_day    TEXT NOT NULL,              -- local days, ISO 8601
+    to_day      TEXT NOT NULL,
+    UNIQUE (bin, what)
+) STRICT;
+CREATE INDEX due_by_day ON due (room, from_day);
+
+-- A due that a member put off: not named in a digest before that day.
+CREATE TABLE put_off (
+    bin         INTEGER NOT NULL REFERENCES bin,
+    what        TEXT NOT NULL,
+    until_day   TEXT NOT NULL,
+    PRIMARY KEY (bin, what)
+) STRICT;
+
+-- A question the bot asked before writing down what it guessed.
+CREATE TABLE question (
+    id          INTEGER PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room,
+    event       TEXT NOT NULL,              -- the message it is about
+    sender      TEXT NOT NULL,
+    guess       TEXT NOT NULL,              -- JSON: the acts as the contract writes them
+    lacks       TEXT NOT NULL,              -- what would settle it: 'yes', 'bin'
+    asked_at    INTEGER NOT NULL,
+    settled_by  TEXT                        -- the event that answered or withdrew it
+) STRICT;
+CREATE INDEX question_open ON question (room, settled_by, id);
+
+-- Every event seen, once. The words stay only until they have been worked through.
+CREATE TABLE inbox (
+    id          INTEGER PRIMARY KEY,
+    room        TEXT NOT NULL,              -- address
+    event       TEXT NOT NULL,
+    at          INTEGER NOT NULL,           -- UTC ms, by the sender's homeserver
+    raw         TEXT,                       -- JSON of the event; NULL once worked through
+    state       TEXT NOT NULL CHECK (state IN ('waiting', 'parked', 'done', 'failed')),
+    sender      TEXT,
+    kind        TEXT,                       -- said, edited, withdrawn, reacted, moved, other
+    about       TEXT,                       -- the event it replies to, edits, withdraws or marks
+    mark        TEXT,                       -- the sign of a reaction
+    UNIQUE (room, event)
+) STRICT;
+CREATE INDEX inbox_by_about ON inbox (room, about) WHERE about IS NOT NULL;
+CREATE INDEX inbox_by_state ON inbox (state, id) WHERE state IN ('waiting', 'parked');
+
+-- What the bot says: stored with its cause, sent afterwards under an id that makes resending safe.
+CREATE TABLE outbox (
+    id          INTEGER PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room,
+    tx_id       TEXT NOT NULL UNIQUE,
+    kind        TEXT NOT NULL CHECK
+                (kind IN ('reply', 'reaction', 'reminder', 'digest', 'greeting')),
+    to_event    TEXT,                       -- the message answered or marked
+    body        TEXT NOT NULL,              -- plain words, or the sign of a reaction
+    mentions    TEXT NOT NULL DEFAULT '[]', -- JSON: user ids
+    thread      TEXT,                       -- the thread it belongs in
+    rewrites    INTEGER REFERENCES outbox,  -- the answer it takes the place of
+    why         TEXT,                       -- the arithmetic behind it, its sources and standing
+    made_at     INTEGER NOT NULL,
+    sent_as     TEXT,                       -- event id, once the homeserver has it
+    sent_at     INTEGER,
+    refused     TEXT                        -- why the homeserver will never take it
+) STRICT;
+CREATE INDEX outbox_waiting ON outbox (id) WHERE sent_as IS NULL AND refused IS NULL;
+CREATE INDEX outbox_by_target ON outbox (room, to_event);
+CREATE INDEX outbox_by_event ON outbox (sent_as);
+
+-- Where the book stands: 'sync_token' of the Matrix account, 'played_until' of a replayed log.
+CREATE TABLE session (
+    what        TEXT PRIMARY KEY,
+    value       TEXT NOT NULL
+) STRICT;
+"""
