@@ -37,7 +37,7 @@ def main(argv: Sequence[str]) -> int:
             stream.reconfigure(encoding="utf-8")
     args = _parser(argv).parse_args(argv)
     try:
-        status: int = args.run(args)
+        status: int = import_module(f"bot.{args.command}").run(args)
     except UserError as error:
         sys.stderr.write(f"python -m bot: {error}\n")
         return 2
