@@ -97,6 +97,15 @@ class Book:
         )
         return _entry(row) if row else None
 
+    async def latest_by(self, bin: Bin, act: str, day: date) -> Entry | None:
+        """The last entry of one act whose day has come by `day`."""
+        row = await self.db.row(
+            "SELECT * FROM line WHERE bin = ? AND act = ? AND on_day <= ? AND struck_at IS NULL "
+            "ORDER BY on_day DESC, id DESC LIMIT 1",
+            (bin.id, act, day.isoformat()),
+        )
+        return _entry(row) if row else None
+
     async def openings(self, bin: Bin) -> list[Entry]:
         """What was said of a bin itself (its size, whether it is shared), oldest first."""
         return self._entries(
@@ -146,11 +155,9 @@ class Book:
     async def last_by(self, member: str) -> Entry | None:
         """The last entry that stands of what a member wrote down."""
         row = await self.db.row(
-            "SELECT line.* FROM line JOIN inbox ON inbox.room = ? AND inbox.event = line.event "
-            "JOIN member ON member.room = line.room AND member.user = inbox.sender "
-            "WHERE line.room = ? AND member.name = ? AND struck_at IS NULL "
-            "ORDER BY line.id DESC LIMIT 1",
-            (self.room.address, self.room.id, member),
+            "SELECT * FROM line WHERE room = ? AND writer_name = ? AND struck_at IS NULL "
+            "ORDER BY id DESC LIMIT 1",
+            (self.room.id, member),
         )
         return _entry(row) if row else None
 
@@ -229,6 +236,7 @@ def _entry(row: sqlite3.Row) -> Entry:
         bin=Bin(id=row["bin"], name=row["bin_name"]) if row["bin"] else None,
         run=row["run"],
         member=row["member_name"],
+        writer=row["writer_name"],
         on=to_day(row["on_day"]),
         said_at=from_ms(row["said_at"]),
         event=row["event"],

@@ -13,14 +13,15 @@ async def write_down(book: Book, entry: NewEntry) -> int:
     """Add an entry; its bin and people are made known if they are new. Its id."""
     facts = entry.facts
     return await book.db.write(
-        "INSERT INTO entry (room, act, bin, member, on_day, said_at, event, cause, mass_kg, "
-        "volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
-        "receiver, replaces) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "INSERT INTO entry (room, act, bin, member, writer, on_day, said_at, event, cause, "
+        "mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
+        "receiver, replaces) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         (
             book.room.id,
             entry.act,
             (await ensure_bin(book, entry.bin)).id if entry.bin else None,
             await ensure_member(book, entry.member) if entry.member else None,
+            await ensure_member(book, entry.writer) if entry.writer else None,
             entry.on.isoformat() if entry.on else None,
             to_ms(entry.said_at),
             entry.event,

@@ -67,6 +67,9 @@ class Entry:
     bin: Bin | None
     run: int | None
     member: str | None
+    """Who did it."""
+    writer: str | None
+    """Who said so."""
     on: date | None
     said_at: datetime
     event: str
@@ -87,6 +90,7 @@ class NewEntry:
     said_at: datetime
     bin: str | None = None
     member: str | None = None
+    writer: str | None = None
     on: date | None = None
     facts: Facts = field(default_factory=Facts)
     receiver: str | None = None

@@ -45,6 +45,7 @@ CREATE TABLE entry (
     bin         INTEGER REFERENCES bin,
     run         INTEGER,                    -- 1, 2, ...: from the first layer until burial
     member      INTEGER REFERENCES member,  -- who did it
+    writer      INTEGER REFERENCES member,  -- who said so
     on_day      TEXT,                       -- local day it was done, ISO 8601
     said_at     INTEGER NOT NULL,           -- UTC ms of the message
     event       TEXT NOT NULL,              -- the message it stands for
@@ -67,16 +68,19 @@ CREATE TABLE entry (
 ) STRICT;
 CREATE INDEX entry_by_run ON entry (bin, run);
 CREATE INDEX entry_by_act ON entry (bin, act, id);
+CREATE INDEX entry_by_writer ON entry (room, writer, id);
 CREATE INDEX entry_by_event ON entry (room, event);
 CREATE INDEX entry_by_cause ON entry (room, cause);
 CREATE INDEX entry_by_striker ON entry (room, struck_by);
 
 -- Entries with the names behind their numbers.
 CREATE VIEW line AS
-    SELECT entry.*, bin.name AS bin_name, doer.name AS member_name, taker.name AS receiver_name
+    SELECT entry.*, bin.name AS bin_name, doer.name AS member_name, teller.name AS writer_name,
+        taker.name AS receiver_name
     FROM entry
     LEFT JOIN bin ON bin.id = entry.bin
     LEFT JOIN member AS doer ON doer.id = entry.member
+    LEFT JOIN member AS teller ON teller.id = entry.writer
     LEFT JOIN member AS taker ON taker.id = entry.receiver;
 
 -- What is to be done when, made anew from a bin's entries whenever they change.

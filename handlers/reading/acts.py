@@ -7,7 +7,7 @@ A field is None when it was neither said nor follows from what was said.
 from collections.abc import Mapping
 from dataclasses import dataclass, field, fields
 from datetime import date, datetime
-from typing import Any, ClassVar, Literal
+from typing import Any, ClassVar, Literal, get_args
 from zoneinfo import ZoneInfo
 
 from handlers.practice.kinds import Shares
@@ -315,6 +315,27 @@ def as_json(act: Act) -> dict[str, Any]:
             continue
         out[item.name] = _plain(value)
     return out
+
+
+def from_json(said: Mapping[str, Any]) -> Act:
+    """The act that `as_json` wrote; ValueError if it is none."""
+    kind = _BY_NAME.get(said.get("act", ""))
+    if kind is None:
+        raise ValueError(f"no such act: {said.get('act')!r}")
+    names = {item.name for item in fields(kind)}
+    values = {name: _lively(name, v) for name, v in said.items() if name in names}
+    return kind(**values)
+
+
+def _lively(name: str, value: Any) -> Any:
+    if name == "on":
+        return date.fromisoformat(value)
+    if name == "guess":
+        return tuple(from_json(act) for act in value)
+    return tuple(value) if isinstance(value, list) else value
+
+
+_BY_NAME: Mapping[str, type[Act]] = {kind.act: kind for kind in get_args(Act)}
 
 
 def _plain(value: object) -> object:

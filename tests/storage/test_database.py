@@ -36,10 +36,13 @@ async def test_a_book_survives_a_power_cut(db: Database) -> None:
 
 
 async def test_what_fails_half_way_leaves_nothing(book: Book) -> None:
-    with pytest.raises(RuntimeError):
+    async def fails_half_way() -> None:
         async with book.db.transaction():
             await changes.write_down(book, new_entry(bin="shed"))
             raise RuntimeError("half way")
+
+    with pytest.raises(RuntimeError):
+        await fails_half_way()
     assert await book.entries() == []
     assert await book.bins() == []
 

@@ -1,0 +1,56 @@
+"""What the bot says, as Matrix room events (client-server specification 1.19)."""
+
+import html
+from typing import Any
+
+from storage.rows import Waiting
+
+Content = dict[str, Any]
+
+
+def event_of(row: Waiting) -> tuple[str, Content]:
+    """Event type and content of a message of the outbox."""
+    message = row.message
+    if message.kind == "reaction":
+        relation = {"rel_type": "m.annotation", "event_id": message.to_event, "key": message.body}
+        return "m.reaction", {"m.relates_to": relation}
+    said = _said(row)
+    if row.rewrites_event is None:
+        relation = _relation(row)
+        return "m.room.message", {**said, "m.relates_to": relation} if relation else said
+    return "m.room.message", _edit(said, row.rewrites_event)
+
+
+def _said(row: Waiting) -> Content:
+    message = row.message
+    # A notice notifies nobody: what must reach a person is said as a person would say it.
+    kind = "m.text" if message.mentions else "m.notice"
+    said: Content = {"msgtype": kind, "body": message.body}
+    if "\n" in message.body:
+        said["format"] = "org.matrix.custom.html"
+        said["formatted_body"] = html.escape(message.body, quote=False).replace("\n", "<br>")
+    # Always there, or older rules would have a name in the text ping its bearer.
+    said["m.mentions"] = {"user_ids": list(message.mentions)} if message.mentions else {}
+    return said
+
+
+def _relation(row: Waiting) -> Content:
+    message = row.message
+    reply = {"m.in_reply_to": {"event_id": message.to_event}} if message.to_event else {}
+    if message.thread is None:
+        return reply
+    return {"rel_type": "m.thread", "event_id": message.thread, "is_falling_back": False} | reply
+
+
+def _edit(said: Content, target: str) -> Content:
+    edit: Content = {
+        **said,
+        "body": f"* {said['body']}",
+        # Nobody is called a second time.
+        "m.mentions": {},
+        "m.new_content": said,
+        "m.relates_to": {"rel_type": "m.replace", "event_id": target},
+    }
+    if "formatted_body" in said:
+        edit["formatted_body"] = f"* {said['formatted_body']}"
+    return edit

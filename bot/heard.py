@@ -1,0 +1,166 @@
+"""One thing heard in a room, whatever the room: made from a Matrix room event.
+
+The Matrix session and `replay` both pass events through `from_event`, and the terminal room writes
+such events itself, so that one mind hears the same everywhere. An event that is not for the mind
+(an encrypted one without its key, a topic change, a malformed one) gives None.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from typing import Any
+
+Raw = Mapping[str, Any]
+"""A room event as the client-server API writes it, decrypted if it was encrypted."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Heard:
+    event: str
+    sender: str
+    at: datetime
+    """When the sender's homeserver took it (UTC)."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Said(_Heard):
+    """Somebody wrote a message."""
+
+    body: str
+    replies_to: str | None = None
+    thread: str | None = None
+    mentions: tuple[str, ...] = ()
+    automatic: bool = False
+    """A notice: another bot's, or our own; never answered."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Edited(_Heard):
+    """Somebody changed the words of an earlier message."""
+
+    original: str
+    body: str
+    automatic: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Withdrawn(_Heard):
+    """A message, an edit or a reaction was taken back."""
+
+    target: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reacted(_Heard):
+    """Somebody put a sign on a message."""
+
+    target: str
+    key: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Moved(_Heard):
+    """A member came, left, or changed the name shown."""
+
+    user: str
+    name: str | None
+    present: bool
+
+
+Heard = Said | Edited | Withdrawn | Reacted | Moved
+
+
+def from_event(raw: Raw) -> Heard | None:
+    """What a room event says to the mind, or None where it says nothing."""
+    event, sender, kind = (_text(raw.get(k)) for k in ("event_id", "sender", "type"))
+    at = moment(raw.get("origin_server_ts"))
+    if not event or not sender or at is None:
+        return None
+    content = _object(raw.get("content"))
+    match kind:
+        case "m.room.message":
+            return _message(content, event, sender, at)
+        case "m.reaction":
+            relation = _object(content.get("m.relates_to"))
+            target, key = _text(relation.get("event_id")), _text(relation.get("key"))
+            if relation.get("rel_type") != "m.annotation" or not target or not key:
+                return None
+            return Reacted(event=event, sender=sender, at=at, target=target, key=key)
+        case "m.room.redaction":
+            target = _text(content.get("redacts")) or _text(raw.get("redacts"))
+            return Withdrawn(event=event, sender=sender, at=at, target=target) if target else None
+        case "m.room.member":
+            user = _text(raw.get("state_key"))
+            name = _text(content.get("displayname")) or None
+            present = content.get("membership") == "join"
+            if not user:
+                return None
+            return Moved(event=event, sender=sender, at=at, user=user, name=name, present=present)
+        case _:
+            return None
+
+
+def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edited | None:
+    if content.get("msgtype") not in ("m.text", "m.notice", "m.emote"):
+        return None
+    automatic = content.get("msgtype") == "m.notice"
+    relation = _object(content.get("m.relates_to"))
+    if relation.get("rel_type") == "m.replace":
+        original = _text(relation.get("event_id"))
+        new = _object(content.get("m.new_content"))
+        if not original or not isinstance(new.get("body"), str):
+            return None
+        return Edited(
+            event=event,
+            sender=sender,
+            at=at,
+            original=original,
+            body=without_fallback(new["body"]),
+            automatic=automatic,
+        )
+    if not isinstance(content.get("body"), str):
+        return None
+    in_thread = relation.get("rel_type") == "m.thread"
+    replies_to = _text(_object(relation.get("m.in_reply_to")).get("event_id")) or None
+    if in_thread and relation.get("is_falling_back") is True:
+        replies_to = None
+    users = _object(content.get("m.mentions")).get("user_ids")
+    return Said(
+        event=event,
+        sender=sender,
+        at=at,
+        body=without_fallback(content["body"]) if replies_to else content["body"],
+        replies_to=replies_to,
+        thread=(_text(relation.get("event_id")) or None) if in_thread else None,
+        mentions=tuple(u for u in users if isinstance(u, str)) if isinstance(users, list) else (),
+        automatic=automatic,
+    )
+
+
+def without_fallback(body: str) -> str:
+    """The body without the quoted lines that older clients put before a reply."""
+    lines = body.split("\n")
+    quoted = 0
+    while quoted < len(lines) and lines[quoted].startswith("> "):
+        quoted += 1
+    if quoted == 0 or quoted == len(lines):
+        return body
+    return "\n".join(lines[quoted:]).lstrip("\n")
+
+
+def _text(value: object) -> str:
+    return value if isinstance(value, str) else ""
+
+
+def _object(value: object) -> Raw:
+    return value if isinstance(value, Mapping) else {}
+
+
+def moment(value: object) -> datetime | None:
+    """The UTC moment of an event's `origin_server_ts` (ms); None if it is none."""
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        return None
+    try:
+        return datetime.fromtimestamp(value / 1000, UTC)
+    except (OverflowError, OSError, ValueError):
+        return None

@@ -1,0 +1,288 @@
+"""What one event does: the record it makes, changes or strikes, and the reply to it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn
+from handlers import corrections, keeping, route, unsure, why
+from handlers.answer import Answer, Turn
+from handlers.phrasing import DONE
+from handlers.practice.figure import listed
+from handlers.reading.acts import Act, Amend, Ask, Context
+from handlers.reading.read import read
+from storage import changes, inbox, outbox
+from storage.book import Book
+from storage.inbox import Item
+from storage.rows import Message, Question, Room
+
+STRIKE_MARKS = frozenset("❌✖❎")
+YES_MARKS = frozenset("👍✅👌")
+NO_MARKS = frozenset("👎❌")
+VARIANT = "\ufe0f"
+"""Asks for the coloured form of a sign; it says nothing."""
+
+SKIN_TONES = "🏻🏼🏽🏾🏿"
+
+
+@dataclass(slots=True)
+class Hearing:
+    """One event being taken in, inside a transaction: `take` it once."""
+
+    book: Book
+    heard: Heard
+    item: Item
+    now: datetime
+    own: str
+    spoken: list[str] = field(default_factory=list)
+    reasons: list[str] = field(default_factory=list)
+    noted: list[str] = field(default_factory=list)
+    """What was written down and needs no words but a mark."""
+
+    @property
+    def room(self) -> Room:
+        """The room it was heard in."""
+        return self.book.room
+
+    async def take(self) -> None:
+        """Change the book and fill the outbox as the event demands."""
+        match self.heard:
+            case Moved():
+                await self._moved(self.heard)
+            case Said(automatic=False):
+                await self._said(self.heard)
+            case Edited(automatic=False):
+                await self._edited(self.heard)
+            case Withdrawn():
+                await self._withdrawn(self.heard)
+            case Reacted():
+                await self._reacted(self.heard)
+
+    async def _moved(self, moved: Moved) -> None:
+        if moved.user == self.own:
+            return
+        name = moved.name or await self.book.name_of(moved.user) or _local_part(moved.user)
+        await changes.meet(self.book, moved.user, name, present=moved.present)
+
+    async def _said(self, said: Said) -> None:
+        refers_to = await self._record_behind(said.replies_to)
+        turn = await self._turn(said.event, said.at, refers_to)
+        if await self._settled(said, turn):
+            return
+        acts = read(said.body, await self._context(said, turn))
+        await self._answer(acts, turn)
+        await self._reply(said.event, to=said.event, thread=said.thread)
+
+    async def _settled(self, said: Said, turn: Turn) -> bool:
+        """Whether it answered a question of ours, and was dealt with as such."""
+        question = (
+            await self.book.question_about(turn.refers_to)
+            if turn.refers_to
+            else await self.book.question(turn.sender)
+        )
+        if question is None or question.sender != turn.sender:
+            return False
+        acts = await unsure.settled(said.body, question, self.book)
+        if acts is None:
+            return False
+        await self._settle(question, acts, said.event)
+        await self._reply(said.event, to=said.event, thread=said.thread)
+        return True
+
+    async def _settle(self, question: Question, acts: Sequence[Act], by: str) -> None:
+        await changes.settle_question(self.book, question, by)
+        about = await inbox.trace(self.book.db, self.room.address, question.event)
+        at = about.at if about else question.asked_at
+        amends = any(isinstance(act, Amend) for act in acts)
+        turn = await self._turn(
+            question.event, at, refers_to=question.event if amends else None, cause=by
+        )
+        await self._answer(acts, turn)
+
+    async def _edited(self, edited: Edited) -> None:
+        original = await inbox.trace(self.book.db, self.room.address, edited.original)
+        if original is None or original.sender != edited.sender:
+            return
+        turn = await self._turn(
+            edited.original, original.at, await self._record_behind(original.about), edited.event
+        )
+        await self._drop_question(edited.original, edited.event)
+        undone = await corrections.undo(edited.original, turn)
+        await keeping.carry_out(turn, undone)
+        acts = read(edited.body, await self._context(edited, turn))
+        await self._answer(acts, turn, succeeding=undone)
+        if undone.strikes and not self.spoken and not self.noted:
+            self.spoken.append(corrections.struck_words(undone.strikes, turn))
+        await self._rewrite(edited.event, edited.original)
+
+    async def _withdrawn(self, withdrawn: Withdrawn) -> None:
+        target = withdrawn.target
+        trace = await inbox.trace(self.book.db, self.room.address, target)
+        at = trace.at if trace else withdrawn.at
+        turn = await self._turn(target, at, cause=withdrawn.event)
+        await self._drop_question(target, withdrawn.event)
+        undone = await corrections.undo(target, turn)
+        await keeping.carry_out(turn, undone)
+        if not undone.strikes and not undone.entries:
+            return
+        self.spoken.append(corrections.undone_words(undone, turn))
+        original = trace.about if trace and trace.kind == "edited" and trace.about else target
+        await self._rewrite(withdrawn.event, original, only_if_answered=True)
+
+    async def _reacted(self, reacted: Reacted) -> None:
+        key = reacted.key.replace(VARIANT, "").rstrip(SKIN_TONES)
+        event = await self._record_behind(reacted.target) or reacted.target
+        trace = await inbox.trace(self.book.db, self.room.address, event)
+        if trace is None or trace.sender != reacted.sender:
+            return
+        question = await self.book.question_about(event)
+        if question and question.lacks == "yes" and key in YES_MARKS | NO_MARKS:
+            word = "yes" if key in YES_MARKS else "no"
+            acts = await unsure.settled(word, question, self.book)
+            await self._settle(question, acts or [], reacted.event)
+            await self._reply(reacted.event, to=event)
+        elif key in STRIKE_MARKS:
+            turn = await self._turn(event, trace.at, cause=reacted.event)
+            undone = await corrections.undo(event, turn)
+            await keeping.carry_out(turn, undone)
+            if undone.strikes or undone.entries:
+                self.spoken.append(corrections.undone_words(undone, turn))
+                await self._rewrite(reacted.event, event)
+
+    async def _turn(
+        self, event: str, at: datetime, refers_to: str | None = None, cause: str | None = None
+    ) -> Turn:
+        sender = await self.book.name_of(self.heard.sender)
+        if sender is None:
+            sender = _local_part(self.heard.sender)
+            await changes.meet(self.book, self.heard.sender, sender)
+            sender = await self.book.name_of(self.heard.sender) or sender
+        return Turn(
+            book=self.book,
+            event=event,
+            cause=cause or event,
+            sender=sender,
+            at=at,
+            today=at.astimezone(ZoneInfo(self.room.zone)).date(),
+            refers_to=refers_to,
+        )
+
+    async def _context(self, heard: Said | Edited, turn: Turn) -> Context:
+        return Context(
+            at=turn.at,
+            zone=ZoneInfo(self.room.zone),
+            units=self.room.units,
+            bins=tuple(bin.name for bin in await self.book.bins()),
+            members=tuple(member.name for member in await self.book.members()),
+            sender=turn.sender,
+            bot_names=("pailkeeper", "bot", _local_part(self.own)),
+            after_bot=isinstance(heard, Said) and await self._follows_us(heard),
+        )
+
+    async def _follows_us(self, said: Said) -> bool:
+        """Whether it replies to words of ours, or comes next after them."""
+        if said.replies_to:
+            return await outbox.said_as(self.book.db, self.room.id, said.replies_to) is not None
+        latest = await outbox.latest(self.book.db, self.room.id)
+        if latest is None:
+            return False
+        message, made_at = latest
+        before = await inbox.last_said(self.book.db, self.room.address, self.item.id)
+        return before is None or message.to_event == before.event or made_at > before.at
+
+    async def _record_behind(self, event: str | None) -> str | None:
+        """The message that an event is about: what we answered, or the message itself."""
+        if event is None:
+            return None
+        ours = await outbox.said_as(self.book.db, self.room.id, event)
+        if ours:
+            return ours.to_event
+        trace = await inbox.trace(self.book.db, self.room.address, event)
+        if trace and trace.kind == "automatic" and trace.about:
+            return trace.about
+        return event
+
+    async def _answer(
+        self, acts: Sequence[Act], turn: Turn, succeeding: Answer | None = None
+    ) -> None:
+        for act in acts:
+            if isinstance(act, Ask) and act.topic == "why":
+                answer = why.asked(await self._figure_asked_about())
+            else:
+                answer = await route.answer(act, turn)
+            if succeeding:
+                linked = corrections.succeed(answer.entries, succeeding.strikes)
+                answer = replace(answer, entries=linked)
+            await keeping.carry_out(turn, answer)
+            if answer.say:
+                self.spoken.append(answer.say)
+            elif answer.noted:
+                entries = [corrections.describe(entry, turn) for entry in answer.entries]
+                self.noted.append(listed(entries) if entries else "")
+            self.reasons.extend(answer.why)
+
+    async def _figure_asked_about(self) -> str | None:
+        """What was kept of the arithmetic behind the answer replied to, or the last one."""
+        db, room = self.book.db, self.room.id
+        if isinstance(self.heard, Said) and self.heard.replies_to:
+            asked = await outbox.said_as(db, room, self.heard.replies_to)
+            if asked is None and (event := await self._record_behind(self.heard.replies_to)):
+                found = await outbox.answer_to(db, room, event)
+                asked = found[1] if found else None
+            if asked and asked.why:
+                return asked.why
+        return await outbox.last_why(db, room)
+
+    async def _drop_question(self, event: str, by: str) -> None:
+        question = await self.book.question_about(event)
+        if question:
+            await changes.settle_question(self.book, question, by)
+
+    async def _reply(self, cause: str, *, to: str, thread: str | None = None) -> None:
+        """Put what came up into the outbox: words, or else a mark that it is written down."""
+        if self.spoken:
+            message = Message(
+                tx_id=f"re-{cause}",
+                kind="reply",
+                body=self._words(),
+                to_event=to,
+                thread=thread,
+                why=why.explained(self.reasons) or None,
+            )
+            await outbox.put(self.book.db, self.room.id, message, self.now)
+        elif self.noted:
+            mark = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=to)
+            await outbox.put(self.book.db, self.room.id, mark, self.now)
+
+    async def _rewrite(self, cause: str, to: str, *, only_if_answered: bool = False) -> None:
+        """Like `_reply`, in place of the answer that was given before, if one was."""
+        before = await outbox.answer_to(self.book.db, self.room.id, to)
+        if before is None:
+            if not only_if_answered:
+                await self._reply(cause, to=to)
+            return
+        if not (self.spoken or self.noted):
+            return
+        row, _ = before
+        message = Message(
+            tx_id=f"re-{cause}",
+            kind="reply",
+            body=self._words(),
+            to_event=to,
+            rewrites=row,
+            why=why.explained(self.reasons) or None,
+        )
+        await outbox.put(self.book.db, self.room.id, message, self.now)
+
+    def _words(self) -> str:
+        noted = [words for words in self.noted if words]
+        if not noted:
+            return "\n".join(self.spoken) or f"{DONE} Noted."
+        also = "Also noted" if self.spoken else "Noted"
+        return "\n".join([*self.spoken, f"{also}: {listed(noted)}."])
+
+
+def _local_part(user: str) -> str:
+    """The name within a Matrix user id, or the whole of another kind of name."""
+    return user[1:].split(":", 1)[0] if user.startswith("@") else user

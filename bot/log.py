@@ -1,0 +1,53 @@
+"""A room's log: JSON Lines of Matrix room events, in the order they came."""
+
+import json
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from bot.heard import moment
+from storage.errors import UserError
+
+UNTIL = "pailkeeper.until"
+"""The type of a last line that lets time run on."""
+
+
+class LogError(UserError):
+    """A line of a log is no event; the message names the line and what is wrong with it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One event of a log and its moment."""
+
+    number: int
+    at: datetime
+    raw: dict[str, Any]
+
+
+def lines(path: Path) -> Iterator[Line]:
+    """The events of a log; LogError for a line that is none."""
+    try:
+        with path.open(encoding="utf-8") as file:
+            for number, text in enumerate(file, 1):
+                if text.strip():
+                    yield _line(path, number, text)
+    except OSError as error:
+        raise LogError(f"cannot read {path}: {error.strerror}") from error
+    except UnicodeDecodeError as error:
+        raise LogError(f"{path} is not UTF-8 text: save it as UTF-8 and try again") from error
+
+
+def _line(path: Path, number: int, text: str) -> Line:
+    try:
+        raw = json.loads(text)
+    except ValueError as error:
+        raise LogError(f"{path}, line {number}: not JSON ({error})") from error
+    if not isinstance(raw, dict):
+        raise LogError(f"{path}, line {number}: a JSON object is wanted, one event a line")
+    at = moment(raw.get("origin_server_ts"))
+    if at is None:
+        raise LogError(f"{path}, line {number}: origin_server_ts (milliseconds) is missing")
+    return Line(number, at, raw)

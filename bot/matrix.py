@@ -1,0 +1,187 @@
+"""The Matrix session: everything said in the bot's rooms goes into the inbox, once and in order.
+
+Events and the sync token that covers them are stored in one transaction, and only then is the
+token used: whatever happens in between, the homeserver tells it again.
+"""
+
+import asyncio
+import logging
+from collections.abc import Callable
+from datetime import datetime, timedelta
+from typing import Any
+
+from nio.client.async_client import AsyncClient
+from nio.responses import SyncError, SyncResponse
+
+from bot import timeline
+from bot.connection import OUT_OF_REACH, SignedOut, http_status, tend_keys
+from bot.greeting import greet
+from bot.invitations import Invitations
+from bot.pacing import Bell, Patience, pause
+from bot.settings import Settings
+from storage import inbox, rooms, session
+from storage.database import Database
+from storage.inbox import Arrival
+
+log = logging.getLogger(__name__)
+
+LONG_POLL_MS = 30_000
+TIMELINE_LIMIT = 100
+FILTER: dict[str, dict[str, Any]] = {
+    "room": {
+        "timeline": {"limit": TIMELINE_LIMIT},
+        "ephemeral": {"types": []},
+        "account_data": {"types": []},
+    },
+    "presence": {"types": []},
+    "account_data": {"types": []},
+}
+CLOCKS_DIFFER = timedelta(minutes=10)
+KEY_GRACE_SECONDS = 5.0
+"""So long an event without its key holds back those after it, at most."""
+KEY_MAY_COME = timedelta(days=7)
+"""An event whose key has not come after so long is given up."""
+
+Clock = Callable[[], datetime]
+
+
+class Session:
+    """One device's sync loop; rings `heard` when the inbox has something new."""
+
+    def __init__(
+        self, client: AsyncClient, db: Database, settings: Settings, now: Clock, heard: Bell
+    ) -> None:
+        self._client = client
+        self._db = db
+        self._settings = settings
+        self._now = now
+        self._heard = heard
+        self._present: set[str] = set()
+        self._awaited: set[str] = set()
+        self._held: asyncio.TimerHandle | None = None
+        self.invitations = Invitations(client, settings)
+        self.ready = asyncio.Event()
+        """Set once the rooms are known: before, nio can send to none."""
+
+    async def listen(self, stop: asyncio.Event) -> None:
+        """Sync until `stop`; raises SignedOut when the homeserver has forgotten the bot."""
+        self._present = {room.address for room in await rooms.present(self._db)}
+        since = await session.sync_token(self._db)
+        patience = Patience()
+        while not stop.is_set():
+            try:
+                response = await self._sync(since, stop)
+                if response is None:
+                    return
+                if isinstance(response, SyncError):
+                    since = self._after_refusal(response, since)
+                    raise timeline.Incomplete(f"sync was refused ({response.status_code})")
+                await self._take(response, since)
+            except (*OUT_OF_REACH, timeline.Incomplete) as error:
+                seconds = patience.failed()
+                log.warning("%s: %s; next try in %d s", type(error).__name__, error, seconds)
+                await pause(seconds, stop)
+                continue
+            patience.succeeded()
+            since = response.next_batch
+            # Before anything is answered: a member who has just come must be able to read it.
+            await tend_keys(self._client)
+            self.ready.set()
+            self._ring_or_hold()
+
+    async def _sync(
+        self, since: str | None, stop: asyncio.Event
+    ) -> SyncResponse | SyncError | None:
+        """One answer, or None when stopped while waiting for it."""
+        if not self._client.logged_in:
+            raise SignedOut  # a soft logout has taken the token out of the client
+        first = not self.ready.is_set()
+        # nio would go on from its own token, which may be ahead of ours.
+        self._client.next_batch = ""
+        asking = asyncio.create_task(
+            self._client.sync(
+                timeout=0 if first else LONG_POLL_MS,
+                sync_filter=FILTER,
+                since=since,
+                full_state=first,
+            )
+        )
+        stopping = asyncio.create_task(stop.wait())
+        try:
+            await asyncio.wait({asking, stopping}, return_when=asyncio.FIRST_COMPLETED)
+            return await asking if asking.done() else None
+        finally:
+            for task in (asking, stopping):
+                task.cancel()
+            await asyncio.gather(asking, stopping, return_exceptions=True)
+
+    def _after_refusal(self, refusal: SyncError, since: str | None) -> str | None:
+        """The token to go on with after an error."""
+        if refusal.status_code in ("M_UNKNOWN_TOKEN", "M_MISSING_TOKEN"):
+            raise SignedOut
+        if since is not None and http_status(refusal) == 400:
+            log.error("the homeserver no longer knows where we were; reading its rooms anew")
+            return None
+        return since
+
+    async def _take(self, response: SyncResponse, since: str | None) -> None:
+        first = not self.ready.is_set()
+        await self._note_leaving(response, first)
+        arrivals: list[Arrival] = []
+        for room, info in response.rooms.join.items():
+            known = room in self._present
+            news = await timeline.news(self._client, self._db, room, info, since, known)
+            arrivals += news.arrivals
+            if not known:
+                # Before the token is kept: after a crash the coming is told, and noted, again.
+                await self._come_in(room, news.came_at)
+        await inbox.take_in(self._db, arrivals, response.next_batch)
+        self.invitations.take(response)
+        self._awaited |= {arrival.raw["event_id"] for arrival in arrivals if arrival.parked}
+        if response.to_device_events or first:
+            await self._retry_parked()
+
+    async def _come_in(self, room: str, came_at: datetime | None) -> None:
+        now = self._now()
+        # The place in the timeline decides what we hear; clocks of servers differ.
+        joined_at = now if came_at is None else came_at - CLOCKS_DIFFER
+        zone, units = self._settings.zone, self._settings.units
+        async with self._db.transaction():
+            row = await rooms.join(self._db, room, joined_at, zone=zone, units=units)
+            await greet(self._db, row, now)
+        self._present.add(room)
+
+    def _ring_or_hold(self) -> None:
+        """Wake the mind; but have it wait a moment for keys on their way, so that order is kept."""
+        if not self._awaited:
+            self._release()
+        elif self._held is None:
+            loop = asyncio.get_running_loop()
+            self._held = loop.call_later(KEY_GRACE_SECONDS, self._release)
+
+    def _release(self) -> None:
+        if self._held is not None:
+            self._held.cancel()
+            self._held = None
+        self._awaited.clear()
+        self._heard.ring()
+
+    async def _note_leaving(self, response: SyncResponse, first: bool) -> None:
+        gone = self._present & set(response.rooms.leave)
+        if first:
+            # With the full state, a room that is not told of is one we were taken out of.
+            gone |= self._present - set(response.rooms.join)
+        for room in gone:
+            log.info("the bot is no longer in a room")
+            await rooms.leave(self._db, room, self._now())
+            self._present.discard(room)
+        for room in response.rooms.leave:
+            self._client.rooms.pop(room, None)
+
+    async def _retry_parked(self) -> None:
+        for item in await inbox.parked(self._db):
+            raw = timeline.decrypted(self._client, item)
+            if raw is not None:
+                await inbox.unpark(self._db, item.id, raw)
+                self._awaited.discard(item.event)
+        await inbox.expire_parked(self._db, self._now() - KEY_MAY_COME)

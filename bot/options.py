@@ -1,0 +1,37 @@
+"""Options that several commands share, and how their values are checked."""
+
+import argparse
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+UNITS = ("metric", "us", "imperial")
+
+
+def zone(value: str) -> str:
+    """An IANA time zone's name."""
+    try:
+        return ZoneInfo(value).key
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        raise argparse.ArgumentTypeError(
+            f"no time zone is called {value!r}; name it like Europe/Lisbon"
+        ) from None
+
+
+def local_zone() -> str:
+    """The zone of this machine, or UTC where it has none by name."""
+    from tzlocal import get_localzone_name  # only for rooms of this machine
+
+    return get_localzone_name() or "UTC"
+
+
+def add_room_options(parser: argparse.ArgumentParser, *, default_zone: str = "UTC") -> None:
+    """The zone and units of a room that is new to the book."""
+    parser.add_argument(
+        "--zone",
+        type=zone,
+        default=default_zone,
+        metavar="IANA",
+        help=f"the group's time zone (default: {default_zone})",
+    )
+    parser.add_argument(
+        "--units", choices=UNITS, default="metric", help="the group's units (default: metric)"
+    )

@@ -1,0 +1,68 @@
+"""`python -m bot reckon TOPIC name=value …`: the craft's arithmetic on the command line."""
+
+import json
+import sys
+from argparse import ArgumentParser, Namespace
+from collections.abc import Iterable
+from typing import TYPE_CHECKING
+
+from handlers.practice.figure import Refused, listed
+from handlers.practice.reckon import TOPICS, Reckoned, reckon
+from handlers.practice.units import SYSTEMS
+
+if TYPE_CHECKING:
+    from argparse import _SubParsersAction
+
+
+def add_parser(subparsers: "_SubParsersAction[ArgumentParser]") -> None:
+    """Add the `reckon` command to the command line."""
+    parser = subparsers.add_parser(
+        "reckon",
+        help="work out a dose, a dilution, days and so on",
+        epilog="Values carry their unit: mass=2kg, water=9L, area=4x8ft, sealed=2026-03-20.",
+    )
+    parser.add_argument("topic", metavar="TOPIC", help=listed(TOPICS, "or"))
+    parser.add_argument("values", metavar="name=value", nargs="*", help="what is known")
+    parser.add_argument(
+        "--units", choices=SYSTEMS, default="metric", help="what a bare gallon, cup or spoon is"
+    )
+    parser.add_argument("--json", action="store_true", help="print the answer as one JSON object")
+    parser.add_argument("--why", action="store_true", help="print the working and its sources")
+
+
+def run(args: Namespace) -> int:
+    """Print the answer and return 0; or print one sentence on standard error and return 2."""
+    try:
+        found = reckon(args.topic, named(args.values), units=args.units)
+    except Refused as refused:
+        sys.stderr.write(f"{refused}\n")
+        return 2
+    sys.stdout.write(_as_json(found) if args.json else _as_text(found, why=args.why))
+    return 0
+
+
+def named(words: Iterable[str]) -> dict[str, str]:
+    """Values by name; a word without "=" belongs to the value before it ("mass=1 lb 4 oz")."""
+    values: dict[str, str] = {}
+    name = ""
+    for word in words:
+        before, equals, value = word.partition("=")
+        if equals:
+            name = before.strip().lower().replace("-", "_")
+            if name in values:
+                raise Refused(f"{name} was given twice: give it once.")
+            values[name] = value
+        elif name:
+            values[name] += f" {word}"
+        else:
+            raise Refused(f"“{word[:40]}” has no name: write it like mass=2kg.")
+    return values
+
+
+def _as_json(found: Reckoned) -> str:
+    told = {"topic": found.topic, **found.answer, "lines": found.lines, "why": found.why}
+    return json.dumps(told, ensure_ascii=False) + "\n"
+
+
+def _as_text(found: Reckoned, *, why: bool) -> str:
+    return "".join(f"{line}\n" for line in (*found.lines, *(found.why if why else ())))

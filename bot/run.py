@@ -1,0 +1,145 @@
+"""`python -m bot run`: the bot in its Matrix rooms, until it is told to stop.
+
+Four tasks share one book: listening (events into the inbox), minding (inbox to entries and
+outbox), sending (outbox to the homeserver) and reminding (what is due, into the outbox). Should one
+of them fail, the process ends with its reason; nothing is lost, since each has stored what it took.
+"""
+
+import argparse
+import asyncio
+import logging
+import os
+import signal
+import sys
+from datetime import datetime, timedelta
+
+from nio.client.async_client import AsyncClient
+
+from bot import account as accounts
+from bot import clock, settings
+from bot.account import Account
+from bot.connection import connected, cross_sign, tend_keys
+from bot.matrix import Session
+from bot.pacing import Bell
+from bot.reminders import tell
+from bot.sender import Sender
+from bot.settings import Home, Settings, SettingsError
+from bot.terminal import say
+from bot.turn import work_off
+from storage.database import Database
+
+log = logging.getLogger(__name__)
+
+LONGEST_SLEEP = timedelta(minutes=10)
+"""A clock may be set, or the machine sleep: look at the calendar again at least so often."""
+
+
+def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
+    """Describe the command."""
+    parser = subparsers.add_parser(
+        "run",
+        help="take part in the bot's Matrix rooms",
+        description="Takes part in the rooms the bot is invited to, until it is stopped (Ctrl-C).",
+    )
+    parser.add_argument("--home", metavar="DIR", help="where the bot keeps everything")
+    parser.add_argument("--verbose", action="store_true", help="say more about what happens")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Take part until stopped; 0 when stopped on purpose."""
+    os.umask(0o077)
+    place = settings.home(args.home)
+    chosen = settings.read(place)
+    account = accounts.read(place)
+    if account is None:
+        raise SettingsError(
+            f"There is no login in {place.folder}. Run `python -m bot login` first."
+        )
+    _start_log(args.verbose)
+    with accounts.sole_user(place):
+        asyncio.run(_until_signalled(place, chosen, account))
+    return 0
+
+
+def _start_log(verbose: bool) -> None:
+    level = logging.INFO if verbose else logging.WARNING
+    logging.basicConfig(
+        level=level, stream=sys.stderr, format="%(levelname)s %(name)s: %(message)s"
+    )
+
+
+async def _until_signalled(place: Home, chosen: Settings, account: Account) -> None:
+    stop = asyncio.Event()
+    for number in (signal.SIGINT, signal.SIGTERM):
+        asyncio.get_running_loop().add_signal_handler(number, stop.set)
+    await take_part(place, chosen, account, stop)
+
+
+async def take_part(place: Home, chosen: Settings, account: Account, stop: asyncio.Event) -> None:
+    """Be in the rooms until `stop` is set; what is being done then is finished."""
+    db = await Database.open(place.book)
+    try:
+        async with connected(place, account) as client:
+            await tend_keys(client)
+            await cross_sign(client, place, account)
+            await _work_together(client, db, chosen, stop)
+    except ExceptionGroup as group:
+        # The first failure is the reason; the others are tasks that it took along.
+        raise group.exceptions[0] from None
+    finally:
+        await db.close()
+
+
+async def _work_together(
+    client: AsyncClient, db: Database, chosen: Settings, stop: asyncio.Event
+) -> None:
+    heard, calendar = Bell(), Bell()
+    session = Session(client, db, chosen, clock.now, heard)
+    sender = Sender(client, db, clock.now)
+    bells = (heard, sender.bell, calendar, session.invitations.bell)
+    async with asyncio.TaskGroup() as tasks:
+        tasks.create_task(session.listen(stop))
+        tasks.create_task(session.invitations.work(stop))
+        tasks.create_task(_mind(db, client.user_id, heard, (sender.bell, calendar), stop))
+        tasks.create_task(_send(session, sender, stop))
+        tasks.create_task(_remind(db, calendar, sender.bell, stop))
+        tasks.create_task(_wake_all(bells, stop))
+
+
+async def _wake_all(bells: tuple[Bell, ...], stop: asyncio.Event) -> None:
+    await stop.wait()
+    for bell in bells:
+        bell.ring()
+
+
+async def _send(session: Session, sender: Sender, stop: asyncio.Event) -> None:
+    """Send once the session knows the rooms; nio can send to none before."""
+    waits = [asyncio.create_task(event.wait()) for event in (session.ready, stop)]
+    await asyncio.wait(waits, return_when=asyncio.FIRST_COMPLETED)
+    for wait in waits:
+        wait.cancel()
+    say("Listening. Stop with Ctrl-C.")
+    await sender.work(stop)
+
+
+async def _mind(
+    db: Database, own: str, heard: Bell, then: tuple[Bell, ...], stop: asyncio.Event
+) -> None:
+    while not stop.is_set():
+        if await work_off(db, now=clock.now, own=own):
+            for bell in then:
+                bell.ring()
+        else:
+            await heard.wait()
+
+
+async def _remind(db: Database, calendar: Bell, outgoing: Bell, stop: asyncio.Event) -> None:
+    while not stop.is_set():
+        upcoming = await tell(db, clock.now())
+        outgoing.ring()
+        await calendar.wait(_seconds_until(upcoming, clock.now()))
+
+
+def _seconds_until(moment: datetime | None, now: datetime) -> float:
+    wait = LONGEST_SLEEP if moment is None else min(moment - now, LONGEST_SLEEP)
+    return max(1.0, wait.total_seconds())

@@ -1,0 +1,166 @@
+"""What a sync answer says of a room, as arrivals in the order they are to be heard.
+
+The rules: nothing from before the bot's own coming is heard; what a limited timeline leaves out is
+fetched first; an event without its key is parked; from ciphertext only words are taken.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from nio import EncryptionError, Event, MegolmEvent, RoomMessagesResponse
+from nio.api import MessageDirection
+from nio.client.async_client import AsyncClient
+from nio.events import UnknownBadEvent
+from nio.events.misc import BadEvent
+from nio.responses import RoomInfo
+
+from storage import inbox
+from storage.database import Database
+from storage.inbox import Arrival, Item
+from storage.moments import from_ms
+
+PAGE = 100
+"""Events asked for at once."""
+DEEPEST = 50
+"""Pages read back at most where the sync token was lost."""
+OF_DECRYPTED = ("event_id", "sender", "origin_server_ts", "type", "content")
+
+AnyEvent = Event | BadEvent | UnknownBadEvent
+
+
+class Incomplete(Exception):
+    """The homeserver did not give all events; the same sync is to be tried again."""
+
+
+@dataclass(frozen=True, slots=True)
+class News:
+    """All that is new in a room, and when the bot came into it, if that is new as well."""
+
+    arrivals: list[Arrival]
+    came_at: datetime | None
+
+
+async def news(
+    client: AsyncClient, db: Database, room: str, info: RoomInfo, since: str | None, known: bool
+) -> News:
+    """What a sync answer tells of a joined room; `known` if the bot was in it before."""
+    events: list[AnyEvent] = list(info.timeline.events)
+    start = _coming(events, client.user_id)
+    if start is None and info.timeline.limited:
+        events = await _missed(client, db, room, info.timeline.prev_batch, since) + events
+        start = _coming(events, client.user_id)
+    came_at = None if start is None else from_ms(_moment(events[start])[0])
+    if start is None:
+        # Our coming is none of them: it was before them all, or it is not known when.
+        start = 0 if known else len(events)
+    members = [event for event in [*info.state, *events[:start]] if _is_member(event)]
+    members.sort(key=_moment)
+    taken = (_arrival(client, room, event) for event in [*members, *events[start:]])
+    return News([arrival for arrival in taken if arrival is not None], came_at)
+
+
+def decrypted(client: AsyncClient, item: Item) -> Mapping[str, Any] | None:
+    """The parked event in clear, or None while its key is missing."""
+    event = Event.parse_event(item.raw)
+    if not isinstance(event, MegolmEvent):
+        return None
+    event.room_id = item.room
+    try:
+        return raw(client.decrypt_event(event))
+    except EncryptionError:
+        return None
+
+
+async def _missed(
+    client: AsyncClient, db: Database, room: str, before: str | None, since: str | None
+) -> list[AnyEvent]:
+    """The events that a limited timeline left out, oldest first."""
+    if since is not None:
+        return await _forwards(client, room, since, before)
+    return await _backwards_to_known(client, db, room, before)
+
+
+async def _forwards(
+    client: AsyncClient, room: str, since: str, before: str | None
+) -> list[AnyEvent]:
+    events: list[AnyEvent] = []
+    at: str | None = since
+    while at is not None:
+        page = await _page(client, room, at, before, MessageDirection.front)
+        events += page.chunk
+        at = page.end if page.chunk else None
+    return events
+
+
+async def _backwards_to_known(
+    client: AsyncClient, db: Database, room: str, before: str | None
+) -> list[AnyEvent]:
+    """Without a token: back to an event heard before; nothing if there is none."""
+    events: list[AnyEvent] = []
+    at = before
+    for _ in range(DEEPEST):
+        if at is None:
+            break
+        page = await _page(client, room, at, None, MessageDirection.back)
+        for event in page.chunk:
+            if await inbox.trace(db, room, event.source.get("event_id", "")) is not None:
+                return events[::-1]
+            events.append(event)
+        at = page.end if page.chunk else None
+    return []
+
+
+async def _page(
+    client: AsyncClient, room: str, start: str, end: str | None, direction: MessageDirection
+) -> RoomMessagesResponse:
+    answer = await client.room_messages(room, start, end, direction, limit=PAGE)
+    if not isinstance(answer, RoomMessagesResponse):
+        raise Incomplete(f"events of a room could not be fetched ({answer.status_code})")
+    return answer
+
+
+def _coming(events: Sequence[AnyEvent], own: str) -> int | None:
+    """Where the bot last came into the room, if it is among the events."""
+    for index in range(len(events) - 1, -1, -1):
+        source = events[index].source
+        if _is_member(events[index]) and source.get("state_key") == own and _joins(source):
+            return index
+    return None
+
+
+def _joins(source: Mapping[str, Any]) -> bool:
+    """Whether a member event is a coming, not only another name or picture of one present."""
+    before = (source.get("unsigned") or {}).get("prev_content") or {}
+    is_in = source["content"].get("membership") == "join"
+    return is_in and before.get("membership") != "join"
+
+
+def _is_member(event: AnyEvent) -> bool:
+    return event.source.get("type") == "m.room.member" and not event.decrypted
+
+
+def _moment(event: AnyEvent) -> tuple[int, str]:
+    return event.source["origin_server_ts"], event.source["event_id"]
+
+
+def _arrival(client: AsyncClient, room: str, event: AnyEvent) -> Arrival | None:
+    if not isinstance(event.source.get("event_id"), str):
+        return None
+    parked = isinstance(event, MegolmEvent) and _lacks_key(client, room, event)
+    return Arrival(room=room, raw=raw(event), parked=parked)
+
+
+def _lacks_key(client: AsyncClient, room: str, event: MegolmEvent) -> bool:
+    """Whether a key may still come; what was refused in spite of its key is not waited for."""
+    assert client.olm is not None
+    store = client.olm.inbound_group_store
+    return store.get(room, event.sender_key or "", event.session_id or "") is None
+
+
+def raw(event: AnyEvent) -> Mapping[str, Any]:
+    """The event as the mind hears it: of a decrypted one only what the ciphertext may say."""
+    if not event.decrypted:
+        return event.source
+    return {key: event.source[key] for key in OF_DECRYPTED if key in event.source}

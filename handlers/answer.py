@@ -1,0 +1,105 @@
+"""What a handler is given and what it gives back; it neither sends nor commits."""
+
+from collections.abc import Awaitable, Callable, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Literal
+
+from handlers.reading.acts import Act
+from storage.book import Book
+from storage.rows import Due, Entry, Facts, NewEntry, Units
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Turn:
+    """One message being answered: whose book, which message, by whom, on which day."""
+
+    book: Book
+    event: str
+    """The message that entries stand for: an edit stands for the message it changes."""
+    cause: str
+    """The event that makes us write: the message, its edit, or a correction of it."""
+    sender: str
+    """The sender's name in the room."""
+    at: datetime
+    """When it was said (UTC)."""
+    today: date
+    """The group's local day of `at`."""
+    refers_to: str | None = None
+    """The message whose record it replies to, through the bot's answer if need be."""
+
+    @property
+    def units(self) -> Units:
+        """The group's units."""
+        return self.book.room.units
+
+    def entry(  # one parameter for each thing that can be said of an entry
+        self,
+        act: str,
+        *,
+        bin: str | None,
+        facts: Facts | None = None,
+        member: str | None = None,
+        on: date | None = None,
+        receiver: str | None = None,
+    ) -> NewEntry:
+        """A new entry for this message, done by its sender today unless said otherwise."""
+        return NewEntry(
+            act=act,
+            event=self.event,
+            cause=self.cause,
+            said_at=self.at,
+            bin=bin,
+            member=member or self.sender,
+            writer=self.sender,
+            on=on or self.today,
+            facts=facts or Facts(),
+            receiver=receiver,
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PutOff:
+    """A due not to be named before a day."""
+
+    due: Due
+    until: date
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Setting:
+    """A setting of the group to change."""
+
+    what: Literal["zone", "units", "habit"]
+    value: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Query:
+    """What the bot asks before writing down: the acts it guessed, and what would settle it."""
+
+    guess: str
+    lacks: Literal["yes", "bin"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """What to write down and what to say about one act."""
+
+    entries: Sequence[NewEntry] = ()
+    strikes: Sequence[Entry] = ()
+    put_off: Sequence[PutOff] = ()
+    settings: Sequence[Setting] = ()
+    query: Query | None = None
+    say: str = ""
+    """The words of the reply; lines are parted by newlines."""
+    noted: bool = False
+    """A mark on the message is answer enough."""
+    why: Sequence[str] = ()
+    """The arithmetic behind the words, its sources and standing, line by line."""
+
+
+SILENCE = Answer()
+
+Handler = Callable[[Act, Turn], Awaitable[Answer]]
+"""What answers any act: given to a handler that turns one act into another."""

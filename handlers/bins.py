@@ -1,0 +1,167 @@
+"""A bin is opened, named, asked about; and which bin is meant when none is named."""
+
+from collections.abc import Collection, Sequence
+
+from handlers.answer import Answer, Query, Turn
+from handlers.dues import DUTIES, is_shown_on
+from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume, when
+from handlers.practice.figure import listed
+from handlers.practice.first_bed import first_bed
+from handlers.reading.acts import Ask, Open
+from handlers.state import BinState, Stage, look_up
+from storage.rows import Entry, Facts
+
+FIRST_BIN = "bin 1"
+"""The name of a group's first bin while it has none."""
+
+AT_WORK: frozenset[Stage] = frozenset({"filling", "fermenting", "ready"})
+
+
+async def opened(act: Open, turn: Turn) -> Answer:
+    """A bin was started, or named for the first time."""
+    name = act.bin or await _free_name(turn)
+    known = await turn.book.bin(name)
+    facts = Facts(capacity_l=act.capacity_l, shared=act.shared)
+    entry = turn.entry("open", bin=name, facts=facts, member=act.member, on=act.on)
+    if known:
+        state = await look_up(turn.book, known, turn.today)
+        if state.number and state.run.stage(turn.today) != "in the ground":
+            return Answer(entries=[entry], say=_known(state, act, turn))
+    bed = first_bed(tablespoon=spoon(turn.units))
+    size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
+    shared = ", for everybody" if act.shared else ""
+    lines = [
+        f"Opened {the(name)}{size}{shared}. First a thin bed of starter: "
+        f"{starter(bed.tablespoons, bed.starter_g, turn.units)}."
+    ]
+    if not act.capacity_l and not (
+        known and (await look_up(turn.book, known, turn.today)).capacity_l
+    ):
+        lines.append(
+            f"Tell me how big it is (“{name} is 20 L”) and I can say when it will be full."
+        )
+    return Answer(entries=[entry], say="\n".join(lines), why=bed.why())
+
+
+def _known(state: BinState, act: Open, turn: Turn) -> str:
+    said = []
+    if act.capacity_l:
+        said.append(f"holds {volume(act.capacity_l, turn.units)}")
+    if act.shared is not None:
+        said.append("is for everybody" if act.shared else "is no longer shared")
+    if said:
+        return f"Noted: {the(state.bin.name)} {listed(said)}."
+    since = state.run.opened or turn.today
+    return (
+        f"{capital(the(state.bin.name))} is in use since {day(since, turn.today)}, so its records "
+        "go on. Say “buried it” first if it starts afresh."
+    )
+
+
+async def _free_name(turn: Turn) -> str:
+    taken = {bin.name.casefold() for bin in await turn.book.bins()}
+    number = 1
+    while f"bin {number}" in taken:
+        number += 1
+    return f"bin {number}"
+
+
+async def about(act: Ask, turn: Turn) -> Answer:
+    """What is in a bin, how full it is, and what comes next; or a line for every bin."""
+    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    if not states:
+        return Answer(say="No bin is open yet. Say “opened the blue bin, 20 L” to begin.")
+    chosen = [s for s in states if act.bin and s.bin.name.casefold() == act.bin.casefold()]
+    if act.bin and not chosen:
+        return unknown(act.bin, states)
+    if chosen:
+        return Answer(say="\n".join(await _card(chosen[0], turn)))
+    return Answer(say="\n".join(capital(summary(s, turn)) for s in states))
+
+
+def unknown(name: str, states: Sequence[BinState]) -> Answer:
+    """There is no such bin: name those there are."""
+    known = listed([the(state.bin.name) for state in states])
+    return Answer(say=f"I know no bin called “{name}”. There is {known}.")
+
+
+def summary(state: BinState, turn: Turn) -> str:
+    """A bin in one line: stage, layers and weight, fill."""
+    run = state.run
+    words = [f"{the(state.bin.name)}: {run.stage(turn.today)}"]
+    if run.layer_count:
+        layers = "1 layer" if run.layer_count == 1 else f"{run.layer_count} layers"
+        weight = f", {mass(run.mass_kg, turn.units)}" if run.mass_kg else ""
+        words.append(f"{layers}{weight}")
+    elif run.stage(turn.today) == "filling":
+        words.append("empty")
+    if state.fill is not None and run.layer_count and not run.buried:
+        words.append(f"about {percent(state.fill)} full")
+    return ", ".join(words)
+
+
+async def _card(state: BinState, turn: Turn) -> list[str]:
+    run = state.run
+    lines = [f"{capital(summary(state, turn))}."]
+    about = []
+    if state.keeper:
+        about.append(f"Kept by {state.keeper}")
+    if state.capacity_l:
+        about.append(f"holds {volume(state.capacity_l, turn.units)}")
+    if run.last_drain:
+        about.append(f"last drained {day(run.last_drain, turn.today)}")
+    if about:
+        first, *rest = about
+        lines.append(f"{capital(', '.join([first, *rest]))}.")
+    for due in await turn.book.dues():
+        if due.bin == state.bin and is_shown_on(due, turn.today):
+            duty = DUTIES[due.what].format(bin="it")
+            lines.append(f"{when(due.from_day, due.to_day, turn.today)}: {duty}.")
+    return lines
+
+
+async def choose(
+    said: str | None,
+    turn: Turn,
+    *,
+    stages: Collection[Stage] = AT_WORK,
+    make: bool = False,
+) -> str | None:
+    """The bin that was named or must be meant; None where a person would have to ask.
+
+    `stages` are those in which the act makes sense; with `make` a group without bins gets one.
+    """
+    if said:
+        known = await turn.book.bin(said)
+        return known.name if known else said
+    replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []
+    for entry in replied:
+        if entry.bin:
+            return entry.bin.name
+    bins = await turn.book.bins()
+    if not bins:
+        return FIRST_BIN if make else None
+    if len(bins) == 1:
+        return bins[0].name
+    states = [await look_up(turn.book, bin, turn.today) for bin in bins]
+    fitting = [s for s in states if s.run.stage(turn.today) in stages]
+    return _likely(fitting, turn.sender, await turn.book.last_layer_by(turn.sender))
+
+
+def _likely(fitting: Sequence[BinState], sender: str, last: Entry | None) -> str | None:
+    """Only one it can be, the one the sender fed last, or the only one the sender keeps."""
+    names = [state.bin.name for state in fitting]
+    if len(names) == 1:
+        return names[0]
+    if last and last.bin and last.bin.name in names:
+        return last.bin.name
+    kept = [state.bin.name for state in fitting if state.keeper == sender]
+    return kept[0] if len(kept) == 1 else None
+
+
+async def which(turn: Turn, stages: Collection[Stage] = AT_WORK) -> tuple[str, Query]:
+    """The question which bin was meant, and what keeps it open."""
+    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    fitting = [s for s in states if s.run.stage(turn.today) in stages] or states
+    choices = listed([the(state.bin.name) for state in fitting], "or")
+    return f"Which bin: {choices}?", Query(guess="[]", lacks="bin")

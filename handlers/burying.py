@@ -1,0 +1,46 @@
+"""Fermented contents go into the soil: when it can be planted."""
+
+from datetime import date
+
+from handlers.answer import Answer, Turn
+from handlers.bins import choose, which
+from handlers.phrasing import capital, day, span, the
+from handlers.practice import days
+from handlers.practice.cautions import caution
+from handlers.reading.acts import Bury
+from handlers.state import BinState, Stage, look_up
+from storage.rows import Facts
+
+CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
+
+
+async def buried(act: Bury, turn: Turn) -> Answer:
+    """Fermented contents went into soil."""
+    name = await choose(act.bin, turn, stages=CLOSED)
+    facts = Facts(place=act.place)
+    entry = turn.entry("bury", bin=name, facts=facts, member=act.member, on=act.on)
+    if name is None:
+        question, query = await which(turn, CLOSED)
+        return Answer(entries=[entry], say=question, query=query)
+    on = entry.on or turn.today
+    window = days.plant_window(on)
+    when = "" if on == turn.today else f" since {day(on, turn.today)}"
+    lines = [
+        f"{capital(the(name))} is in the ground{when}. Plant there "
+        f"{span(window.start, window.end, turn.today)}, later in cold soil."
+    ]
+    bin = await turn.book.bin(name)
+    state = await look_up(turn.book, bin, turn.today) if bin else None
+    lines += _early(state, turn, on) if state else []
+    return Answer(entries=[entry], say="\n".join(lines), why=window.why())
+
+
+def _early(state: BinState, turn: Turn, on: date) -> list[str]:
+    """A word where the bin was buried before it can have fermented, else the usual caution."""
+    sealed = state.run.sealed
+    if sealed is None or on >= days.bury_window(sealed, state.run.celsius).start:
+        return [caution("digging")]
+    return [
+        f"It was sealed only {(on - sealed).days} days: cover it well (20 cm or more), and give "
+        "the soil the longer wait."
+    ]

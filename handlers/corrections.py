@@ -1,0 +1,211 @@
+"""A record is corrected or struck out: by words, by a reply, by an edit, by a sign."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import fields, replace
+
+from handlers.answer import Answer, Handler, Turn
+from handlers.layers import said_amount
+from handlers.phrasing import capital, day, the
+from handlers.practice.figure import listed
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Batch,
+    Bury,
+    Drain,
+    Layer,
+    Observe,
+    Offer,
+    Open,
+    Seal,
+    Stock,
+)
+from storage.rows import Bin, Entry, Facts, NewEntry
+
+AMENDABLE = {
+    "mass_kg": ("layer", "batch", "stock"),
+    "volume_l": ("drain", "layer", "batch", "stock"),
+    "capacity_l": ("open",),
+    "shared": ("open",),
+    "materials": ("layer",),
+    "rich": ("layer",),
+    "signs": ("observe",),
+    "celsius": ("observe",),
+    "ph": ("observe",),
+    "place": ("bury",),
+}
+"""Which acts have a field, the likeliest first."""
+
+ACTS: Mapping[str, type[Act]] = {
+    kind.act: kind for kind in (Layer, Drain, Open, Seal, Bury, Observe, Batch, Stock, Offer)
+}
+
+NOTHING_THERE = "I have no record of yours to change. Reply to the message it is about."
+
+
+async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
+    """The record replied to, or the sender's last, is written anew as corrected."""
+    target = _fitting(act, await _targets(turn))
+    if target is None:
+        return Answer(say=NOTHING_THERE)
+    corrected = _corrected(target, act)
+    if corrected is None:
+        return Answer(say=NOTHING_THERE)
+    there = replace(turn, event=target.event, refers_to=None)
+    answer = await carry_on(corrected, there)
+    if not answer.entries:
+        return answer
+    entries = [replace(entry, replaces=target.id) for entry in answer.entries]
+    words = answer.say or f"{capital(describe(entries[0], turn))}."
+    return replace(
+        answer, entries=entries, strikes=[target], say=f"Corrected. {words}", noted=False
+    )
+
+
+async def retract(turn: Turn) -> Answer:
+    """The record replied to, or the sender's last, is struck out."""
+    targets = await _targets(turn)
+    if not targets:
+        return Answer(say=NOTHING_THERE)
+    return Answer(strikes=targets, say=struck_words(targets, turn))
+
+
+def struck_words(entries: Sequence[Entry], turn: Turn) -> str:
+    """What was struck out, in words."""
+    return f"Struck out: {listed([describe(entry, turn) for entry in entries])}."
+
+
+def undone_words(undone: Answer, turn: Turn) -> str:
+    """What was struck out and what stands again, in words."""
+    lines = [struck_words(undone.strikes, turn)] if undone.strikes else []
+    if undone.entries:
+        again = listed([describe(entry, turn) for entry in undone.entries])
+        lines.append(f"In the book again: {again}.")
+    return " ".join(lines)
+
+
+async def _targets(turn: Turn) -> list[Entry]:
+    """The entries of the message replied to, else of the sender's last recorded message."""
+    if turn.refers_to:
+        return await turn.book.of_event(turn.refers_to)
+    last = await turn.book.last_by(turn.sender)
+    return await turn.book.of_event(last.event) if last else []
+
+
+def _fitting(act: Amend, targets: Sequence[Entry]) -> Entry | None:
+    """The entry that the corrected fields belong to; the last one if any of them would do."""
+    for name, acts in AMENDABLE.items():
+        if getattr(act, name) not in (None, ()):
+            for wanted in acts:
+                for entry in reversed(targets):
+                    if entry.act == wanted:
+                        return entry
+    return targets[-1] if targets else None
+
+
+def as_act(entry: Entry) -> Act | None:
+    """The act that an entry was written down for."""
+    kind = ACTS.get(entry.act)
+    if kind is None:
+        return None
+    said = {item.name: getattr(entry.facts, item.name) for item in fields(Facts)}
+    said |= {
+        "bin": entry.bin.name if entry.bin else None,
+        "member": entry.member,
+        "on": entry.on,
+        "to": entry.receiver,
+    }
+    return kind(**{item.name: said[item.name] for item in fields(kind) if item.name in said})
+
+
+def _corrected(target: Entry, amend: Amend) -> Act | None:
+    """The entry's act with the corrected fields in place of its own."""
+    act = as_act(target)
+    if act is None:
+        return None
+    fields = {
+        name: value
+        for name in (*AMENDABLE, "bin", "member", "on")
+        if hasattr(act, name) and (value := getattr(amend, name)) not in (None, ())
+    }
+    if "mass_kg" in fields and "volume_l" not in fields and hasattr(act, "volume_l"):
+        fields["volume_l"] = None  # a new weight takes the place of the volume that was said
+    if "volume_l" in fields and "mass_kg" not in fields and hasattr(act, "mass_kg"):
+        fields["mass_kg"] = None
+    if "materials" in fields and "rich" not in fields:
+        fields["rich"] = None
+    return replace(act, **fields) if fields else None
+
+
+def describe(entry: Entry | NewEntry, turn: Turn) -> str:
+    """An entry in a few words: "2 kg in the shed bin", "1 L drained from bin 3"."""
+    joint, noun = WORDS.get(entry.act, ("in", entry.act))
+    amount = said_amount(entry.facts, turn)
+    bin = entry.bin.name if isinstance(entry.bin, Bin) else entry.bin
+    words = " ".join(word for word in (amount, noun) if word)
+    where = f" {joint} {the(bin)}" if bin else ""
+    when = f", {day(entry.on, turn.today)}" if entry.on and entry.on != turn.today else ""
+    return f"{words}{where}{when}"
+
+
+WORDS = {
+    "layer": ("in", ""),
+    "drain": ("from", "drained"),
+    "open": ("of", "opening"),
+    "seal": ("of", "sealing"),
+    "bury": ("of", "burial"),
+    "observe": ("in", "what was seen"),
+    "batch": ("in", "of starter mixed"),
+    "stock": ("in", "of starter on hand"),
+    "offer": ("of", "offer"),
+    "accept": ("of", "taking over"),
+}
+"""How an entry is named when it is struck out or corrected: its joint with the bin, its noun."""
+
+
+async def undo(event: str, turn: Turn) -> Answer:
+    """All that a message, an edit or a mark did to the book is undone.
+
+    Its entries are struck out, and what it had struck or replaced stands again as it was.
+    """
+    book = turn.book
+    made = await book.caused_by(event)
+    standing = {entry.id: entry for entry in await book.of_event(event)}
+    standing |= {entry.id: entry for entry in made if not entry.struck}
+    successor = {entry.replaces: entry for entry in made}
+    restored = []
+    for old in await book.struck_by(event):
+        later_changed = old.id in successor and successor[old.id].struck
+        if not later_changed and not await book.is_withdrawn(old.event):
+            restored.append(as_new(old, turn.cause))
+    return Answer(entries=restored, strikes=list(standing.values()))
+
+
+def as_new(entry: Entry, cause: str) -> NewEntry:
+    """A struck entry, to be written down again as it was."""
+    return NewEntry(
+        act=entry.act,
+        event=entry.event,
+        cause=cause,
+        said_at=entry.said_at,
+        bin=entry.bin.name if entry.bin else None,
+        member=entry.member,
+        writer=entry.writer,
+        on=entry.on,
+        facts=entry.facts,
+        receiver=entry.receiver,
+        replaces=entry.id,
+    )
+
+
+def succeed(new: Sequence[NewEntry], old: Sequence[Entry]) -> list[NewEntry]:
+    """New entries, each pointing at the struck one of the same act that it stands in for."""
+    left = list(old)
+    linked = []
+    for entry in new:
+        former = next((one for one in left if one.act == entry.act), None)
+        if former and entry.replaces is None:
+            left.remove(former)
+            entry = replace(entry, replaces=former.id)
+        linked.append(entry)
+    return linked

@@ -1,0 +1,29 @@
+"""Liquid comes off a bin: written down, and marked as noted."""
+
+from handlers.answer import Answer, Turn
+from handlers.bins import choose, which
+from handlers.phrasing import volume
+from handlers.reading.acts import Drain
+from handlers.state import Stage
+from storage.rows import Facts
+
+MOST_DRAINED_L = 60.0
+"""More liquid than any shared bin gives at once: beyond it, it is a slip of the hand."""
+
+DRAINED_STAGES: frozenset[Stage] = frozenset({"filling", "fermenting", "ready"})
+
+
+async def drained(act: Drain, turn: Turn) -> Answer:
+    """Liquid was drawn off a bin."""
+    if act.volume_l is not None and not 0 <= act.volume_l <= MOST_DRAINED_L:
+        return Answer(
+            say=f"{volume(abs(act.volume_l), turn.units)} is more liquid than any bin gives, so "
+            "nothing is written down. Say it again with the right amount."
+        )
+    name = await choose(act.bin, turn, stages=DRAINED_STAGES)
+    facts = Facts(volume_l=act.volume_l)
+    entry = turn.entry("drain", bin=name, facts=facts, member=act.member, on=act.on)
+    if name is None:
+        question, query = await which(turn, DRAINED_STAGES)
+        return Answer(entries=[entry], say=question, query=query)
+    return Answer(entries=[entry], noted=True)

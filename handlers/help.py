@@ -1,0 +1,19 @@
+"""What can be said to the bot, and how it introduces itself."""
+
+GREETING = (
+    "Hello, I keep this group's bin records: just write what you do (“added 2 kg scraps, mostly "
+    "meat, to the shed bin”) and I answer with the starter it wants.\n"
+    "Say “drained”, “sealed” or “buried” as it happens, ask “what's due?” or “how much water for "
+    "250 mL of liquid?”, and “why?” after any answer.\n"
+    "Edit or delete your message and the record follows; all else you say here I leave alone."
+)
+"""Three lines, said once when the bot comes into a room."""
+
+HELP = (
+    "Write what you do, as you would tell a neighbour:\n"
+    "“opened the blue bin, 20 L” · “added 2 kg scraps, mostly meat” · “drained half a litre” · "
+    "“sealed it” · “buried it under the pear tree” · “white mould on top”\n"
+    "Ask: “how much starter for 3 L of peelings?” · “how much water for 250 mL?” · “what's due?” · "
+    "“how full is the blue bin?” · “why?”\n"
+    "Put right: edit or delete your message, reply “no, 3 kg”, say “scratch that”, or mark it ❌."
+)

@@ -1,0 +1,166 @@
+"""Scraps go in: the layer is written down and answered with the dose of starter."""
+
+from dataclasses import replace
+from datetime import date
+
+from handlers.answer import Answer, Turn
+from handlers.bins import choose, which
+from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume
+from handlers.practice.density import capacity_kg
+from handlers.practice.dose import Dose, dose
+from handlers.practice.figure import Refused
+from handlers.reading.acts import Ask, Layer
+from handlers.state import BinState, fold, layer_mass, look_up
+from storage.rows import Bin, Facts, NewEntry
+
+TROUBLED = frozenset({"rotten", "green_mould", "black_mould"})
+"""Signs that raise the dose of the next layers."""
+
+NEARLY_FULL = 0.8
+"""From this fill on the answer says that the bin is about to be sealed."""
+
+UNMEASURED = (
+    "The usual dose is 2 to 3 tablespoons of starter on a layer 5 to 7.5 cm deep, more on meat "
+    "or fish. Reply with the amount (“about 2 kg”) and I can say exactly."
+)
+
+
+async def added(act: Layer, turn: Turn) -> Answer:
+    """Scraps went into a bin."""
+    name = await choose(act.bin, turn, stages={"filling"}, make=True)
+    bin = await turn.book.bin(name) if name else None
+    state = await look_up(turn.book, bin, turn.today) if bin else None
+    facts = Facts(
+        mass_kg=act.mass_kg,
+        volume_l=act.volume_l,
+        materials=act.materials,
+        rich=act.rich,
+    )
+    measured = act.mass_kg is not None or act.volume_l is not None
+    if state and (too_much := _beyond(facts, state, turn)):
+        return Answer(say=too_much)
+    try:
+        reckoned = _dose(facts, state, turn) if measured else None
+    except Refused as refused:
+        return Answer(say=f"{refused} Nothing is written down.")
+    if reckoned:
+        facts = replace(facts, starter_g=reckoned.starter_g)
+    entry = turn.entry("layer", bin=name, facts=facts, member=act.member, on=act.on)
+    lines = [_words(entry, reckoned, turn)]
+    lines += _about_bin(entry, state, bin, turn)
+    query = None
+    if name is None:
+        question, query = await which(turn, {"filling"})
+        lines.append(question)
+    return Answer(
+        entries=[entry], say="\n".join(lines), why=reckoned.why() if reckoned else (), query=query
+    )
+
+
+def _beyond(facts: Facts, state: BinState, turn: Turn) -> str:
+    """A layer that the whole bin could not hold is a slip: what to say to it."""
+    weight = layer_mass(facts)
+    if weight is None or not state.capacity_l or weight <= capacity_kg(state.capacity_l):
+        return ""
+    holds = volume(state.capacity_l, turn.units)
+    return (
+        f"{said_amount(facts, turn)} is more than {the(state.bin.name)} can hold ({holds}), so "
+        "nothing is written down. Say it again with the right amount or bin."
+    )
+
+
+def _dose(facts: Facts, state: BinState | None, turn: Turn) -> Dose:
+    return dose(
+        mass_kg=facts.mass_kg,
+        volume_l=facts.volume_l if facts.mass_kg is None else None,
+        materials=facts.materials,
+        rich=facts.rich,
+        trouble=state is not None and troubled(state, turn.today),
+        habit=turn.book.room.habit,
+        tablespoon=spoon(turn.units),
+    )
+
+
+def troubled(state: BinState, today: date) -> bool:
+    """Whether the bin smelt rotten or grew green or black in its present run."""
+    return state.run.stage(today) != "in the ground" and any(
+        sign in TROUBLED for _, sign in state.run.signs
+    )
+
+
+def _words(entry: NewEntry, reckoned: Dose | None, turn: Turn) -> str:
+    amount = said_amount(entry.facts, turn)
+    where = f" in {the(entry.bin)}" if entry.bin else ""
+    when = f", {day(entry.on, turn.today)}" if entry.on and entry.on != turn.today else ""
+    whose = f", by {entry.member}" if entry.member and entry.member != turn.sender else ""
+    if reckoned is None:
+        return f"Noted{where}{when}{whose}. {UNMEASURED}"
+    spoons = starter(reckoned.tablespoons, reckoned.starter_g, turn.units)
+    reason = "" if reckoned.reason.startswith("nothing") else f": {reckoned.reason}"
+    return f"{capital(spoons)} of starter on {amount}{where}{when}{whose}{reason}."
+
+
+def said_amount(facts: Facts, turn: Turn) -> str:
+    """The amount of a layer as the group measures: by weight if it was weighed."""
+    if facts.mass_kg is not None:
+        return mass(facts.mass_kg, turn.units)
+    if facts.volume_l is not None:
+        return volume(facts.volume_l, turn.units)
+    return "scraps" if facts.materials else ""
+
+
+def _about_bin(entry: NewEntry, state: BinState | None, bin: Bin | None, turn: Turn) -> list[str]:
+    """At most one line on what the layer does to the bin."""
+    if entry.bin is None:
+        return []
+    if state is None or bin is None or state.number == 0:
+        return [f"That begins {the(entry.bin)}. How big is it? (“{entry.bin} is 20 L”)"]
+    stage = state.run.stage(turn.today)
+    name = capital(the(bin.name))
+    if stage == "in the ground":
+        return [f"{name} begins a new run with this layer: a thin bed of starter under it first."]
+    if state.run.sealed and entry.on and entry.on >= state.run.sealed:
+        return [
+            f"{name} was sealed {day(state.run.sealed, turn.today)}; this opens it again. "
+            "Seal it anew when you are done, and its days count from then."
+        ]
+    after = with_layer(state, entry)
+    if after.fill is None or after.run.layers == state.run.layers:
+        return []
+    full = f"{name} is about {percent(after.fill)} full"
+    if after.fill >= NEARLY_FULL:
+        return [f"{full}: press it down, cover it with starter and seal it soon."]
+    return [f"{full}."]
+
+
+def with_layer(state: BinState, layer: NewEntry) -> BinState:
+    """The bin as it will be with one more layer."""
+    added = fold([layer])
+    run = replace(
+        state.run,
+        layers=state.run.layers + added.layers,
+        layer_count=state.run.layer_count + 1,
+        mass_kg=state.run.mass_kg + added.mass_kg,
+    )
+    return replace(state, run=run)
+
+
+async def asked_dose(act: Ask, turn: Turn) -> Answer:
+    """How much starter: for the scraps in question, or the rule."""
+    bin = await turn.book.bin(act.bin) if act.bin else None
+    state = await look_up(turn.book, bin, turn.today) if bin else None
+    if act.mass_kg is None and act.volume_l is None:
+        return Answer(say=UNMEASURED, why=dose(volume_l=1).why())
+    facts = Facts(
+        mass_kg=act.mass_kg, volume_l=act.volume_l, materials=act.materials, rich=act.rich
+    )
+    try:
+        reckoned = _dose(facts, state, turn)
+    except Refused as refused:
+        return Answer(say=str(refused))
+    spoons = starter(reckoned.tablespoons, reckoned.starter_g, turn.units)
+    reason = reckoned.reason
+    return Answer(
+        say=f"{capital(spoons)} of starter on {said_amount(facts, turn)}: {reason}.",
+        why=reckoned.why(),
+    )

@@ -1,0 +1,136 @@
+"""Amounts, days and names as people say them, in the group's units."""
+
+from datetime import date
+
+from handlers.practice.dose import Spoon
+from handlers.practice.figure import number
+from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
+from storage.rows import Units
+
+_EIGHTHS = {1: "⅛", 2: "¼", 3: "⅜", 4: "½", 5: "⅝", 6: "¾", 7: "⅞"}
+
+DONE = "✅"
+"""The mark on a message that was written down and needs no words."""
+
+
+def mass(kg: float, units: Units) -> str:
+    """A mass: "800 g", "2.3 kg"; in pounds and ounces for groups that weigh so."""
+    if units == "metric":
+        return _grams(kg * 1000)
+    ounces = round(kg / KILOGRAMS["ounce"])
+    if ounces < 16:
+        return f"{max(ounces, 1)} oz"
+    pounds, rest = divmod(ounces, 16)
+    return f"{pounds} lb {rest} oz" if rest else f"{pounds} lb"
+
+
+def _grams(grams: float) -> str:
+    if grams < 1000:
+        return f"{max(round(grams / 5) * 5 if grams > 100 else round(grams), 1)} g"
+    return f"{number(grams / 1000)} kg"
+
+
+def volume(litres: float, units: Units) -> str:
+    """A volume of liquid or scraps, in the measures of the group's kitchens."""
+    if units == "metric":
+        return f"{round(litres * 1000)} mL" if litres < 1 else f"{number(litres)} L"
+    prefix = "us" if units == "us" else "imperial"
+    gallons = litres / LITRES[f"{prefix}_gallon"]
+    if gallons >= 1:
+        return f"{fraction(gallons, 4)} gal"
+    pints = litres / LITRES[f"{prefix}_pint"]
+    if pints >= 1:
+        return _plural(pints, "pint", 4)
+    return f"{max(round(litres / LITRES[f'{prefix}_fluid_ounce']), 1)} fl oz"
+
+
+def spoon(units: Units) -> Spoon:
+    """The tablespoon of the group's kitchens."""
+    return units
+
+
+def starter(tablespoons: float, grams: float, units: Units) -> str:
+    """Starter in level tablespoons and by weight: "3½ tablespoons (about 13 g)"."""
+    shown = max(round(tablespoons * 2) / 2, 0.5) if tablespoons < 10 else round(tablespoons)
+    return f"{_plural(shown, 'tablespoon', 2)} (about {mass(grams / 1000, units)})"
+
+
+def length(metres: float, units: Units) -> str:
+    """A length in the garden: centimetres and metres, or inches and feet."""
+    if units == "metric":
+        return f"{round(metres * 100)} cm" if metres < 1 else f"{number(metres)} m"
+    inches = metres / METRES["inch"]
+    return f"{round(inches)} in" if inches < 36 else f"{fraction(inches / 12, 2)} ft"
+
+
+def area(square_metres: float, units: Units) -> str:
+    """The area of a bed."""
+    if units == "metric":
+        return f"{number(square_metres)} m²"
+    return f"{number(square_metres / SQUARE_METRES['square_foot'])} square feet"
+
+
+def _plural(amount: float, word: str, parts: int) -> str:
+    words = fraction(amount, parts)
+    return f"{words} {word}" if amount <= 1 else f"{words} {word}s"
+
+
+def fraction(amount: float, parts: int) -> str:
+    """A number to the nearest 1/parts, with the sign for the fraction: "2½"."""
+    whole, rest = divmod(round(amount * parts), parts)
+    sign = _EIGHTHS[rest * 8 // parts] if rest else ""
+    return f"{whole}{sign}" if whole or not sign else sign
+
+
+def percent(share: float) -> str:
+    """A share as people estimate it: to the nearest five in a hundred."""
+    return f"{round(share * 20) * 5} %"
+
+
+def day(on: date, today: date) -> str:
+    """A day near today by its name, any other as "Tuesday 3 March"."""
+    match (on - today).days:
+        case 0:
+            return "today"
+        case 1:
+            return "tomorrow"
+        case -1:
+            return "yesterday"
+    words = f"{on:%A} {on.day} {on:%B}"
+    return words if abs((on - today).days) < 300 else f"{words} {on.year}"
+
+
+def span(start: date, end: date, today: date) -> str:
+    """A stretch of days: "Friday 13 to Tuesday 17 March", "today or tomorrow"."""
+    if start == end:
+        return day(start, today)
+    joint = "or" if (end - start).days == 1 else "to"
+    near = abs((start - today).days) <= 1
+    first = day(start, today) if near or start.month != end.month else f"{start:%A} {start.day}"
+    return f"{first} {joint} {day(end, today)}"
+
+
+def when(start: date, end: date, today: date) -> str:
+    """When it is to be done, as a line of the calendar begins."""
+    if end < today:
+        late = (today - end).days
+        return f"Late by {late} day{'s' if late > 1 else ''}"
+    return capital(span(start, max(start, end), today))
+
+
+def capital(words: str) -> str:
+    """The words as they begin a sentence."""
+    return words[:1].upper() + words[1:]
+
+
+def the(bin: str) -> str:
+    """A bin as said in a sentence: "the shed bin", "bin 3", "the wee bin"."""
+    words = bin.split()
+    if any(word.isdigit() for word in words) or bin.casefold().startswith(("the ", "wee ")):
+        return bin
+    if words and words[-1].casefold() in VESSELS:
+        return f"the {bin}"
+    return bin if bin[:1].isupper() else f"the {bin} bin"
+
+
+VESSELS = frozenset({"bin", "bucket", "pail", "caddy", "tub", "barrel", "crate", "box"})

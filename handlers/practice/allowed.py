@@ -1,0 +1,79 @@
+"""What may go into a bin: yes, with care, or no, and why.
+
+A row is found by its words. Words inside longer ones that match do not count, so that "egg shells"
+are no eggs; of what is left the strictest row does, so that mouldy cheese is no cheese.
+"""
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from handlers.practice.figure import Reckoning, Refused
+from handlers.practice.goes_in import OF_KIND, ROWS, Row, Verdict
+from handlers.practice.kinds import Kind
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Allowed(Reckoning):
+    """Whether it may go in, and why."""
+
+    what: str
+    allowed: Verdict
+    reason: str
+
+
+_RULE = "anything that was food goes in: cut up, drained, with starter on each layer"
+
+
+_STRICTNESS: Mapping[Verdict, int] = {"yes": 0, "with care": 1, "no": 2}
+
+
+def allowed(what: str, kinds: Iterable[Kind] = ()) -> Allowed:
+    """Whether that may go in, in the words somebody used.
+
+    Where no row has the words, the kinds that they were read as decide; with none, Refused.
+    """
+    rows = _found(what) or [_NAMED[OF_KIND[kind]] for kind in kinds]
+    if not rows:
+        raise Refused(f"I do not know “{what.strip()[:40]}”, but {_RULE}.")
+    row = max(rows, key=lambda row: _STRICTNESS[row.verdict])
+    said = {"yes": "Yes", "with care": "With care", "no": "No"}[row.verdict]
+    return Allowed(
+        what=row.name,
+        allowed=row.verdict,
+        reason=row.why,
+        steps=(
+            f"“{what.strip()[:40]}” is read as {row.name}",
+            f"{row.verdict}; {row.standing}: {row.source}",
+        ),
+        figures=(),
+        lines=(f"{said}, {row.name}: {row.why}.",),
+    )
+
+
+def _found(what: str) -> list[Row]:
+    """Rows that the words name, the longest words first."""
+    text = f" {' '.join(_singular(word) for word in re.findall('[a-zà-ÿ]+', what.lower()))} "
+    found = sorted((phrase for phrase in _PHRASES if f" {phrase} " in text), key=len, reverse=True)
+    whole = [
+        phrase
+        for phrase in found
+        if not any(phrase != longer and f" {phrase} " in f" {longer} " for longer in found)
+    ]
+    return [_PHRASES[phrase] for phrase in whole]
+
+
+def _singular(word: str) -> str:
+    if word.endswith("ies") and len(word) > 4:
+        return word[:-3] + "y"
+    if word.endswith(("oes", "ches", "shes", "xes")):
+        return word[:-2]
+    return word[:-1] if word.endswith("s") and not word.endswith("ss") and len(word) > 3 else word
+
+
+_PHRASES: Mapping[str, Row] = {
+    " ".join(_singular(word) for word in phrase.split()): row
+    for row in ROWS
+    for phrase in row.words
+}
+_NAMED: Mapping[str, Row] = {row.name: row for row in ROWS}

@@ -1,0 +1,152 @@
+"""How much ferment a bed takes in a year: the usual dressing, held against nitrogen.
+
+Load in kg N/ha = kg/m² x nitrogen % / 100 x 10 000. The ceilings are those of manure law, which
+binds no home bed and is a sensible bound all the same. Only a part of the nitrogen is free in the
+first year, so that within the bound no more is free than vegetables need.
+"""
+
+from dataclasses import dataclass
+
+from handlers.practice.composition import NITROGEN_MIXED, content, nitrogen_percent
+from handlers.practice.figure import Figure, Reckoning, number, positive, within
+from handlers.practice.kinds import Shares
+from handlers.practice.units import KILOGRAMS, SQUARE_METRES
+
+_HECTARE = SQUARE_METRES["hectare"]
+_PER_1000_FT2 = KILOGRAMS["pound"] / (1000 * SQUARE_METRES["square_foot"]) * _HECTARE
+
+DRESSING = Figure(
+    "dressing of a bed",
+    5 / (32 * SQUARE_METRES["square_foot"]),
+    "kg/m²",
+    "habit of the trade: 5 kg on a bed of 4 by 8 ft",
+    "common practice",
+)
+TOPSOIL = Figure(
+    "depth that it is worked into", 0.15, "m", "habit of the trade: 6 in", "common practice"
+)
+SOIL_DENSITY = Figure(
+    "density of garden soil",
+    1330,
+    "kg/m³",
+    "USDA NRCS soil quality sheets; the acre furrow slice of 2 000 000 lb gives 1324",
+    "from memory",
+    1100,
+    1600,
+)
+LIMIT = Figure(
+    "nitrogen in manure a year, at most",
+    170,
+    "kg N/ha",
+    "Directive 91/676/EEC, Annex III",
+    "published",
+)
+LIMIT_FIELD = Figure(
+    "nitrogen in all organic manures on one field in 12 months, at most",
+    250,
+    "kg N/ha",
+    "UK nitrate vulnerable zones (Farming & Water Scotland)",
+    "published",
+)
+GARDEN_NEED = Figure(
+    "nitrogen that a vegetable garden needs in a year",
+    2 * _PER_1000_FT2,
+    "kg N/ha",
+    "2 lb per 1000 ft²: Colorado State GardenNotes 711; University of Maryland Extension",
+    "published",
+    0.5 * _PER_1000_FT2,
+    3 * _PER_1000_FT2,
+)
+FREE = Figure(
+    "share of the nitrogen that is free in the first year",
+    0.39,
+    "of the nitrogen",
+    "Ebid et al., Int. J. Soil Science, 2007: compost of kitchen garbage; biowaste compost in the "
+    "field gives 5 to 15 %",
+    "published",
+    0.05,
+    0.5,
+)
+
+_SAY = "say the bed's area, such as 4x8ft or 3 m2"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bed(Reckoning):
+    """What a bed takes; shares and loads count what it already had this year."""
+
+    area_m2: float
+    mass_kg: float
+    """What to give now: as asked, or the usual dressing as far as the limit lets it."""
+    most_kg: float
+    """What the limit still lets it take."""
+    nitrogen_g: float
+    nitrogen_kg_ha: float
+    limit_kg_ha: float
+    used_share: float
+    soil_share: float
+    """Ferment as a share of the topsoil's mass."""
+
+
+def bed(
+    area_m2: float,
+    *,
+    mass_kg: float | None = None,
+    had_kg: float = 0.0,
+    materials: Shares | None = None,
+    depth_m: float | None = None,
+) -> Bed:
+    """Ferment for a bed of that area, which already had `had_kg` of the same in twelve months."""
+    positive(area_m2, 10 * _HECTARE, what="A bed", unit="m²", advice=_SAY)
+    within(had_kg, 0, 1e6, what="What it had", unit="kg", advice="give what it had this year")
+    depth = TOPSOIL.value if depth_m is None else depth_m
+    positive(depth, 1, what="Working in", unit="m deep", advice="15 cm is usual")
+    percent = nitrogen_percent(materials)
+    most = max(0.0, LIMIT.value * area_m2 / _HECTARE / (percent / 100) - had_kg)
+    usual = DRESSING.value * area_m2
+    mass = min(max(usual - had_kg, 0.0), most) if mass_kg is None else mass_kg
+    within(mass, 0, 1e6, what="The ferment", unit="kg", advice="give what goes on this bed")
+    grams = (mass + had_kg) * percent * 10
+    load = grams / 1000 / area_m2 * _HECTARE
+    soil = area_m2 * depth * SOIL_DENSITY.value
+    before = f" + {number(had_kg)} kg it had" if had_kg else ""
+    return Bed(
+        area_m2=area_m2,
+        mass_kg=mass,
+        most_kg=most,
+        nitrogen_g=grams,
+        nitrogen_kg_ha=load,
+        limit_kg_ha=LIMIT.value,
+        used_share=load / LIMIT.value,
+        soil_share=(mass + had_kg) / soil,
+        steps=(
+            f"{number(area_m2)} m² x {number(DRESSING.value)} kg/m² = {number(usual)} kg",
+            f"({number(mass)} kg{before}) x {number(percent)} % nitrogen = {number(grams)} g",
+            f"{number(grams)} g on {number(area_m2)} m² = {number(load)} kg N/ha, "
+            f"{load / LIMIT.value:.0%} of {number(LIMIT.value)}",
+            f"about {number(load * FREE.value, 2)} of it are free in the first year; vegetables "
+            f"need {number(GARDEN_NEED.value, 2)}",
+            f"nitrogen from: {content(materials).source}",
+        ),
+        figures=(
+            DRESSING,
+            NITROGEN_MIXED,
+            LIMIT,
+            LIMIT_FIELD,
+            GARDEN_NEED,
+            FREE,
+            TOPSOIL,
+            SOIL_DENSITY,
+        ),
+        lines=_said(mass, most, load, given=mass_kg is not None),
+    )
+
+
+def _said(mass: float, most: float, load: float, *, given: bool) -> tuple[str, ...]:
+    share = f"{load:.0f} kg N/ha, {load / LIMIT.value:.0%} of what manure law lets a field have"
+    lines = [f"{number(mass, 2)} kg, worked into the top 15 cm: {share}."]
+    if mass == 0:
+        lines = [f"This bed has had enough for the year: {share}."]
+    elif given and mass > most * (1 + 1e-9):
+        lines.append(f"That is too much: give it at most {number(most, 2)} kg this year.")
+    return tuple(lines)

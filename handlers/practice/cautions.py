@@ -1,0 +1,42 @@
+"""The usual cautions, one line each, said once where harm is possible.
+
+They are care as the trade and health services put it, not advice on law or medicine: local rules
+and licensed people come first.
+"""
+
+from collections.abc import Mapping
+
+CAUTIONS: Mapping[str, str] = {
+    # NSW Health and WorkSafe Queensland on potting mix and compost; HSE on mould spores.
+    "mould": "Do not sniff mould or dusty bran: work outdoors, damp it, wear a mask and gloves; "
+    "keep away if your lungs or immunity are weak.",
+    # Acid fermentation gives off carbon dioxide: 10 g of sugar make over a litre of it.
+    "gas": "A sealed bin makes gas: never use glass or a screw cap, and let it out daily, face "
+    "turned away.",
+    # Liquid of pH 3.5 to 4 with the microbes of raw waste; acid and hypochlorite give chlorine.
+    "liquid": "Treat the liquid as raw waste: gloves on, same day, off leaves you eat raw, never "
+    "near bleach or a mouth.",
+    # Reg. (EC) 1069/2009 and 142/2011; US Swine Health Protection Act.
+    "meat": "Fermenting does not make meat safe: never feed it to animals, and ask your local "
+    "authority before a shared site takes meat.",
+    # Leptospirosis leaflet of a UK allotment association.
+    "rats": "If rats have been at it, glove up, cover cuts, wash your hands, and bury at once and "
+    "deep.",
+    # Waters et al. 1993 (23 kg at best); HSE L23 (16 kg for women at the waist).
+    "lifting": "A full bin can weigh more than 15 kg: lift it in pairs or on a trolley.",
+    # National one-call services (811 in the US, 1100 in Australia).
+    "digging": "Before digging deep, ask where pipes and cables run; cover well if animals dig.",
+    # Acids of a fresh ferment: half of cress seeds fail at 2 to 4 mM.
+    "roots": "Fresh ferment is sour enough to burn roots: let it rest in the soil before planting.",
+    # Gardeners' illness after handling soil starts within days (NSW Health).
+    "illness": "Fever, cough or headache in the days after handling it: see a doctor and say what "
+    "you handled.",
+    # Contact with acid and microbes: first-aid practice.
+    "splash": "Splashed in the eye: rinse with clean water for a quarter of an hour and get help.",
+}
+"""Caution by name."""
+
+
+def caution(name: str) -> str:
+    """The caution of that name, one sentence."""
+    return CAUTIONS[name]

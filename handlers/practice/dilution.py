@@ -1,0 +1,239 @@
+"""How far to thin the drained liquid.
+
+"1:100" is 1 part liquid to 100 parts water, so 1 part in 101 of the mix. "1 in 100" is 1 part in
+100 of the mix; the two differ by a hundredth there, and by half at 1:1.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Literal, get_args
+
+from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, spoons, within
+from handlers.practice.units import LITRES
+
+Use = Literal["bed", "pot", "seedling", "leaf", "drain"]
+
+USES: tuple[Use, ...] = get_args(Use)
+
+PARTS: Mapping[Use, Figure] = {
+    "bed": Figure(
+        "water for established beds",
+        100,
+        "parts to 1 of liquid",
+        "Footer, Bokashi Composting, 2013, ch. 8",
+        "published",
+        100,
+        300,
+        "1:300 is said too",
+    ),
+    "pot": Figure(
+        "water for pots and house plants",
+        500,
+        "parts to 1 of liquid",
+        "habit of the trade",
+        "common practice",
+        500,
+        1000,
+    ),
+    "seedling": Figure(
+        "water for seedlings",
+        1000,
+        "parts to 1 of liquid",
+        "habit of the trade; in a school trial beans did best at 1:1000 and without",
+        "common practice",
+        500,
+        1000,
+    ),
+    "leaf": Figure(
+        "water for leaves",
+        500,
+        "parts to 1 of liquid",
+        "Footer, Bokashi Composting, 2013, ch. 8: 500 to 1, or rather not",
+        "published",
+        500,
+        1000,
+    ),
+    "drain": Figure(
+        "water for drains",
+        0,
+        "parts to 1 of liquid",
+        "Footer, Bokashi Composting, 2013: undiluted",
+        "published",
+    ),
+}
+"""Parts of water to one part of liquid, by use."""
+
+KEEPS = Figure(
+    "time the liquid keeps",
+    24,
+    "h",
+    "Footer 2013 says hours, suppliers a day or two",
+    "common practice",
+    6,
+    48,
+)
+
+_WORDS: Mapping[Use, str] = {
+    "bed": "bed beds garden soil border borders vegetable vegetables tree trees shrub shrubs lawn "
+    "established rose roses outdoor plant plants flower flowers tomato tomatoes fruit hedge ground",
+    "pot": "pot pots potted house window windowsill houseplant houseplants "
+    "container containers indoor balcony",
+    "seedling": "seedling seedlings seed seeds sprout sprouts start starts",
+    "leaf": "leaf leaves foliar foliage spray",
+    "drain": "drain drains sink toilet septic pipe pipes",
+}
+USE_WORDS: Mapping[str, Use] = {
+    word: use for use, words in _WORDS.items() for word in words.split()
+}
+"""Words for a use, in lower case."""
+
+MOST_L = 20000.0
+MOST_PARTS = 100000.0
+_ASK = "say two of liquid, water, total and parts, such as water=9L parts=100"
+_AGREES = 0.01
+"""How far three figures may differ and still agree."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dilution(Reckoning):
+    """Liquid and water for one mix, and how many parts of water that is to one of liquid."""
+
+    liquid_ml: float
+    water_l: float
+    total_l: float
+    parts: float
+    use: Use | None = None
+
+
+def use_named(words: str) -> Use:
+    """The use that somebody's words mean; Refused if none is known."""
+    found = {
+        USE_WORDS[word] for word in words.lower().replace("-", " ").split() if word in USE_WORDS
+    }
+    # A seedling in a pot is a seedling, a pot in the garden a pot: the tenderest one counts.
+    for use in ("drain", "seedling", "leaf", "pot", "bed"):
+        if use in found:
+            return use
+    raise Refused(
+        f"I have no dilution for “{words[:40]}”: say beds, pots, seedlings, leaves or drains."
+    )
+
+
+def dilute(
+    *,
+    liquid_ml: float | None = None,
+    water_l: float | None = None,
+    total_l: float | None = None,
+    parts: float | None = None,
+    use: Use | None = None,
+) -> Dilution:
+    """The mix from any two of liquid, water, total and parts; a use stands for parts.
+
+    With one amount and neither parts nor a use it is reckoned for established beds. A third
+    figure has to agree with the two.
+    """
+    _bounded(liquid_ml, water_l, total_l, parts)
+    amounts = sum(value is not None for value in (liquid_ml, water_l, total_l))
+    if not amounts:
+        raise Refused(f"How much liquid or water is there? Please {_ASK}.")
+    if amounts == 1 and parts is None:
+        use = use or "bed"
+    given = parts
+    if amounts == 1 and given is None and use is not None:
+        given = PARTS[use].value
+    liquid, water = _solve(liquid_ml, water_l, total_l, given)
+    _agree((liquid_ml, liquid * 1000), (water_l, water), (total_l, liquid + water))
+    ratio = water / liquid
+    _agree((parts, ratio))
+    within(ratio, 0, MOST_PARTS, what="A dilution", unit="parts", advice=_ASK)
+    mix = f"{number(liquid * 1000)} mL liquid + {number(water)} L water"
+    return Dilution(
+        liquid_ml=liquid * 1000,
+        water_l=water,
+        total_l=liquid + water,
+        parts=ratio,
+        use=use,
+        steps=(
+            f"1:{number(ratio)} is 1 part liquid to {number(ratio)} parts water",
+            f"{mix} = {number(liquid + water)} L, 1 part in {number(ratio + 1)} of the mix",
+        ),
+        figures=(*((PARTS[use],) if use else ()), KEEPS),
+        lines=(_said(liquid, water, use), *_compared(ratio, water, use)),
+    )
+
+
+def parts_in(whole: float) -> float:
+    """Parts of water when it was said as "1 in `whole`" of the mix."""
+    return within(whole, 1, MOST_PARTS, what="One part in", unit="parts", advice=_ASK) - 1
+
+
+def _solve(
+    liquid_ml: float | None, water_l: float | None, total_l: float | None, parts: float | None
+) -> tuple[float, float]:
+    if liquid_ml is not None:
+        liquid = liquid_ml / 1000
+        if water_l is not None:
+            return liquid, water_l
+        return liquid, total_l - liquid if total_l is not None else liquid * (parts or 0)
+    if total_l is not None:
+        if water_l is not None:
+            return total_l - water_l, water_l
+        return total_l / ((parts or 0) + 1), total_l * (parts or 0) / ((parts or 0) + 1)
+    if not parts or not water_l:
+        raise Refused("Undiluted there is no water to go by: say how much liquid there is instead.")
+    return water_l / parts, water_l
+
+
+def _bounded(
+    liquid_ml: float | None, water_l: float | None, total_l: float | None, parts: float | None
+) -> None:
+    if liquid_ml is not None:
+        positive(liquid_ml, MOST_L * 1000, what="The liquid", unit="mL", advice=_ASK)
+    if total_l is not None:
+        positive(total_l, MOST_L, what="The mix", unit="L", advice=_ASK)
+    if water_l is not None:
+        within(water_l, 0, MOST_L, what="The water", unit="L", advice=_ASK)
+    if parts is not None:
+        within(parts, 0, MOST_PARTS, what="Parts of water", unit="", advice=_ASK)
+    if total_l is not None and max((liquid_ml or 0) / 1000, water_l or 0) > total_l:
+        raise Refused("There cannot be more liquid or water than the whole mix: check the total.")
+    if total_l is not None and water_l == total_l:
+        raise Refused("If the mix is all water there is no liquid in it: say how much of either.")
+
+
+def _agree(*pairs: tuple[float | None, float]) -> None:
+    for said, found in pairs:
+        if said is not None and abs(said - found) > _AGREES * max(abs(said), abs(found)):
+            raise Refused("These figures do not agree with one another: give me only two of them.")
+
+
+def _said(liquid: float, water: float, use: Use | None) -> str:
+    where = f" for {PARTS[use].name.removeprefix('water for ')}" if use else ""
+    if not water:
+        return f"Undiluted{where}: {_volume(liquid)}."
+    mix = f"{_volume(liquid)} of liquid in {_volume(water)} of water"
+    return f"{mix}{where}: 1:{_whole(water / liquid)}."
+
+
+def _compared(ratio: float, water: float, use: Use | None) -> tuple[str, ...]:
+    """A word on a ratio that is far from what its use, or a bed, wants."""
+    wanted = PARTS[use or "bed"]
+    if not water or wanted.low is None or wanted.high is None:
+        return ()
+    count = water / wanted.value / LITRES["us_tablespoon"]
+    takes = f"1:{_whole(wanted.value)} takes {_volume(water / wanted.value)}"
+    if 0.5 <= count <= 20:
+        takes += f", about {spoons(count)} US tablespoons"
+    if ratio < wanted.low * (1 - 0.05):
+        return (f"That is stronger than the usual 1:{_whole(wanted.low)}: {takes}.",)
+    if ratio > wanted.value * (1 + 0.05) and use is None:
+        return (f"That is 1:{_whole(ratio)}, milder than 1:{_whole(wanted.value)}: {takes}.",)
+    return ()
+
+
+def _volume(litres: float) -> str:
+    return f"{number(litres * 1000, 2)} mL" if litres < 1 else f"{number(litres)} L"
+
+
+def _whole(parts: float) -> str:
+    return number(parts, 3) if parts < 1000 else f"{parts:.0f}"

@@ -1,0 +1,289 @@
+"""How much starter a layer of scraps wants.
+
+Two habits are taught and differ by a factor of five. The spoon habit, our default, goes by the
+layer's loose volume: so many level spoons on a layer so deep in an ordinary bucket. The weight
+habit goes by a share of the scraps' mass.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from math import pi
+from typing import Literal, get_args
+
+from handlers.practice import density
+from handlers.practice.figure import (
+    Figure,
+    Reckoning,
+    Refused,
+    listed,
+    number,
+    positive,
+    spoons,
+    within,
+)
+from handlers.practice.kinds import KINDS, RICH, Shares, rich_share
+from handlers.practice.units import LITRES
+
+Habit = Literal["spoon", "weight"]
+Spoon = Literal["us", "metric", "au", "imperial"]
+
+HABITS: tuple[Habit, ...] = get_args(Habit)
+SPOON_ML: Mapping[Spoon, float] = {
+    "us": LITRES["us_tablespoon"] * 1000,
+    "metric": LITRES["metric_tablespoon"] * 1000,
+    "au": LITRES["australian_tablespoon"] * 1000,
+    "imperial": LITRES["imperial_tablespoon"] * 1000,
+}
+"""mL in a level tablespoon of each country's."""
+
+_TAUGHT = "taught to household groups: 2 to 3 level spoons on a layer of 5 to 7.5 cm"
+SPOONS = Figure("level spoons on a layer", 2.5, "tablespoon", _TAUGHT, "common practice", 2, 3)
+LAYER_DEPTH = Figure("depth of that layer, loose", 6.25, "cm", _TAUGHT, "common practice", 5, 7.5)
+BUCKET = Figure(
+    "inner width of an ordinary household bucket",
+    30,
+    "cm",
+    "pails of 5 US gal are about 12 in across",
+    "common practice",
+    26,
+    31,
+)
+SPOON = Figure(
+    "level tablespoon of the teaching", 15, "mL", "21 CFR 101.9(b)(5)(viii)", "published"
+)
+SPRINKLE = Figure(
+    "least sprinkle on any layer",
+    7.5,
+    "mL",
+    "half a tablespoon, so that the surface is dusted at all",
+    "common practice",
+    5,
+    15,
+)
+RICH_MORE = Figure(
+    "more starter when all of it is meat, fish, dairy, egg or fat",
+    1.0,
+    "of the plain dose",
+    "books and programmes say extra on meat; doubled, as the weight habit doubles 2 % to 4 %",
+    "common practice",
+    0.5,
+    1.0,
+)
+TROUBLE_MORE = Figure(
+    "more starter when scraps are very wet, or the bin smells rotten or grows green or black",
+    0.5,
+    "of the dose",
+    "suppliers say more on foul or soft scraps; the size of the step is ours",
+    "common practice",
+    0.5,
+    1.0,
+)
+PLAIN_PERCENT = Figure(
+    "starter on plain vegetables and fruit",
+    1,
+    "% of their weight",
+    "starter is not strictly needed there (Matsukawa 2014), so half of the mixed dose",
+    "common practice",
+    0.5,
+    2,
+)
+MIXED_PERCENT = Figure(
+    "starter on mixed scraps",
+    2,
+    "% of their weight",
+    "middle of what two statements of how long bran lasts imply",
+    "common practice",
+    1.3,
+    2.9,
+)
+RICH_PERCENT = Figure(
+    "starter on mostly meat, fish or dairy",
+    4,
+    "% of their weight",
+    "extra on meat, so the mixed dose doubled",
+    "common practice",
+    3,
+    5,
+)
+MOSTLY = Figure("share that counts as mostly", 0.7, "of the scraps", "plain speech", "derived")
+
+MOST_LAYER_L = 100.0
+MOST_LAYER_KG = 60.0
+_PLAIN = frozenset({"vegetable", "fruit", "coffee", "garden", "paper"})
+_MORE = (
+    (1.15, "a little more"),
+    (1.35, "a third more"),
+    (1.6, "half as much again"),
+    (1.85, "three quarters more"),
+)
+_SPLIT = "say one layer at a time, at most about 7.5 cm deep, and press it before the next"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dose(Reckoning):
+    """Starter for one layer; `volume_l` is the layer's loose volume, before it is pressed."""
+
+    volume_l: float
+    mass_kg: float
+    starter_ml: float
+    starter_g: float
+    tablespoons: float
+    tablespoon: Spoon
+    habit: Habit
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class _Layer:
+    volume_l: float
+    mass_kg: float
+    materials: Shares
+    rich: float
+    extra: float
+    """What wetness or trouble multiplies the dose by."""
+
+
+def dose(
+    *,
+    mass_kg: float | None = None,
+    volume_l: float | None = None,
+    materials: Shares | None = None,
+    rich: float | None = None,
+    wetness: float = 0.5,
+    trouble: bool = False,
+    habit: Habit = "spoon",
+    tablespoon: Spoon = "metric",
+) -> Dose:
+    """Starter for one layer, from its mass or its loose volume.
+
+    `rich` overrides what the make-up says (a dish of no stated contents has its usual share);
+    wetness goes from 0 (dry) over 0.5 (as scraps are) to 1 (dripping); `trouble` is a rotten
+    smell or green or black growth. Refuses an amount that no single layer has.
+    """
+    make_up = density.shares(materials)
+    richness = rich_share(make_up) if rich is None else rich
+    within(richness, 0, 1, what="The rich share", unit="", advice="give a share from 0 to 1")
+    within(wetness, 0, 1, what="Wetness", unit="", advice="give 0 for dry up to 1 for dripping")
+    volume, mass, first = _amount(mass_kg, volume_l, make_up)
+    layer = _Layer(volume, mass, make_up, richness, _extra(wetness, trouble))
+    millilitres, steps, used = _spoon(layer) if habit == "spoon" else _weight(layer)
+    if millilitres < SPRINKLE.value:
+        millilitres = SPRINKLE.value
+        steps += (f"less than a sprinkle, so {number(millilitres)} mL",)
+        used += (SPRINKLE,)
+    grams, count = density.bran_g(millilitres), millilitres / SPOON_ML[tablespoon]
+    steps = (*first, *steps, weighed(millilitres, grams))
+    reason = _reason(layer, trouble, habit)
+    return Dose(
+        volume_l=volume,
+        mass_kg=mass,
+        starter_ml=millilitres,
+        starter_g=grams,
+        tablespoons=count,
+        tablespoon=tablespoon,
+        habit=habit,
+        reason=reason,
+        steps=steps,
+        figures=(*density.loose_figures(make_up), *used, density.BRAN_LOOSE),
+        lines=(
+            f"{spoken(count, tablespoon)} of starter ({number(millilitres, 2)} mL, "
+            f"{number(grams, 2)} g) on this layer of about {number(volume, 2)} L, by the "
+            f"{habit} habit: {reason}.",
+        ),
+    )
+
+
+def spoon_ml_per_l() -> float:
+    """mL of starter to a litre of loose plain scraps, by the spoon habit."""
+    litres = pi * (BUCKET.value / 2) ** 2 * LAYER_DEPTH.value / 1000
+    return SPOONS.value * SPOON.value / litres
+
+
+def _amount(
+    mass_kg: float | None, volume_l: float | None, materials: Shares
+) -> tuple[float, float, tuple[str, ...]]:
+    if (mass_kg is None) == (volume_l is None):
+        raise Refused("Say how much went in, as a weight or as a volume: one of the two.")
+    if mass_kg is not None:
+        positive(mass_kg, MOST_LAYER_KG, what="A layer", unit="kg", advice=_SPLIT)
+        litres = density.loose_volume_l(mass_kg, materials)
+        rate = number(density.loose_kg_l(materials))
+        steps = (f"{number(mass_kg)} kg at {rate} kg/L, loose, is {number(litres)} L",)
+    else:
+        assert volume_l is not None
+        positive(volume_l, MOST_LAYER_L, what="A layer", unit="L", advice=_SPLIT)
+        litres, steps = volume_l, (f"{number(volume_l)} L of loose scraps, as said",)
+    positive(litres, MOST_LAYER_L, what="A layer", unit="L", advice=_SPLIT)
+    return litres, density.mass_kg(litres, materials), steps
+
+
+def _extra(wetness: float, trouble: bool) -> float:
+    # Wet scraps and a troubled bin are one reason, not two: either calls for the same step.
+    soaked = max(0.0, (wetness - 0.5) / 0.5)
+    return 1 + TROUBLE_MORE.value * (1.0 if trouble else soaked)
+
+
+def _spoon(layer: _Layer) -> tuple[float, tuple[str, ...], tuple[Figure, ...]]:
+    rate = spoon_ml_per_l()
+    factor = 1 + RICH_MORE.value * layer.rich
+    millilitres = layer.volume_l * rate * factor * layer.extra
+    steps = (
+        f"{number(SPOONS.value)} spoons of {number(SPOON.value)} mL on a layer "
+        f"{number(LAYER_DEPTH.value)} cm deep and {number(BUCKET.value)} cm across is "
+        f"{number(rate)} mL to the litre",
+        f"{number(layer.volume_l)} L x {number(rate)} mL/L{_times(factor, layer.extra)} = "
+        f"{number(millilitres)} mL",
+    )
+    return millilitres, steps, (SPOONS, LAYER_DEPTH, BUCKET, SPOON, *_raised(layer, RICH_MORE))
+
+
+def _weight(layer: _Layer) -> tuple[float, tuple[str, ...], tuple[Figure, ...]]:
+    poor = {kind: share for kind, share in layer.materials.items() if kind not in RICH}
+    plain = sum(share for kind, share in poor.items() if kind in _PLAIN)
+    plain_part = plain / sum(poor.values()) if poor else 0.0
+    percent = PLAIN_PERCENT.value * plain_part + MIXED_PERCENT.value * (1 - plain_part)
+    percent += (RICH_PERCENT.value - percent) * min(1.0, layer.rich / MOSTLY.value)
+    grams = layer.mass_kg * 10 * percent * layer.extra
+    steps = (
+        f"{number(layer.mass_kg)} kg x {number(percent)} %{_times(1, layer.extra)} = "
+        f"{number(grams)} g",
+    )
+    used = (PLAIN_PERCENT, MIXED_PERCENT, *_raised(layer, RICH_PERCENT, MOSTLY))
+    return density.bran_ml(grams), steps, used
+
+
+def _raised(layer: _Layer, *richer: Figure) -> tuple[Figure, ...]:
+    return (richer if layer.rich else ()) + ((TROUBLE_MORE,) if layer.extra > 1 else ())
+
+
+def _times(*factors: float) -> str:
+    return "".join(f" x {number(factor)}" for factor in factors if factor != 1)
+
+
+def weighed(millilitres: float, grams: float) -> str:
+    """The step from a volume of bran to its mass."""
+    rate = number(density.BRAN_LOOSE.value)
+    return f"{number(millilitres)} mL of bran at {rate} g/mL weigh {number(grams)} g"
+
+
+def _reason(layer: _Layer, trouble: bool, habit: Habit) -> str:
+    parts = []
+    if layer.rich >= 0.05:
+        rich = [kind for kind in KINDS if kind in RICH and layer.materials.get(kind)]
+        what = listed(rich) if rich else "meat, fish, dairy or fat"
+        more = _more(1 + RICH_MORE.value * layer.rich) if habit == "spoon" else "more"
+        parts.append(f"rich in {what}, so {more}")
+    if layer.extra > 1:
+        why = "the bin is in trouble" if trouble else "the scraps are wet"
+        parts.append(f"{why}, so {_more(layer.extra)}{' on top' if parts else ''}")
+    return "; ".join(parts) or "nothing rich in it, so the usual dose"
+
+
+def _more(factor: float) -> str:
+    return next((words for limit, words in _MORE if factor < limit), "twice as much")
+
+
+def spoken(count: float, tablespoon: Spoon) -> str:
+    """Level spoons as people count them."""
+    country = {"us": "US ", "au": "Australian ", "imperial": "imperial "}.get(tablespoon, "")
+    return f"{spoons(count)} level {country}tablespoon{'s' if count > 1.1 else ''}"

@@ -1,0 +1,51 @@
+"""The first bed of starter, strewn on the floor of an empty bin before any scraps."""
+
+from dataclasses import dataclass
+
+from handlers.practice import density
+from handlers.practice.dose import SPOON, SPOON_ML, Spoon, spoken, weighed
+from handlers.practice.figure import Figure, Reckoning, number, positive
+
+FIRST_BED = Figure(
+    "starter on the floor of an empty bucket",
+    2,
+    "tablespoon",
+    "a US restaurant-scrap programme: a layer's dose on the bottom; a US firm: half a cup",
+    "common practice",
+    1,
+    8,
+)
+FIRST_BED_BIN = Figure("size of that bucket", 18.9, "L", "nominal 5 US gal pail", "derived", 15, 23)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FirstBed(Reckoning):
+    """Starter strewn on the floor of an empty bin."""
+
+    starter_ml: float
+    starter_g: float
+    tablespoons: float
+    tablespoon: Spoon
+
+
+def first_bed(*, capacity_l: float | None = None, tablespoon: Spoon = "metric") -> FirstBed:
+    """Starter for the floor of an empty bin; the floor grows as capacity to the power of 2/3."""
+    capacity = FIRST_BED_BIN.value if capacity_l is None else capacity_l
+    positive(capacity, 1500, what="A bin", unit="L", advice="give what the bin holds in litres")
+    ordinary = FIRST_BED.value * SPOON.value
+    millilitres = ordinary * (capacity / FIRST_BED_BIN.value) ** (2 / 3)
+    grams, count = density.bran_g(millilitres), millilitres / SPOON_ML[tablespoon]
+    said = f"{spoken(count, tablespoon)} of starter ({number(millilitres, 2)} mL)"
+    return FirstBed(
+        starter_ml=millilitres,
+        starter_g=grams,
+        tablespoons=count,
+        tablespoon=tablespoon,
+        steps=(
+            f"{number(ordinary)} mL for a bin of {number(FIRST_BED_BIN.value)} L, and for "
+            f"{number(capacity)} L by its floor: {number(millilitres)} mL",
+            weighed(millilitres, grams),
+        ),
+        figures=(FIRST_BED, SPOON, FIRST_BED_BIN, density.BRAN_LOOSE),
+        lines=(f"Strew {said} on the floor of the empty bin.",),
+    )

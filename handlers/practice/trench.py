@@ -1,0 +1,213 @@
+"""How much ground a bin of ferment wants: a trench, or a tub of soil where there is no garden.
+
+All the soil that was dug goes back: two parts of it or more to one of ferment, one part stirred
+in and the rest on top as cover. The ferment alone would lie `bed` deep in the trench:
+
+    bed = the lesser of depth / 2 and depth - cover        length = V / (width x bed)
+
+What it takes up stands above the ground, as high as that bed, until it settles.
+"""
+
+from dataclasses import dataclass
+
+from handlers.practice import density
+from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
+from handlers.practice.kinds import Shares
+
+SOIL_PARTS = Figure(
+    "soil to one part of ferment",
+    2,
+    "parts by volume",
+    "a Canadian supplier and a practitioner say 2; a Norwegian leaflet (NORUT) 1",
+    "published",
+    1,
+    2,
+)
+STIRRED_IN = Figure(
+    "soil stirred in with one part of ferment",
+    1,
+    "parts by volume",
+    "a Norwegian leaflet (NORUT) says half and half; stronger is not advised",
+    "published",
+    1,
+    2,
+)
+DEPTH = Figure(
+    "depth of the trench",
+    0.25,
+    "m",
+    "20 to 25 cm is taught; 30 cm in Footer 2013 ch. 7 and with a UK master composter",
+    "common practice",
+    0.20,
+    0.30,
+)
+DEPTH_ANIMALS = Figure(
+    "depth of the trench where animals dig",
+    0.45,
+    "m",
+    "12 to 18 in is dug for raw scraps; 30 cm of cover fit",
+    "common practice",
+    0.40,
+    0.45,
+)
+WIDTH = Figure(
+    "width of the trench",
+    0.20,
+    "m",
+    "Footer 2013 ch. 7: one shovel width, 8 in",
+    "published",
+    0.20,
+    0.30,
+)
+COVER = Figure(
+    "soil over the mix",
+    0.125,
+    "m",
+    "a US firm says 4 to 6 in, a practitioner at least 15 cm",
+    "published",
+    0.10,
+    0.20,
+)
+COVER_ANIMALS = Figure(
+    "soil over the mix where animals dig", 0.30, "m", "a supplier: 12 in", "published", 0.25, 0.35
+)
+TUB_COVER = Figure(
+    "soil on top in a tub", 0.25, "of the mix", "a hand's breadth", "common practice", 0.15, 0.35
+)
+TUB_DAYS = Figure(
+    "days in a tub before planting",
+    28,
+    "d",
+    "a flat dweller: 4 weeks, 6 the first time; a Canadian supplier: 2 to 4",
+    "published",
+    14,
+    42,
+)
+
+_SAY = "say how much ferment there is, at most a few bins at a time"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Trench(Reckoning):
+    """A trench; `soil_l` is all that was dug, `stirred_l` of it goes in and the rest on top."""
+
+    volume_l: float
+    length_m: float
+    depth_m: float
+    width_m: float
+    soil_l: float
+    stirred_l: float
+    mix_l: float
+    """Ferment and all the soil together, before it settles."""
+    cover_m: float
+    mound_m: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tub(Reckoning):
+    """A tub in which ferment turns to soil; `cover_l` of plain soil goes on top of the mix."""
+
+    volume_l: float
+    soil_l: float
+    mix_l: float
+    cover_l: float
+    tub_l: float
+    ready_days: float
+
+
+def ferment_l(
+    *,
+    volume_l: float | None = None,
+    mass_kg: float | None = None,
+    bins: float = 1,
+    materials: Shares | None = None,
+) -> float:
+    """Litres of ferment in so many bins, each of that volume, or of that mass, settled."""
+    if (volume_l is None) == (mass_kg is None):
+        raise Refused("Say how much ferment there is, as a weight or as a volume: one of the two.")
+    positive(bins, 100, what="The number", unit="bins", advice="say how many bins are buried")
+    if mass_kg is not None:
+        positive(mass_kg, 5000, what="A bin's contents", unit="kg", advice=_SAY)
+        volume_l = density.in_bin_l(mass_kg, materials)
+    assert volume_l is not None
+    return positive(volume_l * bins, 5000, what="The ferment", unit="L", advice=_SAY)
+
+
+def trench(
+    volume_l: float,
+    *,
+    depth_m: float | None = None,
+    width_m: float | None = None,
+    cover_m: float | None = None,
+    animals: bool = False,
+) -> Trench:
+    """The trench for so many litres of ferment; deeper and better covered where animals dig."""
+    positive(volume_l, 5000, what="The ferment", unit="L", advice=_SAY)
+    deep, covered = (DEPTH_ANIMALS, COVER_ANIMALS) if animals else (DEPTH, COVER)
+    width = WIDTH.value if width_m is None else width_m
+    cover = covered.value if cover_m is None else cover_m
+    depth = max(deep.value, cover + 0.1) if depth_m is None else depth_m
+    within(width, 0.05, 5, what="A trench", unit="m wide", advice="say how wide a spade digs")
+    within(cover, 0.05, 1, what="A cover", unit="m", advice="say how much soil goes on top")
+    within(depth, 0.1, 1.5, what="A trench", unit="m deep", advice="dig 20 to 45 cm deep")
+    if depth - cover < 0.02:
+        raise Refused(
+            f"A trench {number(depth * 100)} cm deep has no room under {number(cover * 100)} cm of "
+            "cover: dig deeper."
+        )
+    bed = min(depth / SOIL_PARTS.value, depth - cover)
+    length = volume_l / 1000 / (width * bed)
+    soil = depth * width * length * 1000
+    stirred = volume_l * STIRRED_IN.value
+    return Trench(
+        volume_l=volume_l,
+        length_m=length,
+        depth_m=depth,
+        width_m=width,
+        soil_l=soil,
+        stirred_l=stirred,
+        mix_l=volume_l + soil,
+        cover_m=depth - bed,
+        mound_m=bed,
+        steps=(
+            f"{number(depth)} m deep, with {number(SOIL_PARTS.value)} parts of soil to 1 of "
+            f"ferment and {number(cover)} m of cover at least: ferment {number(bed)} m deep",
+            f"{number(volume_l)} L / ({number(width)} m x {number(bed)} m) = {number(length)} m",
+            f"{number(depth)} x {number(width)} x {number(length)} m of soil = {number(soil)} L, "
+            f"{number(soil / volume_l)} parts to 1 of ferment",
+        ),
+        figures=(SOIL_PARTS, STIRRED_IN, deep, WIDTH, covered),
+        lines=(
+            f"Dig {number(length, 2)} m long, {number(width * 100, 2)} cm wide and "
+            f"{number(depth * 100, 2)} cm deep for {number(volume_l, 2)} L of ferment.",
+            f"Stir in {number(stirred, 2)} L of the {number(soil, 2)} L you dug and put all the "
+            f"rest on top, {number((depth - bed) * 100, 2)} cm of cover; the mound of "
+            f"{number(bed * 100, 2)} cm settles.",
+        ),
+    )
+
+
+def tub(volume_l: float) -> Tub:
+    """A tub of soil for so many litres of ferment."""
+    positive(volume_l, 1000, what="The ferment", unit="L", advice="use a trench for more")
+    soil = volume_l * SOIL_PARTS.value
+    mix = volume_l + soil
+    cover = mix * TUB_COVER.value
+    return Tub(
+        volume_l=volume_l,
+        soil_l=soil,
+        mix_l=mix,
+        cover_l=cover,
+        tub_l=mix + cover,
+        ready_days=TUB_DAYS.value,
+        steps=(
+            f"1 part ferment to {number(SOIL_PARTS.value)} parts soil: {number(mix)} L of mix",
+            f"{number(TUB_COVER.value * 100)} % more soil on top: {number(cover)} L",
+        ),
+        figures=(SOIL_PARTS, TUB_COVER, TUB_DAYS),
+        lines=(
+            f"A tub of {number(mix + cover, 2)} L: {number(volume_l, 2)} L of ferment mixed with "
+            f"{number(soil, 2)} L of soil, {number(cover, 2)} L of soil on top.",
+            f"Leave it about {TUB_DAYS.value:.0f} days, two weeks longer the first time.",
+        ),
+    )

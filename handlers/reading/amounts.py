@@ -1,0 +1,289 @@
+"""Amounts: "2 kg", "a pint and a half", "a third of a 10L bucket", in kg, litres, °C, m²."""
+
+from collections.abc import Collection, Sequence
+from typing import NamedTuple
+
+from handlers.practice.units import celsius
+from handlers.reading.acts import Units
+from handlers.reading.numbers import Number, digits_value, read_number
+from handlers.reading.unitwords import LONGEST, VESSEL_WORDS, Quantity, Unit, unit_table
+from handlers.reading.words import Word
+
+
+class Amount(NamedTuple):
+    """A number with its unit, read from words[start:end]."""
+
+    start: int
+    end: int
+    quantity: Quantity
+    value: float
+    """kg, litres, °C, metres, square metres or days."""
+    vague: bool = False
+    vessel: bool = False
+    """Measured by a vessel of loose size, such as a handful."""
+    size: bool = False
+    """It is the size of a vessel ("a 20 L bucket")."""
+    liquid_l: float | None = None
+    """Litres, where an ounce may be one of liquid."""
+    negative: bool = False
+
+
+_BETWEEN = frozenset(
+    ["good", "big", "small", "large", "little", "wee", "heaped", "heaping", "level", "full", "scant", "more", "whole", "extra", "rounded", "massive", "decent", "generous", "huge", "tiny", "wholesome", "overflowing", "packed", "size", "sized", "of"]
+)
+_ABOUT = frozenset(
+    ["about", "abt", "bout", "around", "round", "roughly", "approx", "approximately", "like", "maybe", "~", "nearly", "almost", "circa", "ca", "guess", "guessing", "probably", "say"]
+)
+_PH = frozenset({"of", "is", "was", "at", "about", "around", "reads", "reading", "=", ":", "now"})
+_ISH = frozenset({"ish", "or so", "approx", "roughly", "maybe", "probably", "ishish"})
+_MASSY = ("mass", "volume")
+_OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
+_ENDINGS = frozenset(
+    [".", ",", ";", "!", "?", ")", "☺", "in", "into", "to", "from", "off", "out", "of", "today", "this", "now", "later", "and", "n", "then", "so", "after", "\n"]
+) | {"\n"}
+_MONEY_SIGNS = frozenset({"£", "$", "€"})
+_FOOT_MARKS = frozenset({"'", "′"})
+
+
+class _Reader:
+    """One pass over the words of a message; keeps the last unit for "and another 150"."""
+
+    def __init__(self, words: Sequence[Word], units: Units, taken: Collection[int]) -> None:
+        self.words = words
+        self.units = units
+        self.taken = taken
+        self.table = unit_table(units)
+        self.last: Unit | None = None
+
+    def read(self) -> tuple[Amount, ...]:
+        out: list[Amount] = []
+        i = 0
+        while i < len(self.words):
+            amount = None if i in self.taken else self.at(i)
+            if amount is None:
+                i += 1
+                continue
+            if out and self.belongs(out[-1], amount):
+                amount = _joined(out.pop(), amount)
+            out.append(amount)
+            i = amount.end
+        return tuple(out)
+
+    def belongs(self, last: Amount, amount: Amount) -> bool:
+        """Whether two amounts in a row are one: in two units, or from one to the other."""
+        between = self.words[last.end : amount.start]
+        return (
+            last.quantity == amount.quantity
+            and last.quantity in _MASSY
+            and not (last.vessel or amount.vessel or last.size or amount.size)
+            and (not between or (len(between) == 1 and between[0].norm in ("to", "-")))
+            and last.value != amount.value
+            and (not between or last.value < amount.value)
+        )
+
+    def at(self, i: int) -> Amount | None:
+        norm = self.words[i].norm
+        if norm == "ph":
+            return self.acidity(i)
+        if norm in _MONEY_SIGNS:
+            return self.price(i)
+        number = read_number(self.words, i)
+        if number is None or any(k in self.taken for k in range(i, number.end)):
+            return None
+        return self.area(number) or self.measured(number) or self.nested(number)
+
+    def acidity(self, i: int) -> Amount | None:
+        at = i + 1
+        while at < min(len(self.words), i + 4) and self.words[at].norm in _PH:
+            at += 1
+        if at >= len(self.words) or self.words[at].kind != "number":
+            return None
+        value = digits_value(self.words[at].norm)
+        if value is None or not 0 <= value <= 14:
+            return None
+        return Amount(i, at + 1, "ph", value)
+
+    def price(self, i: int) -> Amount | None:
+        number = read_number(self.words, i + 1) if i + 1 < len(self.words) else None
+        return None if number is None else Amount(i, number.end, "money", number.value)
+
+    def measured(self, number: Number) -> Amount | None:
+        """The number with the unit behind it."""
+        found = self.unit(number)
+        if found is None:
+            return self.repeated(number)
+        unit, end = found
+        value, end = self.with_tail(number.value, end)
+        if unit.quantity in _MASSY:
+            self.last = unit
+        size = (
+            unit.quantity == "volume"
+            and not unit.vessel
+            and end < len(self.words)
+            and self.words[end].norm in VESSEL_WORDS
+        )
+        liquid = None if unit.liquid is None else value * unit.liquid
+        return Amount(
+            number.start,
+            end + size,
+            _quantity(unit.quantity),
+            _in_our_unit(unit, value, self.units),
+            number.vague or unit.vessel or self.is_about(number.start, end),
+            unit.vessel,
+            size,
+            liquid,
+            self.is_negative(number.start),
+        )
+
+    def unit(self, number: Number) -> tuple[Unit, int] | None:
+        at, words = number.end, self.words
+        for _ in range(3):
+            for length in range(min(LONGEST, len(words) - at), 0, -1):
+                spelling = "_".join(w.norm for w in words[at : at + length])
+                unit = self.table.get(spelling)
+                if unit is not None:
+                    return (unit, at + length) if self.fits(number, unit, spelling) else None
+            if at >= len(words) or words[at].norm not in _BETWEEN or at in self.taken:
+                return None
+            at += 1
+        return None
+
+    def fits(self, number: Number, unit: Unit, spelling: str) -> bool:
+        digits = self.words[number.start].kind == "number"
+        if len(spelling) == 1 and spelling != "%" and not digits:
+            return False
+        if spelling in ("c", "f") and number.value < 8:
+            return False
+        if spelling == "#":
+            return self.units == "us"
+        return not number.word or unit.quantity in ("mass", "volume", "days")
+
+    def with_tail(self, value: float, end: int) -> tuple[float, int]:
+        """ "a pint and a half": the part counts in the same unit."""
+        words = self.words
+        if end + 2 < len(words) and words[end].norm in ("and", "n", "&"):
+            part = read_number(words, end + 1)
+            if part is not None and part.fraction and part.value < 1 and part.end > end + 1:
+                after = words[part.end].norm if part.end < len(words) else ""
+                if self.unit(part) is None and after not in ("of", "its", "the"):
+                    return value + part.value, part.end
+        return value, end
+
+    def repeated(self, number: Number) -> Amount | None:
+        """ "200 ml and then another 150": a bare number that takes the last unit."""
+        words, start = self.words, number.start
+        if self.last is None or words[number.end - 1].kind != "number" or start == 0:
+            return None
+        after = words[number.end].norm if number.end < len(words) else "."
+        if words[start - 1].norm not in ("another", "plus", "+") or after not in _ENDINGS:
+            return None
+        value = number.value * self.last.factor
+        liquid = None if self.last.liquid is None else number.value * self.last.liquid
+        return Amount(start, number.end, self.last.quantity, value, liquid_l=liquid)
+
+    def nested(self, number: Number) -> Amount | None:
+        """ "a third of a 10L bucket", "two 5 gallon pails", "half the bucket"."""
+        words, at = self.words, number.end
+        if number.word or at >= len(words):
+            return None
+        if number.fraction:
+            while at < min(len(words), number.end + 3) and words[at].norm in _OF_A:
+                at += 1
+        if at in self.taken or at >= len(words):
+            return None
+        if number.fraction and words[at].kind == "word":
+            exact = self.measured(number._replace(end=at))
+            if exact is not None and not exact.vessel:
+                return exact
+        inner = self.vessel_at(at) if words[at].kind == "word" else None
+        if inner is None and words[at].kind == "number":
+            inner = self.at(at)
+        if inner is None or not (inner.size or inner.vessel):
+            return None
+        if not number.fraction and not inner.size:
+            return None
+        return inner._replace(
+            start=number.start,
+            value=inner.value * number.value,
+            vague=True,
+            vessel=True,
+            size=inner.size and not number.fraction,
+        )
+
+    def vessel_at(self, at: int) -> Amount | None:
+        unit_there = self.unit(Number(at, at, 1.0))
+        if unit_there is None or not unit_there[0].vessel:
+            return None
+        unit, end = unit_there
+        return Amount(at, end, unit.quantity, unit.factor, True, True)
+
+    def area(self, number: Number) -> Amount | None:
+        """ "4 by 8 feet", "1.2 x 2.4 m"."""
+        words = self.words
+        side = self.length_after(number)
+        at = side[1] if side else number.end
+        if at + 1 >= len(words) or words[at].norm not in ("x", "by", "*"):
+            return None
+        other = read_number(words, at + 1)
+        if other is None:
+            return None
+        second = self.length_after(other)
+        factor = (second or side or (None,))[0]
+        if factor is None:
+            return None
+        first = number.value * (side[0] if side else factor)
+        end = second[1] if second else other.end
+        return Amount(number.start, end, "area", first * other.value * factor)
+
+    def length_after(self, number: Number) -> tuple[float, int] | None:
+        found = self.unit(number)
+        if found is None and number.end < len(self.words):
+            mark = self.words[number.end].norm
+            if mark in _FOOT_MARKS:
+                return self.table["ft"].factor, number.end + 1
+        if found is None or found[0].quantity != "length":
+            return None
+        return found[0].factor, found[1]
+
+    def is_about(self, start: int, end: int) -> bool:
+        before = {w.norm for w in self.words[max(0, start - 2) : start]}
+        after = {w.norm for w in self.words[end : end + 2]}
+        return not before.isdisjoint(_ABOUT) or not after.isdisjoint(_ISH)
+
+    def is_negative(self, start: int) -> bool:
+        words = self.words
+        if start == 0:
+            return False
+        sign = words[start - 1]
+        if sign.norm == "minus":
+            return True
+        free = start == 1 or words[start - 2].end < sign.start
+        return sign.norm == "-" and sign.end == words[start].start and free
+
+
+def read_amounts(
+    words: Sequence[Word], units: Units, taken: Collection[int] = ()
+) -> tuple[Amount, ...]:
+    """All amounts in order; words whose index is in `taken` belong to names or dates."""
+    return _Reader(words, units, taken).read()
+
+
+def _joined(last: Amount, amount: Amount) -> Amount:
+    """ "2 lb 4 oz" adds up; "1 kg to 2 kg" is a range and gives its middle."""
+    if amount.value < last.value:
+        return amount._replace(start=last.start, value=last.value + amount.value)
+    middle = (last.value + amount.value) / 2
+    return amount._replace(start=last.start, value=middle, vague=True)
+
+
+def _quantity(quantity: Quantity) -> Quantity:
+    return "celsius" if quantity in ("fahrenheit", "degrees") else quantity
+
+
+def _in_our_unit(unit: Unit, value: float, units: Units) -> float:
+    warm = 50  # no bin stands at 50 °C: a bare "68 degrees" is Fahrenheit
+    if unit.quantity == "fahrenheit":
+        return celsius(value)
+    if unit.quantity == "degrees" and (units == "us" or value > warm):
+        return celsius(value)
+    return value * unit.factor

@@ -1,0 +1,103 @@
+"""Starter bran: a batch mixed, or how much is on hand."""
+
+from collections.abc import Sequence
+
+from handlers.reading.acts import Batch, Stock
+from handlers.reading.amounts import Amount
+from handlers.reading.groups import Group
+from handlers.reading.scraps import amount_sum
+from handlers.reading.told import day_of, is_ahead, member_of
+from handlers.reading.vocabulary import words_in
+
+_MAKING = frozenset({"make", "mix", "mix up", "brew", "prepare", "prep", "inoculate", "knock up", "ferment",
+                     "blend", "whip up", "do", "set", "start", "bag"})  # fmt: skip
+_ON = frozenset({"put", "put on", "set", "set up"})
+_LEFT = words_in("left remaining remains still hand stock inventory check cupboard leftover spare stash "
+                 "supply tally count down reserve onhand")  # fmt: skip
+_GETTING = frozenset({"buy", "pick up", "get", "receive", "find", "purchase", "arrive", "have", "count",
+                      "weigh", "come", "collect", "bring"})  # fmt: skip
+_NOT_BRAN = words_in("muffins muffin cereal breakfast ducks horse horses chooks hens pony recipe bread "
+                     "cookies loaf porridge eat ate diet fibre fiber")  # fmt: skip
+_SPRINKLED = words_in(
+    "sprinkled sprinkle topped dusted layer covered handful handfuls fist fists spoon"
+)
+
+
+def batch_of(groups: Sequence[Group], k: int) -> Batch | None:
+    """The batch of starter that the k-th group tells of, if it does."""
+    group = groups[k]
+    if is_ahead(group) or not _speaks_of_bran(group) or not _is_mixed(group):
+        return None
+    mass, volume = amount_sum(_of_bran(group))
+    return Batch(
+        mass_kg=mass,
+        volume_l=volume,
+        member=member_of(groups, k),
+        on=day_of(groups, k),
+        rules=("a batch of starter was mixed",),
+    )
+
+
+def _speaks_of_bran(group: Group) -> bool:
+    return group.message.bran(group.start, group.end) and _NOT_BRAN.isdisjoint(group.norms)
+
+
+def _is_mixed(group: Group) -> bool:
+    norms = group.norms
+    if group.verb is None:
+        return (
+            "batch" in norms
+            and group.sense == "none"
+            and bool(_of_bran(group))
+            and (_LEFT.isdisjoint(norms))
+        )
+    if group.sense != "did" or group.bins:
+        return False
+    plain = group.verb.verb.plain
+    if plain in _ON or plain == "ferment":
+        return (
+            "ferment" in norms
+            or "fermenting" in norms
+            or ("on" in norms
+            and bool(_of_bran(group))
+            and (_SPRINKLED.isdisjoint(norms) and not group.items))
+        )
+    if plain in ("do", "start", "bag"):
+        return "batch" in norms or bool(_of_bran(group))
+    return plain in _MAKING and (not group.items or bool(_of_bran(group)))
+
+
+def _of_bran(group: Group) -> list[Amount]:
+    return [a for a in group.measured() if not a.negative]
+
+
+def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
+    """How much starter the k-th group says is on hand, if it does."""
+    group = groups[k]
+    amounts = _of_bran(group)
+    if is_ahead(group) or not amounts or group.bins:
+        return None
+    rule = _on_hand(groups, k)
+    if rule is None:
+        return None
+    exact = [a for a in amounts if not a.vessel] or amounts
+    mass, volume = amount_sum(exact)
+    return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))
+
+
+def _on_hand(groups: Sequence[Group], k: int) -> str | None:
+    group = groups[k]
+    norms = set(group.norms)
+    own = _speaks_of_bran(group)
+    before = k > 0 and _speaks_of_bran(groups[k - 1])
+    if not own and not (before and not norms.isdisjoint({"left", "still", "old"})):
+        return None
+    if group.sense not in ("did", "none", "habit"):
+        return None
+    if not norms.isdisjoint(_SPRINKLED | {"used", "need", "needs", "per"}) and "left" not in norms:
+        return None
+    if group.verb is None:
+        return "starter on hand" if not norms.isdisjoint(_LEFT) else None
+    if group.verb.verb.plain in _GETTING and (own or not norms.isdisjoint(_LEFT | {"old"})):
+        return "starter was got"
+    return "starter on hand" if not norms.isdisjoint(_LEFT) and own else None

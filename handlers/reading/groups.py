@@ -1,0 +1,135 @@
+"""Groups: a clause that tells of something, with the clauses that only add details to it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from handlers.reading.amounts import Amount
+from handlers.reading.days import Day
+from handlers.reading.materials import Item
+from handlers.reading.message import Message
+from handlers.reading.names import BinRef
+from handlers.reading.sense import Sense
+from handlers.reading.sentences import Clause, VerbUse
+
+_RECORDS = frozenset({"layer", "drain", "open", "seal", "bury", "batch", "stock"})
+_ADDS = frozenset({"", ",", "and", "n", "&", "+", "(", ")", ":", "-", "→", "plus", "y", "then", "[", "]",
+                   "und", "et", "|", "=", ">", "or", "so", "as"})  # fmt: skip
+
+
+@dataclass(slots=True)
+class Group:
+    """Clauses that belong to one report, with what stands in them."""
+
+    message: Message
+    clauses: list[Clause]
+    verb: VerbUse | None = None
+    sense: Sense = "none"
+    inherited: "Group | None" = None
+    """The group before, whose verb this one shares ("and today again 350 ml")."""
+    amounts: list[Amount] = field(default_factory=list)
+    bins: list[BinRef] = field(default_factory=list)
+    days: list[Day] = field(default_factory=list)
+    items: list[Item] = field(default_factory=list)
+
+    @property
+    def start(self) -> int:
+        """Index of the first word."""
+        return self.clauses[0].start
+
+    @property
+    def end(self) -> int:
+        """Index after the last word."""
+        return self.clauses[-1].end
+
+    @property
+    def norms(self) -> list[str]:
+        """The words of the group."""
+        return self.message.norms[self.start : self.end]
+
+    def take(self, clause: Clause) -> None:
+        """Adds a clause and what stands in it."""
+        if clause not in self.clauses:
+            self.clauses.append(clause)
+        message, a, b = self.message, clause.start, clause.end
+        self.amounts += [x for x in message.amounts if a <= x.start < b]
+        self.bins += [x for x in message.bins if a <= x.start < b]
+        self.days += [x for x in message.days if a <= x.start < b]
+        self.items += [x for x in message.items if a <= x.start < b]
+
+    def measured(self) -> list[Amount]:
+        """Amounts of mass and volume."""
+        return [a for a in self.amounts if a.quantity in ("mass", "volume")]
+
+    def names(self) -> list[str]:
+        """Names of the bins in the group, each once."""
+        return list(dict.fromkeys(b.name for b in self.bins if b.name is not None))
+
+
+def groups_of(message: Message) -> list[Group]:
+    """The message's groups in order."""
+    out: list[Group] = []
+    for clause in message.clauses:
+        one = _alone(message, clause)
+        last = out[-1] if out and out[-1].clauses[-1].sentence == clause.sentence else None
+        if last is None:
+            out.append(one)
+        elif clause.verb is None and clause.sense == "none" and clause.joint in _ADDS:
+            _add_details(out, last, one)
+        elif _introduces(last, one):
+            out[-1] = _merged(last, one)
+        else:
+            out.append(one)
+    return out
+
+
+def _alone(message: Message, clause: Clause) -> Group:
+    group = Group(message, [clause], clause.verb, clause.sense)
+    group.take(clause)
+    return group
+
+
+def _add_details(out: list[Group], last: Group, one: Group) -> None:
+    if not _conflicts(last, one):
+        for clause in one.clauses:
+            last.take(clause)
+        return
+    one.inherited = last
+    one.verb, one.sense = last.verb, last.sense
+    out.append(one)
+
+
+def _conflicts(last: Group, one: Group) -> bool:
+    """Whether the details speak of another bin or another day, with its own amount."""
+    says_more = bool(one.measured() or one.items)
+    if not says_more or not (last.measured() or last.items):
+        return False
+    other_bin = bool(last.names() and one.names() and set(last.names()) != set(one.names()))
+    told = [d for d in last.days if not d.aside]
+    own = [d for d in one.days if not d.aside]
+    other_day = bool(told and own and told[-1].past != own[0].past)
+    return other_bin or other_day
+
+
+def _introduces(last: Group, one: Group) -> bool:
+    """Whether a clause without a verb only leads into the one with the verb behind it."""
+    if last.verb is not None or last.sense != "none" or one.verb is None:
+        return False
+    if one.verb.verb.classes.isdisjoint(_RECORDS):
+        return False
+    if any(c.joint in ("and", "but", "so") for c in one.clauses):
+        return bool(last.days) and not last.measured() and not last.items
+    return not _conflicts(last, one) and not (last.measured() and one.measured())
+
+
+def _merged(last: Group, one: Group) -> Group:
+    group = Group(one.message, list(last.clauses), one.verb, one.sense)
+    for clause in last.clauses:
+        group.take(clause)
+    for clause in one.clauses:
+        group.take(clause)
+    return group
+
+
+def earlier(groups: Sequence[Group], k: int) -> list[Group]:
+    """The groups before the k-th, the nearest first."""
+    return list(reversed(groups[:k]))

@@ -1,0 +1,152 @@
+"""Liquid drawn off a bin, told with a verb ("drained 200 ml") or without ("0.3 L out")."""
+
+from collections.abc import Sequence
+
+from handlers.reading.acts import Drain
+from handlers.reading.amounts import Amount
+from handlers.reading.groups import Group
+from handlers.reading.message import LIQUID
+from handlers.reading.scraps import of_what
+from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.vocabulary import words_in
+
+_STRONG = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
+                     "syphon", "tap", "bleed", "decant", "take off"})  # fmt: skip
+_OTHER_LIQUIDS = words_in(
+    "pasta rice beans chickpeas tuna radiator radiators boiler tank pond pool bath sink battery "
+    "wallet account swamp field pipes pipe gutter gutters water-butt beer beers ale lager darts pub "
+    "fridge freezer washing dishwasher oil engine potatoes spaghetti noodles tin tins paddling "
+    "bottle glass cup pint wine squad energy heating system hot-tub lake phone brakes fat milk blood"
+)
+_OFF = words_in("from off out of")
+
+
+def drain_of(groups: Sequence[Group], k: int) -> Drain | None:
+    """The draining that the k-th group tells of, if it does."""
+    group = groups[k]
+    if is_ahead(group):
+        return None
+    rule = _by_verb(groups, k) if group.verb is not None else _without_verb(groups, k)
+    if rule is None:
+        return None
+    return Drain(
+        volume_l=_litres(_drawn(group)),
+        bin=bin_of(groups, k),
+        member=member_of(groups, k),
+        on=day_of(groups, k),
+        rules=(rule,),
+    )
+
+
+def _drawn(group: Group) -> list[Amount]:
+    """Amounts of liquid in the group; an ounce of liquid is one of volume."""
+    out = [
+        a
+        for a in group.measured()
+        if not a.negative
+        and (a.quantity == "volume" or a.liquid_l is not None)
+        and of_what(group.message, a) not in ("bran", "water")
+    ]
+    if any(not a.size for a in out):
+        out = [a for a in out if not a.size]
+    if any(not a.vessel for a in out):
+        out = [a for a in out if not a.vessel]
+    return out
+
+
+def _litres(amounts: Sequence[Amount]) -> float | None:
+    if not amounts:
+        return None
+    return sum(a.value if a.liquid_l is None else a.liquid_l for a in amounts)
+
+
+def _by_verb(groups: Sequence[Group], k: int) -> str | None:
+    group = groups[k]
+    assert group.verb is not None
+    verb = group.verb.verb
+    if group.sense != "did":
+        return None
+    if "drain" in verb.classes and verb.plain in _STRONG:
+        return _drained(groups, k)
+    if verb.classes.isdisjoint({"drain", "stock", "layer"}):
+        return None
+    return _taken(groups, k)
+
+
+def _drained(groups: Sequence[Group], k: int) -> str | None:
+    group = groups[k]
+    if not _OTHER_LIQUIDS.isdisjoint(group.norms):
+        return None
+    if group.bins or _names_liquid(group):
+        return "a bin was drained"
+    before = any(g.bins for g in groups[:k])
+    close = not group.items and len(group.norms) <= 12
+    plain = group.verb is not None and group.verb.verb.plain in ("drain", "drain off", "draw off")
+    if _drawn(group) and plain and (before or close):
+        return "an amount was drained"
+    if before and plain and not group.items:
+        return "it was drained"
+    return None
+
+
+def _names_liquid(group: Group) -> bool:
+    norms = group.norms
+    if "tea" in norms and not group.bins and not _drawn(group):
+        return False
+    return not LIQUID.isdisjoint(norms)
+
+
+def _taken(groups: Sequence[Group], k: int) -> str | None:
+    """ "Got 750 ml of juice out of big blue", "took off a quart of liquid"."""
+    group = groups[k]
+    drawn = _drawn(group)
+    if not drawn:
+        return None
+    liquid = any(of_what(group.message, a) == "liquid" for a in drawn) or _names_liquid(group)
+    off = _off_bin(group)
+    if off and (liquid or not group.items):
+        return "liquid came out of a bin"
+    if liquid and (group.bins or any(g.bins for g in groups[:k])) and not _goes_in(group):
+        return "liquid was taken"
+    before = k > 0 and groups[k - 1].verb is not None and (
+        "drain" in groups[k - 1].verb.verb.classes and groups[k - 1].sense == "did"
+    )  # fmt: skip
+    if before and not group.items and not group.bins:
+        return "the liquid that was drained"
+    return None
+
+
+def _goes_in(group: Group) -> bool:
+    norms = group.message.norms
+    return any(
+        norms[i] in ("in", "into", "to", "on")
+        for b in group.bins
+        for i in range(max(0, b.start - 2), b.start)
+    )
+
+
+def _off_bin(group: Group) -> bool:
+    norms = group.message.norms
+    return any(
+        not _OFF.isdisjoint(norms[max(group.start, b.start - 3) : b.start]) for b in group.bins
+    )
+
+
+def _without_verb(groups: Sequence[Group], k: int) -> str | None:
+    group = groups[k]
+    drawn = _drawn(group)
+    if not drawn or group.sense != "none":
+        return None
+    liquid = any(of_what(group.message, a) == "liquid" for a in drawn) or _names_liquid(group)
+    bins = bool(group.bins) or any(g.bins for g in groups)
+    if not bins or not _OTHER_LIQUIDS.isdisjoint(group.norms):
+        return None
+    if group.inherited is not None and group.inherited.sense == "did":
+        return None
+    if _off_bin(group) and (liquid or not group.items):
+        return "liquid from a bin"
+    if group.norms[-1:] == ["out"] or "drained" in group.norms:
+        return "so much out"
+    if liquid and group.bins and not _goes_in(group) and not group.items:
+        return "liquid and a bin"
+    return None

@@ -1,0 +1,301 @@
+"""What the scraps are: kinds and their shares, from the words for food in a stretch."""
+
+from collections.abc import Mapping, Sequence
+from typing import NamedTuple
+
+from handlers.practice.kinds import Kind
+from handlers.reading.marks import Mark
+from handlers.reading.vocabulary import Food, Head, words_in
+from handlers.reading.words import Word
+
+
+class Item(NamedTuple):
+    """One thing that words[start:end] name, with its make-up."""
+
+    start: int
+    end: int
+    food: Food
+    scrap: bool = False
+    """The words say it is waste (peel, old, left over), not food to eat."""
+    share: float | None = None
+    """Its share of the whole, if said."""
+    absent: bool = False
+    """It is said not to be among them ("without the crusts")."""
+    generic: bool = False
+    """Scraps or leftovers of no stated kind."""
+
+
+class Makeup(NamedTuple):
+    """Kinds to shares adding up to 1, and the rich share if any kind was stated."""
+
+    shares: Mapping[Kind, float]
+    rich: float | None
+
+
+_PARTS = words_in(
+    "peel peels peeling peelings skin skins core cores rind rinds husk husks stalk stalks stem stems "
+    "top tops tail tails end ends trimming trimmings offcut offcuts pulp seed seeds pit pits stone "
+    "stones pip pips pod pods gut guts head heads gristle bit bits piece pieces leaf leaves cob cobs "
+    "crust crusts heel heels flesh mush innards parings shavings hulls roots root scrapings outers "
+    "slices slice skinz dregs crumbs peal peals pealings pelings chunks cuttings remains carcass "
+    "cascaras cascara schalen shells scraps leftovers leftover ends heel stubs wrappers bottoms "
+    "remnants tips membranes zest fronds stumps paring ribs squeezed halves chhilka chilke butts "
+    "quarters discards offal scrap waste mould stuff leavings"
+)
+_BONES = words_in("bone bones shell shells carcass carcase carcasses ribs rib frames frame knuckle")
+_FAT = words_in("fat grease dripping drippings lard suet")
+_STRONG_PARTS = _PARTS - words_in("top tops end ends head heads stone stones slice slices pieces "
+                                  "piece chunks bit bits root roots quarters leaf leaves halves")  # fmt: skip
+# A part that stands alone tells the kind by itself.
+_ALONE: Mapping[str, Kind] = {
+    word: kind
+    for kind, words in (
+        (
+            "vegetable",
+            "peel peels peelings peeling parings pealings pelings husks cascaras cascara "
+            "schalen peals stalks trimmings",
+        ),
+        ("fruit", "cores pits pips seeds"),
+        ("grain", "crusts heels crumbs"),
+        ("meat", "gristle innards rinds"),
+        ("mixed", "skins offcuts guts scrapings remains leavings"),
+    )
+    for word in words.split()
+}  # type: ignore[misc]
+_STALE = words_in(
+    "old stale mouldy moldy mouldering rotten rotting leftover spoiled spoilt expired wilted soggy dead "
+    "burnt burned slimy limp sad uneaten spent used rancid bad mushy bruised squishy overripe "
+    "unwanted forgotten withered shrivelled furry fuzzy manky gone-off half-eaten cooked bashed sour "
+    "soft wrinkly squashed sprouted sprouting past-it scabby smelly off dodgy ancient frostbitten "
+    "unsold gammy purani baasi"
+)
+_MOST = words_in(
+    "mostly mainly largely chiefly primarily predominantly mostley moslty majority most"
+)
+_ALL = words_in("all entirely purely only solely pure completely wholly just")
+_SOME = words_in("some plus")
+_LITTLE = words_in("bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
+                   "smattering drop scrap handful stray")  # fmt: skip
+_WITHOUT = words_in(
+    "no not without minus except excluding skipped skip never zero sans nor isnt wasnt arent ohne sin "
+    "kept avoiding saved none minusing"
+)
+_AFTER = words_in("after like as than before for smells smell smelled smelling smelt taste tastes "
+                  "looks versus vs against hate love eating eat ate cooking")  # fmt: skip
+_JOINS = words_in("and n & + plus y und et or / with , of the de from a an some in old")
+
+
+def find_items(words: Sequence[Word], marks: Sequence[Mark]) -> tuple[Item, ...]:
+    """All things named in the words that may be scraps, in order."""
+    norms = [w.norm for w in words]
+    foods = {m.start: m for m in marks if m.tag == "food"}
+    heads = {m.start: m for m in marks if m.tag == "head"}
+    out: list[Item] = []
+    i = 0
+    while i < len(norms):
+        mark = foods.get(i)
+        if mark is not None:
+            item = _grown(norms, mark, foods, heads)
+        elif norms[i] in _ALONE:
+            item = _alone(norms, i, foods)
+        else:
+            i += 1
+            continue
+        out.append(_described(norms, item))
+        i = item.end
+    return tuple(out)
+
+
+def _alone(norms: Sequence[str], i: int, foods: Mapping[int, Mark]) -> Item:
+    """ "Peels" by themselves, or "skins of mango"."""
+    at = i + 1
+    while at < min(len(norms), i + 4) and norms[at] in ("of", "from", "de", "the", "off"):
+        at += 1
+    if at > i + 1 and at in foods:
+        mark = foods[at]
+        return Item(i, mark.end, _part_of(mark.value, norms[i]), scrap=True)
+    kind = _ALONE[norms[i]]
+    food = Food(((kind, 1.0),), 1.0 if kind == "meat" else 0.0, norms[i])
+    return Item(i, i + 1, food, scrap=True, generic=kind == "mixed")
+
+
+def _grown(
+    norms: Sequence[str], mark: Mark, foods: Mapping[int, Mark], heads: Mapping[int, Mark]
+) -> Item:
+    """The food with the parts, dish names and scrap words that follow it."""
+    food: Food = mark.value
+    scrap = _is_scrap(food)
+    generic = _is_generic(food)
+    end = mark.end
+    while end < len(norms):
+        head = heads.get(end)
+        after = foods.get(end)
+        if norms[end] in _BONES or norms[end] in _FAT or norms[end] in _PARTS:
+            food = _part_of(food, norms[end])
+            scrap = scrap or norms[end] in _STRONG_PARTS
+            end += 1
+        elif head is not None and not generic and _is_one_kind(food):
+            food, end = _dish(food, head.value), head.end
+        elif after is not None and _is_generic(after.value) and not generic:
+            scrap, end = True, after.end
+        elif after is not None and generic and not _is_generic(after.value):
+            return Item(mark.start, end, food, scrap, generic=generic)
+        else:
+            break
+    return Item(mark.start, end, food, scrap, generic=generic)
+
+
+def _is_generic(food: Food) -> bool:
+    return food.shares[0][0] == "mixed" or (food.shares == (("cooked", 1.0),) and food.rich == 0.25
+                                            and food.name in _LEFTOVER_WORDS)  # fmt: skip
+
+
+_LEFTOVER_WORDS = frozenset({"leftover", "left over", "leftovers", "cooked", "cooked food"})
+_SCRAP_NAMES = frozenset(
+    ["scrap", "scraps", "food", "scrap", "kitchen", "scrap", "kitchen", "waste", "food", "waste", "leftover", "leftovers", "waste", "slops"]
+)
+
+
+def _is_scrap(food: Food) -> bool:
+    kind = food.shares[0][0]
+    return (
+        kind in ("coffee", "bone")
+        or food.name in _SCRAP_NAMES
+        or "scrap" in food.name
+        or (
+            "leftover" in food.name
+            or "waste" in food.name
+            or food.name.endswith((" peel", " skin"))
+        )
+    )
+
+
+def _is_one_kind(food: Food) -> bool:
+    return len(food.shares) == 1 and food.shares[0][0] not in ("mixed", "cooked", "bone", "coffee")
+
+
+def _part_of(food: Food, part: str) -> Food:
+    kind = food.shares[0][0]
+    animal = kind in ("meat", "fish", "bone")
+    if animal and part in _BONES:
+        return Food((("bone", 1.0),), 1.0, part)
+    if kind == "meat" and part in _FAT:
+        return Food((("oil", 1.0),), 1.0, part)
+    return food
+
+
+def _dish(food: Food, head: Head) -> Food:
+    kind, named_rich = food.shares[0][0], food.rich
+    share = head.share
+    if named_rich == 0 and head.rest == "cooked":
+        share = max(share, 0.5)
+    rest: tuple[tuple[Kind, float], ...] = (
+        ((kind, 1.0),) if head.rest == kind else ((kind, share), (head.rest, 1 - share))
+    )
+    return Food(rest, named_rich * share, food.name)
+
+
+def _described(norms: Sequence[str], item: Item) -> Item:
+    """The item with what stands before and behind it: staleness, share, absence."""
+    start = max(0, item.start - 6)
+    before = norms[start : item.start]
+    near = _near(before)
+    scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
+    absent = not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:])
+    if "not" in near[-4:] and "scrap" in near:
+        absent = True
+    return item._replace(scrap=scrap, absent=absent, share=_share(norms, near, item))
+
+
+def _near(before: Sequence[str]) -> list[str]:
+    """The words before an item, back to the last sign."""
+    near: list[str] = []
+    for norm in reversed(before):
+        if norm in (",", ".", ";", ":", "(", ")", "\n", "!", "?", "☺", "—", "+", "-", "→"):
+            break
+        near.append(norm)
+        if norm in ("and", "n", "&", "but", "with", "y"):
+            break
+    near.reverse()
+    return near
+
+
+def _share(norms: Sequence[str], near: Sequence[str], item: Item) -> float | None:
+    close = list(near[-4:])
+    stated = _stated(close)
+    if stated is not None:
+        return stated
+    after = norms[item.end : item.end + 1]
+    if after and after[0] in _MOST:
+        return 0.7
+    if after and after[0] == "only" and norms[item.end + 1 : item.end + 2] in ([], ["."], ["!"]):
+        return 1.0
+    return None
+
+
+_FRACTIONS = {"half": 0.5, "third": 1 / 3, "quarter": 0.25, "fifth": 0.2, "haf": 0.5, "tenth": 0.1}
+
+
+def _stated(close: Sequence[str]) -> float | None:
+    for k in range(len(close) - 1, -1, -1):
+        norm = close[k]
+        if norm in _MOST:
+            return 0.7
+        if norm in _FRACTIONS:
+            twice = k > 0 and close[k - 1] == "two"
+            return _FRACTIONS[norm] * (2 if twice else 1)
+        if norm in ("thirds", "quarters") and k > 0:
+            top = {"two": 2, "three": 3, "2": 2, "3": 3}.get(close[k - 1])
+            return None if top is None else top / (3 if norm == "thirds" else 4)
+        if norm in ("%", "percent") and k > 0 and close[k - 1].isdecimal():
+            return min(1.0, int(close[k - 1]) / 100)
+        if norm in _LITTLE:
+            return 0.1
+        if norm in _ALL:
+            return 1.0
+        if norm in _SOME:
+            return 0.3
+    return None
+
+
+def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Makeup | None:
+    """What the items make up together; `weights` are their amounts, where each has its own."""
+    present = [item for item in items if not item.absent]
+    if not present:
+        return None
+    if weights is not None:
+        return _mixed_by([(i, w) for i, w in zip(items, weights, strict=True) if not i.absent])
+    specific = [item for item in present if not item.generic]
+    generic = [item for item in present if item.generic]
+    if not specific:
+        return _mixed_by([(generic[0], 1.0)])
+    return _mixed_by(_shared(specific, generic[:1]))
+
+
+def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float]]:
+    rest = generic[0] if generic else Item(0, 0, Food((("mixed", 1.0),), 0.0), generic=True)
+    if len(specific) == 1:
+        share = specific[0].share
+        if share is None or share >= 1 or (share < 0.4 and not generic and share in (0.1, 0.3)):
+            return [(specific[0], 1.0)]
+        return [(specific[0], share), (rest, 1 - share)]
+    stated = sum(item.share or 0.0 for item in specific)
+    open_ones = [item for item in specific if item.share is None]
+    if not open_ones:
+        left = [(rest, 1 - stated)] if stated < 0.75 else []
+        return [(item, item.share or 0.0) for item in specific] + left
+    each = max(1 - stated, 0.15) / len(open_ones)
+    return [(item, each if item.share is None else item.share) for item in specific]
+
+
+def _mixed_by(parts: Sequence[tuple[Item, float]]) -> Makeup | None:
+    total = sum(weight for _, weight in parts)
+    if total <= 0:
+        return None
+    shares: dict[Kind, float] = {}
+    rich = 0.0
+    for item, weight in parts:
+        rich += item.food.rich * weight / total
+        for kind, share in item.food.shares:
+            shares[kind] = shares.get(kind, 0.0) + share * weight / total
+    return Makeup(shares, None if set(shares) == {"mixed"} else min(1.0, rich))

@@ -1,0 +1,141 @@
+"""A message with all that the word lists find in it: what every rule looks at."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from handlers.reading.acts import Context
+from handlers.reading.amounts import Amount, read_amounts
+from handlers.reading.days import Day, read_days
+from handlers.reading.marks import Mark
+from handlers.reading.materials import Item, find_items
+from handlers.reading.names import (
+    BIN_WORDS,
+    BinRef,
+    MemberRef,
+    find_bot,
+    find_members,
+    known_bins,
+    said_bins,
+    slipped,
+)
+from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of, verbs_of
+from handlers.reading.signs import Seen, find_signs
+from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.words import Word, cleaned, words_of
+
+BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
+_OTHER_BRAN = words_in(
+    "flakes flake muffin muffins mash cereal bread loaf buds cookies cake biscuits home kit motor "
+    "pack position stick sticks course job salad sourdough"
+)
+LIQUID = words_in(
+    "juice tea liquid leachate liquor runoff drainings jus juices juguito fluid jugo saft lixiviado brew "
+    "leachates effluent seepage drippings goo elixir juicy leachat liquids liqid juise leechate"
+)
+
+
+@dataclass(slots=True)
+class Message:
+    """A message read into words and marks, in the order they stand."""
+
+    context: Context
+    today: date
+    words: list[Word]
+    norms: list[str]
+    marks: list[Mark]
+    bins: tuple[BinRef, ...]
+    members: tuple[MemberRef, ...]
+    bot: tuple[int, ...]
+    """Where the bot is called by name."""
+    amounts: tuple[Amount, ...]
+    days: tuple[Day, ...]
+    items: tuple[Item, ...]
+    signs: tuple[Seen, ...]
+    sentences: list[Sentence]
+    clauses: list[Clause]
+
+    def has(self, words: frozenset[str], start: int = 0, end: int | None = None) -> bool:
+        """Whether one of the words stands in the stretch."""
+        return not words.isdisjoint(self.norms[start:end])
+
+    def text(self, start: int, end: int) -> str:
+        """The words start to end as written, one space between."""
+        return " ".join(w.text for w in self.words[start:end])
+
+    def bran_at(self, i: int) -> bool:
+        """Whether word i is starter bran, not breakfast, sourdough or a car part."""
+        if self.norms[i] not in BRAN:
+            return False
+        after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
+        before = self.norms[i - 1] if i else ""
+        if self.norms[i] == "bokashi":
+            return after in BRAN
+        return after not in _OTHER_BRAN and before not in ("sourdough", "raisin", "oat", "pop")
+
+    def bran(self, start: int = 0, end: int | None = None) -> bool:
+        """Whether starter bran is named in the stretch."""
+        stop = len(self.norms) if end is None else end
+        return any(self.bran_at(i) for i in range(start, stop))
+
+
+def read_message(text: str, context: Context) -> Message:
+    """Everything the word lists find in a text."""
+    words = words_of(cleaned(text))
+    norms = _mended([w.norm for w in words], context)
+    at = _local(context)
+    bins = known_bins(words, norms, context.bins)
+    members = find_members(words, norms, context.members)
+    taken = _indexes(bins)
+    days = read_days(words, at, month_first=context.units == "us", taken=taken)
+    taken_by_days = taken | _indexes(days)
+    amounts = read_amounts(words, context.units, taken_by_days)
+    said = said_bins(words, norms, taken_by_days | _indexes(amounts) | _indexes(members))
+    bins = tuple(sorted((*bins, *said)))
+    marks = [m for m in vocabulary().find(norms) if not _inside(m, taken)]
+    items = tuple(i for i in find_items(words, marks))
+    signs = find_signs(norms, marks)
+    held = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(_food_marks(marks))
+    sentences = sentences_of(words, held)
+    names = frozenset(norms[i] for m in members for i in range(m.start, m.end))
+    verbs = verbs_of(words, marks, _indexes(bins) | taken_by_days | _indexes(amounts))
+    clauses = clauses_of(words, sentences, verbs, held, names)
+    return Message(
+        context, at.date(), words, norms, marks, bins, members,
+        find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
+    )  # fmt: skip
+
+
+def _local(context: Context) -> datetime:
+    return context.at.astimezone(context.zone)
+
+
+def _indexes(spans: Iterable[BinRef | Day | Amount | MemberRef | Mark]) -> frozenset[int]:
+    return frozenset(i for span in spans for i in range(span.start, span.end))
+
+
+def _food_marks(marks: Iterable[Mark]) -> list[Mark]:
+    return [m for m in marks if m.tag == "food" and m.end - m.start > 1]
+
+
+def _inside(mark: Mark, taken: frozenset[int]) -> bool:
+    return bool(taken) and any(i in taken for i in range(mark.start, mark.end))
+
+
+_BEFORE_BIN = words_in("in into to from off of the inside")
+
+
+def _mended(norms: list[str], context: Context) -> list[str]:
+    """The words with slips in bin names put right, where a bin's name is expected."""
+    known = vocabulary()
+    single = tuple(name for name in context.bins if " " not in name)
+    for i, norm in enumerate(norms):
+        if len(norm) < 4 or norm in known or not norm.isalpha():
+            continue
+        after = norms[i + 1] if i + 1 < len(norms) else ""
+        before = norms[i - 1] if i else ""
+        if after in BIN_WORDS or before in _BEFORE_BIN:
+            name = slipped(norm, single)
+            if name is not None:
+                norms[i] = name.lower()
+    return norms

@@ -1,0 +1,18 @@
+"""The one door: a text and its context in, acts out."""
+
+from handlers.reading.acts import Act, Context
+from handlers.reading.message import read_message
+from handlers.reading.questions import asks
+from handlers.reading.records import records
+from handlers.reading.replies import replies
+
+
+def read(text: str, context: Context) -> tuple[Act, ...]:
+    """The acts that a message means, in the order said; small talk gives none."""
+    message = read_message(text, context)
+    if not message.words:
+        return ()
+    answer = replies(message)
+    if answer:
+        return answer
+    return (*records(message), *asks(message))

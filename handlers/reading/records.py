@@ -1,0 +1,55 @@
+"""Reports that belong in the book, from the groups of a message."""
+
+from collections.abc import Sequence
+
+from handlers.reading.acts import Act, Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
+from handlers.reading.bran import batch_of, stock_of
+from handlers.reading.groups import Group, groups_of
+from handlers.reading.liquid import drain_of
+from handlers.reading.message import Message
+from handlers.reading.observations import merged, observe_of
+from handlers.reading.scraps import layer_of
+from handlers.reading.stages import bury_of, open_of, seal_of
+
+Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
+
+# The first that fits a group is its record; an observation may stand beside any of them.
+_READERS = (open_of, batch_of, stock_of, drain_of, seal_of, bury_of, layer_of)
+
+
+def records(message: Message) -> tuple[Act, ...]:
+    """Acts of record that the message tells of, in order, observations of a bin joined."""
+    groups = groups_of(message)
+    told: list[tuple[int, Record]] = []
+    seen: list[tuple[int, Observe]] = []
+    for k, group in enumerate(groups):
+        act = _record(groups, k)
+        if act is not None:
+            told += [(group.start, each) for each in _for_each_bin(act, group)]
+        observed = observe_of(groups, k)
+        if observed is not None:
+            seen.append((group.start, observed))
+    joined = merged([act for _, act in seen])
+    starts = [
+        next(at for at, act in seen if (act.bin, act.on) == (one.bin, one.on)) for one in joined
+    ]
+    together: list[tuple[int, Record]] = [*told, *zip(starts, joined, strict=True)]
+    return tuple(act for _, act in sorted(together, key=lambda pair: pair[0]))
+
+
+def _record(groups: Sequence[Group], k: int) -> Record | None:
+    for reader in _READERS:
+        act = reader(groups, k)
+        if act is not None:
+            return act
+    return None
+
+
+def _for_each_bin(act: Record, group: Group) -> list[Record]:
+    """One act for each bin: "drained shed and kitchen" is two."""
+    names = group.names()
+    if len(names) < 2 or not isinstance(act, (Drain, Seal)) or getattr(act, "volume_l", None):
+        return [act]
+    if isinstance(act, Drain):
+        return [Drain(bin=n, member=act.member, on=act.on, rules=act.rules) for n in names]
+    return [Seal(bin=n, member=act.member, on=act.on, rules=act.rules) for n in names]

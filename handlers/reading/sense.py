@@ -1,0 +1,225 @@
+"""The sense of a clause: it happened, it is planned, denied, supposed, asked, told by others."""
+
+from collections.abc import Sequence
+from typing import Literal
+
+from handlers.reading.vocabulary import VerbForm, words_in
+
+Sense = Literal["did", "will", "not", "if", "ask", "said", "order", "habit", "you", "none"]
+"""`did` it happened; `will` it is planned, wished or due; `not` it did not happen; `if` it is only
+supposed; `ask` a question; `said` somebody else's words; `order` somebody is told to; `habit` it
+is what one does; `you` the one spoken to did it; `none` there is no verb."""
+
+NOT = words_in(
+    "didnt dont wont havent hasnt hadnt isnt wasnt werent cant couldnt wouldnt shouldnt never not "
+    "nobody noone nothing nowt nowhere forgot forgotten forget forgetting neglected failed instead without refuse "
+    "refused nor neither aint doesnt didn nope avoided nae canny cannae didnae havenae nay stopped "
+    "resisted refrained missed skipped unable no nunca kein nicht nie mustnt neednt nearly almost"
+)
+_IF = words_in(
+    "if unless whether suppose supposing imagine wish wished once until till lest assuming"
+)
+_MODAL = words_in(
+    "will would shall should can could may might must 'd let lets gotta ought wont need needs want "
+    "wants wanna plan plans planning planned going hope hopes hoping intend intends thinking gon "
+    "aiming aim tempted ready supposed meant mean means due expecting expect better fixing about "
+    "considering dreaming promise promised remind musta gna volunteered offered decided willing try"
+)
+_SAID = words_in(
+    "says said say saying told tells telling reckons reckoned reckon claims claimed heard hears "
+    "thinks thought believes wrote writes suggested suggests recommends recommended asks asked "
+    "swears swore insists insisted mentioned explained advised according apparently supposedly "
+    "warned quoting states goes-on leaflet article"
+)
+_HABIT = words_in("always usually normally generally often sometimes every each typically regularly "
+                  "rarely whenever seldom used")  # fmt: skip
+_DONE_TO = words_in("managed remembered had able got remember helped went happened proceeded forced "
+                    "supposed-to came")  # fmt: skip
+_BEFORE_ING = words_in(
+    "before without instead of for about by on stop try worth keep like love hate enjoy recommend "
+    "suggest avoid consider when if planning thinking stopped tried needs need wants want than from "
+    "mind bother start fancy despite versus any anyone anybody regret dreaming imagine "
+    "tired sick was-just risk delay postpone into at"
+)
+_SUBJECTS = words_in("i we he she they it you who u ye youse yous ya")
+_BE = words_in("am is are was were be been being get gets got getting 's")
+_FRONT = words_in("and n & then so but or plus also just today yesterday now ok okay right well "
+                  "finally already even only ah oh hi hey morning evening")  # fmt: skip
+
+
+def sense_of(left: Sequence[str], verb: VerbForm, verb_word: str, names: frozenset[str]) -> Sense:
+    """Sense of a verb from the words of its clause that stand before it."""
+    words = set(left)
+    early = _set_aside(left, words)
+    if early is not None:
+        return early
+    if verb.form == "past":
+        return _of_past(left, words)
+    if verb.form == "ing":
+        return _of_ing(left, words)
+    if verb.form == "third":
+        return "did" if verb.plain in ("go", "come") else "habit"
+    return _of_plain(left, words, verb, names)
+
+
+def _set_aside(left: Sequence[str], words: set[str]) -> Sense | None:
+    """Denied, supposed or told by others: whatever the verb's form."""
+    if not words.isdisjoint(NOT) and _denies(left):
+        return "not"
+    if not words.isdisjoint(_IF):
+        return "if"
+    if not words.isdisjoint(_SAID):
+        return "said"
+    if not words.isdisjoint(_HABIT) and "this" not in words:
+        return "habit"
+    return None
+
+
+def _denies(left: Sequence[str]) -> bool:
+    last = len(left) - 1
+    for k, word in enumerate(left):
+        if word not in NOT:
+            continue
+        if word in ("nearly", "almost"):
+            if k < last - 1 or (k == last - 1 and left[last] not in _SUBJECTS):
+                continue
+            return True
+        if word == "no" and k < last and left[k + 1] not in ("one", "way"):
+            if k == 0 and left[1] == ",":
+                continue
+            if left[k + 1] in ("worries", "problem", "bother", "rush", "idea"):
+                continue
+            return True
+        if word == "not" and left[k + 1 : k + 2] == ["only"]:
+            continue
+        return True
+    return False
+
+
+def _of_past(left: Sequence[str], words: set[str]) -> Sense:
+    modal = not words.isdisjoint(_MODAL)
+    if modal and ("have" in words or "be" in words or "get" in words):
+        return "if" if "have" in words else "will"
+    if "to" in words and ("be" in words or "get" in words):
+        return "will"
+    if modal and left and left[-1] in ("'d", "would", "should", "could") and "i" not in words:
+        return "will"
+    if left and left[-1] in ("you", "u", "ye", "yous", "youse"):
+        return "you"
+    return "did"
+
+
+def _of_ing(left: Sequence[str], words: set[str]) -> Sense:
+    last = left[-1] if left else ""
+    if last in _BEFORE_ING or (len(left) > 1 and left[-2] in _BEFORE_ING and last in ("the", "it")):
+        return "will"
+    if "be" in words or (not words.isdisjoint(_MODAL) and "was" not in words):
+        return "will"
+    if "you" in words:
+        return "you"
+    return "did"
+
+
+def _of_plain(left: Sequence[str], words: set[str], verb: VerbForm, names: frozenset[str]) -> Sense:
+    last = left[-1] if left else ""
+    if last == "to" or (len(left) > 1 and left[-2] == "to"):
+        return _of_infinitive(left)
+    if "did" in words and last not in ("you",):
+        return "did"
+    if not words.isdisjoint(_MODAL):
+        return "will"
+    if "please" in words or "pls" in words:
+        return "order"
+    if last in ("you", "u", "ye") or "you" in words:
+        return "you" if verb.form == "either" else "order"
+    if verb.form == "either":
+        return "did"
+    if last in _SUBJECTS or last in names:
+        return "habit"
+    if all(word in _FRONT or not word[0].isalpha() for word in left):
+        return "order"
+    return "habit"
+
+
+def _of_infinitive(left: Sequence[str]) -> Sense:
+    before = left[: len(left) - 1 - list(reversed(left)).index("to")]
+    if before and before[-1] in _DONE_TO and not {"would", "will", "ive", "'d"} & set(before):
+        if before[-1] == "got" and "have" in before:
+            return "will"
+        return "did"
+    return "will"
+
+
+_WH = words_in("what when where who whos whose which why how wot wat whn hw que cuando como cuanto "
+               "cuanta wie wann was-ist wer wieviel")  # fmt: skip
+_AUX = words_in(
+    "is are am was were do does did can could should shall will would may might must has have had "
+    "isnt arent doesnt didnt cant couldnt shouldnt wont wouldnt hasnt havent puedo se"
+)
+_ASKERS = words_in("anyone anybody someone any")
+_SKIP = words_in(
+    "and but so then ok okay hey hi hello oh um er also bot please pls sorry well right quick question "
+    "just wait morning evening afternoon folks all guys everyone team q , . : ! - ☺ \n @ and no yes "
+    "yo ah hmm hm erm actually btw anyway oi dear ay ayuda y e ( \" ' lads ladies friends namaste hola "
+    "ciao eh neighbours neighbors yeah now but tho"
+) | {"\n"}
+_SUBJECT_LIKE = _SUBJECTS | words_in(
+    "the a an my our your this that there these those his her their any all anyone anybody someone "
+    "everyone everybody one it's in onion"
+)
+
+
+def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bool:
+    """Whether a clause asks: by its first words, or by its sign together with its form."""
+    k = 0
+    while k < len(norms) and (norms[k] in _SKIP or norms[k] in names):
+        k += 1
+    if k >= len(norms):
+        return False
+    first = norms[k]
+    after = norms[k + 1] if k + 1 < len(norms) else ""
+    if first in _WH:
+        return _wh_asks(first, after, marked)
+    if first in _AUX:
+        return marked or _inverted(first, after)
+    if first in _ASKERS:
+        return marked or after in ("know", "knows", "got", "have", "seen", "want", "else", "able")
+    return marked and _asks_within(norms)
+
+
+def _wh_asks(first: str, after: str, marked: bool) -> bool:
+    if first == "what" and after in ("a", "an") and not marked:
+        return False
+    if first in ("when", "where", "which", "who") and not marked:
+        return (
+            after in _AUX
+            or after in ("to", "one", "bin", "is")
+            or (first == "who"
+            and (after not in ("'s",)))
+        )
+    return True
+
+
+def _inverted(first: str, after: str) -> bool:
+    if first in ("do", "did", "have", "had", "has", "was", "will", "may", "might", "must"):
+        return after in _SUBJECTS or after in (
+            "the",
+            "my",
+            "our",
+            "one",
+            "any",
+            "anyone",
+            "this",
+            "we",
+        )
+    return after not in ("be", "not", "have", ",", "", ".") or after in _SUBJECT_LIKE
+
+
+def _asks_within(norms: Sequence[str]) -> bool:
+    """ "For a 10 L can, how much?" and "so it goes where?" carry their asking word inside."""
+    for k, norm in enumerate(norms):
+        if norm in ("how", "what", "when", "who", "whose", "why", "which", "where"):
+            return True
+        if norm in _AUX and norms[k + 1 : k + 2] and norms[k + 1] in _SUBJECTS:
+            return True
+    return False

@@ -1,0 +1,261 @@
+"""Sentences and clauses: where one thing said ends and the next begins."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from handlers.reading.marks import Mark
+from handlers.reading.sense import Sense, is_question, sense_of
+from handlers.reading.vocabulary import VerbForm, words_in
+from handlers.reading.words import Word
+
+
+class VerbUse(NamedTuple):
+    """A verb at words[start:end]."""
+
+    start: int
+    end: int
+    verb: VerbForm
+
+
+@dataclass(slots=True)
+class Clause:
+    """One thing said: words[start:end], with its verb, if any, and its sense."""
+
+    start: int
+    end: int
+    verb: VerbUse | None
+    sense: Sense
+    sentence: int
+    """Number of its sentence."""
+    joint: str = ""
+    """The sign or word that leads it ("and", ",", "but"); empty at a sentence's beginning."""
+
+
+class Sentence(NamedTuple):
+    """words[start:end]; `asked` if it ends with a question mark."""
+
+    start: int
+    end: int
+    asked: bool
+
+
+_STOPS = words_in(". ! ? ; ☺ —") | {"\n"}
+_NO_STOP_BEHIND = words_in(
+    "approx abt no vs incl ca nr st mr mrs dr etc temp vol qty kg g lb lbs oz ml"
+)
+_SOFT = words_in(", : ( ) - → [ ] = | >")
+_JOINTS = words_in(
+    "and n & but then so because cos cuz while whilst though although which when after before or + "
+    "plus y und et since as bc than until"
+)
+_AUX = words_in(
+    "have has had was were been is are am be being got 's 'd ive get just also then already finally only "
+    "even both all never not didnt dont did didn will would could should can to i we he she they you "
+    "it and n & but or so who which that havent hasnt hadnt wont cant couldnt ll wasnt werent please "
+    "now since so went gone still nearly almost more again ya y'all everything everyone folks mostly "
+    "today yesterday always usually finally happily dutifully proudly kindly carefully eventually "
+    "accidentally must might may shall gotta let lets going about you u nobody someone somebody"
+)
+_DETERMINERS = words_in("a an the my our your his her their some of in any no these those this with from "
+                        "on at more each every")  # fmt: skip
+
+
+def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
+    """Sentences by their stops; a stop inside an amount, a date or a name ends nothing."""
+    out: list[Sentence] = []
+    start = 0
+    for i, word in enumerate(words):
+        if word.norm not in _STOPS or i in held:
+            continue
+        if word.norm == "." and i and words[i - 1].norm in _NO_STOP_BEHIND and i + 1 < len(words):
+            if words[i + 1].kind == "number" or words[i + 1].text.islower():
+                continue
+        if i > start:
+            out.append(Sentence(start, i, word.norm == "?"))
+        elif out and word.norm == "?":
+            out[-1] = out[-1]._replace(asked=True)
+        start = i + 1
+    if start < len(words):
+        out.append(Sentence(start, len(words), False))
+    return out
+
+
+def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int]) -> list[VerbUse]:
+    """The words that stand as verbs, in order."""
+    foods = {i for m in marks if m.tag == "food" for i in range(m.start, m.end)}
+    starts = {m.start for m in marks if m.tag == "food"}
+    out: list[VerbUse] = []
+    for mark in marks:
+        if mark.tag != "verb" or mark.start in held:
+            continue
+        if mark.start in foods and not _verb_before_food(words, mark, starts):
+            continue
+        if _stands_as_verb(words, mark, foods, held):
+            out.append(VerbUse(mark.start, mark.end, mark.value))
+    return out
+
+
+def _verb_before_food(words: Sequence[Word], mark: Mark, starts: set[int]) -> bool:
+    return False
+
+
+def _stands_as_verb(
+    words: Sequence[Word], mark: Mark, foods: set[int], held: frozenset[int]
+) -> bool:
+    verb: VerbForm = mark.value
+    before = words[mark.start - 1] if mark.start else None
+    after = words[mark.end] if mark.end < len(words) else None
+    if verb.form == "past":
+        return _past_stands(before, after, mark, foods, held)
+    if verb.form == "third":
+        return before is not None and (before.norm in _PERSONS or mark.start - 1 in held or (
+            words[mark.start].norm in ("smells", "goes", "gives", "needs", "looks"))) and (
+            before.norm not in _DETERMINERS)  # fmt: skip
+    if verb.form == "ing":
+        return before is None or before.norm not in ("a", "an", "the", "my", "our", "some")
+    if before is None or before.kind == "sign":
+        return True
+    if verb.form == "either":
+        return before.norm not in ("a", "an", "the", "of", "this", "that", "each", "every")
+    return before.norm in _AUX or before.norm in _LEADS or mark.start - 1 in held
+
+
+_PERSONS = words_in("he she it that who which this one and")
+_LEADS = words_in(
+    "bot pls please to ok hey also do does why how kindly quickly remember then thanks ta"
+)
+
+
+def _past_stands(
+    before: Word | None, after: Word | None, mark: Mark, foods: set[int], held: frozenset[int]
+) -> bool:
+    """A past form is a verb unless it describes a thing ("2 kg of chopped carrots")."""
+    if before is None or before.kind == "sign" or before.norm in _AUX:
+        return True
+    describes = before.norm in _DETERMINERS or mark.start - 1 in held
+    before_thing = mark.end in foods and mark.start - 1 in held
+    if before_thing or before.norm in _DETERMINERS:
+        return False
+    return not describes or after is None or mark.end not in foods
+
+
+class _Cutter:
+    """Cuts one sentence into clauses, each with one verb at most."""
+
+    def __init__(
+        self,
+        words: Sequence[Word],
+        verbs: Sequence[VerbUse],
+        held: frozenset[int],
+        names: frozenset[str],
+    ) -> None:
+        self.words = words
+        self.norms = [w.norm for w in words]
+        self.verbs = verbs
+        self.held = held
+        self.names = names
+
+    def cut(self, sentence: Sentence, number: int) -> list[Clause]:
+        clauses: list[Clause] = []
+        for start, end, joint in self.stretches(sentence):
+            inside = [v for v in self.verbs if start <= v.start < end]
+            for k, (a, b) in enumerate(self.by_verb(start, end, inside)):
+                verb = inside[k] if inside else None
+                lead = joint if k == 0 else ""
+                previous = clauses[-1] if clauses else None
+                sense = self.sense(a, b, verb, lead, previous, sentence)
+                clauses.append(Clause(a, b, verb, sense, number, lead))
+        return clauses
+
+    def stretches(self, sentence: Sentence) -> list[tuple[int, int, str]]:
+        out: list[tuple[int, int, str]] = []
+        start, joint = sentence.start, ""
+        for i in range(sentence.start, sentence.end):
+            norm = self.norms[i]
+            if i in self.held or not (norm in _SOFT or norm in _JOINTS):
+                continue
+            if (
+                norm == "so"
+                and i + 1 < sentence.end
+                and self.norms[i + 1] in ("much", "many", "far")
+            ):
+                continue
+            if i > start:
+                out.append((start, i, joint))
+                joint = norm
+            else:
+                joint = norm if not joint or norm in _JOINTS else joint
+            start = i + 1 if norm in _SOFT else i
+            if norm in _JOINTS:
+                start = i + 1
+        if start < sentence.end:
+            out.append((start, sentence.end, joint))
+        return out
+
+    def by_verb(self, start: int, end: int, verbs: Sequence[VerbUse]) -> list[tuple[int, int]]:
+        if len(verbs) < 2:
+            return [(start, end)]
+        cuts = [start]
+        for last, verb in zip(verbs, verbs[1:], strict=False):
+            at = verb.start
+            while at - 1 >= last.end and (
+                self.norms[at - 1] in _AUX or self.norms[at - 1] in self.names
+            ):
+                at -= 1
+            cuts.append(at)
+        return [(a, b) for a, b in zip(cuts, [*cuts[1:], end], strict=True)]
+
+    def sense(
+        self,
+        start: int,
+        end: int,
+        verb: VerbUse | None,
+        joint: str,
+        previous: Clause | None,
+        sentence: Sentence,
+    ) -> Sense:
+        if is_question(self.norms[start:end], sentence.asked, self.names):
+            return "ask"
+        if verb is None:
+            return "none"
+        left = self.norms[start : verb.start]
+        if joint in ("if", "unless", "once"):
+            left = [joint, *left]
+        word = self.norms[verb.start]
+        own = sense_of(left, verb.verb, word, self.names)
+        if joint in ("before", "until", "than", "when") and verb.verb.form in ("plain", "ing"):
+            return "will"
+        if previous is None:
+            return own
+        return self.joined(own, left, verb, joint, previous)
+
+    def joined(
+        self, own: Sense, left: Sequence[str], verb: VerbUse, joint: str, previous: Clause
+    ) -> Sense:
+        """A clause without a subject of its own shares the sense of the one before it."""
+        alone = not any(
+            w in ("i", "we", "he", "she", "they", "you") or w in self.names for w in left
+        )
+        if previous.sense in ("said", "if") and joint in ("", "and", "n", "or", "then", ","):
+            return previous.sense if own in ("did", "habit", "order", "you", "will") else own
+        if not alone or joint in ("but", "so", "because", "cos"):
+            return own
+        shares = own == "order" or verb.verb.form == "either"
+        if shares and previous.sense in ("will", "not", "if", "ask", "order", "habit"):
+            return previous.sense
+        if joint == "or" and previous.sense == "not":
+            return "not"
+        return own
+
+
+def clauses_of(
+    words: Sequence[Word],
+    sentences: Sequence[Sentence],
+    verbs: Sequence[VerbUse],
+    held: frozenset[int],
+    names: frozenset[str],
+) -> list[Clause]:
+    """All clauses in order; a joint inside a word of `held` (amounts, dates, names) cuts nothing."""
+    cutter = _Cutter(words, verbs, held, names)
+    return [c for k, s in enumerate(sentences) for c in cutter.cut(s, k)]

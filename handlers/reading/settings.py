@@ -1,0 +1,80 @@
+"""Settings of the group, as people ask for them: "set the units to metric"."""
+
+import re
+
+_LEAD = (
+    r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|we|from now on|,|can we|let us|i want you to|"
+    r"bot|now|so) )*"
+)
+_SETTINGS = (
+    ("units", re.compile(
+        r"\b(?:set|change|switch|use|make|put|go|speak|show|talk|using)\b(?: \S+){0,4}? "
+        r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|kilos|kg|pounds|lbs)"
+        r"(?: units| measures| gallons| please| system|$)")),
+    ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|us)\b")),
+    ("zone", re.compile(
+        r"\b(?:time ?zone|zone|clock) ?(?:to|is|:|=|should be|as)? ?(?P<value>[a-z]+ ?/ ?[a-z_]+(?: ?/ ?[a-z_]+)?)")),
+    ("quiet hours", re.compile(
+        r"\b(?:quiet|silent|quiet time|night)(?: hours| time)? (?:to |are |is |from |between |: |= |should be )*"
+        r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)? ?(?:to|-|until|till|and) ?\d{1,2}(?::\d\d)? ?(?:am|pm)?)")),
+    ("reminders", re.compile(
+        r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b")),
+    ("reminders", re.compile(
+        r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b")),
+    ("reminder time", re.compile(
+        r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |for |by |from |out at )+"
+        r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon|midday)(?=$| )")),
+    ("reminder time", re.compile(
+        r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon)$")),
+    ("dose", re.compile(
+        r"\b(?:use|set|switch|change|go|follow)\b(?: \S+){0,4}? (?P<value>spoon|weight|spoons|weights)"
+        r"(?: habit| rule| dose| doses| method| based)")),
+    ("dose", re.compile(
+        r"\b(?:set|change|switch)\b(?: the| our)? dos(?:e|es|ing|age)(?: habit| rule)? (?:to|by) (?:the )?(?P<value>spoon|weight)")),
+)  # fmt: skip
+_SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric", "pounds": "us",
+            "lbs": "us", "spoons": "spoon", "weights": "weight"}  # fmt: skip
+_ORDER = re.compile(
+    _LEAD
+    + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|follow|speak|show|no)\b"
+)
+
+
+def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
+    """What is to be set and to which value, or None; `text` is plain words, one space between."""
+    if _ORDER.search(text) is None:
+        return None
+    for what, pattern in _SETTINGS:
+        match = pattern.search(text)
+        if match is None or (what == "units" and not to_bot and "unit" not in text and "metric" not in text
+                             and "imperial" not in text):  # fmt: skip
+            continue
+        value = match.group("value").strip()
+        return what, _value(what, value)
+    return None
+
+
+def _value(what: str, value: str) -> str:
+    if what == "reminder time":
+        return _clock(value)
+    if what == "quiet hours":
+        first, second = re.split(r" ?(?:to|-|until|till|and) ?", value, maxsplit=1)
+        return f"{_clock(first)}-{_clock(second)}"
+    if what == "zone":
+        parts = [p.strip() for p in value.split("/")]
+        return "/".join("_".join(w.capitalize() for w in p.split("_")) for p in parts)
+    return _SPELLED.get(value, value)
+
+
+def _clock(value: str) -> str:
+    """ "7 pm" as 19:00."""
+    if value in ("noon", "midday"):
+        return "12:00"
+    digits, _, half = value.replace("am", " am").replace("pm", " pm").partition(" ")
+    hour, _, minute = digits.partition(":")
+    number = int(hour) % 24
+    if half.strip() == "pm" and number < 12:
+        number += 12
+    if half.strip() == "am" and number == 12:
+        number = 0
+    return f"{number:02d}:{int(minute or 0):02d}"

@@ -1,0 +1,156 @@
+"""What was seen, smelt or measured: moulds with their colours, smells, flies, a bulging lid."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from handlers.reading.acts import Sign
+from handlers.reading.marks import Mark
+from handlers.reading.vocabulary import SignWord, words_in
+
+
+class Seen(NamedTuple):
+    """A sign told by words[start:end]."""
+
+    start: int
+    end: int
+    sign: Sign
+    plain: bool
+    """It is a sign by itself; else only where a bin is plainly meant."""
+    absent: bool = False
+    """It is said not to be there ("no flies")."""
+
+
+_MOULD = words_in(
+    "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry mycelium "
+    "mildew moho schimmel moisissure amag mold's growth spores whiskers cobweb cobwebby threads moule"
+)
+_MOULD_WEAK = words_in("growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches "
+                       "spots stuff film coat coating blanket bloom dots patch bits speckles "
+                       "specks blobs hair hairy cotton")  # fmt: skip
+_COLOUR: dict[str, Sign] = {
+    "white": "white_mould", "whitish": "white_mould", "blanco": "white_mould", "weiss": "white_mould",
+    "weisser": "white_mould", "blanca": "white_mould", "snowy": "white_mould",
+    "green": "green_mould", "greenish": "green_mould", "verde": "green_mould", "blue": "green_mould",
+    "bluish": "green_mould", "gruner": "green_mould", "grun": "green_mould", "blueish": "green_mould",
+    "black": "black_mould", "blackish": "black_mould", "negro": "black_mould", "dark": "black_mould",
+    "schwarz": "black_mould", "schwarzer": "black_mould", "grey": "other_mould",
+    "gray": "other_mould", "pink": "other_mould", "orange": "other_mould", "red": "other_mould",
+    "yellow": "other_mould", "purple": "other_mould", "brown": "other_mould", "rosa": "other_mould",
+}  # fmt: skip
+_SMELL = words_in(
+    "smell smells smelled smelling smelt smelly whiff whiffs whiffed odour odor scent aroma stink "
+    "stinks niffs niff nose sniff sniffed sniffs stank pong pongs pongy reek reeks reeking reeked "
+    "stench huele riecht amoy hint note notes tang"
+)
+_SMELL_GAP = 7
+_NOT = words_in(
+    "no not isnt wasnt without never nor neither arent werent aint dont doesnt didnt hasnt havent "
+    "zero none cant hardly barely nae nowt kein keine"
+)
+_PAST_IT = words_in("anymore gone cleared stopped")
+_STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace("\n", "")) | {"\n"}
+
+
+def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
+    """All signs told in the words, in order, also those said to be absent."""
+    foods = [m for m in marks if m.tag == "food"]
+    found = _moulds(norms, foods)
+    used = {i for seen in found for i in range(seen.start, seen.end)}
+    for mark in marks:
+        if not mark.tag.startswith("sign-") or any(i in used for i in range(mark.start, mark.end)):
+            continue
+        seen = _seen(norms, mark, foods)
+        if seen is not None:
+            found.append(seen)
+    return tuple(sorted(found))
+
+
+def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | None:
+    word: SignWord = mark.value
+    if word.where == "smell" and not _smelling(norms, mark.start):
+        return None
+    if word.where != "smell" and _describes_food(mark, foods, norms):
+        return None
+    absent = word.sign != "no_liquid" and _denied(norms, mark.start)
+    return Seen(mark.start, mark.end, word.sign, word.where != "bin", absent)
+
+
+def _smelling(norms: Sequence[str], at: int) -> bool:
+    for k in range(at - 1, max(-1, at - 1 - _SMELL_GAP), -1):
+        if norms[k] in _SMELL:
+            return True
+        if norms[k] in (".", "!", "?", ";", "\n"):
+            return False
+    return at + 1 < len(norms) and (norms[at + 1] in _SMELL)
+
+
+def _describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
+    """ "Rotten tomatoes", "dry coffee grounds", "sour cream": said of the food, not of the bin."""
+    return any(
+        (food.start in (mark.end, mark.end + 1)
+        and norms[mark.end : food.start] in ([], ["old"]))
+        or (food.start <= mark.start < mark.end <= food.end
+        and food.end - food.start > mark.end - mark.start)
+        for food in foods
+    )
+
+
+def _denied(norms: Sequence[str], at: int) -> bool:
+    for k in range(at - 1, max(-1, at - 5), -1):
+        if norms[k] in _NOT:
+            return norms[k + 1 : k + 2] != ["only"]
+        if norms[k] in _STRAY and norms[k] not in ("and",):
+            return False
+    return False
+
+
+def _moulds(norms: Sequence[str], foods: Sequence[Mark]) -> list[Seen]:
+    out: list[Seen] = []
+    for i, norm in enumerate(norms):
+        if norm not in _MOULD and norm not in _MOULD_WEAK:
+            continue
+        if out and out[-1].end > i:
+            continue
+        if any(food.start == i + 1 or food.start <= i < food.end for food in foods):
+            continue  # "mouldy bread"
+        colours = _colours(norms, i)
+        if not colours and norm in _MOULD_WEAK:
+            continue
+        absent = _denied(norms, min([i, *(at for at, _ in colours)]))
+        for _, sign in colours or [(i, "other_mould")]:
+            start = min([i, *(at for at, _ in colours)])
+            out.append(Seen(start, i + 1, sign, True, absent))
+    return _one_growth(out)
+
+
+def _one_growth(seen: list[Seen]) -> list[Seen]:
+    """ "Fuzzy white mould" is one sign: a bare mould beside a coloured one adds nothing."""
+    coloured = [s for s in seen if s.sign != "other_mould"]
+    if not coloured:
+        return seen[:1]
+    unique: dict[tuple[Sign, bool], Seen] = {}
+    for s in coloured + [s for s in seen if s.end - s.start > 1]:
+        unique.setdefault((s.sign, s.absent), s)
+    return list(unique.values())
+
+
+def _colours(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
+    """Colours said of the growth at word i: up to four words before it, or behind a copula."""
+    found: list[tuple[int, Sign]] = []
+    for k in range(i - 1, max(-1, i - 5), -1):
+        if norms[k] in (".", "!", "?", "\n", ";") or norms[k] in _MOULD:
+            break
+        if norms[k] in _COLOUR and norms[k + 1] not in ("bin", "has", "bucket", "is", "one"):
+            found.append((k, _COLOUR[norms[k]]))
+    if found:
+        return found
+    after = norms[i + 1 : i + 5]
+    for k, norm in enumerate(after):
+        if norm in _COLOUR and (k == 0 or after[k - 1] in _COPULA):
+            return [(i, _COLOUR[norm])]
+        if norm in (".", "!", "?", "\n") or (norm == "," and k):
+            break
+    return []
+
+
+_COPULA = words_in("is was it its are s 's all sort kind of bit looks quite mostly a , that the in")

@@ -1,0 +1,157 @@
+"""The word lists of this folder, loaded once: what a phrase is, by tag."""
+
+from collections.abc import Iterable, Iterator
+from functools import cache
+from importlib.resources import files
+from typing import Literal, NamedTuple, cast
+
+from handlers.practice.kinds import KINDS, RICH, Kind
+from handlers.reading.acts import Sign
+from handlers.reading.marks import Entry, Phrasebook
+
+
+class Food(NamedTuple):
+    """What a thing is made of: kind to share, and its rich share (0 to 1)."""
+
+    shares: tuple[tuple[Kind, float], ...]
+    rich: float
+    name: str = ""
+
+
+class Head(NamedTuple):
+    """A dish that takes its name from the food before it."""
+
+    share: float
+    rest: Kind
+    rich: float
+
+
+class VerbForm(NamedTuple):
+    """A written form of a verb: the records it may tell of, and its form."""
+
+    classes: frozenset[str]
+    form: Literal["plain", "third", "ing", "past", "either"]
+    plain: str
+
+
+class SignWord(NamedTuple):
+    """A word of something seen or smelt, and where it counts."""
+
+    sign: Sign
+    where: Literal["plain", "smell", "bin"]
+
+
+def _text(name: str) -> str:
+    return files("handlers.reading").joinpath("lexicon", name).read_text(encoding="utf-8")
+
+
+def _lines(name: str) -> Iterator[str]:
+    for line in _text(name).splitlines():
+        line = line.partition("#")[0].strip()
+        if line:
+            yield line
+
+
+def plurals(phrase: str) -> tuple[str, ...]:
+    """The phrase and its plural, by the ordinary rules of spelling."""
+    if phrase.endswith(("s", "x", "z", "ch", "sh")):
+        return phrase, f"{phrase}es"
+    if phrase.endswith("y") and phrase[-2:-1] not in ("a", "e", "o", "u"):
+        return phrase, f"{phrase[:-1]}ies"
+    if phrase.endswith("f") and not phrase.endswith(("ff", "ef")):
+        return phrase, f"{phrase[:-1]}ves", f"{phrase}s"
+    if phrase.endswith(("o",)):
+        return phrase, f"{phrase}es", f"{phrase}s"
+    return phrase, f"{phrase}s"
+
+
+def _kind(name: str) -> Kind:
+    if name not in KINDS:
+        raise ValueError(f"{name!r} is no kind of scraps")
+    return cast(Kind, name)
+
+
+def _foods() -> dict[str, Food]:
+    table: dict[str, Food] = {}
+    kind: Kind = "mixed"
+    cooked_rich = 0.25  # leftovers of no stated kind: about a quarter is meat, dairy, egg or fat
+    for line in _lines("foods.txt"):
+        if line.startswith("["):
+            kind = _kind(line.strip("[]"))
+            continue
+        rich = 1.0 if kind in RICH else cooked_rich if kind == "cooked" else 0.0
+        for phrase in line.split(","):
+            phrase = phrase.strip()
+            for form in plurals(phrase) if phrase else ():
+                table.setdefault(form, Food(((kind, 1.0),), rich, phrase))
+    return table
+
+
+def _dishes() -> dict[str, Food]:
+    table: dict[str, Food] = {}
+    for line in _lines("dishes.txt"):
+        names, makeup, rich_text = (part.strip() for part in line.split("|"))
+        shares = tuple(
+            (_kind(word), float(share))
+            for word, share in (item.split() for item in makeup.split(","))
+        )
+        cooked = dict(shares).get("cooked", 0.0)
+        rich = sum(s for k, s in shares if k in RICH) + cooked * float(rich_text)
+        for name in names.split(";"):
+            for form in plurals(name.strip()):
+                table[form] = Food(shares, rich, name.strip())
+    return table
+
+
+def _heads() -> dict[str, Head]:
+    table: dict[str, Head] = {}
+    for line in _lines("heads.txt"):
+        names, share, rest, rich = (part.strip() for part in line.split("|"))
+        for name in names.split(";"):
+            for form in plurals(name.strip()):
+                table.setdefault(form, Head(float(share), _kind(rest), float(rich)))
+    return table
+
+
+def _verbs() -> dict[str, VerbForm]:
+    found: dict[str, VerbForm] = {}
+    for line in _lines("verbs.txt"):
+        verb_class, _, forms = (part.strip() for part in line.partition("|"))
+        plain, third, ing, *pasts = (form.replace("_", " ") for form in forms.split())
+        rows = [(plain, "plain"), (third, "third"), (ing, "ing")]
+        rows += [(p.lstrip("="), "either" if p.startswith("=") else "past") for p in pasts]
+        for written, form in rows:
+            known = found.get(written)
+            classes = frozenset({verb_class}) | (known.classes if known else frozenset())
+            name = form if known is None or form in ("either", "past") else known.form
+            found[written] = VerbForm(classes, cast(Literal["plain"], name), plain)
+    return found
+
+
+def _signs() -> Iterator[Entry]:
+    for line in _lines("signs.txt"):
+        sign, where, phrases = (part.strip() for part in line.split("|"))
+        for phrase in phrases.split(","):
+            word = SignWord(cast(Sign, sign), cast(Literal["plain"], where))
+            yield phrase.strip(), f"sign-{where}", word
+
+
+@cache
+def vocabulary() -> Phrasebook:
+    """All word lists as one book; tags: food, head, verb, sign-plain, sign-smell, sign-bin."""
+    foods = _foods() | _dishes()
+    entries: list[Entry] = [(phrase, "food", food) for phrase, food in foods.items()]
+    entries += [(phrase, "head", head) for phrase, head in _heads().items()]
+    entries += [(phrase, "verb", verb) for phrase, verb in _verbs().items()]
+    entries += _signs()
+    return Phrasebook(entries)
+
+
+def words_in(*texts: str) -> frozenset[str]:
+    """The words of some texts, as a set."""
+    return frozenset(_split(texts))
+
+
+def _split(texts: Iterable[str]) -> Iterator[str]:
+    for text in texts:
+        yield from text.split()

@@ -1,0 +1,131 @@
+"""A message cut into words: lower case, short forms opened, signs apart."""
+
+import re
+import unicodedata
+from typing import NamedTuple
+
+READ_AT_MOST = 4000
+"""Characters of a message that are read; people's reports are far shorter, and the rest is left."""
+
+_PIECE = re.compile(
+    r"\d{4}-\d\d?-\d\d?"  # an ISO date stays whole
+    r"|\d+(?:[.,:/⁄]\d+)*"  # 1,250  1.5  20:15  1/3  15/8/2026
+    r"|[^\W\d_]+(?:['’][^\W\d_]+)*"  # words, with their apostrophes
+    r"|\n+|[^\w\s]|_"  # signs, one at a time; the end of a line counts
+)
+
+_VULGAR = {
+    sign: f" {a}/{b} "
+    for sign, (a, b) in {
+        "½": (1, 2), "⅓": (1, 3), "⅔": (2, 3), "¼": (1, 4), "¾": (3, 4), "⅛": (1, 8),
+        "⅜": (3, 8), "⅝": (5, 8), "⅞": (7, 8), "⅕": (1, 5), "⅖": (2, 5), "⅗": (3, 5), "⅘": (4, 5),
+    }.items()
+}  # fmt: skip
+_CLEAN = {ord(sign): text for sign, text in _VULGAR.items()} | {
+    ord("‘"): "'", ord("’"): "'", ord("ʼ"): "'", ord("`"): "'", ord("“"): '"', ord("”"): '"',
+    ord("–"): "-", ord("‑"): "-", ord("−"): "-", ord("\u200b"): None, ord("\u200d"): None,
+    ord("\ufe0f"): None, ord("×"): "x", ord("，"): ",", ord("．"): ".", ord("…"): " . ", ord("º"): "°",
+}  # fmt: skip
+
+# What an apostrophe stands for; "n't" is kept in one piece with its verb ("didnt").
+_TAILS = {"ll": "will", "re": "are", "ve": "have", "d": "'d", "m": "am", "s": "'s"}
+_OPENED = {
+    "ive": ("i", "have"), "im": ("i", "am"), "youre": ("you", "are"), "youve": ("you", "have"),
+    "theyre": ("they", "are"), "theyve": ("they", "have"), "weve": ("we", "have"),
+    "gonna": ("going", "to"), "gunna": ("going", "to"), "gotta": ("got", "to"),
+    "wanna": ("want", "to"), "thats": ("that", "is"), "whats": ("what", "is"),
+    "hows": ("how", "is"), "wheres": ("where", "is"), "whens": ("when", "is"),
+    "whos": ("who", "is"), "theres": ("there", "is"), "heres": ("here", "is"),
+    "shes": ("she", "is"), "hes": ("he", "is"), "itll": ("it", "will"), "youll": ("you", "will"),
+    "theyll": ("they", "will"), "cannot": ("cant",), "lemme": ("let", "me"), "kinda": ("kind",),
+    "didn": ("didnt",), "innit": ("innit",), "ima": ("i", "will"), "imma": ("i", "will"),
+    "finna": ("going", "to"), "tryna": ("trying", "to"), "outta": ("out", "of"),
+    "lotta": ("lot", "of"), "coupla": ("couple", "of"), "inta": ("into",), "til": ("until",),
+    "ain": ("aint",), "dunno": ("dont", "know"), "shoulda": ("should", "have"),
+    "coulda": ("could", "have"), "woulda": ("would", "have"), "id": ("i", "'d"),
+}  # fmt: skip
+
+
+class Word(NamedTuple):
+    """One word, number or sign of a message."""
+
+    norm: str
+    """Lower case, without accents or apostrophes."""
+    text: str
+    """As written."""
+    start: int
+    """Where it begins in the cleaned text."""
+    end: int
+    kind: str
+    """`word`, `number` or `sign`."""
+
+
+def cleaned(text: str) -> str:
+    """The stretch of a message that is read, with typographic signs made plain."""
+    text = text[:READ_AT_MOST]
+    if text.isascii():
+        return text
+    return unicodedata.normalize("NFC", text).translate(_CLEAN)
+
+
+def words_of(text: str) -> list[Word]:
+    """The words of a cleaned text, in order."""
+    out: list[Word] = []
+    for piece in _PIECE.finditer(text):
+        written = piece.group()
+        first = written[0]
+        start, end = piece.span()
+        if first.isdigit():
+            out.append(Word(written, written, start, end, "number"))
+        elif first.isalpha():
+            _open(written, start, end, out)
+        elif first == "-" and _joins(text, start, end):
+            continue
+        else:
+            norm = "\n" if first == "\n" else _sign(first)
+            out.append(Word(norm, written, start, end, "sign"))
+    return out
+
+
+def _joins(text: str, start: int, end: int) -> bool:
+    """Whether a hyphen ties two words ("bone-dry", "5-gallon") and not two numbers."""
+    if start == 0 or end >= len(text):
+        return False
+    before, after = text[start - 1], text[end]
+    return (before.isalpha() or after.isalpha()) and before.isalnum() and after.isalnum()
+
+
+def _sign(sign: str) -> str:
+    if sign in ".,;:!?()[]\"'-+*&/@#%°=$£€<>~|>":
+        return sign
+    return {"—": "—", "→": "→", "➡": "→", "⇒": "→", "•": "\n", "￥": "$", "₹": "$"}.get(sign, "☺")
+
+
+def _open(written: str, start: int, end: int, out: list[Word]) -> None:
+    """Adds a written word, its short forms opened ("I'll" is two words)."""
+    lower = plain(written)
+    if "'" not in lower:
+        opened = _OPENED.get(lower)
+        if opened is None:
+            out.append(Word(lower, written, start, end, "word"))
+            return
+        out.extend(Word(norm, written, start, end, "word") for norm in opened)
+        return
+    stem, _, tail = lower.rpartition("'")
+    stem = stem.replace("'", "")
+    if tail == "t" or tail not in _TAILS:
+        joined = lower.replace("'", "")
+        out.append(Word(joined, written, start, end, "word"))
+        return
+    cut = start + written.rfind("'") if "'" in written else end
+    out.append(Word(stem, written[: cut - start], start, cut, "word"))
+    out.append(Word(_TAILS[tail], written[cut - start :], cut, end, "word"))
+
+
+def plain(written: str) -> str:
+    """Lower case, without accents."""
+    lower = written.lower()
+    if lower.isascii():
+        return lower
+    stripped = unicodedata.normalize("NFKD", lower)
+    return "".join(c for c in stripped if not unicodedata.combining(c)) or lower

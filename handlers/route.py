@@ -1,0 +1,101 @@
+"""The map: which handler answers which act."""
+
+from typing import assert_never
+
+from handlers import (
+    allowed,
+    bins,
+    burying,
+    calendar,
+    corrections,
+    custody,
+    dilution,
+    draining,
+    ground,
+    group,
+    layers,
+    observing,
+    sealing,
+    starter,
+    totals,
+    unsure,
+)
+from handlers.answer import SILENCE, Answer, Turn
+from handlers.help import HELP
+from handlers.reading import acts
+from handlers.reading.acts import Act, Ask
+
+
+async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for each act
+    """What to write down and say about one act."""
+    match act:
+        case acts.Layer():
+            return await layers.added(act, turn)
+        case acts.Drain():
+            return await draining.drained(act, turn)
+        case acts.Open():
+            return await bins.opened(act, turn)
+        case acts.Seal():
+            return await sealing.sealed(act, turn)
+        case acts.Bury():
+            return await burying.buried(act, turn)
+        case acts.Observe():
+            return await observing.observed(act, turn)
+        case acts.Batch():
+            return await starter.mixed(act, turn)
+        case acts.Stock():
+            return await starter.counted(act, turn)
+        case acts.Offer():
+            return await custody.offered(act, turn)
+        case acts.Accept():
+            return await custody.accepted(act, turn)
+        case acts.Decline():
+            return await custody.declined(act, turn)
+        case acts.Amend():
+            return await corrections.amend(act, turn, answer)
+        case acts.Retract():
+            return await corrections.retract(turn)
+        case acts.Done():
+            return await calendar.done(act, turn, answer)
+        case acts.Later():
+            return await calendar.later(act, turn)
+        case acts.Set():
+            return group.changed(act, turn)
+        case acts.Unsure():
+            return unsure.asked(act, turn)
+        case acts.Ask():
+            return await _asked(act, turn)
+    assert_never(act)
+
+
+async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for each topic
+    match act.topic:
+        case "dose":
+            return await layers.asked_dose(act, turn)
+        case "dilution":
+            return dilution.asked(act, turn)
+        case "due":
+            return await calendar.asked(act, turn)
+        case "bin":
+            return await bins.about(act, turn)
+        case "trouble":
+            return observing.asked(act, turn)
+        case "starter":
+            return await starter.asked(act, turn)
+        case "totals":
+            return await totals.asked(act, turn)
+        case "custody":
+            return await custody.asked(act, turn)
+        case "help":
+            return Answer(say=HELP)
+        case "trench":
+            return await ground.asked_trench(act, turn)
+        case "bed":
+            return await ground.asked_bed(act, turn)
+        case "batch":
+            return starter.asked_batch(act, turn)
+        case "allowed":
+            return allowed.asked(act)
+        case "why":
+            return SILENCE  # what was said last is known to the room alone: see bot/hearing.py
+    assert_never(act.topic)

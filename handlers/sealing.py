@@ -1,0 +1,31 @@
+"""A bin is closed to ferment: when it can be buried."""
+
+from handlers.answer import Answer, Turn
+from handlers.bins import choose, which
+from handlers.phrasing import capital, day, span, the
+from handlers.practice import days
+from handlers.practice.cautions import caution
+from handlers.reading.acts import Seal
+from handlers.state import look_up
+
+
+async def sealed(act: Seal, turn: Turn) -> Answer:
+    """A bin was closed to ferment."""
+    name = await choose(act.bin, turn, stages={"filling"})
+    entry = turn.entry("seal", bin=name, member=act.member, on=act.on)
+    if name is None:
+        question, query = await which(turn, {"filling"})
+        return Answer(entries=[entry], say=question, query=query)
+    bin = await turn.book.bin(name)
+    state = await look_up(turn.book, bin, turn.today) if bin else None
+    on = entry.on or turn.today
+    window = days.bury_window(on, state.run.celsius if state else None)
+    when = "" if on == turn.today else f", {day(on, turn.today)}"
+    bury = span(window.start, window.end, turn.today)
+    lines = [
+        f"{capital(the(name))} is sealed{when}. Bury it {bury}; drain it every two or three days "
+        "until then."
+    ]
+    if state and state.run.rich and state.run.rich > 0:
+        lines.append(caution("gas"))
+    return Answer(entries=[entry], say="\n".join(lines), why=window.why())

@@ -1,0 +1,148 @@
+"""What a bin's entries add up to: stage, fill, days. Computed anew, never stored."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from typing import Literal
+
+from handlers.practice import days, density
+from handlers.practice.kinds import rich_share
+from storage.book import Book
+from storage.rows import Bin, Entry, Facts, NewEntry
+
+Stage = Literal["filling", "fermenting", "ready", "in the ground"]
+
+
+Line = Entry | NewEntry
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Run:
+    """One run of a bin, from its first layer until it is buried."""
+
+    layers: tuple[tuple[date, float], ...] = ()
+    """Day and mass (kg) of each layer with an amount; volumes taken at their kind's density."""
+    layer_count: int = 0
+    mass_kg: float = 0.0
+    rich_kg: float = 0.0
+    opened: date | None = None
+    first_layer: date | None = None
+    last_layer: date | None = None
+    last_drain: date | None = None
+    sealed: date | None = None
+    buried: date | None = None
+    place: str | None = None
+    celsius: float | None = None
+    signs: tuple[tuple[date, str], ...] = ()
+
+    @property
+    def rich(self) -> float | None:
+        """Share of all scraps that is meat, fish, dairy, egg, bone or oil."""
+        return self.rich_kg / self.mass_kg if self.mass_kg else None
+
+    def stage(self, today: date) -> Stage:
+        """Where the run stands on a day."""
+        if self.buried:
+            return "in the ground"
+        if not self.sealed:
+            return "filling"
+        ready_from = days.bury_window(self.sealed, self.celsius).start
+        return "ready" if today >= ready_from else "fermenting"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BinState:
+    """A bin with its present run."""
+
+    bin: Bin
+    number: int
+    """Of the present run: 1, 2, …; 0 before anything was recorded."""
+    run: Run
+    capacity_l: float | None
+    shared: bool
+    keeper: str | None
+
+    @property
+    def fill(self) -> float | None:
+        """Share of the bin that is taken, 0 to 1; None where sizes are unknown."""
+        if not self.capacity_l or (self.run.layer_count and not self.run.layers):
+            return None
+        return min(1.0, self.run.mass_kg / density.capacity_kg(self.capacity_l))
+
+
+def layer_mass(facts: Facts) -> float | None:
+    """Mass of a layer (kg): as said, or its volume at the density of its kinds."""
+    if facts.mass_kg is not None:
+        return facts.mass_kg
+    if facts.volume_l is not None:
+        return density.mass_kg(facts.volume_l, facts.materials or {"mixed": 1.0})
+    return None
+
+
+def fold(entries: Sequence[Line]) -> Run:
+    """The run that entries, oldest first, add up to."""
+    run = Run()
+    for entry in entries:
+        if entry.on is not None:
+            run = _step(run, entry, entry.on)
+    return run
+
+
+def _step(run: Run, entry: Line, on: date) -> Run:
+    match entry.act:
+        case "layer":
+            return _with_layer(run, entry.facts, on)
+        case "open":
+            return replace(run, opened=run.opened or on)
+        case "drain":
+            return replace(run, last_drain=on)
+        case "seal":
+            return replace(run, sealed=run.sealed or on)
+        case "bury":
+            return replace(run, buried=run.buried or on, place=entry.facts.place or run.place)
+        case "observe":
+            seen = tuple((on, sign) for sign in entry.facts.signs)
+            celsius = entry.facts.celsius if entry.facts.celsius is not None else run.celsius
+            return replace(run, signs=run.signs + seen, celsius=celsius)
+        case _:
+            return run
+
+
+def _with_layer(run: Run, facts: Facts, on: date) -> Run:
+    mass = layer_mass(facts)
+    share = facts.rich if facts.rich is not None else rich_share(facts.materials or {})
+    return replace(
+        run,
+        layers=(*run.layers, (on, mass)) if mass is not None else run.layers,
+        layer_count=run.layer_count + 1,
+        mass_kg=run.mass_kg + (mass or 0.0),
+        rich_kg=run.rich_kg + (mass or 0.0) * share,
+        opened=run.opened or on,
+        first_layer=run.first_layer or on,
+        last_layer=on,
+        sealed=None,  # a layer on top of a sealed bin opens it again
+    )
+
+
+async def look_up(book: Book, bin: Bin, today: date) -> BinState:
+    """A bin as its entries that stand describe it; its keeper is today's."""
+    number = await book.present_run(bin)
+    entries = await book.run(bin, number)
+    capacity: float | None = None
+    shared = False
+    opener: str | None = None
+    for opening in await book.openings(bin):
+        capacity = opening.facts.capacity_l or capacity
+        shared = shared if opening.facts.shared is None else opening.facts.shared
+        opener = opening.member or opener
+    taken = await book.latest_by(bin, "accept", today)
+    if not (taken or opener) and entries:
+        opener = entries[0].member
+    return BinState(
+        bin=bin,
+        number=number,
+        run=fold(entries),
+        capacity_l=capacity,
+        shared=shared,
+        keeper=taken.member if taken else opener,
+    )

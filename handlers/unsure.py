@@ -1,0 +1,88 @@
+"""Asking before writing down, and what a short answer to the question settles."""
+
+import json
+import re
+
+from handlers.answer import Answer, Query, Turn
+from handlers.layers import said_amount
+from handlers.phrasing import the
+from handlers.practice.figure import listed
+from handlers.reading.acts import Act, Amend, Layer, Unsure, as_json, from_json
+from storage.book import Book
+from storage.rows import Facts, Question
+
+YES = frozenset(
+    {
+        "yes",
+        "y",
+        "yep",
+        "yeah",
+        "yup",
+        "ya",
+        "aye",
+        "ok",
+        "okay",
+        "sure",
+        "right",
+        "correct",
+        "si",
+        "sí",
+        "ja",
+        "oui",
+        "please",
+        "indeed",
+        "do",
+        "👍",
+        "✅",
+        "👌",
+    }
+)
+NO = frozenset({"no", "n", "nope", "nah", "never", "don't", "dont", "nein", "non", "👎", "❌"})
+MOST_ANSWER_WORDS = 4
+"""A longer message is read for itself, not as the answer to a question."""
+
+_WORD = re.compile(r"[\w'’]+|[👍👎👌✅❌]")
+
+
+def asked(act: Unsure, turn: Turn) -> Answer:
+    """One short question, with the guess kept for its answer."""
+    if not act.guess:
+        return Answer()
+    guess = json.dumps([as_json(one) for one in act.guess])
+    words = listed([_guessed(one, turn) for one in act.guess])
+    return Answer(say=f"Shall I write down {words}?", query=Query(guess=guess, lacks="yes"))
+
+
+def _guessed(act: Act, turn: Turn) -> str:
+    bin: str | None = getattr(act, "bin", None)
+    where = f" in {the(bin)}" if bin else ""
+    if isinstance(act, Layer):
+        facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
+        return f"{said_amount(facts, turn)}{where}"
+    return f"“{act.act}”{where}"
+
+
+async def settled(words: str, question: Question, book: Book) -> list[Act] | None:
+    """The acts that a short answer to the question stands for; None if it is no answer to it.
+
+    A plain no gives no acts.
+    """
+    said = [word.replace("’", "'") for word in _WORD.findall(words.casefold())]
+    if not said or len(said) > MOST_ANSWER_WORDS:
+        return None
+    if question.lacks == "bin":
+        name = await _named(said, book)
+        return [Amend(bin=name)] if name else None
+    if said[0] in YES:
+        return [from_json(act) for act in json.loads(question.guess)]
+    return [] if said[0] in NO else None
+
+
+async def _named(said: list[str], book: Book) -> str | None:
+    small = {"the", "bin", "it", "was", "in", "my", "our", "one", "to"}
+    content = [word for word in said if word not in small]
+    for bin in await book.bins():
+        words = _WORD.findall(bin.name.casefold())
+        if words == said or (content and [w for w in words if w not in small] == content):
+            return bin.name
+    return None

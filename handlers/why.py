@@ -1,0 +1,18 @@
+"""The arithmetic behind the last figure, with its sources and how sure each one is."""
+
+from collections.abc import Sequence
+
+from handlers.answer import Answer
+from handlers.phrasing import capital
+
+NO_FIGURE = "There is no figure of mine here to explain. Ask “why?” in reply to one."
+
+
+def explained(lines: Sequence[str]) -> str:
+    """The steps and sources of an answer as they are kept with it."""
+    return "\n".join(f"- {capital(line)}" for line in lines)
+
+
+def asked(kept: str | None) -> Answer:
+    """What was kept with the answer in question."""
+    return Answer(say=kept or NO_FIGURE)

@@ -1,0 +1,88 @@
+"""`python -m bot reckon`: what it prints, and how it fails."""
+
+import json
+from argparse import ArgumentParser
+
+import pytest
+
+from bot.reckon import add_parser, named, run
+from handlers.practice.figure import Refused
+
+
+def reckon(*words: str) -> int:
+    parser = ArgumentParser(prog="bot")
+    add_parser(parser.add_subparsers(required=True))
+    return run(parser.parse_args(["reckon", *words]))
+
+
+def test_the_answer_in_plain_lines(capsys: pytest.CaptureFixture[str]) -> None:
+    assert reckon("dilution", "water=9L", "parts=100") == 0
+    shown = capsys.readouterr()
+    assert shown.out == "90 mL of liquid in 9 L of water: 1:100.\n"
+    assert shown.err == ""
+
+
+def test_the_answer_as_one_json_object(capsys: pytest.CaptureFixture[str]) -> None:
+    assert reckon("dose", "mass=2kg", "meat=0.7", "--units", "us", "--json") == 0
+    shown = capsys.readouterr().out
+    assert shown.count("\n") == 1
+    answer = json.loads(shown)
+    assert answer["topic"] == "dose"
+    assert answer["tablespoon"] == "us"
+    assert answer["starter_ml"] > answer["starter_g"] > 0
+    assert answer["why"]
+    assert answer["lines"]
+
+
+def test_why_prints_the_arithmetic_and_its_sources(capsys: pytest.CaptureFixture[str]) -> None:
+    assert reckon("bed", "area=4x8ft", "--why") == 0
+    shown = capsys.readouterr().out
+    assert "170 kg N/ha; published: Directive 91/676/EEC" in shown
+
+
+def test_words_without_a_name_belong_to_the_value_before(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    assert reckon("starter", "mass=1", "lb", "4", "oz", "--json") == 0
+    # NIST SP 811: 1 lb is 0.45359237 kg.
+    assert json.loads(capsys.readouterr().out)["bran_kg"] == pytest.approx(0.56699, abs=1e-6)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("weather",),
+        ("dose",),
+        ("dose", "mass=much"),
+        ("dose", "mass=-2kg"),
+        ("dose", "mass=0kg"),
+        ("dose", "mass=9000kg"),
+        ("dose", "2kg"),
+        ("dose", "mass=2kg", "mass=3kg"),
+        ("dose", "mass=2kg", "colour=blue"),
+        ("dilution", "water=9L", "total=5L"),
+        ("days", "sealed=yesterday"),
+        ("days", "sealed=9999-12-31"),
+        ("bed", "area=4x8"),
+        ("trouble", "signs=purple"),
+        ("allowed", "what=xyzzy"),
+        ("dose", "mass=9**9**9"),
+    ],
+)
+def test_a_bad_value_is_one_clear_line_and_status_two(
+    words: tuple[str, ...], capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert reckon(*words) == 2
+    shown = capsys.readouterr()
+    assert shown.out == ""
+    assert shown.err.count("\n") == 1
+    assert shown.err.endswith(".\n")
+
+
+def test_names_are_read_whatever_their_case() -> None:
+    assert named(["First-Layer=2026-03-01", "MASS=2 kg"]) == {
+        "first_layer": "2026-03-01",
+        "mass": "2 kg",
+    }
+    with pytest.raises(Refused, match="has no name"):
+        named(["2kg"])

@@ -1,0 +1,170 @@
+"""What a member could do to the bot with malformed or lying events, and cannot.
+
+Each case ends or misleads a client of matrix-nio 0.26 that is not hardened.
+"""
+
+from __future__ import annotations
+
+import base64
+import json
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any
+
+import pytest
+
+if TYPE_CHECKING:
+    from bot.neighbour import Neighbour, Raw
+    from tests.matrix.conftest import Street
+
+OLM, MEGOLM = "m.olm.v1.curve25519-aes-sha2", "m.megolm.v1.aes-sha2"
+NOT_A_KEY = base64.b64encode(bytes(32)).decode().rstrip("=")
+
+
+def _olm(kind: Any, body: Any, sender_key: Any = NOT_A_KEY) -> dict[str, Any]:
+    return {
+        "algorithm": OLM,
+        "sender_key": sender_key,
+        "ciphertext": {"OWN KEY": {"type": kind, "body": body}},
+    }
+
+
+BAD_TO_DEVICE = {
+    "no base64": _olm(0, "!!!"),
+    "no base64, later message": _olm(1, "!!!"),
+    "empty": _olm(0, ""),
+    "unknown version": _olm(0, base64.b64encode(b"\x09" * 80).decode()),
+    "cut short": _olm(0, base64.b64encode(b"\x03\x0a").decode()),
+    "no sender key": _olm(0, base64.b64encode(b"\x03" * 80).decode(), "short"),
+    "unknown type": _olm(7, "AAAA"),
+    "type of the wrong kind": _olm([], "AAAA"),
+    "no algorithm": {"sender_key": NOT_A_KEY},
+    "no object": {"algorithm": OLM, "ciphertext": []},
+}
+
+
+async def test_no_malformed_to_device_message_stops_the_bot(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    own_key = street.curve_key(bot.user)
+    for number, content in enumerate(BAD_TO_DEVICE.values()):
+        text = json.dumps(content).replace("OWN KEY", own_key)
+        path = f"/_matrix/client/v3/sendToDevice/m.room.encrypted/bad{number}"
+        body = {"messages": {bot.user.id: {bot.user.device: json.loads(text)}}}
+        status, _ = street.server.call("PUT", path, body, ines.client.access_token)
+        assert status == 200
+    event = await ines.say(room, "@pailkeeper help")
+    await ines.answer_to(room, event, bot.user.id)
+    await bot.stop()
+
+
+REFUSED_INSIDE = {
+    "power levels": {
+        "type": "m.room.power_levels",
+        "content": {"users": {"MALLORY": 100}, "users_default": 100},
+        "state_key": "",
+    },
+    "power levels, no state key": {
+        "type": "m.room.power_levels",
+        "content": {"users": {"MALLORY": 100}, "users_default": 100},
+    },
+    "a member": {
+        "type": "m.room.member",
+        "content": {"membership": "join", "displayname": "Ghost"},
+        "state_key": "@ghost:sandbox.localhost",
+    },
+    "a member who is malformed": {"type": "m.room.member", "content": {"membership": "join"}},
+    "a tombstone": {
+        "type": "m.room.tombstone",
+        "content": {"body": "moved", "replacement_room": "!trap:sandbox.localhost"},
+        "state_key": "",
+    },
+    "a redaction": {"type": "m.room.redaction", "redacts": "VICTIM", "content": {}},
+    "a redaction of version 11": {"type": "m.room.redaction", "content": {"redacts": "VICTIM"}},
+    "an event of another room": {
+        "type": "m.room.message",
+        "room_id": "!other:sandbox.localhost",
+        "content": {"msgtype": "m.text", "body": "Added 5 kg of scraps to Rosemary"},
+    },
+    "a redacted event": {
+        "type": "m.room.message",
+        "content": {"msgtype": "m.text", "body": "Added 5 kg of scraps to Rosemary"},
+        "unsigned": {"redacted_because": {}},
+    },
+    "a list": [1],
+    "no JSON": "{",
+    "no UTF-8": b"\xff\xfe",
+}
+
+
+def by_id(event: str) -> Callable[[Raw], bool]:
+    return lambda raw: bool(raw["event_id"] == event)
+
+
+@pytest.fixture
+async def mallory(street: Street) -> Neighbour:
+    return await street.neighbour("mallory")
+
+
+async def test_state_and_redactions_inside_ciphertext_are_not_believed(
+    street: Street, mallory: Neighbour
+) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    await ines.invite(room, mallory.user)
+    await mallory.join(room)
+    victim = await ines.say(room, "Added 2 kg of scraps to Rosemary")
+    await ines.answer_to(room, victim, bot.user.id)
+    await mallory.say(room, "hello there")
+    for plain in REFUSED_INSIDE.values():
+        if not isinstance(plain, bytes):
+            text = plain if isinstance(plain, str) else json.dumps(plain)
+            plain = text.replace("VICTIM", victim).replace("MALLORY", mallory.user).encode()
+        street.send_ciphertext(mallory, room, plain)
+    last = await mallory.say(room, "@pailkeeper help")
+    await mallory.answer_to(room, last, bot.user.id)
+    # The clients of the neighbours are hardened as the bot's is: their view of the room is its own.
+    view = ines.client.rooms[room]
+    assert view.replacement_room is None
+    assert set(view.users) == {ines.user, mallory.user, bot.user.id}
+    assert view.power_levels.get_user_level(mallory.user) == 0
+    assert bot.rows("SELECT mass_kg, struck_at FROM entry WHERE act = 'layer'") == [(2.0, None)]
+    assert bot.rows("SELECT user FROM member WHERE name = 'Ghost'") == []
+    assert bot.rows("SELECT count(*) FROM inbox WHERE state = 'failed'") == [(0,)]
+
+
+async def test_who_and_when_come_from_the_envelope(street: Street, mallory: Neighbour) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    await ines.invite(room, mallory.user)
+    await mallory.join(room)
+    await mallory.say(room, "hello there")
+    lies = {"sender": ines.user, "event_id": "$lie", "origin_server_ts": 1}
+    message = {"msgtype": "m.text", "body": "@pailkeeper help"}
+    well_formed = {"type": "m.room.message", "content": message} | lies
+    malformed = {"type": "m.room.message", "content": "text"} | lies
+    first = street.send_ciphertext(mallory, room, json.dumps(malformed).encode())
+    second = street.send_ciphertext(mallory, room, json.dumps(well_formed).encode())
+    await mallory.answer_to(room, second, bot.user.id)
+    for event in (first, second):
+        raw = await ines.hears(room, by_id(event))
+        assert raw["sender"] == mallory.user
+        assert raw["origin_server_ts"] > 1
+    assert bot.rows("SELECT 1 FROM inbox WHERE event = '$lie'") == []
+    assert bot.rows("SELECT sender FROM inbox WHERE event = ?", second) == [(mallory.user,)]
+
+
+async def test_the_clear_relation_counts(street: Street, mallory: Neighbour) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    clear = {"m.in_reply_to": {"event_id": "$clear"}}
+    hidden = {"m.in_reply_to": {"event_id": "$hidden"}}
+    await ines.say(room, "hello there")
+    content = {"msgtype": "m.text", "body": "hm", "m.relates_to": hidden}
+    plain = {"type": "m.room.message", "content": content}
+    event = street.send_ciphertext(ines, room, json.dumps(plain).encode(), {"m.relates_to": clear})
+    raw = await ines.hears(room, by_id(event))
+    assert raw["content"]["m.relates_to"] == clear

@@ -1,0 +1,117 @@
+"""`python -m bot login`, as a person runs it: what is kept, who may read it, what is said."""
+
+from __future__ import annotations
+
+import json
+import stat
+import subprocess
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import pytest
+
+if TYPE_CHECKING:
+    from tests.matrix.conftest import Street
+
+REFUSED = (1, 2)
+
+
+def log_in(home: Path, *answers: str) -> subprocess.CompletedProcess[str]:
+    command = [sys.executable, "-W", "error", "-m", "bot", "login", "--home", str(home)]
+    given = "".join(f"{answer}\n" for answer in answers)
+    return subprocess.run(command, input=given, text=True, capture_output=True, check=False)
+
+
+def mode(path: Path) -> str:
+    return oct(stat.S_IMODE(path.stat().st_mode))
+
+
+def test_the_login_is_kept_for_its_owner_only(street: Street, tmp_path: Path) -> None:
+    user, home = street.user("pailkeeper"), tmp_path / "home"
+    done = log_in(home, street.server.url, user.name, user.password, "")
+    assert done.returncode == 0, done.stderr
+    kept = json.loads((home / "login.json").read_text())
+    assert kept["user"] == user.id
+    assert kept["homeserver"] == street.server.url
+    assert mode(home) == mode(home / "keys") == "0o700"
+    assert mode(home / "login.json") == "0o600"
+    for secret in (user.password, kept["token"], kept["store_key"], *kept["seeds"].values()):
+        assert secret not in done.stdout + done.stderr
+    status, answer = street.server.call(
+        "GET", "/_matrix/client/v3/account/whoami", token=kept["token"]
+    )
+    assert (status, answer["device_id"]) == (200, kept["device"])
+
+
+def test_a_second_login_stays_the_same_device(street: Street, tmp_path: Path) -> None:
+    user, home = street.user("pailkeeper"), tmp_path / "home"
+    logins = []
+    for who in (user.name, user.id):
+        assert log_in(home, street.server.url, who, user.password, "").returncode == 0
+        logins.append(json.loads((home / "login.json").read_text()))
+    first, second = logins
+    assert first["token"] != second["token"]
+    for same in ("device", "store_key", "seeds"):
+        assert first[same] == second[same]
+
+
+def test_a_login_whose_keys_are_gone_is_a_new_device(street: Street, tmp_path: Path) -> None:
+    user, home = street.user("pailkeeper"), tmp_path / "home"
+    devices = []
+    for _ in range(2):
+        assert log_in(home, street.server.url, user.name, user.password, "").returncode == 0
+        devices.append(json.loads((home / "login.json").read_text())["device"])
+        for file in (home / "keys").iterdir():
+            file.unlink()
+    assert devices[0] != devices[1]
+
+
+def test_an_access_token_does_as_well(street: Street, tmp_path: Path) -> None:
+    user, home = street.user("pailkeeper"), tmp_path / "home"
+    done = log_in(home, street.server.url, user.name, "", user.token, "")
+    assert done.returncode == 0, done.stderr
+    kept = json.loads((home / "login.json").read_text())
+    assert (kept["user"], kept["device"]) == (user.id, user.device)
+
+
+def test_who_may_invite_is_asked_once(street: Street, tmp_path: Path) -> None:
+    user, home = street.user("pailkeeper"), tmp_path / "home"
+    answers = (street.server.url, user.name, user.password, "@ada:example.org, example.com")
+    assert log_in(home, *answers).returncode == 0
+    text = (home / "settings.toml").read_text()
+    assert 'obey = ["@ada:example.org", "example.com"]' in text
+    assert log_in(home, *answers[:3]).returncode == 0
+    assert (home / "settings.toml").read_text() == text
+
+
+@pytest.mark.parametrize(
+    ("answers", "says"),
+    [
+        (("{url}", "{name}", "wrong"), "does not take this password"),
+        (("{url}", "{name}", "", "wrong"), "does not know this access token"),
+        (("http://127.0.0.1:9", "{name}", "secret"), "cannot be reached"),
+        (("", "", ""), "A homeserver and a user are needed"),
+        (("{url}", "{name}", "", ""), "A password or an access token is needed"),
+    ],
+)
+def test_what_went_wrong_is_said_in_a_line(
+    street: Street, tmp_path: Path, answers: tuple[str, ...], says: str
+) -> None:
+    user = street.user("pailkeeper")
+    given = [answer.format(url=street.server.url, name=user.name) for answer in answers]
+    done = log_in(tmp_path / "home", *given)
+    assert done.returncode in REFUSED
+    assert says in done.stderr
+    assert len(done.stderr.splitlines()) == 1
+    assert not (tmp_path / "home" / "login.json").exists()
+
+
+def test_a_home_belongs_to_one_account(street: Street, tmp_path: Path) -> None:
+    first, second = street.user("pailkeeper"), street.user("other")
+    home, url = tmp_path / "home", street.server.url
+    assert log_in(home, url, first.name, first.password, "").returncode == 0
+    done = log_in(home, url, second.name, second.password, "")
+    assert done.returncode in REFUSED
+    assert "belongs to" in done.stderr
+    assert json.loads((home / "login.json").read_text())["user"] == first.id

@@ -1,0 +1,109 @@
+"""`python -m bot run`, as a person runs it: how it starts, stops and refuses."""
+
+from __future__ import annotations
+
+import asyncio
+import signal
+import stat
+import subprocess
+import sys
+from asyncio.subprocess import PIPE, Process
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import pytest
+
+from bot.account import sole_user
+from bot.settings import Home
+
+if TYPE_CHECKING:
+    from tests.matrix.conftest import Bot, Street
+
+REFUSED = (1, 2)
+
+
+def command(home: Path, *more: str) -> list[str]:
+    return [sys.executable, "-m", "bot", "run", "--home", str(home), *more]
+
+
+async def started(bot: Bot, *more: str) -> Process:
+    """The bot as a process of its own, once it listens."""
+    process = await asyncio.create_subprocess_exec(
+        *command(bot.home.folder, *more), stdout=PIPE, stderr=PIPE
+    )
+    assert process.stdout is not None
+    async with asyncio.timeout(20):
+        line = await process.stdout.readline()
+    assert line.decode() == "Listening. Stop with Ctrl-C.\n"
+    return process
+
+
+@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
+async def test_a_signal_stops_it_at_once_and_in_good_order(street: Street, number: int) -> None:
+    process = await started(street.bot())
+    process.send_signal(number)
+    async with asyncio.timeout(5):
+        assert await process.communicate() == (b"", b"")
+    assert process.returncode == 0
+
+
+async def test_what_it_keeps_is_for_its_owner_only(street: Street) -> None:
+    bot = street.bot()
+    process = await started(bot)
+    process.terminate()
+    await process.communicate()
+    kept = [path for path in bot.home.folder.rglob("*") if path.is_file()]
+    assert {"login.json", "book.db"} <= {path.name for path in kept}
+    assert {oct(stat.S_IMODE(path.stat().st_mode)) for path in kept} == {"0o600"}
+
+
+async def test_it_says_nothing_of_what_people_say(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    process = await started(bot, "--verbose")
+    room = await street.room_with(bot, ines)
+    event = await ines.say(room, "@pailkeeper help with SOMETHING PRIVATE")
+    await ines.answer_to(room, event, bot.user.id)
+    strange = {"msgtype": ["SOMETHING PRIVATE"], "body": {"SOMETHING": "PRIVATE"}}
+    await ines.send(room, "m.room.message", strange)
+    last = await ines.say(room, "@pailkeeper help")
+    await ines.answer_to(room, last, bot.user.id)
+    process.terminate()
+    out, err = await process.communicate()
+    said = (out + err).decode()
+    assert "came to a room" in said
+    for private in ("PRIVATE", bot.user.token, bot.account.store_key):
+        assert private not in said
+
+
+def test_without_a_login_it_says_how_to_get_one(tmp_path: Path) -> None:
+    done = subprocess.run(command(tmp_path), text=True, capture_output=True, check=False)
+    assert done.returncode in REFUSED
+    assert "python -m bot login" in done.stderr
+    assert len(done.stderr.splitlines()) == 1
+
+
+def test_a_second_bot_at_the_same_home_is_refused(street: Street) -> None:
+    bot = street.bot()
+    with sole_user(Home(bot.home.folder)):
+        done = subprocess.run(command(bot.home.folder), text=True, capture_output=True, check=False)
+    assert done.returncode in REFUSED
+    assert "Another bot is using" in done.stderr
+
+
+async def test_a_bot_that_is_signed_out_ends_with_what_to_do(street: Street) -> None:
+    bot = street.bot()
+    process = await started(bot)
+    path = "/_matrix/client/v3/logout"
+    assert street.server.call("POST", path, {}, bot.user.token)[0] == 200
+    async with asyncio.timeout(10):
+        _, err = await process.communicate()
+    assert process.returncode in REFUSED
+    assert "The homeserver has signed this bot out. Run" in err.decode()
+    assert len(err.decode().splitlines()) == 1
+
+
+def test_a_broken_login_file_is_named(tmp_path: Path) -> None:
+    (tmp_path / "login.json").write_text('{"homeserver": "http://x"')
+    done = subprocess.run(command(tmp_path), text=True, capture_output=True, check=False)
+    assert done.returncode in REFUSED
+    assert f"{tmp_path / 'login.json'} cannot be read" in done.stderr

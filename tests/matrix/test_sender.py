@@ -1,0 +1,163 @@
+"""Each thing is said once, in order, whatever happens between the book and the homeserver."""
+
+from __future__ import annotations
+
+import asyncio
+import signal
+import sys
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+
+from bot import clock
+from bot.connection import connected
+from bot.sender import Sender
+from storage import outbox, rooms
+from storage.database import Database
+from storage.rows import Message
+
+if TYPE_CHECKING:
+    from tests.matrix.conftest import Bot, Street
+
+
+async def put(bot: Bot, room: str, message: Message) -> None:
+    """Have the bot, which is not running, find something to say in its outbox."""
+    db = await Database.open(bot.home.book)
+    try:
+        async with db.transaction():
+            row = await rooms.find(db, room)
+            assert row is not None
+            await outbox.put(db, row.id, message, clock.now())
+    finally:
+        await db.close()
+
+
+@pytest.mark.parametrize("encrypted", [True, False], ids=["encrypted", "plain"])
+async def test_a_crash_after_the_homeserver_took_it_doubles_nothing(
+    street: Street, monkeypatch: pytest.MonkeyPatch, encrypted: bool
+) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines, encrypted=encrypted)
+    with monkeypatch.context() as patched:
+
+        async def crash(*_: object) -> None:
+            raise RuntimeError("power cut")
+
+        patched.setattr(outbox, "sent", crash)
+        event = await ines.say(room, "@pailkeeper help")
+        await ines.answer_to(room, event, bot.user.id)
+        assert bot.task is not None
+        with pytest.raises(RuntimeError, match="power cut"):
+            await bot.task
+        bot.task = None
+    assert bot.rows("SELECT count(*) FROM outbox WHERE sent_as IS NULL") == [(1,)]
+    bot.start()
+    last = await ines.say(room, "@pailkeeper help")
+    await ines.answer_to(room, last, bot.user.id)
+    assert bot.replies(ines, room) == [event, last]
+
+
+@pytest.mark.parametrize("encrypted", [True, False], ids=["encrypted", "plain"])
+async def test_a_bot_killed_before_it_could_send_answers_afterwards(
+    street: Street, encrypted: bool
+) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines, encrypted=encrypted)
+    await bot.stop()
+    # The homeserver takes one message a second: answers pile up in the outbox.
+    street.limit(bot.user, per_second=1, burst=1)
+    process = await asyncio.create_subprocess_exec(
+        sys.executable, "-m", "bot", "run", "--home", str(bot.home.folder)
+    )
+    events = [await ines.say(room, f"@pailkeeper help {number}") for number in range(8)]
+    await bot.comes_to(
+        "SELECT 1 FROM outbox WHERE kind = 'reply' GROUP BY kind HAVING count(*) = 8"
+    )
+    process.send_signal(signal.SIGKILL)
+    await process.wait()
+    assert len(bot.replies(ines, room)) < 8
+    street.limit(bot.user, per_second=0, burst=0)
+    bot.start()
+    await ines.answer_to(room, events[-1], bot.user.id)
+    assert bot.replies(ines, room) == events
+
+
+async def test_many_kills_neither_lose_nor_double_an_answer(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    await bot.stop()
+    events: list[str] = []
+    for seconds in (0.7, 0.9, 1.1, 1.3):
+        process = await asyncio.create_subprocess_exec(
+            sys.executable, "-m", "bot", "run", "--home", str(bot.home.folder)
+        )
+        async with asyncio.TaskGroup() as both:
+            killing = both.create_task(asyncio.sleep(seconds))
+            while not killing.done():
+                events.append(await ines.say(room, "@pailkeeper help"))
+        process.send_signal(signal.SIGKILL)
+        await process.wait()
+    bot.start()
+    await ines.answer_to(room, events[-1], bot.user.id)
+    assert bot.replies(ines, room) == events
+
+
+async def test_a_mark_that_is_there_already_counts_as_put(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    event = await ines.say(room, "hello there")
+    await bot.stop()
+    for number in range(2):
+        mark = Message(tx_id=f"mark-{number}", kind="reaction", body="👍", to_event=event)
+        await put(bot, room, mark)
+    bot.start()
+    await bot.comes_to("SELECT 1 FROM outbox WHERE tx_id = 'mark-1' AND sent_as IS NOT NULL")
+    assert bot.rows("SELECT count(*) FROM outbox WHERE refused IS NOT NULL") == [(0,)]
+
+
+async def test_one_room_that_refuses_does_not_silence_the_others(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    mute = await street.room_with(bot, ines, encrypted=False)
+    open_room = await street.room_with(bot, ines)
+    levels = {"users": {}, "events_default": 50}
+    await ines.client.room_put_state(mute, "m.room.power_levels", levels)
+    await ines.say(mute, "@pailkeeper help")
+    event = await ines.say(open_room, "@pailkeeper help")
+    await ines.answer_to(open_room, event, bot.user.id)
+    await bot.comes_to("SELECT 1 FROM outbox WHERE refused = 'M_FORBIDDEN'")
+
+
+async def test_an_old_message_that_went_out_is_not_sent_again(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    event = await ines.say(room, "@pailkeeper help")
+    await ines.answer_to(room, event, bot.user.id)
+    await bot.stop()
+    (sent,) = bot.rows("SELECT sent_as FROM outbox WHERE tx_id = ?", f"re-{event}")
+    db = await Database.open(bot.home.book)
+    try:
+        async with db.transaction():
+            yesterday = clock.now() - timedelta(days=2)
+            await db.write(
+                "UPDATE outbox SET sent_as = NULL, made_at = ? WHERE tx_id = ?",
+                (int(yesterday.timestamp() * 1000), f"re-{event}"),
+            )
+        async with connected(bot.home, bot.account) as client:
+            await client.sync(full_state=True)
+            sender = Sender(client, db, clock.now)
+            stop = asyncio.Event()
+            working = asyncio.create_task(sender.work(stop))
+            await bot.comes_to("SELECT 1 FROM outbox GROUP BY 1 HAVING count(*) = count(sent_as)")
+            stop.set()
+            sender.bell.ring()
+            await working
+    finally:
+        await db.close()
+    assert bot.rows("SELECT sent_as FROM outbox WHERE tx_id = ?", f"re-{event}") == [sent]

@@ -1,0 +1,189 @@
+"""Dilutions against the trade's statements, worked out by hand."""
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from handlers.practice.dilution import PARTS, USES, Use, dilute, parts_in, use_named
+from handlers.practice.figure import Refused
+from handlers.practice.units import LITRES
+
+US_SPOON = LITRES["us_tablespoon"] * 1000
+
+
+@pytest.mark.parametrize(
+    ("liquid_ml", "water_l", "parts", "source"),
+    [
+        (US_SPOON, LITRES["us_gallon"], 256.0, "NIST HB 44: 256 tablespoons to the US gallon"),
+        (30, 5, 166.7, "a NZ supplier's '1:100'"),
+        (2 * US_SPOON, 5, 169.1, "the same with US spoons"),
+        (40, 5, 125.0, "the same with Australian spoons"),
+        (5, 1, 200.0, "a US newspaper: 1 tsp to the litre"),
+        (LITRES["us_teaspoon"] * 1000, 1, 202.9, "the same with a US teaspoon"),
+        (100, 10, 100.0, "by definition"),
+    ],
+)
+def test_what_is_taught_turned_into_its_true_ratio(
+    liquid_ml: float, water_l: float, parts: float, source: str
+) -> None:
+    assert dilute(liquid_ml=liquid_ml, water_l=water_l).parts == pytest.approx(parts, abs=0.05), (
+        source
+    )
+
+
+@pytest.mark.parametrize(
+    ("parts", "per_litre", "per_us_gallon", "spoons"),
+    # Litres and gallons by NIST: mL to the litre, mL and tablespoons to the US gallon of water.
+    [
+        (100, 10.0, 37.85, 2.560),
+        (200, 5.0, 18.93, 1.280),
+        (256, 3.91, 14.79, 1.0),
+        (300, 3.33, 12.62, 0.853),
+        (500, 2.0, 7.57, 0.512),
+        (1000, 1.0, 3.79, 0.256),
+    ],
+)
+def test_the_table_of_mixes(
+    parts: float, per_litre: float, per_us_gallon: float, spoons: float
+) -> None:
+    assert dilute(water_l=1, parts=parts).liquid_ml == pytest.approx(per_litre, abs=0.005)
+    gallon = dilute(water_l=LITRES["us_gallon"], parts=parts).liquid_ml
+    assert gallon == pytest.approx(per_us_gallon, abs=0.005)
+    assert gallon / US_SPOON == pytest.approx(spoons, abs=0.001)
+
+
+def test_a_can_filled_up_is_not_a_can_poured_on() -> None:
+    # One part in 101 of a 10 L mix is 99.0 mL; 10 L of water take 100 mL and make 10.1 L.
+    assert dilute(total_l=10, parts=100).liquid_ml == pytest.approx(99.0099, abs=0.001)
+    poured = dilute(water_l=10, parts=100)
+    assert (poured.liquid_ml, poured.total_l) == pytest.approx((100, 10.1))
+    assert dilute(total_l=10, parts=parts_in(100)).liquid_ml == pytest.approx(100)
+
+
+def test_liquid_on_hand() -> None:
+    found = dilute(liquid_ml=250, use="pot")
+    assert (found.water_l, found.total_l) == pytest.approx((125, 125.25))
+    assert dilute(liquid_ml=250, parts=100).total_l == pytest.approx(25.25)
+
+
+def test_thinning_twice_by_ten_is_one_in_121() -> None:
+    first = dilute(liquid_ml=10, parts=10)
+    second = dilute(liquid_ml=first.total_l * 1000, parts=10)
+    assert second.total_l * 1000 / 10 == pytest.approx(121)
+
+
+def test_an_amount_alone_is_for_established_beds() -> None:
+    found = dilute(water_l=9)
+    assert found.use == "bed"
+    assert (found.liquid_ml, found.parts) == pytest.approx((90, 100))
+
+
+@pytest.mark.parametrize(
+    ("words", "use"),
+    [
+        ("established beds", "bed"),
+        ("house-plants", "pot"),
+        ("house plants", "pot"),
+        ("tomatoes", "bed"),
+        ("seedlings in pots", "seedling"),
+        ("the garden", "bed"),
+        ("Leaves", "leaf"),
+        ("kitchen drain", "drain"),
+    ],
+)
+def test_uses_by_their_words(words: str, use: Use) -> None:
+    assert use_named(words) == use
+
+
+def test_tender_plants_get_no_stronger_mix_than_beds() -> None:
+    # Footer 2013 ch. 8: 100 to 1 for soil, 500 to 1 on leaves; the trade 1:500 to 1:1000 for pots.
+    strength = [PARTS[use].value for use in ("drain", "bed", "pot", "seedling")]
+    assert strength == sorted(strength)
+    assert PARTS["bed"].value == 100
+    assert PARTS["leaf"].value == 500
+
+
+def test_drains_get_it_undiluted() -> None:
+    found = dilute(liquid_ml=500, use="drain")
+    assert (found.water_l, found.parts, found.total_l) == (0, 0, 0.5)
+    assert "Undiluted" in found.lines[0]
+    with pytest.raises(Refused, match="how much liquid"):
+        dilute(water_l=5, use="drain")
+
+
+def test_a_spoon_to_the_gallon_is_told_kindly_and_truly() -> None:
+    lines = dilute(liquid_ml=US_SPOON, water_l=LITRES["us_gallon"]).lines
+    assert "1:256, milder than 1:100" in lines[1]
+    assert "2½ US tablespoons" in lines[1]
+    assert len(dilute(water_l=9, parts=100).lines) == 1
+
+
+def test_a_strong_mix_is_pointed_out() -> None:
+    assert "stronger than the usual 1:100" in dilute(liquid_ml=100, water_l=1).lines[1]
+    assert "stronger than the usual 1:500" in dilute(liquid_ml=9, water_l=1, use="leaf").lines[1]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        {},
+        {"parts": 100.0},
+        {"liquid_ml": 0.0, "parts": 100.0},
+        {"liquid_ml": -5.0, "parts": 100.0},
+        {"water_l": -5.0, "parts": 100.0},
+        {"water_l": 1e9, "parts": 100.0},
+        {"total_l": 0.0, "parts": 100.0},
+        {"water_l": 1.0, "parts": -1.0},
+        {"water_l": 1.0, "parts": 1e9},
+        {"water_l": float("nan"), "parts": 100.0},
+        {"liquid_ml": 100.0, "water_l": 10.0, "parts": 300.0},
+        {"liquid_ml": 100.0, "water_l": 10.0, "total_l": 12.0},
+        {"liquid_ml": 2000.0, "total_l": 1.0},
+        {"water_l": 2.0, "total_l": 2.0},
+        {"water_l": 3.0, "total_l": 2.0},
+        {"water_l": 0.0, "parts": 100.0},
+        {"liquid_ml": 0.001, "water_l": 1000.0},
+    ],
+)
+def test_what_cannot_be_mixed_is_refused(said: dict[str, float]) -> None:
+    with pytest.raises(Refused) as refused:
+        dilute(
+            liquid_ml=said.get("liquid_ml"),
+            water_l=said.get("water_l"),
+            total_l=said.get("total_l"),
+            parts=said.get("parts"),
+        )
+    assert str(refused.value).endswith(".")
+
+
+@pytest.mark.parametrize("words", ["", "the cat", "1:100"])
+def test_an_unknown_use_is_asked_for(words: str) -> None:
+    with pytest.raises(Refused, match="seedlings"):
+        use_named(words)
+
+
+def test_one_in_less_than_one_is_nothing() -> None:
+    with pytest.raises(Refused):
+        parts_in(0.5)
+
+
+@given(st.floats(min_value=0.1, max_value=1e4), st.floats(min_value=1, max_value=5000))
+def test_any_two_figures_give_the_same_mix(liquid_ml: float, parts: float) -> None:
+    assume(liquid_ml * parts / 1000 < 19000)
+    mix = dilute(liquid_ml=liquid_ml, parts=parts)
+    again = (
+        dilute(liquid_ml=mix.liquid_ml, water_l=mix.water_l),
+        dilute(liquid_ml=mix.liquid_ml, total_l=mix.total_l),
+        dilute(water_l=mix.water_l, total_l=mix.total_l),
+        dilute(water_l=mix.water_l, parts=mix.parts),
+        dilute(total_l=mix.total_l, parts=mix.parts),
+    )
+    for other in again:
+        for name in ("liquid_ml", "water_l", "total_l", "parts"):
+            assert getattr(other, name) == pytest.approx(getattr(mix, name), rel=1e-6)
+
+
+@given(st.floats(min_value=0.1, max_value=1000), st.sampled_from(USES))
+def test_liquid_and_water_make_the_mix(liquid_ml: float, use: Use) -> None:
+    mix = dilute(liquid_ml=liquid_ml, use=use)
+    assert mix.liquid_ml / 1000 + mix.water_l == pytest.approx(mix.total_l)

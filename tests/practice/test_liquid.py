@@ -1,0 +1,29 @@
+"""Liquid to expect, within the trade's 0 to 100 mL to the kilogram."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from handlers.practice.figure import Refused
+from handlers.practice.kinds import KINDS, Kind
+from handlers.practice.liquid import liquid
+
+
+@given(st.sampled_from(KINDS), st.floats(0.1, 100))
+def test_it_stays_in_the_range_of_the_trade(kind: Kind, mass: float) -> None:
+    found = liquid(mass, {kind: 1.0})
+    assert 0 <= found.low_l <= found.expected_l <= found.high_l
+    assert found.high_l == pytest.approx(mass * 0.1)
+
+
+def test_fruit_and_vegetables_give_more_than_rice_and_meat() -> None:
+    # A supplier's text: little or none is no fault, fruit and vegetables give more.
+    for juicy in ("fruit", "vegetable"):
+        assert liquid(10, {juicy: 1.0}).expected_l > 0.4
+    for dry in ("grain", "paper", "meat"):
+        assert liquid(10, {dry: 1.0}).expected_l < 0.1
+
+
+def test_no_scraps_no_answer() -> None:
+    with pytest.raises(Refused):
+        liquid(0)
