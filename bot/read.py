@@ -26,9 +26,13 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
         description="Reads one message a line (a JSON object with body, at and sender, or plain "
         "text) and prints one JSON object a line with the acts it means.",
     )
-    parser.add_argument("--zone", type=_zone, default="UTC", metavar="IANA", help="time zone of the group")
+    parser.add_argument(
+        "--zone", type=_zone, default="UTC", metavar="IANA", help="time zone of the group"
+    )
     parser.add_argument("--units", choices=("metric", "us", "imperial"), default="metric")
-    parser.add_argument("--bins", type=_names, default=(), metavar="A,B,…", help="names of its bins")
+    parser.add_argument(
+        "--bins", type=_names, default=(), metavar="A,B,…", help="names of its bins"
+    )
     parser.add_argument("--members", type=_names, default=(), metavar="A,B,…", help="its members")
     parser.add_argument("--explain", action="store_true", help="print what each word was read as")
     parser.set_defaults(run=run)

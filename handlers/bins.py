@@ -5,7 +5,7 @@ from collections.abc import Collection, Sequence
 from handlers.answer import Answer, Query, Turn
 from handlers.dues import DUTIES, is_shown_on
 from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume, when
-from handlers.practice.figure import listed
+from handlers.practice.figure import Refused, listed
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Ask, Open
 from handlers.state import BinState, Stage, look_up
@@ -27,7 +27,10 @@ async def opened(act: Open, turn: Turn) -> Answer:
         state = await look_up(turn.book, known, turn.today)
         if state.number and state.run.stage(turn.today) != "in the ground":
             return Answer(entries=[entry], say=_known(state, act, turn))
-    bed = first_bed(tablespoon=spoon(turn.units))
+    try:
+        bed = first_bed(capacity_l=act.capacity_l, tablespoon=spoon(turn.units))
+    except Refused as refused:
+        return Answer(say=f"{refused} Nothing is written down.")
     size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
     shared = ", for everybody" if act.shared else ""
     lines = [

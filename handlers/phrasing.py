@@ -45,8 +45,8 @@ def volume(litres: float, units: Units) -> str:
 
 
 def spoon(units: Units) -> Spoon:
-    """The tablespoon of the group's kitchens."""
-    return units
+    """The tablespoon of the group's kitchens: British ones hold 15 mL, as metric ones do."""
+    return "us" if units == "us" else "metric"
 
 
 def starter(tablespoons: float, grams: float, units: Units) -> str:

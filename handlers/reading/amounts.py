@@ -29,17 +29,89 @@ class Amount(NamedTuple):
 
 
 _BETWEEN = frozenset(
-    ["good", "big", "small", "large", "little", "wee", "heaped", "heaping", "level", "full", "scant", "more", "whole", "extra", "rounded", "massive", "decent", "generous", "huge", "tiny", "wholesome", "overflowing", "packed", "size", "sized", "of"]
+    [
+        "good",
+        "big",
+        "small",
+        "large",
+        "little",
+        "wee",
+        "heaped",
+        "heaping",
+        "level",
+        "full",
+        "scant",
+        "more",
+        "whole",
+        "extra",
+        "rounded",
+        "massive",
+        "decent",
+        "generous",
+        "huge",
+        "tiny",
+        "wholesome",
+        "overflowing",
+        "packed",
+        "size",
+        "sized",
+        "of",
+    ]
 )
 _ABOUT = frozenset(
-    ["about", "abt", "bout", "around", "round", "roughly", "approx", "approximately", "like", "maybe", "~", "nearly", "almost", "circa", "ca", "guess", "guessing", "probably", "say"]
+    [
+        "about",
+        "abt",
+        "bout",
+        "around",
+        "round",
+        "roughly",
+        "approx",
+        "approximately",
+        "like",
+        "maybe",
+        "~",
+        "nearly",
+        "almost",
+        "circa",
+        "ca",
+        "guess",
+        "guessing",
+        "probably",
+        "say",
+    ]
 )
 _PH = frozenset({"of", "is", "was", "at", "about", "around", "reads", "reading", "=", ":", "now"})
 _ISH = frozenset({"ish", "or so", "approx", "roughly", "maybe", "probably", "ishish"})
 _MASSY = ("mass", "volume")
 _OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
 _ENDINGS = frozenset(
-    [".", ",", ";", "!", "?", ")", "☺", "in", "into", "to", "from", "off", "out", "of", "today", "this", "now", "later", "and", "n", "then", "so", "after", "\n"]
+    [
+        ".",
+        ",",
+        ";",
+        "!",
+        "?",
+        ")",
+        "☺",
+        "in",
+        "into",
+        "to",
+        "from",
+        "off",
+        "out",
+        "of",
+        "today",
+        "this",
+        "now",
+        "later",
+        "and",
+        "n",
+        "then",
+        "so",
+        "after",
+        "\n",
+    ]
 ) | {"\n"}
 _MONEY_SIGNS = frozenset({"£", "$", "€"})
 _FOOT_MARKS = frozenset({"'", "′"})
@@ -88,7 +160,9 @@ class _Reader:
         if norm in _MONEY_SIGNS:
             return self.price(i)
         number = read_number(self.words, i)
-        if number is None or any(k in self.taken for k in range(i, number.end)):
+        if number is None:
+            return self.vessel_of(i)
+        if any(k in self.taken for k in range(i, number.end)):
             return None
         return self.area(number) or self.measured(number) or self.nested(number)
 
@@ -165,9 +239,15 @@ class _Reader:
             part = read_number(words, end + 1)
             if part is not None and part.fraction and part.value < 1 and part.end > end + 1:
                 after = words[part.end].norm if part.end < len(words) else ""
-                if self.unit(part) is None and after not in ("of", "its", "the"):
+                beyond = words[part.end + 1].norm if part.end + 1 < len(words) else ""
+                if self.bare(part) and not (after == "of" and beyond in ("a", "an")):
                     return value + part.value, part.end
         return value, end
+
+    def bare(self, part: Number) -> bool:
+        """Whether no unit of its own stands right behind the part."""
+        at = part.end
+        return at >= len(self.words) or self.words[at].norm not in self.table
 
     def repeated(self, number: Number) -> Amount | None:
         """ "200 ml and then another 150": a bare number that takes the last unit."""
@@ -216,6 +296,15 @@ class _Reader:
             return None
         unit, end = unit_there
         return Amount(at, end, unit.quantity, unit.factor, True, True)
+
+    def vessel_of(self, at: int) -> Amount | None:
+        """ "Jam jar of bacon grease": one vessel, without its article."""
+        if self.words[at].kind != "word" or at and self.words[at - 1].norm in ("the", "my", "that"):
+            return None
+        vessel = self.vessel_at(at)
+        if vessel is None or self.words[vessel.end : vessel.end + 1] == []:
+            return None
+        return vessel if self.words[vessel.end].norm in ("of", "o", "full") else None
 
     def area(self, number: Number) -> Amount | None:
         """ "4 by 8 feet", "1.2 x 2.4 m"."""

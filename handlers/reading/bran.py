@@ -58,9 +58,11 @@ def _is_mixed(group: Group) -> bool:
         return (
             "ferment" in norms
             or "fermenting" in norms
-            or ("on" in norms
-            and bool(_of_bran(group))
-            and (_SPRINKLED.isdisjoint(norms) and not group.items))
+            or (
+                "on" in norms
+                and bool(_of_bran(group))
+                and (_SPRINKLED.isdisjoint(norms) and not group.items)
+            )
         )
     if plain in ("do", "start", "bag"):
         return "batch" in norms or bool(_of_bran(group))

@@ -62,7 +62,9 @@ _WEEKDAYS = {
      "domingo": 6, "montag": 0, "samstag": 5, "sonntag": 6}  # fmt: skip
 # "sat" and "sun", "wed" and "fri" are words too: a day only behind one of these.
 _SHORT = {"sat": 5, "sun": 6, "wed": 2, "mon": 0}
-_BEFORE_SHORT = frozenset(["on", "last", "this", "next", "since", "by", "until", "every", "till", "from"])
+_BEFORE_SHORT = frozenset(
+    ["on", "last", "this", "next", "since", "by", "until", "every", "till", "from"]
+)
 _MONTHS = {
     name: i
     for i, names in enumerate(
@@ -86,10 +88,28 @@ _FEASTS = {
     "christmas": (12, 25), "xmas": (12, 25),
 }  # fmt: skip
 _ENDS = frozenset({"st", "nd", "rd", "th"})
-_ASIDE = frozenset(["since", "until", "till", "from", "of", "by", "before", "every", "for", "between", "like", "each"])
+_ASIDE = frozenset(
+    [
+        "since",
+        "until",
+        "till",
+        "from",
+        "of",
+        "by",
+        "before",
+        "every",
+        "for",
+        "between",
+        "like",
+        "each",
+    ]
+)
 _NUMERIC = re.compile(r"(\d{1,2})([/.])(\d{1,2})(?:\2(\d{2}|\d{4}))?")
 _ISO = re.compile(r"\d{4}-\d\d?-\d\d?")
-_DAY_PARTS = frozenset(["morning", "afternoon", "evening", "night", "nite", "am", "pm", "arvo", "lunch", "lunchtime"])
+_BEHIND_A_DAY = frozenset("i we he she they put added and the it in to at morning night".split())
+_DAY_PARTS = frozenset(
+    ["morning", "afternoon", "evening", "night", "nite", "am", "pm", "arvo", "lunch", "lunchtime"]
+)
 
 
 def read_days(
@@ -151,9 +171,16 @@ class _Reader:
         for length in (4, 3, 2, 1):
             known = self.norms[i : i + length]
             month_day = _FEASTS.get(" ".join(known)) if len(known) == length else None
-            if month_day is not None:
+            if month_day is not None and self.dates(i, i + length):
                 return self.yearly(i, i + length, *month_day)
         return None
+
+    def dates(self, start: int, end: int) -> bool:
+        """Whether a feast names the day, and not a thing of that day ("Christmas pudding")."""
+        after = self.norms[end] if end < len(self.norms) else ""
+        before = self.norms[start - 1] if start else ""
+        free = not after or not after[0].isalpha() or after in _BEHIND_A_DAY
+        return free and before not in ("for", "the", "happy", "merry", "till", "until", "since")
 
     def offset(self, i: int) -> Day | None:
         for phrase, offset in _FIRST_OF_OFFSET[self.norms[i]]:

@@ -13,7 +13,7 @@ from handlers.reading.sentences import Clause, VerbUse
 
 _RECORDS = frozenset({"layer", "drain", "open", "seal", "bury", "batch", "stock"})
 _ADDS = frozenset({"", ",", "and", "n", "&", "+", "(", ")", ":", "-", "→", "plus", "y", "then", "[", "]",
-                   "und", "et", "|", "=", ">", "or", "so", "as"})  # fmt: skip
+                   "und", "et", "|", "=", ">", "or", "so", "as", "after", "before", "since", "with"})  # fmt: skip
 
 
 @dataclass(slots=True)
@@ -70,6 +70,8 @@ def groups_of(message: Message) -> list[Group]:
     out: list[Group] = []
     for clause in message.clauses:
         one = _alone(message, clause)
+        if clause.joint in _ASIDE and clause.verb is not None and out:
+            continue
         last = out[-1] if out and out[-1].clauses[-1].sentence == clause.sentence else None
         if last is None:
             out.append(one)
@@ -79,7 +81,33 @@ def groups_of(message: Message) -> list[Group]:
             out[-1] = _merged(last, one)
         else:
             out.append(one)
+    return _completed(out)
+
+
+_ASIDE = frozenset({"which", "who", "although", "though"})
+
+
+def _completed(groups: list[Group]) -> list[Group]:
+    """ "That's the carcass in big blue. 2.1 kg": a bare amount completes the report before it."""
+    out: list[Group] = []
+    for group in groups:
+        last = out[-1] if out else None
+        if last is not None and _completes(last, group):
+            for clause in group.clauses:
+                last.take(clause)
+        else:
+            out.append(group)
     return out
+
+
+def _completes(last: Group, group: Group) -> bool:
+    bare = group.verb is None and group.sense == "none" and not group.bins and not group.days
+    if not bare or not group.measured() or last.measured():
+        return False
+    told = last.sense == "did" or (last.sense == "none" and bool(last.bins))
+    if not told or not (last.bins or last.verb and not last.verb.verb.classes.isdisjoint(_RECORDS)):
+        return False
+    return bool(last.items) != bool(group.items) or not last.items
 
 
 def _alone(message: Message, clause: Clause) -> Group:
@@ -106,6 +134,8 @@ def _conflicts(last: Group, one: Group) -> bool:
     other_bin = bool(last.names() and one.names() and set(last.names()) != set(one.names()))
     told = [d for d in last.days if not d.aside]
     own = [d for d in one.days if not d.aside]
+    if one.norms[-1:] == ["out"] and last.measured():
+        return True
     other_day = bool(told and own and told[-1].past != own[0].past)
     return other_bin or other_day
 
@@ -116,8 +146,10 @@ def _introduces(last: Group, one: Group) -> bool:
         return False
     if one.verb.verb.classes.isdisjoint(_RECORDS):
         return False
-    if any(c.joint in ("and", "but", "so") for c in one.clauses):
+    if one.clauses[0].joint in ("and", "but", "so", "then", "n", "&"):
         return bool(last.days) and not last.measured() and not last.items
+    if last.bins and (last.measured() or last.items):
+        return False
     return not _conflicts(last, one) and not (last.measured() and one.measured())
 
 

@@ -152,7 +152,22 @@ def _is_generic(food: Food) -> bool:
 
 _LEFTOVER_WORDS = frozenset({"leftover", "left over", "leftovers", "cooked", "cooked food"})
 _SCRAP_NAMES = frozenset(
-    ["scrap", "scraps", "food", "scrap", "kitchen", "scrap", "kitchen", "waste", "food", "waste", "leftover", "leftovers", "waste", "slops"]
+    [
+        "scrap",
+        "scraps",
+        "food",
+        "scrap",
+        "kitchen",
+        "scrap",
+        "kitchen",
+        "waste",
+        "food",
+        "waste",
+        "leftover",
+        "leftovers",
+        "waste",
+        "slops",
+    ]
 )
 
 
@@ -279,6 +294,9 @@ def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float
         if share is None or share >= 1 or (share < 0.4 and not generic and share in (0.1, 0.3)):
             return [(specific[0], 1.0)]
         return [(specific[0], share), (rest, 1 - share)]
+    whole = [item for item in specific if item.share is not None and item.share >= 1]
+    if whole:
+        return [(item, 1.0) for item in whole]
     stated = sum(item.share or 0.0 for item in specific)
     open_ones = [item for item in specific if item.share is None]
     if not open_ones:

@@ -93,8 +93,9 @@ def read_message(text: str, context: Context) -> Message:
     said = said_bins(words, norms, taken_by_days | _indexes(amounts) | _indexes(members))
     bins = tuple(sorted((*bins, *said)))
     marks = [m for m in vocabulary().find(norms) if not _inside(m, taken)]
-    items = tuple(i for i in find_items(words, marks))
     signs = find_signs(norms, marks)
+    used = _indexes(s for s in signs if s.plain or s.end - s.start > 1) | _indexes(amounts)
+    items = tuple(i for i in find_items(words, marks) if i.start not in used)
     held = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(_food_marks(marks))
     sentences = sentences_of(words, held)
     names = frozenset(norms[i] for m in members for i in range(m.start, m.end))
@@ -110,7 +111,7 @@ def _local(context: Context) -> datetime:
     return context.at.astimezone(context.zone)
 
 
-def _indexes(spans: Iterable[BinRef | Day | Amount | MemberRef | Mark]) -> frozenset[int]:
+def _indexes(spans: Iterable[BinRef | Day | Amount | MemberRef | Mark | Seen]) -> frozenset[int]:
     return frozenset(i for span in spans for i in range(span.start, span.end))
 
 

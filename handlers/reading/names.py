@@ -237,7 +237,10 @@ def _numbered(
 
 
 _SPELLED = {
-    word: str(n) for n, word in enumerate(["one", "two", "three", "four", "five", "six", "seven", "eight", "nine"], 1)
+    word: str(n)
+    for n, word in enumerate(
+        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine"], 1
+    )
 }
 
 

@@ -56,8 +56,8 @@ _TOTALS = words_in("total totals altogether far together year month week collect
 _CUSTODY = words_in("who whose who's whos")
 _TURN = words_in("turn week has have got keeper keeping keeps take taking rota next duty minding looking "
                  "looks charge holds holding host hosting mind schedule with go job")  # fmt: skip
-_CRAFT = words_in("bokashi bran scraps leachate ferment fermented fermenting fermentation bin bins bucket "
-                  "buckets pail pails mould mold starter lid trench layer layers peels")  # fmt: skip
+_CRAFT = words_in("bokashi scraps leachate ferment fermented fermenting fermentation bin bins bucket "
+                  "buckets pail pails mould mold lid trench layer layers peels")  # fmt: skip
 _OUTSIDE = words_in("match weather football shop recipe oven film movie flight holiday train bus spare car wifi "
                     "password parking sourdough muffins muffin birthday party bake cake kettle sofa")  # fmt: skip
 _WHY = frozenset({"why", "how come", "hows that", "how is that", "why is that", "where 's that from",
@@ -67,12 +67,15 @@ _WHY = frozenset({"why", "how come", "hows that", "how is that", "why is that", 
                   "why so many", "why so little", "where do you get that", "according to who"})  # fmt: skip
 
 
-def asks(message: Message) -> tuple[Act, ...]:
-    """The questions of a message that the bot can answer, each topic once."""
+def asks(message: Message, *, told: bool = False) -> tuple[Act, ...]:
+    """The questions of a message that the bot can answer, each topic once.
+
+    `told` says that the message also reports something, so that it asks only where it plainly asks.
+    """
     if message.context.after_bot and _bare(message) in _WHY:
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
     out: list[Ask] = []
-    for question in _questions(message):
+    for question in _questions(message, told):
         act = _ask(question)
         if act is not None and all(act.topic != other.topic for other in out):
             out.append(act)
@@ -87,16 +90,17 @@ def _bare(message: Message) -> str:
     )
 
 
-def _questions(message: Message) -> list[Question]:
+def _questions(message: Message, told: bool) -> list[Question]:
     """Sentences that ask, each with the sentence before it where it only sets the scene."""
     names = frozenset(message.norms[i] for m in message.members for i in range(m.start, m.end))
     out: list[Question] = []
     to_bot = bool(message.bot)
+    requests = to_bot and not told
     for k, sentence in enumerate(message.sentences):
         norms = message.norms[sentence.start : sentence.end]
         whole = is_question(norms, sentence.asked, names)
         part = any(c.sense == "ask" for c in message.clauses if c.sentence == k)
-        if not (whole or part or (sentence.asked and to_bot) or _requests(norms, to_bot)):
+        if not (whole or part or (sentence.asked and to_bot) or _requests(norms, requests)):
             continue
         start = sentence.start
         if k and not _tells(message, k - 1):
@@ -213,10 +217,9 @@ def _is_starter(q: Question) -> bool:
         {"need", "when", "time", "should", "soon", "want", "do", "who", "due", "enough"}
     ):
         return True
-    if (
-        "per" in q.words
-        or (not q.words.isdisjoint({"for", "on", "double", "layer", "meat", "sprinkle"})
-        and (q.words.isdisjoint({"left", "have", "remaining", "last", "run"})))
+    if "per" in q.words or (
+        not q.words.isdisjoint({"for", "on", "double", "layer", "meat", "sprinkle"})
+        and (q.words.isdisjoint({"left", "have", "remaining", "last", "run"}))
     ):
         return False
     if _amounts(q, "mass") and "left" not in q.words and "need" in q.words:
@@ -321,8 +324,7 @@ def _is_bin(q: Question) -> bool:
                                                                "when", "are", "has", "which", "?"}):  # fmt: skip
         return True
     return (
-        ("what" in q.words
-        and "in" in q.words)
+        ("what" in q.words and "in" in q.words)
         or any(
             p in q.text
             for p in ("in it", "how is", "how 's", "how much is in", "how much in", "what is in")

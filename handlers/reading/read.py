@@ -15,4 +15,5 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
     answer = replies(message)
     if answer:
         return answer
-    return (*records(message), *asks(message))
+    told = records(message)
+    return (*told, *asks(message, told=bool(told)))

@@ -1,8 +1,10 @@
 """Reports that belong in the book, from the groups of a message."""
 
 from collections.abc import Sequence
+from dataclasses import fields, replace
+from typing import Any
 
-from handlers.reading.acts import Act, Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
+from handlers.reading.acts import Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.bran import batch_of, stock_of
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_of
@@ -17,7 +19,7 @@ Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
 _READERS = (open_of, batch_of, stock_of, drain_of, seal_of, bury_of, layer_of)
 
 
-def records(message: Message) -> tuple[Act, ...]:
+def records(message: Message) -> tuple[Record, ...]:
     """Acts of record that the message tells of, in order, observations of a bin joined."""
     groups = groups_of(message)
     told: list[tuple[int, Record]] = []
@@ -34,7 +36,41 @@ def records(message: Message) -> tuple[Act, ...]:
         next(at for at, act in seen if (act.bin, act.on) == (one.bin, one.on)) for one in joined
     ]
     together: list[tuple[int, Record]] = [*told, *zip(starts, joined, strict=True)]
-    return tuple(act for _, act in sorted(together, key=lambda pair: pair[0]))
+    return _once([act for _, act in sorted(together, key=lambda pair: pair[0])])
+
+
+def _once(acts: list[Record]) -> tuple[Record, ...]:
+    """Two acts of one kind that say one thing in two breaths are one."""
+    out: list[Record] = []
+    for act in acts:
+        i = next((i for i, other in enumerate(out) if _says_same(other, act)), None)
+        if i is None:
+            out.append(act)
+        else:
+            out[i] = _completed(out[i], act)
+    return tuple(out)
+
+
+def _says_same(first: Record, second: Record) -> bool:
+    """Whether nothing that the one says is said otherwise by the other."""
+    if type(first) is not type(second) or isinstance(first, (Batch, Stock, Observe)):
+        return False
+    one, other = _said(first), _said(second)
+    amounts = {"mass_kg", "volume_l"}
+    if amounts & one.keys() and amounts & other.keys():
+        return False
+    return all(one[name] == other[name] for name in one.keys() & other.keys() - {"on"})
+
+
+def _said(act: Record) -> dict[str, Any]:
+    values = {f.name: getattr(act, f.name) for f in fields(act) if f.name != "rules"}
+    if values.get("materials") == {"mixed": 1.0}:
+        del values["materials"]
+    return {name: value for name, value in values.items() if value is not None}
+
+
+def _completed(first: Record, second: Record) -> Record:
+    return replace(first, **{k: v for k, v in _said(second).items() if k not in _said(first)})
 
 
 def _record(groups: Sequence[Group], k: int) -> Record | None:

@@ -51,7 +51,7 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
     group = groups[k]
     if is_ahead(group) or not _is_told(group):
         return None
-    rule = _by_verb(groups, k) if group.verb is not None else _without_verb(groups, k)
+    rule = _rule(groups, k)
     if rule is None:
         return None
     mass, volume = amount_sum(scrap_amounts(group))
@@ -69,6 +69,15 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
     if made is None:
         return replace(act, materials={"mixed": 1.0})
     return replace(act, materials=made.shares, rich=made.rich)
+
+
+def _rule(groups: Sequence[Group], k: int) -> str | None:
+    group = groups[k]
+    if group.inherited is not None and scrap_amounts(group):
+        before = next((j for j in range(k) if groups[j] is group.inherited), None)
+        if before is not None and not _comes_out(group) and layer_of(groups, before) is not None:
+            return "and another amount"
+    return _by_verb(groups, k) if group.verb is not None else _without_verb(groups, k)
 
 
 def _without_amount(rule: str) -> bool:
@@ -179,6 +188,8 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     said = bool(scrap_amounts(group)) or any(not i.absent for i in group.items)
     if group.bins:
         return _into_bin(group, verb.plain, said)
+    if verb.plain in ("feed", "give") and "it" in group.norms and said:
+        return "it was fed" if any(g.bins for g in groups[:k]) else None
     if _has_other_target(group) or not said or verb.plain in _NEEDS_BIN:
         return None
     return _strong_without_bin(groups, k, verb.plain)
@@ -370,8 +381,10 @@ def _things_and_bin(group: Group) -> str | None:
     if _is_other_talk(group) or _owned(group):
         return None
     into = any(
-        (norms[b.start - 1 : b.start]
-        and norms[b.start - 1] in ("in", "into", "to", "→", "inside", "for"))
+        (
+            norms[b.start - 1 : b.start]
+            and norms[b.start - 1] in ("in", "into", "to", "→", "inside", "for")
+        )
         or norms[max(0, b.start - 2) : b.start][:1] == ["into"]
         for b in group.bins
     )

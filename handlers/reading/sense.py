@@ -25,7 +25,7 @@ _MODAL = words_in(
     "aiming aim tempted ready supposed meant mean means due expecting expect better fixing about "
     "considering dreaming promise promised remind musta gna volunteered offered decided willing try"
 )
-_SAID = words_in(
+SAID = words_in(
     "says said say saying told tells telling reckons reckoned reckon claims claimed heard hears "
     "thinks thought believes wrote writes suggested suggests recommends recommended asks asked "
     "swears swore insists insisted mentioned explained advised according apparently supposedly "
@@ -44,7 +44,7 @@ _BEFORE_ING = words_in(
 _SUBJECTS = words_in("i we he she they it you who u ye youse yous ya")
 _BE = words_in("am is are was were be been being get gets got getting 's")
 _FRONT = words_in("and n & then so but or plus also just today yesterday now ok okay right well "
-                  "finally already even only ah oh hi hey morning evening")  # fmt: skip
+                  "finally already even only ah oh hi hey morning evening bot pailkeeper please to @ can you could kindly")  # fmt: skip
 
 
 def sense_of(left: Sequence[str], verb: VerbForm, verb_word: str, names: frozenset[str]) -> Sense:
@@ -68,7 +68,7 @@ def _set_aside(left: Sequence[str], words: set[str]) -> Sense | None:
         return "not"
     if not words.isdisjoint(_IF):
         return "if"
-    if not words.isdisjoint(_SAID):
+    if not words.isdisjoint(SAID):
         return "said"
     if not words.isdisjoint(_HABIT) and "this" not in words:
         return "habit"
@@ -165,7 +165,7 @@ _SKIP = words_in(
 ) | {"\n"}
 _SUBJECT_LIKE = _SUBJECTS | words_in(
     "the a an my our your this that there these those his her their any all anyone anybody someone "
-    "everyone everybody one it's in onion"
+    "everyone everybody one bran starter liquid leachate juice"
 )
 
 
@@ -187,6 +187,21 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
     return marked and _asks_within(norms)
 
 
+def opens_question(norms: Sequence[str]) -> bool:
+    """Whether a clause within a sentence opens a question of its own ("..., how much is that")."""
+    k = 0
+    while k < len(norms) and norms[k] in _SKIP:
+        k += 1
+    after = norms[k + 1] if k + 1 < len(norms) else ""
+    if k >= len(norms):
+        return False
+    if norms[k] in ("how", "why"):
+        return after not in ("i", "we", "to", "it", "he", "she", "they", "the", "many's")
+    if norms[k] in ("what", "who", "whose", "which", "where", "when"):
+        return after in _AUX - {"had", "have", "has"} and norms[k] != "which" and norms[k] != "who"
+    return norms[k] in _AUX and after in ("i", "we", "you", "it", "they", "this", "that", "there")
+
+
 def _wh_asks(first: str, after: str, marked: bool) -> bool:
     if first == "what" and after in ("a", "an") and not marked:
         return False
@@ -194,15 +209,17 @@ def _wh_asks(first: str, after: str, marked: bool) -> bool:
         return (
             after in _AUX
             or after in ("to", "one", "bin", "is")
-            or (first == "who"
-            and (after not in ("'s",)))
+            or (first == "who" and (after not in ("'s",)))
         )
     return True
 
 
 def _inverted(first: str, after: str) -> bool:
-    if first in ("do", "did", "have", "had", "has", "was", "will", "may", "might", "must"):
+    if first in ("didnt", "isnt", "arent", "doesnt", "cant", "couldnt", "shouldnt", "wont", "wouldnt",
+                 "hasnt", "havent", "do", "did", "have", "had", "has", "was", "will", "may", "might", "must"):  # fmt: skip
         return after in _SUBJECTS or after in (
+            "bran",
+            "starter",
             "the",
             "my",
             "our",

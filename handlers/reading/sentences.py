@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from handlers.reading.marks import Mark
-from handlers.reading.sense import Sense, is_question, sense_of
+from handlers.reading.sense import SAID, Sense, is_question, opens_question, sense_of
 from handlers.reading.vocabulary import VerbForm, words_in
 from handlers.reading.words import Word
 
@@ -49,6 +49,7 @@ _JOINTS = words_in(
     "and n & but then so because cos cuz while whilst though although which when after before or + "
     "plus y und et since as bc than until"
 )
+_TIME_JOINTS = words_in("before after since until as than when while")
 _AUX = words_in(
     "have has had was were been is are am be being got 's 'd ive get just also then already finally only "
     "even both all never not didnt dont did didn will would could should can to i we he she they you "
@@ -84,20 +85,23 @@ def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
 def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int]) -> list[VerbUse]:
     """The words that stand as verbs, in order."""
     foods = {i for m in marks if m.tag == "food" for i in range(m.start, m.end)}
-    starts = {m.start for m in marks if m.tag == "food"}
     out: list[VerbUse] = []
     for mark in marks:
         if mark.tag != "verb" or mark.start in held:
             continue
-        if mark.start in foods and not _verb_before_food(words, mark, starts):
+        if mark.start in foods:
             continue
         if _stands_as_verb(words, mark, foods, held):
             out.append(VerbUse(mark.start, mark.end, mark.value))
-    return out
+    return [v for k, v in enumerate(out) if not _only_helps(words, v, out[k + 1 : k + 2])]
 
 
-def _verb_before_food(words: Sequence[Word], mark: Mark, starts: set[int]) -> bool:
-    return False
+def _only_helps(words: Sequence[Word], verb: VerbUse, after: Sequence[VerbUse]) -> bool:
+    """Whether "have", "do" or "got" only helps the verb behind it ("have you drained")."""
+    if verb.verb.plain not in ("have", "do", "get") or not after or after[0].verb.form == "plain":
+        return verb.verb.plain == "do" and bool(after) and after[0].start - verb.end <= 2
+    between = words[verb.end : after[0].start]
+    return len(between) <= 3 and all(w.norm in _AUX for w in between)
 
 
 def _stands_as_verb(
@@ -164,7 +168,7 @@ class _Cutter:
                 verb = inside[k] if inside else None
                 lead = joint if k == 0 else ""
                 previous = clauses[-1] if clauses else None
-                sense = self.sense(a, b, verb, lead, previous, sentence)
+                sense = self.sense(a, b, verb, lead, previous, sentence, number)
                 clauses.append(Clause(a, b, verb, sense, number, lead))
         return clauses
 
@@ -175,11 +179,7 @@ class _Cutter:
             norm = self.norms[i]
             if i in self.held or not (norm in _SOFT or norm in _JOINTS):
                 continue
-            if (
-                norm == "so"
-                and i + 1 < sentence.end
-                and self.norms[i + 1] in ("much", "many", "far")
-            ):
+            if self.leads_on(i, sentence.end):
                 continue
             if i > start:
                 out.append((start, i, joint))
@@ -192,6 +192,15 @@ class _Cutter:
         if start < sentence.end:
             out.append((start, sentence.end, joint))
         return out
+
+    def leads_on(self, i: int, end: int) -> bool:
+        """ "So much", "before midnight": words that join clauses, but here lead no clause."""
+        norm, after = self.norms[i], self.norms[i + 1] if i + 1 < end else ""
+        if norm == "so":
+            return after in ("much", "many", "far")
+        if norm not in _TIME_JOINTS:
+            return False
+        return not any(i < v.start <= i + 7 for v in self.verbs)
 
     def by_verb(self, start: int, end: int, verbs: Sequence[VerbUse]) -> list[tuple[int, int]]:
         if len(verbs) < 2:
@@ -214,11 +223,13 @@ class _Cutter:
         joint: str,
         previous: Clause | None,
         sentence: Sentence,
+        number: int,
     ) -> Sense:
-        if is_question(self.norms[start:end], sentence.asked, self.names):
+        first = previous is None or previous.sentence != number
+        if self.asks(start, end, first, sentence):
             return "ask"
         if verb is None:
-            return "none"
+            return "none" if SAID.isdisjoint(self.norms[start:end]) else "said"
         left = self.norms[start : verb.start]
         if joint in ("if", "unless", "once"):
             left = [joint, *left]
@@ -229,6 +240,13 @@ class _Cutter:
         if previous is None:
             return own
         return self.joined(own, left, verb, joint, previous)
+
+    def asks(self, start: int, end: int, first: bool, sentence: Sentence) -> bool:
+        """Whether a clause asks; one further on needs a question mark or an asking word."""
+        norms = self.norms[start:end]
+        if first or sentence.asked:
+            return is_question(norms, sentence.asked, self.names)
+        return opens_question(norms)
 
     def joined(
         self, own: Sense, left: Sequence[str], verb: VerbUse, joint: str, previous: Clause

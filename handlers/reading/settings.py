@@ -26,10 +26,10 @@ _SETTINGS = (
         r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon|midday)(?=$| )")),
     ("reminder time", re.compile(
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon)$")),
-    ("dose", re.compile(
+    ("habit", re.compile(
         r"\b(?:use|set|switch|change|go|follow)\b(?: \S+){0,4}? (?P<value>spoon|weight|spoons|weights)"
         r"(?: habit| rule| dose| doses| method| based)")),
-    ("dose", re.compile(
+    ("habit", re.compile(
         r"\b(?:set|change|switch)\b(?: the| our)? dos(?:e|es|ing|age)(?: habit| rule)? (?:to|by) (?:the )?(?P<value>spoon|weight)")),
 )  # fmt: skip
 _SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric", "pounds": "us",

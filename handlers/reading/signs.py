@@ -79,7 +79,7 @@ def _smelling(norms: Sequence[str], at: int) -> bool:
     for k in range(at - 1, max(-1, at - 1 - _SMELL_GAP), -1):
         if norms[k] in _SMELL:
             return True
-        if norms[k] in (".", "!", "?", ";", "\n"):
+        if norms[k] in (".", "!", "?", ";", "\n") or norms[k] == "," and at - k > 3:
             return False
     return at + 1 < len(norms) and (norms[at + 1] in _SMELL)
 
@@ -87,10 +87,11 @@ def _smelling(norms: Sequence[str], at: int) -> bool:
 def _describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
     """ "Rotten tomatoes", "dry coffee grounds", "sour cream": said of the food, not of the bin."""
     return any(
-        (food.start in (mark.end, mark.end + 1)
-        and norms[mark.end : food.start] in ([], ["old"]))
-        or (food.start <= mark.start < mark.end <= food.end
-        and food.end - food.start > mark.end - mark.start)
+        (food.start in (mark.end, mark.end + 1) and norms[mark.end : food.start] in ([], ["old"]))
+        or (
+            food.start <= mark.start < mark.end <= food.end
+            and food.end - food.start > mark.end - mark.start
+        )
         for food in foods
     )
 

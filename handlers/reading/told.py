@@ -161,11 +161,8 @@ def _does(group: Group, end: int) -> bool:
     """Whether the member at words[..:end] is the one who did it."""
     norms = group.message.norms
     if group.verb is None:
-        return (
-            (end < group.end
-            and norms[end] in (":", "-"))
-            or (end == group.end == len(norms)
-            and (norms[end - 2 : end - 1] == ["from"]))
+        return (end < group.end and norms[end] in (":", "-")) or (
+            end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"])
         )
     if not end <= group.verb.start:
         return False

@@ -84,11 +84,11 @@ REFUSED_INSIDE = {
     "an event of another room": {
         "type": "m.room.message",
         "room_id": "!other:sandbox.localhost",
-        "content": {"msgtype": "m.text", "body": "Added 5 kg of scraps to Rosemary"},
+        "content": {"msgtype": "m.text", "body": "Added 5 kg of scraps to the shed bin"},
     },
     "a redacted event": {
         "type": "m.room.message",
-        "content": {"msgtype": "m.text", "body": "Added 5 kg of scraps to Rosemary"},
+        "content": {"msgtype": "m.text", "body": "Added 5 kg of scraps to the shed bin"},
         "unsigned": {"redacted_because": {}},
     },
     "a list": [1],
@@ -114,7 +114,7 @@ async def test_state_and_redactions_inside_ciphertext_are_not_believed(
     room = await street.room_with(bot, ines)
     await ines.invite(room, mallory.user)
     await mallory.join(room)
-    victim = await ines.say(room, "Added 2 kg of scraps to Rosemary")
+    victim = await ines.say(room, "Added 2 kg of scraps to the shed bin")
     await ines.answer_to(room, victim, bot.user.id)
     await mallory.say(room, "hello there")
     for plain in REFUSED_INSIDE.values():

@@ -95,10 +95,10 @@ async def test_a_bot_that_is_taken_out_of_a_room_notes_it(street: Street, away: 
 async def test_nothing_from_before_the_bot_came_is_acted_upon(street: Street) -> None:
     ines, bot = await street.neighbour("ines"), street.bot()
     room = await street.room(ines, encrypted=False)
-    await ines.say(room, "Added 9 kg of scraps to Rosemary")
+    await ines.say(room, "Added 9 kg of scraps to the shed bin")
     bot.start()
     await ines.invite(room, bot.user.id)
     await ines.hears(room, bot.said())
-    event = await ines.say(room, "Added 2 kg of scraps to Rosemary")
+    event = await ines.say(room, "Added 2 kg of scraps to the shed bin")
     await ines.answer_to(room, event, bot.user.id)
     assert bot.rows("SELECT mass_kg FROM entry WHERE act = 'layer'") == [(2.0,)]

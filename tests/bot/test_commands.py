@@ -1,0 +1,152 @@
+"""The commands as a person at a shell meets them: real processes, real files."""
+
+import csv
+import io
+import json
+import subprocess
+import sys
+from pathlib import Path
+from typing import Any
+
+import pytest
+from icalendar import Calendar
+
+from bot.cli import COMMANDS
+
+ROOT = Path(__file__).parent.parent.parent
+SEASON = ROOT / "sample_logs" / "season.jsonl"
+
+
+def bot(*words: str, said: str = "") -> subprocess.CompletedProcess[str]:
+    return subprocess.run(
+        [sys.executable, "-m", "bot", *words],
+        cwd=ROOT,
+        input=said,
+        capture_output=True,
+        text=True,
+        encoding="utf-8",
+        timeout=60,
+        check=False,
+    )
+
+
+@pytest.mark.parametrize("command", ["", *COMMANDS])
+def test_every_command_explains_itself(command: str) -> None:
+    done = bot(*command.split(), "--help")
+    assert done.returncode == 0
+    assert "usage: python -m bot" in done.stdout
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ["compose"],
+        [],
+        ["replay"],
+        ["replay", "no-such-log.jsonl"],
+        ["replay", "README.md"],
+        ["replay", str(SEASON), "--zone", "Atlantis/Capital"],
+        ["export", "--book", "no-such-book.db"],
+        ["export", "--book", "README.md"],
+        ["reckon", "alchemy"],
+        ["reckon", "dose", "mass=-2kg"],
+        ["reckon", "dilution", "water=9L", "parts=0"],
+    ],
+    ids=" ".join,
+)
+def test_bad_usage_is_one_clear_line_and_status_2(words: list[str]) -> None:
+    done = bot(*words)
+    assert done.returncode == 2
+    assert done.stdout == ""
+    assert len(done.stderr.strip().splitlines()) == 1
+    assert "Traceback" not in done.stderr
+
+
+def test_the_demo_plays_a_season_and_ends_with_the_calendar() -> None:
+    done = bot("demo")
+    assert done.returncode == 0, done.stderr
+    body, calendar = done.stdout.split("The calendar on Tuesday 31 March:")
+    for wanted in ("tablespoons", "green mould", "keeps quiet", "Bury it", "takes the courtyard"):
+        assert wanted in body
+    assert "plant where the shed bin was buried" in calendar
+
+
+def replayed(path: Path) -> list[dict[str, Any]]:
+    done = bot("replay", str(SEASON), "--zone", "Europe/Lisbon", "--book", str(path), "--json")
+    assert done.returncode == 0, done.stderr
+    return [json.loads(line) for line in done.stdout.splitlines()]
+
+
+@pytest.fixture(scope="module")
+def book(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    path = tmp_path_factory.mktemp("books") / "season.db"
+    replayed(path)
+    return path
+
+
+def test_a_replay_prints_what_was_said_in_order(tmp_path: Path) -> None:
+    said = replayed(tmp_path / "season.db")
+    assert {item["kind"] for item in said} >= {"reply", "reaction", "digest"}
+    assert all(set(item) == {"at", "to", "kind", "body"} for item in said)
+    assert [item["at"] for item in said] == sorted(item["at"] for item in said)
+    assert all((item["to"] is None) == (item["kind"] == "digest") for item in said)
+
+
+def test_replaying_again_into_the_same_book_adds_and_says_nothing(tmp_path: Path) -> None:
+    path = tmp_path / "season.db"
+    replayed(path)
+    before = json.loads(bot("export", "--book", str(path)).stdout)
+    assert replayed(path) == []
+    assert json.loads(bot("export", "--book", str(path)).stdout) == before
+
+
+def test_the_book_exported_as_json(book: Path) -> None:
+    exported = json.loads(bot("export", "--book", str(book)).stdout)
+    assert set(exported) >= {"bins", "entries", "starter", "members"}
+    bins = {bin["name"]: bin for bin in exported["bins"]}
+    courtyard = bins["courtyard"]
+    assert courtyard["shared"] is True
+    assert courtyard["capacity_l"] == 30.0
+    assert courtyard["keeper"] == "Teodor"
+    assert courtyard["stage"] == "in the ground"
+    assert courtyard["buried"] == "2026-03-27"
+    assert courtyard["dues"] == [{"what": "plant", "from": "2026-04-10", "to": "2026-04-17"}]
+    assert {member["name"] for member in exported["members"]} >= {"Nives", "Bram", "Sabah"}
+    struck = [entry for entry in exported["entries"] if entry["struck"]]
+    assert struck
+    assert {"id", "act", "bin", "run", "member", "on", "said_at", "event"} <= set(struck[0])
+
+
+def test_the_book_exported_as_csv_holds_the_same_entries(book: Path) -> None:
+    exported = json.loads(bot("export", "--book", str(book)).stdout)
+    rows = list(
+        csv.DictReader(io.StringIO(bot("export", "--book", str(book), "--format", "csv").stdout))
+    )
+    assert [row["id"] for row in rows] == [str(entry["id"]) for entry in exported["entries"]]
+
+
+def test_the_calendar_is_read_by_a_calendar_library(book: Path) -> None:
+    # RFC 5545, read with the icalendar library
+    calendar = Calendar.from_ical(bot("export", "--book", str(book), "--format", "ics").stdout)
+    events = {str(event["summary"]): event for event in calendar.walk("VEVENT")}
+    event = events["Plant where the courtyard bin was buried"]
+    assert event["dtstart"].dt.isoformat() == "2026-04-10"
+    assert event["dtend"].dt.isoformat() == "2026-04-18"
+
+
+def test_a_chat_is_there_again_tomorrow(tmp_path: Path) -> None:
+    path = str(tmp_path / "room.db")
+    first = bot(
+        "chat", "--book", path, said="ines: added 2 kg scraps, mostly meat, to the shed bin\n"
+    )
+    assert first.returncode == 0, first.stderr
+    assert "tablespoons" in first.stdout
+    second = bot("chat", "--book", path, said="bram: how full is the shed bin?\n/quit\n")
+    assert "2 kg" in second.stdout
+    third = bot("chat", "--book", path, said="ines: drained 1 L from the shed bin\n/delete\n")
+    assert "wrote it down" in third.stdout
+    exported = json.loads(bot("export", "--book", path).stdout)
+    assert [(e["act"], e["struck"]) for e in exported["entries"]] == [
+        ("layer", False),
+        ("drain", True),
+    ]

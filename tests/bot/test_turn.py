@@ -1,0 +1,188 @@
+"""What events do to the book, and what is said to them."""
+
+import pytest
+
+from bot import hearing
+from bot.turn import SORRY
+from storage import inbox
+from storage.database import Database
+from tests.room import OWN, TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    return TalkingRoom(db)
+
+
+async def masses(room: TalkingRoom) -> list[float | None]:
+    return [entry.facts.mass_kg for entry in await room.standing() if entry.act == "layer"]
+
+
+async def test_a_layer_is_written_down_and_answered_with_its_dose(room: TalkingRoom) -> None:
+    [reply] = await room.says("added 2 kg scraps, mostly meat", event="$m")
+    assert (reply.kind, reply.to_event, reply.tx_id) == ("reply", "$m", "re-$m")
+    assert "tablespoons" in reply.body
+    [entry] = await room.standing()
+    assert (entry.act, entry.facts.mass_kg, entry.member) == ("layer", 2.0, "ines")
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "I'll add 2 kg tomorrow",
+        "should I add 2 kg of meat?",
+        "I didn't add any scraps today",
+        "lovely evening, isn't it",
+        "",
+        "   ",
+        "🎉" * 16_384,  # 64 KiB of UTF-8
+    ],
+)
+async def test_what_is_no_record_leaves_none(room: TalkingRoom, body: str) -> None:
+    await room.says(body)
+    assert await room.standing() == []
+
+
+@pytest.mark.parametrize(
+    "body",
+    ["added 2000 kg", "added -3 kg scraps", "added 2 blorps of scraps", "added 0 kg scraps"],
+)
+async def test_a_bad_amount_is_answered_kindly_or_not_at_all(room: TalkingRoom, body: str) -> None:
+    await room.says("opened the shed bin, 20 L")
+    said = await room.says(body)
+    assert [entry.act for entry in await room.standing() if entry.facts.mass_kg] == []
+    assert all(message.body != SORRY for message in said)
+
+
+async def test_an_edit_corrects_the_record_and_the_answer(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed", event="$m")
+    [again] = await room.edits("$m", "added 3 kg scraps to the shed")
+    assert again.rewrites is not None
+    assert again.to_event == "$m"
+    assert "3 kg" in again.body
+    assert await masses(room) == [3.0]
+    first, second = await (await room.book()).entries()
+    assert second.replaces == first.id
+
+
+async def test_an_edit_into_small_talk_strikes_the_record(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed", event="$m")
+    [said] = await room.edits("$m", "what a lovely evening")
+    assert said.body.startswith("Struck out")
+    assert await room.standing() == []
+
+
+async def test_an_edit_can_make_a_record(room: TalkingRoom) -> None:
+    await room.says("hello all", event="$m")
+    await room.edits("$m", "added 1 kg scraps to the shed")
+    assert await masses(room) == [1.0]
+
+
+async def test_an_edit_is_read_on_the_day_of_its_message(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed", event="$m")
+    await room.waits(days=3)
+    await room.edits("$m", "added 3 kg scraps to the shed")
+    [entry] = await room.standing()
+    assert entry.on
+    assert entry.on.isoformat() == "2026-03-02"
+
+
+async def test_nobody_edits_for_another(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed", event="$m")
+    assert await room.edits("$m", "added 9 kg scraps to the shed", who="mallory") == []
+    assert await masses(room) == [2.0]
+
+
+async def test_a_deleted_message_strikes_its_record(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed", event="$m")
+    await room.deletes("$m")
+    assert await room.standing() == []
+
+
+async def test_a_deleted_edit_brings_the_first_words_back(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed", event="$m")
+    await room.edits("$m", "added 3 kg scraps to the shed", event="$edit")
+    await room.deletes("$edit")
+    assert await masses(room) == [2.0]
+
+
+async def test_a_reply_to_the_bots_answer_corrects_that_record(room: TalkingRoom) -> None:
+    [answer] = await room.says("added 2 kg scraps to the shed", event="$m")
+    await room.says("added 1 kg scraps to the shed")
+    await room.says("no, 5 kg", replies_to=answer.tx_id)
+    assert sorted(filter(None, await masses(room))) == [1.0, 5.0]
+
+
+async def test_a_cross_by_its_author_strikes_the_record(room: TalkingRoom) -> None:
+    [answer] = await room.says("added 2 kg scraps to the shed", event="$m")
+    await room.marks(answer.tx_id, "❌", who="bram")
+    assert await masses(room) == [2.0]
+    await room.marks(answer.tx_id, "❌", event="$x")
+    assert await room.standing() == []
+    await room.deletes("$x")
+    assert await masses(room) == [2.0]
+
+
+async def test_notices_and_our_own_words_are_not_read(room: TalkingRoom) -> None:
+    assert await room.says("added 2 kg scraps", msgtype="m.notice", who="otherbot") == []
+    assert await room.says("added 2 kg scraps", who=OWN) == []
+    assert await (await room.book()).entries() == []
+
+
+async def test_why_shows_the_arithmetic_and_the_sources(room: TalkingRoom) -> None:
+    [answer] = await room.says("added 2 kg scraps, mostly meat, to the shed")
+    [why] = await room.says("why?")
+    assert why.body == answer.why
+    assert "USDA" in why.body
+    [again] = await room.says("why?", replies_to=answer.tx_id)
+    assert again.body == why.body
+
+
+async def test_which_bin_is_settled_by_its_bare_name(room: TalkingRoom) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("opened the yard bin, 20 L", who="bram")
+    [asked] = await room.says("added 1 kg scraps", who="nives")
+    assert "Which bin" in asked.body
+    [settled] = await room.says("the yard one", who="nives")
+    assert settled.body.startswith("Corrected")
+    [layer] = [entry for entry in await room.standing() if entry.act == "layer"]
+    assert layer.bin
+    assert layer.bin.name == "yard"
+
+
+async def test_the_same_event_twice_counts_once(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed", event="$m")
+    assert await room.says("added 2 kg scraps to the shed", event="$m") == []
+    assert await masses(room) == [2.0]
+
+
+async def test_one_event_that_fails_is_owned_up_to_and_stops_nobody(
+    room: TalkingRoom, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with monkeypatch.context() as broken:
+        broken.setattr(hearing, "read", lambda *_: 1 / 0)
+        [sorry] = await room.says("added 2 kg scraps to the shed", event="$m")
+    assert sorry.body == SORRY
+    assert await room.standing() == []
+    await room.says("added 1 kg scraps to the shed")
+    assert await masses(room) == [1.0]
+
+
+async def test_the_words_of_a_message_are_not_kept(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed; my secret is safe")
+    kept = await room.db.rows("SELECT raw FROM inbox")
+    assert [row["raw"] for row in kept] == [None]
+    assert await inbox.waiting(room.db) == []
+
+
+async def test_a_digest_comes_once_at_nine_and_only_if_there_is_something(
+    room: TalkingRoom,
+) -> None:
+    await room.says("added 2 kg scraps to the shed")
+    assert await room.waits(days=1) == []
+    digests = await room.waits(days=1)
+    assert [message.kind for message in digests] == ["digest"]
+    assert digests[0].body == "Drain the shed bin (ines): today, or by tomorrow."
+    assert digests[0].mentions == ("@ines:test",)
+    await room.says("drained 200 ml from the shed")
+    assert await room.waits(hours=5) == []

@@ -1,0 +1,149 @@
+"""A neighbour's day in the room, as their own client sees it: the record follows what is said."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import pytest
+
+if TYPE_CHECKING:
+    from bot.neighbour import Neighbour, Raw
+    from tests.matrix.conftest import Bot, Street
+
+STANDING = "SELECT mass_kg FROM entry WHERE act = 'layer' AND struck_at IS NULL"
+
+pytestmark = pytest.mark.parametrize(
+    ("version", "encrypted"),
+    [("11", True), ("12", True), ("12", False)],
+    ids=["11 encrypted", "12 encrypted", "12 plain"],
+)
+
+
+async def logged(ines: Neighbour, room: str, bot: Bot) -> tuple[str, Raw]:
+    """A layer is told; its event and the bot's answer."""
+    event = await ines.say(room, "Added 2 kg of scraps to the shed bin, mostly meat")
+    answer = await ines.answer_to(room, event, bot.user.id)
+    assert "shed" in answer["content"]["body"]
+    assert bot.rows(STANDING) == [(2.0,)]
+    return event, answer
+
+
+async def changed(ines: Neighbour, room: str, answer: Raw) -> str:
+    """The new words of an answer of the bot's, once it has changed them."""
+
+    def is_change(raw: Raw) -> bool:
+        relation = raw["content"].get("m.relates_to") or {}
+        of_it = relation.get("event_id") == answer["event_id"]
+        return relation.get("rel_type") == "m.replace" and of_it
+
+    change = await ines.hears(room, is_change)
+    return str(change["content"]["m.new_content"]["body"])
+
+
+@pytest.fixture
+async def ines(street: Street) -> Neighbour:
+    return await street.neighbour("ines")
+
+
+@pytest.fixture
+async def bot(street: Street) -> Bot:
+    bot = street.bot()
+    bot.start()
+    return bot
+
+
+@pytest.fixture
+async def room(street: Street, ines: Neighbour, bot: Bot, version: str, encrypted: bool) -> str:
+    return await street.room_with(bot, ines, version=version, encrypted=encrypted)
+
+
+async def test_a_layer_is_logged_and_answered_as_a_reply(
+    ines: Neighbour, bot: Bot, room: str
+) -> None:
+    _, answer = await logged(ines, room, bot)
+    assert answer["content"]["msgtype"] == "m.notice"
+    assert answer["content"]["m.mentions"] == {}
+
+
+async def test_small_talk_is_left_alone(ines: Neighbour, bot: Bot, room: str) -> None:
+    small = await ines.say(room, "what a match last night, 2 kg of crisps")
+    event, _ = await logged(ines, room, bot)
+    assert bot.replies(ines, room) == [event]
+    assert small != event
+
+
+async def test_an_edit_changes_record_and_answer(ines: Neighbour, bot: Bot, room: str) -> None:
+    event, answer = await logged(ines, room, bot)
+    await ines.edit(room, event, "Added 3 kg of scraps to the shed bin, mostly meat")
+    assert "3 kg" in await changed(ines, room, answer)
+    assert bot.rows(STANDING) == [(3.0,)]
+    assert bot.replies(ines, room) == [event]
+
+
+async def test_somebody_elses_edit_changes_nothing(
+    street: Street, ines: Neighbour, bot: Bot, room: str
+) -> None:
+    mallory = await street.neighbour("mallory")
+    await ines.invite(room, mallory.user)
+    await mallory.join(room)
+    event, _ = await logged(ines, room, bot)
+    await mallory.edit(room, event, "Added 9 kg of scraps to the shed bin, mostly meat")
+    last = await mallory.say(room, "@pailkeeper help")
+    await mallory.answer_to(room, last, bot.user.id)
+    assert bot.rows(STANDING) == [(2.0,)]
+
+
+async def test_a_deleted_message_is_struck_from_the_record(
+    ines: Neighbour, bot: Bot, room: str
+) -> None:
+    event, answer = await logged(ines, room, bot)
+    await ines.client.room_redact(room, event)
+    await changed(ines, room, answer)
+    assert bot.rows(STANDING) == []
+
+
+async def test_a_cross_by_its_author_strikes_a_record(
+    street: Street, ines: Neighbour, bot: Bot, room: str
+) -> None:
+    mallory = await street.neighbour("mallory")
+    await ines.invite(room, mallory.user)
+    await mallory.join(room)
+    event, answer = await logged(ines, room, bot)
+    await mallory.react(room, event, "❌")
+    last = await mallory.say(room, "@pailkeeper help")
+    await mallory.answer_to(room, last, bot.user.id)
+    assert bot.rows(STANDING) == [(2.0,)]
+    await ines.react(room, event, "❌")
+    await changed(ines, room, answer)
+    assert bot.rows(STANDING) == []
+
+
+async def test_what_is_said_in_a_thread_is_answered_there(
+    ines: Neighbour, bot: Bot, room: str
+) -> None:
+    root = await ines.say(room, "hello there")
+    relation = {
+        "rel_type": "m.thread",
+        "event_id": root,
+        "is_falling_back": True,
+        "m.in_reply_to": {"event_id": root},
+    }
+    event = await ines.say(room, "@pailkeeper help", **{"m.relates_to": relation})
+    answer = await ines.answer_to(room, event, bot.user.id)
+    assert answer["content"]["m.relates_to"]["rel_type"] == "m.thread"
+    assert answer["content"]["m.relates_to"]["event_id"] == root
+
+
+async def test_changes_made_while_the_bot_was_away_are_followed(
+    ines: Neighbour, bot: Bot, room: str
+) -> None:
+    event, answer = await logged(ines, room, bot)
+    await bot.stop()
+    await ines.edit(room, event, "Added 4 kg of scraps to the shed bin, mostly meat")
+    second = await ines.say(room, "Added 1 kg of scraps to the shed bin")
+    third = await ines.say(room, "Added 5 kg of scraps to the shed bin")
+    await ines.client.room_redact(room, third)
+    bot.start()
+    await ines.answer_to(room, second, bot.user.id)
+    assert "4 kg" in await changed(ines, room, answer)
+    assert sorted(bot.rows(STANDING)) == [(1.0,), (4.0,)]
