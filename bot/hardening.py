@@ -1,12 +1,14 @@
-"""Faults of matrix-nio 0.26 that a member of a room could use against the bot, closed.
+"""Faults of matrix-nio 0.26 by which a member, or a crash, could silence the bot: closed here.
 
-Without this, one malformed to-device message ends the sync loop, again after every restart, and
-state or redactions written *inside* ciphertext are believed, though no server ever allowed them.
+Without this, one malformed to-device message ends the sync loop, again after every restart; state
+or redactions written *inside* ciphertext are believed, though no server ever allowed them; and a
+process that is killed may lose a room key, or the right to upload keys, for good.
 `tests/matrix/test_hardening.py` holds one case for each, so that a newer nio cannot bring one back.
 """
 
 import logging
 from collections.abc import Callable
+from contextlib import AbstractContextManager
 from typing import Any
 
 from nio import (
@@ -30,21 +32,52 @@ _SAYABLE = (RoomMessage, ReactionEvent, StickerEvent, CallEvent, UnknownEvent)
 """What may come out of ciphertext: no state, no redaction, nothing malformed."""
 
 Decrypted = Event | BadEvent | UnknownBadEvent
+ShareKeys = Callable[[], dict[str, Any]]
+HandleToDevice = Callable[[ToDeviceEvent], ToDeviceEvent | None]
+Atomic = Callable[[], AbstractContextManager[object]]
 
 
 def harden(client: AsyncClient) -> None:
     """Close the faults in this client: after `restore_login`, before the first sync."""
-    olm = client.olm
-    if olm is None:
+    olm, store = client.olm, client.store
+    if olm is None or store is None:
         raise RuntimeError("the key store is not open yet")
-    # nio calls both methods through the instance, so that replacing them there is enough.
-    vars(olm)["handle_to_device_event"] = _dropping_bad(olm.handle_to_device_event)
+    # nio calls these methods through the instance, so that replacing them there is enough.
+    vars(olm)["handle_to_device_event"] = _all_or_nothing(
+        _dropping_bad(olm.handle_to_device_event), store.database.atomic
+    )
+    vars(olm)["share_keys"] = _keeping_first(olm.share_keys, olm.save_account)
     vars(olm)["decrypt_megolm_event"] = _believing_words_only(olm.decrypt_megolm_event)
 
 
-def _dropping_bad(
-    handle: Callable[[ToDeviceEvent], ToDeviceEvent | None],
-) -> Callable[[ToDeviceEvent], ToDeviceEvent | None]:
+def _keeping_first(share_keys: ShareKeys, save_account: Callable[[], None]) -> ShareKeys:
+    """Fresh one-time keys are kept before they are uploaded.
+
+    A process killed in between would offer others under the same names, and be refused for ever.
+    """
+
+    def share_kept_keys() -> dict[str, Any]:
+        keys = share_keys()
+        save_account()
+        return keys
+
+    return share_kept_keys
+
+
+def _all_or_nothing(handle: HandleToDevice, atomic: Atomic) -> HandleToDevice:
+    """A room key and the step of the ratchet that it came by are kept in one transaction.
+
+    A process killed between the two could never read that sender's session again.
+    """
+
+    def handle_at_once(event: ToDeviceEvent) -> ToDeviceEvent | None:
+        with atomic():
+            return handle(event)
+
+    return handle_at_once
+
+
+def _dropping_bad(handle: HandleToDevice) -> HandleToDevice:
     def handle_safely(event: ToDeviceEvent) -> ToDeviceEvent | None:
         try:
             return handle(event)

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn
 from handlers import corrections, keeping, route, unsure, why
-from handlers.answer import Answer, Turn
+from handlers.answer import Turn
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask, Context
@@ -15,7 +15,7 @@ from handlers.reading.read import read
 from storage import changes, inbox, outbox
 from storage.book import Book
 from storage.inbox import Item
-from storage.rows import Message, Question, Room
+from storage.rows import Entry, Message, Question, Room
 
 STRIKE_MARKS = frozenset("❌✖❎")
 YES_MARKS = frozenset("👍✅👌")
@@ -111,7 +111,8 @@ class Hearing:
         undone = await corrections.undo(edited.original, turn)
         await keeping.carry_out(turn, undone)
         acts = read(edited.body, await self._context(edited, turn))
-        await self._answer(acts, turn, succeeding=undone)
+        former = await self.book.last_of_event(edited.original)
+        await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.spoken and not self.noted:
             self.spoken.append(corrections.struck_words(undone.strikes, turn))
         await self._rewrite(edited.event, edited.original)
@@ -164,6 +165,7 @@ class Hearing:
             cause=cause or event,
             sender=sender,
             at=at,
+            now=self.heard.at,
             today=at.astimezone(ZoneInfo(self.room.zone)).date(),
             refers_to=refers_to,
         )
@@ -204,16 +206,14 @@ class Hearing:
         return event
 
     async def _answer(
-        self, acts: Sequence[Act], turn: Turn, succeeding: Answer | None = None
+        self, acts: Sequence[Act], turn: Turn, succeeding: Sequence[Entry] = ()
     ) -> None:
         for act in acts:
             if isinstance(act, Ask) and act.topic == "why":
                 answer = why.asked(await self._figure_asked_about())
             else:
                 answer = await route.answer(act, turn)
-            if succeeding:
-                linked = corrections.succeed(answer.entries, succeeding.strikes)
-                answer = replace(answer, entries=linked)
+            answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             await keeping.carry_out(turn, answer)
             if answer.say:
                 self.spoken.append(answer.say)

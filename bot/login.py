@@ -3,6 +3,7 @@
 import argparse
 import asyncio
 import getpass
+import os
 import sys
 from collections.abc import Callable
 from dataclasses import dataclass, field
@@ -48,6 +49,7 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
 
 def run(args: argparse.Namespace) -> int:
     """Ask, log in, keep; 0 when the bot can be started."""
+    os.umask(0o077)
     place = settings.home(args.home)
     with accounts.sole_user(place):
         before = accounts.read(place)

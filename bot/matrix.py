@@ -17,6 +17,7 @@ from bot import timeline
 from bot.connection import OUT_OF_REACH, SignedOut, http_status, tend_keys
 from bot.greeting import greet
 from bot.invitations import Invitations
+from bot.missing_keys import MissingKeys
 from bot.pacing import Bell, Patience, pause
 from bot.settings import Settings
 from storage import inbox, rooms, session
@@ -37,28 +38,30 @@ FILTER: dict[str, dict[str, Any]] = {
     "account_data": {"types": []},
 }
 CLOCKS_DIFFER = timedelta(minutes=10)
-KEY_GRACE_SECONDS = 5.0
-"""So long an event without its key holds back those after it, at most."""
-KEY_MAY_COME = timedelta(days=7)
-"""An event whose key has not come after so long is given up."""
 
 Clock = Callable[[], datetime]
 
 
 class Session:
-    """One device's sync loop; rings `heard` when the inbox has something new."""
+    """One device's sync loop; rings for what is new in the inbox and for what it says itself."""
 
     def __init__(
-        self, client: AsyncClient, db: Database, settings: Settings, now: Clock, heard: Bell
+        self,
+        client: AsyncClient,
+        db: Database,
+        settings: Settings,
+        now: Clock,
+        *,
+        heard: Bell,
+        outgoing: Bell,
     ) -> None:
         self._client = client
         self._db = db
         self._settings = settings
         self._now = now
-        self._heard = heard
+        self._outgoing = outgoing
+        self._keys = MissingKeys(client, db, heard)
         self._present: set[str] = set()
-        self._awaited: set[str] = set()
-        self._held: asyncio.TimerHandle | None = None
         self.invitations = Invitations(client, settings)
         self.ready = asyncio.Event()
         """Set once the rooms are known: before, nio can send to none."""
@@ -87,7 +90,9 @@ class Session:
             # Before anything is answered: a member who has just come must be able to read it.
             await tend_keys(self._client)
             self.ready.set()
-            self._ring_or_hold()
+            self._keys.ring_or_hold()
+            if await self._keys.own_up(self._now()):
+                self._outgoing.ring()
 
     async def _sync(
         self, since: str | None, stop: asyncio.Event
@@ -137,9 +142,8 @@ class Session:
                 await self._come_in(room, news.came_at)
         await inbox.take_in(self._db, arrivals, response.next_batch)
         self.invitations.take(response)
-        self._awaited |= {arrival.raw["event_id"] for arrival in arrivals if arrival.parked}
-        if response.to_device_events or first:
-            await self._retry_parked()
+        self._keys.expect(arrivals)
+        await self._keys.retry(response, every=first)
 
     async def _come_in(self, room: str, came_at: datetime | None) -> None:
         now = self._now()
@@ -150,21 +154,7 @@ class Session:
             row = await rooms.join(self._db, room, joined_at, zone=zone, units=units)
             await greet(self._db, row, now)
         self._present.add(room)
-
-    def _ring_or_hold(self) -> None:
-        """Wake the mind; but have it wait a moment for keys on their way, so that order is kept."""
-        if not self._awaited:
-            self._release()
-        elif self._held is None:
-            loop = asyncio.get_running_loop()
-            self._held = loop.call_later(KEY_GRACE_SECONDS, self._release)
-
-    def _release(self) -> None:
-        if self._held is not None:
-            self._held.cancel()
-            self._held = None
-        self._awaited.clear()
-        self._heard.ring()
+        self._outgoing.ring()
 
     async def _note_leaving(self, response: SyncResponse, first: bool) -> None:
         gone = self._present & set(response.rooms.leave)
@@ -177,11 +167,3 @@ class Session:
             self._present.discard(room)
         for room in response.rooms.leave:
             self._client.rooms.pop(room, None)
-
-    async def _retry_parked(self) -> None:
-        for item in await inbox.parked(self._db):
-            raw = timeline.decrypted(self._client, item)
-            if raw is not None:
-                await inbox.unpark(self._db, item.id, raw)
-                self._awaited.discard(item.event)
-        await inbox.expire_parked(self._db, self._now() - KEY_MAY_COME)

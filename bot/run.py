@@ -56,8 +56,11 @@ def run(args: argparse.Namespace) -> int:
             f"There is no login in {place.folder}. Run `python -m bot login` first."
         )
     _start_log(args.verbose)
-    with accounts.sole_user(place):
-        asyncio.run(_until_signalled(place, chosen, account))
+    try:
+        with accounts.sole_user(place):
+            asyncio.run(_until_signalled(place, chosen, account))
+    except asyncio.CancelledError:
+        return 130
     return 0
 
 
@@ -70,8 +73,16 @@ def _start_log(verbose: bool) -> None:
 
 async def _until_signalled(place: Home, chosen: Settings, account: Account) -> None:
     stop = asyncio.Event()
+    this = asyncio.current_task()
+    assert this is not None
+
+    def end() -> None:
+        if stop.is_set():
+            this.cancel()  # asked a second time: what is being done is not waited for
+        stop.set()
+
     for number in (signal.SIGINT, signal.SIGTERM):
-        asyncio.get_running_loop().add_signal_handler(number, stop.set)
+        asyncio.get_running_loop().add_signal_handler(number, end)
     await take_part(place, chosen, account, stop)
 
 
@@ -94,8 +105,8 @@ async def _work_together(
     client: AsyncClient, db: Database, chosen: Settings, stop: asyncio.Event
 ) -> None:
     heard, calendar = Bell(), Bell()
-    session = Session(client, db, chosen, clock.now, heard)
     sender = Sender(client, db, clock.now)
+    session = Session(client, db, chosen, clock.now, heard=heard, outgoing=sender.bell)
     bells = (heard, sender.bell, calendar, session.invitations.bell)
     async with asyncio.TaskGroup() as tasks:
         tasks.create_task(session.listen(stop))

@@ -42,13 +42,15 @@ class Change:
 
 TALK: tuple[Say | Change, ...] = (
     Say("ines", "Morning all! The new bran smells lovely", answered=False),
-    Say("ines", "Started a new bin called Rosemary, 18 litres"),
-    Say("ines", "Added 2 kg of scraps to Rosemary, mostly meat"),
-    Change("ines", "Added 1.5 kg of scraps to Rosemary, mostly meat"),
+    Say("ines", "Started the blue bin, 18 litres"),
+    Say("ines", "Added 2 kg of scraps to the blue bin, mostly meat"),
+    Change("ines", "Added 1.5 kg of scraps to the blue bin, mostly meat"),
     Say("bruno", "What a match last night", answered=False),
     Say("bruno", "Put 3 litres of peelings into the shed bin"),
+    Say("mei", "There is white fuzz on top in the shed bin"),
     Say("mei", "How much water for a cup of the liquid, for my tomatoes?"),
-    Say("mei", "What is due this week?"),
+    Say("ines", "Sealed the blue bin"),
+    Say("bruno", "How full is the shed bin?"),
 )
 
 

@@ -126,7 +126,6 @@ def home(given: str | None = None) -> Home:
     folder = Path(chosen).expanduser().absolute() if chosen else _usual_place()
     try:
         folder.mkdir(mode=0o700, parents=True, exist_ok=True)
-        folder.chmod(0o700)
     except OSError as e:
         raise SettingsError(
             f"The home folder {folder} cannot be used ({e.strerror}). Choose another with --home."

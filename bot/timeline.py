@@ -4,6 +4,7 @@ The rules: nothing from before the bot's own coming is heard; what a limited tim
 fetched first; an event without its key is parked; from ciphertext only words are taken.
 """
 
+import logging
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -16,15 +17,20 @@ from nio.events import UnknownBadEvent
 from nio.events.misc import BadEvent
 from nio.responses import RoomInfo
 
+from bot.connection import http_status
 from storage import inbox
 from storage.database import Database
 from storage.inbox import Arrival, Item
 from storage.moments import from_ms
 
+log = logging.getLogger(__name__)
+
 PAGE = 100
 """Events asked for at once."""
 DEEPEST = 50
 """Pages read back at most where the sync token was lost."""
+NOT_OURS = (403, 404)
+"""No use asking again: we were taken out of the room, or it is gone."""
 OF_DECRYPTED = ("event_id", "sender", "origin_server_ts", "type", "content")
 
 AnyEvent = Event | BadEvent | UnknownBadEvent
@@ -116,9 +122,12 @@ async def _page(
     client: AsyncClient, room: str, start: str, end: str | None, direction: MessageDirection
 ) -> RoomMessagesResponse:
     answer = await client.room_messages(room, start, end, direction, limit=PAGE)
-    if not isinstance(answer, RoomMessagesResponse):
-        raise Incomplete(f"events of a room could not be fetched ({answer.status_code})")
-    return answer
+    if isinstance(answer, RoomMessagesResponse):
+        return answer
+    if http_status(answer) in NOT_OURS:
+        log.error("the homeserver keeps events of a room back: %s", answer.status_code)
+        return RoomMessagesResponse(room, [], start)
+    raise Incomplete(f"events of a room could not be fetched ({answer.status_code})")
 
 
 def _coming(events: Sequence[AnyEvent], own: str) -> int | None:

@@ -22,7 +22,9 @@ class Turn:
     sender: str
     """The sender's name in the room."""
     at: datetime
-    """When it was said (UTC)."""
+    """When the message was said (UTC)."""
+    now: datetime
+    """When its cause was heard (UTC): later than `at` for an edit or a correction."""
     today: date
     """The group's local day of `at`."""
     refers_to: str | None = None
@@ -49,6 +51,7 @@ class Turn:
             event=self.event,
             cause=self.cause,
             said_at=self.at,
+            written_at=self.now,
             bin=bin,
             member=member or self.sender,
             writer=self.sender,

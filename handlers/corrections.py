@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import fields, replace
+from datetime import datetime
 
 from handlers.answer import Answer, Handler, Turn
 from handlers.layers import said_amount
@@ -20,6 +21,7 @@ from handlers.reading.acts import (
     Seal,
     Stock,
 )
+from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry
 
 AMENDABLE = {
@@ -164,37 +166,62 @@ WORDS = {
 
 
 async def undo(event: str, turn: Turn) -> Answer:
-    """All that a message, an edit or a mark did to the book is undone.
+    """All that a message, an edit, a correction or a mark did to the book is undone.
 
-    Its entries are struck out, and what it had struck or replaced stands again as it was.
+    Its own entries are struck out. Where it changed another message's record, that record is
+    again as the last change that still holds left it.
     """
     book = turn.book
-    made = await book.caused_by(event)
-    standing = {entry.id: entry for entry in await book.of_event(event)}
-    standing |= {entry.id: entry for entry in made if not entry.struck}
-    successor = {entry.replaces: entry for entry in made}
+    strikes = {entry.id: entry for entry in await book.of_event(event)}
     restored = []
-    for old in await book.struck_by(event):
-        later_changed = old.id in successor and successor[old.id].struck
-        if not later_changed and not await book.is_withdrawn(old.event):
-            restored.append(as_new(old, turn.cause))
-    return Answer(entries=restored, strikes=list(standing.values()))
+    touched = {entry.root: entry.event for entry in await book.touched_by(event)}
+    for root, message in touched.items():
+        if message == event or await book.is_withdrawn(message):
+            continue
+        chain = await book.chain(root)
+        standing = next((entry for entry in chain if not entry.struck), None)
+        holding = await _holding(chain, void={event, turn.cause}, book=book)
+        if holding and standing and holding.cause == standing.cause:
+            continue
+        if standing:
+            strikes[standing.id] = standing
+        if holding:
+            restored.append(as_new(holding, chain[-1], turn))
+    return Answer(entries=restored, strikes=list(strikes.values()))
 
 
-def as_new(entry: Entry, cause: str) -> NewEntry:
-    """A struck entry, to be written down again as it was."""
+async def _holding(chain: Sequence[Entry], void: set[str], book: Book) -> Entry | None:
+    """The entry that should stand: that of the last change still holding, if it made one."""
+    made: dict[str, Entry] = {}
+    changes: dict[str, datetime] = {}
+    for entry in chain:
+        made.setdefault(entry.cause, entry)
+        changes.setdefault(entry.cause, entry.written_at)
+    for entry in chain:
+        if entry.struck_by and entry.struck_at:
+            changes.setdefault(entry.struck_by, entry.struck_at)
+    for change in sorted(changes, key=lambda change: changes[change], reverse=True):
+        if change in void or await book.is_withdrawn(change) or await book.withdraws(change):
+            continue
+        return made.get(change)
+    return None
+
+
+def as_new(entry: Entry, last: Entry, turn: Turn) -> NewEntry:
+    """A struck entry to be written down again as it was, after the last one of its chain."""
     return NewEntry(
         act=entry.act,
         event=entry.event,
-        cause=cause,
+        cause=entry.cause,
         said_at=entry.said_at,
+        written_at=turn.now,
         bin=entry.bin.name if entry.bin else None,
         member=entry.member,
         writer=entry.writer,
         on=entry.on,
         facts=entry.facts,
         receiver=entry.receiver,
-        replaces=entry.id,
+        replaces=last.id,
     )
 
 

@@ -15,7 +15,7 @@ from storage.rows import Bin, Entry, NewEntry, Question
 async def carry_out(turn: Turn, answer: Answer) -> None:
     """Write down all that an answer changes, inside a transaction."""
     book = turn.book
-    await changes.strike_out(book, [entry.id for entry in answer.strikes], turn.cause, turn.at)
+    await changes.strike_out(book, [entry.id for entry in answer.strikes], turn.cause, turn.now)
     for entry in answer.entries:
         await changes.write_down(book, entry)
     await settle_bins(book, answer.entries, answer.strikes, turn.today)
@@ -30,7 +30,7 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
             sender=turn.sender,
             guess=answer.query.guess,
             lacks=answer.query.lacks,
-            asked_at=turn.at,
+            asked_at=turn.now,
         )
         await changes.ask(book, question)
 

@@ -125,17 +125,34 @@ class Book:
             )
         )
 
-    async def caused_by(self, cause: str) -> list[Entry]:
-        """Every entry that an event made, struck ones too."""
+    async def touched_by(self, event: str) -> list[Entry]:
+        """Every entry that an event made or struck out, struck ones too."""
         return self._entries(
             await self.db.rows(
-                "SELECT * FROM line WHERE room = ? AND cause = ? ORDER BY id",
-                (self.room.id, cause),
+                "SELECT * FROM line WHERE room = ?1 AND cause = ?2 UNION "
+                "SELECT * FROM line WHERE room = ?1 AND struck_by = ?2 ORDER BY id",
+                (self.room.id, event),
+            )
+        )
+
+    async def chain(self, root: int) -> list[Entry]:
+        """The entries that replaced each other, the first one first."""
+        return self._entries(
+            await self.db.rows("SELECT * FROM line WHERE root = ? ORDER BY id", (root,))
+        )
+
+    async def last_of_event(self, event: str) -> list[Entry]:
+        """The last entry of each chain of a message, struck or not."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE id IN (SELECT max(id) FROM entry "
+                "WHERE room = ? AND event = ? GROUP BY root) ORDER BY id",
+                (self.room.id, event),
             )
         )
 
     async def is_withdrawn(self, event: str) -> bool:
-        """Whether a message was taken back by its writer or a moderator."""
+        """Whether a message or mark was taken back, by its writer or a moderator."""
         return bool(
             await self.db.row(
                 "SELECT 1 FROM inbox WHERE room = ? AND kind = 'withdrawn' AND about = ?",
@@ -143,12 +160,12 @@ class Book:
             )
         )
 
-    async def struck_by(self, event: str) -> list[Entry]:
-        """The entries that an event struck out."""
-        return self._entries(
-            await self.db.rows(
-                "SELECT * FROM line WHERE room = ? AND struck_by = ? ORDER BY id",
-                (self.room.id, event),
+    async def withdraws(self, event: str) -> bool:
+        """Whether an event is itself the taking back of another."""
+        return bool(
+            await self.db.row(
+                "SELECT 1 FROM inbox WHERE room = ? AND kind = 'withdrawn' AND event = ?",
+                (self.room.address, event),
             )
         )
 
@@ -255,6 +272,9 @@ def _entry(row: sqlite3.Row) -> Entry:
             ph=row["ph"],
         ),
         receiver=row["receiver_name"],
-        struck=row["struck_at"] is not None,
+        written_at=from_ms(row["written_at"]),
+        struck_at=from_ms(row["struck_at"]) if row["struck_at"] is not None else None,
+        struck_by=row["struck_by"],
         replaces=row["replaces"],
+        root=row["root"],
     )

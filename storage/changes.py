@@ -12,10 +12,10 @@ from storage.rows import Bin, Due, NewEntry, Question
 async def write_down(book: Book, entry: NewEntry) -> int:
     """Add an entry; its bin and people are made known if they are new. Its id."""
     facts = entry.facts
-    return await book.db.write(
-        "INSERT INTO entry (room, act, bin, member, writer, on_day, said_at, event, cause, "
-        "mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
-        "receiver, replaces) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+    made = await book.db.write(
+        "INSERT INTO entry (room, act, bin, member, writer, on_day, said_at, written_at, "
+        "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
+        "receiver, replaces) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         (
             book.room.id,
             entry.act,
@@ -24,6 +24,7 @@ async def write_down(book: Book, entry: NewEntry) -> int:
             await ensure_member(book, entry.writer) if entry.writer else None,
             entry.on.isoformat() if entry.on else None,
             to_ms(entry.said_at),
+            to_ms(entry.written_at),
             entry.event,
             entry.cause,
             facts.mass_kg,
@@ -41,6 +42,11 @@ async def write_down(book: Book, entry: NewEntry) -> int:
             entry.replaces,
         ),
     )
+    await book.db.write(
+        "UPDATE entry SET root = coalesce((SELECT root FROM entry WHERE id = ?), id) WHERE id = ?",
+        (entry.replaces, made),
+    )
+    return made
 
 
 async def strike_out(book: Book, entries: Sequence[int], by: str, at: datetime) -> None:

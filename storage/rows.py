@@ -75,9 +75,18 @@ class Entry:
     event: str
     cause: str
     facts: Facts
+    written_at: datetime
     receiver: str | None = None
-    struck: bool = False
+    struck_at: datetime | None = None
+    struck_by: str | None = None
     replaces: int | None = None
+    root: int
+    """The first of the entries that replaced each other."""
+
+    @property
+    def struck(self) -> bool:
+        """Whether it no longer stands."""
+        return self.struck_by is not None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,6 +97,7 @@ class NewEntry:
     event: str
     cause: str
     said_at: datetime
+    written_at: datetime
     bin: str | None = None
     member: str | None = None
     writer: str | None = None

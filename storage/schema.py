@@ -48,6 +48,7 @@ CREATE TABLE entry (
     writer      INTEGER REFERENCES member,  -- who said so
     on_day      TEXT,                       -- local day it was done, ISO 8601
     said_at     INTEGER NOT NULL,           -- UTC ms of the message
+    written_at  INTEGER NOT NULL,           -- UTC ms of the cause
     event       TEXT NOT NULL,              -- the message it stands for
     cause       TEXT NOT NULL,              -- what made it: that message, its edit or a correction
     mass_kg     REAL,                       -- as said
@@ -64,13 +65,15 @@ CREATE TABLE entry (
     receiver    INTEGER REFERENCES member,  -- to whom a bin is offered
     struck_at   INTEGER,                    -- UTC ms; NULL while it stands
     struck_by   TEXT,                       -- the event that struck it out
-    replaces    INTEGER REFERENCES entry    -- the struck entry it stands in for
+    replaces    INTEGER REFERENCES entry,   -- the struck entry it stands in for
+    root        INTEGER                     -- the first of the entries that replaced each other
 ) STRICT;
 CREATE INDEX entry_by_run ON entry (bin, run);
 CREATE INDEX entry_by_act ON entry (bin, act, id);
 CREATE INDEX entry_by_writer ON entry (room, writer, id);
 CREATE INDEX entry_by_event ON entry (room, event);
 CREATE INDEX entry_by_cause ON entry (room, cause);
+CREATE INDEX entry_by_root ON entry (root);
 CREATE INDEX entry_by_striker ON entry (room, struck_by);
 
 -- Entries with the names behind their numbers.

@@ -37,6 +37,7 @@ class Group:
             cause=event,
             sender=who,
             at=at,
+            now=at,
             today=at.date(),
             refers_to=refers_to,
         )

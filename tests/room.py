@@ -22,12 +22,20 @@ class TalkingRoom:
         self.now = BEGIN
         self.count = 0
 
+    def restarted(self, db: Database) -> "TalkingRoom":
+        """The same room after the bot was stopped and started on the same file."""
+        room = TalkingRoom(db)
+        room.now, room.count = self.now, self.count
+        return room
+
     async def book(self) -> Book:
         room = await find(self.db, "terminal")
         assert room
         return Book(self.db, room)
 
     async def standing(self) -> list[Entry]:
+        if await find(self.db, "terminal") is None:
+            return []
         return [entry for entry in await (await self.book()).entries() if not entry.struck]
 
     async def event(

@@ -7,7 +7,8 @@ first year, so that within the bound no more is free than vegetables need.
 
 from dataclasses import dataclass
 
-from handlers.practice.composition import NITROGEN_MIXED, content, nitrogen_percent
+from handlers.practice.composition import Content, content
+from handlers.practice.days import PLANT, high_days, low_days
 from handlers.practice.figure import Figure, Reckoning, number, positive, within
 from handlers.practice.kinds import Shares
 from handlers.practice.units import KILOGRAMS, SQUARE_METRES
@@ -19,12 +20,10 @@ DRESSING = Figure(
     "dressing of a bed",
     5 / (32 * SQUARE_METRES["square_foot"]),
     "kg/m²",
-    "habit of the trade: 5 kg on a bed of 4 by 8 ft",
+    "5 kg on 4 by 8 ft",
     "common practice",
 )
-TOPSOIL = Figure(
-    "depth that it is worked into", 0.15, "m", "habit of the trade: 6 in", "common practice"
-)
+TOPSOIL = Figure("depth that it is worked into", 0.15, "m", "", "common practice")
 SOIL_DENSITY = Figure(
     "density of garden soil",
     1330,
@@ -84,6 +83,12 @@ class Bed(Reckoning):
     nitrogen_kg_ha: float
     limit_kg_ha: float
     used_share: float
+    field_limit_kg_ha: float
+    """The limit for all organic manures on one field."""
+    free_kg_ha: float
+    """Nitrogen that plants can take up in the first year."""
+    wait_days: float
+    """Usual days before planting there."""
     soil_share: float
     """Ferment as a share of the topsoil's mass."""
 
@@ -95,16 +100,23 @@ def bed(
     had_kg: float = 0.0,
     materials: Shares | None = None,
     depth_m: float | None = None,
+    limit_kg_ha: float | None = None,
 ) -> Bed:
-    """Ferment for a bed of that area, which already had `had_kg` of the same in twelve months."""
+    """Ferment for a bed of that area, which already had `had_kg` of the same in twelve months.
+
+    `limit_kg_ha` is what a group takes instead of the limit for manure.
+    """
     positive(area_m2, 10 * _HECTARE, what="A bed", unit="m²", advice=_SAY)
     within(had_kg, 0, 1e6, what="What it had", unit="kg", advice="give what it had this year")
     depth = TOPSOIL.value if depth_m is None else depth_m
     positive(depth, 1, what="Working in", unit="m deep", advice="15 cm is usual")
-    percent = nitrogen_percent(materials)
-    most = max(0.0, LIMIT.value * area_m2 / _HECTARE / (percent / 100) - had_kg)
+    limit = LIMIT.value if limit_kg_ha is None else limit_kg_ha
+    positive(limit, 500, what="The limit", unit="kg N/ha", advice="170 and 250 are published")
+    made = content(materials)
+    percent = made.nitrogen
+    most = max(0.0, limit * area_m2 / _HECTARE / (percent / 100) - had_kg)
     usual = DRESSING.value * area_m2
-    mass = min(max(usual - had_kg, 0.0), most) if mass_kg is None else mass_kg
+    mass = min(usual, most) if mass_kg is None else mass_kg
     within(mass, 0, 1e6, what="The ferment", unit="kg", advice="give what goes on this bed")
     grams = (mass + had_kg) * percent * 10
     load = grams / 1000 / area_m2 * _HECTARE
@@ -116,37 +128,36 @@ def bed(
         most_kg=most,
         nitrogen_g=grams,
         nitrogen_kg_ha=load,
-        limit_kg_ha=LIMIT.value,
-        used_share=load / LIMIT.value,
+        limit_kg_ha=limit,
+        used_share=load / limit,
+        field_limit_kg_ha=LIMIT_FIELD.value,
+        free_kg_ha=load * FREE.value,
+        wait_days=PLANT.value,
         soil_share=(mass + had_kg) / soil,
         steps=(
             f"{number(area_m2)} m² x {number(DRESSING.value)} kg/m² = {number(usual)} kg",
             f"({number(mass)} kg{before}) x {number(percent)} % nitrogen = {number(grams)} g",
             f"{number(grams)} g on {number(area_m2)} m² = {number(load)} kg N/ha, "
-            f"{load / LIMIT.value:.0%} of {number(LIMIT.value)}",
+            f"{load / limit:.0%} of {number(limit)}",
             f"about {number(load * FREE.value, 2)} of it are free in the first year; vegetables "
             f"need {number(GARDEN_NEED.value, 2)}",
-            f"nitrogen from: {content(materials).source}",
         ),
-        figures=(
-            DRESSING,
-            NITROGEN_MIXED,
-            LIMIT,
-            LIMIT_FIELD,
-            GARDEN_NEED,
-            FREE,
-            TOPSOIL,
-            SOIL_DENSITY,
-        ),
-        lines=_said(mass, most, load, given=mass_kg is not None),
+        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD, GARDEN_NEED, FREE),
+        lines=_said(mass, most, load, limit, given=mass_kg is not None),
     )
 
 
-def _said(mass: float, most: float, load: float, *, given: bool) -> tuple[str, ...]:
-    share = f"{load:.0f} kg N/ha, {load / LIMIT.value:.0%} of what manure law lets a field have"
-    lines = [f"{number(mass, 2)} kg, worked into the top 15 cm: {share}."]
+def _nitrogen(made: Content) -> Figure:
+    return Figure(
+        "nitrogen in these scraps", made.nitrogen, "% of wet mass", made.source, made.standing
+    )
+
+
+def _said(mass: float, most: float, load: float, limit: float, *, given: bool) -> tuple[str, ...]:
+    share = f"{load:.0f} kg N/ha in twelve months, {load / limit:.0%} of the limit for manure"
     if mass == 0:
-        lines = [f"This bed has had enough for the year: {share}."]
-    elif given and mass > most * (1 + 1e-9):
+        return (f"This bed has had enough for the year: {share}.",)
+    lines = [f"{number(mass, 2)} kg, worked into the top 15 cm: {share}."]
+    if given and mass > most * (1 + 1e-9):
         lines.append(f"That is too much: give it at most {number(most, 2)} kg this year.")
-    return tuple(lines)
+    return (*lines, f"Wait {low_days(PLANT)} to {high_days(PLANT)} days before planting.")

@@ -1,18 +1,25 @@
 """How many bins a group wants, so that one is always open while the others ferment."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
 from handlers.practice.days import FERMENT, FILL
-from handlers.practice.density import PRESSED_MIXED, pressed_kg_l
+from handlers.practice.density import PRESSED_MIXED, in_bin_l, pressed_kg_l
 from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
 from handlers.practice.kinds import Shares
 from handlers.practice.outlook import SEED_KG_WEEK
 
-ORDINARY_BIN = Figure(
-    "capacity of an ordinary bin", 20, "L", "usual pails and bins", "common practice", 15, 23
-)
+ORDINARY_BIN = Figure("capacity of an ordinary bin", 20, "L", "", "common practice", 15, 23)
+
+
+@dataclass(frozen=True, slots=True)
+class Otherwise:
+    """How many bins it would be, if one filled in other days."""
+
+    fill_days: float
+    bins: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,7 +28,15 @@ class Bins(Reckoning):
 
     bins: int
     fill_days: float
+    ferment_days: float
+    sensitivity: tuple[Otherwise, ...]
+    """The same if it filled a quarter faster, or a quarter slower."""
     rate_kg_week: float | None = None
+    capacity_kg: float | None = None
+    """What one bin takes before it has settled."""
+    filled_l: float | None = None
+    filled_share: float | None = None
+    """How full a bin is with so much in it, pressed and settled."""
 
 
 def bins(
@@ -32,45 +47,80 @@ def bins(
     capacity_l: float | None = None,
     ferment_days: float | None = None,
     materials: Shares | None = None,
+    holds_kg: float | None = None,
 ) -> Bins:
     """Bins for a group that fills one in so many days, or of so many people, or at such a rate.
 
-    One is filled while the others stand: ceil((fill + ferment) / fill), in exact fractions.
+    One is filled while the others stand: ceil((fill + ferment) / fill), in exact fractions. With
+    `holds_kg`, how full a bin is that has had so much.
     """
     stand = FERMENT.value if ferment_days is None else ferment_days
     within(stand, 0, 365, what="The ferment", unit="d", advice="two weeks is usual")
+    capacity = ORDINARY_BIN.value if capacity_l is None else capacity_l
+    positive(capacity, 1500, what="A bin", unit="L", advice="give what the bin holds")
+    takes = capacity * pressed_kg_l(materials)
     figures: tuple[Figure, ...] = (FERMENT, FILL)
     steps: tuple[str, ...] = ()
     rate = None
     if fill_days is None:
         rate = _rate(people, rate_kg_week)
-        capacity = ORDINARY_BIN.value if capacity_l is None else capacity_l
-        positive(capacity, 1500, what="A bin", unit="L", advice="give what the bin holds")
-        holds = capacity * pressed_kg_l(materials)
-        fill_days = holds / rate * 7
+        fill_days = takes / rate * 7
         steps = (
-            f"{number(capacity)} L hold {number(holds)} kg; at {number(rate)} kg a week one bin "
+            f"{number(capacity)} L hold {number(takes)} kg; at {number(rate)} kg a week one bin "
             f"fills in {number(fill_days)} days",
         )
-        figures += (ORDINARY_BIN, PRESSED_MIXED, SEED_KG_WEEK)
+        seed = () if people is None else (SEED_KG_WEEK,)
+        figures += (*(() if capacity_l else (ORDINARY_BIN,)), PRESSED_MIXED, *seed)
     positive(fill_days, 3650, what="Filling", unit="d", advice="say in how many days a bin fills")
     if fill_days < 0.05:
         raise Refused("That fills a bin within the hour: use far larger bins and ask again.")
-    count = ceil((Fraction(fill_days) + Fraction(stand)) / Fraction(fill_days))
-    lines = [f"{count} bins, if one fills in about {number(fill_days, 2)} days."]
-    if fill_days > FILL.value:
-        lines.append("That is over two weeks: use smaller bins, or share one with a neighbour.")
+    count = _count(fill_days, stand)
+    others = tuple(
+        Otherwise(fill_days * times, _count(fill_days * times, stand)) for times in (0.75, 1.25)
+    )
+    filled = None if holds_kg is None else _filled_l(holds_kg, capacity, materials)
     return Bins(
         bins=count,
         fill_days=fill_days,
+        ferment_days=stand,
+        sensitivity=others,
         rate_kg_week=rate,
+        capacity_kg=takes,
+        filled_l=filled,
+        filled_share=None if filled is None else filled / capacity,
         steps=(
             *steps,
             f"({number(fill_days)} + {number(stand)}) / {number(fill_days)}, rounded up = {count}",
         ),
         figures=figures,
-        lines=tuple(lines),
+        lines=_said(count, fill_days, others, None if filled is None else filled / capacity),
     )
+
+
+def _count(fill_days: float, stand: float) -> int:
+    return ceil((Fraction(fill_days) + Fraction(stand)) / Fraction(fill_days))
+
+
+def _filled_l(kg: float, capacity_l: float, materials: Shares | None) -> float:
+    within(kg, 0, 5000, what="The scraps", unit="kg", advice="say how much is in the bin")
+    return min(in_bin_l(kg, materials), capacity_l)
+
+
+def _said(
+    count: int, fill_days: float, others: Sequence[Otherwise], filled: float | None
+) -> tuple[str, ...]:
+    lines = [f"{count} bins, if one fills in about {number(fill_days, 2)} days."]
+    faster, slower = others
+    if {faster.bins, slower.bins} != {count}:
+        lines.append(
+            f"In {number(faster.fill_days, 2)} days it would be {faster.bins}, in "
+            f"{number(slower.fill_days, 2)} days {slower.bins}."
+        )
+    if fill_days > FILL.value:
+        lines.append("That is over two weeks: use smaller bins, or share one with a neighbour.")
+    if filled is not None:
+        lines.append(f"A bin with that much in it is about {filled:.0%} full.")
+    return tuple(lines)
 
 
 def _rate(people: float | None, rate_kg_week: float | None) -> float:

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from math import inf
 
 from handlers.practice.density import shares
-from handlers.practice.figure import Figure, Reckoning, Refused, Standing, number, positive, within
-from handlers.practice.kinds import Kind, Shares
+from handlers.practice.figure import Figure, Standing
+from handlers.practice.kinds import NAMES, Kind, Shares
 
 PROTEIN_PER_NITROGEN = Figure(
     "protein to one part of nitrogen",
@@ -33,9 +33,6 @@ NITROGEN_MIXED = Figure(
     "from memory",
     0.5,
     1.0,
-)
-WETTEST = Figure(
-    "water in a bin that runs well", 85, "%", "sealed ferments run wet", "common practice", 70, 85
 )
 
 
@@ -99,7 +96,7 @@ def _mean(*names: str) -> Content:
         sum(part.water for part in parts) / count,
         sum(part.nitrogen for part in parts) / count,
         sum(part.carbon for part in parts) / count,
-        f"USDA SR28, mean of {', '.join(names)}",
+        f"USDA SR28, mean of {count} foods" if count > 1 else parts[0].source,
         "derived",
     )
 
@@ -125,18 +122,6 @@ CONTENT: Mapping[Kind, Content] = {
 """Content by kind."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Blend(Reckoning):
-    """A blend: water, nitrogen and carbon as shares of its wet mass, and its C:N."""
-
-    moisture: float
-    nitrogen_share: float
-    carbon_share: float
-    cn: float
-    paper_kg: float | None = None
-    """Torn paper that brings it down to the moisture asked for."""
-
-
 def blend_of(parts: Iterable[tuple[float, Content]]) -> Content:
     """Content of a blend, from (mass or share, content) pairs."""
     known = list(parts)
@@ -155,72 +140,15 @@ def content(materials: Shares | None) -> Content:
     return blend_of((share, CONTENT[kind]) for kind, share in shares(materials).items())
 
 
-def nitrogen_percent(materials: Shares | None) -> float:
-    """Nitrogen in % of the wet mass of scraps of that make-up."""
-    return content(materials).nitrogen
+def content_named(name: str) -> Content | None:
+    """Content of a food or a kind by its name; None if it is neither."""
+    food = FOODS.get(name.replace("_", " "))
+    if food is not None:
+        return food
+    kind = NAMES.get(name)
+    return CONTENT[kind] if kind else None
 
 
-def blend(
-    materials: Shares | None, *, mass_kg: float | None = None, goal: float | None = None
-) -> Blend:
-    """Moisture, nitrogen and C:N of scraps; with a mass and a goal, the paper to dry them with."""
-    made = content(materials)
-    cn = _ratio(made)
-    paper = None
-    if goal is not None:
-        mass = 1.0 if mass_kg is None else mass_kg
-        positive(mass, 10000, what="The scraps", unit="kg", advice="say how much there is")
-        paper = 0.0
-        if goal < made.water / 100:
-            paper = kg_for_moisture(mass, made.water / 100, CONTENT["paper"].water / 100, goal)
-    parts = [
-        f"{number(share * 100)} % {kind} at {number(CONTENT[kind].water)} % water and "
-        f"{number(CONTENT[kind].nitrogen)} % nitrogen ({CONTENT[kind].source})"
-        for kind, share in shares(materials).items()
-    ]
-    lines = [
-        f"About {made.water:.0f} % water and {number(made.nitrogen, 2)} % nitrogen.",
-        f"C:N about {cn:.0f}; that matters for a hot heap, not for a sealed bin.",
-    ]
-    if paper is not None:
-        lines.append(f"{number(paper, 2)} kg of torn paper bring it to the moisture you want.")
-    elif made.water > WETTEST.value:
-        lines.append("That is very wet: drain often and add torn paper.")
-    return Blend(
-        moisture=made.water / 100,
-        nitrogen_share=made.nitrogen / 100,
-        carbon_share=made.carbon / 100,
-        cn=cn,
-        paper_kg=paper,
-        steps=(*parts, f"together {number(made.water)} % and {number(made.nitrogen)} %"),
-        figures=(
-            PROTEIN_PER_NITROGEN,
-            CARBON_OF_CARBOHYDRATE,
-            CARBON_OF_PROTEIN,
-            CARBON_OF_FAT,
-            NITROGEN_MIXED,
-            WETTEST,
-        ),
-        lines=tuple(lines),
-    )
-
-
-def kg_for_moisture(kg: float, moisture: float, other: float, goal: float) -> float:
-    """kg of a second material that brings the first to the goal (Cornell Composting)."""
-    for value in (moisture, other, goal):
-        within(value, 0, 1, what="Moisture", unit="", advice="give a share from 0 to 1")
-    if not min(moisture, other) < goal < max(moisture, other):
-        raise Refused("The moisture you want has to lie between those of the two materials.")
-    return kg * (goal - moisture) / (other - goal)
-
-
-def kg_for_cn(kg: float, made: Content, other: Content, goal: float) -> float:
-    """kg of a second material that brings the first to the C:N wanted."""
-    own, others = (_ratio(part) for part in (made, other))
-    if not min(own, others) < goal < max(own, others):
-        raise Refused("The C:N you want has to lie between those of the two materials.")
-    return kg * (goal * made.nitrogen - made.carbon) / (other.carbon - goal * other.nitrogen)
-
-
-def _ratio(part: Content) -> float:
+def ratio(part: Content) -> float:
+    """C:N; without end where there is no nitrogen."""
     return part.carbon / part.nitrogen if part.nitrogen else inf

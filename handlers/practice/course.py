@@ -29,14 +29,20 @@ def course(
     buried: date | None = None,
     celsius: float | None = None,
     soil_celsius: float | None = None,
+    ferment_days: int | None = None,
+    plant_days: int | None = None,
 ) -> Course:
     """The bin's calendar; planting counts from the burial, or from the last good day for one."""
     _in_order(first_layer, sealed, buried)
     drain = None if drained is None else drain_window(drained)
     seal = None if first_layer is None or sealed else seal_by(first_layer)
-    bury = None if sealed is None or buried else bury_window(sealed, celsius)
+    bury = None
+    if sealed is not None and buried is None:
+        bury = bury_window(sealed, celsius, ferment_days=ferment_days)
     in_ground = buried or (bury.end if bury else None)
-    plant = None if in_ground is None else plant_window(in_ground, soil_celsius)
+    plant = None
+    if in_ground is not None:
+        plant = plant_window(in_ground, soil_celsius, plant_days=plant_days)
     parts = [part for part in (drain, seal, bury, plant) if part is not None]
     if not parts:
         raise Refused("Say which day you know, such as sealed=2026-03-20.")

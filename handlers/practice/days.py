@@ -9,14 +9,13 @@ from datetime import date, timedelta
 from math import ceil
 
 from handlers.practice.figure import Figure, Reckoning, Refused, number, within
-from handlers.practice.growth import FIGURES as GROWTH
 from handlers.practice.growth import RANGE, slowness
 
 DRAIN = Figure(
     "days between drainings",
     2,
     "d",
-    "suppliers: every other day, or every 2 to 3 days",
+    "suppliers say every other day, or every 2 to 3 days",
     "common practice",
     2,
     3,
@@ -43,7 +42,7 @@ LATE = Figure(
     "days sealed after which a bin is late, at room temperature",
     21,
     "d",
-    "two to three weeks is the longest that a source names (a US supplier)",
+    "a US supplier: two to three weeks",
     "common practice",
     14,
     21,
@@ -55,7 +54,7 @@ ROOM = Figure(
     "temperature at which the usual days hold",
     20,
     "°C",
-    "trade: best 20 to 25 °C; within it the model's change is under three days",
+    "",
     "common practice",
     18,
     24,
@@ -82,7 +81,7 @@ PLANT_COOL = Figure(
     "days in soil of 10 to 15 °C before roots",
     28,
     "d",
-    "band fitted to two to six weeks by temperature (a UK master composter)",
+    "a UK master composter: two to six weeks by temperature",
     "derived",
     21,
     28,
@@ -122,11 +121,11 @@ class BuryWindow(Window):
 
 def drain_window(last: date) -> Window:
     """Days on which to drain next, after the last draining (or the first layer)."""
-    start, end = after(last, _low(DRAIN)), after(last, _high(DRAIN))
+    start, end = after(last, low_days(DRAIN)), after(last, high_days(DRAIN))
     return Window(
         start=start,
         end=end,
-        steps=(f"{last} + {_low(DRAIN)} to {_high(DRAIN)} days = {start} to {end}",),
+        steps=(f"{last} + {low_days(DRAIN)} to {high_days(DRAIN)} days = {start} to {end}",),
         figures=(DRAIN,),
         lines=(f"Drain between {start} and {end}.",),
     )
@@ -134,54 +133,72 @@ def drain_window(last: date) -> Window:
 
 def seal_by(first_layer: date) -> Window:
     """The last day to seal a bin, however full, after its first layer."""
-    end = after(first_layer, _high(FILL))
+    end = after(first_layer, high_days(FILL))
     return Window(
         start=first_layer,
         end=end,
-        steps=(f"{first_layer} + {_high(FILL)} days = {end}",),
+        steps=(f"{first_layer} + {high_days(FILL)} days = {end}",),
         figures=(FILL,),
         lines=(f"Seal by {end}, full or not.",),
     )
 
 
-def bury_window(sealed: date, celsius: float | None = None) -> BuryWindow:
-    """When to bury a bin sealed on that day and kept at that temperature (unknown: a room's)."""
+def bury_window(
+    sealed: date, celsius: float | None = None, *, ferment_days: int | None = None
+) -> BuryWindow:
+    """When to bury a bin sealed on that day and kept at that temperature (unknown: a room's).
+
+    `ferment_days` is what a group takes as usual at room temperature instead of two weeks.
+    """
     if celsius is not None:
         _believable(celsius, "The bin")
-    first, last, late = (
-        _stretched(days, celsius) for days in (_low(FERMENT), _high(FERMENT), _high(LATE))
+    usual = high_days(FERMENT) if ferment_days is None else ferment_days
+    within(usual, 5, 60, what="The ferment", unit="days", advice="two weeks are usual")
+    earliest = min(low_days(FERMENT), usual)
+    first, last = (_stretched(days, celsius, earliest) for days in (earliest, usual))
+    if not is_room(celsius):
+        last = max(last, min(usual, int(WARM_LEAST.value)))
+    late = last + max(
+        _stretched(high_days(LATE), celsius, earliest) - last, high_days(LATE) - high_days(FERMENT)
     )
-    last = max(last, int(WARM_LEAST.value))
-    late = max(late, last + _high(LATE) - _high(FERMENT))
-    start, end = after(sealed, first), after(sealed, last)
+    start, end, late_after = (after(sealed, days) for days in (first, last, late))
     steps, used = _why_stretched(celsius)
     return BuryWindow(
         start=start,
         end=end,
-        late_after=after(sealed, late),
+        late_after=late_after,
         steps=(*steps, f"{sealed} + {first} to {last} days = {start} to {end}"),
         figures=(FERMENT, LATE, *used),
         lines=(
-            f"Bury between {start} and {end}; it is late after {after(sealed, late)}.",
+            f"Bury between {start} and {end}; it is late after {late_after}.",
             *_temperature_word(celsius),
         ),
     )
 
 
-def plant_window(buried: date, celsius: float | None = None) -> Window:
-    """From the first day for roots, to the day by which it is usually ready; soil temperature."""
+def plant_window(
+    buried: date, celsius: float | None = None, *, plant_days: int | None = None
+) -> Window:
+    """From the first day for roots, to the day by which it is usually ready; soil temperature.
+
+    `plant_days` is the wait that a group takes as usual in warm soil instead of three weeks.
+    """
     if celsius is not None:
         _believable(celsius, "The soil")
+    usual = high_days(PLANT) if plant_days is None else plant_days
+    within(usual, 7, 120, what="The wait", unit="days", advice="three weeks are usual")
     band = _soil_band(celsius)
-    start, end = after(buried, _low(band)), after(buried, _high(band))
+    more = usual - high_days(PLANT)
+    first, last = max(7, low_days(band) + min(more, 0)), high_days(band) + more
+    start, end = after(buried, first), after(buried, last)
     lines = [f"Plant from {start}, more surely from {end}."]
     if celsius is not None and celsius < SOIL_BANDS[2].value:
         lines.append("In soil this cold little happens: count from the day it is over 5 °C.")
     return Window(
         start=start,
         end=end,
-        steps=(f"{buried} + {_low(band)} to {_high(band)} days = {start} to {end}",),
-        figures=(band, *SOIL_BANDS),
+        steps=(f"{buried} + {first} to {last} days = {start} to {end}",),
+        figures=(band,),
         lines=tuple(lines),
     )
 
@@ -199,24 +216,23 @@ def is_room(celsius: float | None) -> bool:
     return celsius is None or (ROOM.low or 0) <= celsius <= (ROOM.high or 0)
 
 
-def _stretched(days: int, celsius: float | None) -> int:
+def _stretched(days: int, celsius: float | None, earliest: int) -> int:
     if celsius is None or is_room(celsius):
         return days
     # The first day is never earlier than the usual one; the estimate is rounded up.
     stretched = ceil(days * slowness(celsius) - 1e-9)
-    return min(max(stretched, _low(FERMENT)), int(FERMENT_MOST.value))
+    return min(max(stretched, earliest), max(days, int(FERMENT_MOST.value)))
 
 
 def _why_stretched(celsius: float | None) -> tuple[tuple[str, ...], tuple[Figure, ...]]:
     if celsius is None or is_room(celsius):
-        return (), (ROOM,)
+        return (), ()
     factor = number(slowness(celsius))
     steps = (
-        f"at {number(celsius)} °C growth takes {factor} times as long as at 20 °C",
-        f"{_low(FERMENT)} and {_high(FERMENT)} days x {factor}, kept to "
-        f"{_low(FERMENT)} to {int(FERMENT_MOST.value)} days",
+        f"at {number(celsius)} °C growth takes {factor} times as long as at 20 °C; never under "
+        f"{low_days(FERMENT)} days nor over {int(FERMENT_MOST.value)}",
     )
-    return steps, (ROOM, *GROWTH, FERMENT_MOST, WARM_LEAST)
+    return steps, (RANGE,)
 
 
 def _temperature_word(celsius: float | None) -> tuple[str, ...]:
@@ -242,9 +258,11 @@ def _believable(celsius: float, what: str) -> None:
     )
 
 
-def _low(figure: Figure) -> int:
+def low_days(figure: Figure) -> int:
+    """The least of a figure in days."""
     return int(figure.low if figure.low is not None else figure.value)
 
 
-def _high(figure: Figure) -> int:
+def high_days(figure: Figure) -> int:
+    """The most of a figure in days."""
     return int(figure.high if figure.high is not None else figure.value)

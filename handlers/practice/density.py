@@ -107,11 +107,10 @@ BRAN_LOOSE = Figure(
     "loose density of starter bran",
     0.058 / 0.2365882365,
     "kg/L",
-    "USDA SR28 20077: wheat bran, crude, 58 g in a US cup",
+    "USDA SR28 20077: wheat bran, 58 g to the US cup; rice bran weighs twice that",
     "derived",
     0.20,
     0.50,
-    "rice bran is twice as heavy",
 )
 
 MIXED: Shares = {"mixed": 1.0}

@@ -4,11 +4,22 @@
 100 of the mix; the two differ by a hundredth there, and by half at 1:1.
 """
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, spoons, within
+from handlers.practice.figure import (
+    Figure,
+    Reckoning,
+    Refused,
+    number,
+    positive,
+    quoted,
+    spoons,
+    within,
+)
+from handlers.practice.quantity import plain_number
 from handlers.practice.units import LITRES
 
 Use = Literal["bed", "pot", "seedling", "leaf", "drain"]
@@ -24,13 +35,12 @@ PARTS: Mapping[Use, Figure] = {
         "published",
         100,
         300,
-        "1:300 is said too",
     ),
     "pot": Figure(
         "water for pots and house plants",
         500,
         "parts to 1 of liquid",
-        "habit of the trade",
+        "",
         "common practice",
         500,
         1000,
@@ -39,7 +49,7 @@ PARTS: Mapping[Use, Figure] = {
         "water for seedlings",
         1000,
         "parts to 1 of liquid",
-        "habit of the trade; in a school trial beans did best at 1:1000 and without",
+        "in a school trial beans did best at 1:1000 or with none",
         "common practice",
         500,
         1000,
@@ -63,16 +73,6 @@ PARTS: Mapping[Use, Figure] = {
 }
 """Parts of water to one part of liquid, by use."""
 
-KEEPS = Figure(
-    "time the liquid keeps",
-    24,
-    "h",
-    "Footer 2013 says hours, suppliers a day or two",
-    "common practice",
-    6,
-    48,
-)
-
 _WORDS: Mapping[Use, str] = {
     "bed": "bed beds garden soil border borders vegetable vegetables tree trees shrub shrubs lawn "
     "established rose roses outdoor plant plants flower flowers tomato tomatoes fruit hedge ground",
@@ -86,6 +86,15 @@ USE_WORDS: Mapping[str, Use] = {
     word: use for use, words in _WORDS.items() for word in words.split()
 }
 """Words for a use, in lower case."""
+
+CAN = Figure("a watering can", 9, "L", "", "common practice", 5, 10)
+STRONG = Figure(
+    "parts of water from which the two readings of a ratio differ by less than a tenth",
+    10,
+    "parts",
+    "1 / 10",
+    "derived",
+)
 
 MOST_L = 20000.0
 MOST_PARTS = 100000.0
@@ -102,7 +111,32 @@ class Dilution(Reckoning):
     water_l: float
     total_l: float
     parts: float
+    one_in: float
+    """The same as one part in so many of the mix."""
+    cans: float
+    """Watering cans that it fills."""
     use: Use | None = None
+
+
+_RATIOS = (
+    (re.compile(r"1 ?(?:in|of) ?(.+)"), True),
+    (
+        re.compile(r"1 ?(?::|/|to|part to|part liquid to) ?(.+?)(?: parts?(?: of)?(?: water)?)?"),
+        False,
+    ),
+    (re.compile(r"(.+?) ?(?::|to) ?1"), False),
+    (re.compile(r"(.+?) parts?(?: of)?(?: water)?"), False),
+)
+
+
+def parts_said(words: str) -> float:
+    """Parts of water in a ratio as it is said: "100", "1:100", "100 to 1", "1 in 100"."""
+    plain = " ".join(words.lower().split())
+    for pattern, of_the_mix in _RATIOS:
+        if found := pattern.fullmatch(plain):
+            parts = plain_number(found[1])
+            return parts_in(parts) if of_the_mix else parts
+    return plain_number(plain)
 
 
 def use_named(words: str) -> Use:
@@ -115,7 +149,7 @@ def use_named(words: str) -> Use:
         if use in found:
             return use
     raise Refused(
-        f"I have no dilution for “{words[:40]}”: say beds, pots, seedlings, leaves or drains."
+        f"I have no dilution for {quoted(words)}: say beds, pots, seedlings, leaves or drains."
     )
 
 
@@ -126,11 +160,13 @@ def dilute(
     total_l: float | None = None,
     parts: float | None = None,
     use: Use | None = None,
+    bed_parts: float | None = None,
 ) -> Dilution:
     """The mix from any two of liquid, water, total and parts; a use stands for parts.
 
-    With one amount and neither parts nor a use it is reckoned for established beds. A third
-    figure has to agree with the two.
+    With one amount and neither parts nor a use it is reckoned for established beds, at
+    `bed_parts` if the group has its own. A third amount has to agree with the two; parts said of
+    a mix of known liquid and water are held against what they really are.
     """
     _bounded(liquid_ml, water_l, total_l, parts)
     amounts = sum(value is not None for value in (liquid_ml, water_l, total_l))
@@ -140,11 +176,10 @@ def dilute(
         use = use or "bed"
     given = parts
     if amounts == 1 and given is None and use is not None:
-        given = PARTS[use].value
+        given = bed_parts if use == "bed" and bed_parts else PARTS[use].value
     liquid, water = _solve(liquid_ml, water_l, total_l, given)
     _agree((liquid_ml, liquid * 1000), (water_l, water), (total_l, liquid + water))
     ratio = water / liquid
-    _agree((parts, ratio))
     within(ratio, 0, MOST_PARTS, what="A dilution", unit="parts", advice=_ASK)
     mix = f"{number(liquid * 1000)} mL liquid + {number(water)} L water"
     return Dilution(
@@ -152,13 +187,22 @@ def dilute(
         water_l=water,
         total_l=liquid + water,
         parts=ratio,
+        one_in=ratio + 1,
         use=use,
+        cans=(liquid + water) / CAN.value,
         steps=(
-            f"1:{number(ratio)} is 1 part liquid to {number(ratio)} parts water",
-            f"{mix} = {number(liquid + water)} L, 1 part in {number(ratio + 1)} of the mix",
+            f"1:{_whole(ratio)} is 1 part liquid to {_whole(ratio)} parts water, "
+            f"1 in {_whole(ratio + 1)} of the mix",
+            f"{mix} = {number(liquid + water)} L",
         ),
-        figures=(*((PARTS[use],) if use else ()), KEEPS),
-        lines=(_said(liquid, water, use), *_compared(ratio, water, use)),
+        figures=((PARTS[use],) if use else ()),
+        lines=(
+            _said(liquid, water, use),
+            *_convention(ratio, water),
+            *_claimed(parts, liquid, water),
+            *(_compared(ratio, water, use) if parts is None or amounts == 1 else ()),
+            *_enough(liquid + water, from_liquid=amounts == 1 and liquid_ml is not None),
+        ),
     )
 
 
@@ -215,20 +259,49 @@ def _said(liquid: float, water: float, use: Use | None) -> str:
     return f"{mix}{where}: 1:{_whole(water / liquid)}."
 
 
+def _convention(ratio: float, water: float) -> tuple[str, ...]:
+    """In a strong mix the two readings of a ratio are far apart, so both are named."""
+    if not water or ratio >= STRONG.value:
+        return ()
+    return (
+        f"That is 1 part in {_whole(ratio + 1)} of the mix; some call it 1:{_whole(ratio + 1)}.",
+    )
+
+
+def _claimed(parts: float | None, liquid: float, water: float) -> tuple[str, ...]:
+    """A kind word where the mix is not the ratio that it was said to be."""
+    ratio = water / liquid
+    if parts is None or abs(parts - ratio) <= _AGREES * max(parts, ratio):
+        return ()
+    said = f"It is often called 1:{_whole(parts)}, but it is 1:{_whole(ratio)}"
+    return (f"{said}; {_takes(water, parts)}.",) if parts and water else (f"{said}.",)
+
+
 def _compared(ratio: float, water: float, use: Use | None) -> tuple[str, ...]:
     """A word on a ratio that is far from what its use, or a bed, wants."""
     wanted = PARTS[use or "bed"]
     if not water or wanted.low is None or wanted.high is None:
         return ()
-    count = water / wanted.value / LITRES["us_tablespoon"]
-    takes = f"1:{_whole(wanted.value)} takes {_volume(water / wanted.value)}"
-    if 0.5 <= count <= 20:
-        takes += f", about {spoons(count)} US tablespoons"
+    takes = _takes(water, wanted.value)
     if ratio < wanted.low * (1 - 0.05):
         return (f"That is stronger than the usual 1:{_whole(wanted.low)}: {takes}.",)
     if ratio > wanted.value * (1 + 0.05) and use is None:
         return (f"That is 1:{_whole(ratio)}, milder than 1:{_whole(wanted.value)}: {takes}.",)
     return ()
+
+
+def _takes(water: float, parts: float) -> str:
+    count = water / parts / LITRES["us_tablespoon"]
+    takes = f"1:{_whole(parts)} takes {_volume(water / parts)}"
+    if not 0.5 <= count <= 20:
+        return takes
+    return f"{takes}, about {spoons(count)} US tablespoon{'s' if count > 1.1 else ''}"
+
+
+def _enough(total: float, *, from_liquid: bool) -> tuple[str, ...]:
+    if not from_liquid or total < CAN.value:
+        return ()
+    return (f"Enough for {number(total / CAN.value, 2)} cans of {number(CAN.value)} L.",)
 
 
 def _volume(litres: float) -> str:

@@ -36,44 +36,29 @@ SPOON_ML: Mapping[Spoon, float] = {
 }
 """mL in a level tablespoon of each country's."""
 
-_TAUGHT = "taught to household groups: 2 to 3 level spoons on a layer of 5 to 7.5 cm"
-SPOONS = Figure("level spoons on a layer", 2.5, "tablespoon", _TAUGHT, "common practice", 2, 3)
-LAYER_DEPTH = Figure("depth of that layer, loose", 6.25, "cm", _TAUGHT, "common practice", 5, 7.5)
+SPOONS = Figure(
+    "level spoons on a layer of 5 to 7.5 cm", 2.5, "tablespoons", "", "common practice", 2, 3
+)
+LAYER_DEPTH = Figure("depth of that layer, loose", 6.25, "cm", "", "common practice", 5, 7.5)
 BUCKET = Figure(
-    "inner width of an ordinary household bucket",
-    30,
-    "cm",
-    "pails of 5 US gal are about 12 in across",
-    "common practice",
-    26,
-    31,
+    "inner width of an ordinary household bucket", 29, "cm", "", "common practice", 26, 31
 )
-SPOON = Figure(
-    "level tablespoon of the teaching", 15, "mL", "21 CFR 101.9(b)(5)(viii)", "published"
-)
-SPRINKLE = Figure(
-    "least sprinkle on any layer",
-    7.5,
-    "mL",
-    "half a tablespoon, so that the surface is dusted at all",
-    "common practice",
-    5,
-    15,
-)
+SPOON = Figure("the spoon it is taught with", 15, "mL", "21 CFR 101.9(b)(5)(viii)", "published")
+SPRINKLE = Figure("least sprinkle on any layer", 7.5, "mL", "", "common practice", 5, 15)
 RICH_MORE = Figure(
-    "more starter when all of it is meat, fish, dairy, egg or fat",
+    "more if all of it is meat, fish, dairy, egg or fat",
     1.0,
     "of the plain dose",
-    "books and programmes say extra on meat; doubled, as the weight habit doubles 2 % to 4 %",
+    "books and programmes say extra; doubled as the weight habit doubles 2 % to 4 %",
     "common practice",
     0.5,
     1.0,
 )
 TROUBLE_MORE = Figure(
-    "more starter when scraps are very wet, or the bin smells rotten or grows green or black",
+    "more if the scraps are soaking or the bin is rotten or mouldy",
     0.5,
     "of the dose",
-    "suppliers say more on foul or soft scraps; the size of the step is ours",
+    "suppliers say more; the size of the step is ours",
     "common practice",
     0.5,
     1.0,
@@ -119,6 +104,14 @@ _MORE = (
 _SPLIT = "say one layer at a time, at most about 7.5 cm deep, and press it before the next"
 
 
+@dataclass(frozen=True, slots=True)
+class Part:
+    """What one reason adds to a dose."""
+
+    part: str
+    ml: float
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Dose(Reckoning):
     """Starter for one layer; `volume_l` is the layer's loose volume, before it is pressed."""
@@ -131,6 +124,8 @@ class Dose(Reckoning):
     tablespoon: Spoon
     habit: Habit
     reason: str
+    parts: tuple[Part, ...]
+    """What the dose is made of; they add up to `starter_ml`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,13 +161,14 @@ def dose(
     within(wetness, 0, 1, what="Wetness", unit="", advice="give 0 for dry up to 1 for dripping")
     volume, mass, first = _amount(mass_kg, volume_l, make_up)
     layer = _Layer(volume, mass, make_up, richness, _extra(wetness, trouble))
-    millilitres, steps, used = _spoon(layer) if habit == "spoon" else _weight(layer)
+    parts, steps, used = _spoon(layer) if habit == "spoon" else _weight(layer)
+    millilitres = sum(part.ml for part in parts)
     if millilitres < SPRINKLE.value:
+        parts += (Part("up to a sprinkle", SPRINKLE.value - millilitres),)
         millilitres = SPRINKLE.value
         steps += (f"less than a sprinkle, so {number(millilitres)} mL",)
         used += (SPRINKLE,)
     grams, count = density.bran_g(millilitres), millilitres / SPOON_ML[tablespoon]
-    steps = (*first, *steps, weighed(millilitres, grams))
     reason = _reason(layer, trouble, habit)
     return Dose(
         volume_l=volume,
@@ -183,8 +179,9 @@ def dose(
         tablespoon=tablespoon,
         habit=habit,
         reason=reason,
-        steps=steps,
-        figures=(*density.loose_figures(make_up), *used, density.BRAN_LOOSE),
+        parts=parts,
+        steps=(*first, *steps, weighed(millilitres, grams)),
+        figures=(*used, *density.loose_figures(make_up), density.BRAN_LOOSE),
         lines=(
             f"{spoken(count, tablespoon)} of starter ({number(millilitres, 2)} mL, "
             f"{number(grams, 2)} g) on this layer of about {number(volume, 2)} L, by the "
@@ -223,33 +220,44 @@ def _extra(wetness: float, trouble: bool) -> float:
     return 1 + TROUBLE_MORE.value * (1.0 if trouble else soaked)
 
 
-def _spoon(layer: _Layer) -> tuple[float, tuple[str, ...], tuple[Figure, ...]]:
+def _spoon(layer: _Layer) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[Figure, ...]]:
     rate = spoon_ml_per_l()
-    factor = 1 + RICH_MORE.value * layer.rich
-    millilitres = layer.volume_l * rate * factor * layer.extra
+    more = RICH_MORE.value * layer.rich
+    plain = layer.volume_l * rate
+    parts = _parts(plain, plain * more, layer.extra)
     steps = (
-        f"{number(SPOONS.value)} spoons of {number(SPOON.value)} mL on a layer "
-        f"{number(LAYER_DEPTH.value)} cm deep and {number(BUCKET.value)} cm across is "
-        f"{number(rate)} mL to the litre",
-        f"{number(layer.volume_l)} L x {number(rate)} mL/L{_times(factor, layer.extra)} = "
-        f"{number(millilitres)} mL",
+        f"{number(SPOONS.value)} spoons of {number(SPOON.value)} mL on {number(LAYER_DEPTH.value)} "
+        f"cm in a {number(BUCKET.value)} cm bucket are {number(rate)} mL to the litre",
+        f"{number(layer.volume_l)} L x {number(rate)} mL{_times(1 + more, layer.extra)} = "
+        f"{number(sum(part.ml for part in parts))} mL",
     )
-    return millilitres, steps, (SPOONS, LAYER_DEPTH, BUCKET, SPOON, *_raised(layer, RICH_MORE))
+    return parts, steps, (SPOONS, BUCKET, *_raised(layer, RICH_MORE))
 
 
-def _weight(layer: _Layer) -> tuple[float, tuple[str, ...], tuple[Figure, ...]]:
+def _weight(layer: _Layer) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[Figure, ...]]:
     poor = {kind: share for kind, share in layer.materials.items() if kind not in RICH}
     plain = sum(share for kind, share in poor.items() if kind in _PLAIN)
     plain_part = plain / sum(poor.values()) if poor else 0.0
-    percent = PLAIN_PERCENT.value * plain_part + MIXED_PERCENT.value * (1 - plain_part)
-    percent += (RICH_PERCENT.value - percent) * min(1.0, layer.rich / MOSTLY.value)
-    grams = layer.mass_kg * 10 * percent * layer.extra
+    least = PLAIN_PERCENT.value * plain_part + MIXED_PERCENT.value * (1 - plain_part)
+    more = (RICH_PERCENT.value - least) * min(1.0, layer.rich / MOSTLY.value)
+    per_percent = density.bran_ml(layer.mass_kg * 10)
     steps = (
-        f"{number(layer.mass_kg)} kg x {number(percent)} %{_times(1, layer.extra)} = "
-        f"{number(grams)} g",
+        f"{number(layer.mass_kg)} kg x {number(least + more)} %{_times(1, layer.extra)} = "
+        f"{number(layer.mass_kg * 10 * (least + more) * layer.extra)} g",
     )
-    used = (PLAIN_PERCENT, MIXED_PERCENT, *_raised(layer, RICH_PERCENT, MOSTLY))
-    return density.bran_ml(grams), steps, used
+    # Only the rows of the table that this layer falls between.
+    used = (PLAIN_PERCENT,) * (plain_part > 0) + (MIXED_PERCENT,) * (plain_part < 1)
+    parts = _parts(per_percent * least, per_percent * more, layer.extra)
+    return parts, steps, (*used, *_raised(layer, RICH_PERCENT))
+
+
+def _parts(plain: float, rich: float, extra: float) -> tuple[Part, ...]:
+    parts = (
+        Part("plain", plain),
+        Part("for meat, fish, dairy, egg or fat", rich),
+        Part("for wet scraps or trouble", (plain + rich) * (extra - 1)),
+    )
+    return tuple(part for part in parts if part.ml)
 
 
 def _raised(layer: _Layer, *richer: Figure) -> tuple[Figure, ...]:

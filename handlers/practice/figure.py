@@ -27,18 +27,22 @@ class Figure:
     value: float
     unit: str
     source: str
+    """Who says so; common practice needs no name."""
     standing: Standing
     low: float | None = None
     high: float | None = None
-    note: str = ""
 
-    def line(self) -> str:
-        """The figure as "why?" prints it."""
-        words = f"{self.name}: {number(self.value)} {self.unit}"
+    def line(self, *, cited: bool = False) -> str:
+        """The figure as "why?" prints it; `cited`: its source was named just before."""
+        # A share "of the mass" reads as a percentage of it.
+        times, unit = (100, f"% {self.unit}") if self.unit.startswith("of ") else (1, self.unit)
+        words = f"{self.name}: {number(self.value * times)} {unit}"
         if self.low is not None and self.high is not None:
-            words += f" ({number(self.low)} to {number(self.high)})"
-        words += f"; {self.standing}: {self.source}"
-        return f"{words} ({self.note})" if self.note else words
+            words += f" ({number(self.low * times)} to {number(self.high * times)})"
+        words += f", {self.standing}"
+        if not self.source:
+            return words
+        return f"{words}: same source" if cited else f"{words}: {self.source}"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,13 +52,17 @@ class Reckoning:
     steps: tuple[str, ...]
     """The arithmetic, as a teacher would write it on a board."""
     figures: tuple[Figure, ...]
-    """The figures that went into it."""
+    """The figures that decide it."""
     lines: tuple[str, ...]
     """The answer in plain sentences."""
 
     def why(self) -> tuple[str, ...]:
-        """The steps, then each figure with its source and how sure it is."""
-        return (*self.steps, *(figure.line() for figure in self.figures))
+        """The steps, then each figure with how sure it is and its source, each named once."""
+        lines, cited = list(self.steps), set[str]()
+        for figure in dict.fromkeys(self.figures):
+            lines.append(figure.line(cited=figure.source in cited))
+            cited.add(figure.source)
+        return tuple(lines)
 
     def results(self) -> dict[str, object]:
         """The results by name, ready for JSON; dates as YYYY-MM-DD, what is not known left out."""
@@ -69,7 +77,7 @@ def _plain(value: object) -> object:
     if isinstance(value, date):
         return value.isoformat()
     if isinstance(value, float):
-        return round(value, 6)
+        return float(f"{value:.12g}")
     if isinstance(value, tuple):
         return [_plain(item) for item in value]
     if hasattr(value, "__dataclass_fields__"):
@@ -84,6 +92,13 @@ def number(value: float, digits: int = 3) -> str:
     places = digits - 1 - floor(log10(abs(value)))
     text = f"{round(value, places):.{max(places, 0)}f}"
     return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def quoted(text: str) -> str:
+    """Somebody's words to be named in a sentence: one line, short, nothing that cannot be seen."""
+    seen = "".join(sign if sign.isprintable() else " " for sign in text)
+    words = " ".join(seen.split())
+    return f"“{words[:40]}…”" if len(words) > 40 else f"“{words}”"
 
 
 _QUARTERS = ("", "¼", "½", "¾")

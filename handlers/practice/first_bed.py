@@ -10,12 +10,12 @@ FIRST_BED = Figure(
     "starter on the floor of an empty bucket",
     2,
     "tablespoon",
-    "a US restaurant-scrap programme: a layer's dose on the bottom; a US firm: half a cup",
+    "a US restaurant-scrap programme: one spoon; a US firm: half a cup",
     "common practice",
     1,
     8,
 )
-FIRST_BED_BIN = Figure("size of that bucket", 18.9, "L", "nominal 5 US gal pail", "derived", 15, 23)
+FIRST_BED_BIN = Figure("size of that bucket", 18.9, "L", "5 US gal", "derived", 15, 23)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,6 +46,6 @@ def first_bed(*, capacity_l: float | None = None, tablespoon: Spoon = "metric") 
             f"{number(capacity)} L by its floor: {number(millilitres)} mL",
             weighed(millilitres, grams),
         ),
-        figures=(FIRST_BED, SPOON, FIRST_BED_BIN, density.BRAN_LOOSE),
+        figures=(FIRST_BED, FIRST_BED_BIN, density.BRAN_LOOSE),
         lines=(f"Strew {said} on the floor of the empty bin.",),
     )

@@ -19,16 +19,13 @@ RATE = Figure(
     "1/(h·°C²)",
     _SOURCE,
     "published",
-    note="read in a public model collection",
 )
 COLDEST = Figure("no growth of L. curvatus below", -3.27, "°C", _SOURCE, "published")
 LEAST_PH = Figure("no growth of L. curvatus at or below pH", 4.26, "pH", _SOURCE, "published")
 MOST_PH = Figure("no growth of L. curvatus at or above pH", 9.77, "pH", _SOURCE, "published")
 RANGE = Figure(
-    "temperatures that the growth model covers", 20, "°C", _SOURCE, "published", low=6, high=31
+    "temperatures that the model of growth covers", 20, "°C", _SOURCE, "published", low=6, high=31
 )
-
-FIGURES = (RATE, COLDEST, LEAST_PH, MOST_PH, RANGE)
 
 
 def growth_per_hour(celsius: float, ph: float = 6.5) -> float:

@@ -1,16 +1,18 @@
 """How much liquid to expect from a bin: from none to about 100 mL for each kg of scraps."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Literal
 
 from handlers.practice.composition import content
-from handlers.practice.figure import Figure, Reckoning, number, positive
+from handlers.practice.figure import Figure, Reckoning, number, positive, within
 from handlers.practice.kinds import Shares
 
 MOST = Figure(
     "liquid from juicy scraps, at most",
     100,
     "mL to 1 kg",
-    "habit of the trade; none at all is normal too",
+    "",
     "common practice",
     0,
     100,
@@ -26,6 +28,15 @@ HELD = Figure(
 )
 
 
+LITTLE = Figure(
+    "share of the expected liquid under which it is little", 0.25, "of it", "ours", "derived"
+)
+WORTH_A_WORD_L = 0.3
+"""Where less than this is expected, having drained little means nothing."""
+
+Drained = Literal["little", "usual", "much"]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Liquid(Reckoning):
     """Liquid that a bin may give in all, and the range that is no reason to wonder."""
@@ -33,27 +44,61 @@ class Liquid(Reckoning):
     expected_l: float
     low_l: float
     high_l: float
+    drained_l: float | None = None
+    drained: Drained | None = None
+    """What was drained, held against that."""
 
 
-def liquid(mass_kg: float, materials: Shares | None = None) -> Liquid:
-    """Liquid from so many kg of scraps: the wetter the make-up, the nearer to the most."""
+def liquid(
+    mass_kg: float, materials: Shares | None = None, *, drained_l: float | None = None
+) -> Liquid:
+    """Liquid from so many kg of scraps: the wetter the make-up, the nearer to the most.
+
+    With what was drained from them so far, whether that is little or much.
+    """
     positive(mass_kg, 10000, what="The scraps", unit="kg", advice="say how much went in")
     made = content(materials)
     water = made.water / 100
     part = min(1.0, max(0.0, (water - HELD.value) / (1 - HELD.value)))
     most = mass_kg * MOST.value / 1000
+    expected = most * part
+    found = None if drained_l is None else _found(drained_l, expected, most)
     return Liquid(
-        expected_l=most * part,
+        expected_l=expected,
         low_l=0.0,
         high_l=most,
+        drained_l=drained_l,
+        drained=found,
         steps=(
-            f"scraps of {number(water * 100)} % water ({made.source})",
+            f"scraps of {number(water * 100)} % water, of which they hold "
+            f"{number(HELD.value * 100)} %",
             f"{number(mass_kg)} kg x {number(MOST.value)} mL x ({number(water)} - "
-            f"{number(HELD.value)}) / {number(1 - HELD.value)} = {number(most * part * 1000)} mL",
+            f"{number(HELD.value)}) / {number(1 - HELD.value)} = {number(expected * 1000)} mL",
         ),
         figures=(MOST, HELD),
         lines=(
-            f"About {number(most * part * 1000, 2)} mL in all; anything from none to "
-            f"{number(most * 1000, 2)} mL is normal.",
+            f"About {_said(expected)} in all; anything from none to {_said(most)} is normal.",
+            *((_WORDS[found],) if found else ()),
         ),
     )
+
+
+_WORDS: Mapping[Drained, str] = {
+    "little": "Less came off than such scraps give: see that the tap and the grid are clear. Dry "
+    "is no fault.",
+    "usual": "What you drained is as usual.",
+    "much": "That is much: drain it every other day, and add torn paper or dry bread.",
+}
+
+
+def _found(drained_l: float, expected_l: float, most_l: float) -> Drained:
+    within(drained_l, 0, 1000, what="What was drained", unit="L", advice="say how much came off")
+    if drained_l > most_l:
+        return "much"
+    if expected_l >= WORTH_A_WORD_L and drained_l < LITTLE.value * expected_l:
+        return "little"
+    return "usual"
+
+
+def _said(litres: float) -> str:
+    return f"{number(litres * 1000, 2)} mL" if litres < 1 else f"{number(litres, 2)} L"

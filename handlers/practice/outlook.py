@@ -26,7 +26,6 @@ SEED_KG_WEEK = Figure(
     "published",
     1.0,
     2.5,
-    "until a week has been logged",
 )
 HOUSEHOLD = Figure(
     "people in a household",
@@ -37,44 +36,15 @@ HOUSEHOLD = Figure(
     2.0,
     2.8,
 )
-SEED_DAYS = Figure(
-    "days of logging that the seed rate counts for",
-    7,
-    "d",
-    "seed until a week is logged",
-    "derived",
-)
+_FITTED = "set so that the range holds on simulated households"
+
 SEED_SPREAD = Figure(
-    "spread of rates around the seed, people known",
-    0.4,
-    "of the rate",
-    "the seed's range, 1.0 to 2.5 kg a person and week, as two standard deviations each way",
-    "derived",
+    "how far households of one size differ in their rate", 0.35, "of the rate", _FITTED, "derived"
 )
-HOUSEHOLD_SPREAD = Figure(
-    "spread of rates around the seed, people not known",
-    0.6,
-    "of the rate",
-    "households of one to five people, and the spread above",
-    "derived",
-)
-HALF_LIFE = Figure(
-    "days until a day counts half", 14, "d", "usual for kitchen habits", "common practice", 7, 14
-)
-SCATTER = Figure(
-    "scatter of one day's scraps",
-    1.1,
-    "of the daily mean",
-    "scraps added every second day or so, in uneven portions",
-    "derived",
-)
-PACKING = Figure(
-    "how far bins differ in packing",
-    0.10,
-    "of the capacity",
-    "pressed density 0.60 to 0.90 kg/L",
-    "derived",
-)
+HOUSEHOLD_SPREAD = Figure("the same, people not known", 0.5, "of the rate", _FITTED, "derived")
+HALF_LIFE = Figure("days until a day counts half", 14, "d", "", "common practice", 7, 14)
+SCATTER = Figure("scatter of one day's scraps", 0.95, "of the daily mean", _FITTED, "derived")
+PACKING = Figure("how far bins differ in packing", 0.08, "of the capacity", _FITTED, "derived")
 TEN_PERCENT = Figure(
     "standard deviations that leave out one in ten at each end",
     1.2816,
@@ -113,7 +83,11 @@ class _Rate:
     """Standard error of the mean."""
     scatter: float
     """Standard deviation of one day's total."""
+    layer: float
+    """kg on a day that has a layer."""
     days: int
+    seed_days: float
+    """Days of log that the seed counts for."""
 
 
 def full_forecast(
@@ -161,7 +135,7 @@ def full_forecast(
             f"{number(density.SETTLING.value * 100)} %, holds {number(holds)} kg",
             f"{number(total)} kg are in, {number(max(left, 0))} kg are left",
             f"{number(rate.mean)} kg a day from {rate.days} days of log and "
-            f"{number(SEED_DAYS.value)} days of seed rate",
+            f"{number(rate.seed_days, 1)} days at the usual rate",
             f"{number(max(left, 0))} kg at that rate last {number(max(left, 0) / rate.mean)} days",
         ),
         figures=(
@@ -169,42 +143,50 @@ def full_forecast(
             density.SETTLING,
             SEED_KG_WEEK,
             *((HOUSEHOLD,) if people is None else ()),
-            SEED_DAYS,
-            HALF_LIFE,
-            seed.spread,
-            SCATTER,
-            PACKING,
         ),
         lines=(_said(dates[0], dates[1], last, left),),
     )
 
 
 def _rate(logged: Iterable[tuple[date, float]], today: date, seed: _Seed) -> _Rate:
-    """Daily mean, its error and the scatter: the log's days, weighted, with the seed as a week."""
+    """Daily mean, its error and the scatter: the log's days, weighted, with the seed's.
+
+    The seed counts for as many days as would tell the rate no better than it does. A log begins
+    and is asked about on days with a layer: half a gap on either side belongs to it, without
+    which the rate would come out too high.
+    """
     totals: dict[date, float] = {}
     for day, kg in logged:
         totals[day] = totals.get(day, 0.0) + kg
     first = min(totals, default=today)
     days = (today - first).days + 1 if totals else 0
-    weights = {
-        first + timedelta(days=n): 0.5 ** ((days - 1 - n) / HALF_LIFE.value) for n in range(days)
-    }
-    whole = SEED_DAYS.value + sum(weights.values())
-    mean = SEED_DAYS.value * seed.kg_day
-    mean = (mean + sum(w * totals.get(day, 0.0) for day, w in weights.items())) / whole
-    around = SEED_DAYS.value * (SCATTER.value * mean) ** 2
-    around += sum(w * (totals.get(day, 0.0) - mean) ** 2 for day, w in weights.items())
+    gap = (max(totals) - first).days / (len(totals) - 1) if len(totals) > 1 else 1.0
+    empty = round(gap) - 1
+    amounts = [totals.get(today - timedelta(days=n), 0.0) for n in range(days)] + [0.0] * empty
+    weighted = [(0.5 ** (n / HALF_LIFE.value), kg) for n, kg in enumerate(amounts)]
+    seed_days = (SCATTER.value / seed.spread.value) ** 2
+    whole = seed_days + sum(weight for weight, _ in weighted)
+    mean = (seed_days * seed.kg_day + sum(weight * kg for weight, kg in weighted)) / whole
+    around = seed_days * (SCATTER.value * mean) ** 2
+    around += sum(weight * (kg - mean) ** 2 for weight, kg in weighted)
     scatter = sqrt(around / whole)
-    seed_error = SEED_DAYS.value / whole * seed.spread.value * seed.kg_day
-    log_error = scatter * sqrt(sum(w * w for w in weights.values())) / whole
-    return _Rate(mean, sqrt(seed_error**2 + log_error**2), scatter, days)
+    seed_error = seed_days / whole * seed.spread.value * seed.kg_day
+    log_error = scatter * sqrt(sum(weight**2 for weight, _ in weighted)) / whole
+    layer = sum(totals.values()) / len(totals) if totals else seed.kg_day
+    return _Rate(mean, sqrt(seed_error**2 + log_error**2), scatter, layer, days, seed_days)
 
 
 def _crossing(left: float, spread: float, rate: _Rate, z: float) -> int | None:
-    """First day by which the sum has reached what is left, at so many standard deviations."""
+    """First day by which the sum has reached what is left, at so many standard deviations.
+
+    The last layer reaches over the brim by half of itself; the rate is as likely above its median
+    as below, and a rate that cannot fall under nought has its median under its mean.
+    """
+    wanted = left + rate.layer / 2 if left > 0 else left
+    median = rate.mean / sqrt(1 + (rate.error / rate.mean) ** 2)
     for days in range(HORIZON):
         sd = sqrt(days * rate.scatter**2 + (days * rate.error) ** 2 + spread**2)
-        if days * rate.mean - z * sd >= left:
+        if days * median - z * sd >= wanted:
             return days
     return None
 

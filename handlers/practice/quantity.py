@@ -1,15 +1,16 @@
 """Strict reading of one value with its unit: "9L", "1 lb 4 oz", "4x8ft", "2,5 kg", "68 F".
 
 This is for values that stand alone, as on the command line; sentences are the reading's business.
-Every spelling is in the table here and every factor in `units`; what is not there is refused.
+Spellings are in the table here and factors in `units`; a unit that is not there is asked of pint
+by its name (`rare_units`), and what is no unit of the right kind is refused.
 """
 
 import re
 from collections.abc import Mapping
-from datetime import date
 from fractions import Fraction
 
-from handlers.practice.figure import Refused
+from handlers.practice import rare_units
+from handlers.practice.figure import Refused, quoted
 from handlers.practice.units import (
     BARE,
     KILOGRAMS,
@@ -23,15 +24,16 @@ from handlers.practice.units import (
 SPELLINGS: Mapping[str, str] = {
     "litre": "l lt liter liters litre litres",
     "millilitre": "ml milliliter milliliters millilitre millilitres cc",
+    "hectolitre": "hl hectoliter hectoliters hectolitre hectolitres",
     "centilitre": "cl centiliter centiliters centilitre centilitres",
     "decilitre": "dl deciliter deciliters decilitre decilitres",
-    "cubic_metre": "m3 m³",
+    "cubic_metre": "m3 m³ cubicmeter cubicmeters cubicmetre cubicmetres",
     "cubic_centimetre": "cm3 cm³",
     "cubic_foot": "ft3 ft³ cuft cubicfoot cubicfeet",
     "cubic_yard": "yd3 yd³ cuyd cubicyard cubicyards",
     "cubic_inch": "in3 in³ cuin cubicinch cubicinches",
     "gallon": "gal gals gallon gallons",
-    "us_gallon": "usgal usgallon usgallons",
+    "us_gallon": "usgal usgals usgallon usgallons usliquidgallon",
     "imperial_gallon": "impgal ukgal impgallon imperialgallon imperialgallons ukgallons",
     "quart": "qt qts quart quarts",
     "us_quart": "usqt usquart usquarts",
@@ -49,12 +51,14 @@ SPELLINGS: Mapping[str, str] = {
     "tablespoon": "tbsp tbsps tbs tablespoon tablespoons",
     "us_tablespoon": "ustbsp ustablespoon ustablespoons",
     "metric_tablespoon": "metrictbsp metrictablespoon metrictablespoons",
-    "australian_tablespoon": "autbsp australiantbsp australiantablespoon australiantablespoons",
+    "australian_tablespoon": "autbsp autablespoon autablespoons australiantbsp "
+    "australiantablespoon australiantablespoons",
     "imperial_tablespoon": "imptbsp imperialtbsp imperialtablespoon imperialtablespoons",
     "teaspoon": "tsp tsps teaspoon teaspoons",
     "us_teaspoon": "ustsp usteaspoon usteaspoons",
     "metric_teaspoon": "metrictsp metricteaspoon metricteaspoons",
     "imperial_teaspoon": "imptsp imperialteaspoon imperialteaspoons",
+    "dessertspoon": "dsp dessertspoon dessertspoons",
     "us_bushel": "bushel bushels",
     "kilogram": "kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes",
     "gram": "g gr gram grams gramme grammes",
@@ -65,15 +69,18 @@ SPELLINGS: Mapping[str, str] = {
     "stone": "st stone stones",
     "us_ton": "ton tons shortton",
     "metre": "m meter meters metre metres",
+    "kilometre": "km kilometer kilometers kilometre kilometres",
     "decimetre": "dm decimetre decimetres",
     "centimetre": "cm centimeter centimeters centimetre centimetres",
     "millimetre": "mm millimeter millimeters millimetre millimetres",
     "inch": 'in inch inches " ″',
     "foot": "ft foot feet ' ′",
     "yard": "yd yds yard yards",
-    "square_metre": "m2 m² sqm squaremeter squaremeters squaremetre squaremetres",
+    "square_kilometre": "km2 km² sqkm",
+    "square_metre": "m2 m² sqm sqmeter sqmeters sqmetre sqmetres squaremeter squaremeters "
+    "squaremetre squaremetres",
     "square_centimetre": "cm2 cm² sqcm",
-    "square_foot": "ft2 ft² sqft squarefoot squarefeet",
+    "square_foot": "ft2 ft² sqft sqfoot sqfeet squareft squarefoot squarefeet",
     "square_inch": "in2 in² sqin",
     "square_yard": "yd2 yd² sqyd squareyard squareyards",
     "are": "are ares",
@@ -87,23 +94,40 @@ _UNIT = {spelling: unit for unit, words in SPELLINGS.items() for spelling in wor
 _NUMBER = r"[0-9]+\s+[0-9]+/[0-9]+|[0-9]+/[0-9]+|[0-9]*[.,][0-9]+|[0-9]+"
 _PART = re.compile(rf"\s*(?P<number>{_NUMBER})\s*(?P<unit>[^\d\s+.,-][^\d+,-]*?[23²³]?)\s*(?=\d|$)")
 _SIDES = re.compile(r"\s*[x×*]\s*|\s+by\s+")
+_COUNTRY = re.compile(r"(?:(us|uk)|\((us|uk|imp|imperial|metric|au|australian)\))$")
+_VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8"}
 _LONGEST = 60
+_IN_PINT = {
+    id(LITRES): "liter",
+    id(KILOGRAMS): "kilogram",
+    id(METRES): "meter",
+    id(SQUARE_METRES): "meter ** 2",
+}
 
 
 def plain_number(text: str) -> float:
-    """A number alone: "2", "2.5", "2,5", "1/2", "1 1/2". Refuses anything else."""
-    text = text.strip()
-    if len(text) > _LONGEST or not re.fullmatch(_NUMBER, text):
-        raise Refused(f"“{_short(text)}” is not a number I can read: write it like 2 or 2.5.")
-    if re.fullmatch(r"[1-9][0-9]{0,2},[0-9]{3}", text):
-        whole = text.replace(",", "")
+    """A number alone: "2", "2.5", "2,5", "1/2", "1½". Refuses anything else."""
+    words = _plainly(text)
+    if len(words) > _LONGEST or not re.fullmatch(_NUMBER, words):
+        raise Refused(f"{quoted(text)} is not a number I can read: write it like 2 or 2.5.")
+    if re.fullmatch(r"[1-9][0-9]{0,2},[0-9]{3}", words):
+        whole = words.replace(",", "")
         raise Refused(
-            f"“{text}” could be read two ways: write {whole} or {text.replace(',', '.')}."
+            f"{quoted(words)} could be read two ways: write {whole} or {words.replace(',', '.')}."
         )
     try:
-        return float(sum(Fraction(part) for part in text.replace(",", ".").split()))
+        return float(sum(Fraction(part) for part in words.replace(",", ".").split()))
     except (ZeroDivisionError, OverflowError):
-        raise Refused(f"“{_short(text)}” is not a number I can reckon with.") from None
+        raise Refused(f"{quoted(text)} is not a number I can reckon with.") from None
+
+
+def _plainly(text: str) -> str:
+    """Lower case, plain blanks and fractions; a word for "roughly" changes no amount."""
+    for sign, digits in _VULGAR.items():
+        text = text.replace(sign, f" {digits}")
+    words = " ".join(text.lower().split())
+    words = re.sub(r"^(?:about|roughly|around|circa|ca\.?|[~≈])\s*(?=[0-9.,])", "", words)
+    return re.sub(r"(?<=[a-z])\s?(?:\^|\*\*)\s?(?=[23]\b)", "", words)
 
 
 def litres(text: str, units: System = "metric") -> float:
@@ -123,7 +147,7 @@ def metres(text: str, units: System = "metric") -> float:
 
 def square_metres(text: str, units: System = "metric") -> float:
     """An area in m², as "3 m2" or as two sides: "4x8ft", "1.2 m by 2.4 m"."""
-    sides = _SIDES.split(text.strip().lower())
+    sides = _SIDES.split(_plainly(text))
     if len(sides) != 2 or not all(sides):
         return _total(text, SQUARE_METRES, units, what="an area", example="3 m2 or 4x8 ft")
     first, second = sides
@@ -136,62 +160,61 @@ def square_metres(text: str, units: System = "metric") -> float:
 def degrees_celsius(text: str) -> float:
     """A temperature in °C: "20", "20 C", "68F", "-5 °C"; a bare number is °C."""
     found = re.fullmatch(
-        r"\s*([-−]?)\s*([\d.,/ ]+?)\s*(?:°|deg(?:rees)?)?\s*([cf]?)\s*", text.lower()
+        r"\s*([-−]?)\s*([\d.,/ ]+?)\s*(?:°|º|deg(?:rees)?)?\s*(c|f|celsius|fahrenheit|)\s*",
+        text.lower(),
     )
     if not found:
         raise Refused(
-            f"“{_short(text)}” is not a temperature I can read: write it like 20 C or 68 F."
+            f"{quoted(text)} is not a temperature I can read: write it like 20 C or 68 F."
         )
     sign, digits, scale = found.groups()
     value = plain_number(digits) * (-1 if sign else 1)
-    return celsius(value) if scale == "f" else value
+    return celsius(value) if scale.startswith("f") else value
 
 
 def share(text: str) -> float:
-    """A share from 0 to 1: "0.7", "70%", "1/2"."""
-    text = text.strip()
-    value = plain_number(text[:-1]) / 100 if text.endswith("%") else plain_number(text)
+    """A share from 0 to 1: "0.7", "70%", "70 percent", "1/2"."""
+    words = _plainly(text)
+    digits = re.sub(r"\s*(?:%|per\s?cent)$", "", words)
+    value = plain_number(digits) / (1 if digits == words else 100)
     if value > 1:
-        raise Refused(f"“{_short(text)}” is more than the whole: write a share like 0.7 or 70%.")
+        raise Refused(f"{quoted(text)} is more than the whole: write a share like 0.7 or 70%.")
     return value
-
-
-def day(text: str) -> date:
-    """A calendar day: YYYY-MM-DD."""
-    try:
-        return date.fromisoformat(text.strip())
-    except ValueError:
-        raise Refused(
-            f"“{_short(text)}” is not a day I can read: write it like 2026-03-20."
-        ) from None
 
 
 def _total(
     text: str, factors: Mapping[str, float], units: System, *, what: str, example: str
 ) -> float:
-    lowered = text.lower().replace(" and ", " ")
+    lowered = re.sub(r"\s(?:and|\+|&)\s", " ", _plainly(text))
     total, at = 0.0, 0
     while len(text) <= _LONGEST and (part := _PART.match(lowered, at)):
-        total += plain_number(part["number"]) * _factor(part["unit"], factors, units, text)
+        factor = _factor(part["unit"], factors, units)
+        if factor is None:
+            raise Refused(
+                f"{quoted(part['unit'])} in {quoted(text)} is no unit of {what} that I know: "
+                f"write it like {example}."
+            )
+        total += plain_number(part["number"]) * factor
         at = part.end()
     if at == 0 or at < len(lowered):
-        raise Refused(f"“{_short(text)}” is not {what} I can read: write it like {example}.")
+        raise Refused(f"{quoted(text)} is not {what} I can read: write it like {example}.")
     return total
 
 
-def _factor(word: str, factors: Mapping[str, float], units: System, text: str) -> float:
+def _factor(word: str, factors: Mapping[str, float], units: System) -> float | None:
     unit = _named(word)
     if unit == "ounce" and factors is LITRES:
         unit = "fluid_ounce"
     unit = BARE[units].get(unit, unit)
-    if unit not in factors:
-        raise Refused(f"I do not know “{_short(word.strip())}” as a unit in “{_short(text)}”.")
-    return factors[unit]
+    if unit in factors:
+        return factors[unit]
+    # What our table knows as a measure of something else is not looked for again.
+    return None if unit else rare_units.factor(word.strip(), _IN_PINT[id(factors)], units)
 
 
 def _named(word: str) -> str:
-    return _UNIT.get(re.sub(r"[\s_]|\.$", "", word), "")
-
-
-def _short(text: str) -> str:
-    return text if len(text) <= _LONGEST else text[:_LONGEST] + "…"
+    """Our unit of that spelling, its country before or after it; "" if it has none."""
+    spelling = re.sub(r"[\s_.]", "", word)
+    if spelling not in _UNIT and (found := _COUNTRY.search(spelling)):
+        spelling = f"{found[1] or found[2]}{spelling[: found.start()]}"
+    return _UNIT.get(spelling, "")

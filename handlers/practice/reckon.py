@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TypeVar
 
-from handlers.practice import course, dilution, dose, first_bed, quantity
+from handlers.practice import course, dilution, dose, first_bed, quantity, written_day
 from handlers.practice import starter as bran
 from handlers.practice import trench as ground
 from handlers.practice.allowed import allowed
@@ -195,7 +195,7 @@ def _layers(text: str, units: System) -> list[tuple[date, float]]:
     layers = []
     for part in filter(None, re.split(r"[,;\s]+(?=\d{4}-)", text)):
         day, _, mass = part.partition(":")
-        layers.append((quantity.day(day), quantity.kilograms(mass, units)))
+        layers.append((written_day.day(day), quantity.kilograms(mass, units)))
     return layers
 
 

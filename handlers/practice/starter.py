@@ -1,85 +1,29 @@
-"""Making the starter: bran moistened with culture, molasses and water, fermented airtight.
-
-Water to bring B kg of bran from moisture m0 to m, when each litre of it carries a litre/r of
-culture and of molasses (density d, water share w):
-
-    water = B (m - m0) / ((1 + 1/r + w d/r) - m (1 + 1/r + d/r))
-"""
+"""Making the starter: a batch by a recipe, fermented airtight, then dried; and mending a made."""
 
 from dataclasses import dataclass
-from typing import Literal, get_args
+from datetime import date
 
-from handlers.practice.composition import FOODS
-from handlers.practice.density import BRAN_LOOSE, bran_g, bran_ml
+from handlers.practice.days import after
+from handlers.practice.density import bran_g, bran_ml
 from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
-from handlers.practice.units import KILOGRAMS, LITRES
+from handlers.practice.recipes import (
+    BRAN_MOISTURE,
+    FIGURES,
+    PACKED,
+    RECIPE_NAMES,
+    RECIPES,
+    Mix,
+    Recipe,
+    mix,
+    reachable,
+)
+from handlers.practice.units import LITRES
 
-Recipe = Literal["moisture", "cups"]
-
-RECIPES: tuple[Recipe, ...] = get_args(Recipe)
-
-BRAN_MOISTURE = Figure(
-    "water in bran as bought",
-    FOODS["wheat bran"].water / 100,
-    "of its mass",
-    "USDA SR28 20077",
-    "published",
-    0.06,
-    0.14,
-)
-PACKED = Figure(
-    "moisture when packed",
-    0.35,
-    "of the mass",
-    "trade recipes: 30 to 40 %; a squeezed ball holds, crumbles and does not drip",
-    "common practice",
-    0.30,
-    0.40,
-)
-WATER_TO_CULTURE = Figure(
-    "water to one part of culture and one of molasses",
-    100,
-    "parts by volume",
-    "the stated norm, 1:1:100; recipes run from 1:30 to 1:128",
-    "common practice",
-    30,
-    128,
-)
-MOLASSES_DENSITY = Figure(
-    "density of molasses",
-    0.337 / 0.2365882365,
-    "kg/L",
-    "USDA SR28 19304: 337 g in a US cup",
-    "derived",
-    1.40,
-    1.43,
-)
-MOLASSES_WATER = Figure(
-    "water in molasses",
-    FOODS["molasses"].water / 100,
-    "of its mass",
-    "USDA SR28 19304",
-    "published",
-)
-CUPS_WATER = Figure(
-    "water in the recipe by cups",
-    10 * LITRES["us_cup"] / (10 * KILOGRAMS["pound"]),
-    "L to 1 kg of bran",
-    "an educational site, 2024: 10 US cups to 10 lb; it says 30 % and reaches 41 %",
-    "common practice",
-)
-CUPS_CULTURE = Figure(
-    "culture, and molasses, in the recipe by cups",
-    0.024 / (10 * KILOGRAMS["pound"]),
-    "L to 1 kg of bran",
-    "the same: 24 mL of each to 10 lb",
-    "common practice",
-)
 DRIED = Figure(
     "moisture when dried for keeping",
     0.10,
     "of the mass",
-    "IRRI on grain: 13 % or less for 8 to 12 months, 9 % for years; between the two",
+    "IRRI on grain: 13 % or less for 8 to 12 months, 9 % for longer",
     "published",
     0.09,
     0.13,
@@ -88,10 +32,19 @@ FERMENT_DAYS = Figure(
     "airtight ferment of a batch",
     14,
     "d",
-    "recipes: two weeks at least, up to a month",
+    "",
     "common practice",
     14,
     30,
+)
+DRY_DAYS = Figure(
+    "drying in a thin layer, turned daily",
+    3,
+    "d",
+    "Footer, Bokashi Composting, 2013, ch. 4: a few days",
+    "published",
+    2,
+    5,
 )
 KEEPS_DRY = Figure(
     "dried starter keeps",
@@ -102,38 +55,20 @@ KEEPS_DRY = Figure(
     12,
     24,
 )
-KEEPS_MOIST = Figure(
-    "moist starter keeps airtight",
-    12,
-    "months",
-    "Footer, Bokashi Composting, 2013, ch. 4: more than a year",
-    "published",
-)
-HOTTEST = Figure(
-    "warmest liquid that the culture bears", 43, "°C", "a US grower's recipe: 110 °F", "published"
-)
 
-_SAY = "say how much bran there is, such as mass=4.5kg"
-_ADVICE = (
-    "Use water that has stood open for a day, no warmer than your hand bears; seal it airtight."
-)
+_SAY = "say how much bran there is, such as bran=4.5kg"
+_SQUEEZE = "it should hold when squeezed, crumble when poked, and not drip"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Batch(Reckoning):
-    """One batch: what goes in, how moist it gets, and what it comes to when dried."""
+@dataclass(frozen=True, slots=True)
+class OtherRecipe:
+    """What another recipe takes for the same bran."""
 
     recipe: Recipe
-    bran_kg: float
-    bran_l: float
-    water_ml: float
-    culture_ml: float
+    says: str
     molasses_ml: float
-    moisture: float
-    wet_kg: float
-    yield_kg: float
-    ferment_days: float
-    keeps_months: float
+    culture_ml: float
+    water_ml: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -145,63 +80,105 @@ class Mended(Reckoning):
     moisture: float
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Batch(Reckoning):
+    """One batch: what goes in, how moist it gets, and what it comes to when dried."""
+
+    recipe: Recipe
+    says: str
+    bran_kg: float
+    bran_l: float
+    water_ml: float
+    culture_ml: float
+    molasses_ml: float
+    water_cups: float
+    culture_tablespoons: float
+    molasses_tablespoons: float
+    """US cups and tablespoons."""
+    moisture: float
+    moisture_low: float
+    moisture_high: float
+    """The range of the squeeze test."""
+    wet_kg: float
+    water_lost_kg: float
+    """Water that drying drives off."""
+    yield_kg: float
+    ferment_days: float
+    dry_days: float
+    keeps_months: float
+    ferment_until: date | None = None
+    dry_by: date | None = None
+    keeps_until: date | None = None
+    add_water_ml: float | None = None
+    add_bran_kg: float | None = None
+    """What mends it, where it turned out drier or wetter than it should be."""
+    others: tuple[OtherRecipe, ...] = ()
+
+
 def batch(
     *,
     mass_kg: float | None = None,
     volume_l: float | None = None,
-    recipe: Recipe = "moisture",
+    recipe: Recipe = "tablespoon",
     goal: float | None = None,
+    mixed: date | None = None,
+    ferment_days: int | None = None,
+    found: float | None = None,
 ) -> Batch:
-    """A batch from so much dry bran, by the recipe; `goal` is the moisture to reach (a share)."""
+    """A batch from so much dry bran, by the recipe; `goal` is the moisture to reach (a share).
+
+    With the day it is `mixed` it says when it is ripe, dry, and too old; with the moisture that
+    was `found` in it, what mends it.
+    """
     bran = _bran_kg(mass_kg, volume_l)
     goal = PACKED.value if goal is None else goal
-    if recipe == "cups":
-        water, culture = bran * CUPS_WATER.value, bran * CUPS_CULTURE.value
-        used: tuple[Figure, ...] = (CUPS_WATER, CUPS_CULTURE)
-    else:
-        water = _water_l(bran, goal)
-        culture = water / WATER_TO_CULTURE.value
-        used = (PACKED, WATER_TO_CULTURE)
-    wet, moisture = _mixed(bran, water, culture)
-    dry = wet * (1 - moisture) / (1 - DRIED.value)
-    millilitres = culture * 1000
+    made = mix(bran, recipe, goal)
+    dry = made.wet_kg * (1 - made.moisture) / (1 - DRIED.value)
+    mended = None if found is None else _mended(made, found, goal)
+    sealed = FERMENT_DAYS.value if ferment_days is None else ferment_days
+    within(sealed, 7, 120, what="The ferment", unit="days", advice="two weeks are usual")
+    ripe = after(mixed, int(sealed)) if mixed else None
+    dried = after(ripe, int(DRY_DAYS.value)) if ripe else None
     return Batch(
         recipe=recipe,
+        says=RECIPE_NAMES[recipe],
         bran_kg=bran,
         bran_l=bran_ml(bran * 1000) / 1000,
-        water_ml=water * 1000,
-        culture_ml=millilitres,
-        molasses_ml=millilitres,
-        moisture=moisture,
-        wet_kg=wet,
+        water_ml=made.water * 1000,
+        culture_ml=made.culture * 1000,
+        molasses_ml=made.molasses * 1000,
+        water_cups=made.water / LITRES["us_cup"],
+        culture_tablespoons=made.culture / LITRES["us_tablespoon"],
+        molasses_tablespoons=made.molasses / LITRES["us_tablespoon"],
+        moisture=made.moisture,
+        moisture_low=PACKED.low or 0.0,
+        moisture_high=PACKED.high or 1.0,
+        wet_kg=made.wet_kg,
+        water_lost_kg=made.wet_kg - dry,
         yield_kg=dry,
-        ferment_days=FERMENT_DAYS.value,
+        ferment_days=sealed,
+        dry_days=DRY_DAYS.value,
         keeps_months=KEEPS_DRY.value,
+        ferment_until=ripe,
+        dry_by=dried,
+        keeps_until=after(dried, round(KEEPS_DRY.value * 365 / 12)) if dried else None,
+        add_water_ml=mended.add_water_ml if mended else None,
+        add_bran_kg=mended.add_bran_kg if mended else None,
+        others=tuple(_other(bran, each, goal) for each in RECIPES[:2] if each != recipe),
         steps=(
             f"{number(bran)} kg of bran hold {number(BRAN_MOISTURE.value * 100)} % water",
-            f"with {number(water)} L of water and {number(millilitres)} mL each of culture and "
-            f"molasses: {number(wet)} kg at {number(moisture * 100)} %",
+            f"+ {number(made.water)} L of water, {number(made.culture * 1000)} mL of culture, "
+            f"{number(made.molasses * 1000)} mL of molasses = {number(made.wet_kg)} kg at "
+            f"{number(made.moisture * 100)} %",
             f"dried to {number(DRIED.value * 100)} %: {number(dry)} kg",
         ),
-        figures=(
-            BRAN_MOISTURE,
-            BRAN_LOOSE,
-            *used,
-            MOLASSES_DENSITY,
-            MOLASSES_WATER,
-            DRIED,
-            FERMENT_DAYS,
-            KEEPS_DRY,
-            KEEPS_MOIST,
-            HOTTEST,
-        ),
+        figures=(PACKED, *FIGURES[recipe], BRAN_MOISTURE, DRIED, FERMENT_DAYS, KEEPS_DRY),
         lines=(
-            f"{number(bran, 2)} kg of bran, {number(water, 2)} L of water, "
-            f"{number(millilitres, 2)} mL of culture and as much molasses "
-            f"(moisture {moisture * 100:.0f} %).",
-            _ADVICE,
-            f"After {FERMENT_DAYS.value:.0f} days at least, dry it: about {number(dry, 2)} kg, "
-            f"good for {KEEPS_DRY.value:.0f} months dry, dark and cool.",
+            f"By {RECIPE_NAMES[recipe]}: {number(bran, 2)} kg of bran, {_ml(made.molasses)} of "
+            f"molasses, {_ml(made.culture)} of culture and {number(made.water, 2)} L of water "
+            f"({made.moisture:.0%} moist).",
+            *(mended.lines if mended else (f"Squeeze it: {_SQUEEZE}.",)),
+            _seasoned(sealed, ripe, dry),
         ),
     )
 
@@ -211,7 +188,7 @@ def mend(mass_kg: float, moisture: float, *, goal: float | None = None) -> Mende
     positive(mass_kg, 5000, what="A batch", unit="kg", advice=_SAY)
     goal = PACKED.value if goal is None else goal
     within(moisture, 0, 0.95, what="Moisture", unit="", advice="give it as a share or in %")
-    _reachable(goal)
+    reachable(goal)
     water = bran = 0.0
     if moisture < min(PACKED.low or goal, goal):
         water = mass_kg * (goal - moisture) / (1 - goal)
@@ -230,8 +207,31 @@ def mend(mass_kg: float, moisture: float, *, goal: float | None = None) -> Mende
             f"{number(water)} L of water, or {number(bran)} kg of bran",
         ),
         figures=(PACKED, BRAN_MOISTURE),
-        lines=(said, "It should hold when squeezed, crumble when poked, and not drip."),
+        lines=(said, f"Squeeze it: {_SQUEEZE}."),
     )
+
+
+def _mended(made: Mix, found: float, goal: float) -> Mended:
+    within(found, 0, 0.95, what="Moisture", unit="", advice="give it as a share or in %")
+    return mend(made.wet_kg * (1 - made.moisture) / (1 - found), found, goal=goal)
+
+
+def _other(bran_kg: float, recipe: Recipe, goal: float) -> OtherRecipe:
+    made = mix(bran_kg, recipe, goal)
+    said = RECIPE_NAMES[recipe]
+    return OtherRecipe(recipe, said, made.molasses * 1000, made.culture * 1000, made.water * 1000)
+
+
+def _seasoned(sealed: float, ripe: date | None, dry_kg: float) -> str:
+    until = f"until {ripe}" if ripe else f"{sealed:.0f} days at least"
+    return (
+        f"Keep it airtight {until}, then dry it: about {number(dry_kg, 2)} kg, good for "
+        f"{KEEPS_DRY.value:.0f} months dry, dark and cool."
+    )
+
+
+def _ml(litres: float) -> str:
+    return f"{number(litres * 1000, 2)} mL"
 
 
 def _bran_kg(mass_kg: float | None, volume_l: float | None) -> float:
@@ -239,25 +239,3 @@ def _bran_kg(mass_kg: float | None, volume_l: float | None) -> float:
         raise Refused("Say how much bran there is, as a weight or as a volume: one of the two.")
     kilograms = bran_g((volume_l or 0) * 1000) / 1000 if mass_kg is None else mass_kg
     return positive(kilograms, 5000, what="A batch", unit="kg", advice=_SAY)
-
-
-def _reachable(goal: float) -> None:
-    if not BRAN_MOISTURE.value < goal <= 0.7:
-        raise Refused(
-            "The moisture to reach lies between that of dry bran and 70 %: 35 % is usual."
-        )
-
-
-def _water_l(bran_kg: float, goal: float) -> float:
-    _reachable(goal)
-    share, thick = 1 / WATER_TO_CULTURE.value, MOLASSES_DENSITY.value
-    wet = 1 + share + MOLASSES_WATER.value * thick * share
-    return bran_kg * (goal - BRAN_MOISTURE.value) / (wet - goal * (1 + share + thick * share))
-
-
-def _mixed(bran_kg: float, water_l: float, culture_l: float) -> tuple[float, float]:
-    """Mass in kg and moisture of the mix; culture counts as water, molasses as itself."""
-    molasses = culture_l * MOLASSES_DENSITY.value
-    wet = bran_kg + water_l + culture_l + molasses
-    water = bran_kg * BRAN_MOISTURE.value + water_l + culture_l + molasses * MOLASSES_WATER.value
-    return wet, water / wet

@@ -36,7 +36,7 @@ DEPTH = Figure(
     "depth of the trench",
     0.25,
     "m",
-    "20 to 25 cm is taught; 30 cm in Footer 2013 ch. 7 and with a UK master composter",
+    "",
     "common practice",
     0.20,
     0.30,
@@ -45,7 +45,7 @@ DEPTH_ANIMALS = Figure(
     "depth of the trench where animals dig",
     0.45,
     "m",
-    "12 to 18 in is dug for raw scraps; 30 cm of cover fit",
+    "",
     "common practice",
     0.40,
     0.45,
@@ -71,9 +71,7 @@ COVER = Figure(
 COVER_ANIMALS = Figure(
     "soil over the mix where animals dig", 0.30, "m", "a supplier: 12 in", "published", 0.25, 0.35
 )
-TUB_COVER = Figure(
-    "soil on top in a tub", 0.25, "of the mix", "a hand's breadth", "common practice", 0.15, 0.35
-)
+TUB_COVER = Figure("soil on top in a tub", 0.25, "of the mix", "", "common practice", 0.15, 0.35)
 TUB_DAYS = Figure(
     "days in a tub before planting",
     28,
@@ -83,6 +81,9 @@ TUB_DAYS = Figure(
     14,
     42,
 )
+
+LONGEST_M = 200.0
+"""No garden has a longer trench."""
 
 _SAY = "say how much ferment there is, at most a few bins at a time"
 
@@ -101,6 +102,8 @@ class Trench(Reckoning):
     """Ferment and all the soil together, before it settles."""
     cover_m: float
     mound_m: float
+    soil_parts: float
+    """Parts of soil to one of ferment, as it comes out."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -111,6 +114,8 @@ class Tub(Reckoning):
     soil_l: float
     mix_l: float
     cover_l: float
+    cover_share: float
+    """Soil on top as a share of the mix's depth."""
     tub_l: float
     ready_days: float
 
@@ -140,8 +145,12 @@ def trench(
     width_m: float | None = None,
     cover_m: float | None = None,
     animals: bool = False,
+    soil_parts: float | None = None,
 ) -> Trench:
-    """The trench for so many litres of ferment; deeper and better covered where animals dig."""
+    """The trench for so many litres of ferment; deeper and better covered where animals dig.
+
+    `soil_parts` is what a group takes instead of two parts of soil to one of ferment.
+    """
     positive(volume_l, 5000, what="The ferment", unit="L", advice=_SAY)
     deep, covered = (DEPTH_ANIMALS, COVER_ANIMALS) if animals else (DEPTH, COVER)
     width = WIDTH.value if width_m is None else width_m
@@ -155,8 +164,13 @@ def trench(
             f"A trench {number(depth * 100)} cm deep has no room under {number(cover * 100)} cm of "
             "cover: dig deeper."
         )
-    bed = min(depth / SOIL_PARTS.value, depth - cover)
+    parts = _soil_parts(soil_parts)
+    bed = min(depth / parts, depth - cover)
     length = volume_l / 1000 / (width * bed)
+    if length > LONGEST_M:
+        raise Refused(
+            f"That takes a trench of {number(length)} m: dig wider or deeper, or bury less at once."
+        )
     soil = depth * width * length * 1000
     stirred = volume_l * STIRRED_IN.value
     return Trench(
@@ -169,14 +183,14 @@ def trench(
         mix_l=volume_l + soil,
         cover_m=depth - bed,
         mound_m=bed,
+        soil_parts=soil / volume_l,
         steps=(
-            f"{number(depth)} m deep, with {number(SOIL_PARTS.value)} parts of soil to 1 of "
-            f"ferment and {number(cover)} m of cover at least: ferment {number(bed)} m deep",
+            f"{number(depth)} m deep, {number(parts)} parts of soil to 1 of ferment, cover of "
+            f"{number(cover)} m at least: room for {number(bed)} m of ferment",
             f"{number(volume_l)} L / ({number(width)} m x {number(bed)} m) = {number(length)} m",
-            f"{number(depth)} x {number(width)} x {number(length)} m of soil = {number(soil)} L, "
-            f"{number(soil / volume_l)} parts to 1 of ferment",
+            f"{number(depth)} x {number(width)} x {number(length)} m of soil = {number(soil)} L",
         ),
-        figures=(SOIL_PARTS, STIRRED_IN, deep, WIDTH, covered),
+        figures=(SOIL_PARTS, deep, covered),
         lines=(
             f"Dig {number(length, 2)} m long, {number(width * 100, 2)} cm wide and "
             f"{number(depth * 100, 2)} cm deep for {number(volume_l, 2)} L of ferment.",
@@ -187,10 +201,17 @@ def trench(
     )
 
 
-def tub(volume_l: float) -> Tub:
+def tub_holds_l(tub_l: float, soil_parts: float | None = None) -> float:
+    """Litres of ferment that a tub of so many litres takes."""
+    positive(tub_l, 3000, what="A tub", unit="L", advice="say what the tub holds")
+    return tub_l / (1 + TUB_COVER.value) / (1 + _soil_parts(soil_parts))
+
+
+def tub(volume_l: float, *, soil_parts: float | None = None) -> Tub:
     """A tub of soil for so many litres of ferment."""
     positive(volume_l, 1000, what="The ferment", unit="L", advice="use a trench for more")
-    soil = volume_l * SOIL_PARTS.value
+    parts = _soil_parts(soil_parts)
+    soil = volume_l * parts
     mix = volume_l + soil
     cover = mix * TUB_COVER.value
     return Tub(
@@ -198,10 +219,11 @@ def tub(volume_l: float) -> Tub:
         soil_l=soil,
         mix_l=mix,
         cover_l=cover,
+        cover_share=TUB_COVER.value,
         tub_l=mix + cover,
         ready_days=TUB_DAYS.value,
         steps=(
-            f"1 part ferment to {number(SOIL_PARTS.value)} parts soil: {number(mix)} L of mix",
+            f"1 part ferment to {number(parts)} parts soil: {number(mix)} L of mix",
             f"{number(TUB_COVER.value * 100)} % more soil on top: {number(cover)} L",
         ),
         figures=(SOIL_PARTS, TUB_COVER, TUB_DAYS),
@@ -211,3 +233,9 @@ def tub(volume_l: float) -> Tub:
             f"Leave it about {TUB_DAYS.value:.0f} days, two weeks longer the first time.",
         ),
     )
+
+
+def _soil_parts(parts: float | None) -> float:
+    advice = "1 to 2 parts of soil are usual"
+    usual = SOIL_PARTS.value if parts is None else parts
+    return within(usual, 1, 20, what="Soil", unit="parts", advice=advice)

@@ -2,8 +2,8 @@
 
 US units: NIST Handbook 44, Appendix C, and NIST SP 811, Appendix B (the US gallon is 231 cubic
 inches, the inch 25.4 mm, the pound 0.45359237 kg). Imperial volumes: UK Weights and Measures Act
-1985, Schedule 1 (the gallon is 4.54609 L). Kitchen measures: metric cup 250 mL and spoons of 15
-and 5 mL, Australian tablespoon of 20 mL (AS 1325); Japanese cup 200 mL and sho of 2401/1331 L.
+1985, Schedule 1 (the gallon is 4.54609 L). Kitchen measures: metric cup 250 mL and spoons of 15,
+10 and 5 mL, Australian tablespoon of 20 mL (AS 1325); Japanese cup 200 mL and sho of 2401/1331 L.
 All but the kitchen measures are exact by definition.
 """
 
@@ -23,6 +23,7 @@ IMPERIAL_GALLON_L = 4.54609
 
 LITRES: Mapping[str, float] = {
     "litre": 1.0,
+    "hectolitre": 100.0,
     "decilitre": 0.1,
     "centilitre": 0.01,
     "millilitre": 0.001,
@@ -46,6 +47,7 @@ LITRES: Mapping[str, float] = {
     "metric_cup": 0.25,
     "metric_tablespoon": 0.015,
     "metric_teaspoon": 0.005,
+    "dessertspoon": 0.01,
     "australian_tablespoon": 0.02,
     "imperial_cup": IMPERIAL_GALLON_L / 16,
     "imperial_tablespoon": IMPERIAL_GALLON_L / 256,
@@ -69,6 +71,7 @@ KILOGRAMS: Mapping[str, float] = {
 
 METRES: Mapping[str, float] = {
     "metre": 1.0,
+    "kilometre": 1000.0,
     "decimetre": 0.1,
     "centimetre": 0.01,
     "millimetre": 0.001,
@@ -80,6 +83,7 @@ METRES: Mapping[str, float] = {
 
 SQUARE_METRES: Mapping[str, float] = {
     "square_metre": 1.0,
+    "square_kilometre": 1e6,
     "square_centimetre": 0.0001,
     "square_inch": 0.00064516,
     "square_foot": 0.09290304,

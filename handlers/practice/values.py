@@ -6,9 +6,10 @@ from datetime import date
 from typing import TypeVar
 
 from handlers.practice import quantity
-from handlers.practice.figure import Refused, listed
-from handlers.practice.kinds import KINDS, Kind, Shares
+from handlers.practice.figure import Refused, listed, quoted
+from handlers.practice.kinds import NAMES, Kind, Shares
 from handlers.practice.units import System
+from handlers.practice.written_day import day
 
 _Choice = TypeVar("_Choice", bound=str)
 
@@ -75,13 +76,13 @@ class Values:
     def day(self, name: str) -> date | None:
         """A calendar day."""
         text = self.text(name)
-        return None if text is None else quantity.day(text)
+        return None if text is None else day(text)
 
     def yes(self, name: str) -> bool:
         """Yes or no; not given is no."""
         text = (self.text(name) or "no").lower()
         if text not in _YES | _NO:
-            raise Refused(f"{name} is yes or no, not “{text[:40]}”.")
+            raise Refused(f"{name} is yes or no, not {quoted(text)}.")
         return text in _YES
 
     def choice(self, name: str, choices: Mapping[str, _Choice], default: _Choice) -> _Choice:
@@ -90,20 +91,53 @@ class Values:
         if text is None:
             return default
         if text.lower() not in choices:
-            raise Refused(f"{name} is {listed(choices, 'or')}, not “{text[:40]}”.")
+            raise Refused(f"{name} is {listed(choices, 'or')}, not {quoted(text)}.")
         return choices[text.lower()]
 
+    def mass_of_scraps_kg(self) -> float | None:
+        """Mass of the scraps in kg: as given, or the sum of the kinds given by weight."""
+        stated = self.mass_kg("mass")
+        return stated if stated is not None else sum(self._kilograms().values()) or None
+
     def materials(self) -> Shares | None:
-        """The make-up from a share for each kind; what is left unstated is mixed scraps."""
+        """The make-up, from a share or a weight for each kind; what is left unstated is mixed."""
         shares: dict[Kind, float] = {}
-        for kind in KINDS:
-            if (share := self.share(kind)) is not None:
-                shares[kind] = share
+        for name, share in self.parts().items():
+            kind = NAMES.get(name, "mixed")
+            shares[kind] = shares.get(kind, 0.0) + share
+        return shares or None
+
+    def parts(self) -> dict[str, float]:
+        """Share of each kind by the name it was given; what is left of the whole as "mixed"."""
+        weights, shares = self._kilograms(), self._shares()
+        if weights and shares:
+            raise Refused("Give the kinds all as shares or all as weights, not some of each.")
+        if weights:
+            whole = self.mass_of_scraps_kg()
+            if not whole:
+                raise Refused("The scraps have to weigh something: check their weights.")
+            shares = {name: kg / whole for name, kg in weights.items()}
         if not shares:
-            return None
+            return {}
         rest = 1 - sum(shares.values())
         if rest < -0.005:
             raise Refused("The shares of the kinds add up to more than the whole: check them.")
-        if rest > 1e-9:
+        if rest > 0.005:
             shares["mixed"] = shares.get("mixed", 0.0) + rest
         return shares
+
+    def _shares(self) -> dict[str, float]:
+        said = {name: text for name, text in self._given.items() if name in NAMES}
+        return {name: quantity.share(text) for name, text in said.items() if not _weighs(text)}
+
+    def _kilograms(self) -> dict[str, float]:
+        said = {name: text for name, text in self._given.items() if name in NAMES}
+        return {
+            name: quantity.kilograms(text, self.units)
+            for name, text in said.items()
+            if _weighs(text)
+        }
+
+
+def _weighs(text: str) -> bool:
+    return re.search(r"\d\s*(?!per)[a-z]", text.lower()) is not None

@@ -81,7 +81,31 @@ _ABOUT = frozenset(
         "say",
     ]
 )
-_PH = frozenset({"of", "is", "was", "at", "about", "around", "reads", "reading", "=", ":", "now"})
+_PH = frozenset(
+    {
+        "the",
+        "in",
+        "for",
+        "measured",
+        "tested",
+        "test",
+        "level",
+        "value",
+        "just",
+        "'s",
+        "of",
+        "is",
+        "was",
+        "at",
+        "about",
+        "around",
+        "reads",
+        "reading",
+        "=",
+        ":",
+        "now",
+    }
+)
 _ISH = frozenset({"ish", "or so", "approx", "roughly", "maybe", "probably", "ishish"})
 _MASSY = ("mass", "volume")
 _OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
@@ -113,6 +137,9 @@ _ENDINGS = frozenset(
         "\n",
     ]
 ) | {"\n"}
+_ONE_OF = frozenset(
+    {"kilo", "pound", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
+)
 _MONEY_SIGNS = frozenset({"£", "$", "€"})
 _FOOT_MARKS = frozenset({"'", "′"})
 
@@ -168,14 +195,28 @@ class _Reader:
 
     def acidity(self, i: int) -> Amount | None:
         at = i + 1
-        while at < min(len(self.words), i + 4) and self.words[at].norm in _PH:
+        while at < min(len(self.words), i + 8) and (self.words[at].norm in _PH or at in self.taken):
             at += 1
         if at >= len(self.words) or self.words[at].kind != "number":
-            return None
-        value = digits_value(self.words[at].norm)
+            at = self.reading_of_strip(i)
+        value = digits_value(self.words[at].norm) if at else None
         if value is None or not 0 <= value <= 14:
             return None
         return Amount(i, at + 1, "ph", value)
+
+    def reading_of_strip(self, i: int) -> int:
+        """ "A pH strip on the shed, came out at 4": index of the number, 0 if there is none."""
+        if self.words[i + 1 : i + 2] and self.words[i + 1].norm in (
+            "strip",
+            "paper",
+            "test",
+            "tested",
+            "meter",
+        ):
+            for at in range(i + 2, min(len(self.words), i + 14)):
+                if self.words[at].kind == "number" and at not in self.taken:
+                    return at
+        return 0
 
     def price(self, i: int) -> Amount | None:
         number = read_number(self.words, i + 1) if i + 1 < len(self.words) else None
@@ -301,10 +342,31 @@ class _Reader:
         """ "Jam jar of bacon grease": one vessel, without its article."""
         if self.words[at].kind != "word" or at and self.words[at - 1].norm in ("the", "my", "that"):
             return None
+        unit = self.table.get(self.words[at].norm)
+        if unit is not None and self.stands_for_one(at, unit):
+            return Amount(at, at + 1, unit.quantity, unit.factor)
         vessel = self.vessel_at(at)
         if vessel is None or self.words[vessel.end : vessel.end + 1] == []:
             return None
         return vessel if self.words[vessel.end].norm in ("of", "o", "full") else None
+
+    def stands_for_one(self, at: int, unit: Unit) -> bool:
+        """ "Kilo in the shed", "per gallon of water": a unit without its number."""
+        before = self.words[at - 1] if at else None
+        norm = self.words[at].norm
+        if norm not in _ONE_OF or unit.vessel:
+            return False
+        if before is not None and before.norm in ("per", "each", "every"):
+            return True
+        after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
+        return (before is None or before.kind == "sign") and after in (
+            "in",
+            "of",
+            "into",
+            "off",
+            "from",
+            "to",
+        )
 
     def area(self, number: Number) -> Amount | None:
         """ "4 by 8 feet", "1.2 x 2.4 m"."""

@@ -1,5 +1,6 @@
 """Starter bran: a batch mixed, or how much is on hand."""
 
+import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Batch, Stock
@@ -13,7 +14,7 @@ _MAKING = frozenset({"make", "mix", "mix up", "brew", "prepare", "prep", "inocul
                      "blend", "whip up", "do", "set", "start", "bag"})  # fmt: skip
 _ON = frozenset({"put", "put on", "set", "set up"})
 _LEFT = words_in("left remaining remains still hand stock inventory check cupboard leftover spare stash "
-                 "supply tally count down reserve onhand")  # fmt: skip
+                 "supply tally count down reserve onhand only last new another bag sack tin jar")  # fmt: skip
 _GETTING = frozenset({"buy", "pick up", "get", "receive", "find", "purchase", "arrive", "have", "count",
                       "weigh", "come", "collect", "bring"})  # fmt: skip
 _NOT_BRAN = words_in("muffins muffin cereal breakfast ducks horse horses chooks hens pony recipe bread "
@@ -42,8 +43,19 @@ def _speaks_of_bran(group: Group) -> bool:
     return group.message.bran(group.start, group.end) and _NOT_BRAN.isdisjoint(group.norms)
 
 
+_IS_ON = re.compile(
+    r"\b(?:bran|starter|batch) (?:is |'s |are )(?:now )?(?:on|on the go|brewing|fermenting|mixed|made)\b(?! (?:the shelf|offer|sale|top))"
+)
+
+
 def _is_mixed(group: Group) -> bool:
     norms = group.norms
+    if group.sense in ("none", "did") and _of_bran(group) and not group.bins:
+        text = " ".join(norms)
+        if _IS_ON.search(text) or (
+            "batch" in norms and re.search(r"\bon the go\b|\bgoing\b|\bfresh\b", text)
+        ):
+            return _LEFT.isdisjoint(norms)
     if group.verb is None:
         return (
             "batch" in norms
@@ -99,7 +111,8 @@ def _on_hand(groups: Sequence[Group], k: int) -> str | None:
     if not norms.isdisjoint(_SPRINKLED | {"used", "need", "needs", "per"}) and "left" not in norms:
         return None
     if group.verb is None:
-        return "starter on hand" if not norms.isdisjoint(_LEFT) else None
+        listed = any(group.message.norms[a.start - 1] == ":" for a in group.measured() if a.start)
+        return "starter on hand" if listed or not norms.isdisjoint(_LEFT) else None
     if group.verb.verb.plain in _GETTING and (own or not norms.isdisjoint(_LEFT | {"old"})):
         return "starter was got"
     return "starter on hand" if not norms.isdisjoint(_LEFT) and own else None

@@ -34,7 +34,7 @@ _OFFSETS = {
     "today": 0, "tonight": 0, "tonite": 0, "2day": 0, "now": 0, "2nite": 0, "hoy": 0,
     "this morning": 0, "this afternoon": 0, "this evening": 0, "this aft": 0, "this arvo": 0,
     "this am": 0, "this pm": 0, "this mornin": 0, "this lunchtime": 0,
-    "yesterday": -1, "yest": -1, "yday": -1, "yesterdy": -1, "yesteday": -1, "yestrday": -1,
+    "yesterday": -1, "yest": -1, "yesty": -1, "yestie": -1, "ystrday": -1, "yestadday": -1, "yday": -1, "yesterdy": -1, "yesteday": -1, "yestrday": -1,
     "ayer": -1, "gestern": -1, "yesterdays": -1, "yesturday": -1, "anoche": -1,
     "last night": -1, "last nite": -1, "last evening": -1, "last eve": -1, "yesternight": -1,
     "the night before last": -2, "night before last": -2, "the day before yesterday": -2,

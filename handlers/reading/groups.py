@@ -46,6 +46,18 @@ class Group:
         """The words of the group."""
         return self.message.norms[self.start : self.end]
 
+    def text(self) -> str:
+        """The words of the group, one space between, its bins as `qbin`."""
+        starts = {b.start: b.end for b in self.bins}
+        inside = {i for b in self.bins for i in range(b.start, b.end)}
+        norms = self.message.norms
+        words = [
+            "qbin" if i in starts else norms[i]
+            for i in range(self.start, self.end)
+            if i in starts or i not in inside
+        ]
+        return " ".join(words)
+
     def take(self, clause: Clause) -> None:
         """Adds a clause and what stands in it."""
         if clause not in self.clauses:
@@ -55,6 +67,16 @@ class Group:
         self.bins += [x for x in message.bins if a <= x.start < b]
         self.days += [x for x in message.days if a <= x.start < b]
         self.items += [x for x in message.items if a <= x.start < b]
+
+    def solids(self) -> list[Item]:
+        """The things in the group that may be scraps: not its liquid, nor "stuff"."""
+        return [
+            item
+            for item in self.items
+            if not item.absent
+            and item.food.name != "stuff"
+            and not (item.end - item.start == 1 and self.message.liquid_at(item.start))
+        ]
 
     def measured(self) -> list[Amount]:
         """Amounts of mass and volume."""
@@ -75,13 +97,26 @@ def groups_of(message: Message) -> list[Group]:
         last = out[-1] if out and out[-1].clauses[-1].sentence == clause.sentence else None
         if last is None:
             out.append(one)
-        elif clause.verb is None and clause.sense == "none" and clause.joint in _ADDS:
+        elif _is_detail(message, clause, last):
             _add_details(out, last, one)
-        elif _introduces(last, one):
+        elif _introduces(last, one) or _takes_up(last, one):
             out[-1] = _merged(last, one)
         else:
             out.append(one)
     return _completed(out)
+
+
+def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
+    """Whether a clause only adds to the group before it."""
+    if clause.verb is not None or clause.sense != "none" or clause.joint not in _ADDS:
+        return False
+    if last.sense in ("did", "none"):
+        return True
+    first = message.norms[clause.start : clause.start + 2]
+    return not (
+        first[:1] in (["it"], ["that"], ["they"], ["there"])
+        and first[1:] in (["is"], ["'s"], ["was"], ["are"])
+    )
 
 
 _ASIDE = frozenset({"which", "who", "although", "though"})
@@ -107,7 +142,7 @@ def _completes(last: Group, group: Group) -> bool:
     told = last.sense == "did" or (last.sense == "none" and bool(last.bins))
     if not told or not (last.bins or last.verb and not last.verb.verb.classes.isdisjoint(_RECORDS)):
         return False
-    return bool(last.items) != bool(group.items) or not last.items
+    return not group.items or all(item.generic for item in last.items)
 
 
 def _alone(message: Message, clause: Clause) -> Group:
@@ -150,7 +185,22 @@ def _introduces(last: Group, one: Group) -> bool:
         return bool(last.days) and not last.measured() and not last.items
     if last.bins and (last.measured() or last.items):
         return False
+    if last.measured() and not one.bins and not one.days and one.verb.verb.plain == "start":
+        return False
     return not _conflicts(last, one) and not (last.measured() and one.measured())
+
+
+def _takes_up(last: Group, one: Group) -> bool:
+    """ "650 g of beans nobody wanted, scraped into the shed": the verb takes up the things before it."""
+    if last.verb is None or one.verb is None or one.sense != "did" or one.measured() or one.items:
+        return False
+    other = last.verb.verb.classes <= {"other", "stock", "observe", "layer"} and (
+        last.sense == "not" or last.verb.verb.classes == frozenset({"other"})
+    )
+    before = bool(last.items) and all(i.end <= last.verb.start for i in last.items)
+    first = one.clauses[0]
+    puts = "layer" in one.verb.verb.classes and first.start == one.verb.start
+    return other and before and bool(one.bins) and puts and first.joint in (",", "so", "-", "and")
 
 
 def _merged(last: Group, one: Group) -> Group:
@@ -162,6 +212,11 @@ def _merged(last: Group, one: Group) -> Group:
     return group
 
 
-def earlier(groups: Sequence[Group], k: int) -> list[Group]:
-    """The groups before the k-th, the nearest first."""
-    return list(reversed(groups[:k]))
+def sentence_text(groups: Sequence[Group], k: int) -> str:
+    """The words of the sentence that the k-th group stands in, its bins as `qbin`."""
+    number = groups[k].clauses[0].sentence
+    parts: list[str] = []
+    for group in groups:
+        if group.clauses[0].sentence == number:
+            parts += [group.clauses[0].joint, group.text()] if parts else [group.text()]
+    return " ".join(part for part in parts if part)

@@ -16,7 +16,7 @@ _OTHER_LIQUIDS = words_in(
     "pasta rice beans chickpeas tuna radiator radiators boiler tank pond pool bath sink battery "
     "wallet account swamp field pipes pipe gutter gutters water-butt beer beers ale lager darts pub "
     "fridge freezer washing dishwasher oil engine potatoes spaghetti noodles tin tins paddling "
-    "bottle glass cup pint wine squad energy heating system hot-tub lake phone brakes fat milk blood"
+    "wine squad energy heating system hot-tub lake phone brakes fat milk blood"
 )
 _OFF = words_in("from off out of")
 
@@ -68,8 +68,6 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return None
     if "drain" in verb.classes and verb.plain in _STRONG:
         return _drained(groups, k)
-    if verb.classes.isdisjoint({"drain", "stock", "layer"}):
-        return None
     return _taken(groups, k)
 
 
@@ -80,20 +78,17 @@ def _drained(groups: Sequence[Group], k: int) -> str | None:
     if group.bins or _names_liquid(group):
         return "a bin was drained"
     before = any(g.bins for g in groups[:k])
-    close = not group.items and len(group.norms) <= 12
+    close = not group.solids() and len(group.norms) <= 12
     plain = group.verb is not None and group.verb.verb.plain in ("drain", "drain off", "draw off")
     if _drawn(group) and plain and (before or close):
         return "an amount was drained"
-    if before and plain and not group.items:
+    if before and plain and not group.solids():
         return "it was drained"
     return None
 
 
 def _names_liquid(group: Group) -> bool:
-    norms = group.norms
-    if "tea" in norms and not group.bins and not _drawn(group):
-        return False
-    return not LIQUID.isdisjoint(norms)
+    return group.message.liquid(group.start, group.end)
 
 
 def _taken(groups: Sequence[Group], k: int) -> str | None:
@@ -104,16 +99,33 @@ def _taken(groups: Sequence[Group], k: int) -> str | None:
         return None
     liquid = any(of_what(group.message, a) == "liquid" for a in drawn) or _names_liquid(group)
     off = _off_bin(group)
-    if off and (liquid or not group.items):
+    if _is_given_by_bin(group):
+        return "a bin gave liquid"
+    if off and (liquid or not group.solids()):
         return "liquid came out of a bin"
     if liquid and (group.bins or any(g.bins for g in groups[:k])) and not _goes_in(group):
         return "liquid was taken"
+    if k > 0 and _at_the_tap(groups[k - 1]) and not group.solids() and groups[k - 1].sense == "did":
+        return "the tap was opened"
+    if _at_the_tap(group) and group.bins and not group.solids():
+        return "the tray was emptied"
     before = k > 0 and groups[k - 1].verb is not None and (
         "drain" in groups[k - 1].verb.verb.classes and groups[k - 1].sense == "did"
     )  # fmt: skip
-    if before and not group.items and not group.bins:
+    if before and not group.solids() and not group.bins:
         return "the liquid that was drained"
     return None
+
+
+def _at_the_tap(group: Group) -> bool:
+    return not {"tap", "spigot", "tray", "valve", "spout"}.isdisjoint(group.norms)
+
+
+def _is_given_by_bin(group: Group) -> bool:
+    """ "Tall Paul gave up 900 ml"."""
+    assert group.verb is not None
+    gives = group.verb.verb.plain in ("give", "give up", "yield", "produce", "release")
+    return gives and not group.solids() and any(b.end <= group.verb.start for b in group.bins)
 
 
 def _goes_in(group: Group) -> bool:
@@ -143,10 +155,10 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
         return None
     if group.inherited is not None and group.inherited.sense == "did":
         return None
-    if _off_bin(group) and (liquid or not group.items):
+    if _off_bin(group) and (liquid or not group.solids()):
         return "liquid from a bin"
     if group.norms[-1:] == ["out"] or "drained" in group.norms:
         return "so much out"
-    if liquid and group.bins and not _goes_in(group) and not group.items:
+    if liquid and group.bins and not _goes_in(group) and not group.solids():
         return "liquid and a bin"
     return None

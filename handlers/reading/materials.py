@@ -1,12 +1,11 @@
 """What the scraps are: kinds and their shares, from the words for food in a stretch."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import NamedTuple
 
 from handlers.practice.kinds import Kind
 from handlers.reading.marks import Mark
 from handlers.reading.vocabulary import Food, Head, words_in
-from handlers.reading.words import Word
 
 
 class Item(NamedTuple):
@@ -44,6 +43,9 @@ _PARTS = words_in(
 )
 _BONES = words_in("bone bones shell shells carcass carcase carcasses ribs rib frames frame knuckle")
 _FAT = words_in("fat grease dripping drippings lard suet")
+_GREEN = words_in(
+    "top tops pod pods stalk stalks stem stems end ends leaf leaves trimmings tips shells"
+)
 _STRONG_PARTS = _PARTS - words_in("top tops end ends head heads stone stones slice slices pieces "
                                   "piece chunks bit bits root roots quarters leaf leaves halves")  # fmt: skip
 # A part that stands alone tells the kind by itself.
@@ -85,9 +87,14 @@ _AFTER = words_in("after like as than before for smells smell smelled smelling s
 _JOINS = words_in("and n & + plus y und et or / with , of the de from a an some in old")
 
 
-def find_items(words: Sequence[Word], marks: Sequence[Mark]) -> tuple[Item, ...]:
-    """All things named in the words that may be scraps, in order."""
-    norms = [w.norm for w in words]
+def find_items(
+    words: Sequence[str], marks: Sequence[Mark], measures: Collection[int] = ()
+) -> tuple[Item, ...]:
+    """All things named in the words that may be scraps, in order.
+
+    `measures` are indexes of the words of amounts: "half a kilo" is no half of a mixture.
+    """
+    norms = ["#" if i in measures else norm for i, norm in enumerate(words)]
     foods = {m.start: m for m in marks if m.tag == "food"}
     heads = {m.start: m for m in marks if m.tag == "head"}
     out: list[Item] = []
@@ -194,6 +201,8 @@ def _part_of(food: Food, part: str) -> Food:
     animal = kind in ("meat", "fish", "bone")
     if animal and part in _BONES:
         return Food((("bone", 1.0),), 1.0, part)
+    if kind == "pulse" and part in _GREEN:
+        return Food((("vegetable", 1.0),), 0.0, food.name)
     if kind == "meat" and part in _FAT:
         return Food((("oil", 1.0),), 1.0, part)
     return food

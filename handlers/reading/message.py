@@ -34,6 +34,11 @@ LIQUID = words_in(
     "leachates effluent seepage drippings goo elixir juicy leachat liquids liqid juise leechate"
 )
 
+_DRINKS = frozenset({"tea", "brew", "goo"})
+_LIQUID_LEADS = words_in(
+    "bokashi bin compost the of some this more that shed's bucket fresh worm garden plant"
+)
+
 
 @dataclass(slots=True)
 class Message:
@@ -61,7 +66,13 @@ class Message:
 
     def text(self, start: int, end: int) -> str:
         """The words start to end as written, one space between."""
-        return " ".join(w.text for w in self.words[start:end])
+        parts: list[str] = []
+        last = (-1, -1)
+        for word in self.words[start:end]:
+            if (word.start, word.end) != last:  # a short form opened into two stands once
+                parts.append(word.text)
+            last = (word.start, word.end)
+        return " ".join(parts)
 
     def bran_at(self, i: int) -> bool:
         """Whether word i is starter bran, not breakfast, sourdough or a car part."""
@@ -72,6 +83,21 @@ class Message:
         if self.norms[i] == "bokashi":
             return after in BRAN
         return after not in _OTHER_BRAN and before not in ("sourdough", "raisin", "oat", "pop")
+
+    def liquid_at(self, i: int) -> bool:
+        """Whether word i is the liquid of a bin; "tea" only where it is not the one to drink."""
+        norm = self.norms[i]
+        if norm not in LIQUID:
+            return False
+        if norm not in _DRINKS:
+            return True
+        before = self.norms[i - 1] if i else ""
+        return before in _LIQUID_LEADS
+
+    def liquid(self, start: int = 0, end: int | None = None) -> bool:
+        """Whether the liquid of a bin is named in the stretch."""
+        stop = len(self.norms) if end is None else end
+        return any(self.liquid_at(i) for i in range(start, stop))
 
     def bran(self, start: int = 0, end: int | None = None) -> bool:
         """Whether starter bran is named in the stretch."""
@@ -95,12 +121,15 @@ def read_message(text: str, context: Context) -> Message:
     marks = [m for m in vocabulary().find(norms) if not _inside(m, taken)]
     signs = find_signs(norms, marks)
     used = _indexes(s for s in signs if s.plain or s.end - s.start > 1) | _indexes(amounts)
-    items = tuple(i for i in find_items(words, marks) if i.start not in used)
+    items = tuple(i for i in find_items(norms, marks, _indexes(amounts)) if i.start not in used)
     held = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(_food_marks(marks))
+    held |= _list_joints(norms, items)
     sentences = sentences_of(words, held)
     names = frozenset(norms[i] for m in members for i in range(m.start, m.end))
     verbs = verbs_of(words, marks, _indexes(bins) | taken_by_days | _indexes(amounts))
-    clauses = clauses_of(words, sentences, verbs, held, names)
+    over = _indexes(d for d in days if d.past == d.future and d.past < at.date())
+    clauses = clauses_of(words, sentences, verbs, held, names, over)
+    _set_quoted_aside(norms, clauses)
     return Message(
         context, at.date(), words, norms, marks, bins, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
@@ -117,6 +146,30 @@ def _indexes(spans: Iterable[BinRef | Day | Amount | MemberRef | Mark | Seen]) -
 
 def _food_marks(marks: Iterable[Mark]) -> list[Mark]:
     return [m for m in marks if m.tag == "food" and m.end - m.start > 1]
+
+
+def _list_joints(norms: list[str], items: tuple[Item, ...]) -> frozenset[int]:
+    """Words that join two things of one list ("leaves and grass") and no clauses."""
+    return frozenset(
+        a.end
+        for a, b in zip(items, items[1:], strict=False)
+        if b.start == a.end + 1 and norms[a.end] in ("and", "n", "&", "+", ",", "y", "or", "plus")
+    )
+
+
+def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
+    """A clause between quotation marks is somebody's words, not the sender's report."""
+    marks = [i for i, norm in enumerate(norms) if norm == '"']
+    for start, end in zip(marks[::2], marks[1::2], strict=False):
+        if end - start < 4:
+            continue
+        for clause in clauses:
+            if (
+                start <= clause.start + 1
+                and clause.end <= end + 1
+                and clause.sense in ("did", "none")
+            ):
+                clause.sense = "said"
 
 
 def _inside(mark: Mark, taken: frozenset[int]) -> bool:

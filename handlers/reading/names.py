@@ -19,6 +19,8 @@ class BinRef(NamedTuple):
     known: bool = False
     plain: bool = False
     """It is said to be a bin ("the shed bin"), or could hardly be anything else."""
+    place: bool = False
+    """Its name is also that of a room or a place ("the shed")."""
 
 
 class MemberRef(NamedTuple):
@@ -60,7 +62,7 @@ _GENERIC = words_in(
     "still today yesterday tonight tomorrow un una el la los mi nuestro de del der die das den mein "
     "unser le les mon ma une und y e o ang sa yung ng mga"
 )
-_PLACE_NAMES = words_in(
+PLACE_NAMES = words_in(
     "kitchen shed laundry roof balcony garage porch garden courtyard basement cellar yard hall "
     "cafeteria office attic patio terrace deck utility lounge bathroom stairs landing loft hallway "
     "pantry school church library canteen garten balkon keller backyard allotment greenhouse "
@@ -77,8 +79,9 @@ _FOLLOWERS = words_in(
     "hisses hissing hissed needs needed full sealed drained buried closed opened started going went "
     "gone goes ready due not no never nearly almost over up down another plus more some mostly mainly "
     "half n y e und et o one bin bucket's 's how what when who why where did do does done didnt "
-    "today's monday tuesday wednesday thursday friday saturday sunday mon tue wed thu fri sat sun "
+    "one two three four five six seven eight nine ten twenty thirty gave yields today's monday tuesday wednesday thursday friday saturday sunday mon tue wed thu fri sat sun "
     "yielded gave gives giving produced made drips dripping leaking bulging smell stink reek hums "
+    "sorry thanks mate cheers im only bot yaar pal love thank tbh imo yo oh um and/or "
     "pls quick via per during this's was's yay innit eh huh yes yep yeah yup even actually "
     "literally properly really very bone way kinda sorta like maybe roughly probably x xx xxx "
     "itself myself myself's using till until around hoy ayer gestern heute ako po na naman daw ba yaar "
@@ -107,9 +110,20 @@ def find_members(
 ) -> tuple[MemberRef, ...]:
     """Members named in the words, in order."""
     found = _book((), members, ()).find(norms)
-    return tuple(
-        MemberRef(m.start, m.end, m.value, norms[m.end : m.end + 1] == ["'s"]) for m in found
-    )
+    return tuple(MemberRef(m.start, m.end, m.value, _owns(norms, m.end)) for m in found)
+
+
+def _owns(norms: Sequence[str], end: int) -> bool:
+    """Whether "'s" behind a name is that of an owner, and not "is" or "has"."""
+    if norms[end : end + 1] != ["'s"]:
+        return False
+    after = norms[end + 1] if end + 1 < len(norms) else ""
+    return not (after.endswith(("ed", "ing")) or after in _AFTER_IS)
+
+
+_AFTER_IS = words_in(
+    "after just got been put taken taking gone going done dug shut drawn had the a already now"
+)
 
 
 def find_bot(norms: Sequence[str], bots: tuple[str, ...]) -> tuple[int, ...]:
@@ -138,22 +152,40 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         loose = norms[start:end][0] in ("plot", "room") or norms[end - 1] in ("room", "hall")
         return BinRef(start, end, name, True, not loose)
     before = norms[start - 1] if start else ""
-    if _is_part(norms, start, end, before, after):
+    if before in ("the", "our") and start > 1 and norms[start - 2] in _INTO:
+        into = True
+    else:
+        into = before in _INTO
+    place = name.lower() in PLACE_NAMES
+    if _is_part(before, after, into, place):
         return None
-    return BinRef(start, end, name, True, name.lower() not in _PLACE_NAMES and before in _INTO)
+    plain = after in _BIN_PARTS or (not place and into)
+    return BinRef(start, end, name, True, plain, place)
 
 
-def _is_part(norms: Sequence[str], start: int, end: int, before: str, after: str) -> bool:
+def _is_part(before: str, after: str, into: bool, place: bool) -> bool:
     """Whether a one-word name belongs to another thing here ("shed roof", "my kitchen")."""
     if before in ("my", "your", "his", "her", "their", "a", "an", "new"):
         return True
-    free = not after or not after[0].isalpha() or after in _FOLLOWERS
-    if free:
+    if not after or not after[0].isalpha() or after in _FOLLOWERS or after in _BIN_PARTS:
         return False
-    return not (before in _INTO and after not in vocabulary()) or after in _NOUNS
+    if after in _NOUNS:
+        return True
+    known = after in vocabulary()
+    if place:
+        return known and after not in _PAST_VERBS
+    return not (into and not known) and after not in _PAST_VERBS
 
 
+_BIN_PARTS = words_in(
+    "lid lids tap spigot contents juice leachate liquid's scraps tray liquid handle"
+)
+_PAST_VERBS = words_in("fed drained sealed buried filled emptied closed topped got had ate went took received "
+                       "gave yielded smelt smelled stank hissed bulged opened started shut ready")  # fmt: skip
 _NOUNS = words_in(
+    "door's keys key lock padlock gate shelf shelves step steps swing pirates curtains paint island fan "
+    "heater furniture sofa railing basket powder machine detergent duty rota staff team manager scissors "
+    "association committee knife knives top tops bench oven stove fridge freezer walls windows doors "
     "sink table floor roof door window light wall counter chair garden plant cupboard drawer tea "
     "beans sale lights stairs tiles work party terrace room drain drains pipe tap ceiling bench key"
 )
@@ -208,7 +240,7 @@ def _owner(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None
 def _names(word: Word, index: int, taken: frozenset[int]) -> bool:
     if index in taken or word.kind != "word" or word.norm in _GENERIC:
         return False
-    return word.norm not in vocabulary() or word.norm in _PLACE_NAMES | _COLOURS
+    return word.norm not in vocabulary() or word.norm in PLACE_NAMES | _COLOURS
 
 
 _COLOURS = words_in(

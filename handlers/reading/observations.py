@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Observe, Sign
-from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.numbers import digits_value
 from handlers.reading.signs import Seen
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.vocabulary import words_in
@@ -25,7 +25,7 @@ _CHANGED = words_in("gone cleared stopped anymore sorted")
 def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     """What the k-th group says of a bin, if it does."""
     group = groups[k]
-    if group.sense not in _TOLD or is_ahead(group):
+    if is_ahead(group) or (group.sense not in _TOLD and not _nothing_came(group)):
         return None
     context = _bin_context(groups, k)
     if context is None:
@@ -33,6 +33,8 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     signs = _signs(group, context)
     celsius, ph = _measures(group, context)
     if not signs and celsius is None and ph is None:
+        return None
+    if signs and _is_asked_about(group):
         return None
     return Observe(
         signs=tuple(dict.fromkeys(signs)),
@@ -44,6 +46,19 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     )
 
 
+def _nothing_came(group: Group) -> bool:
+    """ "Nothing came out": a denial that is itself what was seen."""
+    return group.sense == "not" and any(
+        s.sign == "no_liquid" and group.start <= s.start < group.end for s in group.message.signs
+    )
+
+
+def _is_asked_about(group: Group) -> bool:
+    """ "Green mould in the shed, is that bad?" asks about what it tells."""
+    number = group.clauses[0].sentence
+    return any(c.sense == "ask" for c in group.message.clauses if c.sentence == number)
+
+
 def _bin_context(groups: Sequence[Group], k: int) -> str | None:
     """`plain` if a bin is plainly meant, `place` if its name may be a room's, else None."""
     group = groups[k]
@@ -52,11 +67,16 @@ def _bin_context(groups: Sequence[Group], k: int) -> str | None:
     if not refs:
         words = set(group.message.norms)
         return "craft" if len(words & _CRAFT) >= 2 and k == 0 else None
-    if any(b.plain for b in refs):
+    if any(b.plain for b in refs) or _is_filled(near, group):
         return "plain"
-    norms = group.message.norms
-    articled = all(norms[b.start - 1 : b.start] in (["the"], ["our"]) for b in refs)
-    return "place" if articled else "name"
+    return "place" if any(b.place for b in refs) else "name"
+
+
+def _is_filled(near: Sequence[Group], group: Group) -> bool:
+    """Whether scraps just went into what "it" stands for, so that it must be a bin."""
+    return not {"it", "its"}.isdisjoint(group.norms) and any(
+        g is not group and g.measured() for g in near
+    )
 
 
 def _beside(groups: Sequence[Group], k: int) -> list[Group]:
@@ -79,7 +99,7 @@ def _counts(group: Group, seen: Seen, context: str) -> bool:
         return False
     if context in ("place", "craft") and seen.sign in _PLACE_SIGNS:
         return False
-    if not seen.plain and context == "name" and not group.bins:
+    if not seen.plain and (context == "place" or (context == "name" and not group.bins)):
         return False
     return not _of_something_else(group.message, seen)
 
@@ -108,11 +128,30 @@ def _of_something_else(message: Message, seen: Seen) -> bool:
 def _measures(group: Group, context: str) -> tuple[float | None, float | None]:
     warm = [a for a in group.amounts if a.quantity == "celsius"]
     acid = [a for a in group.amounts if a.quantity == "ph"]
-    celsius = warm[0].value if warm and _is_of_bin(group, context, warm[0]) else None
+    celsius = warm[0].value if warm and _is_of_bin(group, context) else None
+    if celsius is None and not warm and context != "craft":
+        celsius = _bare_reading(group)
     return celsius, acid[0].value if acid else None
 
 
-def _is_of_bin(group: Group, context: str, amount: Amount) -> bool:
+def _bare_reading(group: Group) -> float | None:
+    """ "The thermometer says 18.5": °C without its sign, where a thermometer is named."""
+    norms = group.message.norms
+    if {"thermometer", "temp", "temperature", "probe"}.isdisjoint(norms[group.start : group.end]):
+        return None
+    held = {i for b in group.bins for i in range(b.start, b.end)}
+    for i in range(group.start, group.end):
+        if group.message.words[i].kind == "number" and i not in held:
+            value = digits_value(norms[i])
+            return value if value is not None and 0 < value < _HOTTEST else None
+    return None
+
+
+_HOTTEST = 60.0
+"""°C; no bin that ferments is as hot."""
+
+
+def _is_of_bin(group: Group, context: str) -> bool:
     if not _THERMOMETER.isdisjoint(group.norms):
         return True
     norms = group.message.norms
@@ -120,7 +159,7 @@ def _is_of_bin(group: Group, context: str, amount: Amount) -> bool:
         return False
     subject = any(b.start == group.start or norms[group.start : b.start] in (["the"], ["checked", "the"],
                   ["checked"]) for b in group.bins)  # fmt: skip
-    return context == "plain" or subject
+    return context == "plain" or (subject and context != "place")
 
 
 def merged(acts: Sequence[Observe]) -> list[Observe]:

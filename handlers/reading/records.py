@@ -6,12 +6,14 @@ from typing import Any
 
 from handlers.reading.acts import Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.bran import batch_of, stock_of
+from handlers.reading.buried import bury_of
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_of
 from handlers.reading.message import Message
 from handlers.reading.observations import merged, observe_of
-from handlers.reading.scraps import layer_of
-from handlers.reading.stages import bury_of, open_of, seal_of
+from handlers.reading.opened import open_of
+from handlers.reading.scraps import layer_of, pooled_layer
+from handlers.reading.sealed import seal_of
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
 
@@ -31,12 +33,27 @@ def records(message: Message) -> tuple[Record, ...]:
         observed = observe_of(groups, k)
         if observed is not None:
             seen.append((group.start, observed))
+    if not told:
+        told = [(0, act) for act in pooled_layer(groups)]
     joined = merged([act for _, act in seen])
     starts = [
         next(at for at, act in seen if (act.bin, act.on) == (one.bin, one.on)) for one in joined
     ]
     together: list[tuple[int, Record]] = [*told, *zip(starts, joined, strict=True)]
-    return _once([act for _, act in sorted(together, key=lambda pair: pair[0])])
+    return _once(_in_new_bin([act for _, act in sorted(together, key=lambda pair: pair[0])]))
+
+
+def _in_new_bin(acts: list[Record]) -> list[Record]:
+    """What follows on a bin that was just named, and names none itself, is about that bin."""
+    out: list[Record] = []
+    name: str | None = None
+    for act in acts:
+        if isinstance(act, Open):
+            name = act.bin
+        elif name is not None and not isinstance(act, (Batch, Stock)) and act.bin is None:
+            act = replace(act, bin=name)
+        out.append(act)
+    return out
 
 
 def _once(acts: list[Record]) -> tuple[Record, ...]:
@@ -70,7 +87,11 @@ def _said(act: Record) -> dict[str, Any]:
 
 
 def _completed(first: Record, second: Record) -> Record:
-    return replace(first, **{k: v for k, v in _said(second).items() if k not in _said(first)})
+    more = {k: v for k, v in _said(second).items() if k not in _said(first)}
+    days = {getattr(first, "on", None), getattr(second, "on", None)} - {None}
+    if len(days) == 2:  # one of them is only the day of the message
+        more["on"] = min(days)
+    return replace(first, **more)
 
 
 def _record(groups: Sequence[Group], k: int) -> Record | None:

@@ -5,7 +5,9 @@ from datetime import date
 
 from handlers.reading.acts import Accept, Act, Amend, Decline, Done, Later, Offer, Retract, Set
 from handlers.reading.materials import makeup
+from handlers.reading.days import Day
 from handlers.reading.message import Message
+from handlers.reading.names import BinRef
 from handlers.reading.scraps import amount_sum
 from handlers.reading.settings import setting_of
 from handlers.reading.told import is_sender
@@ -40,15 +42,19 @@ def replies(message: Message) -> tuple[Act, ...]:
     return ()
 
 
-def _text(message: Message) -> str:
-    """The words with their stops, bin names as `<bin>` and the bot's name left out."""
+def _text(message: Message, *, days: bool = False) -> str:
+    """The words with their stops, bin names as `qbin` and the bot's name left out.
+
+    With `days`, a day is `qday`.
+    """
     out: list[str] = []
-    starts = {b.start: b for b in message.bins}
+    starts: dict[int, BinRef | Day] = {d.start: d for d in message.days} if days else {}
+    starts |= {b.start: b for b in message.bins}
     i = 0
     while i < len(message.norms):
         ref = starts.get(i)
         if ref is not None:
-            out.append("<bin>")
+            out.append("qbin" if isinstance(ref, BinRef) else "qday")
             i = ref.end
             continue
         if i not in message.bot and message.norms[i] not in ("@", "☺"):
@@ -80,10 +86,10 @@ def _retract(message: Message, text: str) -> Retract | None:
     return Retract(rules=("strike it out",))
 
 
-def _amend(message: Message, text: str) -> Amend | None:
+def _amend(message: Message, _: str) -> Amend | None:
     if _length(message) > 2 * _SHORT or _tells_more(message):
         return None
-    rule = _correction(message, text)
+    rule = _correction(message)
     if rule is None:
         return None
     kept = _not_denied(message)
@@ -139,8 +145,8 @@ def _tells_more(message: Message) -> bool:
     )
 
 
-def _correction(message: Message, text: str) -> str | None:
-    if first_in(PUTTING_RIGHT, text) is not None:
+def _correction(message: Message) -> str | None:
+    if first_in(PUTTING_RIGHT, _with_people(message, _text(message, days=True))) is not None:
         return "putting it right"
     norms = message.norms
     short = _length(message) <= _SHORT
@@ -153,7 +159,8 @@ def _correction(message: Message, text: str) -> str | None:
     sorry = any(w in _SORRY for w in norms[:3])
     if sorry and "not" in norms and (message.bins or message.amounts or message.days):
         return "putting it right"
-    if sorry and (message.amounts or message.bins) and _length(message) <= 8 and not _asks(message):
+    fragment = all(c.verb is None for c in message.clauses) and not _asks(message)
+    if sorry and (message.amounts or message.bins) and _length(message) <= 8 and fragment:
         return "putting it right"
     return None
 
@@ -222,14 +229,16 @@ def _offer(message: Message, text: str) -> Offer | None:
 
 
 def _with_people(message: Message, text: str) -> str:
-    """The text with members as `<member>`."""
+    """The text with members as `qmember`."""
     names = {" ".join(message.norms[m.start : m.end]) for m in message.members}
-    words = [("<member>" if word in names else word) for word in text.split(" ")]
+    words = [("qmember" if word in names else word) for word in text.split(" ")]
     return " ".join(words)
 
 
 def _is_denied(message: Message) -> bool:
-    return any(c.sense in ("not", "said") for c in message.clauses)
+    """Whether the clause of the bin, or the only clause, is a denial or somebody's words."""
+    at = message.bins[0].start if message.bins else 0
+    return any(c.sense in ("not", "said") and c.start <= at < c.end for c in message.clauses)
 
 
 def _accept(message: Message, text: str) -> Accept | None:
@@ -269,7 +278,7 @@ def _put_off_by(message: Message) -> float | None:
 def _done(message: Message, text: str) -> Done | None:
     if _asks(message):
         return None
-    if first_in(DONE_BARE, text) is not None:
+    if first_in(DONE_BARE, _text(message, days=True).replace(" , ", " ")) is not None:
         return Done(bin=_bin(message), rules=("it is done",))
     turned_to = bool(message.bot) or message.context.after_bot
     if (

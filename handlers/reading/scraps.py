@@ -9,7 +9,7 @@ from handlers.reading.groups import Group
 from handlers.reading.materials import Item, Makeup, makeup
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import LEFTOVERS_RICH, words_in
 
 _STRONG = frozenset(
     {"add", "chuck", "toss", "dump", "throw", "bung", "lob", "sling", "fling", "scrape", "deposit",
@@ -36,7 +36,7 @@ _SHOPPING = words_in(
     "discount offers raffle each"
 )
 _BODY = words_in("lost gained heavier lighter weight diet scales pounds-lost waist christmas-weight gym "
-                 "squat bench deadlift lifting baby newborn born weighed weighs luggage suitcase")  # fmt: skip
+                 "squat bench deadlift lifting baby newborn born luggage suitcase")  # fmt: skip
 _ANIMALS = words_in("ducks hens chooks birds dog cat rabbits guinea pigs goats horses hamster fish-tank "
                     "pony robins hedgehog hedgehogs worms chickens")  # fmt: skip
 _INTO = words_in("in into to onto inside at for from")
@@ -66,6 +66,8 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
         on=day_of(groups, k),
         rules=(rule,),
     )
+    if made is None and rule == "plates were scraped":
+        return replace(act, materials={"cooked": 1.0}, rich=LEFTOVERS_RICH)
     if made is None:
         return replace(act, materials={"mixed": 1.0})
     return replace(act, materials=made.shares, rich=made.rich)
@@ -80,8 +82,61 @@ def _rule(groups: Sequence[Group], k: int) -> str | None:
     return _by_verb(groups, k) if group.verb is not None else _without_verb(groups, k)
 
 
+def pooled_layer(groups: Sequence[Group]) -> list[Layer]:
+    """ "I weighed it and it was 2.4 kg, into the shed it went": a layer told over several clauses.
+
+    Only where no clause told of a record by itself, and the whole message speaks of one bin.
+    """
+    told = [g for g in groups if g.sense in ("did", "none")]
+    if not told or any(g.sense in ("will", "if", "ask", "order", "habit", "said") for g in groups):
+        return []
+    message = told[0].message
+    whole = Group(message, list(told[0].clauses))
+    for group in told:
+        for clause in group.clauses:
+            whole.take(clause)
+    named = {b.name for b in whole.bins if b.name is not None}
+    if len(named) != 1 or not scrap_amounts(whole) or not _went_in(whole) or _comes_out(whole):
+        return []
+    if _is_other_talk_of(message, whole) or is_ahead(whole) or _names_other_thing(whole):
+        return []
+    made = _makeup(whole)
+    mass, volume = amount_sum(scrap_amounts(whole))
+    return [
+        Layer(
+            mass_kg=mass,
+            volume_l=volume,
+            materials={"mixed": 1.0} if made is None else made.shares,
+            rich=None if made is None else made.rich,
+            bin=next(iter(named)),
+            member=member_of(groups, groups.index(told[0])),
+            on=day_of([whole], 0),
+            rules=("the message as a whole",),
+        )
+    ]
+
+
+def _went_in(whole: Group) -> bool:
+    """Whether some words say that it went in: "in they went", "it's in the shed", "into the shed"."""
+    norms = whole.message.norms
+    into = any(
+        norms[max(0, b.start - 2) : b.start][-1:] in (["into"], ["in"], ["→"])
+        or norms[max(0, b.start - 2) : b.start] in (["into", "the"], ["in", "the"], ["to", "the"])
+        for b in whole.bins
+    )
+    plain = any(b.plain for b in whole.bins)
+    return into or (plain and "in" in norms)
+
+
+def _is_other_talk_of(message: Message, whole: Group) -> bool:
+    words = set(message.norms)
+    return not words.isdisjoint(
+        _COOKING | _SHOPPING | _BODY | _OTHER_PLACES - {"garden", "bed"}
+    ) and not (_has_scrap(whole) or any(b.plain for b in whole.bins))
+
+
 def _without_amount(rule: str) -> bool:
-    return rule in ("a bin was fed", "same again")
+    return rule in ("a bin was fed", "same again", "plates were scraped")
 
 
 def _is_told(group: Group) -> bool:
@@ -122,7 +177,7 @@ def of_what(message: Message, amount: Amount) -> str:
     for i in range(at, min(len(norms), at + 4)):
         if message.bran_at(i):
             return "bran"
-        if norms[i] in LIQUID:
+        if message.liquid_at(i):
             return "liquid"
         if norms[i] in ("water", "molasses", "jaggery", "treacle"):
             return "water"
@@ -183,9 +238,13 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     assert group.verb is not None
     verb = group.verb.verb
-    if "layer" not in verb.classes or _leaves_bin(group):
+    if _leaves_bin(group) or ("layer" not in verb.classes and not _carried_to_bin(group)):
         return None
     said = bool(scrap_amounts(group)) or any(not i.absent for i in group.items)
+    if verb.plain in _GETTING and _bin_got(group):
+        return "a bin got scraps" if said else None
+    if verb.plain in _GETTING and not _is_goal(group):
+        return None
     if group.bins:
         return _into_bin(group, verb.plain, said)
     if verb.plain in ("feed", "give") and "it" in group.norms and said:
@@ -193,6 +252,64 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     if _has_other_target(group) or not said or verb.plain in _NEEDS_BIN:
         return None
     return _strong_without_bin(groups, k, verb.plain)
+
+
+_GETTING = frozenset({"get", "take", "receive", "have", "eat"})
+
+
+def _leads(group: Group) -> bool:
+    """Whether a bin stands as the one that does what the verb says."""
+    assert group.verb is not None
+    norms, start = group.message.norms, group.verb.start
+    return any(
+        b.end <= start
+        and all(w in _HELPING for w in norms[b.end : start])
+        and norms[b.start - 1 : b.start] not in (["in"], ["to"], ["into"], ["from"])
+        for b in group.bins
+        if b.name is not None or b.plain
+    )
+
+
+_HELPING = words_in(
+    "has had just also already now only today yesterday 's have again and finally been is was"
+)
+
+
+def _is_goal(group: Group) -> bool:
+    """Whether a bin is where the thing went: "in", "into" or "to" it."""
+    norms = group.message.norms
+    return any(
+        not _GOAL.isdisjoint(norms[max(group.start, b.start - 2) : b.start])
+        and norms[b.start - 1 : b.start] != ["of"]
+        for b in group.bins
+    )
+
+
+_GOAL = words_in("in into to inside onto → for at en dans via")
+_NO_CARRYING = words_in(
+    "use used buy bought sell sold need needs needed want wanted spend spent paid water watered paint painted "
+    "wash washed fix fixed grow grew picked pick cooked baked ate eat drank drink spilled spilt borrow borrowed "
+    "lost lose won win play played watch watched"
+)
+
+
+def _carried_to_bin(group: Group) -> bool:
+    """A verb that is no word of putting, but whose amount of scraps went to a bin."""
+    assert group.verb is not None
+    word = group.message.norms[group.verb.start]
+    if (
+        word in _NO_CARRYING
+        or not _is_goal(group)
+        or not (scrap_amounts(group) or _has_scrap(group))
+    ):
+        return False
+    return any(b.plain or not b.place for b in group.bins) or _has_scrap(group)
+
+
+def _bin_got(group: Group) -> bool:
+    """ "Old green got 850 g of gristle": the bin itself is what the verb is said of."""
+    liquid = group.message.liquid(group.start, group.end)
+    return _leads(group) and bool(scrap_amounts(group)) and not liquid
 
 
 def _into_bin(group: Group, plain: str, said: bool) -> str | None:
@@ -204,6 +321,10 @@ def _into_bin(group: Group, plain: str, said: bool) -> str | None:
         return "scraps went into a bin"
     if plain in _ADDING and not _lid(group):
         return "a bin was fed"
+    if plain == "scrape" and not {"plates", "plate", "dishes", "dish", "pans"}.isdisjoint(
+        group.norms
+    ):
+        return "plates were scraped"
     return None
 
 
@@ -220,6 +341,11 @@ def _lid(group: Group) -> bool:
 
 def _is_storage(group: Group) -> bool:
     """Food set down in a place that shares a bin's name ("left a loaf in the kitchen")."""
+    floor = not {"floor", "table", "door", "wall", "worktop", "counter", "steps"}.isdisjoint(
+        group.norms
+    )
+    if floor and not any(b.plain for b in group.bins):
+        return True
     if any(b.plain for b in group.bins) or scrap_amounts(group) or _has_scrap(group):
         return not _GIVEAWAY.isdisjoint(group.norms) and not any(b.plain for b in group.bins)
     norms = group.message.norms
@@ -312,7 +438,7 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
     if group.bins and amounts:
         return _amount_and_bin(group, present)
     if group.bins and present:
-        return _things_and_bin(group)
+        return _things_and_bin(group, present)
     if amounts and _has_scrap(group) and not _is_other_talk(group):
         return "an amount of scraps" if not _owned(group) else None
     if amounts and present and _bin_is_near(groups, k) and not _is_other_talk(group):
@@ -333,7 +459,8 @@ def _owned(group: Group) -> bool:
 
 def _is_other_matter(group: Group) -> bool:
     """Talk of room, size or starter: the amount is not of scraps."""
-    words = set(group.norms)
+    named = {i for b in group.bins for i in range(b.start, b.end)}
+    words = {group.message.norms[i] for i in range(group.start, group.end) if i not in named}
     return not words.isdisjoint(
         {"space", "room", "capacity", "left", "holds", "hold", "bran", "starter", "size", "need",
          "needs", "heavier", "lighter", "weigh", "weighs", "full", "recipe", "everybody", "flour",
@@ -343,7 +470,7 @@ def _is_other_matter(group: Group) -> bool:
 
 def _comes_out(group: Group) -> bool:
     norms = group.norms
-    if not LIQUID.isdisjoint(norms):
+    if group.message.liquid(group.start, group.end):
         return True
     if norms[-1:] == ["out"]:
         return True
@@ -376,7 +503,7 @@ def _names_other_thing(group: Group) -> bool:
     return False
 
 
-def _things_and_bin(group: Group) -> str | None:
+def _things_and_bin(group: Group, present: Sequence[Item]) -> str | None:
     norms = group.message.norms
     if _is_other_talk(group) or _owned(group):
         return None
@@ -388,6 +515,8 @@ def _things_and_bin(group: Group) -> str | None:
         or norms[max(0, b.start - 2) : b.start][:1] == ["into"]
         for b in group.bins
     )
+    if all(item.food.name in ("stuff", "mix", "food", "gunk") for item in present):
+        return None
     thing = _has_scrap(group)
     if thing and (into or any(b.known for b in group.bins)):
         return "scraps and a bin"

@@ -22,7 +22,7 @@ _IF = words_in(
 _MODAL = words_in(
     "will would shall should can could may might must 'd let lets gotta ought wont need needs want "
     "wants wanna plan plans planning planned going hope hopes hoping intend intends thinking gon "
-    "aiming aim tempted ready supposed meant mean means due expecting expect better fixing about "
+    "ill theyll aiming aim tempted ready supposed meant mean means due expecting expect better fixing about "
     "considering dreaming promise promised remind musta gna volunteered offered decided willing try"
 )
 SAID = words_in(
@@ -32,13 +32,13 @@ SAID = words_in(
     "warned quoting states goes-on leaflet article"
 )
 _HABIT = words_in("always usually normally generally often sometimes every each typically regularly "
-                  "rarely whenever seldom used")  # fmt: skip
+                  "rarely whenever seldom")  # fmt: skip
 _DONE_TO = words_in("managed remembered had able got remember helped went happened proceeded forced "
                     "supposed-to came")  # fmt: skip
 _BEFORE_ING = words_in(
     "before without instead of for about by on stop try worth keep like love hate enjoy recommend "
     "suggest avoid consider when if planning thinking stopped tried needs need wants want than from "
-    "mind bother start fancy despite versus any anyone anybody regret dreaming imagine "
+    "to mind bother start fancy despite versus any anyone anybody regret dreaming imagine "
     "tired sick was-just risk delay postpone into at"
 )
 _SUBJECTS = words_in("i we he she they it you who u ye youse yous ya")
@@ -47,9 +47,18 @@ _FRONT = words_in("and n & then so but or plus also just today yesterday now ok 
                   "finally already even only ah oh hi hey morning evening bot pailkeeper please to @ can you could kindly")  # fmt: skip
 
 
-def sense_of(left: Sequence[str], verb: VerbForm, verb_word: str, names: frozenset[str]) -> Sense:
-    """Sense of a verb from the words of its clause that stand before it."""
+def sense_of(
+    left: Sequence[str], verb: VerbForm, names: frozenset[str], *, behind: bool = False
+) -> Sense:
+    """Sense of a verb from the words of its clause that stand before it.
+
+    `behind` says that the clause names a day that is over.
+    """
+    if behind and verb.form == "either" and left and left[-1] == "'d":
+        left = left[:-1]  # "I'd put": had, not would
     words = set(left)
+    if "forgot" in words and verb.plain in _WRITES_DOWN:
+        return "did"  # "forgot to log Saturday" tells of it all the same
     early = _set_aside(left, words)
     if early is not None:
         return early
@@ -70,9 +79,34 @@ def _set_aside(left: Sequence[str], words: set[str]) -> Sense | None:
         return "if"
     if not words.isdisjoint(SAID):
         return "said"
+    if "used" in words and "to" in words:
+        return "habit"
     if not words.isdisjoint(_HABIT) and "this" not in words:
         return "habit"
     return None
+
+
+_WRITES_DOWN = words_in(
+    "log say mention post tell write note record report said put add update message weigh"
+)
+
+
+def verbless_sense(norms: Sequence[str]) -> Sense:
+    """Sense of a clause none of whose words is a verb we know."""
+    words = set(norms)
+    if not words.isdisjoint(SAID) and words.isdisjoint(_INSTRUMENTS):
+        return "said"
+    if not words.isdisjoint(_NEVER):
+        return "not"
+    if not words.isdisjoint(_WILL):
+        return "will"
+    return "none"
+
+
+_INSTRUMENTS = words_in("thermometer probe scale scales strip meter gauge display label")
+_NEVER = words_in("didnt never havent hasnt wouldnt couldnt wont cant shouldnt hadnt")
+_WILL = words_in("will would should could might must shall gotta need needs want wants if unless hope "
+                 "hoping planning plan wish tomorrow lets 'd")  # fmt: skip
 
 
 def _denies(left: Sequence[str]) -> bool:
@@ -171,20 +205,50 @@ _SUBJECT_LIKE = _SUBJECTS | words_in(
 
 def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bool:
     """Whether a clause asks: by its first words, or by its sign together with its form."""
+    if marked and norms[1:2] == ["to"] and norms[0] in ("ok", "okay", "alright", "safe", "fine"):
+        return True
     k = 0
     while k < len(norms) and (norms[k] in _SKIP or norms[k] in names):
         k += 1
     if k >= len(norms):
         return False
+    if "whom" in norms or (norms[k : k + 1] != ["if"] and _asks_behind_a_bin(norms, k)):
+        return True
     first = norms[k]
     after = norms[k + 1] if k + 1 < len(norms) else ""
     if first in _WH:
         return _wh_asks(first, after, marked)
     if first in _AUX:
+        if first in ("had", "were") and not marked:
+            return False
+        if first in ("do", "does", "will") and norms[-1] in (
+            "in",
+            "count",
+            "allowed",
+            "ok",
+            "work",
+        ):
+            return True
         return marked or _inverted(first, after)
     if first in _ASKERS:
         return marked or after in ("know", "knows", "got", "have", "seen", "want", "else", "able")
     return marked and _asks_within(norms)
+
+
+def _asks_behind_a_bin(norms: Sequence[str], k: int) -> bool:
+    """ "Roof bin how many days more": the asking word stands behind what is asked about."""
+    for i in range(k + 1, min(len(norms), k + 4)):
+        if (
+            norms[i] in ("how", "when")
+            and norms[i + 1 : i + 2]
+            and norms[i + 1]
+            in ("many", "much", "long", "will", "is", "to", "full", "can", "should", "do", "it")
+        ):
+            return norms[i - 1] in BIN_WORDS_ASKED
+    return False
+
+
+BIN_WORDS_ASKED = words_in("bin bucket pail one liquid leachate juice bran starter")
 
 
 def opens_question(norms: Sequence[str]) -> bool:
@@ -198,7 +262,10 @@ def opens_question(norms: Sequence[str]) -> bool:
     if norms[k] in ("how", "why"):
         return after not in ("i", "we", "to", "it", "he", "she", "they", "the", "many's")
     if norms[k] in ("what", "who", "whose", "which", "where", "when"):
-        return after in _AUX - {"had", "have", "has"} and norms[k] != "which" and norms[k] != "who"
+        beyond = norms[k + 2] if k + 2 < len(norms) else ""
+        if after in ("had", "have", "has"):
+            return beyond in _SUBJECTS and norms[k] != "who"
+        return after in _AUX | {"'s"} and norms[k] != "which" and norms[k] != "who"
     return norms[k] in _AUX and after in ("i", "we", "you", "it", "they", "this", "that", "there")
 
 
@@ -208,7 +275,7 @@ def _wh_asks(first: str, after: str, marked: bool) -> bool:
     if first in ("when", "where", "which", "who") and not marked:
         return (
             after in _AUX
-            or after in ("to", "one", "bin", "is")
+            or after in ("'s", "to", "one", "bin", "is")
             or (first == "who" and (after not in ("'s",)))
         )
     return True
@@ -218,6 +285,7 @@ def _inverted(first: str, after: str) -> bool:
     if first in ("didnt", "isnt", "arent", "doesnt", "cant", "couldnt", "shouldnt", "wont", "wouldnt",
                  "hasnt", "havent", "do", "did", "have", "had", "has", "was", "will", "may", "might", "must"):  # fmt: skip
         return after in _SUBJECTS or after in (
+            "a",
             "bran",
             "starter",
             "the",

@@ -2,10 +2,11 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import NamedTuple
 
 from handlers.reading.marks import Mark
-from handlers.reading.sense import SAID, Sense, is_question, opens_question, sense_of
+from handlers.reading.sense import Sense, is_question, opens_question, sense_of, verbless_sense
 from handlers.reading.vocabulary import VerbForm, words_in
 from handlers.reading.words import Word
 
@@ -44,10 +45,10 @@ _STOPS = words_in(". ! ? ; ☺ —") | {"\n"}
 _NO_STOP_BEHIND = words_in(
     "approx abt no vs incl ca nr st mr mrs dr etc temp vol qty kg g lb lbs oz ml"
 )
-_SOFT = words_in(", : ( ) - → [ ] = | >")
+_SOFT = words_in(', : ( ) - → [ ] = | > "')
 _JOINTS = words_in(
     "and n & but then so because cos cuz while whilst though although which when after before or + "
-    "plus y und et since as bc than until"
+    "plus y und et since as bc than until if unless once"
 )
 _TIME_JOINTS = words_in("before after since until as than when while")
 _AUX = words_in(
@@ -125,7 +126,7 @@ def _stands_as_verb(
     return before.norm in _AUX or before.norm in _LEADS or mark.start - 1 in held
 
 
-_PERSONS = words_in("he she it that who which this one and")
+_PERSONS = words_in("he she it that who which this one")
 _LEADS = words_in(
     "bot pls please to ok hey also do does why how kindly quickly remember then thanks ta"
 )
@@ -153,8 +154,10 @@ class _Cutter:
         verbs: Sequence[VerbUse],
         held: frozenset[int],
         names: frozenset[str],
+        behind: frozenset[int],
     ) -> None:
         self.words = words
+        self.behind = behind
         self.norms = [w.norm for w in words]
         self.verbs = verbs
         self.held = held
@@ -170,6 +173,10 @@ class _Cutter:
                 previous = clauses[-1] if clauses else None
                 sense = self.sense(a, b, verb, lead, previous, sentence, number)
                 clauses.append(Clause(a, b, verb, sense, number, lead))
+        for clause, after in pairwise(clauses):
+            coming = clause.verb is not None and clause.verb.verb.form in ("ing", "plain")
+            if coming and after.joint in ("if", "unless", "once", "when") and clause.sense == "did":
+                clause.sense = "will"
         return clauses
 
     def stretches(self, sentence: Sentence) -> list[tuple[int, int, str]]:
@@ -229,12 +236,12 @@ class _Cutter:
         if self.asks(start, end, first, sentence):
             return "ask"
         if verb is None:
-            return "none" if SAID.isdisjoint(self.norms[start:end]) else "said"
+            return verbless_sense(self.norms[start:end])
         left = self.norms[start : verb.start]
         if joint in ("if", "unless", "once"):
             left = [joint, *left]
-        word = self.norms[verb.start]
-        own = sense_of(left, verb.verb, word, self.names)
+        behind = any(i in self.behind for i in range(start, end))
+        own = sense_of(left, verb.verb, self.names, behind=behind)
         if joint in ("before", "until", "than", "when") and verb.verb.form in ("plain", "ing"):
             return "will"
         if previous is None:
@@ -257,6 +264,12 @@ class _Cutter:
         )
         if previous.sense in ("said", "if") and joint in ("", "and", "n", "or", "then", ","):
             return previous.sense if own in ("did", "habit", "order", "you", "will") else own
+        if (
+            verb.verb.form == "ing"
+            and joint == ""
+            and previous.sense in ("not", "will", "if", "ask")
+        ):
+            return previous.sense
         if not alone or joint in ("but", "so", "because", "cos"):
             return own
         shares = own == "order" or verb.verb.form == "either"
@@ -273,7 +286,11 @@ def clauses_of(
     verbs: Sequence[VerbUse],
     held: frozenset[int],
     names: frozenset[str],
+    behind: frozenset[int],
 ) -> list[Clause]:
-    """All clauses in order; a joint inside a word of `held` (amounts, dates, names) cuts nothing."""
-    cutter = _Cutter(words, verbs, held, names)
+    """All clauses in order; a joint inside a word of `held` (amounts, dates, names) cuts nothing.
+
+    `behind` are the words of days that are over.
+    """
+    cutter = _Cutter(words, verbs, held, names, behind)
     return [c for k, s in enumerate(sentences) for c in cutter.cut(s, k)]

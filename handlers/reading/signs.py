@@ -71,8 +71,21 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None
     if word.where != "smell" and _describes_food(mark, foods, norms):
         return None
+    if word.sign == "rotten" and _of_another(norms, mark):
+        return None
     absent = word.sign != "no_liquid" and _denied(norms, mark.start)
     return Seen(mark.start, mark.end, word.sign, word.where != "bin", absent)
+
+
+def _of_another(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Stinks of paint": the smell is named, and it is not one of rot."""
+    if norms[mark.end : mark.end + 1] != ["of"]:
+        return False
+    return _ROT.isdisjoint(norms[mark.end : mark.end + 6])
+
+
+_ROT = words_in("rotten rot death dead sewage drains sick vomit poo fish meat eggs egg bin bins sulphur sulfur "
+                "cabbage garbage manure feet everything hell off rubbish trash bad")  # fmt: skip
 
 
 def _smelling(norms: Sequence[str], at: int) -> bool:
@@ -112,7 +125,11 @@ def _moulds(norms: Sequence[str], foods: Sequence[Mark]) -> list[Seen]:
             continue
         if out and out[-1].end > i:
             continue
-        if any(food.start == i + 1 or food.start <= i < food.end for food in foods):
+        if any(
+            food.start == i + 1 or food.start <= i < food.end
+            for food in foods
+            if food.value.name != "stuff"
+        ):
             continue  # "mouldy bread"
         colours = _colours(norms, i)
         if not colours and norm in _MOULD_WEAK:

@@ -11,7 +11,7 @@ from handlers.reading.vocabulary import words_in
 _OWN = words_in("i we ive im my me us")
 _THIRD = words_in("she he they her him")
 _BETWEEN = words_in(
-    "she he has have had just also already then finally only even today yesterday now is was very "
+    "ji san aunty uncle bhai didi sir madam chan sensei anna bhaiya 's after she he has have had just also already then finally only even today yesterday now is was very "
     "kindly quickly , and again went again's actually apparently must did ( ) they last night this "
     "morning evening afternoon again quietly happily proudly really definitely both"
 )
@@ -146,6 +146,19 @@ def _named_doer(group: Group) -> str | None:
             continue
         if _does(group, ref.end):
             return ref.name
+    return _told_of(group)
+
+
+def _told_of(group: Group) -> str | None:
+    """ "Kofi, bless him, carried 2 kg": a name, an aside about him, and the verb."""
+    message = group.message
+    if group.verb is None or not _OWN.isdisjoint(_left(group)):
+        return None
+    sentence = message.sentences[group.clauses[0].sentence]
+    for ref in message.members:
+        aside = message.norms[ref.end : group.start]
+        if ref.start == sentence.start and aside[:1] == [","] and not _THIRD.isdisjoint(aside):
+            return None if not _OWN.isdisjoint(aside) else ref.name
     return None
 
 

@@ -10,6 +10,10 @@ from handlers.reading.acts import Sign
 from handlers.reading.marks import Entry, Phrasebook
 
 
+LEFTOVERS_RICH = 0.25
+"""Rich share of leftovers of no stated kind: about a quarter is meat, dairy, egg or fat."""
+
+
 class Food(NamedTuple):
     """What a thing is made of: kind to share, and its rich share (0 to 1)."""
 
@@ -74,12 +78,11 @@ def _kind(name: str) -> Kind:
 def _foods() -> dict[str, Food]:
     table: dict[str, Food] = {}
     kind: Kind = "mixed"
-    cooked_rich = 0.25  # leftovers of no stated kind: about a quarter is meat, dairy, egg or fat
     for line in _lines("foods.txt"):
         if line.startswith("["):
             kind = _kind(line.strip("[]"))
             continue
-        rich = 1.0 if kind in RICH else cooked_rich if kind == "cooked" else 0.0
+        rich = 1.0 if kind in RICH else LEFTOVERS_RICH if kind == "cooked" else 0.0
         for phrase in line.split(","):
             phrase = phrase.strip()
             for form in plurals(phrase) if phrase else ():

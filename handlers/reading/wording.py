@@ -1,7 +1,7 @@
 """How people answer and correct: patterns over the plain words of a message.
 
-The text they are held against has its bins as `<bin>`, its members (where it matters) as
-`<member>`, short forms opened and one space between words. Every gap is bounded, so that no
+The text they are held against has its bins as `qbin`, its members (where it matters) as
+`qmember`, short forms opened and one space between words. Every gap is bounded, so that no
 pattern can run away.
 """
 
@@ -32,12 +32,22 @@ _START = (
 _LAST = (
     r"(?:that|this|it|the last|my last|last one|the previous|previous|my previous|the entry|last|"
     r"that one|those|what i said|what i just said|my entry|the record|the shed one|both|eso|"
-    r"the one before|<bin> one)"
+    r"the one before|qbin one)"
+)
+
+# "Scratch that" stands alone or goes on in these ways; "scratch that itch" does not.
+_AND_NO_MORE = (
+    r"(?=$| (?:[^\w\s]|please|pls|plz|last|one|entry|entries|record|layer|line|message|post|sorry|i|it|"
+    r"we|wrong|was|thanks|ta|bot|off|from|again|for|as|because|cos|he|she|my|mate|lol|just|actually|"
+    r"both|too|and|if|po|na|yaar|then|out|back|down|away|log|number|thing|bit|pal|love)(?: |$))"
 )
 
 RETRACTING = _patterns(
+    r"\b(?:ignore|disregard) (?:me|that|the last|my last)\b.{0,25}\b(?:wrong|other|meant for|mistake|another)\b",
+    r"^(?:that|the|my) (?:last|previous) (?:one|entry|message|record|log)?(?: is| 's| was)? (?:wrong|a mistake|not right|rubbish|an error)\b",
+    r"\b(?:wrong|other|different) (?:chat|group|room|thread)\b.{0,20}\b(?:sorry|ignore|delete|oops)|\b(?:oops|sorry|ignore)\b.{0,30}\b(?:wrong|other|different) (?:chat|group|room|thread)\b",
     _START + r"(?:scratch|strike|delete|undo|remove|cancel|disregard|erase|scrub|withdraw|void|"
-    r"retract|unlog|discard|nix|borra|drop) " + _LAST + r"\b",
+    r"retract|unlog|discard|nix|borra|drop) " + _LAST + _AND_NO_MORE,
     _START + r"(?:ignore|scrap|forget|bin) (?:that|the last|my last|last|that one|the entry|what i "
     r"said|what i just said|my previous|the previous)\b(?! (?:he|she|they|guy|man|woman|bit about))",
     _START
@@ -58,27 +68,30 @@ RETRACTING = _patterns(
 
 PUTTING_RIGHT = _patterns(
     r"\bi (?:meant|mean)\b",
-    r"\bmeant (?:to (?:say|write|type|put) )?(?:<bin>|\d|the <bin>|half|a |one|two|three)",
+    r"\bmeant (?:to (?:say|write|type|put) )?(?:qbin|\d|the qbin|half|a |one|two|three)",
     r"\b(?:should|shoulda|shd) (?:have |of |ve )?(?:be|been|read|say|said)\b",
+    r"^(?:(?:actually|sorry|oops|no|wait|ah|,|\.|and|so|ok|erm|er|um|well) )*(?:it|that)(?: one)? (?:was|is) (?:on )?qday\b",
     r"^(?:\S+ ){0,3}make (?:that|it) (?!up|work|to)",
     r"^(?:\S+ ){0,2}correction\b",
     r"\b(?:change|correct|amend|fix|update|edit) (?:that|it|the last|last|my last|this) ~(?:to|for|into|-|:)",
     r"\bmy (?:last|previous)(?: \S+)? (?:was|should)\b",
-    r"\bwrong (?:bin|bucket|amount|number|one|weight|day|date)\b.{0,20}(?:<bin>|\d)",
+    r"\bwrong (?:bin|bucket|amount|number|one|weight|day|date)\b.{0,20}(?:qbin|\d)",
     r"\btypo\b",
+    r"^(?:(?:actually|sorry|oops|no|wait|,|and|so|ok|um|well) )*(?:it|that)(?: one)? was (?:actually )?qmember\b(?! who (?:said|told))",
+    r"\bthat should (?:say|read|be)\b",
     r"\b(?:it|that) was (?:actually|really|only|in fact|more like)\b",
     r"\bactually (?:it|that) (?:was|is|weighed)\b",
     r"^(?:actually|no|sorry|oops|wait|whoops)(?: ,)? (?:it|that)(?: was| is|'s| s) ",
-    r"^(?:actually|sorry|oops|wait|no)(?: ,)? (?:the )?<bin> not (?:the )?<bin>",
-    r"^(?:it|that) (?:was|is) (?:the |in |in the )?<bin>(?: ,)? not (?:the |in |in the )?<bin>",
-    r"^(?:the )?<bin> not (?:the )?<bin>",
-    r"\bnot <bin> ?,? ?(?:but|it was|i meant|sorry) ",
+    r"^(?:actually|sorry|oops|wait|no)(?: ,)? (?:the )?qbin not (?:the )?qbin",
+    r"^(?:it|that) (?:was|is) (?:the |in |in the )?qbin(?: ,)? not (?:the |in |in the )?qbin",
+    r"^(?:the )?qbin not (?:the )?qbin",
+    r"\bnot qbin ?,? ?(?:but|it was|i meant|sorry) ",
 )
 
 LATER = _patterns(
     r"\bnot now\b",
     r"\bsnooze\b",
-    r"\b(?:remind|ask|tell|nudge|ping|prod|poke|bug|nag|chase|try) (?:me|us|again)\b(?! (?:how|what|who|why|where|of|"
+    r"\b(?:remind|ask|tell|nudge|ping|prod|poke|bug|nag|chase|try) (?:me|us|again|after|later|in \d)\b(?! (?:how|what|who|why|where|of|"
     r"about the|that i))",
     r"\bcome back (?:to (?:me|us) )?(?:in|on|tomorrow|later|next)\b",
     r"^(?:maybe |do it |ill do it |will do (?:it )?|i will do (?:it |that )?|not today |cant today |not yet |"
@@ -93,6 +106,8 @@ LATER = _patterns(
 )
 
 DONE_BARE = _patterns(
+    r"^(?:(?:yes|yep|ok|i|we|just|already|all) )*(?:did|done|sorted) (?:(?:it|that|this|them) )?(?:qday|earlier|already|before work|first thing|just now)$",
+    r"^(?:(?:yes|yep|yeah|ok|aye|all) )+(?:all )?(?:sorted|done)(?: bot| thanks| now)?$",
     r"^(?:(?:ok|okay|yes|yep|yeah|yup|right|its|it is|it 's|all|that is|thats|that 's|both|ya|ta|just|now|is) )*"
     r"(?:done|sorted|finished|completed|quedo|ya quedo|did it|i did it|have done it|listo|erledigt|did that|"
     r"taken care of|hecho|tapos na|fertig|ho gaya|feito|ticked off|job done|mission accomplished|dusted)"
@@ -100,28 +115,28 @@ DONE_BARE = _patterns(
     r"love|for today|sir|madam|po|na|yaar|hours ago|ages ago))*$",
 )
 DONE_OF_BIN = _patterns(
-    r"<bin> (?:one )?(?:is |has been |is now |is all |all |now |also |already |was |got )*(?:done|sorted|dealt with|"
+    r"qbin (?:one )?(?:is |'s |has been |is now |is all |all |now |also |already |was |got )*(?:done|sorted|dealt with|"
     r"taken care of|seen to|finished)\b(?! (?:when|with the|fermenting))",
-    r"^(?:\S+ ){0,3}(?:done|did|sorted|finished)(?: with)? (?:the )?<bin>(?: one)?$",
+    r"^(?:\S+ ){0,3}(?:done|did|sorted|finished)(?: with)? (?:the )?qbin(?: one)?$",
 )
 
 ACCEPTING = _patterns(
-    r"\bi (?:will|can|ll|would love to|'d love to|could|shall|am happy to|am glad to|happily) (?:happily |gladly |definitely |"
+    r"\b(?:i (?:will|can|ll|would love to|'d love to|could|shall|am happy to|am glad to|happily)|ill) (?:happily |gladly |definitely |"
     r"defo |certainly |also |totally )*(?:take|have|host|mind|keep|look after|do|collect|grab|adopt|babysit|get) "
-    r"(?:it|this|that|<bin>|the <bin>|my turn|the turn|this week|next week|over|on <bin>|her|him|care of it|"
-    r"care of <bin>|one|the next turn|the week|that week)\b(?! (?:anymore|back to the shop|easy|personally|from here))",
+    r"(?:it|this|that|qbin|the qbin|my turn|the turn|this week|next week|over|on qbin|her|him|care of it|"
+    r"care of qbin|one|the next turn|the week|that week)\b(?! (?:anymore|back to the shop|easy|personally|from here))",
     r"^(?:ok|okay|yes|yep|yeah|sure|fine|of course|alright|sure thing|yes please|no problem|ya|claro|si|gladly|"
-    r"no worries|absolutely|deal|aye|grand)(?: ,| \.| !)* (?:i )?(?:will |can |ll |would )?(?:take|have|do|host|mind|collect|pick|accept|"
-    r"get) (?:it|<bin>|the <bin>|my turn|up|that|this|care)",
-    r"\b(?:happy|glad|delighted|pleased) to (?:take|have|host|mind|keep|look after|do) (?:it|<bin>|the <bin>|my turn|"
+    r"no worries|absolutely|deal|aye|grand)(?: ,| \.| !)* (?:i |ill )?(?:will |can |ll |would )?(?:take|have|do|host|mind|collect|pick|accept|"
+    r"get) (?:it|qbin|the qbin|my turn|up|that|this|care)",
+    r"\b(?:happy|glad|delighted|pleased) to (?:take|have|host|mind|keep|look after|do) (?:it|qbin|the qbin|my turn|"
     r"this|over|that|her|him|the week|this week)\b",
     r"\bi (?:accept|am in for|agree to take)\b(?! (?:that|your apolog|the apolog|defeat))",
-    r"\bcount me in (?:for|on) (?:<bin>|the <bin>|my turn|the turn|it)",
-    r"\b(?:my turn|<bin>)(?: ,)? (?:is |that is )?(?:fine|ok|okay|good|no problem|works)(?: (?:by|with|for) me)\b",
-    r"\bput me down for (?:it|<bin>|the <bin>|that|next|this)",
-    r"\bi (?:am|will be) (?:ready|free) (?:for|to take) (?:it|<bin>|the <bin>|my turn)",
+    r"\bcount me in (?:for|on) (?:qbin|the qbin|my turn|the turn|it)",
+    r"\b(?:my turn|qbin)(?: ,)? (?:is |that is )?(?:fine|ok|okay|good|no problem|works)(?: (?:by|with|for) me)\b",
+    r"\bput me down for (?:it|qbin|the qbin|that|next|this)",
+    r"\bi (?:am|will be) (?:ready|free) (?:for|to take) (?:it|qbin|the qbin|my turn)",
     r"^(?:mine|dibs|bagsy|ill have it|i will have it|i will take it)\b(?=$| [.!,]| then| from| on| thanks| ta| please| \()",
-    r"\bi (?:will|can|ll) (?:take|have|do) (?:it|<bin>|the <bin>|my turn|the turn)\b",
+    r"\b(?:i (?:will|can|ll)|ill) (?:take|have|do) (?:it|qbin|the qbin|my turn|the turn)\b",
 )
 ACCEPTING_BARE = _patterns(
     r"^(?:yes|yep|yeah|ok|okay|sure|of course|yes please|fine|alright|happy to|no problem|go on then|why not|"
@@ -129,18 +144,21 @@ ACCEPTING_BARE = _patterns(
 )
 
 DECLINING = _patterns(
+    r"^(?:sorry |, |no |i |we )*(?:cant|cannot|wont)(?: do it| make it)? (?:this|next) (?:week|month|time|weekend|fortnight)\b",
+    r"\bno can do\b",
     r"\b(?:cant|cannot|cant really|wont be able to|am not able to|unable to|not able to|can not|couldnt|wont) "
-    r"(?:really |possibly |actually )?(?:take|have|host|mind|do|manage|keep|look after|accept|make|collect) (?:it|<bin>|the <bin>|that|"
+    r"(?:really |possibly |actually )?(?:take|have|host|mind|do|manage|keep|look after|accept|make|collect) (?:it|qbin|the qbin|that|"
     r"this|my turn|the turn|my week|this week|next week|on|one|another|over|the week|her|him|any)\b(?! (?:anymore|"
-    r"any more|seriously|back|all))",
+    r"any more|seriously|back|all|, this|any longer))",
     r"^(?:no|nope|sorry|i am sorry|im sorry|no sorry|not me|nah|no ,|sorry ,)(?: [,.])? ?(?:\S+ ){0,4}(?:cant|cannot|pass|decline|not this "
     r"time|no room|no space|skip|away|full already)\b",
     r"^(?:i |i will |ill |have to |gonna |going to |i am going to |i have to |will |sorry |, )*(?:pass|decline|say no)(?: (?:on|this|to|thanks|please|sorry|,).{0,30})?$",
     r"\b(?:skip me|skip my turn|pass on my turn|miss my turn|not this time|somebody else (?:have|take)|someone "
-    r"else (?:have|take)|no room for (?:it|<bin>|the <bin>|another))\b",
+    r"else (?:have|take)|no room for (?:it|qbin|the qbin|another))\b",
     r"\bi (?:have to|must|will have to|d have to|'d have to|would have to) (?:say no|decline|pass|refuse)\b",
-    r"\b(?:no thanks|no thank you)\b.{0,40}\b(?:<bin>|turn|week|take|room|full|away)\b",
+    r"\b(?:no thanks|no thank you)\b.{0,40}\b(?:qbin|turn|week|take|room|full|away)\b",
     r"\bi (?:decline|am declining)\b",
+    r"\b(?:not|isnt|wont be) possible (?:for me|this|to take|now)\b",
     r"^(?:cant|cannot|can not|i cant|i cannot)(?: (?:sorry|this week|this time|take it|do it|,|next week|have it|i am away|away))+",
 )
 DECLINING_BARE = _patterns(
@@ -150,24 +168,25 @@ DECLINING_BARE = _patterns(
 
 OFFERING = _patterns(
     r"\b(?:pass|passing|passed|hand|handing|handed|give|giving|gave|offer|offering|offered|transfer|transferring|"
-    r"leave|leaving|bring|bringing|send|sending|moving|move|drop|dropping|turn|turning) (?:over |on |along )?(?:the |my )?<bin> "
-    r"(?:on |over |along |off |back |round )?(?:to|with|for) (?:@ )?<member>",
-    r"\b(?:pass|passing|hand|handing|give|giving|offer|offering|handed|gave|passed)(?: over| on)? (?:@ )?<member> (?:the |my )?<bin>",
-    r"<member>(?: ,| :)? ~(?:would|could|can|will|do|wanna|want|are) (?:you|u) ~~(?:take|have|host|mind|keep|look after|"
-    r"collect|adopt|babysit|want|grab|fancy)(?: on| over)? (?:the |my )?<bin>",
+    r"leave|leaving|bring|bringing|send|sending|moving|move|drop|dropping|turn|turning) (?:over |on |along )?(?:the |my )?qbin "
+    r"(?:on |over |along |off |back |round )?(?:to|with|for) (?:@ )?qmember",
+    r"\b(?:pass|passing|hand|handing|give|giving|offer|offering|handed|gave|passed)(?: over| on)? (?:@ )?qmember (?:the |my )?qbin",
+    r"qmember(?: ,| :)? ~(?:would|could|can|will|do|wanna|want|are) (?:you|u) ~~(?:take|have|host|mind|keep|look after|"
+    r"collect|adopt|babysit|want|grab|fancy)(?: on| over)? (?:the |my )?qbin",
+    r"qmember(?: ,| :)? ~(?:fancy|up for|ok with|happy with|how about) (?:having|taking|minding|hosting|keeping|a turn with|a go of) (?:the |my )?qbin",
     r"\b(?:would|could|can|will|do) (?:you|u) ~~(?:take|have|host|mind|keep|look after|collect|adopt|babysit|want)(?: on| over)? "
-    r"(?:the |my )?<bin>.{0,40}<member>",
+    r"(?:the |my )?qbin.{0,40}qmember",
     r"\b(?:can|could|will|would|does) (?:anyone|anybody|someone|somebody|one of you) ~~(?:take|have|host|mind|keep|look "
-    r"after|adopt|babysit|want|fancy)(?: on| over| to take| taking)? (?:the |my )?<bin>",
+    r"after|adopt|babysit|want|fancy)(?: on| over| to take| taking)? (?:the |my )?qbin",
     r"\b(?:anyone|anybody|someone|somebody|who) (?:want|wants|willing|able|free|up for|fancy|fancies|like|can|could|will|"
-    r"would like|happy)(?: to)? ~(?:take|taking|have|host|mind|keep|look after|adopt|babysit|over)?(?: on| over)? ?(?:the |my )?<bin>",
-    r"<bin> (?:is|can be|could be|will be|'s|is all) (?:yours|<member>(?: 's)?$|for <member>|going to <member>|<member> 's (?:from|now|on))",
-    r"<bin>.{0,60}<member>(?: ,)? (?:it is|its|it 's|he is|she is|it will be|is) (?:all )?yours",
-    r"<member>(?: ,)? ~(?:<bin> )?(?:is|it is|its|it 's) (?:all )?yours.{0,60}",
-    r"<bin> (?:is |will be |to be |should |can )?(?:going|goes|go|moves|moving|passes|passing|over|handed|passed|given|off) ~to (?:@ )?<member>",
-    r"<member> (?:is|will be|is going to be|will|takes|to|'s) ?(?:have|having|take|taking|takes|get|getting|over)?(?: over)? (?:the )?<bin> "
+    r"would like|happy)(?: to)? ~(?:take|taking|have|host|mind|keep|look after|adopt|babysit|over)?(?: on| over)? ?(?:the |my )?qbin",
+    r"qbin (?:is|can be|could be|will be|'s|is all) (?:yours|qmember(?: 's)?$|for qmember|going to qmember|qmember 's (?:from|now|on))",
+    r"qbin.{0,60}qmember(?: ,)? (?:it is|its|it 's|he is|she is|it will be|is) (?:all )?yours",
+    r"qmember(?: ,)? ~(?:qbin )?(?:is|it is|its|it 's) (?:all )?yours.{0,60}",
+    r"qbin (?:is |will be |to be |should |can )?(?:going|goes|go|moves|moving|passes|passing|over|handed|passed|given|off) ~to (?:@ )?qmember",
+    r"qmember (?:is|will be|is going to be|will|takes|to|'s) ?(?:have|having|take|taking|takes|get|getting|over)?(?: over)? (?:the )?qbin "
     r"(?:from|on|next|tomorrow|starting|over|this)",
-    r"<member> (?:takes|gets|will take|will have|is taking|is having|is getting)(?: over)? (?:the )?<bin>",
-    r"<bin> (?:is )?up for (?:grabs|adoption)|<bin> (?:needs|is looking for|wants) (?:a )?(?:new )?(?:keeper|home|host|minder)",
-    r"\bover to <member>\b",
+    r"qmember (?:takes|gets|will take|will have|is taking|is having|is getting)(?: over)? (?:the )?qbin",
+    r"qbin (?:is )?up for (?:grabs|adoption)|qbin (?:needs|is looking for|wants) (?:a )?(?:new )?(?:keeper|home|host|minder)",
+    r"\bover to qmember\b",
 )

@@ -9,6 +9,7 @@ READ_AT_MOST = 4000
 
 _PIECE = re.compile(
     r"\d{4}-\d\d?-\d\d?"  # an ISO date stays whole
+    r"|(?:m|ft|cm|M|FT)[2²](?!\w)"  # m2
     r"|\d+(?:[.,:/⁄]\d+)*"  # 1,250  1.5  20:15  1/3  15/8/2026
     r"|[^\W\d_]+(?:['’][^\W\d_]+)*"  # words, with their apostrophes
     r"|\n+|[^\w\s]|_"  # signs, one at a time; the end of a line counts

@@ -1,6 +1,6 @@
 """Records are corrected and struck out, and nothing is ever overwritten."""
 
-from datetime import date
+from datetime import date, timedelta
 
 from handlers import corrections, keeping
 from handlers.answer import Turn
@@ -18,7 +18,15 @@ async def standing(group: Group) -> list[tuple[str, str | None, float | None]]:
 
 
 async def withdraw(group: Group, event: str, by: str) -> None:
-    turn = Turn(book=group.book, event=event, cause=by, sender="ines", at=BEGIN, today=BEGIN.date())
+    turn = Turn(
+        book=group.book,
+        event=event,
+        cause=by,
+        sender="ines",
+        at=BEGIN,
+        now=BEGIN + timedelta(days=30),
+        today=BEGIN.date(),
+    )
     async with group.book.db.transaction():
         await keeping.carry_out(turn, await corrections.undo(event, turn))
 

@@ -4,6 +4,8 @@ import asyncio
 import itertools
 import os
 import sqlite3
+import sys
+from asyncio.subprocess import PIPE, Process
 from collections.abc import AsyncIterator, Callable, Iterator
 from contextlib import AsyncExitStack, closing
 from dataclasses import dataclass, field
@@ -142,6 +144,19 @@ class Street:
         bot = Bot(user, home, account, Settings(**settings))
         self.stack.push_async_callback(bot.stop)
         return bot
+
+    async def process(self, *more: str, bot: Bot) -> Process:
+        """The bot as a process of its own, ended with the test at the latest."""
+        command = [sys.executable, "-m", "bot", "run", "--home", str(bot.home.folder), *more]
+        process = await asyncio.create_subprocess_exec(*command, stdout=PIPE, stderr=PIPE)
+
+        async def end() -> None:
+            if process.returncode is None:
+                process.kill()
+                await process.communicate()
+
+        self.stack.push_async_callback(end)
+        return process
 
     async def room(
         self, host: Neighbour, *guests: str, version: str = "12", encrypted: bool = True

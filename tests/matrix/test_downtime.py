@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 from uuid import uuid4
 
 import pytest
 
-from bot import matrix, timeline
+from bot import matrix, missing_keys, timeline
 from storage import session
 from storage.database import Database
 
@@ -90,7 +91,7 @@ def hand_over(street: Street, sender: Neighbour, bot: Bot, key: dict[str, Any]) 
 
 
 async def test_a_message_waits_for_its_key(street: Street, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(matrix, "KEY_GRACE_SECONDS", 60.0)
+    monkeypatch.setattr(missing_keys, "GRACE_SECONDS", 60.0)
     ines, bot = await street.neighbour("ines"), street.bot()
     bot.start()
     room = await street.room_with(bot, ines)
@@ -111,7 +112,7 @@ async def test_a_message_waits_for_its_key(street: Street, monkeypatch: pytest.M
 async def test_a_room_is_not_held_up_for_a_key_that_does_not_come(
     street: Street, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(matrix, "KEY_GRACE_SECONDS", 0.3)
+    monkeypatch.setattr(missing_keys, "GRACE_SECONDS", 0.3)
     ines, bot = await street.neighbour("ines"), street.bot()
     bot.start()
     room = await street.room_with(bot, ines)
@@ -154,3 +155,23 @@ async def test_the_token_is_kept_only_with_its_events(street: Street) -> None:
     last = await ines.say(room, "@pailkeeper help")
     await ines.answer_to(room, last, bot.user.id)
     assert bot.replies(ines, room) == [event, last]
+
+
+async def test_a_message_that_stays_unread_is_owned_up_to_once(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(missing_keys, "GRACE_SECONDS", 0.1)
+    monkeypatch.setattr(missing_keys, "OWN_UP_AFTER", timedelta(0))
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    first = await ines.say(room, "@pailkeeper help")
+    await ines.answer_to(room, first, bot.user.id)
+    key = withhold(ines, room, bot)
+    second = await ines.say(room, "@pailkeeper help")
+    third = await ines.say(room, "@pailkeeper help")
+    answer = await ines.answer_to(room, second, bot.user.id)
+    assert "could not read this message" in answer["content"]["body"]
+    hand_over(street, ines, bot, key)
+    await ines.answer_to(room, third, bot.user.id)
+    assert bot.replies(ines, room) == [first, second, second, third]

@@ -11,6 +11,11 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
 import pytest
+from nio import KeysUploadResponse
+from nio.client.async_client import AsyncClient
+from nio.store.database import SqliteStore
+
+from bot.connection import connected, tend_keys
 
 if TYPE_CHECKING:
     from bot.neighbour import Neighbour, Raw
@@ -168,3 +173,50 @@ async def test_the_clear_relation_counts(street: Street, mallory: Neighbour) -> 
     event = street.send_ciphertext(ines, room, json.dumps(plain).encode(), {"m.relates_to": clear})
     raw = await ines.hears(room, by_id(event))
     assert raw["content"]["m.relates_to"] == clear
+
+
+class PowerCut(BaseException):
+    """Nothing more is done."""
+
+
+async def test_a_room_key_is_not_lost_when_the_process_dies_while_keeping_it(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    room = await street.room(ines, bot.user.id)
+    async with connected(bot.home, bot.account) as client:
+        await client.join(room)
+        await client.sync(full_state=True)
+        await tend_keys(client)
+        since = client.next_batch
+        await ines.until(lambda: bot.user.id in ines.client.rooms[room].users)
+        event = await ines.say(room, "hello there")
+        with monkeypatch.context() as patched:
+
+            def die(*_: object) -> None:
+                raise PowerCut
+
+            patched.setattr(SqliteStore, "save_inbound_group_session", die)
+            with pytest.raises(PowerCut):
+                await client.sync(since=since)
+    async with connected(bot.home, bot.account) as client:
+        response = await client.sync(since=since, full_state=True)
+        said = {e.event_id: e for e in response.rooms.join[room].timeline.events}
+        assert said[event].decrypted
+
+
+async def test_keys_can_be_uploaded_after_the_process_died_doing_so(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    bot = street.bot()
+    with monkeypatch.context() as patched:
+
+        async def die(*_: object) -> None:
+            raise PowerCut
+
+        patched.setattr(AsyncClient, "receive_response", die)
+        async with connected(bot.home, bot.account) as client:
+            with pytest.raises(PowerCut):
+                await client.keys_upload()
+    async with connected(bot.home, bot.account) as client:
+        assert isinstance(await client.keys_upload(), KeysUploadResponse)

@@ -7,7 +7,7 @@ import signal
 import stat
 import subprocess
 import sys
-from asyncio.subprocess import PIPE, Process
+from asyncio.subprocess import Process
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -26,11 +26,9 @@ def command(home: Path, *more: str) -> list[str]:
     return [sys.executable, "-m", "bot", "run", "--home", str(home), *more]
 
 
-async def started(bot: Bot, *more: str) -> Process:
+async def started(street: Street, bot: Bot, *more: str) -> Process:
     """The bot as a process of its own, once it listens."""
-    process = await asyncio.create_subprocess_exec(
-        *command(bot.home.folder, *more), stdout=PIPE, stderr=PIPE
-    )
+    process = await street.process(*more, bot=bot)
     assert process.stdout is not None
     async with asyncio.timeout(20):
         line = await process.stdout.readline()
@@ -40,16 +38,25 @@ async def started(bot: Bot, *more: str) -> Process:
 
 @pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
 async def test_a_signal_stops_it_at_once_and_in_good_order(street: Street, number: int) -> None:
-    process = await started(street.bot())
+    process = await started(street, street.bot())
     process.send_signal(number)
     async with asyncio.timeout(5):
         assert await process.communicate() == (b"", b"")
     assert process.returncode == 0
 
 
+async def test_a_second_signal_does_not_wait(street: Street) -> None:
+    process = await started(street, street.bot())
+    process.send_signal(signal.SIGTERM)
+    process.send_signal(signal.SIGINT)
+    async with asyncio.timeout(5):
+        assert (await process.communicate())[1] == b""
+    assert process.returncode in (0, 130)
+
+
 async def test_what_it_keeps_is_for_its_owner_only(street: Street) -> None:
     bot = street.bot()
-    process = await started(bot)
+    process = await started(street, bot)
     process.terminate()
     await process.communicate()
     kept = [path for path in bot.home.folder.rglob("*") if path.is_file()]
@@ -59,10 +66,9 @@ async def test_what_it_keeps_is_for_its_owner_only(street: Street) -> None:
 
 async def test_it_says_nothing_of_what_people_say(street: Street) -> None:
     ines, bot = await street.neighbour("ines"), street.bot()
-    process = await started(bot, "--verbose")
+    process = await started(street, bot, "--verbose")
     room = await street.room_with(bot, ines)
-    event = await ines.say(room, "@pailkeeper help with SOMETHING PRIVATE")
-    await ines.answer_to(room, event, bot.user.id)
+    await ines.say(room, "SOMETHING PRIVATE")
     strange = {"msgtype": ["SOMETHING PRIVATE"], "body": {"SOMETHING": "PRIVATE"}}
     await ines.send(room, "m.room.message", strange)
     last = await ines.say(room, "@pailkeeper help")
@@ -92,7 +98,7 @@ def test_a_second_bot_at_the_same_home_is_refused(street: Street) -> None:
 
 async def test_a_bot_that_is_signed_out_ends_with_what_to_do(street: Street) -> None:
     bot = street.bot()
-    process = await started(bot)
+    process = await started(street, bot)
     path = "/_matrix/client/v3/logout"
     assert street.server.call("POST", path, {}, bot.user.token)[0] == 200
     async with asyncio.timeout(10):

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-import signal
-import sys
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
@@ -69,15 +67,13 @@ async def test_a_bot_killed_before_it_could_send_answers_afterwards(
     await bot.stop()
     # The homeserver takes one message a second: answers pile up in the outbox.
     street.limit(bot.user, per_second=1, burst=1)
-    process = await asyncio.create_subprocess_exec(
-        sys.executable, "-m", "bot", "run", "--home", str(bot.home.folder)
-    )
-    events = [await ines.say(room, f"@pailkeeper help {number}") for number in range(8)]
+    process = await street.process(bot=bot)
+    events = [await ines.say(room, "@pailkeeper help") for _ in range(8)]
     await bot.comes_to(
         "SELECT 1 FROM outbox WHERE kind = 'reply' GROUP BY kind HAVING count(*) = 8"
     )
-    process.send_signal(signal.SIGKILL)
-    await process.wait()
+    process.kill()
+    await process.communicate()
     assert len(bot.replies(ines, room)) < 8
     street.limit(bot.user, per_second=0, burst=0)
     bot.start()
@@ -92,15 +88,14 @@ async def test_many_kills_neither_lose_nor_double_an_answer(street: Street) -> N
     await bot.stop()
     events: list[str] = []
     for seconds in (0.7, 0.9, 1.1, 1.3):
-        process = await asyncio.create_subprocess_exec(
-            sys.executable, "-m", "bot", "run", "--home", str(bot.home.folder)
-        )
+        process = await street.process(bot=bot)
         async with asyncio.TaskGroup() as both:
             killing = both.create_task(asyncio.sleep(seconds))
             while not killing.done():
                 events.append(await ines.say(room, "@pailkeeper help"))
-        process.send_signal(signal.SIGKILL)
-        await process.wait()
+        assert process.returncode is None, await process.communicate()
+        process.kill()
+        await process.communicate()
     bot.start()
     await ines.answer_to(room, events[-1], bot.user.id)
     assert bot.replies(ines, room) == events

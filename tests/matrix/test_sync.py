@@ -61,7 +61,7 @@ async def listen(fake: FakeHomeserver, db: Database, home: Path) -> None:
     account = Account(homeserver=url, user="@p:x", device="D", token="secret", store_key="k")
     try:
         async with connected(Home(home), account) as client:
-            listening = Session(client, db, Settings(), clock.now, Bell())
+            listening = Session(client, db, Settings(), clock.now, heard=Bell(), outgoing=Bell())
             await asyncio.wait_for(listening.listen(asyncio.Event()), 20)
     finally:
         await runner.cleanup()

@@ -17,7 +17,7 @@ from tests.group import BEGIN
 
 
 def new_entry(**said: object) -> NewEntry:
-    given = {"act": "layer", "event": "$a", "cause": "$a", "said_at": BEGIN, "on": BEGIN.date()}
+    given = {"act": "layer", "event": "$a", "cause": "$a", "said_at": BEGIN, "written_at": BEGIN, "on": BEGIN.date()}
     return NewEntry(**{**given, **said})  # type: ignore[arg-type]  # a table of fields
 
 
@@ -92,7 +92,7 @@ async def test_a_struck_entry_stays_readable(book: Book) -> None:
         await changes.strike_out(book, [entry], "$x", BEGIN)
     assert [entry.struck for entry in await book.entries()] == [True]
     assert await book.of_event("$a") == []
-    assert [entry.event for entry in await book.struck_by("$x")] == ["$a"]
+    assert [entry.event for entry in await book.touched_by("$x")] == ["$a"]
 
 
 async def test_rooms_do_not_see_each_other(book: Book) -> None:

@@ -1,0 +1,186 @@
+"""Fermented contents went into the ground, and where."""
+
+import re
+from collections.abc import Sequence
+
+from handlers.reading.acts import Bury
+from handlers.reading.groups import Group
+from handlers.reading.message import Message
+from handlers.reading.names import BinRef
+from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.vocabulary import words_in
+
+_GROUND = words_in(
+    "ground soil earth dirt trench trenches hole pit bed beds patch garden plot allotment border borders "
+    "planter planters raised flowerbed orchard lawn field yard backyard rows row"
+)
+_GREEN = words_in(
+    "roses rose beans bean tomatoes tomato rhubarb tree trees bush bushes hedge apple lemon plum pear fig "
+    "courgettes squash pumpkins potatoes spuds raspberries currants strawberries sweetcorn corn sunflowers "
+    "dahlias peas brassicas cabbages kale leeks onions passionfruit banana mango papaya marigolds lavender "
+    "hydrangea hydrangeas vines vine shrubs bamboo curry neem guava citrus fence shed wall arch trellis"
+)
+_UNDER = words_in("under beneath below underneath beside behind near")
+_SURELY = frozenset({"bury", "berry", "trench", "inter"})
+_DIGGING = frozenset({"dig", "dig in", "fork", "turn", "lay", "plant"})
+_OTHER_THINGS = words_in(
+    "cat dog hamster goldfish rabbit grandad granny uncle aunt face head treasure papaw papa grandma guinea "
+    "work paperwork phone sand news hatchet nan toy toys pond lede myself budgie gerbil fish-tank tortoise "
+    "father mother dad mum mam parrot capsule past differences"
+)
+_PLACE = words_in("in into under beneath below by near along beside behind next at on over underneath "
+                  "between against round around among amongst where")  # fmt: skip
+_SKIPPED = words_in("the a my our to of an under in at where")
+_PLACE_ENDS = words_in(", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this "
+                       "which covered me my it before after while when now for as lol n i we will are is "
+                       "about roughly like used go went goes were")  # fmt: skip
+_IN_THE_GROUND = re.compile(r"\bin(?:to)? (?:the )?(?:ground|soil|earth)\b")
+_LIES = re.compile(
+    r"\bqbin(?: 's)?(?: contents| lot| stuff)?(?: (?:is|are|'s|was|were|has been|have been|now|all|finally|safely|already|"
+    r"went|gone|has|have|got|been))* (?:under|beneath|below|in|into|underneath|beside|behind) "
+)
+
+
+def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
+    """The burial that the k-th group tells of, if it does."""
+    group = groups[k]
+    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.norms):
+        return None
+    rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
+    if rule is None:
+        return None
+    target = next((b for b in group.bins if b.name is not None), None)
+    return Bury(
+        bin=bin_of(groups, k) if target is None else target.name,
+        member=member_of(groups, k),
+        on=day_of(groups, k),
+        place=_place(group, target),
+        rules=(rule,),
+    )
+
+
+def _without_verb(group: Group) -> str | None:
+    if group.sense != "none" or not group.bins or group.measured():
+        return None
+    text = group.text()
+    if _IN_THE_GROUND.search(text):
+        return "a bin is in the ground"
+    return "a bin lies in the ground" if _LIES.search(text) and _names_ground(group) else None
+
+
+def _names_ground(group: Group) -> bool:
+    """Whether a word for ground, or a plant behind "under", stands outside of the bin's own name."""
+    norms = group.message.norms
+    named = {i for b in group.bins for i in range(b.start, b.end)}
+    words = {norms[i] for i in range(group.start, group.end) if i not in named}
+    if not words.isdisjoint(_GROUND):
+        return True
+    return not words.isdisjoint(_UNDER) and not words.isdisjoint(_GREEN)
+
+
+def _by_verb(groups: Sequence[Group], k: int) -> str | None:
+    group = groups[k]
+    assert group.verb is not None
+    if group.sense != "did":
+        return None
+    verb = group.verb.verb
+    norms = set(group.norms)
+    if verb.plain in _SURELY:
+        return _surely(groups, k, norms)
+    if not group.bins or (group.measured() and group.items):
+        return None
+    leads = group.bins[0].end <= group.verb.start
+    if verb.plain in _DIGGING and (
+        _names_ground(group) or not norms.isdisjoint({"in", "into", "rest"})
+    ):
+        return "a bin was dug in"
+    if verb.plain == "dig":
+        return "a bin was dug in"
+    moved = "bury" in verb.classes or "layer" in verb.classes
+    if (
+        moved
+        and (leads or _is_object(group))
+        and _names_ground(group)
+        and (not norms.isdisjoint({"in", "into", "under", "beneath", "below", "underneath", "to"}))
+    ):
+        return "a bin was emptied into the ground"
+    return "a bin is in the ground" if _IN_THE_GROUND.search(group.text()) else None
+
+
+def _is_object(group: Group) -> bool:
+    """Whether the verb is done to the bin itself ("emptied the shed into ...")."""
+    assert group.verb is not None
+    norms, at = group.message.norms, group.verb.end
+    while at < group.end and norms[at] in (
+        "the",
+        "our",
+        "my",
+        "out",
+        "whole",
+        "in",
+        "contents",
+        "of",
+        "up",
+        "all",
+    ):
+        at += 1
+    return any(b.start <= at < b.end for b in group.bins)
+
+
+def _surely(groups: Sequence[Group], k: int, norms: set[str]) -> str | None:
+    group = groups[k]
+    if group.bins:
+        return "a bin was buried"
+    means_it = not norms.isdisjoint(
+        {"it", "that", "contents", "lot", "them", "stuff", "batch", "everything", "this"}
+    )
+    known = any(g.bins for g in groups) or group.message.context.after_bot
+    return "it was buried" if means_it and known else None
+
+
+def _place(group: Group, target: BinRef | None) -> str | None:
+    """The free words for where it went: behind the first word of place after the bin or verb."""
+    message = group.message
+    norms = message.norms
+    start = group.verb.end if group.verb is not None else group.start
+    if target is not None:
+        start = max(start, target.end)
+    sentence = message.sentences[group.clauses[0].sentence]
+    held = {i for d in message.days for i in range(d.start, d.end)}
+    for i in range(start, sentence.end - 1):
+        if norms[i] in _PLACE and i + 1 not in held and norms[i + 1] not in _PLACE:
+            place = _place_from(message, i + 1, sentence.end, held)
+            if place:
+                return place
+    return None
+
+
+def _place_from(message: Message, i: int, end: int, held: set[int]) -> str | None:
+    norms = message.norms
+    while i < end and norms[i] in _SKIPPED:
+        i += 1
+    stop = i
+    while stop < end and stop not in held and norms[stop] not in _PLACE_ENDS:
+        stop += 1
+    if norms[i:stop] in (["ground"], ["soil"], ["earth"]):
+        after = stop
+        while after < end and (norms[after] in (",", "-", "☺") or norms[after] in _PLACE):
+            after += 1
+        if stop < after < end:
+            return _place_from(message, after, end, held)
+        return _place_told_next(message, end, held) or "ground"
+    return message.text(i, stop) or None
+
+
+def _place_told_next(message: Message, end: int, held: set[int]) -> str | None:
+    """ "In the ground! Planter 2": the next sentence, if it only names the place."""
+    behind = [c for c in message.clauses if c.start >= end][:1]
+    if not behind or behind[0].verb is not None or behind[0].sense != "none":
+        return None
+    clause = behind[0]
+    named = any(clause.start <= b.start < clause.end for b in message.bins) or any(
+        clause.start <= item.start < clause.end for item in message.items
+    )
+    if named or clause.end - clause.start > 5:
+        return None
+    return _place_from(message, clause.start, clause.end, held)

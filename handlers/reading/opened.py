@@ -1,0 +1,209 @@
+"""A bin was started, or named for the first time."""
+
+import re
+from collections.abc import Sequence
+
+from handlers.reading.acts import Open
+from handlers.reading.groups import Group, sentence_text
+from handlers.reading.message import Message
+from handlers.reading.names import BIN_WORDS
+from handlers.reading.told import day_of, is_ahead, member_of
+from handlers.reading.vocabulary import words_in
+
+_OPENING = frozenset(
+    {"open", "start", "begin", "set up", "kick off", "launch", "christen", "name", "get going", "inaugurate",
+     "set going", "call", "dub"}
+)  # fmt: skip
+_NAMING = frozenset({"christen", "name", "call", "dub"})
+_SHARED = words_in(
+    "shared communal everyone everybody all common anybody public community house block whole anyone"
+)
+_CALLED = words_in(
+    "called named call calling name christened christen naming dubbed labelled labeled dub"
+)
+_NAME_ENDS = words_in(
+    "and but it its is for with so in on at the a today to from because cos as after by "
+    "who which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha"
+)
+_NOT_OPENED = words_in(
+    "lid tap spigot window door bag account shop bakery book conversation season batting"
+)
+_SMALLEST = 2.0
+"""Litres; a smaller volume beside a new bin is what went in, not its size."""
+_NEW = re.compile(
+    r"\bnew (?:\S+ ){0,2}(?:bin|bucket|pail|one|tub|caddy|drum|barrel)\b|\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
+)
+_IN_USE = re.compile(
+    r"\bqbin (?:is |'s |now |officially |has |all |just |been )+(?:up and running|live|open for business|in use|in service|"
+    r"in action|good to go|on the go|started|up and going|ready for scraps|ready to be filled|open)\b"
+)
+_GOING = re.compile(
+    r"\b(?:got|have|get|had|set) (?:\S+ ){0,5}(?:going|on the go|up and running|set up)\b"
+)
+
+
+def open_of(groups: Sequence[Group], k: int) -> Open | None:
+    """The opening or naming of a bin that the k-th group tells of, if it does."""
+    group = groups[k]
+    if is_ahead(group):
+        return None
+    rule = _opened(groups, k)
+    if rule is None:
+        return None
+    return Open(
+        bin=_new_name(group),
+        capacity_l=_capacity(group),
+        shared=True if not _SHARED.isdisjoint(_sentence_words(group)) else None,
+        member=member_of(groups, k),
+        on=day_of(groups, k),
+        rules=(rule,),
+    )
+
+
+def _sentence_words(group: Group) -> list[str]:
+    sentence = group.message.sentences[group.clauses[0].sentence]
+    return group.message.norms[sentence.start : sentence.end]
+
+
+def _opened(groups: Sequence[Group], k: int) -> str | None:
+    group = groups[k]
+    if not _NOT_OPENED.isdisjoint(group.norms) or group.message.bran(group.start, group.end):
+        return None
+    if (
+        group.sense in ("none", "did")
+        and _IN_USE.search(sentence_text(groups, k))
+        and not _known(group)
+    ):
+        return "a bin is in use"
+    if group.verb is None:
+        fresh = _NEW.search(" ".join(group.norms)) and group.sense == "none"
+        return (
+            "a new bin"
+            if fresh and (_capacity(group) or _called(group) or _name_behind(group))
+            else None
+        )
+    if group.sense != "did":
+        return None
+    plain = group.verb.verb.plain
+    sized = _capacity(group) is not None
+    if (
+        plain in ("get", "have", "set")
+        and sized
+        and ("new" in group.norms or _GOING.search(" ".join(group.norms)))
+    ):
+        return "a new bin"
+    if plain not in _OPENING:
+        return None
+    return _started(groups, k, plain, sized)
+
+
+def _started(groups: Sequence[Group], k: int, plain: str, sized: bool) -> str | None:
+    group = groups[k]
+    if plain == "open" and not _starts_anew(group):
+        return None
+    if plain in _NAMING:
+        before = any(_opened(groups, j) for j in range(k)) or sized
+        return "a bin was named" if before or group.bins else None
+    if group.bins or sized or _called(group):
+        return "a bin was started"
+    if "new" in group.norms and ("one" in group.norms or not BIN_WORDS.isdisjoint(group.norms)):
+        return "a bin was started"
+    return None
+
+
+def _known(group: Group) -> bool:
+    return any(b.known for b in group.bins)
+
+
+def _starts_anew(group: Group) -> bool:
+    """Whether a bin was opened to be used, and not only its lid to look in."""
+    if _capacity(group) is not None or _called(group):
+        return True
+    if not {"new", "again", "fresh", "another", "shared", "communal"}.isdisjoint(group.norms):
+        return True
+    return not _known(group) and bool(group.names())
+
+
+def _capacity(group: Group) -> float | None:
+    """Litres of the new bin: a size, or a bare volume that no scraps follow."""
+    sentence = group.message.sentences[group.clauses[0].sentence]
+    exact = [
+        a
+        for a in group.message.amounts
+        if a.quantity == "volume"
+        and sentence.start <= a.start < sentence.end
+        and a.value >= _SMALLEST
+        and (a.size or not a.vessel)
+        and not any(a.end <= x.start <= a.end + 2 for x in group.message.items)
+    ]
+    sized = [a for a in exact if a.size]
+    return (sized or exact)[0].value if exact else None
+
+
+def _called(group: Group) -> bool:
+    return not _CALLED.isdisjoint(group.norms)
+
+
+def _new_name(group: Group) -> str | None:
+    message = group.message
+    sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(group.start, sentence.end - 1):
+        if message.norms[i] in _CALLED:
+            name = _name_from(message, i + 1, sentence.end)
+            if name:
+                return name
+    named = [b for b in group.bins if b.name is not None]
+    if named:
+        return named[0].name
+    generic = group.bins[0].end if group.bins else 0
+    if generic and message.norms[generic : generic + 2] in (
+        ["in", "the"],
+        ["on", "the"],
+        ["for", "the"],
+    ):
+        return _name_from(message, generic + 2, sentence.end)
+    if group.verb is None:
+        return _name_behind(group)
+    return _name_from(message, group.verb.end, group.end, capital=True)
+
+
+def _name_behind(group: Group) -> str | None:
+    """ "New bin alert: Gertrude, 15 L": the capital words behind the first stop."""
+    message = group.message
+    sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(group.start, sentence.end - 1):
+        if message.norms[i] in (":", ",", "-", "(") and message.words[i + 1].text[:1].isupper():
+            return _name_from(message, i + 1, sentence.end, capital=True)
+    return None
+
+
+def _name_from(message: Message, i: int, end: int, *, capital: bool = False) -> str | None:
+    """The name said from word i on: the known one, the quoted one, or the words to the next stop."""
+    for ref in message.bins:
+        if i <= ref.start <= i + 2 and ref.name is not None and not capital:
+            return ref.name
+    while i < end and message.norms[i] in (
+        "it",
+        "the",
+        "him",
+        "her",
+        "a",
+        '"',
+        "'",
+        "as",
+        "bin",
+        "one",
+        "them",
+        ":",
+    ):
+        i += 1
+    stop = i
+    limit = min(end, i + 4)
+    while stop < limit and message.norms[stop] not in _NAME_ENDS | {'"', "'"}:
+        word = message.words[stop]
+        if capital and word.kind == "word" and not word.text[:1].isupper():
+            break
+        stop += 1
+    if stop > i and message.words[i].kind == "number":
+        return None
+    return message.text(i, stop) or None

@@ -1,0 +1,99 @@
+"""A bin was closed to ferment."""
+
+import re
+from collections.abc import Sequence
+
+from handlers.reading.acts import Seal
+from handlers.reading.groups import Group, sentence_text
+from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.vocabulary import words_in
+
+_SURELY = frozenset({"seal", "seel", "seal up"})
+_SEALING = _SURELY | {
+    "close", "shut", "close up", "close off", "shut up", "cap", "lid", "tape", "tape up", "lock",
+    "clamp", "button up", "snap shut",
+}  # fmt: skip
+_OTHER_THINGS = words_in(
+    "deal windows window door doors lips fate envelope letter gate shop office bath shower grout "
+    "curtains road roads library pool school schools account tab eyes mouth victory win jar jars "
+    "deck driveway worktop floor floors meeting laptop book books case driveways pub cafe vents "
+    "gap gaps leak roofing parcel kiss envelopes bag fridge car shutters"
+)
+_FOR_GOOD = (
+    r"for good|two weeks|2 weeks|fortnight|a fortnight|14 days|ten days|taped|tape|sealed|done|shut|"
+    r"tight|clamped|counting|ferment|officially|until|till|see you"
+)
+# The bin is `qbin`; every gap is bounded.
+_LID_ON = re.compile(
+    r"\blids? (?:is |'s |are |now |firmly |finally |well )*(?:on|down|shut|closed|sealed|taped)\b"
+    rf"(?: (?:on|for|of) (?:the )?qbin\b| .{{0,40}}\b(?:{_FOR_GOOD})\b|$)"
+)
+_LID_PUT_ON = re.compile(
+    rf"\b(?:put|got|stuck|popped|snapped|pressed|clipped) (?:the )?lid (?:down |firmly )?on\b.{{0,60}}\b(?:{_FOR_GOOD})\b"
+)
+_BIN_IS = re.compile(
+    r"\bqbin (?:is |'s |was |has been |now |officially |finally |all |got |full and |full so )*"
+    r"(?:closed|shut|sealed|locked|lidded|taped|put to bed|closed for business)\b"
+)
+
+
+def seal_of(groups: Sequence[Group], k: int) -> Seal | None:
+    """The sealing that the k-th group tells of, if it does."""
+    group = groups[k]
+    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.norms):
+        return None
+    rule = _by_lid(groups, k) or _by_verb(groups, k)
+    if rule is None:
+        return None
+    return Seal(
+        bin=bin_of(groups, k), member=member_of(groups, k), on=day_of(groups, k), rules=(rule,)
+    )
+
+
+def _by_lid(groups: Sequence[Group], k: int) -> str | None:
+    """ "Lid's on the shed for good", "put the lid on and taped it up"."""
+    group = groups[k]
+    if group.sense not in ("did", "none") or not _any_bin(groups, k):
+        return None
+    text = group.text()
+    if "back" in group.norms:
+        return None
+    if "lid" in group.norms and (
+        _LID_ON.search(text) or _LID_PUT_ON.search(sentence_text(groups, k))
+    ):
+        return "the lid is on"
+    if group.verb is None and _BIN_IS.search(text):
+        return "a bin is closed"
+    return None
+
+
+def _by_verb(groups: Sequence[Group], k: int) -> str | None:
+    group = groups[k]
+    norms = group.norms
+    if group.verb is None or group.sense != "did" or group.verb.verb.plain not in _SEALING:
+        return None
+    plain = group.verb.verb.plain
+    if "lid" in norms and plain in ("close", "shut") and not group.bins:
+        return None
+    if group.bins and (plain in _SURELY or not _is_place_alone(group) or _is_for_good(group)):
+        return "a bin was sealed"
+    means_it = any(w in ("it", "them", "this", "that", "both") for w in norms) or len(norms) <= 3
+    if means_it and _any_bin(groups, k) and plain in _SEALING - {"lock", "tape", "cap"}:
+        return "it was sealed"
+    return None
+
+
+def _is_place_alone(group: Group) -> bool:
+    """ "Closed the kitchen", said of a room."""
+    norms = group.message.norms
+    return all(
+        b.place and not b.plain and norms[b.start - 1 : b.start] == ["the"] for b in group.bins
+    )
+
+
+def _is_for_good(group: Group) -> bool:
+    return re.search(rf"\b(?:{_FOR_GOOD}|full)\b", group.text()) is not None
+
+
+def _any_bin(groups: Sequence[Group], k: int) -> bool:
+    return any(g.bins for g in groups) or groups[k].message.context.after_bot
