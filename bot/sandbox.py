@@ -17,7 +17,7 @@ from pathlib import Path
 from bot import homeserver
 from bot.homeserver import Homeserver, User
 from bot.neighbour import Neighbour, neighbour
-from bot.sandbox_room import SandboxError, Scene, play, set_up_room, show_room
+from bot.sandbox_room import SandboxError, Scene, Window, play, set_up_room
 from bot.settings import SettingsError
 from bot.terminal import say
 
@@ -96,8 +96,10 @@ def _running_bot(home: Path) -> Iterator[None]:
         )
     try:
         yield
-        if process.poll() is not None:
-            raise SandboxError(f"The bot has stopped: {(home / 'log').read_text().strip()}")
+    except SandboxError as error:
+        state = "It runs." if process.poll() is None else "It has stopped."
+        words = (home / "log").read_text(encoding="utf-8").strip()
+        raise SandboxError(f"{error} {state} It said:\n{words}") from None
     finally:
         process.terminate()
         try:
@@ -125,7 +127,8 @@ async def _meet(
         scene = Scene(server, present, bot)
         await set_up_room(scene)
         _explain(server, people, scene.alias)
-        showing = asyncio.create_task(show_room(scene))
+        window = Window(scene)
+        showing = asyncio.create_task(window.watch())
         stopping = asyncio.create_task(stop.wait())
         try:
             playing = asyncio.create_task(play(scene))
@@ -133,6 +136,7 @@ async def _meet(
             if playing.done():
                 await playing
             playing.cancel()
+            window.show()
             if not once and not stop.is_set():
                 say("\nThe room stays open, and shows here what is said in it. End with Ctrl-C.")
                 await stopping
@@ -148,4 +152,5 @@ def _explain(server: Homeserver, people: list[User], alias: str) -> None:
     say(f"  homeserver  {server.url}")
     for user in people:
         say(f"  user        {user.name:<8}  password  {user.password}")
-    say(f"  room        {alias}\n")
+    say(f"  room        {alias}")
+    say("\nThe neighbours talk. The bot answers what is about the bins, and leaves the rest alone.")

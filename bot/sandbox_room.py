@@ -1,6 +1,7 @@
 """What happens in the sandbox's room: the neighbours talk, the bot answers, all of it is shown."""
 
 import asyncio
+import sys
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from zoneinfo import ZoneInfo
@@ -15,7 +16,7 @@ from storage.errors import UserError
 HOST = "ines"
 ALIAS = "pails"
 BREATH_SECONDS = 1.5
-"""Between two lines, so that they can be read as they come."""
+"""Between two lines on a terminal, so that they can be read as they come."""
 
 
 class SandboxError(UserError):
@@ -116,25 +117,36 @@ async def _is_in(scene: Scene, user: str) -> None:
     await scene.host.hears(scene.room, came)
 
 
-async def show_room(scene: Scene) -> None:
-    """Print what the host's client reads in the room, as it comes, until cancelled."""
-    painter = Painter(ZoneInfo("UTC"))
-    shown = 0
-    while True:
-        heard = scene.host.heard[scene.room]
-        for raw in heard[shown:]:
+class Window:
+    """Shows what the host's client reads in the room."""
+
+    def __init__(self, scene: Scene) -> None:
+        self._scene = scene
+        self._painter = Painter(ZoneInfo("UTC"))
+        self._shown = 0
+
+    async def watch(self) -> None:
+        """Show all there is, and what comes, until cancelled."""
+        host, room = self._scene.host, self._scene.room
+        while True:
+            self.show()
+            await host.more_than(room, self._shown)
+
+    def show(self) -> None:
+        """Show what has not been shown yet."""
+        for raw in self._scene.host.heard[self._scene.room][self._shown :]:
+            self._shown += 1
             at = moment(raw["origin_server_ts"])
             assert at is not None  # a homeserver's event always says when
-            painter.show(Line(shown, at, dict(raw)))
-            shown += 1
-        await scene.host.more_than(scene.room, shown)
+            self._painter.show(Line(self._shown, at, dict(raw)))
 
 
 async def play(scene: Scene) -> None:
     """The conversation; each line that wants an answer waits for the bot's."""
     await scene.host.hears(scene.room, lambda raw: _is_greeting(scene, raw))
+    breath = BREATH_SECONDS if sys.stdout.isatty() else 0.0
     for line in TALK:
-        await asyncio.sleep(BREATH_SECONDS)
+        await asyncio.sleep(breath)
         who = scene.people[line.who]
         seen = len(scene.host.heard[scene.room])
         if isinstance(line, Say):
@@ -144,14 +156,14 @@ async def play(scene: Scene) -> None:
             await who.edit(scene.room, event, line.text)
         if line.answered:
             await _await_answer(scene, event, seen)
-    await asyncio.sleep(BREATH_SECONDS)
+    await asyncio.sleep(breath)
 
 
 async def _await_answer(scene: Scene, event: str, seen: int) -> None:
     try:
         await scene.host.hears(scene.room, _answer(scene, event), seen)
     except TimeoutError:
-        raise SandboxError("The bot gave no answer. Its log says why, if anything does.") from None
+        raise SandboxError("The bot gave no answer.") from None
 
 
 def _answer(scene: Scene, event: str) -> Callable[[Raw], bool]:

@@ -53,7 +53,7 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     corrected = _corrected(target, act)
     if corrected is None:
         return Answer(say=NOTHING_THERE)
-    there = replace(turn, event=target.event, refers_to=None)
+    there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
     answer = await carry_on(corrected, there)
     if not answer.entries:
         return answer

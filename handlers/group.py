@@ -14,6 +14,7 @@ UNITS = {
     "pounds": "us",
     "imperial": "imperial",
 }
+NAMED = {"metric": "metric", "us": "US", "imperial": "imperial"}
 HABITS = {"spoon": "spoon", "spoons": "spoon", "weight": "weight"}
 
 
@@ -22,7 +23,7 @@ def changed(act: Set, turn: Turn) -> Answer:
     value = act.value.strip()
     match act.what:
         case "units" if units := UNITS.get(value.casefold()):
-            return _set("units", units, f"From now on I answer in {units} units.")
+            return _set("units", units, f"From now on I answer in {NAMED[units]} units.")
         case "habit" if habit := HABITS.get(value.casefold()):
             return _set("habit", habit, f"From now on I dose by the {habit} habit.")
         case "zone" if zone := _zone(value):

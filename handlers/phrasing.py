@@ -1,5 +1,6 @@
 """Amounts, days and names as people say them, in the group's units."""
 
+from collections.abc import Mapping, Sequence
 from datetime import date
 
 from handlers.practice.dose import Spoon
@@ -8,6 +9,12 @@ from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
 from storage.rows import Units
 
 _EIGHTHS = {1: "⅛", 2: "¼", 3: "⅜", 4: "½", 5: "⅝", 6: "¾", 7: "⅞"}
+
+MEASURES: Mapping[str, Sequence[tuple[str, str]]] = {
+    "us": (("us_gallon", "gallon"), ("us_quart", "quart"), ("us_cup", "cup")),
+    "imperial": (("imperial_gallon", "gallon"), ("imperial_pint", "pint")),
+}
+"""The measures of kitchens that do not measure in litres, the largest first."""
 
 DONE = "✅"
 """The mark on a message that was written down and needs no words."""
@@ -18,8 +25,10 @@ def mass(kg: float, units: Units) -> str:
     if units == "metric":
         return _grams(kg * 1000)
     ounces = round(kg / KILOGRAMS["ounce"])
+    if ounces < 2:
+        return _grams(kg * 1000)
     if ounces < 16:
-        return f"{max(ounces, 1)} oz"
+        return f"{ounces} oz"
     pounds, rest = divmod(ounces, 16)
     return f"{pounds} lb {rest} oz" if rest else f"{pounds} lb"
 
@@ -34,14 +43,12 @@ def volume(litres: float, units: Units) -> str:
     """A volume of liquid or scraps, in the measures of the group's kitchens."""
     if units == "metric":
         return f"{round(litres * 1000)} mL" if litres < 1 else f"{number(litres)} L"
-    prefix = "us" if units == "us" else "imperial"
-    gallons = litres / LITRES[f"{prefix}_gallon"]
-    if gallons >= 1:
-        return f"{fraction(gallons, 4)} gal"
-    pints = litres / LITRES[f"{prefix}_pint"]
-    if pints >= 1:
-        return _plural(pints, "pint", 4)
-    return f"{max(round(litres / LITRES[f'{prefix}_fluid_ounce']), 1)} fl oz"
+    for name, word in MEASURES[units]:
+        count = litres / LITRES[name]
+        if count >= 0.99:
+            return _plural(count, word, 4)
+    name = "us_fluid_ounce" if units == "us" else "imperial_fluid_ounce"
+    return f"{max(round(litres / LITRES[name]), 1)} fl oz"
 
 
 def spoon(units: Units) -> Spoon:
@@ -72,7 +79,7 @@ def area(square_metres: float, units: Units) -> str:
 
 def _plural(amount: float, word: str, parts: int) -> str:
     words = fraction(amount, parts)
-    return f"{words} {word}" if amount <= 1 else f"{words} {word}s"
+    return f"{words} {word}" if round(amount * parts) <= parts else f"{words} {word}s"
 
 
 def fraction(amount: float, parts: int) -> str:
@@ -126,7 +133,7 @@ def capital(words: str) -> str:
 def the(bin: str) -> str:
     """A bin as said in a sentence: "the shed bin", "bin 3", "the wee bin"."""
     words = bin.split()
-    if any(word.isdigit() for word in words) or bin.casefold().startswith(("the ", "wee ")):
+    if any(word.isdigit() for word in words) or bin.casefold().startswith("the "):
         return bin
     if words and words[-1].casefold() in VESSELS:
         return f"the {bin}"

@@ -2,7 +2,7 @@
 
 import json
 import sqlite3
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
 from storage.database import Database
@@ -13,9 +13,14 @@ from storage.rows import Bin, Due, Entry, Facts, Member, Question, Room
 class Book:
     """What one room's entries say."""
 
-    def __init__(self, db: Database, room: Room) -> None:
+    def __init__(self, db: Database, room: Room, aside: Iterable[Entry] = ()) -> None:
         self.db = db
         self.room = room
+        self._aside = frozenset(entry.id for entry in aside)
+
+    def without(self, entries: Iterable[Entry]) -> "Book":
+        """The book as it is once these entries are struck out."""
+        return Book(self.db, self.room, entries)
 
     async def bins(self) -> list[Bin]:
         """Every bin that has an entry standing, in the order they were first named."""
@@ -230,9 +235,8 @@ class Book:
         )
         return _question(row) if row else None
 
-    @staticmethod
-    def _entries(rows: Sequence[sqlite3.Row]) -> list[Entry]:
-        return [_entry(row) for row in rows]
+    def _entries(self, rows: Sequence[sqlite3.Row]) -> list[Entry]:
+        return [_entry(row) for row in rows if row["id"] not in self._aside]
 
 
 def _question(row: sqlite3.Row) -> Question:

@@ -14,8 +14,8 @@ async def write_down(book: Book, entry: NewEntry) -> int:
     facts = entry.facts
     made = await book.db.write(
         "INSERT INTO entry (room, act, bin, member, writer, on_day, said_at, written_at, "
-        "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
-        "receiver, replaces) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
+        "signs, celsius, ph, receiver, replaces) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         (
             book.room.id,
             entry.act,

@@ -8,9 +8,10 @@ import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from handlers.practice.figure import Reckoning, Refused
-from handlers.practice.goes_in import OF_KIND, ROWS, Row, Verdict
+from handlers.practice.figure import Reckoning, Refused, quoted
+from handlers.practice.goes_in import GOES_IN, OF_KIND, Row, Verdict
 from handlers.practice.kinds import Kind
+from handlers.practice.stays_out import STAYS_OUT
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,6 +22,9 @@ class Allowed(Reckoning):
     allowed: Verdict
     reason: str
 
+
+ROWS: tuple[Row, ...] = (*GOES_IN, *STAYS_OUT)
+"""Every kind of thing that the trade has a word on."""
 
 _RULE = "anything that was food goes in: cut up, drained, with starter on each layer"
 
@@ -35,7 +39,7 @@ def allowed(what: str, kinds: Iterable[Kind] = ()) -> Allowed:
     """
     rows = _found(what) or [_NAMED[OF_KIND[kind]] for kind in kinds]
     if not rows:
-        raise Refused(f"I do not know “{what.strip()[:40]}”, but {_RULE}.")
+        raise Refused(f"I do not know {quoted(what)}, but {_RULE}.")
     row = max(rows, key=lambda row: _STRICTNESS[row.verdict])
     said = {"yes": "Yes", "with care": "With care", "no": "No"}[row.verdict]
     return Allowed(
@@ -43,8 +47,8 @@ def allowed(what: str, kinds: Iterable[Kind] = ()) -> Allowed:
         allowed=row.verdict,
         reason=row.why,
         steps=(
-            f"“{what.strip()[:40]}” is read as {row.name}",
-            f"{row.verdict}; {row.standing}: {row.source}",
+            f"{quoted(what)} is read as {row.name}",
+            f"{row.verdict}, {row.standing}" + (f": {row.source}" if row.source else ""),
         ),
         figures=(),
         lines=(f"{said}, {row.name}: {row.why}.",),
@@ -66,7 +70,11 @@ def _found(what: str) -> list[Row]:
 def _singular(word: str) -> str:
     if word.endswith("ies") and len(word) > 4:
         return word[:-3] + "y"
-    if word.endswith(("oes", "ches", "shes", "xes")):
+    if word.endswith(("eaves", "oaves")):
+        return word[:-3] + "f"
+    if word.endswith("ie") and len(word) > 3:
+        return word[:-2] + "y"
+    if word.endswith(("oes", "ches", "shes", "xes", "sses")):
         return word[:-2]
     return word[:-1] if word.endswith("s") and not word.endswith("ss") and len(word) > 3 else word
 

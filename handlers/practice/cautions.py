@@ -7,21 +7,20 @@ and licensed people come first.
 from collections.abc import Mapping
 
 CAUTIONS: Mapping[str, str] = {
-    # NSW Health and WorkSafe Queensland on potting mix and compost; HSE on mould spores.
-    "mould": "Do not sniff mould or dusty bran: work outdoors, damp it, wear a mask and gloves; "
-    "keep away if your lungs or immunity are weak.",
+    # NSW Health and WorkSafe Queensland on potting mix and compost.
+    "mould": "Do not sniff mould or dusty bran: damp it, wear a mask and gloves, and leave it to "
+    "others if your lungs or immunity are weak.",
     # Acid fermentation gives off carbon dioxide: 10 g of sugar make over a litre of it.
-    "gas": "A sealed bin makes gas: never use glass or a screw cap, and let it out daily, face "
-    "turned away.",
+    "gas": "If the lid bulges, let the gas out with your face turned away; never ferment in glass "
+    "or under a screw cap.",
     # Liquid of pH 3.5 to 4 with the microbes of raw waste; acid and hypochlorite give chlorine.
-    "liquid": "Treat the liquid as raw waste: gloves on, same day, off leaves you eat raw, never "
-    "near bleach or a mouth.",
+    "liquid": "Treat it as raw waste: gloves on, use it the same day, keep it off leaves you eat "
+    "raw and away from bleach.",
     # Reg. (EC) 1069/2009 and 142/2011; US Swine Health Protection Act.
     "meat": "Fermenting does not make meat safe: never feed it to animals, and ask your local "
-    "authority before a shared site takes meat.",
+    "authority before a shared site takes it.",
     # Leptospirosis leaflet of a UK allotment association.
-    "rats": "If rats have been at it, glove up, cover cuts, wash your hands, and bury at once and "
-    "deep.",
+    "rats": "If rats have been at it: gloves on, cuts covered, hands washed after.",
     # Waters et al. 1993 (23 kg at best); HSE L23 (16 kg for women at the waist).
     "lifting": "A full bin can weigh more than 15 kg: lift it in pairs or on a trolley.",
     # National one-call services (811 in the US, 1100 in Australia).
@@ -33,6 +32,8 @@ CAUTIONS: Mapping[str, str] = {
     "you handled.",
     # Contact with acid and microbes: first-aid practice.
     "splash": "Splashed in the eye: rinse with clean water for a quarter of an hour and get help.",
+    # Communal sites need approval in the UK; rules differ elsewhere.
+    "rules": "Local rules on food waste and manure come first.",
 }
 """Caution by name."""
 

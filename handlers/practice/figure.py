@@ -86,9 +86,14 @@ def _plain(value: object) -> object:
 
 
 def number(value: float, digits: int = 3) -> str:
-    """The number to so many significant digits, without needless noughts or an exponent."""
+    """The number to so many significant digits, without needless noughts.
+
+    An exponent only where no garden reaches.
+    """
     if value == 0:
         return "0"
+    if not 1e-9 < abs(value) < 1e15:
+        return f"{value:.{digits}g}"
     places = digits - 1 - floor(log10(abs(value)))
     text = f"{round(value, places):.{max(places, 0)}f}"
     return text.rstrip("0").rstrip(".") if "." in text else text

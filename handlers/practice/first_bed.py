@@ -1,9 +1,9 @@
 """The first bed of starter, strewn on the floor of an empty bin before any scraps."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
 from handlers.practice import density
-from handlers.practice.dose import SPOON, SPOON_ML, Spoon, spoken, weighed
+from handlers.practice.dose import SPOON, SPOON_ML, Dose, Spoon, spoken, weighed
 from handlers.practice.figure import Figure, Reckoning, number, positive
 
 FIRST_BED = Figure(
@@ -48,4 +48,26 @@ def first_bed(*, capacity_l: float | None = None, tablespoon: Spoon = "metric") 
         ),
         figures=(FIRST_BED, FIRST_BED_BIN, density.BRAN_LOOSE),
         lines=(f"Strew {said} on the floor of the empty bin.",),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BedAndDose(Dose):
+    """The first layer of an empty bin, and the bed of starter under it."""
+
+    first_bed_ml: float
+    first_bed_g: float
+    first_bed_tablespoons: float
+
+
+def with_bed(layer: Dose, capacity_l: float | None = None) -> BedAndDose:
+    """A layer's dose with the bed that goes under it in an empty bin."""
+    bed = first_bed(capacity_l=capacity_l, tablespoon=layer.tablespoon)
+    own = {field.name: getattr(layer, field.name) for field in fields(layer)}
+    own |= {name: getattr(bed, name) + own[name] for name in ("steps", "figures", "lines")}
+    return BedAndDose(
+        **own,
+        first_bed_ml=bed.starter_ml,
+        first_bed_g=bed.starter_g,
+        first_bed_tablespoons=bed.tablespoons,
     )

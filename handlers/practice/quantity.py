@@ -140,6 +140,18 @@ def kilograms(text: str, units: System = "metric") -> float:
     return _total(text, KILOGRAMS, units, what="a weight", example="2 kg or 1 lb 4 oz")
 
 
+def mass_or_volume(text: str, units: System = "metric") -> tuple[float | None, float | None]:
+    """A mass in kg or a volume in L, whichever its unit says; an ounce is one of weight."""
+    try:
+        return kilograms(text, units), None
+    except Refused:
+        try:
+            return None, litres(text, units)
+        except Refused:
+            pass
+    raise Refused(f"{quoted(text)} is no weight or volume I can read: write it like 2 kg or 5 L.")
+
+
 def metres(text: str, units: System = "metric") -> float:
     """A length in m."""
     return _total(text, METRES, units, what="a length", example="30 cm or 12 in")

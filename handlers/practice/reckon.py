@@ -6,33 +6,27 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TypeVar
 
-from handlers.practice import course, dilution, dose, first_bed, quantity, written_day
+from handlers.practice import course, density, dilution, dose, first_bed, quantity, written_day
 from handlers.practice import starter as bran
 from handlers.practice import trench as ground
 from handlers.practice.allowed import allowed
 from handlers.practice.bed import bed
-from handlers.practice.bins import bins
-from handlers.practice.composition import blend
-from handlers.practice.figure import Reckoning, Refused, listed
-from handlers.practice.kinds import KINDS
+from handlers.practice.bins import ORDINARY_BIN, bins
+from handlers.practice.blending import blend
+from handlers.practice.choices import OURS, Choices
+from handlers.practice.figure import Reckoning, Refused, listed, quoted
+from handlers.practice.kinds import NAMES
 from handlers.practice.liquid import liquid
 from handlers.practice.outlook import full_forecast
+from handlers.practice.prospect import prospect
+from handlers.practice.signs import signs_named
+from handlers.practice.supply import supply
 from handlers.practice.trouble import trouble
-from handlers.practice.units import System
+from handlers.practice.units import SYSTEMS, System
+from handlers.practice.value_names import HABITS, RECIPES, SPOONS, WETNESS, canonical
 from handlers.practice.values import Values
 
 _Value = TypeVar("_Value")
-
-_SPOONS: Mapping[str, dose.Spoon] = {
-    "us": "us",
-    "metric": "metric",
-    "au": "au",
-    "australian": "au",
-    "imperial": "imperial",
-}
-_HABITS: Mapping[str, dose.Habit] = {"spoon": "spoon", "weight": "weight"}
-_WETNESS = {"dry": 0.0, "ordinary": 0.5, "wet": 1.0}
-_AMOUNT = ("mass", "volume")
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,71 +41,87 @@ class Reckoned:
 
 @dataclass(frozen=True, slots=True)
 class Topic:
-    """What can be reckoned: the names of its values, and how."""
+    """What can be reckoned: the names of its values, whether kinds of scraps are, and how."""
 
     names: tuple[str, ...]
-    reckon: Callable[[Values], Reckoning]
+    reckon: Callable[[Values, Choices], Reckoning]
+    kinds: bool = False
 
 
-def reckon(topic: str, values: Mapping[str, str], *, units: System = "metric") -> Reckoned:
-    """The answer to a topic's question; Refused, in one sentence, if it cannot be had."""
-    known = TOPICS.get(topic)
+def reckon(
+    topic: str, values: Mapping[str, str], *, units: System = "metric", choices: Choices = OURS
+) -> Reckoned:
+    """The answer to a topic's question; Refused, in one sentence, if it cannot be had.
+
+    What a value says comes before the group's choices and units.
+    """
+    name = topic.strip().lower().replace("_", "-")
+    known = TOPICS.get(name)
     if known is None:
-        raise Refused(f"I cannot reckon “{topic[:40]}”: ask for {listed(TOPICS, 'or')}.")
-    for name in values:
-        if name not in known.names:
-            raise Refused(f"{topic} does not take “{name[:40]}”: it takes {listed(known.names)}.")
-    found = known.reckon(Values(values, units))
-    return Reckoned(topic, found.results(), found.lines, found.why())
+        raise Refused(f"I cannot reckon {quoted(topic)}: ask for {listed(TOPICS, 'or')}.")
+    given = canonical(values, (*known.names, *(NAMES if known.kinds else ()), "units"))
+    for each in given:
+        if each not in known.names and each != "units" and not (known.kinds and each in NAMES):
+            takes = listed((*known.names, *(("shares of kinds",) if known.kinds else ())))
+            raise Refused(f"{name} does not take {quoted(each)}: it takes {takes}.")
+    asked = Values(given, units)
+    asked.units = asked.choice("units", {system: system for system in SYSTEMS}, units)
+    found = known.reckon(asked, choices)
+    return Reckoned(name, found.results(), found.lines, found.why())
 
 
 def _spoon(values: Values) -> dose.Spoon:
-    return values.choice("tablespoon", _SPOONS, "us" if values.units == "us" else "metric")
+    return values.choice("tablespoon", SPOONS, "us" if values.units == "us" else "metric")
 
 
 def _wetness(values: Values) -> float:
     said = (values.text("wetness") or "ordinary").lower()
-    return _WETNESS[said] if said in _WETNESS else values.share("wetness") or 0.0
+    return WETNESS[said] if said in WETNESS else values.share("wetness") or 0.0
 
 
-def _dose(values: Values) -> Reckoning:
-    return dose.dose(
-        mass_kg=values.mass_kg("mass"),
-        volume_l=values.volume_l("volume"),
+def _in_trouble(values: Values) -> bool:
+    """Yes or no, or the signs of it."""
+    said = values.text("trouble") or "no"
+    if said.lower() in {"none", "no", "yes"} or not re.search("[a-z]{3}", said.lower()):
+        return said.lower() != "none" and values.yes("trouble")
+    return trouble(signs_named(said)).verdict != "good"
+
+
+def _dose(values: Values, choices: Choices) -> Reckoning:
+    mass, volume = values.mass_of_scraps_kg(), values.volume_l("volume")
+    capacity = values.volume_l("capacity")
+    if mass is None and volume is None and (values.yes("empty") or capacity is not None):
+        return first_bed.first_bed(capacity_l=capacity, tablespoon=_spoon(values))
+    layer = dose.dose(
+        mass_kg=mass,
+        volume_l=volume,
         materials=values.materials(),
         rich=values.share("rich"),
         wetness=_wetness(values),
-        trouble=values.yes("trouble"),
-        habit=values.choice("habit", _HABITS, "spoon"),
+        trouble=_in_trouble(values),
+        habit=values.choice("habit", HABITS, choices.habit),
         tablespoon=_spoon(values),
     )
+    return first_bed.with_bed(layer, capacity) if values.yes("empty") else layer
 
 
-def _first_bed(values: Values) -> Reckoning:
+def _first_bed(values: Values, _: Choices) -> Reckoning:
     return first_bed.first_bed(capacity_l=values.volume_l("capacity"), tablespoon=_spoon(values))
 
 
-def _parts(values: Values) -> float | None:
-    said = (values.text("parts") or "").replace(" ", "")
-    if said.startswith("1in"):
-        return dilution.parts_in(Values({"parts": said[3:]}, values.units).number("parts") or 0.0)
-    if said.startswith(("1:", "1/")):
-        return Values({"parts": said[2:]}, values.units).number("parts")
-    return values.number("parts")
-
-
-def _dilution(values: Values) -> Reckoning:
-    liquid, use = values.volume_l("liquid"), values.text("use")
+def _dilution(values: Values, choices: Choices) -> Reckoning:
+    liquid, use, parts = values.volume_l("liquid"), values.text("use"), values.text("parts")
     return dilution.dilute(
         liquid_ml=None if liquid is None else liquid * 1000,
         water_l=values.volume_l("water"),
         total_l=values.volume_l("total"),
-        parts=_parts(values),
+        parts=None if parts is None else dilution.parts_said(parts),
         use=None if use is None else dilution.use_named(use),
+        bed_parts=choices.bed_parts,
     )
 
 
-def _days(values: Values) -> Reckoning:
+def _days(values: Values, choices: Choices) -> Reckoning:
     return course.course(
         first_layer=values.day("first_layer"),
         drained=values.day("drained"),
@@ -119,96 +129,150 @@ def _days(values: Values) -> Reckoning:
         buried=values.day("buried"),
         celsius=values.celsius("celsius"),
         soil_celsius=values.celsius("soil"),
+        ferment_days=values.whole_days("ferment_days", choices.ferment_days),
+        plant_days=values.whole_days("plant_days", choices.plant_days),
     )
 
 
-def _trench(values: Values) -> Reckoning:
-    volume_l = ground.ferment_l(
-        volume_l=values.volume_l("volume"),
-        mass_kg=values.mass_kg("mass"),
-        bins=values.number("bins") or 1,
+def _trench(values: Values, choices: Choices) -> Reckoning:
+    parts = values.number("soil_parts") or choices.soil_parts
+    tub_l = values.volume_if_unit("tub")
+    mass, volume = values.mass_of_scraps_kg(), values.volume_l("volume")
+    if mass is None and volume is None:
+        if tub_l is not None:
+            return ground.tub(ground.tub_holds_l(tub_l, parts), soil_parts=parts)
+        volume = ORDINARY_BIN.value if values.text("bins") else None
+    litres = ground.ferment_l(
+        volume_l=volume,
+        mass_kg=mass,
+        bins=1 if (bins := values.number("bins")) is None else bins,
         materials=values.materials(),
     )
-    if values.yes("tub"):
-        return ground.tub(volume_l)
+    if tub_l is not None or values.yes("tub"):
+        return ground.tub(litres, soil_parts=parts, tub_l=tub_l)
     return ground.trench(
-        volume_l,
+        litres,
         depth_m=values.length_m("depth"),
         width_m=values.length_m("width"),
         cover_m=values.length_m("cover"),
         animals=values.yes("animals"),
+        soil_parts=parts,
     )
 
 
-def _bed(values: Values) -> Reckoning:
+def _bed(values: Values, choices: Choices) -> Reckoning:
+    limit = values.number("limit")
     return bed(
         _asked(values.area_m2("area"), "area=4x8ft"),
-        mass_kg=values.mass_kg("mass"),
+        mass_kg=values.mass_of_scraps_kg(),
         had_kg=values.mass_kg("had") or 0.0,
         materials=values.materials(),
+        depth_m=values.length_m("depth"),
+        limit_kg_ha=choices.limit_kg_ha if limit is None else limit,
     )
 
 
-def _starter(values: Values) -> Reckoning:
+def _starter(values: Values, choices: Choices) -> Reckoning:
     goal, found = values.share("goal"), values.share("moisture")
-    if found is not None:
+    mass, volume = values.mass_or_volume("bran")
+    if found is not None and values.text("mass") and not values.text("bran"):
         return bran.mend(_asked(values.mass_kg("mass"), "mass=5kg"), found, goal=goal)
+    if not values.text("bran"):
+        mass, volume = values.mass_kg("mass"), values.volume_l("volume")
     return bran.batch(
-        mass_kg=values.mass_kg("mass"),
-        volume_l=values.volume_l("volume"),
-        recipe=values.choice("recipe", {name: name for name in bran.RECIPES}, "moisture"),
+        mass_kg=mass,
+        volume_l=volume,
+        recipe=values.choice("recipe", RECIPES, choices.recipe),
         goal=goal,
+        mixed=values.day("mixed"),
+        ferment_days=values.whole_days("ferment_days", int(bran.FERMENT_DAYS.value)),
+        found=found,
     )
 
 
-def _moisture(values: Values) -> Reckoning:
-    return blend(values.materials(), mass_kg=values.mass_kg("mass"), goal=values.share("goal"))
+def _moisture(values: Values, _: Choices) -> Reckoning:
+    return blend(values.parts(), mass_kg=values.mass_of_scraps_kg(), goal=values.share("goal"))
 
 
-def _bins(values: Values) -> Reckoning:
+def _carbon(values: Values, _: Choices) -> Reckoning:
+    goal = values.text("goal")
+    return blend(
+        values.parts(),
+        mass_kg=values.mass_of_scraps_kg(),
+        purpose="carbon",
+        goal=None if goal is None else quantity.plain_number(re.sub(r"\s*(:|to)\s*1$", "", goal)),
+    )
+
+
+def _bins(values: Values, _: Choices) -> Reckoning:
+    materials = values.materials()
     return bins(
-        fill_days=values.days("fill"),
+        fill_days=values.days("fill_days"),
         people=values.number("people"),
-        rate_kg_week=values.mass_kg("rate"),
+        rate_kg_week=values.weekly_kg("rate", density.loose_kg_l(materials)),
         capacity_l=values.volume_l("capacity"),
-        ferment_days=values.days("ferment"),
-        materials=values.materials(),
+        ferment_days=values.days("ferment_days"),
+        materials=materials,
+        holds_kg=values.mass_of_scraps_kg(),
     )
 
 
-def _liquid(values: Values) -> Reckoning:
-    return liquid(_asked(values.mass_kg("mass"), "mass=10kg"), values.materials())
+def _liquid(values: Values, _: Choices) -> Reckoning:
+    materials, mass = values.materials(), values.mass_of_scraps_kg()
+    volume = values.volume_l("volume")
+    if mass is None and volume is not None:
+        mass = density.mass_kg(volume, materials)
+    return liquid(_asked(mass, "mass=10kg"), materials, drained_l=values.volume_l("drained"))
 
 
-def _outlook(values: Values) -> Reckoning:
-    return full_forecast(
-        _layers(values.text("layers") or "", values.units),
+def _outlook(values: Values, choices: Choices) -> Reckoning:
+    materials = values.materials()
+    layers = _layers(values.text("layers") or "", values.units, density.loose_kg_l(materials))
+    today = values.day("today") or max((on for on, _ in layers), default=None)
+    filling = full_forecast(
+        layers,
         _asked(values.volume_l("capacity"), "capacity=20L"),
-        _asked(values.day("today"), "today=2026-03-20"),
+        _asked(today, "today=2026-03-20"),
         people=values.number("people"),
-        materials=values.materials(),
+        materials=materials,
     )
+    mass, volume = values.mass_or_volume("starter")
+    left = density.bran_g((volume or 0) * 1000) / 1000 if mass is None else mass
+    lasts = None
+    if values.text("starter") is not None:
+        lasts = supply(
+            left,
+            filling.rate_kg_day,
+            _asked(today, "today=2026-03-20"),
+            habit=values.choice("habit", HABITS, choices.habit),
+            materials=materials,
+        )
+    return prospect(filling, lasts)
 
 
-def _layers(text: str, units: System) -> list[tuple[date, float]]:
-    """Layers as "2026-03-01:2kg,2026-03-03:1.5kg"; a comma before a date parts them."""
+def _layers(text: str, units: System, kg_l: float) -> list[tuple[date, float]]:
+    """Layers as "2026-03-02:2kg, 2026-03-04:1.5kg"; a volume at the density given."""
     layers = []
-    for part in filter(None, re.split(r"[,;\s]+(?=\d{4}-)", text)):
-        day, _, mass = part.partition(":")
-        layers.append((written_day.day(day), quantity.kilograms(mass, units)))
+    for part in filter(None, re.split(r"[,;\s]+(?=\d{4}-)", text.strip())):
+        day, sign, amount = re.sub(r"^(\S{8,10}?)[:=\s]+", r"\1:", part).partition(":")
+        if not sign:
+            raise Refused(f"{quoted(part)} is not a layer I can read: write 2026-03-02:2kg.")
+        mass, volume = quantity.mass_or_volume(amount, units)
+        kg = (volume or 0.0) * kg_l if mass is None else mass
+        layers.append((written_day.day(day), kg))
     return layers
 
 
-def _trouble(values: Values) -> Reckoning:
+def _trouble(values: Values, _: Choices) -> Reckoning:
     return trouble(
-        re.findall(r"\w+", values.text("signs") or ""),
+        signs_named(values.text("signs") or ""),
         celsius=values.celsius("celsius"),
         ph=values.number("ph"),
         treated=values.yes("treated"),
     )
 
 
-def _allowed(values: Values) -> Reckoning:
+def _allowed(values: Values, _: Choices) -> Reckoning:
     return allowed(_asked(values.text("what"), "what=bones"))
 
 
@@ -219,20 +283,44 @@ def _asked(value: _Value | None, example: str) -> _Value:
 
 
 TOPICS: Mapping[str, Topic] = {
-    "dose": Topic((*_AMOUNT, *KINDS, "rich", "wetness", "trouble", "habit", "tablespoon"), _dose),
+    "dose": Topic(
+        (
+            *("mass", "volume", "rich", "wetness", "trouble", "habit", "tablespoon"),
+            *("empty", "capacity"),
+        ),
+        _dose,
+        kinds=True,
+    ),
     "first-bed": Topic(("capacity", "tablespoon"), _first_bed),
     "dilution": Topic(("liquid", "water", "total", "parts", "use"), _dilution),
-    "days": Topic(("first_layer", "drained", "sealed", "buried", "celsius", "soil"), _days),
-    "trench": Topic(
-        (*_AMOUNT, "bins", "depth", "width", "cover", "animals", "tub", *KINDS), _trench
+    "days": Topic(
+        (
+            *("first_layer", "drained", "sealed", "buried", "celsius", "soil"),
+            *("ferment_days", "plant_days"),
+        ),
+        _days,
     ),
-    "bed": Topic(("area", "mass", "had", *KINDS), _bed),
-    "starter": Topic((*_AMOUNT, "recipe", "goal", "moisture"), _starter),
-    "moisture": Topic(("mass", "goal", *KINDS), _moisture),
-    "carbon": Topic(("mass", "goal", *KINDS), _moisture),
-    "bins": Topic(("fill", "ferment", "people", "rate", "capacity", *KINDS), _bins),
-    "liquid": Topic(("mass", *KINDS), _liquid),
-    "outlook": Topic(("capacity", "layers", "today", "people", *KINDS), _outlook),
+    "trench": Topic(
+        (
+            *("mass", "volume", "bins", "depth", "width", "cover", "animals", "tub"),
+            "soil_parts",
+        ),
+        _trench,
+        kinds=True,
+    ),
+    "bed": Topic(("area", "mass", "had", "depth", "limit"), _bed, kinds=True),
+    "starter": Topic(
+        ("bran", "recipe", "goal", "moisture", "mass", "volume", "mixed", "ferment_days"), _starter
+    ),
+    "moisture": Topic(("mass", "goal"), _moisture, kinds=True),
+    "carbon": Topic(("mass", "goal"), _carbon, kinds=True),
+    "bins": Topic(
+        ("fill_days", "ferment_days", "people", "rate", "capacity", "mass"), _bins, kinds=True
+    ),
+    "liquid": Topic(("mass", "volume", "drained"), _liquid, kinds=True),
+    "outlook": Topic(
+        ("capacity", "layers", "today", "people", "starter", "habit"), _outlook, kinds=True
+    ),
     "trouble": Topic(("signs", "celsius", "ph", "treated"), _trouble),
     "allowed": Topic(("what",), _allowed),
 }

@@ -134,6 +134,7 @@ def batch(
     goal = PACKED.value if goal is None else goal
     made = mix(bran, recipe, goal)
     dry = made.wet_kg * (1 - made.moisture) / (1 - DRIED.value)
+    others = tuple(_other(bran, each, goal) for each in RECIPES[:2] if each != recipe)
     mended = None if found is None else _mended(made, found, goal)
     sealed = FERMENT_DAYS.value if ferment_days is None else ferment_days
     within(sealed, 7, 120, what="The ferment", unit="days", advice="two weeks are usual")
@@ -164,7 +165,7 @@ def batch(
         keeps_until=after(dried, round(KEEPS_DRY.value * 365 / 12)) if dried else None,
         add_water_ml=mended.add_water_ml if mended else None,
         add_bran_kg=mended.add_bran_kg if mended else None,
-        others=tuple(_other(bran, each, goal) for each in RECIPES[:2] if each != recipe),
+        others=others,
         steps=(
             f"{number(bran)} kg of bran hold {number(BRAN_MOISTURE.value * 100)} % water",
             f"+ {number(made.water)} L of water, {number(made.culture * 1000)} mL of culture, "
@@ -177,6 +178,7 @@ def batch(
             f"By {RECIPE_NAMES[recipe]}: {number(bran, 2)} kg of bran, {_ml(made.molasses)} of "
             f"molasses, {_ml(made.culture)} of culture and {number(made.water, 2)} L of water "
             f"({made.moisture:.0%} moist).",
+            *(f"Or by {o.says}: {number(o.molasses_ml, 2)} mL of molasses." for o in others),
             *(mended.lines if mended else (f"Squeeze it: {_SQUEEZE}.",)),
             _seasoned(sealed, ripe, dry),
         ),

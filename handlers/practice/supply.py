@@ -45,7 +45,7 @@ def supply(
         layer = dose(mass_kg=2, materials=materials, habit=habit)
         g_day = layer.starter_g / layer.mass_kg * scraps_kg_day
     positive(g_day, 1e7, what="A day", unit="g of starter", advice="say how much is used")
-    lasts = floor(starter_kg * 1000 / g_day + 1e-9)
+    lasts = floor(min(starter_kg * 1000 / g_day, HORIZON_DAYS + 1) + 1e-9)
     takes = int(FERMENT_DAYS.value + DRY_DAYS.value + SPARE_DAYS.value)
     out = after(today, lasts) if lasts <= HORIZON_DAYS else None
     begin = after(today, lasts - takes) if lasts <= HORIZON_DAYS else None

@@ -207,13 +207,18 @@ def tub_holds_l(tub_l: float, soil_parts: float | None = None) -> float:
     return tub_l / (1 + TUB_COVER.value) / (1 + _soil_parts(soil_parts))
 
 
-def tub(volume_l: float, *, soil_parts: float | None = None) -> Tub:
-    """A tub of soil for so many litres of ferment."""
+def tub(volume_l: float, *, soil_parts: float | None = None, tub_l: float | None = None) -> Tub:
+    """A tub of soil for so many litres of ferment; a tub of `tub_l` has to hold it all."""
     positive(volume_l, 1000, what="The ferment", unit="L", advice="use a trench for more")
     parts = _soil_parts(soil_parts)
     soil = volume_l * parts
     mix = volume_l + soil
     cover = mix * TUB_COVER.value
+    if tub_l is not None and mix + cover > tub_l:
+        raise Refused(
+            f"A tub of {number(tub_l)} L takes {number(tub_holds_l(tub_l, parts), 2)} L of ferment "
+            "with its soil: use two, or a larger one."
+        )
     return Tub(
         volume_l=volume_l,
         soil_l=soil,

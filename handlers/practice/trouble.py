@@ -12,28 +12,8 @@ from typing import Literal
 
 from handlers.practice.causes import CAUSES, NOTHING, Cause
 from handlers.practice.cautions import caution
-from handlers.practice.figure import Figure, Reckoning, Refused, listed, number
-
-SIGNS: tuple[str, ...] = (
-    "white_mould",
-    "green_mould",
-    "black_mould",
-    "other_mould",
-    "sour",
-    "rotten",
-    "ammonia",
-    "alcohol",
-    "wet",
-    "dry",
-    "no_liquid",
-    "much_liquid",
-    "insects",
-    "rodents",
-    "gas",
-    "warm",
-    "cold",
-)
-"""The signs by the names of the reading contract."""
+from handlers.practice.figure import Figure, Reckoning, Refused, listed, number, quoted
+from handlers.practice.signs import SIGNS
 
 GOOD: Mapping[str, str] = {
     "white_mould": "White growth is the ferment at work.",
@@ -47,13 +27,13 @@ Verdict = Literal["good", "mend", "give up"]
 
 ACID = Figure("sour enough", 4.0, "pH", "silage practice: 3.7 to 4.2", "from memory", 3.5, 4.2)
 ACID_LIMIT = Figure("acid foods reach", 4.6, "pH", "21 CFR 114.3", "published")
-HOT = Figure("too warm for the ferment", 35, "°C", "trade: 15 to 30 °C is right", "common practice")
-COLD = Figure("too cold for the ferment", 15, "°C", "trade: slow below it", "common practice")
+HOT = Figure("too warm for the ferment", 35, "°C", "", "common practice")
+COLD = Figure("too cold for the ferment", 15, "°C", "", "common practice")
 PATIENCE = Figure(
     "days to wait for a treated bin to turn sour", 7, "d", "a South African supplier", "published"
 )
 UNEXPLAINED = Figure(
-    "how often a sign comes by chance", 0.04, "of cases", "our judgement", "common practice"
+    "how often a sign comes by chance", 0.04, "of cases", "our judgement", "derived"
 )
 
 
@@ -99,7 +79,11 @@ def trouble(
     discard = _discard(seen, verdict)
     care = next((caution(name) for sign, name in _CARE if sign in seen), "")
     kept = tuple(cause for cause in ranked if cause.weight >= 0.08)[:3]
-    steps = tuple(f"{cause.cause}: {cause.weight:.0%} of the likelihood" for cause in kept)
+    steps = tuple(
+        f"{cause.cause}: {cause.weight:.0%} likely; the remedy is {cause.standing}"
+        + (f", {cause.source}" if cause.source else "")
+        for cause in kept
+    )
     acids = (ACID, ACID_LIMIT) if ph is not None else ()
     warmth = (COLD, HOT) if celsius is not None else ()
     return Trouble(
@@ -108,7 +92,7 @@ def trouble(
         discard=discard,
         care=care,
         steps=steps,
-        figures=(UNEXPLAINED, *acids, *warmth, *((PATIENCE,) if treated else ())),
+        figures=(*acids, *warmth, *((PATIENCE,) if treated else ())),
         lines=tuple(
             line for line in (*_said(seen, kept, verdict), *_acidity(ph), discard, care) if line
         ),
@@ -118,7 +102,7 @@ def trouble(
 def _seen(signs: Iterable[str], celsius: float | None, ph: float | None) -> frozenset[str]:
     seen = set(signs)
     if unknown := seen - set(SIGNS):
-        raise Refused(f"“{min(unknown)[:40]}” is no sign I know: say {listed(SIGNS, 'or')}.")
+        raise Refused(f"{quoted(min(unknown))} is no sign I know: say {listed(SIGNS, 'or')}.")
     if celsius is not None:
         seen |= {"warm"} if celsius >= HOT.value else set()
         seen |= {"cold"} if celsius < COLD.value else set()

@@ -63,6 +63,36 @@ class Values:
         digits, unit = found.groups() if found else (text, None)
         return quantity.plain_number(digits) * (7 if (unit or "d").startswith("w") else 1)
 
+    def whole_days(self, name: str, default: int) -> int:
+        """A count of whole days."""
+        days = self.days(name)
+        if days is None:
+            return default
+        if days != int(days):
+            raise Refused(f"{name} is a count of whole days, such as 14.")
+        return int(days)
+
+    def mass_or_volume(self, name: str) -> tuple[float | None, float | None]:
+        """A mass in kg or a volume in L, whichever it is."""
+        text = self.text(name)
+        return (None, None) if text is None else quantity.mass_or_volume(text, self.units)
+
+    def volume_if_unit(self, name: str) -> float | None:
+        """A volume in L, or None where it is a bare yes or no."""
+        text = self.text(name)
+        return quantity.litres(text, self.units) if text and re.match(r"\D*\d+\D+", text) else None
+
+    def weekly_kg(self, name: str, kg_l: float) -> float | None:
+        """kg a week: "6kg", "1 kg a day", "20 L a week" at the density given."""
+        text = self.text(name)
+        if text is None:
+            return None
+        amount, a_day = re.subn(r"\s*(?:a|per|/|each)\s*d(?:ay)?$", "", text.lower())
+        amount = re.sub(r"\s*(?:a|per|/|each)\s*(?:w|wk|week)$", "", amount)
+        mass, volume = quantity.mass_or_volume(amount, self.units)
+        kg = (volume or 0.0) * kg_l if mass is None else mass
+        return kg * 7 if a_day else kg
+
     def share(self, name: str) -> float | None:
         """A share from 0 to 1."""
         text = self.text(name)

@@ -55,7 +55,7 @@ def _is_mixed(group: Group) -> bool:
         if _IS_ON.search(text) or (
             "batch" in norms and re.search(r"\bon the go\b|\bgoing\b|\bfresh\b", text)
         ):
-            return _LEFT.isdisjoint(norms)
+            return {"left", "remaining", "still"}.isdisjoint(norms)
     if group.verb is None:
         return (
             "batch" in norms

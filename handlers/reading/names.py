@@ -5,7 +5,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from handlers.reading.marks import Phrasebook
-from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
 
 
@@ -69,7 +69,7 @@ PLACE_NAMES = words_in(
     "playground barn studio lobby"
 )
 # What may stand behind a bare name: anything else makes it part of another thing ("shed roof").
-_FOLLOWERS = words_in(
+PLAIN_FOLLOWERS = words_in(
     "is was has had are were will would can should be been isnt wasnt hasnt got gets get a an the "
     "and or but so then now today yesterday tonight tomorrow last this that on in at to into from "
     "for with without by off out of about around approx after before while when since because cos "
@@ -167,13 +167,13 @@ def _is_part(before: str, after: str, into: bool, place: bool) -> bool:
     """Whether a one-word name belongs to another thing here ("shed roof", "my kitchen")."""
     if before in ("my", "your", "his", "her", "their", "a", "an", "new"):
         return True
-    if not after or not after[0].isalpha() or after in _FOLLOWERS or after in _BIN_PARTS:
+    if not after or not after[0].isalpha() or after in PLAIN_FOLLOWERS or after in _BIN_PARTS:
         return False
     if after in _NOUNS:
         return True
     known = after in vocabulary()
     if place:
-        return known and after not in _PAST_VERBS
+        return known and after not in _PAST_VERBS and after not in verb_words()
     return not (into and not known) and after not in _PAST_VERBS
 
 

@@ -9,7 +9,8 @@ from handlers.reading.groups import Group
 from handlers.reading.materials import Item, Makeup, makeup
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
-from handlers.reading.vocabulary import LEFTOVERS_RICH, words_in
+from handlers.reading.names import PLAIN_FOLLOWERS
+from handlers.reading.vocabulary import LEFTOVERS_RICH, vocabulary, words_in
 
 _STRONG = frozenset(
     {"add", "chuck", "toss", "dump", "throw", "bung", "lob", "sling", "fling", "scrape", "deposit",
@@ -42,6 +43,7 @@ _ANIMALS = words_in("ducks hens chooks birds dog cat rabbits guinea pigs goats h
 _INTO = words_in("in into to onto inside at for from")
 _DETERMINERS = words_in("the a an my his her their your this that our")
 _TOTAL = words_in("total together altogether all combined totals totalling sum")
+_HELP_YOURSELF = words_in("help yourself yourselves free spare takers collect")
 _GIVEAWAY = words_in("free anyone help yourself yourselves spare going helpyourself want wants share sharing "
                      "collect fancy takers")  # fmt: skip
 
@@ -96,6 +98,8 @@ def pooled_layer(groups: Sequence[Group]) -> list[Layer]:
         for clause in group.clauses:
             whole.take(clause)
     named = {b.name for b in whole.bins if b.name is not None}
+    if any(g.verb and message.norms[g.verb.start] in _NO_CARRYING for g in told):
+        return []
     if len(named) != 1 or not scrap_amounts(whole) or not _went_in(whole) or _comes_out(whole):
         return []
     if _is_other_talk_of(message, whole) or is_ahead(whole) or _names_other_thing(whole):
@@ -130,9 +134,9 @@ def _went_in(whole: Group) -> bool:
 
 def _is_other_talk_of(message: Message, whole: Group) -> bool:
     words = set(message.norms)
-    return not words.isdisjoint(
-        _COOKING | _SHOPPING | _BODY | _OTHER_PLACES - {"garden", "bed"}
-    ) and not (_has_scrap(whole) or any(b.plain for b in whole.bins))
+    return not words.isdisjoint(_COOKING | _SHOPPING | _BODY) and not (
+        _has_scrap(whole) or any(b.plain for b in whole.bins)
+    )
 
 
 def _without_amount(rule: str) -> bool:
@@ -183,27 +187,16 @@ def of_what(message: Message, amount: Amount) -> str:
             return "water"
         if norms[i] not in _OF_BETWEEN and any(x.start <= i < x.end for x in message.items):
             break
-        if norms[i] in (
-            ",",
-            ".",
-            "in",
-            "into",
-            "and",
-            "to",
-            "(",
-            ")",
-            ";",
-            "for",
-            "from",
-            "+",
-            "n",
-        ):
+        if norms[i] in _OF_ENDS:
             break
     if amount.start and message.bran_at(amount.start - 1) and amount.end < len(norms):
         return "bran"
     return ""
 
 
+_OF_ENDS = words_in(
+    ", . in into and to ( ) ; for from + n how what is are do should can : → off out"
+)
 _OF_BETWEEN = words_in(
     "of the o fresh old dry more good new wheat rice oat our that extra fermented"
 )
@@ -303,7 +296,9 @@ def _carried_to_bin(group: Group) -> bool:
         or not (scrap_amounts(group) or _has_scrap(group))
     ):
         return False
-    return any(b.plain or not b.place for b in group.bins) or _has_scrap(group)
+    return any(b.plain or not b.place for b in group.bins) or (
+        _has_scrap(group) or bool(group.solids())
+    )
 
 
 def _bin_got(group: Group) -> bool:
@@ -341,6 +336,10 @@ def _lid(group: Group) -> bool:
 
 def _is_storage(group: Group) -> bool:
     """Food set down in a place that shares a bin's name ("left a loaf in the kitchen")."""
+    sentence = group.message.sentences[group.clauses[0].sentence]
+    gift = group.message.has(_HELP_YOURSELF, sentence.start, sentence.end)
+    if gift and not any(b.plain for b in group.bins):
+        return True
     floor = not {"floor", "table", "door", "wall", "worktop", "counter", "steps"}.isdisjoint(
         group.norms
     )
@@ -497,10 +496,31 @@ def _amount_and_bin(group: Group, present: Sequence[Item]) -> str | None:
 def _names_other_thing(group: Group) -> bool:
     """ "2 litres of paint in the shed": the amount is of something that is no scrap."""
     norms = group.message.norms
+    if group.solids() and not all(i.generic for i in group.solids()):
+        return False
+    named = {b.start for b in group.bins}
+    unknown = any(
+        _is_unknown_thing(norms, a.end) and a.end not in named for a in scrap_amounts(group)
+    )
+    if unknown and all(b.place and not b.plain for b in group.bins):
+        return True
     for a in scrap_amounts(group):
         if norms[a.end : a.end + 1] == ["of"] and a.end + 1 < group.end:
             return norms[a.end + 1] not in ("it", "the", "that", "this", "our", "my", "mixed")
     return False
+
+
+def _is_unknown_thing(norms: Sequence[str], i: int) -> bool:
+    """Whether the word behind an amount is a thing that none of our lists knows ("5 kg blankets")."""
+    if norms[i : i + 1] in (["of"], ["o"], ["more"]):
+        i += 1
+    word = norms[i] if i < len(norms) else ""
+    return (
+        word.isalpha()
+        and len(word) > 2
+        and word not in vocabulary()
+        and word not in PLAIN_FOLLOWERS
+    )
 
 
 def _things_and_bin(group: Group, present: Sequence[Item]) -> str | None:

@@ -219,7 +219,9 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
     if first in _WH:
         return _wh_asks(first, after, marked)
     if first in _AUX:
-        if first in ("had", "were") and not marked:
+        if not marked and (
+            first in ("had", "were") or (first == "did" and after in ("it", "that"))
+        ):
             return False
         if first in ("do", "does", "will") and norms[-1] in (
             "in",
@@ -230,6 +232,8 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
         ):
             return True
         return marked or _inverted(first, after)
+    if not marked and _how_within(norms, k):
+        return True
     if first in _ASKERS:
         return marked or after in ("know", "knows", "got", "have", "seen", "want", "else", "able")
     return marked and _asks_within(norms)
@@ -267,6 +271,26 @@ def opens_question(norms: Sequence[str]) -> bool:
             return beyond in _SUBJECTS and norms[k] != "who"
         return after in _AUX | {"'s"} and norms[k] != "which" and norms[k] != "who"
     return norms[k] in _AUX and after in ("i", "we", "you", "it", "they", "this", "that", "there")
+
+
+def _how_within(norms: Sequence[str], k: int) -> bool:
+    """ "For 15 litres how deep a pit I should dig": asked without a sign and not at the start."""
+    for i in range(k + 1, len(norms) - 1):
+        if norms[i] == "how" and norms[i + 1] in (
+            "much",
+            "many",
+            "deep",
+            "long",
+            "big",
+            "often",
+            "to",
+        ):
+            return norms[i - 1] not in _KNOWN_HOW and norms[i - 1] not in ("me", "us", "you")
+    return False
+
+
+_KNOWN_HOW = words_in("know knows knew see sees saw tell tells shows of about on amazing matter is was forgot "
+                      "forget learn learned learnt understand love like guess remember surprised depends and")  # fmt: skip
 
 
 def _wh_asks(first: str, after: str, marked: bool) -> bool:

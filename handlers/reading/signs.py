@@ -134,6 +134,14 @@ def _moulds(norms: Sequence[str], foods: Sequence[Mark]) -> list[Seen]:
         colours = _colours(norms, i)
         if not colours and norm in _MOULD_WEAK:
             continue
+        if norm in ("stuff", "bits") and norms[i - 1] in (
+            "brown",
+            "dark",
+            "red",
+            "yellow",
+            "orange",
+        ):
+            continue
         absent = _denied(norms, min([i, *(at for at, _ in colours)]))
         for _, sign in colours or [(i, "other_mould")]:
             start = min([i, *(at for at, _ in colours)])

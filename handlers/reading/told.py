@@ -152,11 +152,11 @@ def _named_doer(group: Group) -> str | None:
 def _told_of(group: Group) -> str | None:
     """ "Kofi, bless him, carried 2 kg": a name, an aside about him, and the verb."""
     message = group.message
-    if group.verb is None or not _OWN.isdisjoint(_left(group)):
+    if group.verb is None:
         return None
     sentence = message.sentences[group.clauses[0].sentence]
     for ref in message.members:
-        aside = message.norms[ref.end : group.start]
+        aside = message.norms[ref.end : group.verb.start]
         if ref.start == sentence.start and aside[:1] == [","] and not _THIRD.isdisjoint(aside):
             return None if not _OWN.isdisjoint(aside) else ref.name
     return None

@@ -51,8 +51,9 @@ _GOES_IN = re.compile(
     r"|\b(?:do|does)\b.{0,50} count\b|\byes or no\b|\ba goer\b|\ballowed\b|\baccept(?:ed|able)?\b"
     r"|\bok(?:ay)? (?:in|for) (?:the |there|these|our )"
 )
-_FOR_FOOD_TALK = words_in("recipe soup stew sauce oven salad cake pan pot batter dough fridge freezer salad-bowl "
-                          "curry pie tea coffee pizza lunchbox bbq barbecue grill dishwasher microwave")  # fmt: skip
+_FOR_FOOD_TALK = words_in(
+    "recipe sauce oven pan pot batter dough fridge freezer lunchbox grill dishwasher microwave"
+)
 
 
 def _help(q: Question) -> bool:
@@ -247,7 +248,7 @@ def _bin(q: Question) -> bool:
     if asks and q.has(_FULL):
         return True
     said = ("in it", "how is", "how 's", "how much is in", "how much in", "what is in", "what went in", "what 's in",
-            "where are we", "where is", "more can", "more will", "take any more", "any more in", "what has gone",
+            "where are we", "where is", "more can", "more will", "more does", "take any more", "any more in", "what has gone",
             "going on with", "last went", "last fed", "went into", "how far", "news on", "up with")  # fmt: skip
     if any(p in q.text for p in said) and not (_food_question(q) and "how" not in q.words):
         return True

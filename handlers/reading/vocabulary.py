@@ -150,6 +150,12 @@ def vocabulary() -> Phrasebook:
     return Phrasebook(entries)
 
 
+@cache
+def verb_words() -> frozenset[str]:
+    """Every written form of the verbs we know that is one word."""
+    return frozenset(word for word in _verbs() if " " not in word)
+
+
 def words_in(*texts: str) -> frozenset[str]:
     """The words of some texts, as a set."""
     return frozenset(_split(texts))

@@ -159,7 +159,7 @@ DECLINING = _patterns(
     r"\b(?:no thanks|no thank you)\b.{0,40}\b(?:qbin|turn|week|take|room|full|away)\b",
     r"\bi (?:decline|am declining)\b",
     r"\b(?:not|isnt|wont be) possible (?:for me|this|to take|now)\b",
-    r"^(?:cant|cannot|can not|i cant|i cannot)(?: (?:sorry|this week|this time|take it|do it|,|next week|have it|i am away|away))+",
+    r"^(?:cant|cannot|can not|i cant|i cannot)(?: (?:sorry|this week|this time|,|next week|i am away|away))+$",
 )
 DECLINING_BARE = _patterns(
     r"^(?:no|nope|nah|no thanks|no thank you|sorry no|no sorry|not me|cant|i cant|i cannot|not this time|"

@@ -66,9 +66,7 @@ async def play(steps: list[tuple[str, int, int]], path: Path) -> tuple[list[floa
     return found, model.standing()
 
 
-async def step(
-    room: TalkingRoom, model: Model, what: str, pick: int, kg: int, event: str
-) -> None:
+async def step(room: TalkingRoom, model: Model, what: str, pick: int, kg: int, event: str) -> None:
     messages = list(model.records)
     target = messages[pick % len(messages)] if messages else None
     if what == "say" or target is None:

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import asyncio
 from datetime import timedelta
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import pytest
+from aiohttp import ClientConnectionError
+from nio.client.async_client import AsyncClient
 
 from bot import clock
 from bot.connection import connected
+from bot.pacing import Patience
 from bot.sender import Sender
 from storage import outbox, rooms
 from storage.database import Database
@@ -156,3 +159,49 @@ async def test_an_old_message_that_went_out_is_not_sent_again(street: Street) ->
     finally:
         await db.close()
     assert bot.rows("SELECT sent_as FROM outbox WHERE tx_id = ?", f"re-{event}") == [sent]
+
+
+async def test_a_send_that_failed_while_sharing_keys_is_tried_again(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(Patience, "FIRST_SECONDS", 0.01)
+    ines, bot = await street.neighbour("ines"), street.bot()
+    claim, failures = AsyncClient.keys_claim, 0
+
+    async def fail_once(client: AsyncClient, wanted: Any) -> Any:
+        nonlocal failures
+        if client.user_id == bot.user.id and not failures:
+            failures += 1
+            raise ClientConnectionError
+        return await claim(client, wanted)
+
+    monkeypatch.setattr(AsyncClient, "keys_claim", fail_once)
+    bot.start()
+    room = await street.room(ines, bot.user.id)
+    await ines.hears(room, bot.said())
+    assert failures == 1
+
+
+async def test_within_a_room_order_is_kept_after_a_failure(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(Patience, "FIRST_SECONDS", 0.05)
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    await bot.stop()
+    events = [await ines.say(room, "@pailkeeper help") for _ in range(4)]
+    send, tried = AsyncClient.room_send, []
+
+    async def fail_every_second(client: AsyncClient, *args: Any, **named: Any) -> Any:
+        if client.user_id == bot.user.id:
+            tried.append(named["tx_id"])
+            if len(tried) % 2:
+                raise ClientConnectionError
+        return await send(client, *args, **named)
+
+    monkeypatch.setattr(AsyncClient, "room_send", fail_every_second)
+    bot.start()
+    await ines.answer_to(room, events[-1], bot.user.id)
+    assert bot.replies(ines, room) == events
+    assert tried == [f"re-{event}" for event in events for _ in range(2)]

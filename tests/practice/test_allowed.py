@@ -4,9 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handlers.practice.allowed import allowed
+from handlers.practice.allowed import ROWS, allowed
 from handlers.practice.figure import Refused
-from handlers.practice.goes_in import OF_KIND, ROWS, Verdict
+from handlers.practice.goes_in import OF_KIND, Verdict
 from handlers.practice.kinds import KINDS
 
 

@@ -8,14 +8,10 @@ from handlers.practice.composition import (
     CONTENT,
     FOODS,
     Content,
-    blend,
     blend_of,
     content,
-    kg_for_cn,
-    kg_for_moisture,
-    nitrogen_percent,
+    ratio,
 )
-from handlers.practice.figure import Refused
 from handlers.practice.kinds import KINDS, Kind
 
 # Cornell Composting: percent of the wet mass from moisture and percent of the dry mass.

@@ -22,7 +22,7 @@ from handlers.practice.figure import (
     spoons,
     within,
 )
-from handlers.practice.goes_in import ROWS
+from handlers.practice.allowed import ROWS
 
 MODULES = [
     import_module(f"handlers.practice.{m.name}") for m in pkgutil.iter_modules(practice.__path__)

@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 
 from handlers.practice.causes import CAUSES, NOTHING
 from handlers.practice.figure import Refused
-from handlers.practice.trouble import GOOD, SIGNS, Verdict, trouble
+from handlers.practice.signs import SIGNS
+from handlers.practice.trouble import GOOD, Verdict, trouble
 from handlers.reading.acts import Sign
 
 

@@ -17,7 +17,14 @@ from tests.group import BEGIN
 
 
 def new_entry(**said: object) -> NewEntry:
-    given = {"act": "layer", "event": "$a", "cause": "$a", "said_at": BEGIN, "written_at": BEGIN, "on": BEGIN.date()}
+    given = {
+        "act": "layer",
+        "event": "$a",
+        "cause": "$a",
+        "said_at": BEGIN,
+        "written_at": BEGIN,
+        "on": BEGIN.date(),
+    }
     return NewEntry(**{**given, **said})  # type: ignore[arg-type]  # a table of fields
 
 

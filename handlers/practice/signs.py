@@ -1,0 +1,61 @@
+"""The signs of a bin by the names of the reading contract, and other words for them."""
+
+import re
+from collections.abc import Mapping
+
+SIGNS: tuple[str, ...] = (
+    "white_mould",
+    "green_mould",
+    "black_mould",
+    "other_mould",
+    "sour",
+    "rotten",
+    "ammonia",
+    "alcohol",
+    "wet",
+    "dry",
+    "no_liquid",
+    "much_liquid",
+    "insects",
+    "rodents",
+    "gas",
+    "warm",
+    "cold",
+)
+
+_WORDS: Mapping[str, str] = {
+    "white_mould": "white white_fuzz white_growth white_fluff white_fur",
+    "green_mould": "green green_fuzz green_growth blue_mould blue_green_mould",
+    "black_mould": "black black_growth black_spots",
+    "other_mould": "mould mouldy fuzz fungus pink_mould red_mould yellow_mould orange_mould",
+    "sour": "sour_smell vinegar vinegary pickled pickle pickles acid acidic yoghurt tangy",
+    "rotten": "rot rotten_smell foul foul_smell putrid bad_smell stinks stench smelly sewage",
+    "ammonia": "ammonia_smell urine",
+    "alcohol": "beer beery yeasty wine alcohol_smell",
+    "wet": "soggy soaking slimy waterlogged",
+    "dry": "dried_out crumbly",
+    "no_liquid": "no_juice no_leachate nothing_drains",
+    "much_liquid": "lots_of_liquid too_much_liquid a_lot_of_liquid much_juice",
+    "insects": "flies fly fruit_flies maggots maggot larvae gnats ants worms",
+    "rodents": "rats rat mice mouse",
+    "gas": "bulging bulging_lid hissing swollen pressure bloated",
+    "warm": "hot too_warm too_hot",
+    "cold": "too_cold frozen freezing",
+}
+_NAMES: Mapping[str, str] = {sign: sign for sign in SIGNS} | {
+    word: sign for sign, words in _WORDS.items() for word in words.split()
+}
+
+
+def signs_named(text: str) -> list[str]:
+    """The signs in a list of them; words that are none stay as they were written."""
+    found: list[str] = []
+    for part in filter(None, map(str.strip, re.split(r"[,;+&\n]|\band\b", text.lower()))):
+        named = _named(part)
+        apart = [_named(word) for word in part.split()]
+        found += [named] if named else [name for name in apart if name] if all(apart) else [part]
+    return found
+
+
+def _named(words: str) -> str | None:
+    return _NAMES.get(re.sub(r"[\s-]+", "_", words).replace("mold", "mould"))

@@ -1,0 +1,90 @@
+"""What the bot says, as the Matrix specification (client-server API 1.19) wants it written."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+import pytest
+
+from bot.content import event_of
+from storage.rows import Message, Waiting
+
+
+def content(rewrites: str | None = None, **message: Any) -> tuple[str, dict[str, Any]]:
+    said = Message(**{"tx_id": "t", "kind": "reply", "body": "Two spoons."} | message)
+    at = datetime(2026, 3, 1, tzinfo=UTC)
+    return event_of(Waiting(id=1, room="!r", message=said, made_at=at, rewrites_event=rewrites))
+
+
+PLAIN = {"msgtype": "m.notice", "body": "Two spoons.", "m.mentions": {}}
+
+
+@pytest.mark.parametrize(
+    ("made", "kind", "expected"),
+    [
+        # "Reactions": m.annotation with the target and the key.
+        (
+            content(kind="reaction", body="✅", to_event="$e"),
+            "m.reaction",
+            {"m.relates_to": {"rel_type": "m.annotation", "event_id": "$e", "key": "✅"}},
+        ),
+        # "Rich replies": no fallback since 1.13.
+        (
+            content(to_event="$e"),
+            "m.room.message",
+            PLAIN | {"m.relates_to": {"m.in_reply_to": {"event_id": "$e"}}},
+        ),
+        (content(kind="greeting"), "m.room.message", PLAIN),
+        # "Threading": a real reply within a thread is not falling back.
+        (
+            content(to_event="$e", thread="$root"),
+            "m.room.message",
+            PLAIN
+            | {
+                "m.relates_to": {
+                    "rel_type": "m.thread",
+                    "event_id": "$root",
+                    "is_falling_back": False,
+                    "m.in_reply_to": {"event_id": "$e"},
+                }
+            },
+        ),
+        # "Event replacements": the new content whole, and a fallback marked with "* ".
+        (
+            content(rewrites="$answer", to_event="$e"),
+            "m.room.message",
+            PLAIN
+            | {
+                "body": "* Two spoons.",
+                "m.new_content": PLAIN,
+                "m.relates_to": {"rel_type": "m.replace", "event_id": "$answer"},
+            },
+        ),
+        # "m.notice" and push rules: what is to reach a person is no notice.
+        (
+            content(kind="digest", mentions=("@ines:x",)),
+            "m.room.message",
+            PLAIN | {"msgtype": "m.text", "m.mentions": {"user_ids": ["@ines:x"]}},
+        ),
+    ],
+    ids=["mark", "reply", "greeting", "in a thread", "edit", "reminder"],
+)
+def test_written_as_specified(
+    made: tuple[str, dict[str, Any]], kind: str, expected: dict[str, Any]
+) -> None:
+    assert made == (kind, expected)
+
+
+def test_what_people_wrote_is_escaped() -> None:
+    _, made = content(body='<b onclick="x">Rosemary</b> & co\nis full.')
+    assert made["body"] == '<b onclick="x">Rosemary</b> & co\nis full.'
+    assert made["formatted_body"] == (
+        '&lt;b onclick="x"&gt;Rosemary&lt;/b&gt; &amp; co<br>is full.'
+    )
+
+
+def test_an_edit_pings_nobody_a_second_time() -> None:
+    _, made = content(rewrites="$answer", mentions=("@ines:x",))
+    assert made["m.mentions"] == {}
+    assert made["m.new_content"]["m.mentions"] == {"user_ids": ["@ines:x"]}
