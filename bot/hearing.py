@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn
@@ -22,6 +22,9 @@ YES_MARKS = frozenset("👍✅👌")
 NO_MARKS = frozenset("👎❌")
 VARIANT = "\ufe0f"
 """Asks for the coloured form of a sign; it says nothing."""
+
+QUESTION_STANDS = timedelta(days=1)
+"""How long a bare answer is taken for one to a question of ours."""
 
 SKIN_TONES = "🏻🏼🏽🏾🏿"
 
@@ -82,6 +85,8 @@ class Hearing:
             else await self.book.question(turn.sender)
         )
         if question is None or question.sender != turn.sender:
+            return False
+        if said.at - question.asked_at > QUESTION_STANDS:
             return False
         acts = await unsure.settled(said.body, question, self.book)
         if acts is None:
