@@ -21,7 +21,7 @@ _GREEN = words_in(
     "hydrangea hydrangeas vines vine shrubs bamboo curry neem guava citrus fence shed wall arch trellis"
 )
 _UNDER = words_in("under beneath below underneath beside behind near")
-_SURELY = frozenset({"bury", "berry", "trench", "inter"})
+_SURELY = frozenset({"bury", "berry", "trench", "inter", "enterrar", "vergraben"})
 _DIGGING = frozenset({"dig", "dig in", "fork", "turn", "lay", "plant"})
 _OTHER_THINGS = words_in(
     "cat dog hamster goldfish rabbit grandad granny uncle aunt face head treasure papaw papa grandma guinea "
@@ -29,8 +29,8 @@ _OTHER_THINGS = words_in(
     "father mother dad mum mam parrot capsule past differences"
 )
 _PLACE = words_in("in into under beneath below by near along beside behind next at on over underneath "
-                  "between against round around among amongst where")  # fmt: skip
-_SKIPPED = words_in("the a my our to of an under in at where")
+                  "between against round around among amongst where en im")  # fmt: skip
+_SKIPPED = words_in("el la los las der den dem the a my our to of an under in at where")
 _PLACE_ENDS = words_in(", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this "
                        "which covered me my it before after while when now for as lol n i we will are is "
                        "about roughly like used go went goes were")  # fmt: skip

@@ -136,6 +136,31 @@ def _completed(groups: list[Group]) -> list[Group]:
 
 
 def _completes(last: Group, group: Group) -> bool:
+    """Whether a fragment only says the amount, the bin or the things of the report before it."""
+    if (
+        group.verb is not None
+        or group.sense != "none"
+        or group.days
+        or len(group.norms) > _FRAGMENT
+    ):
+        return _adds_amount(last, group)
+    if last.sense not in ("did", "none"):
+        return False
+    if group.bins and not group.measured() and not group.items:
+        return (
+            last.verb is None and bool(last.measured()) and not last.bins and len(group.norms) <= 5
+        )
+    if group.items and not group.measured() and not group.bins:
+        plain = bool(last.bins or last.measured()) and all(i.generic for i in last.items)
+        return plain and bool(last.measured()) and all(not i.absent for i in group.items[:1])
+    return _adds_amount(last, group)
+
+
+_FRAGMENT = 9
+"""Words in a sentence that only completes the one before it."""
+
+
+def _adds_amount(last: Group, group: Group) -> bool:
     bare = group.verb is None and group.sense == "none" and not group.bins and not group.days
     if not bare or not group.measured() or last.measured():
         return False

@@ -11,7 +11,7 @@ from handlers.reading.told import bin_of, day_of, is_ahead, member_of
 from handlers.reading.vocabulary import words_in
 
 _STRONG = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
-                     "syphon", "tap", "bleed", "decant", "take off"})  # fmt: skip
+                     "syphon", "tap", "bleed", "drenar", "na drain", "sacar", "ablassen", "decant", "take off"})  # fmt: skip
 _OTHER_LIQUIDS = words_in(
     "pasta rice beans chickpeas tuna radiator radiators boiler tank pond pool bath sink battery "
     "wallet account swamp field pipes pipe gutter gutters water-butt beer beers ale lager darts pub "
@@ -107,6 +107,8 @@ def _taken(groups: Sequence[Group], k: int) -> str | None:
         return "liquid was taken"
     if k > 0 and _at_the_tap(groups[k - 1]) and not group.solids() and groups[k - 1].sense == "did":
         return "the tap was opened"
+    if verb_plain(group) == "run" and _at_the_tap(group) and group.bins:
+        return "the tap ran"
     if _at_the_tap(group) and group.bins and not group.solids():
         return "the tray was emptied"
     before = k > 0 and groups[k - 1].verb is not None and (
@@ -115,6 +117,11 @@ def _taken(groups: Sequence[Group], k: int) -> str | None:
     if before and not group.solids() and not group.bins:
         return "the liquid that was drained"
     return None
+
+
+def verb_plain(group: Group) -> str:
+    """The plain form of the group's verb, or nothing."""
+    return "" if group.verb is None else group.verb.verb.plain
 
 
 def _at_the_tap(group: Group) -> bool:

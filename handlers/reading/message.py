@@ -30,7 +30,7 @@ _OTHER_BRAN = words_in(
     "pack position stick sticks course job salad sourdough"
 )
 LIQUID = words_in(
-    "juice tea liquid leachate liquor runoff drainings jus juices juguito fluid jugo saft lixiviado brew "
+    "juice tea liquid leachate liquor runoff drainings jus juices juguito fluid jugo saft lixiviado liquido drain's brew "
     "leachates effluent seepage drippings goo elixir juicy leachat liquids liqid juise leechate"
 )
 
@@ -127,8 +127,10 @@ def read_message(text: str, context: Context) -> Message:
     sentences = sentences_of(words, held)
     names = frozenset(norms[i] for m in members for i in range(m.start, m.end))
     verbs = verbs_of(words, marks, _indexes(bins) | taken_by_days | _indexes(amounts))
+    hedged = _indexes(m for m in marks if m.tag == "hedge")
+    verbs = [v for v in verbs if v.start not in hedged]
     over = _indexes(d for d in days if d.past == d.future and d.past < at.date())
-    clauses = clauses_of(words, sentences, verbs, held, names, over)
+    clauses = clauses_of(words, sentences, verbs, held | hedged, names, over, hedged)
     _set_quoted_aside(norms, clauses)
     return Message(
         context, at.date(), words, norms, marks, bins, members,

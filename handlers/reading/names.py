@@ -90,7 +90,9 @@ PLAIN_FOLLOWERS = words_in(
     "first second next earlier lately overnight weighs weighed weighing measured contents starting "
     "have sorted turn turns week round whenever anytime be's fermented ferment right straight"
 )
-_INTO = words_in("in into to from off of inside onto for at via em im ins en al aus into's del")
+_INTO = words_in(
+    "sa dans na in into to from off of inside onto for at via em im ins en al aus into's del"
+)
 
 
 @lru_cache(maxsize=64)

@@ -31,7 +31,7 @@ _NOT_OPENED = words_in(
 _SMALLEST = 2.0
 """Litres; a smaller volume beside a new bin is what went in, not its size."""
 _NEW = re.compile(
-    r"\bnew (?:\S+ ){0,2}(?:bin|bucket|pail|one|tub|caddy|drum|barrel)\b|\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
+    r"\b(?:new|fresh) (?:\S+ ){0,2}(?:bin|balde|cubeta|bucket|pail|one|tub|caddy|drum|barrel)\b|\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
 )
 _IN_USE = re.compile(
     r"\bqbin (?:is |'s |now |officially |has |all |just |been )+(?:up and running|live|open for business|in use|in service|"

@@ -8,10 +8,10 @@ from handlers.reading.groups import Group, sentence_text
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
 from handlers.reading.vocabulary import words_in
 
-_SURELY = frozenset({"seal", "seel", "seal up"})
+_SURELY = frozenset({"seal", "seel", "seal up", "sellar"})
 _SEALING = _SURELY | {
     "close", "shut", "close up", "close off", "shut up", "cap", "lid", "tape", "tape up", "lock",
-    "clamp", "button up", "snap shut",
+    "clamp", "button up", "snap shut", "sellar", "cerrar", "fechar", "schliessen",
 }  # fmt: skip
 _OTHER_THINGS = words_in(
     "deal windows window door doors lips fate envelope letter gate shop office bath shower grout "

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Literal
 
-from handlers.reading.vocabulary import VerbForm, words_in
+from handlers.reading.vocabulary import VerbForm, verb_words, words_in
 
 Sense = Literal["did", "will", "not", "if", "ask", "said", "order", "habit", "you", "none"]
 """`did` it happened; `will` it is planned, wished or due; `not` it did not happen; `if` it is only
@@ -192,7 +192,7 @@ _AUX = words_in(
 )
 _ASKERS = words_in("anyone anybody someone any")
 _SKIP = words_in(
-    "and but so then ok okay hey hi hello oh um er also bot please pls sorry well right quick question "
+    "· and but so then ok okay hey hi hello oh um er also bot please pls sorry well right quick question "
     "just wait morning evening afternoon folks all guys everyone team q , . : ! - ☺ \n @ and no yes "
     "yo ah hmm hm erm actually btw anyway oi dear ay ayuda y e ( \" ' lads ladies friends namaste hola "
     "ciao eh neighbours neighbors yeah now but tho"
@@ -294,7 +294,11 @@ _KNOWN_HOW = words_in("know knows knew see sees saw tell tells shows of about on
 
 
 def _wh_asks(first: str, after: str, marked: bool) -> bool:
-    if first == "what" and after in ("a", "an") and not marked:
+    if not marked and first == "what" and after in _NOT_ASKED:
+        return False
+    if not marked and first == "how" and after not in _HOW:
+        return False
+    if not marked and first == "why" and after in ("not",):
         return False
     if first in ("when", "where", "which", "who") and not marked:
         return (
@@ -303,6 +307,11 @@ def _wh_asks(first: str, after: str, marked: bool) -> bool:
             or (first == "who" and (after not in ("'s",)))
         )
     return True
+
+
+_NOT_ASKED = words_in("a an with i we you he she they it my the our lovely fun great joy")
+_HOW = words_in("much many full long deep do does did to is are can often big come would should about strong hot "
+                "soon far bad close heavy 's old late wide thick we i high low hard will could am has have often")  # fmt: skip
 
 
 def _inverted(first: str, after: str) -> bool:
@@ -321,7 +330,22 @@ def _inverted(first: str, after: str) -> bool:
             "this",
             "we",
         )
-    return after not in ("be", "not", "have", ",", "", ".") or after in _SUBJECT_LIKE
+    if after in _SUBJECT_LIKE:
+        return True
+    if first in ("is", "are", "isnt", "arent", "am", "se"):
+        return after.isalpha() and after not in _NO_SUBJECTS and after not in verb_words()
+    return (
+        after.isalpha()
+        and after not in _NO_SUBJECTS
+        and after not in verb_words()
+        and len(after) > 2
+    )
+
+
+_NO_SUBJECTS = words_in("be not have barely hardly only never just also easily probably well confirm report "
+                        "mention someone's now still in on at to from of with for good great ok okay nice "
+                        "getting going full and but so really very quite too up down out done then "
+                        "well again sealed drained buried closed confirm vouch safely")  # fmt: skip
 
 
 def _asks_within(norms: Sequence[str]) -> bool:

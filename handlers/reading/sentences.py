@@ -155,10 +155,11 @@ class _Cutter:
         held: frozenset[int],
         names: frozenset[str],
         behind: frozenset[int],
+        hedged: frozenset[int],
     ) -> None:
         self.words = words
         self.behind = behind
-        self.norms = [w.norm for w in words]
+        self.norms = ["·" if i in hedged else w.norm for i, w in enumerate(words)]
         self.verbs = verbs
         self.held = held
         self.names = names
@@ -287,10 +288,11 @@ def clauses_of(
     held: frozenset[int],
     names: frozenset[str],
     behind: frozenset[int],
+    hedged: frozenset[int],
 ) -> list[Clause]:
     """All clauses in order; a joint inside a word of `held` (amounts, dates, names) cuts nothing.
 
-    `behind` are the words of days that are over.
+    `behind` are the words of days that are over, `hedged` those that leave the sense as it is.
     """
-    cutter = _Cutter(words, verbs, held, names, behind)
+    cutter = _Cutter(words, verbs, held, names, behind, hedged)
     return [c for k, s in enumerate(sentences) for c in cutter.cut(s, k)]

@@ -46,9 +46,24 @@ def day_of(groups: Sequence[Group], k: int) -> date:
 def said_day(group: Group) -> Day | None:
     """The day that the group's own words give, if any."""
     for day in group.days:
-        if not day.aside:
+        if not day.aside and _tells_when(group, day):
             return day
     return None
+
+
+def _tells_when(group: Group, day: Day) -> bool:
+    """Whether a day dates the deed: it stands beside the verb, before it, or alone in its clause."""
+    clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
+    if clause is None or group.verb is None or clause.start <= group.verb.start:
+        return True
+    norms = group.message.norms
+    other = clause.end - clause.start - (day.end - day.start)
+    return other <= 3 and _MEETING.isdisjoint(norms[clause.start : clause.end])
+
+
+_MEETING = words_in(
+    "see back ready due until till meet return open party by then visit again home away"
+)
 
 
 def is_ahead(group: Group) -> bool:

@@ -207,7 +207,12 @@ def _totals(q: Question) -> bool:
         return q.craft() or q.has(_WEIGHT | {"our", "till", "so", "year", "month", "far"})
     if re.search(r"\bhow are we doing\b|\bhow is the group doing\b", q.text) and q.has(_WEIGHT):
         return True
-    many = any(p in q.text for p in ("how much", "how many", "what weight", "how heavy"))
+    through = re.search(r"\bwhat (?:have|did) we\b", q.text) and q.has(
+        frozenset({"kilos", "kg", "pounds", "lbs"})
+    )
+    many = bool(through) or any(
+        p in q.text for p in ("how much", "how many", "what weight", "how heavy")
+    )
     done = re.search(r"\b(?:have|did|has|had) (?:we|i|you|everyone|everybody|\w+)\b|\bwe (?:have|made|put|saved|done|collected|together)\b"
                      r"|\bhas been\b|\bso far\b|\btill (?:now|date)\b|\bthis (?:year|month)\b", q.text)  # fmt: skip
     about = q.to_bot or q.craft() or q.has(_WEIGHT)
@@ -249,7 +254,7 @@ def _bin(q: Question) -> bool:
         return True
     said = ("in it", "how is", "how 's", "how much is in", "how much in", "what is in", "what went in", "what 's in",
             "where are we", "where is", "more can", "more will", "more does", "take any more", "any more in", "what has gone",
-            "going on with", "last went", "last fed", "went into", "how far", "news on", "up with")  # fmt: skip
+            "going on with", "have room", "has room", "got room", "room for", "last went", "last fed", "went into", "how far", "news on", "up with")  # fmt: skip
     if any(p in q.text for p in said) and not (_food_question(q) and "how" not in q.words):
         return True
     return q.to_bot and len(q.words) <= 5

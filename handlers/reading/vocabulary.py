@@ -131,6 +131,11 @@ def _verbs() -> dict[str, VerbForm]:
     return found
 
 
+def _hedges() -> Iterator[Entry]:
+    for line in _lines("hedges.txt"):
+        yield from ((phrase.strip(), "hedge", None) for phrase in line.split(",") if phrase.strip())
+
+
 def _signs() -> Iterator[Entry]:
     for line in _lines("signs.txt"):
         sign, where, phrases = (part.strip() for part in line.split("|"))
@@ -141,12 +146,14 @@ def _signs() -> Iterator[Entry]:
 
 @cache
 def vocabulary() -> Phrasebook:
-    """All word lists as one book; tags: food, head, verb, sign-plain, sign-smell, sign-bin."""
+    """All word lists as one book; tags: food, head, verb, hedge, sign-plain, sign-smell,
+    sign-bin."""
     foods = _foods() | _dishes()
     entries: list[Entry] = [(phrase, "food", food) for phrase, food in foods.items()]
     entries += [(phrase, "head", head) for phrase, head in _heads().items()]
     entries += [(phrase, "verb", verb) for phrase, verb in _verbs().items()]
     entries += _signs()
+    entries += _hedges()
     return Phrasebook(entries)
 
 

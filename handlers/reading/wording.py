@@ -44,6 +44,9 @@ _AND_NO_MORE = (
 
 RETRACTING = _patterns(
     r"\b(?:ignore|disregard) (?:me|that|the last|my last)\b.{0,25}\b(?:wrong|other|meant for|mistake|another)\b",
+    r"\btake no notice of (?:that|my|the)\b",
+    r"\b(?:can|could|please) (?:that|it|this) (?:be )?(?:wiped|deleted|removed|cancelled|taken off|struck)\b",
+    r"\b(?:please |kindly |pls )?(?:cancel|delete|remove|ignore|undo) (?:my|the|that) (?:last |previous |earlier )?(?:message|entry|record|log|post|one)\b",
     r"^(?:that|the|my) (?:last|previous) (?:one|entry|message|record|log)?(?: is| 's| was)? (?:wrong|a mistake|not right|rubbish|an error)\b",
     r"\b(?:wrong|other|different) (?:chat|group|room|thread)\b.{0,20}\b(?:sorry|ignore|delete|oops)|\b(?:oops|sorry|ignore)\b.{0,30}\b(?:wrong|other|different) (?:chat|group|room|thread)\b",
     _START + r"(?:scratch|strike|delete|undo|remove|cancel|disregard|erase|scrub|withdraw|void|"
@@ -77,6 +80,8 @@ PUTTING_RIGHT = _patterns(
     r"\bmy (?:last|previous)(?: \S+)? (?:was|should)\b",
     r"\bwrong (?:bin|bucket|amount|number|one|weight|day|date)\b.{0,20}(?:qbin|\d)",
     r"\btypo\b",
+    r"^(?:that|the|my|this) (?:drain|layer|amount|weight|draining|entry|figure|number|one|last one|last) (?:was|should|is) ",
+    r"^(?:it|that) was \w+(?: \w+)? not \w+\b",
     r"^(?:(?:actually|sorry|oops|no|wait|,|and|so|ok|um|well) )*(?:it|that)(?: one)? was (?:actually )?qmember\b(?! who (?:said|told))",
     r"\bthat should (?:say|read|be)\b",
     r"\b(?:it|that) was (?:actually|really|only|in fact|more like)\b",
@@ -108,19 +113,22 @@ LATER = _patterns(
 DONE_BARE = _patterns(
     r"^(?:(?:yes|yep|ok|i|we|just|already|all) )*(?:did|done|sorted) (?:(?:it|that|this|them) )?(?:qday|earlier|already|before work|first thing|just now)$",
     r"^(?:(?:yes|yep|yeah|ok|aye|all) )+(?:all )?(?:sorted|done)(?: bot| thanks| now)?$",
-    r"^(?:(?:ok|okay|yes|yep|yeah|yup|right|its|it is|it 's|all|that is|thats|that 's|both|ya|ta|just|now|is) )*"
-    r"(?:done|sorted|finished|completed|quedo|ya quedo|did it|i did it|have done it|listo|erledigt|did that|"
+    r"^(?:(?:ok|okay|yes|yep|yeah|yup|right|its|it is|it 's|all|that is|thats|that 's|both|ya|ta|just|now|is|esta) )*"
+    r"(?:done|sorted|finished|completed|ya esta|esta|quedo|ya quedo|did it|i did it|have done it|listo|erledigt|did that|"
     r"taken care of|hecho|tapos na|fertig|ho gaya|feito|ticked off|job done|mission accomplished|dusted)"
     r"(?: (?:bot|now|thanks|ta|cheers|today|already|just now|yesterday|it|that|last night|this morning|!|,|and dusted|boss|mate|"
     r"love|for today|sir|madam|po|na|yaar|hours ago|ages ago))*$",
 )
 DONE_OF_BIN = _patterns(
+    r"\bqbin 's (?:been )?(?:done|sorted|seen to)\b",
     r"qbin (?:one )?(?:is |'s |has been |is now |is all |all |now |also |already |was |got )*(?:done|sorted|dealt with|"
     r"taken care of|seen to|finished)\b(?! (?:when|with the|fermenting))",
     r"^(?:\S+ ){0,3}(?:done|did|sorted|finished)(?: with)? (?:the )?qbin(?: one)?$",
 )
 
 ACCEPTING = _patterns(
+    r"\bi (?:'d|would) (?:be glad of|love|like|be happy with|be happy to have) (?:the )?qbin\b",
+    r"^(?:the )?qbin (?:i |we )(?:can|will|could) (?:take|have|keep|host)\b",
     r"\b(?:i (?:will|can|ll|would love to|'d love to|could|shall|am happy to|am glad to|happily)|ill) (?:happily |gladly |definitely |"
     r"defo |certainly |also |totally )*(?:take|have|host|mind|keep|look after|do|collect|grab|adopt|babysit|get) "
     r"(?:it|this|that|qbin|the qbin|my turn|the turn|this week|next week|over|on qbin|her|him|care of it|"
@@ -146,6 +154,9 @@ ACCEPTING_BARE = _patterns(
 DECLINING = _patterns(
     r"^(?:sorry |, |no |i |we )*(?:cant|cannot|wont)(?: do it| make it)? (?:this|next) (?:week|month|time|weekend|fortnight)\b",
     r"\bno can do\b",
+    r"\bno puedo\b|\bnao posso\b|\bich kann nicht\b",
+    r"^(?:this time |this week |sorry |,|i )*(?:cannot|cant)(?: (?:sorry|,|this time|this week|please))*$",
+    r"\b(?:no|not enough|havent (?:the )?|havent any) (?:room|space) for (?:the )?qbin\b",
     r"\b(?:cant|cannot|cant really|wont be able to|am not able to|unable to|not able to|can not|couldnt|wont) "
     r"(?:really |possibly |actually )?(?:take|have|host|mind|do|manage|keep|look after|accept|make|collect) (?:it|qbin|the qbin|that|"
     r"this|my turn|the turn|my week|this week|next week|on|one|another|over|the week|her|him|any)\b(?! (?:anymore|"
@@ -167,6 +178,9 @@ DECLINING_BARE = _patterns(
 )
 
 OFFERING = _patterns(
+    r"qmember (?:will|should|is going to|can|could|to) (?:be )?(?:taking|take|have|having|get|getting|mind|minding|host|hosting)(?: over)? (?:the )?qbin",
+    r"\b(?:like|want) qmember to (?:have|take|mind|host) (?:the )?qbin",
+    r"qmember (?:you|do you|would you)(?: want| like| fancy| take)+ (?:to have |to take )?(?:the )?qbin",
     r"\b(?:pass|passing|passed|hand|handing|handed|give|giving|gave|offer|offering|offered|transfer|transferring|"
     r"leave|leaving|bring|bringing|send|sending|moving|move|drop|dropping|turn|turning) (?:over |on |along )?(?:the |my )?qbin "
     r"(?:on |over |along |off |back |round )?(?:to|with|for) (?:@ )?qmember",

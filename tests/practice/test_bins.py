@@ -43,6 +43,25 @@ def test_nonsense_is_refused() -> None:
         bins(rate_kg_week=0)
 
 
+def test_the_count_told_with_what_would_change_it() -> None:
+    # By hand: a quarter faster than 7 days is 5.25, (5.25 + 14) / 5.25 = 3.7; slower 8.75, 2.6.
+    found = bins(fill_days=7, ferment_days=14)
+    assert [(o.fill_days, o.bins) for o in found.sensitivity] == [(5.25, 4), (8.75, 3)]
+    assert "it would be 4" in found.lines[1]
+    # At 28 days two do, and at 21 and 35 as well: nothing to say.
+    assert not any("would be" in line for line in bins(fill_days=28).lines)
+
+
+def test_how_full_a_bin_is_after_settling() -> None:
+    # 14 kg at 0.70 kg/L are 20 L, settled by 15 % 17 L of a 20 L bin.
+    found = bins(fill_days=10, capacity_l=20, holds_kg=14)
+    assert found.filled_l == pytest.approx(17)
+    assert found.filled_share == pytest.approx(0.85)
+    assert "85% full" in found.lines[-1]
+    assert bins(fill_days=10, holds_kg=1000).filled_share == 1
+    assert found.capacity_kg == pytest.approx(14)
+
+
 @given(st.integers(1, 100), st.integers(0, 60))
 def test_there_are_enough_bins_and_none_too_many(fill: int, ferment: int) -> None:
     # Little's law: bins in use on average are days held over days between fills.

@@ -24,6 +24,22 @@ def test_fruit_and_vegetables_give_more_than_rice_and_meat() -> None:
         assert liquid(10, {dry: 1.0}).expected_l < 0.1
 
 
+@pytest.mark.parametrize(
+    ("drained_l", "word"), [(0.0, "little"), (0.1, "little"), (0.5, "usual"), (1.2, "much")]
+)
+def test_what_was_drained_is_held_against_it(drained_l: float, word: str) -> None:
+    # 10 kg of fruit and vegetables: about 0.6 L, and no more than 100 mL to the kilogram.
+    found = liquid(10, {"fruit": 0.5, "vegetable": 0.5}, drained_l=drained_l)
+    assert found.drained == word
+    assert len(found.lines) == 2
+
+
+def test_dry_scraps_give_none_and_nobody_wonders() -> None:
+    assert liquid(10, {"grain": 1.0}, drained_l=0).drained == "usual"
+    with pytest.raises(Refused, match="came off"):
+        liquid(10, drained_l=-1)
+
+
 def test_no_scraps_no_answer() -> None:
     with pytest.raises(Refused):
         liquid(0)

@@ -20,6 +20,7 @@ from handlers.practice.units import (
 # are tested against their definitions below.
 PINT_NAMES: Mapping[str, str] = {
     "litre": "liter",
+    "hectolitre": "hectoliter",
     "decilitre": "deciliter",
     "centilitre": "centiliter",
     "millilitre": "milliliter",
@@ -50,6 +51,7 @@ PINT_NAMES: Mapping[str, str] = {
     "stone": "stone",
     "us_ton": "short_ton",
     "metre": "meter",
+    "kilometre": "kilometer",
     "decimetre": "decimeter",
     "centimetre": "centimeter",
     "millimetre": "millimeter",
@@ -57,6 +59,7 @@ PINT_NAMES: Mapping[str, str] = {
     "foot": "foot",
     "yard": "yard",
     "square_metre": "meter**2",
+    "square_kilometre": "kilometer**2",
     "square_centimetre": "centimeter**2",
     "square_inch": "inch**2",
     "square_foot": "foot**2",
@@ -108,6 +111,7 @@ DEFINITIONS = [
     ("australian_tablespoon", LITRES, 0.020),
     ("metric_teaspoon", LITRES, 0.005),
     ("metric_tablespoon", LITRES, 0.015),
+    ("dessertspoon", LITRES, 0.010),
     # Five eighths of an imperial fluid ounce, and a third of that.
     ("imperial_tablespoon", LITRES, 0.0284130625 * 5 / 8),
     ("imperial_teaspoon", LITRES, 0.0284130625 * 5 / 24),
