@@ -128,11 +128,10 @@ async def choose(
     turn: Turn,
     *,
     stages: Collection[Stage] = AT_WORK,
-    make: bool = False,
 ) -> str | None:
     """The bin that was named or must be meant; None where a person would have to ask.
 
-    `stages` are those in which the act makes sense; with `make` a group without bins gets one.
+    `stages` are those in which the act makes sense. A group without bins gets its first one.
     """
     if said:
         known = await turn.book.bin(said)
@@ -143,7 +142,7 @@ async def choose(
             return entry.bin.name
     bins = await turn.book.bins()
     if not bins:
-        return FIRST_BIN if make else None
+        return FIRST_BIN
     if len(bins) == 1:
         return bins[0].name
     states = [await look_up(turn.book, bin, turn.today) for bin in bins]

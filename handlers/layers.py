@@ -27,7 +27,7 @@ UNMEASURED = (
 
 async def added(act: Layer, turn: Turn) -> Answer:
     """Scraps went into a bin."""
-    name = await choose(act.bin, turn, stages={"filling"}, make=True)
+    name = await choose(act.bin, turn, stages={"filling"})
     bin = await turn.book.bin(name) if name else None
     state = await look_up(turn.book, bin, turn.today) if bin else None
     facts = Facts(

@@ -103,7 +103,9 @@ def _step(run: Run, entry: Line, on: date) -> Run:
         case "observe":
             seen = tuple((on, sign) for sign in entry.facts.signs)
             celsius = entry.facts.celsius if entry.facts.celsius is not None else run.celsius
-            return replace(run, signs=run.signs + seen, celsius=celsius)
+            # Whoever found no liquid has opened the tap: that counts as draining.
+            drained = on if "no_liquid" in entry.facts.signs else run.last_drain
+            return replace(run, signs=run.signs + seen, celsius=celsius, last_drain=drained)
         case _:
             return run
 

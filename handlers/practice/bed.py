@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from handlers.practice.composition import Content, content
 from handlers.practice.days import PLANT, high_days, low_days
-from handlers.practice.figure import Figure, Reckoning, number, positive, within
+from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
 from handlers.practice.kinds import Shares
 from handlers.practice.units import KILOGRAMS, SQUARE_METRES
 
@@ -117,10 +117,13 @@ def bed(
     most = max(0.0, limit * area_m2 / _HECTARE / (percent / 100) - had_kg)
     usual = DRESSING.value * area_m2
     mass = min(usual, most) if mass_kg is None else mass_kg
-    within(mass, 0, 1e6, what="The ferment", unit="kg", advice="give what goes on this bed")
+    if mass_kg is not None:
+        positive(mass_kg, 1e6, what="The ferment", unit="kg", advice="give what goes on this bed")
+    soil = area_m2 * depth * SOIL_DENSITY.value
+    if mass + had_kg > soil:
+        raise Refused("That is more ferment than the bed has soil: check its area and the weights.")
     grams = (mass + had_kg) * percent * 10
     load = grams / 1000 / area_m2 * _HECTARE
-    soil = area_m2 * depth * SOIL_DENSITY.value
     before = f" + {number(had_kg)} kg it had" if had_kg else ""
     return Bed(
         area_m2=area_m2,

@@ -19,7 +19,7 @@ from handlers.practice.kinds import NAMES
 from handlers.practice.liquid import liquid
 from handlers.practice.outlook import full_forecast
 from handlers.practice.prospect import prospect
-from handlers.practice.signs import signs_named
+from handlers.practice.signs import SIGNS, signs_named
 from handlers.practice.supply import supply
 from handlers.practice.trouble import trouble
 from handlers.practice.units import SYSTEMS, System
@@ -76,15 +76,18 @@ def _spoon(values: Values) -> dose.Spoon:
 
 def _wetness(values: Values) -> float:
     said = (values.text("wetness") or "ordinary").lower()
+    if said not in WETNESS and not re.search(r"\d", said):
+        raise Refused("wetness is dry, ordinary, wet or soaking, or a share from 0 to 1.")
     return WETNESS[said] if said in WETNESS else values.share("wetness") or 0.0
 
 
 def _in_trouble(values: Values) -> bool:
     """Yes or no, or the signs of it."""
     said = values.text("trouble") or "no"
-    if said.lower() in {"none", "no", "yes"} or not re.search("[a-z]{3}", said.lower()):
-        return said.lower() != "none" and values.yes("trouble")
-    return trouble(signs_named(said)).verdict != "good"
+    signs = set(signs_named(said))
+    if signs and signs <= set(SIGNS):
+        return trouble(signs).verdict != "good"
+    return said.lower() != "none" and values.yes("trouble")
 
 
 def _dose(values: Values, choices: Choices) -> Reckoning:

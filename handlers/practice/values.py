@@ -121,7 +121,9 @@ class Values:
         if text is None:
             return default
         if text.lower() not in choices:
-            raise Refused(f"{name} is {listed(choices, 'or')}, not {quoted(text)}.")
+            raise Refused(
+                f"{name} is {listed(dict.fromkeys(choices.values()), 'or')}, not {quoted(text)}."
+            )
         return choices[text.lower()]
 
     def mass_of_scraps_kg(self) -> float | None:

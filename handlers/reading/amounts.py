@@ -348,7 +348,11 @@ class _Reader:
         vessel = self.vessel_at(at)
         if vessel is None or self.words[vessel.end : vessel.end + 1] == []:
             return None
-        return vessel if self.words[vessel.end].norm in ("of", "o", "full") else None
+        after = self.words[vessel.end].norm
+        before = self.words[at - 1] if at else None
+        alone = before is None or before.kind == "sign" or before.norm == "full"
+        goes = after in ("to", "into", "in") and alone
+        return vessel if after in ("of", "o", "full") or goes else None
 
     def stands_for_one(self, at: int, unit: Unit) -> bool:
         """ "Kilo in the shed", "per gallon of water": a unit without its number."""

@@ -111,11 +111,29 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
     if clause.verb is not None or clause.sense != "none" or clause.joint not in _ADDS:
         return False
     if last.sense in ("did", "none"):
-        return True
+        return not (_is_empty(last) and _stands_alone(message, clause))
     first = message.norms[clause.start : clause.start + 2]
     return not (
         first[:1] in (["it"], ["that"], ["they"], ["there"])
         and first[1:] in (["is"], ["'s"], ["was"], ["are"])
+    )
+
+
+_LOOSE = frozenset({"get", "do", "have", "come", "go", "make", "find", "run", "leave", "bring"})
+
+
+def _is_empty(last: Group) -> bool:
+    """Whether the group's verb is said of nothing that we know ("sorry, only getting to it now")."""
+    if last.verb is None or last.bins or last.measured() or last.items:
+        return False
+    return last.verb.verb.plain in _LOOSE or last.verb.verb.classes == frozenset({"other"})
+
+
+def _stands_alone(message: Message, clause: Clause) -> bool:
+    """Whether a clause tells both the bin and the amount."""
+    a, b = clause.start, clause.end
+    return any(a <= x.start < b for x in message.bins) and any(
+        a <= x.start < b and x.quantity in ("mass", "volume") for x in message.amounts
     )
 
 
@@ -194,7 +212,7 @@ def _conflicts(last: Group, one: Group) -> bool:
     other_bin = bool(last.names() and one.names() and set(last.names()) != set(one.names()))
     told = [d for d in last.days if not d.aside]
     own = [d for d in one.days if not d.aside]
-    if one.norms[-1:] == ["out"] and last.measured():
+    if "out" in (one.norms[-1:] + last.norms[-1:]) and last.measured() and one.measured():
         return True
     other_day = bool(told and own and told[-1].past != own[0].past)
     return other_bin or other_day

@@ -155,6 +155,9 @@ def _new_name(group: Group) -> str | None:
     named = [b for b in group.bins if b.name is not None]
     if named:
         return named[0].name
+    greeted = _greeted(group)
+    if greeted:
+        return greeted
     generic = group.bins[0].end if group.bins else 0
     if generic and message.norms[generic : generic + 2] in (
         ["in", "the"],
@@ -165,6 +168,20 @@ def _new_name(group: Group) -> str | None:
     if group.verb is None:
         return _name_behind(group)
     return _name_from(message, group.verb.end, group.end, capital=True)
+
+
+def _greeted(group: Group) -> str | None:
+    """ "Say hello to Doris", "meet Doris"."""
+    message = group.message
+    sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(sentence.start, sentence.end - 1):
+        if message.norms[i] in ("meet", "introducing", "welcome") or message.norms[i : i + 2] == [
+            "hello",
+            "to",
+        ]:
+            at = i + 1 if message.norms[i] != "hello" else i + 2
+            return _name_from(message, at, sentence.end, capital=True)
+    return None
 
 
 def _name_behind(group: Group) -> str | None:

@@ -5,9 +5,11 @@ from datetime import date
 
 from handlers.reading.acts import Accept, Act, Amend, Decline, Done, Later, Offer, Retract, Set
 from handlers.reading.materials import makeup
+from handlers.reading.amounts import Amount
 from handlers.reading.days import Day
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
+from handlers.reading.numbers import digits_value
 from handlers.reading.scraps import amount_sum
 from handlers.reading.settings import setting_of
 from handlers.reading.told import is_sender
@@ -27,7 +29,7 @@ from handlers.reading.wording import (
 )
 
 _SORRY = words_in("sorry oops whoops correction wait actually typo soz meant mean perdon woops ooops oop "
-                  "apologies edit er erm lo fix mistake wrong no ugh nope misread")  # fmt: skip
+                  "apologies edit er erm lo fix mistake ugh misread")  # fmt: skip
 _SHORT = 16
 """Words in a correction or an answer; longer messages tell something new."""
 
@@ -94,6 +96,7 @@ def _amend(message: Message, _: str) -> Amend | None:
         return None
     kept = _not_denied(message)
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
+    amounts = amounts or _in_the_other_unit(message)
     mass, volume = amount_sum(amounts)
     bins = [b.name for b in message.bins if b.start in kept and b.name is not None]
     items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
@@ -119,6 +122,18 @@ def _amend(message: Message, _: str) -> Amend | None:
         rules=(rule,),
     )
     return None if act == Amend() else act
+
+
+def _in_the_other_unit(message: Message) -> list[Amount]:
+    """ "2.5 not 2 kg": the bare number has the unit of the one it corrects."""
+    words = message.words
+    for a in message.amounts:
+        at = a.start - 2
+        if a.quantity in ("mass", "volume") and at >= 0 and words[at + 1].norm == "not":
+            right, wrong = digits_value(words[at].norm), digits_value(words[a.start].norm)
+            if right is not None and wrong:
+                return [a._replace(value=a.value * right / wrong)]
+    return []
 
 
 def _addressed(message: Message, start: int, end: int) -> bool:
@@ -176,6 +191,8 @@ def _amount_not_another(message: Message) -> bool:
         if norm != "not" or i + 1 >= len(norms):
             continue
         number = message.words[i + 1].kind == "number"
+        if number and i and message.words[i - 1].kind == "number" and i <= 3:
+            return True
         before = any(
             a.quantity in ("mass", "volume") and i - 3 <= a.end <= i for a in message.amounts
         )

@@ -100,6 +100,8 @@ def pooled_layer(groups: Sequence[Group]) -> list[Layer]:
     named = {b.name for b in whole.bins if b.name is not None}
     if any(g.verb and message.norms[g.verb.start] in _NO_CARRYING for g in told):
         return []
+    if _is_gift(whole) or message.context.after_bot:
+        return []
     if len(named) != 1 or not scrap_amounts(whole) or not _went_in(whole) or _comes_out(whole):
         return []
     if _is_other_talk_of(message, whole) or is_ahead(whole) or _names_other_thing(whole):
@@ -308,6 +310,9 @@ def _bin_got(group: Group) -> bool:
 
 
 def _into_bin(group: Group, plain: str, said: bool) -> str | None:
+    room = all(b.place and not b.plain for b in group.bins)
+    if room and not (_is_goal(group) or _is_fed(group) or _lies_behind(group)):
+        return None
     if said:
         if _is_storage(group) or (plain in _NEEDS_BIN and not _enough(group)):
             return None
@@ -323,6 +328,30 @@ def _into_bin(group: Group, plain: str, said: bool) -> str | None:
     return None
 
 
+def _is_fed(group: Group) -> bool:
+    """Whether the bin stands right behind the verb ("fed the shed", "gave the shed 2 kg")."""
+    assert group.verb is not None
+    norms, at = group.message.norms, group.verb.end
+    return any(
+        b.start == at or (b.start == at + 1 and norms[at] in ("the", "our", "up"))
+        for b in group.bins
+    )
+
+
+def _lies_behind(group: Group) -> bool:
+    """Whether the bin is named in a clause of its own, as in a list ("added 2 kg, shed")."""
+    norms = group.message.norms
+    return any(
+        norms[max(0, b.start - 1) : b.start] in ([","], [":"], ["("], ["-"], [])
+        or norms[b.start - 2 : b.start] in ([",", "the"], ["on", "the"], ["at", "the"])
+        or norms[b.end : b.end + 1] == [":"]
+        or b.end == group.end
+        and norms[b.start - 1]
+        not in ("for", "the", "of", "from", "my", "near", "by", "behind", "outside")
+        for b in group.bins
+    )
+
+
 def _enough(group: Group) -> bool:
     """Whether a weak verb ("left 2 kg of peel in the shed") is borne out by scraps or a bin."""
     return bool(scrap_amounts(group)) or _has_scrap(group) or any(b.plain for b in group.bins)
@@ -334,11 +363,16 @@ def _lid(group: Group) -> bool:
     )
 
 
-def _is_storage(group: Group) -> bool:
-    """Food set down in a place that shares a bin's name ("left a loaf in the kitchen")."""
+def _is_gift(group: Group) -> bool:
+    """Food left for others to take."""
     sentence = group.message.sentences[group.clauses[0].sentence]
     gift = group.message.has(_HELP_YOURSELF, sentence.start, sentence.end)
-    if gift and not any(b.plain for b in group.bins):
+    return gift and not any(b.plain for b in group.bins)
+
+
+def _is_storage(group: Group) -> bool:
+    """Food set down in a place that shares a bin's name ("left a loaf in the kitchen")."""
+    if _is_gift(group):
         return True
     floor = not {"floor", "table", "door", "wall", "worktop", "counter", "steps"}.isdisjoint(
         group.norms
@@ -440,6 +474,9 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
         return _things_and_bin(group, present)
     if amounts and _has_scrap(group) and not _is_other_talk(group):
         return "an amount of scraps" if not _owned(group) else None
+    goes_in = group.norms[-1:] == ["in"] and any(g.bins for g in groups[:k])
+    if amounts and goes_in:
+        return "so much in"
     if amounts and present and _bin_is_near(groups, k) and not _is_other_talk(group):
         return "an amount for the bin named before"
     return None

@@ -232,7 +232,7 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
         ):
             return True
         return marked or _inverted(first, after)
-    if not marked and _how_within(norms, k):
+    if not marked and (_how_within(norms, k) or _is_that_so(norms, k)):
         return True
     if first in _ASKERS:
         return marked or after in ("know", "knows", "got", "have", "seen", "want", "else", "able")
@@ -289,6 +289,15 @@ def _how_within(norms: Sequence[str], k: int) -> bool:
     return False
 
 
+def _is_that_so(norms: Sequence[str], k: int) -> bool:
+    """ "The white stuff on top is that supposed to be there"."""
+    return any(
+        norms[i] == "is" and norms[i + 1] in ("that", "it", "this") and norms[i + 2] in _SUPPOSED
+        for i in range(k + 1, len(norms) - 2)
+    )
+
+
+_SUPPOSED = words_in("supposed normal ok okay bad right meant good fine alright safe gone ruined a")
 _KNOWN_HOW = words_in("know knows knew see sees saw tell tells shows of about on amazing matter is was forgot "
                       "forget learn learned learnt understand love like guess remember surprised depends and")  # fmt: skip
 
@@ -318,7 +327,7 @@ def _inverted(first: str, after: str) -> bool:
     if first in ("didnt", "isnt", "arent", "doesnt", "cant", "couldnt", "shouldnt", "wont", "wouldnt",
                  "hasnt", "havent", "do", "did", "have", "had", "has", "was", "will", "may", "might", "must"):  # fmt: skip
         return after in _SUBJECTS or after in (
-            "a",
+            *(("a",) if first in ("will", "was", "may", "might") else ()),
             "bran",
             "starter",
             "the",

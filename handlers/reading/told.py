@@ -54,7 +54,9 @@ def said_day(group: Group) -> Day | None:
 def _tells_when(group: Group, day: Day) -> bool:
     """Whether a day dates the deed: it stands beside the verb, before it, or alone in its clause."""
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
-    if clause is None or group.verb is None or clause.start <= group.verb.start:
+    if clause is None or group.verb is None or group.inherited is not None:
+        return True
+    if clause.start <= group.verb.start:
         return True
     norms = group.message.norms
     other = clause.end - clause.start - (day.end - day.start)

@@ -45,7 +45,9 @@ _MAY = (
     r"(?:ok|okay|all ?right|alright|allowed|safe|fine|can i|can we|can you|may i|may one|may we|should i|should we|"
     r"could i|could we|do i|do we|are we able|am i allowed|is it worth|possible)"
 )
-_MAY_PUT = re.compile(rf"\b{_MAY} (?:to |just |still |also )*{_PUT}\b")
+_MAY_PUT = re.compile(
+    rf"\b{_MAY} (?:to |just |still |also )*{_PUT}\b|\b(?:puedo|podemos|se puede|posso|kann ich) (?:echar|poner|meter|tirar|colocar|jogar)\b"
+)
 _GOES_IN = re.compile(
     r"\b(?:can|may|could|do|does|should|will)\b.{0,60}\b(?:go|goes|be put|be added) (?:in|into)\b|\bgoes? in (?:the |our |a )?(?:bin|bucket|pail)s?\b"
     r"|\b(?:do|does)\b.{0,50} count\b|\byes or no\b|\ba goer\b|\ballowed\b|\baccept(?:ed|able)?\b"

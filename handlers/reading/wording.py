@@ -116,7 +116,7 @@ DONE_BARE = _patterns(
     r"^(?:(?:ok|okay|yes|yep|yeah|yup|right|its|it is|it 's|all|that is|thats|that 's|both|ya|ta|just|now|is|esta) )*"
     r"(?:done|sorted|finished|completed|ya esta|esta|quedo|ya quedo|did it|i did it|have done it|listo|erledigt|did that|"
     r"taken care of|hecho|tapos na|fertig|ho gaya|feito|ticked off|job done|mission accomplished|dusted)"
-    r"(?: (?:bot|now|thanks|ta|cheers|today|already|just now|yesterday|it|that|last night|this morning|!|,|and dusted|boss|mate|"
+    r"(?: (?:qday|bot|now|thanks|ta|cheers|today|already|just now|yesterday|it|that|last night|this morning|!|,|and dusted|boss|mate|"
     r"love|for today|sir|madam|po|na|yaar|hours ago|ages ago))*$",
 )
 DONE_OF_BIN = _patterns(

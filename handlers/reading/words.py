@@ -43,6 +43,10 @@ _OPENED = {
     "finna": ("going", "to"), "tryna": ("trying", "to"), "outta": ("out", "of"),
     "lotta": ("lot", "of"), "coupla": ("couple", "of"), "inta": ("into",), "til": ("until",),
     "ain": ("aint",), "dunno": ("dont", "know"), "shoulda": ("should", "have"),
+    "int": ("in", "the"), "ont": ("on", "the"), "intae": ("into",), "intil": ("into",),
+    "oot": ("out",), "aff": ("off",), "fae": ("from",), "frae": ("from",), "wi": ("with",),
+    "doon": ("down",), "noo": ("now",), "wis": ("was",), "gied": ("gave",), "intu": ("into",),
+    "pittin": ("putting",), "addin": ("adding",), "drainin": ("draining",),
     "coulda": ("could", "have"), "woulda": ("would", "have"), "id": ("i", "'d"),
 }  # fmt: skip
 

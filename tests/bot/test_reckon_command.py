@@ -37,7 +37,7 @@ def test_the_answer_as_one_json_object(capsys: pytest.CaptureFixture[str]) -> No
 def test_why_prints_the_arithmetic_and_its_sources(capsys: pytest.CaptureFixture[str]) -> None:
     assert reckon("bed", "area=4x8ft", "--why") == 0
     shown = capsys.readouterr().out
-    assert "170 kg N/ha; published: Directive 91/676/EEC" in shown
+    assert "170 kg N/ha, published: Directive 91/676/EEC" in shown
 
 
 def test_words_without_a_name_belong_to_the_value_before(

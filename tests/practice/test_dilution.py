@@ -4,7 +4,15 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from handlers.practice.dilution import PARTS, USES, Use, dilute, parts_in, use_named
+from handlers.practice.dilution import (
+    PARTS,
+    USES,
+    Use,
+    dilute,
+    parts_in,
+    parts_said,
+    use_named,
+)
 from handlers.practice.figure import Refused
 from handlers.practice.units import LITRES
 
@@ -118,8 +126,67 @@ def test_a_spoon_to_the_gallon_is_told_kindly_and_truly() -> None:
     assert len(dilute(water_l=9, parts=100).lines) == 1
 
 
+def test_a_ratio_that_a_mix_is_not_is_put_right_kindly() -> None:
+    # NIST HB 44: 256 tablespoons to the US gallon; 1:100 takes 2.56 of them.
+    found = dilute(liquid_ml=US_SPOON, water_l=LITRES["us_gallon"], parts=100)
+    assert found.parts == pytest.approx(256)
+    assert "often called 1:100, but it is 1:256" in found.lines[1]
+    assert "2½ US tablespoons" in found.lines[1]
+    assert len(dilute(liquid_ml=100, water_l=10, parts=100).lines) == 1
+    undiluted = dilute(liquid_ml=500, water_l=0, parts=0)
+    assert undiluted.parts == 0
+    assert "but it is 1:9" in dilute(liquid_ml=100, water_l=0.9, parts=0).lines[2]
+
+
+def test_in_a_strong_mix_the_other_reading_is_named() -> None:
+    # By definition: 1 part to 3 parts of water is 1 in 4 of the mix.
+    found = dilute(water_l=3, parts=3)
+    assert found.one_in == pytest.approx(4)
+    assert "some call it 1:4" in found.lines[1]
+    assert not any("some call it" in line for line in dilute(water_l=3, parts=100).lines)
+
+
+def test_liquid_on_hand_is_enough_for_so_many_cans() -> None:
+    # 250 mL at 1:100 make 25.25 L, 2.8 cans of 9 L.
+    found = dilute(liquid_ml=250)
+    assert found.cans == pytest.approx(25.25 / 9)
+    assert "2.8 cans" in found.lines[-1]
+
+
+@pytest.mark.parametrize(
+    ("said", "parts"),
+    [
+        ("100", 100),
+        ("1:100", 100),
+        ("1 to 100", 100),
+        ("1/100", 100),
+        ("100:1", 100),
+        ("100 to 1", 100),
+        ("1 part to 100", 100),
+        ("1 part to 100 parts of water", 100),
+        ("100 parts", 100),
+        ("1:1", 1),
+        ("1 in 100", 99),
+    ],
+)
+def test_ratios_as_they_are_said(said: str, parts: float) -> None:
+    assert parts_said(said) == pytest.approx(parts)
+
+
+@pytest.mark.parametrize("said", ["", "1:0 of", "a bit", "1:", "1 in", "1:1:1"])
+def test_what_is_no_ratio_is_refused(said: str) -> None:
+    with pytest.raises(Refused):
+        parts_said(said)
+
+
+def test_a_group_may_take_its_own_ratio_for_beds() -> None:
+    # A South African supplier says 1:300.
+    assert dilute(water_l=9, bed_parts=300).parts == pytest.approx(300)
+    assert dilute(water_l=9, bed_parts=300, use="pot").parts == pytest.approx(500)
+
+
 def test_a_strong_mix_is_pointed_out() -> None:
-    assert "stronger than the usual 1:100" in dilute(liquid_ml=100, water_l=1).lines[1]
+    assert "stronger than the usual 1:100" in dilute(liquid_ml=100, water_l=2).lines[1]
     assert "stronger than the usual 1:500" in dilute(liquid_ml=9, water_l=1, use="leaf").lines[1]
 
 
@@ -136,7 +203,6 @@ def test_a_strong_mix_is_pointed_out() -> None:
         {"water_l": 1.0, "parts": -1.0},
         {"water_l": 1.0, "parts": 1e9},
         {"water_l": float("nan"), "parts": 100.0},
-        {"liquid_ml": 100.0, "water_l": 10.0, "parts": 300.0},
         {"liquid_ml": 100.0, "water_l": 10.0, "total_l": 12.0},
         {"liquid_ml": 2000.0, "total_l": 1.0},
         {"water_l": 2.0, "total_l": 2.0},

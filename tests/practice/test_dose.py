@@ -17,7 +17,7 @@ from handlers.practice.dose import (
     dose,
 )
 from handlers.practice.figure import Refused
-from handlers.practice.first_bed import first_bed
+from handlers.practice.first_bed import first_bed, with_bed
 from handlers.practice.kinds import RICH, Kind, Shares
 from handlers.practice.units import KILOGRAMS, LITRES
 
@@ -29,9 +29,9 @@ rich_kinds = st.sampled_from(sorted(RICH))
 @pytest.mark.parametrize("depth_cm", [5.0, 6.0, 6.25, 7.0, 7.5])
 @pytest.mark.parametrize("tablespoon", ["metric", "us"])
 def test_a_taught_layer_gets_two_to_three_spoons(depth_cm: float, tablespoon: Spoon) -> None:
-    # As it is taught to household groups: 2 to 3 level tablespoons on a layer of 5 to 7.5 cm in
-    # an ordinary bucket (30 cm across, as a US pail of 5 gal is about 12 in).
-    volume_l = pi * 15**2 * depth_cm / 1000
+    # Common practice: 2 to 3 level tablespoons on a layer of 5 to 7.5 cm in an ordinary household
+    # bucket (29 cm across inside, as a pail of 5 US gal is about 12 in outside).
+    volume_l = pi * 14.5**2 * depth_cm / 1000
     assert 1.95 <= dose(volume_l=volume_l, tablespoon=tablespoon).tablespoons <= 3.05
 
 
@@ -197,3 +197,32 @@ def test_the_first_bed_is_a_layers_dose_and_grows_with_the_floor() -> None:
     assert "floor" in found.lines[0]
     with pytest.raises(Refused):
         first_bed(capacity_l=0)
+
+
+def test_a_dose_is_the_sum_of_its_parts() -> None:
+    plain = dose(volume_l=4)
+    assert [part.part for part in plain.parts] == ["plain"]
+    found = dose(volume_l=4, materials=MEATY, trouble=True)
+    # 0.7 of it rich doubles 0.7 of the plain dose; trouble adds half of that.
+    usual = plain.starter_ml
+    assert [part.ml for part in found.parts] == pytest.approx(
+        [usual, 0.7 * usual, 0.5 * 1.7 * usual]
+    )
+    for habit in ("spoon", "weight"):
+        for kg in (0.01, 2.0):
+            made = dose(
+                mass_kg=kg,
+                materials=MEATY,
+                wetness=0.8,
+                habit="weight" if habit == "weight" else "spoon",
+            )
+            assert sum(part.ml for part in made.parts) == pytest.approx(made.starter_ml, rel=1e-9)
+
+
+def test_the_first_layer_of_an_empty_bin_lies_on_its_bed() -> None:
+    layer = dose(volume_l=4)
+    found = with_bed(layer, 20)
+    assert found.starter_ml == layer.starter_ml
+    assert found.first_bed_ml == first_bed(capacity_l=20).starter_ml
+    assert "floor" in found.lines[0]
+    assert found.lines[1] == layer.lines[0]

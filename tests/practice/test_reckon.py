@@ -45,7 +45,7 @@ FIELDS = {
     "carbon": {"moisture", "cn", "nitrogen_share"},
     "bins": {"bins", "fill_days"},
     "liquid": {"expected_l", "low_l", "high_l"},
-    "outlook": {"full_on", "earliest", "latest", "filled_share"},
+    "outlook": {"full_on", "full_from", "full_to", "filled_share"},
     "trouble": {"causes", "verdict"},
     "allowed": {"allowed", "reason"},
 }
@@ -153,7 +153,11 @@ def test_shares_over_the_whole_are_refused() -> None:
 @pytest.mark.parametrize(
     ("values", "millilitres"),
     [
-        ({"wetness": "wet"}, 1.5),
+        ({"wetness": "wet"}, 1.25),
+        ({"wetness": "soaking"}, 1.5),
+        ({"trouble": "rotten"}, 1.5),
+        ({"trouble": "white mould"}, 1.0),
+        ({"trouble": "none"}, 1.0),
         ({"wetness": "75%"}, 1.25),
         ({"wetness": "dry"}, 1.0),
         ({"trouble": "yes"}, 1.5),
@@ -172,7 +176,8 @@ def test_wet_scraps_and_trouble_raise_the_dose(values: dict[str, str], millilitr
         ({"trouble": "maybe"}, "yes or no"),
         ({"habit": "handful"}, "spoon or weight"),
         ({"tablespoon": "soup"}, "us, metric, au"),
-        ({"wetness": "soggy"}, "number"),
+        ({"wetness": "purple"}, "dry, ordinary, wet or soaking"),
+        ({"wetness": "2"}, "more than the whole"),
     ],
 )
 def test_words_that_a_topic_does_not_know(values: dict[str, str], words: str) -> None:

@@ -93,7 +93,7 @@ def test_a_temperature_is_a_sign(celsius: float, likeliest: str) -> None:
     [
         ("green_mould", "mask"),
         ("rodents", "glove"),
-        ("gas", "never use glass"),
+        ("gas", "never ferment in glass"),
         ("much_liquid", "raw waste"),
     ],
 )
