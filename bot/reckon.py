@@ -6,7 +6,7 @@ from argparse import ArgumentParser, Namespace
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from handlers.practice.figure import Refused, listed
+from handlers.practice.figure import Refused, listed, quoted
 from handlers.practice.reckon import TOPICS, Reckoned, reckon
 from handlers.practice.units import SYSTEMS
 
@@ -35,7 +35,7 @@ def run(args: Namespace) -> int:
     try:
         found = reckon(args.topic, named(args.values), units=args.units)
     except Refused as refused:
-        sys.stderr.write(f"{refused}\n")
+        sys.stderr.write(f"python -m bot reckon: {refused}\n")
         return 2
     sys.stdout.write(_as_json(found) if args.json else _as_text(found, why=args.why))
     return 0
@@ -48,20 +48,25 @@ def named(words: Iterable[str]) -> dict[str, str]:
     for word in words:
         before, equals, value = word.partition("=")
         if equals:
-            name = before.strip().lower().replace("-", "_")
+            name = _plain(before).strip().lower().replace("-", "_")
             if name in values:
-                raise Refused(f"{name} was given twice: give it once.")
-            values[name] = value
+                raise Refused(f"{quoted(name)} was given twice: give it once.")
+            values[name] = _plain(value)
         elif name:
-            values[name] += f" {word}"
+            values[name] += f" {_plain(word)}"
         else:
-            raise Refused(f"“{word[:40]}” has no name: write it like mass=2kg.")
+            raise Refused(f"{quoted(word)} has no name: write it like mass=2kg.")
     return values
+
+
+def _plain(word: str) -> str:
+    """The word without bytes that are no text, which could not be printed again."""
+    return word.encode("utf-8", "replace").decode()
 
 
 def _as_json(found: Reckoned) -> str:
     told = {"topic": found.topic, **found.answer, "lines": found.lines, "why": found.why}
-    return json.dumps(told, ensure_ascii=False) + "\n"
+    return json.dumps(told, ensure_ascii=False, allow_nan=False) + "\n"
 
 
 def _as_text(found: Reckoned, *, why: bool) -> str:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Collection, Mapping
 
 from handlers.practice.dose import Habit, Spoon
-from handlers.practice.figure import Refused
+from handlers.practice.figure import Refused, quoted
 from handlers.practice.recipes import Recipe
 
 SPOONS: Mapping[str, Spoon] = {
@@ -144,7 +144,7 @@ def canonical(values: Mapping[str, str], names: Collection[str]) -> dict[str, st
     for name, value in values.items():
         known, text = _known(name.strip().lower().replace("-", "_"), value, names)
         if known in found:
-            raise Refused(f"{known} was given twice: give it once.")
+            raise Refused(f"{quoted(known)} was given twice: give it once.")
         found[known] = text
     return found
 
