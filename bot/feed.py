@@ -1,32 +1,93 @@
-"""The calendar of dues as iCalendar (RFC 5545), for any calendar program."""
+"""The calendar of dues as iCalendar (RFC 5545, RFC 7986), for any calendar program."""
 
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
+from uuid import NAMESPACE_URL, uuid5
 from zoneinfo import ZoneInfo
 
-from icalendar import Calendar, Event
+from icalendar import Alarm, Calendar, Event
 
-from handlers.dues import DUTIES, is_shown_on
-from handlers.phrasing import capital, the
+from handlers.calendar import Keepers, concerns, duty, keepers_of
+from handlers.dues import is_shown_on
+from handlers.phrasing import capital, span
+from storage import dues
 from storage.book import Book
+from storage.moments import to_ms
+from storage.rows import Listed, Room
 
 PRODUCT = "-//Pailkeeper//the group's calendar//EN"
 
+REFRESH = timedelta(hours=1)
+"""How often calendar programs are asked to look again."""
 
-async def as_calendar(book: Book, now: datetime) -> bytes:
-    """The dues of a room as all-day events; DTEND is the day after the last one."""
+CANCELLED_FOR = timedelta(days=30)
+"""How long what is no longer due is listed as cancelled, for programs that look rarely."""
+
+
+async def as_calendar(
+    book: Book, now: datetime, *, member: str | None = None, with_cancelled: bool = False
+) -> bytes:
+    """The dues of a room, or of one member, as all-day events; DTEND is the day after the last.
+
+    The same book gives the same bytes on the same day.
+    """
     today = now.astimezone(ZoneInfo(book.room.zone)).date()
+    known = await dues.listed(book.db, book.room, now - CANCELLED_FOR)
+    shown = [item for item in known if _is_listed(item, today, with_cancelled)]
+    keepers = await keepers_of(book, [item.due for item in shown], today)
+    calendar = _calendar(member)
+    for item in shown:
+        if member is None or concerns(item.due, keepers, member):
+            calendar.add_component(_event(item, book.room, keepers))
+    return bytes(calendar.to_ical())
+
+
+def _is_listed(item: Listed, today: date, with_cancelled: bool) -> bool:
+    return with_cancelled if item.gone else is_shown_on(item.due, today)
+
+
+def _calendar(member: str | None) -> Calendar:
     calendar = Calendar()
     calendar.add("prodid", PRODUCT)
     calendar.add("version", "2.0")
-    for due in await book.dues():
-        if not is_shown_on(due, today):
-            continue
-        event = Event()
-        event.add("uid", f"{book.room.id}-{due.bin.id}-{due.what}@pailkeeper")
-        event.add("dtstamp", now)
-        event.add("dtstart", due.from_day)
-        event.add("dtend", due.to_day + timedelta(days=1))
-        event.add("summary", capital(DUTIES[due.what].format(bin=the(due.bin.name))))
-        event.add("transp", "TRANSPARENT")
-        calendar.add_component(event)
-    return bytes(calendar.to_ical())
+    calendar.add("method", "PUBLISH")
+    name = f"Bins of {member}" if member else "Our bins"
+    calendar.add("name", name)
+    calendar.add("x-wr-calname", name)  # what programs read that do not know RFC 7986
+    calendar.add("refresh-interval", REFRESH, parameters={"VALUE": "DURATION"})
+    calendar.add("x-published-ttl", "PT1H")
+    return calendar
+
+
+def _event(item: Listed, room: Room, keepers: Keepers) -> Event:
+    due = item.due
+    event = Event()
+    event.add("uid", _uid(item, room))
+    event.add("dtstamp", item.changed_at)
+    event.add("last-modified", item.changed_at)
+    event.add("sequence", item.sequence)
+    event.add("status", "CANCELLED" if item.gone else "CONFIRMED")
+    event.add("dtstart", due.from_day)
+    event.add("dtend", due.to_day + timedelta(days=1))
+    event.add("summary", capital(duty(due, keepers[due.bin])))
+    # Counted from a far day, so that no day is called "today".
+    event.add("description", capital(span(due.from_day, due.to_day, date(due.to_day.year, 1, 1))))
+    event.add("categories", [due.what])
+    event.add("transp", "TRANSPARENT")
+    if not item.gone:
+        event.add_component(_alarm(due.what, room))
+    return event
+
+
+def _alarm(what: str, room: Room) -> Alarm:
+    """At the group's hour on the first day."""
+    alarm = Alarm()
+    alarm.add("action", "DISPLAY")
+    alarm.add("description", capital(what))
+    at = room.digest_at
+    alarm.add("trigger", timedelta(hours=at.hour, minutes=at.minute))
+    return alarm
+
+
+def _uid(item: Listed, room: Room) -> str:
+    """The same for a due as long as it is kept, and no other book's."""
+    return f"{uuid5(NAMESPACE_URL, f'{room.address}/{to_ms(room.joined_at)}/{item.id}')}@pailkeeper"

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn
-from handlers import corrections, keeping, route, unsure, why
+from handlers import calendar, corrections, keeping, route, unsure, why
 from handlers.answer import Turn
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
@@ -20,6 +20,8 @@ from storage.rows import Entry, Message, Question, Room
 STRIKE_MARKS = frozenset("❌✖❎")
 YES_MARKS = frozenset("👍✅👌")
 NO_MARKS = frozenset("👎❌")
+DONE_MARKS = frozenset("✅☑✔")
+LATER_MARKS = frozenset("💤😴⏰")
 VARIANT = "\ufe0f"
 """Asks for the coloured form of a sign; it says nothing."""
 
@@ -138,6 +140,8 @@ class Hearing:
 
     async def _reacted(self, reacted: Reacted) -> None:
         key = reacted.key.replace(VARIANT, "").rstrip(SKIN_TONES)
+        if await self._answers_digest(reacted, key):
+            return
         event = await self._record_behind(reacted.target) or reacted.target
         trace = await inbox.trace(self.book.db, self.room.address, event)
         if trace is None or trace.sender != reacted.sender:
@@ -155,6 +159,22 @@ class Hearing:
             if undone.strikes or undone.entries:
                 self.spoken.append(corrections.undone_words(undone, turn))
                 await self._rewrite(reacted.event, event)
+
+    async def _answers_digest(self, reacted: Reacted, key: str) -> bool:
+        """Whether it was set on a digest of ours, and was taken as "done" or "later"."""
+        made_at = await outbox.digest_made_at(self.book.db, self.room.id, reacted.target)
+        if made_at is None or key not in DONE_MARKS | LATER_MARKS:
+            return False
+        turn = await self._turn(reacted.event, reacted.at)
+        told_on = made_at.astimezone(ZoneInfo(self.room.zone)).date()
+        if key in DONE_MARKS:
+            await self._answer(await calendar.ticked(told_on, turn), turn)
+        else:
+            put_off = await calendar.snoozed(told_on, turn)
+            await keeping.carry_out(turn, put_off)
+            self.spoken.extend([put_off.say] if put_off.say else [])
+        await self._reply(reacted.event, to=reacted.target)
+        return True
 
     async def _turn(
         self, event: str, at: datetime, refers_to: str | None = None, cause: str | None = None

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from bot.log import UNTIL, Line
-from bot.reminders import tell
+from bot.reminders import tell, upcoming
 from bot.turn import work_off
 from storage import inbox, outbox, rooms
 from storage.database import Database
@@ -54,10 +54,11 @@ class Playback:
         async with self._db.transaction():
             if await rooms.find(self._db, room) is None:
                 await rooms.join(self._db, room, at, zone=self._zone, units=self._units)
-                self._wake = None  # a new room may have its hour before the others
             await inbox.add(self._db, [Arrival(room=room, raw=raw)])
         while await work_off(self._db, now=lambda: at, own=self._own):
             pass
+        if self._wake:  # a new room, or a new hour of its digest, may come before the others
+            self._wake = await upcoming(self._db, at)
         return await self._speak(at)
 
     async def run_until(self, moment: datetime) -> AsyncIterator[Spoken]:

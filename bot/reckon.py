@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
 from handlers.practice.figure import Refused, listed, quoted
-from handlers.practice.reckon import TOPICS, Reckoned, reckon
+from handlers.practice.reckon import Reckoned, reckon
+from handlers.practice.topics import TOPICS
 from handlers.practice.units import SYSTEMS
 
 if TYPE_CHECKING:

@@ -1,24 +1,17 @@
-"""What is due, said to each group once a day at its own hour; never at night, never twice."""
+"""What is due, said to each group once a day at its own hour; never in its quiet hours."""
 
-from datetime import date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from handlers.calendar import digest
-from handlers.dues import is_named_on
-from handlers.state import look_up
+from handlers.calendar import concerned, digest
+from handlers.dues import is_news
+from handlers.quiet import is_quiet
+from storage import dues as due_table
 from storage import outbox, rooms
 from storage.book import Book
 from storage.database import Database
-from storage.rows import Due, Message, Room
-
-DIGEST_AT = time(9, 0)
-"""The group's local hour for what is due."""
-
-QUIET_FROM = time(21, 0)
-"""After an outage a digest may be late, but from this local hour on it waits for the morning."""
-
-MOST_MISSED_DAYS = 31
-"""How far back a digest after an outage looks for days on which it was not told."""
+from storage.moments import to_ms
+from storage.rows import Message, Room
 
 
 async def tell(db: Database, now: datetime) -> datetime | None:
@@ -26,51 +19,60 @@ async def tell(db: Database, now: datetime) -> datetime | None:
 
     None where the bot is in no room.
     """
-    present = await rooms.present(db)
-    for room in present:
-        local = now.astimezone(ZoneInfo(room.zone))
-        told_today = room.told_on is not None and room.told_on >= local.date()
-        if not told_today and DIGEST_AT <= local.time() < QUIET_FROM:
-            await _tell_room(db, room, local.date(), now)
-    return min((_next(now, ZoneInfo(room.zone)) for room in present), default=None)
+    for room in await rooms.present(db):
+        if _is_time(room, now):
+            await _tell_room(db, room.address, now)
+    return await upcoming(db, now)
 
 
-def _next(now: datetime, zone: ZoneInfo) -> datetime:
-    """The next digest hour in a zone, strictly after `now` (both UTC)."""
+async def upcoming(db: Database, now: datetime) -> datetime | None:
+    """The next digest hour of any room, strictly after `now` (both UTC)."""
+    return min((_next(now, room) for room in await rooms.present(db)), default=None)
+
+
+def _next(now: datetime, room: Room) -> datetime:
+    zone = ZoneInfo(room.zone)
     today = now.astimezone(zone).date()
-    moments = [_moment(today + timedelta(days=days), zone) for days in (0, 1, 2)]
+    moments = [_moment(today + timedelta(days=n), room.digest_at, zone) for n in (0, 1, 2)]
     return min(moment for moment in moments if moment > now)
 
 
-def _moment(day: date, zone: ZoneInfo) -> datetime:
-    """The digest hour of a local day, in UTC; a missing hour counts as the one after it."""
-    return datetime.combine(day, DIGEST_AT, zone).astimezone(ZoneInfo("UTC"))
+def _moment(day: date, hour: time, zone: ZoneInfo) -> datetime:
+    """An hour of a local day, in UTC.
+
+    An hour that a change of the clocks leaves out is taken as much later as the clocks go forward;
+    one that comes twice is taken the first time.
+    """
+    return datetime.combine(day, hour, zone).astimezone(UTC)
 
 
-async def _tell_room(db: Database, room: Room, today: date, now: datetime) -> None:
-    book = Book(db, room)
+def _is_time(room: Room, now: datetime) -> bool:
+    """Whether the room's digest of its present day is still to be told, and may be told now."""
+    zone = ZoneInfo(room.zone)
+    local = now.astimezone(zone)
+    if not room.reminds or is_quiet(local.time(), room.quiet_from, room.quiet_to):
+        return False
+    if now < _moment(local.date(), room.digest_at, zone):
+        return False
+    # A day ahead was told in another zone, or by a clock that was wrong: it does not count.
+    return room.told_on != local.date()
+
+
+async def _tell_room(db: Database, address: str, now: datetime) -> None:
     async with db.transaction():
-        dues = [due for due in await book.dues(until=today) if _is_news(due, room, today)]
+        room = await rooms.find(db, address)
+        if room is None or not _is_time(room, now):
+            return
+        book = Book(db, room)
+        today = now.astimezone(ZoneInfo(room.zone)).date()
+        dues = [due for due in await book.dues(until=today) if is_news(due, today)]
         if dues:
             message = Message(
-                tx_id=f"digest-{room.id}-{today}",
+                tx_id=f"digest-{room.id}-{to_ms(now)}",
                 kind="digest",
                 body=await digest(book, dues, today),
-                mentions=await _concerned(book, dues, today),
+                mentions=await concerned(book, dues, today),
             )
             await outbox.put(db, room.id, message, now)
+            await due_table.set_told(db, dues, today)
         await rooms.set_told(db, room, today)
-
-
-def _is_news(due: Due, room: Room, today: date) -> bool:
-    """Whether the due is to be named today, or was to be on a day that no digest told."""
-    missed = (today - room.told_on).days if room.told_on else 1
-    days = (today - timedelta(days=back) for back in range(min(missed, MOST_MISSED_DAYS)))
-    return any(is_named_on(due, day) for day in days)
-
-
-async def _concerned(book: Book, dues: list[Due], today: date) -> tuple[str, ...]:
-    """The user ids of the keepers of the bins named."""
-    keepers = {(await look_up(book, due.bin, today)).keeper for due in dues}
-    members = await book.members()
-    return tuple(m.user for m in members if m.user and m.present and m.name in keepers)

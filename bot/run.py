@@ -10,6 +10,7 @@ import asyncio
 import logging
 import os
 import signal
+import sqlite3
 import sys
 from datetime import datetime, timedelta
 
@@ -26,7 +27,9 @@ from bot.sender import Sender
 from bot.settings import Home, Settings, SettingsError
 from bot.terminal import say
 from bot.turn import work_off
+from bot.web import served
 from storage.database import Database
+from storage.errors import BookError
 
 log = logging.getLogger(__name__)
 
@@ -93,12 +96,22 @@ async def take_part(place: Home, chosen: Settings, account: Account, stop: async
         async with connected(place, account) as client:
             await tend_keys(client)
             await cross_sign(client, place, account)
-            await _work_together(client, db, chosen, stop)
+            async with served(db, chosen.listen, chosen.address, clock.now):
+                await _work_together(client, db, chosen, stop)
     except ExceptionGroup as group:
-        # The first failure is the reason; the others are tasks that it took along.
-        raise group.exceptions[0] from None
+        raise _reason(group) from group
     finally:
         await db.close()
+
+
+def _reason(group: ExceptionGroup[Exception]) -> Exception:
+    """Why the tasks ended: the first failure; the others it took along."""
+    first = group.exceptions[0]
+    if isinstance(first, sqlite3.OperationalError):
+        return BookError(
+            f"the book cannot be written ({first}): make room on the disk, start again"
+        )
+    return first
 
 
 async def _work_together(
@@ -129,8 +142,9 @@ async def _send(session: Session, sender: Sender, stop: asyncio.Event) -> None:
     await asyncio.wait(waits, return_when=asyncio.FIRST_COMPLETED)
     for wait in waits:
         wait.cancel()
-    say("Listening. Stop with Ctrl-C.")
-    await sender.work(stop)
+    if session.ready.is_set():
+        say("Listening. Stop with Ctrl-C.")
+        await sender.work(stop)
 
 
 async def _mind(

@@ -43,15 +43,17 @@ class Change:
 
 TALK: tuple[Say | Change, ...] = (
     Say("ines", "Morning all! The new bran smells lovely", answered=False),
-    Say("ines", "Started the blue bin, 18 litres"),
-    Say("ines", "Added 2 kg of scraps to the blue bin, mostly meat"),
-    Change("ines", "Added 1.5 kg of scraps to the blue bin, mostly meat"),
+    Say("ines", "Started a bin called Rosemary, 18 litres"),
+    Say("ines", "Added 2 kg of scraps to Rosemary, mostly meat"),
+    Change("ines", "Added 1.5 kg of scraps to Rosemary, mostly meat"),
+    Say("ines", "Why?"),
     Say("bruno", "What a match last night", answered=False),
     Say("bruno", "Put 3 litres of peelings into the shed bin"),
     Say("mei", "There is white fuzz on top in the shed bin"),
     Say("mei", "How much water for a cup of the liquid, for my tomatoes?"),
-    Say("ines", "Sealed the blue bin"),
-    Say("bruno", "How full is the shed bin?"),
+    Say("ines", "Drained half a litre from Rosemary"),
+    Say("ines", "Sealed Rosemary"),
+    Say("bruno", "What's due?"),
 )
 
 

@@ -56,6 +56,8 @@ class Settings:
     zone: str = "UTC"
     units: Units = "metric"
     obey: tuple[str, ...] = ()
+    listen: str = "127.0.0.1:8464"
+    address: str = ""
 
     def may_invite(self, inviter: str, own: str) -> bool:
         """Whether the bot follows an invitation by `inviter` (Matrix user ids)."""
@@ -100,6 +102,19 @@ def _is_account_or_server(value: object) -> bool:
     return bool(server_of(value)) and ":" in value if value.startswith("@") else True
 
 
+def _listen(value: object) -> str:
+    host, _, port = value.rpartition(":") if isinstance(value, str) else ("", "", "")
+    if value != "" and not (host and port.isdecimal() and int(port) < 65536):
+        raise ValueError('a host and a port such as "127.0.0.1:8464", or "" for none')
+    return str(value)
+
+
+def _address(value: object) -> str:
+    if not isinstance(value, str) or not (value == "" or value.startswith(("https://", "http://"))):
+        raise ValueError('a web address such as "https://bins.example.org"')
+    return value
+
+
 SETTINGS = (
     Setting(
         "zone", "text", '"UTC"', "Time zone of a new room, until the room sets its own.", _zone
@@ -111,6 +126,20 @@ SETTINGS = (
         "[]",
         "Who may invite the bot: accounts or servers; empty: accounts of its own server.",
         _obey,
+    ),
+    Setting(
+        "listen",
+        "text",
+        '"127.0.0.1:8464"',
+        "Where calendars and boards are served, as host:port; empty: not at all.",
+        _listen,
+    ),
+    Setting(
+        "address",
+        "text",
+        '""',
+        "The web address under which others reach that place; empty: the place itself.",
+        _address,
     ),
 )
 

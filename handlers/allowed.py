@@ -2,19 +2,14 @@
 
 from handlers.answer import Answer
 from handlers.practice.allowed import allowed
-from handlers.practice.cautions import caution
 from handlers.practice.figure import Refused
 from handlers.reading.acts import Ask
-
-ANIMAL = frozenset({"meat", "fish", "bone"})
 
 
 def asked(act: Ask) -> Answer:
     """Whether something may go in, in the words said or by the kinds they were read as."""
-    kinds = list(act.materials or {})
     try:
-        verdict = allowed(act.what or "", kinds)
+        verdict = allowed(act.what or "", list(act.materials or {}))
     except Refused as refused:
         return Answer(say=str(refused))
-    lines = [*verdict.lines, *([caution("meat")] if ANIMAL & set(kinds) else [])]
-    return Answer(say="\n".join(lines), why=verdict.why())
+    return Answer(say="\n".join(verdict.lines), why=verdict.why())

@@ -69,11 +69,16 @@ class PutOff:
     until: date
 
 
+SettingName = Literal[
+    "zone", "units", "habit", "digest", "quiet", "reminders", "calendar link", "own calendar link"
+]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Setting:
     """A setting of the group to change."""
 
-    what: Literal["zone", "units", "habit"]
+    what: SettingName
     value: str
 
 

@@ -1,44 +1,86 @@
 """What is due when; and what a member answers to a reminder."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from itertools import groupby
 
 from handlers.answer import Answer, Handler, PutOff, Turn
 from handlers.bins import unknown
-from handlers.dues import DUTIES, is_shown_on
-from handlers.phrasing import capital, day, the, when
+from handlers.dues import DUTIES, EVENTS, is_shown_on
+from handlers.phrasing import capital, day, span, the, when
 from handlers.practice.figure import listed
-from handlers.reading.acts import Ask, Bury, Done, Drain, Later, Seal
+from handlers.reading.acts import Act, Ask, Bury, Done, Drain, Later, Seal
 from handlers.state import look_up
 from storage.book import Book
-from storage.rows import Due
+from storage.rows import Bin, Due
 
 NOTHING = "Nothing is due. The calendar fills as layers go in and bins are sealed."
 MOST_LATER_DAYS = 60
 """The longest that something can be put off, so that it is not lost."""
 
+LATE = "late"
+"""Said in `Ask.what`: only what should have been done before."""
+
+Keepers = Mapping[Bin, str | None]
+
 
 async def asked(act: Ask, turn: Turn) -> Answer:
-    """What is due, of one bin or of all."""
-    dues = [due for due in await turn.book.dues() if is_shown_on(due, turn.today)]
+    """What is due: of one bin or all, for one member or everybody, by a day or at any time."""
+    dues = [due for due in await turn.book.dues(until=act.on) if is_shown_on(due, turn.today)]
     if act.bin:
         states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
         names = {state.bin.name.casefold() for state in states}
         if act.bin.casefold() not in names and states:
             return unknown(act.bin, states)
         dues = [due for due in dues if due.bin.name.casefold() == act.bin.casefold()]
+    if act.member:
+        keepers = await keepers_of(turn.book, dues, turn.today)
+        dues = [due for due in dues if concerns(due, keepers, act.member)]
+    if act.what == LATE:
+        dues = [due for due in dues if is_late(due, turn.today)]
     lines = await calendar(turn.book, dues, turn.today)
-    return Answer(say="\n".join(lines) or NOTHING)
+    return Answer(say="\n".join(lines) or _nothing(act, turn))
+
+
+def _nothing(act: Ask, turn: Turn) -> str:
+    if act.what == LATE:
+        return "Nobody is late."
+    if not (act.bin or act.member or act.on):
+        return NOTHING
+    about = f" with {the(act.bin)}" if act.bin else ""
+    by = f" by {day(act.on, turn.today)}" if act.on else ""
+    member = f" for {act.member}" if act.member else ""
+    return f"Nothing is due{about}{member}{by}."
+
+
+def is_late(due: Due, today: date) -> bool:
+    """Whether it should have been done before that day."""
+    return due.to_day < today and due.what not in EVENTS
+
+
+async def keepers_of(book: Book, dues: Sequence[Due], today: date) -> Keepers:
+    """Who keeps each bin that something is due for; on the day it changes hands, who has it yet."""
+    days = {due.bin: today for due in dues}
+    for due in dues:
+        if due.what == "hand over" and due.from_day == today:
+            days[due.bin] = today - timedelta(days=1)
+    return {bin: (await look_up(book, bin, on)).keeper for bin, on in days.items()}
+
+
+def concerns(due: Due, keepers: Keepers, member: str) -> bool:
+    """Whether a due is a member's: they keep the bin, or take it."""
+    return member.casefold() in {
+        name.casefold() for name in (keepers.get(due.bin), due.to_member) if name
+    }
 
 
 async def calendar(book: Book, dues: Sequence[Due], today: date) -> list[str]:
     """The dues as lines, soonest first, those for the same days together."""
-    keepers = {due.bin: (await look_up(book, due.bin, today)).keeper for due in dues}
+    keepers = await keepers_of(book, dues, today)
     ordered = sorted(dues, key=lambda due: (_from(due, today), due.to_day, due.bin.name, due.what))
     lines = []
     for (start, end), group in groupby(ordered, key=lambda due: (_from(due, today), due.to_day)):
-        duties = [_duty(due, keepers[due.bin]) for due in group]
+        duties = [duty(due, keepers[due.bin]) for due in group]
         lines.append(f"{when(start, end, today)}: {listed(duties)}")
     return lines
 
@@ -48,25 +90,44 @@ def _from(due: Due, today: date) -> date:
     return max(due.from_day, due.put_off_until or due.from_day, min(today, due.to_day))
 
 
-def _duty(due: Due, keeper: str | None) -> str:
-    return DUTIES[due.what].format(bin=the(due.bin.name)) + (f" ({keeper})" if keeper else "")
+def duty(due: Due, keeper: str | None) -> str:
+    """What is to be done and by whom: "drain the shed bin (Bram)"."""
+    words = DUTIES[due.what].format(bin=the(due.bin.name))
+    if due.to_member:
+        words += f" to {due.to_member}"
+    return words + (f" ({keeper})" if keeper else "")
 
 
 async def digest(book: Book, dues: Sequence[Due], today: date) -> str:
-    """The words of a day's digest: what is due today first, then what is late."""
+    """The words of a day's digest, a line for each day: what must be done today comes first, then
+    what can be done from today on, then what is late, the longest last.
+    """
+    keepers = await keepers_of(book, dues, today)
+    ordered = sorted(dues, key=lambda due: _urgency(due, today))
     lines = []
-    for due in sorted(dues, key=lambda due: (due.to_day < today, due.to_day, due.bin.name)):
-        keeper = (await look_up(book, due.bin, today)).keeper
-        words = capital(_duty(due, keeper))
-        if due.to_day < today:
-            lines.append(f"{words}: since {day(due.to_day, today)}.")
-        elif due.to_day == today:
-            lines.append(f"{words}: today.")
-        elif due.what == "plant":
-            lines.append(f"{words}: the soil is ready from today on.")
+    for last, group in groupby(ordered, key=lambda due: due.to_day):
+        duties = listed([duty(due, keepers[due.bin]) for due in group])
+        if last < today:
+            lines.append(f"Late, since {day(last, today)}: {duties}.")
         else:
-            lines.append(f"{words}: today, or by {day(due.to_day, today)}.")
+            lines.append(f"{capital(span(today, last, today))}: {duties}.")
     return "\n".join(lines)
+
+
+def _urgency(due: Due, today: date) -> tuple[bool, int, str, str]:
+    return due.to_day < today, abs((due.to_day - today).days), due.bin.name, due.what
+
+
+async def concerned(book: Book, dues: Sequence[Due], today: date) -> tuple[str, ...]:
+    """The user ids of those who keep the bins named, or take one."""
+    keepers = await keepers_of(book, dues, today)
+    return tuple(
+        member.user
+        for member in await book.members()
+        if member.user
+        and member.present
+        and any(concerns(due, keepers, member.name) for due in dues)
+    )
 
 
 ACTS = {"drain": Drain, "seal": Seal, "bury": Bury}
@@ -74,36 +135,64 @@ ACTS = {"drain": Drain, "seal": Seal, "bury": Bury}
 
 async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     """What was reminded of has been done: answered as the act it was."""
-    open_now = await _open_dues(act.bin, turn)
+    open_now = await _meant(act.bin, turn)
     match open_now:
         case []:
             return Answer(noted=True)
-        case [due] if due.what == "plant":
+        case [due] if due.what in EVENTS:
             return Answer(put_off=[PutOff(due=due, until=date.max)], noted=True)
         case [due]:
             return await carry_on(ACTS[due.what](bin=due.bin.name), turn)
-    duties = [_duty(due, None) for due in open_now]
+    duties = [duty(due, None) for due in open_now]
     return Answer(say=f"Well done. Which was it: {listed(duties, 'or')}?")
 
 
 async def later(act: Later, turn: Turn) -> Answer:
     """What was reminded of is put off."""
     days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
-    until = turn.today + timedelta(days=days)
-    open_now = await _open_dues(act.bin, turn)
-    if not open_now:
+    return _put_off(await _meant(act.bin, turn), days, turn)
+
+
+def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
+    if not dues:
         return Answer(noted=True)
-    duties = [_duty(due, None) for due in open_now]
+    until = turn.today + timedelta(days=days)
+    duties = [duty(due, None) for due in dues]
     return Answer(
-        put_off=[PutOff(due=due, until=until) for due in open_now],
+        put_off=[PutOff(due=due, until=until) for due in dues],
         say=f"I will say again {day(until, turn.today)}: {listed(duties)}.",
     )
 
 
-async def _open_dues(bin: str | None, turn: Turn) -> list[Due]:
-    return [
+async def ticked(told_on: date, turn: Turn) -> list[Act]:
+    """What a member has done who marks the digest of a day as done."""
+    dues = await _told(told_on, turn)
+    return [ACTS.get(due.what, Done)(bin=due.bin.name) for due in dues]
+
+
+async def snoozed(told_on: date, turn: Turn) -> Answer:
+    """A member marks the digest of a day as not now: their part of it comes again tomorrow."""
+    dues = await _told(told_on, turn)
+    return _put_off(dues, 1, turn) if dues else Answer()
+
+
+async def _told(on: date, turn: Turn) -> list[Due]:
+    """What a digest named to a member and is still to be done; all of it, if it was one thing."""
+    named = [due for due in await turn.book.dues(until=turn.today) if due.told_on == on]
+    keepers = await keepers_of(turn.book, named, turn.today)
+    own = [due for due in named if concerns(due, keepers, turn.sender)]
+    return own or (named if len(named) == 1 else [])
+
+
+async def _meant(bin: str | None, turn: Turn) -> list[Due]:
+    """What is due now: of the bin named; else what the speaker keeps, if that is anything."""
+    dues = [
         due
         for due in await turn.book.dues(until=turn.today)
         if is_shown_on(due, turn.today)
         and (bin is None or due.bin.name.casefold() == bin.casefold())
     ]
+    if bin is not None:
+        return dues
+    keepers = await keepers_of(turn.book, dues, turn.today)
+    return [due for due in dues if concerns(due, keepers, turn.sender)] or dues

@@ -1,46 +1,68 @@
 """What is to be done to a bin, and between which days: it follows from the bin's entries."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 from handlers.practice import days, outlook
 from handlers.state import BinState, Run
-from storage.rows import Due
+from storage.rows import Due, Entry
 
 NAMED_LATE = (2, 5, 9, 14, 21)
-"""Days after its last day on which something overdue is named again: ever more rarely."""
+"""Days after its last day on which something overdue is named again; then at 42, 84, 168, ..."""
 
-PLANT_SHOWN = timedelta(days=7)
-"""How long after its last day "the soil is ready" is still worth showing."""
+REST = timedelta(days=2)
+"""What was named is not named again sooner than this, wherever it moves."""
 
 DUTIES = {
     "drain": "drain {bin}",
     "seal": "seal {bin}",
     "bury": "bury {bin}",
     "plant": "plant where {bin} was buried",
+    "hand over": "hand over {bin}",
 }
 """What a due asks to do, in words."""
 
+EVENTS = {"plant": timedelta(days=7), "hand over": timedelta(0)}
+"""Dues that come to pass of themselves, named once and never late; how long after their last day
+they are still worth showing."""
 
 Days = tuple[date, date]
 """The first and the last day on which to do it."""
 
 
-def dues_of(state: BinState, before: Run | None = None) -> list[Due]:
-    """The dues of a bin's present run, and when the soil of the run before can be planted."""
-    run = state.run
-    windows: dict[str, Days] = {}
+def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = None) -> list[Due]:
+    """The dues of a bin's present run, when the soil of the run before can be planted, and
+    when the bin changes hands (`passing`: the offer or acceptance that stands).
+    """
+    run, dues = state.run, []
+
+    def add(what: str, occasion: object, window: Days, to_member: str | None = None) -> None:
+        first, last = window
+        dues.append(
+            Due(
+                bin=state.bin,
+                what=what,
+                occasion=str(occasion),
+                from_day=first,
+                to_day=last,
+                to_member=to_member,
+            )
+        )
+
     if buried := run.buried or (before.buried if before else None):
-        windows["plant"] = _days(days.plant_window(buried))
+        number = state.number if run.buried else state.number - 1
+        add("plant", number, _days(days.plant_window(buried)))
     if not run.buried and (begun := run.first_layer or run.sealed):
-        windows["drain"] = _days(days.drain_window(max(begun, run.last_drain or begun)))
+        drained = max(begun, run.last_drain or begun)
+        add("drain", drained, _days(days.drain_window(drained)))
         if run.sealed:
-            windows["bury"] = _days(days.bury_window(run.sealed, run.celsius))
+            add("bury", state.number, _days(days.bury_window(run.sealed, run.celsius)))
         else:
-            windows["seal"] = _seal_days(state, begun)
-    return [
-        Due(bin=state.bin, what=what, from_day=first, to_day=last)
-        for what, (first, last) in windows.items()
-    ]
+            add("seal", state.number, _seal_days(state, begun))
+    if passing and passing.on:
+        taker = passing.receiver if passing.act == "offer" else passing.member
+        add("hand over", passing.on, (passing.on, passing.on), taker)
+    return dues
 
 
 def _days(window: days.Window) -> Days:
@@ -57,26 +79,50 @@ def _seal_days(state: BinState, begun: date) -> Days:
     return min(full.full_on or latest, latest), min(full.latest or latest, latest)
 
 
-def is_named_on(due: Due, today: date) -> bool:
-    """Whether a digest of that day names the due: first day, last day, then ever more rarely.
+def is_news(due: Due, today: date) -> bool:
+    """Whether the digest of that day names the due: it was to be named since it last was.
 
-    The last day of a window of two days goes unnamed, so as not to say the same twice running.
+    What became known too late for its day, or fell into an outage, is named in the next digest.
+    """
+    if today < (due.put_off_until or due.from_day) or not is_shown_on(due, today):
+        return False
+    if due.told_on is None:
+        return today >= due.from_day
+    if due.told_on > today:  # by a clock that was wrong: the right days count
+        return is_named_on(replace(due, told_on=None), today)
+    since = (due.told_on + timedelta(days=n + 1) for n in range((today - due.told_on).days))
+    return any(is_named_on(due, day) for day in since)
+
+
+def is_named_on(due: Due, today: date) -> bool:
+    """Whether a due is to be named on that day: first day, last day, then ever more rarely.
+
+    The last day of a window of two days goes unnamed, so as not to say the same twice running;
+    and so does the first day of what was named before it moved.
     """
     if due.put_off_until and today < due.put_off_until:
         return False
-    if due.what == "plant":
-        return today == due.from_day
-    late = (today - due.to_day).days
-    is_last = today == due.to_day and (due.to_day - due.from_day).days > 1
-    return (
-        today == due.from_day
-        or is_last
-        or today == due.put_off_until
-        or late in NAMED_LATE
-        or (late > NAMED_LATE[-1] and late % NAMED_LATE[-1] == 0)
-    )
+    if today == due.put_off_until:
+        return True
+    if due.told_on and today - due.told_on < REST:
+        return False
+    if today == due.from_day and due.told_on is None:
+        return True
+    if due.what in EVENTS:
+        return False
+    has_moved = due.told_on is not None and due.told_on < due.from_day
+    is_last = today == due.to_day and (has_moved or (due.to_day - due.from_day).days > 1)
+    return is_last or _is_named_late((today - due.to_day).days)
+
+
+def _is_named_late(late: int) -> bool:
+    times, rest = divmod(late, NAMED_LATE[-1])
+    is_doubled = times > 0 and rest == 0 and times & (times - 1) == 0
+    return late in NAMED_LATE or is_doubled
 
 
 def is_shown_on(due: Due, today: date) -> bool:
     """Whether the due still belongs in the calendar on that day."""
-    return due.what != "plant" or today <= due.to_day + PLANT_SHOWN
+    if due.put_off_until == date.max:
+        return False
+    return due.what not in EVENTS or today <= due.to_day + EVENTS[due.what]

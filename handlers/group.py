@@ -1,9 +1,11 @@
-"""The group's settings: its zone, its units, its dosing habit."""
+"""The group's settings: zone, units, dosing habit, and when it is reminded."""
 
-from typing import Literal
+from datetime import time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from handlers.answer import Answer, Setting, Turn
+from handlers import addresses
+from handlers.answer import Answer, Setting, SettingName, Turn
+from handlers.quiet import is_quiet, parsed
 from handlers.reading.acts import Set
 
 UNITS = {
@@ -17,33 +19,106 @@ UNITS = {
 NAMED = {"metric": "metric", "us": "US", "imperial": "imperial"}
 HABITS = {"spoon": "spoon", "spoons": "spoon", "weight": "weight"}
 
+KNOWN = {
+    "units": "units",
+    "zone": "zone",
+    "habit": "habit",
+    "digest": "digest",
+    "reminder time": "digest",
+    "quiet": "quiet",
+    "quiet hours": "quiet",
+    "reminders": "reminders",
+    "calendar link": "calendar link",
+}
+"""What can be set, by the words for it."""
 
-def changed(act: Set, turn: Turn) -> Answer:
+
+async def changed(act: Set, turn: Turn) -> Answer:
     """A setting is changed, or what it can be is said."""
     value = act.value.strip()
-    match act.what:
-        case "units" if units := UNITS.get(value.casefold()):
-            return _set("units", units, f"From now on I answer in {NAMED[units]} units.")
-        case "habit" if habit := HABITS.get(value.casefold()):
-            return _set("habit", habit, f"From now on I dose by the {habit} habit.")
-        case "zone" if zone := _zone(value):
-            return _set("zone", zone, f"This group's clock is now {zone}.")
+    match KNOWN.get(act.what):
+        case "calendar link":
+            return await addresses.link(value, turn)
         case "units":
-            return Answer(say="Units can be metric, us or imperial.")
+            return _units(value)
         case "habit":
-            return Answer(say="The dosing habit can be spoon or weight.")
+            return _habit(value)
         case "zone":
-            return Answer(say=f"I know no zone “{value}”. Name it like Europe/London.")
+            return _zone(value)
+        case "digest":
+            return _digest(value, turn)
+        case "quiet":
+            return _quiet(value, turn)
+        case "reminders":
+            return _reminders(value, turn)
         case _:
-            return Answer(say="You can set units, zone and habit (spoon or weight).")
+            return Answer(
+                say="You can set units, zone, habit (spoon or weight), the reminder time, "
+                "quiet hours, turn reminders on or off, and ask for a new calendar link."
+            )
 
 
-def _set(what: Literal["zone", "units", "habit"], value: str, say: str) -> Answer:
-    return Answer(settings=[Setting(what=what, value=value)], say=say)
+def _units(value: str) -> Answer:
+    if units := UNITS.get(value.casefold()):
+        return _set("units", units, f"From now on I answer in {NAMED[units]} units.")
+    return Answer(say="Units can be metric, us or imperial.")
 
 
-def _zone(name: str) -> str | None:
+def _habit(value: str) -> Answer:
+    if habit := HABITS.get(value.casefold()):
+        return _set("habit", habit, f"From now on I dose by the {habit} habit.")
+    return Answer(say="The dosing habit can be spoon or weight.")
+
+
+def _zone(value: str) -> Answer:
     try:
-        return ZoneInfo(name).key
+        zone = ZoneInfo(value).key
     except (ZoneInfoNotFoundError, ValueError, OSError):
-        return None
+        return Answer(say=f"I know no zone “{value}”. Name it like Europe/London.")
+    return _set("zone", zone, f"This group's clock is now {zone}.")
+
+
+def _digest(value: str, turn: Turn) -> Answer:
+    room = turn.book.room
+    at = parsed(value)
+    if at is None:
+        return Answer(say="Name an hour of the day, like 8:00 or 18:30.")
+    if is_quiet(at, room.quiet_from, room.quiet_to):
+        return Answer(
+            say=f"{at:%H:%M} is in your quiet hours, {_hours(room.quiet_from, room.quiet_to)}. "
+            "Name another hour, or change the quiet hours first."
+        )
+    return _set("digest", f"{at:%H:%M}", f"What is due comes at {at:%H:%M} from now on.")
+
+
+def _quiet(value: str, turn: Turn) -> Answer:
+    start, end = (parsed(part) for part in (*value.split("-", 1), "")[:2])
+    if start is None or end is None:
+        return Answer(say="Name two hours, like “quiet hours 21:00 to 7:00”.")
+    digest_at = turn.book.room.digest_at
+    if is_quiet(digest_at, start, end):
+        return Answer(
+            say=f"What is due comes at {digest_at:%H:%M}, which would then be quiet. "
+            "Name other hours, or change the reminder time first."
+        )
+    hours = _hours(start, end)
+    return _set("quiet", f"{start:%H:%M}-{end:%H:%M}", f"I keep quiet from {hours} from now on.")
+
+
+def _hours(start: time, end: time) -> str:
+    return f"{start:%H:%M} to {end:%H:%M}"
+
+
+def _reminders(value: str, turn: Turn) -> Answer:
+    match value.casefold():
+        case "off":
+            return _set("reminders", "off", "No more reminders. Ask “what's due?” at any time.")
+        case "on":
+            at = turn.book.room.digest_at
+            return _set("reminders", "on", f"I remind you again, at {at:%H:%M}.")
+        case _:
+            return Answer(say="Reminders can be on or off.")
+
+
+def _set(what: SettingName, value: str, say: str) -> Answer:
+    return Answer(settings=[Setting(what=what, value=value)], say=say)

@@ -1,13 +1,14 @@
 """Carrying out an answer: its entries, strikes and settings, then the dues that follow."""
 
 from collections.abc import Iterable
-from datetime import date
+from datetime import date, time
+from zoneinfo import ZoneInfo
 
-from handlers.answer import Answer, Turn
+from handlers.answer import Answer, SettingName, Turn
 from handlers.dues import dues_of
 from handlers.runs import STARTERS, renumber
 from handlers.state import fold, look_up
-from storage import changes, rooms
+from storage import changes, dues, links, rooms
 from storage.book import Book
 from storage.rows import Bin, Entry, NewEntry, Question
 
@@ -18,11 +19,11 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
     await changes.strike_out(book, [entry.id for entry in answer.strikes], turn.cause, turn.now)
     for entry in answer.entries:
         await changes.write_down(book, entry)
-    await settle_bins(book, answer.entries, answer.strikes, turn.today)
+    await settle_bins(turn, answer.entries, answer.strikes)
     for put_off in answer.put_off:
-        await changes.put_off(book, put_off.due, put_off.until)
+        await dues.put_off(book.db, put_off.due, put_off.until)
     for setting in answer.settings:
-        await _set(book, setting.what, setting.value)
+        await _set(turn, setting.what, setting.value)
     if answer.query:
         question = Question(
             id=0,
@@ -35,10 +36,9 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await changes.ask(book, question)
 
 
-async def settle_bins(
-    book: Book, new: Iterable[NewEntry], struck: Iterable[Entry], today: date
-) -> None:
+async def settle_bins(turn: Turn, new: Iterable[NewEntry], struck: Iterable[Entry]) -> None:
     """Number the runs and make the dues anew of every bin that entries touched."""
+    book = turn.book
     touched: dict[str, list[date]] = {}
     reopened: set[str] = set()
     for entry in new:
@@ -53,18 +53,42 @@ async def settle_bins(
         bin = await book.bin(name)
         if bin:
             await renumber(book, bin, from_day=min(on, default=None), struck=bin.name in reopened)
-            await settle_dues(book, bin, today)
+            await settle_dues(turn, bin)
 
 
-async def settle_dues(book: Book, bin: Bin, today: date) -> None:
-    """Make a bin's dues anew from its present run and the burial before it."""
-    state = await look_up(book, bin, today)
+async def settle_dues(turn: Turn, bin: Bin) -> None:
+    """Make a bin's dues anew from its present run, the burial before it and who takes it."""
+    book = turn.book
+    state = await look_up(book, bin, turn.today)
     before = fold(await book.run(bin, state.number - 1)) if state.number > 1 else None
-    await changes.set_dues(book, bin, dues_of(state, before))
+    due = dues_of(state, before, await _passing(book, bin))
+    await dues.put(book.db, book.room, bin, due, turn.now)
 
 
-async def _set(book: Book, what: str, value: str) -> None:
+async def _passing(book: Book, bin: Bin) -> Entry | None:
+    """The offer or acceptance that says who has a bin next and from which day, if one stands."""
+    said = [await book.latest(bin, act) for act in ("offer", "accept", "decline")]
+    last = max((entry for entry in said if entry), key=lambda entry: entry.id, default=None)
+    if last is None or last.on is None or last.act == "decline":
+        return None
+    said_on = last.said_at.astimezone(ZoneInfo(book.room.zone)).date()
+    return last if last.on > said_on else None
+
+
+async def _set(turn: Turn, what: SettingName, value: str) -> None:
+    book = turn.book
     match what:
+        case "calendar link":
+            await links.put(book, None, value, turn.now)
+        case "own calendar link":
+            await links.put(book, turn.sender, value, turn.now)
+        case "digest":
+            await rooms.set_digest_at(book.db, book.room, time.fromisoformat(value))
+        case "quiet":
+            start, end = (time.fromisoformat(part) for part in value.split("-"))
+            await rooms.set_quiet(book.db, book.room, start, end)
+        case "reminders":
+            await rooms.set_reminds(book.db, book.room, value == "on")
         case "zone":
             await rooms.set_zone(book.db, book.room, value)
         case "units":

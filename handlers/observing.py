@@ -1,32 +1,64 @@
 """What was seen, smelt or measured in a bin, and what it means."""
 
+from datetime import timedelta
+
 from handlers.answer import Answer, Turn
 from handlers.bins import choose
 from handlers.phrasing import capital, the
-from handlers.practice.trouble import Trouble, trouble
+from handlers.practice.figure import Refused
+from handlers.practice.trouble import PATIENCE, Trouble, trouble
 from handlers.reading.acts import Ask, Observe
+from handlers.state import look_up
 from storage.rows import Facts
+
+WHAT_IS_SEEN = (
+    "What do you see or smell: white or green mould, a rotten or a sour smell, flies, a bulging "
+    "lid, much liquid or none?"
+)
 
 
 async def observed(act: Observe, turn: Turn) -> Answer:
     """Something was seen, smelt or measured: written down, and answered if it means anything."""
     name = await choose(act.bin, turn)
+    try:
+        meaning = trouble(
+            act.signs,
+            celsius=act.celsius,
+            ph=act.ph,
+            treated=await _lasts(name, act, turn),
+        )
+    except Refused as refused:
+        # Nothing that could be meant: a pH of 40, or no sign and no figure at all.
+        if act.ph is not None:
+            return Answer(say=f"{refused} Nothing is written down.")
+        meaning = None
     facts = Facts(signs=act.signs, celsius=act.celsius, ph=act.ph)
     entry = turn.entry("observe", bin=name, facts=facts, member=act.member, on=act.on)
-    if not act.signs:
+    if meaning is None or _is_ordinary(act, meaning):
         return Answer(entries=[entry], noted=True)
-    meaning = trouble(act.signs)
     where = f"{capital(the(name))}: " if name else ""
     return Answer(entries=[entry], say=where + _words(meaning), why=meaning.why())
+
+
+def _is_ordinary(act: Observe, meaning: Trouble) -> bool:
+    """A temperature at which a bin is well asks for no words."""
+    return not act.signs and act.ph is None and meaning.verdict == "good"
+
+
+async def _lasts(name: str | None, act: Observe, turn: Turn) -> bool:
+    """Whether the same was seen a week ago or longer in this run, in spite of what was advised."""
+    bin = await turn.book.bin(name) if name else None
+    if bin is None:
+        return False
+    state = await look_up(turn.book, bin, turn.today)
+    before = (act.on or turn.today) - timedelta(days=PATIENCE.value)
+    return any(sign in act.signs and on <= before for on, sign in state.run.signs)
 
 
 def asked(act: Ask, turn: Turn) -> Answer:
     """What a sign means and what to do about it."""
     if not act.signs:
-        return Answer(
-            say="What do you see or smell: white or green mould, a rotten or a sour smell, flies, "
-            "a bulging lid, much liquid or none?"
-        )
+        return Answer(say=WHAT_IS_SEEN)
     meaning = trouble(act.signs)
     return Answer(say=_words(meaning), why=meaning.why())
 
@@ -35,4 +67,7 @@ def _words(meaning: Trouble) -> str:
     """The likeliest cause with its remedy, what has to go, and the usual caution."""
     if meaning.verdict == "good":
         return " ".join(meaning.lines)
-    return "\n".join(line for line in (meaning.lines[0], meaning.discard, meaning.care) if line)
+    if meaning.verdict == "give up":
+        return "\n".join(line for line in (meaning.discard, meaning.care) if line)
+    lines = (meaning.lines[0], meaning.acidity, meaning.discard, meaning.care)
+    return "\n".join(dict.fromkeys(filter(None, lines)))

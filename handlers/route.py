@@ -60,7 +60,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Later():
             return await calendar.later(act, turn)
         case acts.Set():
-            return group.changed(act, turn)
+            return await group.changed(act, turn)
         case acts.Unsure():
             return unsure.asked(act, turn)
         case acts.Ask():

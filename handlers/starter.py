@@ -1,21 +1,38 @@
 """The starter on hand: batches mixed, stock counted, and how long it lasts."""
 
+from collections.abc import Sequence
+from datetime import date, timedelta
+
 from handlers.answer import Answer, Turn
+from handlers.dilution import measured
 from handlers.phrasing import day, mass, volume
-from handlers.practice.cautions import caution
 from handlers.practice.density import bran_g
-from handlers.practice.figure import Refused, number
-from handlers.practice.starter import batch
-from handlers.reading.acts import Ask, Batch, Stock
+from handlers.practice.figure import Refused
+from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS, Batch, batch
+from handlers.practice.supply import Supply, supply
+from handlers.reading.acts import Ask, Stock
+from handlers.reading.acts import Batch as Mixed
 from storage.book import Book
-from storage.rows import Entry, Facts
+from storage.rows import Entry, Facts, Units
+
+RIPE = timedelta(days=FERMENT_DAYS.value + DRY_DAYS.value)
+"""From mixing a batch until it is dry."""
+
+USE_DAYS = 28
+"""Doses of the last weeks tell how much starter the group uses."""
+
+LEAST_DAYS = 7
+"""Fewer days than a week of doses tell nothing of a week."""
 
 
-async def mixed(act: Batch, turn: Turn) -> Answer:
+async def mixed(act: Mixed, turn: Turn) -> Answer:
     """Starter bran was mixed to ferment."""
     facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)
     entry = turn.entry("batch", bin=None, facts=facts, member=act.member, on=act.on)
-    return Answer(entries=[entry], noted=True)
+    on = entry.on or turn.today
+    dry = on + timedelta(days=FERMENT_DAYS.value)
+    say = f"Noted. Keep it airtight until {day(dry, turn.today)}, then dry it in a thin layer."
+    return Answer(entries=[entry], say=say)
 
 
 async def counted(act: Stock, turn: Turn) -> Answer:
@@ -26,37 +43,94 @@ async def counted(act: Stock, turn: Turn) -> Answer:
 
 
 def asked_batch(act: Ask, turn: Turn) -> Answer:
-    """How to mix a batch of starter, from so much bran."""
+    """How to mix a batch of starter from so much bran, by both recipes that people quote."""
     some = act.mass_kg is not None or act.volume_l is not None
     try:
         mix = batch(
             mass_kg=act.mass_kg if some else 1.0,
             volume_l=act.volume_l if act.mass_kg is None else None,
+            mixed=turn.today,
         )
     except Refused as refused:
         return Answer(say=str(refused))
-    units = turn.units
-    water = volume(mix.water_ml / 1000, units)
-    return Answer(
-        say=f"For {mass(mix.bran_kg, units)} of bran: {water} of water without chlorine, "
-        f"{number(mix.culture_ml, 2)} mL of culture and as much molasses. It "
-        "should hold a ball when squeezed, without a drip.\n"
-        f"Pack it airtight for {number(mix.ferment_days)} days at least, then dry it: about "
-        f"{mass(mix.yield_kg, units)}. {caution('mould')}",
-        why=mix.why(),
+    return Answer(say=_recipe(mix, turn.units, turn.today), why=mix.why())
+
+
+def _recipe(mix: Batch, units: Units, today: date) -> str:
+    (other,) = mix.others
+    ripe = mix.ferment_until or today
+    return (
+        f"For {mass(mix.bran_kg, units)} of bran, by {mix.says}: "
+        f"{_ml(mix.molasses_ml, units)} of molasses, as much culture, and "
+        f"{volume(mix.water_ml / 1000, units)} of water that has stood open for a day.\n"
+        f"Others take {other.says}: {_ml(other.molasses_ml, units)}, with "
+        f"{_ml(other.culture_ml, units)} of culture in {volume(other.water_ml / 1000, units)} of "
+        "water. Either way it should hold when squeezed, and not drip.\n"
+        f"Mixed today it stays airtight until {day(ripe, today)}; dried, it is about "
+        f"{mass(mix.yield_kg, units)}."
     )
+
+
+def _ml(millilitres: float, units: Units) -> str:
+    return measured(millilitres / 1000, units)
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
-    """How much starter is left, by the last count less the doses since."""
+    """How much starter is left, how long it lasts, and when to begin a batch."""
     left = await on_hand(turn.book)
+    entries = [entry for entry in await turn.book.entries() if not entry.struck]
+    brewing = _brewing(entries, turn)
     if left is None:
-        return Answer(say="I don't know yet. Tell me what is there: “we have 3 kg of bran left”.")
+        ask = "I don't know yet. Tell me what is there: “we have 3 kg of bran left”."
+        return Answer(say="\n".join([ask, *brewing]))
     counted_on, kg = left
-    return Answer(
-        say=f"About {mass(max(kg, 0.0), turn.units)} of starter, reckoned from the count of "
+    kg = max(kg, 0.0)
+    lines = [
+        f"{f'About {mass(kg, turn.units)}' if kg else 'No'} starter is left, by the count of "
         f"{day(counted_on.on or turn.today, turn.today)} less the doses since."
-    )
+    ]
+    g_day = used_a_day(entries, turn.today)
+    lasts = supply(kg, 1.0, turn.today, g_day=g_day) if g_day else None
+    if lasts:
+        lines += _until(lasts, bool(brewing), turn)
+    return Answer(say="\n".join([*lines, *brewing]), why=lasts.why() if lasts else ())
+
+
+def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:
+    if lasts.starter_out_on is None or lasts.begin_batch_by is None:
+        return ["At the rate you use it, that is for years."]
+    until = f"At the rate you use it, that lasts until {day(lasts.starter_out_on, turn.today)}"
+    if brewing:
+        return [f"{until}."]
+    if lasts.begin_batch_by <= turn.today:
+        return [f"{until}: begin a batch now, it takes nearly three weeks."]
+    return [f"{until}: begin a batch by {day(lasts.begin_batch_by, turn.today)}."]
+
+
+def _brewing(entries: Sequence[Entry], turn: Turn) -> list[str]:
+    """A line on the last batch while it ferments or dries."""
+    ripe = [
+        entry.on + RIPE
+        for entry in entries
+        if entry.act == "batch" and entry.on and entry.on + RIPE > turn.today
+    ]
+    return [f"A batch is on its way: ready about {day(max(ripe), turn.today)}."] if ripe else []
+
+
+def used_a_day(entries: Sequence[Entry], today: date) -> float | None:
+    """Starter used a day (g), by the doses of the last four weeks; None if there were none."""
+    doses = [
+        (entry.on, entry.facts.starter_g)
+        for entry in entries
+        if entry.act == "layer"
+        and entry.on
+        and entry.facts.starter_g
+        and 0 <= (today - entry.on).days < USE_DAYS
+    ]
+    if not doses:
+        return None
+    days = (today - min(on for on, _ in doses)).days + 1
+    return sum(grams for _, grams in doses) / max(days, LEAST_DAYS)
 
 
 async def on_hand(book: Book) -> tuple[Entry, float] | None:

@@ -5,6 +5,7 @@ import sqlite3
 from collections.abc import Iterable, Sequence
 from datetime import date
 
+from storage import dues
 from storage.database import Database
 from storage.moments import from_ms, to_day
 from storage.rows import Bin, Due, Entry, Facts, Member, Question, Room
@@ -200,22 +201,7 @@ class Book:
 
     async def dues(self, until: date | None = None) -> list[Due]:
         """What is to be done, soonest first; with `until` only what begins by that day."""
-        rows = await self.db.rows(
-            "SELECT due.*, bin.name, put_off.until_day FROM due JOIN bin ON bin.id = due.bin "
-            "LEFT JOIN put_off ON put_off.bin = due.bin AND put_off.what = due.what "
-            "WHERE due.room = ? AND due.from_day <= ? ORDER BY due.from_day, due.to_day, due.id",
-            (self.room.id, (until or date.max).isoformat()),
-        )
-        return [
-            Due(
-                bin=Bin(id=row["bin"], name=row["name"]),
-                what=row["what"],
-                from_day=date.fromisoformat(row["from_day"]),
-                to_day=date.fromisoformat(row["to_day"]),
-                put_off_until=to_day(row["until_day"]),
-            )
-            for row in rows
-        ]
+        return await dues.open_ones(self.db, self.room, until)
 
     async def question(self, sender: str) -> Question | None:
         """The last question asked of a sender that is still open."""

@@ -2,11 +2,11 @@
 
 import json
 from collections.abc import Sequence
-from datetime import date, datetime
+from datetime import datetime
 
 from storage.book import Book
 from storage.moments import to_ms
-from storage.rows import Bin, Due, NewEntry, Question
+from storage.rows import Bin, NewEntry, Question
 
 
 async def write_down(book: Book, entry: NewEntry) -> int:
@@ -61,34 +61,6 @@ async def set_runs(book: Book, runs: Sequence[tuple[int, int]]) -> None:
     """Number entries: pairs of entry id and run."""
     await book.db.write_many(
         "UPDATE entry SET run = ? WHERE id = ?", [(run, entry) for entry, run in runs]
-    )
-
-
-async def set_dues(book: Book, bin: Bin, dues: Sequence[Due]) -> None:
-    """Put a bin's dues in place of its former ones; what changed is no longer put off."""
-    former = {
-        row["what"]: (row["from_day"], row["to_day"])
-        for row in await book.db.rows("SELECT * FROM due WHERE bin = ?", (bin.id,))
-    }
-    present = {due.what: (due.from_day.isoformat(), due.to_day.isoformat()) for due in dues}
-    if former == present:
-        return
-    await book.db.write("DELETE FROM due WHERE bin = ?", (bin.id,))
-    await book.db.write_many(
-        "INSERT INTO due (room, bin, what, from_day, to_day) VALUES (?, ?, ?, ?, ?)",
-        [(book.room.id, bin.id, what, *days) for what, days in present.items()],
-    )
-    await book.db.write_many(
-        "DELETE FROM put_off WHERE bin = ? AND what = ?",
-        [(bin.id, what) for what, days in former.items() if present.get(what) != days],
-    )
-
-
-async def put_off(book: Book, due: Due, until: date) -> None:
-    """A due is not named before a day."""
-    await book.db.write(
-        "INSERT OR REPLACE INTO put_off VALUES (?, ?, ?)",
-        (due.bin.id, due.what, until.isoformat()),
     )
 
 

@@ -57,6 +57,11 @@ class Database:
         """Close the book and end its thread."""
         await self._connection.close()
 
+    @property
+    def changes(self) -> int:
+        """How many rows were written since the book was opened: the same, nothing has changed."""
+        return self._connection.total_changes
+
     @asynccontextmanager
     async def transaction(self) -> AsyncIterator[None]:
         """All writes inside are kept together, or none is: any exit but success rolls back."""

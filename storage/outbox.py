@@ -86,6 +86,16 @@ async def said_as(db: Database, room: int, event: str) -> Message | None:
     return _message(row) if row else None
 
 
+async def digest_made_at(db: Database, room: int, event: str) -> datetime | None:
+    """When the digest that the bot said as `event` was made; None if that was no digest."""
+    row = await db.row(
+        "SELECT made_at FROM outbox WHERE room = ? AND kind = 'digest' "
+        "AND (sent_as = ? OR tx_id = ?)",
+        (room, event, event),
+    )
+    return from_ms(row["made_at"]) if row else None
+
+
 async def last_why(db: Database, room: int) -> str | None:
     """What was kept with the last answer that had arithmetic behind it."""
     row = await db.row(

@@ -1,7 +1,7 @@
 """The rooms the bot is in, and their settings."""
 
 import sqlite3
-from datetime import date, datetime
+from datetime import date, datetime, time
 
 from storage.database import Database
 from storage.moments import from_ms, to_day, to_ms
@@ -57,6 +57,24 @@ async def set_habit(db: Database, room: Room, habit: str) -> None:
     await db.write("UPDATE room SET habit = ? WHERE id = ?", (habit, room.id))
 
 
+async def set_digest_at(db: Database, room: Room, at: time) -> None:
+    """Change the local hour of the group's digest, inside a transaction."""
+    await db.write("UPDATE room SET digest_at = ? WHERE id = ?", (f"{at:%H:%M}", room.id))
+
+
+async def set_quiet(db: Database, room: Room, start: time, end: time) -> None:
+    """Change the group's quiet hours, inside a transaction."""
+    await db.write(
+        "UPDATE room SET quiet_from = ?, quiet_to = ? WHERE id = ?",
+        (f"{start:%H:%M}", f"{end:%H:%M}", room.id),
+    )
+
+
+async def set_reminds(db: Database, room: Room, reminds: bool) -> None:
+    """Switch the group's digests on or off, inside a transaction."""
+    await db.write("UPDATE room SET reminds = ? WHERE id = ?", (int(reminds), room.id))
+
+
 async def set_told(db: Database, room: Room, day: date) -> None:
     """The digest of a day was made, or there was nothing to say; inside a transaction."""
     await db.write("UPDATE room SET told_on = ? WHERE id = ?", (day.isoformat(), room.id))
@@ -70,5 +88,9 @@ def _room(row: sqlite3.Row) -> Room:
         zone=row["zone"],
         units=row["units"],
         habit=row["habit"],
+        digest_at=time.fromisoformat(row["digest_at"]),
+        quiet_from=time.fromisoformat(row["quiet_from"]),
+        quiet_to=time.fromisoformat(row["quiet_to"]),
+        reminds=bool(row["reminds"]),
         told_on=to_day(row["told_on"]),
     )

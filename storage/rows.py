@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import date, datetime
+from datetime import date, datetime, time
 from typing import Any, Literal
 
 Units = Literal["metric", "us", "imperial"]
@@ -19,6 +19,10 @@ class Room:
     zone: str
     units: Units
     habit: Habit
+    digest_at: time
+    quiet_from: time
+    quiet_to: time
+    reminds: bool
     told_on: date | None
 
 
@@ -115,7 +119,24 @@ class Due:
     what: str
     from_day: date
     to_day: date
+    occasion: str = ""
+    """Which draining or which run it is of: tells it from the next due of its kind."""
+    to_member: str | None = None
+    """Who takes a bin that changes hands."""
+    told_on: date | None = None
+    """The day of the latest digest that named it."""
     put_off_until: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Listed:
+    """A due as calendars keep it: with its number, how often it changed, and when it last did."""
+
+    due: Due
+    id: int
+    sequence: int
+    changed_at: datetime
+    gone: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -16,6 +16,10 @@ CREATE TABLE room (
     zone        TEXT NOT NULL,              -- IANA name
     units       TEXT NOT NULL CHECK (units IN ('metric', 'us', 'imperial')),
     habit       TEXT NOT NULL DEFAULT 'spoon' CHECK (habit IN ('spoon', 'weight')),
+    digest_at   TEXT NOT NULL DEFAULT '09:00', -- local hour of the digest, HH:MM
+    quiet_from  TEXT NOT NULL DEFAULT '21:00', -- quiet hours: nothing is said unasked from here
+    quiet_to    TEXT NOT NULL DEFAULT '07:00', -- until here; the same twice: no quiet hours
+    reminds     INTEGER NOT NULL DEFAULT 1, -- 0 while the group wants no digests
     told_on     TEXT                        -- local day of the latest digest, told or found empty
 ) STRICT;
 
@@ -86,25 +90,36 @@ CREATE VIEW line AS
     LEFT JOIN member AS teller ON teller.id = entry.writer
     LEFT JOIN member AS taker ON taker.id = entry.receiver;
 
--- What is to be done when, made anew from a bin's entries whenever they change.
+-- What is to be done when, made anew from a bin's entries whenever they change. One that no longer
+-- follows from them is kept as gone: calendars are told so, and it may come back by a correction.
 CREATE TABLE due (
     id          INTEGER PRIMARY KEY,
     room        INTEGER NOT NULL REFERENCES room,
     bin         INTEGER NOT NULL REFERENCES bin,
-    what        TEXT NOT NULL,              -- drain, seal, bury, plant
+    what        TEXT NOT NULL,              -- drain, seal, bury, plant, hand over
+    occasion    TEXT NOT NULL,              -- which draining, which run: one due from the next
     from_day    TEXT NOT NULL,              -- local days, ISO 8601
     to_day      TEXT NOT NULL,
-    UNIQUE (bin, what)
+    to_member   TEXT,                       -- who takes a bin that changes hands
+    told_on     TEXT,                       -- local day of the latest digest that named it
+    put_off     TEXT,                       -- local day before which no digest names it
+    sequence    INTEGER NOT NULL DEFAULT 0, -- how often its days changed, or it went or came back
+    changed_at  INTEGER NOT NULL,           -- UTC ms of the latest such change
+    gone        INTEGER NOT NULL DEFAULT 0, -- 1: done, or no longer asked for
+    UNIQUE (bin, what, occasion)
 ) STRICT;
-CREATE INDEX due_by_day ON due (room, from_day);
+CREATE INDEX due_by_day ON due (room, gone, from_day);
+CREATE INDEX due_open ON due (bin) WHERE gone = 0;
 
--- A due that a member put off: not named in a digest before that day.
-CREATE TABLE put_off (
-    bin         INTEGER NOT NULL REFERENCES bin,
-    what        TEXT NOT NULL,
-    until_day   TEXT NOT NULL,
-    PRIMARY KEY (bin, what)
+-- Addresses under which the calendar and the board can be read by whoever knows them.
+CREATE TABLE link (
+    id          INTEGER PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room,
+    member      INTEGER REFERENCES member,  -- NULL: the whole group's
+    token       TEXT NOT NULL UNIQUE,       -- the unguessable part of the address
+    made_at     INTEGER NOT NULL            -- UTC ms
 ) STRICT;
+CREATE INDEX link_by_room ON link (room, member);
 
 -- A question the bot asked before writing down what it guessed.
 CREATE TABLE question (
@@ -158,7 +173,8 @@ CREATE INDEX outbox_waiting ON outbox (id) WHERE sent_as IS NULL AND refused IS 
 CREATE INDEX outbox_by_target ON outbox (room, to_event);
 CREATE INDEX outbox_by_event ON outbox (sent_as);
 
--- Where the book stands: 'sync_token' of the Matrix account, 'played_until' of a replayed log.
+-- Where the book stands: 'sync_token' of the Matrix account, 'played_until' of a replayed log,
+-- 'address' under which calendars and boards are served.
 CREATE TABLE session (
     what        TEXT PRIMARY KEY,
     value       TEXT NOT NULL

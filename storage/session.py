@@ -1,4 +1,4 @@
-"""Where a book stands in time: the sync token of a Matrix account, or the end of a replayed log."""
+"""Where a book stands: the sync token, the end of a replayed log, the address of its pages."""
 
 from datetime import datetime
 
@@ -7,6 +7,7 @@ from storage.moments import from_ms, to_ms
 
 SYNC_TOKEN = "sync_token"
 PLAYED_UNTIL = "played_until"
+ADDRESS = "address"
 
 
 async def sync_token(db: Database) -> str | None:
@@ -31,6 +32,20 @@ async def set_played_until(db: Database, moment: datetime) -> None:
         await db.write(
             "INSERT OR REPLACE INTO session VALUES (?, ?)", (PLAYED_UNTIL, str(to_ms(moment)))
         )
+
+
+async def address(db: Database) -> str | None:
+    """The web address under which calendars and boards are served; None where none are."""
+    return await _value(db, ADDRESS)
+
+
+async def set_address(db: Database, url: str | None) -> None:
+    """Calendars and boards are served under an address, or no longer."""
+    async with db.transaction():
+        if url is None:
+            await db.write("DELETE FROM session WHERE what = ?", (ADDRESS,))
+        else:
+            await db.write("INSERT OR REPLACE INTO session VALUES (?, ?)", (ADDRESS, url))
 
 
 async def _value(db: Database, what: str) -> str | None:

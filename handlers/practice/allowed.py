@@ -8,6 +8,7 @@ import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
+from handlers.practice.cautions import caution
 from handlers.practice.figure import Reckoning, Refused, quoted
 from handlers.practice.goes_in import GOES_IN, OF_KIND, Row, Verdict
 from handlers.practice.kinds import Kind
@@ -38,6 +39,8 @@ def allowed(what: str, kinds: Iterable[Kind] = ()) -> Allowed:
     Where no row has the words, the kinds that they were read as decide; with none, Refused.
     """
     rows = _found(what) or [_NAMED[OF_KIND[kind]] for kind in kinds]
+    if not rows and not what.strip():
+        raise Refused("What is to go in? Name it, such as chicken bones.")
     if not rows:
         raise Refused(f"I do not know {quoted(what)}, but {_RULE}.")
     row = max(rows, key=lambda row: _STRICTNESS[row.verdict])
@@ -51,7 +54,10 @@ def allowed(what: str, kinds: Iterable[Kind] = ()) -> Allowed:
             f"{row.verdict}, {row.standing}" + (f": {row.source}" if row.source else ""),
         ),
         figures=(),
-        lines=(f"{said}, {row.name}: {row.why}.",),
+        lines=(
+            f"{said}, {row.name}: {row.why}.",
+            *((caution(row.care),) if row.care else ()),
+        ),
     )
 
 

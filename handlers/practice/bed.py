@@ -41,7 +41,7 @@ LIMIT = Figure(
     "published",
 )
 LIMIT_FIELD = Figure(
-    "nitrogen in all organic manures on one field in 12 months, at most",
+    "the same in all organic manures on one field",
     250,
     "kg N/ha",
     "UK nitrate vulnerable zones (Farming & Water Scotland)",
@@ -124,7 +124,7 @@ def bed(
         raise Refused("That is more ferment than the bed has soil: check its area and the weights.")
     grams = (mass + had_kg) * percent * 10
     load = grams / 1000 / area_m2 * _HECTARE
-    before = f" + {number(had_kg)} kg it had" if had_kg else ""
+    given = f"({number(mass)} + {number(had_kg)} kg it had)" if had_kg else f"{number(mass)} kg"
     return Bed(
         area_m2=area_m2,
         mass_kg=mass,
@@ -139,13 +139,13 @@ def bed(
         soil_share=(mass + had_kg) / soil,
         steps=(
             f"{number(area_m2)} m² x {number(DRESSING.value)} kg/m² = {number(usual)} kg",
-            f"({number(mass)} kg{before}) x {number(percent)} % nitrogen = {number(grams)} g",
+            f"{given} x {number(percent)} % nitrogen = {number(grams)} g",
             f"{number(grams)} g on {number(area_m2)} m² = {number(load)} kg N/ha, "
             f"{load / limit:.0%} of {number(limit)}",
-            f"about {number(load * FREE.value, 2)} of it are free in the first year; vegetables "
-            f"need {number(GARDEN_NEED.value, 2)}",
+            f"about {number(load * FREE.value, 2)} are free in the first year; vegetables need "
+            f"{number(GARDEN_NEED.value, 2)} (2 lb per 1000 ft²)",
         ),
-        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD, GARDEN_NEED, FREE),
+        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD),
         lines=_said(mass, most, load, limit, given=mass_kg is not None),
     )
 

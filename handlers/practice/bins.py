@@ -59,7 +59,7 @@ def bins(
     capacity = ORDINARY_BIN.value if capacity_l is None else capacity_l
     positive(capacity, 1500, what="A bin", unit="L", advice="give what the bin holds")
     takes = capacity * pressed_kg_l(materials)
-    figures: tuple[Figure, ...] = (FERMENT, FILL)
+    figures: tuple[Figure, ...] = (FERMENT,)
     steps: tuple[str, ...] = ()
     rate = None
     if fill_days is None:
@@ -74,6 +74,7 @@ def bins(
     positive(fill_days, 3650, what="Filling", unit="d", advice="say in how many days a bin fills")
     if fill_days < 0.05:
         raise Refused("That fills a bin within the hour: use far larger bins and ask again.")
+    figures += (FILL,) if fill_days > FILL.value else ()
     count = _count(fill_days, stand)
     others = tuple(
         Otherwise(fill_days * times, _count(fill_days * times, stand)) for times in (0.75, 1.25)

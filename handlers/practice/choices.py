@@ -32,15 +32,12 @@ class Choices:
 OURS = Choices()
 
 WHY: Mapping[str, str] = {
-    "habit": "Spoons on a layer are what households are shown; what families use up comes to five "
-    "times as much, which is the weight habit.",
-    "recipe": "A tablespoon to ten cups lies within what printed recipes take; ten to one is twice "
-    "the richest of them, one to a hundred among the leanest.",
-    "bed_parts": "A book calls 1:100 safe for soil; 1:200 and 1:300 are said too, and do no harm.",
-    "ferment_days": "A book and a community booklet say two weeks; others 7 to 12 days, or three "
-    "weeks. Two weeks are enough for most and too long for none.",
-    "plant_days": "Two weeks, two to three, and two to four are said; three weeks lie between.",
-    "soil_parts": "Half and half is the most that anybody advises; two parts are safer for roots.",
-    "limit_kg_ha": "The lower of the two published limits for manure; neither binds a home bed.",
+    "habit": "spoons are what households are shown; by weight, families use five times as much",
+    "recipe": "a tablespoon to ten cups lies within printed recipes, ten to one beyond them",
+    "bed_parts": "1:100 is called safe for soil; 1:200 and 1:300 are said too",
+    "ferment_days": "two weeks; others say 7 to 12 days, or three weeks",
+    "plant_days": "three weeks; others say two, or four",
+    "soil_parts": "two parts of soil; half and half is the most that anybody advises",
+    "limit_kg_ha": "the lower of two published limits; neither binds a home bed",
 }
-"""Why each was chosen."""
+"""Why each was chosen, and what else is said."""

@@ -96,7 +96,7 @@ def _mean(*names: str) -> Content:
         sum(part.water for part in parts) / count,
         sum(part.nitrogen for part in parts) / count,
         sum(part.carbon for part in parts) / count,
-        f"USDA SR28, mean of {count} foods" if count > 1 else parts[0].source,
+        "USDA SR28",
         "derived",
     )
 

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from handlers.practice.figure import Figure
 from handlers.practice.kinds import KINDS, Kind, Shares
 
-_CUPS = "USDA SR28 weights of one US cup"
+_CUPS = "USDA SR28, weight of one US cup"
 
 
 def _loose(
@@ -28,50 +28,39 @@ def _loose(
 
 
 LOOSE: Mapping[Kind, Figure] = {
-    "vegetable": _loose(
-        "vegetable", 0.45, 0.24, 0.76, f"{_CUPS}: lettuce 57 g to tomato 180 g, cut up, middle"
-    ),
-    "fruit": _loose(
-        "fruit", 0.60, 0.46, 0.72, f"{_CUPS}: apple 109 g, banana 150 g, orange 170 g, middle"
-    ),
-    "grain": _loose(
-        "grain", 0.45, 0.15, 0.79, f"{_CUPS}: bread 35 g, pasta 107 g, rice 158 to 186 g, middle"
-    ),
-    "pulse": _loose("pulse", 0.75, 0.60, 0.80, f"{_CUPS}: kidney beans, boiled, 177 g"),
-    "meat": _loose("meat", 0.59, 0.50, 0.90, f"{_CUPS}: chicken, roasted, diced, 140 g"),
-    "fish": _loose("fish", 0.575, 0.50, 0.90, f"{_CUPS}: salmon in pieces, 136 g"),
-    "dairy": _loose(
-        "dairy", 0.56, 0.47, 1.04, f"{_CUPS}: cheddar, diced, 132 g; yogurt, 245 g, is the most"
-    ),
-    "egg": _loose("egg", 0.575, 0.50, 0.70, f"{_CUPS}: egg, hard-boiled, chopped, 136 g"),
+    "vegetable": _loose("vegetable", 0.45, 0.24, 0.76, f"{_CUPS}: 57 g to 180 g"),
+    "fruit": _loose("fruit", 0.60, 0.46, 0.72, f"{_CUPS}: 109 to 170 g"),
+    "grain": _loose("grain", 0.45, 0.15, 0.79, f"{_CUPS}: 35 to 186 g"),
+    "pulse": _loose("pulse", 0.75, 0.60, 0.80, f"{_CUPS}: beans 177 g"),
+    "meat": _loose("meat", 0.59, 0.50, 0.90, f"{_CUPS}: chicken 140 g"),
+    "fish": _loose("fish", 0.575, 0.50, 0.90, f"{_CUPS}: salmon 136 g"),
+    "dairy": _loose("dairy", 0.56, 0.47, 1.04, f"{_CUPS}: cheddar 132 g, yogurt 245 g"),
+    "egg": _loose("egg", 0.575, 0.50, 0.70, f"{_CUPS}: egg 136 g"),
     "oil": _loose(
         "oil",
         0.899,
         0.89,
         0.96,
-        "US EPA ORCR, Volume-to-Weight Conversion Factors, 2016: fats and oils, 7.5 lb/US gal",
+        "US EPA volume-to-weight factors, 2016: 7.5 lb/US gal",
     ),
-    "bone": _loose("bone", 0.46, 0.25, 0.60, "bones and shells lie hollow", published=False),
-    "cooked": _loose(
-        "cooked", 0.60, 0.45, 0.90, "between cooked pasta, rice and beans", published=False
-    ),
-    "coffee": _loose("coffee", 0.45, 0.40, 0.55, "spent grounds, wet, settled", published=False),
+    "bone": _loose("bone", 0.46, 0.25, 0.60, "", published=False),
+    "cooked": _loose("cooked", 0.60, 0.45, 0.90, "", published=False),
+    "coffee": _loose("coffee", 0.45, 0.40, 0.55, "", published=False),
     "garden": _loose(
         "garden",
         0.148,
         0.10,
         0.30,
-        "US EPA ORCR, Volume-to-Weight Conversion Factors, 2016: yard trimmings, 250 lb/yd³",
+        "US EPA volume-to-weight factors, 2016: 250 lb/yd³",
     ),
-    "paper": _loose("paper", 0.08, 0.04, 0.15, "torn paper, not pressed", published=False),
-    "liquid": _loose("liquid", 1.0, 0.98, 1.05, f"{_CUPS}: brewed coffee 237 g, milk 244 g"),
+    "paper": _loose("paper", 0.08, 0.04, 0.15, "", published=False),
+    "liquid": _loose("liquid", 1.0, 0.98, 1.05, f"{_CUPS}: coffee 237 g, milk 244 g"),
     "mixed": _loose(
         "mixed scraps",
         0.455,
         0.235,
         0.60,
-        "US EPA ORCR, Volume-to-Weight Conversion Factors, 2016: food waste, university, "
-        "3.8 lb/US gal; restaurants, 396 lb/yd³, are the least",
+        "US EPA volume-to-weight factors, 2016: 3.8 lb/US gal, 396 lb/yd³",
     ),
 }
 """Loose density by kind, in kg/L."""
@@ -80,7 +69,7 @@ PRESSED_MIXED = Figure(
     "pressed density, mixed scraps in the bin",
     0.70,
     "kg/L",
-    "a community garden's full pails of 30 lb come to 0.72; between loose and packed",
+    "a community garden's full pails come to 0.72",
     "common practice",
     0.60,
     0.90,
@@ -98,7 +87,7 @@ SETTLING = Figure(
     "loss of volume as a layer settles and drains",
     0.15,
     "of its pressed volume",
-    "drained and packed pails reach 0.9 kg/L",
+    "",
     "common practice",
     0.0,
     0.30,
@@ -107,7 +96,7 @@ BRAN_LOOSE = Figure(
     "loose density of starter bran",
     0.058 / 0.2365882365,
     "kg/L",
-    "USDA SR28 20077: wheat bran, 58 g to the US cup; rice bran weighs twice that",
+    "USDA SR28 20077: wheat bran, 58 g to the US cup",
     "derived",
     0.20,
     0.50,

@@ -4,7 +4,6 @@
 100 of the mix; the two differ by a hundredth there, and by half at 1:1.
 """
 
-import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal, get_args
@@ -15,11 +14,9 @@ from handlers.practice.figure import (
     Refused,
     number,
     positive,
-    quoted,
     spoons,
     within,
 )
-from handlers.practice.quantity import plain_number
 from handlers.practice.units import LITRES
 
 Use = Literal["bed", "pot", "seedling", "leaf", "drain"]
@@ -73,20 +70,6 @@ PARTS: Mapping[Use, Figure] = {
 }
 """Parts of water to one part of liquid, by use."""
 
-_WORDS: Mapping[Use, str] = {
-    "bed": "bed beds garden soil border borders vegetable vegetables tree trees shrub shrubs lawn "
-    "established rose roses outdoor plant plants flower flowers tomato tomatoes fruit hedge ground",
-    "pot": "pot pots potted house window windowsill houseplant houseplants "
-    "container containers indoor balcony",
-    "seedling": "seedling seedlings seed seeds sprout sprouts start starts",
-    "leaf": "leaf leaves foliar foliage spray",
-    "drain": "drain drains sink toilet septic pipe pipes",
-}
-USE_WORDS: Mapping[str, Use] = {
-    word: use for use, words in _WORDS.items() for word in words.split()
-}
-"""Words for a use, in lower case."""
-
 CAN = Figure("a watering can", 9, "L", "", "common practice", 5, 10)
 STRONG = Figure(
     "parts of water from which the two readings of a ratio differ by less than a tenth",
@@ -116,41 +99,6 @@ class Dilution(Reckoning):
     cans: float
     """Watering cans that it fills."""
     use: Use | None = None
-
-
-_RATIOS = (
-    (re.compile(r"1 ?(?:in|of) ?(.+)"), True),
-    (
-        re.compile(r"1 ?(?::|/|to|part to|part liquid to) ?(.+?)(?: parts?(?: of)?(?: water)?)?"),
-        False,
-    ),
-    (re.compile(r"(.+?) ?(?::|to) ?1"), False),
-    (re.compile(r"(.+?) parts?(?: of)?(?: water)?"), False),
-)
-
-
-def parts_said(words: str) -> float:
-    """Parts of water in a ratio as it is said: "100", "1:100", "100 to 1", "1 in 100"."""
-    plain = " ".join(words.lower().split())
-    for pattern, of_the_mix in _RATIOS:
-        if found := pattern.fullmatch(plain):
-            parts = plain_number(found[1])
-            return parts_in(parts) if of_the_mix else parts
-    return plain_number(plain)
-
-
-def use_named(words: str) -> Use:
-    """The use that somebody's words mean; Refused if none is known."""
-    found = {
-        USE_WORDS[word] for word in words.lower().replace("-", " ").split() if word in USE_WORDS
-    }
-    # A seedling in a pot is a seedling, a pot in the garden a pot: the tenderest one counts.
-    for use in ("drain", "seedling", "leaf", "pot", "bed"):
-        if use in found:
-            return use
-    raise Refused(
-        f"I have no dilution for {quoted(words)}: say beds, pots, seedlings, leaves or drains."
-    )
 
 
 def dilute(
@@ -206,11 +154,6 @@ def dilute(
     )
 
 
-def parts_in(whole: float) -> float:
-    """Parts of water when it was said as "1 in `whole`" of the mix."""
-    return within(whole, 1, MOST_PARTS, what="One part in", unit="parts", advice=_ASK) - 1
-
-
 def _solve(
     liquid_ml: float | None, water_l: float | None, total_l: float | None, parts: float | None
 ) -> tuple[float, float]:
@@ -237,8 +180,12 @@ def _bounded(
         positive(total_l, MOST_L, what="The mix", unit="L", advice=_ASK)
     if water_l is not None:
         within(water_l, 0, MOST_L, what="The water", unit="L", advice=_ASK)
+    if parts == 0:
+        raise Refused(
+            "A ratio of 1:0 has no water in it: that is for drains only, so say use=drain."
+        )
     if parts is not None:
-        within(parts, 0, MOST_PARTS, what="Parts of water", unit="", advice=_ASK)
+        within(parts, 0, MOST_PARTS, what="Parts of water", unit="parts", advice=_ASK)
     if total_l is not None and max((liquid_ml or 0) / 1000, water_l or 0) > total_l:
         raise Refused("There cannot be more liquid or water than the whole mix: check the total.")
     if total_l is not None and water_l == total_l:

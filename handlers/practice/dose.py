@@ -49,7 +49,7 @@ RICH_MORE = Figure(
     "more if all of it is meat, fish, dairy, egg or fat",
     1.0,
     "of the plain dose",
-    "books and programmes say extra; doubled as the weight habit doubles 2 % to 4 %",
+    "guides say extra on meat; the size of the step is ours",
     "common practice",
     0.5,
     1.0,
@@ -67,7 +67,7 @@ PLAIN_PERCENT = Figure(
     "starter on plain vegetables and fruit",
     1,
     "% of their weight",
-    "starter is not strictly needed there (Matsukawa 2014), so half of the mixed dose",
+    "hardly needed there (Matsukawa 2014), so half of the mixed dose",
     "common practice",
     0.5,
     2,
@@ -76,7 +76,7 @@ MIXED_PERCENT = Figure(
     "starter on mixed scraps",
     2,
     "% of their weight",
-    "middle of what two statements of how long bran lasts imply",
+    "",
     "common practice",
     1.3,
     2.9,
@@ -85,7 +85,7 @@ RICH_PERCENT = Figure(
     "starter on mostly meat, fish or dairy",
     4,
     "% of their weight",
-    "extra on meat, so the mixed dose doubled",
+    "guides say extra on meat; the size of the step is ours",
     "common practice",
     3,
     5,
@@ -181,7 +181,7 @@ def dose(
         reason=reason,
         parts=parts,
         steps=(*first, *steps, weighed(millilitres, grams)),
-        figures=(*used, *density.loose_figures(make_up), density.BRAN_LOOSE),
+        figures=(*used, *(density.loose_figures(make_up) if volume_l is None else ())),
         lines=(
             f"{spoken(count, tablespoon)} of starter ({number(millilitres, 2)} mL, "
             f"{number(grams, 2)} g) on this layer of about {number(volume, 2)} L, by the "
@@ -248,7 +248,7 @@ def _weight(layer: _Layer) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[Fig
     # Only the rows of the table that this layer falls between.
     used = (PLAIN_PERCENT,) * (plain_part > 0) + (MIXED_PERCENT,) * (plain_part < 1)
     parts = _parts(per_percent * least, per_percent * more, layer.extra)
-    return parts, steps, (*used, *_raised(layer, RICH_PERCENT))
+    return parts, steps, (*used, *_raised(layer, RICH_PERCENT), density.BRAN_LOOSE)
 
 
 def _parts(plain: float, rich: float, extra: float) -> tuple[Part, ...]:

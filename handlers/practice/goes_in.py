@@ -20,15 +20,19 @@ class Row:
     why: str
     source: str
     standing: Standing = "common practice"
+    care: str = ""
+    """The caution that goes with it, by its name; empty if none."""
 
 
 BOOK = "Footer, Bokashi Composting, 2013"
 
 
-def row(name: str, words: str, verdict: Verdict, why: str, source: str = "") -> Row:
+def row(
+    name: str, words: str, verdict: Verdict, why: str, source: str = "", *, care: str = ""
+) -> Row:
     """A row; without a source it is common practice."""
     standing: Standing = "published" if source else "common practice"
-    return Row(name, tuple(words.split(", ")), verdict, why, source, standing)
+    return Row(name, tuple(words.split(", ")), verdict, why, source, standing, care)
 
 
 GOES_IN: tuple[Row, ...] = (
@@ -109,8 +113,9 @@ GOES_IN: tuple[Row, ...] = (
         "hamburger, patty, kebab, jerky, gristle, meat scrap, fish scrap, dog food, cat food, pet "
         "food, snail, cricket",
         "yes",
-        "cut up, fresh, with more starter; ask your local authority before a shared site takes it",
-        f"{BOOK}, ch. 6; Reg. (EU) 142/2011",
+        "cut up, fresh, with more starter",
+        f"{BOOK}, ch. 6",
+        care="meat",
     ),
     row(
         "dairy and eggs",

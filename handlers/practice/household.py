@@ -44,6 +44,8 @@ VESSELS: Mapping[str, Vessel] = {
     "ice-cream tub": Vessel(1.0, 2.0, 4.0),
     "saucepan": Vessel(1.0, 2.0, 3.0),
     "pot": Vessel(1.5, 3.0, 6.0),
+    "cooking pot": Vessel(2.0, 4.0, 8.0),
+    "hotel pan": Vessel(6.0, 13.0, 20.0),
     "casserole": Vessel(2.0, 3.0, 5.0),
     "sandwich bag": Vessel(0.5, 1.0, 1.5),
     "freezer bag": Vessel(1.0, 2.0, 4.0),

@@ -140,7 +140,6 @@ def full_forecast(
         ),
         figures=(
             density.PRESSED_MIXED,
-            density.SETTLING,
             SEED_KG_WEEK,
             *((HOUSEHOLD,) if people is None else ()),
         ),

@@ -108,6 +108,8 @@ _IN_PINT = {
 def plain_number(text: str) -> float:
     """A number alone: "2", "2.5", "2,5", "1/2", "1½". Refuses anything else."""
     words = _plainly(text)
+    if re.match(r"[-−–]\s*[\d.,]", words):
+        raise Refused(f"{quoted(text)} is less than nothing: write a number like 2 or 2.5.")
     if len(words) > _LONGEST or not re.fullmatch(_NUMBER, words):
         raise Refused(f"{quoted(text)} is not a number I can read: write it like 2 or 2.5.")
     if re.fullmatch(r"[1-9][0-9]{0,2},[0-9]{3}", words):
@@ -198,6 +200,10 @@ def _total(
     text: str, factors: Mapping[str, float], units: System, *, what: str, example: str
 ) -> float:
     lowered = re.sub(r"\s(?:and|\+|&)\s", " ", _plainly(text))
+    if re.match(r"[-−–]\s*[\d.,]", lowered):
+        raise Refused(f"{quoted(text)} is less than nothing: write {what} like {example}.")
+    if re.fullmatch(_NUMBER, lowered):
+        raise Refused(f"{quoted(text)} has no unit: write {what} like {example}.")
     total, at = 0.0, 0
     while len(text) <= _LONGEST and (part := _PART.match(lowered, at)):
         factor = _factor(part["unit"], factors, units)

@@ -16,7 +16,7 @@ from handlers.practice.density import BRAN_LOOSE
 from handlers.practice.figure import Figure, Refused
 from handlers.practice.units import KILOGRAMS, LITRES
 
-Recipe = Literal["tablespoon", "ten-to-one", "one-to-a-hundred", "cups"]
+Recipe = Literal["tablespoon", "ten-to-one", "one-to-a-hundred", "ten-pounds"]
 
 RECIPES: tuple[Recipe, ...] = get_args(Recipe)
 
@@ -24,7 +24,7 @@ RECIPE_NAMES: Mapping[Recipe, str] = {
     "tablespoon": "a tablespoon of molasses to ten cups of bran",
     "ten-to-one": "ten parts of bran to one of molasses by weight",
     "one-to-a-hundred": "one part each of culture and molasses to a hundred of water",
-    "cups": "ten cups of water to ten pounds of bran",
+    "ten-pounds": "ten cups of water to ten pounds of bran",
 }
 """What each recipe says."""
 
@@ -85,15 +85,15 @@ TEN_TO_ONE = Figure(
     "",
     "common practice",
 )
-CUPS_WATER = Figure(
-    "water in the recipe by cups",
+POUNDS_WATER = Figure(
+    "water in the recipe for ten pounds",
     10 * LITRES["us_cup"] / (10 * KILOGRAMS["pound"]),
     "L to 1 kg of bran",
     "an educational site, 2024; it says 30 % and reaches 41 %",
     "common practice",
 )
-CUPS_CULTURE = Figure(
-    "culture, and molasses, in the recipe by cups",
+POUNDS_CULTURE = Figure(
+    "culture, and molasses, in the recipe for ten pounds",
     24 / (10 * KILOGRAMS["pound"]),
     "mL to 1 kg of bran",
     "an educational site, 2024; it says 30 % and reaches 41 %",
@@ -128,16 +128,16 @@ FIGURES: Mapping[Recipe, tuple[Figure, ...]] = {
     "tablespoon": (TABLESPOON,),
     "ten-to-one": (TEN_TO_ONE, WATER_TO_CULTURE),
     "one-to-a-hundred": (WATER_TO_CULTURE,),
-    "cups": (CUPS_WATER, CUPS_CULTURE),
+    "ten-pounds": (POUNDS_WATER, POUNDS_CULTURE),
 }
 """The figures of each recipe."""
 
 
 def mix(bran: float, recipe: Recipe, goal: float) -> Mix:
     """The recipe for so many kg of bran; its water brings it to the goal, or is what it says."""
-    if recipe == "cups":
-        culture = bran * CUPS_CULTURE.value / 1000
-        return Mix(bran, bran * CUPS_WATER.value, culture, culture)
+    if recipe == "ten-pounds":
+        culture = bran * POUNDS_CULTURE.value / 1000
+        return Mix(bran, bran * POUNDS_WATER.value, culture, culture)
     reachable(goal)
     # Water in the mix less water wanted rises in a straight line with the water added.
     dry, wet = _with_water(bran, recipe, 0.0), _with_water(bran, recipe, 1.0)

@@ -9,6 +9,7 @@ from handlers.practice.figure import Figure, Reckoning, Refused, number, positiv
 from handlers.practice.recipes import (
     BRAN_MOISTURE,
     FIGURES,
+    MOLASSES_DENSITY,
     PACKED,
     RECIPE_NAMES,
     RECIPES,
@@ -91,6 +92,9 @@ class Batch(Reckoning):
     water_ml: float
     culture_ml: float
     molasses_ml: float
+    culture_g: float
+    molasses_g: float
+    bran_cups: float
     water_cups: float
     culture_tablespoons: float
     molasses_tablespoons: float
@@ -148,6 +152,9 @@ def batch(
         water_ml=made.water * 1000,
         culture_ml=made.culture * 1000,
         molasses_ml=made.molasses * 1000,
+        culture_g=made.culture * 1000,
+        molasses_g=made.molasses * 1000 * MOLASSES_DENSITY.value,
+        bran_cups=bran_ml(bran * 1000) / 1000 / LITRES["us_cup"],
         water_cups=made.water / LITRES["us_cup"],
         culture_tablespoons=made.culture / LITRES["us_tablespoon"],
         molasses_tablespoons=made.molasses / LITRES["us_tablespoon"],
@@ -173,7 +180,7 @@ def batch(
             f"{number(made.moisture * 100)} %",
             f"dried to {number(DRIED.value * 100)} %: {number(dry)} kg",
         ),
-        figures=(PACKED, *FIGURES[recipe], BRAN_MOISTURE, DRIED, FERMENT_DAYS, KEEPS_DRY),
+        figures=(PACKED, *FIGURES[recipe], DRIED, FERMENT_DAYS, KEEPS_DRY),
         lines=(
             f"By {RECIPE_NAMES[recipe]}: {number(bran, 2)} kg of bran, {_ml(made.molasses)} of "
             f"molasses, {_ml(made.culture)} of culture and {number(made.water, 2)} L of water "

@@ -10,6 +10,7 @@ STAYS_OUT: tuple[Row, ...] = (
         "no",
         "green or black growth brings the wrong microbes in: bury it apart or put it in the waste",
         f"{BOOK}, ch. 4 and 6",
+        care="mould",
     ),
     row(
         "rotten food",

@@ -47,6 +47,8 @@ class Trouble(Reckoning):
     """What has to go, and how; empty if nothing."""
     care: str
     """The caution that goes with these signs; empty if none."""
+    acidity: str
+    """What a pH means; empty if none was measured."""
 
 
 _MOULDY = frozenset({"green_mould", "black_mould"})
@@ -76,6 +78,9 @@ def trouble(
     seen = _seen(signs, celsius, ph)
     ranked = _ranked(seen)
     verdict = _verdict(seen, ranked[0].cause, treated)
+    if verdict == "good" and ph is not None and ph > ACID_LIMIT.value:
+        verdict = "mend"
+    acidity = _acidity(ph)
     discard = _discard(seen, verdict)
     care = next((caution(name) for sign, name in _CARE if sign in seen), "")
     kept = tuple(cause for cause in ranked if cause.weight >= 0.08)[:3]
@@ -91,11 +96,10 @@ def trouble(
         causes=kept,
         discard=discard,
         care=care,
+        acidity=acidity,
         steps=steps,
         figures=(*acids, *warmth, *((PATIENCE,) if treated else ())),
-        lines=tuple(
-            line for line in (*_said(seen, kept, verdict), *_acidity(ph), discard, care) if line
-        ),
+        lines=tuple(line for line in (*_said(seen, kept, verdict), acidity, discard, care) if line),
     )
 
 
@@ -153,24 +157,24 @@ def _discard(seen: frozenset[str], verdict: Verdict) -> str:
 def _said(seen: frozenset[str], causes: Sequence[Cause], verdict: Verdict) -> list[str]:
     first, *others = causes
     good = [words for sign, words in GOOD.items() if sign in seen]
-    if verdict == "good":
-        return [*good, "Carry on."]
+    if first.cause == NOTHING or verdict == "good":
+        return [*good, "Carry on."] if verdict == "good" else good
     lines = [f"Most likely {first.cause}: {_lowered(first.do)}"]
     if others and others[0].weight >= 0.15 and others[0].cause != NOTHING:
         lines.append(f"Or {others[0].cause}: {_lowered(others[0].do)}")
     return lines + good
 
 
-def _acidity(ph: float | None) -> tuple[str, ...]:
+def _acidity(ph: float | None) -> str:
     if ph is None:
-        return ()
+        return ""
     if ph <= ACID.value:
-        return (f"A pH of {number(ph)} is sour enough.",)
+        return f"A pH of {number(ph)} is sour enough."
     if ph <= ACID_LIMIT.value:
-        return (f"A pH of {number(ph)} is nearly sour enough: leave it sealed a few days more.",)
+        return f"A pH of {number(ph)} is nearly sour enough: leave it sealed a few days more."
     return (
         f"A pH of {number(ph)} is not sour yet: leave it sealed a week or two more, warmer, with "
-        "more starter on top.",
+        "more starter on top."
     )
 
 

@@ -9,6 +9,7 @@ from handlers.practice import quantity
 from handlers.practice.figure import Refused, listed, quoted
 from handlers.practice.kinds import NAMES, Kind, Shares
 from handlers.practice.units import System
+from handlers.practice.value_names import WETNESS
 from handlers.practice.written_day import day
 
 _Choice = TypeVar("_Choice", bound=str)
@@ -98,6 +99,24 @@ class Values:
         text = self.text(name)
         return None if text is None else quantity.share(text)
 
+    def wetness(self, name: str) -> float:
+        """How wet scraps are, in a word or as a share from 0 to 1; not given is ordinary."""
+        said = (self.text(name) or "ordinary").lower()
+        if said not in WETNESS and not re.search(r"\d", said):
+            raise Refused(f"{name} is dry, ordinary, wet or soaking, or a share from 0 to 1.")
+        return WETNESS[said] if said in WETNESS else quantity.share(said)
+
+    def layers(self, name: str, kg_l: float) -> list[tuple[date, float]]:
+        """Days with kg: "2026-03-02:2kg, 2026-03-04:5 L"; a volume at the density given."""
+        layers = []
+        for part in filter(None, re.split(r"[,;\s]+(?=\d{4}-)", self.text(name) or "")):
+            on, sign, amount = re.sub(r"^(\S{8,10}?)[:=\s]+", r"\1:", part).partition(":")
+            if not sign:
+                raise Refused(f"{quoted(part)} is not a layer I can read: write 2026-03-02:2kg.")
+            mass, volume = quantity.mass_or_volume(amount, self.units)
+            layers.append((day(on), (volume or 0.0) * kg_l if mass is None else mass))
+        return layers
+
     def celsius(self, name: str) -> float | None:
         """A temperature in °C."""
         text = self.text(name)
@@ -120,11 +139,12 @@ class Values:
         text = self.text(name)
         if text is None:
             return default
-        if text.lower() not in choices:
+        word = re.sub(r"[\s_]+", "-", text.lower())
+        if word not in choices:
             raise Refused(
                 f"{name} is {listed(dict.fromkeys(choices.values()), 'or')}, not {quoted(text)}."
             )
-        return choices[text.lower()]
+        return choices[word]
 
     def mass_of_scraps_kg(self) -> float | None:
         """Mass of the scraps in kg: as given, or the sum of the kinds given by weight."""

@@ -5,8 +5,15 @@ from typing import NamedTuple
 
 from handlers.practice.units import celsius
 from handlers.reading.acts import Units
-from handlers.reading.numbers import Number, digits_value, read_number
-from handlers.reading.unitwords import LONGEST, VESSEL_WORDS, Quantity, Unit, unit_table
+from handlers.reading.numbers import NUMBER_WORDS, Number, digits_value, read_number
+from handlers.reading.unitwords import (
+    LONGEST,
+    VESSEL_WORDS,
+    Quantity,
+    Unit,
+    unit_starts,
+    unit_table,
+)
 from handlers.reading.words import Word
 
 
@@ -152,6 +159,7 @@ class _Reader:
         self.units = units
         self.taken = taken
         self.table = unit_table(units)
+        self.starts = unit_starts(units)
         self.last: Unit | None = None
 
     def read(self) -> tuple[Amount, ...]:
@@ -181,7 +189,11 @@ class _Reader:
         )
 
     def at(self, i: int) -> Amount | None:
-        norm = self.words[i].norm
+        word, norm = self.words[i], self.words[i].norm
+        if word.kind == "word" and not (
+            norm in NUMBER_WORDS or norm in self.starts or norm == "ph"
+        ):
+            return None
         if norm == "ph":
             return self.acidity(i)
         if norm in _MONEY_SIGNS:
@@ -253,7 +265,8 @@ class _Reader:
     def unit(self, number: Number) -> tuple[Unit, int] | None:
         at, words = number.end, self.words
         for _ in range(3):
-            for length in range(min(LONGEST, len(words) - at), 0, -1):
+            known = at < len(words) and words[at].norm in self.starts
+            for length in range(min(LONGEST, len(words) - at) if known else 0, 0, -1):
                 spelling = "_".join(w.norm for w in words[at : at + length])
                 unit = self.table.get(spelling)
                 if unit is not None:
@@ -318,7 +331,8 @@ class _Reader:
                 return exact
         inner = self.vessel_at(at) if words[at].kind == "word" else None
         if inner is None and words[at].kind == "number":
-            inner = self.at(at)
+            size = read_number(words, at)
+            inner = None if size is None else self.measured(size)
         if inner is None or not (inner.size or inner.vessel):
             return None
         if not number.fraction and not inner.size:
@@ -340,11 +354,14 @@ class _Reader:
 
     def vessel_of(self, at: int) -> Amount | None:
         """ "Jam jar of bacon grease": one vessel, without its article."""
-        if self.words[at].kind != "word" or at and self.words[at - 1].norm in ("the", "my", "that"):
+        if self.words[at].kind != "word" or (
+            at and self.words[at - 1].norm in ("the", "my", "that")
+        ):
             return None
         unit = self.table.get(self.words[at].norm)
         if unit is not None and self.stands_for_one(at, unit):
-            return Amount(at, at + 1, unit.quantity, unit.factor)
+            value, end = self.with_tail(1.0, at + 1)
+            return Amount(at, end, unit.quantity, unit.factor * value)
         vessel = self.vessel_at(at)
         if vessel is None or self.words[vessel.end : vessel.end + 1] == []:
             return None
@@ -363,6 +380,8 @@ class _Reader:
         if before is not None and before.norm in ("per", "each", "every"):
             return True
         after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
+        if after == "and" and self.with_tail(1.0, at + 1)[0] > 1:
+            return before is None or before.kind == "sign"
         return (before is None or before.kind == "sign") and after in (
             "in",
             "of",

@@ -6,19 +6,25 @@ from collections.abc import Sequence
 from handlers.reading.acts import Batch, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
-from handlers.reading.scraps import amount_sum
+from handlers.reading.quantities import amount_sum
 from handlers.reading.told import day_of, is_ahead, member_of
 from handlers.reading.vocabulary import words_in
 
-_MAKING = frozenset({"make", "mix", "mix up", "brew", "prepare", "prep", "inoculate", "knock up", "ferment",
+_MAKING = frozenset({"make", "mix", "mix up", "brew", "prepare", "prep", "inoculate", "knock up",
+                     "ferment",
                      "blend", "whip up", "do", "set", "start", "bag"})  # fmt: skip
 _ON = frozenset({"put", "put on", "set", "set up"})
-_LEFT = words_in("left remaining remains still hand stock inventory check cupboard leftover spare stash "
-                 "supply tally count down reserve onhand only last new another bag sack tin jar")  # fmt: skip
-_GETTING = frozenset({"buy", "pick up", "get", "receive", "find", "purchase", "arrive", "have", "count",
+_LEFT = words_in(
+    "left remaining remains still hand stock inventory check cupboard leftover spare stash "
+    "supply tally count down reserve onhand only last new another bag sack tin jar"
+)
+_GETTING = frozenset({"buy", "pick up", "get", "receive", "find", "purchase", "arrive", "have",
+                      "count",
                       "weigh", "come", "collect", "bring"})  # fmt: skip
-_NOT_BRAN = words_in("muffins muffin cereal breakfast ducks horse horses chooks hens pony recipe bread "
-                     "cookies loaf porridge eat ate diet fibre fiber")  # fmt: skip
+_NOT_BRAN = words_in(
+    "muffins muffin cereal breakfast ducks horse horses chooks hens pony recipe bread cookies "
+    "loaf porridge eat ate diet fibre fiber"
+)
 _SPRINKLED = words_in(
     "sprinkled sprinkle topped dusted layer covered handful handfuls fist fists spoon"
 )
@@ -44,7 +50,8 @@ def _speaks_of_bran(group: Group) -> bool:
 
 
 _IS_ON = re.compile(
-    r"\b(?:bran|starter|batch) (?:is |'s |are )(?:now )?(?:on|on the go|brewing|fermenting|mixed|made)\b(?! (?:the shelf|offer|sale|top))"
+    r"\b(?:bran|starter|batch) (?:is |'s |are )(?:now )?(?:on|on the go|brewing|fermenting|mixed|"
+    r"made)\b(?! (?:the shelf|offer|sale|top))"
 )
 
 
@@ -110,9 +117,15 @@ def _on_hand(groups: Sequence[Group], k: int) -> str | None:
         return None
     if not norms.isdisjoint(_SPRINKLED | {"used", "need", "needs", "per"}) and "left" not in norms:
         return None
+    level = re.search(
+        r"\b(?:bran|starter|stock) (?:is |'s |stands |now )+(?:at|down to|about|only|just) ",
+        " ".join(group.norms),
+    )
+    if level and own:
+        return "starter on hand"
     if group.verb is None:
         listed = any(group.message.norms[a.start - 1] == ":" for a in group.measured() if a.start)
         return "starter on hand" if listed or not norms.isdisjoint(_LEFT) else None
     if group.verb.verb.plain in _GETTING and (own or not norms.isdisjoint(_LEFT | {"old"})):
         return "starter was got"
-    return "starter on hand" if not norms.isdisjoint(_LEFT) and own else None
+    return "starter on hand" if not norms.isdisjoint(_LEFT) and (own or before) else None

@@ -11,32 +11,40 @@ from handlers.reading.told import bin_of, day_of, is_ahead, member_of
 from handlers.reading.vocabulary import words_in
 
 _GROUND = words_in(
-    "ground soil earth dirt trench trenches hole pit bed beds patch garden plot allotment border borders "
-    "planter planters raised flowerbed orchard lawn field yard backyard rows row"
+    "ground soil earth dirt trench trenches hole pit bed beds patch garden plot allotment "
+    "border borders planter planters raised flowerbed orchard lawn field yard backyard rows "
+    "row"
 )
 _GREEN = words_in(
-    "roses rose beans bean tomatoes tomato rhubarb tree trees bush bushes hedge apple lemon plum pear fig "
-    "courgettes squash pumpkins potatoes spuds raspberries currants strawberries sweetcorn corn sunflowers "
-    "dahlias peas brassicas cabbages kale leeks onions passionfruit banana mango papaya marigolds lavender "
-    "hydrangea hydrangeas vines vine shrubs bamboo curry neem guava citrus fence shed wall arch trellis"
+    "roses rose beans bean tomatoes tomato rhubarb tree trees bush bushes hedge apple lemon "
+    "plum pear fig courgettes squash pumpkins potatoes spuds raspberries currants "
+    "strawberries sweetcorn corn sunflowers dahlias peas brassicas cabbages kale leeks onions "
+    "passionfruit banana mango papaya marigolds lavender hydrangea hydrangeas vines vine "
+    "shrubs bamboo curry neem guava citrus fence shed wall arch trellis"
 )
 _UNDER = words_in("under beneath below underneath beside behind near")
 _SURELY = frozenset({"bury", "berry", "trench", "inter", "enterrar", "vergraben"})
 _DIGGING = frozenset({"dig", "dig in", "fork", "turn", "lay", "plant"})
 _OTHER_THINGS = words_in(
-    "cat dog hamster goldfish rabbit grandad granny uncle aunt face head treasure papaw papa grandma guinea "
-    "work paperwork phone sand news hatchet nan toy toys pond lede myself budgie gerbil fish-tank tortoise "
-    "father mother dad mum mam parrot capsule past differences"
+    "cat dog hamster goldfish rabbit grandad granny uncle aunt face head treasure papaw papa "
+    "grandma guinea work paperwork phone sand news hatchet nan toy toys pond lede myself "
+    "budgie gerbil fish-tank tortoise father mother dad mum mam parrot capsule past "
+    "differences"
 )
-_PLACE = words_in("in into under beneath below by near along beside behind next at on over underneath "
-                  "between against round around among amongst where en im")  # fmt: skip
+_PLACE = words_in(
+    "in into under beneath below by near along beside behind next at on over underneath "
+    "between against round around among amongst where en im"
+)
 _SKIPPED = words_in("el la los las der den dem the a my our to of an under in at where")
-_PLACE_ENDS = words_in(", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this "
-                       "which covered me my it before after while when now for as lol n i we will are is "
-                       "about roughly like used go went goes were")  # fmt: skip
+_PLACE_ENDS = words_in(
+    ", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this which "
+    "covered me my it before after while when now for as lol n i we will are is about roughly "
+    "like used go went goes were"
+)
 _IN_THE_GROUND = re.compile(r"\bin(?:to)? (?:the )?(?:ground|soil|earth)\b")
 _LIES = re.compile(
-    r"\bqbin(?: 's)?(?: contents| lot| stuff)?(?: (?:is|are|'s|was|were|has been|have been|now|all|finally|safely|already|"
+    r"\bqbin(?: 's)?(?: contents| lot| stuff)?(?: (?:is|are|'s|was|were|has been|have been|now|"
+    r"all|finally|safely|already|"
     r"went|gone|has|have|got|been))* (?:under|beneath|below|in|into|underneath|beside|behind) "
 )
 
@@ -69,7 +77,7 @@ def _without_verb(group: Group) -> str | None:
 
 
 def _names_ground(group: Group) -> bool:
-    """Whether a word for ground, or a plant behind "under", stands outside of the bin's own name."""
+    """Whether ground, or a plant behind "under", is named outside of the bin's own name."""
     norms = group.message.norms
     named = {i for b in group.bins for i in range(b.start, b.end)}
     words = {norms[i] for i in range(group.start, group.end) if i not in named}

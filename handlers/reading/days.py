@@ -11,6 +11,22 @@ from datetime import date, datetime, time, timedelta
 from functools import lru_cache
 from typing import NamedTuple
 
+from handlers.reading.daywords import (
+    AMOUNT_BEHIND,
+    ASIDE,
+    BEFORE_SHORT,
+    BEHIND_A_DAY,
+    DAY_PARTS,
+    ENDS,
+    FEASTS,
+    FIRST_OF_OFFSET,
+    MONTHS,
+    OFFSET_PHRASES,
+    ORDINALS,
+    SHORT,
+    STARTS,
+    WEEKDAYS,
+)
 from handlers.reading.numbers import read_number
 from handlers.reading.words import Word
 
@@ -30,86 +46,11 @@ class Day(NamedTuple):
     """A part of today that may lie ahead or behind ("tonight", "this evening")."""
 
 
-_OFFSETS = {
-    "today": 0, "tonight": 0, "tonite": 0, "2day": 0, "now": 0, "2nite": 0, "hoy": 0,
-    "this morning": 0, "this afternoon": 0, "this evening": 0, "this aft": 0, "this arvo": 0,
-    "this am": 0, "this pm": 0, "this mornin": 0, "this lunchtime": 0,
-    "yesterday": -1, "yest": -1, "yesty": -1, "yestie": -1, "ystrday": -1, "yestadday": -1, "yday": -1, "yesterdy": -1, "yesteday": -1, "yestrday": -1,
-    "ayer": -1, "gestern": -1, "yesterdays": -1, "yesturday": -1, "anoche": -1,
-    "last night": -1, "last nite": -1, "last evening": -1, "last eve": -1, "yesternight": -1,
-    "the night before last": -2, "night before last": -2, "the day before yesterday": -2,
-    "day before yesterday": -2, "the other night": -2, "ereyesterday": -2,
-    "tomorrow": 1, "tmrw": 1, "tmr": 1, "tmw": 1, "2moro": 1, "tomoz": 1, "tomorow": 1,
-    "tommorow": 1, "tommorrow": 1, "tomorrows": 1, "manana": 1, "morgen": 1, "tomo": 1,
-    "the day after tomorrow": 2, "day after tomorrow": 2, "overmorrow": 2,
-}  # fmt: skip
-_OFFSET_PHRASES = sorted(
-    ((tuple(k.split()), v) for k, v in _OFFSETS.items()), key=lambda r: -len(r[0])
-)
-_FIRST_OF_OFFSET: dict[str, list[tuple[tuple[str, ...], int]]] = {}
-for _phrase, _offset in _OFFSET_PHRASES:
-    _FIRST_OF_OFFSET.setdefault(_phrase[0], []).append((_phrase, _offset))
+for _phrase, _offset in OFFSET_PHRASES:
+    FIRST_OF_OFFSET.setdefault(_phrase[0], []).append((_phrase, _offset))
 
-_WEEKDAYS = {
-    name: i
-    for i, names in enumerate(
-        ("monday mon mondays", "tuesday tue tues tuesdays", "wednesday wed weds wednesdays",
-         "thursday thu thur thurs thursdays", "friday fri fridays", "saturday saturdays satdy",
-         "sunday sundays")
-    )
-    for name in names.split()
-} | {"lunes": 0, "martes": 1, "miercoles": 2, "jueves": 3, "viernes": 4, "sabado": 5,
-     "domingo": 6, "montag": 0, "samstag": 5, "sonntag": 6}  # fmt: skip
-# "sat" and "sun", "wed" and "fri" are words too: a day only behind one of these.
-_SHORT = {"sat": 5, "sun": 6, "wed": 2, "mon": 0}
-_BEFORE_SHORT = frozenset(
-    ["on", "last", "this", "next", "since", "by", "until", "every", "till", "from"]
-)
-_MONTHS = {
-    name: i
-    for i, names in enumerate(
-        ("january jan", "february feb", "march mar", "april apr", "may", "june jun", "july jul",
-         "august aug", "september sep sept", "october oct", "november nov", "december dec"), 1
-    )
-    for name in names.split()
-}  # fmt: skip
-_ORDINALS = {
-    word: i
-    for i, word in enumerate(
-        ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth", "seventeenth", "eighteenth", "nineteenth", "twentieth", "twenty-first"], 1
-    )
-}  # fmt: skip
-_FEASTS = {
-    "christmas eve": (12, 24), "xmas eve": (12, 24), "christmas day": (12, 25),
-    "xmas day": (12, 25), "boxing day": (12, 26), "new years eve": (12, 31),
-    "new year 's eve": (12, 31), "nye": (12, 31), "new years day": (1, 1),
-    "new year 's day": (1, 1), "hogmanay": (12, 31), "halloween": (10, 31),
-    "valentines day": (2, 14), "st patricks day": (3, 17), "bonfire night": (11, 5),
-    "christmas": (12, 25), "xmas": (12, 25),
-}  # fmt: skip
-_ENDS = frozenset({"st", "nd", "rd", "th"})
-_ASIDE = frozenset(
-    [
-        "since",
-        "until",
-        "till",
-        "from",
-        "of",
-        "by",
-        "before",
-        "every",
-        "for",
-        "between",
-        "like",
-        "each",
-    ]
-)
 _NUMERIC = re.compile(r"(\d{1,2})([/.])(\d{1,2})(?:\2(\d{2}|\d{4}))?")
 _ISO = re.compile(r"\d{4}-\d\d?-\d\d?")
-_BEHIND_A_DAY = frozenset("i we he she they put added and the it in to at morning night".split())
-_DAY_PARTS = frozenset(
-    ["morning", "afternoon", "evening", "night", "nite", "am", "pm", "arvo", "lunch", "lunchtime"]
-)
 
 
 def read_days(
@@ -145,32 +86,32 @@ class _Reader:
         word = self.words[i]
         if word.kind == "number":
             return self.dated(i) or self.ordinal(i) or self.counted(i)
-        if word.kind != "word":
-            return None
         norm = word.norm
-        if norm in _FIRST_OF_OFFSET:
+        if word.kind != "word" or norm not in STARTS:
+            return None
+        if norm in FIRST_OF_OFFSET:
             day = self.offset(i)
             if day is not None:
                 return day
         return self.worded(i, norm)
 
     def worded(self, i: int, norm: str) -> Day | None:
-        if norm in _WEEKDAYS or (norm in _SHORT and self.is_short_day(i)):
+        if norm in WEEKDAYS or (norm in SHORT and self.is_short_day(i)):
             return self.weekday(i, i)
         if norm in ("last", "this", "next", "coming", "past", "on"):
             return self.qualified(i)
-        if norm in _MONTHS:
+        if norm in MONTHS:
             return self.month_first_date(i)
         if norm == "the":
             return self.ordinal(i)
-        if norm in _ORDINALS:
+        if norm in ORDINALS:
             return self.ordinal_of_month(i)
         return self.feast(i) or self.counted(i)
 
     def feast(self, i: int) -> Day | None:
         for length in (4, 3, 2, 1):
             known = self.norms[i : i + length]
-            month_day = _FEASTS.get(" ".join(known)) if len(known) == length else None
+            month_day = FEASTS.get(" ".join(known)) if len(known) == length else None
             if month_day is not None and self.dates(i, i + length):
                 return self.yearly(i, i + length, *month_day)
         return None
@@ -179,11 +120,11 @@ class _Reader:
         """Whether a feast names the day, and not a thing of that day ("Christmas pudding")."""
         after = self.norms[end] if end < len(self.norms) else ""
         before = self.norms[start - 1] if start else ""
-        free = not after or not after[0].isalpha() or after in _BEHIND_A_DAY
+        free = not after or not after[0].isalpha() or after in BEHIND_A_DAY
         return free and before not in ("for", "the", "happy", "merry", "till", "until", "since")
 
     def offset(self, i: int) -> Day | None:
-        for phrase, offset in _FIRST_OF_OFFSET[self.norms[i]]:
+        for phrase, offset in FIRST_OF_OFFSET[self.norms[i]]:
             end = i + len(phrase)
             if tuple(self.norms[i:end]) == phrase:
                 day = self.today + timedelta(offset)
@@ -192,18 +133,19 @@ class _Reader:
         return None
 
     def after_part(self, end: int) -> int:
-        return end + 1 if end < len(self.norms) and self.norms[end] in _DAY_PARTS else end
+        return end + 1 if end < len(self.norms) and self.norms[end] in DAY_PARTS else end
 
     def is_short_day(self, i: int) -> bool:
         before = self.norms[i - 1] if i else ""
-        after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
-        return before in _BEFORE_SHORT or after in _DAY_PARTS
+        after = self.norms[i + 1] if i + 1 < len(self.norms) else "."
+        ends = i > 0 and self.words[i].text[:1].isupper() and after in (".", ",", "!", ")", "\n")
+        return before in BEFORE_SHORT or after in DAY_PARTS or ends
 
     def weekday_number(self, i: int) -> int | None:
         if i >= len(self.norms):
             return None
         norm = self.norms[i]
-        return _WEEKDAYS.get(norm, _SHORT.get(norm))
+        return WEEKDAYS.get(norm, SHORT.get(norm))
 
     def weekday(self, start: int, i: int) -> Day | None:
         number = self.weekday_number(i)
@@ -232,7 +174,7 @@ class _Reader:
             day = self.dated(i) or self.ordinal(i)
         elif self.norms[i] == "the":
             day = self.ordinal(i)
-        elif self.norms[i] in _MONTHS:
+        elif self.norms[i] in MONTHS:
             day = self.month_first_date(i)
         else:
             return None
@@ -299,11 +241,11 @@ class _Reader:
             if (
                 not value.isdecimal()
                 or self.norms[at + 1 : at + 2] == []
-                or (self.norms[at + 1] not in _ENDS)
+                or (self.norms[at + 1] not in ENDS)
             ):
                 return None
             return self.of_month(i, at + 2, int(value))
-        value_word = _ORDINALS.get(self.norms[at])
+        value_word = ORDINALS.get(self.norms[at])
         if value_word is None or self.norms[i] != "the":
             return None
         if self.norms[at] in ("first", "second", "third") and not self.ends_there(at + 1):
@@ -315,22 +257,22 @@ class _Reader:
         return (
             self.norms[i : i + 1] == ["of"]
             and self.norms[i + 1 : i + 2][:1] != []
-            and (self.norms[i + 1] in _MONTHS)
+            and (self.norms[i + 1] in MONTHS)
         )
 
     def ordinal_of_month(self, i: int) -> Day | None:
         if (
             self.norms[i + 1 : i + 2] == ["of"]
             and i + 2 < len(self.norms)
-            and (self.norms[i + 2] in _MONTHS)
+            and (self.norms[i + 2] in MONTHS)
         ):
-            return self.of_month(i, i + 1, _ORDINALS[self.norms[i]])
+            return self.of_month(i, i + 1, ORDINALS[self.norms[i]])
         return None
 
     def of_month(self, start: int, end: int, number: int) -> Day | None:
         at = end + 1 if self.norms[end : end + 1] == ["of"] else end
-        if at < len(self.norms) and self.norms[at] in _MONTHS:
-            return self.calendar_date(start, at + 1, number, _MONTHS[self.norms[at]])
+        if at < len(self.norms) and self.norms[at] in MONTHS:
+            return self.calendar_date(start, at + 1, number, MONTHS[self.norms[at]])
         return self.monthly(start, end, number)
 
     def dated(self, i: int) -> Day | None:
@@ -343,7 +285,7 @@ class _Reader:
             return self.numeric(i, numeric)
         if norm.isdecimal() and i + 1 < len(self.norms):
             at = i + 2 if self.norms[i + 1] == "of" else i + 1
-            month = _MONTHS.get(self.norms[at]) if at < len(self.norms) else None
+            month = MONTHS.get(self.norms[at]) if at < len(self.norms) else None
             if month is not None and self.is_month(at):
                 return self.calendar_date(i, at + 1, int(norm), month)
         return None
@@ -379,7 +321,11 @@ class _Reader:
             return True
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "\n"
         alone = after in (":", ",", ".", "\n", "-", ";", ")") or i + 1 == len(self.norms)
-        return (alone and second > 4 and i == 0) or (alone and first > second and second > 4)
+        leads = i == 0 or before in (".", "!", "\n", ",")
+        told = alone or after in ("i", "we", "put", "added", "drained", "sealed", "buried")
+        return (told and leads and (second > 4 or first > second)) or (
+            alone and first > second and second > 4
+        )
 
     def month_first_date(self, i: int) -> Day | None:
         """ "June 3", "March 3rd", "Sept. 5"."""
@@ -391,15 +337,10 @@ class _Reader:
         if at >= len(self.words) or not self.norms[at].isdecimal():
             return None
         number = int(self.norms[at])
-        end = at + 2 if self.norms[at + 1 : at + 2] and self.norms[at + 1] in _ENDS else at + 1
-        if (
-            end == at + 1
-            and end < len(self.norms)
-            and self.words[end].end - self.words[at].end <= 4
-        ):
-            if self.norms[end] in ("kg", "kgs", "g", "lb", "lbs", "l", "ml", "litres", "oz"):
-                return None
-        return self.calendar_date(i, end, number, _MONTHS[self.norms[i]])
+        end = at + 2 if self.norms[at + 1 : at + 2] and self.norms[at + 1] in ENDS else at + 1
+        if end == at + 1 and self.norms[end : end + 1] and self.norms[end] in AMOUNT_BEHIND:
+            return None
+        return self.calendar_date(i, end, number, MONTHS[self.norms[i]])
 
     def calendar_date(self, start: int, end: int, number: int, month: int) -> Day | None:
         year = self.norms[end] if end < len(self.norms) else ""
@@ -431,7 +372,9 @@ class _Reader:
         """The day, set aside if the words round it say that it dates something else."""
         before = self.norms[day.start - 1] if day.start else ""
         after = self.norms[day.end] if day.end < len(self.norms) else ""
-        aside = before in _ASIDE or after == "'s" or self.norms[day.start].endswith("days")
+        beyond = self.words[day.end + 1] if day.end + 1 < len(self.words) else None
+        owns = after == "'s" and not (beyond is not None and beyond.kind == "number")
+        aside = before in ASIDE or owns or self.norms[day.start].endswith("days")
         if before == "from" and after in ("on", "onwards"):
             aside = True
         return day._replace(aside=aside and self.norms[day.start] != "today")

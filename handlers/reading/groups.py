@@ -9,11 +9,14 @@ from handlers.reading.materials import Item
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
 from handlers.reading.sense import Sense
-from handlers.reading.sentences import Clause, VerbUse
+from handlers.reading.sentences import Clause
+from handlers.reading.verbs import VerbUse
 
 _RECORDS = frozenset({"layer", "drain", "open", "seal", "bury", "batch", "stock"})
-_ADDS = frozenset({"", ",", "and", "n", "&", "+", "(", ")", ":", "-", "→", "plus", "y", "then", "[", "]",
-                   "und", "et", "|", "=", ">", "or", "so", "as", "after", "before", "since", "with"})  # fmt: skip
+_ADDS = frozenset({"", ",", "and", "n", "&", "+", "(", ")", ":", "-", "→", "plus", "y", "then",
+                   "[", "]",
+                   "und", "et", "|", "=", ">", "or", "so", "as", "after", "before", "since",
+                       "with"})  # fmt: skip
 
 
 @dataclass(slots=True)
@@ -112,6 +115,8 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
         return False
     if last.sense in ("did", "none"):
         return not (_is_empty(last) and _stands_alone(message, clause))
+    if last.verb is None or last.verb.verb.classes.isdisjoint(_RECORDS):
+        return not _says_something(message, clause)
     first = message.norms[clause.start : clause.start + 2]
     return not (
         first[:1] in (["it"], ["that"], ["they"], ["there"])
@@ -123,10 +128,17 @@ _LOOSE = frozenset({"get", "do", "have", "come", "go", "make", "find", "run", "l
 
 
 def _is_empty(last: Group) -> bool:
-    """Whether the group's verb is said of nothing that we know ("sorry, only getting to it now")."""
+    """Whether the verb is said of nothing that we know ("sorry, only getting to it now")."""
     if last.verb is None or last.bins or last.measured() or last.items:
         return False
     return last.verb.verb.plain in _LOOSE or last.verb.verb.classes == frozenset({"other"})
+
+
+def _says_something(message: Message, clause: Clause) -> bool:
+    """Whether a clause has an amount or a sign of its own."""
+    a, b = clause.start, clause.end
+    measured = any(a <= x.start < b and x.quantity in ("mass", "volume") for x in message.amounts)
+    return measured or any(a <= s.start < b for s in message.signs)
 
 
 def _stands_alone(message: Message, clause: Clause) -> bool:
@@ -146,11 +158,23 @@ def _completed(groups: list[Group]) -> list[Group]:
     for group in groups:
         last = out[-1] if out else None
         if last is not None and _completes(last, group):
-            for clause in group.clauses:
-                last.take(clause)
+            for each in _siblings(out, group):
+                for clause in group.clauses:
+                    each.take(clause)
         else:
             out.append(group)
     return out
+
+
+def _siblings(groups: list[Group], group: Group) -> list[Group]:
+    """The groups that a fragment completes: "All lettuce" is said of every layer of a list."""
+    last = groups[-1]
+    if not group.items or group.measured():
+        return [last]
+    found = [last]
+    while found[-1].inherited is not None and not found[-1].inherited.items:
+        found.append(found[-1].inherited)
+    return found
 
 
 def _completes(last: Group, group: Group) -> bool:
@@ -183,7 +207,9 @@ def _adds_amount(last: Group, group: Group) -> bool:
     if not bare or not group.measured() or last.measured():
         return False
     told = last.sense == "did" or (last.sense == "none" and bool(last.bins))
-    if not told or not (last.bins or last.verb and not last.verb.verb.classes.isdisjoint(_RECORDS)):
+    if not told or not (
+        last.bins or (last.verb and not last.verb.verb.classes.isdisjoint(_RECORDS))
+    ):
         return False
     return not group.items or all(item.generic for item in last.items)
 
@@ -227,14 +253,12 @@ def _introduces(last: Group, one: Group) -> bool:
     if one.clauses[0].joint in ("and", "but", "so", "then", "n", "&"):
         return bool(last.days) and not last.measured() and not last.items
     if last.bins and (last.measured() or last.items):
-        return False
-    if last.measured() and not one.bins and not one.days and one.verb.verb.plain == "start":
-        return False
+        return "open" in one.verb.verb.classes and not one.bins and not last.items
     return not _conflicts(last, one) and not (last.measured() and one.measured())
 
 
 def _takes_up(last: Group, one: Group) -> bool:
-    """ "650 g of beans nobody wanted, scraped into the shed": the verb takes up the things before it."""
+    """ "650 g of beans nobody wanted, scraped into the shed": a verb for the things before it."""
     if last.verb is None or one.verb is None or one.sense != "did" or one.measured() or one.items:
         return False
     other = last.verb.verb.classes <= {"other", "stock", "observe", "layer"} and (

@@ -5,18 +5,19 @@ from collections.abc import Sequence
 from handlers.reading.acts import Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
-from handlers.reading.message import LIQUID
-from handlers.reading.scraps import of_what
+from handlers.reading.quantities import of_what
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
 from handlers.reading.vocabulary import words_in
 
 _STRONG = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
-                     "syphon", "tap", "bleed", "drenar", "na drain", "sacar", "ablassen", "decant", "take off"})  # fmt: skip
+                     "syphon", "tap", "bleed", "drenar", "na drain", "sacar", "ablassen",
+    "decant", "take off"})  # fmt: skip
 _OTHER_LIQUIDS = words_in(
-    "pasta rice beans chickpeas tuna radiator radiators boiler tank pond pool bath sink battery "
-    "wallet account swamp field pipes pipe gutter gutters water-butt beer beers ale lager darts pub "
-    "fridge freezer washing dishwasher oil engine potatoes spaghetti noodles tin tins paddling "
-    "wine squad energy heating system hot-tub lake phone brakes fat milk blood"
+    "pasta rice beans chickpeas tuna radiator radiators boiler tank pond pool bath sink "
+    "battery wallet account swamp field pipes pipe gutter gutters water-butt beer beers ale "
+    "lager darts pub fridge freezer washing dishwasher oil engine potatoes spaghetti noodles "
+    "tin tins paddling wine squad energy heating system hot-tub lake phone brakes fat milk "
+    "blood"
 )
 _OFF = words_in("from off out of")
 
@@ -36,6 +37,18 @@ def drain_of(groups: Sequence[Group], k: int) -> Drain | None:
         on=day_of(groups, k),
         rules=(rule,),
     )
+
+
+def drain_of_whole(whole: Group) -> float | None:
+    """Litres drawn off, where a report over several clauses is one of draining; else None."""
+    drawn = _drawn(whole)
+    if not drawn or whole.solids() or not _OTHER_LIQUIDS.isdisjoint(whole.norms):
+        return None
+    if not any(b.name is not None or b.plain for b in whole.bins):
+        return None
+    if _names_liquid(whole) or _off_bin(whole) or _at_the_tap(whole) or "drained" in whole.norms:
+        return _litres(drawn)
+    return None
 
 
 def _drawn(group: Group) -> list[Amount]:
@@ -80,7 +93,8 @@ def _drained(groups: Sequence[Group], k: int) -> str | None:
     before = any(g.bins for g in groups[:k])
     close = not group.solids() and len(group.norms) <= 12
     plain = group.verb is not None and group.verb.verb.plain in ("drain", "drain off", "draw off")
-    if _drawn(group) and plain and (before or close):
+    first = group.verb is not None and any(a.start > group.verb.start for a in _drawn(group))
+    if _drawn(group) and plain and (before or (close and first)):
         return "an amount was drained"
     if before and plain and not group.solids():
         return "it was drained"
@@ -107,21 +121,23 @@ def _taken(groups: Sequence[Group], k: int) -> str | None:
         return "liquid was taken"
     if k > 0 and _at_the_tap(groups[k - 1]) and not group.solids() and groups[k - 1].sense == "did":
         return "the tap was opened"
-    if verb_plain(group) == "run" and _at_the_tap(group) and group.bins:
+    if _verb_plain(group) == "run" and _at_the_tap(group) and group.bins:
         return "the tap ran"
     if _at_the_tap(group) and group.bins and not group.solids():
         return "the tray was emptied"
-    before = k > 0 and groups[k - 1].verb is not None and (
-        "drain" in groups[k - 1].verb.verb.classes and groups[k - 1].sense == "did"
-    )  # fmt: skip
+    before = k > 0 and groups[k - 1].sense == "did" and _drains(groups[k - 1])
     if before and not group.solids() and not group.bins:
         return "the liquid that was drained"
     return None
 
 
-def verb_plain(group: Group) -> str:
+def _verb_plain(group: Group) -> str:
     """The plain form of the group's verb, or nothing."""
     return "" if group.verb is None else group.verb.verb.plain
+
+
+def _drains(group: Group) -> bool:
+    return group.verb is not None and "drain" in group.verb.verb.classes
 
 
 def _at_the_tap(group: Group) -> bool:
@@ -133,6 +149,18 @@ def _is_given_by_bin(group: Group) -> bool:
     assert group.verb is not None
     gives = group.verb.verb.plain in ("give", "give up", "yield", "produce", "release")
     return gives and not group.solids() and any(b.end <= group.verb.start for b in group.bins)
+
+
+_FLUID = words_in(
+    "ml mls mil mils millilitre millilitres milliliter milliliters cl floz oz mililitros"
+)
+
+
+def _is_fluid(group: Group) -> bool:
+    """Whether the amount is in a unit that people keep for liquids, and nothing says "in"."""
+    norms = group.message.norms
+    fluid = all(norms[a.end - 1] in _FLUID and a.quantity == "volume" for a in _drawn(group))
+    return fluid and {"in", "into", "to", "+", "→", "added"}.isdisjoint(group.norms)
 
 
 def _goes_in(group: Group) -> bool:
@@ -166,6 +194,8 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
         return "liquid from a bin"
     if group.norms[-1:] == ["out"] or "drained" in group.norms:
         return "so much out"
+    if group.bins and _is_fluid(group) and not group.solids() and not _goes_in(group):
+        return "so many millilitres"
     if liquid and group.bins and not _goes_in(group) and not group.solids():
         return "liquid and a bin"
     return None

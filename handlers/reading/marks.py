@@ -39,7 +39,7 @@ class Phrasebook:
         return iter(self._rows)
 
     def find(self, norms: Sequence[str]) -> list[Mark]:
-        """All marks, the longest phrase of each tag at each place, none inside another of its tag."""
+        """All marks: the longest phrase of a tag at each place, none inside another of its tag."""
         found: list[Mark] = []
         rows = self._rows
         taken: dict[str, int] = {}

@@ -32,58 +32,60 @@ class Makeup(NamedTuple):
 
 
 _PARTS = words_in(
-    "peel peels peeling peelings skin skins core cores rind rinds husk husks stalk stalks stem stems "
-    "top tops tail tails end ends trimming trimmings offcut offcuts pulp seed seeds pit pits stone "
-    "stones pip pips pod pods gut guts head heads gristle bit bits piece pieces leaf leaves cob cobs "
-    "crust crusts heel heels flesh mush innards parings shavings hulls roots root scrapings outers "
-    "slices slice skinz dregs crumbs peal peals pealings pelings chunks cuttings remains carcass "
-    "cascaras cascara schalen shells scraps leftovers leftover ends heel stubs wrappers bottoms "
-    "remnants tips membranes zest fronds stumps paring ribs squeezed halves chhilka chilke butts "
-    "quarters discards offal scrap waste mould stuff leavings"
+    "peel peels peeling peelings skin skins core cores rind rinds husk husks stalk stalks "
+    "stem stems top tops tail tails end ends trimming trimmings offcut offcuts pulp seed "
+    "seeds pit pits stone stones pip pips pod pods gut guts head heads gristle bit bits piece "
+    "pieces leaf leaves cob cobs crust crusts heel heels flesh mush innards parings shavings "
+    "hulls roots root scrapings outers slices slice skinz dregs crumbs peal peals pealings "
+    "pelings chunks cuttings remains carcass cascaras cascara schalen shells scraps leftovers "
+    "leftover ends heel stubs wrappers bottoms remnants tips membranes zest fronds stumps "
+    "paring ribs squeezed halves chhilka chilke butts quarters discards offal scrap waste "
+    "mould stuff leavings"
 )
 _BONES = words_in("bone bones shell shells carcass carcase carcasses ribs rib frames frame knuckle")
 _FAT = words_in("fat grease dripping drippings lard suet")
 _GREEN = words_in(
     "top tops pod pods stalk stalks stem stems end ends leaf leaves trimmings tips shells"
 )
-_STRONG_PARTS = _PARTS - words_in("top tops end ends head heads stone stones slice slices pieces "
-                                  "piece chunks bit bits root roots quarters leaf leaves halves")  # fmt: skip
+_STRONG_PARTS = _PARTS - words_in(
+    "top tops end ends head heads stone stones slice slices pieces piece chunks bit bits root "
+    "roots quarters leaf leaves halves"
+)
 # A part that stands alone tells the kind by itself.
-_ALONE: Mapping[str, Kind] = {
-    word: kind
-    for kind, words in (
-        (
-            "vegetable",
-            "peel peels peelings peeling parings pealings pelings husks cascaras cascara "
-            "schalen peals stalks trimmings",
-        ),
-        ("fruit", "cores pits pips seeds"),
-        ("grain", "crusts heels crumbs"),
-        ("meat", "gristle innards rinds"),
-        ("mixed", "skins offcuts guts scrapings remains leavings"),
-    )
-    for word in words.split()
-}  # type: ignore[misc]
+_ALONE_BY_KIND: Mapping[Kind, str] = {
+    "vegetable": "peel peels peelings peeling parings pealings pelings husks cascaras cascara "
+    "schalen "
+    "peals stalks trimmings",
+    "fruit": "cores pits pips seeds",
+    "grain": "crusts heels crumbs",
+    "meat": "gristle innards rinds",
+    "mixed": "skins offcuts guts scrapings remains leavings",
+}
+_ALONE: Mapping[str, Kind] = {w: kind for kind, ws in _ALONE_BY_KIND.items() for w in ws.split()}
 _STALE = words_in(
-    "old stale mouldy moldy mouldering rotten rotting leftover spoiled spoilt expired wilted soggy dead "
-    "burnt burned slimy limp sad uneaten spent used rancid bad mushy bruised squishy overripe "
-    "unwanted forgotten withered shrivelled furry fuzzy manky gone-off half-eaten cooked bashed sour "
-    "soft wrinkly squashed sprouted sprouting past-it scabby smelly off dodgy ancient frostbitten "
-    "unsold gammy purani baasi"
+    "old stale mouldy moldy mouldering rotten rotting leftover spoiled spoilt expired wilted "
+    "soggy dead burnt burned slimy limp sad uneaten spent used rancid bad mushy bruised "
+    "squishy overripe unwanted forgotten withered shrivelled furry fuzzy manky gone-off "
+    "half-eaten cooked bashed sour soft wrinkly squashed sprouted sprouting past-it scabby "
+    "smelly off dodgy ancient frostbitten unsold gammy purani baasi"
 )
 _MOST = words_in(
     "mostly mainly largely chiefly primarily predominantly mostley moslty majority most"
 )
 _ALL = words_in("all entirely purely only solely pure completely wholly just")
 _SOME = words_in("some plus")
-_LITTLE = words_in("bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
-                   "smattering drop scrap handful stray")  # fmt: skip
-_WITHOUT = words_in(
-    "no not without minus except excluding skipped skip never zero sans nor isnt wasnt arent ohne sin "
-    "kept avoiding saved none minusing"
+_LITTLE = words_in(
+    "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
+    "smattering drop scrap handful stray"
 )
-_AFTER = words_in("after like as than before for smells smell smelled smelling smelt taste tastes "
-                  "looks versus vs against hate love eating eat ate cooking")  # fmt: skip
+_WITHOUT = words_in(
+    "no not without minus except excluding skipped skip never zero sans nor isnt wasnt arent "
+    "ohne sin kept avoiding saved none minusing"
+)
+_AFTER = words_in(
+    "after like as than before for smells smell smelled smelling smelt taste tastes looks "
+    "versus vs against hate love eating eat ate cooking"
+)
 _JOINS = words_in("and n & + plus y und et or / with , of the de from a an some in old")
 
 
@@ -108,7 +110,10 @@ def find_items(
         else:
             i += 1
             continue
-        out.append(_described(norms, item))
+        item = _described(norms, item)
+        if out and norms[max(0, item.start - 2) : item.start] in (["from", "the"], ["off", "the"]):
+            item = item._replace(absent=True)  # "bones from the stock": where they come from
+        out.append(item)
         i = item.end
     return tuple(out)
 
@@ -180,6 +185,8 @@ _SCRAP_NAMES = frozenset(
 
 def _is_scrap(food: Food) -> bool:
     kind = food.shares[0][0]
+    if food.name.rpartition(" ")[2] in _STRONG_PARTS and " " in food.name:
+        return True
     return (
         kind in ("coffee", "bone")
         or food.name in _SCRAP_NAMES

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
+from itertools import pairwise
 
 from handlers.reading.acts import Context
 from handlers.reading.amounts import Amount, read_amounts
@@ -16,28 +17,34 @@ from handlers.reading.names import (
     find_bot,
     find_members,
     known_bins,
-    said_bins,
     slipped,
 )
-from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of, verbs_of
+from handlers.reading.newbins import said_bins, target_bins
+from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import Seen, find_signs
+from handlers.reading.verbs import verbs_of
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
 
 BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
 _OTHER_BRAN = words_in(
-    "flakes flake muffin muffins mash cereal bread loaf buds cookies cake biscuits home kit motor "
-    "pack position stick sticks course job salad sourdough"
+    "flakes flake muffin muffins mash cereal bread loaf buds cookies cake biscuits home kit "
+    "motor pack position stick sticks course job salad sourdough"
 )
 LIQUID = words_in(
-    "juice tea liquid leachate liquor runoff drainings jus juices juguito fluid jugo saft lixiviado liquido drain's brew "
-    "leachates effluent seepage drippings goo elixir juicy leachat liquids liqid juise leechate"
+    "juice tea liquid leachate liquor runoff drainings jus juices juguito fluid jugo saft "
+    "lixiviado liquido drain's brew leachates effluent seepage drippings goo elixir juicy "
+    "leachat liquids liqid juise leechate"
 )
 
 _DRINKS = frozenset({"tea", "brew", "goo"})
 _LIQUID_LEADS = words_in(
     "bokashi bin compost the of some this more that shed's bucket fresh worm garden plant"
 )
+
+
+MOST_CLAUSES = 60
+"""Clauses of a message that are read for acts; what people report has far fewer."""
 
 
 @dataclass(slots=True)
@@ -118,12 +125,16 @@ def read_message(text: str, context: Context) -> Message:
     amounts = read_amounts(words, context.units, taken_by_days)
     said = said_bins(words, norms, taken_by_days | _indexes(amounts) | _indexes(members))
     bins = tuple(sorted((*bins, *said)))
+    if amounts:
+        named = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(members)
+        fresh = target_bins(words, norms, named, no_names=not context.bins and not bins)
+        bins = tuple(sorted((*bins, *fresh)))
     marks = [m for m in vocabulary().find(norms) if not _inside(m, taken)]
     signs = find_signs(norms, marks)
     used = _indexes(s for s in signs if s.plain or s.end - s.start > 1) | _indexes(amounts)
     items = tuple(i for i in find_items(norms, marks, _indexes(amounts)) if i.start not in used)
     held = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(_food_marks(marks))
-    held |= _list_joints(norms, items)
+    held |= _list_joints(norms, items, amounts)
     sentences = sentences_of(words, held)
     names = frozenset(norms[i] for m in members for i in range(m.start, m.end))
     verbs = verbs_of(words, marks, _indexes(bins) | taken_by_days | _indexes(amounts))
@@ -131,6 +142,7 @@ def read_message(text: str, context: Context) -> Message:
     verbs = [v for v in verbs if v.start not in hedged]
     over = _indexes(d for d in days if d.past == d.future and d.past < at.date())
     clauses = clauses_of(words, sentences, verbs, held | hedged, names, over, hedged)
+    clauses = clauses[:MOST_CLAUSES]
     _set_quoted_aside(norms, clauses)
     return Message(
         context, at.date(), words, norms, marks, bins, members,
@@ -150,11 +162,20 @@ def _food_marks(marks: Iterable[Mark]) -> list[Mark]:
     return [m for m in marks if m.tag == "food" and m.end - m.start > 1]
 
 
-def _list_joints(norms: list[str], items: tuple[Item, ...]) -> frozenset[int]:
-    """Words that join two things of one list ("leaves and grass") and no clauses."""
-    return frozenset(
+def _list_joints(
+    norms: list[str], items: tuple[Item, ...], amounts: tuple[Amount, ...]
+) -> frozenset[int]:
+    """Words that join two things of one list ("600 g rice and 400 g beans") and no clauses."""
+    ends = {item.end for item in items}
+    starts = {item.start for item in items}
+    measured = {
+        a.start - 1
+        for a in amounts
+        if a.start - 1 in ends and norms[a.start - 1] in ("and", "n", "&", "+") and a.end in starts
+    }
+    return frozenset(measured) | frozenset(
         a.end
-        for a, b in zip(items, items[1:], strict=False)
+        for a, b in pairwise(items)
         if b.start == a.end + 1 and norms[a.end] in ("and", "n", "&", "+", ",", "y", "or", "plus")
     )
 

@@ -62,6 +62,11 @@ _PARTS = {
 }  # fmt: skip
 _ARTICLES = frozenset({"a", "an", "another"})
 _FEW = {"couple": 2.0, "few": 3.0, "several": 4.0, "dozen": 12.0, "pair": 2.0}
+NUMBER_WORDS = frozenset(
+    {*_UNITS, *_TENS, *_FEW, *_ARTICLES, "hundred", "thousand", "half", "haf", "media", "medio",
+     "quarter", "third", "between"}
+)  # fmt: skip
+"""Words that a number can begin with."""
 _RANGE_WORDS = frozenset({"to", "or", "-", "till"})
 _LARGEST = 12
 """Digits in the longest number that is read; longer ones are serial numbers, not amounts."""

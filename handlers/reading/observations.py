@@ -14,10 +14,14 @@ _TOLD = frozenset({"none", "did", "habit"})
 _CRAFT = words_in(
     "lid lids scraps bran tap spigot leachate bokashi mould mold ferment fermenting contents layer"
 )
-_THERMOMETER = words_in("temp temperature temps thermometer probe core inside ph reading centre center "
-                        "middle")  # fmt: skip
+_THERMOMETER = words_in(
+    "temp temperature temps thermometer probe core inside ph reading centre center middle"
+)
 _PLACE_SIGNS: frozenset[Sign] = frozenset(
     {"insects", "rodents", "gas", "warm", "cold", "wet", "dry"}
+)
+_ABOUT_ELSE = frozenset(
+    {"while", "whilst", "when", "before", "after", "because", "cos", "as", "since"}
 )
 _CHANGED = words_in("gone cleared stopped anymore sorted")
 
@@ -55,6 +59,8 @@ def _nothing_came(group: Group) -> bool:
 
 def _is_asked_about(group: Group) -> bool:
     """ "Green mould in the shed, is that bad?" asks about what it tells."""
+    if group.bins and any(b.name for b in group.bins):
+        return False
     number = group.clauses[0].sentence
     return any(c.sense == "ask" for c in group.message.clauses if c.sentence == number)
 
@@ -66,17 +72,27 @@ def _bin_context(groups: Sequence[Group], k: int) -> str | None:
     refs = [b for g in near for b in g.bins]
     if not refs:
         words = set(group.message.norms)
-        return "craft" if len(words & _CRAFT) >= 2 and k == 0 else None
-    if any(b.plain for b in refs) or _is_filled(near, group):
+        mine = "mine" in words or "ours" in words
+        return "craft" if len(words & _CRAFT) >= (1 if mine else 2) else None
+    inside = "inside" in group.norms
+    if inside or any(b.plain for b in refs) or _is_filled(near, group):
         return "plain"
-    return "place" if any(b.place for b in refs) else "name"
+    return "place" if any(b.place for b in refs) and not _is_surely_seen(group) else "name"
+
+
+def _is_surely_seen(group: Group) -> bool:
+    """Whether the message tells of rot or mould, so that flies beside it are those of the bin."""
+    return any(
+        s.plain and not s.absent and s.sign not in _PLACE_SIGNS and s.sign != "much_liquid"
+        for s in group.message.signs
+    )
 
 
 def _is_filled(near: Sequence[Group], group: Group) -> bool:
     """Whether scraps just went into what "it" stands for, so that it must be a bin."""
-    return not {"it", "its"}.isdisjoint(group.norms) and any(
-        g is not group and g.measured() for g in near
-    )
+    if {"it", "its"}.isdisjoint(group.norms):
+        return False
+    return any(g.measured() and (g is not group or bool(g.solids())) for g in near)
 
 
 def _beside(groups: Sequence[Group], k: int) -> list[Group]:
@@ -97,8 +113,12 @@ def _signs(group: Group, context: str) -> list[Sign]:
 def _counts(group: Group, seen: Seen, context: str) -> bool:
     if any(b.start <= seen.start < b.end for b in group.bins):
         return False
+    clause = next(c for c in group.clauses if c.start <= seen.start < c.end)
+    if not seen.plain and clause.joint in _ABOUT_ELSE:
+        return False  # "buried it while it was dry": the weather
     if context in ("place", "craft") and seen.sign in _PLACE_SIGNS:
-        return False
+        # a room may be dry or full of flies, but only a bin hisses
+        return seen.sign == "gas" and seen.plain and any(b.end <= seen.start for b in group.bins)
     if not seen.plain and (context == "place" or (context == "name" and not group.bins)):
         return False
     return not _of_something_else(group.message, seen)
@@ -157,7 +177,8 @@ def _is_of_bin(group: Group, context: str) -> bool:
     norms = group.message.norms
     if not {"outside", "oven", "weather", "forecast", "bake"}.isdisjoint(norms):
         return False
-    subject = any(b.start == group.start or norms[group.start : b.start] in (["the"], ["checked", "the"],
+    subject = any(b.start == group.start or norms[group.start : b.start] in (["the"], ["checked",
+                  "the"],
                   ["checked"]) for b in group.bins)  # fmt: skip
     return context == "plain" or (subject and context != "place")
 

@@ -11,19 +11,21 @@ from handlers.reading.told import day_of, is_ahead, member_of
 from handlers.reading.vocabulary import words_in
 
 _OPENING = frozenset(
-    {"open", "start", "begin", "set up", "kick off", "launch", "christen", "name", "get going", "inaugurate",
+    {"open", "start", "begin", "set up", "kick off", "launch", "christen", "name", "get going",
+     "inaugurate",
      "set going", "call", "dub"}
 )  # fmt: skip
 _NAMING = frozenset({"christen", "name", "call", "dub"})
 _SHARED = words_in(
-    "shared communal everyone everybody all common anybody public community house block whole anyone"
+    "shared communal everyone everybody all common anybody public community house block whole "
+    "anyone"
 )
 _CALLED = words_in(
     "called named call calling name christened christen naming dubbed labelled labeled dub"
 )
 _NAME_ENDS = words_in(
-    "and but it its is for with so in on at the a today to from because cos as after by "
-    "who which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha"
+    "and but it its is for with so in on at the a today to from because cos as after by who "
+    "which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha"
 )
 _NOT_OPENED = words_in(
     "lid tap spigot window door bag account shop bakery book conversation season batting"
@@ -31,11 +33,14 @@ _NOT_OPENED = words_in(
 _SMALLEST = 2.0
 """Litres; a smaller volume beside a new bin is what went in, not its size."""
 _NEW = re.compile(
-    r"\b(?:new|fresh) (?:\S+ ){0,2}(?:bin|balde|cubeta|bucket|pail|one|tub|caddy|drum|barrel)\b|\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
+    r"\b(?:new|fresh) (?:\S+ ){0,2}(?:bin|balde|cubeta|bucket|pail|one|tub|caddy|drum|barrel)\b|"
+    r"\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
 )
 _IN_USE = re.compile(
-    r"\bqbin (?:is |'s |now |officially |has |all |just |been )+(?:up and running|live|open for business|in use|in service|"
-    r"in action|good to go|on the go|started|up and going|ready for scraps|ready to be filled|open)\b"
+    r"\bqbin (?:is |'s |now |officially |has |all |just |been )+(?:up and running|live|open for "
+    r"business|in use|in service|"
+    r"in action|good to go|on the go|started|up and going|ready for scraps|ready to be filled|"
+    r"open)\b"
 )
 _GOING = re.compile(
     r"\b(?:got|have|get|had|set) (?:\S+ ){0,5}(?:going|on the go|up and running|set up)\b"
@@ -67,7 +72,9 @@ def _sentence_words(group: Group) -> list[str]:
 
 def _opened(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
-    if not _NOT_OPENED.isdisjoint(group.norms) or group.message.bran(group.start, group.end):
+    if _has_size(group):
+        return "the size of a bin"
+    if not _NOT_OPENED.isdisjoint(_own_words(group)) or group.message.bran(group.start, group.end):
         return None
     if (
         group.sense in ("none", "did")
@@ -95,6 +102,45 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
     if plain not in _OPENING:
         return None
     return _started(groups, k, plain, sized)
+
+
+def _has_size(group: Group) -> bool:
+    """ "Shed is 20 L", "the blue bin holds 18 litres"."""
+    norms = group.message.norms
+    if group.sense not in ("none", "did", "habit") or group.items:
+        return False
+    for b in group.bins:
+        at = b.end
+        if norms[at : at + 1] and norms[at] in ("is", "'s", "holds", "takes", "fits", "was"):
+            at += 1
+            while at < group.end and norms[at] in (
+                "a",
+                "about",
+                "around",
+                "only",
+                "just",
+                "the",
+                "roughly",
+            ):
+                at += 1
+            for a in group.amounts:
+                exact = a.quantity == "volume" and not a.vessel and a.value >= _SMALLEST
+                behind = [w for w in norms[a.end : group.end] if w[:1].isalpha()]
+                if exact and a.start == at and (not behind or behind[0] in _SIZE_WORDS):
+                    return True
+    return False
+
+
+_SIZE_WORDS = words_in("bin bucket pail one in size capacity tub drum barrel max total big when")
+
+
+def _own_words(group: Group) -> list[str]:
+    """The words of the clause with the verb, or of the whole group without one."""
+    if group.verb is None:
+        return group.norms
+    at = group.verb.start
+    own = [c for c in group.clauses if c.start <= at < c.end] or group.clauses[:1]
+    return group.message.norms[own[0].start : own[0].end]
 
 
 def _started(groups: Sequence[Group], k: int, plain: str, sized: bool) -> str | None:
@@ -147,18 +193,27 @@ def _called(group: Group) -> bool:
 def _new_name(group: Group) -> str | None:
     message = group.message
     sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(group.start, min(len(message.norms) - 2, sentence.end + 8)):
+        if message.norms[i : i + 2] == ["name", "is"] or message.norms[i : i + 2] == ["name", ":"]:
+            return _name_from(message, i + 2, len(message.norms))
     for i in range(group.start, sentence.end - 1):
         if message.norms[i] in _CALLED:
             name = _name_from(message, i + 1, sentence.end)
             if name:
                 return name
-    named = [b for b in group.bins if b.name is not None]
+    named = [b.name for b in group.bins if b.name is not None]
+    named = [
+        name
+        for name in named
+        if name.split()[0] not in ("new", "second", "third", "other", "spare")
+    ]
     if named:
-        return named[0].name
+        return named[0]
     greeted = _greeted(group)
     if greeted:
         return greeted
-    generic = group.bins[0].end if group.bins else 0
+    sized = [a.end for a in group.amounts if a.size]
+    generic = group.bins[0].end if group.bins else sized[0] if sized else 0
     if generic and message.norms[generic : generic + 2] in (
         ["in", "the"],
         ["on", "the"],
@@ -167,7 +222,16 @@ def _new_name(group: Group) -> str | None:
         return _name_from(message, generic + 2, sentence.end)
     if group.verb is None:
         return _name_behind(group)
-    return _name_from(message, group.verb.end, group.end, capital=True)
+    said = _name_from(message, group.verb.end, group.end, capital=True)
+    return said or _listed_name(message, group.verb.end, sentence.end)
+
+
+def _listed_name(message: Message, start: int, end: int) -> str | None:
+    """ "New bin started today: stairwell, 15 litres": the words behind the colon."""
+    for i in range(start, end - 1):
+        if message.norms[i] == ":" and message.words[i + 1].kind == "word":
+            return _name_from(message, i + 1, end)
+    return None
 
 
 def _greeted(group: Group) -> str | None:
@@ -195,7 +259,7 @@ def _name_behind(group: Group) -> str | None:
 
 
 def _name_from(message: Message, i: int, end: int, *, capital: bool = False) -> str | None:
-    """The name said from word i on: the known one, the quoted one, or the words to the next stop."""
+    """The name said from word i on: a known one, a quoted one, or the words to the next stop."""
     for ref in message.bins:
         if i <= ref.start <= i + 2 and ref.name is not None and not capital:
             return ref.name

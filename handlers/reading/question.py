@@ -8,12 +8,15 @@ from handlers.reading.message import LIQUID, Message
 from handlers.reading.names import BinRef
 from handlers.reading.vocabulary import words_in
 
-CRAFT = words_in("bokashi scraps leachate ferment fermented fermenting fermentation bin bins bucket "
-                 "buckets pail pails lid trench layer layers peels inoculant tap spigot")  # fmt: skip
+CRAFT = words_in(
+    "bokashi scraps leachate ferment fermented fermenting fermentation bin bins bucket "
+    "buckets pail pails lid trench layer layers peels inoculant tap spigot"
+)
 _ANY_LIQUID = words_in("tea juice brew goo saft elixir liquid liquor jus jugo fluid juices")
 _BESIDE_LIQUID = words_in(
-    "dilute diluted dilution plants tomatoes roses watering can neat straight garden water bin parts mix "
-    "seedlings houseplants lawn undiluted strength strong thin gallon ratio spray bucket soil feed"
+    "dilute diluted dilution plants tomatoes roses watering can neat straight garden water "
+    "bin parts mix seedlings houseplants lawn undiluted strength strong thin gallon ratio "
+    "spray bucket soil feed"
 )
 
 
@@ -63,7 +66,7 @@ class Question(NamedTuple):
         return self.message.bran(self.start, self.end)
 
     def liquid(self) -> bool:
-        """Whether the liquid of a bin is meant; "tea" and "juice" only beside another sign of it."""
+        """Whether a bin's liquid is meant; "tea" and "juice" only beside another sign of it."""
         found = self.words & LIQUID
         if not found <= _ANY_LIQUID:
             return True

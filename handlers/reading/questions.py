@@ -1,29 +1,38 @@
 """Questions the bot can answer: where one is asked, about which topic, with which figures."""
 
 from handlers.reading.acts import Act, Ask, Topic
+from handlers.reading.asking import is_question
 from handlers.reading.materials import makeup
 from handlers.reading.message import LIQUID, Message
+from handlers.reading.quantities import of_what
 from handlers.reading.question import Question
-from handlers.reading.scraps import of_what
-from handlers.reading.sense import is_question
 from handlers.reading.told import is_sender
 from handlers.reading.topics import TOPICS
 from handlers.reading.vocabulary import words_in
 
 _WHY = frozenset({
-    "why", "how come", "hows that", "how is that", "why is that", "where 's that from", "where is that from",
-    "says who", "why so much", "why that", "why so", "really", "how so", "on what basis", "source", "why not",
-    "who says", "how do you know", "how do you know that", "how did you get that", "why that much", "explain",
-    "why so many", "why so little", "where do you get that", "according to who", "how did you work that out",
-    "how do you work that out", "whats that based on", "what is that based on", "why though", "but why",
+    "why", "how come", "hows that", "how is that", "why is that", "where 's that from",
+    "where is that from",
+    "says who", "why so much", "why that", "why so", "really", "how so", "on what basis",
+    "source", "why not",
+    "who says", "how do you know", "how do you know that", "how did you get that",
+    "why that much", "explain",
+    "why so many", "why so little", "where do you get that", "according to who",
+    "how did you work that out",
+    "how do you work that out", "whats that based on", "what is that based on", "why though",
+    "but why",
 })  # fmt: skip
 _TELL_ME = (
-    "tell me", "let me know how", "remind me how", "anybody know", "anyone know", "any idea", "wondering",
-    "wonder if", "not sure if", "no idea how", "i need how", "need to know", "anyone remember", "advise",
+    "tell me", "let me know how", "remind me how", "anybody know", "anyone know", "any idea",
+    "wondering",
+    "want to know", "know whether", "know if", "asking if", "asks if", "wonder if",
+    "not sure if", "no idea how", "i need how", "need to know", "anyone remember",
+    "advise",
 )  # fmt: skip
 _USES = words_in(
-    "roses rose tomatoes tomato houseplants houseplant seedlings lawn drains drain plants beds pots "
-    "vegetables flowers trees orchids herbs garden balcony soil compost peppers chillies basil lettuce shrubs"
+    "roses rose tomatoes tomato houseplants houseplant seedlings lawn drains drain plants "
+    "beds pots vegetables flowers trees orchids herbs garden balcony soil compost peppers "
+    "chillies basil lettuce shrubs"
 )
 
 
@@ -177,6 +186,8 @@ def _dilution(q: Question) -> Ask:
             liquid = litres
         elif not of_liquid and water is None:
             water = litres
+    if liquid is None and water is not None and water < _SPOON_L and len(q.amounts("volume")) > 1:
+        liquid, water = water, max(q.amounts("volume"))
     return Ask(
         topic="dilution",
         water_l=water,
@@ -186,6 +197,10 @@ def _dilution(q: Question) -> Ask:
         bin=_name(q),
         rules=("asks about dilution",),
     )
+
+
+_SPOON_L = 0.25
+"""Litres; the smaller of two amounts, if it is no more, is that of the liquid."""
 
 
 def _of_liquid(norms: list[str], at: int) -> bool:

@@ -12,7 +12,8 @@ from handlers.reading.liquid import drain_of
 from handlers.reading.message import Message
 from handlers.reading.observations import merged, observe_of
 from handlers.reading.opened import open_of
-from handlers.reading.scraps import layer_of, pooled_layer
+from handlers.reading.pooled import pooled
+from handlers.reading.scraps import layer_of
 from handlers.reading.sealed import seal_of
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
@@ -33,8 +34,7 @@ def records(message: Message) -> tuple[Record, ...]:
         observed = observe_of(groups, k)
         if observed is not None:
             seen.append((group.start, observed))
-    if not told:
-        told = [(0, act) for act in pooled_layer(groups)]
+    told += pooled(groups, {group_sentence(message, at) for at, _ in told})
     joined = merged([act for _, act in seen])
     starts = [
         next(at for at, act in seen if (act.bin, act.on) == (one.bin, one.on)) for one in joined
@@ -43,17 +43,34 @@ def records(message: Message) -> tuple[Record, ...]:
     return _once(_in_new_bin([act for _, act in sorted(together, key=lambda pair: pair[0])]))
 
 
+def group_sentence(message: Message, at: int) -> int:
+    """Number of the sentence that word `at` stands in."""
+    return next(k for k, s in enumerate(message.sentences) if s.start <= at < s.end)
+
+
 def _in_new_bin(acts: list[Record]) -> list[Record]:
     """What follows on a bin that was just named, and names none itself, is about that bin."""
     out: list[Record] = []
     name: str | None = None
     for act in acts:
+        if (
+            isinstance(act, Open)
+            and "a bin was named" in act.rules
+            and out
+            and isinstance(out[-1], Open)
+        ):
+            act = _named(out.pop(), act.bin)  # "started a bin for the hall, we call it Dot"
         if isinstance(act, Open):
             name = act.bin
         elif name is not None and not isinstance(act, (Batch, Stock)) and act.bin is None:
             act = replace(act, bin=name)
         out.append(act)
     return out
+
+
+def _named(opened: Record, name: str | None) -> Record:
+    """The opening under the name that was given to the bin afterwards."""
+    return replace(opened, bin=name) if isinstance(opened, Open) else opened
 
 
 def _once(acts: list[Record]) -> tuple[Record, ...]:
@@ -88,8 +105,8 @@ def _said(act: Record) -> dict[str, Any]:
 
 def _completed(first: Record, second: Record) -> Record:
     more = {k: v for k, v in _said(second).items() if k not in _said(first)}
-    days = {getattr(first, "on", None), getattr(second, "on", None)} - {None}
-    if len(days) == 2:  # one of them is only the day of the message
+    days = [act.on for act in (first, second) if not isinstance(act, Stock) and act.on]
+    if days:  # the later of two is only the day of the message
         more["on"] = min(days)
     return replace(first, **more)
 

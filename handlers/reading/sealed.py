@@ -14,13 +14,14 @@ _SEALING = _SURELY | {
     "clamp", "button up", "snap shut", "sellar", "cerrar", "fechar", "schliessen",
 }  # fmt: skip
 _OTHER_THINGS = words_in(
-    "deal windows window door doors lips fate envelope letter gate shop office bath shower grout "
-    "curtains road roads library pool school schools account tab eyes mouth victory win jar jars "
-    "deck driveway worktop floor floors meeting laptop book books case driveways pub cafe vents "
-    "gap gaps leak roofing parcel kiss envelopes bag fridge car shutters"
+    "deal windows window door doors lips fate envelope letter gate shop office bath shower "
+    "grout curtains road roads library pool school schools account tab eyes mouth victory win "
+    "jar jars deck driveway worktop floor floors meeting laptop book books case driveways pub "
+    "cafe vents gap gaps leak roofing parcel kiss envelopes bag fridge car shutters"
 )
 _FOR_GOOD = (
-    r"for good|two weeks|2 weeks|fortnight|a fortnight|14 days|ten days|taped|tape|sealed|done|shut|"
+    r"for good|two weeks|2 weeks|fortnight|a fortnight|14 days|ten days|taped|tape|sealed|done|"
+    r"shut|"
     r"tight|clamped|counting|ferment|officially|until|till|see you"
 )
 # The bin is `qbin`; every gap is bounded.
@@ -29,7 +30,8 @@ _LID_ON = re.compile(
     rf"(?: (?:on|for|of) (?:the )?qbin\b| .{{0,40}}\b(?:{_FOR_GOOD})\b|$)"
 )
 _LID_PUT_ON = re.compile(
-    rf"\b(?:put|got|stuck|popped|snapped|pressed|clipped) (?:the )?lid (?:down |firmly )?on\b.{{0,60}}\b(?:{_FOR_GOOD})\b"
+    rf"\b(?:put|got|stuck|popped|snapped|pressed|clipped) (?:the )?lid (?:down |firmly "
+    rf")?on\b.{{0,60}}\b(?:{_FOR_GOOD})\b"
 )
 _BIN_IS = re.compile(
     r"\bqbin (?:is |'s |was |has been |now |officially |finally |all |got |full and |full so )*"
@@ -75,12 +77,27 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     plain = group.verb.verb.plain
     if "lid" in norms and plain in ("close", "shut") and not group.bins:
         return None
+    if _by_another(group):
+        return None
+    if "lid" in norms and plain not in ("close", "shut") and _any_bin(groups, k):
+        return "the lid was sealed"
     if group.bins and (plain in _SURELY or not _is_place_alone(group) or _is_for_good(group)):
         return "a bin was sealed"
     means_it = any(w in ("it", "them", "this", "that", "both") for w in norms) or len(norms) <= 3
     if means_it and _any_bin(groups, k) and plain in _SEALING - {"lock", "tape", "cap"}:
         return "it was sealed"
     return None
+
+
+def _by_another(group: Group) -> bool:
+    """ "Sealed up by the last owner": somebody outside the group did it."""
+    assert group.verb is not None
+    norms = group.message.norms
+    for i in range(group.verb.end, group.end - 1):
+        if norms[i] == "by":
+            members = any(m.start == i + 1 for m in group.message.members)
+            return not members and norms[i + 1] in ("the", "a", "my", "his", "her", "some", "last")
+    return False
 
 
 def _is_place_alone(group: Group) -> bool:

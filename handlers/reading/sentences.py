@@ -5,18 +5,11 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
-from handlers.reading.marks import Mark
-from handlers.reading.sense import Sense, is_question, opens_question, sense_of, verbless_sense
-from handlers.reading.vocabulary import VerbForm, words_in
+from handlers.reading.asking import SUPPOSED, is_question, opens_question
+from handlers.reading.sense import Sense, sense_of, verbless_sense
+from handlers.reading.verbs import AUX, VerbUse
+from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
-
-
-class VerbUse(NamedTuple):
-    """A verb at words[start:end]."""
-
-    start: int
-    end: int
-    verb: VerbForm
 
 
 @dataclass(slots=True)
@@ -47,20 +40,10 @@ _NO_STOP_BEHIND = words_in(
 )
 _SOFT = words_in(', : ( ) - → [ ] = | > "')
 _JOINTS = words_in(
-    "and n & but then so because cos cuz while whilst though although which when after before or + "
-    "plus y und et since as bc than until if unless once"
+    "and n & but then so because cos cuz while whilst though although which when after before "
+    "or + plus y und et since as bc than until if unless once"
 )
 _TIME_JOINTS = words_in("before after since until as than when while")
-_AUX = words_in(
-    "have has had was were been is are am be being got 's 'd ive get just also then already finally only "
-    "even both all never not didnt dont did didn will would could should can to i we he she they you "
-    "it and n & but or so who which that havent hasnt hadnt wont cant couldnt ll wasnt werent please "
-    "now since so went gone still nearly almost more again ya y'all everything everyone folks mostly "
-    "today yesterday always usually finally happily dutifully proudly kindly carefully eventually "
-    "accidentally must might may shall gotta let lets going about you u nobody someone somebody"
-)
-_DETERMINERS = words_in("a an the my our your his her their some of in any no these those this with from "
-                        "on at more each every")  # fmt: skip
 
 
 def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
@@ -70,9 +53,8 @@ def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
     for i, word in enumerate(words):
         if word.norm not in _STOPS or i in held:
             continue
-        if word.norm == "." and i and words[i - 1].norm in _NO_STOP_BEHIND and i + 1 < len(words):
-            if words[i + 1].kind == "number" or words[i + 1].text.islower():
-                continue
+        if word.norm == "." and _is_short_form(words, i):
+            continue
         if i > start:
             out.append(Sentence(start, i, word.norm == "?"))
         elif out and word.norm == "?":
@@ -83,66 +65,11 @@ def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
     return out
 
 
-def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int]) -> list[VerbUse]:
-    """The words that stand as verbs, in order."""
-    foods = {i for m in marks if m.tag == "food" for i in range(m.start, m.end)}
-    out: list[VerbUse] = []
-    for mark in marks:
-        if mark.tag != "verb" or mark.start in held:
-            continue
-        if mark.start in foods:
-            continue
-        if _stands_as_verb(words, mark, foods, held):
-            out.append(VerbUse(mark.start, mark.end, mark.value))
-    return [v for k, v in enumerate(out) if not _only_helps(words, v, out[k + 1 : k + 2])]
-
-
-def _only_helps(words: Sequence[Word], verb: VerbUse, after: Sequence[VerbUse]) -> bool:
-    """Whether "have", "do" or "got" only helps the verb behind it ("have you drained")."""
-    if verb.verb.plain not in ("have", "do", "get") or not after or after[0].verb.form == "plain":
-        return verb.verb.plain == "do" and bool(after) and after[0].start - verb.end <= 2
-    between = words[verb.end : after[0].start]
-    return len(between) <= 3 and all(w.norm in _AUX for w in between)
-
-
-def _stands_as_verb(
-    words: Sequence[Word], mark: Mark, foods: set[int], held: frozenset[int]
-) -> bool:
-    verb: VerbForm = mark.value
-    before = words[mark.start - 1] if mark.start else None
-    after = words[mark.end] if mark.end < len(words) else None
-    if verb.form == "past":
-        return _past_stands(before, after, mark, foods, held)
-    if verb.form == "third":
-        return before is not None and (before.norm in _PERSONS or mark.start - 1 in held or (
-            words[mark.start].norm in ("smells", "goes", "gives", "needs", "looks"))) and (
-            before.norm not in _DETERMINERS)  # fmt: skip
-    if verb.form == "ing":
-        return before is None or before.norm not in ("a", "an", "the", "my", "our", "some")
-    if before is None or before.kind == "sign":
-        return True
-    if verb.form == "either":
-        return before.norm not in ("a", "an", "the", "of", "this", "that", "each", "every")
-    return before.norm in _AUX or before.norm in _LEADS or mark.start - 1 in held
-
-
-_PERSONS = words_in("he she it that who which this one")
-_LEADS = words_in(
-    "bot pls please to ok hey also do does why how kindly quickly remember then thanks ta"
-)
-
-
-def _past_stands(
-    before: Word | None, after: Word | None, mark: Mark, foods: set[int], held: frozenset[int]
-) -> bool:
-    """A past form is a verb unless it describes a thing ("2 kg of chopped carrots")."""
-    if before is None or before.kind == "sign" or before.norm in _AUX:
-        return True
-    describes = before.norm in _DETERMINERS or mark.start - 1 in held
-    before_thing = mark.end in foods and mark.start - 1 in held
-    if before_thing or before.norm in _DETERMINERS:
+def _is_short_form(words: Sequence[Word], i: int) -> bool:
+    """Whether the full stop at word i belongs to a shortened word ("approx. 2 kg")."""
+    if i == 0 or i + 1 >= len(words) or words[i - 1].norm not in _NO_STOP_BEHIND:
         return False
-    return not describes or after is None or mark.end not in foods
+    return words[i + 1].kind == "number" or words[i + 1].text.islower()
 
 
 class _Cutter:
@@ -185,6 +112,9 @@ class _Cutter:
         start, joint = sentence.start, ""
         for i in range(sentence.start, sentence.end):
             norm = self.norms[i]
+            if i > start and self.turns_to_ask(i, sentence.end):
+                out.append((start, i, joint))
+                start, joint = i, ""
             if i in self.held or not (norm in _SOFT or norm in _JOINTS):
                 continue
             if self.leads_on(i, sentence.end):
@@ -201,6 +131,16 @@ class _Cutter:
             out.append((start, sentence.end, joint))
         return out
 
+    def turns_to_ask(self, i: int, end: int) -> bool:
+        """ "There's fluff on it is that bad": a question with no stop before it."""
+        norms = self.norms[i : min(end, i + 3)]
+        return (
+            len(norms) == 3
+            and norms[0] in ("is", "are")
+            and norms[1] in ("that", "it", "this", "they")
+            and norms[2] in SUPPOSED
+        )
+
     def leads_on(self, i: int, end: int) -> bool:
         """ "So much", "before midnight": words that join clauses, but here lead no clause."""
         norm, after = self.norms[i], self.norms[i + 1] if i + 1 < end else ""
@@ -214,10 +154,10 @@ class _Cutter:
         if len(verbs) < 2:
             return [(start, end)]
         cuts = [start]
-        for last, verb in zip(verbs, verbs[1:], strict=False):
+        for last, verb in pairwise(verbs):
             at = verb.start
             while at - 1 >= last.end and (
-                self.norms[at - 1] in _AUX or self.norms[at - 1] in self.names
+                self.norms[at - 1] in AUX or self.norms[at - 1] in self.names
             ):
                 at -= 1
             cuts.append(at)

@@ -3,41 +3,56 @@
 import re
 
 _LEAD = (
-    r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|we|from now on|,|can we|let us|i want you to|"
+    r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|we|from now on|,|can we|let us|i want "
+    r"you to|"
     r"bot|now|so) )*"
 )
 _SETTINGS = (
     ("units", re.compile(
         r"\b(?:set|change|switch|use|make|put|go|speak|show|talk|using)\b(?: \S+){0,4}? "
-        r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|kilos|kg|pounds|lbs)"
+        r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|kilos|"
+        r"kg|pounds|lbs)"
         r"(?: units| measures| gallons| please| system|$)")),
-    ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|us)\b")),
+    ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
+                         r"us)\b")),
     ("zone", re.compile(
-        r"\b(?:time ?zone|zone|clock) ?(?:to|is|:|=|should be|as)? ?(?P<value>[a-z]+ ?/ ?[a-z_]+(?: ?/ ?[a-z_]+)?)")),
+        r"\b(?:time ?zone|zone|clock) ?(?:to|is|:|=|should be|as)? ?(?P<value>[a-z]+ ?/ "
+        r"?[a-z_]+(?: ?/ ?[a-z_]+)?)")),
     ("quiet hours", re.compile(
-        r"\b(?:quiet|silent|quiet time|night)(?: hours| time)? (?:to |are |is |from |between |: |= |should be )*"
-        r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)? ?(?:to|-|until|till|and) ?\d{1,2}(?::\d\d)? ?(?:am|pm)?)")),
+        r"\b(?:quiet|silent|quiet time|night)(?: hours| time)? (?:to |are |is |from |between |: |"
+        r"= |should be )*"
+        r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)? ?(?:to|-|until|till|and) ?\d{1,2}(?::\d\d)? "
+        r"?(?:am|pm)?)")),
     ("reminders", re.compile(
         r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b")),
     ("reminders", re.compile(
         r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b")),
     ("reminder time", re.compile(
-        r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |for |by |from |out at )+"
+        r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
+        r"for |by |from |out at )+"
         r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon|midday)(?=$| )")),
     ("reminder time", re.compile(
-        r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon)$")),
+        r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
+        r"pm)?|noon)$")),
     ("habit", re.compile(
-        r"\b(?:use|set|switch|change|go|follow)\b(?: \S+){0,4}? (?P<value>spoon|weight|spoons|weights)"
+        r"\b(?:use|set|switch|change|go|follow)\b(?: \S+){0,4}? (?P<value>spoon|weight|spoons|"
+        r"weights)"
         r"(?: habit| rule| dose| doses| method| based)")),
     ("habit", re.compile(
-        r"\b(?:set|change|switch)\b(?: the| our)? dos(?:e|es|ing|age)(?: habit| rule)? (?:to|by) (?:the )?(?P<value>spoon|weight)")),
+        r"\b(?:set|change|switch)\b(?: the| our)? dos(?:e|es|ing|age)(?: habit| rule)? (?:to|by) "
+        r"(?:the )?(?P<value>spoon|weight)")),
 )  # fmt: skip
-_SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric", "pounds": "us",
+_SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric",
+            "pounds": "us",
             "lbs": "us", "spoons": "spoon", "weights": "weight"}  # fmt: skip
 _ORDER = re.compile(
     _LEAD
-    + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|follow|speak|show|no)\b"
+    + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
+    r"follow|speak|show|no)\b"
 )
+
+
+_UNITS_NAMED = re.compile(r"\b(?:units?|metric|imperial)\b")
 
 
 def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
@@ -46,8 +61,8 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
         return None
     for what, pattern in _SETTINGS:
         match = pattern.search(text)
-        if match is None or (what == "units" and not to_bot and "unit" not in text and "metric" not in text
-                             and "imperial" not in text):  # fmt: skip
+        vague = what == "units" and not to_bot and _UNITS_NAMED.search(text) is None
+        if match is None or vague:
             continue
         value = match.group("value").strip()
         return what, _value(what, value)

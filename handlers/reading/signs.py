@@ -21,31 +21,38 @@ class Seen(NamedTuple):
 
 
 _MOULD = words_in(
-    "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry mycelium "
-    "mildew moho schimmel moisissure amag mold's growth spores whiskers cobweb cobwebby threads moule"
+    "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry "
+    "mycelium mildew moho schimmel moisissure amag mold's growth spores whiskers cobweb "
+    "cobwebby threads moule"
 )
-_MOULD_WEAK = words_in("growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches "
-                       "spots stuff film coat coating blanket bloom dots patch bits speckles "
-                       "specks blobs hair hairy cotton")  # fmt: skip
+_MOULD_WEAK = words_in(
+    "growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches spots stuff "
+    "film coat coating blanket bloom beard whiskers duvet jumper snow layer dots patch bits "
+    "speckles specks blobs hair hairy cotton"
+)
 _COLOUR: dict[str, Sign] = {
-    "white": "white_mould", "whitish": "white_mould", "blanco": "white_mould", "weiss": "white_mould",
+    "white": "white_mould", "whitish": "white_mould", "blanco": "white_mould",
+    "weiss": "white_mould",
     "weisser": "white_mould", "blanca": "white_mould", "snowy": "white_mould",
-    "green": "green_mould", "greenish": "green_mould", "verde": "green_mould", "blue": "green_mould",
-    "bluish": "green_mould", "gruner": "green_mould", "grun": "green_mould", "blueish": "green_mould",
-    "black": "black_mould", "blackish": "black_mould", "negro": "black_mould", "dark": "black_mould",
+    "green": "green_mould", "greenish": "green_mould", "verde": "green_mould",
+    "blue": "green_mould",
+    "bluish": "green_mould", "gruner": "green_mould", "grun": "green_mould",
+    "blueish": "green_mould",
+    "black": "black_mould", "blackish": "black_mould", "negro": "black_mould",
+    "dark": "black_mould",
     "schwarz": "black_mould", "schwarzer": "black_mould", "grey": "other_mould",
     "gray": "other_mould", "pink": "other_mould", "orange": "other_mould", "red": "other_mould",
     "yellow": "other_mould", "purple": "other_mould", "brown": "other_mould", "rosa": "other_mould",
 }  # fmt: skip
 _SMELL = words_in(
-    "smell smells smelled smelling smelt smelly whiff whiffs whiffed odour odor scent aroma stink "
-    "stinks niffs niff nose sniff sniffed sniffs stank pong pongs pongy reek reeks reeking reeked "
-    "stench huele riecht amoy hint note notes tang"
+    "smell smells smelled smelling smelt smelly whiff whiffs whiffed odour odor scent aroma "
+    "stink stinks niffs niff nose sniff sniffed sniffs stank pong pongs pongy reek reeks "
+    "reeking reeked stench huele riecht amoy hint note notes tang"
 )
 _SMELL_GAP = 7
 _NOT = words_in(
-    "no not isnt wasnt without never nor neither arent werent aint dont doesnt didnt hasnt havent "
-    "zero none cant hardly barely nae nowt kein keine"
+    "no not isnt wasnt without never nor neither arent werent aint dont doesnt didnt hasnt "
+    "havent zero none cant hardly barely nae nowt kein keine"
 )
 _PAST_IT = words_in("anymore gone cleared stopped")
 _STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace("\n", "")) | {"\n"}
@@ -73,6 +80,8 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None
     if word.sign == "rotten" and _of_another(norms, mark):
         return None
+    if word.sign == "gas" and not _SMELL.isdisjoint(norms[max(0, mark.start - 3) : mark.start]):
+        return None
     absent = word.sign != "no_liquid" and _denied(norms, mark.start)
     return Seen(mark.start, mark.end, word.sign, word.where != "bin", absent)
 
@@ -84,15 +93,17 @@ def _of_another(norms: Sequence[str], mark: Mark) -> bool:
     return _ROT.isdisjoint(norms[mark.end : mark.end + 6])
 
 
-_ROT = words_in("rotten rot death dead sewage drains sick vomit poo fish meat eggs egg bin bins sulphur sulfur "
-                "cabbage garbage manure feet everything hell off rubbish trash bad")  # fmt: skip
+_ROT = words_in(
+    "rotten rot death dead sewage drains sick vomit poo fish meat eggs egg bin bins sulphur "
+    "sulfur cabbage garbage manure feet everything hell off rubbish trash bad"
+)
 
 
 def _smelling(norms: Sequence[str], at: int) -> bool:
     for k in range(at - 1, max(-1, at - 1 - _SMELL_GAP), -1):
         if norms[k] in _SMELL:
             return True
-        if norms[k] in (".", "!", "?", ";", "\n") or norms[k] == "," and at - k > 3:
+        if norms[k] in (".", "!", "?", ";", "\n") or (norms[k] == "," and at - k > 3):
             return False
     return at + 1 < len(norms) and (norms[at + 1] in _SMELL)
 

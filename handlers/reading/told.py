@@ -11,12 +11,15 @@ from handlers.reading.vocabulary import words_in
 _OWN = words_in("i we ive im my me us")
 _THIRD = words_in("she he they her him")
 _BETWEEN = words_in(
-    "ji san aunty uncle bhai didi sir madam chan sensei anna bhaiya 's after she he has have had just also already then finally only even today yesterday now is was very "
-    "kindly quickly , and again went again's actually apparently must did ( ) they last night this "
+    "ji san aunty uncle bhai didi sir madam chan sensei anna bhaiya 's after she he has have "
+    "had just also already then finally only even today yesterday now is was very kindly "
+    "quickly , and again went again's actually apparently must did ( ) they last night this "
     "morning evening afternoon again quietly happily proudly really definitely both"
 )
-_NOT_BY = words_in("to with for and ask asked tell told see saw like than thanks thank ta cheers "
-                   "from of at dear hi hello hey happy sorry @ about 's call called")  # fmt: skip
+_NOT_BY = words_in(
+    "to with for and ask asked tell told see saw like than thanks thank ta cheers from of at "
+    "dear hi hello hey happy sorry @ about 's call called"
+)
 
 
 def bin_of(groups: Sequence[Group], k: int) -> str | None:
@@ -52,14 +55,20 @@ def said_day(group: Group) -> Day | None:
 
 
 def _tells_when(group: Group, day: Day) -> bool:
-    """Whether a day dates the deed: it stands beside the verb, before it, or alone in its clause."""
+    """Whether a day dates the deed: beside the verb, before it, or alone in its clause."""
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
     if clause is None or group.verb is None or group.inherited is not None:
         return True
     if clause.start <= group.verb.start:
         return True
     norms = group.message.norms
-    other = clause.end - clause.start - (day.end - day.start)
+    held = {i for b in group.bins for i in range(b.start, b.end)}
+    other = (
+        clause.end
+        - clause.start
+        - (day.end - day.start)
+        - len([i for i in held if clause.start <= i < clause.end])
+    )
     return other <= 3 and _MEETING.isdisjoint(norms[clause.start : clause.end])
 
 
@@ -190,12 +199,21 @@ def _logs_for(group: Group, at: int) -> bool:
 def _does(group: Group, end: int) -> bool:
     """Whether the member at words[..:end] is the one who did it."""
     norms = group.message.norms
+    if (
+        group.verb is None
+        and norms[end : end + 1]
+        and norms[end] in ("was", "has", "'s", "had", "came")
+    ):
+        return norms[group.start : end] == [] or end - 1 == group.start
     if group.verb is None:
         return (end < group.end and norms[end] in (":", "-")) or (
             end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"])
         )
     if not end <= group.verb.start:
         return False
+    between = norms[end : group.verb.start]
+    if between[:1] in (["has"], ["have"], ["had"]) and _OWN.isdisjoint(between):
+        return True
     return all(w in _BETWEEN for w in norms[end : group.verb.start]) and (
         norms[end : end + 1] != [","] or norms[end + 1] in _THIRD
     )

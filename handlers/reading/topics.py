@@ -8,49 +8,73 @@ from handlers.reading.message import LIQUID
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
 
-_HOW_MUCH = words_in("much many amount ratio dose dosage quantity rate double scoops spoons spoonfuls "
-                     "tablespoons handfuls cuanto cuanta enough measure per proportion extra heavy generous "
-                     "sprinkle sprinkling twice triple")  # fmt: skip
-_WATER = words_in("water watering can watered plants plant roses tomatoes houseplants lawn seedlings beds neat "
-                  "straight regadera parts part strength strong feed feeding undiluted spray hose weak ratio "
-                  "garden veg mix gallon drains")  # fmt: skip
-_MAKE = words_in("make making mix mixing prepare recipe brew made prep inoculate ingredients jaggery "
-                 "molasses mekkin scratch method steps cook brewing preparing inside")  # fmt: skip
+_HOW_MUCH = words_in(
+    "much many amount ratio dose dosage quantity rate double scoops spoons spoonfuls "
+    "tablespoons handfuls cuanto cuanta enough measure per proportion extra heavy generous "
+    "sprinkle sprinkling twice triple"
+)
+_WATER = words_in(
+    "water watering can watered plants plant roses tomatoes houseplants lawn seedlings beds "
+    "neat straight regadera parts part strength strong feed feeding undiluted spray hose weak "
+    "ratio garden veg mix gallon drains"
+)
+_MAKE = words_in(
+    "make making mix mixing prepare recipe brew made prep inoculate ingredients jaggery "
+    "molasses mekkin scratch method steps cook brewing preparing inside"
+)
 _LEFT = words_in(
     "left remaining last run stock low out remain leftover spare lasts hand running supply empty"
 )
-_READY = words_in("ready due open opened bury buried done finished finish empty emptied seal sealed drain "
-                  "drained cooked ripe long days weeks nearer next when ferment fermenting fermented sealing "
-                  "burying draining more turn")  # fmt: skip
+_READY = words_in(
+    "ready due open opened bury buried done finished finish empty emptied seal sealed drain "
+    "drained cooked ripe long days weeks nearer next when ferment fermenting fermented "
+    "sealing burying draining more turn"
+)
 _TIMED = words_in("when long due ready days nearer weeks wann cuando yet day date schedule soon")
-_OUTSIDE = words_in("match weather football shop recipe oven film movie flight holiday train bus spare car wifi "
-                    "password parking sourdough muffins muffin birthday party bake cake kettle sofa kick-off "
-                    "school fridge freezer concert meeting delivery parcel dinner lunch")  # fmt: skip
-_INDOORS = words_in("bathroom ceiling wall walls shower window windows grout flat bedroom carpet house tiles "
-                    "bread cheese curtains wardrobe basement-wall car tent shoes rice cupboard")  # fmt: skip
-_FULL = words_in("full fill filled space room empty level inside status contents capacity weight heavy stage "
-                 "state doing hold fit")  # fmt: skip
-_WEIGHT = words_in("kilos kg pounds lbs scraps waste saved diverted tonnes collected composted weight tons "
-                   "landfill kilograms bokashied fermented kgs")  # fmt: skip
-_SPAN = words_in("far together year month week altogether all since combined total overall now everyone january "
-                 "february march april june july august september october november december spring summer "
-                 "season today yesterday group")  # fmt: skip
+_OUTSIDE = words_in(
+    "match weather football shop recipe oven film movie flight holiday train bus spare car "
+    "wifi password parking sourdough muffins muffin birthday party bake cake kettle sofa "
+    "kick-off school fridge freezer concert meeting delivery parcel dinner lunch"
+)
+_INDOORS = words_in(
+    "bathroom ceiling wall walls shower window windows grout flat bedroom carpet house tiles "
+    "bread cheese curtains wardrobe basement-wall car tent shoes rice cupboard"
+)
+_FULL = words_in(
+    "full fill filled space room empty level inside status contents capacity weight heavy "
+    "stage state doing hold fit"
+)
+_WEIGHT = words_in(
+    "kilos kg pounds lbs scraps waste saved diverted tonnes collected composted weight tons "
+    "landfill kilograms bokashied fermented kgs"
+)
+_SPAN = words_in(
+    "far together year month week altogether all since combined total overall now everyone "
+    "january february march april june july august september october november december spring "
+    "summer season today yesterday group"
+)
 _WHO = words_in("who whose whom whos")
-_KEEPS = words_in("turn week has have got keeper keeping keeps take taking rota next duty minding looking "
-                  "looks charge holds holding host hosting mind schedule with go job looking-after currently "
-                  "moment now")  # fmt: skip
+_KEEPS = words_in(
+    "turn week has have got keeper keeping keeps take taking rota next duty minding looking "
+    "looks charge holds holding host hosting mind schedule with go job looking-after "
+    "currently moment now"
+)
 _SPOON = words_in("scoops spoons spoonfuls tablespoons sprinkle dose handfuls dosage")
 _PUT = r"(?:add|put|chuck|throw|use|include|feed|bung|toss|stick|compost|dump|ferment|bin|pop)"
 _MAY = (
-    r"(?:ok|okay|all ?right|alright|allowed|safe|fine|can i|can we|can you|may i|may one|may we|should i|should we|"
+    r"(?:ok|okay|all ?right|alright|allowed|safe|fine|can i|can we|can you|may i|may one|may we|"
+    r"should i|should we|"
     r"could i|could we|do i|do we|are we able|am i allowed|is it worth|possible)"
 )
 _MAY_PUT = re.compile(
-    rf"\b{_MAY} (?:to |just |still |also )*{_PUT}\b|\b(?:puedo|podemos|se puede|posso|kann ich) (?:echar|poner|meter|tirar|colocar|jogar)\b"
+    rf"\b{_MAY} (?:to |just |still |also )*{_PUT}\b|\b(?:puedo|podemos|se puede|posso|kann ich) "
+    rf"(?:echar|poner|meter|tirar|colocar|jogar)\b"
 )
 _GOES_IN = re.compile(
-    r"\b(?:can|may|could|do|does|should|will)\b.{0,60}\b(?:go|goes|be put|be added) (?:in|into)\b|\bgoes? in (?:the |our |a )?(?:bin|bucket|pail)s?\b"
-    r"|\b(?:do|does)\b.{0,50} count\b|\byes or no\b|\ba goer\b|\ballowed\b|\baccept(?:ed|able)?\b"
+    r"\b(?:can|may|could|do|does|should|will)\b.{0,60}\b(?:go|goes|be put|be added) (?:in|inside|"
+    r"into)\b|\bgoes? in (?:the |our |a )?(?:bin|bucket|pail)s?\b"
+    r"|\b(?:do|does)\b.{0,50} count\b|\byes or no\b|\b(?:yay|yea|yes) or (?:nay|no)\b|\ba goer\b|"
+    r"\ballowed\b|\baccept(?:ed|able)?\b"
     r"|\bok(?:ay)? (?:in|for) (?:the |there|these|our )"
 )
 _FOR_FOOD_TALK = words_in(
@@ -61,8 +85,10 @@ _FOR_FOOD_TALK = words_in(
 def _help(q: Question) -> bool:
     if not q.to_bot:
         return False
-    said = ("what can you do", "what do you do", "how do you work", "commands", "what can i ask", "what can we ask",
-            "how does this work", "what do you know", "who are you", "how do i use", "how do we use",
+    said = ("what can you do", "what do you do", "how do you work", "commands", "what can i ask",
+            "what can we ask",
+            "how does this work", "what do you know", "who are you", "how do i use",
+            "how do we use",
             "what are you", "what can i say", "how do i talk", "how does it work")  # fmt: skip
     return any(p in q.text for p in said) or q.words <= _HELP
 
@@ -82,7 +108,8 @@ def _starter_turn(q: Question) -> bool:
 
 def _custody(q: Question) -> bool:
     turn = re.search(
-        r"\b(?:whose|who 's|who is|whos) (?:turn|week|go|job|got)\b|\bmy (?:turn|week)\b|\bthe rota\b",
+        r"\b(?:whose|who 's|who is|whos) (?:turn|week|go|job|got)\b|\bmy (?:turn|week)\b|\bthe "
+        r"rota\b",
         q.text,
     )
     if turn and not q.has(_OUTSIDE | frozenset({"cook", "dishes", "tea", "round"})):
@@ -125,26 +152,47 @@ def _starter(q: Question) -> bool:
     per_layer = q.has(frozenset({"per", "layer", "meat", "double", "sprinkle", "each"})) or bool(
         q.amounts("mass") and not q.has(frozenset({"left", "have", "remaining"}))
     )
-    if q.has(_MAKE) and q.has(frozenset({"need", "when", "time", "should", "soon", "want", "who", "due", "enough",
+    if q.has(_MAKE) and q.has(frozenset({"need", "when", "time", "should", "soon", "want", "who",
+                                         "due", "enough",
                                          "more", "do", "again", "next"})):  # fmt: skip
         return True
     if "enough" in q.words and not per_layer:
         return True
     if per_layer:
         return False
-    more = any(p in q.text for p in ("more bran", "more starter", "next lot", "next batch", "any bran", "any starter",
-                                     "got bran", "have bran", "order bran", "buy bran", "do we have"))  # fmt: skip
+    more = any(p in q.text for p in ("more bran", "more starter", "next lot", "next batch",
+                                     "any bran", "any starter",
+                                     "got bran", "have bran", "order bran", "buy bran",
+    "do we have"))  # fmt: skip
     return q.has(_LEFT) or more
 
 
 def _dilution(q: Question) -> bool:
     if any(w.startswith("dilut") for w in q.words) and not q.has(_OUTSIDE):
         return True
+    if (
+        " watering can " in q.text
+        and q.has(frozenset({"mix", "much", "ratio", "many"}))
+        and not q.bran()
+    ):
+        return True
+    if _SPOON_PER.search(q.text) and not q.bran() and q.words.isdisjoint(_KITCHEN):
+        return True
     if re.search(r"\b1 ?(?::|to|in) ?\d{2,4}\b", q.text) and q.has(LIQUID | {"water"}):
         return True
     if q.bran() or not q.liquid():
         return False
     return q.has(_WATER) or q.has(frozenset({"much", "strong", "ratio"}))
+
+
+_SPOON_PER = re.compile(
+    r"\b(?:tablespoons?|tbsps?|teaspoons?|tsps?|spoons?|cups?|ml|capfuls?) (?:of \S+ )?(?:per|to "
+    r"(?:a|the)|in a|for a|a|to each|to every|each) "
+    r"(?:\d+ )?(?:gallons?|gal|litres?|liters?|l|can|bucket|quarts?)\b"
+)
+_KITCHEN = words_in(
+    "sugar salt flour vinegar soap bleach oil milk coffee tea juice squash detergent yeast"
+)
 
 
 def _dose(q: Question) -> bool:
@@ -189,7 +237,7 @@ def _bed(q: Question) -> bool:
 
 def _trouble(q: Question) -> bool:
     signs = q.signs()
-    if not signs or q.has(_INDOORS) and not q.has(frozenset({"bin", "bucket", "scraps", "bran"})):
+    if not signs or (q.has(_INDOORS) and not q.has(frozenset({"bin", "bucket", "scraps", "bran"}))):
         return False
     loose = {"insects", "rodents", "gas", "warm", "cold", "wet", "dry"}
     if (
@@ -215,9 +263,12 @@ def _totals(q: Question) -> bool:
     many = bool(through) or any(
         p in q.text for p in ("how much", "how many", "what weight", "how heavy")
     )
-    done = re.search(r"\b(?:have|did|has|had) (?:we|i|you|everyone|everybody|\w+)\b|\bwe (?:have|made|put|saved|done|collected|together)\b"
-                     r"|\bhas been\b|\bso far\b|\btill (?:now|date)\b|\bthis (?:year|month)\b", q.text)  # fmt: skip
-    about = q.to_bot or q.craft() or q.has(_WEIGHT)
+    done = re.search(r"\b(?:have|did|has|had) (?:we|i|you|everyone|everybody|\w+)\b|\bwe (?:have|"
+                     r"made|put|saved|done|collected|together)\b"
+                     r"|\bhas been\b|\bso far\b|\btill (?:now|date)\b|\bthis (?:year|month)\b",
+    q.text)  # fmt: skip
+    so_far = " so far " in q.text and "we" in q.words and not q.has(_OUTSIDE)
+    about = q.to_bot or q.craft() or q.has(_WEIGHT) or so_far
     return (
         many
         and bool(done)
@@ -228,7 +279,9 @@ def _totals(q: Question) -> bool:
 
 
 def _due(q: Question) -> bool:
-    if q.bran() or q.has(_OUTSIDE) and not any(b.plain for b in q.bins()):
+    if _ALL_DUE.match(q.text):
+        return True
+    if q.bran() or (q.has(_OUTSIDE) and not any(b.plain for b in q.bins())):
         return False
     it = "it" in q.words and bool(q.message.bins)
     handled = q.has(frozenset({"ferment", "fermenting", "bury", "sealed", "drain", "seal"}))
@@ -242,6 +295,16 @@ def _due(q: Question) -> bool:
     return q.has(_TIMED) and about and q.has(_READY) and not last and not _fills(q)
 
 
+_ALL_DUE = re.compile(
+    r"^ (?:(?:so|ok|hey|hi|morning|bot|folks|all|,|!|and|whats) )*(?:what|which|who|anything|"
+    r"whats|any|is anything)(?: is| 's| are)?(?: bins?)?"
+    r"(?: is| 's| are)? (?:due|late|overdue|next|outstanding|coming up)\b(?: (?:this|next|now|"
+    r"today|tomorrow|week|then|on|for|the|"
+    r"us|we|bins|month|soon|weekend|at|to|be|done|please|bot|morra|monday|tuesday|wednesday|"
+    r"thursday|friday|saturday|sunday|[?.!,]))* $"
+)
+
+
 def _fills(q: Question) -> bool:
     return q.has(frozenset({"full"})) and not q.has(frozenset({"when", "ready", "due"}))
 
@@ -250,16 +313,20 @@ def _bin(q: Question) -> bool:
     bins = q.bins()
     if not bins or q.has(_WHO):
         return False
-    asks = q.has(frozenset({"how", "what", "is", "any", "much", "status", "when", "are", "has", "which", "?", "where",
+    asks = q.has(frozenset({"how", "what", "is", "any", "much", "status", "when", "are", "has",
+                            "which", "?", "where",
                             "whats", "can"}))  # fmt: skip
     if asks and q.has(_FULL):
         return True
-    said = ("in it", "how is", "how 's", "how much is in", "how much in", "what is in", "what went in", "what 's in",
-            "where are we", "where is", "more can", "more will", "more does", "take any more", "any more in", "what has gone",
-            "going on with", "have room", "has room", "got room", "room for", "last went", "last fed", "went into", "how far", "news on", "up with")  # fmt: skip
+    said = ("in it", "how is", "how 's", "how much is in", "how much in", "what is in",
+            "what went in", "what 's in",
+            "where are we", "where is", "more can", "more will", "more does", "take any more",
+            "any more in", "what has gone",
+            "going on with", "have room", "has room", "got room", "room for", "last went",
+    "last fed", "went into", "how far", "news on", "up with", "up to")  # fmt: skip
     if any(p in q.text for p in said) and not (_food_question(q) and "how" not in q.words):
         return True
-    return q.to_bot and len(q.words) <= 5
+    return (q.to_bot and len(q.words) <= 5) or (q.has(_FULL) and len(q.words) <= 5)
 
 
 def _food_question(q: Question) -> bool:

@@ -116,6 +116,10 @@ _VESSELS = {
     "icecream_tub icecream_tubs icecream_container",
     "saucepan": "saucepan saucepans pan pans panful panfuls",
     "pot": "pot pots potful potfuls",
+    "cooking pot": "kaldero kalderos sufuria sufurias degchi handi wok woks kadai dutch_oven "
+    "stockpot "
+    "stock_pot",
+    "hotel pan": "hotel_pan hotel_pans gastronorm gn_pan steam_table_pan",
     "casserole": "casserole_dish casserole_dishes",
     "sandwich bag": "sandwich_bag sandwich_bags ziplock ziplocks zip_lock ziploc ziplocs",
     "freezer bag": "freezer_bag freezer_bags produce_bag produce_bags gallon_bag gallon_bags",
@@ -171,6 +175,12 @@ def unit_table(units: Units) -> Mapping[str, Unit]:
     for spelling in _OUNCE.split():
         table[spelling] = Unit("mass", KILOGRAMS["ounce"], liquid=fluid)
     return table
+
+
+@cache
+def unit_starts(units: Units) -> frozenset[str]:
+    """The first words of all spellings of units."""
+    return frozenset(spelling.split("_")[0] for spelling in unit_table(units))
 
 
 LONGEST = 3

@@ -9,7 +9,6 @@ from handlers.practice.kinds import KINDS, RICH, Kind
 from handlers.reading.acts import Sign
 from handlers.reading.marks import Entry, Phrasebook
 
-
 LEFTOVERS_RICH = 0.25
 """Rich share of leftovers of no stated kind: about a quarter is meat, dairy, egg or fat."""
 
@@ -72,7 +71,7 @@ def plurals(phrase: str) -> tuple[str, ...]:
 def _kind(name: str) -> Kind:
     if name not in KINDS:
         raise ValueError(f"{name!r} is no kind of scraps")
-    return cast(Kind, name)
+    return name
 
 
 def _foods() -> dict[str, Food]:

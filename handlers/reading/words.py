@@ -25,7 +25,8 @@ _VULGAR = {
 _CLEAN = {ord(sign): text for sign, text in _VULGAR.items()} | {
     ord("‘"): "'", ord("’"): "'", ord("ʼ"): "'", ord("`"): "'", ord("“"): '"', ord("”"): '"',
     ord("–"): "-", ord("‑"): "-", ord("−"): "-", ord("\u200b"): None, ord("\u200d"): None,
-    ord("\ufe0f"): None, ord("×"): "x", ord("，"): ",", ord("．"): ".", ord("…"): " . ", ord("º"): "°",
+    ord("\ufe0f"): None, ord("×"): "x", ord("，"): ",", ord("．"): ".", ord("…"): " . ",
+    ord("º"): "°",
 }  # fmt: skip
 
 # What an apostrophe stands for; "n't" is kept in one piece with its verb ("didnt").
@@ -43,7 +44,13 @@ _OPENED = {
     "finna": ("going", "to"), "tryna": ("trying", "to"), "outta": ("out", "of"),
     "lotta": ("lot", "of"), "coupla": ("couple", "of"), "inta": ("into",), "til": ("until",),
     "ain": ("aint",), "dunno": ("dont", "know"), "shoulda": ("should", "have"),
-    "int": ("in", "the"), "ont": ("on", "the"), "intae": ("into",), "intil": ("into",),
+    "undr": ("under",), "teh": ("the",), "hte": ("the",), "adn": ("and",), "frm": ("from",),
+    "fomr": ("from",), "thw": ("the",), "tht": ("that",), "wits": ("what", "is"),
+    "sory": ("sorry",),
+    "srry": ("sorry",), "sorrry": ("sorry",), "whits": ("what", "is"), "taht": ("that",),
+    "int": ("in", "the"), "ont": ("on", "the"), "intae": ("into",), "tae": ("to",),
+    "inna": ("in",), "ina": ("in",), "wid": ("with",), "di": ("the",),
+    "intil": ("into",),
     "oot": ("out",), "aff": ("off",), "fae": ("from",), "frae": ("from",), "wi": ("with",),
     "doon": ("down",), "noo": ("now",), "wis": ("was",), "gied": ("gave",), "intu": ("into",),
     "pittin": ("putting",), "addin": ("adding",), "drainin": ("draining",),

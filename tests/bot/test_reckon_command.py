@@ -2,11 +2,17 @@
 
 import json
 from argparse import ArgumentParser
+from contextlib import redirect_stderr, redirect_stdout
+from io import StringIO
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from bot.reckon import add_parser, named, run
 from handlers.practice.figure import Refused
+from handlers.practice.kinds import KINDS
+from handlers.practice.topics import TOPICS
 
 
 def reckon(*words: str) -> int:
@@ -18,7 +24,9 @@ def reckon(*words: str) -> int:
 def test_the_answer_in_plain_lines(capsys: pytest.CaptureFixture[str]) -> None:
     assert reckon("dilution", "water=9L", "parts=100") == 0
     shown = capsys.readouterr()
-    assert shown.out == "90 mL of liquid in 9 L of water: 1:100.\n"
+    answer, care = shown.out.splitlines()
+    assert answer == "90 mL of liquid in 9 L of water: 1:100."
+    assert "raw waste" in care
     assert shown.err == ""
 
 
@@ -77,6 +85,42 @@ def test_a_bad_value_is_one_clear_line_and_status_two(
     assert shown.out == ""
     assert shown.err.count("\n") == 1
     assert shown.err.endswith(".\n")
+
+
+@pytest.mark.parametrize("value", ["a\nb", "\x1b[31m", "\udcff", "x=y=z", "🥕" * 200, "9" * 300])
+def test_whatever_is_typed_the_answer_stays_one_line(
+    value: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    for words in (
+        ("dose", f"mass={value}"),
+        ("allowed", f"what=soup {value}"),
+        (value, "mass=2kg"),
+    ):
+        status = reckon(*words, "--json")
+        shown = capsys.readouterr()
+        assert (shown.out if status == 0 else shown.err).count("\n") == 1
+        assert len(shown.err) < 500
+
+
+NAMES = st.sampled_from([*KINDS, "mass", "volume", "water", "bran", "area", "sealed", "signs", "x"])
+VALUES = st.one_of(
+    st.text(max_size=20),
+    st.from_regex(r"[0-9]{1,12}([.,/][0-9]{1,4})? ?(kg|g|lb|L|ml|gal|cups?|m|ft|m2|%|d|C|peck)?"),
+    st.sampled_from(["yes", "us", "2026-03-20", "4x8ft", "1:100", "rotten", "bones", "nan", "1e9"]),
+)
+
+
+@settings(max_examples=400, deadline=None)
+@given(st.sampled_from(sorted(TOPICS)), st.dictionaries(NAMES, VALUES, max_size=4))
+def test_any_values_get_an_answer_or_one_sentence(topic: str, values: dict[str, str]) -> None:
+    out, err = StringIO(), StringIO()
+    with redirect_stdout(out), redirect_stderr(err):
+        status = reckon(topic, *(f"{name}={value}" for name, value in values.items()), "--json")
+    assert status in (0, 2)
+    told = out.getvalue() if status == 0 else err.getvalue()
+    assert told.count("\n") == 1
+    if status == 0:
+        json.loads(told, parse_constant=pytest.fail)
 
 
 def test_names_are_read_whatever_their_case() -> None:

@@ -1,12 +1,13 @@
 """What is due, when it is said, and what is answered to it."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
 
-from handlers.calendar import NOTHING
-from handlers.dues import is_named_on
-from handlers.reading.acts import Ask, Done, Later, Layer, Open, Seal
+from handlers.calendar import NOTHING, concerned, digest
+from handlers.dues import is_named_on, is_shown_on
+from handlers.reading.acts import Accept, Ask, Decline, Done, Later, Layer, Offer, Open, Seal
 from storage.rows import Bin, Due
 from tests.group import Group
 
@@ -86,3 +87,90 @@ async def test_later_puts_it_off(group: Group) -> None:
     [drain] = await group.book.dues(until=date(2026, 3, 4))
     assert not is_named_on(drain, date(2026, 3, 4))
     assert is_named_on(drain, date(2026, 3, 7))
+
+
+@pytest.fixture
+async def two_keepers(group: Group) -> Group:
+    """Bram's shed bin is to be drained on the 4th or 5th; Ines is late with the yard bin."""
+    await group.says(Open(bin="shed", capacity_l=20.0), who="bram")
+    await group.says(Layer(mass_kg=2.0, bin="shed"), who="bram")
+    await group.says(Seal(bin="yard"), days=-20)
+    return group
+
+
+@pytest.mark.parametrize(
+    ("asked", "said"),
+    [
+        (Ask(topic="due", member="Bram"), ["Wednesday 4 or", "Monday 16"]),
+        (Ask(topic="due", member="bram", on=date(2026, 3, 4)), ["Wednesday 4 or"]),
+        (
+            Ask(topic="due", what="late"),
+            ["Late by 17 days: drain the yard", "Late by 6 days: bury"],
+        ),
+        (Ask(topic="due", what="late", member="bram"), ["Nobody is late."]),
+        (Ask(topic="due", member="dov"), ["Nothing is due for dov."]),
+        (
+            Ask(topic="due", bin="shed", on=date(2026, 3, 3)),
+            ["Nothing is due with the shed bin by tomorrow."],
+        ),
+    ],
+)
+async def test_what_is_due_for_whom_by_when(
+    two_keepers: Group, asked: Ask, said: list[str]
+) -> None:
+    lines = (await two_keepers.says(asked)).say.splitlines()
+    assert len(lines) == len(said)
+    assert all(line.startswith(words) for line, words in zip(lines, said, strict=True)), lines
+
+
+async def test_done_is_about_what_the_speaker_keeps(two_keepers: Group) -> None:
+    answer = await two_keepers.says(Done(), who="bram", days=2)
+    assert [(entry.act, entry.bin) for entry in answer.entries] == [("drain", "shed")]
+
+
+async def test_later_leaves_what_others_keep(two_keepers: Group) -> None:
+    answer = await two_keepers.says(Later(), who="bram", days=2)
+    assert answer.say == "I will say again tomorrow: drain the shed bin."
+
+
+async def test_a_digest_names_first_what_is_for_today(two_keepers: Group) -> None:
+    dues = await two_keepers.book.dues(until=date(2026, 3, 5))
+    said = await digest(two_keepers.book, dues, date(2026, 3, 5))
+    assert said.splitlines() == [
+        "Today: drain the shed bin (bram).",
+        "Late, since Tuesday 24 February: bury the yard bin (ines).",
+        "Late, since Friday 13 February: drain the yard bin (ines).",
+    ]
+
+
+async def test_a_bin_that_is_to_change_hands_is_in_the_calendar(group: Group) -> None:
+    await group.says(Open(bin="shed"), who="bram")
+    await group.says(Layer(mass_kg=2.0, bin="shed"), who="bram")
+    await group.says(Offer(bin="shed", to="ines", on=date(2026, 3, 6)), who="bram")
+    assert (await group.dues())["shed", "hand over"] == (date(2026, 3, 6), date(2026, 3, 6))
+    await group.says(Accept(bin="shed"), who="ines")
+    [passing] = [due for due in await group.book.dues() if due.what == "hand over"]
+    assert await digest(group.book, [passing], date(2026, 3, 6)) == (
+        "Today: hand over the shed bin to ines (bram)."
+    )
+    assert await concerned(group.book, [passing], date(2026, 3, 6)) == ("@bram:test", "@ines:test")
+    assert not is_shown_on(passing, date(2026, 3, 7))
+
+
+async def test_a_bin_that_is_not_taken_leaves_the_calendar(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"), who="bram")
+    await group.says(Offer(bin="shed", to="ines", on=date(2026, 3, 6)), who="bram")
+    await group.says(Decline(bin="shed"), who="ines")
+    assert ("shed", "hand over") not in await group.dues()
+
+
+async def test_something_long_overdue_is_named_ever_more_rarely() -> None:
+    year = [date(2026, 3, 1) + timedelta(days=n) for n in range(365)]
+    late = [(day - date(2026, 3, 5)).days for day in year if is_named_on(due("seal", 5, 5), day)]
+    assert late == [0, 2, 5, 9, 14, 21, 42, 84, 168, 336]
+
+
+def test_what_moves_a_day_after_it_was_named_is_not_named_twice() -> None:
+    moved = replace(due("bury", 11, 16), told_on=date(2026, 3, 10))
+    named = [day for day in range(11, 20) if is_named_on(moved, date(2026, 3, day))]
+    assert named == [16, 18]

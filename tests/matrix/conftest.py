@@ -66,7 +66,8 @@ class Bot:
         if self.task is not None:
             self._stop.set()
             task, self.task = self.task, None
-            await task
+            async with asyncio.timeout(20):
+                await task
 
     def said(self, words: str = "") -> Callable[[Raw], bool]:
         """Whether something heard in a room is the bot's, with these words in it."""

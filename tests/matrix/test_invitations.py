@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
+from urllib.parse import quote
 
 import pytest
 
@@ -100,5 +101,18 @@ async def test_nothing_from_before_the_bot_came_is_acted_upon(street: Street) ->
     await ines.invite(room, bot.user.id)
     await ines.hears(room, bot.said())
     event = await ines.say(room, "Added 2 kg of scraps to the shed bin")
+    await ines.answer_to(room, event, bot.user.id)
+    assert bot.rows("SELECT mass_kg FROM entry WHERE act = 'layer'") == [(2.0,)]
+
+
+async def test_what_is_said_as_soon_as_the_bot_came_is_heard(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    room = await street.room(ines, bot.user.id, encrypted=False)
+    await ines.say(room, "Added 9 kg of scraps to the shed bin")
+    # The bot comes, and is told of it together with what was said before and after.
+    path = f"/_matrix/client/v3/join/{quote(room)}"
+    assert street.server.call("POST", path, {}, bot.user.token)[0] == 200
+    event = await ines.say(room, "Added 2 kg of scraps to the shed bin")
+    bot.start()
     await ines.answer_to(room, event, bot.user.id)
     assert bot.rows("SELECT mass_kg FROM entry WHERE act = 'layer'") == [(2.0,)]

@@ -1,12 +1,15 @@
 """Where the bot's things are, and what may be chosen."""
 
+import os
 import stat
 import sys
 from pathlib import Path
 
 import pytest
 
+from bot import account as accounts
 from bot import settings
+from bot.account import Account
 from bot.settings import SETTINGS, Home, Settings, SettingsError
 
 
@@ -96,3 +99,30 @@ def test_a_home_that_cannot_be_made_is_refused(tmp_path: Path) -> None:
     (tmp_path / "file").write_text("")
     with pytest.raises(SettingsError, match="Choose another with --home"):
         settings.home(str(tmp_path / "file" / "home"))
+
+
+def test_a_login_is_written_whole_and_for_its_owner_only(tmp_path: Path) -> None:
+    before = os.umask(0o022)
+    try:
+        for token in ("first", "second"):
+            account = Account(
+                homeserver="http://x", user="@p:x", device="D", token=token, store_key="k"
+            )
+            accounts.write(Home(tmp_path), account)
+            assert accounts.read(Home(tmp_path)) == account
+    finally:
+        os.umask(before)
+    (kept,) = tmp_path.iterdir()
+    assert stat.S_IMODE(kept.stat().st_mode) == 0o600
+
+
+def test_what_is_secret_is_not_shown() -> None:
+    account = Account(
+        homeserver="http://x",
+        user="@p:x",
+        device="D",
+        token="t0ken",
+        store_key="k3y",
+        seeds={"m": "s33d"},
+    )
+    assert not any(secret in repr(account) for secret in ("t0ken", "k3y", "s33d"))

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from tests.matrix.conftest import Street
 
 MEGOLM = "m.megolm.v1.aes-sha2"
-ANYTHING: tuple[Any, ...] = (None, 5, [], {}, "x", {"x": [5]})
+ANYTHING: tuple[Any, ...] = (None, 5, [], "x", {"x": [5]})
 
 OF_MEMBERS: dict[str, tuple[str, ...]] = {
     "m.room.message": ("body", "msgtype", "format", "formatted_body", "url", "file", "info"),
@@ -101,7 +101,7 @@ async def test_strange_events_are_passed_over(
     for kind, content in strange(OF_MODERATORS):
         path = f"{base}/state/{kind}/"
         taken += street.server.call("PUT", path, content, ines.client.access_token)[0] == 200
-    assert taken > 120
+    assert taken > 100
     inside = [e for e in strange(OF_MEMBERS) if e[0] != "m.room.encrypted"] + strange_messages()
     for kind, content in inside:
         plain = json.dumps({"type": kind, "content": content, "room_id": room})

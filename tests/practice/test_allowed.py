@@ -49,6 +49,23 @@ from handlers.practice.kinds import KINDS
         ("bleach", "no"),
         ("soil", "no"),
         ("ground beef", "yes"),
+        ("stale cookies", "yes"),
+        ("a veggie burger", "yes"),
+        ("autumn leaves", "with care"),
+        ("wine glasses", "no"),
+        ("fish heads", "with care"),
+        ("tissues", "with care"),
+        ("baking paper", "no"),
+        ("wet wipes", "no"),
+        ("coffee pods", "no"),
+        ("kimchi", "with care"),
+        ("roti and dal", "yes"),
+        ("cut flowers", "with care"),
+        ("dog hair", "no"),
+        ("cat food", "yes"),
+        ("raw chicken", "yes"),
+        ("coffee filters", "yes"),
+        ("spoilt milk", "no"),
     ],
 )
 def test_what_people_ask_about(what: str, verdict: Verdict) -> None:
@@ -66,6 +83,8 @@ def test_the_words_failing_the_kind_decides() -> None:
 def test_what_nobody_knows_gets_the_rule() -> None:
     with pytest.raises(Refused, match="anything that was food goes in"):
         allowed("xyzzy")
+    with pytest.raises(Refused, match="What is to go in"):
+        allowed(" ")
 
 
 def test_every_kind_has_its_row_and_no_words_stand_twice() -> None:

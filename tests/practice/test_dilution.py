@@ -4,15 +4,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from handlers.practice.dilution import (
-    PARTS,
-    USES,
-    Use,
-    dilute,
-    parts_in,
-    parts_said,
-    use_named,
-)
+from handlers.practice.dilution import PARTS, USES, Use, dilute
+from handlers.practice.dilution_words import parts_in, parts_said, use_named
 from handlers.practice.figure import Refused
 from handlers.practice.units import LITRES
 
@@ -133,9 +126,7 @@ def test_a_ratio_that_a_mix_is_not_is_put_right_kindly() -> None:
     assert "often called 1:100, but it is 1:256" in found.lines[1]
     assert "2½ US tablespoons" in found.lines[1]
     assert len(dilute(liquid_ml=100, water_l=10, parts=100).lines) == 1
-    undiluted = dilute(liquid_ml=500, water_l=0, parts=0)
-    assert undiluted.parts == 0
-    assert "but it is 1:9" in dilute(liquid_ml=100, water_l=0.9, parts=0).lines[2]
+    assert "often called 1:100, but it is 1:0" in dilute(liquid_ml=9, water_l=0, parts=100).lines[1]
 
 
 def test_in_a_strong_mix_the_other_reading_is_named() -> None:
@@ -201,6 +192,9 @@ def test_a_strong_mix_is_pointed_out() -> None:
         {"water_l": 1e9, "parts": 100.0},
         {"total_l": 0.0, "parts": 100.0},
         {"water_l": 1.0, "parts": -1.0},
+        {"liquid_ml": 100.0, "parts": 0.0},
+        {"liquid_ml": 100.0, "water_l": 1.0, "parts": 0.0},
+        {"total_l": 1.0, "parts": 0.0},
         {"water_l": 1.0, "parts": 1e9},
         {"water_l": float("nan"), "parts": 100.0},
         {"liquid_ml": 100.0, "water_l": 10.0, "total_l": 12.0},

@@ -1,12 +1,17 @@
 """The door to the arithmetic: a topic and values in words, an answer with units in its names."""
 
+from dataclasses import fields
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from handlers.practice.cautions import CAUTIONS
+from handlers.practice.choices import OURS, WHY, Choices
 from handlers.practice.dose import dose
 from handlers.practice.figure import Refused
-from handlers.practice.reckon import TOPICS, reckon
+from handlers.practice.reckon import reckon
+from handlers.practice.topics import TOPICS
 from handlers.practice.units import SYSTEMS, System
 
 EXAMPLES: dict[str, dict[str, str]] = {
@@ -64,6 +69,22 @@ def test_a_topic_answers_with_its_fields_lines_and_reasons(topic: str) -> None:
 
 
 @pytest.mark.parametrize("topic", EXAMPLES)
+def test_a_caution_is_said_once_where_harm_is_possible(topic: str) -> None:
+    lines = reckon(topic, EXAMPLES[topic]).lines
+    said = [line for line in lines if line in CAUTIONS.values()]
+    assert len(said) == (topic in {"dilution", "trench", "bed", "starter", "liquid"})
+
+
+@pytest.mark.parametrize("topic", EXAMPLES)
+def test_the_working_is_short_enough_for_a_phone(topic: str) -> None:
+    why = reckon(topic, EXAMPLES[topic]).why
+    assert len(why) <= 12
+    assert all(len(line) <= 180 for line in why)
+    sources = [line.rpartition(": ")[2] for line in why if ", published: " in line]
+    assert len(sources) == len(set(sources))
+
+
+@pytest.mark.parametrize("topic", EXAMPLES)
 def test_a_topic_refuses_what_it_does_not_take(topic: str) -> None:
     with pytest.raises(Refused, match="does not take “colour”"):
         reckon(topic, {**EXAMPLES[topic], "colour": "blue"})
@@ -113,11 +134,47 @@ def test_a_bad_value_gives_a_sentence_never_a_number(topic: str, value: str) -> 
         ("bed", {"area": "4x8ft"}, "us", "nitrogen_kg_ha", 117.73, "5 kg at 0.7 %, by hand"),
         ("bins", {"fill": "1 week"}, "metric", "bins", 3, "(7 + 14) / 7"),
         ("bins", {"fill": "3 d", "ferment": "3 weeks"}, "metric", "bins", 8, "(3 + 21) / 3"),
-        ("starter", {"mass": "25 lb", "recipe": "cups"}, "us", "water_ml", 5914.7, "25 US cups"),
+        (
+            "starter",
+            {"mass": "25 lb", "recipe": "ten-pounds"},
+            "us",
+            "water_ml",
+            5914.7,
+            "25 US cups",
+        ),
         ("starter", {"mass": "10kg", "moisture": "25%"}, "us", "add_water_ml", 1538.46, "by hand"),
         ("trench", {"volume": "5 gal", "tub": "yes"}, "us", "mix_l", 56.78, "1 to 2 of 18.93 L"),
         ("trench", {"mass": "14kg", "bins": "3"}, "us", "volume_l", 51.0, "at 0.70 kg/L less 15 %"),
         ("liquid", {"mass": "10kg"}, "metric", "high_l", 1.0, "trade: 100 mL to the kg"),
+        ("liquid", {"volume": "10 L"}, "metric", "high_l", 0.455, "EPA 2016: 3.8 lb/US gal"),
+        ("starter", {"bran": "10 cups"}, "us", "molasses_ml", 14.7868, "NIST HB 44: 1 tablespoon"),
+        ("starter", {"bran": "580 g", "recipe": "10:1"}, "us", "molasses_ml", 40.72, "58 g, USDA"),
+        (
+            "starter",
+            {"bran": "25 lb", "recipe": "ten-pounds"},
+            "us",
+            "water_ml",
+            5914.7,
+            "25 US cups",
+        ),
+        ("trench", {"tub": "60 L"}, "metric", "volume_l", 16.0, "1 + 2 parts and a quarter more"),
+        ("trench", {"bins": "2"}, "metric", "volume_l", 40.0, "two bins of 20 L"),
+        ("trench", {"volume": "25L", "soil_parts": "2.5"}, "us", "length_m", 1.25, "by hand"),
+        ("bed", {"area": "4x8ft", "limit": "250"}, "us", "most_kg", 10.62, "UK nitrate zones"),
+        ("bins", {"rate": "19 kg/week", "capacity": "20L"}, "metric", "bins", 4, "by hand"),
+        ("bins", {"rate": "1 kg a day", "capacity": "20L"}, "metric", "fill_days", 14, "14 kg"),
+        ("bins", {"rate": "10 L per week"}, "metric", "rate_kg_week", 4.553, "EPA 2016"),
+        ("bins", {"fill_days": "7", "ferment_days": "14"}, "us", "bins", 3, "(7 + 14) / 7"),
+        ("bins", {"fill_days": "7", "mass": "14kg"}, "us", "filled_share", 0.85, "0.70 kg/L"),
+        ("carbon", {"rice": "1"}, "us", "cn", 32.87, "USDA SR28 20045"),
+        (
+            "moisture",
+            {"rice": "0.4kg", "carrot": "0.4kg", "chicken": "0.2kg"},
+            "us",
+            "moisture",
+            0.7574,
+            "USDA SR28, by hand",
+        ),
     ],
 )
 def test_answers_against_sources(
@@ -185,6 +242,129 @@ def test_words_that_a_topic_does_not_know(values: dict[str, str], words: str) ->
         reckon("dose", {"mass": "2kg", **values})
 
 
+@pytest.mark.parametrize(
+    ("topic", "said", "meant"),
+    [
+        ("dose", {"weight": "2kg", "cheese": "0.5"}, {"mass": "2kg", "dairy": "0.5"}),
+        ("dose", {"mass_kg": "2"}, {"mass": "2kg"}),
+        ("dose", {"volume_l": "4"}, {"volume": "4 L"}),
+        ("dose", {"meat": "1kg", "bread": "1 kg"}, {"mass": "2kg", "meat": "50%", "grain": "0.5"}),
+        ("dose", {"mass": "2kg", "meat": "1 kg"}, {"mass": "2kg", "meat": "0.5"}),
+        ("dose", {"mass": "2kg", "bread": "0.2", "rice": "0.3"}, {"mass": "2kg", "grain": "0.5"}),
+        ("dose", {"mass": "2kg", "units": "us"}, {"mass": "2kg", "tablespoon": "us"}),
+        (
+            "days",
+            {"sealed_on": "20 March 2026", "temp": "60F"},
+            {"sealed": "2026-03-20", "celsius": "15.5556"},
+        ),
+        (
+            "days",
+            {"sealed": "2026-03-20", "temp_f": "50"},
+            {"sealed": "2026-03-20", "celsius": "10"},
+        ),
+        ("starter", {"mass": "5kg"}, {"bran": "5kg"}),
+        ("starter", {"volume": "5 L"}, {"bran": "5 L"}),
+        (
+            "starter",
+            {"bran": "5kg", "recipe": "ten parts"},
+            {"bran": "5kg", "recipe": "ten-to-one"},
+        ),
+        ("bins", {"fill": "1 week"}, {"fill_days": "7"}),
+        ("trouble", {"signs": "white mold + vinegar"}, {"signs": "white_mould,sour"}),
+        ("bed", {"area_m2": "3"}, {"area": "3 m2"}),
+        ("DOSE", {"Mass": "2KG"}, {"mass": "2kg"}),
+    ],
+)
+def test_other_words_for_the_same(topic: str, said: dict[str, str], meant: dict[str, str]) -> None:
+    assert reckon(topic, said).answer == reckon(topic.lower(), meant).answer
+
+
+def test_one_thing_said_twice_is_asked_about() -> None:
+    with pytest.raises(Refused, match="twice"):
+        reckon("dose", {"mass": "2kg", "weight": "3kg"})
+    with pytest.raises(Refused, match="all as shares or all as weights"):
+        reckon("dose", {"meat": "1kg", "fish": "0.3"})
+    with pytest.raises(Refused, match="does not take “rocks_kg”"):
+        reckon("dose", {"rocks_kg": "2"})
+    with pytest.raises(Refused, match="weigh something"):
+        reckon("dose", {"meat": "0kg", "fish": "0 g"})
+
+
+def test_an_empty_bin_gets_its_bed_first() -> None:
+    bed = reckon("dose", {"empty": "yes", "capacity": "20L"}).answer
+    assert bed == reckon("first-bed", {"capacity": "20L"}).answer
+    both = reckon("dose", {"mass": "2kg", "empty": "yes", "capacity": "20L"}).answer
+    assert both["first_bed_ml"] == bed["starter_ml"]
+    assert both["starter_ml"] == reckon("dose", {"mass": "2kg"}).answer["starter_ml"]
+
+
+def test_a_tub_that_is_too_small_says_what_it_takes() -> None:
+    with pytest.raises(Refused, match="takes 16 L of ferment"):
+        reckon("trench", {"tub": "60 L", "volume": "19 L"})
+    fits = reckon("trench", {"tub": "90 L", "volume": "19 L"}).answer
+    assert fits["soil_l"] == pytest.approx(38)
+
+
+def test_a_group_settles_for_itself_what_the_sources_leave_open() -> None:
+    ours = Choices(
+        habit="weight",
+        recipe="ten-to-one",
+        bed_parts=300,
+        ferment_days=21,
+        plant_days=28,
+        soil_parts=1.5,
+        limit_kg_ha=250,
+    )
+    assert set(WHY) == {field.name for field in fields(Choices)}
+    assert reckon("dose", {"mass": "2kg"}, choices=ours).answer["starter_g"] == pytest.approx(40)
+    assert reckon("starter", {"bran": "1kg"}, choices=ours).answer["recipe"] == "ten-to-one"
+    assert reckon("dilution", {"water": "9L"}, choices=ours).answer["liquid_ml"] == pytest.approx(
+        30
+    )
+    days = reckon("days", {"sealed": "2026-03-20"}, choices=ours).answer
+    # Counted on a calendar: 21 days sealed, then 28 in the soil, the first three weeks the least.
+    assert (days["bury_by"], days["plant_usual"]) == ("2026-04-10", "2026-05-08")
+    tub = reckon("trench", {"volume": "10L", "tub": "yes"}, choices=ours).answer
+    assert tub["soil_l"] == pytest.approx(15)
+    assert reckon("bed", {"area": "4x8ft"}, choices=ours).answer["limit_kg_ha"] == 250
+    # What is said comes before what was settled.
+    said = reckon("dose", {"mass": "2kg", "habit": "spoon"}, choices=ours).answer
+    assert said == reckon("dose", {"mass": "2kg"}).answer
+
+
+def test_the_defaults_are_the_figures_of_their_modules() -> None:
+    # Choices of the craft: two weeks sealed, three in soil, 1:100, two parts of soil, 170 kg/ha.
+    assert (OURS.ferment_days, OURS.plant_days, OURS.bed_parts) == (14, 21, 100)
+    assert (OURS.soil_parts, OURS.limit_kg_ha, OURS.habit) == (2, 170, "spoon")
+
+
+def test_the_outlook_tells_when_a_batch_must_be_begun() -> None:
+    given = {"capacity": "20L", "layers": "2026-03-01:2kg, 2026-03-04:4.4 L", "starter": "0.3 kg"}
+    found = reckon("outlook", given).answer
+    assert found["full_from"] < found["full_on"] < found["full_to"]  # type: ignore[operator]
+    assert found["begin_batch_by"] < found["starter_out_on"]  # type: ignore[operator]
+    # Without a day it is asked on that of the last layer.
+    assert found == reckon("outlook", {**given, "today": "2026-03-04"}).answer
+    by_volume = reckon("outlook", {**given, "starter": "5 cups"}).answer
+    assert by_volume["starter_out_on"] > found["starter_out_on"]  # type: ignore[operator]
+    with pytest.raises(Refused, match="write 2026-03-02:2kg"):
+        reckon("outlook", {**given, "layers": "2026-03-01"})
+
+
+def test_a_trench_of_a_kilometre_is_not_dug() -> None:
+    with pytest.raises(Refused, match="dig wider or deeper"):
+        reckon("trench", {"volume": "5000L", "width": "10cm", "depth": "20cm"})
+    with pytest.raises(Refused):
+        reckon("trench", {"volume": "20L", "width": "3km"})
+
+
+def test_whole_days_are_whole() -> None:
+    with pytest.raises(Refused, match="whole days"):
+        reckon("days", {"sealed": "2026-03-20", "ferment_days": "10.5"})
+    found = reckon("days", {"sealed": "2026-03-20", "ferment_days": "2 weeks"}).answer
+    assert found["bury_by"] == "2026-04-03"
+
+
 def test_an_unknown_topic_names_those_there_are() -> None:
     with pytest.raises(Refused, match="dose, first-bed, dilution"):
         reckon("weather", {})
@@ -234,3 +414,30 @@ def test_units_change_no_answer(litres: float, units: System) -> None:
         for text in spellings.values()
     ]
     assert found == pytest.approx([found[0]] * 3, rel=1e-4)
+
+
+@given(st.floats(5, 40), st.floats(0.22, 0.6), st.floats(0.15, 0.6))
+def test_a_trench_is_the_same_in_feet_and_in_metres(
+    litres: float, depth: float, width: float
+) -> None:
+    # NIST SP 811: an inch is 25.4 mm; NIST HB 44: a US gallon is 3.785411784 L.
+    metric = {"volume": f"{litres:.9f} L", "depth": f"{depth:.9f} m", "width": f"{width:.9f}m"}
+    american = {
+        "volume": f"{litres / 3.785411784:.9f} gal",
+        "depth": f"{depth / 0.0254:.9f} in",
+        "width": f"{width / 0.3048:.9f} ft",
+    }
+    one = reckon("trench", metric).answer
+    other = reckon("trench", american, units="us").answer
+    for name in ("length_m", "soil_l", "mix_l", "cover_m", "mound_m"):
+        assert one[name] == pytest.approx(other[name], rel=1e-6)
+
+
+@given(st.floats(1, 50), st.floats(0, 5))
+def test_a_bed_is_the_same_in_pounds_and_in_kilograms(area: float, had: float) -> None:
+    # NIST SP 811: a pound is 0.45359237 kg, a square foot 0.09290304 m².
+    one = reckon("bed", {"area": f"{area:.9f} m2", "had": f"{had:.9f} kg"}).answer
+    american = {"area": f"{area / 0.09290304:.9f} sq ft", "had": f"{had / 0.45359237:.9f} lb"}
+    other = reckon("bed", american, units="us").answer
+    for name in ("mass_kg", "nitrogen_g", "nitrogen_kg_ha", "used_share"):
+        assert one[name] == pytest.approx(other[name], rel=1e-6)

@@ -21,6 +21,8 @@ def test_a_tablespoon_to_ten_cups_is_what_it_says() -> None:
     found = batch(volume_l=10 * CUP_ML / 1000, recipe="tablespoon")
     assert found.molasses_ml == pytest.approx(SPOON_ML)
     assert found.molasses_tablespoons == pytest.approx(1)
+    assert found.bran_cups == pytest.approx(10)
+    assert found.molasses_g == pytest.approx(337 / 16)
     assert found.bran_kg == pytest.approx(0.580)
     # USDA SR28 19304: a tablespoon weighs 20 to 21 g, so 1 to 28 or 29 by weight.
     assert 28 * 0.97 < 580 / (found.molasses_ml * 1.424) < 29
@@ -41,7 +43,7 @@ def test_each_batch_offers_the_other_recipe_by_its_name() -> None:
     assert other.molasses_ml == batch(mass_kg=1, recipe="ten-to-one").molasses_ml
     assert RECIPE_NAMES["ten-to-one"] in "\n".join(found.lines)
     assert RECIPE_NAMES["tablespoon"] in found.lines[0]
-    assert len(batch(mass_kg=1, recipe="cups").others) == 2
+    assert len(batch(mass_kg=1, recipe="ten-pounds").others) == 2
 
 
 def test_molasses_lies_within_what_printed_recipes_take() -> None:
@@ -110,18 +112,18 @@ def test_one_to_one_to_a_hundred() -> None:
 @pytest.mark.parametrize(
     ("pounds", "cups", "millilitres"), [(10, 10, 24), (25, 25, 60), (50, 50, 120)]
 )
-def test_the_recipe_by_cups_as_it_is_printed(
+def test_the_recipe_for_ten_pounds_as_it_is_printed(
     pounds: float, cups: float, millilitres: float
 ) -> None:
     # An educational site, 2024: 10 lb, 10 cups, 24 mL; 25 lb, 25 cups, 2 fl oz; 50 lb, 4 fl oz.
-    found = batch(mass_kg=pounds * KILOGRAMS["pound"], recipe="cups")
+    found = batch(mass_kg=pounds * KILOGRAMS["pound"], recipe="ten-pounds")
     assert found.water_ml == pytest.approx(cups * CUP_ML)
     assert found.culture_ml == pytest.approx(millilitres, rel=0.02)
 
 
-def test_the_recipe_by_cups_gets_wetter_than_it_says() -> None:
+def test_the_recipe_for_ten_pounds_gets_wetter_than_it_says() -> None:
     # (0.4486 + 2.3659) / 6.902 = 0.408, where the page says about 30 %.
-    assert batch(mass_kg=10 * KILOGRAMS["pound"], recipe="cups").moisture == pytest.approx(
+    assert batch(mass_kg=10 * KILOGRAMS["pound"], recipe="ten-pounds").moisture == pytest.approx(
         0.408, abs=0.002
     )
 
@@ -190,5 +192,5 @@ def test_a_bigger_batch_is_the_same_recipe(mass: float, times: float, recipe: Re
 
 @given(recipes, st.floats(0.25, 0.6))
 def test_water_brings_any_recipe_to_its_goal(recipe: Recipe, goal: float) -> None:
-    if recipe != "cups":
+    if recipe != "ten-pounds":
         assert batch(mass_kg=3, recipe=recipe, goal=goal).moisture == pytest.approx(goal, rel=1e-9)

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from handlers.practice.causes import CAUSES, NOTHING
 from handlers.practice.figure import Refused
-from handlers.practice.signs import SIGNS
+from handlers.practice.signs import SIGNS, signs_named
 from handlers.practice.trouble import GOOD, Verdict, trouble
 from handlers.reading.acts import Sign
 
@@ -78,6 +78,29 @@ def test_a_week_after_the_remedy_a_rotten_bin_is_given_up() -> None:
 )
 def test_a_ph_is_read_against_the_limit_for_acid_foods(ph: float, words: str) -> None:
     assert any(words in line for line in trouble([], ph=ph).lines)
+
+
+def test_what_is_not_sour_yet_is_not_called_good() -> None:
+    assert trouble([], ph=5.0).verdict == "mend"
+    assert trouble(["white_mould"], ph=5.0).verdict == "mend"
+    assert "Carry on." not in trouble(["white_mould"], ph=5.0).lines
+    assert trouble(["white_mould"], ph=3.8).verdict == "good"
+
+
+@pytest.mark.parametrize(
+    ("words", "signs"),
+    [
+        ("white_mould,sour", ["white_mould", "sour"]),
+        ("White mold, vinegar", ["white_mould", "sour"]),
+        ("rotten wet", ["rotten", "wet"]),
+        ("green fuzz and maggots", ["green_mould", "insects"]),
+        ("fruit flies; bulging lid", ["insects", "gas"]),
+        ("purple haze", ["purple haze"]),
+        (" , ", []),
+    ],
+)
+def test_signs_in_other_words(words: str, signs: list[str]) -> None:
+    assert signs_named(words) == signs
 
 
 @pytest.mark.parametrize(

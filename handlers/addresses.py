@@ -1,0 +1,43 @@
+"""Where a group, or one of its members, can read the calendar and the board."""
+
+import secrets
+
+from handlers.answer import Answer, Setting, Turn
+from storage import links, session
+
+TOKEN_BYTES = 24
+"""Randomness of an address: 192 bits."""
+
+
+async def link(wanted: str, turn: Turn) -> Answer:
+    """The address of the calendar; "new" in place of the one before, "mine" for the sender's own.
+
+    One that opened it before no longer does.
+    """
+    words = set(wanted.casefold().split())
+    base = await session.address(turn.book.db)
+    if base is None:
+        return Answer(
+            say="The calendar has no address here. Whoever runs me can give it one: see the "
+            "settings “listen” and “address”."
+        )
+    is_own = "mine" in words
+    known = await links.token(turn.book, turn.sender if is_own else None)
+    if known and "new" not in words:
+        return Answer(say=_told(base, known, is_own=is_own))
+    made = secrets.token_urlsafe(TOKEN_BYTES)
+    before = " The one before no longer opens." if known else ""
+    return Answer(
+        settings=[Setting(what="own calendar link" if is_own else "calendar link", value=made)],
+        say=_told(base, made, is_own=is_own) + before,
+    )
+
+
+def _told(base: str, token: str, *, is_own: bool) -> str:
+    feed = f"{base}/{token}/calendar.ics"
+    if is_own:
+        return f"Just what you keep, for your calendar program: {feed}"
+    return (
+        f"The board: {base}/{token}/\nFor a calendar program: {feed}\n"
+        "Whoever has the link can read along; ask for a “new calendar link” to lock it out."
+    )

@@ -1,0 +1,218 @@
+"""Corrections: what puts an earlier record right, or strikes it out."""
+
+from handlers.reading.acts import Amend, Retract
+from handlers.reading.amounts import Amount
+from handlers.reading.days import Day
+from handlers.reading.materials import makeup
+from handlers.reading.message import Message
+from handlers.reading.names import BinRef
+from handlers.reading.numbers import digits_value
+from handlers.reading.quantities import amount_sum
+from handlers.reading.vocabulary import words_in
+from handlers.reading.wording import (
+    PUTTING_RIGHT,
+    RETRACTING,
+    first_in,
+)
+
+SORRY = words_in(
+    "sorry oops whoops correction wait actually typo soz meant mean perdon woops ooops oop "
+    "apologies edit er erm lo fix mistake ugh misread"
+)
+
+
+SHORT = 16
+"""Words in a correction or an answer; longer messages tell something new."""
+
+
+def text(message: Message, *, days: bool = False) -> str:
+    """The words with their stops, bin names as `qbin` and the bot's name left out.
+
+    With `days`, a day is `qday`.
+    """
+    out: list[str] = []
+    starts: dict[int, BinRef | Day] = {d.start: d for d in message.days} if days else {}
+    starts |= {b.start: b for b in message.bins}
+    i = 0
+    while i < len(message.norms):
+        ref = starts.get(i)
+        if ref is not None:
+            out.append("qbin" if isinstance(ref, BinRef) else "qday")
+            i = ref.end
+            continue
+        if i not in message.bot and message.norms[i] not in ("@", "☺"):
+            out.append(message.norms[i])
+        i += 1
+    return " ".join(out).strip(" ,.!:?-")
+
+
+def length(message: Message) -> int:
+    return sum(1 for w in message.words if w.kind != "sign")
+
+
+def retract(message: Message, text: str) -> Retract | None:
+    if length(message) > 2 * SHORT or first_in(RETRACTING, text) is None:
+        return None
+    return Retract(rules=("strike it out",))
+
+
+def amend(message: Message, _: str) -> Amend | None:
+    if length(message) > 2 * SHORT or _tells_more(message):
+        return None
+    rule = _correction(message)
+    if rule is None:
+        return None
+    kept = _not_denied(message)
+    amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
+    amounts = amounts or _in_the_other_unit(message)
+    mass, volume = amount_sum(amounts)
+    bins = [b.name for b in message.bins if b.start in kept and b.name is not None]
+    items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
+    made = makeup(items) if items and rule != "an amount, not another" else None
+    warm = [a.value for a in message.amounts if a.quantity == "celsius" and a.start in kept]
+    acid = [a.value for a in message.amounts if a.quantity == "ph" and a.start in kept]
+    days = [d.past for d in message.days if not d.aside and d.start in kept]
+    people = [
+        m.name
+        for m in message.members
+        if m.start in kept and not _addressed(message, m.start, m.end)
+    ]
+    act = Amend(
+        mass_kg=mass,
+        volume_l=volume,
+        materials=None if made is None else made.shares,
+        rich=None if made is None else made.rich,
+        celsius=warm[0] if warm else None,
+        ph=acid[0] if acid else None,
+        bin=bins[0] if bins else None,
+        member=people[0] if people else None,
+        on=days[0] if days else None,
+        rules=(rule,),
+    )
+    return None if act == Amend() and rule != "an amount, not another" else act
+
+
+def _in_the_other_unit(message: Message) -> list[Amount]:
+    """ "2.5 not 2 kg": the bare number has the unit of the one it corrects."""
+    words = message.words
+    for a in message.amounts:
+        at = a.start - 2
+        if a.quantity in ("mass", "volume") and at >= 0 and words[at + 1].norm == "not":
+            right, wrong = digits_value(words[at].norm), digits_value(words[a.start].norm)
+            if right is not None and wrong:
+                return [a._replace(value=a.value * right / wrong)]
+    return []
+
+
+def _addressed(message: Message, start: int, end: int) -> bool:
+    """A member who is only spoken to: "sorry Bev", "2 kg not 3, Alf"."""
+    norms = message.norms
+    before = norms[start - 1] if start else ""
+    after = norms[end] if end < len(norms) else "."
+    return before in ("sorry", ",", "@", "cheers", "ta", "thanks", "") or after in (",", ":", "!")
+
+
+def _tells_more(message: Message) -> bool:
+    """Whether the message tells of a new deed with its own words."""
+    corrects = not {"meant", "mean", "said", "typo", "should"}.isdisjoint(message.norms)
+    return (
+        not corrects
+        and any(
+            c.sense == "did"
+            and c.verb is not None
+            and c.verb.verb.plain in ("add", "drain", "seal", "bury", "chuck")
+            for c in message.clauses
+        )
+        and "actually" not in message.norms
+        and "sorry" not in message.norms[:3]
+    )
+
+
+def _correction(message: Message) -> str | None:
+    if first_in(PUTTING_RIGHT, with_people(message, text(message, days=True))) is not None:
+        return "putting it right"
+    norms = message.norms
+    short = length(message) <= SHORT
+    if message.context.after_bot and _is_bare_amount(message):
+        return "the amount that was asked for"
+    if norms[:1] == ["*"] and short and (message.amounts or message.bins):
+        return "a starred correction"
+    if not short:
+        return None
+    if _amount_not_another(message):
+        return "an amount, not another"
+    sorry = any(w in SORRY for w in norms[:3])
+    if sorry and "not" in norms and (message.bins or message.amounts or message.days):
+        return "putting it right"
+    fragment = all(c.verb is None for c in message.clauses) and not asks(message)
+    if sorry and (message.amounts or message.bins) and length(message) <= 8 and fragment:
+        return "putting it right"
+    return None
+
+
+def _is_bare_amount(message: Message) -> bool:
+    """ "About 2 kg": hardly more than an amount."""
+    measured = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    words = sum(1 for w in message.words if w.kind != "sign")
+    return (
+        len(measured) == 1
+        and words - (measured[0].end - measured[0].start) <= 4
+        and not asks(message)
+    )
+
+
+def asks(message: Message) -> bool:
+    return any(c.sense == "ask" for c in message.clauses) or any(s.asked for s in message.sentences)
+
+
+def _amount_not_another(message: Message) -> bool:
+    """ "600 g not 900", "not 3 kg but 2", "2 lbs, not 3"."""
+    norms = message.norms
+    for i, norm in enumerate(norms):
+        if norm != "not" or i + 1 >= len(norms):
+            continue
+        number = message.words[i + 1].kind == "number"
+        if number and i and message.words[i - 1].kind == "number" and i <= 3:
+            return True
+        before = any(
+            a.quantity in ("mass", "volume") and i - 3 <= a.end <= i for a in message.amounts
+        )
+        if number and (before or any(a.start > i + 2 for a in message.amounts)):
+            return True
+    return False
+
+
+def _not_denied(message: Message) -> set[int]:
+    """Indexes of the words that are not behind a "not", up to the next stop."""
+    kept: set[int] = set()
+    denied = False
+    for i, norm in enumerate(message.norms):
+        if norm in ("not", "isnt", "wasnt", "instead", "than", "rather"):
+            denied = norm != "instead" or message.norms[i + 1 : i + 2] == ["of"]
+        elif norm in (
+            ",",
+            ".",
+            ";",
+            "but",
+            "its",
+            "it",
+            "\n",
+            "!",
+            "and",
+            "(",
+            "-",
+            "—",
+            "actually",
+            "sorry",
+        ):
+            denied = False
+        if not denied:
+            kept.add(i)
+    return kept
+
+
+def with_people(message: Message, text: str) -> str:
+    """The text with members as `qmember`."""
+    names = {" ".join(message.norms[m.start : m.end]) for m in message.members}
+    words = [("qmember" if word in names else word) for word in text.split(" ")]
+    return " ".join(words)

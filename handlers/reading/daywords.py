@@ -1,0 +1,143 @@
+"""The words that a day is told by."""
+
+from handlers.reading.numbers import NUMBER_WORDS
+
+_OFFSETS = {
+    "today": 0, "tonight": 0, "tonite": 0, "2day": 0, "now": 0, "2nite": 0, "hoy": 0,
+    "this morning": 0, "this afternoon": 0, "this evening": 0, "this aft": 0, "this arvo": 0,
+    "this am": 0, "this pm": 0, "this mornin": 0, "this lunchtime": 0,
+    "yesterday": -1, "yest": -1, "yesty": -1, "yestie": -1, "ystrday": -1, "yestadday": -1,
+    "yday": -1, "yesterdy": -1, "yesteday": -1, "yestrday": -1,
+    "ayer": -1, "gestern": -1, "yesterdays": -1, "yesturday": -1, "anoche": -1,
+    "last night": -1, "last nite": -1, "last evening": -1, "last eve": -1, "yesternight": -1,
+    "the night before last": -2, "night before last": -2, "the day before yesterday": -2,
+    "day before yesterday": -2, "the other night": -2, "ereyesterday": -2,
+    "tomorrow": 1, "tmrw": 1, "tmr": 1, "tmw": 1, "2moro": 1, "tomoz": 1, "tomorow": 1,
+    "tommorow": 1, "tommorrow": 1, "tomorrows": 1, "manana": 1, "morgen": 1, "the morra": 1,
+    "the morn": 1, "the morrow": 1, "tomorra": 1, "tomo": 1,
+    "the day after tomorrow": 2, "day after tomorrow": 2, "overmorrow": 2,
+}  # fmt: skip
+
+
+OFFSET_PHRASES = sorted(
+    ((tuple(k.split()), v) for k, v in _OFFSETS.items()), key=lambda r: -len(r[0])
+)
+
+
+FIRST_OF_OFFSET: dict[str, list[tuple[tuple[str, ...], int]]] = {}
+
+
+WEEKDAYS = {
+    name: i
+    for i, names in enumerate(
+        ("monday mon mondays", "tuesday tue tues tuesdays", "wednesday wed weds wednesdays",
+         "thursday thu thur thurs thursdays", "friday fri fridays", "saturday saturdays satdy",
+         "sunday sundays")
+    )
+    for name in names.split()
+} | {"lunes": 0, "martes": 1, "miercoles": 2, "jueves": 3, "viernes": 4, "sabado": 5,
+     "domingo": 6, "montag": 0, "samstag": 5, "sonntag": 6}  # fmt: skip
+
+
+# "sat" and "sun", "wed" and "fri" are words too: a day only behind one of these.
+SHORT = {"sat": 5, "sun": 6, "wed": 2, "mon": 0}
+
+
+BEFORE_SHORT = frozenset(
+    ["on", "last", "this", "next", "since", "by", "until", "every", "till", "from"]
+)
+
+
+MONTHS = {
+    name: i
+    for i, names in enumerate(
+        ("january jan", "february feb", "march mar", "april apr", "may", "june jun", "july jul",
+         "august aug", "september sep sept", "october oct", "november nov", "december dec"), 1
+    )
+    for name in names.split()
+}  # fmt: skip
+
+
+ORDINALS = {
+    word: i
+    for i, word in enumerate(
+        ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth",
+    "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth",
+    "seventeenth", "eighteenth", "nineteenth", "twentieth", "twenty-first"], 1
+    )
+}  # fmt: skip
+
+
+FEASTS = {
+    "christmas eve": (12, 24), "xmas eve": (12, 24), "christmas day": (12, 25),
+    "xmas day": (12, 25), "boxing day": (12, 26), "new years eve": (12, 31),
+    "new year 's eve": (12, 31), "nye": (12, 31), "new years day": (1, 1),
+    "new year 's day": (1, 1), "hogmanay": (12, 31), "halloween": (10, 31),
+    "valentines day": (2, 14), "st patricks day": (3, 17), "bonfire night": (11, 5),
+    "christmas": (12, 25), "xmas": (12, 25),
+}  # fmt: skip
+
+
+ENDS = frozenset({"st", "nd", "rd", "th"})
+
+
+ASIDE = frozenset(
+    [
+        "since",
+        "until",
+        "till",
+        "from",
+        "of",
+        "by",
+        "before",
+        "every",
+        "for",
+        "between",
+        "like",
+        "each",
+    ]
+)
+
+
+AMOUNT_BEHIND = frozenset(
+    ["kg", "kgs", "g", "lb", "lbs", "l", "ml", "litres", "liters", "oz", "cups", "kilos"]
+)
+
+
+BEHIND_A_DAY = frozenset(
+    [
+        "i",
+        "we",
+        "he",
+        "she",
+        "they",
+        "put",
+        "added",
+        "and",
+        "the",
+        "it",
+        "in",
+        "to",
+        "at",
+        "morning",
+        "night",
+    ]
+)
+
+
+DAY_PARTS = frozenset(
+    ["morning", "afternoon", "evening", "night", "nite", "am", "pm", "arvo", "lunch", "lunchtime"]
+)
+
+
+STARTS = (
+    FIRST_OF_OFFSET.keys()
+    | WEEKDAYS.keys()
+    | SHORT.keys()
+    | MONTHS.keys()
+    | ORDINALS.keys()
+    | {phrase.split()[0] for phrase in FEASTS}
+    | {"last", "this", "next", "coming", "past", "on", "the", "in"}
+    | NUMBER_WORDS
+)
+"""Words that a day can begin with: all others are passed over at once."""

@@ -1,0 +1,202 @@
+"""Talk that uses the words of a layer for other things: cooking, shopping, a gift, the gym."""
+
+from collections.abc import Sequence
+
+from handlers.reading.groups import Group
+from handlers.reading.names import PLAIN_FOLLOWERS
+from handlers.reading.quantities import scrap_amounts
+from handlers.reading.vocabulary import vocabulary, words_in
+
+_OTHER_PLACES = words_in(
+    "oven fridge freezer pan pot car boot trunk wiki list recipe basket cart trolley wash "
+    "washing machine soup stew batter dough mixture sauce bath pool tank pond bowl wall "
+    "playlist calendar chat group spreadsheet doc document rota folder album account bank "
+    "fund kitty bill order oven's microwave cooker bbq grill blender mixer dishwasher tumble "
+    "garden bed beds border compost heap composter pile ducks duck chooks hens birds dog cat "
+    "rabbits pigs goats worms wormery feeder trough bin-lorry skip landfill sink toilet drain "
+    "loo pie curry cake salad slow"
+)
+
+
+_COOKING = words_in(
+    "recipe bake baked baking oven batter simmer stir muffins serves whisk marinade mins "
+    "minutes tbsp-of dough knead roast degrees cookbook slow preheat saute garnish pudding "
+    "cooker blitz"
+)
+
+
+_SHOPPING = words_in(
+    "bought buy buying shop shops shopping market sale price offer quid bargain supermarket "
+    "tesco checkout groceries order ordered delivery deal cost costs charged selling "
+    "fundraiser donated discount offers raffle each"
+)
+
+
+_BODY = words_in(
+    "lost gained heavier lighter weight diet scales pounds-lost waist christmas-weight gym "
+    "squat bench deadlift lifting baby newborn born luggage suitcase"
+)
+
+
+ANIMALS = words_in(
+    "goat pig cow horse duck hen chicken's ducks hens chooks birds dog cat rabbits guinea "
+    "pigs goats horses hamster fish-tank pony robins hedgehog hedgehogs worms chickens"
+)
+
+
+_DETERMINERS = words_in("the a an my his her their your this that our")
+
+
+_HELP_YOURSELF = words_in("help yourself yourselves free spare takers collect")
+
+
+GIVEAWAY = words_in(
+    "free anyone help yourself yourselves spare going helpyourself want wants share sharing "
+    "collect fancy takers"
+)
+
+
+NO_CARRYING = words_in(
+    "use used buy bought sell sold need needs needed want wanted spend spent paid water "
+    "watered paint painted wash washed fix fixed grow grew picked pick cooked baked ate eat "
+    "drank drink spilled spilt borrow borrowed lost lose won win play played watch watched"
+)
+
+
+def is_gift(group: Group) -> bool:
+    """Food left for others to take."""
+    sentence = group.message.sentences[group.clauses[0].sentence]
+    gift = group.message.has(_HELP_YOURSELF, sentence.start, sentence.end)
+    return gift and not any(b.plain for b in group.bins)
+
+
+def has_other_target(group: Group) -> bool:
+    """Whether the thing went to another place than a bin ("to the wiki", "in my soup")."""
+    message, norms = group.message, group.message.norms
+    items = {i for x in group.items for i in range(x.start, x.end)}
+    held = items | {i for d in group.days for i in range(d.start, d.end)}
+    for i in range(group.start, group.end - 1):
+        if norms[i] not in ("in", "into", "to", "onto", "on"):
+            continue
+        after = norms[i + 1]
+        if after in _DETERMINERS and i + 2 < group.end:
+            target = norms[i + 2]
+            if i + 2 not in held and target not in ("bin", "mix", "morning", "evening", "afternoon",
+                                                    "lot", "same", "layer", "layers",
+                "end"):  # fmt: skip
+                return True
+            if target in _OTHER_PLACES:
+                return True
+        elif after in _OTHER_PLACES:
+            return True
+    return message.has(ANIMALS, group.start, group.end)
+
+
+def is_other_talk(group: Group) -> bool:
+    """Cooking, shopping or the bathroom scales, by the words of the sentence."""
+    sentence = group.message.sentences[group.clauses[0].sentence]
+    words = set(group.message.norms[sentence.start : sentence.end])
+    return not words.isdisjoint(_COOKING | _SHOPPING | _BODY) or any(
+        a.quantity == "money" for a in group.message.amounts
+    )
+
+
+def has_scrap(group: Group) -> bool:
+    """Whether the words themselves say that something is waste."""
+    return any(item.scrap and not item.absent for item in group.items)
+
+
+def leaves_bin(group: Group) -> bool:
+    """Whether the words take something out of a bin, or into the ground."""
+    norms = group.norms
+    return "out" in norms and "of" in norms and not group.items
+
+
+def owned(group: Group) -> bool:
+    return not GIVEAWAY.isdisjoint(group.norms)
+
+
+def is_other_matter(group: Group) -> bool:
+    """Talk of room, size or starter: the amount is not of scraps."""
+    named = {i for b in group.bins for i in range(b.start, b.end)}
+    words = {group.message.norms[i] for i in range(group.start, group.end) if i not in named}
+    if group.message.bran(group.start, group.end) and not group.solids():
+        return True
+    return not words.isdisjoint(
+        {"space", "room", "capacity", "left", "holds", "hold", "size", "need",
+         "needs", "heavier", "lighter", "weigh", "weighs", "full", "recipe", "everybody", "flour",
+         "everyone", "sale", "brings", "max", "limit", "costs", "cost"}
+    )  # fmt: skip
+
+
+def comes_out(group: Group) -> bool:
+    """Whether it tells of liquid, or of something taken from a bin."""
+    norms = group.norms
+    if group.message.liquid(group.start, group.end):
+        return True
+    if norms[-1:] == ["out"]:
+        return True
+    return any(norms[i] in ("from", "off") or norms[i : i + 2] == ["out",
+               "of"] for i in range(len(norms))
+               if norms[i] in ("from", "off", "out") and _bin_at(group, i))  # fmt: skip
+
+
+def _bin_at(group: Group, i: int) -> bool:
+    at = group.start + i
+    return any(0 < b.start - at <= 3 for b in group.bins) and not any(
+        at < x.start < at + 3 for x in group.items
+    )
+
+
+def is_only_near(group: Group) -> bool:
+    """ "10 kg of rice at the gate": a place that is no goal of what is told."""
+    if any(b.plain or not b.place for b in group.bins):
+        return False
+    norms = group.message.norms
+    for b in group.bins:
+        before = norms[b.start - 1] if b.start > group.start else ""
+        if before in ("the", "our"):
+            before = norms[b.start - 2] if b.start - 2 >= group.start else ""
+        if before in _NO_GOAL:
+            return True
+    return False
+
+
+_NO_GOAL = words_in(
+    "at by near behind from of under past outside round around on with off across past opposite"
+)
+
+
+def names_other_thing(group: Group) -> bool:
+    """ "2 litres of paint in the shed": the amount is of something that is no scrap."""
+    norms = group.message.norms
+    if group.solids() and not all(i.generic for i in group.solids()):
+        return False
+    named = {b.start for b in group.bins}
+    if any(
+        norms[a.end : a.end + 1] == ["of"] and _is_unknown_thing(norms, a.end)
+        for a in scrap_amounts(group)
+    ):
+        return True
+    unknown = any(
+        _is_unknown_thing(norms, a.end) and a.end not in named for a in scrap_amounts(group)
+    )
+    if unknown and all(b.place and not b.plain for b in group.bins):
+        return True
+    for a in scrap_amounts(group):
+        if norms[a.end : a.end + 1] == ["of"] and a.end + 1 < group.end:
+            return norms[a.end + 1] not in ("it", "the", "that", "this", "our", "my", "mixed")
+    return False
+
+
+def _is_unknown_thing(norms: Sequence[str], i: int) -> bool:
+    """Whether behind an amount stands a thing that no list of ours knows ("5 kg blankets")."""
+    if norms[i : i + 1] in (["of"], ["o"], ["more"]):
+        i += 1
+    word = norms[i] if i < len(norms) else ""
+    return (
+        word.isalpha()
+        and len(word) > 2
+        and word not in vocabulary()
+        and word not in PLAIN_FOLLOWERS
+    )

@@ -1,0 +1,161 @@
+"""Bins that the group has no name for yet: "bin 7", "the attic bin", "to Portable B"."""
+
+from collections.abc import Sequence
+
+from handlers.reading.names import AFTER_NOT_OURS, BIN_WORDS, COLOURS, PLACE_NAMES, BinRef, is_part
+from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.words import Word
+
+_BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
+
+
+_NOT_OURS = words_in(
+    "recycling wheelie rubbish trash garbage dust waste wheely general council paper glass "
+    "plastic dog bread toy storage laundry-basket shopping bath ice champagne mop ash sand "
+    "bottle"
+)
+
+
+# Words before "bin" that describe it and are no name.
+_GENERIC = words_in(
+    "the a an my our your his her their this that these those same other another next second "
+    "first third last new old big small wee little full empty whole each every both all any "
+    "some one two which what whose of in into to from off on for at and or but with is was "
+    "are put it i we you shared communal spare current fermenting ready sealed starter scrap "
+    "scraps food bokashi compost kitchen-scrap litre liter l gallon gal plastic metal lidded "
+    "clean fresh good bad up out down over no not left per extra large mini nearly almost now "
+    "then so started opened sealed drained emptied buried mixed opening starting got get have "
+    "has had need about how wrong right actual open closed stinky smelly poor dear damn "
+    "bloody stupid blasted single correct gonna go went can could would will should may might "
+    "do does did more most kg g lb lbs oz ml litres liters kilos there here when if because "
+    "cos as than that's like its 's set start feed fed fill filled check checked close closed "
+    "seal drain bury dump dumped toss chucked threw called named calling entire original just "
+    "also only again already your still today yesterday tonight tomorrow un una el la los mi "
+    "nuestro de del der die das den mein unser le les mon ma une und y e o ang sa yung ng mga"
+)
+
+
+def said_bins(
+    words: Sequence[Word], norms: Sequence[str], taken: frozenset[int]
+) -> tuple[BinRef, ...]:
+    """Bins meant by words that are no known name: "bin 7", "the attic bin", "the bucket"."""
+    out: list[BinRef] = []
+    for i, norm in enumerate(norms):
+        if i in taken:
+            continue
+        if norm in BIN_WORDS or norm in _BIN_PLURALS:
+            ref = _said(words, norms, i, taken)
+            if ref is not None:
+                out.append(ref)
+    return tuple(out)
+
+
+def target_bins(
+    words: Sequence[Word], norms: Sequence[str], taken: frozenset[int], *, no_names: bool
+) -> tuple[BinRef, ...]:
+    """Bins never named before and not called bins: "to Portable B", "in the shed".
+
+    A place counts only in a group that has no names yet (`no_names`).
+    """
+    out: list[BinRef] = []
+    for i in range(len(words) - 1):
+        if norms[i] not in ("in", "into", "to", "off", "from") or i in taken:
+            continue
+        at = i + 2 if norms[i + 1] in ("the", "our") else i + 1
+        end = at
+        while (
+            end < min(len(words), at + 3) and end not in taken and _is_title(words[end], end > at)
+        ):
+            end += 1
+        if end - at >= 2:
+            out.append(BinRef(at, end, " ".join(w.text for w in words[at:end])))
+        elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
+            after = norms[at + 1] if at + 1 < len(norms) else ""
+            if not is_part(norms[at - 1], after, True, True):
+                out.append(BinRef(at, at + 1, words[at].text, place=True))
+    return tuple(out)
+
+
+def _is_title(word: Word, further: bool) -> bool:
+    """Whether a word may be of a name: a capital; further on also a number or a letter."""
+    if word.kind == "number":
+        return further and len(word.text) <= 2
+    return word.kind == "word" and word.text[:1].isupper() and word.norm not in _WEEK
+
+
+_WEEK = words_in(
+    "monday tuesday wednesday thursday friday saturday sunday january february march april "
+    "may june july august september october november december i christmas easter"
+)
+
+
+def _said(
+    words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
+) -> BinRef | None:
+    after = norms[i + 1] if i + 1 < len(norms) else ""
+    before = norms[i - 1] if i else ""
+    if after in AFTER_NOT_OURS or before in _NOT_OURS or norms[i] == "bokashi":
+        return None
+    if norms[i] in _BIN_PLURALS:
+        return BinRef(i, i + 1, None, plain=True)
+    numbered = _numbered(words, norms, i, taken)
+    if numbered is not None:
+        return numbered
+    start = i
+    while start > max(0, i - 2) and _names(words[start - 1], start - 1, taken):
+        start -= 1
+    if start < i and norms[start] == "'s":
+        start += 1
+    if start < i:
+        name = " ".join(w.text for w in words[start:i])
+        return BinRef(start, i + 1, name, plain=True)
+    if before in _TELLING and i >= 2 and norms[i - 2] in ("the", "our", "my"):
+        return BinRef(i - 1, i + 1, f"{words[i - 1].text} {words[i].text}", plain=True)
+    owner = _owner(words, norms, i)
+    return owner or BinRef(i, i + 1, None, plain=True)
+
+
+def _owner(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
+    """ "Deb's bin" is called so."""
+    if i < 2 or norms[i - 1] != "'s" or norms[i - 2] in ("it", "that", "he", "she", "who"):
+        return None
+    return BinRef(i - 2, i + 1, f"{words[i - 2].text}'s", plain=True)
+
+
+def _names(word: Word, index: int, taken: frozenset[int]) -> bool:
+    if index in taken or word.kind != "word" or word.norm in _GENERIC:
+        return False
+    return word.norm not in vocabulary() or word.norm in PLACE_NAMES | COLOURS
+
+
+_TELLING = words_in(
+    "new old big small little wee second third other large back front top bottom spare"
+)
+
+
+def _numbered(
+    words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
+) -> BinRef | None:
+    """ "bin 3", "bin no 3", "bin #3", "bin three"."""
+    at = i + 1
+    if norms[at : at + 1] and norms[at] in ("no", "number", "nr", "#"):
+        at += 1
+        if norms[at : at + 1] == ["."]:
+            at += 1
+    if at >= len(words) or at in taken:
+        return None
+    number = _SPELLED.get(norms[at], norms[at] if words[at].kind == "number" else "")
+    letter = len(norms[at]) == 1 and norms[at].isalpha() and words[at].text.isupper()
+    if letter and norms[at] not in ("i", "a"):
+        number = words[at].text
+    elif not number.isdecimal() or len(number) > 3:
+        return None
+    return BinRef(i, at + 1, f"{words[i].norm} {number}", plain=True)
+
+
+_SPELLED = {
+    word: str(n)
+    for n, word in enumerate(
+        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine"], 1
+    )
+}

@@ -1,0 +1,122 @@
+"""How much of what a report tells: the amounts that are of scraps, added up, and their make-up."""
+
+from collections.abc import Sequence
+
+from handlers.reading.amounts import Amount
+from handlers.reading.groups import Group
+from handlers.reading.materials import Item, Makeup, makeup
+from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
+
+_TOTAL = words_in("total together altogether all combined totals totalling sum")
+
+
+def scrap_amounts(group: Group) -> list[Amount]:
+    """Amounts in the group that are of scraps: not of bran, water or liquid, nor a bin's size."""
+    norms = group.message.norms
+    out = [
+        a
+        for a in group.measured()
+        if not a.negative
+        and of_what(group.message, a) == ""
+        and not (a.size and norms[max(0, a.start - 2) : a.start][-1:] != []
+                 and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
+    ]  # fmt: skip
+    if any(not a.size for a in out):
+        out = [a for a in out if not a.size]
+    return _without_total(group, out)
+
+
+def of_what(message: Message, amount: Amount) -> str:
+    """`bran`, `liquid`, `water`, or nothing if the amount is not said to be of these."""
+    norms = message.norms
+    at = amount.end
+    for i in range(at, min(len(norms), at + 4)):
+        if message.bran_at(i):
+            return "bran"
+        if message.liquid_at(i):
+            return "liquid"
+        if norms[i] in ("water", "molasses", "jaggery", "treacle"):
+            return "water"
+        if norms[i] not in _OF_BETWEEN and any(x.start <= i < x.end for x in message.items):
+            break
+        if norms[i] in _OF_ENDS:
+            break
+    if amount.start and message.bran_at(amount.start - 1) and amount.end < len(norms):
+        return "bran"
+    return ""
+
+
+_OF_ENDS = words_in(
+    ", . in into and to ( ) ; for from + n how what is are do should can : → off out"
+)
+
+
+_OF_BETWEEN = words_in(
+    "of the o fresh old dry more good new wheat rice oat our that extra fermented"
+)
+
+
+def _without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
+    """Drops a total given beside its parts, or the parts that do not add up to it."""
+    norms = group.message.norms
+    for a in amounts:
+        near = set(norms[max(0, a.start - 2) : a.start]) | set(norms[a.end : a.end + 2])
+        parts = [b for b in amounts if b is not a and b.quantity == a.quantity]
+        if parts and not near.isdisjoint(_TOTAL):
+            summed = sum(b.value for b in parts)
+            if abs(summed - a.value) <= 0.05 * a.value:
+                return [b for b in amounts if b is not a]
+    return amounts
+
+
+def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:
+    """Mass in kg or volume in litres, added up: mass if any was said, vessels last."""
+    mass = [a.value for a in amounts if a.quantity == "mass"]
+    if mass:
+        return sum(mass), None
+    exact = [a.value for a in amounts if a.quantity == "volume" and not a.vessel]
+    loose = [a.value for a in amounts if a.quantity == "volume" and a.vessel]
+    if exact or loose:
+        return None, sum(exact or loose)
+    return None, None
+
+
+def makeup_of(group: Group) -> Makeup | None:
+    """Kinds and shares of what the group names; that of the group it goes on from if it names none."""
+    amounts = scrap_amounts(group)
+    items = [i for i in group.items if not i.absent]
+    weights = _weights(group, items, amounts)
+    own = makeup(items, weights) if items else None
+    if own is None and group.inherited is not None:
+        return makeup_of(group.inherited)
+    return own
+
+
+def _weights(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> list[float] | None:
+    """Amounts of the single items, where each has one: said before it or behind it."""
+    kind = "mass" if any(a.quantity == "mass" for a in amounts) else "volume"
+    own = [a for a in amounts if a.quantity == kind]
+    if len(own) < 2 or not items:
+        return None
+    before = own[0].start < items[0].start
+    weights: list[float] = []
+    for item in items:
+        if before:
+            near = [a for a in own if a.start < item.start][-1:]
+        else:
+            near = [a for a in own if a.start >= item.end][:1]
+        if not near:
+            return None
+        sharing = [x for x in items if _nearest(x, own, before) is near[0]]
+        weights.append(near[0].value / max(1, len(sharing)))
+    return weights
+
+
+def _nearest(item: Item, own: Sequence[Amount], before: bool) -> Amount | None:
+    near = (
+        [a for a in own if a.start < item.start][-1:]
+        if before
+        else [a for a in own if a.start >= item.end][:1]
+    )
+    return near[0] if near else None

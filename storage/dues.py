@@ -1,0 +1,111 @@
+"""The dues of a room: an index of what follows from its entries, kept so that each is told once."""
+
+import sqlite3
+from collections.abc import Sequence
+from datetime import date, datetime
+
+from storage.database import Database
+from storage.moments import from_ms, to_day, to_ms
+from storage.rows import Bin, Due, Listed, Room
+
+_SELECT = "SELECT due.*, bin.name FROM due JOIN bin ON bin.id = due.bin "
+
+
+async def open_ones(db: Database, room: Room, until: date | None = None) -> list[Due]:
+    """What is to be done, soonest first; with `until` only what begins by that day."""
+    rows = await db.rows(
+        _SELECT + "WHERE due.room = ? AND gone = 0 AND from_day <= ? "
+        "ORDER BY from_day, to_day, due.id",
+        (room.id, (until or date.max).isoformat()),
+    )
+    return [_due(row) for row in rows]
+
+
+async def listed(db: Database, room: Room, gone_since: datetime) -> list[Listed]:
+    """All open dues and those that went since a moment, in order of their making."""
+    rows = await db.rows(
+        _SELECT + "WHERE due.room = ? AND (gone = 0 OR changed_at >= ?) ORDER BY due.id",
+        (room.id, to_ms(gone_since)),
+    )
+    return [
+        Listed(
+            due=_due(row),
+            id=row["id"],
+            sequence=row["sequence"],
+            changed_at=from_ms(row["changed_at"]),
+            gone=bool(row["gone"]),
+        )
+        for row in rows
+    ]
+
+
+async def put(db: Database, room: Room, bin: Bin, dues: Sequence[Due], at: datetime) -> None:
+    """Put a bin's dues in place of its former ones, inside a transaction.
+
+    One of the same occasion stays the same due: told and put off as it was, changed once more.
+    """
+    rows = await db.rows("SELECT * FROM due WHERE bin = ? AND gone = 0", (bin.id,))
+    former = {(row["what"], row["occasion"]): row for row in rows}
+    present = {(due.what, due.occasion): due for due in dues}
+    moment = to_ms(at)
+    await db.write_many(
+        "INSERT INTO due (from_day, to_day, to_member, changed_at, room, bin, what, occasion) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (bin, what, occasion) DO UPDATE SET "
+        "from_day = excluded.from_day, to_day = excluded.to_day, to_member = excluded.to_member, "
+        "changed_at = excluded.changed_at, gone = 0, sequence = sequence + 1",
+        [
+            (*_days(due), moment, room.id, bin.id, *key)
+            for key, due in present.items()
+            if key not in former
+        ],
+    )
+    await db.write_many(
+        "UPDATE due SET from_day = ?, to_day = ?, to_member = ?, changed_at = ?, "
+        "sequence = sequence + 1 WHERE id = ?",
+        [
+            (*_days(present[key]), moment, row["id"])
+            for key, row in former.items()
+            if key in present and _has_changed(row, present[key])
+        ],
+    )
+    await db.write_many(
+        "UPDATE due SET changed_at = ?, gone = 1, sequence = sequence + 1 WHERE id = ?",
+        [(moment, row["id"]) for key, row in former.items() if key not in present],
+    )
+
+
+async def put_off(db: Database, due: Due, until: date) -> None:
+    """No digest names the due before a day; inside a transaction."""
+    await db.write(
+        "UPDATE due SET put_off = ? WHERE bin = ? AND what = ? AND occasion = ?",
+        (until.isoformat(), due.bin.id, due.what, due.occasion),
+    )
+
+
+async def set_told(db: Database, dues: Sequence[Due], day: date) -> None:
+    """The dues were named in the digest of a day; inside a transaction."""
+    await db.write_many(
+        "UPDATE due SET told_on = ? WHERE bin = ? AND what = ? AND occasion = ?",
+        [(day.isoformat(), due.bin.id, due.what, due.occasion) for due in dues],
+    )
+
+
+def _days(due: Due) -> tuple[str, str, str | None]:
+    return due.from_day.isoformat(), due.to_day.isoformat(), due.to_member
+
+
+def _has_changed(row: sqlite3.Row, due: Due) -> bool:
+    return (row["from_day"], row["to_day"], row["to_member"]) != _days(due)
+
+
+def _due(row: sqlite3.Row) -> Due:
+    return Due(
+        bin=Bin(id=row["bin"], name=row["name"]),
+        what=row["what"],
+        from_day=date.fromisoformat(row["from_day"]),
+        to_day=date.fromisoformat(row["to_day"]),
+        occasion=row["occasion"],
+        to_member=row["to_member"],
+        told_on=to_day(row["told_on"]),
+        put_off_until=to_day(row["put_off"]),
+    )

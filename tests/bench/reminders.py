@@ -1,0 +1,48 @@
+"""`python -m tests.bench.reminders`: a year in six zones, calm and killed 300 times."""
+
+import asyncio
+import sys
+import tempfile
+import time as stopwatch
+from datetime import date
+from pathlib import Path
+
+from tests.bot.test_reminders import is_at_the_hour, is_told_exactly_once
+from tests.year import Year
+
+YEARS = [
+    ("Europe/Lisbon", date(2026, 1, 1)),
+    ("America/New_York", date(2026, 1, 1)),
+    ("Australia/Adelaide", date(2026, 1, 1)),
+    ("Asia/Kolkata", date(2026, 1, 1)),
+    ("America/Sao_Paulo", date(2018, 6, 1)),
+    ("Pacific/Chatham", date(2026, 1, 1)),
+]
+KILLS = 300
+
+
+async def main() -> int:
+    """Live the years and print what was told; an assertion fails where something is amiss."""
+    with tempfile.TemporaryDirectory() as folder:
+        for zone, begin in YEARS:
+            name, began = zone.replace("/", "-"), stopwatch.monotonic()
+            calm = Year(Path(folder) / f"{name}.db", zone, begin)
+            told = await calm.live()
+            is_at_the_hour(calm, told)
+            is_told_exactly_once(calm, told)
+            killed = Year(Path(folder) / f"{name}-killed.db", zone, begin, kills=KILLS)
+            same = await killed.live() == told
+            named = sum(len(digest.named) for digest in told)
+            spent = stopwatch.monotonic() - began
+            sys.stdout.write(
+                f"{zone}: {len(calm.asked)} dues, each told on its first digest hour; {len(told)} "
+                f"digests at {calm.digest_at:%H:%M}, {named} namings; killed {KILLS} times: "
+                f"{'the same' if same else 'DIFFERENT'} ({spent:.0f} s)\n"
+            )
+            if not same:
+                return 1
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(asyncio.run(main()))

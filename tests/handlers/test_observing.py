@@ -1,0 +1,85 @@
+"""What is seen in a bin is written down, and answered where it means something."""
+
+import pytest
+
+from handlers.reading.acts import Ask, Layer, Observe
+from tests.group import Group
+
+
+async def test_good_signs_are_called_good(group: Group) -> None:
+    # Footer 2013 ch. 4 and booklets: white growth and a sour smell are as they should be.
+    said = (await group.says(Ask(topic="trouble", signs=("white_mould", "sour")))).say
+    assert "ferment at work" in said
+    assert "Carry on" in said
+
+
+@pytest.mark.parametrize(
+    ("signs", "cause", "also"),
+    [
+        # Footer 2013 ch. 4 and 6; common practice for flies and gas.
+        (("rotten", "wet"), "too wet, or not drained", ""),
+        (("green_mould",), "air gets in", "bury those 20 cm deep"),
+        (("insects",), "flies laid eggs", ""),
+        (("gas",), "yeasts make gas", "face turned away"),
+    ],
+)
+async def test_the_likeliest_cause_and_its_remedy(
+    group: Group, signs: tuple[str, ...], cause: str, also: str
+) -> None:
+    answer = await group.says(Ask(topic="trouble", signs=signs))  # type: ignore[arg-type]
+    assert answer.say.startswith(f"Most likely {cause}")
+    assert also in answer.say
+    assert len(answer.say.split("\n")) <= 3
+    assert answer.why
+
+
+async def test_a_bin_past_saving_is_given_up_first(group: Group) -> None:
+    said = (await group.says(Ask(topic="trouble", signs=("green_mould", "rotten")))).say
+    assert said.startswith("Give this bin up")
+    assert "mask" in said
+
+
+async def test_a_question_without_a_sign_is_asked_back(group: Group) -> None:
+    assert "What do you see or smell" in (await group.says(Ask(topic="trouble"))).say
+
+
+async def test_a_smell_that_lasts_a_week_is_given_up(group: Group) -> None:
+    # A South African supplier: still rotten after seven days, bury it.
+    await group.says(Layer(bin="shed", mass_kg=2.0))
+    first = await group.says(Observe(signs=("rotten",), bin="shed"), days=1)
+    assert first.say.startswith("The shed bin: Most likely")
+    soon = await group.says(Observe(signs=("rotten",), bin="shed"), days=4)
+    assert "Give this bin up" not in soon.say
+    later = await group.says(Observe(signs=("rotten",), bin="shed"), days=9)
+    assert "Give this bin up" in later.say
+
+
+@pytest.mark.parametrize(
+    ("seen", "words"),
+    [
+        # 21 CFR 114.3: acid foods reach 4.6; common practice: 15 to 30 °C.
+        (Observe(ph=3.8), "sour enough"),
+        (Observe(ph=5.2), "not sour yet"),
+        (Observe(celsius=8.0), "too cold"),
+        (Observe(celsius=40.0), "too warm"),
+    ],
+)
+async def test_a_figure_that_means_something_is_answered(
+    group: Group, seen: Observe, words: str
+) -> None:
+    answer = await group.says(seen)
+    assert words in answer.say
+    assert len(answer.entries) == 1
+
+
+async def test_an_ordinary_temperature_is_only_noted(group: Group) -> None:
+    for seen in (Observe(celsius=20.0), Observe()):
+        answer = await group.says(seen)
+        assert answer.noted
+        assert not answer.say
+
+
+async def test_a_ph_that_cannot_be_is_not_written_down(group: Group) -> None:
+    answer = await group.says(Observe(ph=40.0))
+    assert "between 0 and 14" in answer.say
+    assert not answer.entries

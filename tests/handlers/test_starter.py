@@ -1,0 +1,111 @@
+"""The starter: recipes, what is left of it, and when to begin the next batch."""
+
+from dataclasses import replace
+from datetime import date
+
+import pytest
+
+from handlers.reading.acts import Ask, Batch, Layer, Retract, Stock
+from handlers.starter import used_a_day
+from tests.group import BEGIN, Group
+
+
+async def test_both_recipes_are_told_by_what_they_say(group: Group) -> None:
+    # USDA SR28: ten US cups of bran weigh 580 g; a tablespoon is 14.8 mL (NIST HB 44), so 25 mL to
+    # the kilogram; a tenth of the weight in molasses of 1.424 kg/L is 70 mL.
+    answer = await group.says(Ask(topic="batch"))
+    assert "1 kg of bran, by a tablespoon of molasses to ten cups of bran: 25 mL" in answer.say
+    assert "ten parts of bran to one of molasses by weight: 70 mL" in answer.say
+    assert "hold when squeezed" in answer.say
+    # Two weeks from Monday 2 March 2026.
+    assert "airtight until Monday 16 March" in answer.say
+    assert len(answer.say.split("\n")) == 3
+    assert answer.why
+
+
+async def test_a_batch_in_american_measures(group: Group) -> None:
+    group.book.room = replace(group.book.room, units="us")
+    said = (await group.says(Ask(topic="batch", mass_kg=4.5359237))).say
+    assert "For 10 lb of bran" in said
+    # 78 cups of bran take 7.8 tablespoons.
+    assert "7¾ tablespoons (120 mL) of molasses" in said
+
+
+async def test_a_batch_by_volume_and_an_absurd_one(group: Group) -> None:
+    assert "For 245 g of bran" in (await group.says(Ask(topic="batch", volume_l=1.0))).say
+    assert "beyond" in (await group.says(Ask(topic="batch", mass_kg=1e6))).say
+
+
+async def test_a_batch_mixed_is_told_its_day(group: Group) -> None:
+    answer = await group.says(Batch(mass_kg=4.0))
+    assert "airtight until Monday 16 March" in answer.say
+    assert answer.entries[0].act == "batch"
+
+
+async def test_nobody_has_counted_yet(group: Group) -> None:
+    assert "don't know yet" in (await group.says(Ask(topic="starter"))).say
+    await group.says(Batch(mass_kg=4.0))
+    # Two weeks sealed and three days to dry.
+    assert "ready about Thursday 19 March" in (await group.says(Ask(topic="starter"))).say
+
+
+async def test_a_count_alone_tells_what_is_there(group: Group) -> None:
+    await group.says(Stock(mass_kg=3.0))
+    said = (await group.says(Ask(topic="starter"))).say
+    assert said == "About 3 kg starter is left, by the count of today less the doses since."
+
+
+async def test_the_starter_runs_out_and_a_batch_is_begun_in_time(group: Group) -> None:
+    group.book.room = replace(group.book.room, habit="weight")
+    await group.says(Stock(mass_kg=1.0))
+    # 2 % of 10 kg is 200 g, in a week of which nothing else is known: 28.6 g a day, so that the
+    # 800 g left are gone in 28 days, on 30 March, and a batch of 20 days is begun by the 10th.
+    await group.says(Layer(bin="shed", mass_kg=10.0))
+    answer = await group.says(Ask(topic="starter"))
+    assert "About 800 g starter is left" in answer.say
+    assert "lasts until Monday 30 March: begin a batch by Tuesday 10 March" in answer.say
+    assert any("20 days" in line for line in answer.why)
+    late = (await group.says(Ask(topic="starter"), days=20)).say
+    assert "begin a batch by" in late
+    # Six layers of 3.5 kg take 420 g more: 380 g are left, and 620 g went in four weeks, 22 a day.
+    for day in range(21, 27):
+        await group.says(Layer(bin="shed", mass_kg=3.5), days=day)
+    assert "begin a batch now" in (await group.says(Ask(topic="starter"), days=27)).say
+
+
+async def test_with_a_batch_on_its_way_none_is_begun(group: Group) -> None:
+    await group.says(Stock(mass_kg=0.3))
+    await group.says(Layer(bin="shed", mass_kg=10.0))
+    await group.says(Batch(mass_kg=4.0))
+    said = (await group.says(Ask(topic="starter"))).say
+    assert "begin a batch" not in said
+    assert "A batch is on its way" in said
+
+
+async def test_plenty_is_plenty_and_none_is_none(group: Group) -> None:
+    await group.says(Stock(mass_kg=500.0))
+    await group.says(Layer(bin="shed", mass_kg=1.0))
+    assert "for years" in (await group.says(Ask(topic="starter"))).say
+    await group.says(Stock(mass_kg=0.001))
+    await group.says(Layer(bin="shed", mass_kg=5.0))
+    assert "About no starter" not in (await group.says(Ask(topic="starter"))).say
+    assert "No starter is left" in (await group.says(Ask(topic="starter"))).say
+
+
+async def test_doses_of_last_month_do_not_count(group: Group) -> None:
+    await group.says(Layer(bin="shed", mass_kg=2.0))
+    entries = await group.book.entries()
+    grams = entries[0].facts.starter_g
+    assert grams
+    assert used_a_day(entries, BEGIN.date()) == pytest.approx(grams / 7)
+    assert used_a_day(entries, date(2026, 4, 20)) is None
+
+
+async def test_a_count_by_volume_and_one_taken_back(group: Group) -> None:
+    # USDA SR28: 58 g to the US cup, 245 g to the litre.
+    await group.says(Stock(volume_l=4.0))
+    assert "About 980 g" in (await group.says(Ask(topic="starter"))).say
+    await group.says(Stock(mass_kg=7.0))
+    assert "About 7 kg" in (await group.says(Ask(topic="starter"))).say
+    await group.says(Retract())
+    assert "About 980 g" in (await group.says(Ask(topic="starter"))).say

@@ -1,0 +1,95 @@
+"""Labelled messages, and whether a reading of one agrees with its label."""
+
+import json
+from collections.abc import Iterator, Sequence
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from handlers.practice.kinds import RICH
+from handlers.reading.acts import Context, as_json
+from handlers.reading.read import read
+
+FOLDER = Path(__file__).parent.parent / "corpus"
+RECORDS = {"layer", "drain", "open", "seal", "bury", "observe", "batch", "stock"}
+_EXACT = ("bin", "member", "to", "on", "topic", "value", "shared")
+
+
+def messages(name: str) -> Iterator[dict[str, Any]]:
+    """The labelled messages of one file."""
+    for line in (FOLDER / name).read_text(encoding="utf-8").splitlines():
+        yield json.loads(line)
+
+
+def reading(row: dict[str, Any]) -> list[dict[str, Any]]:
+    """What the program reads from a labelled message, as the contract writes it."""
+    context = Context(
+        at=datetime.fromisoformat(row["at"]),
+        zone=ZoneInfo(row["zone"]),
+        units=row["units"],
+        bins=tuple(row["bins"]),
+        members=tuple(row["members"]),
+        sender=row.get("sender"),
+    )
+    return [as_json(act) for act in read(row["body"], context)]
+
+
+def agrees(row: dict[str, Any], got: Sequence[dict[str, Any]]) -> bool:
+    """Whether a reading has every act and field of the label, or of one of its alternatives."""
+    return any(_same(wanted, got) for wanted in [row["expect"], *row.get("or", [])])
+
+
+def is_silent(row: dict[str, Any]) -> bool:
+    """Whether the label asks for no act at all."""
+    return not row["expect"] and not any(row.get("or", []))
+
+
+def _same(wanted: Sequence[dict[str, Any]], got: Sequence[dict[str, Any]]) -> bool:
+    left = list(got)
+    for act in wanted:
+        match = next((other for other in left if _fits(act, other)), None)
+        if match is None:
+            return False
+        left.remove(match)
+    return not left
+
+
+def _fits(act: dict[str, Any], got: dict[str, Any]) -> bool:
+    return all(_field_fits(name, value, got) for name, value in act.items())
+
+
+def _field_fits(name: str, value: Any, got: dict[str, Any]) -> bool:
+    if name == "main":
+        shares = got.get("materials") or {"mixed": 1.0}
+        return bool(shares[value] >= max(shares.values()) - 1e-6) if value in shares else False
+    if name == "rich":
+        shares = got.get("materials") or {}
+        rich = got.get("rich", sum(s for kind, s in shares.items() if kind in RICH))
+        return _near(value, rich, 0.2)
+    if name == "signs":
+        return set(value) <= set(got.get("signs", ()))
+    if name in ("place", "use", "what"):
+        return bool(set(_plain(value).split()) & set(_plain(got.get(name, "")).split()))
+    if name in _EXACT or isinstance(value, str):
+        return _plain(value) == _plain(got.get(name))
+    return _near(value, got.get(name), 0.05 * value if isinstance(value, (int, float)) else 0)
+
+
+def _near(value: Any, got: Any, tolerance: float) -> bool:
+    if not isinstance(got, (int, float)):
+        return False
+    low, high = value if isinstance(value, list) else (value - tolerance, value + tolerance)
+    slack = 0.05 if isinstance(value, list) else 0.0
+    return bool(low * (1 - slack) - slack - 1e-9 <= got <= high * (1 + slack) + slack + 1e-9)
+
+
+def _plain(value: Any) -> Any:
+    if not isinstance(value, str):
+        return value
+    words = value.casefold().split()
+    if words[:1] and words[0] in ("the", "my", "our"):
+        words = words[1:]
+    if len(words) > 1 and words[-1] in ("bin", "bucket"):
+        words = words[:-1]
+    return " ".join(words)

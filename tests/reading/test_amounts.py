@@ -1,0 +1,101 @@
+import pytest
+
+from handlers.practice.household import VESSELS
+from handlers.reading.acts import Units
+from handlers.reading.amounts import Amount, read_amounts
+from handlers.reading.words import cleaned, words_of
+
+# NIST Handbook 44, Appendix C, and UK Weights and Measures Act 1985, Schedule 1.
+US_PINT, IMPERIAL_PINT, POUND, OUNCE = 0.473176473, 0.56826125, 0.45359237, 0.028349523125
+US_GALLON, US_CUP = 3.785411784, 0.2365882365
+
+
+def amounts(text: str, units: Units = "metric") -> tuple[Amount, ...]:
+    return read_amounts(words_of(cleaned(text)), units)
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("2 kg", 2), ("2kgs", 2), ("1½ kg", 1.5), ("1,250 g", 1.25), ("1,1 kg", 1.1),
+        ("1.250 kg", 1.25), ("a pound and a half", 1.5 * POUND), ("2 lb 4 oz", 2.25 * POUND),
+        ("half a kilo", 0.5), ("quarter of a kilo", 0.25), ("1-1.5kg", 1.25), ("1kg to 2kg", 1.5),
+        ("two and a half kilos", 2.5), ("a hundred and fifty grams", 0.15), ("2 x 500 g", 1.0),
+        ("12 oz", 12 * OUNCE), ("approx. 400 gm", 0.4), ("kilo in the shed", 1.0),
+    ],
+)  # fmt: skip
+def test_masses(text: str, kg: float) -> None:
+    (amount,) = amounts(text)
+    assert (amount.quantity, amount.value) == ("mass", pytest.approx(kg))
+
+
+@pytest.mark.parametrize(
+    ("text", "units", "litres"),
+    [
+        ("a pint", "metric", IMPERIAL_PINT), ("a pint", "imperial", IMPERIAL_PINT),
+        ("a pint and a half", "us", 1.5 * US_PINT), ("5 gal", "us", 5 * US_GALLON),
+        ("3/4 cup", "us", 0.75 * US_CUP), ("a cup", "metric", 0.25), ("2 tbsp", "metric", 0.03),
+        ("750 mls", "metric", 0.75), ("0,3 L", "metric", 0.3), ("8 fl oz", "us", US_CUP),
+    ],
+)  # fmt: skip
+def test_volumes_mean_what_the_group_has_chosen(text: str, units: Units, litres: float) -> None:
+    (amount,) = amounts(text, units)
+    assert (amount.quantity, amount.value) == ("volume", pytest.approx(litres))
+
+
+@pytest.mark.parametrize(
+    ("text", "quantity", "value"),
+    [
+        ("24 °C", "celsius", 24), ("75F", "celsius", 23.89), ("68 degrees", "celsius", 20),
+        ("pH 3.8", "ph", 3.8), ("ph is 4", "ph", 4), ("4 by 8 feet", "area", 2.97290),
+        ("1.2 m x 2.4 m", "area", 2.88), ("3 m²", "area", 3), ("2 weeks", "days", 14),
+        ("£5", "money", 5), ("50%", "percent", 0.5),
+    ],
+)  # fmt: skip
+def test_other_quantities(text: str, quantity: str, value: float) -> None:
+    (amount,) = amounts(text)
+    assert (amount.quantity, amount.value) == (quantity, pytest.approx(value, rel=1e-4))
+
+
+@pytest.mark.parametrize("text", ["2 packs", "a dozen eggs", "20:15", "room 12", "9 lives", "1 c"])
+def test_an_unknown_unit_is_no_amount(text: str) -> None:
+    assert amounts(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "vessel", "times"),
+    [("a handful", "handful", 1), ("half a bucket", "bucket", 0.5), ("jam jar of fat", "jam jar",
+     1),
+     ("three quarters of a caddy", "caddy", 0.75)],
+)  # fmt: skip
+def test_vessels_hold_what_the_household_table_says(text: str, vessel: str, times: float) -> None:
+    (amount,) = amounts(text)
+    assert amount.vessel
+    assert amount.value == pytest.approx(times * VESSELS[vessel].usual)
+
+
+def test_a_volume_before_a_vessel_is_its_size() -> None:
+    (amount,) = amounts("a 20 L bucket")
+    assert (amount.value, amount.size) == (20, True)
+    (part,) = amounts("a third of a 10L bucket")
+    assert part.value == pytest.approx(10 / 3)
+
+
+def test_a_bare_number_takes_the_unit_before_it() -> None:
+    assert [a.value for a in amounts("200ml and then another 150")] == pytest.approx([0.2, 0.15])
+
+
+def test_an_ounce_keeps_its_volume_in_case_it_is_of_liquid() -> None:
+    (amount,) = amounts("8 oz", "us")
+    assert amount.liquid_l == pytest.approx(US_CUP)
+
+
+def test_a_minus_is_seen_and_a_bullet_is_none() -> None:
+    assert amounts("-3 kg")[0].negative
+    assert not amounts("- 3 kg")[0].negative
+
+
+@pytest.mark.parametrize("name", VESSELS)
+def test_each_vessel_has_a_range_round_its_usual_size(name: str) -> None:
+    vessel = VESSELS[name]
+    assert 0 < vessel.low <= vessel.usual <= vessel.high

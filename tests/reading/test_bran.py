@@ -1,0 +1,40 @@
+import pytest
+
+from handlers.reading.acts import Batch, Stock
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize("text", ["made 2 kg of bran", "mixed up 2 kg o bran", "bran's on: 2 kg"])
+def test_a_batch_that_was_mixed(text: str) -> None:
+    (batch,) = acts(text)
+    assert isinstance(batch, Batch)
+    assert batch.mass_kg == pytest.approx(2)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["800 g of bran left", "bought 800 g of starter", "bran tin: 800 g", "down to 800 g of bran"],
+)
+def test_starter_on_hand(text: str) -> None:
+    (stock,) = acts(text)
+    assert isinstance(stock, Stock)
+    assert stock.mass_kg == pytest.approx(0.8)
+
+
+def test_a_batch_and_what_is_left_of_the_old() -> None:
+    assert [type(act) for act in acts("made 2 kg of bran and still have 400 g of the old")] == [
+        Batch,
+        Stock,
+    ]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bought 2 bags of bran flakes",
+        "24 bran muffins for the fete",
+        "fed my sourdough starter 100 g flour",
+    ],
+)
+def test_other_bran(text: str) -> None:
+    assert acts(text) == ()

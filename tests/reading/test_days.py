@@ -1,0 +1,65 @@
+from datetime import date, datetime
+
+import pytest
+
+from handlers.reading.days import Day, read_days
+from handlers.reading.words import cleaned, words_of
+
+# Wednesday 9 September 2026; the dates below were read off a printed calendar of that year.
+AT = datetime(2026, 9, 9, 21, 15)  # noqa: DTZ001
+
+
+def days(text: str, *, month_first: bool = False) -> tuple[Day, ...]:
+    return read_days(words_of(cleaned(text)), AT, month_first=month_first)
+
+
+@pytest.mark.parametrize(
+    ("text", "past", "future"),
+    [
+        ("yesterday", "2026-09-08", "2026-09-08"),
+        ("last night", "2026-09-08", "2026-09-08"),
+        ("the day before yesterday", "2026-09-07", "2026-09-07"),
+        ("tmrw", "2026-09-10", "2026-09-10"),
+        ("on saturday", "2026-09-05", "2026-09-12"),
+        ("last wednesday", "2026-09-02", "2026-09-16"),
+        ("wednesday", "2026-09-09", "2026-09-16"),
+        ("Friday the 10th", "2026-08-10", "2026-09-10"),
+        ("on the 3rd", "2026-09-03", "2026-10-03"),
+        ("on the fourth", "2026-09-04", "2026-10-04"),
+        ("3 days ago", "2026-09-06", "2026-09-06"),
+        ("two nights ago", "2026-09-07", "2026-09-07"),
+        ("a week ago", "2026-09-02", "2026-09-02"),
+        ("in 3 days", "2026-09-12", "2026-09-12"),
+        ("3 june", "2026-06-03", "2027-06-03"),
+        ("June 3rd", "2026-06-03", "2027-06-03"),
+        ("1st of March 2026", "2026-03-01", "2026-03-01"),
+        ("on 15/8,", "2026-08-15", "2027-08-15"),
+        ("on 1.6.", "2026-06-01", "2027-06-01"),
+        ("2026-03-05", "2026-03-05", "2026-03-05"),
+        ("on boxing day", "2025-12-26", "2026-12-26"),
+    ],
+)
+def test_a_day_is_read_both_ways(text: str, past: str, future: str) -> None:
+    (day,) = days(text)
+    assert (day.past, day.future) == (date.fromisoformat(past), date.fromisoformat(future))
+
+
+def test_the_group_decides_whether_the_month_comes_first() -> None:
+    assert days("on 9/5:")[0].past == date(2026, 5, 9)
+    assert days("on 9/5:", month_first=True)[0].past == date(2026, 9, 5)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["I may add 2 kg", "it sat in the sun", "the second bucket", "1/2 cup", "a march down the road",
+     "Christmas pudding", "may 5 kg"],
+)  # fmt: skip
+def test_words_that_are_no_day(text: str) -> None:
+    assert days(text) == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["since monday", "until friday", "yesterday's soup", "from sunday"]
+)
+def test_a_day_of_something_else_is_set_aside(text: str) -> None:
+    assert [day.aside for day in days(text)] == [True]

@@ -1,0 +1,92 @@
+from datetime import date
+
+import pytest
+
+from handlers.reading.acts import Layer, Unsure
+from tests.reading.context import acts
+
+TODAY, YESTERDAY = date(2026, 6, 17), date(2026, 6, 16)
+
+
+def layers(text: str, **changes: object) -> list[Layer]:
+    return [act for act in acts(text, **changes) if isinstance(act, Layer)]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg", "name"),
+    [
+        ("added 2 kg scraps to the shed", 2, "shed"),
+        ("2.2 kg in bin 3", 2.2, "bin 3"),
+        ("big blue got 850 g of gristle", 0.85, "big blue"),
+        ("fed the shed bin 3 kg", 3, "shed"),
+        ("500 g haddock skins, shed", 0.5, "shed"),
+        ("I weighed it and it was 2.4 kg, into the shed it went", 2.4, "shed"),
+        ("shed: 1.5 kg", 1.5, "shed"),
+        ("bot note down: 3 kg kitchen waste bin 3", 3, "bin 3"),
+        ("carried 2 kg of peelings up to the shed", 2, "shed"),
+        ("put 1.2 kg into bin 9", 1.2, "bin 9"),
+    ],
+)
+def test_scraps_that_went_into_a_bin(text: str, kg: float, name: str) -> None:
+    (layer,) = layers(text)
+    assert (layer.mass_kg, layer.bin, layer.on) == (pytest.approx(kg), name, TODAY)
+
+
+def test_each_bin_and_each_day_is_a_layer_of_its_own() -> None:
+    two = layers("2 kg in the shed and 1 kg in bin 3")
+    assert [(a.mass_kg, a.bin) for a in two] == [(2, "shed"), (1, "bin 3")]
+    days = layers("yesterday 1.2 kg into the shed, today another 800 g")
+    assert [(a.mass_kg, a.on) for a in days] == [(1.2, YESTERDAY), (pytest.approx(0.8), TODAY)]
+
+
+def test_amounts_of_one_layer_add_up_and_give_the_shares() -> None:
+    (layer,) = layers("800 g veg plus 200 g bacon in the shed")
+    assert layer.mass_kg == pytest.approx(1)
+    assert layer.materials == pytest.approx({"vegetable": 0.8, "meat": 0.2})
+    assert layer.rich == pytest.approx(0.2)
+
+
+def test_the_bran_that_went_with_it_is_no_scrap() -> None:
+    (layer,) = layers("3 kg scraps in the shed with 2 tbsp of bran")
+    assert (layer.mass_kg, layer.volume_l) == (3, None)
+
+
+def test_another_members_doing_names_the_member() -> None:
+    assert layers("Ines put 2 kg in the shed")[0].member == "ines"
+    assert layers("Kofi put 2 kg in the shed")[0].member is None
+    assert layers("Ruth, I put 2 kg in the shed")[0].member is None
+
+
+def test_no_kind_stated_is_mixed_and_says_nothing_of_richness() -> None:
+    (layer,) = layers("2 kg in the shed")
+    assert (layer.materials, layer.rich) == ({"mixed": 1.0}, None)
+
+
+def test_same_again_is_a_layer_without_its_amount() -> None:
+    (layer,) = layers("same again in the shed")
+    assert (layer.bin, layer.mass_kg) == ("shed", None)
+
+
+def test_a_huge_amount_is_read_as_said() -> None:
+    assert layers("added 2000 kg to the shed")[0].mass_kg == 2000
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["added -3 kg to the shed", "added 0 kg to the shed", "I'll add 2 kg to the shed tomorrow",
+     "I didn't put 2 kg in the shed", "if I add 2 kg to the shed it bursts",
+     "should I put 2 kg in the shed?", "she says he put 2 kg in the shed", "added the recipe to "
+                                                                           "the wiki",
+     "put 2 kg on over Christmas", "2 kg of potatoes at the shed shop", "put the ladder in the "
+                                                                        "shed",
+     '"added 2 kg to the shed" is what I like to read', "left two bags of apples in the shed, "
+                                                        "help yourselves",
+     "bought 3 kg of spuds", "200 g flour, 2 eggs, bake for an hour"],
+)  # fmt: skip
+def test_what_is_no_layer(text: str) -> None:
+    assert [act for act in acts(text) if isinstance(act, (Layer, Unsure))] == []
+
+
+def test_a_group_without_bins_may_name_one_by_its_place() -> None:
+    (layer,) = layers("added 2 kg scraps to the shed", bins=())
+    assert layer.bin == "shed"

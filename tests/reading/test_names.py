@@ -1,0 +1,54 @@
+import pytest
+
+from handlers.reading.message import read_message
+from handlers.reading.names import one_slip, slipped
+from tests.reading.context import group
+
+BINS = ("shed", "kitchen", "green", "bin 3", "big blue", "Room 12")
+
+
+def named(text: str) -> list[str | None]:
+    return [ref.name for ref in read_message(text, group(bins=BINS)).bins]
+
+
+@pytest.mark.parametrize(
+    ("text", "names"),
+    [
+        ("2 kg in the Shed bin", ["shed"]),
+        ("BIG BLUE is full", ["big blue"]),
+        ("into bin 3", ["bin 3"]),
+        ("bin three", ["bin 3"]),
+        ("bin 7 please", ["bin 7"]),
+        ("2 kg in the shde bin", ["shed"]),
+        ("the attic bin", ["attic"]),
+        ("Deb's bin", ["Deb's"]),
+        ("the bucket", [None]),
+        ("room 12 today", ["Room 12"]),
+        ("the shed's lid", ["shed"]),
+    ],
+)
+def test_bins_are_found_under_the_names_of_the_group(text: str, names: list[str | None]) -> None:
+    assert named(text) == names
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["the shed roof leaks", "my kitchen is small", "kitchen table", "green tea", "Green, black,
+     the lot",
+     "recycling bin", "bin day is Thursday", "school kitchen left us food"],
+)  # fmt: skip
+def test_a_name_within_another_thing_is_no_bin(text: str) -> None:
+    assert named(text) == []
+
+
+@pytest.mark.parametrize(
+    ("said", "meant", "is_slip"),
+    [("shde", "shed", True), ("shd", "shed", True), ("sheed", "shed", True), ("shad", "shed", True),
+     ("shed", "shed", False), ("shade", "shed", False), ("barn", "shed", False)],
+)  # fmt: skip
+def test_one_slip_of_the_finger(said: str, meant: str, is_slip: bool) -> None:
+    assert one_slip(said, meant) is is_slip
+
+
+def test_a_slip_between_two_names_is_not_mended() -> None:
+    assert slipped("roon", ("roof", "room")) is None

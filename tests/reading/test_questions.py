@@ -1,0 +1,66 @@
+import pytest
+
+from handlers.reading.acts import Ask
+from tests.reading.context import acts
+
+IMPERIAL_GALLON = 4.54609  # UK Weights and Measures Act 1985, Schedule 1
+
+
+@pytest.mark.parametrize(
+    ("text", "topic"),
+    [
+        ("how much bran for 2 kg?", "dose"),
+        ("how much leachate in a 9 litre can", "dilution"),
+        ("what's due?", "due"),
+        ("when is the shed ready", "due"),
+        ("how full is the shed", "bin"),
+        ("how deep do I dig to bury the shed", "trench"),
+        ("how much for a 4x8 ft bed?", "bed"),
+        ("how do I make bran", "batch"),
+        ("how much bran is left", "starter"),
+        ("is white mould ok", "trouble"),
+        ("can I put onion skins in", "allowed"),
+        ("how many kilos have we done this year", "totals"),
+        ("how much have we done so far?", "totals"),
+        ("whose turn is it", "custody"),
+        ("bot what can you do", "help"),
+    ],
+)
+def test_the_topic_of_a_question(text: str, topic: str) -> None:
+    (asked,) = acts(text)
+    assert isinstance(asked, Ask)
+    assert asked.topic == topic
+
+
+def test_the_figures_that_were_said() -> None:
+    assert _ask("how much bran for 2 kg of fish?").mass_kg == 2
+    assert _ask("how much juice in a 2 gallon can?").water_l == pytest.approx(2 * IMPERIAL_GALLON)
+    assert _ask("I have 300 ml of leachate, how much water?").liquid_l == pytest.approx(0.3)
+    assert _ask("is 1:100 right for the leachate?").parts == 100
+    assert _ask("why does bin 3 stink?").signs == ("rotten",)
+    both = _ask("is 1 tablespoon per gallon right?")
+    assert (both.liquid_l, both.water_l) == (pytest.approx(0.015), pytest.approx(IMPERIAL_GALLON))
+
+
+def _ask(text: str) -> Ask:
+    (asked,) = acts(text)
+    assert isinstance(asked, Ask)
+    return asked
+
+
+@pytest.mark.parametrize("text", ["why?", "how come?", "says who?", "where's that from?"])
+def test_a_bare_why_is_read_only_behind_the_bot(text: str) -> None:
+    assert acts(text) == ()
+    (asked,) = acts(text, after_bot=True)
+    assert isinstance(asked, Ask)
+    assert asked.topic == "why"
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["who won the match?", "what time is kick off?", "anyone seen my spade?", "is it going to "
+                                                                              "rain?",
+     "how do you get wine out of carpet?", "what a day", "who put a kilo of meat in the shed"],
+)  # fmt: skip
+def test_other_questions_are_small_talk(text: str) -> None:
+    assert acts(text) == ()

@@ -1,0 +1,120 @@
+"""The one door: any text is read, in time linear in its length."""
+
+import time
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from handlers.reading.acts import as_json
+from handlers.reading.explain import explain
+from handlers.reading.read import read
+from tests.reading.context import acts, group
+
+WORDS = st.sampled_from(
+    [
+        "added",
+        "put",
+        "2",
+        "kg",
+        "in",
+        "the",
+        "shed",
+        "bin",
+        "3",
+        "and",
+        "drained",
+        "300",
+        "ml",
+        "of",
+        "from",
+        "not",
+        "if",
+        "?",
+        ".",
+        ",",
+        '"',
+        "I'll",
+        "she",
+        "said",
+        "yesterday",
+        "on",
+        "3rd",
+        "may",
+        "half",
+        "a",
+        "bucket",
+        "third",
+        "bran",
+        "mould",
+        "white",
+        "smells",
+        "like",
+        "no",
+        "1/2",
+        "-",
+        "-3",
+        "9/5",
+        "ph",
+        ":",
+        "sealed",
+        "buried",
+        "how",
+        "much",
+        "is",
+        "it",
+        "ok",
+        "*",
+        "sorry",
+        "can't",
+        "take",
+        "Ines",
+        "to",
+    ]
+)
+
+
+@given(st.text(max_size=300))
+def test_any_text_is_read(text: str) -> None:
+    for act in read(text, group()):
+        assert as_json(act)["act"] == act.act
+
+
+@given(st.lists(WORDS, max_size=40))
+def test_any_order_of_the_crafts_own_words_is_read(words: list[str]) -> None:
+    for act in read(" ".join(words), group()):
+        assert act.rules
+
+
+@given(st.floats(min_value=0.01, max_value=99), st.sampled_from(["kg", "kilos"]))
+def test_an_amount_written_is_the_amount_read(kg: float, unit: str) -> None:
+    (act,) = acts(f"added {kg:.2f} {unit} scraps to the shed")
+    assert getattr(act, "mass_kg", None) == pytest.approx(round(kg, 2))
+
+
+@pytest.mark.parametrize(
+    "piece",
+    ["a ", "1 ", "2 kg ", "and ", "shed bin ", "?", "-", '"a b c ', "put 2 kg in shed and ",
+     "not now ",
+     "the 3rd of may ", "9", "half a ", "1/2/", "🍗", "can you ", "in the ", "white mould "],
+)  # fmt: skip
+def test_hostile_text_is_read_in_a_tenth_of_a_second(piece: str) -> None:
+    text = piece * (64 * 1024 // len(piece.encode()))
+    read("added 2 kg to the shed", group())
+    started = time.perf_counter()
+    read(text, group())
+    assert time.perf_counter() - started < 0.5  # a tenth, and room for a busy machine
+
+
+def test_the_day_is_that_of_the_group_not_of_the_clock() -> None:
+    late = datetime(2026, 6, 17, 23, 30, tzinfo=ZoneInfo("UTC"))
+    (act,) = acts("2 kg in the shed", at=late, zone=ZoneInfo("Asia/Tokyo"))
+    assert str(getattr(act, "on", "")) == "2026-06-18"
+
+
+def test_an_explanation_names_what_was_found_and_why() -> None:
+    lines = explain("added 2 kg peel to the shed", group())
+    assert "“2 kg”: mass 2" in lines
+    assert any(line.startswith("layer: ") for line in lines)

@@ -1,0 +1,73 @@
+from datetime import date
+
+import pytest
+
+from handlers.reading.acts import Bury, Open, Seal
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "litres"),
+    [
+        ("started a new 15 litre bin, called it Nora", "Nora", 15),
+        ("New bin: Gertrude, 20 L", "Gertrude", 20),
+        ("bin 4 is up and running", "bin 4", None),
+        ("kicked off bin 5 today, 12 L", "bin 5", 12),
+        ("the shed bin holds 18 litres", "shed", 18),
+        ("New one started today: stairwell, 15 litres", "stairwell", 15),
+    ],
+)
+def test_a_bin_that_was_opened(text: str, name: str, litres: float | None) -> None:
+    (opened,) = acts(text)
+    assert isinstance(opened, Open)
+    assert (opened.bin, opened.capacity_l) == (name, litres)
+
+
+def test_a_bin_for_all_is_shared() -> None:
+    (opened,) = acts("Set up a 20 L bin in the hallway for everybody")
+    assert isinstance(opened, Open)
+    assert (opened.bin, opened.shared) == ("hallway", True)
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("sealed the shed", "shed"), ("bin 3 is full so I closed it", "bin 3"),
+        ("lid's on big blue for good", "big blue"), ("shed got sealed last night", "shed"),
+    ],
+)  # fmt: skip
+def test_a_bin_that_was_sealed(text: str, name: str) -> None:
+    (sealed,) = acts(text)
+    assert isinstance(sealed, Seal)
+    assert sealed.bin == name
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "place"),
+    [
+        ("buried the shed under the roses", "shed", "roses"),
+        ("dug bin 3 into the veggie patch", "bin 3", "veggie patch"),
+        ("big blue is in the ground, by the fence", "big blue", "fence"),
+        ("buried the shed", "shed", None),
+    ],
+)
+def test_a_bin_that_was_buried(text: str, name: str, place: str | None) -> None:
+    (buried,) = acts(text)
+    assert isinstance(buried, Bury)
+    assert (buried.bin, buried.place) == (name, place)
+
+
+def test_the_day_it_was_done() -> None:
+    (sealed,) = acts("I sealed the shed on Monday")
+    assert isinstance(sealed, Seal)
+    assert sealed.on == date(2026, 6, 15)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["sealed the deal", "sealed my windows", "opened the shed and there was a hedgehog in it",
+     "opened a bottle", "buried the hamster", "closed the curtains", "I'll seal the shed on Friday",
+     "don't seal the shed yet", "the shed was sealed up by the last owner", "started a new job"],
+)  # fmt: skip
+def test_the_same_words_of_other_things(text: str) -> None:
+    assert acts(text) == ()

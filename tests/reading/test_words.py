@@ -1,0 +1,31 @@
+import pytest
+
+from handlers.reading.words import READ_AT_MOST, cleaned, words_of
+
+
+@pytest.mark.parametrize(
+    ("text", "norms"),
+    [
+        ("Added 2kg", ["added", "2", "kg"]),
+        ("I'll add some", ["i", "will", "add", "some"]),
+        ("I’ve put it in", ["i", "have", "put", "it", "in"]),
+        ("didn't", ["didnt"]),
+        ("Bev's bin", ["bev", "'s", "bin"]),
+        ("gonna seal it", ["going", "to", "seal", "it"]),
+        ("1½ kg", ["1", "1/2", "kg"]),
+        ("bone-dry", ["bone", "dry"]),
+        ("1-1.5kg", ["1", "-", "1.5", "kg"]),
+        ("1,250 g", ["1,250", "g"]),
+        ("2026-03-05", ["2026-03-05"]),
+        ("a 3 m² bed", ["a", "3", "m2", "bed"]),
+        ("Käse", ["kase"]),
+        ("int shed", ["in", "the", "shed"]),
+        ("sour 🤮", ["sour", "☺"]),
+    ],
+)
+def test_words_are_cut_and_made_plain(text: str, norms: list[str]) -> None:
+    assert [word.norm for word in words_of(cleaned(text))] == norms
+
+
+def test_only_the_beginning_of_a_long_text_is_read() -> None:
+    assert len(cleaned("x" * (READ_AT_MOST + 1))) == READ_AT_MOST
