@@ -71,6 +71,8 @@ class Hearing:
         await changes.meet(self.book, moved.user, name, present=moved.present)
 
     async def _said(self, said: Said) -> None:
+        if await self.book.is_withdrawn(said.event):
+            return  # its key came only after it was taken back
         refers_to = await self._record_behind(said.replies_to)
         turn = await self._turn(said.event, said.at, refers_to)
         if await self._settled(said, turn):
@@ -110,6 +112,8 @@ class Hearing:
     async def _edited(self, edited: Edited) -> None:
         original = await inbox.trace(self.book.db, self.room.address, edited.original)
         if original is None or original.sender != edited.sender:
+            return
+        if await self.book.is_withdrawn(edited.original):
             return
         turn = await self._turn(
             edited.original, original.at, await self._record_behind(original.about), edited.event

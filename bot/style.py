@@ -1,4 +1,4 @@
-"""How the board looks: soil, straw and clay; patterns as well as colours; narrow, wide and paper."""
+"""How the board looks: soil, straw and clay; patterns besides colours; narrow, wide, paper."""
 
 STYLE = """
 :root { color-scheme: light; --ink: #2b241c; --soft: #6a5d4d; --paper: #fbf7ee; --card: #fffdf8;

@@ -14,6 +14,9 @@ from storage.rows import Entry, Facts
 FIRST_BIN = "bin 1"
 """The name of a group's first bin while it has none."""
 
+LONGEST_NAME = 40
+"""Letters of a bin's name; what is longer is no name but a misreading."""
+
 AT_WORK: frozenset[Stage] = frozenset({"filling", "fermenting", "ready"})
 
 
@@ -133,7 +136,7 @@ async def choose(
 
     `stages` are those in which the act makes sense. A group without bins gets its first one.
     """
-    if said:
+    if said and len(said) <= LONGEST_NAME:
         known = await turn.book.bin(said)
         return known.name if known else said
     replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []

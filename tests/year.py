@@ -101,10 +101,14 @@ class Year:
 
     async def _wants(self, bin: str, today: date) -> list[Act]:
         """What a member does with a bin that day, mostly what is due."""
-        dues = [due for due in await (await self._book()).dues(today) if due.bin.name == bin]
-        done = [due for due in dues if due.what in ACTS and self._rng.random() < 0.8]
+        dues = [due for due in await (await self._book()).dues() if due.bin.name == bin]
+        now = [due for due in dues if due.from_day <= today and due.what in ACTS]
+        done = [due for due in now if self._rng.random() < 0.8]
         acts: list[Act] = [ACTS[due.what](bin=bin) for due in done[:1]]
-        if not any(due.what in ("seal", "bury") for due in dues) and self._rng.random() < 0.5:
+        is_filling = not any(
+            due.what == "bury" or (due.what == "seal" and due in now) for due in dues
+        )
+        if is_filling and self._rng.random() < 0.5:
             acts.append(Layer(bin=bin, mass_kg=round(self._rng.uniform(0.2, 1.5), 1)))
         return acts
 

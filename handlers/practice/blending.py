@@ -168,4 +168,4 @@ def _said(
 
 
 def _cn(cn: float) -> str:
-    return "without end" if isinf(cn) else f"{cn:.0f}"
+    return "without end" if isinf(cn) else number(cn)

@@ -125,6 +125,8 @@ CONTENT: Mapping[Kind, Content] = {
 def blend_of(parts: Iterable[tuple[float, Content]]) -> Content:
     """Content of a blend, from (mass or share, content) pairs."""
     known = list(parts)
+    if len(known) == 1:
+        return known[0][1]
     whole = sum(mass for mass, _ in known)
     return Content(
         sum(mass * part.water for mass, part in known) / whole,

@@ -201,6 +201,7 @@ def _amount(
 ) -> tuple[float, float, tuple[str, ...]]:
     if (mass_kg is None) == (volume_l is None):
         raise Refused("Say how much went in, as a weight or as a volume: one of the two.")
+    steps: tuple[str, ...] = ()
     if mass_kg is not None:
         positive(mass_kg, MOST_LAYER_KG, what="A layer", unit="kg", advice=_SPLIT)
         litres = density.loose_volume_l(mass_kg, materials)
@@ -209,7 +210,7 @@ def _amount(
     else:
         assert volume_l is not None
         positive(volume_l, MOST_LAYER_L, what="A layer", unit="L", advice=_SPLIT)
-        litres, steps = volume_l, (f"{number(volume_l)} L of loose scraps, as said",)
+        litres = volume_l
     positive(litres, MOST_LAYER_L, what="A layer", unit="L", advice=_SPLIT)
     return litres, density.mass_kg(litres, materials), steps
 

@@ -1,12 +1,12 @@
 """When a bin will be full: a day, and the range that holds it four times in five.
 
 What goes in each day is taken as random around the household's own rate. Each day's pull on the
-rate halves every two weeks back, and what people throw away on average stands in for a week of
-days that nobody has logged yet. The day is the first on which the expected sum reaches what is
-left; the range comes from the scatter of daily amounts, from how well the rate is known, and from
-how densely the bin packs, added as variances. On simulated households whose true rate, rhythm,
-size of portions and packing vary (`tests/practice/test_outlook.py`) the range holds the true day
-in 81 to 87 % of cases.
+rate halves every two weeks back, and what people throw away on average stands in for days that
+nobody has logged yet. The day is the first on which the sum is as likely as not to have reached
+what is left; the range comes from the scatter of daily amounts, from how well the rate is known,
+and from how densely the bin packs, added as variances. On simulated households whose true rate,
+rhythm, size of portions and packing vary (`tests/practice/test_outlook.py`) the range holds the
+true day, five layers in, in 80 % of cases, and in 83 % where nobody said how many people there are.
 """
 
 from collections.abc import Iterable, Sequence
@@ -136,7 +136,8 @@ def full_forecast(
             f"{number(total)} kg are in, {number(max(left, 0))} kg are left",
             f"{number(rate.mean)} kg a day from {rate.days} days of log and "
             f"{number(rate.seed_days, 1)} days at the usual rate",
-            f"{number(max(left, 0))} kg at that rate last {number(max(left, 0) / rate.mean)} days",
+            f"the last {number(max(left, 0))} kg and half a layer over the brim, at that rate: "
+            f"{'over a year' if middle is None else f'{middle} days'}",
         ),
         figures=(
             density.PRESSED_MIXED,

@@ -42,6 +42,7 @@ def reckon(
     asked = Values(given, units)
     asked.units = asked.choice("units", {system: system for system in SYSTEMS}, units)
     found = known.reckon(asked, choices)
-    chosen = tuple(f"our choice where sources differ: {WHY[each]}" for each in known.settled)
+    open_ones = [each for each in known.settled if each not in given]
+    chosen = tuple(f"our choice where sources differ: {WHY[each]}" for each in open_ones)
     care = (caution(known.care),) if known.care else ()
     return Reckoned(name, found.results(), (*found.lines, *care), (*found.why(), *chosen))

@@ -23,7 +23,7 @@ from handlers.practice.blending import blend
 from handlers.practice.choices import Choices
 from handlers.practice.figure import Reckoning, Refused
 from handlers.practice.liquid import liquid
-from handlers.practice.outlook import full_forecast
+from handlers.practice.outlook import HOUSEHOLD, full_forecast
 from handlers.practice.prospect import prospect
 from handlers.practice.signs import SIGNS, signs_named
 from handlers.practice.supply import supply
@@ -134,7 +134,7 @@ def _trench(values: Values, choices: Choices) -> Reckoning:
 
 
 def _bed(values: Values, choices: Choices) -> Reckoning:
-    limit = values.number("limit")
+    limit = values.number("limit_kg_ha")
     return bed(
         _asked(values.area_m2("area"), "area=4x8ft"),
         mass_kg=values.mass_of_scraps_kg(),
@@ -178,15 +178,19 @@ def _carbon(values: Values, _: Choices) -> Reckoning:
 
 
 def _bins(values: Values, _: Choices) -> Reckoning:
-    materials = values.materials()
+    materials, holds = values.materials(), values.mass_of_scraps_kg()
+    fill_days, people = values.days("fill_days"), values.number("people")
+    rate = values.weekly_kg("rate", density.loose_kg_l(materials))
+    if holds is not None and fill_days is None and people is None and rate is None:
+        people = HOUSEHOLD.value
     return bins(
-        fill_days=values.days("fill_days"),
-        people=values.number("people"),
-        rate_kg_week=values.weekly_kg("rate", density.loose_kg_l(materials)),
+        fill_days=fill_days,
+        people=people,
+        rate_kg_week=rate,
         capacity_l=values.volume_l("capacity"),
         ferment_days=values.days("ferment_days"),
         materials=materials,
-        holds_kg=values.mass_of_scraps_kg(),
+        holds_kg=holds,
     )
 
 
@@ -256,7 +260,6 @@ TOPICS: Mapping[str, Topic] = {
     "dilution": Topic(
         ("liquid", "water", "total", "parts", "use"),
         _dilution,
-        settled=("bed_parts",),
         care="liquid",
     ),
     "days": Topic(
@@ -278,7 +281,7 @@ TOPICS: Mapping[str, Topic] = {
         care="digging",
     ),
     "bed": Topic(
-        ("area", "mass", "had", "depth", "limit"),
+        ("area", "mass", "had", "depth", "limit_kg_ha"),
         _bed,
         kinds=True,
         settled=("limit_kg_ha",),

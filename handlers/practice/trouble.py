@@ -86,7 +86,7 @@ def trouble(
     kept = tuple(cause for cause in ranked if cause.weight >= 0.08)[:3]
     steps = tuple(
         f"{cause.cause}: {cause.weight:.0%} likely; the remedy is {cause.standing}"
-        + (f", {cause.source}" if cause.source else "")
+        + (f": {cause.source}" if cause.source else "")
         for cause in kept
     )
     acids = (ACID, ACID_LIMIT) if ph is not None else ()

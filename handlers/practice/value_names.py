@@ -106,6 +106,7 @@ _OTHER_NAMES: Mapping[str, str] = {
     "liters": "volume",
     "litres": "volume",
     "layer": "layers",
+    "limit": "limit_kg_ha",
     "history": "layers",
     "log": "layers",
     "volume": "capacity",

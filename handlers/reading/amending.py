@@ -25,7 +25,7 @@ SHORT = 16
 """Words in a correction or an answer; longer messages tell something new."""
 
 
-def text(message: Message, *, days: bool = False) -> str:
+def plain_text(message: Message, *, days: bool = False) -> str:
     """The words with their stops, bin names as `qbin` and the bot's name left out.
 
     With `days`, a day is `qday`.
@@ -46,18 +46,21 @@ def text(message: Message, *, days: bool = False) -> str:
     return " ".join(out).strip(" ,.!:?-")
 
 
-def length(message: Message) -> int:
+def word_count(message: Message) -> int:
+    """Words of the message, its signs left out."""
     return sum(1 for w in message.words if w.kind != "sign")
 
 
 def retract(message: Message, text: str) -> Retract | None:
-    if length(message) > 2 * SHORT or first_in(RETRACTING, text) is None:
+    """The last record is to be struck out, if the message says so."""
+    if word_count(message) > 2 * SHORT or first_in(RETRACTING, text) is None:
         return None
     return Retract(rules=("strike it out",))
 
 
 def amend(message: Message, _: str) -> Amend | None:
-    if length(message) > 2 * SHORT or _tells_more(message):
+    """The corrected fields of the last record, if the message puts one right."""
+    if word_count(message) > 2 * SHORT or _tells_more(message):
         return None
     rule = _correction(message)
     if rule is None:
@@ -129,10 +132,10 @@ def _tells_more(message: Message) -> bool:
 
 
 def _correction(message: Message) -> str | None:
-    if first_in(PUTTING_RIGHT, with_people(message, text(message, days=True))) is not None:
+    if first_in(PUTTING_RIGHT, with_people(message, plain_text(message, days=True))) is not None:
         return "putting it right"
     norms = message.norms
-    short = length(message) <= SHORT
+    short = word_count(message) <= SHORT
     if message.context.after_bot and _is_bare_amount(message):
         return "the amount that was asked for"
     if norms[:1] == ["*"] and short and (message.amounts or message.bins):
@@ -144,8 +147,8 @@ def _correction(message: Message) -> str | None:
     sorry = any(w in SORRY for w in norms[:3])
     if sorry and "not" in norms and (message.bins or message.amounts or message.days):
         return "putting it right"
-    fragment = all(c.verb is None for c in message.clauses) and not asks(message)
-    if sorry and (message.amounts or message.bins) and length(message) <= 8 and fragment:
+    fragment = all(c.verb is None for c in message.clauses) and not is_asking(message)
+    if sorry and (message.amounts or message.bins) and word_count(message) <= 8 and fragment:
         return "putting it right"
     return None
 
@@ -157,11 +160,12 @@ def _is_bare_amount(message: Message) -> bool:
     return (
         len(measured) == 1
         and words - (measured[0].end - measured[0].start) <= 4
-        and not asks(message)
+        and not is_asking(message)
     )
 
 
-def asks(message: Message) -> bool:
+def is_asking(message: Message) -> bool:
+    """Whether any part of the message asks."""
     return any(c.sense == "ask" for c in message.clauses) or any(s.asked for s in message.sentences)
 
 

@@ -21,7 +21,6 @@ from handlers.reading.daywords import (
     FEASTS,
     FIRST_OF_OFFSET,
     MONTHS,
-    OFFSET_PHRASES,
     ORDINALS,
     SHORT,
     STARTS,
@@ -45,9 +44,6 @@ class Day(NamedTuple):
     loose: bool = False
     """A part of today that may lie ahead or behind ("tonight", "this evening")."""
 
-
-for _phrase, _offset in OFFSET_PHRASES:
-    FIRST_OF_OFFSET.setdefault(_phrase[0], []).append((_phrase, _offset))
 
 _NUMERIC = re.compile(r"(\d{1,2})([/.])(\d{1,2})(?:\2(\d{2}|\d{4}))?")
 _ISO = re.compile(r"\d{4}-\d\d?-\d\d?")

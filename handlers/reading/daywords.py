@@ -24,7 +24,15 @@ OFFSET_PHRASES = sorted(
 )
 
 
-FIRST_OF_OFFSET: dict[str, list[tuple[tuple[str, ...], int]]] = {}
+def _by_first_word() -> dict[str, list[tuple[tuple[str, ...], int]]]:
+    found: dict[str, list[tuple[tuple[str, ...], int]]] = {}
+    for phrase, offset in OFFSET_PHRASES:
+        found.setdefault(phrase[0], []).append((phrase, offset))
+    return found
+
+
+FIRST_OF_OFFSET = _by_first_word()
+"""Words for a day by their first word, the longest first, with the days from today."""
 
 
 WEEKDAYS = {

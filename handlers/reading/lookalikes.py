@@ -112,7 +112,8 @@ def leaves_bin(group: Group) -> bool:
     return "out" in norms and "of" in norms and not group.items
 
 
-def owned(group: Group) -> bool:
+def is_given_away(group: Group) -> bool:
+    """Whether the words offer it to others."""
     return not GIVEAWAY.isdisjoint(group.norms)
 
 

@@ -83,7 +83,7 @@ def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:
 
 
 def makeup_of(group: Group) -> Makeup | None:
-    """Kinds and shares of what the group names; that of the group it goes on from if it names none."""
+    """Make-up of what the group names, or of the group it goes on from if it names none."""
     amounts = scrap_amounts(group)
     items = [i for i in group.items if not i.absent]
     weights = _weights(group, items, amounts)

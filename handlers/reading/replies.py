@@ -4,7 +4,16 @@ from collections.abc import Callable
 from datetime import date
 
 from handlers.reading.acts import Accept, Act, Decline, Done, Later, Offer, Set
-from handlers.reading.amending import SHORT, SORRY, amend, asks, length, retract, with_people
+from handlers.reading.amending import (
+    SHORT,
+    SORRY,
+    amend,
+    is_asking,
+    plain_text,
+    retract,
+    with_people,
+    word_count,
+)
 from handlers.reading.message import Message
 from handlers.reading.settings import setting_of
 from handlers.reading.told import is_sender
@@ -29,7 +38,7 @@ def replies(message: Message) -> tuple[Act, ...]:
     for reader, cues in _READERS:
         if words.isdisjoint(cues) and not message.context.after_bot:
             continue
-        text = text or text(message)
+        text = text or plain_text(message)
         act = reader(message, text)
         if act is not None:
             return (act,)
@@ -71,7 +80,7 @@ def _is_denied(message: Message) -> bool:
 
 
 def _accept(message: Message, text: str) -> Accept | None:
-    if length(message) > 2 * SHORT or first_in(DECLINING, text) is not None:
+    if word_count(message) > 2 * SHORT or first_in(DECLINING, text) is not None:
         return None
     bare = message.context.after_bot and first_in(ACCEPTING_BARE, text) is not None
     if not bare and first_in(ACCEPTING, text) is None:
@@ -81,13 +90,13 @@ def _accept(message: Message, text: str) -> Accept | None:
 
 def _decline(message: Message, text: str) -> Decline | None:
     bare = message.context.after_bot and first_in(DECLINING_BARE, text) is not None
-    if not bare and (length(message) > 2 * SHORT or first_in(DECLINING, text) is None):
+    if not bare and (word_count(message) > 2 * SHORT or first_in(DECLINING, text) is None):
         return None
     return Decline(bin=_bin(message), on=_coming(message), rules=("no to an offer or a turn",))
 
 
 def _later(message: Message, text: str) -> Later | None:
-    if length(message) > 2 * SHORT or first_in(LATER, text) is None:
+    if word_count(message) > 2 * SHORT or first_in(LATER, text) is None:
         return None
     return Later(bin=_bin(message), days=_put_off_by(message), rules=("put off",))
 
@@ -105,15 +114,15 @@ def _put_off_by(message: Message) -> float | None:
 
 
 def _done(message: Message, text: str) -> Done | None:
-    if asks(message):
+    if is_asking(message):
         return None
-    if first_in(DONE_BARE, text(message, days=True).replace(" , ", " ")) is not None:
+    if first_in(DONE_BARE, plain_text(message, days=True).replace(" , ", " ")) is not None:
         return Done(bin=_bin(message), rules=("it is done",))
     turned_to = bool(message.bot) or message.context.after_bot
     if (
         message.bins
         and not message.amounts
-        and length(message) <= SHORT
+        and word_count(message) <= SHORT
         and (first_in(DONE_OF_BIN, text) is not None)
     ):
         return Done(bin=_bin(message), rules=("a bin is done",))

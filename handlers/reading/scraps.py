@@ -13,12 +13,12 @@ from handlers.reading.lookalikes import (
     has_other_target,
     has_scrap,
     is_gift,
+    is_given_away,
     is_only_near,
     is_other_matter,
     is_other_talk,
     leaves_bin,
     names_other_thing,
-    owned,
 )
 from handlers.reading.materials import Item
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
@@ -309,7 +309,7 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
     if group.bins and present:
         return _things_and_bin(group, present)
     if amounts and has_scrap(group) and not is_other_talk(group):
-        return "an amount of scraps" if not owned(group) else None
+        return "an amount of scraps" if not is_given_away(group) else None
     goes_in = group.norms[-1:] == ["in"] and any(g.bins for g in groups[:k])
     if amounts and goes_in:
         return "so much in"
@@ -343,7 +343,7 @@ def _amount_and_bin(group: Group, present: Sequence[Item]) -> str | None:
 
 def _things_and_bin(group: Group, present: Sequence[Item]) -> str | None:
     norms = group.message.norms
-    if is_other_talk(group) or owned(group):
+    if is_other_talk(group) or is_given_away(group):
         return None
     into = any(
         (

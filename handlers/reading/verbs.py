@@ -7,7 +7,6 @@ from handlers.reading.marks import Mark
 from handlers.reading.vocabulary import VerbForm, words_in
 from handlers.reading.words import Word
 
-
 AUX = words_in(
     "have has had was were been is are am be being got 's 'd ive get just also then already "
     "finally only even both all never not didnt dont did didn will would could should can to "

@@ -44,8 +44,8 @@ def test_small_talk_gives_no_acts() -> None:
 
 
 def test_a_line_that_is_no_object_is_the_body() -> None:
-    (answer,) = answers("added 2 kg to the shed".encode())
-    assert [act["act"] for act in answer["acts"]] == ["layer"]  # type: ignore[index, attr-defined]
+    (answer,) = answers(b"added 2 kg to the shed")
+    assert [act["act"] for act in answer["acts"]] == ["layer"]  # type: ignore[attr-defined]
 
 
 @pytest.mark.parametrize(

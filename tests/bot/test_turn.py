@@ -182,7 +182,7 @@ async def test_a_digest_comes_once_at_nine_and_only_if_there_is_something(
     assert await room.waits(days=1) == []
     digests = await room.waits(days=1)
     assert [message.kind for message in digests] == ["digest"]
-    assert digests[0].body == "Drain the shed bin (ines): today, or by tomorrow."
+    assert digests[0].body == "Today or tomorrow: drain the shed bin (ines)."
     assert digests[0].mentions == ("@ines:test",)
     await room.says("drained 200 ml from the shed")
     assert await room.waits(hours=5) == []

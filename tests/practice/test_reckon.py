@@ -166,6 +166,7 @@ def test_a_bad_value_gives_a_sentence_never_a_number(topic: str, value: str) -> 
         ("bins", {"rate": "10 L per week"}, "metric", "rate_kg_week", 4.553, "EPA 2016"),
         ("bins", {"fill_days": "7", "ferment_days": "14"}, "us", "bins", 3, "(7 + 14) / 7"),
         ("bins", {"fill_days": "7", "mass": "14kg"}, "us", "filled_share", 0.85, "0.70 kg/L"),
+        ("bins", {"mass": "7kg", "capacity": "20L"}, "us", "filled_share", 0.425, "0.70 kg/L"),
         ("carbon", {"rice": "1"}, "us", "cn", 32.87, "USDA SR28 20045"),
         (
             "moisture",
@@ -327,7 +328,11 @@ def test_a_group_settles_for_itself_what_the_sources_leave_open() -> None:
     tub = reckon("trench", {"volume": "10L", "tub": "yes"}, choices=ours).answer
     assert tub["soil_l"] == pytest.approx(15)
     assert reckon("bed", {"area": "4x8ft"}, choices=ours).answer["limit_kg_ha"] == 250
-    # What is said comes before what was settled.
+    # What is said comes before what was settled, and nothing is chosen then.
+    assert not any(
+        "our choice" in line for line in reckon("bed", {"area": "3m2", "limit": "250"}).why
+    )
+    assert any("our choice" in line for line in reckon("bed", {"area": "3m2"}).why)
     said = reckon("dose", {"mass": "2kg", "habit": "spoon"}, choices=ours).answer
     assert said == reckon("dose", {"mass": "2kg"}).answer
 

@@ -72,7 +72,7 @@ def _field_fits(name: str, value: Any, got: dict[str, Any]) -> bool:
     if name in ("place", "use", "what"):
         return bool(set(_plain(value).split()) & set(_plain(got.get(name, "")).split()))
     if name in _EXACT or isinstance(value, str):
-        return _plain(value) == _plain(got.get(name))
+        return bool(_plain(value) == _plain(got.get(name)))
     return _near(value, got.get(name), 0.05 * value if isinstance(value, (int, float)) else 0)
 
 

@@ -33,10 +33,17 @@ def test_bins_are_found_under_the_names_of_the_group(text: str, names: list[str 
 
 @pytest.mark.parametrize(
     "text",
-    ["the shed roof leaks", "my kitchen is small", "kitchen table", "green tea", "Green, black,
-     the lot",
-     "recycling bin", "bin day is Thursday", "school kitchen left us food"],
-)  # fmt: skip
+    [
+        "the shed roof leaks",
+        "my kitchen is small",
+        "kitchen table",
+        "green tea",
+        "Green, black, the lot",
+        "recycling bin",
+        "bin day is Thursday",
+        "school kitchen left us food",
+    ],
+)
 def test_a_name_within_another_thing_is_no_bin(text: str) -> None:
     assert named(text) == []
 

@@ -39,7 +39,8 @@ def test_the_figures_that_were_said() -> None:
     assert _ask("is 1:100 right for the leachate?").parts == 100
     assert _ask("why does bin 3 stink?").signs == ("rotten",)
     both = _ask("is 1 tablespoon per gallon right?")
-    assert (both.liquid_l, both.water_l) == (pytest.approx(0.015), pytest.approx(IMPERIAL_GALLON))
+    assert both.liquid_l == pytest.approx(0.015)
+    assert both.water_l == pytest.approx(IMPERIAL_GALLON)
 
 
 def _ask(text: str) -> Ask:
