@@ -131,7 +131,7 @@ def _bin(shown: Shown, book: Book, today: date) -> str:
     kept = f"kept by {escape(state.keeper)}" if state.keeper else "nobody keeps it yet"
     shared = ", for everybody" if state.shared else ""
     return (
-        f"<article><h3>{escape(capital(the(state.bin.name)))} <small>{stage}</small></h3>\n"
+        f"<article><h3>{escape(capital(the(state.bin.name)))} <small><span class="aside">, </span>{stage}</small></h3>\n"
         f"<p>{kept}{shared}</p>\n{_fill(state, book)}{_picture(shown, today)}"
         f"{_words(shown.stretches, today)}</article>"
     )
@@ -171,7 +171,7 @@ def _picture(shown: Shown, today: date) -> str:
         for n in range(7, (end - begin).days, 7)
     )
     return (
-        f'<svg class="line" viewBox="0 0 {_x(end, begin)} {height}" preserveAspectRatio="none" '
+        f'<svg class="line lanes-{len(runs)}" viewBox="0 0 {_x(end, begin)} {height}" preserveAspectRatio="none" '
         f'aria-hidden="true" focusable="false">{weeks}{"".join(bars)}'
         f'<path d="M{_x(today, begin)} 0V{height}" class="now"/></svg>\n'
         f'<p class="scale" aria-hidden="true"><span>{_short(begin)}</span> '
@@ -202,4 +202,5 @@ def _days(stretch: Stretch, today: date) -> str:
         return span(stretch.start, stretch.end, today)
     if stretch.start > today:
         return f"about {span(stretch.start, stretch.end, today)}"
-    return f"since {day(stretch.start, today)}, until about {day(stretch.end, today)}"
+    since = f"since {day(stretch.start, today)}"
+    return since if stretch.end <= today else f"{since}, until about {day(stretch.end, today)}"

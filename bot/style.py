@@ -30,8 +30,10 @@ dd { margin: 0 0 .5rem; }
   list-style: none; }
 ol { margin: .25rem 0 0; padding: 0; list-style: none; font-size: .95rem; }
 .patterns { position: absolute; width: 0; height: 0; }
+.aside { position: absolute; clip-path: inset(50%); width: 1px; height: 1px; overflow: hidden; }
+.line.lanes-2 { height: 2.25rem; }
 .swatch { width: 1.5rem; height: .875rem; vertical-align: -.1em; }
-.line { display: block; width: 100%; height: auto; min-height: 1.25rem; margin-top: .5rem;
+.line { display: block; width: 100%; height: 1.25rem; margin-top: .5rem;
   background: var(--paper); border: 1px solid var(--edge); }
 svg .filling { fill: var(--straw); }
 svg .fermenting { fill: var(--clay); }

@@ -2,8 +2,9 @@
 
 import re
 from collections.abc import Mapping
+from typing import Literal, get_args
 
-SIGNS: tuple[str, ...] = (
+Sign = Literal[
     "white_mould",
     "green_mould",
     "black_mould",
@@ -21,7 +22,10 @@ SIGNS: tuple[str, ...] = (
     "gas",
     "warm",
     "cold",
-)
+]
+"""What can be seen or smelt in a bin."""
+
+SIGNS: tuple[Sign, ...] = get_args(Sign)
 
 _WORDS: Mapping[str, str] = {
     "white_mould": "white white_fuzz white_growth white_fluff white_fur",

@@ -11,6 +11,7 @@ from typing import Any, ClassVar, Literal, get_args
 from zoneinfo import ZoneInfo
 
 from handlers.practice.kinds import Shares
+from handlers.practice.signs import Sign
 
 Units = Literal["metric", "us", "imperial"]
 
@@ -31,27 +32,6 @@ Topic = Literal[
     "why",
 ]
 """What can be asked. `why` is read only where `Context.after_bot` holds."""
-
-Sign = Literal[
-    "white_mould",
-    "green_mould",
-    "black_mould",
-    "other_mould",
-    "sour",
-    "rotten",
-    "ammonia",
-    "alcohol",
-    "wet",
-    "dry",
-    "no_liquid",
-    "much_liquid",
-    "insects",
-    "rodents",
-    "gas",
-    "warm",
-    "cold",
-]
-"""What can be seen or smelt in a bin."""
 
 
 @dataclass(frozen=True, slots=True)

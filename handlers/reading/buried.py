@@ -52,7 +52,7 @@ _LIES = re.compile(
 def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     """The burial that the k-th group tells of, if it does."""
     group = groups[k]
-    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.norms):
+    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.free):
         return None
     rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
     if rule is None:

@@ -49,6 +49,12 @@ class Group:
         """The words of the group."""
         return self.message.norms[self.start : self.end]
 
+    @property
+    def free(self) -> set[str]:
+        """The words of the group outside of its bins' names."""
+        inside = {i for b in self.bins for i in range(b.start, b.end)}
+        return {self.message.norms[i] for i in range(self.start, self.end) if i not in inside}
+
     def text(self) -> str:
         """The words of the group, one space between, its bins as `qbin`."""
         starts = {b.start: b.end for b in self.bins}

@@ -42,7 +42,7 @@ def drain_of(groups: Sequence[Group], k: int) -> Drain | None:
 def drain_of_whole(whole: Group) -> float | None:
     """Litres drawn off, where a report over several clauses is one of draining; else None."""
     drawn = _drawn(whole)
-    if not drawn or whole.solids() or not _OTHER_LIQUIDS.isdisjoint(whole.norms):
+    if not drawn or whole.solids() or not _OTHER_LIQUIDS.isdisjoint(whole.free):
         return None
     if not any(b.name is not None or b.plain for b in whole.bins):
         return None
@@ -86,7 +86,7 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
 
 def _drained(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
-    if not _OTHER_LIQUIDS.isdisjoint(group.norms):
+    if not _OTHER_LIQUIDS.isdisjoint(group.free):
         return None
     if group.bins or _names_liquid(group):
         return "a bin was drained"
@@ -186,7 +186,7 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
         return None
     liquid = any(of_what(group.message, a) == "liquid" for a in drawn) or _names_liquid(group)
     bins = bool(group.bins) or any(g.bins for g in groups)
-    if not bins or not _OTHER_LIQUIDS.isdisjoint(group.norms):
+    if not bins or not _OTHER_LIQUIDS.isdisjoint(group.free):
         return None
     if group.inherited is not None and group.inherited.sense == "did":
         return None

@@ -149,7 +149,7 @@ def _bin_at(group: Group, i: int) -> bool:
     )
 
 
-def is_only_near(group: Group) -> bool:
+def is_only_near(group: Group, things: bool) -> bool:
     """ "10 kg of rice at the gate": a place that is no goal of what is told."""
     if any(b.plain or not b.place for b in group.bins):
         return False
@@ -158,7 +158,7 @@ def is_only_near(group: Group) -> bool:
         before = norms[b.start - 1] if b.start > group.start else ""
         if before in ("the", "our"):
             before = norms[b.start - 2] if b.start - 2 >= group.start else ""
-        if before in _NO_GOAL:
+        if before in _NO_GOAL or (things and before == "for"):
             return True
     return False
 

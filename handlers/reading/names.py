@@ -137,8 +137,8 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         beyond = norms[end + 1] if end + 1 < len(norms) else ""
         return None if beyond in AFTER_NOT_OURS else BinRef(start, end + 1, name, True, True)
     if end - start > 1:
-        loose = norms[start:end][0] in ("plot", "room") or norms[end - 1] in ("room", "hall")
-        return BinRef(start, end, name, True, not loose)
+        room = _is_room(name, norms[start:end])
+        return BinRef(start, end, name, True, not room or after in _BIN_PARTS, room)
     before = norms[start - 1] if start else ""
     if name.lower() in COLOURS and _among_colours(norms, start, end):
         return None
@@ -149,13 +149,13 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     place = name.lower() in PLACE_NAMES or (name.islower() and name not in COLOURS)
     if place and before in _OTHER_OWNERS:
         return None
-    if is_part(before, after, into, place):
+    if is_part(before, after, into, place, name.lower() in PLACE_NAMES):
         return None
     plain = after in _BIN_PARTS or (not place and into)
     return BinRef(start, end, name, True, plain, place)
 
 
-def is_part(before: str, after: str, into: bool, place: bool) -> bool:
+def is_part(before: str, after: str, into: bool, place: bool, common: bool = True) -> bool:
     """Whether a one-word name belongs to another thing here ("shed roof", "my kitchen")."""
     if before in ("my", "your", "his", "her", "their", "a", "an", "new"):
         return True
@@ -164,9 +164,19 @@ def is_part(before: str, after: str, into: bool, place: bool) -> bool:
     if after in _NOUNS:
         return True
     known = after in vocabulary()
-    if place:
+    if place and after.endswith("ing"):
+        return True
+    if place and (known or common):
         return known and after not in _PAST_VERBS and after not in verb_words()
     return not (into and not known) and after not in _PAST_VERBS
+
+
+def _is_room(name: str, norms: Sequence[str]) -> bool:
+    """Whether a name of several words may be that of a room or a place ("laundry room", "plot 9")."""
+    if norms[0] in ("plot", "room") or norms[-1] in PLACE_NAMES | {"room", "hall"}:
+        return True
+    bin_like = BIN_WORDS | COLOURS
+    return name.islower() and bin_like.isdisjoint(norms) and not any(n.isdecimal() for n in norms)
 
 
 def _among_colours(norms: Sequence[str], start: int, end: int) -> bool:
@@ -189,7 +199,7 @@ _PAST_VERBS = words_in(
     "popped fizzed exploded leaked leaks hissed reeked ponged"
 )
 _NOUNS = words_in(
-    "scales scale crew lads extension renovation refit cleaner cleaning door's keys key lock "
+    "list lists cook cooks sheet scales scale crew lads extension renovation refit cleaner cleaning door's keys key lock "
     "padlock gate shelf shelves step steps swing pirates curtains paint island fan heater "
     "furniture sofa railing basket powder machine detergent duty rota staff team manager "
     "scissors association committee knife knives top tops bench oven stove fridge freezer "

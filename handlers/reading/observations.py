@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Observe, Sign
+from handlers.practice.signs import Sign
+from handlers.reading.acts import Observe
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value

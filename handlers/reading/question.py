@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from handlers.reading.acts import Sign
+from handlers.practice.signs import Sign
 from handlers.reading.materials import Item
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.names import BinRef

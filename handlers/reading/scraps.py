@@ -231,6 +231,8 @@ def _is_only_moved(group: Group, plain: str) -> bool:
         not {"in", "into", "inside"}.isdisjoint(norms[max(group.start, b.start - 2) : b.start])
         for b in group.bins
     )
+    if plain == "give":
+        return bool(group.solids()) or names_other_thing(group)
     exact = any(a.quantity == "mass" for a in scrap_amounts(group))
     return (plain in _MOVERS and not within) or (plain in _KEEPERS and not (within and exact))
 
@@ -334,7 +336,7 @@ def _amount_and_bin(group: Group, present: Sequence[Item]) -> str | None:
     )
     if not plain or (is_other_talk(group) and not has_scrap(group) and not into):
         return None
-    if is_only_near(group) and not has_scrap(group):
+    if is_only_near(group, bool(present)) and not has_scrap(group):
         return None
     if present:
         return "an amount of scraps and a bin"

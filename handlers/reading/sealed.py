@@ -42,7 +42,7 @@ _BIN_IS = re.compile(
 def seal_of(groups: Sequence[Group], k: int) -> Seal | None:
     """The sealing that the k-th group tells of, if it does."""
     group = groups[k]
-    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.norms):
+    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.free):
         return None
     rule = _by_lid(groups, k) or _by_verb(groups, k)
     if rule is None:
@@ -64,7 +64,8 @@ def _by_lid(groups: Sequence[Group], k: int) -> str | None:
         _LID_ON.search(text) or _LID_PUT_ON.search(sentence_text(groups, k))
     ):
         return "the lid is on"
-    if group.verb is None and _BIN_IS.search(text):
+    closed = _BIN_IS.search(text) if group.verb is None else None
+    if closed and ("sealed" in closed.group() or not _is_room(group) or _is_for_good(group)):
         return "a bin is closed"
     return None
 
@@ -100,12 +101,16 @@ def _by_another(group: Group) -> bool:
     return False
 
 
+def _is_room(group: Group) -> bool:
+    return all(b.place and not b.plain for b in group.bins)
+
+
 def _is_place_alone(group: Group) -> bool:
-    """ "Closed the kitchen", said of a room."""
-    norms = group.message.norms
-    return all(
-        b.place and not b.plain and norms[b.start - 1 : b.start] == ["the"] for b in group.bins
-    )
+    """ "Closed the kitchen", "the bar is closed": said of a room."""
+    assert group.verb is not None
+    norms, verb = group.message.norms, group.verb.start
+    named = all(norms[b.start - 1 : b.start] == ["the"] or b.end <= verb for b in group.bins)
+    return _is_room(group) and named
 
 
 def _is_for_good(group: Group) -> bool:

@@ -10,8 +10,8 @@ _LEAD = (
 _SETTINGS = (
     ("units", re.compile(
         r"\b(?:set|change|switch|use|make|put|go|speak|show|talk|using)\b(?: \S+){0,4}? "
-        r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|kilos|"
-        r"kg|pounds|lbs)"
+        r"(?:(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british)|"
+        r"(?:to|in|as) (?P<weight>kilos|kg|pounds|lbs))"
         r"(?: units| measures| gallons| please| system|$)")),
     ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
                          r"us)\b")),
@@ -64,7 +64,8 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
         vague = what == "units" and not to_bot and _UNITS_NAMED.search(text) is None
         if match is None or vague:
             continue
-        value = match.group("value").strip()
+        groups = match.groupdict()
+        value = (groups["value"] or groups.get("weight") or "").strip()
         return what, _value(what, value)
     return None
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from handlers.reading.acts import Sign
+from handlers.practice.signs import Sign
 from handlers.reading.marks import Mark
 from handlers.reading.vocabulary import SignWord, words_in
 

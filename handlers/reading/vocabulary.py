@@ -6,7 +6,7 @@ from importlib.resources import files
 from typing import Literal, NamedTuple, cast
 
 from handlers.practice.kinds import KINDS, RICH, Kind
-from handlers.reading.acts import Sign
+from handlers.practice.signs import Sign
 from handlers.reading.marks import Entry, Phrasebook
 
 LEFTOVERS_RICH = 0.25

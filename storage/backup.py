@@ -1,0 +1,119 @@
+"""Copies of a book: made while it is in use, whole or not at all, and proven good.
+
+A copy is one file that opens as a book. It is written under another name, checked, brought to the
+disk and only then given its own, so that whatever bears a backup's name is one.
+"""
+
+import os
+import sqlite3
+from contextlib import closing, suppress
+from datetime import date
+from pathlib import Path
+
+from storage.errors import BookError
+
+FOLDER = "backups"
+"""Where a book's own backups are: beside it."""
+
+
+def folder_of(book: Path) -> Path:
+    """Where the backups of a book are kept."""
+    return book.parent / FOLDER
+
+
+def copy(book: Path, to: Path) -> None:
+    """Copy a book, in use or not, to a file that takes the place of one of that name."""
+    new = to.with_name(f"{to.name}.new")
+    try:
+        new.unlink(missing_ok=True)
+        os.close(os.open(new, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600))
+        _fill(book, new)
+        _to_disk(new)
+        new.replace(to)
+        _to_disk(to.parent)
+    except (sqlite3.Error, OSError) as error:
+        raise BookError(
+            f"the backup {to} could not be made ({error}); the book and older backups are as "
+            "they were. Make room or choose another place"
+        ) from error
+    finally:
+        with suppress(OSError):
+            new.unlink(missing_ok=True)
+
+
+def daily(book: Path, today: date, keep: int) -> Path | None:
+    """Today's backup, if it was still to be made; those of before the last `keep` days go."""
+    folder = folder_of(book)
+    to = folder / f"{book.stem}-{today.isoformat()}{book.suffix}"
+    if to.exists():
+        return None
+    _make(folder)
+    copy(book, to)
+    for _, old in _dated(book)[:-keep]:
+        old.unlink()
+    return to
+
+
+def before_migration(book: Path, version: int) -> Path:
+    """The backup of a book as it is before a newer schema is put on it."""
+    folder = folder_of(book)
+    to = folder / f"{book.stem}-schema-{version}{book.suffix}"
+    _make(folder)
+    copy(book, to)
+    return to
+
+
+def newest_good(book: Path) -> Path | None:
+    """The newest backup of a book that is whole, if there is any."""
+    kept = folder_of(book).glob(f"{book.stem}-*{book.suffix}")
+    by_age = sorted(kept, key=lambda path: path.stat().st_mtime, reverse=True)
+    return next((path for path in by_age if not faults(path)), None)
+
+
+def faults(book: Path, *, thorough: bool = False) -> list[str]:
+    """What is wrong with a book file as SQLite sees it; nothing if it is whole."""
+    check = "integrity_check" if thorough else "quick_check"
+    try:
+        with closing(sqlite3.connect(f"{book.absolute().as_uri()}?mode=ro", uri=True)) as opened:
+            found = [str(row[0]) for row in opened.execute(f"PRAGMA {check}")]
+            return [] if found == ["ok"] else found
+    except sqlite3.Error as error:
+        return [str(error)]
+
+
+def _fill(book: Path, new: Path) -> None:
+    source = sqlite3.connect(f"{book.absolute().as_uri()}?mode=ro", uri=True)
+    with closing(source), closing(sqlite3.connect(new)) as copied:
+        # In one step: a reader of a write-ahead log holds nobody up, and sees one moment.
+        source.backup(copied)
+        copied.execute("PRAGMA journal_mode = DELETE")
+    found = faults(new)
+    if found:
+        raise sqlite3.DatabaseError(f"the copy is not whole: {found[0]}")
+
+
+def _make(folder: Path) -> None:
+    try:
+        folder.mkdir(mode=0o700, exist_ok=True)
+    except OSError as error:
+        raise BookError(
+            f"the folder {folder} cannot be made ({error.strerror}): make the folder of the "
+            "book writable"
+        ) from error
+
+
+def _dated(book: Path) -> list[tuple[date, Path]]:
+    """The daily backups of a book, the oldest first."""
+    found = []
+    for path in folder_of(book).glob(f"{book.stem}-*{book.suffix}"):
+        with suppress(ValueError):
+            found.append((date.fromisoformat(path.stem[len(book.stem) + 1 :]), path))
+    return sorted(found)
+
+
+def _to_disk(path: Path) -> None:
+    descriptor = os.open(path, os.O_RDONLY)
+    try:
+        os.fsync(descriptor)
+    finally:
+        os.close(descriptor)

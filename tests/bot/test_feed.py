@@ -1,0 +1,204 @@
+"""The calendar feed, read by two iCalendar readers that are not ours."""
+
+import random
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime, timedelta
+from typing import Any
+
+import pytest
+from ical.calendar_stream import IcsCalendarStream
+from icalendar import Calendar
+
+from bot.feed import as_calendar
+from handlers.dues import is_shown_on
+from handlers.reading.acts import (
+    Accept,
+    Act,
+    Amend,
+    Bury,
+    Decline,
+    Drain,
+    Layer,
+    Observe,
+    Offer,
+    Open,
+    Retract,
+    Seal,
+)
+from storage import rooms
+from storage.book import Book
+from tests.group import BEGIN, Group
+
+Shown = tuple[str, date, date]
+"""Summary, first day, day after the last."""
+
+
+def events(feed: bytes) -> list[dict[str, Any]]:
+    """The events as the first reader (icalendar) sees them."""
+    calendar = Calendar.from_ical(feed.decode())
+    return [
+        {
+            "uid": str(event["UID"]),
+            "sequence": event.decoded("SEQUENCE"),
+            "cancelled": event["STATUS"] == "CANCELLED",
+            "shown": (str(event["SUMMARY"]), event.decoded("DTSTART"), event.decoded("DTEND")),
+        }
+        for event in calendar.walk("VEVENT")
+    ]
+
+
+def by_the_second_reader(feed: bytes) -> set[Shown]:
+    """What is shown to somebody whose calendar program reads with the library ical."""
+    calendar = IcsCalendarStream.calendar_from_ics(feed.decode())
+    return {
+        (str(event.summary), event.dtstart, event.dtend)  # type: ignore[misc]
+        for event in calendar.events
+        if event.status != "CANCELLED"
+    }
+
+
+@dataclass
+class Client:
+    """A calendar program that never forgets an event until it is told that it is cancelled."""
+
+    known: dict[str, dict[str, Any]] = field(default_factory=dict)
+
+    def reread(self, feed: bytes) -> set[Shown]:
+        for event in events(feed):
+            before = self.known.get(event["uid"])
+            if before and before["shown"][1:] != event["shown"][1:]:
+                assert event["sequence"] > before["sequence"], "moved without a new SEQUENCE"
+            if before is None or event["sequence"] >= before["sequence"]:
+                self.known[event["uid"]] = event
+        return {event["shown"] for event in self.known.values() if not event["cancelled"]}
+
+
+def windows(shown: set[Shown]) -> list[tuple[date, date]]:
+    return sorted((first, after - timedelta(days=1)) for _, first, after in shown)
+
+
+def change(rng: random.Random) -> Act:
+    """Something said about one of four bins."""
+    bin = rng.choice(["shed", "yard", "blue", "porch"])
+    acts: list[Act] = [
+        Layer(bin=bin, mass_kg=rng.choice([0.5, 2.0, 4.0])),
+        Drain(bin=bin),
+        Seal(bin=bin),
+        Bury(bin=bin),
+        Open(bin=bin, capacity_l=rng.choice([10.0, 20.0])),
+        Observe(bin=bin, celsius=rng.choice([8.0, 14.0, 26.0])),
+        Offer(bin=bin, to="bram", on=BEGIN.date() + timedelta(days=rng.randrange(90))),
+        Accept(bin=bin),
+        Decline(bin=bin),
+        Amend(mass_kg=3.0),
+        Amend(on=BEGIN.date() + timedelta(days=rng.randrange(60))),
+        Retract(),
+    ]
+    return rng.choices(acts, [6, 4, 3, 2, 1, 2, 2, 2, 1, 1, 2, 3])[0]
+
+
+@pytest.mark.parametrize("seed", [1, 2])
+async def test_a_client_that_rereads_the_feed_shows_the_books_dues(group: Group, seed: int) -> None:
+    rng, client = random.Random(seed), Client()
+    days, seen = 0, 0
+    for _ in range(200):
+        days += rng.random() < 0.3
+        await group.says(change(rng), who=rng.choice(["ines", "bram"]), days=days)
+        now = BEGIN + timedelta(days=days, hours=4)
+        feed = await as_calendar(group.book, now, with_cancelled=True)
+        dues = [due for due in await group.book.dues() if is_shown_on(due, now.date())]
+        asked = sorted((due.from_day, due.to_day) for due in dues)
+        present = {event["shown"] for event in events(feed) if not event["cancelled"]}
+        assert windows(present) == asked
+        assert by_the_second_reader(feed) == present
+        kept = client.reread(feed)
+        assert {shown for shown in kept if is_current(shown, now.date())} == {
+            shown for shown in present if is_current(shown, now.date())
+        }
+        seen += len(present)
+    assert seen > 500
+    assert any(event["cancelled"] for event in client.known.values())
+    assert any(event["sequence"] > 1 for event in client.known.values())
+
+
+def is_current(shown: Shown, today: date) -> bool:
+    """Not a thing of the past, which no program needs to be told of (soil, a bin handed over)."""
+    return not (shown[0].startswith(("Plant", "Hand")) and shown[2] <= today)
+
+
+async def fed(book: Book, **options: Any) -> bytes:
+    return await as_calendar(book, BEGIN, **options)
+
+
+async def test_the_windows_are_whole_days(group: Group) -> None:
+    # DTEND is the day after the last: RFC 5545, 3.6.1.
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    drain = next(e for e in events(await fed(group.book)) if e["shown"][0].startswith("Drain"))
+    assert drain["shown"][1:] == (date(2026, 3, 4), date(2026, 3, 6))
+    assert b"DTSTART;VALUE=DATE:20260304\r\n" in await fed(group.book)
+
+
+async def test_a_moved_due_keeps_its_uid_and_counts_up(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    await group.says(Seal(bin="shed"))
+    before = {e["shown"][0]: e for e in events(await fed(group.book))}
+    await group.says(Amend(on=date(2026, 2, 28)))
+    after = {e["shown"][0]: e for e in events(await fed(group.book))}
+    bury = "Bury the shed bin (ines)"
+    assert before[bury]["uid"] == after[bury]["uid"]
+    assert before[bury]["shown"] != after[bury]["shown"]
+    assert (before[bury]["sequence"], after[bury]["sequence"]) == (0, 1)
+
+
+async def test_the_alarm_rings_at_the_groups_hour(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    alarms = Calendar.from_ical((await fed(group.book)).decode()).walk("VALARM")
+    assert {alarm.decoded("TRIGGER") for alarm in alarms} == {timedelta(hours=9)}
+
+
+async def test_programs_are_told_how_often_to_look(group: Group) -> None:
+    # RFC 7986, 5.7 asks for VALUE=DURATION.
+    assert b"REFRESH-INTERVAL;VALUE=DURATION:PT1H\r\n" in await fed(group.book)
+
+
+async def test_a_member_sees_what_they_keep_or_take(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"), who="bram")
+    await group.says(Layer(mass_kg=2.0, bin="yard"), who="ines")
+    await group.says(Offer(bin="shed", to="ines", on=date(2026, 3, 9)), who="bram")
+    own = {event["shown"][0] for event in events(await fed(group.book, member="ines"))}
+    assert own == {
+        "Drain the yard bin (ines)",
+        "Seal the yard bin (ines)",
+        "Hand over the shed bin to ines (bram)",
+    }
+
+
+async def test_names_cannot_break_out_of_their_line(group: Group) -> None:
+    name = "x\r\nBEGIN:VALARM;,\\ " + "ü" * 80
+    await group.says(Layer(mass_kg=2.0, bin=name))
+    feed = await fed(group.book)
+    assert all(len(line) <= 75 for line in feed.split(b"\r\n"))  # octets: RFC 5545, 3.1
+    assert len(events(feed)) == 2
+    assert {shown[1] for shown in by_the_second_reader(feed)} == {
+        date(2026, 3, 4),
+        date(2026, 3, 16),
+    }
+
+
+async def test_the_same_book_gives_the_same_bytes(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    first = await fed(group.book)
+    assert await as_calendar(group.book, datetime(2026, 3, 2, 23, tzinfo=UTC)) == first
+
+
+async def test_another_books_dues_have_other_uids(group: Group) -> None:
+    async with group.book.db.transaction():
+        other = await rooms.join(
+            group.book.db, "!other:test", BEGIN, zone="Europe/Lisbon", units="metric"
+        )
+    second = Group(Book(group.book.db, other))
+    await group.says(Layer(mass_kg=2.0, bin="shed"), event="$a")
+    await second.says(Layer(mass_kg=2.0, bin="shed"), event="$b")
+    first = {event["uid"] for event in events(await fed(group.book))}
+    again = {event["uid"] for event in events(await fed(second.book))}
+    assert len(first | again) == 4
