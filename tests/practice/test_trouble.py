@@ -1,7 +1,6 @@
 """Signs, alone and together, against the trade's tables of troubles."""
 
 from itertools import combinations
-from typing import get_args
 
 import pytest
 from hypothesis import given
@@ -11,11 +10,15 @@ from handlers.practice.causes import CAUSES, NOTHING
 from handlers.practice.figure import Refused
 from handlers.practice.signs import SIGNS, signs_named
 from handlers.practice.trouble import GOOD, Verdict, trouble
-from handlers.reading.acts import Sign
 
 
-def test_the_signs_are_those_that_the_reading_knows() -> None:
-    assert get_args(Sign) == SIGNS
+def test_the_signs_are_those_that_the_reading_writes() -> None:
+    # The words of `python -m bot read`, as its contract lists them.
+    contract = (
+        "white_mould green_mould black_mould other_mould sour rotten ammonia alcohol wet dry "
+        "no_liquid much_liquid insects rodents gas warm cold"
+    )
+    assert contract.split() == list(SIGNS)
 
 
 @pytest.mark.parametrize(
