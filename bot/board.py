@@ -131,7 +131,8 @@ def _bin(shown: Shown, book: Book, today: date) -> str:
     kept = f"kept by {escape(state.keeper)}" if state.keeper else "nobody keeps it yet"
     shared = ", for everybody" if state.shared else ""
     return (
-        f"<article><h3>{escape(capital(the(state.bin.name)))} <small><span class="aside">, </span>{stage}</small></h3>\n"
+        f"<article><h3>{escape(capital(the(state.bin.name)))} "
+        f'<small><span class="aside">, </span>{stage}</small></h3>\n'
         f"<p>{kept}{shared}</p>\n{_fill(state, book)}{_picture(shown, today)}"
         f"{_words(shown.stretches, today)}</article>"
     )
@@ -171,8 +172,8 @@ def _picture(shown: Shown, today: date) -> str:
         for n in range(7, (end - begin).days, 7)
     )
     return (
-        f'<svg class="line lanes-{len(runs)}" viewBox="0 0 {_x(end, begin)} {height}" preserveAspectRatio="none" '
-        f'aria-hidden="true" focusable="false">{weeks}{"".join(bars)}'
+        f'<svg class="line lanes-{len(runs)}" viewBox="0 0 {_x(end, begin)} {height}" '
+        f'preserveAspectRatio="none" aria-hidden="true" focusable="false">{weeks}{"".join(bars)}'
         f'<path d="M{_x(today, begin)} 0V{height}" class="now"/></svg>\n'
         f'<p class="scale" aria-hidden="true"><span>{_short(begin)}</span> '
         f"<span>today</span> <span>{_short(end)}</span></p>\n"

@@ -54,7 +54,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 async def _chat(args: argparse.Namespace, path: Path) -> int:
-    db = await Database.open(path)
+    db = await Database.open(path, alone=True)
     try:
         async with db.transaction():
             room = await rooms.join(db, ROOM, clock.now(), zone=args.zone, units=args.units)

@@ -18,6 +18,8 @@ COMMANDS: Mapping[str, str] = {
     "replay": "play a room's log through the bot",
     "reckon": "use the craft's calculators without a room",
     "export": "write out everything a book knows",
+    "backup": "copy a book safely, also while it is in use",
+    "check": "see whether everything is in order",
 }
 """Each command lives in the module of its name, which is imported only when it is wanted."""
 

@@ -10,7 +10,6 @@ import asyncio
 import logging
 import os
 import signal
-import sqlite3
 import sys
 from datetime import datetime, timedelta
 
@@ -19,6 +18,7 @@ from nio.client.async_client import AsyncClient
 from bot import account as accounts
 from bot import clock, settings
 from bot.account import Account
+from bot.backup import keep_daily
 from bot.connection import connected, cross_sign, tend_keys
 from bot.matrix import Session
 from bot.pacing import Bell
@@ -29,7 +29,7 @@ from bot.terminal import say
 from bot.turn import work_off
 from bot.web import served
 from storage.database import Database
-from storage.errors import BookError
+from storage.errors import UserError
 
 log = logging.getLogger(__name__)
 
@@ -91,13 +91,13 @@ async def _until_signalled(place: Home, chosen: Settings, account: Account) -> N
 
 async def take_part(place: Home, chosen: Settings, account: Account, stop: asyncio.Event) -> None:
     """Be in the rooms until `stop` is set; what is being done then is finished."""
-    db = await Database.open(place.book)
+    db = await Database.open(place.book, alone=True)
     try:
         async with connected(place, account) as client:
             await tend_keys(client)
             await cross_sign(client, place, account)
             async with served(db, chosen.listen, chosen.address, clock.now):
-                await _work_together(client, db, chosen, stop)
+                await _work_together(client, db, place, chosen, stop)
     except ExceptionGroup as group:
         raise _reason(group) from group
     finally:
@@ -105,17 +105,13 @@ async def take_part(place: Home, chosen: Settings, account: Account, stop: async
 
 
 def _reason(group: ExceptionGroup[Exception]) -> Exception:
-    """Why the tasks ended: the first failure; the others it took along."""
-    first = group.exceptions[0]
-    if isinstance(first, sqlite3.OperationalError):
-        return BookError(
-            f"the book cannot be written ({first}): make room on the disk, start again"
-        )
-    return first
+    """Why the tasks ended: what a person can put right, else the first failure."""
+    told = [error for error in group.exceptions if isinstance(error, UserError)]
+    return told[0] if told else group.exceptions[0]
 
 
 async def _work_together(
-    client: AsyncClient, db: Database, chosen: Settings, stop: asyncio.Event
+    client: AsyncClient, db: Database, place: Home, chosen: Settings, stop: asyncio.Event
 ) -> None:
     heard, calendar = Bell(), Bell()
     sender = Sender(client, db, clock.now)
@@ -127,6 +123,7 @@ async def _work_together(
         tasks.create_task(_mind(db, client.user_id, heard, (sender.bell, calendar), stop))
         tasks.create_task(_send(session, sender, stop))
         tasks.create_task(_remind(db, calendar, sender.bell, stop))
+        tasks.create_task(keep_daily(place, chosen.backups, stop))
         tasks.create_task(_wake_all(bells, stop))
 
 

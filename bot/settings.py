@@ -58,6 +58,7 @@ class Settings:
     obey: tuple[str, ...] = ()
     listen: str = "127.0.0.1:8464"
     address: str = ""
+    backups: int = 7
 
     def may_invite(self, inviter: str, own: str) -> bool:
         """Whether the bot follows an invitation by `inviter` (Matrix user ids)."""
@@ -115,6 +116,12 @@ def _address(value: object) -> str:
     return value
 
 
+def _backups(value: object) -> int:
+    if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= 3650:
+        raise ValueError("a whole number of days from 0 to 3650")
+    return value
+
+
 SETTINGS = (
     Setting(
         "zone", "text", '"UTC"', "Time zone of a new room, until the room sets its own.", _zone
@@ -140,6 +147,13 @@ SETTINGS = (
         '""',
         "The web address under which others reach that place; empty: the place itself.",
         _address,
+    ),
+    Setting(
+        "backups",
+        "whole number",
+        "7",
+        "How many daily backups of the book are kept in the folder backups; 0: none are made.",
+        _backups,
     ),
 )
 

@@ -9,6 +9,7 @@ from bot.hearing import Hearing
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
+from storage.errors import StorageRefused
 from storage.inbox import Item, Trace
 from storage.rows import Message
 
@@ -35,6 +36,8 @@ async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
             if heard is not None and (hearing := await _hearing(db, item, heard, now, own)):
                 await hearing.take()
             await inbox.settle(db, item.id, "done", _trace(item, heard))
+    except StorageRefused:
+        raise  # the disk's fault, not the event's: it waits for a better day
     except Exception:  # the one broad catch: one event must not stop those after it
         log.exception("could not work through event %s", item.event)
         async with db.transaction():

@@ -70,7 +70,15 @@ class PutOff:
 
 
 SettingName = Literal[
-    "zone", "units", "habit", "digest", "quiet", "reminders", "calendar link", "own calendar link"
+    "zone",
+    "units",
+    "habit",
+    "choice",
+    "digest",
+    "quiet",
+    "reminders",
+    "calendar link",
+    "own calendar link",
 ]
 
 

@@ -4,11 +4,11 @@ from datetime import date
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, which
+from handlers.chosen import choices
 from handlers.phrasing import capital, day, span, the
-from handlers.practice import days
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Bury
-from handlers.state import BinState, Stage, look_up
+from handlers.state import BinState, Run, Stage, look_up
 from storage.rows import Facts
 
 CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
@@ -23,14 +23,14 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         question, query = await which(turn, CLOSED)
         return Answer(entries=[entry], say=question, query=query)
     on = entry.on or turn.today
-    window = days.plant_window(on)
+    bin = await turn.book.bin(name)
+    state = await look_up(turn.book, bin, turn.today) if bin else None
+    window = (state.run if state else Run(choices=choices(turn.book.room))).to_plant(on)
     when = "" if on == turn.today else f" since {day(on, turn.today)}"
     lines = [
         f"{capital(the(name))} is in the ground{when}. Plant there "
         f"{span(window.start, window.end, turn.today)}, later in cold soil."
     ]
-    bin = await turn.book.bin(name)
-    state = await look_up(turn.book, bin, turn.today) if bin else None
     lines += _early(state, turn, on) if state else []
     return Answer(entries=[entry], say="\n".join(lines), why=window.why())
 
@@ -38,7 +38,7 @@ async def buried(act: Bury, turn: Turn) -> Answer:
 def _early(state: BinState, turn: Turn, on: date) -> list[str]:
     """A word where the bin was buried before it can have fermented, else the usual caution."""
     sealed = state.run.sealed
-    if sealed is None or on >= days.bury_window(sealed, state.run.celsius).start:
+    if sealed is None or on >= state.run.to_bury(sealed).start:
         return [caution("digging")]
     return [
         f"It was sealed only {(on - sealed).days} days: cover it well (20 cm or more), and give "

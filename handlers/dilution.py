@@ -1,6 +1,7 @@
 """How to thin the liquid that was drained."""
 
 from handlers.answer import Answer, Turn
+from handlers.chosen import choices
 from handlers.phrasing import capital, fraction, volume
 from handlers.practice.cautions import caution
 from handlers.practice.dilution import PARTS, Dilution, Use, dilute
@@ -36,7 +37,13 @@ def asked(act: Ask, turn: Turn) -> Answer:
     if liquid_ml is None and water_l is None:
         water_l = CAN_L[turn.units]
     try:
-        mix = dilute(liquid_ml=liquid_ml, water_l=water_l, parts=act.parts, use=use)
+        mix = dilute(
+            liquid_ml=liquid_ml,
+            water_l=water_l,
+            parts=act.parts,
+            use=use,
+            bed_parts=choices(turn.book.room).bed_parts,
+        )
     except Refused as refused:
         return Answer(say=str(refused))
     remarks = mix.lines[1:2]

@@ -51,12 +51,12 @@ def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = 
 
     if buried := run.buried or (before.buried if before else None):
         number = state.number if run.buried else state.number - 1
-        add("plant", number, _days(days.plant_window(buried)))
+        add("plant", number, _days(run.to_plant(buried)))
     if not run.buried and (begun := run.first_layer or run.sealed):
         drained = max(begun, run.last_drain or begun)
         add("drain", drained, _days(days.drain_window(drained)))
         if run.sealed:
-            add("bury", state.number, _days(days.bury_window(run.sealed, run.celsius)))
+            add("bury", state.number, _days(run.to_bury(run.sealed)))
         else:
             add("seal", state.number, _seal_days(state, begun))
     if passing and passing.on:

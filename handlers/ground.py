@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from handlers.answer import Answer, Turn
+from handlers.chosen import choices
 from handlers.phrasing import area, capital, length, mass, percent, the, volume
 from handlers.practice.bed import DRESSING, Bed, bed
 from handlers.practice.cautions import caution
@@ -35,7 +36,7 @@ async def asked_trench(act: Ask, turn: Turn) -> Answer:
         ferment = await _ferment(act, turn)
         if ferment is None:
             return Answer(say=HOW_MUCH)
-        dug = trench(ferment.litres)
+        dug = trench(ferment.litres, soil_parts=choices(turn.book.room).soil_parts)
     except Refused as refused:
         return Answer(say=str(refused))
     lines = [_trench_words(dug, ferment, turn)]

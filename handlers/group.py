@@ -3,8 +3,10 @@
 from datetime import time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from handlers import addresses
+from handlers import addresses, chosen
 from handlers.answer import Answer, Setting, SettingName, Turn
+from handlers.chosen import CHOICES
+from handlers.practice.figure import listed
 from handlers.quiet import is_quiet, parsed
 from handlers.reading.acts import Set
 
@@ -36,6 +38,8 @@ KNOWN = {
 async def changed(act: Set, turn: Turn) -> Answer:
     """A setting is changed, or what it can be is said."""
     value = act.value.strip()
+    if act.what in CHOICES:
+        return chosen.changed(act.what, value)
     match KNOWN.get(act.what):
         case "calendar link":
             return await addresses.link(value, turn)
@@ -54,7 +58,8 @@ async def changed(act: Set, turn: Turn) -> Answer:
         case _:
             return Answer(
                 say="You can set units, zone, habit (spoon or weight), the reminder time, "
-                "quiet hours, turn reminders on or off, and ask for a new calendar link."
+                "quiet hours, turn reminders on or off, and ask for a new calendar link; of the "
+                f"craft: {listed(CHOICES)}."
             )
 
 

@@ -93,5 +93,8 @@ async def _set(turn: Turn, what: SettingName, value: str) -> None:
             await rooms.set_zone(book.db, book.room, value)
         case "units":
             await rooms.set_units(book.db, book.room, value)
+        case "choice":
+            name, _, figure = value.partition("=")
+            await rooms.set_choice(book.db, book.room, name, float(figure))
         case "habit":
             await rooms.set_habit(book.db, book.room, value)

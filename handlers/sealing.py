@@ -2,11 +2,11 @@
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, which
+from handlers.chosen import choices
 from handlers.phrasing import capital, day, span, the
-from handlers.practice import days
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Seal
-from handlers.state import look_up
+from handlers.state import Run, look_up
 
 
 async def sealed(act: Seal, turn: Turn) -> Answer:
@@ -19,7 +19,7 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     bin = await turn.book.bin(name)
     state = await look_up(turn.book, bin, turn.today) if bin else None
     on = entry.on or turn.today
-    window = days.bury_window(on, state.run.celsius if state else None)
+    window = (state.run if state else Run(choices=choices(turn.book.room))).to_bury(on)
     when = "" if on == turn.today else f", {day(on, turn.today)}"
     bury = span(window.start, window.end, turn.today)
     lines = [

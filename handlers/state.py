@@ -5,7 +5,9 @@ from dataclasses import dataclass, replace
 from datetime import date
 from typing import Literal
 
+from handlers.chosen import choices
 from handlers.practice import days, density
+from handlers.practice.choices import OURS, Choices
 from handlers.practice.kinds import rich_share
 from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry
@@ -34,6 +36,8 @@ class Run:
     place: str | None = None
     celsius: float | None = None
     signs: tuple[tuple[date, str], ...] = ()
+    choices: Choices = OURS
+    """The group's own, where the craft's sources disagree."""
 
     @property
     def rich(self) -> float | None:
@@ -46,8 +50,18 @@ class Run:
             return "in the ground"
         if not self.sealed:
             return "filling"
-        ready_from = days.bury_window(self.sealed, self.celsius).start
-        return "ready" if today >= ready_from else "fermenting"
+        return "ready" if today >= self.to_bury(self.sealed).start else "fermenting"
+
+    def to_bury(self, sealed: date) -> days.BuryWindow:
+        """When to bury it if it was sealed on that day."""
+        return days.bury_window(sealed, self.celsius, ferment_days=self.choices.ferment_days)
+
+    def to_plant(self, buried: date) -> days.Window:
+        """When the soil can be planted if it was buried on that day."""
+        return days.plant_window(buried, plant_days=self.choices.plant_days)
+
+
+NOTHING_YET = Run()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,9 +93,8 @@ def layer_mass(facts: Facts) -> float | None:
     return None
 
 
-def fold(entries: Sequence[Line]) -> Run:
+def fold(entries: Sequence[Line], run: Run = NOTHING_YET) -> Run:
     """The run that entries, oldest first, add up to."""
-    run = Run()
     for entry in entries:
         if entry.on is not None:
             run = _step(run, entry, entry.on)
@@ -143,7 +156,7 @@ async def look_up(book: Book, bin: Bin, today: date) -> BinState:
     return BinState(
         bin=bin,
         number=number,
-        run=fold(entries),
+        run=fold(entries, Run(choices=choices(book.room))),
         capacity_l=capacity,
         shared=shared,
         keeper=taken.member if taken else opener,

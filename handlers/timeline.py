@@ -26,7 +26,7 @@ def stretches(
     """The stages of a bin's present run, and the ground of the one before, oldest first."""
     made: list[Stretch] = []
     if before and before.buried and not state.run.buried:
-        made.append(_ground(before.buried, state.number - 1, today))
+        made.append(_ground(before, before.buried, state.number - 1, today))
     run = state.run
     begun = run.first_layer or run.opened or run.sealed
     if begun is None:
@@ -45,19 +45,19 @@ def stretches(
     if begun != run.sealed:
         add("filling", begun, run.sealed or run.buried, sealing)
     if run.sealed:
-        window = days.bury_window(run.sealed, run.celsius)
+        window = run.to_bury(run.sealed)
         ready = min(window.start, run.buried or window.start)
         known = ready if ready <= today else None
         add("fermenting", run.sealed, known, ready)
         if ready == window.start:
             add("ready", ready, run.buried, window.end)
     if run.buried:
-        made.append(_ground(run.buried, state.number, today))
+        made.append(_ground(run, run.buried, state.number, today))
     return made
 
 
-def _ground(buried: date, run: int, today: date) -> Stretch:
-    planting = days.plant_window(buried).end
+def _ground(run: Run, buried: date, number: int, today: date) -> Stretch:
+    planting = run.to_plant(buried).end
     return Stretch(
-        run=run, stage="in the ground", start=buried, end=planting, is_forecast=planting > today
+        run=number, stage="in the ground", start=buried, end=planting, is_forecast=planting > today
     )

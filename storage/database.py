@@ -1,16 +1,19 @@
 """The one way to SQLite: opening a book safely, one writer, all or nothing."""
 
 import asyncio
+import os
 import sqlite3
-from collections.abc import AsyncIterator, Sequence
-from contextlib import asynccontextmanager
+from collections.abc import AsyncIterator, Iterator, Sequence
+from contextlib import asynccontextmanager, contextmanager
 from pathlib import Path
 from typing import Any
 
 import aiosqlite
 
-from storage.errors import BookError
-from storage.migrations import migrate
+from storage import backup
+from storage.errors import BookError, refusal
+from storage.lock import Lock
+from storage.migrations import migrate, refuse_foreign
 
 PRAGMAS = (
     "PRAGMA journal_mode = WAL",
@@ -20,42 +23,59 @@ PRAGMAS = (
     "PRAGMA trusted_schema = OFF",
 )
 
+MEMORY = ":memory:"
+
 Values = Sequence[Any]
 
 
 class Database:
     """An open book; use `open` and always `close` (its thread would keep the process alive)."""
 
-    def __init__(self, connection: aiosqlite.Connection) -> None:
+    def __init__(
+        self, connection: aiosqlite.Connection, path: Path | str = MEMORY, lock: Lock | None = None
+    ) -> None:
         self._connection = connection
+        self._path = path
+        self._lock = lock
         self._writing = asyncio.Lock()
 
     @classmethod
-    async def open(cls, path: Path | str) -> "Database":
-        """Open or create the book at `path` (":memory:" for one that is not kept)."""
+    async def open(cls, path: Path | str, *, alone: bool = False) -> "Database":
+        """Open or create the book at `path` (":memory:" for one that is not kept).
+
+        `alone`: no other process may have it so until it is closed. A damaged book is refused.
+        """
+        lock = None
         try:
+            if path != MEMORY:
+                lock = await asyncio.to_thread(_ready, Path(path), alone)
             connection = await aiosqlite.connect(path, isolation_level=None)
-        except sqlite3.OperationalError as error:
+        except (sqlite3.OperationalError, OSError) as error:
+            _free(lock)
             raise BookError(f"cannot open the book {path}: {error}") from error
         try:
             connection.row_factory = sqlite3.Row
+            await refuse_foreign(connection, path)
             for pragma in PRAGMAS:
                 await connection.execute_fetchall(pragma)
-            await migrate(connection)
+            await migrate(connection, None if path == MEMORY else Path(path))
         except sqlite3.DatabaseError as error:
             await connection.close()
-            raise BookError(
+            _free(lock)
+            raise refusal(error, path) or BookError(
                 f"{path} cannot be used as a book ({error}): "
                 "nothing was changed; name another file or put back a backup"
             ) from error
         except BaseException:
             await connection.close()
+            _free(lock)
             raise
-        return cls(connection)
+        return cls(connection, path, lock)
 
     async def close(self) -> None:
         """Close the book and end its thread."""
         await self._connection.close()
+        _free(self._lock)
 
     @property
     def changes(self) -> int:
@@ -66,17 +86,19 @@ class Database:
     async def transaction(self) -> AsyncIterator[None]:
         """All writes inside are kept together, or none is: any exit but success rolls back."""
         async with self._writing:
-            await self._connection.execute_fetchall("BEGIN IMMEDIATE")
             try:
+                await self._carry_out("BEGIN IMMEDIATE")
                 yield
-                await self._connection.execute_fetchall("COMMIT")
+                await self._carry_out("COMMIT")
             except BaseException:
+                # Also when cancelled at the beginning, which then has begun all the same.
                 await self._connection.rollback()
                 raise
 
     async def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
         """All rows of a question."""
-        return list(await self._connection.execute_fetchall(sql, values))
+        with self._naming_what_refuses():
+            return list(await self._connection.execute_fetchall(sql, values))
 
     async def row(self, sql: str, values: Values = ()) -> sqlite3.Row | None:
         """The first row of a question, if any."""
@@ -85,9 +107,51 @@ class Database:
 
     async def write(self, sql: str, values: Values = ()) -> int:
         """Carry out one change, inside a transaction; the id of a row inserted."""
-        async with self._connection.execute(sql, values) as cursor:
-            return cursor.lastrowid or 0
+        with self._naming_what_refuses():
+            async with self._connection.execute(sql, values) as cursor:
+                return cursor.lastrowid or 0
 
     async def write_many(self, sql: str, many: Sequence[Values]) -> None:
         """Carry out one change for each of many rows, inside a transaction."""
-        await self._connection.executemany(sql, many)
+        with self._naming_what_refuses():
+            await self._connection.executemany(sql, many)
+
+    async def _carry_out(self, statement: str) -> None:
+        with self._naming_what_refuses():
+            await self._connection.execute_fetchall(statement)
+
+    @contextmanager
+    def _naming_what_refuses(self) -> Iterator[None]:
+        """A full disk and the like become StorageRefused; what is a bug of ours stays one."""
+        try:
+            yield
+        except sqlite3.Error as error:
+            told = refusal(error, self._path)
+            if told is None:
+                raise
+            raise told from error
+
+
+def _ready(book: Path, alone: bool) -> Lock | None:
+    """Make a new book its owner's only, and look through one that is there; its lock."""
+    if not book.exists():
+        os.close(os.open(book, os.O_WRONLY | os.O_CREAT, 0o600))
+    lock = Lock(book) if alone else None
+    found = backup.faults(book)
+    if found:
+        _free(lock)
+        good = backup.newest_good(book)
+        cure = (
+            f"put back its newest good backup, {good}"
+            if good
+            else "put back a backup, or name another file"
+        )
+        raise BookError(
+            f"{book} cannot be used as a book ({found[0]}): nothing was changed; {cure}"
+        )
+    return lock
+
+
+def _free(lock: Lock | None) -> None:
+    if lock is not None:
+        lock.close()

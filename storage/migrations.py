@@ -1,9 +1,12 @@
 """From any earlier schema to the present one: ordered steps, each committed with its number."""
 
+import asyncio
 from collections.abc import Sequence
+from pathlib import Path
 
 import aiosqlite
 
+from storage import backup
 from storage.errors import BookError
 from storage.schema import SCHEMA, VERSION
 
@@ -11,17 +14,29 @@ STEPS: Sequence[str] = (SCHEMA,)
 """Step n brings a book from version n to n + 1; `PRAGMA user_version` holds the version."""
 
 
-async def migrate(connection: aiosqlite.Connection) -> None:
-    """Bring the book up to VERSION; BookError if a newer program wrote it."""
+async def migrate(connection: aiosqlite.Connection, book: Path | None) -> None:
+    """Bring the book up to VERSION, after a backup of it; BookError if a newer program wrote it."""
     version = await _version(connection)
     if version > VERSION:
         raise BookError(
             f"this book was written by a newer Pailkeeper (schema {version}, this one knows "
             f"{VERSION}): update the program, nothing was changed"
         )
+    if book is not None and 0 < version < VERSION:
+        await asyncio.to_thread(backup.before_migration, book, version)
     for step in range(version, VERSION):
         await connection.executescript(
             f"BEGIN IMMEDIATE; {STEPS[step]}; PRAGMA user_version = {step + 1}; COMMIT;"
+        )
+
+
+async def refuse_foreign(connection: aiosqlite.Connection, path: Path | str) -> None:
+    """BookError for a database that another program made: ours would write into it."""
+    if await _version(connection) == 0 and list(
+        await connection.execute_fetchall("SELECT 1 FROM sqlite_master LIMIT 1")
+    ):
+        raise BookError(
+            f"{path} is the database of another program: nothing was changed; name another file"
         )
 
 

@@ -1,5 +1,6 @@
 """The rooms the bot is in, and their settings."""
 
+import json
 import sqlite3
 from datetime import date, datetime, time
 
@@ -57,6 +58,12 @@ async def set_habit(db: Database, room: Room, habit: str) -> None:
     await db.write("UPDATE room SET habit = ? WHERE id = ?", (habit, room.id))
 
 
+async def set_choice(db: Database, room: Room, name: str, value: float) -> None:
+    """Keep a figure that the group chose itself, inside a transaction."""
+    chosen = json.dumps({**room.choices, name: value})
+    await db.write("UPDATE room SET choices = ? WHERE id = ?", (chosen, room.id))
+
+
 async def set_digest_at(db: Database, room: Room, at: time) -> None:
     """Change the local hour of the group's digest, inside a transaction."""
     await db.write("UPDATE room SET digest_at = ? WHERE id = ?", (f"{at:%H:%M}", room.id))
@@ -88,6 +95,7 @@ def _room(row: sqlite3.Row) -> Room:
         zone=row["zone"],
         units=row["units"],
         habit=row["habit"],
+        choices=json.loads(row["choices"]),
         digest_at=time.fromisoformat(row["digest_at"]),
         quiet_from=time.fromisoformat(row["quiet_from"]),
         quiet_to=time.fromisoformat(row["quiet_to"]),

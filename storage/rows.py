@@ -19,6 +19,8 @@ class Room:
     zone: str
     units: Units
     habit: Habit
+    choices: Mapping[str, float]
+    """Figures of the craft that the group chose itself, by the handlers' names for them."""
     digest_at: time
     quiet_from: time
     quiet_to: time

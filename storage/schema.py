@@ -19,6 +19,7 @@ CREATE TABLE room (
     digest_at   TEXT NOT NULL DEFAULT '09:00', -- local hour of the digest, HH:MM
     quiet_from  TEXT NOT NULL DEFAULT '21:00', -- quiet hours: nothing is said unasked from here
     quiet_to    TEXT NOT NULL DEFAULT '07:00', -- until here; the same twice: no quiet hours
+    choices     TEXT NOT NULL DEFAULT '{}', -- JSON: figures of the craft the group chose itself
     reminds     INTEGER NOT NULL DEFAULT 1, -- 0 while the group wants no digests
     told_on     TEXT                        -- local day of the latest digest, told or found empty
 ) STRICT;

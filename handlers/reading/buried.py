@@ -95,7 +95,7 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     norms = set(group.norms)
     if verb.plain in _SURELY:
         return _surely(groups, k, norms)
-    if not group.bins or (group.measured() and group.items):
+    if not group.bins or (group.measured() and group.items) or _is_ground_itself(group):
         return None
     leads = group.bins[0].end <= group.verb.start
     if verb.plain in _DIGGING and (
@@ -113,6 +113,14 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     ):
         return "a bin was emptied into the ground"
     return "a bin is in the ground" if _IN_THE_GROUND.search(group.text()) else None
+
+
+def _is_ground_itself(group: Group) -> bool:
+    """ "Dug the garden over": the name is that of the ground."""
+    return (
+        all(b.place and not b.plain and (b.name or "").lower() in _GROUND for b in group.bins)
+        and "contents" not in group.norms
+    )
 
 
 def _is_object(group: Group) -> bool:

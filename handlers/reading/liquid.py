@@ -137,7 +137,7 @@ def _verb_plain(group: Group) -> str:
 
 
 def _drains(group: Group) -> bool:
-    return group.verb is not None and "drain" in group.verb.verb.classes
+    return bool(group.bins) and group.verb is not None and group.verb.verb.plain in _STRONG
 
 
 def _at_the_tap(group: Group) -> bool:

@@ -149,7 +149,7 @@ def _bin_at(group: Group, i: int) -> bool:
     )
 
 
-def is_only_near(group: Group, things: bool) -> bool:
+def is_only_near(group: Group) -> bool:
     """ "10 kg of rice at the gate": a place that is no goal of what is told."""
     if any(b.plain or not b.place for b in group.bins):
         return False
@@ -158,7 +158,8 @@ def is_only_near(group: Group, things: bool) -> bool:
         before = norms[b.start - 1] if b.start > group.start else ""
         if before in ("the", "our"):
             before = norms[b.start - 2] if b.start - 2 >= group.start else ""
-        if before in _NO_GOAL or (things and before == "for"):
+        behind_food = any(i.end in (b.start - 1, b.start - 2) for i in group.items)
+        if before in _NO_GOAL or (before == "for" and behind_food):
             return True
     return False
 
@@ -166,6 +167,23 @@ def is_only_near(group: Group, things: bool) -> bool:
 _NO_GOAL = words_in(
     "at by near behind from of under past outside round around on with off across past opposite"
 )
+
+
+def is_told_of_room(group: Group) -> bool:
+    """ "The canteen promised 5 kg", "4 bags for the garden": it is the place itself."""
+    if any(b.plain or not b.place for b in group.bins):
+        return False
+    norms = group.message.norms
+    loose = not group.solids() and all(a.vessel for a in scrap_amounts(group))
+    return loose or any(_does_itself(norms, b.end) for b in group.bins)
+
+
+def _does_itself(norms: Sequence[str], i: int) -> bool:
+    after = norms[i] if i < len(norms) else ""
+    return after.isalpha() and (after in _COPULA or after not in PLAIN_FOLLOWERS)
+
+
+_COPULA = words_in("is are was were has had will would can")
 
 
 def names_other_thing(group: Group) -> bool:

@@ -103,6 +103,9 @@ def find_items(
     i = 0
     while i < len(norms):
         mark = foods.get(i)
+        if mark is not None and norms[mark.end : mark.end + 1] in (["dung"], ["manure"], ["poo"]):
+            i = mark.end
+            continue
         if mark is not None:
             item = _grown(norms, mark, foods, heads)
         elif norms[i] in _ALONE:

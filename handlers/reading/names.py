@@ -172,7 +172,7 @@ def is_part(before: str, after: str, into: bool, place: bool, common: bool = Tru
 
 
 def _is_room(name: str, norms: Sequence[str]) -> bool:
-    """Whether a name of several words may be that of a room or a place ("laundry room", "plot 9")."""
+    """Whether a name of several words may be a room's or a place's ("laundry room", "plot 9")."""
     if norms[0] in ("plot", "room") or norms[-1] in PLACE_NAMES | {"room", "hall"}:
         return True
     bin_like = BIN_WORDS | COLOURS
@@ -199,13 +199,13 @@ _PAST_VERBS = words_in(
     "popped fizzed exploded leaked leaks hissed reeked ponged"
 )
 _NOUNS = words_in(
-    "list lists cook cooks sheet scales scale crew lads extension renovation refit cleaner cleaning door's keys key lock "
-    "padlock gate shelf shelves step steps swing pirates curtains paint island fan heater "
-    "furniture sofa railing basket powder machine detergent duty rota staff team manager "
-    "scissors association committee knife knives top tops bench oven stove fridge freezer "
-    "walls windows doors sink table floor roof door window light wall counter chair garden "
-    "plant cupboard drawer tea beans sale lights stairs tiles work party terrace room drain "
-    "drains pipe tap ceiling bench key"
+    "list lists cook cooks sheet scales scale crew lads extension renovation refit cleaner "
+    "cleaning door's keys key lock padlock gate shelf shelves step steps swing pirates "
+    "curtains paint island fan heater furniture sofa railing basket powder machine detergent "
+    "duty rota staff team manager scissors association committee knife knives top tops bench "
+    "oven stove fridge freezer walls windows doors sink table floor roof door window light "
+    "wall counter chair garden plant cupboard drawer tea beans sale lights stairs tiles work "
+    "party terrace room drain drains pipe tap ceiling bench key"
 )
 
 

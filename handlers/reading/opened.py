@@ -150,11 +150,22 @@ def _started(groups: Sequence[Group], k: int, plain: str, sized: bool) -> str | 
     if plain in _NAMING:
         before = any(_opened(groups, j) for j in range(k)) or sized
         return "a bin was named" if before or group.bins else None
-    if group.bins or sized or _called(group):
+    if (group.bins and not _is_only_where(group)) or sized or _called(group):
         return "a bin was started"
     if "new" in group.norms and ("one" in group.norms or not BIN_WORDS.isdisjoint(group.norms)):
         return "a bin was started"
     return None
+
+
+def _is_only_where(group: Group) -> bool:
+    """ "Started a new term at the dorm": a place that is not what was started."""
+    assert group.verb is not None
+    norms, end = group.message.norms, group.verb.end
+    if any(b.plain or not b.place for b in group.bins):
+        return False
+    return not any(
+        b.start == end or (b.start == end + 1 and norms[end] in ("the", "our")) for b in group.bins
+    )
 
 
 def _known(group: Group) -> bool:

@@ -15,6 +15,7 @@ from handlers.reading.lookalikes import (
     is_gift,
     is_other_matter,
     is_other_talk,
+    is_told_of_room,
     names_other_thing,
 )
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
@@ -101,6 +102,8 @@ def _is_of_scraps(whole: Group) -> bool:
         return False
     plain = any(b.plain for b in whole.bins)
     if is_other_talk(whole) and not (has_scrap(whole) or plain):
+        return False
+    if is_told_of_room(whole) and not has_scrap(whole):
         return False
     if _went_in(whole):
         return True

@@ -17,10 +17,12 @@ from handlers.reading.lookalikes import (
     is_only_near,
     is_other_matter,
     is_other_talk,
+    is_told_of_room,
     leaves_bin,
     names_other_thing,
 )
 from handlers.reading.materials import Item
+from handlers.reading.names import BinRef
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
 from handlers.reading.vocabulary import LEFTOVERS_RICH, words_in
@@ -202,18 +204,23 @@ def _is_fed(group: Group) -> bool:
 
 def _lies_behind(group: Group) -> bool:
     """Whether the bin is named in a clause of its own, as in a list ("added 2 kg, shed")."""
+    return any(_is_listed(group, b) for b in group.bins)
+
+
+def _is_listed(group: Group, ref: BinRef) -> bool:
     norms = group.message.norms
-    return any(
-        norms[max(0, b.start - 1) : b.start] in ([","], [":"], ["("], ["-"], [])
-        or norms[b.start - 2 : b.start] in ([",", "the"], ["on", "the"], ["at", "the"])
-        or norms[b.end : b.end + 1] == [":"]
-        or (
-            b.end == group.end
-            and norms[b.start - 1]
-            not in ("for", "the", "of", "from", "my", "near", "by", "behind", "outside")
-        )
-        for b in group.bins
-    )
+    before = norms[ref.start - 1] if ref.start > group.start else ""
+    after = norms[ref.end] if ref.end < len(norms) else ""
+    if not before:
+        return after in ("", ",", ":", "-", "(")
+    if before in (",", ":", "(", "-") or after == ":":
+        return True
+    if norms[ref.start - 2 : ref.start] in ([",", "the"], ["on", "the"], ["at", "the"]):
+        return True
+    return ref.end == group.end and before not in _BEFORE_A_PLACE
+
+
+_BEFORE_A_PLACE = words_in("for the of from my near by behind outside")
 
 
 _MOVERS = frozenset(
@@ -336,7 +343,7 @@ def _amount_and_bin(group: Group, present: Sequence[Item]) -> str | None:
     )
     if not plain or (is_other_talk(group) and not has_scrap(group) and not into):
         return None
-    if is_only_near(group, bool(present)) and not has_scrap(group):
+    if (is_only_near(group) or is_told_of_room(group)) and not has_scrap(group):
         return None
     if present:
         return "an amount of scraps and a bin"

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Ask, Set
+from handlers.reading.acts import Ask, Layer, Seal, Set
 from storage.rooms import find
 from tests.group import Group
 
@@ -37,3 +37,35 @@ async def test_the_weight_habit_gives_another_dose(group: Group) -> None:
     # 2 % of 2 kg: common practice, section "Choices made" of the craft
     assert "40 g" in weight.say
     assert weight.say != spoon.say
+
+
+@pytest.mark.parametrize(
+    ("what", "value"),
+    [("dilution", "1:200"), ("ferment days", "12"), ("planting days", "28"), ("soil", "3")],
+)
+async def test_where_sources_disagree_the_group_chooses(
+    group: Group, what: str, value: str
+) -> None:
+    answer = await group.says(Set(what=what, value=value))
+    assert answer.say.startswith("From now on:")
+    room = await find(group.book.db, group.book.room.address)
+    assert room
+    assert list(room.choices.values()) == [float(value.removeprefix("1:"))]
+
+
+async def test_a_choice_out_of_bounds_is_explained(group: Group) -> None:
+    answer = await group.says(Set(what="ferment days", value="2"))
+    assert not answer.settings
+    assert "Usual is 14: two weeks" in answer.say
+
+
+async def test_a_group_that_ferments_for_three_weeks_buries_later(group: Group) -> None:
+    await group.says(Set(what="ferment days", value="21"))
+    room = await find(group.book.db, group.book.room.address)
+    assert room
+    group.book.room = room
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    await group.says(Seal(bin="shed"), days=2)
+    assert (await group.dues())["shed", "bury"][1].isoformat() == "2026-03-25"
+    said = await group.says(Ask(topic="dilution", liquid_l=0.1))
+    assert "100 parts" in said.say

@@ -17,6 +17,8 @@ FLOORS = {
     "own_harder.jsonl": 0.97,
     "own_voices.jsonl": 0.94,
     "own_stories.jsonl": 0.88,
+    "own_places.jsonl": 0.95,
+    "own_asides.jsonl": 0.95,
 }
 
 
