@@ -130,8 +130,7 @@ def _read(book: Path) -> _Contents:
     def number(question: str) -> int:
         return int(opened.execute(question).fetchone()[0])
 
-    address = f"{book.absolute().as_uri()}?mode=ro"
-    with closing(sqlite3.connect(address, uri=True)) as opened:
+    with closing(backup.read_only(book)) as opened:
         return _Contents(
             version=number("PRAGMA user_version"),
             orphans=len(opened.execute("PRAGMA foreign_key_check").fetchall()),

@@ -47,7 +47,7 @@ class _Answer:
 def findings_of_server(place: Home, account: Account) -> Iterator[Finding]:
     """The homeserver, the login, the clock and the device's keys."""
     try:
-        versions = _ask(account, "GET", "/_matrix/client/versions")
+        versions = _ask(account, "GET", "/_matrix/client/versions", known=False)
     except OSError as error:
         yield wrong(f"the homeserver {account.homeserver} cannot be reached: {error}")
         return
@@ -111,11 +111,14 @@ def _signature(account: Account, signatures: dict[str, Any], answer: dict[str, A
     return wrong("the device is not signed by its account: some apps will not talk to the bot")
 
 
-def _ask(account: Account, method: str, path: str, body: object = None) -> _Answer:
+def _ask(
+    account: Account, method: str, path: str, body: object = None, *, known: bool = True
+) -> _Answer:
     data = None if body is None else json.dumps(body).encode()
     request = urllib.request.Request(account.homeserver + path, method=method, data=data)
     request.add_header("Content-Type", "application/json")
-    request.add_header("Authorization", f"Bearer {account.token}")
+    if known:
+        request.add_header("Authorization", f"Bearer {account.token}")
     try:
         with urllib.request.urlopen(request, timeout=PATIENCE_SECONDS) as response:
             return _answer(response.status, response.read(), response.headers.get("Date"))

@@ -19,7 +19,7 @@ PRODUCT = "-//Pailkeeper//the group's calendar//EN"
 REFRESH = timedelta(hours=1)
 """How often calendar programs are asked to look again."""
 
-CANCELLED_FOR = timedelta(days=30)
+CANCELLED_FOR = timedelta(days=14)
 """How long what is no longer due is listed as cancelled, for programs that look rarely."""
 
 
@@ -68,7 +68,7 @@ def _event(item: Listed, room: Room, keepers: Keepers) -> Event:
     event.add("status", "CANCELLED" if item.gone else "CONFIRMED")
     event.add("dtstart", due.from_day)
     event.add("dtend", due.to_day + timedelta(days=1))
-    event.add("summary", capital(duty(due, keepers[due.bin])))
+    event.add("summary", capital(duty(due, keepers)))
     # Counted from a far day, so that no day is called "today".
     event.add("description", capital(span(due.from_day, due.to_day, date(due.to_day.year, 1, 1))))
     event.add("categories", [due.what])
@@ -90,4 +90,5 @@ def _alarm(what: str, room: Room) -> Alarm:
 
 def _uid(item: Listed, room: Room) -> str:
     """The same for a due as long as it is kept, and no other book's."""
-    return f"{uuid5(NAMESPACE_URL, f'{room.address}/{to_ms(room.joined_at)}/{item.id}')}@pailkeeper"
+    place = f"{room.address}/{to_ms(room.joined_at)}/{item.due.id}"
+    return f"{uuid5(NAMESPACE_URL, place)}@pailkeeper"

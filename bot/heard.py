@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any
 
+from storage import words
+
 Raw = Mapping[str, Any]
 """A room event as the client-server API writes it, decrypted if it was encrypted."""
 
@@ -91,7 +93,7 @@ def from_event(raw: Raw) -> Heard | None:
             return Withdrawn(event=event, sender=sender, at=at, target=target) if target else None
         case "m.room.member":
             user = _text(raw.get("state_key"))
-            name = _text(content.get("displayname")) or None
+            name = words.name(_text(content.get("displayname"))) or None
             present = content.get("membership") == "join"
             if not user:
                 return None
@@ -115,7 +117,7 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
             sender=sender,
             at=at,
             original=original,
-            body=without_fallback(new["body"]),
+            body=words.text(without_fallback(new["body"])),
             automatic=automatic,
         )
     if not isinstance(content.get("body"), str):
@@ -129,7 +131,7 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
         event=event,
         sender=sender,
         at=at,
-        body=without_fallback(content["body"]) if replies_to else content["body"],
+        body=words.text(without_fallback(content["body"]) if replies_to else content["body"]),
         replies_to=replies_to,
         thread=(_text(relation.get("event_id")) or None) if in_thread else None,
         mentions=tuple(u for u in users if isinstance(u, str)) if isinstance(users, list) else (),
@@ -149,7 +151,7 @@ def without_fallback(body: str) -> str:
 
 
 def _text(value: object) -> str:
-    return value if isinstance(value, str) else ""
+    return value if isinstance(value, str) and words.is_sound(value) else ""
 
 
 def _object(value: object) -> Raw:

@@ -172,7 +172,9 @@ class Hearing:
         turn = await self._turn(reacted.event, reacted.at)
         told_on = made_at.astimezone(ZoneInfo(self.room.zone)).date()
         if key in DONE_MARKS:
-            await self._answer(await calendar.ticked(told_on, turn), turn)
+            acts, rest = await calendar.ticked(told_on, turn)
+            await self._answer(acts, turn)
+            await keeping.carry_out(turn, rest)
         else:
             put_off = await calendar.snoozed(told_on, turn)
             await keeping.carry_out(turn, put_off)

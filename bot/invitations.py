@@ -35,22 +35,39 @@ class Invitations:
         self._client = client
         self._settings = settings
         self._open: dict[str, str] = {}
+        self._awaited: dict[str, str] = {}
+        """The rooms that replace ones the bot is in, with a server to find each by."""
+        self._knows_rooms = False
         self.bell = Bell()
 
     def take(self, response: SyncResponse) -> None:
-        """Note what a sync answer brought."""
+        """Note what a sync answer brought, once it is known which rooms replace ours."""
+        self._knows_rooms = True
+        self.bell.ring()
         for room, info in response.rooms.invite.items():
             self._note(room, info.invite_state)
         for room in (*response.rooms.join, *response.rooms.leave):
             self._open.pop(room, None)
+        for room in response.rooms.join:
+            self._awaited.pop(room, None)
+
+    def expect(self, room: str, server: str) -> None:
+        """A room the bot is in is replaced by this one: come there, now or when invited."""
+        if room not in self._awaited:
+            self._awaited[room] = server
+            self.bell.ring()
 
     async def work(self, stop: asyncio.Event) -> None:
         """Follow and decline until `stop`; an invitation that fails is tried again later."""
+        while not self._knows_rooms and not stop.is_set():
+            await self.bell.wait()
         patience = Patience()
         forgotten = True
         while not stop.is_set():
             # The sync tells of an invitation once: one lost in a crash is found by asking anew.
             forgotten = forgotten and not await self._ask_again()
+            for room, server in list(self._awaited.items()):
+                await self._come(room, server)
             for room, inviter in list(self._open.items()):
                 if await self._settle(room, inviter):
                     self._open.pop(room, None)
@@ -84,10 +101,21 @@ class Invitations:
             self._note(room, [InviteEvent.parse_event(event) for event in events])
         return True
 
+    async def _come(self, room: str, server: str) -> None:
+        """Try the door of a replacing room; where it is shut, an invitation is waited for."""
+        path = f"/_matrix/client/v3/join/{quote(room, safe='')}?server_name={quote(server)}"
+        try:
+            status, _ = await call(self._client, "POST", f"{path}&via={quote(server)}", {})
+        except OUT_OF_REACH:
+            return
+        if status == 200:
+            log.info("came to the room that replaces one of ours")
+
     async def _settle(self, room: str, inviter: str) -> bool:
         """True when nothing is left to do about an invitation."""
         try:
-            if not self._settings.may_invite(inviter, self._client.user_id):
+            expected = room in self._awaited
+            if not expected and not self._settings.may_invite(inviter, self._client.user_id):
                 log.info("declined an invitation by %s", inviter)
                 answer = await self._client.room_leave(room)
                 return isinstance(answer, RoomLeaveResponse) or _is_gone(answer.status_code)

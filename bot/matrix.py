@@ -13,7 +13,7 @@ from typing import Any
 from nio.client.async_client import AsyncClient
 from nio.responses import SyncError, SyncResponse
 
-from bot import timeline
+from bot import timeline, upgrades
 from bot.connection import OUT_OF_REACH, SignedOut, http_status, tend_keys
 from bot.greeting import greet
 from bot.invitations import Invitations
@@ -68,7 +68,8 @@ class Session:
 
     async def listen(self, stop: asyncio.Event) -> None:
         """Sync until `stop`; raises SignedOut when the homeserver has forgotten the bot."""
-        self._present = {room.address for room in await rooms.present(self._db)}
+        present = (room.address for room in await rooms.present(self._db))
+        self._present = {*present, *await rooms.former(self._db)}
         since = await session.sync_token(self._db)
         patience = Patience()
         while not stop.is_set():
@@ -140,13 +141,28 @@ class Session:
             if not known:
                 # Before the token is kept: after a crash the coming is told, and noted, again.
                 await self._come_in(room, news.came_at)
+            if known and (new := upgrades.replacement(info)):
+                await self._replaced(room, *new)
         await inbox.take_in(self._db, arrivals, response.next_batch)
         self.invitations.take(response)
         self._keys.expect(arrivals)
         await self._keys.retry(response, every=first)
 
+    async def _replaced(self, room: str, new: str, server: str) -> None:
+        """A room of ours was upgraded: go where it went, or take its book along if we are there."""
+        if new not in self._present:
+            self.invitations.expect(new, server)
+        elif await upgrades.predecessor(self._client, new) == room:
+            await upgrades.take_along(self._db, room, new, self._now())
+            self._outgoing.ring()
+
     async def _come_in(self, room: str, came_at: datetime | None) -> None:
         now = self._now()
+        old = await upgrades.predecessor(self._client, room)
+        if old and await upgrades.take_along(self._db, old, room, now):
+            self._present |= {room, old}
+            self._outgoing.ring()
+            return
         # The place in the timeline decides what we hear; clocks of servers differ.
         joined_at = now if came_at is None else came_at - CLOCKS_DIFFER
         zone, units = self._settings.zone, self._settings.units

@@ -7,7 +7,7 @@ from datetime import datetime
 from bot.log import UNTIL, Line
 from bot.reminders import tell, upcoming
 from bot.turn import work_off
-from storage import inbox, outbox, rooms
+from storage import inbox, outbox, rooms, session
 from storage.database import Database
 from storage.inbox import Arrival
 from storage.rows import Message, Units
@@ -38,6 +38,7 @@ class Playback:
 
     async def play(self, lines: Iterable[Line]) -> AsyncIterator[Line | Spoken]:
         """Each event of the log, and after it all that the bot says before the next one."""
+        self._now = self._now or await session.played_until(self._db)
         for line in lines:
             async for spoken in self.run_until(line.at):
                 yield spoken

@@ -36,7 +36,7 @@ def run(args: argparse.Namespace) -> int:
 
 async def _replay(args: argparse.Namespace) -> int:
     events = list(log.lines(args.log))
-    db = await Database.open(args.book or ":memory:")
+    db = await Database.open(args.book or ":memory:", alone=True)
     try:
         painter = Painter(ZoneInfo(args.zone))
         playback = Playback(db, zone=args.zone, units=args.units, own=own_user(events))

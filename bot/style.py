@@ -53,6 +53,7 @@ meter { width: 8rem; height: .9rem; vertical-align: -.1em; }
 @media print {
   body { max-width: none; padding: 0; background: none; font-size: 10pt; }
   dl, .bins article { background: none; }
+  ol { font-size: inherit; }
   * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 }
 """

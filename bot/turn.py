@@ -57,7 +57,10 @@ async def _hearing(
     room = await rooms.find(db, item.room)
     if room is None or (heard.sender == own and not isinstance(heard, Moved)):
         return None
-    if heard.at < room.joined_at and not isinstance(heard, Moved):
+    if isinstance(heard, Moved):
+        moved_here = item.room == room.address  # leaving the room from before an upgrade is none
+        return Hearing(Book(db, room), heard, item, now, own) if moved_here else None
+    if heard.at < room.joined_at:
         return None
     return Hearing(Book(db, room), heard, item, now, own)
 

@@ -20,6 +20,7 @@ from storage import links, session
 from storage.book import Book
 from storage.database import Database
 from storage.links import Link
+from storage.revision import Revision, revision
 
 log = logging.getLogger(__name__)
 
@@ -45,7 +46,7 @@ Make = Callable[[Link, datetime], Awaitable[bytes]]
 class Page:
     """A page as it was made, with what it was made from."""
 
-    changes: int
+    revision: Revision
     day: date
     body: bytes
     etag: str
@@ -69,6 +70,7 @@ class Pages:
     async def _answer(self, request: web.Request) -> web.Response:
         found = await self._page(request)
         if found is None:
+            self._made.pop(request.match_info["path"], None)  # if it was revoked
             return web.Response(status=404, text="Not found\n", headers=HEADERS)
         page, kind = found
         headers = {**HEADERS, "ETag": page.etag}
@@ -91,13 +93,12 @@ class Pages:
         return None
 
     async def _kept(self, path: str, link: Link, make: Make) -> Page:
-        changes, now = self._db.changes, self._now()
+        now, present = self._now(), await revision(self._db, link.room)
         day = now.astimezone(ZoneInfo(link.room.zone)).date()
         page = self._made.get(path)
-        if page is None or (page.changes, page.day) != (changes, day):
-            self._made = {at: kept for at, kept in self._made.items() if kept.changes == changes}
+        if page is None or (page.revision, page.day) != (present, day):
             body = await make(link, now)
-            page = Page(changes, day, body, f'"{hashlib.sha256(body).hexdigest()[:32]}"')
+            page = Page(present, day, body, f'"{hashlib.sha256(body).hexdigest()[:32]}"')
             self._made[path] = page
         return page
 

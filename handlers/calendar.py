@@ -21,7 +21,7 @@ MOST_LATER_DAYS = 60
 LATE = "late"
 """Said in `Ask.what`: only what should have been done before."""
 
-Keepers = Mapping[Bin, str | None]
+Keepers = Mapping[Bin | None, str | None]
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
@@ -32,7 +32,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         names = {state.bin.name.casefold() for state in states}
         if act.bin.casefold() not in names and states:
             return unknown(act.bin, states)
-        dues = [due for due in dues if due.bin.name.casefold() == act.bin.casefold()]
+        dues = [due for due in dues if _is_of(due, act.bin)]
     if act.member:
         keepers = await keepers_of(turn.book, dues, turn.today)
         dues = [due for due in dues if concerns(due, keepers, act.member)]
@@ -53,6 +53,10 @@ def _nothing(act: Ask, turn: Turn) -> str:
     return f"Nothing is due{about}{member}{by}."
 
 
+def _is_of(due: Due, bin: str) -> bool:
+    return due.bin is not None and due.bin.name.casefold() == bin.casefold()
+
+
 def is_late(due: Due, today: date) -> bool:
     """Whether it should have been done before that day."""
     return due.to_day < today and due.what not in EVENTS
@@ -64,7 +68,7 @@ async def keepers_of(book: Book, dues: Sequence[Due], today: date) -> Keepers:
     for due in dues:
         if due.what == "hand over" and due.from_day == today:
             days[due.bin] = today - timedelta(days=1)
-    return {bin: (await look_up(book, bin, on)).keeper for bin, on in days.items()}
+    return {bin: (await look_up(book, bin, on)).keeper for bin, on in days.items() if bin}
 
 
 def concerns(due: Due, keepers: Keepers, member: str) -> bool:
@@ -74,13 +78,15 @@ def concerns(due: Due, keepers: Keepers, member: str) -> bool:
     }
 
 
-async def calendar(book: Book, dues: Sequence[Due], today: date) -> list[str]:
+async def calendar(
+    book: Book, dues: Sequence[Due], today: date, keepers: Keepers | None = None
+) -> list[str]:
     """The dues as lines, soonest first, those for the same days together."""
-    keepers = await keepers_of(book, dues, today)
-    ordered = sorted(dues, key=lambda due: (_from(due, today), due.to_day, due.bin.name, due.what))
+    keepers = keepers or await keepers_of(book, dues, today)
+    ordered = sorted(dues, key=lambda due: (_from(due, today), due.to_day, *_about(due)))
     lines = []
     for (start, end), group in groupby(ordered, key=lambda due: (_from(due, today), due.to_day)):
-        duties = [duty(due, keepers[due.bin]) for due in group]
+        duties = [duty(due, keepers) for due in group]
         lines.append(f"{when(start, end, today)}: {listed(duties)}")
     return lines
 
@@ -90,12 +96,18 @@ def _from(due: Due, today: date) -> date:
     return max(due.from_day, due.put_off_until or due.from_day, min(today, due.to_day))
 
 
-def duty(due: Due, keeper: str | None) -> str:
-    """What is to be done and by whom: "drain the shed bin (Bram)"."""
-    words = DUTIES[due.what].format(bin=the(due.bin.name))
-    if due.to_member:
-        words += f" to {due.to_member}"
-    return words + (f" ({keeper})" if keeper else "")
+def _about(due: Due) -> tuple[str, str]:
+    return due.bin.name if due.bin else "", due.what
+
+
+def duty(due: Due, keepers: Keepers) -> str:
+    """What is to be done and by whom, if that is known: "drain the shed bin (Bram)"."""
+    if due.bin is None:
+        words, who = DUTIES[due.what], due.to_member
+    else:
+        words, who = DUTIES[due.what].format(bin=the(due.bin.name)), keepers.get(due.bin)
+        words += f" to {due.to_member}" if due.to_member else ""
+    return f"{words} ({who})" if who else words
 
 
 async def digest(book: Book, dues: Sequence[Due], today: date) -> str:
@@ -106,7 +118,7 @@ async def digest(book: Book, dues: Sequence[Due], today: date) -> str:
     ordered = sorted(dues, key=lambda due: _urgency(due, today))
     lines = []
     for last, group in groupby(ordered, key=lambda due: due.to_day):
-        duties = listed([duty(due, keepers[due.bin]) for due in group])
+        duties = listed([duty(due, keepers) for due in group])
         if last < today:
             lines.append(f"Late, since {day(last, today)}: {duties}.")
         else:
@@ -115,7 +127,7 @@ async def digest(book: Book, dues: Sequence[Due], today: date) -> str:
 
 
 def _urgency(due: Due, today: date) -> tuple[bool, int, str, str]:
-    return due.to_day < today, abs((due.to_day - today).days), due.bin.name, due.what
+    return due.to_day < today, abs((due.to_day - today).days), *_about(due)
 
 
 async def concerned(book: Book, dues: Sequence[Due], today: date) -> tuple[str, ...]:
@@ -139,11 +151,11 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     match open_now:
         case []:
             return Answer(noted=True)
-        case [due] if due.what in EVENTS:
-            return Answer(put_off=[PutOff(due=due, until=date.max)], noted=True)
-        case [due]:
+        case [due] if due.bin and due.what in ACTS:
             return await carry_on(ACTS[due.what](bin=due.bin.name), turn)
-    duties = [duty(due, None) for due in open_now]
+        case [due]:
+            return Answer(put_off=[PutOff(due=due, until=date.max)], noted=True)
+    duties = [duty(due, {}) for due in open_now]
     return Answer(say=f"Well done. Which was it: {listed(duties, 'or')}?")
 
 
@@ -157,17 +169,21 @@ def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
     if not dues:
         return Answer(noted=True)
     until = turn.today + timedelta(days=days)
-    duties = [duty(due, None) for due in dues]
+    duties = [duty(due, {}) for due in dues]
     return Answer(
         put_off=[PutOff(due=due, until=until) for due in dues],
         say=f"I will say again {day(until, turn.today)}: {listed(duties)}.",
     )
 
 
-async def ticked(told_on: date, turn: Turn) -> list[Act]:
-    """What a member has done who marks the digest of a day as done."""
+async def ticked(told_on: date, turn: Turn) -> tuple[list[Act], Answer]:
+    """What a member has done who marks the digest of a day as done; what is no act is put off."""
     dues = await _told(told_on, turn)
-    return [ACTS.get(due.what, Done)(bin=due.bin.name) for due in dues]
+    acts: list[Act] = [
+        ACTS[due.what](bin=due.bin.name) for due in dues if due.bin and due.what in ACTS
+    ]
+    rest = [PutOff(due=due, until=date.max) for due in dues if due.what not in ACTS]
+    return acts, Answer(put_off=rest)
 
 
 async def snoozed(told_on: date, turn: Turn) -> Answer:
@@ -189,8 +205,7 @@ async def _meant(bin: str | None, turn: Turn) -> list[Due]:
     dues = [
         due
         for due in await turn.book.dues(until=turn.today)
-        if is_shown_on(due, turn.today)
-        and (bin is None or due.bin.name.casefold() == bin.casefold())
+        if is_shown_on(due, turn.today) and (bin is None or _is_of(due, bin))
     ]
     if bin is not None:
         return dues

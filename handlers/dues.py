@@ -1,9 +1,9 @@
 """What is to be done to a bin, and between which days: it follows from the bin's entries."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 from handlers.practice import days, outlook
+from handlers.practice.starter import FERMENT_DAYS
 from handlers.state import BinState, Run
 from storage.rows import Due, Entry
 
@@ -19,12 +19,16 @@ DUTIES = {
     "bury": "bury {bin}",
     "plant": "plant where {bin} was buried",
     "hand over": "hand over {bin}",
+    "dry": "dry the starter",
 }
 """What a due asks to do, in words."""
 
 EVENTS = {"plant": timedelta(days=7), "hand over": timedelta(0)}
 """Dues that come to pass of themselves, named once and never late; how long after their last day
 they are still worth showing."""
+
+ON_STARTER = frozenset({"batch", "stock"})
+"""The acts from which the dues of the starter follow."""
 
 Days = tuple[date, date]
 """The first and the last day on which to do it."""
@@ -65,6 +69,26 @@ def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = 
     return dues
 
 
+def dues_of_starter(batch: Entry | None, count: Entry | None) -> list[Due]:
+    """When the last batch is ripe to dry, unless the starter was counted after that day."""
+    if batch is None or batch.on is None:
+        return []
+    ripe = days.after(batch.on, days.low_days(FERMENT_DAYS))
+    if count and count.on and count.on >= ripe:
+        return []
+    latest = days.after(batch.on, days.high_days(FERMENT_DAYS))
+    return [
+        Due(
+            bin=None,
+            what="dry",
+            occasion=str(batch.root),
+            from_day=ripe,
+            to_day=latest,
+            to_member=batch.member,
+        )
+    ]
+
+
 def _days(window: days.Window) -> Days:
     return window.start, window.end
 
@@ -88,8 +112,6 @@ def is_news(due: Due, today: date) -> bool:
         return False
     if due.told_on is None:
         return today >= due.from_day
-    if due.told_on > today:  # by a clock that was wrong: the right days count
-        return is_named_on(replace(due, told_on=None), today)
     since = (due.told_on + timedelta(days=n + 1) for n in range((today - due.told_on).days))
     return any(is_named_on(due, day) for day in since)
 

@@ -5,7 +5,7 @@ from datetime import date, time
 from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, SettingName, Turn
-from handlers.dues import dues_of
+from handlers.dues import ON_STARTER, dues_of, dues_of_starter
 from handlers.runs import STARTERS, renumber
 from handlers.state import fold, look_up
 from storage import changes, dues, links, rooms
@@ -20,6 +20,9 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
     for entry in answer.entries:
         await changes.write_down(book, entry)
     await settle_bins(turn, answer.entries, answer.strikes)
+    acts = {entry.act for entry in answer.entries} | {entry.act for entry in answer.strikes}
+    if acts & ON_STARTER:
+        await settle_starter(turn)
     for put_off in answer.put_off:
         await dues.put_off(book.db, put_off.due, put_off.until)
     for setting in answer.settings:
@@ -63,6 +66,13 @@ async def settle_dues(turn: Turn, bin: Bin) -> None:
     before = fold(await book.run(bin, state.number - 1)) if state.number > 1 else None
     due = dues_of(state, before, await _passing(book, bin))
     await dues.put(book.db, book.room, bin, due, turn.now)
+
+
+async def settle_starter(turn: Turn) -> None:
+    """Make the dues of the starter anew from its last batch, and the last count of it."""
+    book = turn.book
+    batch, count = await book.latest_batch("batch"), await book.latest_batch("stock")
+    await dues.put(book.db, book.room, None, dues_of_starter(batch, count), turn.now)
 
 
 async def _passing(book: Book, bin: Bin) -> Entry | None:

@@ -74,16 +74,24 @@ def faults(book: Path, *, thorough: bool = False) -> list[str]:
     """What is wrong with a book file as SQLite sees it; nothing if it is whole."""
     check = "integrity_check" if thorough else "quick_check"
     try:
-        with closing(sqlite3.connect(f"{book.absolute().as_uri()}?mode=ro", uri=True)) as opened:
+        with closing(read_only(book)) as opened:
             found = [str(row[0]) for row in opened.execute(f"PRAGMA {check}")]
             return [] if found == ["ok"] else found
     except sqlite3.Error as error:
         return [str(error)]
 
 
+def read_only(book: Path) -> sqlite3.Connection:
+    """A connection that changes nothing, nor leaves anything beside a book that nobody uses."""
+    address = f"{book.absolute().as_uri()}?mode=ro"
+    beside = (book.with_name(book.name + end) for end in ("-wal", "-journal"))
+    if not any(path.exists() for path in beside):
+        address += "&immutable=1"
+    return sqlite3.connect(address, uri=True)
+
+
 def _fill(book: Path, new: Path) -> None:
-    source = sqlite3.connect(f"{book.absolute().as_uri()}?mode=ro", uri=True)
-    with closing(source), closing(sqlite3.connect(new)) as copied:
+    with closing(read_only(book)) as source, closing(sqlite3.connect(new)) as copied:
         # In one step: a reader of a write-ahead log holds nobody up, and sees one moment.
         source.backup(copied)
         copied.execute("PRAGMA journal_mode = DELETE")

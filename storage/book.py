@@ -5,7 +5,7 @@ import sqlite3
 from collections.abc import Iterable, Sequence
 from datetime import date
 
-from storage import dues
+from storage import dues, words
 from storage.database import Database
 from storage.moments import from_ms, to_day
 from storage.rows import Bin, Due, Entry, Facts, Member, Question, Room
@@ -33,9 +33,10 @@ class Book:
         return [Bin(id=row["id"], name=row["name"]) for row in rows]
 
     async def bin(self, name: str) -> Bin | None:
-        """The bin of that name, in any case."""
+        """The bin of that name, in any case, as `words.name` lets it in."""
         row = await self.db.row(
-            "SELECT * FROM bin WHERE room = ? AND key = ?", (self.room.id, name.casefold())
+            "SELECT * FROM bin WHERE room = ? AND key = ?",
+            (self.room.id, words.name(name).casefold()),
         )
         return Bin(id=row["id"], name=row["name"]) if row else None
 
@@ -103,6 +104,15 @@ class Book:
         )
         return _entry(row) if row else None
 
+    async def latest_batch(self, act: str) -> Entry | None:
+        """The last entry that stands of one act on the starter: a batch mixed, or a count."""
+        row = await self.db.row(
+            "SELECT * FROM line WHERE bin IS NULL AND act = ? AND room = ? AND struck_at IS NULL "
+            "ORDER BY id DESC LIMIT 1",
+            (act, self.room.id),
+        )
+        return _entry(row) if row else None
+
     async def latest_by(self, bin: Bin, act: str, day: date) -> Entry | None:
         """The last entry of one act whose day has come by `day`."""
         row = await self.db.row(
@@ -161,7 +171,8 @@ class Book:
         """Whether a message or mark was taken back, by its writer or a moderator."""
         return bool(
             await self.db.row(
-                "SELECT 1 FROM inbox WHERE room = ? AND kind = 'withdrawn' AND about = ?",
+                "SELECT 1 FROM inbox WHERE kind = 'withdrawn' AND about = ?2 AND "
+                "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
                 (self.room.address, event),
             )
         )
@@ -170,7 +181,8 @@ class Book:
         """Whether an event is itself the taking back of another."""
         return bool(
             await self.db.row(
-                "SELECT 1 FROM inbox WHERE room = ? AND kind = 'withdrawn' AND event = ?",
+                "SELECT 1 FROM inbox WHERE kind = 'withdrawn' AND event = ?2 AND "
+                "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
                 (self.room.address, event),
             )
         )

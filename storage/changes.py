@@ -4,6 +4,7 @@ import json
 from collections.abc import Sequence
 from datetime import datetime
 
+from storage import words
 from storage.book import Book
 from storage.moments import to_ms
 from storage.rows import Bin, NewEntry, Question
@@ -15,7 +16,8 @@ async def write_down(book: Book, entry: NewEntry) -> int:
     made = await book.db.write(
         "INSERT INTO entry (room, act, bin, member, writer, on_day, said_at, written_at, "
         "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
-        "signs, celsius, ph, receiver, replaces) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "signs, celsius, ph, receiver, replaces) "
+        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         (
             book.room.id,
             entry.act,
@@ -34,7 +36,7 @@ async def write_down(book: Book, entry: NewEntry) -> int:
             facts.starter_g,
             facts.capacity_l,
             None if facts.shared is None else int(facts.shared),
-            facts.place,
+            words.name(facts.place, words.LONGEST_PLACE) if facts.place else None,
             json.dumps(facts.signs) if facts.signs else None,
             facts.celsius,
             facts.ph,
@@ -69,6 +71,7 @@ async def ensure_bin(book: Book, name: str) -> Bin:
     found = await book.bin(name)
     if found:
         return found
+    name = words.name(name)
     made = await book.db.write(
         "INSERT INTO bin (room, name, key) VALUES (?, ?, ?)",
         (book.room.id, name, name.casefold()),
@@ -85,6 +88,9 @@ async def ensure_member(book: Book, name: str) -> int:
     )
     if row:
         return int(row["id"])
+    clean = words.name(name)
+    if clean != name:
+        return await ensure_member(book, clean)
     return await book.db.write(
         "INSERT INTO member (room, name) VALUES (?, ?)", (book.room.id, name)
     )

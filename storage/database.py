@@ -77,11 +77,6 @@ class Database:
         await self._connection.close()
         _free(self._lock)
 
-    @property
-    def changes(self) -> int:
-        """How many rows were written since the book was opened: the same, nothing has changed."""
-        return self._connection.total_changes
-
     @asynccontextmanager
     async def transaction(self) -> AsyncIterator[None]:
         """All writes inside are kept together, or none is: any exit but success rolls back."""

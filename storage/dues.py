@@ -8,7 +8,7 @@ from storage.database import Database
 from storage.moments import from_ms, to_day, to_ms
 from storage.rows import Bin, Due, Listed, Room
 
-_SELECT = "SELECT due.*, bin.name FROM due JOIN bin ON bin.id = due.bin "
+_SELECT = "SELECT due.*, bin.name FROM due LEFT JOIN bin ON bin.id = due.bin "
 
 
 async def open_ones(db: Database, room: Room, until: date | None = None) -> list[Due]:
@@ -30,7 +30,6 @@ async def listed(db: Database, room: Room, gone_since: datetime) -> list[Listed]
     return [
         Listed(
             due=_due(row),
-            id=row["id"],
             sequence=row["sequence"],
             changed_at=from_ms(row["changed_at"]),
             gone=bool(row["gone"]),
@@ -39,22 +38,25 @@ async def listed(db: Database, room: Room, gone_since: datetime) -> list[Listed]
     ]
 
 
-async def put(db: Database, room: Room, bin: Bin, dues: Sequence[Due], at: datetime) -> None:
-    """Put a bin's dues in place of its former ones, inside a transaction.
+async def put(db: Database, room: Room, bin: Bin | None, dues: Sequence[Due], at: datetime) -> None:
+    """Put the dues of a bin (or of the starter) in place of its former ones, in a transaction.
 
     One of the same occasion stays the same due: told and put off as it was, changed once more.
     """
-    rows = await db.rows("SELECT * FROM due WHERE bin = ? AND gone = 0", (bin.id,))
+    number = bin.id if bin else None
+    rows = await db.rows(
+        "SELECT * FROM due WHERE room = ? AND bin IS ? AND gone = 0", (room.id, number)
+    )
     former = {(row["what"], row["occasion"]): row for row in rows}
     present = {(due.what, due.occasion): due for due in dues}
     moment = to_ms(at)
     await db.write_many(
         "INSERT INTO due (from_day, to_day, to_member, changed_at, room, bin, what, occasion) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (bin, what, occasion) DO UPDATE SET "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO UPDATE SET "
         "from_day = excluded.from_day, to_day = excluded.to_day, to_member = excluded.to_member, "
         "changed_at = excluded.changed_at, gone = 0, sequence = sequence + 1",
         [
-            (*_days(due), moment, room.id, bin.id, *key)
+            (*_days(due), moment, room.id, number, *key)
             for key, due in present.items()
             if key not in former
         ],
@@ -76,17 +78,13 @@ async def put(db: Database, room: Room, bin: Bin, dues: Sequence[Due], at: datet
 
 async def put_off(db: Database, due: Due, until: date) -> None:
     """No digest names the due before a day; inside a transaction."""
-    await db.write(
-        "UPDATE due SET put_off = ? WHERE bin = ? AND what = ? AND occasion = ?",
-        (until.isoformat(), due.bin.id, due.what, due.occasion),
-    )
+    await db.write("UPDATE due SET put_off = ? WHERE id = ?", (until.isoformat(), due.id))
 
 
 async def set_told(db: Database, dues: Sequence[Due], day: date) -> None:
     """The dues were named in the digest of a day; inside a transaction."""
     await db.write_many(
-        "UPDATE due SET told_on = ? WHERE bin = ? AND what = ? AND occasion = ?",
-        [(day.isoformat(), due.bin.id, due.what, due.occasion) for due in dues],
+        "UPDATE due SET told_on = ? WHERE id = ?", [(day.isoformat(), due.id) for due in dues]
     )
 
 
@@ -100,12 +98,13 @@ def _has_changed(row: sqlite3.Row, due: Due) -> bool:
 
 def _due(row: sqlite3.Row) -> Due:
     return Due(
-        bin=Bin(id=row["bin"], name=row["name"]),
+        bin=Bin(id=row["bin"], name=row["name"]) if row["bin"] else None,
         what=row["what"],
         from_day=date.fromisoformat(row["from_day"]),
         to_day=date.fromisoformat(row["to_day"]),
         occasion=row["occasion"],
         to_member=row["to_member"],
+        id=row["id"],
         told_on=to_day(row["told_on"]),
         put_off_until=to_day(row["put_off"]),
     )

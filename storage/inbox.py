@@ -110,7 +110,11 @@ async def settle(db: Database, item: int, state: str, trace: Trace) -> None:
 
 async def trace(db: Database, room: str, event: str) -> Trace | None:
     """What is still known of an event."""
-    row = await db.row("SELECT * FROM inbox WHERE room = ? AND event = ?", (room, event))
+    row = await db.row(
+        "SELECT * FROM inbox WHERE event = ?2 AND "
+        "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
+        (room, event),
+    )
     return _trace(row) if row else None
 
 

@@ -27,10 +27,63 @@ async def leave(db: Database, address: str, at: datetime) -> None:
         await db.write("UPDATE room SET left_at = ? WHERE address = ?", (to_ms(at), address))
 
 
+async def move(db: Database, old: str, new: str) -> Room | None:
+    """A room was replaced by another: its book goes there, inside a transaction.
+
+    None if there is no book to move, or if the new room has a record of its own already.
+    """
+    moving, there = await find(db, old), await find(db, new)
+    if moving is None or (there and there.id == moving.id):
+        return None
+    if there and await db.row("SELECT 1 FROM entry WHERE room = ?", (there.id,)):
+        return None
+    # Who is in the new room is told by the new room alone.
+    await db.write(
+        "UPDATE member SET present = 0 WHERE room = ? AND user IS NOT NULL", (moving.id,)
+    )
+    if there:
+        await _make_way(db, there, moving)
+    await db.write("UPDATE room SET address = ?, left_at = NULL WHERE id = ?", (new, moving.id))
+    await db.write("INSERT INTO former (address, room) VALUES (?, ?)", (old, moving.id))
+    return await find(db, new)
+
+
+async def _make_way(db: Database, there: Room, moving: Room) -> None:
+    """The new room was met before it was known whose it is: only its members are kept of it."""
+    await db.write(
+        "UPDATE member SET present = 1 WHERE room = ? AND user IN "
+        "(SELECT user FROM member WHERE room = ? AND present)",
+        (moving.id, there.id),
+    )
+    await db.write(
+        "UPDATE member SET room = ?1 WHERE room = ?2 AND user NOT IN "
+        "(SELECT user FROM member WHERE room = ?1 AND user IS NOT NULL)",
+        (moving.id, there.id),
+    )
+    for delete in (
+        "DELETE FROM outbox WHERE room = ?",
+        "DELETE FROM question WHERE room = ?",
+        "DELETE FROM link WHERE room = ?",
+        "DELETE FROM member WHERE room = ?",
+        "DELETE FROM bin WHERE room = ?",
+        "DELETE FROM room WHERE id = ?",
+    ):
+        await db.write(delete, (there.id,))
+
+
 async def find(db: Database, address: str) -> Room | None:
-    """The room at an address."""
-    row = await db.row("SELECT * FROM room WHERE address = ?", (address,))
+    """The room at an address, also at one that it had before an upgrade."""
+    row = await db.row(
+        "SELECT * FROM room "
+        "WHERE address = ?1 OR id = (SELECT room FROM former WHERE address = ?1)",
+        (address,),
+    )
     return _room(row) if row else None
+
+
+async def former(db: Database) -> list[str]:
+    """The addresses that rooms of the bot had before an upgrade."""
+    return [row["address"] for row in await db.rows("SELECT address FROM former")]
 
 
 async def present(db: Database) -> list[Room]:

@@ -115,16 +115,18 @@ class NewEntry:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Due:
-    """Something to be done to a bin between two local days."""
+    """Something to be done between two local days: to a bin, or (None) with the starter."""
 
-    bin: Bin
+    bin: Bin | None
     what: str
     from_day: date
     to_day: date
     occasion: str = ""
     """Which draining or which run it is of: tells it from the next due of its kind."""
     to_member: str | None = None
-    """Who takes a bin that changes hands."""
+    """Who takes a bin that changes hands, or mixed the starter."""
+    id: int = 0
+    """Where it is kept; 0 before it was."""
     told_on: date | None = None
     """The day of the latest digest that named it."""
     put_off_until: date | None = None
@@ -132,10 +134,9 @@ class Due:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Listed:
-    """A due as calendars keep it: with its number, how often it changed, and when it last did."""
+    """A due as calendars keep it: with how often it changed, and when it last did."""
 
     due: Due
-    id: int
     sequence: int
     changed_at: datetime
     gone: bool

@@ -24,6 +24,16 @@ CREATE TABLE room (
     told_on     TEXT                        -- local day of the latest digest, told or found empty
 ) STRICT;
 
+-- The addresses that a room had before it was upgraded: what is still heard there is its own.
+CREATE TABLE former (
+    address     TEXT PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room
+) STRICT;
+CREATE INDEX former_by_room ON former (room);
+CREATE VIEW renamed AS
+    SELECT room.address AS address, former.address AS before
+    FROM former JOIN room ON room.id = former.room;
+
 CREATE TABLE member (
     id          INTEGER PRIMARY KEY,
     room        INTEGER NOT NULL REFERENCES room,
@@ -96,21 +106,21 @@ CREATE VIEW line AS
 CREATE TABLE due (
     id          INTEGER PRIMARY KEY,
     room        INTEGER NOT NULL REFERENCES room,
-    bin         INTEGER NOT NULL REFERENCES bin,
-    what        TEXT NOT NULL,              -- drain, seal, bury, plant, hand over
+    bin         INTEGER REFERENCES bin,     -- NULL: of the starter
+    what        TEXT NOT NULL,              -- drain, seal, bury, plant, hand over, dry
     occasion    TEXT NOT NULL,              -- which draining, which run: one due from the next
     from_day    TEXT NOT NULL,              -- local days, ISO 8601
     to_day      TEXT NOT NULL,
-    to_member   TEXT,                       -- who takes a bin that changes hands
+    to_member   TEXT,                       -- who takes a bin that changes hands, or dries starter
     told_on     TEXT,                       -- local day of the latest digest that named it
     put_off     TEXT,                       -- local day before which no digest names it
     sequence    INTEGER NOT NULL DEFAULT 0, -- how often its days changed, or it went or came back
     changed_at  INTEGER NOT NULL,           -- UTC ms of the latest such change
-    gone        INTEGER NOT NULL DEFAULT 0, -- 1: done, or no longer asked for
-    UNIQUE (bin, what, occasion)
+    gone        INTEGER NOT NULL DEFAULT 0  -- 1: done, or no longer asked for
 ) STRICT;
+CREATE UNIQUE INDEX due_once ON due (room, ifnull(bin, 0), what, occasion);
 CREATE INDEX due_by_day ON due (room, gone, from_day);
-CREATE INDEX due_open ON due (bin) WHERE gone = 0;
+CREATE INDEX due_open ON due (room, bin) WHERE gone = 0;
 
 -- Addresses under which the calendar and the board can be read by whoever knows them.
 CREATE TABLE link (

@@ -49,5 +49,6 @@ class Group:
 
     async def dues(self) -> dict[tuple[str, str], tuple[date, date]]:
         return {
-            (due.bin.name, due.what): (due.from_day, due.to_day) for due in await self.book.dues()
+            (due.bin.name if due.bin else "", due.what): (due.from_day, due.to_day)
+            for due in await self.book.dues()
         }

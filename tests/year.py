@@ -19,9 +19,9 @@ from storage.database import Database
 from storage.moments import from_ms
 from storage.rows import Due
 
-NAMES = ("Ada", "Bram", "Cleo", "Dov", "Esi", "Finn", "Gita", "Hugo", "Ines", "Jun", "Kofi", "Lale")
-BINS = ("shed", "yard", "blue", "green", "porch", "attic", "cellar", "gate", "north", "south")
-BINS += ("hut", "barn")
+NAMES = ["Ada", "Bram", "Cleo", "Dov", "Esi", "Finn", "Gita", "Hugo", "Ines", "Jun", "Kofi", "Lale"]
+BINS = ["shed", "yard", "blue", "green", "porch", "attic", "cellar", "gate", "north", "south"]
+BINS += ["hut", "barn"]
 
 DUTY = re.compile(r"(drain|seal|bury|plant where) the (\w+) bin")
 
@@ -101,7 +101,7 @@ class Year:
 
     async def _wants(self, bin: str, today: date) -> list[Act]:
         """What a member does with a bin that day, mostly what is due."""
-        dues = [due for due in await (await self._book()).dues() if due.bin.name == bin]
+        dues = [due for due in await (await self._book()).dues() if due.bin and due.bin.name == bin]
         now = [due for due in dues if due.from_day <= today and due.what in ACTS]
         done = [due for due in now if self._rng.random() < 0.8]
         acts: list[Act] = [ACTS[due.what](bin=bin) for due in done[:1]]
@@ -174,4 +174,4 @@ class Year:
 
 
 def _key(due: Due) -> Key:
-    return due.bin.name, due.what, due.occasion
+    return due.bin.name if due.bin else "", due.what, due.occasion

@@ -16,8 +16,8 @@ from handlers.reading.wording import (
 )
 
 SORRY = words_in(
-    "sorry oops whoops correction wait actually typo soz meant mean perdon woops ooops oop "
-    "apologies edit er erm lo fix mistake ugh misread"
+    "sorry oops whoops correction typo soz perdon woops ooops oop apologies mistake misread "
+    "pardon actually wait"
 )
 
 
@@ -66,6 +66,8 @@ def amend(message: Message, _: str) -> Amend | None:
     if rule is None:
         return None
     kept = _not_denied(message)
+    if rule == _ANOTHER_AMOUNT:
+        kept &= set(range(message.sentences[0].end))  # what follows is its reason
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
     amounts = amounts or _in_the_other_unit(message)
     mass, volume = amount_sum(amounts)
@@ -135,6 +137,8 @@ def _correction(message: Message) -> str | None:
     if first_in(PUTTING_RIGHT, with_people(message, plain_text(message, days=True))) is not None:
         return "putting it right"
     norms = message.norms
+    if _refuses_with_amount(message):
+        return _ANOTHER_AMOUNT
     short = word_count(message) <= SHORT
     if message.context.after_bot and _is_bare_amount(message):
         return "the amount that was asked for"
@@ -148,13 +152,38 @@ def _correction(message: Message) -> str | None:
     if sorry and "not" in norms and (message.bins or message.amounts or message.days):
         return "putting it right"
     fragment = all(c.verb is None for c in message.clauses) and not is_asking(message)
-    if sorry and (message.amounts or message.bins) and word_count(message) <= 8 and fragment:
+    alone = not message.items and not (message.amounts and message.bins)
+    if (
+        sorry
+        and alone
+        and (message.amounts or message.bins)
+        and word_count(message) <= 8
+        and fragment
+    ):
         return "putting it right"
     return None
 
 
+def _refuses_with_amount(message: Message) -> bool:
+    """ "No, 3 kg": a first sentence that is a refusal and an amount; its reason may follow."""
+    first = message.sentences[0] if message.sentences else None
+    if first is None or message.norms[first.start] not in _REFUSALS:
+        return False
+    amounts = [
+        a for a in message.amounts if a.quantity in ("mass", "volume") and a.end <= first.end
+    ]
+    words = sum(1 for w in message.words[first.start : first.end] if w.kind != "sign")
+    return len(amounts) == 1 and words - (amounts[0].end - amounts[0].start) <= 3
+
+
+_ANOTHER_AMOUNT = "no, another amount"
+_REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "sorry", "oops"})
+
+
 def _is_bare_amount(message: Message) -> bool:
-    """ "About 2 kg": hardly more than an amount."""
+    """ "About 2 kg": hardly more than an amount, and no deed of its own."""
+    if message.bins or any(c.verb is not None and c.sense == "did" for c in message.clauses):
+        return False
     measured = [a for a in message.amounts if a.quantity in ("mass", "volume")]
     words = sum(1 for w in message.words if w.kind != "sign")
     return (

@@ -80,6 +80,7 @@ def _names_ground(group: Group) -> bool:
     """Whether ground, or a plant behind "under", is named outside of the bin's own name."""
     norms = group.message.norms
     named = {i for b in group.bins for i in range(b.start, b.end)}
+    named |= {i for i in range(group.start, group.end) if norms[i - 1 : i + 1] == ["in", "bed"]}
     words = {norms[i] for i in range(group.start, group.end) if i not in named}
     if not words.isdisjoint(_GROUND):
         return True

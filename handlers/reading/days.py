@@ -20,6 +20,7 @@ from handlers.reading.daywords import (
     ENDS,
     FEASTS,
     FIRST_OF_OFFSET,
+    MEETING,
     MONTHS,
     ORDINALS,
     SHORT,
@@ -301,6 +302,7 @@ class _Reader:
             sign == "."
             and year is None
             and not (full_stop and before in ("on", "am", "the", "since"))
+            and not (before in ("on", "am") and self.is_plain_date(i, int(first), int(second)))
         ):
             return None
         if (
@@ -310,6 +312,11 @@ class _Reader:
         ):
             return None
         return self.parsed(i, i + 1, match.group())
+
+    def is_plain_date(self, i: int, first: int, second: int) -> bool:
+        """ "On 1.6" is a date where no unit follows."""
+        after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
+        return 1 <= first <= 31 and 1 <= second <= 12 and after not in AMOUNT_BEHIND
 
     def is_slash_date(self, i: int, before: str, first: int, second: int) -> bool:
         """ "9/5" is a date behind "on" and the like, and "1/2 cup" never."""
@@ -370,7 +377,8 @@ class _Reader:
         after = self.norms[day.end] if day.end < len(self.norms) else ""
         beyond = self.words[day.end + 1] if day.end + 1 < len(self.words) else None
         owns = after == "'s" and not (beyond is not None and beyond.kind == "number")
-        aside = before in ASIDE or owns or self.norms[day.start].endswith("days")
+        meeting = not MEETING.isdisjoint(self.norms[max(0, day.start - 4) : day.start])
+        aside = meeting or before in ASIDE or owns or self.norms[day.start].endswith("days")
         if before == "from" and after in ("on", "onwards"):
             aside = True
         return day._replace(aside=aside and self.norms[day.start] != "today")

@@ -149,3 +149,7 @@ STARTS = (
     | NUMBER_WORDS
 )
 """Words that a day can begin with: all others are passed over at once."""
+
+
+MEETING = frozenset(["see", "meet", "ready", "due", "return", "visit", "cya", "catch"])
+"""Words behind which a day is one to come: "see you on Saturday"."""

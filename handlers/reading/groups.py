@@ -254,7 +254,7 @@ def _introduces(last: Group, one: Group) -> bool:
     """Whether a clause without a verb only leads into the one with the verb behind it."""
     if last.verb is not None or last.sense != "none" or one.verb is None:
         return False
-    if one.verb.verb.classes.isdisjoint(_RECORDS):
+    if one.verb.verb.classes.isdisjoint(_RECORDS - {"stock"}):
         return False
     if one.clauses[0].joint in ("and", "but", "so", "then", "n", "&"):
         return bool(last.days) and not last.measured() and not last.items

@@ -125,8 +125,8 @@ def is_other_matter(group: Group) -> bool:
         return True
     return not words.isdisjoint(
         {"space", "room", "capacity", "left", "holds", "hold", "size", "need",
-         "needs", "heavier", "lighter", "weigh", "weighs", "full", "recipe", "everybody", "flour",
-         "everyone", "sale", "brings", "max", "limit", "costs", "cost"}
+         "needs", "heavier", "lighter", "weigh", "weighs", "full", "recipe", "flour", "sale",
+    "brings", "max", "limit", "costs", "cost"}
     )  # fmt: skip
 
 

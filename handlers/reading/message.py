@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from handlers.reading.acts import Context
 from handlers.reading.amounts import Amount, read_amounts
+from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
 from handlers.reading.marks import Mark
 from handlers.reading.materials import Item, find_items
@@ -114,7 +115,7 @@ class Message:
 
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
-    words = words_of(cleaned(text))
+    words = without_courtesies(words_of(cleaned(text)))
     norms = _mended([w.norm for w in words], context)
     at = _local(context)
     bins = known_bins(words, norms, context.bins)

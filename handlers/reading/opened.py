@@ -25,7 +25,8 @@ _CALLED = words_in(
 )
 _NAME_ENDS = words_in(
     "and but it its is for with so in on at the a today to from because cos as after by who "
-    "which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha"
+    "which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha hope "
+    "see sorry thanks will x xx ta cheers must cant"
 )
 _NOT_OPENED = words_in(
     "lid tap spigot window door bag account shop bakery book conversation season batting"

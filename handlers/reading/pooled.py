@@ -53,6 +53,8 @@ def _of_window(window: Sequence[Group], groups: Sequence[Group]) -> Layer | Drai
     if len(window) < 2 or not happened or any(g.bins or g.measured() for g in others):
         return None
     message = happened[0].message
+    if any(g.names() and g.measured() and g.verb for g in happened):
+        return None  # such a clause tells by itself, and was found not to
     if any(g.verb and message.norms[g.verb.start] in NO_CARRYING for g in happened):
         return None
     whole = Group(message, list(happened[0].clauses), happened[0].verb, happened[0].sense)

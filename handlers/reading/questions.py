@@ -29,6 +29,11 @@ _TELL_ME = (
     "not sure if", "no idea how", "i need how", "need to know", "anyone remember",
     "advise",
 )  # fmt: skip
+_ASKED_BY = (
+    "how ", "what ", "total ", "totals", "status", "anything due", "anything late",
+    "any bins due", "recipe ",
+    "which ", "help ,", "help !", "what about",
+)  # fmt: skip
 _USES = words_in(
     "roses rose tomatoes tomato houseplants houseplant seedlings lawn drains drain plants "
     "beds pots vegetables flowers trees orchids herbs garden balcony soil compost peppers "
@@ -41,6 +46,8 @@ def asks(message: Message, *, told: bool = False) -> tuple[Act, ...]:
 
     `told` says that the message also reports something, so that it asks only where it plainly asks.
     """
+    if _bare(message) == "help":
+        return (Ask(topic="help", rules=("help",)),)
     if message.context.after_bot and _bare(message) in _WHY:
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
     out: list[Ask] = []
@@ -66,11 +73,12 @@ def _questions(message: Message, told: bool) -> list[Question]:
         norms = message.norms[sentence.start : sentence.end]
         whole = is_question(norms, sentence.asked, names)
         part = any(c.sense == "ask" for c in message.clauses if c.sentence == k)
-        hinted = not told and (sentence.asked or _requests(norms, to_bot))
+        plain = all(c.sense in ("none", "order", "ask") for c in message.clauses if c.sentence == k)
+        hinted = not told and (sentence.asked or _requests(norms, to_bot and plain))
         if not (whole or part or hinted):
             continue
         start = sentence.start
-        if k and not _tells(message, k - 1):
+        if k and not told and not _tells(message, k - 1):
             start = message.sentences[k - 1].start
         words = frozenset(message.norms[start : sentence.end])
         out.append(Question(message, start, sentence.end, words, to_bot))
@@ -91,7 +99,7 @@ def _requests(norms: list[str], to_bot: bool) -> bool:
     text = " ".join(norms)
     if any(words in text for words in _TELL_ME):
         return True
-    return to_bot or text.startswith(("how ", "what ", "total ", "totals", "status"))
+    return to_bot or text.startswith(_ASKED_BY)
 
 
 def _filled(q: Question, topic: Topic) -> Ask:

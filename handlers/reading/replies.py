@@ -132,6 +132,8 @@ def _done(message: Message, text: str) -> Done | None:
 
 
 def _set(message: Message, text: str) -> Set | None:
+    if any(a.quantity in ("mass", "volume") for a in message.amounts):
+        return None
     found = setting_of(text, to_bot=bool(message.bot) or message.context.after_bot)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
@@ -172,7 +174,7 @@ _READERS: tuple[tuple[Callable[[Message, str], Act | None], frozenset[str]], ...
         words_in(
             "meant mean should shoulda shd make correction change correct amend fix update edit "
             "wrong "
-            "typo actually really not * was is 's my more"
+            "typo actually really not * was is 's my more no nope nah"
         )
         | SORRY,
     ),

@@ -259,6 +259,11 @@ def _is_storage(group: Group) -> bool:
     """Food set down in a place that shares a bin's name ("left a loaf in the kitchen")."""
     if is_gift(group):
         return True
+    norms = group.message.norms
+    room = all(b.place and not b.plain for b in group.bins)
+    definite = any(norms[a.start - 1 : a.start] == ["the"] for a in scrap_amounts(group))
+    if room and definite and group.solids() and not has_scrap(group):
+        return True  # "put the 5 lb of chicken in the larder"
     floor = not {"floor", "table", "door", "wall", "worktop", "counter", "steps"}.isdisjoint(
         group.norms
     )

@@ -65,6 +65,7 @@ def sense_of(
     """
     if behind and verb.form == "either" and left and left[-1] == "'d":
         left = left[:-1]  # "I'd put": had, not would
+    left = [word for word in left if word != "·"]
     words = set(left)
     if list(left[:1]) == ["had"] and left[1:2] and left[1] in SUBJECTS:
         return "if"
@@ -105,7 +106,10 @@ _WRITES_DOWN = words_in(
 
 
 def verbless_sense(norms: Sequence[str]) -> Sense:
-    """Sense of a clause none of whose words is a verb we know."""
+    """Sense of a clause none of whose words is a verb we know.
+
+    `norms` go up to the last thing told; what trails behind it ("..., can't stay") denies nothing.
+    """
     words = set(norms)
     if not words.isdisjoint(SAID) and words.isdisjoint(_INSTRUMENTS):
         return "said"

@@ -72,6 +72,12 @@ def _is_short_form(words: Sequence[Word], i: int) -> bool:
     return words[i + 1].kind == "number" or words[i + 1].text.islower()
 
 
+_TURNS = frozenset(
+    {("what", "do", "i"), ("what", "do", "we"), ("what", "should", "i"), ("what", "should", "we"),
+     ("how", "do", "i"), ("should", "i", "be"), ("should", "i", "worry"), ("what", "can", "i")}
+)  # fmt: skip
+
+
 class _Cutter:
     """Cuts one sentence into clauses, each with one verb at most."""
 
@@ -112,6 +118,8 @@ class _Cutter:
         start, joint = sentence.start, ""
         for i in range(sentence.start, sentence.end):
             norm = self.norms[i]
+            if norm == "when" and i == sentence.start:
+                continue
             if i > start and self.turns_to_ask(i, sentence.end):
                 out.append((start, i, joint))
                 start, joint = i, ""
@@ -134,6 +142,8 @@ class _Cutter:
     def turns_to_ask(self, i: int, end: int) -> bool:
         """ "There's fluff on it is that bad": a question with no stop before it."""
         norms = self.norms[i : min(end, i + 3)]
+        if tuple(norms) in _TURNS:
+            return True
         return (
             len(norms) == 3
             and norms[0] in ("is", "are")
@@ -177,7 +187,8 @@ class _Cutter:
         if self.asks(start, end, first, sentence):
             return "ask"
         if verb is None:
-            return verbless_sense(self.norms[start:end])
+            told = [i for i in range(start, end) if i in self.held and self.norms[i] != "·"]
+            return verbless_sense(self.norms[start : told[-1] + 1 if told else end])
         left = self.norms[start : verb.start]
         if joint in ("if", "unless", "once"):
             left = [joint, *left]

@@ -9,9 +9,10 @@ _LEAD = (
 )
 _SETTINGS = (
     ("units", re.compile(
-        r"\b(?:set|change|switch|use|make|put|go|speak|show|talk|using)\b(?: \S+){0,4}? "
-        r"(?:(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british)|"
-        r"(?:to|in|as) (?P<weight>kilos|kg|pounds|lbs))"
+        r"\b(?:set|change|switch|use|make|put|go|speak|show|talk|using|want|prefer)\b(?: "
+        r"\S+){0,4}? "
+        r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|kilos|"
+        r"kg|pounds|lbs)"
         r"(?: units| measures| gallons| please| system|$)")),
     ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
                          r"us)\b")),
@@ -34,6 +35,9 @@ _SETTINGS = (
     ("reminder time", re.compile(
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
         r"pm)?|noon)$")),
+    ("habit", re.compile(
+        r"\b(?:go|dose|use|work|measure)\b(?: \S+){0,3}? (?:by )?(?P<value>spoons?|weights?)"
+        r"(?: for (?:the )?(?:bran|dose|doses|starter))\b")),
     ("habit", re.compile(
         r"\b(?:use|set|switch|change|go|follow)\b(?: \S+){0,4}? (?P<value>spoon|weight|spoons|"
         r"weights)"
@@ -64,8 +68,7 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
         vague = what == "units" and not to_bot and _UNITS_NAMED.search(text) is None
         if match is None or vague:
             continue
-        groups = match.groupdict()
-        value = (groups["value"] or groups.get("weight") or "").strip()
+        value = match.group("value").strip()
         return what, _value(what, value)
     return None
 

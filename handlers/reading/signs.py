@@ -90,7 +90,9 @@ def _of_another(norms: Sequence[str], mark: Mark) -> bool:
     """ "Stinks of paint": the smell is named, and it is not one of rot."""
     if norms[mark.end : mark.end + 1] != ["of"]:
         return False
-    return _ROT.isdisjoint(norms[mark.end : mark.end + 6])
+    named = list(norms[mark.end : mark.end + 6])
+    stop = next((i for i, norm in enumerate(named) if not norm[0].isalpha()), len(named))
+    return _ROT.isdisjoint(named[:stop])
 
 
 _ROT = words_in(

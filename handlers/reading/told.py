@@ -48,10 +48,12 @@ def day_of(groups: Sequence[Group], k: int) -> date:
 
 def said_day(group: Group) -> Day | None:
     """The day that the group's own words give, if any."""
-    for day in group.days:
-        if not day.aside and _tells_when(group, day):
-            return day
-    return None
+    told = [d for d in group.days if not d.aside and _tells_when(group, d)]
+    today = group.message.today
+    # "not much today, ... last night": a day that is over says more than today
+    return next(
+        (d for d in told if d.past != today or d.future != today), told[0] if told else None
+    )
 
 
 def _tells_when(group: Group, day: Day) -> bool:

@@ -14,7 +14,8 @@ _HOW_MUCH = words_in(
     "sprinkle sprinkling twice triple"
 )
 _WATER = words_in(
-    "water watering can watered plants plant roses tomatoes houseplants lawn seedlings beds "
+    "thin thinning lettuce salad safe pot pots feed weaker stronger water watering can watered "
+    "plants plant roses tomatoes houseplants lawn seedlings beds "
     "neat straight regadera parts part strength strong feed feeding undiluted spray hose weak "
     "ratio garden veg mix gallon drains"
 )
@@ -59,6 +60,7 @@ _KEEPS = words_in(
     "looks charge holds holding host hosting mind schedule with go job looking-after "
     "currently moment now"
 )
+_ONE_SPOON = words_in("scoop spoon spoonful tablespoon handful")
 _SPOON = words_in("scoops spoons spoonfuls tablespoons sprinkle dose handfuls dosage")
 _PUT = r"(?:add|put|chuck|throw|use|include|feed|bung|toss|stick|compost|dump|ferment|bin|pop)"
 _MAY = (
@@ -107,6 +109,8 @@ def _starter_turn(q: Question) -> bool:
 
 
 def _custody(q: Question) -> bool:
+    if re.search(r"\bwho (?:is |'s )?next\b(?: [?.!])* $", q.text):
+        return True
     turn = re.search(
         r"\b(?:whose|who 's|who is|whos) (?:turn|week|go|job|got)\b|\bmy (?:turn|week)\b|\bthe "
         r"rota\b",
@@ -123,6 +127,12 @@ def _custody(q: Question) -> bool:
 
 
 def _batch(q: Question) -> bool:
+    if q.bran() and re.search(
+        r"\bwhat (?:goes|do (?:you|we|i) put) (?:in|into) the (?:bran|"
+        r"starter)\b",
+        q.text,
+    ):
+        return True
     if not q.bran() or not q.has(_MAKE):
         return False
     how = q.has(
@@ -160,6 +170,12 @@ def _starter(q: Question) -> bool:
         return True
     if per_layer:
         return False
+    if re.search(
+        r"\bdo (?:we|i) need (?:any |some |more )?(?:bran|starter)\b|\bhow are we "
+        r"for\b",
+        q.text,
+    ):
+        return True
     more = any(p in q.text for p in ("more bran", "more starter", "next lot", "next batch",
                                      "any bran", "any starter",
                                      "got bran", "have bran", "order bran", "buy bran",
@@ -178,7 +194,9 @@ def _dilution(q: Question) -> bool:
         return True
     if _SPOON_PER.search(q.text) and not q.bran() and q.words.isdisjoint(_KITCHEN):
         return True
-    if re.search(r"\b1 ?(?::|to|in) ?\d{2,4}\b", q.text) and q.has(LIQUID | {"water"}):
+    if re.search(r"\b1 ?(?::|to|in) ?\d{2,4}\b", q.text) and q.has(
+        LIQUID | {"water", "plants", "seedlings", "roses", "tomatoes"}
+    ):
         return True
     if q.bran() or not q.liquid():
         return False
@@ -209,8 +227,10 @@ def _dose(q: Question) -> bool:
                 "more bran",
             )
         )
-        return measure or using or bool(q.amounts("mass"))
-    return q.has(_SPOON) and measure and q.craft()
+        for_it = re.search(r"\b(?:bran|starter) for\b", q.text) is not None
+        return for_it or measure or using or bool(q.amounts("mass"))
+    spoon = q.has(_SPOON | _ONE_SPOON)
+    return spoon and measure and (q.craft() or bool(q.amounts("mass")))
 
 
 def _trench(q: Question) -> bool:
@@ -248,11 +268,19 @@ def _trouble(q: Question) -> bool:
         )
     ):
         return q.to_bot
+    if re.search(r"\b(?:meant|supposed) to (?:smell|be|look|stink)\b", q.text):
+        return True
     mould = any(s.endswith("mould") or s in ("no_liquid", "much_liquid") for s in signs)
     return q.craft() or mould
 
 
 def _totals(q: Question) -> bool:
+    if re.match(
+        r"^ (?:so |ok |bot |, )*what (?:is |'s )(?:the |our )?totals?(?: (?:now|so|far|"
+        r"please|then|[?.!]))* $",
+        q.text,
+    ):
+        return True
     if q.has(frozenset({"total", "totals", "tally", "totalled"})):
         return q.craft() or q.has(_WEIGHT | {"our", "till", "so", "year", "month", "far"})
     if re.search(r"\bhow are we doing\b|\bhow is the group doing\b", q.text) and q.has(_WEIGHT):
@@ -268,6 +296,11 @@ def _totals(q: Question) -> bool:
                      r"|\bhas been\b|\bso far\b|\btill (?:now|date)\b|\bthis (?:year|month)\b",
     q.text)  # fmt: skip
     so_far = " so far " in q.text and "we" in q.words and not q.has(_OUTSIDE)
+    saved = q.has(frozenset({"saved", "collected", "diverted", "composted"}))
+    named = any(q.start <= m.start < q.end for m in q.message.members) and q.has(_WEIGHT)
+    if many and done and (saved or named) and q.has(_WEIGHT):
+        return True
+    so_far = so_far or " put in " in q.text
     about = q.to_bot or q.craft() or q.has(_WEIGHT) or so_far
     return (
         many
@@ -279,7 +312,7 @@ def _totals(q: Question) -> bool:
 
 
 def _due(q: Question) -> bool:
-    if _ALL_DUE.match(q.text):
+    if _ALL_DUE.match(q.text) or _TO_DO.match(q.text):
         return True
     if q.bran() or (q.has(_OUTSIDE) and not any(b.plain for b in q.bins())):
         return False
@@ -295,8 +328,15 @@ def _due(q: Question) -> bool:
     return q.has(_TIMED) and about and q.has(_READY) and not last and not _fills(q)
 
 
+_TO_DO = re.compile(
+    r"^ (?:(?:so|ok|hey|hi|bot|folks|all|,) )*what (?:needs (?:doing|draining|burying|sealing|to "
+    r"be done)|"
+    r"is next|'s next|is on the calendar|'s on the calendar|do we have to do|have we got on)\b"
+    r"(?: (?:on|for|the|this|next|week|calendar|today|tomorrow|month|bins|with|then|rota|[?.!]))* $"
+)
 _ALL_DUE = re.compile(
-    r"^ (?:(?:so|ok|hey|hi|morning|bot|folks|all|,|!|and|whats) )*(?:what|which|who|anything|"
+    r"^ (?:(?:so|ok|hey|hi|morning|bot|folks|all|,|!|and|whats) )*(?:what|which|who(?= (?:is |'s "
+    r")?(?:late|due|overdue))|anything|"
     r"whats|any|is anything)(?: is| 's| are)?(?: bins?)?"
     r"(?: is| 's| are)? (?:due|late|overdue|next|outstanding|coming up)\b(?: (?:this|next|now|"
     r"today|tomorrow|week|then|on|for|the|"
@@ -322,7 +362,8 @@ def _bin(q: Question) -> bool:
             "what went in", "what 's in",
             "where are we", "where is", "more can", "more will", "more does", "take any more",
             "any more in", "what has gone",
-            "going on with", "have room", "has room", "got room", "room for", "last went",
+            "going on with", "have room", "like at", "like now", "did we put", "about",
+    "has room", "got room", "room for", "last went",
     "last fed", "went into", "how far", "news on", "up with", "up to")  # fmt: skip
     if any(p in q.text for p in said) and not (_food_question(q) and "how" not in q.words):
         return True
@@ -336,6 +377,8 @@ def _food_question(q: Question) -> bool:
 def _allowed(q: Question) -> bool:
     items = [i for i in q.items() if i.food.name not in ("stuff", "mix", "food")]
     asking_person = q.words & {"who", "where", "when", "why", "whose", "how", "what"}
+    if " what about " in q.text or " how about " in q.text:
+        asking_person = frozenset()
     if not items or asking_person:
         return False
     t = q.text
@@ -345,6 +388,14 @@ def _allowed(q: Question) -> bool:
         return True
     if _GOES_IN.search(t):
         return True
+    if re.search(
+        r"^ (?:(?:bot|hey|hi|,) )*(?:is|are) (?:\S+ ){1,4}(?:ok|okay|fine|alright|"
+        r"allowed)(?: [?.!])* $",
+        t,
+    ):
+        return True
+    if t.startswith((" what about ", " and what about ", " how about ", " bot what about ")):
+        return q.to_bot or any(i.scrap for i in items)
     last_in = t.rstrip(" ?.!☺").endswith((" in", " in there", " it in", " them in"))
     may = re.search(rf"\b{_MAY}\b|\b(?:is|are|does|do|can)\b", t)
     if bool(may) and last_in:

@@ -48,7 +48,8 @@ def _text(name: str) -> str:
     return files("handlers.reading").joinpath("lexicon", name).read_text(encoding="utf-8")
 
 
-def _lines(name: str) -> Iterator[str]:
+def lines_of(name: str) -> Iterator[str]:
+    """The lines of a word list, without remarks and blanks."""
     for line in _text(name).splitlines():
         line = line.partition("#")[0].strip()
         if line:
@@ -77,7 +78,7 @@ def _kind(name: str) -> Kind:
 def _foods() -> dict[str, Food]:
     table: dict[str, Food] = {}
     kind: Kind = "mixed"
-    for line in _lines("foods.txt"):
+    for line in lines_of("foods.txt"):
         if line.startswith("["):
             kind = _kind(line.strip("[]"))
             continue
@@ -91,7 +92,7 @@ def _foods() -> dict[str, Food]:
 
 def _dishes() -> dict[str, Food]:
     table: dict[str, Food] = {}
-    for line in _lines("dishes.txt"):
+    for line in lines_of("dishes.txt"):
         names, makeup, rich_text = (part.strip() for part in line.split("|"))
         shares = tuple(
             (_kind(word), float(share))
@@ -107,7 +108,7 @@ def _dishes() -> dict[str, Food]:
 
 def _heads() -> dict[str, Head]:
     table: dict[str, Head] = {}
-    for line in _lines("heads.txt"):
+    for line in lines_of("heads.txt"):
         names, share, rest, rich = (part.strip() for part in line.split("|"))
         for name in names.split(";"):
             for form in plurals(name.strip()):
@@ -117,7 +118,7 @@ def _heads() -> dict[str, Head]:
 
 def _verbs() -> dict[str, VerbForm]:
     found: dict[str, VerbForm] = {}
-    for line in _lines("verbs.txt"):
+    for line in lines_of("verbs.txt"):
         verb_class, _, forms = (part.strip() for part in line.partition("|"))
         plain, third, ing, *pasts = (form.replace("_", " ") for form in forms.split())
         rows = [(plain, "plain"), (third, "third"), (ing, "ing")]
@@ -131,12 +132,12 @@ def _verbs() -> dict[str, VerbForm]:
 
 
 def _hedges() -> Iterator[Entry]:
-    for line in _lines("hedges.txt"):
+    for line in lines_of("hedges.txt"):
         yield from ((phrase.strip(), "hedge", None) for phrase in line.split(",") if phrase.strip())
 
 
 def _signs() -> Iterator[Entry]:
-    for line in _lines("signs.txt"):
+    for line in lines_of("signs.txt"):
         sign, where, phrases = (part.strip() for part in line.split("|"))
         for phrase in phrases.split(","):
             word = SignWord(cast(Sign, sign), cast(Literal["plain"], where))

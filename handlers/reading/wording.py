@@ -49,6 +49,7 @@ RETRACTING = _patterns(
     r"mistake|another)\b",
     r"\b(?:take|strike|cross|knock|scrub|wipe) (?:the )?(?:second|first|other|duplicate|extra) "
     r"(?:one|entry)? ?(?:off|out|back)?\b",
+    r"\b(?:mistake|error|wrong)\b.{0,12}\b(?:delete|remove|undo|scrap|cancel) (?:it|that)\b",
     r"\btake no notice of (?:that|my|the)\b",
     r"\b(?:can|could|please) (?:that|it|this) (?:be )?(?:wiped|deleted|removed|cancelled|taken "
     r"off|struck)\b",
@@ -86,7 +87,10 @@ RETRACTING = _patterns(
 PUTTING_RIGHT = _patterns(
     r"\bi (?:meant|mean)\b",
     r"\bmeant (?:to (?:say|write|type|put) )?(?:qbin|\d|the qbin|half|a |one|two|three)",
-    r"\b(?:should|shoulda|shd) (?:have |of |ve )?(?:be|been|read|say|said)\b",
+    r"\b(?:should|shoulda|shd) (?:have |of |ve )?(?:be|been|read|say|said)(?: (?:about|in|on|for|"
+    r"the|under|against|only))*"
+    r" (?:\d|qbin|qday|qmember|half|a |an |one|two|three|four|five|six|seven|eight|nine|ten)",
+    r"^(?:\S+ ){0,4}should (?:be|have been|read|say)$",
     r"^(?:(?:actually|sorry|oops|no|wait|ah|,|\.|and|so|ok|erm|er|um|well) )*(?:it|that)(?: "
     r"one)? (?:was|is) (?:on )?qday\b",
     r"^(?:(?!i |we |you |to |can )\S+ ){0,3}make (?:that|it) (?!up|work|to)",
@@ -101,23 +105,26 @@ PUTTING_RIGHT = _patterns(
     r"^(?:it|that) was \w+(?: \w+)? not \w+\b",
     r"^(?:(?:actually|sorry|oops|no|wait|,|and|so|ok|um|well) )*(?:it|that)(?: one)? was "
     r"(?:actually )?qmember\b(?! who (?:said|told))",
-    r"\bthat should (?:say|read|be)\b",
+    r"\bthat should (?:say|read)\b",
     r"\b(?:it|that) was (?:actually|really|only|in fact|more like)\b",
     r"\bactually (?:it|that) (?:was|is|weighed)\b",
     r"^(?:actually|no|sorry|oops|wait|whoops)(?: ,)? (?:it|that)(?: was| is|'s| s) ",
     r"^(?:actually|sorry|oops|wait|no)(?: ,)? (?:the )?qbin not (?:the )?qbin",
     r"^(?:it|that) (?:was|is) (?:the |in |in the )?qbin(?: ,)? not (?:the |in |in the )?qbin",
     r"^(?:the )?qbin not (?:the )?qbin",
+    r"^(?:sorry |oops |, )*not (?:the )?qbin(?: ,)? (?:but )?(?:the )?qbin$",
     r"\bnot qbin ?,? ?(?:but|it was|i meant|sorry) ",
 )
 
 LATER = _patterns(
     r"\bnot now\b",
     r"\bsnooze\b",
+    r"^(?:not today|not tonight|not this week|in (?:a|another|one|two|three|four|five|\d+|a "
+    r"couple of|a few) (?:days?|weeks?))(?: (?:please|thanks|bot|sorry|,|then))*$",
     r"\b(?:do|see to|sort|get to|get round to|handle) (?:it|that|this|them) (?:later|tomorrow)\b",
     r"\bleave (?:it|that|this|me) (?:for now|till|until)\b",
     r"\b(?:remind|ask|tell|nudge|ping|prod|poke|bug|nag|chase|try) (?:me|us|again|after|later|in "
-    r"\d)\b(?! (?:how|what|who|why|where|of|"
+    r"\d)\b(?! (?:how|what|who|why|where|when|if|more|of|about|"
     r"about the|that i))",
     r"\bcome back (?:to (?:me|us) )?(?:in|on|tomorrow|later|next)\b",
     r"^(?:maybe |do it |ill do it |will do (?:it )?|i will do (?:it |that )?|not today |cant "
@@ -136,6 +143,10 @@ LATER = _patterns(
 )
 
 DONE_BARE = _patterns(
+    r"^(?:yes |yep |ok |bot |, )*(?:it|that|this)(?: is|'s| 's| has)? been (?:done|sorted|seen "
+    r"to)(?: (?:now|already|qday|thanks))*$",
+    r"^(?:yes |yep |ok |bot |, )*(?:i|we) have (?:now |already |just )?(?:done|sorted) (?:it|"
+    r"that|this)(?: (?:now|already|qday|thanks))*$",
     r"^(?:(?:yes|yep|ok|i|we|just|already|all) )*(?:did|done|sorted) (?:(?:it|that|this|them) "
     r")?(?:qday|earlier|already|before work|first thing|just now)$",
     r"^(?:(?:yes|yep|yeah|ok|aye|all) )+(?:all )?(?:sorted|done)(?: bot| thanks| now)?$",
@@ -158,6 +169,7 @@ DONE_OF_BIN = _patterns(
 )
 
 ACCEPTING = _patterns(
+    r"^(?:ok|okay|yes|sure|fine|right|yep)(?: ,)? (?:it is |its |'s )?my turn\b",
     r"\bi (?:'d|would) (?:be glad of|love|like|be happy with|be happy to have) (?:the )?qbin\b",
     r"^(?:the )?qbin (?:i |we )(?:can|will|could) (?:take|have|keep|host)\b",
     r"\b(?:i (?:will|can|ll|would love to|'d love to|could|shall|am happy to|am glad to|happily)|"
@@ -196,6 +208,10 @@ DECLINING = _patterns(
     r"^(?:sorry |, |no |i |we )*(?:cant|cannot|wont)(?: do it| make it)? (?:this|next) (?:week|"
     r"month|time|weekend|fortnight)\b",
     r"\bno can do\b",
+    r"^(?:sorry |, |no )*not me (?:this|next) (?:time|week|month)\b",
+    r"\bso (?:its a |it is a |a )?no(?: (?:from me|sorry|thanks|then|,))*$",
+    r"^(?:sorry |, |i |no )*(?:cant|cannot) do (?:monday|tuesday|wednesday|thursday|friday|"
+    r"saturday|sunday|this week|next week|that week|it)\b",
     r"^(?:i )?(?:would|'d) (?:love|like) to(?: help)?(?: ,)? but (?:i |we )?(?:cant|cannot|am|"
     r"have|wont)\b",
     r"\bno puedo\b|\bnao posso\b|\bich kann nicht\b",
@@ -232,6 +248,10 @@ DECLINING_BARE = _patterns(
 )
 
 OFFERING = _patterns(
+    r"\b(?:need|want|looking for|after) (?:someone|somebody|anyone|one of you) to (?:take|have|"
+    r"mind|host|look after)(?: over| on)? (?:the |my )?qbin",
+    r"\b(?:would|could|can|does|will) qmember (?:like|take|have|want|mind|host|look after)(?: to "
+    r"have| to take)? (?:the )?qbin",
     r"qmember (?:will|should|is going to|can|could|to) (?:be )?(?:taking|take|have|having|get|"
     r"getting|mind|minding|host|hosting)(?: over)? (?:the )?qbin",
     r"\b(?:like|want) qmember to (?:have|take|mind|host) (?:the )?qbin",

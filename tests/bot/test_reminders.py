@@ -9,11 +9,13 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
+from bot.log import Line
+from bot.playback import Playback, Spoken
 from bot.reminders import tell
 from handlers import corrections, keeping
 from handlers.answer import Turn
 from handlers.reading.acts import Bury, Layer, Open, Seal, Set
-from storage import rooms
+from storage import rooms, session
 from storage.book import Book
 from storage.database import Database
 from tests.group import BEGIN, Group
@@ -188,7 +190,8 @@ async def test_an_hour_that_is_missing_or_comes_twice(
 async def test_a_clock_that_was_wrong_silences_nothing(group: Group, db: Database) -> None:
     await group.says(Layer(mass_kg=2.0, bin="shed"))
     assert len(await tells(db, datetime(2027, 3, 4, 9, tzinfo=UTC))) == 1
-    assert await tells(db, at(4, 9)) == ["Today or tomorrow: drain the shed bin (ines)."]
+    await group.says(Layer(mass_kg=2.0, bin="yard"))
+    assert await tells(db, at(4, 9)) == ["Today or tomorrow: drain the yard bin (ines)."]
 
 
 async def test_the_group_sets_its_hour_and_its_quiet_hours(group: Group, db: Database) -> None:
@@ -221,3 +224,43 @@ async def test_no_hour_is_guessed(group: Group, value: str) -> None:
 async def reread(group: Group) -> None:
     """The group's book with the settings it has now."""
     group.book = Book(group.book.db, (await rooms.every(group.book.db))[0])
+
+
+async def test_a_log_played_in_pieces_gives_the_same_reminders(tmp_path: Path) -> None:
+    lines = [line(number) for number in range(40)]
+    whole = await played(tmp_path / "whole.db", [lines])
+    pieces = await played(tmp_path / "pieces.db", [lines[:7], lines[7:8], lines[8:29], lines[29:]])
+    assert [said for said in whole if "drain" in said[1]]
+    assert whole == pieces
+    assert await played(tmp_path / "whole.db", [lines]) == []
+
+
+def line(number: int) -> Line:
+    """A day on which somebody feeds a bin."""
+    moment = BEGIN + timedelta(days=number, minutes=7 * number)
+    content = {"msgtype": "m.text", "body": f"added 1 kg scraps to bin {number % 5 + 1}"}
+    raw = {
+        "type": "m.room.message",
+        "event_id": f"$e{number}",
+        "sender": "@ines:test",
+        "origin_server_ts": int(moment.timestamp() * 1000),
+        "content": content,
+    }
+    return Line(number, moment, raw)
+
+
+async def played(path: Path, pieces: Iterable[Iterable[Line]]) -> list[tuple[datetime, str]]:
+    """The digests of a log that is played piece by piece, the bot started anew for each."""
+    said = []
+    for piece in pieces:
+        db = await Database.open(path)
+        try:
+            playback = Playback(db, zone="Europe/Lisbon", units="metric", own="")
+            heard = list(piece)
+            async for item in playback.play(heard):
+                if isinstance(item, Spoken) and item.message.kind == "digest":
+                    said.append((item.at, item.message.body))
+            await session.set_played_until(db, heard[-1].at)
+        finally:
+            await db.close()
+    return said

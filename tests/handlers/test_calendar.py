@@ -7,9 +7,24 @@ import pytest
 
 from handlers.calendar import NOTHING, concerned, digest
 from handlers.dues import is_named_on, is_shown_on
-from handlers.reading.acts import Accept, Ask, Decline, Done, Later, Layer, Offer, Open, Seal
+from handlers.reading.acts import (
+    Accept,
+    Ask,
+    Batch,
+    Decline,
+    Done,
+    Later,
+    Layer,
+    Offer,
+    Open,
+    Retract,
+    Seal,
+    Stock,
+)
+from storage import rooms
+from storage.book import Book
 from storage.rows import Bin, Due
-from tests.group import Group
+from tests.group import BEGIN, Group
 
 SHED = Bin(id=1, name="shed")
 
@@ -174,3 +189,43 @@ def test_what_moves_a_day_after_it_was_named_is_not_named_twice() -> None:
     moved = replace(due("bury", 11, 16), told_on=date(2026, 3, 10))
     named = [day for day in range(11, 20) if is_named_on(moved, date(2026, 3, day))]
     assert named == [16, 18]
+
+
+async def test_a_batch_is_to_be_dried_when_it_is_ripe(group: Group) -> None:
+    # Two weeks airtight at least: common practice of those who make starter.
+    await group.says(Batch(mass_kg=2.0), who="dov")
+    [dry] = await group.book.dues()
+    assert (dry.from_day, dry.to_member) == (date(2026, 3, 16), "dov")
+    assert await digest(group.book, [dry], dry.from_day) == (
+        "Today to Wednesday 1 April: dry the starter (dov)."
+    )
+    assert await concerned(group.book, [dry], dry.from_day) == ("@dov:test",)
+    await group.says(Stock(mass_kg=1.0), days=3)
+    assert await group.book.dues() == [dry]
+    await group.says(Stock(mass_kg=3.0), days=18)
+    assert await group.book.dues() == []
+
+
+async def test_a_batch_is_dried_when_somebody_says_so(group: Group) -> None:
+    await group.says(Batch(mass_kg=2.0), who="dov")
+    await group.says(Done(), who="dov", days=15)
+    assert not is_shown_on((await group.book.dues())[0], date(2026, 3, 17))
+
+
+async def test_a_batch_that_is_struck_out_leaves_the_calendar(group: Group) -> None:
+    await group.says(Batch(mass_kg=2.0), who="dov")
+    await group.says(Retract(), who="dov")
+    assert await group.book.dues() == []
+
+
+async def test_the_starter_of_another_group_is_left_alone(group: Group, book: Book) -> None:
+    async with book.db.transaction():
+        room = await rooms.join(book.db, "!b:test", BEGIN, zone="Europe/Lisbon", units="metric")
+    other = Group(Book(book.db, room))
+    await group.says(Batch(mass_kg=2.0), event="$a")
+    await other.says(Batch(mass_kg=2.0), event="$b")
+    await other.says(Done(), days=15, event="$c")
+    await other.says(Retract(), days=15, event="$d")
+    assert await other.book.dues() == []
+    [dry] = await group.book.dues()
+    assert is_shown_on(dry, date(2026, 3, 17))

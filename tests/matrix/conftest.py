@@ -142,7 +142,9 @@ class Street:
             store_key="a key for tests",
         )
         accounts.write(home, account)
-        bot = Bot(user, home, account, Settings(**settings))
+        home.settings.touch(mode=0o600)
+        home.settings.write_text('listen = ""\n')  # bots of several tests would want one port
+        bot = Bot(user, home, account, Settings(**{"listen": "", **settings}))
         self.stack.push_async_callback(bot.stop)
         return bot
 

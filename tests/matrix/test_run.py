@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import signal
+import socket
 import stat
 import subprocess
 import sys
@@ -11,10 +12,14 @@ from asyncio.subprocess import Process
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+import aiohttp
 import pytest
 
 from bot.account import sole_user
 from bot.settings import Home
+from storage import links, rooms, session
+from storage.book import Book
+from storage.database import Database
 
 if TYPE_CHECKING:
     from tests.matrix.conftest import Bot, Street
@@ -111,3 +116,29 @@ def test_a_broken_login_file_is_named(tmp_path: Path) -> None:
     done = subprocess.run(command(tmp_path), text=True, capture_output=True, check=False)
     assert done.returncode == 2
     assert f"{tmp_path / 'login.json'} cannot be read" in done.stderr
+
+
+async def test_it_serves_the_calendar_to_whoever_was_given_its_address(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        place = f"127.0.0.1:{free.getsockname()[1]}"
+    bot.home.settings.write_text(f'listen = "{place}"\n')
+    await started(street, bot)
+    room = await street.room_with(bot, ines)
+    asked = await ines.say(room, "added 2 kg scraps to the shed bin")
+    await ines.answer_to(room, asked, bot.user.id)
+    db = await Database.open(bot.home.book)
+    try:
+        [known] = await rooms.every(db)
+        async with db.transaction():
+            await links.put(Book(db, known), None, "a-token", known.joined_at)
+        base = await session.address(db)
+    finally:
+        await db.close()
+    assert base == f"http://{place}"
+    async with aiohttp.ClientSession() as web:
+        async with web.get(f"{base}/a-token/calendar.ics") as answer:
+            assert b"SUMMARY:Drain the shed bin" in await answer.read()
+        async with web.get(f"{base}/another/calendar.ics") as answer:
+            assert answer.status == 404

@@ -37,7 +37,7 @@ def test_what_is_chosen_holds(tmp_path: Path) -> None:
         ('obey = "example.org"', "obey must be a list such as"),
         ('obey = [""]', "obey must be a list such as"),
         ('obey = ["@ada"]', "obey must be a list such as"),
-        ('colour = "red"', "there is no setting 'colour'. There are: zone, units, obey."),
+        ('colour = "red"', "there is no setting 'colour'. There are: zone, units, obey, "),
         ("zone =", "cannot be read"),
     ],
 )

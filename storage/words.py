@@ -1,0 +1,41 @@
+"""People's words as they are let in: nothing invisible, nothing that turns the text around."""
+
+import re
+import unicodedata
+
+LONGEST_MESSAGE = 4000
+"""Characters of a message that are read; no record is told at more length."""
+LONGEST_WORD = 40
+LONGEST_NAME = 40
+LONGEST_PLACE = 80
+
+_JOINERS = "\u200c\u200d"
+"""Part of how some scripts, and signs made of several, are written."""
+_LONG_WORD = re.compile(rf"(\S{{{LONGEST_WORD}}})\S+")
+_SPACE = re.compile(r"\s+")
+_SCHEME = re.compile(r":/+")
+
+
+def text(said: str) -> str:
+    """What somebody wrote: line breaks stay; control and direction characters go; not too long."""
+    lines = said.replace("\r\n", "\n").replace("\r", "\n")[:LONGEST_MESSAGE]
+    kept = "".join("" if _is_unseen(char) else char for char in lines.replace("\t", " "))
+    return _LONG_WORD.sub(r"\1", kept)
+
+
+def name(said: str, longest: int = LONGEST_NAME) -> str:
+    """A name on one line, which no app takes for a link; empty if nothing of it can be seen."""
+    line = _SPACE.sub(" ", text(said))
+    return _SCHEME.sub(" ", line)[:longest].strip(" \u200c\u200d")
+
+
+def is_sound(said: str) -> bool:
+    """Whether it is text at all: half a surrogate pair, which JSON allows, can be kept nowhere."""
+    return not any("\ud800" <= char <= "\udfff" for char in said)
+
+
+def _is_unseen(char: str) -> bool:
+    if char == "\n" or char in _JOINERS:
+        return False
+    # Other, control, format, surrogate, unassigned: nothing of these is seen.
+    return unicodedata.category(char) in ("Cc", "Cf", "Cs", "Cn")
