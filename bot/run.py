@@ -28,6 +28,7 @@ from bot.settings import Home, Settings, SettingsError
 from bot.terminal import say
 from bot.turn import work_off
 from bot.web import served
+from storage import outbox
 from storage.database import Database
 from storage.errors import UserError
 
@@ -35,6 +36,9 @@ log = logging.getLogger(__name__)
 
 LONGEST_SLEEP = timedelta(minutes=10)
 """A clock may be set, or the machine sleep: look at the calendar again at least so often."""
+
+
+LOOK_AT_HELD_SECONDS = 5.0
 
 
 def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
@@ -152,7 +156,8 @@ async def _mind(
             for bell in then:
                 bell.ring()
         else:
-            await heard.wait()
+            # Answers held back are told once those before them are sent, which rings no bell.
+            await heard.wait(LOOK_AT_HELD_SECONDS if await outbox.holding(db) else None)
 
 
 async def _remind(db: Database, calendar: Bell, outgoing: Bell, stop: asyncio.Event) -> None:

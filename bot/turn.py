@@ -4,6 +4,7 @@ import logging
 from collections.abc import Callable
 from datetime import datetime
 
+from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
 from storage import inbox, outbox, rooms
@@ -22,11 +23,14 @@ SORRY = (
 
 
 async def work_off(db: Database, *, now: Callable[[], datetime], own: str) -> int:
-    """Work through what waits in the inbox, in order; how many events that was."""
+    """Work through what waits in the inbox, in order; how many events that was.
+
+    Where nothing waits, the answers held back are told; how many messages that took.
+    """
     items = await inbox.waiting(db)
     for item in items:
         await _work(db, item, now(), own)
-    return len(items)
+    return len(items) or await tell_together(db, now())
 
 
 async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
@@ -35,6 +39,8 @@ async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
         async with db.transaction():
             if heard is not None and (hearing := await _hearing(db, item, heard, now, own)):
                 await hearing.take()
+                if await holds_back(db, hearing.room, item, now):
+                    await outbox.hold(db, hearing.room.id, item.event)
             await inbox.settle(db, item.id, "done", _trace(item, heard))
     except StorageRefused:
         raise  # the disk's fault, not the event's: it waits for a better day

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import fields, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from handlers.answer import Answer, Handler, Turn
 from handlers.layers import said_amount
@@ -42,7 +42,10 @@ ACTS: Mapping[str, type[Act]] = {
     kind.act: kind for kind in (Layer, Drain, Open, Seal, Bury, Observe, Batch, Stock, Offer)
 }
 
-NOTHING_THERE = "I have no record of yours to change. Reply to the message it is about."
+LAST_IS_MEANT = timedelta(days=2)
+"""For so long "no, 3 kg" means the sender's last record; an older one has to be replied to."""
+
+NOTHING_THERE = "Which record do you mean? Reply to the message it is about."
 
 
 async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
@@ -91,7 +94,9 @@ async def _targets(turn: Turn) -> list[Entry]:
     if turn.refers_to:
         return await turn.book.of_event(turn.refers_to)
     last = await turn.book.last_by(turn.sender)
-    return await turn.book.of_event(last.event) if last else []
+    if last is None or turn.now - last.written_at > LAST_IS_MEANT:
+        return []
+    return await turn.book.of_event(last.event)
 
 
 def _fitting(act: Amend, targets: Sequence[Entry]) -> Entry | None:

@@ -76,6 +76,24 @@ async def waiting(db: Database, limit: int = 100) -> list[Item]:
     return [_item(row) for row in rows]
 
 
+async def messages_waiting(
+    db: Database,
+    room: str,
+    *,
+    limit: int,
+    before: datetime | None = None,
+    sender: str | None = None,
+) -> int:
+    """How many messages of a room (of a sender, from before a moment) wait, up to a limit."""
+    rows = await db.rows(
+        "SELECT 1 FROM inbox WHERE state = 'waiting' AND room = ?1 AND (?2 IS NULL OR at < ?2) "
+        "AND (?3 IS NULL OR json_extract(raw, '$.sender') = ?3) "
+        "AND json_extract(raw, '$.type') = 'm.room.message' LIMIT ?4",
+        (room, None if before is None else to_ms(before), sender, limit),
+    )
+    return len(rows)
+
+
 async def parked(db: Database) -> list[Item]:
     """The events that could not be decrypted yet."""
     return [_item(row) for row in await db.rows("SELECT * FROM inbox WHERE state = 'parked'")]

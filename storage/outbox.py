@@ -37,7 +37,8 @@ async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> li
         "SELECT outbox.*, room.address, earlier.sent_as AS rewrites_event "
         "FROM outbox JOIN room ON room.id = outbox.room "
         "LEFT JOIN outbox AS earlier ON earlier.id = outbox.rewrites "
-        "WHERE outbox.sent_as IS NULL AND outbox.refused IS NULL AND room.left_at IS NULL "
+        "WHERE outbox.sent_as IS NULL AND outbox.refused IS NULL AND outbox.gathered IS NULL "
+        "AND room.left_at IS NULL "
         "AND room.address NOT IN (SELECT value FROM json_each(?)) "
         "ORDER BY outbox.id LIMIT ?",
         (json.dumps(list(busy)), limit),
@@ -66,6 +67,50 @@ async def refused(db: Database, row: int, why: str) -> None:
     """The homeserver will never take it: do not try again."""
     async with db.transaction():
         await db.write("UPDATE outbox SET refused = ? WHERE id = ?", (why, row))
+
+
+async def hold(db: Database, room: int, event: str) -> None:
+    """What answers an event is not said by itself, but later with others; in a transaction."""
+    await db.write(
+        "UPDATE outbox SET gathered = 0 WHERE room = ?1 AND sent_as IS NULL "
+        "AND tx_id IN ('re-' || ?2, 'ok-' || ?2)",
+        (room, event),
+    )
+
+
+async def held(db: Database, room: int, limit: int = -1) -> list[tuple[int, Message]]:
+    """The answers of a room that are held back, with their row ids, in order; limit -1: all."""
+    rows = await db.rows(
+        "SELECT * FROM outbox WHERE room = ? AND gathered = 0 ORDER BY id LIMIT ?", (room, limit)
+    )
+    return [(row["id"], _message(row)) for row in rows]
+
+
+async def holding(db: Database) -> list[str]:
+    """The addresses of the rooms with answers held back."""
+    rows = await db.rows(
+        "SELECT DISTINCT address FROM outbox JOIN room ON room.id = outbox.room WHERE gathered = 0"
+    )
+    return [row["address"] for row in rows]
+
+
+async def unsent(db: Database, room: int, limit: int) -> int:
+    """How many messages of a room wait to be sent by themselves; counted up to a limit."""
+    rows = await db.rows(
+        "SELECT 1 FROM outbox WHERE room = ? AND sent_as IS NULL AND refused IS NULL "
+        "AND gathered IS NULL LIMIT ?",
+        (room, limit),
+    )
+    return len(rows)
+
+
+async def gather(db: Database, room: int, tx_id: str) -> None:
+    """The message of a transaction id tells all that a room held back; inside a transaction."""
+    await db.write(
+        "UPDATE outbox SET gathered = (SELECT id FROM outbox WHERE tx_id = ?) "
+        "WHERE room = ? AND gathered = 0",
+        (tx_id, room),
+    )
 
 
 async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] | None:

@@ -178,9 +178,13 @@ CREATE TABLE outbox (
     made_at     INTEGER NOT NULL,
     sent_as     TEXT,                       -- event id, once the homeserver has it
     sent_at     INTEGER,
-    refused     TEXT                        -- why the homeserver will never take it
+    refused     TEXT,                       -- why the homeserver will never take it
+    gathered    INTEGER                     -- not said by itself: 0 until told together with others
+                                            -- in the message of this number
 ) STRICT;
-CREATE INDEX outbox_waiting ON outbox (id) WHERE sent_as IS NULL AND refused IS NULL;
+CREATE INDEX outbox_waiting ON outbox (id)
+    WHERE sent_as IS NULL AND refused IS NULL AND gathered IS NULL;
+CREATE INDEX outbox_held ON outbox (room) WHERE gathered = 0;
 CREATE INDEX outbox_by_target ON outbox (room, to_event);
 CREATE INDEX outbox_by_event ON outbox (sent_as);
 

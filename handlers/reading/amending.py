@@ -151,6 +151,9 @@ def _correction(message: Message) -> str | None:
     sorry = any(w in SORRY for w in norms[:3])
     if sorry and "not" in norms and (message.bins or message.amounts or message.days):
         return "putting it right"
+    refused = norms[:1] in (["no"], ["nope"], ["nah"]) and bool(message.amounts)
+    if refused and not message.bins and not message.items and word_count(message) <= 5:
+        return "no, and the right amount"
     fragment = all(c.verb is None for c in message.clauses) and not is_asking(message)
     alone = not message.items and not (message.amounts and message.bins)
     if (

@@ -146,3 +146,10 @@ async def test_what_is_seen_after_burial_belongs_to_the_buried_run(group: Group)
     await group.says(Bury(bin="shed"), days=14)
     await group.says(Observe(signs=("sour",), bin="shed"), days=15)
     assert {entry.run for entry in await group.book.entries()} == {1}
+
+
+async def test_an_old_record_is_changed_only_by_a_reply_to_it(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"), event="$m")
+    assert (await group.says(Amend(mass_kg=3.0), days=5)).say == corrections.NOTHING_THERE
+    await group.says(Amend(mass_kg=3.0), days=5, refers_to="$m")
+    assert await standing(group) == [("layer", "shed", 3.0)]

@@ -12,7 +12,7 @@ FILES = ("messages.jsonl", "hand_d.jsonl", "hand_e.jsonl")
 @pytest.mark.parametrize(
     ("text", "left"),
     [
-        ("Morning all. ok so what's due? lol", "what is due ?"),
+        ("Morning all. ok so what's due? lol", "what 's due ?"),
         ("done, thanks!", "done , !"),
         ("thanks all", "thanks all"),
         ("ok to add bones?", "ok to add bones ?"),

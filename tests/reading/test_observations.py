@@ -1,6 +1,7 @@
 import pytest
 
-from handlers.reading.acts import Observe, Sign
+from handlers.practice.signs import Sign
+from handlers.reading.acts import Observe
 from tests.reading.context import acts
 
 

@@ -1,0 +1,81 @@
+"""Many answers at once become one message: after the bot was away, or when a room overflows.
+
+Every event is worked through and recorded by itself, at its own time; only the answers are held
+back, in the outbox, until nothing waits any more. Then one message tells them all, in few words.
+"""
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+
+from storage import inbox, outbox, rooms
+from storage.book import Book
+from storage.database import Database
+from storage.inbox import Item
+from storage.rows import Message, Room
+
+OLD = timedelta(minutes=10)
+"""A message that waited so long is old news."""
+OLD_ONES = 3
+"""So many old messages of a room are still answered one by one."""
+FLOOD = 30
+"""Messages of one sender that wait in a room: more are answered together."""
+UNSENT = 10
+"""Answers of a room that wait to be sent: further ones are told together."""
+LINES = 10
+"""Lines of what is told together; of the rest only the number is said."""
+LONGEST_LINE = 200
+
+
+async def holds_back(db: Database, room: Room, item: Item, now: datetime) -> bool:
+    """Whether the answer to an event is to be told together with others."""
+    if await outbox.held(db, room.id, limit=1):
+        return True
+    sender = str(item.raw.get("sender"))
+    old = await inbox.messages_waiting(db, item.room, before=now - OLD, limit=OLD_ONES + 1)
+    return (
+        (now - item.at > OLD and old > OLD_ONES)
+        or await inbox.messages_waiting(db, item.room, sender=sender, limit=FLOOD + 1) > FLOOD
+        or await outbox.unsent(db, room.id, limit=UNSENT + 1) > UNSENT
+    )
+
+
+async def tell_together(db: Database, now: datetime) -> int:
+    """Make one message of the answers held back in each room, once nothing more is to come."""
+    told = 0
+    for address in await outbox.holding(db):
+        async with db.transaction():
+            room = await rooms.find(db, address)
+            if room is None or await outbox.unsent(db, room.id, limit=1):
+                continue
+            held = await outbox.held(db, room.id)
+            message = Message(
+                tx_id=f"sum-{held[0][0]}", kind="reply", body=await _summary(Book(db, room), held)
+            )
+            await outbox.put(db, room.id, message, now)
+            await outbox.gather(db, room.id, message.tx_id)
+            told += 1
+    return told
+
+
+async def _summary(book: Book, held: Sequence[tuple[int, Message]]) -> str:
+    # The last answer to a message stands; the ones before it were to words since changed.
+    latest = {message.to_event: message for _, message in held}
+    spoken = [message for message in latest.values() if message.kind != "reaction"]
+    # What asks for something comes first: it may be cut off nowhere.
+    spoken.sort(key=lambda message: "?" not in message.body)
+    lines = [await _line(book, message) for message in spoken[:LINES]]
+    marked = len(latest) - len(spoken)
+    if len(spoken) > LINES:
+        lines.append(f"… and {len(spoken) - LINES} more answers. Ask about a bin to hear of it.")
+    if marked:
+        lines.append(f"Noted without words: {marked}.")
+    return "\n".join(["Many messages came at once; I took them in one by one. In short:", *lines])
+
+
+async def _line(book: Book, message: Message) -> str:
+    trace = await inbox.trace(book.db, book.room.address, message.to_event or "")
+    name = await book.name_of(trace.sender) if trace and trace.sender else None
+    words = message.body.split("\n", 1)[0]
+    if len(words) > LONGEST_LINE:
+        words = f"{words[:LONGEST_LINE].rstrip()}…"
+    return f"• {name}: {words}" if name else f"• {words}"
