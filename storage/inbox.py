@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
+from storage import words
 from storage.database import Database
 from storage.moments import from_ms, to_ms
 from storage.session import set_sync_token
@@ -62,7 +63,9 @@ async def add(db: Database, arrivals: Sequence[Arrival]) -> None:
 
 def _row(arrival: Arrival) -> tuple[str, str, int, str, str] | None:
     event, at = arrival.raw.get("event_id"), arrival.raw.get("origin_server_ts")
-    if not isinstance(event, str) or not isinstance(at, int) or not -(2**62) < at < 2**62:
+    if not isinstance(event, str) or not words.is_sound(event):
+        return None
+    if not isinstance(at, int) or not -(2**62) < at < 2**62:
         return None
     state = "parked" if arrival.parked else "waiting"
     return arrival.room, event, at, json.dumps(arrival.raw), state

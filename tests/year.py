@@ -25,6 +25,9 @@ BINS += ["hut", "barn"]
 
 DUTY = re.compile(r"(drain|seal|bury|plant where) the (\w+) bin")
 
+RESTART = timedelta(minutes=1)
+"""The longest that a bot which was killed is away."""
+
 Key = tuple[str, str, str]
 """Bin, what is to be done, on which occasion."""
 
@@ -152,7 +155,7 @@ class Year:
             await asyncio.sleep(self._fate.uniform(0, 0.006))
             telling.cancel()
             await asyncio.gather(telling, return_exceptions=True)
-            await self._is_killed(wake)
+            await self._is_killed(wake + self._fate.random() * RESTART)
         else:
             self._wake = await tell(self._db, wake)
 

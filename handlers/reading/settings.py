@@ -7,7 +7,17 @@ _LEAD = (
     r"you to|"
     r"bot|now|so) )*"
 )
+_CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _SETTINGS = (
+    ("dilution", re.compile(
+        _CHANGE + r"dilution(?: for (?:the )?beds)? (?:to |at |: )?"
+        r"(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
+    ("ferment days", re.compile(
+        _CHANGE + r"ferment(?:ing|ation)? (?:days|time) (?:to |at |: )?(?P<value>\d{1,2})\b")),
+    ("planting days", re.compile(
+        _CHANGE + r"planting (?:days|wait|time) (?:to |at |: )?(?P<value>\d{1,3})\b")),
+    ("soil", re.compile(
+        _CHANGE + r"soil(?: parts| ratio)? (?:to |at |: )?(?P<value>\d{1,2})(?: parts)?\b")),
     ("units", re.compile(
         r"\b(?:set|change|switch|use|make|put|go|speak|show|talk|using|want|prefer)\b(?: "
         r"\S+){0,4}? "

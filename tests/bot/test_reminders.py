@@ -19,7 +19,7 @@ from storage import rooms, session
 from storage.book import Book
 from storage.database import Database
 from tests.group import BEGIN, Group
-from tests.year import Told, Year
+from tests.year import RESTART, Told, Year
 
 # Changes of the clocks within the stretch: tz database 2025b (Lisbon and New York: northern
 # spring; Adelaide and Chatham: southern spring; Sao Paulo: the last summer time, begun at midnight
@@ -61,6 +61,15 @@ def is_at_the_hour(year: Year, told: Iterable[Told]) -> None:
     assert {digest.at.time() for digest in told} == {year.digest_at}
 
 
+def is_the_same(told: list[Told], again: list[Told]) -> bool:
+    """Whether two groups were told the same at the same hour, give or take a restart."""
+    return [(one.body, one.mentions) for one in told] == [
+        (one.body, one.mentions) for one in again
+    ] and all(
+        timedelta(0) <= late.at - one.at <= RESTART for one, late in zip(told, again, strict=True)
+    )
+
+
 @pytest.mark.parametrize(("zone", "begin"), STRETCHES, ids=[zone for zone, _ in STRETCHES])
 async def test_weeks_around_a_change_of_the_clocks(tmp_path: Path, zone: str, begin: date) -> None:
     calm = Year(tmp_path / "calm.db", zone, begin, days=30, members=3)
@@ -69,7 +78,7 @@ async def test_weeks_around_a_change_of_the_clocks(tmp_path: Path, zone: str, be
     is_told_exactly_once(calm, told)
     assert len(told) > 12
     killed = Year(tmp_path / "killed.db", zone, begin, days=30, members=3, kills=20)
-    assert await killed.live() == told
+    assert is_the_same(told, await killed.live())
 
 
 async def tells(db: Database, *moments: datetime) -> list[str]:
@@ -103,7 +112,8 @@ async def test_what_becomes_known_after_its_day_is_told_in_the_next_digest(
 ) -> None:
     await tells(db, at(2, 9))
     await group.says(Seal(bin="shed", on=date(2026, 2, 10)))
-    said = await tells(db, at(2, 20), at(3, 9))
+    assert await tells(db, at(2, 20)) == []
+    said = await tells(db, at(3, 9))
     assert said == ["Late, since Tuesday 24 February: bury the shed bin (ines).\n"
                     "Late, since Friday 13 February: drain the shed bin (ines)."]  # fmt: skip
 

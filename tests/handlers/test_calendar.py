@@ -191,6 +191,12 @@ def test_what_moves_a_day_after_it_was_named_is_not_named_twice() -> None:
     assert named == [16, 18]
 
 
+def test_what_was_named_late_is_not_named_again_the_next_day() -> None:
+    late = replace(due("bury", 11, 16), told_on=date(2026, 3, 15))
+    named = [day for day in range(16, 24) if is_named_on(late, date(2026, 3, day))]
+    assert named == [18, 21]
+
+
 async def test_a_batch_is_to_be_dried_when_it_is_ripe(group: Group) -> None:
     # Two weeks airtight at least: common practice of those who make starter.
     await group.says(Batch(mass_kg=2.0), who="dov")

@@ -13,7 +13,7 @@ FILES = ("messages.jsonl", "hand_d.jsonl", "hand_e.jsonl")
     ("text", "left"),
     [
         ("Morning all. ok so what's due? lol", "what 's due ?"),
-        ("done, thanks!", "done , !"),
+        ("done, thanks!", "done ,"),
         ("thanks all", "thanks all"),
         ("ok to add bones?", "ok to add bones ?"),
         ("later folks", "later folks"),
