@@ -45,6 +45,8 @@ def _line(path: Path, number: int, text: str) -> Line:
         raw = json.loads(text)
     except ValueError as error:
         raise LogError(f"{path}, line {number}: not JSON ({error})") from error
+    except RecursionError:
+        raise LogError(f"{path}, line {number}: nested too deep for an event") from None
     if not isinstance(raw, dict):
         raise LogError(f"{path}, line {number}: a JSON object is wanted, one event a line")
     at = moment(raw.get("origin_server_ts"))

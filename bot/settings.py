@@ -204,6 +204,8 @@ def parse(text: str, file: Path) -> Settings:
         written = tomllib.loads(text)
     except tomllib.TOMLDecodeError as e:
         raise SettingsError(f"{file} cannot be read: {e}. Mend or remove it.") from e
+    except RecursionError:
+        raise SettingsError(f"{file} is nested too deep. Mend or remove it.") from None
     rows = {row.name: row for row in SETTINGS}
     unknown = sorted(written.keys() - rows.keys())
     if unknown:

@@ -1,6 +1,6 @@
 """What is due when; and what a member answers to a reminder."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, timedelta
 from itertools import groupby
 
@@ -86,8 +86,7 @@ async def calendar(
     ordered = sorted(dues, key=lambda due: (_from(due, today), due.to_day, *_about(due)))
     lines = []
     for (start, end), group in groupby(ordered, key=lambda due: (_from(due, today), due.to_day)):
-        duties = [duty(due, keepers) for due in group]
-        lines.append(f"{when(start, end, today)}: {listed(duties)}")
+        lines.append(f"{when(start, end, today)}: {_together(group, keepers)}")
     return lines
 
 
@@ -97,7 +96,7 @@ def _from(due: Due, today: date) -> date:
 
 
 def _about(due: Due) -> tuple[str, str]:
-    return due.bin.name if due.bin else "", due.what
+    return due.what, due.bin.name if due.bin else ""
 
 
 def duty(due: Due, keepers: Keepers) -> str:
@@ -110,6 +109,16 @@ def duty(due: Due, keepers: Keepers) -> str:
     return f"{words} ({who})" if who else words
 
 
+def _together(dues: Iterable[Due], keepers: Keepers) -> str:
+    """What is to be done, the same thing said once: "drain the shed bin (Bram) and bin 2 (Ines)"."""
+    said = []
+    for what, group in groupby(dues, key=lambda due: due.what):
+        first, *more = (duty(due, keepers) for due in group)
+        verb = DUTIES[what].removesuffix("{bin}") if what in ACTS else ""
+        said.append(listed([first, *(each.removeprefix(verb) for each in more)]))
+    return "; ".join(said)
+
+
 async def digest(book: Book, dues: Sequence[Due], today: date) -> str:
     """The words of a day's digest, a line for each day: what must be done today comes first, then
     what can be done from today on, then what is late, the longest last.
@@ -118,12 +127,16 @@ async def digest(book: Book, dues: Sequence[Due], today: date) -> str:
     ordered = sorted(dues, key=lambda due: _urgency(due, today))
     lines = []
     for last, group in groupby(ordered, key=lambda due: due.to_day):
-        duties = listed([duty(due, keepers) for due in group])
-        if last < today:
-            lines.append(f"Late, since {day(last, today)}: {duties}.")
-        else:
-            lines.append(f"{capital(span(today, last, today))}: {duties}.")
+        lines.append(f"{_by_when(last, today)}: {_together(group, keepers)}.")
     return "\n".join(lines)
+
+
+def _by_when(last: date, today: date) -> str:
+    if last < today:
+        return f"Late, since {day(last, today)}"
+    if (last - today).days > 1:
+        return f"Today, or by {day(last, today)}"
+    return capital(span(today, last, today))
 
 
 def _urgency(due: Due, today: date) -> tuple[bool, int, str, str]:

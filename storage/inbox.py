@@ -2,7 +2,7 @@
 
 import json
 import sqlite3
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
@@ -11,6 +11,10 @@ from storage import words
 from storage.database import Database
 from storage.moments import from_ms, to_ms
 from storage.session import set_sync_token
+
+
+DEEPEST = 100
+"""Levels of JSON in an event; no message has so many."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,6 +71,8 @@ def _row(arrival: Arrival) -> tuple[str, str, int, str, str] | None:
         return None
     if not isinstance(at, int) or not -(2**62) < at < 2**62:
         return None
+    if _is_deeper(arrival.raw, DEEPEST):
+        return None
     state = "parked" if arrival.parked else "waiting"
     return arrival.room, event, at, json.dumps(arrival.raw), state
 
@@ -77,6 +83,18 @@ async def waiting(db: Database, limit: int = 100) -> list[Item]:
         "SELECT * FROM inbox WHERE state = 'waiting' ORDER BY id LIMIT ?", (limit,)
     )
     return [_item(row) for row in rows]
+
+
+def _is_deeper(value: object, levels: int) -> bool:
+    """Whether JSON is nested so deep that reading it back might end the program."""
+    if levels == 0:
+        return True
+    parts = value.values() if isinstance(value, Mapping) else value
+    return (
+        isinstance(parts, Iterable)
+        and not isinstance(parts, str)
+        and any(_is_deeper(part, levels - 1) for part in parts)
+    )
 
 
 async def messages_waiting(

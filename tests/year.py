@@ -23,7 +23,7 @@ NAMES = ["Ada", "Bram", "Cleo", "Dov", "Esi", "Finn", "Gita", "Hugo", "Ines", "J
 BINS = ["shed", "yard", "blue", "green", "porch", "attic", "cellar", "gate", "north", "south"]
 BINS += ["hut", "barn"]
 
-DUTY = re.compile(r"(drain|seal|bury|plant where) the (\w+) bin")
+DUTY = re.compile(r"(drain|seal|bury|plant where)? ?the (\w+) bin")
 
 RESTART = timedelta(minutes=1)
 """The longest that a bot which was killed is away."""
@@ -42,7 +42,11 @@ class Told:
 
     @property
     def named(self) -> list[tuple[str, str]]:
-        return [(bin, what.split()[0]) for what, bin in DUTY.findall(self.body)]
+        named, present = [], ""
+        for what, bin in DUTY.findall(self.body):
+            present = what or present  # said once for several bins
+            named.append((bin, present.split()[0]))
+        return named
 
 
 @dataclass

@@ -16,7 +16,7 @@ async def reminded(db: Database) -> tuple[TalkingRoom, str]:
     await room.says("added 2 kg scraps to the yard bin", who="bram")
     said = [message for _ in range(2) for message in await room.waits(days=1)]
     [digest] = [message for message in said if message.kind == "digest"]
-    assert "drain the shed bin (ines) and drain the yard bin (bram)" in digest.body
+    assert "drain the shed bin (ines) and the yard bin (bram)" in digest.body
     return room, digest.tx_id
 
 

@@ -36,6 +36,15 @@ async def test_half_an_event_id_is_passed_over(room: TalkingRoom) -> None:
     assert await room.says("added 2 kg scraps to the shed bin")
 
 
+async def test_an_event_without_bottom_is_passed_over(room: TalkingRoom) -> None:
+    bottom: object = 1
+    for _ in range(900):
+        bottom = [bottom]
+    assert await room.event("m.room.message", {"body": "added 2 kg scraps", "x": bottom}) == []
+    assert await room.says("added 1 kg scraps to the shed bin")
+    assert len(await room.standing()) == 1
+
+
 @pytest.mark.parametrize(
     "said",
     [

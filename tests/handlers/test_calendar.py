@@ -203,7 +203,7 @@ async def test_a_batch_is_to_be_dried_when_it_is_ripe(group: Group) -> None:
     [dry] = await group.book.dues()
     assert (dry.from_day, dry.to_member) == (date(2026, 3, 16), "dov")
     assert await digest(group.book, [dry], dry.from_day) == (
-        "Today to Wednesday 1 April: dry the starter (dov)."
+        "Today, or by Wednesday 1 April: dry the starter (dov)."
     )
     assert await concerned(group.book, [dry], dry.from_day) == ("@dov:test",)
     await group.says(Stock(mass_kg=1.0), days=3)
@@ -231,7 +231,18 @@ async def test_the_starter_of_another_group_is_left_alone(group: Group, book: Bo
     await group.says(Batch(mass_kg=2.0), event="$a")
     await other.says(Batch(mass_kg=2.0), event="$b")
     await other.says(Done(), days=15, event="$c")
-    await other.says(Retract(), days=15, event="$d")
+    await other.says(Retract(), days=15, refers_to="$b", event="$d")
     assert await other.book.dues() == []
     [dry] = await group.book.dues()
     assert is_shown_on(dry, date(2026, 3, 17))
+
+
+async def test_a_digest_says_each_thing_once(group: Group) -> None:
+    for bin in ("shed", "yard", "blue"):
+        await group.says(Layer(mass_kg=2.0, bin=bin), days=-14)
+    dues = [due for due in await group.book.dues() if due.what != "plant"]
+    assert (await digest(group.book, dues, date(2026, 3, 2))).splitlines() == [
+        "Today: seal the blue bin (ines), the shed bin (ines) and the yard bin (ines).",
+        "Late, since Thursday 19 February: drain the blue bin (ines), the shed bin (ines) and "
+        "the yard bin (ines).",
+    ]

@@ -1,0 +1,66 @@
+"""`python -m tests.bench.killed`: killed at random moments while a real homeserver delivers."""
+
+import argparse
+import asyncio
+import random
+import sys
+import time as stopwatch
+
+from tests.bench.field import Field, prepared
+
+LONGEST_LIFE_SECONDS = 3.0
+"""A process is killed at any moment from its first on; it listens after about one second."""
+
+
+async def main(kills: int, messages: int, seed: int) -> int:
+    """Kill and go on; print what was lost or doubled."""
+    dice = random.Random(seed)
+    async with prepared(plain=2, encrypted=2) as field:
+        done = asyncio.Event()
+        began = stopwatch.monotonic()
+        progress = [0]
+        writing = asyncio.create_task(_write(field, kills, messages, progress, done))
+        for _ in range(kills):
+            process = await field.process()
+            await asyncio.sleep(dice.uniform(0.0, LONGEST_LIFE_SECONDS))
+            process.kill()
+            await process.wait()
+            progress[0] += 1
+        await writing
+        process = await field.process()
+        await field.settled(600)
+        process.terminate()
+        await process.wait()
+        await asyncio.sleep(1.0)  # for the last words to reach the neighbours
+        field.assert_sound()
+        lost, doubled, in_order = field.records()
+        unanswered, extra, heard = await field.replies()
+        sys.stdout.write(
+            f"killed {kills} times during {messages} messages in 2 plain and 2 encrypted rooms: "
+            f"records {lost} lost, {doubled} doubled, {'in' if in_order else 'NOT IN'} order; "
+            f"replies {unanswered} lost, {extra} doubled ({heard} heard); "
+            f"{stopwatch.monotonic() - began:.0f} s\n"
+        )
+        return int(bool(lost or doubled or unanswered or extra))
+
+
+async def _write(
+    field: Field, kills: int, messages: int, progress: list[int], done: asyncio.Event
+) -> None:
+    """Spread the messages over the lives of the bot."""
+    first = sum(map(len, field.written.values()))
+    for number in range(messages):
+        while number / messages > (progress[0] + 1) / kills:  # noqa: ASYNC110 - paced by kills
+            await asyncio.sleep(0.02)
+        await field.write(first + number)
+        await asyncio.sleep(0.02)
+    done.set()
+
+
+if __name__ == "__main__":
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--kills", type=int, default=300)
+    parser.add_argument("--messages", type=int, default=3000)
+    parser.add_argument("--seed", type=int, default=1)
+    given = parser.parse_args()
+    sys.exit(asyncio.run(main(given.kills, given.messages, given.seed)))
