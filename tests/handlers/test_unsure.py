@@ -1,0 +1,55 @@
+"""The bot asks before writing down, and a short answer settles it."""
+
+import pytest
+
+from handlers import unsure
+from handlers.reading.acts import Amend, Layer, Unsure
+from tests.group import Group
+
+GUESS = Unsure(guess=(Layer(mass_kg=2.0, materials={"meat": 1.0}, bin="shed"),))
+
+
+async def test_one_short_question_and_nothing_written_down(group: Group) -> None:
+    answer = await group.says(GUESS)
+    assert answer.say == "Shall I write down 2 kg in the shed bin?"
+    assert await group.book.entries() == []
+
+
+@pytest.mark.parametrize("words", ["yes", "Yes please", "👍", "ok", "yep!"])
+async def test_a_bare_yes_stands_for_what_was_guessed(group: Group, words: str) -> None:
+    await group.says(GUESS)
+    question = await group.book.question("ines")
+    assert question
+    assert await unsure.settled(words, question, group.book) == list(GUESS.guess)
+
+
+@pytest.mark.parametrize("words", ["no", "nope", "No thanks"])
+async def test_a_bare_no_leaves_it(group: Group, words: str) -> None:
+    await group.says(GUESS)
+    question = await group.book.question("ines")
+    assert question
+    assert await unsure.settled(words, question, group.book) == []
+
+
+@pytest.mark.parametrize(
+    "words", ["", "no idea what you are talking about", "lovely day", "added 3 kg of rice today"]
+)
+async def test_other_words_are_no_answer(group: Group, words: str) -> None:
+    await group.says(GUESS)
+    question = await group.book.question("ines")
+    assert question
+    assert await unsure.settled(words, question, group.book) is None
+
+
+@pytest.mark.parametrize("words", ["yard", "the yard one", "Yard bin", "in the yard"])
+async def test_a_bins_bare_name_says_which(group: Group, words: str) -> None:
+    await group.says(Layer(mass_kg=1.0, bin="shed"), who="bram")
+    await group.says(Layer(mass_kg=1.0, bin="yard"), who="nives")
+    await group.says(Layer(mass_kg=1.0))
+    question = await group.book.question("ines")
+    assert question
+    assert await unsure.settled(words, question, group.book) == [Amend(bin="yard")]
+
+
+async def test_nothing_guessed_is_nothing_asked(group: Group) -> None:
+    assert (await group.says(Unsure())).say == ""
