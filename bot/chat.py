@@ -153,8 +153,9 @@ class Talk:
 
     def _show(self, spoken: Spoken) -> None:
         self._painter.show(spoken)
-        if spoken.message.kind != "reaction":
-            self._last_answer = spoken.message.tx_id
+        message = spoken.message
+        # A mark has no words to reply to: what it stands on is meant then.
+        self._last_answer = message.to_event if message.kind == "reaction" else message.tx_id
 
 
 def _edit(original: str, words: str) -> dict[str, Any]:

@@ -18,6 +18,7 @@ COMMANDS: Mapping[str, str] = {
     "replay": "play a room's log through the bot",
     "reckon": "use the craft's calculators without a room",
     "export": "write out everything a book knows",
+    "link": "show where a group's calendar and board can be read",
     "backup": "copy a book safely, also while it is in use",
     "check": "see whether everything is in order",
 }

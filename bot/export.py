@@ -46,7 +46,7 @@ def run(args: argparse.Namespace) -> int:
 async def _export(args: argparse.Namespace) -> int:
     db = await Database.open(args.book)
     try:
-        room = await _room(db, args.room)
+        room = await chosen_room(db, args.room)
         book = Book(db, room)
         now = await session.played_until(db) or clock.now()
         match args.format:
@@ -63,7 +63,8 @@ async def _export(args: argparse.Namespace) -> int:
     return 0
 
 
-async def _room(db: Database, address: str | None) -> Room:
+async def chosen_room(db: Database, address: str | None) -> Room:
+    """The room at an address, or the only one; BookError where that is none or several."""
     known = await rooms.every(db)
     chosen = [room for room in known if address in (None, room.address)]
     if len(chosen) == 1:

@@ -20,7 +20,8 @@ OLD_ONES = 3
 FLOOD = 30
 """Messages of one sender that wait in a room: more are answered together."""
 UNSENT = 10
-"""Answers of a room that wait to be sent: further ones are told together."""
+SLOW = timedelta(seconds=20)
+"""Where more messages of a room wait longer than this to be sent, answers are told together."""
 LINES = 10
 """Lines of what is told together; of the rest only the number is said."""
 LONGEST_LINE = 200
@@ -35,7 +36,7 @@ async def holds_back(db: Database, room: Room, item: Item, now: datetime) -> boo
     return (
         (now - item.at > OLD and old > OLD_ONES)
         or await inbox.messages_waiting(db, item.room, sender=sender, limit=FLOOD + 1) > FLOOD
-        or await outbox.unsent(db, room.id, limit=UNSENT + 1) > UNSENT
+        or await outbox.unsent(db, room.id, before=now - SLOW, limit=UNSENT + 1) > UNSENT
     )
 
 

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn
 from handlers import calendar, corrections, keeping, route, unsure, why
 from handlers.answer import Turn
+from handlers.help import NOT_UNDERSTOOD
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask, Context
@@ -27,6 +28,9 @@ VARIANT = "\ufe0f"
 
 QUESTION_STANDS = timedelta(days=1)
 """How long a bare answer is taken for one to a question of ours."""
+
+MOST_LEANING_WORDS = 6
+"""A longer message is read for itself, whatever was said before."""
 
 SKIN_TONES = "🏻🏼🏽🏾🏿"
 
@@ -79,7 +83,14 @@ class Hearing:
             return
         acts = read(said.body, await self._context(said, turn))
         await self._answer(acts, turn)
+        if not acts and "?" in said.body and self._calls_us(said):
+            self.spoken.append(NOT_UNDERSTOOD)
         await self._reply(said.event, to=said.event, thread=said.thread)
+
+    def _calls_us(self, said: Said) -> bool:
+        """Whether it is said to the bot by its name."""
+        first = said.body.lstrip("@ ").casefold()
+        return self.own in said.mentions or first.startswith(("pailkeeper", "bot,", "bot ", "bot:"))
 
     async def _settled(self, said: Said, turn: Turn) -> bool:
         """Whether it answered a question of ours, and was dealt with as such."""
@@ -210,11 +221,13 @@ class Hearing:
             members=tuple(member.name for member in await self.book.members()),
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", _local_part(self.own)),
-            after_bot=isinstance(heard, Said) and await self._follows_us(heard),
+            after_bot=isinstance(heard, Said) and await self._answers_us(heard),
         )
 
-    async def _follows_us(self, said: Said) -> bool:
-        """Whether it replies to words of ours, or comes next after them."""
+    async def _answers_us(self, said: Said) -> bool:
+        """Whether it replies to words of ours, or comes next after them and is as short."""
+        if len(said.body.split()) > MOST_LEANING_WORDS:
+            return False
         if said.replies_to:
             return await outbox.said_as(self.book.db, self.room.id, said.replies_to) is not None
         latest = await outbox.latest(self.book.db, self.room.id)
@@ -254,16 +267,16 @@ class Hearing:
             self.reasons.extend(answer.why)
 
     async def _figure_asked_about(self) -> str | None:
-        """What was kept of the arithmetic behind the answer replied to, or the last one."""
+        """What was kept of the arithmetic behind the answer replied to, or the last words."""
         db, room = self.book.db, self.room.id
         if isinstance(self.heard, Said) and self.heard.replies_to:
             asked = await outbox.said_as(db, room, self.heard.replies_to)
             if asked is None and (event := await self._record_behind(self.heard.replies_to)):
                 found = await outbox.answer_to(db, room, event)
                 asked = found[1] if found else None
-            if asked and asked.why:
-                return asked.why
-        return await outbox.last_why(db, room)
+            return asked.why if asked else None
+        latest = await outbox.latest(db, room)
+        return latest[0].why if latest else None
 
     async def _drop_question(self, event: str, by: str) -> None:
         question = await self.book.question_about(event)

@@ -24,16 +24,22 @@ async def link(wanted: str, turn: Turn) -> Answer:
     is_own = "mine" in words
     known = await links.token(turn.book, turn.sender if is_own else None)
     if known and "new" not in words:
-        return Answer(say=_told(base, known, is_own=is_own))
-    made = secrets.token_urlsafe(TOKEN_BYTES)
+        return Answer(say=told(base, known, is_own=is_own))
+    token = made()
     before = " The one before no longer opens." if known else ""
     return Answer(
-        settings=[Setting(what="own calendar link" if is_own else "calendar link", value=made)],
-        say=_told(base, made, is_own=is_own) + before,
+        settings=[Setting(what="own calendar link" if is_own else "calendar link", value=token)],
+        say=told(base, token, is_own=is_own) + before,
     )
 
 
-def _told(base: str, token: str, *, is_own: bool) -> str:
+def made() -> str:
+    """The part of an address that nobody can guess."""
+    return secrets.token_urlsafe(TOKEN_BYTES)
+
+
+def told(base: str, token: str, *, is_own: bool) -> str:
+    """Where to read the calendar and the board."""
     feed = f"{base}/{token}/calendar.ics"
     if is_own:
         return f"Just what you keep, for your calendar program: {feed}"

@@ -37,7 +37,7 @@ async def opened(act: Open, turn: Turn) -> Answer:
     size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
     shared = ", for everybody" if act.shared else ""
     lines = [
-        f"Opened {the(name)}{size}{shared}. First a thin bed of starter: "
+        f"Opened {the(name)}{size}{shared}. First a thin bed of starter bran: "
         f"{starter(bed.tablespoons, bed.starter_g, turn.units)}."
     ]
     if not act.capacity_l and not (

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, timedelta
 from itertools import groupby
 
-from handlers.answer import Answer, Handler, PutOff, Turn
+from handlers.answer import SILENCE, Answer, Handler, PutOff, Turn
 from handlers.bins import unknown
 from handlers.dues import DUTIES, EVENTS, is_shown_on
 from handlers.phrasing import capital, day, span, the, when
@@ -14,7 +14,10 @@ from handlers.state import look_up
 from storage.book import Book
 from storage.rows import Bin, Due
 
-NOTHING = "Nothing is due. The calendar fills as layers go in and bins are sealed."
+NOTHING = (
+    "Nothing is due. The calendar fills as layers go in: a bin is drained every two or three days, "
+    "sealed within two weeks, and buried ten to fourteen days after that."
+)
 MOST_LATER_DAYS = 60
 """The longest that something can be put off, so that it is not lost."""
 
@@ -110,7 +113,7 @@ def duty(due: Due, keepers: Keepers) -> str:
 
 
 def _together(dues: Iterable[Due], keepers: Keepers) -> str:
-    """What is to be done, the same thing said once: "drain the shed bin (Bram) and bin 2 (Ines)"."""
+    """What is to be done, each thing said once: "drain the shed bin (Bram) and bin 2 (Ines)"."""
     said = []
     for what, group in groupby(dues, key=lambda due: due.what):
         first, *more = (duty(due, keepers) for due in group)
@@ -163,7 +166,7 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     open_now = await _meant(act.bin, turn)
     match open_now:
         case []:
-            return Answer(noted=True)
+            return SILENCE  # a mark would promise a record that there is none of
         case [due] if due.bin and due.what in ACTS:
             return await carry_on(ACTS[due.what](bin=due.bin.name), turn)
         case [due]:
@@ -180,7 +183,7 @@ async def later(act: Later, turn: Turn) -> Answer:
 
 def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
     if not dues:
-        return Answer(noted=True)
+        return SILENCE
     until = turn.today + timedelta(days=days)
     duties = [duty(due, {}) for due in dues]
     return Answer(

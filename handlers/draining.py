@@ -2,9 +2,9 @@
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, which
-from handlers.phrasing import volume
+from handlers.phrasing import the, volume
 from handlers.reading.acts import Drain
-from handlers.state import Stage
+from handlers.state import Stage, look_up
 from storage.rows import Facts
 
 MOST_DRAINED_L = 60.0
@@ -21,6 +21,13 @@ async def drained(act: Drain, turn: Turn) -> Answer:
             "nothing is written down. Say it again with the right amount."
         )
     name = await choose(act.bin, turn, stages=DRAINED_STAGES)
+    known = await turn.book.bin(name) if name else None
+    holds = (await look_up(turn.book, known, turn.today)).capacity_l if known else None
+    if known and holds and act.volume_l and act.volume_l >= holds:
+        return Answer(
+            say=f"{volume(act.volume_l, turn.units)} is all that {the(known.name)} holds, so "
+            "nothing is written down. Say it again with the right amount or bin."
+        )
     facts = Facts(volume_l=act.volume_l)
     entry = turn.entry("drain", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:

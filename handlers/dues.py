@@ -147,4 +147,6 @@ def is_shown_on(due: Due, today: date) -> bool:
     """Whether the due still belongs in the calendar on that day."""
     if due.put_off_until == date.max:
         return False
-    return due.what not in EVENTS or today <= due.to_day + EVENTS[due.what]
+    if due.what not in EVENTS:
+        return True
+    return today <= max(due.to_day + EVENTS[due.what], due.put_off_until or due.to_day)

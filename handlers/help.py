@@ -17,3 +17,5 @@ HELP = (
     "“how full is the blue bin?” · “why?”\n"
     "Put right: edit or delete your message, reply “no, 3 kg”, say “scratch that”, or mark it ❌."
 )
+
+NOT_UNDERSTOOD = "I did not understand that question. Say “help” to see what I can answer."

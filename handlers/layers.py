@@ -1,7 +1,7 @@
 """Scraps go in: the layer is written down and answered with the dose of starter."""
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, which
@@ -15,6 +15,9 @@ from storage.rows import Bin, Facts, NewEntry
 
 TROUBLED = frozenset({"rotten", "green_mould", "black_mould"})
 """Signs that raise the dose of the next layers."""
+
+LONG_AGO = timedelta(days=60)
+"""A layer of a day before that is an anecdote or a slip: its bin has long been buried."""
 
 NEARLY_FULL = 0.8
 """From this fill on the answer says that the bin is about to be sealed."""
@@ -37,6 +40,11 @@ async def added(act: Layer, turn: Turn) -> Answer:
         rich=act.rich,
     )
     measured = act.mass_kg is not None or act.volume_l is not None
+    if act.on and turn.today - act.on > LONG_AGO:
+        return Answer(
+            say=f"{capital(day(act.on, turn.today))} is too long ago for me to write it down now. "
+            "Say it again with the right day."
+        )
     if state and (too_much := _beyond(facts, state, turn)):
         return Answer(say=too_much)
     try:
@@ -127,7 +135,8 @@ def _about_bin(entry: NewEntry, state: BinState | None, bin: Bin | None, turn: T
     after = with_layer(state, entry)
     if after.fill is None or after.run.layers == state.run.layers:
         return []
-    full = f"{name} is about {percent(after.fill)} full"
+    share = percent(after.fill)
+    full = f"{name} is about {share} full" if after.fill >= 0.025 else f"{name} is hardly filled"
     if after.fill >= NEARLY_FULL:
         return [f"{full}: press it down, cover it with starter and seal it soon."]
     return [f"{full}."]

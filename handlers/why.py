@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from handlers.answer import Answer
 from handlers.phrasing import capital
 
-NO_FIGURE = "There is no figure of mine here to explain. Ask “why?” in reply to one."
+NO_FIGURE = "There is no figure in that to explain. Reply “why?” to the answer you mean."
 
 
 def explained(lines: Sequence[str]) -> str:

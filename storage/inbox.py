@@ -12,7 +12,6 @@ from storage.database import Database
 from storage.moments import from_ms, to_ms
 from storage.session import set_sync_token
 
-
 DEEPEST = 100
 """Levels of JSON in an event; no message has so many."""
 

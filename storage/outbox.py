@@ -94,12 +94,12 @@ async def holding(db: Database) -> list[str]:
     return [row["address"] for row in rows]
 
 
-async def unsent(db: Database, room: int, limit: int) -> int:
-    """How many messages of a room wait to be sent by themselves; counted up to a limit."""
+async def unsent(db: Database, room: int, limit: int, before: datetime | None = None) -> int:
+    """How many messages of a room (made before a moment) wait to be sent, up to a limit."""
     rows = await db.rows(
-        "SELECT 1 FROM outbox WHERE room = ? AND sent_as IS NULL AND refused IS NULL "
-        "AND gathered IS NULL LIMIT ?",
-        (room, limit),
+        "SELECT 1 FROM outbox WHERE room = ?1 AND sent_as IS NULL AND refused IS NULL "
+        "AND gathered IS NULL AND (?3 IS NULL OR made_at < ?3) LIMIT ?2",
+        (room, limit, None if before is None else to_ms(before)),
     )
     return len(rows)
 
@@ -139,15 +139,6 @@ async def digest_made_at(db: Database, room: int, event: str) -> datetime | None
         (room, event, event),
     )
     return from_ms(row["made_at"]) if row else None
-
-
-async def last_why(db: Database, room: int) -> str | None:
-    """What was kept with the last answer that had arithmetic behind it."""
-    row = await db.row(
-        "SELECT why FROM outbox WHERE room = ? AND why IS NOT NULL ORDER BY id DESC LIMIT 1",
-        (room,),
-    )
-    return str(row["why"]) if row else None
 
 
 async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:

@@ -8,6 +8,7 @@ from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
 
 _GROUND = words_in(
@@ -57,14 +58,19 @@ def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
     if rule is None:
         return None
-    target = next((b for b in group.bins if b.name is not None), None)
+    target = next((b for b in group.bins if b.name and not _is_only_near(group, b)), None)
     return Bury(
-        bin=bin_of(groups, k) if target is None else target.name,
+        bin=_named_elsewhere(groups, k) if target is None else target.name,
         member=member_of(groups, k),
         on=day_of(groups, k),
         place=_place(group, target),
         rules=(rule,),
     )
+
+
+def _named_elsewhere(groups: Sequence[Group], k: int) -> str | None:
+    """The bin of another group; the group's own names only say where."""
+    return None if groups[k].bins and len(groups) == 1 else bin_of(groups, k)
 
 
 def _without_verb(group: Group) -> str | None:
@@ -146,13 +152,44 @@ def _is_object(group: Group) -> bool:
 
 def _surely(groups: Sequence[Group], k: int, norms: set[str]) -> str | None:
     group = groups[k]
-    if group.bins:
+    if any(not _is_only_near(group, b) for b in group.bins):
         return "a bin was buried"
     means_it = not norms.isdisjoint(
         {"it", "that", "contents", "lot", "them", "stuff", "batch", "everything", "this"}
     )
     known = any(g.bins for g in groups) or group.message.context.after_bot
-    return "it was buried" if means_it and known else None
+    if means_it and known:
+        return "it was buried"
+    place = _words_of_place(group)
+    if (means_it or place) and is_of_unnamed_bin(groups, k, place):
+        return "a bin not named was buried"
+    return None
+
+
+def _is_only_near(group: Group, ref: BinRef) -> bool:
+    """ "Buried it behind the garage": a room that only says where."""
+    if group.verb is None or ref.plain or not ref.place or ref.start < group.verb.end:
+        return False
+    norms = group.message.norms
+    before = norms[max(group.verb.end, ref.start - 3) : ref.start]
+    return not _BESIDE.isdisjoint(before) and before[-1:] != ["of"]
+
+
+_BESIDE = _UNDER | words_in("by next along against beside beyond outside")
+
+
+def _words_of_place(group: Group) -> frozenset[int]:
+    """Indexes of the words from the first word of place on, where they name ground or a plant."""
+    assert group.verb is not None
+    norms = group.message.norms
+    for i in range(group.verb.end, group.end):
+        if norms[i] not in _PLACE:
+            continue
+        words = set(norms[i : group.end])
+        near = any(b.start > i for b in group.bins)
+        found = near or not words.isdisjoint(_GROUND | _GREEN)
+        return frozenset(range(i, group.end)) if found else frozenset()
+    return frozenset()
 
 
 def _place(group: Group, target: BinRef | None) -> str | None:

@@ -7,6 +7,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.quantities import of_what
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
 
 _STRONG = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
@@ -20,6 +21,7 @@ _OTHER_LIQUIDS = words_in(
     "blood"
 )
 _OFF = words_in("from off out of")
+_MEANT = frozenset({"it", "its", "them", "mine", "everything"})
 
 
 def drain_of(groups: Sequence[Group], k: int) -> Drain | None:
@@ -98,6 +100,8 @@ def _drained(groups: Sequence[Group], k: int) -> str | None:
         return "an amount was drained"
     if before and plain and not group.solids():
         return "it was drained"
+    if plain and not _MEANT.isdisjoint(group.norms) and is_of_unnamed_bin(groups, k):
+        return "a bin not named was drained"
     return None
 
 

@@ -9,6 +9,7 @@ from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value
 from handlers.reading.signs import Seen
 from handlers.reading.told import bin_of, day_of, is_ahead
+from handlers.reading.unnamed import is_seen_in_unnamed_bin
 from handlers.reading.vocabulary import words_in
 
 _TOLD = frozenset({"none", "did", "habit"})
@@ -74,7 +75,9 @@ def _bin_context(groups: Sequence[Group], k: int) -> str | None:
     if not refs:
         words = set(group.message.norms)
         mine = "mine" in words or "ours" in words
-        return "craft" if len(words & _CRAFT) >= (1 if mine else 2) else None
+        if len(words & _CRAFT) >= (1 if mine else 2) or is_seen_in_unnamed_bin(groups, k):
+            return "craft"
+        return None
     inside = "inside" in group.norms
     if inside or any(b.plain for b in refs) or _is_filled(near, group):
         return "plain"

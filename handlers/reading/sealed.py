@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Seal
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
 
 _SURELY = frozenset({"seal", "seel", "seal up", "sellar"})
@@ -84,6 +85,8 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return "the lid was sealed"
     if group.bins and (plain in _SURELY or not _is_place_alone(group) or _is_for_good(group)):
         return "a bin was sealed"
+    if plain in _SURELY and is_of_unnamed_bin(groups, k):
+        return "a bin not named was sealed"
     means_it = any(w in ("it", "them", "this", "that", "both") for w in norms) or len(norms) <= 3
     if means_it and _any_bin(groups, k) and plain in _SEALING - {"lock", "tape", "cap"}:
         return "it was sealed"

@@ -1,4 +1,4 @@
-"""`python -m tests.bench.offline`: what is written while the bot is off is recorded when it starts."""
+"""`python -m tests.bench.offline`: what is written while the bot is off is recorded later."""
 
 import argparse
 import asyncio

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 import pytest
 
 from handlers.calendar import NOTHING, concerned, digest
-from handlers.dues import is_named_on, is_shown_on
+from handlers.dues import is_named_on, is_news, is_shown_on
 from handlers.reading.acts import (
     Accept,
     Ask,
@@ -246,3 +246,14 @@ async def test_a_digest_says_each_thing_once(group: Group) -> None:
         "Late, since Thursday 19 February: drain the blue bin (ines), the shed bin (ines) and "
         "the yard bin (ines).",
     ]
+
+
+async def test_a_hand_over_that_is_put_off_is_said_again(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"), who="bram", days=3)
+    await group.says(Offer(bin="shed", to="ines", on=date(2026, 3, 6)), who="bram", days=3)
+    await group.says(Accept(bin="shed"), who="ines", days=3)
+    answer = await group.says(Later(days=2), who="ines", days=4)
+    assert answer.say == "I will say again Sunday 8 March: hand over the shed bin to ines."
+    [passing] = [due for due in await group.book.dues() if due.what == "hand over"]
+    days = [date(2026, 3, n) for n in range(5, 12)]
+    assert [day.day for day in days if is_news(passing, day)] == [8]
