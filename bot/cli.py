@@ -20,6 +20,7 @@ COMMANDS: Mapping[str, str] = {
     "export": "write out everything a book knows",
     "link": "show where a group's calendar and board can be read",
     "backup": "copy a book safely, also while it is in use",
+    "forget": "take a person out of a book",
     "check": "see whether everything is in order",
 }
 """Each command lives in the module of its name, which is imported only when it is wanted."""
@@ -37,7 +38,7 @@ def main(argv: Sequence[str]) -> int:
     """Run a command; its exit status: 0 for success, 2 for what the person can put right."""
     for stream in (sys.stdin, sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
-            stream.reconfigure(encoding="utf-8")
+            stream.reconfigure(encoding="utf-8", errors="replace")
     args = _parser(argv).parse_args(argv)
     try:
         status: int = import_module(f"bot.{args.command}").run(args)

@@ -26,7 +26,7 @@ and keeps quiet on the rest. A ✅ is its mark for “written down”."""
 
 def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
     """Describe the command."""
-    parser = subparsers.add_parser(
+    subparsers.add_parser(
         "demo",
         description="Plays an invented group's season from sample_logs, with the bot's answers, "
         "and ends with the calendar.",

@@ -12,6 +12,10 @@ from typing import Any
 
 from storage import words
 
+EARLIEST_MS = 0
+LATEST_MS = 7_258_118_400_000
+"""Events are from 1970 to 2200; a clock that says otherwise is not to be believed."""
+
 Raw = Mapping[str, Any]
 """A room event as the client-server API writes it, decrypted if it was encrypted."""
 
@@ -162,7 +166,6 @@ def moment(value: object) -> datetime | None:
     """The UTC moment of an event's `origin_server_ts` (ms); None if it is none."""
     if isinstance(value, bool) or not isinstance(value, int | float):
         return None
-    try:
-        return datetime.fromtimestamp(value / 1000, UTC)
-    except (OverflowError, OSError, ValueError):
+    if not EARLIEST_MS <= value <= LATEST_MS:
         return None
+    return datetime.fromtimestamp(value / 1000, UTC)

@@ -32,6 +32,9 @@ QUESTION_STANDS = timedelta(days=1)
 MOST_LEANING_WORDS = 6
 """A longer message is read for itself, whatever was said before."""
 
+MOST_ANSWERS = 6
+"""Answers to one message that are told in full; all of it is written down."""
+
 SKIN_TONES = "🏻🏼🏽🏾🏿"
 
 
@@ -122,8 +125,8 @@ class Hearing:
 
     async def _edited(self, edited: Edited) -> None:
         original = await inbox.trace(self.book.db, self.room.address, edited.original)
-        if original is None or original.sender != edited.sender:
-            return
+        if original is None or original.sender != edited.sender or original.kind != "said":
+            return  # unknown, another's, or itself an edit: invalid by the specification
         if await self.book.is_withdrawn(edited.original):
             return
         turn = await self._turn(
@@ -321,10 +324,14 @@ class Hearing:
 
     def _words(self) -> str:
         noted = [words for words in self.noted if words]
+        spoken = self.spoken
+        if len(spoken) > MOST_ANSWERS:
+            rest = len(spoken) - MOST_ANSWERS
+            spoken = [*spoken[:MOST_ANSWERS], f"… and so on for {rest} more."]
         if not noted:
-            return "\n".join(self.spoken) or f"{DONE} Noted."
-        also = "Also noted" if self.spoken else "Noted"
-        return "\n".join([*self.spoken, f"{also}: {listed(noted)}."])
+            return "\n".join(spoken) or f"{DONE} Noted."
+        also = "Also noted" if spoken else "Noted"
+        return "\n".join([*spoken, f"{also}: {listed(noted[:MOST_ANSWERS])}."])
 
 
 def _local_part(user: str) -> str:

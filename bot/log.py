@@ -32,24 +32,21 @@ def lines(path: Path) -> Iterator[Line]:
     try:
         with path.open(encoding="utf-8") as file:
             for number, text in enumerate(file, 1):
-                if text.strip():
-                    yield _line(path, number, text)
+                if text.strip() and (line := _line(path, number, text)):
+                    yield line
     except OSError as error:
         raise LogError(f"cannot read {path}: {error.strerror}") from error
     except UnicodeDecodeError as error:
         raise LogError(f"{path} is not UTF-8 text: save it as UTF-8 and try again") from error
 
 
-def _line(path: Path, number: int, text: str) -> Line:
+def _line(path: Path, number: int, text: str) -> Line | None:
+    """The event of a line; None for an object without a time, which no room ever sent."""
     try:
         raw = json.loads(text)
     except ValueError as error:
         raise LogError(f"{path}, line {number}: not JSON ({error})") from error
     except RecursionError:
         raise LogError(f"{path}, line {number}: nested too deep for an event") from None
-    if not isinstance(raw, dict):
-        raise LogError(f"{path}, line {number}: a JSON object is wanted, one event a line")
-    at = moment(raw.get("origin_server_ts"))
-    if at is None:
-        raise LogError(f"{path}, line {number}: origin_server_ts (milliseconds) is missing")
-    return Line(number, at, raw)
+    at = moment(raw.get("origin_server_ts")) if isinstance(raw, dict) else None
+    return Line(number, at, raw) if at else None

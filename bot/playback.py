@@ -2,7 +2,7 @@
 
 from collections.abc import AsyncIterator, Iterable
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from bot.log import UNTIL, Line
 from bot.reminders import tell, upcoming
@@ -14,6 +14,10 @@ from storage.rows import Message, Units
 
 OWN_NAME = "pailkeeper"
 """Whose messages in a log are the bot's own, by the name in the user id."""
+
+
+LONGEST_IDLE = timedelta(days=400)
+"""A log that is silent for longer is not followed day by day: nobody was reminded any more."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +69,10 @@ class Playback:
     async def run_until(self, moment: datetime) -> AsyncIterator[Spoken]:
         """Let time run on, with the reminders that fall due."""
         if self._now is None or moment > self._now:
+            if self._now and moment - self._now > LONGEST_IDLE:
+                async for spoken in self.run_until(self._now + LONGEST_IDLE):
+                    yield spoken
+                self._now, self._wake = moment, None
             wake = self._wake or await tell(self._db, self._now or moment)
             while wake and wake <= moment:
                 self._wake = await tell(self._db, wake)

@@ -139,4 +139,6 @@ def _moment(at: object) -> datetime | str:
         moment = datetime.fromisoformat(str(at))
     except ValueError:
         return "at is no ISO 8601 time"
-    return "at has no offset from UTC" if moment.tzinfo is None else moment
+    if moment.tzinfo is None:
+        return "at has no offset from UTC"
+    return moment if 1970 <= moment.year <= 2200 else "at is not between 1970 and 2200"

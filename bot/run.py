@@ -20,6 +20,7 @@ from bot import clock, settings
 from bot.account import Account
 from bot.backup import keep_daily
 from bot.connection import connected, cross_sign, tend_keys
+from bot.forget import forget_left
 from bot.matrix import Session
 from bot.pacing import Bell
 from bot.reminders import tell
@@ -128,6 +129,7 @@ async def _work_together(
         tasks.create_task(_send(session, sender, stop))
         tasks.create_task(_remind(db, calendar, sender.bell, stop))
         tasks.create_task(keep_daily(place, chosen.backups, stop))
+        tasks.create_task(forget_left(db, chosen.forget_after, stop))
         tasks.create_task(_wake_all(bells, stop))
 
 

@@ -59,6 +59,7 @@ class Settings:
     listen: str = "127.0.0.1:8464"
     address: str = ""
     backups: int = 7
+    forget_after: int = 365
 
     def may_invite(self, inviter: str, own: str) -> bool:
         """Whether the bot follows an invitation by `inviter` (Matrix user ids)."""
@@ -116,7 +117,7 @@ def _address(value: object) -> str:
     return value
 
 
-def _backups(value: object) -> int:
+def _days(value: object) -> int:
     if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= 3650:
         raise ValueError("a whole number of days from 0 to 3650")
     return value
@@ -153,7 +154,14 @@ SETTINGS = (
         "whole number",
         "7",
         "How many daily backups of the book are kept in the folder backups; 0: none are made.",
-        _backups,
+        _days,
+    ),
+    Setting(
+        "forget_after",
+        "whole number",
+        "365",
+        "How many days the book of a room is kept once the bot has left it; 0: for ever.",
+        _days,
     ),
 )
 

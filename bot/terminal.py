@@ -81,7 +81,7 @@ class Painter:
         return self._names.get(user) or user.lstrip("@").split(":", 1)[0]
 
     def _quote(self, event: str) -> str:
-        return textwrap.shorten(self._words.get(event, "the bot's answer"), 40, placeholder="…")
+        return textwrap.shorten(self._words.get(event, "…"), 40, placeholder="…")
 
 
 def _hang(lead: str, body: str) -> None:

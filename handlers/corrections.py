@@ -179,13 +179,16 @@ async def undo(event: str, turn: Turn) -> Answer:
     book = turn.book
     strikes = {entry.id: entry for entry in await book.of_event(event)}
     restored = []
-    touched = {entry.root: entry.event for entry in await book.touched_by(event)}
+    void = {event, turn.cause, *await book.edits_of(event)}
+    touched = {
+        entry.root: entry.event for change in void for entry in await book.touched_by(change)
+    }
     for root, message in touched.items():
         if message == event or await book.is_withdrawn(message):
             continue
         chain = await book.chain(root)
         standing = next((entry for entry in chain if not entry.struck), None)
-        holding = await _holding(chain, void={event, turn.cause}, book=book)
+        holding = await _holding(chain, void=void, book=book)
         if holding and standing and holding.cause == standing.cause:
             continue
         if standing:

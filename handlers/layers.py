@@ -16,6 +16,9 @@ from storage.rows import Bin, Facts, NewEntry
 TROUBLED = frozenset({"rotten", "green_mould", "black_mould"})
 """Signs that raise the dose of the next layers."""
 
+OVERFULL = 1.2
+"""Times what a bin holds by the book, pressed: beyond it, its size or a layer is wrong."""
+
 LONG_AGO = timedelta(days=60)
 """A layer of a day before that is an anecdote or a slip: its bin has long been buried."""
 
@@ -135,6 +138,9 @@ def _about_bin(entry: NewEntry, state: BinState | None, bin: Bin | None, turn: T
     after = with_layer(state, entry)
     if after.fill is None or after.run.layers == state.run.layers:
         return []
+    if state.capacity_l and after.run.mass_kg > OVERFULL * capacity_kg(state.capacity_l):
+        holds = volume(state.capacity_l, turn.units)
+        return [f"By the book {the(bin.name)} holds more than it can: is it really {holds}?"]
     share = percent(after.fill)
     full = f"{name} is about {share} full" if after.fill >= 0.025 else f"{name} is hardly filled"
     if after.fill >= NEARLY_FULL:

@@ -11,6 +11,9 @@ from handlers.reading.acts import Ask, Observe
 from handlers.state import look_up
 from storage.rows import Facts
 
+COLDEST, HOTTEST = -30.0, 80.0
+"""°C: a bin beyond these was not measured but mistyped."""
+
 WHAT_IS_SEEN = (
     "What do you see or smell: white or green mould, a rotten or a sour smell, flies, a bulging "
     "lid, much liquid or none?"
@@ -19,6 +22,8 @@ WHAT_IS_SEEN = (
 
 async def observed(act: Observe, turn: Turn) -> Answer:
     """Something was seen, smelt or measured: written down, and answered if it means anything."""
+    if act.celsius is not None and not COLDEST <= act.celsius <= HOTTEST:
+        return Answer(say="No bin is that cold or hot, so nothing is written down.")
     name = await choose(act.bin, turn)
     try:
         meaning = trouble(

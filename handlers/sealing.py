@@ -19,6 +19,12 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     bin = await turn.book.bin(name)
     state = await look_up(turn.book, bin, turn.today) if bin else None
     on = entry.on or turn.today
+    if state and state.run.sealed and state.run.sealed < on:
+        since = day(state.run.sealed, turn.today)
+        window = state.run.to_bury(state.run.sealed)
+        bury = span(window.start, window.end, turn.today)
+        say = f"{capital(the(name))} has been sealed since {since}. Bury it {bury}."
+        return Answer(entries=[entry], say=say, why=window.why())
     window = (state.run if state else Run(choices=choices(turn.book.room))).to_bury(on)
     when = "" if on == turn.today else f", {day(on, turn.today)}"
     bury = span(window.start, window.end, turn.today)

@@ -151,6 +151,14 @@ class Book:
             )
         )
 
+    async def edits_of(self, event: str) -> list[str]:
+        """The edits that a message had."""
+        rows = await self.db.rows(
+            "SELECT event FROM inbox WHERE room = ? AND about = ? AND kind = 'edited'",
+            (self.room.address, event),
+        )
+        return [row["event"] for row in rows]
+
     async def chain(self, root: int) -> list[Entry]:
         """The entries that replaced each other, the first one first."""
         return self._entries(

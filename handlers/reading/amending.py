@@ -6,10 +6,11 @@ from handlers.reading.days import Day
 from handlers.reading.materials import makeup
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
-from handlers.reading.numbers import digits_value
+from handlers.reading.numbers import NUMBER_WORDS, digits_value
 from handlers.reading.quantities import amount_sum
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
+    NO_ROOM,
     PUTTING_RIGHT,
     RETRACTING,
     first_in,
@@ -62,6 +63,8 @@ def amend(message: Message, _: str) -> Amend | None:
     """The corrected fields of the last record, if the message puts one right."""
     if word_count(message) > 2 * SHORT or _tells_more(message):
         return None
+    if first_in(NO_ROOM, plain_text(message)) is not None:
+        return None
     rule = _correction(message)
     if rule is None:
         return None
@@ -73,6 +76,7 @@ def amend(message: Message, _: str) -> Amend | None:
     mass, volume = amount_sum(amounts)
     bins = [b.name for b in message.bins if b.start in kept and b.name is not None]
     items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
+    items = [i for i in items if not _is_counted(message, i.start)]
     made = makeup(items) if items and rule != "an amount, not another" else None
     warm = [a.value for a in message.amounts if a.quantity == "celsius" and a.start in kept]
     acid = [a.value for a in message.amounts if a.quantity == "ph" and a.start in kept]
@@ -185,7 +189,11 @@ _REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "s
 
 def _is_bare_amount(message: Message) -> bool:
     """ "About 2 kg": hardly more than an amount, and no deed of its own."""
-    if message.bins or message.items or any(c.verb is not None and c.sense == "did" for c in message.clauses):
+    if (
+        message.bins
+        or message.items
+        or any(c.verb is not None and c.sense == "did" for c in message.clauses)
+    ):
         return False
     measured = [a for a in message.amounts if a.quantity in ("mass", "volume")]
     words = sum(1 for w in message.words if w.kind != "sign")
@@ -209,7 +217,7 @@ def _amount_not_another(message: Message) -> bool:
             continue
         number = message.words[i + 1].kind == "number"
         if number and i and message.words[i - 1].kind == "number" and i <= 3:
-            return True
+            return not _counts_things(message, i + 2)
         before = any(
             a.quantity in ("mass", "volume") and i - 3 <= a.end <= i for a in message.amounts
         )
@@ -218,12 +226,31 @@ def _amount_not_another(message: Message) -> bool:
     return False
 
 
+def _is_counted(message: Message, at: int) -> bool:
+    """ "Make it three pizzas": a number of dishes, not what went in."""
+    before = message.norms[at - 1] if at else ""
+    held = {k for a in message.amounts for k in range(a.start, a.end)}
+    return at - 1 not in held and (before.isdecimal() or before in NUMBER_WORDS)
+
+
+def _counts_things(message: Message, i: int) -> bool:
+    """ "2 not 3 pizzas": the number is one of things."""
+    held = {k for a in message.amounts for k in range(a.start, a.end)}
+    word = message.words[i] if i < len(message.words) else None
+    return word is not None and word.kind == "word" and i not in held and word.norm not in SORRY
+
+
+_WROTE = frozenset({"wrote", "said", "typed", "logged", "posted", "entered"})
+
+
 def _not_denied(message: Message) -> set[int]:
     """Indexes of the words that are not behind a "not", up to the next stop."""
     kept: set[int] = set()
     denied = False
     for i, norm in enumerate(message.norms):
-        if norm in ("not", "isnt", "wasnt", "instead", "than", "rather"):
+        if norm in _WROTE and "but" in message.norms[i:]:
+            denied = True  # "I wrote 3 kg but it was 2 kg"
+        elif norm in ("not", "isnt", "wasnt", "instead", "than", "rather"):
             denied = norm != "instead" or message.norms[i + 1 : i + 2] == ["of"]
         elif norm in (
             ",",

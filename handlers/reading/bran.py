@@ -96,7 +96,7 @@ def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
     """How much starter the k-th group says is on hand, if it does."""
     group = groups[k]
     amounts = _of_bran(group)
-    if is_ahead(group) or not amounts or group.bins:
+    if is_ahead(group) or not amounts or any(b.name for b in group.bins):
         return None
     rule = _on_hand(groups, k)
     if rule is None:

@@ -48,6 +48,7 @@ _LIES = re.compile(
     r"all|finally|safely|already|"
     r"went|gone|has|have|got|been))* (?:under|beneath|below|in|into|underneath|beside|behind) "
 )
+_SIX_FEET = re.compile(r"\b(?:six|6) feet under\b")
 
 
 def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
@@ -74,12 +75,16 @@ def _named_elsewhere(groups: Sequence[Group], k: int) -> str | None:
 
 
 def _without_verb(group: Group) -> str | None:
-    if group.sense != "none" or not group.bins or group.measured():
+    if group.sense != "none" or not group.bins or _scraps(group):
         return None
     text = group.text()
-    if _IN_THE_GROUND.search(text):
+    if _IN_THE_GROUND.search(text) or _SIX_FEET.search(text):
         return "a bin is in the ground"
     return "a bin lies in the ground" if _LIES.search(text) and _names_ground(group) else None
+
+
+def _scraps(group: Group) -> bool:
+    return any(a.quantity in ("mass", "volume") for a in group.amounts)
 
 
 def _names_ground(group: Group) -> bool:
@@ -111,6 +116,8 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return "a bin was dug in"
     if verb.plain == "dig":
         return "a bin was dug in"
+    if _into_hole(groups, k):
+        return "a bin went into the hole"
     moved = "bury" in verb.classes or "layer" in verb.classes
     if (
         moved
@@ -120,6 +127,17 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     ):
         return "a bin was emptied into the ground"
     return "a bin is in the ground" if _IN_THE_GROUND.search(group.text()) else None
+
+
+def _into_hole(groups: Sequence[Group], k: int) -> bool:
+    """ "Dug a hole and tipped Gertie in": the hole is dug in the clause before."""
+    group = groups[k]
+    before = groups[k - 1] if k else None
+    if before is None or before.verb is None or before.sense != "did" or group.verb is None:
+        return False
+    hole = not {"hole", "trench", "pit"}.isdisjoint(before.norms)
+    dug = before.verb.verb.plain in ("dig", "make")
+    return dug and hole and group.norms[-1] in ("in", "it", "there") and _is_object(group)
 
 
 def _is_ground_itself(group: Group) -> bool:

@@ -121,7 +121,7 @@ def is_other_matter(group: Group) -> bool:
     """Talk of room, size or starter: the amount is not of scraps."""
     named = {i for b in group.bins for i in range(b.start, b.end)}
     words = {group.message.norms[i] for i in range(group.start, group.end) if i not in named}
-    if group.message.bran(group.start, group.end) and not group.solids():
+    if group.message.bran(group.start, group.end) and (not group.solids() or "for" in words):
         return True
     return not words.isdisjoint(
         {"space", "room", "capacity", "left", "holds", "hold", "size", "need",
@@ -159,9 +159,17 @@ def is_only_near(group: Group) -> bool:
         if before in ("the", "our"):
             before = norms[b.start - 2] if b.start - 2 >= group.start else ""
         behind_food = any(i.end in (b.start - 1, b.start - 2) for i in group.items)
+        behind_food = behind_food and not _adds_to(norms, group.start)
         if before in _NO_GOAL or (before == "for" and behind_food):
             return True
     return False
+
+
+def _adds_to(norms: Sequence[str], i: int) -> bool:
+    """ "Another 2 kg of rice for the gate": words that go on with what was put in before."""
+    while norms[i : i + 1] and norms[i] in ("and", "then", "so", "also"):
+        i += 1
+    return norms[i : i + 1] != [] and norms[i] in ("another", "plus", "+", "additional")
 
 
 _NO_GOAL = words_in(
@@ -208,9 +216,12 @@ def names_other_thing(group: Group) -> bool:
     return False
 
 
+_DESCRIBING = words_in("of o more new nice good lovely extra our my the his her some brand")
+
+
 def _is_unknown_thing(norms: Sequence[str], i: int) -> bool:
     """Whether behind an amount stands a thing that no list of ours knows ("5 kg blankets")."""
-    if norms[i : i + 1] in (["of"], ["o"], ["more"]):
+    while norms[i : i + 1] and norms[i] in _DESCRIBING:
         i += 1
     word = norms[i] if i < len(norms) else ""
     return (

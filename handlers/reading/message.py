@@ -38,6 +38,7 @@ LIQUID = words_in(
     "leachat liquids liqid juise leechate"
 )
 
+_DRUNK = words_in("leaves leaf bag bags towel towels time party room pot pots cup cups")
 _DRINKS = frozenset({"tea", "brew", "goo"})
 _LIQUID_LEADS = words_in(
     "bokashi bin compost the of some this more that shed's bucket fresh worm garden plant"
@@ -100,7 +101,8 @@ class Message:
         if norm not in _DRINKS:
             return True
         before = self.norms[i - 1] if i else ""
-        return before in _LIQUID_LEADS
+        after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
+        return before in _LIQUID_LEADS and after not in _DRUNK
 
     def liquid(self, start: int = 0, end: int | None = None) -> bool:
         """Whether the liquid of a bin is named in the stretch."""

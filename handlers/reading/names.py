@@ -151,6 +151,8 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     place = name.lower() in PLACE_NAMES or (name.islower() and name not in COLOURS)
     if place and before in _OTHER_OWNERS:
         return None
+    if not place and after in verb_words() and after.endswith("ing"):
+        return BinRef(start, end, name, True, into, place)
     if is_part(before, after, into, place, name.lower() in PLACE_NAMES):
         return None
     plain = after in _BIN_PARTS or (not place and into)
@@ -207,6 +209,9 @@ _NOUNS = words_in(
     "duty rota staff team manager scissors association committee knife knives top tops bench "
     "oven stove fridge freezer walls windows doors sink table floor roof door window light "
     "wall counter chair garden plant cupboard drawer tea beans sale lights stairs tiles work "
+    "toilet toilets corridor lockers locker gates pupils kids teacher teachers band play hours "
+    "wifi code codes post posts hinge latch shutter tiles beam beams bus run trip trips fence "
+    "area uniform uniforms fees fete fair concert office caretaker board boards hall alarm "
     "party terrace room drain drains pipe tap ceiling bench key"
 )
 

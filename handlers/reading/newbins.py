@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from handlers.reading.names import AFTER_NOT_OURS, BIN_WORDS, COLOURS, PLACE_NAMES, BinRef, is_part
-from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
 
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
@@ -102,6 +102,8 @@ def _said(
     if numbered is not None:
         return numbered
     start = i
+    if before in vocabulary() and _is_new_name(norms, i):
+        return BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
     while start > max(0, i - 2) and _names(words[start - 1], start - 1, taken):
         start -= 1
     if start < i and norms[start] == "'s":
@@ -113,6 +115,17 @@ def _said(
         return BinRef(i - 1, i + 1, f"{words[i - 1].text} {words[i].text}", plain=True)
     owner = _owner(words, norms, i)
     return owner or BinRef(i, i + 1, None, plain=True)
+
+
+def _is_new_name(norms: Sequence[str], i: int) -> bool:
+    """ "Started the rosemary bin": a bin may be called by what it is for when it is opened."""
+    if norms[i - 1] in _GENERIC or norms[i - 1] in verb_words() or i < 2:
+        return False
+    lead = norms[max(0, i - 4) : i - 1]
+    return lead[-1] in ("the", "our", "a") and not _STARTING.isdisjoint(lead)
+
+
+_STARTING = words_in("started opened began launched open start kicked")
 
 
 def _owner(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:

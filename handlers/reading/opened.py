@@ -209,6 +209,8 @@ def _new_name(group: Group) -> str | None:
         if message.norms[i : i + 2] == ["name", "is"] or message.norms[i : i + 2] == ["name", ":"]:
             return _name_from(message, i + 2, len(message.norms))
     for i in range(group.start, sentence.end - 1):
+        if message.norms[i : i + 2] == ["name", "of"]:
+            return _name_from(message, i + 2, sentence.end)
         if message.norms[i] in _CALLED:
             name = _name_from(message, i + 1, sentence.end)
             if name:
@@ -233,9 +235,19 @@ def _new_name(group: Group) -> str | None:
     ):
         return _name_from(message, generic + 2, sentence.end)
     if group.verb is None:
-        return _name_behind(group)
+        return _name_behind(group) or _introduced(group)
     said = _name_from(message, group.verb.end, group.end, capital=True)
-    return said or _listed_name(message, group.verb.end, sentence.end)
+    return said or _listed_name(message, group.verb.end, sentence.end) or _name_behind(group)
+
+
+def _introduced(group: Group) -> str | None:
+    """ "Mabel is our new bin": the capital words before the copula."""
+    message = group.message
+    sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(sentence.start + 1, min(sentence.start + 4, sentence.end - 1)):
+        if message.norms[i] in ("is", "'s") and message.norms[i + 1] in ("our", "my", "the", "a"):
+            return _name_from(message, sentence.start, i, capital=True)
+    return None
 
 
 def _listed_name(message: Message, start: int, end: int) -> str | None:

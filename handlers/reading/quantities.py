@@ -19,12 +19,23 @@ def scrap_amounts(group: Group) -> list[Amount]:
         for a in group.measured()
         if not a.negative
         and of_what(group.message, a) == ""
+        and not _is_rate(norms, a.end)
         and not (a.size and norms[max(0, a.start - 2) : a.start][-1:] != []
                  and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
     ]  # fmt: skip
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
     return _without_total(group, out)
+
+
+def _is_rate(norms: Sequence[str], i: int) -> bool:
+    """ "200 pounds a month", "2 kg per head": what an amount is each time, not what went in."""
+    if i + 1 >= len(norms) or norms[i] not in ("a", "per", "each", "every"):
+        return False
+    return norms[i + 1] in _EACH or norms[i] == "per"
+
+
+_EACH = words_in("day week month year head person time night hour go session household")
 
 
 def of_what(message: Message, amount: Amount) -> str:

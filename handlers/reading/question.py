@@ -39,6 +39,23 @@ class Question(NamedTuple):
         """The words, one space between and one at either end."""
         return f" {' '.join(self.message.norms[self.start : self.end])} "
 
+    @property
+    def own(self) -> tuple[int, int]:
+        """The words of the sentence itself, without one before it that sets the scene."""
+        last = max(s.start for s in self.message.sentences if s.start < self.end)
+        return max(self.start, last), self.end
+
+    @property
+    def own_text(self) -> str:
+        """The words of the sentence itself, one space between and one at either end."""
+        start, end = self.own
+        return f" {' '.join(self.message.norms[start:end])} "
+
+    @property
+    def is_alone(self) -> bool:
+        """Whether the message is this one sentence."""
+        return len(self.message.sentences) == 1
+
     def bins(self) -> list[BinRef]:
         """The bins it speaks of."""
         return [b for b in self.message.bins if self.start <= b.start < self.end]

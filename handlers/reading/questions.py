@@ -2,6 +2,7 @@
 
 from handlers.reading.acts import Act, Ask, Topic
 from handlers.reading.asking import is_question
+from handlers.reading.briefly import PLANTS
 from handlers.reading.materials import makeup
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.quantities import of_what
@@ -34,11 +35,6 @@ _ASKED_BY = (
     "any bins due", "recipe ",
     "which ", "help ,", "help !", "what about",
 )  # fmt: skip
-_USES = words_in(
-    "roses rose tomatoes tomato houseplants houseplant seedlings lawn drains drain plants "
-    "beds pots vegetables flowers trees orchids herbs garden balcony soil compost peppers "
-    "chillies basil lettuce shrubs"
-)
 
 
 def asks(message: Message, *, told: bool = False) -> tuple[Act, ...]:
@@ -189,7 +185,7 @@ def _dilution(q: Question) -> Ask:
         litres = a.value if a.quantity == "volume" else a.liquid_l
         if litres is None:
             continue
-        of_liquid = _of_liquid(norms, a.end) and not a.size
+        of_liquid = (_of_liquid(norms, a.end) or _water_asked(norms, q, a.end)) and not a.size
         if of_liquid and liquid is None:
             liquid = litres
         elif not of_liquid and water is None:
@@ -201,7 +197,7 @@ def _dilution(q: Question) -> Ask:
         water_l=water,
         liquid_l=liquid,
         parts=_parts(q),
-        use=next((norms[i] for i in range(q.start, q.end) if norms[i] in _USES), None),
+        use=next((norms[i] for i in range(q.start, q.end) if norms[i] in PLANTS), None),
         bin=_name(q),
         rules=("asks about dilution",),
     )
@@ -209,6 +205,15 @@ def _dilution(q: Question) -> Ask:
 
 _SPOON_L = 0.25
 """Litres; the smaller of two amounts, if it is no more, is that of the liquid."""
+
+
+def _water_asked(norms: list[str], q: Question, at: int) -> bool:
+    """ "How much water for 250 mL?": the water is what is asked, so the amount is of liquid."""
+    if norms[at : at + 2] == ["of", "water"] or norms[at : at + 1] == ["water"]:
+        return False
+    return any(f" {words} water " in q.text for words in ("how much", "how many litres of")) and (
+        norms[at : at + 1] not in (["can"], ["watering"], ["bucket"])
+    )
 
 
 def _of_liquid(norms: list[str], at: int) -> bool:

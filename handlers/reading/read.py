@@ -5,6 +5,7 @@ from handlers.reading.message import read_message
 from handlers.reading.questions import asks
 from handlers.reading.records import records
 from handlers.reading.replies import replies
+from handlers.reading.unmeasured import asked_first
 
 
 def read(text: str, context: Context) -> tuple[Act, ...]:
@@ -15,5 +16,5 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
     answer = replies(message)
     if answer:
         return answer
-    told = records(message)
+    told = asked_first(records(message), message)
     return (*told, *asks(message, told=bool(told)))

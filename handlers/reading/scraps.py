@@ -108,6 +108,8 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return None
     said = bool(scrap_amounts(group)) or any(not i.absent for i in group.items)
     if verb.plain in _GETTING and _bin_got(group):
+        if names_other_thing(group) and not any(b.plain for b in group.bins):
+            return None
         return "a bin got scraps" if said else None
     if verb.plain in _GETTING and not _is_goal(group):
         return None
@@ -316,7 +318,7 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
     present = [i for i in group.items if not i.absent]
     if _same_again(group) and (group.bins or not present):
         return "same again"
-    if comes_out(group) or is_other_matter(group):
+    if comes_out(group) or is_other_matter(group) or group.norms[0] in NO_CARRYING:
         return None
     if group.bins and amounts:
         return _amount_and_bin(group, present)

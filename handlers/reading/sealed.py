@@ -23,7 +23,7 @@ _OTHER_THINGS = words_in(
 _FOR_GOOD = (
     r"for good|two weeks|2 weeks|fortnight|a fortnight|14 days|ten days|taped|tape|sealed|done|"
     r"shut|"
-    r"tight|clamped|counting|ferment|officially|until|till|see you"
+    r"full|now|last time|till|starts|start|clock|tight|clamped|counting|ferment|officially|until|till|see you"
 )
 # The bin is `qbin`; every gap is bounded.
 _LID_ON = re.compile(
@@ -31,8 +31,9 @@ _LID_ON = re.compile(
     rf"(?: (?:on|for|of) (?:the )?qbin\b| .{{0,40}}\b(?:{_FOR_GOOD})\b|$)"
 )
 _LID_PUT_ON = re.compile(
-    rf"\b(?:put|got|stuck|popped|snapped|pressed|clipped) (?:the )?lid (?:down |firmly "
-    rf")?on\b.{{0,60}}\b(?:{_FOR_GOOD})\b"
+    rf"\b(?:put|got|stuck|popped|snapped|pressed|clipped|clicked|clamped|jammed|screwed|"
+    rf"fastened|latched|hammered|pushed|banged) (?:the |its |his |her |their )?lid "
+    rf"(?:down |firmly |back )?(?:on|down|shut)\b.{{0,60}}\b(?:{_FOR_GOOD})\b"
 )
 _BIN_IS = re.compile(
     r"\bqbin (?:is |'s |was |has been |now |officially |finally |all |got |full and |full so )*"
@@ -40,16 +41,26 @@ _BIN_IS = re.compile(
 )
 
 
+_GONE_TO_FERMENT = re.compile(
+    r"\bqbin (?:is |'s |has |have |now |all |gone |been |officially |finally )*"
+    r"(?:off|gone|put away|left|set aside|tucked up|tucked away|away) (?:now )?(?:to|for) "
+    r"(?:its |her |his |the )?(?:ferment|fermenting|fermentation|fortnight|two weeks|2 weeks|rest)\b"
+)
+
+
 def seal_of(groups: Sequence[Group], k: int) -> Seal | None:
     """The sealing that the k-th group tells of, if it does."""
     group = groups[k]
-    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.free):
+    if (is_ahead(group) and "from" not in group.norms) or not _OTHER_THINGS.isdisjoint(group.free):
         return None
     rule = _by_lid(groups, k) or _by_verb(groups, k)
     if rule is None:
         return None
     return Seal(
-        bin=bin_of(groups, k), member=member_of(groups, k), on=day_of(groups, k), rules=(rule,)
+        bin=bin_of(groups, k),
+        member=member_of(groups, k),
+        on=min(day_of(groups, k), group.message.today),  # a day ahead is when it will be ready
+        rules=(rule,),
     )
 
 
@@ -65,6 +76,8 @@ def _by_lid(groups: Sequence[Group], k: int) -> str | None:
         _LID_ON.search(text) or _LID_PUT_ON.search(sentence_text(groups, k))
     ):
         return "the lid is on"
+    if _GONE_TO_FERMENT.search(sentence_text(groups, k)):
+        return "a bin has gone to ferment"
     closed = _BIN_IS.search(text) if group.verb is None else None
     if closed and ("sealed" in closed.group() or not _is_room(group) or _is_for_good(group)):
         return "a bin is closed"
@@ -79,7 +92,7 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     plain = group.verb.verb.plain
     if "lid" in norms and plain in ("close", "shut") and not group.bins:
         return None
-    if _by_another(group):
+    if _by_another(group) or (_is_room(group) and _with_material(group)):
         return None
     if "lid" in norms and plain not in ("close", "shut") and _any_bin(groups, k):
         return "the lid was sealed"
@@ -87,7 +100,9 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return "a bin was sealed"
     if plain in _SURELY and is_of_unnamed_bin(groups, k):
         return "a bin not named was sealed"
-    means_it = any(w in ("it", "them", "this", "that", "both") for w in norms) or len(norms) <= 3
+    means_it = any(w in ("it", "them", "this", "that", "both") for w in norms) or (
+        len(norms) <= 3 and not group.bins
+    )
     if means_it and _any_bin(groups, k) and plain in _SEALING - {"lock", "tape", "cap"}:
         return "it was sealed"
     return None
@@ -104,6 +119,11 @@ def _by_another(group: Group) -> bool:
     return False
 
 
+def _with_material(group: Group) -> bool:
+    """ "Sealed the roof with 5 litres of bitumen": building work."""
+    return "with" in group.norms and bool(group.bins) and {"lid", "tape"}.isdisjoint(group.norms)
+
+
 def _is_room(group: Group) -> bool:
     return all(b.place and not b.plain for b in group.bins)
 
@@ -117,7 +137,11 @@ def _is_place_alone(group: Group) -> bool:
 
 
 def _is_for_good(group: Group) -> bool:
-    return re.search(rf"\b(?:{_FOR_GOOD}|full)\b", group.text()) is not None
+    text = group.text()
+    if group.verb is not None:
+        done = group.message.norms[group.verb.start : group.verb.end]
+        text = f" {text} ".replace(f" {' '.join(done)} ", " ", 1)
+    return re.search(rf"\b(?:{_FOR_GOOD}|full)\b", text) is not None
 
 
 def _any_bin(groups: Sequence[Group], k: int) -> bool:

@@ -124,7 +124,7 @@ _INSTRUMENTS = words_in("thermometer probe scale scales strip meter gauge displa
 _NEVER = words_in("didnt never havent hasnt wouldnt couldnt wont cant shouldnt hadnt")
 _WILL = words_in(
     "will would should could might must shall gotta need needs want wants if unless hope "
-    "hoping planning plan wish tomorrow lets 'd meant promised"
+    "hoping planning plan wish tomorrow lets 'd meant promised imagine suppose supposing picture"
 )
 
 

@@ -43,6 +43,7 @@ _JOINTS = words_in(
     "and n & but then so because cos cuz while whilst though although which when after before "
     "or + plus y und et since as bc than until if unless once"
 )
+_NOT_YET = frozenset({"will", "order", "habit", "if", "ask", "said"})
 _TIME_JOINTS = words_in("before after since until as than when while")
 
 
@@ -53,7 +54,7 @@ def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
     for i, word in enumerate(words):
         if word.norm not in _STOPS or i in held:
             continue
-        if word.norm == "." and _is_short_form(words, i):
+        if word.norm == "." and _is_short_form(words, i) and not _names_on(words, i + 1, held):
             continue
         if i > start:
             out.append(Sentence(start, i, word.norm == "?"))
@@ -70,6 +71,11 @@ def _is_short_form(words: Sequence[Word], i: int) -> bool:
     if i == 0 or i + 1 >= len(words) or words[i - 1].norm not in _NO_STOP_BEHIND:
         return False
     return words[i + 1].kind == "number" or words[i + 1].text.islower()
+
+
+def _names_on(words: Sequence[Word], i: int, held: frozenset[int]) -> bool:
+    """Whether word i begins a name or a day, so that the stop before it ends a sentence."""
+    return i in held and words[i].kind == "word"
 
 
 _TURNS = frozenset(
@@ -222,6 +228,8 @@ class _Cutter:
             and previous.sense in ("not", "will", "if", "ask")
         ):
             return previous.sense
+        if verb.verb.form == "ing" and joint in _TIME_JOINTS and previous.sense in _NOT_YET:
+            return previous.sense  # "you need to press it down after adding 2 kg"
         if not alone or joint in ("but", "so", "because", "cos"):
             return own
         shares = own == "order" or verb.verb.form == "either"

@@ -163,7 +163,11 @@ def _left(group: Group) -> list[str]:
 def _named_doer(group: Group) -> str | None:
     norms = group.message.norms
     for ref in group.message.members:
-        if ref.owner or not group.start <= ref.start < group.end:
+        if not group.start <= ref.start < group.end:
+            continue
+        if ref.owner:
+            if norms[ref.end + 1 : ref.end + 2] and norms[ref.end + 1] in _SHARE:
+                return ref.name
             continue
         before = norms[ref.start - 1] if ref.start > group.start else ""
         if before == "by":
@@ -175,6 +179,9 @@ def _named_doer(group: Group) -> str | None:
         if _does(group, ref.end):
             return ref.name
     return _told_of(group)
+
+
+_SHARE = words_in("lot share haul contribution load scraps bit offering half portion peelings")
 
 
 def _told_of(group: Group) -> str | None:

@@ -4,6 +4,7 @@ import re
 from collections.abc import Callable
 
 from handlers.reading.acts import Topic
+from handlers.reading.briefly import asks_dilution, asks_dose, asks_due, asks_trouble
 from handlers.reading.message import LIQUID
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
@@ -195,7 +196,7 @@ def _dilution(q: Question) -> bool:
     if _SPOON_PER.search(q.text) and not q.bran() and q.words.isdisjoint(_KITCHEN):
         return True
     if re.search(r"\b1 ?(?::|to|in) ?\d{2,4}\b", q.text) and q.has(
-        LIQUID | {"water", "plants", "seedlings", "roses", "tomatoes"}
+        LIQUID | {"water", "plants", "seedlings", "roses", "tomatoes", "can", "watering", "sprayer"}
     ):
         return True
     if q.bran() or not q.liquid():
@@ -374,6 +375,9 @@ def _food_question(q: Question) -> bool:
     return bool(q.items())
 
 
+_INEDIBLE = ("shell", "bone", "paper", "cardboard", "bag", "bags", "coffee", "grounds", "oil")
+
+
 def _allowed(q: Question) -> bool:
     items = [i for i in q.items() if i.food.name not in ("stuff", "mix", "food")]
     asking_person = q.words & {"who", "where", "when", "why", "whose", "how", "what"}
@@ -395,7 +399,7 @@ def _allowed(q: Question) -> bool:
     ):
         return True
     if t.startswith((" what about ", " and what about ", " how about ", " bot what about ")):
-        return q.to_bot or any(i.scrap for i in items)
+        return q.to_bot or any(i.scrap or i.food.name.endswith(_INEDIBLE) for i in items)
     last_in = t.rstrip(" ?.!☺").endswith((" in", " in there", " it in", " them in"))
     may = re.search(rf"\b{_MAY}\b|\b(?:is|are|does|do|can)\b", t)
     if bool(may) and last_in:
@@ -435,4 +439,8 @@ TOPICS: tuple[tuple[Topic, Callable[[Question], bool]], ...] = (
     ("bin", _bin),
     ("allowed", _allowed),
     ("allowed", _allowed_thing),
+    ("dilution", asks_dilution),
+    ("dose", asks_dose),
+    ("due", asks_due),
+    ("trouble", asks_trouble),
 )

@@ -27,8 +27,8 @@ class Unit(NamedTuple):
 
 _MASS = {
     "kilogram": "kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos "
-    "keelos kgm kgms kq kilogrammen",
-    "gram": "g gr grs gm gms gram grams gramme grammes gramos gramo gs",
+    "keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen",
+    "gram": "g gr grs gm gms grm grms gramms gram grams gramme grammes gramos gramo gs",
     "pound": "lb lbs pound pounds pund libra libras #",
     "stone": "stone stones",
     "tonne": "tonne tonnes",

@@ -51,7 +51,7 @@ def is_of_unnamed_bin(
     `place` are indexes of words that only say where it was done.
     """
     group = groups[k]
-    if group.verb is None or not _may_be_meant(group.message) or "am" in group.norms:
+    if group.verb is None or not _may_be_meant(group.message, place) or "am" in group.norms:
         return False
     if any(not _is_empty(other) for other in groups[:k]):
         return False
@@ -82,9 +82,10 @@ def is_only_of_bin(message: Message, start: int, end: int) -> bool:
     return said <= _SEEN_AMONG and said.isdisjoint(("this", "that"))
 
 
-def _may_be_meant(message: Message) -> bool:
+def _may_be_meant(message: Message, place: Collection[int] = ()) -> bool:
     """Whether the message names neither a bin nor another thing that it could be about."""
-    return not any(b.name is not None for b in message.bins) and _ELSEWHERE.isdisjoint(message.norms)
+    named = any(b.name is not None and b.start not in place for b in message.bins)
+    return not named and _ELSEWHERE.isdisjoint(message.norms)
 
 
 def _is_empty(group: Group) -> bool:

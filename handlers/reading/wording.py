@@ -85,6 +85,11 @@ RETRACTING = _patterns(
 )
 
 PUTTING_RIGHT = _patterns(
+    r"\b(?:wrote|said|typed|put|logged|posted|entered) .{1,40} but (?:it|that|i) (?:was|is|should|"
+    r"meant|weighed)\b",
+    r"^(?:(?:actually|sorry|oops|no|wait|,|it|that|this|the|weight|amount|number|figure|one) )*"
+    r"(?:should|shd) (?:have |of )?(?:be|been|read|say)(?: (?:about|just|only))* \d+(?:[.,]\d+)?$",
+    r"^(?:(?:actually|sorry|oops|no|wait|,|please|pls) )*make (?:it|that) \d+(?:[.,]\d+)?$",
     r"\bi (?:meant|mean)\b",
     r"\bmeant (?:to (?:say|write|type|put) )?(?:qbin|\d|the qbin|half|a |one|two|three)",
     r"\b(?:should|shoulda|shd) (?:have |of |ve )?(?:be|been|read|say|said)(?: (?:about|in|on|for|"
@@ -123,7 +128,7 @@ LATER = _patterns(
     r"couple of|a few) (?:days?|weeks?))(?: (?:please|thanks|bot|sorry|,|then))*$",
     r"\b(?:do|see to|sort|get to|get round to|handle) (?:it|that|this|them) (?:later|tomorrow)\b",
     r"\bleave (?:it|that|this|me) (?:for now|till|until)\b",
-    r"\b(?:remind|ask|tell|nudge|ping|prod|poke|bug|nag|chase|try) (?:me|us|again|after|later|in "
+    r"(?<!will )(?<!ll )\b(?:remind|ask|tell|nudge|ping|prod|poke|bug|nag|chase|try) (?:me|us|again|after|later|in "
     r"\d)\b(?! (?:how|what|who|why|where|when|if|more|of|about|"
     r"about the|that i))",
     r"\bcome back (?:to (?:me|us) )?(?:in|on|tomorrow|later|next)\b",
@@ -203,6 +208,11 @@ ACCEPTING_BARE = _patterns(
     r"then|why not|"
     r"deal|will do|sounds good|aye|yup|gladly|absolutely|si|claro|ja|oui|haan|oo)\b.{0,30}$"
 )
+
+NO_ROOM = _patterns(
+    r"\b(?:no|not enough|havent (?:the )?|havent any) (?:room|space) for (?:the )?qbin\b"
+)
+"""No room for a bin that is offered: also a way to decline."""
 
 DECLINING = _patterns(
     r"^(?:sorry |, |no |i |we )*(?:cant|cannot|wont)(?: do it| make it)? (?:this|next) (?:week|"

@@ -31,6 +31,12 @@ async def test_half_a_character_stops_nobody(room: TalkingRoom) -> None:
     assert [entry.facts.mass_kg for entry in await room.standing()] == [2.0]
 
 
+async def test_a_number_that_is_none_stops_nobody(room: TalkingRoom) -> None:
+    content = {"msgtype": "m.text", "body": "added 2 kg scraps to the shed bin", "x": float("nan")}
+    assert await room.event("m.room.message", content)
+    assert len(await room.standing()) == 1
+
+
 async def test_half_an_event_id_is_passed_over(room: TalkingRoom) -> None:
     assert await room.says("added 2 kg scraps to the shed bin", event=f"$m{HALF}") == []
     assert await room.says("added 2 kg scraps to the shed bin")

@@ -186,3 +186,40 @@ async def test_a_digest_comes_once_at_nine_and_only_if_there_is_something(
     assert digests[0].mentions == ("@ines:test",)
     await room.says("drained 200 ml from the shed")
     assert await room.waits(hours=5) == []
+
+
+async def test_an_edit_of_an_edit_is_none(room: TalkingRoom) -> None:
+    # Client-server specification 1.19, 11.37.1: the target of a valid edit is not itself an edit
+    await room.says("added 2 kg scraps to the shed bin", event="$m")
+    await room.edits("$m", "added 3 kg scraps to the shed bin", event="$b")
+    await room.edits("$b", "added 4 kg scraps to the shed bin")
+    assert await masses(room) == [3.0]
+
+
+async def test_a_correction_that_was_edited_is_undone_whole(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed bin", event="$m")
+    await room.says("no, 3 kg", replies_to="$m", event="$c")
+    await room.edits("$c", "no, 4 kg")
+    assert await masses(room) == [4.0]
+    await room.deletes("$c")
+    assert await masses(room) == [2.0]
+
+
+async def test_a_unit_nobody_knows_is_asked_about(room: TalkingRoom) -> None:
+    [asked] = await room.says("added 2 blorps of scraps to the shed bin")
+    assert asked.body.startswith("How much is that?")
+    assert await room.standing() == []
+
+
+async def test_many_layers_in_one_message_are_all_written_down_and_told_in_short(
+    room: TalkingRoom,
+) -> None:
+    [answer] = await room.says("\n".join(["added 100 g scraps to the shed bin"] * 20))
+    assert len(await room.standing()) == 20
+    assert answer.body.endswith("… and so on for 14 more.")
+
+
+async def test_a_question_to_the_bot_is_never_met_with_silence(room: TalkingRoom) -> None:
+    [said] = await room.says("Pailkeeper: is the moon made of cheese?")
+    assert "help" in said.body
+    assert await room.says("is the moon made of cheese?") == []

@@ -1,0 +1,73 @@
+"""Forgetting: a member who asks for it, and rooms that the bot left long ago."""
+
+from datetime import datetime
+
+from storage.book import Book
+from storage.database import Database
+from storage.moments import to_ms
+from storage.rows import Member
+
+OF_A_ROOM = (
+    "DELETE FROM outbox WHERE room = ?",
+    "DELETE FROM question WHERE room = ?",
+    "DELETE FROM link WHERE room = ?",
+    "DELETE FROM due WHERE room = ?",
+    "DELETE FROM entry WHERE room = ?",
+    "DELETE FROM bin WHERE room = ?",
+    "DELETE FROM member WHERE room = ?",
+    "DELETE FROM former WHERE room = ?",
+    "DELETE FROM room WHERE id = ?",
+)
+"""What deletes a room: rows that point to others first."""
+
+
+async def forget_member(book: Book, member: Member) -> int:
+    """Take a person out of a book, inside a transaction; how many entries stay without the name.
+
+    What went into shared bins stays in their totals, under a name that says nothing.
+    """
+    db, room = book.db, book.room.id
+    nobody = f"former neighbour {member.id}"
+    user = member.user or ""
+    await db.write(
+        "UPDATE member SET name = ?, user = NULL, present = 0 WHERE id = ?", (nobody, member.id)
+    )
+    await db.write("DELETE FROM link WHERE member = ?", (member.id,))
+    await db.write("DELETE FROM question WHERE room = ? AND sender = ?", (room, member.name))
+    await db.write(
+        "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
+        (nobody, room, member.name),
+    )
+    await db.write(
+        "UPDATE outbox SET body = '', mentions = '[]', "
+        "refused = CASE WHEN sent_as IS NULL THEN 'forgotten' ELSE refused END, "
+        "gathered = CASE gathered WHEN 0 THEN NULL ELSE gathered END "
+        "WHERE room = ?1 AND kind != 'reaction' "
+        "AND (instr(lower(body), lower(?2)) OR (?3 != '' AND instr(mentions, ?3)))",
+        (room, member.name, user),
+    )
+    await db.write(
+        "UPDATE inbox SET sender = NULL WHERE sender = ?2 AND "
+        "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
+        (book.room.address, user),
+    )
+    rows = await db.rows(
+        "SELECT 1 FROM entry WHERE room = ?1 AND (member = ?2 OR writer = ?2 OR receiver = ?2)",
+        (room, member.id),
+    )
+    return len(rows)
+
+
+async def forget_left_rooms(db: Database, before: datetime) -> int:
+    """Delete all that is known of the rooms left before a moment; how many rooms that was."""
+    rows = await db.rows("SELECT id, address FROM room WHERE left_at < ?", (to_ms(before),))
+    for row in rows:
+        async with db.transaction():
+            await db.write(
+                "DELETE FROM inbox WHERE room IN "
+                "(SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
+                (row["address"],),
+            )
+            for delete in OF_A_ROOM:
+                await db.write(delete, (row["id"],))
+    return len(rows)
