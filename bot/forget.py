@@ -7,7 +7,7 @@ from datetime import timedelta
 from pathlib import Path
 
 from bot import clock
-from bot.options import the_room
+from bot.export import chosen_room
 from bot.pacing import pause
 from bot.terminal import say
 from storage import forgetting
@@ -27,7 +27,7 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
         help="take a person out of a book",
         description="Takes a person's name and account out of a book, and out of what the bot "
         "keeps of its own words. What they put into a bin stays in its totals, without the name. "
-        "Stop the bot first. Older backups still hold the name until they are a week old.",
+        "Stop the bot first. Older backups still hold the name until they are gone, too.",
     )
     parser.add_argument("--book", metavar="FILE", type=Path, required=True, help="the book")
     parser.add_argument("--room", metavar="ROOM", help="one room only (its address)")
@@ -44,7 +44,7 @@ def run(args: argparse.Namespace) -> int:
 async def _forget(args: argparse.Namespace) -> int:
     db = await Database.open(args.book, alone=True)
     try:
-        book = Book(db, await the_room(db, args.room))
+        book = Book(db, await chosen_room(db, args.room))
         members = await book.members()
         wanted = args.member.casefold()
         found = [m for m in members if wanted in (m.name.casefold(), (m.user or "").casefold())]

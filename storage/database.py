@@ -21,6 +21,7 @@ PRAGMAS = (
     "PRAGMA foreign_keys = ON",
     "PRAGMA busy_timeout = 5000",
     "PRAGMA trusted_schema = OFF",
+    "PRAGMA secure_delete = ON",  # words that are not kept are not left on the disk either
 )
 
 MEMORY = ":memory:"
