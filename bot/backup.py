@@ -25,7 +25,8 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
         "backup",
         help="copy a book safely, also while it is in use",
         description="Copies a book, also while the bot uses it, and proves the copy whole. "
-        "To go back to a copy: stop the bot, put the copy in the place of the book, start it.",
+        "To go back to a copy: stop the bot, move the book away with its -wal and -shm files, put "
+        "the copy in its place, start the bot.",
     )
     which = parser.add_mutually_exclusive_group()
     which.add_argument("--book", metavar="FILE", type=Path, help="the book to copy")

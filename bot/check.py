@@ -82,8 +82,11 @@ def findings_of_book(book: Path) -> Iterator[Finding]:
     found = backup.faults(book, thorough=True)
     good = backup.newest_good(book)
     if found:
-        cure = f"put back {good}" if good else "put back a backup"
-        yield wrong(f"the book {book} is damaged ({found[0]}): stop the bot and {cure}")
+        copy = good or "a backup"
+        yield wrong(
+            f"the book {book} is damaged ({found[0]}): stop the bot, move the book away with its "
+            f"-wal and -shm files, and put back {copy}"
+        )
     else:
         yield from _contents(book)
     if good:
@@ -146,8 +149,12 @@ def _read(book: Path) -> _Contents:
 def _permissions(paths: list[Path]) -> Finding:
     """What others than its owner may read or change is wrong."""
     for path in paths:
-        if stat.S_IMODE(path.stat().st_mode) & 0o077:
-            kind = "700" if path.is_dir() else "600"
+        try:
+            mode = path.stat().st_mode
+        except FileNotFoundError:
+            continue  # the running bot has just done with it
+        if stat.S_IMODE(mode) & 0o077:
+            kind = "700" if stat.S_ISDIR(mode) else "600"
             return wrong(f"others may look into {path}: chmod {kind} '{path}'")
     return right(f"{paths[0]} is for its owner only")
 

@@ -90,5 +90,6 @@ def _alarm(what: str, room: Room) -> Alarm:
 
 def _uid(item: Listed, room: Room) -> str:
     """The same for a due as long as it is kept, and no other book's."""
-    place = f"{room.address}/{to_ms(room.joined_at)}/{item.due.id}"
+    # Not by the room's address: an upgrade changes that.
+    place = f"{room.id}/{to_ms(room.joined_at)}/{item.due.id}"
     return f"{uuid5(NAMESPACE_URL, place)}@pailkeeper"

@@ -66,12 +66,13 @@ class Invitations:
         while not stop.is_set():
             # The sync tells of an invitation once: one lost in a crash is found by asking anew.
             forgotten = forgotten and not await self._ask_again()
+            out_of_reach = False
             for room, server in list(self._awaited.items()):
-                await self._come(room, server)
+                out_of_reach = not await self._come(room, server) or out_of_reach
             for room, inviter in list(self._open.items()):
                 if await self._settle(room, inviter):
                     self._open.pop(room, None)
-            if self._open or forgotten:
+            if self._open or forgotten or out_of_reach:
                 await self.bell.wait(patience.failed())
             else:
                 patience.succeeded()
@@ -101,15 +102,19 @@ class Invitations:
             self._note(room, [InviteEvent.parse_event(event) for event in events])
         return True
 
-    async def _come(self, room: str, server: str) -> None:
-        """Try the door of a replacing room; where it is shut, an invitation is waited for."""
+    async def _come(self, room: str, server: str) -> bool:
+        """Try the door of a replacing room; where it is shut, an invitation is waited for.
+
+        False if it could not even be tried.
+        """
         path = f"/_matrix/client/v3/join/{quote(room, safe='')}?server_name={quote(server)}"
         try:
             status, _ = await call(self._client, "POST", f"{path}&via={quote(server)}", {})
         except OUT_OF_REACH:
-            return
+            return False
         if status == 200:
             log.info("came to the room that replaces one of ours")
+        return status < 500
 
     async def _settle(self, room: str, inviter: str) -> bool:
         """True when nothing is left to do about an invitation."""

@@ -138,7 +138,7 @@ def _ready(book: Path, alone: bool) -> Lock | None:
         _free(lock)
         good = backup.newest_good(book)
         cure = (
-            f"put back its newest good backup, {good}"
+            f"move it away with its -wal and -shm files and put back its newest good backup, {good}"
             if good
             else "put back a backup, or name another file"
         )

@@ -42,4 +42,5 @@ def refusal(error: sqlite3.Error, path: object) -> StorageRefused | None:
     cure = _CURES.get(result_code(error))
     if cure is None:
         return None
-    return StorageRefused(f"the book {path} was not changed ({error}): {cure}; nothing is lost")
+    lost = "" if result_code(error) in DAMAGED else "; nothing is lost"
+    return StorageRefused(f"the book {path} was not changed ({error}): {cure}{lost}")

@@ -10,6 +10,7 @@ from handlers.reading.numbers import NUMBER_WORDS, digits_value
 from handlers.reading.quantities import amount_sum
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
+    ANOTHER_DOER,
     NO_ROOM,
     PUTTING_RIGHT,
     RETRACTING,
@@ -66,7 +67,7 @@ def amend(message: Message, _: str) -> Amend | None:
     if first_in(NO_ROOM, plain_text(message)) is not None:
         return None
     rule = _correction(message)
-    if rule is None:
+    if rule is None or _tells_who(message):
         return None
     kept = _not_denied(message)
     if rule == _ANOTHER_AMOUNT:
@@ -121,8 +122,19 @@ def _addressed(message: Message, start: int, end: int) -> bool:
     return before in ("sorry", ",", "@", "cheers", "ta", "thanks", "") or after in (",", ":", "!")
 
 
+def _tells_who(message: Message) -> bool:
+    """ "It was Ruth who ate the cake": a deed that is in no book."""
+    if "who" not in message.norms:
+        return False
+    recorded = frozenset({"layer", "drain", "seal", "bury", "open", "batch"})
+    verb = message.clauses[-1].verb
+    return verb is None or verb.verb.plain == "eat" or verb.verb.classes.isdisjoint(recorded)
+
+
 def _tells_more(message: Message) -> bool:
     """Whether the message tells of a new deed with its own words."""
+    if first_in(ANOTHER_DOER, with_people(message, plain_text(message))) is not None:
+        return False
     corrects = not {"meant", "mean", "said", "typo", "should"}.isdisjoint(message.norms)
     return (
         not corrects
@@ -230,7 +242,11 @@ def _is_counted(message: Message, at: int) -> bool:
     """ "Make it three pizzas": a number of dishes, not what went in."""
     before = message.norms[at - 1] if at else ""
     held = {k for a in message.amounts for k in range(a.start, a.end)}
-    return at - 1 not in held and (before.isdecimal() or before in NUMBER_WORDS)
+    counts = before.isdecimal() or before in NUMBER_WORDS - _PARTS_OF
+    return at - 1 not in held and counts
+
+
+_PARTS_OF = frozenset({"half", "haf", "quarter", "third", "a", "an", "one", "few", "couple"})
 
 
 def _counts_things(message: Message, i: int) -> bool:
@@ -240,7 +256,8 @@ def _counts_things(message: Message, i: int) -> bool:
     return word is not None and word.kind == "word" and i not in held and word.norm not in SORRY
 
 
-_WROTE = frozenset({"wrote", "said", "typed", "logged", "posted", "entered"})
+_BUT = frozenset({"but", "should"})
+_WROTE = frozenset({"put", "wrote", "said", "typed", "logged", "posted", "entered"})
 
 
 def _not_denied(message: Message) -> set[int]:
@@ -248,7 +265,7 @@ def _not_denied(message: Message) -> set[int]:
     kept: set[int] = set()
     denied = False
     for i, norm in enumerate(message.norms):
-        if norm in _WROTE and "but" in message.norms[i:]:
+        if norm in _WROTE and not _BUT.isdisjoint(message.norms[i:]):
             denied = True  # "I wrote 3 kg but it was 2 kg"
         elif norm in ("not", "isnt", "wasnt", "instead", "than", "rather"):
             denied = norm != "instead" or message.norms[i + 1 : i + 2] == ["of"]

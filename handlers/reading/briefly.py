@@ -27,7 +27,7 @@ _AMOUNTS = words_in("mix strength ratio dilution strong weak thin much")
 _TO_DO = re.compile(
     r"^ (?:(?:so|ok|and|hey|hi|now|bot|right|please|then|,|it is sealed|it 's sealed) )*what "
     r"(?:do|should|must|shall|can|have) (?:i|we) (?:to |got to |have to |need to )?do "
-    r"(?:next|now|after this|after that|then|with it now|with it next)"
+    r"(?:next|after this|after that|with it next)"
     r"(?: (?:then|please|bot|with it|about it|[?.!]))* $"
     r"|^ (?:(?:so|ok|and|bot|now) )*what (?:is|'s|are) (?:the )?next (?:step|steps|thing to do)"
     r"(?: (?:then|please|bot|now|[?.!]))* $"
@@ -56,8 +56,9 @@ def asks_dilution(q: Question) -> bool:
     said = {q.message.norms[i] for i in range(q.start, q.end) if i not in held}
     if not said <= _DILUTING | PLANTS:
         return False
-    volume = bool(q.amounts("volume"))
-    return (volume and "water" in said) or not said.isdisjoint(PLANTS)
+    if q.amounts("volume"):
+        return "water" in said
+    return not said.isdisjoint(PLANTS) and not said.isdisjoint(_AMOUNTS - {"much"})
 
 
 def asks_due(q: Question) -> bool:
@@ -72,7 +73,7 @@ def asks_due(q: Question) -> bool:
 
 def asks_trouble(q: Question) -> bool:
     """ "Why does it smell of ammonia?" with nothing else named."""
-    asked = words_in("why does do what should i we is it normal ok bad wrong mean means about can")
+    asked = words_in("that why does do what should i we is it normal ok bad wrong mean means about can")
     start, end = q.own
     norms = q.message.norms
     inside = [i for i in range(start, end) if norms[i] not in asked and norms[i] != "?"]

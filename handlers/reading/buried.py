@@ -36,6 +36,7 @@ _PLACE = words_in(
     "in into under beneath below by near along beside behind next at on over underneath "
     "between against round around among amongst where en im"
 )
+_WHEN = words_in("weekend lunchtime night noon dawn dusk long last first once")
 _SKIPPED = words_in("el la los las der den dem the a my our to of an under in at where")
 _PLACE_ENDS = words_in(
     ", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this which "
@@ -46,7 +47,7 @@ _IN_THE_GROUND = re.compile(r"\bin(?:to)? (?:the )?(?:ground|soil|earth)\b")
 _LIES = re.compile(
     r"\bqbin(?: 's)?(?: contents| lot| stuff)?(?: (?:is|are|'s|was|were|has been|have been|now|"
     r"all|finally|safely|already|"
-    r"went|gone|has|have|got|been))* (?:under|beneath|below|in|into|underneath|beside|behind) "
+    r"went|gone|has|have|got|been|worm food|food|feeding))* (?:under|beneath|below|in|into|underneath|beside|behind) "
 )
 _SIX_FEET = re.compile(r"\b(?:six|6) feet under\b")
 
@@ -220,10 +221,22 @@ def _place(group: Group, target: BinRef | None) -> str | None:
     sentence = message.sentences[group.clauses[0].sentence]
     held = {i for d in message.days for i in range(d.start, d.end)}
     for i in range(start, sentence.end - 1):
-        if norms[i] in _PLACE and i + 1 not in held and norms[i + 1] not in _PLACE:
+        if norms[i] in _PLACE and i + 1 not in held and norms[i + 1] not in _PLACE | _WHEN:
             place = _place_from(message, i + 1, sentence.end, held)
-            if place:
+            if place and place.lower() not in _WHEN:
                 return place
+    return _place_before(group, target)
+
+
+def _place_before(group: Group, target: BinRef | None) -> str | None:
+    """ "Have the bin under the cherry tree buried": the place stands before the verb."""
+    if group.verb is None or target is None or target.end > group.verb.start:
+        return None
+    message = group.message
+    held = {i for d in message.days for i in range(d.start, d.end)}
+    for i in range(target.end, group.verb.start - 1):
+        if message.norms[i] in _PLACE and i + 1 not in held:
+            return _place_from(message, i + 1, group.verb.start, held)
     return None
 
 

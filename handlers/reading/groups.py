@@ -117,7 +117,11 @@ def groups_of(message: Message) -> list[Group]:
 
 def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
     """Whether a clause only adds to the group before it."""
-    if clause.verb is not None or clause.sense != "none" or clause.joint not in _ADDS:
+    if clause.verb is not None or clause.sense != "none":
+        return False
+    if clause.joint == "but" and last.verb is None and last.measured() and not last.bins:
+        return not _says_something(message, clause)  # "it's only 300 g but it's in the shed"
+    if clause.joint not in _ADDS:
         return False
     if last.sense in ("did", "none"):
         return not (_is_empty(last) and _stands_alone(message, clause))

@@ -7,7 +7,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.quantities import of_what
 from handlers.reading.told import bin_of, day_of, is_ahead, member_of
-from handlers.reading.unnamed import is_of_unnamed_bin
+from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in
 
 _STRONG = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
@@ -17,6 +17,7 @@ _OTHER_LIQUIDS = words_in(
     "pasta rice beans chickpeas tuna radiator radiators boiler tank pond pool bath sink "
     "battery wallet account swamp field pipes pipe gutter gutters water-butt beer beers ale "
     "lager darts pub fridge freezer washing dishwasher oil engine potatoes spaghetti noodles "
+    "diesel petrol knee blister wound lung chest rain rainwater "
     "tin tins paddling wine squad energy heating system hot-tub lake phone brakes fat milk "
     "blood"
 )
@@ -96,7 +97,9 @@ def _drained(groups: Sequence[Group], k: int) -> str | None:
     close = not group.solids() and len(group.norms) <= 12
     plain = group.verb is not None and group.verb.verb.plain in ("drain", "drain off", "draw off")
     first = group.verb is not None and any(a.start > group.verb.start for a in _drawn(group))
-    if _drawn(group) and plain and (before or (close and first)):
+    if _drawn(group) and plain and (before or (close and first)) and (
+        group.bins or before or names_nothing_else(group)
+    ):
         return "an amount was drained"
     if before and plain and not group.solids():
         return "it was drained"
@@ -119,6 +122,9 @@ def _taken(groups: Sequence[Group], k: int) -> str | None:
     off = _off_bin(group)
     if _is_given_by_bin(group):
         return "a bin gave liquid"
+    norms, start = group.message.norms, group.start
+    if not liquid and "water" in norms[max(0, start - 1) : start + 1]:
+        return None
     if off and (liquid or not group.solids()):
         return "liquid came out of a bin"
     if liquid and (group.bins or any(g.bins for g in groups[:k])) and not _goes_in(group):

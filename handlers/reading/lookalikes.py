@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.groups import Group
 from handlers.reading.names import PLAIN_FOLLOWERS
 from handlers.reading.quantities import scrap_amounts
-from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.vocabulary import is_slip_of_food, vocabulary, words_in
 
 _OTHER_PLACES = words_in(
     "oven fridge freezer pan pot car boot trunk wiki list recipe basket cart trolley wash "
@@ -21,7 +21,7 @@ _OTHER_PLACES = words_in(
 _COOKING = words_in(
     "recipe bake baked baking oven batter simmer stir muffins serves whisk marinade mins "
     "minutes tbsp-of dough knead roast degrees cookbook slow preheat saute garnish pudding "
-    "cooker blitz"
+    "cooker blitz kimchi sauerkraut kombucha pickling chutney jam marmalade"
 )
 
 
@@ -87,6 +87,8 @@ def has_other_target(group: Group) -> bool:
                 return True
             if target in _OTHER_PLACES:
                 return True
+            if norms[i] != "on" and i + 2 in items and any(a.end <= i for a in group.amounts):
+                return True  # "added 500 g of cheese to the lasagne"
         elif after in _OTHER_PLACES:
             return True
     return message.has(ANIMALS, group.start, group.end)
@@ -120,14 +122,26 @@ def is_given_away(group: Group) -> bool:
 def is_other_matter(group: Group) -> bool:
     """Talk of room, size or starter: the amount is not of scraps."""
     named = {i for b in group.bins for i in range(b.start, b.end)}
+    named |= {i for a in group.amounts for i in range(a.start, a.end)}
     words = {group.message.norms[i] for i in range(group.start, group.end) if i not in named}
-    if group.message.bran(group.start, group.end) and (not group.solids() or "for" in words):
+    if group.message.bran(group.start, group.end) and (not group.solids() or _is_for(group)):
         return True
     return not words.isdisjoint(
         {"space", "room", "capacity", "left", "holds", "hold", "size", "need",
          "needs", "heavier", "lighter", "weigh", "weighs", "full", "recipe", "flour", "sale",
     "brings", "max", "limit", "costs", "cost"}
     )  # fmt: skip
+
+
+def _is_for(group: Group) -> bool:
+    """ "Bran for 1.5 kg of scraps": the scraps are only what the bran is for."""
+    norms = group.message.norms
+    return any(
+        a.start > group.start + 1
+        and norms[a.start - 1] == "for"
+        and group.message.bran_at(a.start - 2)
+        for a in group.amounts
+    )
 
 
 def comes_out(group: Group) -> bool:
@@ -216,7 +230,7 @@ def names_other_thing(group: Group) -> bool:
     return False
 
 
-_DESCRIBING = words_in("of o more new nice good lovely extra our my the his her some brand")
+_DESCRIBING = words_in("of o more new brand")
 
 
 def _is_unknown_thing(norms: Sequence[str], i: int) -> bool:
@@ -229,4 +243,5 @@ def _is_unknown_thing(norms: Sequence[str], i: int) -> bool:
         and len(word) > 2
         and word not in vocabulary()
         and word not in PLAIN_FOLLOWERS
+        and not is_slip_of_food(word)
     )

@@ -141,7 +141,7 @@ def read_message(text: str, context: Context) -> Message:
     sentences = sentences_of(words, held)
     names = frozenset(norms[i] for m in members for i in range(m.start, m.end))
     verbs = verbs_of(words, marks, _indexes(bins) | taken_by_days | _indexes(amounts))
-    hedged = _indexes(m for m in marks if m.tag == "hedge")
+    hedged = _indexes(_hedges(norms, marks, {v.start for v in verbs}))
     verbs = [v for v in verbs if v.start not in hedged]
     over = _indexes(d for d in days if d.past == d.future and d.past < at.date())
     clauses = clauses_of(words, sentences, verbs, held | hedged, names, over, hedged)
@@ -151,6 +151,15 @@ def read_message(text: str, context: Context) -> Message:
         context, at.date(), words, norms, marks, bins, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
     )  # fmt: skip
+
+
+def _hedges(norms: list[str], marks: list[Mark], verbs: set[int]) -> list[Mark]:
+    """The turns of phrase that change no sense; "should be" before a verb is none of them."""
+    return [
+        m
+        for m in marks
+        if m.tag == "hedge" and not (m.end in verbs and norms[m.end - 1] in ("be", "been"))
+    ]
 
 
 def _local(context: Context) -> datetime:

@@ -5,7 +5,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from handlers.reading.marks import Phrasebook
-from handlers.reading.vocabulary import verb_words, vocabulary, words_in
+from handlers.reading.vocabulary import one_slip, verb_words, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
 
 
@@ -151,12 +151,22 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     place = name.lower() in PLACE_NAMES or (name.islower() and name not in COLOURS)
     if place and before in _OTHER_OWNERS:
         return None
-    if not place and after in verb_words() and after.endswith("ing"):
+    if not place and name.lower() not in COLOURS and (
+        (after.endswith(("ing", "s")) and after in verb_words()) or _is_smell(after)
+    ):
         return BinRef(start, end, name, True, into, place)
     if is_part(before, after, into, place, name.lower() in PLACE_NAMES):
         return None
     plain = after in _BIN_PARTS or (not place and into)
     return BinRef(start, end, name, True, plain, place)
+
+
+def _is_smell(word: str) -> bool:
+    """ "Gertie pongs": a word of the list of signs, said of the bin."""
+    return word.endswith("s") and word in _SIGN_VERBS
+
+
+_SIGN_VERBS = words_in("pongs hums reeks stinks mings honks hisses bulges")
 
 
 def is_part(before: str, after: str, into: bool, place: bool, common: bool = True) -> bool:
@@ -225,17 +235,3 @@ def slipped(word: str, names: tuple[str, ...]) -> str | None:
     """The one-word name that `word` was meant to be, one slip away; None if not plain."""
     near = [name for name in names if len(name) >= 4 and one_slip(word, name.lower())]
     return near[0] if len(near) == 1 else None
-
-
-def one_slip(said: str, meant: str) -> bool:
-    """Whether two words differ by one letter left out, added, changed or swapped."""
-    if said == meant or abs(len(said) - len(meant)) > 1:
-        return False
-    k = 0
-    while k < min(len(said), len(meant)) and said[k] == meant[k]:
-        k += 1
-    if len(said) == len(meant):
-        swapped = said[k + 1 : k + 2] + said[k : k + 1] + said[k + 2 :]
-        return said[k + 1 :] == meant[k + 1 :] or swapped == meant[k:]
-    longer, shorter = (said, meant) if len(said) > len(meant) else (meant, said)
-    return longer[k + 1 :] == shorter[k:]

@@ -10,7 +10,7 @@ _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs cont
 
 
 _NOT_OURS = words_in(
-    "recycling wheelie rubbish trash garbage dust waste wheely general council paper glass "
+    "donation clothes clothing charity textile ballot book battery nappy recycling wheelie rubbish trash garbage dust waste wheely general council paper glass "
     "plastic dog bread toy storage laundry-basket shopping bath ice champagne mop ash sand "
     "bottle"
 )
@@ -94,6 +94,8 @@ def _said(
 ) -> BinRef | None:
     after = norms[i + 1] if i + 1 < len(norms) else ""
     before = norms[i - 1] if i else ""
+    if before == "hot" and norms[i] == "tub":
+        return None
     if after in AFTER_NOT_OURS or before in _NOT_OURS or norms[i] == "bokashi":
         return None
     if norms[i] in _BIN_PLURALS:
@@ -122,10 +124,13 @@ def _is_new_name(norms: Sequence[str], i: int) -> bool:
     if norms[i - 1] in _GENERIC or norms[i - 1] in verb_words() or i < 2:
         return False
     lead = norms[max(0, i - 4) : i - 1]
-    return lead[-1] in ("the", "our", "a") and not _STARTING.isdisjoint(lead)
+    sized = not _LITRES.isdisjoint(norms[i + 1 : i + 8])
+    begun = not _STARTING.isdisjoint(lead) or (sized and "opened" in lead)
+    return lead[-1] in ("the", "our", "a") and begun
 
 
-_STARTING = words_in("started opened began launched open start kicked")
+_STARTING = words_in("started began launched kicked")
+_LITRES = words_in("l litre litres liter liters gallon gallons gal")
 
 
 def _owner(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:

@@ -78,7 +78,7 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
     if not _NOT_OPENED.isdisjoint(_own_words(group)) or group.message.bran(group.start, group.end):
         return None
     if (
-        group.sense in ("none", "did")
+        group.sense in ("none", "did", "habit")
         and _IN_USE.search(sentence_text(groups, k))
         and not _known(group)
     ):
@@ -150,7 +150,8 @@ def _started(groups: Sequence[Group], k: int, plain: str, sized: bool) -> str | 
         return None
     if plain in _NAMING:
         before = any(_opened(groups, j) for j in range(k)) or sized
-        return "a bin was named" if before or group.bins else None
+        fresh = any(b.plain or not b.known for b in group.bins)
+        return "a bin was named" if before or fresh else None
     if (group.bins and not _is_only_where(group)) or sized or _called(group):
         return "a bin was started"
     if "new" in group.norms and ("one" in group.norms or not BIN_WORDS.isdisjoint(group.norms)):

@@ -33,7 +33,8 @@ _TELL_ME = (
 _ASKED_BY = (
     "how ", "what ", "total ", "totals", "status", "anything due", "anything late",
     "any bins due", "recipe ",
-    "which ", "help ,", "help !", "what about",
+    "which ", "help ,", "help !", "what about", "bran amount", "amount of bran", "bran for",
+    "starter for", "dose for",
 )  # fmt: skip
 
 

@@ -82,6 +82,8 @@ def _is_denied(message: Message) -> bool:
 def _accept(message: Message, text: str) -> Accept | None:
     if word_count(message) > 2 * SHORT or first_in(DECLINING, text) is not None:
         return None
+    if any(message.norms[b.end : b.end + 1] == ["out"] for b in message.bins):
+        return None  # "I can take the bins out"
     bare = message.context.after_bot and first_in(ACCEPTING_BARE, text) is not None
     if not bare and first_in(ACCEPTING, text) is None:
         return None

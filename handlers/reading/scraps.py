@@ -52,6 +52,8 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
         return None
     mass, volume = amount_sum(scrap_amounts(group))
     made = makeup_of(group)
+    if mass is None and volume is None and _is_of_signs(group):
+        return None
     if made is None and mass is None and volume is None and not _without_amount(rule):
         return None
     act = Layer(
@@ -67,6 +69,12 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
     if made is None:
         return replace(act, materials={"mixed": 1.0})
     return replace(act, materials=made.shares, rich=made.rich)
+
+
+def _is_of_signs(group: Group) -> bool:
+    """ "Got fuzzy blue stuff in bin 3": what is in there grew there."""
+    seen = any(s.plain and group.start <= s.start < group.end for s in group.message.signs)
+    return seen and all(item.generic for item in group.items)
 
 
 def _rule(groups: Sequence[Group], k: int) -> str | None:
@@ -161,9 +169,14 @@ def _carried_to_bin(group: Group) -> bool:
     """A verb that is no word of putting, but whose amount of scraps went to a bin."""
     assert group.verb is not None
     word = group.message.norms[group.verb.start]
-    if word in NO_CARRYING or not _is_goal(group) or not (scrap_amounts(group) or has_scrap(group)):
+    if group.verb.verb.plain in _MAKING and not has_scrap(group):
+        return False
+    if word in NO_CARRYING or "bury" in group.verb.verb.classes or not _is_goal(group) or not (scrap_amounts(group) or has_scrap(group)):
         return False
     return any(b.plain or not b.place for b in group.bins) or has_scrap(group)
+
+
+_MAKING = frozenset({"make", "mix up", "brew", "prepare", "prep", "ferment"})
 
 
 def _bin_got(group: Group) -> bool:
@@ -175,6 +188,8 @@ def _bin_got(group: Group) -> bool:
 def _into_bin(group: Group, plain: str, said: bool) -> str | None:
     room = all(b.place and not b.plain for b in group.bins)
     dictated = plain in ("log", "record", "note")
+    if room and _is_building(group):
+        return None
     if room and not (dictated or _is_goal(group) or _is_fed(group) or _lies_behind(group)):
         return None
     if said:
@@ -185,13 +200,39 @@ def _into_bin(group: Group, plain: str, said: bool) -> str | None:
         if plain in ("feed", "give") and not ANIMALS.isdisjoint(group.norms):
             return None
         return "scraps went into a bin"
-    if plain in _ADDING and not _lid(group):
+    if plain in _ADDING and not _lid(group) and _names_only_bin(group):
         return "a bin was fed"
     if plain == "scrape" and not {"plates", "plate", "dishes", "dish", "pans"}.isdisjoint(
         group.norms
     ):
         return "plates were scraped"
     return None
+
+
+def _names_only_bin(group: Group) -> bool:
+    """ "Added to the shed": between the verb and a room there is no other thing."""
+    assert group.verb is not None
+    if any(b.plain for b in group.bins):
+        return True
+    first = min((b.start for b in group.bins if b.start >= group.verb.end), default=group.verb.end)
+    held = {i for d in group.days for i in range(d.start, d.end)}
+    between = {group.message.norms[i] for i in range(group.verb.end, first) if i not in held}
+    return between <= _TO_BIN
+
+
+_TO_BIN = words_in("to in into the our up it some more stuff a bit again another lot layer with")
+
+
+def _is_building(group: Group) -> bool:
+    """ "Dumped 30 kg of gravel in the yard": stuff that is never scraps."""
+    return not _STUFF.isdisjoint(group.norms) and not has_scrap(group)
+
+
+_STUFF = words_in(
+    "gravel sand cement concrete mortar plaster topsoil turf tarmac bricks rubble paint varnish "
+    "bitumen resin tiles timber firewood diesel petrol clothes books blankets furniture "
+    "batteries fertiliser fertilizer detergent luggage parcels"
+)
 
 
 def _is_fed(group: Group) -> bool:
@@ -289,6 +330,8 @@ def _strong_without_bin(groups: Sequence[Group], k: int, plain: str) -> str | No
     if has_scrap(group):
         return "scraps were put in"
     if plain in ("add", "log", "top up", "record", "deposit") and scrap_amounts(group):
+        if names_other_thing(group) and not context:
+            return None
         return "an amount was added"
     if scrap_amounts(group) and ((group.items and context) or _in_particle(group)):
         return "an amount was put in"
@@ -318,7 +361,9 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
     present = [i for i in group.items if not i.absent]
     if _same_again(group) and (group.bins or not present):
         return "same again"
-    if comes_out(group) or is_other_matter(group) or group.norms[0] in NO_CARRYING:
+    if comes_out(group) or is_other_matter(group) or _is_done_with(group):
+        return None
+    if group.bins and all(b.place and not b.plain for b in group.bins) and _is_building(group):
         return None
     if group.bins and amounts:
         return _amount_and_bin(group, present)
@@ -332,6 +377,12 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
     if amounts and present and _bin_is_near(groups, k) and not is_other_talk(group):
         return "an amount for the bin named before"
     return None
+
+
+def _is_done_with(group: Group) -> bool:
+    """ "Cooked 2 kg of rice": a verb of other things, though the word also describes food."""
+    at = group.start + 1
+    return group.norms[0] in NO_CARRYING and any(a.start == at for a in group.amounts)
 
 
 def _same_again(group: Group) -> bool:

@@ -14,6 +14,7 @@ _SEALING = _SURELY | {
     "close", "shut", "close up", "close off", "shut up", "cap", "lid", "tape", "tape up", "lock",
     "clamp", "button up", "snap shut", "sellar", "cerrar", "fechar", "schliessen",
 }  # fmt: skip
+_MEANT = frozenset({"it", "them", "this", "that", "both", "her", "him"})
 _OTHER_THINGS = words_in(
     "deal windows window door doors lips fate envelope letter gate shop office bath shower "
     "grout curtains road roads library pool school schools account tab eyes mouth victory win "
@@ -23,7 +24,7 @@ _OTHER_THINGS = words_in(
 _FOR_GOOD = (
     r"for good|two weeks|2 weeks|fortnight|a fortnight|14 days|ten days|taped|tape|sealed|done|"
     r"shut|"
-    r"full|now|last time|till|starts|start|clock|tight|clamped|counting|ferment|officially|until|till|see you"
+    r"full|closed|last time|starts now|start now|clock|tight|clamped|counting|ferment|officially|until|till|see you"
 )
 # The bin is `qbin`; every gap is bounded.
 _LID_ON = re.compile(
@@ -100,7 +101,7 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return "a bin was sealed"
     if plain in _SURELY and is_of_unnamed_bin(groups, k):
         return "a bin not named was sealed"
-    means_it = any(w in ("it", "them", "this", "that", "both") for w in norms) or (
+    means_it = any(w in _MEANT for w in norms) or (
         len(norms) <= 3 and not group.bins
     )
     if means_it and _any_bin(groups, k) and plain in _SEALING - {"lock", "tape", "cap"}:
@@ -121,7 +122,10 @@ def _by_another(group: Group) -> bool:
 
 def _with_material(group: Group) -> bool:
     """ "Sealed the roof with 5 litres of bitumen": building work."""
-    return "with" in group.norms and bool(group.bins) and {"lid", "tape"}.isdisjoint(group.norms)
+    return "with" in group.norms and not _SEALANTS.isdisjoint(group.norms)
+
+
+_SEALANTS = words_in("bitumen resin silicone sealant paint varnish foam cement grout mortar tar")
 
 
 def _is_room(group: Group) -> bool:

@@ -31,7 +31,8 @@ SAID = words_in(
     "says said say saying told tells telling reckons reckoned reckon claims claimed heard "
     "hears thinks thought believes wrote writes suggested suggests recommends recommended "
     "asks asked swears swore insists insisted mentioned explained advised according "
-    "apparently supposedly warned quoting states goes-on leaflet article"
+    "apparently supposedly warned quoting states goes-on leaflet article youtube tiktok video "
+    "reddit forum blog podcast documentary guy dude"
 )
 _HABIT = words_in(
     "always usually normally generally often sometimes every each typically regularly rarely "
@@ -81,7 +82,8 @@ def sense_of(
     if verb.form == "ing":
         return _of_ing(left, words)
     if verb.form == "third":
-        return "did" if verb.plain in ("go", "come") else "habit"
+        now = verb.plain == "have" and left[-1:] == ["now"]
+        return "did" if now or verb.plain in ("go", "come") else "habit"
     return _of_plain(left, words, verb, names)
 
 
@@ -124,7 +126,7 @@ _INSTRUMENTS = words_in("thermometer probe scale scales strip meter gauge displa
 _NEVER = words_in("didnt never havent hasnt wouldnt couldnt wont cant shouldnt hadnt")
 _WILL = words_in(
     "will would should could might must shall gotta need needs want wants if unless hope "
-    "hoping planning plan wish tomorrow lets 'd meant promised imagine suppose supposing picture"
+    "hoping planning plan wish tomorrow lets 'd meant promised imagine suppose supposing"
 )
 
 
@@ -164,6 +166,8 @@ def _of_past(left: Sequence[str], words: set[str]) -> Sense:
 
 def _of_ing(left: Sequence[str], words: set[str]) -> Sense:
     last = left[-1] if left else ""
+    if list(left[-3:]) in (["got", "round", "to"], ["got", "around", "to"]):
+        return "did"
     if last in _BEFORE_ING or (len(left) > 1 and left[-2] in _BEFORE_ING and last in ("the", "it")):
         return "will"
     if "be" in words or (not words.isdisjoint(_MODAL) and "was" not in words):
@@ -175,6 +179,8 @@ def _of_ing(left: Sequence[str], words: set[str]) -> Sense:
 
 def _of_plain(left: Sequence[str], words: set[str], verb: VerbForm, names: frozenset[str]) -> Sense:
     last = left[-1] if left else ""
+    if last == "don":
+        return "did"  # "I don seal am"
     if last == "to" or (len(left) > 1 and left[-2] == "to"):
         return _of_infinitive(left)
     if "did" in words and last not in ("you",):
@@ -194,9 +200,12 @@ def _of_plain(left: Sequence[str], words: set[str], verb: VerbForm, names: froze
     return "habit"
 
 
+_ASKED_TO = words_in("would will ive 'd must should please dont lets might gotta need")
+
+
 def _of_infinitive(left: Sequence[str]) -> Sense:
     before = left[: len(left) - 1 - list(reversed(left)).index("to")]
-    if before and before[-1] in _DONE_TO and not {"would", "will", "ive", "'d"} & set(before):
+    if before and before[-1] in _DONE_TO and not _ASKED_TO & set(before):
         if before[-1] == "got" and "have" in before:
             return "will"
         return "did"

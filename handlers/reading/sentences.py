@@ -74,8 +74,20 @@ def _is_short_form(words: Sequence[Word], i: int) -> bool:
 
 
 def _names_on(words: Sequence[Word], i: int, held: frozenset[int]) -> bool:
-    """Whether word i begins a name or a day, so that the stop before it ends a sentence."""
-    return i in held and words[i].kind == "word"
+    """ "1 kg. garage bin: 2 kg": whether word i begins a new entry, so that the stop ends one."""
+    listed = any(word.norm == ":" for word in words[i + 1 : i + 4])
+    return listed and i in held and words[i].kind == "word"
+
+
+def _announces(previous: Clause | None, number: int) -> bool:
+    """ "Tomorrow: 2 kg ...": a short clause that only says when it is to happen."""
+    return (
+        previous is not None
+        and previous.sentence == number
+        and previous.verb is None
+        and previous.sense == "will"
+        and previous.end - previous.start <= 2
+    )
 
 
 _TURNS = frozenset(
@@ -112,6 +124,8 @@ class _Cutter:
                 lead = joint if k == 0 else ""
                 previous = clauses[-1] if clauses else None
                 sense = self.sense(a, b, verb, lead, previous, sentence, number)
+                if sense == "none" and _announces(previous, number):
+                    sense = "will"
                 clauses.append(Clause(a, b, verb, sense, number, lead))
         for clause, after in pairwise(clauses):
             coming = clause.verb is not None and clause.verb.verb.form in ("ing", "plain")
@@ -193,6 +207,8 @@ class _Cutter:
         if self.asks(start, end, first, sentence):
             return "ask"
         if verb is None:
+            if joint in ("if", "unless", "until"):
+                return "if"
             told = [i for i in range(start, end) if i in self.held and self.norms[i] != "·"]
             return verbless_sense(self.norms[start : told[-1] + 1 if told else end])
         left = self.norms[start : verb.start]
@@ -204,6 +220,8 @@ class _Cutter:
             return "will"
         if previous is None:
             return own
+        if joint == "when" and self.norms[previous.start : previous.end] == ["remember"]:
+            return "said"
         return self.joined(own, left, verb, joint, previous)
 
     def asks(self, start: int, end: int, first: bool, sentence: Sentence) -> bool:
@@ -230,6 +248,9 @@ class _Cutter:
             return previous.sense
         if verb.verb.form == "ing" and joint in _TIME_JOINTS and previous.sense in _NOT_YET:
             return previous.sense  # "you need to press it down after adding 2 kg"
+        wanted = previous.verb is not None and previous.verb.verb.plain in ("need", "want")
+        if wanted and verb.verb.form == "ing" and joint == "":
+            return "will"  # "bin 3 needs draining"
         if not alone or joint in ("but", "so", "because", "cos"):
             return own
         shares = own == "order" or verb.verb.form == "either"

@@ -69,7 +69,15 @@ def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
         seen = _seen(norms, mark, foods)
         if seen is not None:
             found.append(seen)
+    found += [
+        Seen(i, i + 2, "no_liquid", True)
+        for i in range(len(norms) - 1)
+        if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and _denied(norms, i)
+    ]
     return tuple(sorted(found))
+
+
+_ANY_LIQUID = frozenset({"liquid", "juice", "leachate", "tea", "fluid", "liquor"})
 
 
 def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | None:

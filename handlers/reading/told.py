@@ -172,6 +172,8 @@ def _named_doer(group: Group) -> str | None:
         before = norms[ref.start - 1] if ref.start > group.start else ""
         if before == "by":
             return ref.name
+        if norms[ref.start - 2 : ref.start] == ["behalf", "of"]:
+            return ref.name
         if before in ("behalf", "for") and _logs_for(group, ref.start):
             return ref.name
         if before in _NOT_BY and not (before == "from" and group.verb is None):

@@ -110,6 +110,8 @@ def _starter_turn(q: Question) -> bool:
 
 
 def _custody(q: Question) -> bool:
+    if q.has(frozenset({"key", "keys", "code", "ladder", "password", "wifi"})):
+        return False
     if re.search(r"\bwho (?:is |'s )?next\b(?: [?.!])* $", q.text):
         return True
     turn = re.search(
@@ -276,6 +278,9 @@ def _trouble(q: Question) -> bool:
 
 
 def _totals(q: Question) -> bool:
+    if re.match(r"^ total (?:chaos|mess|nonsense|disaster|rubbish|joke|legend|carnage|shambles|"
+                r"eclipse|panic|waste of)\b", q.text):  # fmt: skip
+        return False
     if re.match(
         r"^ (?:so |ok |bot |, )*what (?:is |'s )(?:the |our )?totals?(?: (?:now|so|far|"
         r"please|then|[?.!]))* $",
@@ -294,7 +299,8 @@ def _totals(q: Question) -> bool:
     )
     done = re.search(r"\b(?:have|did|has|had) (?:we|i|you|everyone|everybody|\w+)\b|\bwe (?:have|"
                      r"made|put|saved|done|collected|together)\b"
-                     r"|\bhas been\b|\bso far\b|\btill (?:now|date)\b|\bthis (?:year|month)\b",
+                     r"|\bhas been\b|\bsince (?:january|february|march|april|may|june|july|august|"
+                     r"september|october|november|december|spring|christmas|easter)\b|\bso far\b|\btill (?:now|date)\b|\bthis (?:year|month)\b",
     q.text)  # fmt: skip
     so_far = " so far " in q.text and "we" in q.words and not q.has(_OUTSIDE)
     saved = q.has(frozenset({"saved", "collected", "diverted", "composted"}))
@@ -332,7 +338,8 @@ def _due(q: Question) -> bool:
 _TO_DO = re.compile(
     r"^ (?:(?:so|ok|hey|hi|bot|folks|all|,) )*what (?:needs (?:doing|draining|burying|sealing|to "
     r"be done)|"
-    r"is next|'s next|is on the calendar|'s on the calendar|do we have to do|have we got on)\b"
+    r"is next|'s next|is on(?= this| next| today| for)|'s on(?= this| next| today| for)|"
+    r"is on the calendar|'s on the calendar|do we have to do|have we got on)\b"
     r"(?: (?:on|for|the|this|next|week|calendar|today|tomorrow|month|bins|with|then|rota|[?.!]))* $"
 )
 _ALL_DUE = re.compile(
@@ -375,6 +382,7 @@ def _food_question(q: Question) -> bool:
     return bool(q.items())
 
 
+_PARTS = words_in("stone stones pit pits top tops end ends head heads tails stalks leaves")
 _INEDIBLE = ("shell", "bone", "paper", "cardboard", "bag", "bags", "coffee", "grounds", "oil")
 
 
@@ -399,7 +407,10 @@ def _allowed(q: Question) -> bool:
     ):
         return True
     if t.startswith((" what about ", " and what about ", " how about ", " bot what about ")):
-        return q.to_bot or any(i.scrap or i.food.name.endswith(_INEDIBLE) for i in items)
+        return q.to_bot or any(
+            i.scrap or i.food.name.endswith(_INEDIBLE) or q.message.norms[i.end - 1] in _PARTS
+            for i in items
+        )
     last_in = t.rstrip(" ?.!☺").endswith((" in", " in there", " it in", " them in"))
     may = re.search(rf"\b{_MAY}\b|\b(?:is|are|does|do|can)\b", t)
     if bool(may) and last_in:

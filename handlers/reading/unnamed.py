@@ -32,7 +32,7 @@ _ELSEWHERE = words_in(
     "milk yogurt rug sofa dog cat laundry washing towel towels drain drains river weather"
 )
 _SEEN_AMONG = _FILLING | words_in(
-    "on top inside in there here it's surface layer lid when opened open lifted looked checked "
+    "on top inside in there it its surface layer lid when opened open lifted looked checked "
     "look bit some little lots loads of quite really rather slightly much more than before "
     "smell smells smelled smelt smelling stinks stink stinking reeks like kind sort faintly "
     "strong strongly faint faintly i can see noticed found spotted growing grows grown grew "
@@ -64,6 +64,14 @@ def is_of_unnamed_bin(
     return behind <= _FILLING | _STOWED
 
 
+def names_nothing_else(group: Group) -> bool:
+    """Whether the group names nothing that has no place in a report of a bin."""
+    return set(_words(group)) <= _FILLING | _MEANT | _STOWED | _OFF
+
+
+_OFF = words_in("from tap spigot tray into jug jar bottle cup juice liquid less more nearly almost")
+
+
 def is_seen_in_unnamed_bin(groups: Sequence[Group], k: int) -> bool:
     """Whether what the k-th group says was seen or smelt must be of a bin nobody named."""
     group = groups[k]
@@ -85,7 +93,8 @@ def is_only_of_bin(message: Message, start: int, end: int) -> bool:
 def _may_be_meant(message: Message, place: Collection[int] = ()) -> bool:
     """Whether the message names neither a bin nor another thing that it could be about."""
     named = any(b.name is not None and b.start not in place for b in message.bins)
-    return not named and _ELSEWHERE.isdisjoint(message.norms)
+    quoted = '"' in message.norms or any(c.sense == "said" for c in message.clauses)
+    return not (named or quoted) and _ELSEWHERE.isdisjoint(message.norms)
 
 
 def _is_empty(group: Group) -> bool:

@@ -64,6 +64,8 @@ def _only_helps(words: Sequence[Word], verb: VerbUse, after: Sequence[VerbUse]) 
                 )
             )
         )
+    if verb.verb.plain == "do" and after and after[0].verb.form == "either":
+        return after[0].start - verb.end <= 2  # "did Kofi put"
     if verb.verb.plain not in ("have", "do", "get") or not after or after[0].verb.form == "plain":
         return verb.verb.plain == "do" and bool(after) and after[0].start - verb.end <= 2
     between = words[verb.end : after[0].start]
@@ -79,18 +81,36 @@ def _stands_as_verb(
     if verb.form == "past":
         return _past_stands(before, after, mark, foods, held)
     if verb.form == "third":
-        return before is not None and (before.norm in _PERSONS or mark.start - 1 in held or (
+        return before is not None and (before.norm in _PERSONS or before.norm == "now" or mark.start - 1 in held or (
             words[mark.start].norm in ("smells", "goes", "gives", "needs", "looks"))) and (
             before.norm not in _DETERMINERS)  # fmt: skip
     if verb.form == "ing":
         return before is None or before.norm not in ("a", "an", "the", "my", "our", "some")
-    if after is not None and after.norm in ("is", "was", "are", "'s"):
+    if after is not None and (
+        after.norm in ("is", "was", "are", "'s", "came", "comes", "coming", "went", "ran", "leaked")
+        or (after.norm in ("on", "of") and verb.plain in _ALSO_THINGS)
+        or (after.kind == "number" and verb.plain == "layer")
+    ):
+        return False
+    if verb.form == "plain" and _is_said_to_be(words, mark.start):
         return False
     if before is None or before.kind == "sign":
         return True
     if verb.form == "either":
         return before.norm not in ("a", "an", "the", "of", "this", "that", "each", "every")
     return before.norm in AUX or before.norm in _LEADS
+
+
+_ALSO_THINGS = frozenset({"tap", "layer", "seal", "load", "pile", "cap", "drain", "top", "tape"})
+_BETWEEN_BE = words_in("finally now still already just not all so almost nearly completely only also")
+
+
+def _is_said_to_be(words: Sequence[Word], i: int) -> bool:
+    """ "The fridge is finally empty": the word is what the thing is, no verb."""
+    at = i - 1
+    while at > 0 and words[at].norm in _BETWEEN_BE:
+        at -= 1
+    return at >= 0 and words[at].norm in ("is", "are", "was", "were", "'s")
 
 
 _CLAUSE_SIGNS = words_in(". ; ! ? , but so because which who that if when i we he she they")
@@ -100,7 +120,7 @@ _PERSONS = words_in("he she it that who which this one")
 
 
 _LEADS = words_in(
-    "bot pls please to ok hey also do does why how kindly quickly remember then thanks ta"
+    "don first next then bot pls please to ok hey also do does why how kindly quickly remember then thanks ta"
 )
 
 

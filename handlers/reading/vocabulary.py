@@ -1,7 +1,7 @@
 """The word lists of this folder, loaded once: what a phrase is, by tag."""
 
-from collections.abc import Iterable, Iterator
-from functools import cache
+from collections.abc import Iterable, Iterator, Mapping
+from functools import cache, lru_cache
 from importlib.resources import files
 from typing import Literal, NamedTuple, cast
 
@@ -161,6 +161,39 @@ def vocabulary() -> Phrasebook:
 def verb_words() -> frozenset[str]:
     """Every written form of the verbs we know that is one word."""
     return frozenset(word for word in _verbs() if " " not in word)
+
+
+@cache
+def _food_words() -> Mapping[str, tuple[str, ...]]:
+    """The long words of food by their first letter."""
+    found: dict[str, set[str]] = {}
+    for phrase in (_foods() | _dishes()).keys():
+        for word in phrase.split():
+            if len(word) >= 5:
+                found.setdefault(word[0], set()).add(word)
+    return {letter: tuple(words) for letter, words in found.items()}
+
+
+@lru_cache(maxsize=1024)
+def is_slip_of_food(word: str) -> bool:
+    """Whether a word is one slip away from a food ("brocolli"); its first letter is right."""
+    if not 5 <= len(word) <= 20:
+        return False
+    return any(one_slip(word, food) for food in _food_words().get(word[0], ()))
+
+
+def one_slip(said: str, meant: str) -> bool:
+    """Whether two words differ by one letter left out, added, changed or swapped."""
+    if said == meant or abs(len(said) - len(meant)) > 1:
+        return False
+    k = 0
+    while k < min(len(said), len(meant)) and said[k] == meant[k]:
+        k += 1
+    if len(said) == len(meant):
+        swapped = said[k + 1 : k + 2] + said[k : k + 1] + said[k + 2 :]
+        return said[k + 1 :] == meant[k + 1 :] or swapped == meant[k:]
+    longer, shorter = (said, meant) if len(said) > len(meant) else (meant, said)
+    return longer[k + 1 :] == shorter[k:]
 
 
 def words_in(*texts: str) -> frozenset[str]:

@@ -26,7 +26,7 @@ def _patterns(*sources: str) -> Patterns:
 
 _START = (
     r"^(?:(?:oh|och|ok|okay|ah|oops|whoops|wait|sorry|please|pls|hey|hi|no|and|can you|could you|"
-    r"would you|ugh|damn|actually|um|er|hang on|hold on|perdon|,|\.|!|-|right|so|bot|well|my bad|"
+    r"would you|nope|nah|yikes|oop|ugh|damn|actually|um|er|hang on|hold on|perdon|,|\.|!|-|right|so|bot|well|my bad|"
     r"yes|yeah|yep|just|can we|lets|let us|no wait|argh|eek|gah|d'oh|doh|ay|aw|ach) )*"
 )
 _LAST = (
@@ -68,7 +68,8 @@ RETRACTING = _patterns(
     _START
     + r"(?:take|strike|cross|rub|knock|wipe|chuck|throw) "
     + _LAST
-    + r" ~(?:off|out|back|down|away)\b",
+    + r" ~(?:off|out|back|down|away)\b(?! (?:the|my|your|his|her|that) "
+    r"(?!record|records|list|book|books|log|sheet|total|tally|count))",
     _START + r"(?:take off|strike out|cross out|rub out|undo|wipe) " + _LAST,
     r"^(?:bot )?(?:undo|undo please|please undo|delete|retract|delete please)$",
     r"\b(?:strike|scratch|take|delete|cancel|remove|scrub|cross|borra) (?:that|it|eso)(?: last "
@@ -85,7 +86,7 @@ RETRACTING = _patterns(
 )
 
 PUTTING_RIGHT = _patterns(
-    r"\b(?:wrote|said|typed|put|logged|posted|entered) .{1,40} but (?:it|that|i) (?:was|is|should|"
+    r"\bi (?:wrote|said|typed|put down|logged|posted|entered) .{1,40} but (?:it|that|i) (?:was|is|should|"
     r"meant|weighed)\b",
     r"^(?:(?:actually|sorry|oops|no|wait|,|it|that|this|the|weight|amount|number|figure|one) )*"
     r"(?:should|shd) (?:have |of )?(?:be|been|read|say)(?: (?:about|just|only))* \d+(?:[.,]\d+)?$",
@@ -116,20 +117,20 @@ PUTTING_RIGHT = _patterns(
     r"^(?:actually|no|sorry|oops|wait|whoops)(?: ,)? (?:it|that)(?: was| is|'s| s) ",
     r"^(?:actually|sorry|oops|wait|no)(?: ,)? (?:the )?qbin not (?:the )?qbin",
     r"^(?:it|that) (?:was|is) (?:the |in |in the )?qbin(?: ,)? not (?:the |in |in the )?qbin",
-    r"^(?:the )?qbin not (?:the )?qbin",
+    r"^(?:(?:sorry|ah|oh|no|wait|actually|,) )*(?:the )?qbin(?: ,)? not (?:the |in the )?qbin",
     r"^(?:sorry |oops |, )*not (?:the )?qbin(?: ,)? (?:but )?(?:the )?qbin$",
     r"\bnot qbin ?,? ?(?:but|it was|i meant|sorry) ",
 )
 
 LATER = _patterns(
     r"\bnot now\b",
-    r"\bsnooze\b",
+    r"\bsnooze\b(?! (?:button|alarm|feature))",
     r"^(?:not today|not tonight|not this week|in (?:a|another|one|two|three|four|five|\d+|a "
     r"couple of|a few) (?:days?|weeks?))(?: (?:please|thanks|bot|sorry|,|then))*$",
     r"\b(?:do|see to|sort|get to|get round to|handle) (?:it|that|this|them) (?:later|tomorrow)\b",
     r"\bleave (?:it|that|this|me) (?:for now|till|until)\b",
     r"(?<!will )(?<!ll )\b(?:remind|ask|tell|nudge|ping|prod|poke|bug|nag|chase|try) (?:me|us|again|after|later|in "
-    r"\d)\b(?! (?:how|what|who|why|where|when|if|more|of|about|"
+    r"\d)\b(?! (?:never|not|to (?!do|drain|seal|bury|feed|check|see|open|it|look)|how|what|who|why|where|when|if|more|of|about|"
     r"about the|that i))",
     r"\bcome back (?:to (?:me|us) )?(?:in|on|tomorrow|later|next)\b",
     r"^(?:maybe |do it |ill do it |will do (?:it )?|i will do (?:it |that )?|not today |cant "
@@ -209,6 +210,9 @@ ACCEPTING_BARE = _patterns(
     r"deal|will do|sounds good|aye|yup|gladly|absolutely|si|claro|ja|oui|haan|oo)\b.{0,30}$"
 )
 
+ANOTHER_DOER = _patterns(r"\b(?:it|that) was qmember (?:who|that) ")
+"""A record is put down to the one who did it."""
+
 NO_ROOM = _patterns(
     r"\b(?:no|not enough|havent (?:the )?|havent any) (?:room|space) for (?:the )?qbin\b"
 )
@@ -232,14 +236,15 @@ DECLINING = _patterns(
     r"couldnt|wont) "
     r"(?:really |possibly |actually )?(?:take|have|host|mind|do|manage|keep|look after|accept|"
     r"make|collect) (?:it|qbin|the qbin|that|"
-    r"this|my turn|the turn|my week|this week|next week|on|one|another|over|the week|her|him|"
+    r"this(?! (?:heat|weather|noise|rain|smell|cold|any|wind|pain|job))|my turn|the turn|"
+    r"my week|this week|next week|on|one|another|over|the week|her|him|"
     r"any)\b(?! (?:anymore|"
     r"any more|seriously|back|all|, this|any longer))",
     r"^(?:no|nope|sorry|i am sorry|im sorry|no sorry|not me|nah|no ,|sorry ,)(?: [,.])? ?(?:\S+ "
     r"){0,4}(?:cant|cannot|pass|decline|not this "
     r"time|no room|no space|skip|away|full already)\b",
     r"^(?:i |i will |ill |have to |gonna |going to |i am going to |i have to |will |sorry |, "
-    r")*(?:pass|decline|say no)(?: (?:on|this|to|thanks|please|sorry|,).{0,30})?$",
+    r")*(?:pass|decline|say no)(?! on (?:my|your|his|her|a|some)\b)(?: (?:on|this|to|thanks|please|sorry|,).{0,30})?$",
     r"\b(?:skip me|skip my turn|pass on my turn|miss my turn|not this time|somebody else (?:have|"
     r"take)|someone "
     r"else (?:have|take)|no room for (?:it|qbin|the qbin|another))\b",

@@ -16,10 +16,9 @@ async def main(kills: int, messages: int, seed: int) -> int:
     """Kill and go on; print what was lost or doubled."""
     dice = random.Random(seed)
     async with prepared(plain=2, encrypted=2) as field:
-        done = asyncio.Event()
         began = stopwatch.monotonic()
         progress = [0]
-        writing = asyncio.create_task(_write(field, kills, messages, progress, done))
+        writing = asyncio.create_task(_write(field, kills, messages, progress))
         for _ in range(kills):
             process = await field.process()
             await asyncio.sleep(dice.uniform(0.0, LONGEST_LIFE_SECONDS))
@@ -44,9 +43,7 @@ async def main(kills: int, messages: int, seed: int) -> int:
         return int(bool(lost or doubled or unanswered or extra))
 
 
-async def _write(
-    field: Field, kills: int, messages: int, progress: list[int], done: asyncio.Event
-) -> None:
+async def _write(field: Field, kills: int, messages: int, progress: list[int]) -> None:
     """Spread the messages over the lives of the bot."""
     first = sum(map(len, field.written.values()))
     for number in range(messages):
@@ -54,7 +51,6 @@ async def _write(
             await asyncio.sleep(0.02)
         await field.write(first + number)
         await asyncio.sleep(0.02)
-    done.set()
 
 
 if __name__ == "__main__":

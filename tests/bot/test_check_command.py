@@ -91,7 +91,7 @@ def with_a_bad_backup(book: Path) -> None:
     ("happens", "says"),
     [
         (others_may_read, "others may look into {book}: chmod 600 '{book}'"),
-        (damaged, "stop the bot and put back {folder}/backups/book-2026-03-02.db"),
+        (damaged, "-wal and -shm files, and put back {folder}/backups/book-2026-03-02.db"),
         (from_tomorrow, "the book is of schema 99, this program knows 1: update it"),
         (pointing_to_nothing, "1 rows of the book point to nothing: put back a backup"),
         (of_another_kind, "is no book of Pailkeeper's (no such table: outbox)"),

@@ -130,8 +130,8 @@ def test_the_calendar_is_read_by_a_calendar_library(book: Path) -> None:
     calendar = Calendar.from_ical(bot("export", "--book", str(book), "--format", "ics").stdout)
     events = {str(event["summary"]): event for event in calendar.walk("VEVENT")}
     [event] = [event for name, event in events.items() if "where the courtyard bin" in name]
-    assert event["dtstart"].dt.isoformat() == "2026-04-10"
-    assert event["dtend"].dt.isoformat() == "2026-04-18"
+    assert event.decoded("dtstart").isoformat() == "2026-04-10"
+    assert event.decoded("dtend").isoformat() == "2026-04-18"
 
 
 def test_a_chat_is_there_again_tomorrow(tmp_path: Path) -> None:

@@ -201,3 +201,12 @@ async def test_another_books_dues_have_other_uids(group: Group) -> None:
     first = {event["uid"] for event in events(await fed(group.book))}
     again = {event["uid"] for event in events(await fed(second.book))}
     assert len(first | again) == 4
+
+
+async def test_a_room_that_was_upgraded_keeps_its_uids(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    before = {event["uid"] for event in events(await fed(group.book))}
+    async with group.book.db.transaction():
+        moved = await rooms.move(group.book.db, group.book.room.address, "!new:test")
+    assert moved
+    assert {event["uid"] for event in events(await fed(Book(group.book.db, moved)))} == before

@@ -93,10 +93,15 @@ class Bot:
     async def comes_to(self, question: str) -> None:
         """Wait until the book answers a question with any row."""
         async with asyncio.timeout(20):
-            while not (  # noqa: ASYNC110 - a file on disk rings no bell
-                self.home.book.exists() and self.rows(question)
-            ):
+            while not self._has(question):  # noqa: ASYNC110 - a file on disk rings no bell
                 await asyncio.sleep(0.05)
+
+    def _has(self, question: str) -> bool:
+        """Whether the book answers with any row; not while it is only being made."""
+        try:
+            return self.home.book.exists() and bool(self.rows(question))
+        except sqlite3.OperationalError:
+            return False
 
     def rows(self, question: str, *values: Any) -> list[tuple[Any, ...]]:
         """What the book on disk says."""

@@ -12,7 +12,7 @@ import pytest
 
 from storage import backup, lock, migrations, rooms, session
 from storage.database import Database
-from storage.errors import BookError, StorageRefused
+from storage.errors import BookError, StorageRefused, refusal
 from storage.schema import VERSION
 from tests.group import BEGIN
 
@@ -251,3 +251,17 @@ async def test_a_transaction_cancelled_as_it_begins_is_not_left_open(tmp_path: P
         async with db.transaction():
             await session.set_sync_token(db, str(steps))
     await db.close()
+
+
+def test_damage_found_at_work_is_not_called_harmless() -> None:
+    error = sqlite3.DatabaseError("database disk image is malformed")
+    error.sqlite_errorcode = sqlite3.SQLITE_CORRUPT
+    told = str(refusal(error, "book.db"))
+    assert "put back a backup" in told
+    assert "nothing is lost" not in told
+
+
+def test_a_bug_of_ours_is_not_blamed_on_the_disk() -> None:
+    error = sqlite3.OperationalError("no such column: shed")
+    error.sqlite_errorcode = sqlite3.SQLITE_ERROR
+    assert refusal(error, "book.db") is None
