@@ -25,8 +25,8 @@ def text(said: str) -> str:
 
 def name(said: str, longest: int = LONGEST_NAME) -> str:
     """A name on one line, which no app takes for a link; empty if nothing of it can be seen."""
-    line = _SPACE.sub(" ", text(said))
-    return _SCHEME.sub(" ", line)[:longest].strip(" \u200c\u200d")
+    line = _SPACE.sub(" ", _SCHEME.sub(" ", text(said)))
+    return line[:longest].strip(" \u200c\u200d")
 
 
 def is_sound(said: str) -> bool:

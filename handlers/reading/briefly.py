@@ -73,7 +73,9 @@ def asks_due(q: Question) -> bool:
 
 def asks_trouble(q: Question) -> bool:
     """ "Why does it smell of ammonia?" with nothing else named."""
-    asked = words_in("that why does do what should i we is it normal ok bad wrong mean means about can")
+    asked = words_in(
+        "that why does do what should i we is it normal ok bad wrong mean means about can"
+    )
     start, end = q.own
     norms = q.message.norms
     inside = [i for i in range(start, end) if norms[i] not in asked and norms[i] != "?"]

@@ -47,7 +47,8 @@ _IN_THE_GROUND = re.compile(r"\bin(?:to)? (?:the )?(?:ground|soil|earth)\b")
 _LIES = re.compile(
     r"\bqbin(?: 's)?(?: contents| lot| stuff)?(?: (?:is|are|'s|was|were|has been|have been|now|"
     r"all|finally|safely|already|"
-    r"went|gone|has|have|got|been|worm food|food|feeding))* (?:under|beneath|below|in|into|underneath|beside|behind) "
+    r"went|gone|has|have|got|been|worm food|food|feeding))* (?:under|beneath|below|in|into|"
+    r"underneath|beside|behind) "
 )
 _SIX_FEET = re.compile(r"\b(?:six|6) feet under\b")
 

@@ -97,8 +97,11 @@ def _drained(groups: Sequence[Group], k: int) -> str | None:
     close = not group.solids() and len(group.norms) <= 12
     plain = group.verb is not None and group.verb.verb.plain in ("drain", "drain off", "draw off")
     first = group.verb is not None and any(a.start > group.verb.start for a in _drawn(group))
-    if _drawn(group) and plain and (before or (close and first)) and (
-        group.bins or before or names_nothing_else(group)
+    if (
+        _drawn(group)
+        and plain
+        and (before or (close and first))
+        and (group.bins or before or names_nothing_else(group))
     ):
         return "an amount was drained"
     if before and plain and not group.solids():

@@ -151,8 +151,10 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     place = name.lower() in PLACE_NAMES or (name.islower() and name not in COLOURS)
     if place and before in _OTHER_OWNERS:
         return None
-    if not place and name.lower() not in COLOURS and (
-        (after.endswith(("ing", "s")) and after in verb_words()) or _is_smell(after)
+    if (
+        not place
+        and name.lower() not in COLOURS
+        and ((after.endswith(("ing", "s")) and after in verb_words()) or _is_smell(after))
     ):
         return BinRef(start, end, name, True, into, place)
     if is_part(before, after, into, place, name.lower() in PLACE_NAMES):

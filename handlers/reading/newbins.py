@@ -10,7 +10,8 @@ _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs cont
 
 
 _NOT_OURS = words_in(
-    "donation clothes clothing charity textile ballot book battery nappy recycling wheelie rubbish trash garbage dust waste wheely general council paper glass "
+    "donation clothes clothing charity textile ballot book battery nappy recycling wheelie "
+    "rubbish trash garbage dust waste wheely general council paper glass "
     "plastic dog bread toy storage laundry-basket shopping bath ice champagne mop ash sand "
     "bottle"
 )

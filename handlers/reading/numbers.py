@@ -167,7 +167,14 @@ def _part(words: Sequence[Word], i: int) -> Number | None:
         return None
     if norm in ("quarter", "third") and words[i + 1].norm in ("of", "o"):
         return Number(i, i + 1, _PARTS[norm], fraction=True)
-    if norm == "quarter" and words[i + 1].norm in ("litre", "liter", "pint", "kilo", "pound", "cup"):
+    if norm == "quarter" and words[i + 1].norm in (
+        "litre",
+        "liter",
+        "pint",
+        "kilo",
+        "pound",
+        "cup",
+    ):
         return Number(i, i + 1, 0.25, fraction=True)
     part = _PARTS.get(words[i + 1].norm)
     if norm in ("a", "one", "another") and part is not None:

@@ -203,6 +203,13 @@ def _called(group: Group) -> bool:
     return not _CALLED.isdisjoint(group.norms)
 
 
+def _named_already(group: Group) -> str | None:
+    """The bin that the words name, if they do not only say that it is a new one."""
+    names = [b.name for b in group.bins if b.name is not None]
+    fresh = ("new", "second", "third", "other", "spare")
+    return next((name for name in names if name.split()[0] not in fresh), None)
+
+
 def _new_name(group: Group) -> str | None:
     message = group.message
     sentence = message.sentences[group.clauses[0].sentence]
@@ -216,17 +223,8 @@ def _new_name(group: Group) -> str | None:
             name = _name_from(message, i + 1, sentence.end)
             if name:
                 return name
-    named = [b.name for b in group.bins if b.name is not None]
-    named = [
-        name
-        for name in named
-        if name.split()[0] not in ("new", "second", "third", "other", "spare")
-    ]
-    if named:
-        return named[0]
-    greeted = _greeted(group)
-    if greeted:
-        return greeted
+    if found := _named_already(group) or _greeted(group):
+        return found
     sized = [a.end for a in group.amounts if a.size]
     generic = group.bins[0].end if group.bins else sized[0] if sized else 0
     if generic and message.norms[generic : generic + 2] in (

@@ -87,7 +87,13 @@ class Question(NamedTuple):
         found = self.words & LIQUID
         if not found <= _ANY_LIQUID:
             return True
-        near = bool(self.bins()) or bool(self.amounts("volume")) or self.to_bot or self.has(CRAFT) or self.has(_BESIDE_LIQUID)
+        near = (
+            bool(self.bins())
+            or bool(self.amounts("volume"))
+            or self.to_bot
+            or self.has(CRAFT)
+            or self.has(_BESIDE_LIQUID)
+        )
         return bool(found) and near
 
     def craft(self) -> bool:

@@ -9,7 +9,6 @@ from handlers.reading.quantities import of_what
 from handlers.reading.question import Question
 from handlers.reading.told import is_sender
 from handlers.reading.topics import TOPICS
-from handlers.reading.vocabulary import words_in
 
 _WHY = frozenset({
     "why", "how come", "hows that", "how is that", "why is that", "where 's that from",
@@ -34,7 +33,6 @@ _ASKED_BY = (
     "how ", "what ", "total ", "totals", "status", "anything due", "anything late",
     "any bins due", "recipe ",
     "which ", "help ,", "help !", "what about", "bran amount", "amount of bran", "bran for",
-    "starter for", "dose for",
 )  # fmt: skip
 
 

@@ -171,7 +171,12 @@ def _carried_to_bin(group: Group) -> bool:
     word = group.message.norms[group.verb.start]
     if group.verb.verb.plain in _MAKING and not has_scrap(group):
         return False
-    if word in NO_CARRYING or "bury" in group.verb.verb.classes or not _is_goal(group) or not (scrap_amounts(group) or has_scrap(group)):
+    if (
+        word in NO_CARRYING
+        or "bury" in group.verb.verb.classes
+        or not _is_goal(group)
+        or not (scrap_amounts(group) or has_scrap(group))
+    ):
         return False
     return any(b.plain or not b.place for b in group.bins) or has_scrap(group)
 

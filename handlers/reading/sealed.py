@@ -24,7 +24,8 @@ _OTHER_THINGS = words_in(
 _FOR_GOOD = (
     r"for good|two weeks|2 weeks|fortnight|a fortnight|14 days|ten days|taped|tape|sealed|done|"
     r"shut|"
-    r"full|closed|last time|starts now|start now|clock|tight|clamped|counting|ferment|officially|until|till|see you"
+    r"full|closed|last time|starts now|start now|clock|tight|clamped|counting|ferment|"
+    r"officially|until|till|see you"
 )
 # The bin is `qbin`; every gap is bounded.
 _LID_ON = re.compile(
@@ -45,7 +46,8 @@ _BIN_IS = re.compile(
 _GONE_TO_FERMENT = re.compile(
     r"\bqbin (?:is |'s |has |have |now |all |gone |been |officially |finally )*"
     r"(?:off|gone|put away|left|set aside|tucked up|tucked away|away) (?:now )?(?:to|for) "
-    r"(?:its |her |his |the )?(?:ferment|fermenting|fermentation|fortnight|two weeks|2 weeks|rest)\b"
+    r"(?:its |her |his |the )?(?:ferment|fermenting|fermentation|fortnight|two weeks|2 weeks|"
+    r"rest)\b"
 )
 
 
@@ -101,9 +103,7 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return "a bin was sealed"
     if plain in _SURELY and is_of_unnamed_bin(groups, k):
         return "a bin not named was sealed"
-    means_it = any(w in _MEANT for w in norms) or (
-        len(norms) <= 3 and not group.bins
-    )
+    means_it = any(w in _MEANT for w in norms) or (len(norms) <= 3 and not group.bins)
     if means_it and _any_bin(groups, k) and plain in _SEALING - {"lock", "tape", "cap"}:
         return "it was sealed"
     return None

@@ -129,6 +129,9 @@ def _custody(q: Question) -> bool:
     )
 
 
+_DINNER = words_in("dinner lunch supper menu course main dessert pudding restaurant")
+
+
 def _batch(q: Question) -> bool:
     if q.bran() and re.search(
         r"\bwhat (?:goes|do (?:you|we|i) put) (?:in|into) the (?:bran|"
@@ -217,6 +220,8 @@ _KITCHEN = words_in(
 
 
 def _dose(q: Question) -> bool:
+    if q.has(_DINNER):
+        return False  # a starter before the main course
     measure = q.has(_HOW_MUCH)
     if q.bran():
         using = any(
@@ -300,7 +305,8 @@ def _totals(q: Question) -> bool:
     done = re.search(r"\b(?:have|did|has|had) (?:we|i|you|everyone|everybody|\w+)\b|\bwe (?:have|"
                      r"made|put|saved|done|collected|together)\b"
                      r"|\bhas been\b|\bsince (?:january|february|march|april|may|june|july|august|"
-                     r"september|october|november|december|spring|christmas|easter)\b|\bso far\b|\btill (?:now|date)\b|\bthis (?:year|month)\b",
+                     r"september|october|november|december|spring|christmas|easter)\b|\bso far\b"
+                     r"|\btill (?:now|date)\b|\bthis (?:year|month)\b",
     q.text)  # fmt: skip
     so_far = " so far " in q.text and "we" in q.words and not q.has(_OUTSIDE)
     saved = q.has(frozenset({"saved", "collected", "diverted", "composted"}))

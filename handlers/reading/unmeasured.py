@@ -9,7 +9,6 @@ from handlers.reading.acts import Act, Drain, Layer, Unsure
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
-
 _PORTIONS = words_in(
     "slice slices piece pieces bit bits lot lots load loads head heads bunch bunches stick sticks "
     "leaf leaves chunk chunks rasher rashers clove cloves sprig sprigs stalk stalks loaf loaves "

@@ -72,6 +72,9 @@ def _only_helps(words: Sequence[Word], verb: VerbUse, after: Sequence[VerbUse]) 
     return len(between) <= 3 and all(w.norm in AUX for w in between)
 
 
+_SAYS_OF_THINGS = frozenset({"smells", "goes", "gives", "needs", "looks"})
+
+
 def _stands_as_verb(
     words: Sequence[Word], mark: Mark, foods: set[int], held: frozenset[int]
 ) -> bool:
@@ -81,9 +84,10 @@ def _stands_as_verb(
     if verb.form == "past":
         return _past_stands(before, after, mark, foods, held)
     if verb.form == "third":
-        return before is not None and (before.norm in _PERSONS or before.norm == "now" or mark.start - 1 in held or (
-            words[mark.start].norm in ("smells", "goes", "gives", "needs", "looks"))) and (
-            before.norm not in _DETERMINERS)  # fmt: skip
+        if before is None or before.norm in _DETERMINERS:
+            return False
+        of_person = before.norm in _PERSONS or before.norm == "now" or mark.start - 1 in held
+        return of_person or words[mark.start].norm in _SAYS_OF_THINGS
     if verb.form == "ing":
         return before is None or before.norm not in ("a", "an", "the", "my", "our", "some")
     if after is not None and (
@@ -102,7 +106,9 @@ def _stands_as_verb(
 
 
 _ALSO_THINGS = frozenset({"tap", "layer", "seal", "load", "pile", "cap", "drain", "top", "tape"})
-_BETWEEN_BE = words_in("finally now still already just not all so almost nearly completely only also")
+_BETWEEN_BE = words_in(
+    "finally now still already just not all so almost nearly completely only also"
+)
 
 
 def _is_said_to_be(words: Sequence[Word], i: int) -> bool:
@@ -120,7 +126,8 @@ _PERSONS = words_in("he she it that who which this one")
 
 
 _LEADS = words_in(
-    "don first next then bot pls please to ok hey also do does why how kindly quickly remember then thanks ta"
+    "don first next then bot pls please to ok hey also do does why how kindly quickly "
+    "remember then thanks ta"
 )
 
 

@@ -167,7 +167,7 @@ def verb_words() -> frozenset[str]:
 def _food_words() -> Mapping[str, tuple[str, ...]]:
     """The long words of food by their first letter."""
     found: dict[str, set[str]] = {}
-    for phrase in (_foods() | _dishes()).keys():
+    for phrase in _foods() | _dishes():
         for word in phrase.split():
             if len(word) >= 5:
                 found.setdefault(word[0], set()).add(word)

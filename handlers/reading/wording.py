@@ -26,7 +26,8 @@ def _patterns(*sources: str) -> Patterns:
 
 _START = (
     r"^(?:(?:oh|och|ok|okay|ah|oops|whoops|wait|sorry|please|pls|hey|hi|no|and|can you|could you|"
-    r"would you|nope|nah|yikes|oop|ugh|damn|actually|um|er|hang on|hold on|perdon|,|\.|!|-|right|so|bot|well|my bad|"
+    r"would you|nope|nah|yikes|oop|ugh|damn|actually|um|er|hang on|hold on|perdon|,|\.|!|-|"
+    r"right|so|bot|well|my bad|"
     r"yes|yeah|yep|just|can we|lets|let us|no wait|argh|eek|gah|d'oh|doh|ay|aw|ach) )*"
 )
 _LAST = (
@@ -86,7 +87,8 @@ RETRACTING = _patterns(
 )
 
 PUTTING_RIGHT = _patterns(
-    r"\bi (?:wrote|said|typed|put down|logged|posted|entered) .{1,40} but (?:it|that|i) (?:was|is|should|"
+    r"\bi (?:wrote|said|typed|put down|logged|posted|entered) .{1,40} but (?:it|that|i) "
+    r"(?:was|is|should|"
     r"meant|weighed)\b",
     r"^(?:(?:actually|sorry|oops|no|wait|,|it|that|this|the|weight|amount|number|figure|one) )*"
     r"(?:should|shd) (?:have |of )?(?:be|been|read|say)(?: (?:about|just|only))* \d+(?:[.,]\d+)?$",
@@ -129,8 +131,10 @@ LATER = _patterns(
     r"couple of|a few) (?:days?|weeks?))(?: (?:please|thanks|bot|sorry|,|then))*$",
     r"\b(?:do|see to|sort|get to|get round to|handle) (?:it|that|this|them) (?:later|tomorrow)\b",
     r"\bleave (?:it|that|this|me) (?:for now|till|until)\b",
-    r"(?<!will )(?<!ll )\b(?:remind|ask|tell|nudge|ping|prod|poke|bug|nag|chase|try) (?:me|us|again|after|later|in "
-    r"\d)\b(?! (?:never|not|to (?!do|drain|seal|bury|feed|check|see|open|it|look)|how|what|who|why|where|when|if|more|of|about|"
+    r"(?<!will )(?<!ll )\b(?:remind|ask|tell|nudge|ping|prod|poke|bug|nag|chase|try) (?:me|us|"
+    r"again|after|later|in "
+    r"\d)\b(?! (?:never|not|to (?!do|drain|seal|bury|feed|check|see|open|it|look)|how|what|"
+    r"who|why|where|when|if|more|of|about|"
     r"about the|that i))",
     r"\bcome back (?:to (?:me|us) )?(?:in|on|tomorrow|later|next)\b",
     r"^(?:maybe |do it |ill do it |will do (?:it )?|i will do (?:it |that )?|not today |cant "
@@ -244,7 +248,8 @@ DECLINING = _patterns(
     r"){0,4}(?:cant|cannot|pass|decline|not this "
     r"time|no room|no space|skip|away|full already)\b",
     r"^(?:i |i will |ill |have to |gonna |going to |i am going to |i have to |will |sorry |, "
-    r")*(?:pass|decline|say no)(?! on (?:my|your|his|her|a|some)\b)(?: (?:on|this|to|thanks|please|sorry|,).{0,30})?$",
+    r")*(?:pass|decline|say no)(?! on (?:my|your|his|her|a|some)\b)(?: (?:on|this|to|thanks|"
+    r"please|sorry|,).{0,30})?$",
     r"\b(?:skip me|skip my turn|pass on my turn|miss my turn|not this time|somebody else (?:have|"
     r"take)|someone "
     r"else (?:have|take)|no room for (?:it|qbin|the qbin|another))\b",

@@ -12,15 +12,14 @@ from bot.turn import SORRY
 from storage.database import Database
 from tests.room import TalkingRoom
 
-PIECES = st.sampled_from(
-    "added put drained sealed buried opened started smells mould green white rotten 2 0 -3 2000 "
-    "1/2 ½ two kg lb litres ml gallons cups handfuls °C pH scraps meat peelings bones liquid "
-    "starter bran the shed bin 3 blue to from in under pear tree yesterday today tomorrow on "
-    "Friday 31/2 2026-02-30 no not sorry why? what's due how much full yes ❌ 👍 I'll take it "
-    "done later scratch that bot pailkeeper: , . ! ? \n @ines 9999999999 1e400 NaN \u202e \x00".split(
-        " "
-    )
-)
+WORDS = """
+added put drained sealed buried opened started smells mould green white rotten 2 0 -3 2000 1/2 ½
+two kg lb litres ml gallons cups handfuls °C pH scraps meat peelings bones liquid starter bran the
+shed bin 3 blue to from in under pear tree yesterday today tomorrow on Friday 31/2 2026-02-30 no
+not sorry why? what's due how much full yes ❌ 👍 I'll take it done later scratch that bot
+pailkeeper: , . ! ? @ines 9999999999 1e400 NaN
+"""
+PIECES = st.sampled_from([*WORDS.split(), "\n", "\u202e", "\x00"])
 TALK = st.lists(
     st.one_of(st.lists(PIECES, max_size=12).map(" ".join), st.text(max_size=60)),
     min_size=1,

@@ -1,7 +1,7 @@
 import pytest
 
 from handlers.reading.message import read_message
-from handlers.reading.names import one_slip, slipped
+from handlers.reading.vocabulary import one_slip, slipped
 from tests.reading.context import group
 
 BINS = ("shed", "kitchen", "green", "bin 3", "big blue", "Room 12")
