@@ -1,7 +1,8 @@
 import pytest
 
 from handlers.reading.message import read_message
-from handlers.reading.vocabulary import one_slip, slipped
+from handlers.reading.names import slipped
+from handlers.reading.vocabulary import one_slip
 from tests.reading.context import group
 
 BINS = ("shed", "kitchen", "green", "bin 3", "big blue", "Room 12")
