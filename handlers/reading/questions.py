@@ -9,6 +9,7 @@ from handlers.reading.quantities import of_what
 from handlers.reading.question import Question
 from handlers.reading.told import is_sender
 from handlers.reading.topics import TOPICS
+from handlers.reading.vocabulary import words_in
 
 _WHY = frozenset({
     "why", "how come", "hows that", "how is that", "why is that", "where 's that from",
@@ -174,6 +175,19 @@ def _allowed(q: Question) -> Ask:
     )
 
 
+def _use(norms: list[str], start: int, end: int) -> str | None:
+    """What the liquid is for; "house plants" want it far weaker than a bed does."""
+    for i in range(start, end):
+        if norms[i] in PLANTS or norms[i] in _DOWN:
+            indoor = i > start and norms[i - 1] in _INDOOR
+            return f"{norms[i - 1]} {norms[i]}" if indoor else norms[i]
+    return None
+
+
+_DOWN = words_in("sink toilet loo")
+_INDOOR = words_in("house pot potted indoor")
+
+
 def _dilution(q: Question) -> Ask:
     water: float | None = None
     liquid: float | None = None
@@ -196,7 +210,7 @@ def _dilution(q: Question) -> Ask:
         water_l=water,
         liquid_l=liquid,
         parts=_parts(q),
-        use=next((norms[i] for i in range(q.start, q.end) if norms[i] in PLANTS), None),
+        use=_use(norms, q.start, q.end),
         bin=_name(q),
         rules=("asks about dilution",),
     )

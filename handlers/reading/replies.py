@@ -148,7 +148,8 @@ _READERS: tuple[tuple[Callable[[Message, str], Act | None], frozenset[str]], ...
             "unit units metric imperial us american british kilos kg pounds lbs zone timezone "
             "clock "
             "quiet silent night reminder reminders remind nagging habit dose dosing dosage doses "
-            "spoon spoons weight dilution ferment fermenting fermentation planting soil"
+            "spoon spoons weight dilution ferment fermenting fermentation planting soil "
+            "calendar"
         ),
     ),
     (

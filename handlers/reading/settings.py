@@ -9,6 +9,8 @@ _LEAD = (
 )
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _SETTINGS = (
+    ("calendar link", re.compile(
+        r"\b(?P<value>(?:(?:new|my|own) )*)calendar (?:link|address|feed)\b")),
     ("dilution", re.compile(
         _CHANGE + r"dilution(?: for (?:the )?beds)? (?:to |at |: )?"
         r"(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
@@ -62,7 +64,7 @@ _SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "m
 _ORDER = re.compile(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
-    r"follow|speak|show|no)\b"
+    r"follow|speak|show|no|new|my|own|calendar)\b"
 )
 
 
@@ -86,6 +88,8 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
 def _value(what: str, value: str) -> str:
     if what == "reminder time":
         return _clock(value)
+    if what == "calendar link":
+        return value.replace("my", "mine").replace("own", "mine")
     if what == "quiet hours":
         first, second = re.split(r" ?(?:to|-|until|till|and) ?", value, maxsplit=1)
         return f"{_clock(first)}-{_clock(second)}"
