@@ -387,7 +387,7 @@ class _Reader:
 def _date(year: int, month: int, number: int) -> date | None:
     try:
         return date(year, month, number)
-    except ValueError:
+    except (ValueError, OverflowError):
         return None
 
 
