@@ -35,10 +35,11 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
     state = await look_up(turn.book, offer.bin, turn.today)
     from_day = entry.on or turn.today
     if from_day <= turn.today:
-        first = f"{turn.sender} keeps {the(state.bin.name)} now."
+        first = f"{capital(turn.sender)} keeps {the(state.bin.name)} now."
     else:
         until = f"; until then {state.keeper} keeps it" if state.keeper else ""
-        first = f"{turn.sender} takes {the(state.bin.name)} {day(from_day, turn.today)}{until}."
+        when = day(from_day, turn.today)
+        first = f"{capital(turn.sender)} takes {the(state.bin.name)} {when}{until}."
     return Answer(entries=[entry], say="\n".join([first, *_card(state, turn)]))
 
 

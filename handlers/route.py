@@ -25,9 +25,13 @@ from handlers.help import HELP
 from handlers.reading import acts
 from handlers.reading.acts import Act, Ask
 
+DEEDS = (acts.Layer, acts.Drain, acts.Open, acts.Seal, acts.Bury, acts.Observe, acts.Batch)
+
 
 async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for each act
     """What to write down and say about one act."""
+    if isinstance(act, DEEDS) and act.on and act.on > turn.today:
+        return SILENCE  # what is to come is a plan, whatever the words looked like
     match act:
         case acts.Layer():
             return await layers.added(act, turn)

@@ -19,7 +19,7 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     bin = await turn.book.bin(name)
     state = await look_up(turn.book, bin, turn.today) if bin else None
     on = entry.on or turn.today
-    if state and state.run.sealed and state.run.sealed < on:
+    if state and state.run.sealed and state.run.sealed <= on:
         since = day(state.run.sealed, turn.today)
         window = state.run.to_bury(state.run.sealed)
         bury = span(window.start, window.end, turn.today)

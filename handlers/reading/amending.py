@@ -200,12 +200,8 @@ _REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "s
 
 
 def _is_bare_amount(message: Message) -> bool:
-    """ "About 2 kg": hardly more than an amount, and no deed of its own."""
-    if (
-        message.bins
-        or message.items
-        or any(c.verb is not None and c.sense == "did" for c in message.clauses)
-    ):
+    """ "About 2 kg": hardly more than an amount, and no deed or plan of its own."""
+    if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False
     measured = [a for a in message.amounts if a.quantity in ("mass", "volume")]
     words = sum(1 for w in message.words if w.kind != "sign")

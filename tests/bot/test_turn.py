@@ -223,3 +223,9 @@ async def test_a_question_to_the_bot_is_never_met_with_silence(room: TalkingRoom
     [said] = await room.says("Pailkeeper: is the moon made of cheese?")
     assert "help" in said.body
     assert await room.says("is the moon made of cheese?") == []
+
+
+async def test_a_plan_right_after_an_answer_is_still_a_plan(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed bin")
+    assert await room.says("I'll add 3 kg tomorrow") == []
+    assert await masses(room) == [2.0]

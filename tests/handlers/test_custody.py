@@ -20,7 +20,7 @@ async def test_a_bin_is_kept_by_who_opened_it_until_another_accepts(group: Group
     assert asked.say.startswith("Bram, will you take the yard bin?")
     assert await keeper(group) == "nives"
     taken = await group.says(Accept(), who="bram")
-    assert taken.say.startswith("bram keeps the yard bin now.")
+    assert taken.say.startswith("Bram keeps the yard bin now.")
     assert "4 kg" in taken.say
     assert await keeper(group) == "bram"
 

@@ -98,3 +98,16 @@ async def test_what_a_bin_holds(group: Group) -> None:
     assert "filling" in said
     assert "Kept by bram" in said
     assert "7 kg" in said
+
+
+async def test_what_is_to_come_is_no_record(group: Group) -> None:
+    answer = await group.says(Layer(mass_kg=2.0, bin="shed", on=date(2026, 3, 9)))
+    assert not answer.entries
+
+
+async def test_a_bin_sealed_twice_counts_from_the_first_day(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    await group.says(Seal(bin="shed"), days=1)
+    again = await group.says(Seal(bin="shed"), days=3)
+    assert "has been sealed since" in again.say
+    assert (await group.dues())["shed", "bury"] == (date(2026, 3, 13), date(2026, 3, 17))
