@@ -143,6 +143,11 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
     )
 
 
+def local_part(user: str) -> str:
+    """The name within a Matrix user id, or the whole of another kind of name."""
+    return user[1:].split(":", 1)[0] if user.startswith("@") else user
+
+
 def without_fallback(body: str) -> str:
     """The body without the quoted lines that older clients put before a reply."""
     lines = body.split("\n")

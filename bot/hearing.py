@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn
+from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, local_part
 from handlers import calendar, corrections, keeping, route, unsure, why
 from handlers.answer import Turn
 from handlers.help import NOT_UNDERSTOOD
@@ -74,7 +74,7 @@ class Hearing:
     async def _moved(self, moved: Moved) -> None:
         if moved.user == self.own:
             return
-        name = moved.name or await self.book.name_of(moved.user) or _local_part(moved.user)
+        name = moved.name or await self.book.name_of(moved.user) or local_part(moved.user)
         await changes.meet(self.book, moved.user, name, present=moved.present)
 
     async def _said(self, said: Said) -> None:
@@ -201,7 +201,7 @@ class Hearing:
     ) -> Turn:
         sender = await self.book.name_of(self.heard.sender)
         if sender is None:
-            sender = _local_part(self.heard.sender)
+            sender = local_part(self.heard.sender)
             await changes.meet(self.book, self.heard.sender, sender)
             sender = await self.book.name_of(self.heard.sender) or sender
         return Turn(
@@ -223,7 +223,7 @@ class Hearing:
             bins=tuple(bin.name for bin in await self.book.bins()),
             members=tuple(member.name for member in await self.book.members()),
             sender=turn.sender,
-            bot_names=("pailkeeper", "bot", _local_part(self.own)),
+            bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=isinstance(heard, Said) and await self._answers_us(heard),
         )
 
@@ -332,8 +332,3 @@ class Hearing:
             return "\n".join(spoken) or f"{DONE} Noted."
         also = "Also noted" if spoken else "Noted"
         return "\n".join([*spoken, f"{also}: {listed(noted[:MOST_ANSWERS])}."])
-
-
-def _local_part(user: str) -> str:
-    """The name within a Matrix user id, or the whole of another kind of name."""
-    return user[1:].split(":", 1)[0] if user.startswith("@") else user

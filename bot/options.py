@@ -1,9 +1,12 @@
 """Options that several commands share, and how their values are checked."""
 
 import argparse
+from typing import get_args
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-UNITS = ("metric", "us", "imperial")
+from storage.rows import Units
+
+UNITS: tuple[Units, ...] = get_args(Units)
 
 
 def zone(value: str) -> str:

@@ -7,9 +7,10 @@ from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime
 from typing import TYPE_CHECKING, Any, BinaryIO, TextIO
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+from zoneinfo import ZoneInfo
 
 from bot.clock import now
+from bot.options import add_room_options
 
 if TYPE_CHECKING:
     from handlers.reading.acts import Context
@@ -26,25 +27,12 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
         description="Reads one message a line (a JSON object with body, at and sender, or plain "
         "text) and prints one JSON object a line with the acts it means.",
     )
-    parser.add_argument(
-        "--zone", type=_zone, default="UTC", metavar="IANA", help="time zone of the group"
-    )
-    parser.add_argument("--units", choices=("metric", "us", "imperial"), default="metric")
+    add_room_options(parser)
     parser.add_argument(
         "--bins", type=_names, default=(), metavar="A,B,…", help="names of its bins"
     )
     parser.add_argument("--members", type=_names, default=(), metavar="A,B,…", help="its members")
     parser.add_argument("--explain", action="store_true", help="print what each word was read as")
-    parser.set_defaults(run=run)
-
-
-def _zone(name: str) -> ZoneInfo:
-    try:
-        return ZoneInfo(name)
-    except (ZoneInfoNotFoundError, ValueError, OSError) as error:
-        raise argparse.ArgumentTypeError(
-            f"there is no time zone {name!r}; give one such as Europe/London"
-        ) from error
 
 
 def _names(listed: str) -> tuple[str, ...]:
@@ -55,8 +43,13 @@ def run(args: argparse.Namespace) -> int:
     """Answers every line of standard input; 0 when it ends."""
     from handlers.reading.acts import Context
 
-    zone = _zone(args.zone) if isinstance(args.zone, str) else args.zone
-    context = Context(at=now(), zone=zone, units=args.units, bins=args.bins, members=args.members)
+    context = Context(
+        at=now(),
+        zone=ZoneInfo(args.zone),
+        units=args.units,
+        bins=args.bins,
+        members=args.members,
+    )
     answer = explained if args.explain else answered
     answer_lines(sys.stdin.buffer, sys.stdout, context, answer)
     return 0

@@ -8,7 +8,7 @@ from datetime import date
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.heard import Edited, Moved, Reacted, Said, Withdrawn, from_event
+from bot.heard import Edited, Moved, Reacted, Said, Withdrawn, from_event, local_part
 from bot.log import Line
 from bot.playback import OWN_NAME, Spoken
 
@@ -78,7 +78,7 @@ class Painter:
         return None
 
     def _name(self, user: str) -> str:
-        return self._names.get(user) or user.lstrip("@").split(":", 1)[0]
+        return self._names.get(user) or local_part(user)
 
     def _quote(self, event: str) -> str:
         return textwrap.shorten(self._words.get(event, "…"), 40, placeholder="…")

@@ -9,7 +9,7 @@ from handlers.practice.figure import Refused, listed
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Ask, Open
 from handlers.state import BinState, Stage, look_up
-from storage.rows import Entry, Facts
+from storage.rows import Entry, Facts, NewEntry
 
 FIRST_BIN = "bin 1"
 """The name of a group's first bin while it has none."""
@@ -162,6 +162,12 @@ def _likely(fitting: Sequence[BinState], sender: str, last: Entry | None) -> str
         return last.bin.name
     kept = [state.bin.name for state in fitting if state.keeper == sender]
     return kept[0] if len(kept) == 1 else None
+
+
+async def ask_which(entry: NewEntry, turn: Turn, stages: Collection[Stage]) -> Answer:
+    """The entry is written down without its bin, and the bin is asked for."""
+    question, query = await which(turn, stages)
+    return Answer(entries=[entry], say=question, query=query)
 
 
 async def which(turn: Turn, stages: Collection[Stage] = AT_WORK) -> tuple[str, Query]:

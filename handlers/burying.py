@@ -3,12 +3,11 @@
 from datetime import date
 
 from handlers.answer import Answer, Turn
-from handlers.bins import choose, which
-from handlers.chosen import choices
+from handlers.bins import ask_which, choose
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Bury
-from handlers.state import BinState, Run, Stage, look_up
+from handlers.state import BinState, Stage, named, new_run
 from storage.rows import Facts
 
 CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
@@ -20,12 +19,10 @@ async def buried(act: Bury, turn: Turn) -> Answer:
     facts = Facts(place=act.place)
     entry = turn.entry("bury", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:
-        question, query = await which(turn, CLOSED)
-        return Answer(entries=[entry], say=question, query=query)
+        return await ask_which(entry, turn, CLOSED)
     on = entry.on or turn.today
-    bin = await turn.book.bin(name)
-    state = await look_up(turn.book, bin, turn.today) if bin else None
-    window = (state.run if state else Run(choices=choices(turn.book.room))).to_plant(on)
+    state = await named(turn.book, name, turn.today)
+    window = (state.run if state else new_run(turn.book.room)).to_plant(on)
     when = "" if on == turn.today else f" since {day(on, turn.today)}"
     lines = [
         f"{capital(the(name))} is in the ground{when}. Plant there "

@@ -1,10 +1,10 @@
 """Liquid comes off a bin: written down, and marked as noted."""
 
 from handlers.answer import Answer, Turn
-from handlers.bins import choose, which
+from handlers.bins import ask_which, choose
 from handlers.phrasing import the, volume
 from handlers.reading.acts import Drain
-from handlers.state import Stage, look_up
+from handlers.state import Stage, named
 from storage.rows import Facts
 
 MOST_DRAINED_L = 60.0
@@ -21,16 +21,14 @@ async def drained(act: Drain, turn: Turn) -> Answer:
             "nothing is written down. Say it again with the right amount."
         )
     name = await choose(act.bin, turn, stages=DRAINED_STAGES)
-    known = await turn.book.bin(name) if name else None
-    holds = (await look_up(turn.book, known, turn.today)).capacity_l if known else None
-    if known and holds and act.volume_l and act.volume_l >= holds:
+    state = await named(turn.book, name, turn.today)
+    if state and state.capacity_l and act.volume_l and act.volume_l >= state.capacity_l:
         return Answer(
-            say=f"{volume(act.volume_l, turn.units)} is all that {the(known.name)} holds, so "
+            say=f"{volume(act.volume_l, turn.units)} is all that {the(state.bin.name)} holds, so "
             "nothing is written down. Say it again with the right amount or bin."
         )
     facts = Facts(volume_l=act.volume_l)
     entry = turn.entry("drain", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:
-        question, query = await which(turn, DRAINED_STAGES)
-        return Answer(entries=[entry], say=question, query=query)
+        return await ask_which(entry, turn, DRAINED_STAGES)
     return Answer(entries=[entry], noted=True)

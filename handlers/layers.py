@@ -10,8 +10,8 @@ from handlers.practice.density import capacity_kg
 from handlers.practice.dose import Dose, dose
 from handlers.practice.figure import Refused
 from handlers.reading.acts import Ask, Layer
-from handlers.state import BinState, fold, layer_mass, look_up
-from storage.rows import Bin, Facts, NewEntry
+from handlers.state import BinState, fold, layer_mass, named
+from storage.rows import Facts, NewEntry
 
 TROUBLED = frozenset({"rotten", "green_mould", "black_mould"})
 """Signs that raise the dose of the next layers."""
@@ -34,8 +34,7 @@ UNMEASURED = (
 async def added(act: Layer, turn: Turn) -> Answer:
     """Scraps went into a bin."""
     name = await choose(act.bin, turn, stages={"filling"})
-    bin = await turn.book.bin(name) if name else None
-    state = await look_up(turn.book, bin, turn.today) if bin else None
+    state = await named(turn.book, name, turn.today)
     facts = Facts(
         mass_kg=act.mass_kg,
         volume_l=act.volume_l,
@@ -58,7 +57,7 @@ async def added(act: Layer, turn: Turn) -> Answer:
         facts = replace(facts, starter_g=reckoned.starter_g)
     entry = turn.entry("layer", bin=name, facts=facts, member=act.member, on=act.on)
     lines = [_words(entry, reckoned, turn)]
-    lines += _about_bin(entry, state, bin, turn)
+    lines += _about_bin(entry, state, turn)
     query = None
     if name is None:
         question, query = await which(turn, {"filling"})
@@ -120,14 +119,14 @@ def said_amount(facts: Facts, turn: Turn) -> str:
     return "scraps" if facts.materials else ""
 
 
-def _about_bin(entry: NewEntry, state: BinState | None, bin: Bin | None, turn: Turn) -> list[str]:
+def _about_bin(entry: NewEntry, state: BinState | None, turn: Turn) -> list[str]:
     """At most one line on what the layer does to the bin."""
     if entry.bin is None:
         return []
-    if state is None or bin is None or state.number == 0:
+    if state is None or state.number == 0:
         return [f"That begins {the(entry.bin)}. How big is it? (“{entry.bin} is 20 L”)"]
     stage = state.run.stage(turn.today)
-    name = capital(the(bin.name))
+    name = capital(the(state.bin.name))
     if stage == "in the ground":
         return [f"{name} begins a new run with this layer: a thin bed of starter under it first."]
     if state.run.sealed and entry.on and entry.on >= state.run.sealed:
@@ -140,7 +139,7 @@ def _about_bin(entry: NewEntry, state: BinState | None, bin: Bin | None, turn: T
         return []
     if state.capacity_l and after.run.mass_kg > OVERFULL * capacity_kg(state.capacity_l):
         holds = volume(state.capacity_l, turn.units)
-        return [f"By the book {the(bin.name)} holds more than it can: is it really {holds}?"]
+        return [f"By the book {the(state.bin.name)} holds more than it can: is it really {holds}?"]
     share = percent(after.fill)
     full = f"{name} is about {share} full" if after.fill >= 0.025 else f"{name} is hardly filled"
     if after.fill >= NEARLY_FULL:
@@ -162,8 +161,7 @@ def with_layer(state: BinState, layer: NewEntry) -> BinState:
 
 async def asked_dose(act: Ask, turn: Turn) -> Answer:
     """How much starter: for the scraps in question, or the rule."""
-    bin = await turn.book.bin(act.bin) if act.bin else None
-    state = await look_up(turn.book, bin, turn.today) if bin else None
+    state = await named(turn.book, act.bin, turn.today)
     if act.mass_kg is None and act.volume_l is None:
         return Answer(say=UNMEASURED, why=dose(volume_l=1).why())
     facts = Facts(

@@ -8,7 +8,7 @@ from handlers.phrasing import capital, the
 from handlers.practice.figure import Refused
 from handlers.practice.trouble import PATIENCE, Trouble, trouble
 from handlers.reading.acts import Ask, Observe
-from handlers.state import look_up
+from handlers.state import named
 from storage.rows import Facts
 
 COLDEST, HOTTEST = -30.0, 80.0
@@ -52,10 +52,9 @@ def _is_ordinary(act: Observe, meaning: Trouble) -> bool:
 
 async def _lasts(name: str | None, act: Observe, turn: Turn) -> bool:
     """Whether the same was seen a week ago or longer in this run, in spite of what was advised."""
-    bin = await turn.book.bin(name) if name else None
-    if bin is None:
+    state = await named(turn.book, name, turn.today)
+    if state is None:
         return False
-    state = await look_up(turn.book, bin, turn.today)
     before = (act.on or turn.today) - timedelta(days=PATIENCE.value)
     return any(sign in act.signs and on <= before for on, sign in state.run.signs)
 

@@ -10,7 +10,7 @@ from handlers.practice import days, density
 from handlers.practice.choices import OURS, Choices
 from handlers.practice.kinds import rich_share
 from storage.book import Book
-from storage.rows import Bin, Entry, Facts, NewEntry
+from storage.rows import Bin, Entry, Facts, NewEntry, Room
 
 Stage = Literal["filling", "fermenting", "ready", "in the ground"]
 
@@ -139,6 +139,17 @@ def _with_layer(run: Run, facts: Facts, on: date) -> Run:
     )
 
 
+def new_run(room: Room) -> Run:
+    """A run in which nothing has happened, by the group's choices."""
+    return Run(choices=choices(room))
+
+
+async def named(book: Book, name: str | None, today: date) -> BinState | None:
+    """The bin of that name, if one was named and is known."""
+    bin = await book.bin(name) if name else None
+    return await look_up(book, bin, today) if bin else None
+
+
 async def look_up(book: Book, bin: Bin, today: date) -> BinState:
     """A bin as its entries that stand describe it; its keeper is today's."""
     number = await book.present_run(bin)
@@ -156,7 +167,7 @@ async def look_up(book: Book, bin: Bin, today: date) -> BinState:
     return BinState(
         bin=bin,
         number=number,
-        run=fold(entries, Run(choices=choices(book.room))),
+        run=fold(entries, new_run(book.room)),
         capacity_l=capacity,
         shared=shared,
         keeper=taken.member if taken else opener,

@@ -86,7 +86,6 @@ _AFTER = words_in(
     "after like as than before for smells smell smelled smelling smelt taste tastes looks "
     "versus vs against hate love eating eat ate cooking"
 )
-_JOINS = words_in("and n & + plus y und et or / with , of the de from a an some in old")
 
 
 def find_items(

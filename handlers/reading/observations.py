@@ -25,7 +25,6 @@ _PLACE_SIGNS: frozenset[Sign] = frozenset(
 _ABOUT_ELSE = frozenset(
     {"while", "whilst", "when", "before", "after", "because", "cos", "as", "since"}
 )
-_CHANGED = words_in("gone cleared stopped anymore sorted")
 
 
 def observe_of(groups: Sequence[Group], k: int) -> Observe | None:

@@ -49,7 +49,6 @@ _BEFORE_ING = words_in(
     "dreaming imagine tired sick was-just risk delay postpone into at"
 )
 SUBJECTS = words_in("i we he she they it you who u ye youse yous ya")
-_BE = words_in("am is are was were be been being get gets got getting 's")
 _FRONT = words_in(
     "and n & then so but or plus also just today yesterday now ok okay right well finally "
     "already even only ah oh hi hey morning evening bot pailkeeper please to @ can you could "

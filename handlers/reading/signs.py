@@ -54,7 +54,6 @@ _NOT = words_in(
     "no not isnt wasnt without never nor neither arent werent aint dont doesnt didnt hasnt "
     "havent zero none cant hardly barely nae nowt kein keine"
 )
-_PAST_IT = words_in("anymore gone cleared stopped")
 _STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace("\n", "")) | {"\n"}
 
 

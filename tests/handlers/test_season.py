@@ -111,3 +111,12 @@ async def test_a_bin_sealed_twice_counts_from_the_first_day(group: Group) -> Non
     again = await group.says(Seal(bin="shed"), days=3)
     assert "has been sealed since" in again.say
     assert (await group.dues())["shed", "bury"] == (date(2026, 3, 13), date(2026, 3, 17))
+
+
+async def test_a_seal_after_a_burial_begins_the_next_run(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    await group.says(Seal(bin="shed"), days=1)
+    await group.says(Bury(bin="shed"), days=12)
+    again = await group.says(Seal(bin="shed"), days=20)
+    assert "is sealed. Bury it" in again.say
+    assert (await group.dues())["shed", "bury"] == (date(2026, 4, 1), date(2026, 4, 5))
