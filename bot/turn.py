@@ -25,12 +25,19 @@ SORRY = (
 async def work_off(db: Database, *, now: Callable[[], datetime], own: str) -> int:
     """Work through what waits in the inbox, in order; how many events that was.
 
-    Where nothing waits, the answers held back are told; how many messages that took.
+    As many as can be are committed together, each of them whole or not at all. Where nothing
+    waits, the answers held back are told; how many messages that took.
     """
-    items = await inbox.waiting(db)
-    for item in items:
-        await _work(db, item, now(), own)
-    return len(items) or await tell_together(db, now())
+
+    async def batch(db: Database) -> int:
+        items = await inbox.waiting(db)
+        for item in items:
+            await _work(db, item, now(), own)
+        return len(items)
+
+    if await inbox.waiting(db, limit=1):
+        return await db.at_once(batch)
+    return await tell_together(db, now())
 
 
 async def _work(db: Database, item: Item, now: datetime, own: str) -> None:

@@ -3,14 +3,15 @@
 import asyncio
 import os
 import sqlite3
-from collections.abc import AsyncIterator, Iterator, Sequence
-from contextlib import asynccontextmanager, contextmanager
+from collections.abc import AsyncIterator, Callable, Coroutine, Sequence
+from contextlib import asynccontextmanager
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 import aiosqlite
 
 from storage import backup
+from storage.desk import Desk, Values
 from storage.errors import BookError, refusal
 from storage.lock import Lock
 from storage.migrations import migrate, refuse_foreign
@@ -26,17 +27,22 @@ PRAGMAS = (
 
 MEMORY = ":memory:"
 
-Values = Sequence[Any]
+STATEMENTS_KEPT = 512
+"""Statements that SQLite need not be told again: more than the program has."""
+
+Result = TypeVar("Result")
+Work = Callable[["Database"], Coroutine[Any, Any, Result]]
+"""What is done to a book in one go."""
 
 
 class Database:
     """An open book; use `open` and always `close` (its thread would keep the process alive)."""
 
     def __init__(
-        self, connection: aiosqlite.Connection, path: Path | str = MEMORY, lock: Lock | None = None
+        self, connection: aiosqlite.Connection, desk: Desk, lock: Lock | None = None
     ) -> None:
         self._connection = connection
-        self._path = path
+        self._desk = desk
         self._lock = lock
         self._writing = asyncio.Lock()
 
@@ -50,7 +56,9 @@ class Database:
         try:
             if path != MEMORY:
                 lock = await asyncio.to_thread(_ready, Path(path), alone)
-            connection = await aiosqlite.connect(path, isolation_level=None)
+            connection = await aiosqlite.connect(
+                path, isolation_level=None, cached_statements=STATEMENTS_KEPT
+            )
         except (sqlite3.OperationalError, OSError) as error:
             _free(lock)
             raise BookError(f"cannot open the book {path}: {error}") from error
@@ -71,30 +79,38 @@ class Database:
             await connection.close()
             _free(lock)
             raise
-        return cls(connection, path, lock)
+        return cls(connection, Desk(connection._conn, path), lock)
 
     async def close(self) -> None:
         """Close the book and end its thread."""
         await self._connection.close()
         _free(self._lock)
 
+    async def at_once(self, work: Work[Result]) -> Result:
+        """Do all of `work` in one transaction, on the book's own thread.
+
+        `work` is given the book as that thread sees it, where no question waits for the thread of
+        the event loop. It may await nothing but what it asks of this book.
+        """
+        async with self._writing:
+            return await self._do(self._desk.at_once, lambda: work(AtTheDesk(self)))
+
     @asynccontextmanager
     async def transaction(self) -> AsyncIterator[None]:
         """All writes inside are kept together, or none is: any exit but success rolls back."""
         async with self._writing:
             try:
-                await self._carry_out("BEGIN IMMEDIATE")
+                await self._do(self._desk.begin)
                 yield
-                await self._carry_out("COMMIT")
+                await self._do(self._desk.commit)
             except BaseException:
                 # Also when cancelled at the beginning, which then has begun all the same.
-                await self._connection.rollback()
+                await self._do(self._desk.roll_back)
                 raise
 
     async def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
         """All rows of a question."""
-        with self._naming_what_refuses():
-            return list(await self._connection.execute_fetchall(sql, values))
+        return await self._do(self._desk.rows, sql, values)
 
     async def row(self, sql: str, values: Values = ()) -> sqlite3.Row | None:
         """The first row of a question, if any."""
@@ -103,29 +119,39 @@ class Database:
 
     async def write(self, sql: str, values: Values = ()) -> int:
         """Carry out one change, inside a transaction; the id of a row inserted."""
-        with self._naming_what_refuses():
-            async with self._connection.execute(sql, values) as cursor:
-                return cursor.lastrowid or 0
+        return await self._do(self._desk.write, sql, values)
 
     async def write_many(self, sql: str, many: Sequence[Values]) -> None:
         """Carry out one change for each of many rows, inside a transaction."""
-        with self._naming_what_refuses():
-            await self._connection.executemany(sql, many)
+        if many:
+            await self._do(self._desk.write_many, sql, many)
 
-    async def _carry_out(self, statement: str) -> None:
-        with self._naming_what_refuses():
-            await self._connection.execute_fetchall(statement)
+    async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
+        """Take a step on the book's own thread; steps are taken in the order they were asked."""
+        # aiosqlite names no public way to have its thread do more than one statement.
+        result: Result = await self._connection._execute(step, *given)  # type: ignore[no-untyped-call]
+        return result
 
-    @contextmanager
-    def _naming_what_refuses(self) -> Iterator[None]:
-        """A full disk and the like become StorageRefused; what is a bug of ours stays one."""
-        try:
+
+class AtTheDesk(Database):
+    """The book inside `at_once`: the same questions and changes, answered without a pause."""
+
+    def __init__(self, book: Database) -> None:
+        super().__init__(book._connection, book._desk)
+
+    async def at_once(self, work: Work[Result]) -> Result:
+        """Do all of `work`, or nothing of it."""
+        async with self.transaction():
+            return await work(self)
+
+    @asynccontextmanager
+    async def transaction(self) -> AsyncIterator[None]:
+        """All writes inside are kept with the whole, or undone by themselves."""
+        with self._desk.transaction():
             yield
-        except sqlite3.Error as error:
-            told = refusal(error, self._path)
-            if told is None:
-                raise
-            raise told from error
+
+    async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
+        return step(*given)
 
 
 def _ready(book: Path, alone: bool) -> Lock | None:

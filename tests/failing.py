@@ -2,13 +2,10 @@
 
 import sqlite3
 from collections.abc import Callable, Mapping, Sequence
-from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import Any, cast
-
-import aiosqlite
+from typing import Any
 
 from bot.reminders import tell
 from bot.turn import work_off
@@ -49,28 +46,22 @@ class Disk:
 class FailingConnection:
     """A connection to a book on such a disk."""
 
-    def __init__(self, connection: aiosqlite.Connection, disk: Disk) -> None:
+    def __init__(self, connection: sqlite3.Connection, disk: Disk) -> None:
         self._connection = connection
         self._disk = disk
 
     def __getattr__(self, name: str) -> Any:
         return getattr(self._connection, name)
 
-    @asynccontextmanager
-    async def execute(self, sql: str, values: Sequence[Any] = ()) -> Any:
+    def execute(self, sql: str, values: Sequence[Any] = ()) -> Any:
         self._disk.take(sql)
-        async with self._connection.execute(sql, values) as cursor:
-            yield cursor
-
-    async def execute_fetchall(self, sql: str, values: Sequence[Any] = ()) -> Any:
-        self._disk.take(sql)
-        rows = await self._connection.execute_fetchall(sql, values)
+        cursor = self._connection.execute(sql, values)
         self._disk.committed(sql)
-        return rows
+        return cursor
 
-    async def executemany(self, sql: str, many: Sequence[Any]) -> Any:
+    def executemany(self, sql: str, many: Sequence[Any]) -> Any:
         self._disk.take(sql)
-        return await self._connection.executemany(sql, many)
+        return self._connection.executemany(sql, many)
 
 
 @dataclass
@@ -109,9 +100,8 @@ async def run(server: Server, path: Path, disk: Disk, limit_pages: int | None = 
     try:
         if limit_pages is not None:
             await db.rows(f"PRAGMA max_page_count = {limit_pages}")
-        vars(db)["_connection"] = cast(
-            aiosqlite.Connection, FailingConnection(vars(db)["_connection"], disk)
-        )
+        desk = vars(db)["_desk"]
+        desk._connection = FailingConnection(desk._connection, disk)
         if await rooms.find(db, ROOM) is None:
             async with db.transaction():
                 await rooms.join(db, ROOM, BEGIN, zone="Europe/Lisbon", units="metric")

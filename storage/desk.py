@@ -1,0 +1,96 @@
+"""SQLite on the thread that a book belongs to: statement after statement, nothing waits."""
+
+import sqlite3
+from collections.abc import Callable, Coroutine, Iterator, Sequence
+from contextlib import contextmanager
+from typing import Any, TypeVar
+
+from storage.errors import StorageRefused, refusal
+
+Values = Sequence[Any]
+Result = TypeVar("Result")
+
+
+class Desk:
+    """Where a book lies open; whatever is asked here is answered before anything else is."""
+
+    def __init__(self, connection: sqlite3.Connection, path: object) -> None:
+        self._connection = connection
+        self._path = path
+        self._depth = 0
+
+    def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
+        """All rows of a question."""
+        with self._naming_what_refuses():
+            return self._connection.execute(sql, values).fetchall()
+
+    def write(self, sql: str, values: Values = ()) -> int:
+        """Carry out one change; the id of a row inserted."""
+        with self._naming_what_refuses():
+            return self._connection.execute(sql, values).lastrowid or 0
+
+    def write_many(self, sql: str, many: Sequence[Values]) -> None:
+        """Carry out one change for each of many rows."""
+        with self._naming_what_refuses():
+            self._connection.executemany(sql, many)
+
+    def begin(self) -> None:
+        """Begin a transaction, or a part of the one that is going on."""
+        if self._depth and not self._connection.in_transaction:
+            raise StorageRefused(f"an error undid what was being written in the book {self._path}")
+        self.write(f"SAVEPOINT part_{self._depth}" if self._depth else "BEGIN IMMEDIATE")
+        self._depth += 1
+
+    def commit(self) -> None:
+        """Keep what was begun last: for good, or with the transaction that it is a part of."""
+        outer = self._depth - 1
+        self.write(f"RELEASE part_{outer}" if outer else "COMMIT")
+        self._depth = outer
+
+    def roll_back(self) -> None:
+        """Undo what was begun last, if anything was."""
+        self._depth = max(self._depth - 1, 0)
+        if self._depth == 0:
+            self._connection.rollback()
+        elif self._connection.in_transaction:  # some errors have already undone all of it
+            self.write(f"ROLLBACK TO part_{self._depth}")
+            self.write(f"RELEASE part_{self._depth}")
+
+    @contextmanager
+    def transaction(self) -> Iterator[None]:
+        """All writes inside are kept together, or none is."""
+        self.begin()
+        try:
+            yield
+            self.commit()
+        except BaseException:
+            self.roll_back()
+            raise
+
+    def at_once(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
+        """Do all of `work` in one transaction; it must not wait for anything outside the book."""
+        with self.transaction():
+            return _driven(work())
+
+    @contextmanager
+    def _naming_what_refuses(self) -> Iterator[None]:
+        """A full disk and the like become StorageRefused; what is a bug of ours stays one."""
+        try:
+            yield
+        except sqlite3.Error as error:
+            told = refusal(error, self._path)
+            if told is None:
+                raise
+            raise told from error
+
+
+def _driven(work: Coroutine[Any, Any, Result]) -> Result:
+    """The result of a coroutine that never waits, without an event loop."""
+    try:
+        work.send(None)
+    except StopIteration as end:
+        result: Result = end.value
+        return result
+    finally:
+        work.close()
+    raise RuntimeError("work on the book waited for something outside it")
