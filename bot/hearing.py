@@ -51,6 +51,8 @@ class Hearing:
     reasons: list[str] = field(default_factory=list)
     noted: list[str] = field(default_factory=list)
     """What was written down and needs no words but a mark."""
+    answered: bool = False
+    """Whether something was put into the outbox."""
 
     @property
     def room(self) -> Room:
@@ -297,10 +299,10 @@ class Hearing:
                 thread=thread,
                 why=why.explained(self.reasons) or None,
             )
-            await outbox.put(self.book.db, self.room.id, message, self.now)
+            await self._put(message)
         elif self.noted:
             mark = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=to)
-            await outbox.put(self.book.db, self.room.id, mark, self.now)
+            await self._put(mark)
 
     async def _rewrite(self, cause: str, to: str, *, only_if_answered: bool = False) -> None:
         """Like `_reply`, in place of the answer that was given before, if one was."""
@@ -320,6 +322,10 @@ class Hearing:
             rewrites=row,
             why=why.explained(self.reasons) or None,
         )
+        await self._put(message)
+
+    async def _put(self, message: Message) -> None:
+        self.answered = True
         await outbox.put(self.book.db, self.room.id, message, self.now)
 
     def _words(self) -> str:

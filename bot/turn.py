@@ -46,7 +46,7 @@ async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
         async with db.transaction():
             if heard is not None and (hearing := await _hearing(db, item, heard, now, own)):
                 await hearing.take()
-                if await holds_back(db, hearing.room, item, now):
+                if hearing.answered and await holds_back(db, hearing.room, item, now):
                     await outbox.hold(db, hearing.room.id, item.event)
             await inbox.settle(db, item.id, "done", _trace(item, heard))
     except StorageRefused:

@@ -1,13 +1,14 @@
 """Carrying out an answer: its entries, strikes and settings, then the dues that follow."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date, time
 from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, SettingName, Turn
 from handlers.dues import ON_STARTER, dues_of, dues_of_starter
 from handlers.runs import STARTERS, renumber
-from handlers.state import fold, look_up
+from handlers.state import BinState, described, new_run
 from storage import changes, dues, links, rooms
 from storage.book import Book
 from storage.rows import Bin, Entry, NewEntry, Question
@@ -43,7 +44,7 @@ async def settle_bins(turn: Turn, new: Iterable[NewEntry], struck: Iterable[Entr
     """Number the runs and make the dues anew of every bin that entries touched."""
     book = turn.book
     touched: dict[str, list[date]] = {}
-    reopened: set[str] = set()
+    lost: dict[str, list[int]] = {}
     for entry in new:
         if entry.bin:
             touched.setdefault(entry.bin, []).extend([entry.on] if entry.on else [])
@@ -51,19 +52,21 @@ async def settle_bins(turn: Turn, new: Iterable[NewEntry], struck: Iterable[Entr
         if old.bin:
             touched.setdefault(old.bin.name, [])
             if old.act == "bury" or old.act in STARTERS:
-                reopened.add(old.bin.name)
+                lost.setdefault(old.bin.name, []).append(old.run or 1)
     for name, on in touched.items():
         bin = await book.bin(name)
         if bin:
-            await renumber(book, bin, from_day=min(on, default=None), struck=bin.name in reopened)
-            await settle_dues(turn, bin)
+            first, from_run = min(on, default=None), min(lost.get(bin.name, ()), default=None)
+            run, lines = await renumber(book, bin, from_day=first, struck=from_run)
+            state = await described(book, bin, turn.today, run, lines)
+            await settle_dues(turn, state)
 
 
-async def settle_dues(turn: Turn, bin: Bin) -> None:
+async def settle_dues(turn: Turn, state: BinState) -> None:
     """Make a bin's dues anew from its present run, the burial before it and who takes it."""
-    book = turn.book
-    state = await look_up(book, bin, turn.today)
-    before = fold(await book.run(bin, state.number - 1)) if state.number > 1 else None
+    book, bin = turn.book, state.bin
+    buried = await book.buried(bin, state.number - 1) if state.number > 1 else None
+    before = replace(new_run(book.room), buried=buried)
     due = dues_of(state, before, await _passing(book, bin))
     await dues.put(book.db, book.room, bin, due, turn.now)
 

@@ -22,22 +22,21 @@ def number(entries: Sequence[Entry], first: int) -> list[tuple[int, int]]:
     return numbered
 
 
-async def renumber(book: Book, bin: Bin, *, from_day: date | None, struck: bool) -> None:
-    """Put a bin's new entries into runs; only what may have changed is read.
+async def renumber(
+    book: Book, bin: Bin, *, from_day: date | None, struck: int | None
+) -> tuple[int, list[Entry]]:
+    """Put a bin's entries into runs: the number of its present run, and that run's entries.
 
-    `from_day`: the earliest day among the new entries. `struck`: entries were struck out, so that
-    two runs may have become one.
+    Only the runs that may have changed are read. `from_day`: the earliest day among new entries.
+    `struck`: the first run that lost an entry by which runs begin or end.
     """
-    present = await book.present_run(bin)
-    entries = await book.run(bin, present)
-    new = await book.unnumbered(bin)
-    starts = [entry.on for entry in entries if entry.on]
-    if struck or (starts and from_day and from_day < min(starts)):
-        entries, present = await book.history(bin), 1
-    else:
-        known = {entry.id for entry in entries}
-        entries = entries + [entry for entry in new if entry.id not in known]
-    ordered = sorted(entries, key=lambda e: (e.on or date.max, e.said_at, e.id))
-    runs = number(ordered, max(present, 1))
-    now = {entry.id: entry.run for entry in ordered}
-    await changes.set_runs(book, [(id, run) for id, run in runs if now[id] != run])
+    # What comes before the run before all that changed stays as it is.
+    touched = [await book.run_before(bin, from_day)] if from_day else []
+    touched += [struck - 1] if struck else []
+    first = max(min(touched) if touched else await book.present_run(bin), 1)
+    entries = await book.since_run(bin, first)
+    runs = number(entries, first)
+    changed = [pair for entry, pair in zip(entries, runs, strict=True) if entry.run != pair[1]]
+    await changes.set_runs(book, changed)
+    last = runs[-1][1] if runs else 0
+    return last, [entry for entry, (_, run) in zip(entries, runs, strict=True) if run == last]

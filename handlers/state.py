@@ -18,9 +18,9 @@ Stage = Literal["filling", "fermenting", "ready", "in the ground"]
 Line = Entry | NewEntry
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(slots=True, kw_only=True)
 class Run:
-    """One run of a bin, from its first layer until it is buried."""
+    """One run of a bin, from its first layer until it is buried; `fold` alone changes one."""
 
     layers: tuple[tuple[date, float], ...] = ()
     """Day and mass (kg) of each layer with an amount; volumes taken at their kind's density."""
@@ -95,48 +95,46 @@ def layer_mass(facts: Facts) -> float | None:
 
 def fold(entries: Sequence[Line], run: Run = NOTHING_YET) -> Run:
     """The run that entries, oldest first, add up to."""
+    run = replace(run)
     for entry in entries:
         if entry.on is not None:
-            run = _step(run, entry, entry.on)
+            _add(run, entry, entry.on)
     return run
 
 
-def _step(run: Run, entry: Line, on: date) -> Run:
+def _add(run: Run, entry: Line, on: date) -> None:
+    facts = entry.facts
     match entry.act:
         case "layer":
-            return _with_layer(run, entry.facts, on)
+            _add_layer(run, facts, on)
         case "open":
-            return replace(run, opened=run.opened or on)
+            run.opened = run.opened or on
         case "drain":
-            return replace(run, last_drain=on)
+            run.last_drain = on
         case "seal":
-            return replace(run, sealed=run.sealed or on)
+            run.sealed = run.sealed or on
         case "bury":
-            return replace(run, buried=run.buried or on, place=entry.facts.place or run.place)
+            run.buried = run.buried or on
+            run.place = facts.place or run.place
         case "observe":
-            seen = tuple((on, sign) for sign in entry.facts.signs)
-            celsius = entry.facts.celsius if entry.facts.celsius is not None else run.celsius
+            run.signs += tuple((on, sign) for sign in facts.signs)
+            run.celsius = facts.celsius if facts.celsius is not None else run.celsius
             # Whoever found no liquid has opened the tap: that counts as draining.
-            drained = on if "no_liquid" in entry.facts.signs else run.last_drain
-            return replace(run, signs=run.signs + seen, celsius=celsius, last_drain=drained)
-        case _:
-            return run
+            run.last_drain = on if "no_liquid" in facts.signs else run.last_drain
 
 
-def _with_layer(run: Run, facts: Facts, on: date) -> Run:
+def _add_layer(run: Run, facts: Facts, on: date) -> None:
     mass = layer_mass(facts)
     share = facts.rich if facts.rich is not None else rich_share(facts.materials or {})
-    return replace(
-        run,
-        layers=(*run.layers, (on, mass)) if mass is not None else run.layers,
-        layer_count=run.layer_count + 1,
-        mass_kg=run.mass_kg + (mass or 0.0),
-        rich_kg=run.rich_kg + (mass or 0.0) * share,
-        opened=run.opened or on,
-        first_layer=run.first_layer or on,
-        last_layer=on,
-        sealed=None,  # a layer on top of a sealed bin opens it again
-    )
+    if mass is not None:
+        run.layers = (*run.layers, (on, mass))
+        run.mass_kg += mass
+        run.rich_kg += mass * share
+    run.layer_count += 1
+    run.opened = run.opened or on
+    run.first_layer = run.first_layer or on
+    run.last_layer = on
+    run.sealed = None  # a layer on top of a sealed bin opens it again
 
 
 def new_run(room: Room) -> Run:
@@ -153,22 +151,21 @@ async def named(book: Book, name: str | None, today: date) -> BinState | None:
 async def look_up(book: Book, bin: Bin, today: date) -> BinState:
     """A bin as its entries that stand describe it; its keeper is today's."""
     number = await book.present_run(bin)
-    entries = await book.run(bin, number)
-    capacity: float | None = None
-    shared = False
-    opener: str | None = None
-    for opening in await book.openings(bin):
-        capacity = opening.facts.capacity_l or capacity
-        shared = shared if opening.facts.shared is None else opening.facts.shared
-        opener = opening.member or opener
+    return await described(book, bin, today, number, await book.run(bin, number))
+
+
+async def described(
+    book: Book, bin: Bin, today: date, number: int, entries: Sequence[Entry]
+) -> BinState:
+    """A bin whose present run, of that number, has these entries, oldest first."""
+    about = await book.about(bin)
     taken = await book.latest_by(bin, "accept", today)
-    if not (taken or opener) and entries:
-        opener = entries[0].member
+    opener = about.opener or (entries[0].member if entries else None)
     return BinState(
         bin=bin,
         number=number,
         run=fold(entries, new_run(book.room)),
-        capacity_l=capacity,
-        shared=shared,
+        capacity_l=about.capacity_l,
+        shared=about.shared,
         keeper=taken.member if taken else opener,
     )

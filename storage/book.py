@@ -2,13 +2,37 @@
 
 import json
 import sqlite3
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping
 from datetime import date
+from functools import lru_cache
 
 from storage import dues, words
 from storage.database import Database
+from storage.desk import Values
 from storage.moments import from_ms, to_day
-from storage.rows import Bin, Due, Entry, Facts, Member, Question, Room
+from storage.rows import About, Bin, Due, Entry, Facts, Member, Question, Room
+
+LINES = (
+    "SELECT id, act, bin, bin_name, run, member_name, writer_name, on_day, said_at, event, cause, "
+    "receiver_name, written_at, struck_at, struck_by, replaces, root, mass_kg, volume_l, "
+    "materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph FROM line "
+)
+"""What is read of a line of the book, in the order in which `_entry` takes it."""
+
+
+ABOUT = """
+SELECT
+    (SELECT capacity_l FROM entry INDEXED BY entry_on_size
+        WHERE bin = ?1 AND act = 'open' AND struck_at IS NULL AND capacity_l > 0
+        AND id NOT IN (SELECT value FROM json_each(?2)) ORDER BY id DESC LIMIT 1),
+    (SELECT shared FROM entry INDEXED BY entry_on_sharing
+        WHERE bin = ?1 AND act = 'open' AND struck_at IS NULL AND shared IS NOT NULL
+        AND id NOT IN (SELECT value FROM json_each(?2)) ORDER BY id DESC LIMIT 1),
+    (SELECT name FROM entry JOIN member ON member.id = entry.member
+        WHERE bin = ?1 AND act = 'open' AND struck_at IS NULL
+        AND entry.id NOT IN (SELECT value FROM json_each(?2)) ORDER BY entry.id DESC LIMIT 1)
+"""
+"""The size of a bin, whether it is shared and who opened it, from its openings that stand."""
 
 
 class Book:
@@ -50,6 +74,11 @@ class Book:
             for r in rows
         ]
 
+    async def member(self, name: str) -> Member | None:
+        """The member of that name, in any case."""
+        named = [one for one in await self.members() if one.name.casefold() == name.casefold()]
+        return named[0] if named else None
+
     async def name_of(self, user: str) -> str | None:
         """The name shown of a user id."""
         row = await self.db.row(
@@ -68,88 +97,80 @@ class Book:
 
     async def run(self, bin: Bin, run: int) -> list[Entry]:
         """The entries that stand in one run of a bin, oldest first."""
-        return self._entries(
-            await self.db.rows(
-                "SELECT * FROM line WHERE bin = ? AND run = ? AND struck_at IS NULL "
-                "ORDER BY on_day, said_at, id",
-                (bin.id, run),
-            )
+        return await self._lines(
+            "WHERE bin = ? AND run = ? AND struck_at IS NULL ORDER BY on_day, said_at, id",
+            (bin.id, run),
         )
 
-    async def history(self, bin: Bin) -> list[Entry]:
-        """All entries of a bin that stand, oldest first."""
-        return self._entries(
-            await self.db.rows(
-                "SELECT * FROM line WHERE bin = ? AND struck_at IS NULL "
-                "ORDER BY on_day, said_at, id",
-                (bin.id,),
-            )
+    async def since_run(self, bin: Bin, run: int) -> list[Entry]:
+        """The entries of a bin that stand from a run on, and those in none yet, oldest first."""
+        numbered = await self._lines(
+            "WHERE bin = ? AND run >= ? AND struck_at IS NULL ORDER BY run, on_day, said_at, id",
+            (bin.id, run),
         )
+        new = await self._lines("WHERE bin = ? AND run IS NULL AND struck_at IS NULL", (bin.id,))
+        return sorted([*numbered, *new], key=lambda e: (e.on or date.max, e.said_at, e.id))
 
-    async def unnumbered(self, bin: Bin) -> list[Entry]:
-        """The entries of a bin that have not been put into a run yet."""
-        return self._entries(
-            await self.db.rows(
-                "SELECT * FROM line WHERE bin = ? AND run IS NULL AND struck_at IS NULL",
-                (bin.id,),
-            )
+    async def run_before(self, bin: Bin, day: date) -> int:
+        """The run of the last entry of a bin from before a day; 0 where there is none."""
+        row = await self.db.row(
+            "SELECT run FROM entry WHERE bin = ? AND on_day < ? AND run IS NOT NULL "
+            "AND struck_at IS NULL ORDER BY on_day DESC, said_at DESC, id DESC LIMIT 1",
+            (bin.id, day.isoformat()),
         )
+        return int(row["run"]) if row else 0
+
+    async def buried(self, bin: Bin, run: int) -> date | None:
+        """The day on which a run of a bin was buried."""
+        row = await self.db.row(
+            "SELECT on_day FROM entry WHERE bin = ? AND run = ? AND act = 'bury' "
+            "AND struck_at IS NULL ORDER BY on_day, said_at, id LIMIT 1",
+            (bin.id, run),
+        )
+        return to_day(row["on_day"]) if row else None
 
     async def latest(self, bin: Bin, act: str) -> Entry | None:
         """The last entry of one act written about a bin that stands."""
-        row = await self.db.row(
-            "SELECT * FROM line WHERE bin = ? AND act = ? AND struck_at IS NULL "
-            "ORDER BY id DESC LIMIT 1",
+        return await self._line(
+            "WHERE bin = ? AND act = ? AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
             (bin.id, act),
         )
-        return _entry(row) if row else None
 
     async def latest_batch(self, act: str) -> Entry | None:
         """The last entry that stands of one act on the starter: a batch mixed, or a count."""
-        row = await self.db.row(
-            "SELECT * FROM line WHERE bin IS NULL AND act = ? AND room = ? AND struck_at IS NULL "
+        return await self._line(
+            "WHERE bin IS NULL AND act = ? AND room = ? AND struck_at IS NULL "
             "ORDER BY id DESC LIMIT 1",
             (act, self.room.id),
         )
-        return _entry(row) if row else None
 
     async def latest_by(self, bin: Bin, act: str, day: date) -> Entry | None:
         """The last entry of one act whose day has come by `day`."""
-        row = await self.db.row(
-            "SELECT * FROM line WHERE bin = ? AND act = ? AND on_day <= ? AND struck_at IS NULL "
+        return await self._line(
+            "WHERE bin = ? AND act = ? AND on_day <= ? AND struck_at IS NULL "
             "ORDER BY on_day DESC, id DESC LIMIT 1",
             (bin.id, act, day.isoformat()),
         )
-        return _entry(row) if row else None
 
-    async def openings(self, bin: Bin) -> list[Entry]:
-        """What was said of a bin itself (its size, whether it is shared), oldest first."""
-        return self._entries(
-            await self.db.rows(
-                "SELECT * FROM line WHERE bin = ? AND act = 'open' AND struck_at IS NULL "
-                "ORDER BY id",
-                (bin.id,),
-            )
-        )
+    async def about(self, bin: Bin) -> About:
+        """What is known of a bin itself: the last that was said of each thing."""
+        row = await self.db.row(ABOUT, (bin.id, json.dumps(list(self._aside))))
+        assert row is not None
+        capacity_l, shared, opener = row
+        return About(capacity_l=capacity_l, shared=bool(shared), opener=opener)
 
     async def of_event(self, event: str) -> list[Entry]:
         """The entries that stand for a message."""
-        return self._entries(
-            await self.db.rows(
-                "SELECT * FROM line WHERE room = ? AND event = ? AND struck_at IS NULL ORDER BY id",
-                (self.room.id, event),
-            )
+        return await self._lines(
+            "WHERE room = ? AND event = ? AND struck_at IS NULL ORDER BY id", (self.room.id, event)
         )
 
     async def touched_by(self, event: str) -> list[Entry]:
         """Every entry that an event made or struck out, struck ones too."""
-        return self._entries(
-            await self.db.rows(
-                "SELECT * FROM line WHERE room = ?1 AND cause = ?2 UNION "
-                "SELECT * FROM line WHERE room = ?1 AND struck_by = ?2 ORDER BY id",
-                (self.room.id, event),
-            )
-        )
+        made = await self._lines("WHERE room = ? AND cause = ?", (self.room.id, event))
+        struck = await self._lines("WHERE room = ? AND struck_by = ?", (self.room.id, event))
+        touched = {entry.id: entry for entry in [*made, *struck]}
+        return [touched[id] for id in sorted(touched)]
 
     async def edits_of(self, event: str) -> list[str]:
         """The edits that a message had."""
@@ -161,18 +182,14 @@ class Book:
 
     async def chain(self, root: int) -> list[Entry]:
         """The entries that replaced each other, the first one first."""
-        return self._entries(
-            await self.db.rows("SELECT * FROM line WHERE root = ? ORDER BY id", (root,))
-        )
+        return await self._lines("WHERE root = ? ORDER BY id", (root,))
 
     async def last_of_event(self, event: str) -> list[Entry]:
         """The last entry of each chain of a message, struck or not."""
-        return self._entries(
-            await self.db.rows(
-                "SELECT * FROM line WHERE id IN (SELECT max(id) FROM entry "
-                "WHERE room = ? AND event = ? GROUP BY root) ORDER BY id",
-                (self.room.id, event),
-            )
+        return await self._lines(
+            "WHERE id IN (SELECT max(id) FROM entry "
+            "WHERE room = ? AND event = ? GROUP BY root) ORDER BY id",
+            (self.room.id, event),
         )
 
     async def is_withdrawn(self, event: str) -> bool:
@@ -197,27 +214,23 @@ class Book:
 
     async def last_by(self, member: str) -> Entry | None:
         """The last entry that stands of what a member wrote down."""
-        row = await self.db.row(
-            "SELECT * FROM line WHERE room = ? AND writer_name = ? AND struck_at IS NULL "
-            "ORDER BY id DESC LIMIT 1",
+        return await self._line(
+            "WHERE room = ?1 AND writer = (SELECT id FROM member WHERE room = ?1 AND name = ?2) "
+            "AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
             (self.room.id, member),
         )
-        return _entry(row) if row else None
 
     async def last_layer_by(self, member: str) -> Entry | None:
         """The last layer that a member put into a bin."""
-        row = await self.db.row(
-            "SELECT * FROM line WHERE room = ? AND member_name = ? AND act = 'layer' "
-            "AND bin IS NOT NULL AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
+        return await self._line(
+            "WHERE member = (SELECT id FROM member WHERE room = ? AND name = ?) "
+            "AND act = 'layer' AND bin IS NOT NULL AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
             (self.room.id, member),
         )
-        return _entry(row) if row else None
 
     async def entries(self) -> list[Entry]:
         """Every entry ever written, struck ones too, in order of writing."""
-        return self._entries(
-            await self.db.rows("SELECT * FROM line WHERE room = ? ORDER BY id", (self.room.id,))
-        )
+        return await self._lines("WHERE room = ? ORDER BY id", (self.room.id,))
 
     async def dues(self, until: date | None = None) -> list[Due]:
         """What is to be done, soonest first; with `until` only what begins by that day."""
@@ -241,8 +254,13 @@ class Book:
         )
         return _question(row) if row else None
 
-    def _entries(self, rows: Sequence[sqlite3.Row]) -> list[Entry]:
-        return [_entry(row) for row in rows if row["id"] not in self._aside]
+    async def _lines(self, which: str, values: Values) -> list[Entry]:
+        rows = await self.db.rows(LINES + which, values)
+        return [_entry(row) for row in rows if row[0] not in self._aside]
+
+    async def _line(self, which: str, values: Values) -> Entry | None:
+        row = await self.db.row(LINES + which, values)
+        return _entry(row) if row else None
 
 
 def _question(row: sqlite3.Row) -> Question:
@@ -257,34 +275,48 @@ def _question(row: sqlite3.Row) -> Question:
 
 
 def _entry(row: sqlite3.Row) -> Entry:
+    # All at once and by place: by name it takes three times as long, and entries are read most.
+    (
+        id, act, bin, bin_name, run, member, writer, on, said_at, event, cause, receiver,
+        written_at, struck_at, struck_by, replaces, root,
+        mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius,
+        ph,
+    ) = row  # fmt: skip
     return Entry(
-        id=row["id"],
-        act=row["act"],
-        bin=Bin(id=row["bin"], name=row["bin_name"]) if row["bin"] else None,
-        run=row["run"],
-        member=row["member_name"],
-        writer=row["writer_name"],
-        on=to_day(row["on_day"]),
-        said_at=from_ms(row["said_at"]),
-        event=row["event"],
-        cause=row["cause"],
+        id=id,
+        act=act,
+        bin=Bin(id=bin, name=bin_name) if bin else None,
+        run=run,
+        member=member,
+        writer=writer,
+        on=to_day(on),
+        said_at=from_ms(said_at),
+        event=event,
+        cause=cause,
         facts=Facts(
-            mass_kg=row["mass_kg"],
-            volume_l=row["volume_l"],
-            materials=json.loads(row["materials"]) if row["materials"] else None,
-            rich=row["rich"],
-            starter_g=row["starter_g"],
-            capacity_l=row["capacity_l"],
-            shared=None if row["shared"] is None else bool(row["shared"]),
-            place=row["place"],
-            signs=tuple(json.loads(row["signs"])) if row["signs"] else (),
-            celsius=row["celsius"],
-            ph=row["ph"],
+            mass_kg=mass_kg,
+            volume_l=volume_l,
+            materials=_shares(materials) if materials else None,
+            rich=rich,
+            starter_g=starter_g,
+            capacity_l=capacity_l,
+            shared=None if shared is None else bool(shared),
+            place=place,
+            signs=tuple(json.loads(signs)) if signs else (),
+            celsius=celsius,
+            ph=ph,
         ),
-        receiver=row["receiver_name"],
-        written_at=from_ms(row["written_at"]),
-        struck_at=from_ms(row["struck_at"]) if row["struck_at"] is not None else None,
-        struck_by=row["struck_by"],
-        replaces=row["replaces"],
-        root=row["root"],
+        receiver=receiver,
+        written_at=from_ms(written_at),
+        struck_at=from_ms(struck_at) if struck_at is not None else None,
+        struck_by=struck_by,
+        replaces=replaces,
+        root=root,
     )
+
+
+@lru_cache(maxsize=1000)
+def _shares(materials: str) -> Mapping[str, float]:
+    """A make-up, of which a group has few, read once."""
+    shares: dict[str, float] = json.loads(materials)
+    return shares

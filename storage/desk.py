@@ -3,7 +3,7 @@
 import sqlite3
 from collections.abc import Callable, Coroutine, Iterator, Sequence
 from contextlib import contextmanager
-from typing import Any, TypeVar
+from typing import Any, NoReturn, TypeVar
 
 from storage.errors import StorageRefused, refusal
 
@@ -21,18 +21,24 @@ class Desk:
 
     def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
         """All rows of a question."""
-        with self._naming_what_refuses():
+        try:
             return self._connection.execute(sql, values).fetchall()
+        except sqlite3.Error as error:
+            self._refuse(error)
 
     def write(self, sql: str, values: Values = ()) -> int:
         """Carry out one change; the id of a row inserted."""
-        with self._naming_what_refuses():
+        try:
             return self._connection.execute(sql, values).lastrowid or 0
+        except sqlite3.Error as error:
+            self._refuse(error)
 
     def write_many(self, sql: str, many: Sequence[Values]) -> None:
         """Carry out one change for each of many rows."""
-        with self._naming_what_refuses():
+        try:
             self._connection.executemany(sql, many)
+        except sqlite3.Error as error:
+            self._refuse(error)
 
     def begin(self) -> None:
         """Begin a transaction, or a part of the one that is going on."""
@@ -72,16 +78,12 @@ class Desk:
         with self.transaction():
             return _driven(work())
 
-    @contextmanager
-    def _naming_what_refuses(self) -> Iterator[None]:
+    def _refuse(self, error: sqlite3.Error) -> NoReturn:
         """A full disk and the like become StorageRefused; what is a bug of ours stays one."""
-        try:
-            yield
-        except sqlite3.Error as error:
-            told = refusal(error, self._path)
-            if told is None:
-                raise
-            raise told from error
+        told = refusal(error, self._path)
+        if told is None:
+            raise error
+        raise told from error
 
 
 def _driven(work: Coroutine[Any, Any, Result]) -> Result:

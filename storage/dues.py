@@ -10,6 +10,11 @@ from storage.rows import Bin, Due, Listed, Room
 
 _SELECT = "SELECT due.*, bin.name FROM due LEFT JOIN bin ON bin.id = due.bin "
 
+_LISTED = (
+    f"{_SELECT} WHERE due.id IN (SELECT id FROM due WHERE room = ?1 AND gone = 0 "  # noqa: S608
+    "UNION SELECT id FROM due WHERE room = ?1 AND changed_at >= ?2) ORDER BY due.id"
+)
+
 
 async def open_ones(db: Database, room: Room, until: date | None = None) -> list[Due]:
     """What is to be done, soonest first; with `until` only what begins by that day."""
@@ -24,7 +29,7 @@ async def open_ones(db: Database, room: Room, until: date | None = None) -> list
 async def listed(db: Database, room: Room, gone_since: datetime) -> list[Listed]:
     """All open dues and those that went since a moment, in order of their making."""
     rows = await db.rows(
-        _SELECT + "WHERE due.room = ? AND (gone = 0 OR changed_at >= ?) ORDER BY due.id",
+        _LISTED,
         (room.id, to_ms(gone_since)),
     )
     return [

@@ -8,9 +8,9 @@ import aiosqlite
 
 from storage import backup
 from storage.errors import BookError
-from storage.schema import SCHEMA, VERSION
+from storage.schema import SCHEMA, SUMS, VERSION
 
-STEPS: Sequence[str] = (SCHEMA,)
+STEPS: Sequence[str] = (SCHEMA, SUMS)
 """Step n brings a book from version n to n + 1; `PRAGMA user_version` holds the version."""
 
 

@@ -9,6 +9,12 @@ from storage.database import Database
 from storage.moments import from_ms, to_ms
 from storage.rows import Message, Waiting
 
+OF_EVENT = (
+    "SELECT * FROM outbox WHERE id IN (SELECT id FROM outbox WHERE sent_as = ?1 "
+    "UNION SELECT id FROM outbox WHERE tx_id = ?1)"
+)
+"""What was said as an event, or under a transaction id (a replay has no other)."""
+
 
 async def put(db: Database, room: int, message: Message, made_at: datetime) -> None:
     """Keep something to say, inside a transaction; a `tx_id` used before changes nothing."""
@@ -124,21 +130,17 @@ async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] 
 
 
 async def said_as(db: Database, room: int, event: str) -> Message | None:
-    """What the bot said as `event`; its `tx_id` is understood as well (a replay has no other)."""
-    row = await db.row(
-        "SELECT * FROM outbox WHERE room = ? AND (sent_as = ? OR tx_id = ?)", (room, event, event)
-    )
-    return _message(row) if row else None
+    """What the bot said in a room as `event`; its `tx_id` is understood as well."""
+    rows = [row for row in await db.rows(OF_EVENT, (event,)) if row["room"] == room]
+    return _message(rows[0]) if rows else None
 
 
 async def digest_made_at(db: Database, room: int, event: str) -> datetime | None:
     """When the digest that the bot said as `event` was made; None if that was no digest."""
-    row = await db.row(
-        "SELECT made_at FROM outbox WHERE room = ? AND kind = 'digest' "
-        "AND (sent_as = ? OR tx_id = ?)",
-        (room, event, event),
-    )
-    return from_ms(row["made_at"]) if row else None
+    for row in await db.rows(OF_EVENT, (event,)):
+        if row["room"] == room and row["kind"] == "digest":
+            return from_ms(row["made_at"])
+    return None
 
 
 async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:

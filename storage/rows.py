@@ -47,6 +47,16 @@ class Bin:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class About:
+    """What was last said of a bin itself."""
+
+    capacity_l: float | None
+    shared: bool
+    opener: str | None
+    """Who opened it last."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Facts:
     """What an entry says, as it was said, in the book's units."""
 

@@ -2,9 +2,10 @@
 
 Versions shipped:
 1  the first season
+2  a long history is as quick to ask as a short one
 """
 
-VERSION = 1
+VERSION = 2
 
 SCHEMA = """
 -- A room: one group, whose book no other room sees.
@@ -194,4 +195,83 @@ CREATE TABLE session (
     what        TEXT PRIMARY KEY,
     value       TEXT NOT NULL
 ) STRICT;
+"""
+
+_COUNT = """
+    INSERT INTO tally
+        SELECT {row}.room, ifnull({row}.bin, 0), ifnull({row}.member, 0),
+            iif({row}.mass_kg IS NULL, ifnull({row}.materials, ''), ''),
+            {sign}1, {sign}ifnull({row}.mass_kg, 0),
+            {sign}iif({row}.mass_kg IS NULL, ifnull({row}.volume_l, 0), 0)
+        {source} WHERE {row}.act = 'layer' AND {row}.struck_at IS NULL
+        ON CONFLICT DO UPDATE SET layers = layers + excluded.layers,
+            mass_kg = mass_kg + excluded.mass_kg, volume_l = volume_l + excluded.volume_l;
+    INSERT INTO dosed
+        SELECT {row}.room, ifnull((SELECT max(stock.id) FROM entry AS stock
+            WHERE stock.room = {row}.room AND stock.act = 'stock' AND stock.bin IS NULL
+            AND stock.id < {row}.id), 0), {sign}{row}.starter_g
+        {source} WHERE {row}.act = 'layer' AND {row}.struck_at IS NULL
+            AND {row}.starter_g IS NOT NULL
+        ON CONFLICT DO UPDATE SET grams = grams + excluded.grams;
+"""
+_IN = _COUNT.format(row="NEW", sign="+", source="")
+_OUT = _COUNT.format(row="OLD", sign="-", source="")
+
+SUMS = f"""
+-- Sums over the entries that stand, kept by SQLite itself whenever an entry changes.
+-- What was put in: by whom, into which bin and (where only a volume was said) of what.
+CREATE TABLE tally (
+    room        INTEGER NOT NULL,
+    bin         INTEGER NOT NULL,           -- 0: it is not known into which
+    member      INTEGER NOT NULL,
+    materials   TEXT NOT NULL,              -- JSON as in the entry; '' for what was weighed
+    layers      INTEGER NOT NULL,
+    mass_kg     REAL NOT NULL,              -- of the layers that were weighed
+    volume_l    REAL NOT NULL,              -- of the others
+    PRIMARY KEY (room, bin, member, materials)
+) STRICT, WITHOUT ROWID;
+
+-- The doses of starter since each count of what is left of it.
+CREATE TABLE dosed (
+    room        INTEGER NOT NULL,
+    stock       INTEGER NOT NULL,           -- the entry of the count; 0 before the first one
+    grams       REAL NOT NULL,
+    PRIMARY KEY (room, stock)
+) STRICT, WITHOUT ROWID;
+
+-- What is asked for, found without looking at the rest of a long history. No index is for one act
+-- alone: SQLite would plan a question about `act = ?` anew whenever it is asked about another act.
+DROP INDEX entry_by_run;
+DROP INDEX entry_by_act;
+DROP INDEX question_open;
+CREATE INDEX entry_of_run ON entry (bin, run, on_day, said_at, id)
+    WHERE bin IS NOT NULL AND struck_at IS NULL;
+CREATE INDEX entry_by_day ON entry (bin, on_day, said_at, id)
+    WHERE bin IS NOT NULL AND run IS NOT NULL AND struck_at IS NULL;
+CREATE INDEX entry_by_act ON entry (bin, act, id) WHERE bin IS NOT NULL AND struck_at IS NULL;
+CREATE INDEX entry_by_act_and_day ON entry (bin, act, on_day, id)
+    WHERE bin IS NOT NULL AND struck_at IS NULL;
+CREATE INDEX entry_of_room ON entry (room, act, on_day, starter_g) WHERE struck_at IS NULL;
+CREATE INDEX entry_of_starter ON entry (room, act, id) WHERE bin IS NULL;
+CREATE INDEX entry_of_member ON entry (member, act, on_day) WHERE struck_at IS NULL;
+CREATE INDEX entry_of_member_and_bin ON entry (member, act, id)
+    WHERE bin IS NOT NULL AND struck_at IS NULL;
+CREATE INDEX entry_on_size ON entry (bin, act, id) WHERE capacity_l > 0 AND struck_at IS NULL;
+CREATE INDEX entry_on_sharing ON entry (bin, act, id)
+    WHERE shared IS NOT NULL AND struck_at IS NULL;
+CREATE INDEX question_of ON question (room, sender, id) WHERE settled_by IS NULL;
+CREATE INDEX question_about ON question (room, event, id) WHERE settled_by IS NULL;
+CREATE INDEX inbox_said ON inbox (room, id) WHERE kind = 'said';
+CREATE INDEX inbox_waiting ON inbox (room, at) WHERE state = 'waiting';
+CREATE INDEX outbox_said ON outbox (room, id) WHERE kind != 'reaction';
+CREATE INDEX outbox_unsent ON outbox (room, id)
+    WHERE sent_as IS NULL AND refused IS NULL AND gathered IS NULL;
+CREATE INDEX due_changed ON due (room, changed_at);
+
+CREATE TRIGGER entry_added AFTER INSERT ON entry BEGIN {_IN} END;
+CREATE TRIGGER entry_taken AFTER DELETE ON entry BEGIN {_OUT} END;
+CREATE TRIGGER entry_changed
+    AFTER UPDATE OF room, act, bin, member, mass_kg, volume_l, materials, starter_g, struck_at
+    ON entry BEGIN {_OUT} {_IN} END;
+{_COUNT.format(row="line", sign="+", source="FROM entry AS line")}
 """

@@ -19,7 +19,9 @@ _SCHEME = re.compile(r":/+")
 def text(said: str) -> str:
     """What somebody wrote: line breaks stay; control and direction characters go; not too long."""
     lines = said.replace("\r\n", "\n").replace("\r", "\n")[:LONGEST_MESSAGE]
-    kept = "".join("" if _is_unseen(char) else char for char in lines.replace("\t", " "))
+    kept = lines.replace("\t", " ")
+    if not kept.isprintable():
+        kept = "".join("" if _is_unseen(char) else char for char in kept)
     return _LONG_WORD.sub(r"\1", kept)
 
 

@@ -94,11 +94,10 @@ async def test_plenty_is_plenty_and_none_is_none(group: Group) -> None:
 
 async def test_doses_of_last_month_do_not_count(group: Group) -> None:
     await group.says(Layer(bin="shed", mass_kg=2.0))
-    entries = await group.book.entries()
-    grams = entries[0].facts.starter_g
+    grams = (await group.book.entries())[0].facts.starter_g
     assert grams
-    assert used_a_day(entries, BEGIN.date()) == pytest.approx(grams / 7)
-    assert used_a_day(entries, date(2026, 4, 20)) is None
+    assert await used_a_day(group.book, BEGIN.date()) == pytest.approx(grams / 7)
+    assert await used_a_day(group.book, date(2026, 4, 20)) is None
 
 
 async def test_a_count_by_volume_and_one_taken_back(group: Group) -> None:
