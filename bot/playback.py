@@ -1,11 +1,12 @@
 """A log is played through the whole mind at the log's own times."""
 
-from collections.abc import AsyncIterator, Iterable
+from collections.abc import AsyncIterator, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from functools import partial
 
 from bot.log import UNTIL, Line
-from bot.reminders import tell, upcoming
+from bot.reminders import next_digest, tell
 from bot.turn import work_off
 from storage import inbox, outbox, rooms, session
 from storage.database import Database
@@ -15,6 +16,9 @@ from storage.rows import Message, Units
 OWN_NAME = "pailkeeper"
 """Whose messages in a log are the bot's own, by the name in the user id."""
 
+
+TOGETHER = 100
+"""Events of a log that are committed together."""
 
 LONGEST_IDLE = timedelta(days=400)
 """A log that is silent for longer is not followed day by day: nobody was reminded any more."""
@@ -40,52 +44,63 @@ class Playback:
         self._now: datetime | None = None
         self._wake: datetime | None = None
 
-    async def play(self, lines: Iterable[Line]) -> AsyncIterator[Line | Spoken]:
+    async def play(self, lines: Sequence[Line]) -> AsyncIterator[Line | Spoken]:
         """Each event of the log, and after it all that the bot says before the next one."""
         self._now = self._now or await session.played_until(self._db)
-        for line in lines:
-            async for spoken in self.run_until(line.at):
-                yield spoken
-            if line.raw.get("type") == UNTIL:
-                continue
-            yield line
-            for answer in await self.take(line.raw, line.at):
-                yield answer
+        for start in range(0, len(lines), TOGETHER):
+            for item in await self._db.at_once(partial(self._play, lines[start:][:TOGETHER])):
+                yield item
 
     async def take(self, raw: dict[str, object], at: datetime) -> list[Spoken]:
         """One event, and what the bot says to it at once."""
-        address = raw.get("room_id")
-        room = address if isinstance(address, str) else "terminal"
-        async with self._db.transaction():
-            if await rooms.find(self._db, room) is None:
-                await rooms.join(self._db, room, at, zone=self._zone, units=self._units)
-            await inbox.add(self._db, [Arrival(room=room, raw=raw)])
-        while await work_off(self._db, now=lambda: at, own=self._own):
-            pass
-        if self._wake:  # a new room, or a new hour of its digest, may come before the others
-            self._wake = await upcoming(self._db, at)
-        return await self._speak(at)
+        return await self._db.at_once(partial(self._take, raw, at))
 
     async def run_until(self, moment: datetime) -> AsyncIterator[Spoken]:
         """Let time run on, with the reminders that fall due."""
-        if self._now is None or moment > self._now:
-            if self._now and moment - self._now > LONGEST_IDLE:
-                async for spoken in self.run_until(self._now + LONGEST_IDLE):
-                    yield spoken
-                self._now, self._wake = moment, None
-            wake = self._wake or await tell(self._db, self._now or moment)
-            while wake and wake <= moment:
-                self._wake = await tell(self._db, wake)
-                for spoken in await self._speak(wake):
-                    yield spoken
-                wake = self._wake
-            self._now = moment
+        for spoken in await self._db.at_once(partial(self._run_until, moment)):
+            yield spoken
 
-    async def _speak(self, at: datetime) -> list[Spoken]:
+    async def _play(self, lines: Sequence[Line], db: Database) -> list[Line | Spoken]:
+        played: list[Line | Spoken] = []
+        for line in lines:
+            played += await self._run_until(line.at, db)
+            if line.raw.get("type") != UNTIL:
+                played += [line, *await self._take(line.raw, line.at, db)]
+        return played
+
+    async def _take(self, raw: dict[str, object], at: datetime, db: Database) -> list[Spoken]:
+        address = raw.get("room_id")
+        address = address if isinstance(address, str) else "terminal"
+        room = await rooms.find(db, address)
+        if room is None:
+            room = await rooms.join(db, address, at, zone=self._zone, units=self._units)
+        await inbox.add(db, [Arrival(room=address, raw=raw)])
+        while await work_off(db, now=lambda: at, own=self._own):
+            pass
+        if self._wake:  # a new room, or a new hour of its digest, may come before the others
+            self._wake = min(self._wake, next_digest(await rooms.find(db, address) or room, at))
+        return await self._speak(at, db)
+
+    async def _run_until(self, moment: datetime, db: Database) -> list[Spoken]:
+        if self._now and moment <= self._now:
+            return []
+        spoken = []
+        if self._now and moment - self._now > LONGEST_IDLE:
+            spoken += await self._run_until(self._now + LONGEST_IDLE, db)
+            self._now, self._wake = moment, None
+        wake = self._wake or await tell(db, self._now or moment)
+        while wake and wake <= moment:
+            self._wake = await tell(db, wake)
+            spoken += await self._speak(wake, db)
+            wake = self._wake
+        self._now = moment
+        return spoken
+
+    async def _speak(self, at: datetime, db: Database) -> list[Spoken]:
         said = []
-        while rows := await outbox.waiting(self._db):
+        while rows := await outbox.waiting(db):
             for row in rows:
-                await outbox.sent(self._db, row.id, row.message.tx_id, at)
+                await outbox.sent(db, row.id, row.message.tx_id, at)
                 said.append(Spoken(at, row.room, row.message))
         return said
 

@@ -1,6 +1,7 @@
 """What is due, said to each group once a day at its own hour; never in its quiet hours."""
 
 from datetime import UTC, date, datetime, time, timedelta
+from functools import partial
 from zoneinfo import ZoneInfo
 
 from handlers.calendar import concerned, digest
@@ -19,18 +20,20 @@ async def tell(db: Database, now: datetime) -> datetime | None:
 
     None where the bot is in no room.
     """
-    for room in await rooms.present(db):
+    for room, addresses in await rooms.alike(db):
         if _is_time(room, now):
-            await _tell_room(db, room.address, now)
+            for address in addresses:
+                await db.at_once(partial(_tell_room, address, now))
     return await upcoming(db, now)
 
 
 async def upcoming(db: Database, now: datetime) -> datetime | None:
     """The next digest hour of any room, strictly after `now` (both UTC)."""
-    return min((_next(now, room) for room in await rooms.present(db)), default=None)
+    return min((next_digest(room, now) for room, _ in await rooms.alike(db)), default=None)
 
 
-def _next(now: datetime, room: Room) -> datetime:
+def next_digest(room: Room, now: datetime) -> datetime:
+    """The next digest hour of a room, strictly after `now` (both UTC)."""
     zone = ZoneInfo(room.zone)
     today = now.astimezone(zone).date()
     moments = [_moment(today + timedelta(days=n), room.digest_at, zone) for n in (0, 1, 2)]
@@ -58,21 +61,20 @@ def _is_time(room: Room, now: datetime) -> bool:
     return room.told_on != local.date()
 
 
-async def _tell_room(db: Database, address: str, now: datetime) -> None:
-    async with db.transaction():
-        room = await rooms.find(db, address)
-        if room is None or not _is_time(room, now):
-            return
-        book = Book(db, room)
-        today = now.astimezone(ZoneInfo(room.zone)).date()
-        dues = [due for due in await book.dues(until=today) if is_news(due, today)]
-        if dues:
-            message = Message(
-                tx_id=f"digest-{room.id}-{to_ms(now)}",
-                kind="digest",
-                body=await digest(book, dues, today),
-                mentions=await concerned(book, dues, today),
-            )
-            await outbox.put(db, room.id, message, now)
-            await due_table.set_told(db, dues, today)
-        await rooms.set_told(db, room, today)
+async def _tell_room(address: str, now: datetime, db: Database) -> None:
+    room = await rooms.find(db, address)
+    if room is None or not _is_time(room, now):
+        return
+    book = Book(db, room)
+    today = now.astimezone(ZoneInfo(room.zone)).date()
+    dues = [due for due in await book.dues(until=today) if is_news(due, today)]
+    if dues:
+        message = Message(
+            tx_id=f"digest-{room.id}-{to_ms(now)}",
+            kind="digest",
+            body=await digest(book, dues, today),
+            mentions=await concerned(book, dues, today),
+        )
+        await outbox.put(db, room.id, message, now)
+        await due_table.set_told(db, dues, today)
+    await rooms.set_told(db, room, today)

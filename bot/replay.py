@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 from bot import log
 from bot.options import add_room_options
 from bot.playback import Playback, Spoken, own_user
+from bot.progress import Progress
 from bot.terminal import Painter, say
 from storage import session
 from storage.database import Database
@@ -40,7 +41,11 @@ async def _replay(args: argparse.Namespace) -> int:
     try:
         painter = Painter(ZoneInfo(args.zone))
         playback = Playback(db, zone=args.zone, units=args.units, own=own_user(events))
+        progress, played = Progress("events"), 0
         async for item in playback.play(events):
+            if not isinstance(item, Spoken):
+                played += 1
+                progress.reached(played, len(events))
             if args.json:
                 if isinstance(item, Spoken):
                     say(json.dumps(as_json(item), ensure_ascii=False))

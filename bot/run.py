@@ -23,13 +23,14 @@ from bot.connection import connected, cross_sign, tend_keys
 from bot.forget import forget_left
 from bot.matrix import Session
 from bot.pacing import Bell
+from bot.progress import Progress
 from bot.reminders import tell
 from bot.sender import Sender
 from bot.settings import Home, Settings, SettingsError
 from bot.terminal import say
-from bot.turn import work_off
+from bot.turn import TOGETHER, work_off
 from bot.web import served
-from storage import outbox
+from storage import inbox, outbox
 from storage.database import Database
 from storage.errors import UserError
 
@@ -153,13 +154,18 @@ async def _send(session: Session, sender: Sender, stop: asyncio.Event) -> None:
 async def _mind(
     db: Database, own: str, heard: Bell, then: tuple[Bell, ...], stop: asyncio.Event
 ) -> None:
+    progress, done = Progress("messages"), 0
     while not stop.is_set():
-        if await work_off(db, now=clock.now, own=own):
+        if worked_off := await work_off(db, now=clock.now, own=own):
+            done += worked_off
+            if worked_off == TOGETHER:
+                progress.reached(done, done + await inbox.how_many_wait(db))
             for bell in then:
                 bell.ring()
         else:
             # Answers held back are told once those before them are sent, which rings no bell.
             await heard.wait(LOOK_AT_HELD_SECONDS if await outbox.holding(db) else None)
+            progress, done = Progress("messages"), 0
 
 
 async def _remind(db: Database, calendar: Bell, outgoing: Bell, stop: asyncio.Event) -> None:

@@ -22,6 +22,10 @@ SORRY = (
 )
 
 
+TOGETHER = 100
+"""Events that are committed together where many wait."""
+
+
 async def work_off(db: Database, *, now: Callable[[], datetime], own: str) -> int:
     """Work through what waits in the inbox, in order; how many events that was.
 
@@ -30,7 +34,7 @@ async def work_off(db: Database, *, now: Callable[[], datetime], own: str) -> in
     """
 
     async def batch(db: Database) -> int:
-        items = await inbox.waiting(db)
+        items = await inbox.waiting(db, limit=TOGETHER)
         for item in items:
             await _work(db, item, now(), own)
         return len(items)

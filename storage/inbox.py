@@ -84,6 +84,12 @@ async def waiting(db: Database, limit: int = 100) -> list[Item]:
     return [_item(row) for row in rows]
 
 
+async def how_many_wait(db: Database) -> int:
+    """How many events are still to be worked through."""
+    row = await db.row("SELECT count(*) FROM inbox WHERE state = 'waiting'")
+    return int(row[0]) if row else 0
+
+
 def _is_deeper(value: object, levels: int) -> bool:
     """Whether JSON is nested so deep that reading it back might end the program."""
     if levels == 0:

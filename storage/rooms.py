@@ -91,6 +91,18 @@ async def present(db: Database) -> list[Room]:
     return [_room(row) for row in await db.rows("SELECT * FROM room WHERE left_at IS NULL")]
 
 
+async def alike(db: Database) -> list[tuple[Room, list[str]]]:
+    """One of the rooms the bot is in for all with the same hours, and the addresses of them all.
+
+    The same are zone, hour of the digest, quiet hours, whether it is told and when it last was.
+    """
+    rows = await db.rows(
+        "SELECT *, json_group_array(address) AS addresses FROM room WHERE left_at IS NULL "
+        "GROUP BY zone, digest_at, quiet_from, quiet_to, reminds, told_on"
+    )
+    return [(_room(row), json.loads(row["addresses"])) for row in rows]
+
+
 async def every(db: Database) -> list[Room]:
     """All rooms the book knows."""
     return [_room(row) for row in await db.rows("SELECT * FROM room ORDER BY id")]

@@ -1,0 +1,60 @@
+"""Runs are numbered the same, whether all of a bin is read or only what may have changed."""
+
+import asyncio
+from datetime import timedelta
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from handlers import keeping
+from handlers.answer import Answer, Turn
+from handlers.runs import number
+from storage import rooms
+from storage.book import Book
+from storage.database import Database
+from storage.rows import Entry
+from tests.group import BEGIN
+
+STEPS = st.lists(
+    st.tuples(
+        st.sampled_from(["layer", "drain", "seal", "bury", "bury", "observe", "strike"]),
+        st.integers(0, 40),
+        st.integers(0, 30),
+    ),
+    max_size=25,
+)
+
+
+async def step(book: Book, count: int, act: str, day: int, pick: int) -> None:
+    at = BEGIN + timedelta(days=day, minutes=count)
+    event = f"$e{count}"
+    turn = Turn(book=book, event=event, cause=event, sender="ines", at=at, now=at, today=at.date())
+    standing = [entry for entry in await book.entries() if not entry.struck]
+    if act == "strike":
+        answer = Answer(strikes=standing[pick:][:1])
+    else:
+        answer = Answer(entries=[turn.entry(act, bin="shed")])
+    await keeping.carry_out(turn, answer)
+
+
+def in_order(entries: list[Entry]) -> list[Entry]:
+    return sorted(entries, key=lambda e: (e.on or BEGIN.date(), e.said_at, e.id))
+
+
+@settings(max_examples=150, deadline=None)
+@given(STEPS)
+def test_any_order_of_records_and_strikes(steps: list[tuple[str, int, int]]) -> None:
+    async def check() -> None:
+        db = await Database.open(":memory:")
+        try:
+            async with db.transaction():
+                room = await rooms.join(db, "!y:test", BEGIN, zone="UTC", units="metric")
+                book = Book(db, room)
+                for count, (act, day, pick) in enumerate(steps):
+                    await step(book, count, act, day, pick)
+                    standing = in_order([e for e in await book.entries() if not e.struck])
+                    assert [(e.id, e.run) for e in standing] == number(standing, 1)
+        finally:
+            await db.close()
+
+    asyncio.run(check())
