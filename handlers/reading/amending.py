@@ -69,6 +69,12 @@ def amend(message: Message, _: str) -> Amend | None:
     rule = _correction(message)
     if rule is None or _tells_who(message):
         return None
+    act = amend_from(message, rule)
+    return None if act == Amend() and rule != "an amount, not another" else act
+
+
+def amend_from(message: Message, rule: str) -> Amend:
+    """The correction with the fields that the message gives, without those it takes back."""
     kept = _not_denied(message)
     if rule == _ANOTHER_AMOUNT:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
@@ -87,7 +93,7 @@ def amend(message: Message, _: str) -> Amend | None:
         for m in message.members
         if m.start in kept and not _addressed(message, m.start, m.end)
     ]
-    act = Amend(
+    return Amend(
         mass_kg=mass,
         volume_l=volume,
         materials=None if made is None else made.shares,
@@ -99,7 +105,6 @@ def amend(message: Message, _: str) -> Amend | None:
         on=days[0] if days else None,
         rules=(rule,),
     )
-    return None if act == Amend() and rule != "an amount, not another" else act
 
 
 def _in_the_other_unit(message: Message) -> list[Amount]:
