@@ -130,6 +130,8 @@ def _slots(message: Message) -> dict[int, tuple[str, int]]:
         found[i] = ("BOT", i + 1)
     for member in message.members:
         found[member.start] = ("OWNER" if member.owner else "MEMBER", member.end)
+    for ref in message.named:
+        found[ref.start] = ("NAMED", ref.end)
     for ref in message.bins:
         slot = "BIN" if ref.known and ref.plain else "PLACE" if ref.known else "SOME-BIN"
         found[ref.start] = (slot, ref.end)

@@ -1,6 +1,7 @@
 """The one door: a text and its context in, acts out."""
 
 from handlers.reading.acts import Act, Ask, Context, Unsure
+from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
 from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
@@ -39,7 +40,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
             act = supplied(kind, message, scores)
             if act is not None:
                 found.append(act)
-    return asked_first(found, message)
+    return asked_first(completed(found, message), message)
 
 
 def kind_of(act: Act) -> str:
