@@ -1,8 +1,8 @@
 """What a message looks like to the scores: its words, with slots for names, figures and things.
 
 A slot is in capitals ("BIN", "MASS", "FOOD"); everything else is a word in lower case. A feature
-is a word, two neighbours, two with one between, or what a clause says: its sense, its verb and
-the slots in it.
+is a word or its class, two neighbours, two with one between, a slot that stands in the same
+message, or what a clause says: its sense, its verb and the slots in it.
 """
 
 from collections.abc import Iterator
@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from handlers.reading.message import Message
 from handlers.reading.sentences import Clause
+from handlers.reading.vocabulary import word_classes
 
 
 class Feature(NamedTuple):
@@ -41,6 +42,11 @@ def _all(message: Message, tokens: list[Feature]) -> Iterator[tuple[str, int]]:
         yield from _of_clause(clause, [t.name for t in tokens[first:stop]])
     slots = sorted({t.name for t in tokens if t.name[0].isupper()})
     yield "all " + " ".join(slots), 0
+    for name, at in tokens:
+        for kin in word_classes().get(name, ()):
+            yield kin, at
+            for slot in slots:
+                yield f"{kin} & {slot}", at
     for i, one in enumerate(slots):
         for other in slots[i + 1 :]:
             yield f"{one} & {other}", 0
