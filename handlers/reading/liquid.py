@@ -37,7 +37,7 @@ def drain_of(groups: Sequence[Group], k: int) -> Drain | None:
 def drain_from(groups: Sequence[Group], k: int, rule: str) -> Drain:
     """The draining with what the k-th group and its neighbours say of it."""
     return Drain(
-        volume_l=_litres(drawn(groups[k])),
+        volume_l=litres(drawn(groups[k])),
         bin=bin_of(groups, k),
         member=member_of(groups, k),
         on=day_of(groups, k),
@@ -53,7 +53,7 @@ def drain_of_whole(whole: Group) -> float | None:
     if not any(b.name is not None or b.plain for b in whole.bins):
         return None
     if _names_liquid(whole) or _off_bin(whole) or _at_the_tap(whole) or "drained" in whole.norms:
-        return _litres(amounts)
+        return litres(amounts)
     return None
 
 
@@ -73,7 +73,8 @@ def drawn(group: Group) -> list[Amount]:
     return out
 
 
-def _litres(amounts: Sequence[Amount]) -> float | None:
+def litres(amounts: Sequence[Amount]) -> float | None:
+    """The amounts of liquid added up, in litres; None if there is none."""
     if not amounts:
         return None
     return sum(a.value if a.liquid_l is None else a.liquid_l for a in amounts)
