@@ -42,11 +42,10 @@ def _all(message: Message, tokens: list[Feature]) -> Iterator[tuple[str, int]]:
         yield from _of_clause(clause, [t.name for t in tokens[first:stop]])
     slots = sorted({t.name for t in tokens if t.name[0].isupper()})
     yield "all " + " ".join(slots), 0
-    for name, at in tokens:
-        for kin in word_classes().get(name, ()):
-            yield kin, at
-            for slot in slots:
-                yield f"{kin} & {slot}", at
+    for kin, at in _classes(tokens).items():
+        yield kin, at
+        for slot in slots:
+            yield f"{kin} & {slot}", at
     for i, one in enumerate(slots):
         for other in slots[i + 1 :]:
             yield f"{one} & {other}", 0
@@ -54,6 +53,16 @@ def _all(message: Message, tokens: list[Feature]) -> Iterator[tuple[str, int]]:
         yield "asked", 0
     yield f"length {min(6, len(tokens) // 5)}", 0
     yield f"sentences {min(4, len(message.sentences))}", 0
+
+
+def _classes(tokens: list[Feature]) -> dict[str, int]:
+    """The classes that the words stand in, each with its first word."""
+    known = word_classes()
+    found: dict[str, int] = {}
+    for name, at in tokens:
+        for kin in known.get(name, ()):
+            found.setdefault(kin, at)
+    return found
 
 
 def _runs(tokens: list[Feature]) -> Iterator[tuple[str, int]]:

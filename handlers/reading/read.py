@@ -26,6 +26,8 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     """What the rules find and the scores believe, and what the scores are sure of besides."""
+    if not scores.any_may():
+        return ()
     sure = scores.sure()
     answer = [act for act in replies(message) if scores.may(kind_of(act))]
     found: list[Act] = list(answer)

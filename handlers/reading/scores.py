@@ -43,6 +43,11 @@ class Scores:
         known = _limits().get(kind)
         return known is None or self.log_odds[kind] >= known.may
 
+    def any_may(self) -> bool:
+        """Whether any kind of act at all may have been told."""
+        limits = _limits()
+        return any(score >= limits[kind].may for kind, score in self.log_odds.items())
+
     def sure(self) -> list[str]:
         """The kinds of act that were told, even if no rule found one; the likeliest first."""
         limits = _limits()

@@ -25,12 +25,12 @@ STRENGTH = 3.0
 """Inverse of the L2 penalty."""
 LEAST_SEEN = 2
 """Messages that must have a feature before it is learned."""
-LEAST_WEIGHT = 0.08
+LEAST_WEIGHT = 0.1
 """Smaller weights are left out: they change nothing and fill the file."""
 LEAST_TOLD = 3
 """Labelled acts of a kind before it is scored at all."""
 
-MAY, SURE = 0.03, 0.40
+MAY, SURE = 0.015, 0.38
 """Likelihoods below which no rule is believed, and from which no rule is needed."""
 
 Row = dict[str, Any]
