@@ -5,11 +5,11 @@ is a word or its class, two neighbours, two with one between, a slot that stands
 message, or what a clause says: its sense, its verb and the slots in it.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from handlers.reading.message import Message
-from handlers.reading.sentences import Clause
+from handlers.reading.sentences import Clause, Sentence
 from handlers.reading.vocabulary import word_classes
 
 
@@ -20,19 +20,28 @@ class Feature(NamedTuple):
     at: int
 
 
-def features(message: Message) -> list[Feature]:
-    """The features of a message, each once, in the order they stand."""
+def features(message: Message, sentences: Sequence[Sentence] | None = None) -> list[Feature]:
+    """The features of a message, or of some of its sentences, each once, in their order."""
+    chosen = message.sentences if sentences is None else sentences
     tokens = _tokens(message)
+    if sentences is not None:
+        start, end = sentences[0].start, sentences[-1].end
+        tokens = [t for t in tokens if start <= t.at < end]
     found: dict[str, int] = {}
-    for name, at in _all(message, tokens):
+    for name, at in _all(message, chosen, tokens):
         found.setdefault(name, at)
     return [Feature(name, at) for name, at in found.items()]
 
 
-def _all(message: Message, tokens: list[Feature]) -> Iterator[tuple[str, int]]:
+def _all(
+    message: Message, sentences: Sequence[Sentence], tokens: list[Feature]
+) -> Iterator[tuple[str, int]]:
     yield from _runs(tokens)
     stop = 0
+    first_word, last_word = (sentences[0].start, sentences[-1].end) if sentences else (0, 0)
     for clause in message.clauses:
+        if not first_word <= clause.start < last_word:
+            continue
         first = stop
         while first < len(tokens) and tokens[first].at < clause.start:
             first += 1
@@ -49,10 +58,10 @@ def _all(message: Message, tokens: list[Feature]) -> Iterator[tuple[str, int]]:
     for i, one in enumerate(slots):
         for other in slots[i + 1 :]:
             yield f"{one} & {other}", 0
-    if any(s.asked for s in message.sentences):
+    if any(s.asked for s in sentences):
         yield "asked", 0
     yield f"length {min(6, len(tokens) // 5)}", 0
-    yield f"sentences {min(4, len(message.sentences))}", 0
+    yield f"sentences {min(4, len(sentences))}", 0
 
 
 def _classes(tokens: list[Feature]) -> dict[str, int]:
