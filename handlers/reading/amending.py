@@ -6,7 +6,7 @@ from handlers.reading.days import Day
 from handlers.reading.materials import makeup
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
-from handlers.reading.numbers import NUMBER_WORDS, digits_value
+from handlers.reading.numbers import NUMBER_WORDS, digits_value, read_number
 from handlers.reading.quantities import amount_sum
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
@@ -69,11 +69,17 @@ def amend(message: Message, _: str) -> Amend | None:
     rule = _correction(message)
     if rule is None or _tells_who(message):
         return None
+    act = amend_from(message, rule)
+    return None if act == Amend() and rule != "an amount, not another" else act
+
+
+def amend_from(message: Message, rule: str) -> Amend:
+    """The correction with the fields that the message gives, without those it takes back."""
     kept = _not_denied(message)
     if rule == _ANOTHER_AMOUNT:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
-    amounts = amounts or _in_the_other_unit(message)
+    amounts = _in_the_other_unit(message) or _more_like(message) or amounts
     mass, volume = amount_sum(amounts)
     bins = [b.name for b in message.bins if b.start in kept and b.name is not None]
     items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
@@ -87,7 +93,7 @@ def amend(message: Message, _: str) -> Amend | None:
         for m in message.members
         if m.start in kept and not _addressed(message, m.start, m.end)
     ]
-    act = Amend(
+    return Amend(
         mass_kg=mass,
         volume_l=volume,
         materials=None if made is None else made.shares,
@@ -99,7 +105,6 @@ def amend(message: Message, _: str) -> Amend | None:
         on=days[0] if days else None,
         rules=(rule,),
     )
-    return None if act == Amend() and rule != "an amount, not another" else act
 
 
 def _in_the_other_unit(message: Message) -> list[Amount]:
@@ -112,6 +117,23 @@ def _in_the_other_unit(message: Message) -> list[Amount]:
             if right is not None and wrong:
                 return [a._replace(value=a.value * right / wrong)]
     return []
+
+
+def _more_like(message: Message) -> list[Amount]:
+    """ "I said 2 kilos, it was more like one point two": a bare number in the unit before it."""
+    said = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    if len(said) != 1:
+        return []
+    for i in range(said[0].end, len(message.words)):
+        number = read_number(message.words, i)
+        if number is not None and not number.word and message.has(_RATHER, said[0].end, i):
+            first = read_number(message.words, said[0].start)
+            if first is not None and first.value:
+                return [said[0]._replace(value=said[0].value * number.value / first.value)]
+    return []
+
+
+_RATHER = words_in("like actually really rather")
 
 
 def _addressed(message: Message, start: int, end: int) -> bool:

@@ -35,13 +35,18 @@ def batch_of(groups: Sequence[Group], k: int) -> Batch | None:
     group = groups[k]
     if is_ahead(group) or not _speaks_of_bran(group) or not _is_mixed(group):
         return None
-    mass, volume = amount_sum(_of_bran(group))
+    return batch_from(groups, k, "a batch of starter was mixed")
+
+
+def batch_from(groups: Sequence[Group], k: int, rule: str) -> Batch:
+    """The batch with what the k-th group says of it."""
+    mass, volume = amount_sum(_of_bran(groups[k]))
     return Batch(
         mass_kg=mass,
         volume_l=volume,
         member=member_of(groups, k),
         on=day_of(groups, k),
-        rules=("a batch of starter was mixed",),
+        rules=(rule,),
     )
 
 
@@ -99,8 +104,12 @@ def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
     if is_ahead(group) or not amounts or any(b.name for b in group.bins):
         return None
     rule = _on_hand(groups, k)
-    if rule is None:
-        return None
+    return None if rule is None else stock_from(groups, k, rule)
+
+
+def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
+    """The starter on hand with what the k-th group says of it."""
+    amounts = _of_bran(groups[k])
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)
     return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))

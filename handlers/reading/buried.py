@@ -59,8 +59,12 @@ def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.free):
         return None
     rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
-    if rule is None:
-        return None
+    return None if rule is None else bury_from(groups, k, rule)
+
+
+def bury_from(groups: Sequence[Group], k: int, rule: str) -> Bury:
+    """The burial with what the k-th group and its neighbours say of it."""
+    group = groups[k]
     target = next((b for b in group.bins if b.name and not _is_only_near(group, b)), None)
     return Bury(
         bin=_named_elsewhere(groups, k) if target is None else target.name,

@@ -289,6 +289,18 @@ def _merged(last: Group, one: Group) -> Group:
     return group
 
 
+def whole_of(groups: Sequence[Group]) -> Group | None:
+    """All that the message says happened, as one group."""
+    happened = [g for g in groups if g.sense in ("did", "none", "habit", "order")]
+    if not happened:
+        return None
+    whole = Group(happened[0].message, [], happened[0].verb, happened[0].sense)
+    for group in happened:
+        for clause in group.clauses:
+            whole.take(clause)
+    return whole
+
+
 def sentence_text(groups: Sequence[Group], k: int) -> str:
     """The words of the sentence that the k-th group stands in, its bins as `qbin`."""
     number = groups[k].clauses[0].sentence

@@ -31,10 +31,13 @@ def drain_of(groups: Sequence[Group], k: int) -> Drain | None:
     if is_ahead(group):
         return None
     rule = _by_verb(groups, k) if group.verb is not None else _without_verb(groups, k)
-    if rule is None:
-        return None
+    return None if rule is None else drain_from(groups, k, rule)
+
+
+def drain_from(groups: Sequence[Group], k: int, rule: str) -> Drain:
+    """The draining with what the k-th group and its neighbours say of it."""
     return Drain(
-        volume_l=_litres(_drawn(group)),
+        volume_l=litres(drawn(groups[k])),
         bin=bin_of(groups, k),
         member=member_of(groups, k),
         on=day_of(groups, k),
@@ -44,17 +47,17 @@ def drain_of(groups: Sequence[Group], k: int) -> Drain | None:
 
 def drain_of_whole(whole: Group) -> float | None:
     """Litres drawn off, where a report over several clauses is one of draining; else None."""
-    drawn = _drawn(whole)
-    if not drawn or whole.solids() or not _OTHER_LIQUIDS.isdisjoint(whole.free):
+    amounts = drawn(whole)
+    if not amounts or whole.solids() or not _OTHER_LIQUIDS.isdisjoint(whole.free):
         return None
     if not any(b.name is not None or b.plain for b in whole.bins):
         return None
     if _names_liquid(whole) or _off_bin(whole) or _at_the_tap(whole) or "drained" in whole.norms:
-        return _litres(drawn)
+        return litres(amounts)
     return None
 
 
-def _drawn(group: Group) -> list[Amount]:
+def drawn(group: Group) -> list[Amount]:
     """Amounts of liquid in the group; an ounce of liquid is one of volume."""
     out = [
         a
@@ -70,7 +73,8 @@ def _drawn(group: Group) -> list[Amount]:
     return out
 
 
-def _litres(amounts: Sequence[Amount]) -> float | None:
+def litres(amounts: Sequence[Amount]) -> float | None:
+    """The amounts of liquid added up, in litres; None if there is none."""
     if not amounts:
         return None
     return sum(a.value if a.liquid_l is None else a.liquid_l for a in amounts)
@@ -96,9 +100,9 @@ def _drained(groups: Sequence[Group], k: int) -> str | None:
     before = any(g.bins for g in groups[:k])
     close = not group.solids() and len(group.norms) <= 12
     plain = group.verb is not None and group.verb.verb.plain in ("drain", "drain off", "draw off")
-    first = group.verb is not None and any(a.start > group.verb.start for a in _drawn(group))
+    first = group.verb is not None and any(a.start > group.verb.start for a in drawn(group))
     if (
-        _drawn(group)
+        drawn(group)
         and plain
         and (before or (close and first))
         and (group.bins or before or names_nothing_else(group))
@@ -118,10 +122,10 @@ def _names_liquid(group: Group) -> bool:
 def _taken(groups: Sequence[Group], k: int) -> str | None:
     """ "Got 750 ml of juice out of big blue", "took off a quart of liquid"."""
     group = groups[k]
-    drawn = _drawn(group)
-    if not drawn:
+    amounts = drawn(group)
+    if not amounts:
         return None
-    liquid = any(of_what(group.message, a) == "liquid" for a in drawn) or _names_liquid(group)
+    liquid = any(of_what(group.message, a) == "liquid" for a in amounts) or _names_liquid(group)
     off = _off_bin(group)
     if _is_given_by_bin(group):
         return "a bin gave liquid"
@@ -172,7 +176,7 @@ _FLUID = words_in(
 def _is_fluid(group: Group) -> bool:
     """Whether the amount is in a unit that people keep for liquids, and nothing says "in"."""
     norms = group.message.norms
-    fluid = all(norms[a.end - 1] in _FLUID and a.quantity == "volume" for a in _drawn(group))
+    fluid = all(norms[a.end - 1] in _FLUID and a.quantity == "volume" for a in drawn(group))
     return fluid and {"in", "into", "to", "+", "→", "added"}.isdisjoint(group.norms)
 
 
@@ -194,10 +198,10 @@ def _off_bin(group: Group) -> bool:
 
 def _without_verb(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
-    drawn = _drawn(group)
-    if not drawn or group.sense != "none":
+    amounts = drawn(group)
+    if not amounts or group.sense != "none":
         return None
-    liquid = any(of_what(group.message, a) == "liquid" for a in drawn) or _names_liquid(group)
+    liquid = any(of_what(group.message, a) == "liquid" for a in amounts) or _names_liquid(group)
     bins = bool(group.bins) or any(g.bins for g in groups)
     if not bins or not _OTHER_LIQUIDS.isdisjoint(group.free):
         return None

@@ -18,6 +18,7 @@ from handlers.reading.names import (
     find_bot,
     find_members,
     known_bins,
+    mentions,
     slipped,
 )
 from handlers.reading.newbins import said_bins, target_bins
@@ -59,6 +60,8 @@ class Message:
     norms: list[str]
     marks: list[Mark]
     bins: tuple[BinRef, ...]
+    named: tuple[BinRef, ...]
+    """Where else a bin's name stands, perhaps for a room, a colour or a fruit."""
     members: tuple[MemberRef, ...]
     bot: tuple[int, ...]
     """Where the bot is called by name."""
@@ -132,6 +135,8 @@ def read_message(text: str, context: Context) -> Message:
         named = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(members)
         fresh = target_bins(words, norms, named, no_names=not context.bins and not bins)
         bins = tuple(sorted((*bins, *fresh)))
+    taken = _indexes(bins)
+    elsewhere = tuple(m for m in mentions(norms, context.bins) if not _overlaps(m, taken))
     marks = [m for m in vocabulary().find(norms) if not _inside(m, taken)]
     signs = find_signs(norms, marks)
     used = _indexes(s for s in signs if s.plain or s.end - s.start > 1) | _indexes(amounts)
@@ -148,7 +153,7 @@ def read_message(text: str, context: Context) -> Message:
     clauses = clauses[:MOST_CLAUSES]
     _set_quoted_aside(norms, clauses)
     return Message(
-        context, at.date(), words, norms, marks, bins, members,
+        context, at.date(), words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
     )  # fmt: skip
 
@@ -205,6 +210,10 @@ def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
                 and clause.sense in ("did", "none")
             ):
                 clause.sense = "said"
+
+
+def _overlaps(ref: BinRef, taken: frozenset[int]) -> bool:
+    return any(i in taken for i in range(ref.start, ref.end))
 
 
 def _inside(mark: Mark, taken: frozenset[int]) -> bool:

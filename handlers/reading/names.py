@@ -1,5 +1,6 @@
 """Names of bins and members, found as the group uses them: its own case, slips mended."""
 
+from collections import Counter
 from collections.abc import Sequence
 from functools import lru_cache
 from typing import NamedTuple
@@ -131,6 +132,39 @@ def known_bins(
         if ref is not None:
             out.append(ref)
     return tuple(out)
+
+
+def mentions(norms: Sequence[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
+    """Every place where a bin's name stands, or a word that only one name has ("Reg", "Big Reg").
+
+    It may well be a room, a colour or a fruit there: whether a bin is meant, the scores say.
+    """
+    return tuple(
+        BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms)
+    )
+
+
+@lru_cache(maxsize=64)
+def _loose_book(bins: tuple[str, ...]) -> Phrasebook:
+    parts = Counter(word for name in bins for word in set(_norms(name).split()))
+    short = [
+        (word, "bin", name)
+        for name in bins
+        for word in _norms(name).split()
+        if " " in name and parts[word] == 1 and len(word) > 2 and word not in _SHARED_WORDS
+    ]
+    return Phrasebook([*((_norms(name), "bin", name) for name in bins if _norms(name)), *short])
+
+
+_SHARED_WORDS = (
+    BIN_WORDS
+    | PLACE_NAMES
+    | words_in(
+        "big old new wee little small tall fat the and one two three four five six seven eight nine "
+        "ten plot room door side house number flat level shed front back top bottom end box pot"
+    )
+)
+"""Words of many names, by which no bin is called alone."""
 
 
 def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | None:

@@ -51,6 +51,25 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     )
 
 
+def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
+    """What the whole message says was seen or measured, told of the bin of the k-th group."""
+    message = groups[k].message
+    names = {i for b in message.bins for i in range(b.start, b.end)}
+    signs = [s.sign for s in message.signs if not s.absent and s.start not in names]
+    warm = [a.value for a in message.amounts if a.quantity == "celsius"]
+    acid = [a.value for a in message.amounts if a.quantity == "ph"]
+    if not (signs or warm or acid):
+        return None
+    return Observe(
+        signs=tuple(dict.fromkeys(signs)),
+        celsius=warm[0] if warm else None,
+        ph=acid[0] if acid else None,
+        bin=bin_of(groups, k),
+        on=day_of(groups, k),
+        rules=(rule,),
+    )
+
+
 def _nothing_came(group: Group) -> bool:
     """ "Nothing came out": a denial that is itself what was seen."""
     return group.sense == "not" and any(

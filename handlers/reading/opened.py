@@ -54,8 +54,12 @@ def open_of(groups: Sequence[Group], k: int) -> Open | None:
     if is_ahead(group):
         return None
     rule = _opened(groups, k)
-    if rule is None:
-        return None
+    return None if rule is None else open_from(groups, k, rule)
+
+
+def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
+    """The opening with what the k-th group and its neighbours say of it."""
+    group = groups[k]
     return Open(
         bin=_new_name(group),
         capacity_l=_capacity(group),

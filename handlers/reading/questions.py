@@ -50,7 +50,7 @@ def asks(message: Message, *, told: bool = False) -> tuple[Act, ...]:
     for question in _questions(message, told):
         topic = next((name for name, test in TOPICS if test(question)), None)
         if topic is not None and all(topic != other.topic for other in out):
-            out.append(_filled(question, topic))
+            out.append(filled(question, topic))
     return tuple(out)
 
 
@@ -98,7 +98,14 @@ def _requests(norms: list[str], to_bot: bool) -> bool:
     return to_bot or text.startswith(_ASKED_BY)
 
 
-def _filled(q: Question, topic: Topic) -> Ask:
+def question_of(message: Message) -> Question:
+    """The whole message as one question."""
+    words = frozenset(message.norms)
+    return Question(message, 0, len(message.norms), words, bool(message.bot))
+
+
+def filled(q: Question, topic: Topic) -> Ask:
+    """The question on that topic, with the figures and names said in it."""
     rule = (f"asks about {topic}",)
     match topic:
         case "dilution":

@@ -1,10 +1,13 @@
 """The one door: a text and its context in, acts out."""
 
-from handlers.reading.acts import Act, Context
-from handlers.reading.message import read_message
+from handlers.reading.acts import Act, Ask, Context, Unsure
+from handlers.reading.completing import completed
+from handlers.reading.message import Message, read_message
 from handlers.reading.questions import asks
-from handlers.reading.records import records
+from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import replies
+from handlers.reading.scores import Scores, scores_of
+from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 
 
@@ -13,8 +16,37 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
     message = read_message(text, context)
     if not message.words:
         return ()
-    answer = replies(message)
-    if answer:
-        return answer
-    told = asked_first(records(message), message)
-    return (*told, *asks(message, told=bool(told)))
+    scores = scores_of(message)
+    if context.after_bot:
+        leaning = replies(message)
+        if leaning:
+            return leaning
+    return told(message, scores)
+
+
+def told(message: Message, scores: Scores) -> tuple[Act, ...]:
+    """What the rules find and the scores believe, and what the scores are sure of besides."""
+    if not scores.any_may():
+        return ()
+    sure = scores.sure()
+    answer = [act for act in replies(message) if scores.may(kind_of(act))]
+    found: list[Act] = list(answer)
+    if not answer or any(kind in RECORD_KINDS for kind in sure):
+        found += [act for act in records(message) if scores.may(kind_of(act))]
+    if not answer or any(kind.startswith("ask ") for kind in sure):
+        asked = asks(message, told=bool(found))
+        found += [act for act in asked if scores.may(kind_of(act))]
+    known = {kind_of(act) for act in found}
+    for kind in sure:
+        if kind not in known:
+            act = supplied(kind, message, scores)
+            if act is not None:
+                found.append(act)
+    return asked_first(completed(found, message), message)
+
+
+def kind_of(act: Act) -> str:
+    """The act's name in the scores: a question has its topic with it."""
+    if isinstance(act, Unsure):
+        return kind_of(act.guess[0]) if act.guess else "unsure"
+    return f"ask {act.topic}" if isinstance(act, Ask) else act.act

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import fields, replace
-from typing import Any
+from typing import Any, get_args
 
 from handlers.reading.acts import Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.bran import batch_of, stock_of
@@ -17,6 +17,8 @@ from handlers.reading.scraps import layer_of
 from handlers.reading.sealed import seal_of
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
+
+RECORD_KINDS = frozenset(cls.act for cls in get_args(Record))
 
 # The first that fits a group is its record; an observation may stand beside any of them.
 _READERS = (open_of, batch_of, stock_of, drain_of, seal_of, bury_of, layer_of)

@@ -45,12 +45,13 @@ def replies(message: Message) -> tuple[Act, ...]:
     return ()
 
 
-def _bin(message: Message) -> str | None:
+def bin_meant(message: Message) -> str | None:
+    """The first bin that the message names."""
     names = [b.name for b in message.bins if b.name is not None]
     return names[0] if names else None
 
 
-def _coming(message: Message) -> date | None:
+def coming(message: Message) -> date | None:
     """The day that lies ahead, where one is said."""
     for day in message.days:
         if not day.aside or message.norms[day.start - 1] == "from":
@@ -64,13 +65,18 @@ def _offer(message: Message, text: str) -> Offer | None:
     match = first_in(OFFERING, with_people(message, text))
     if match is None or _is_denied(message):
         return None
-    others = [m.name for m in message.members if not m.owner and not is_sender(message, m.name)]
     return Offer(
-        bin=_bin(message),
-        to=others[0] if others else None,
-        on=_coming(message),
+        bin=bin_meant(message),
+        to=taker(message),
+        on=coming(message),
         rules=("a bin is to pass on",),
     )
+
+
+def taker(message: Message) -> str | None:
+    """The member, other than the sender, whom an offer names."""
+    others = [m.name for m in message.members if not m.owner and not is_sender(message, m.name)]
+    return others[0] if others else None
 
 
 def _is_denied(message: Message) -> bool:
@@ -87,23 +93,24 @@ def _accept(message: Message, text: str) -> Accept | None:
     bare = message.context.after_bot and first_in(ACCEPTING_BARE, text) is not None
     if not bare and first_in(ACCEPTING, text) is None:
         return None
-    return Accept(bin=_bin(message), on=_coming(message), rules=("yes to an offer or a turn",))
+    return Accept(bin=bin_meant(message), on=coming(message), rules=("yes to an offer or a turn",))
 
 
 def _decline(message: Message, text: str) -> Decline | None:
     bare = message.context.after_bot and first_in(DECLINING_BARE, text) is not None
     if not bare and (word_count(message) > 2 * SHORT or first_in(DECLINING, text) is None):
         return None
-    return Decline(bin=_bin(message), on=_coming(message), rules=("no to an offer or a turn",))
+    return Decline(bin=bin_meant(message), on=coming(message), rules=("no to an offer or a turn",))
 
 
 def _later(message: Message, text: str) -> Later | None:
     if word_count(message) > 2 * SHORT or first_in(LATER, text) is None:
         return None
-    return Later(bin=_bin(message), days=_put_off_by(message), rules=("put off",))
+    return Later(bin=bin_meant(message), days=put_off_by(message), rules=("put off",))
 
 
-def _put_off_by(message: Message) -> float | None:
+def put_off_by(message: Message) -> float | None:
+    """Days until the reminder is wanted again, where they are said."""
     for day in message.days:
         if day.past > message.today or day.future > message.today:
             ahead = day.past if day.past > message.today else day.future
@@ -119,7 +126,7 @@ def _done(message: Message, text: str) -> Done | None:
     if is_asking(message):
         return None
     if first_in(DONE_BARE, plain_text(message, days=True).replace(" , ", " ")) is not None:
-        return Done(bin=_bin(message), rules=("it is done",))
+        return Done(bin=bin_meant(message), rules=("it is done",))
     turned_to = bool(message.bot) or message.context.after_bot
     if (
         message.bins
@@ -127,9 +134,9 @@ def _done(message: Message, text: str) -> Done | None:
         and word_count(message) <= SHORT
         and (first_in(DONE_OF_BIN, text) is not None)
     ):
-        return Done(bin=_bin(message), rules=("a bin is done",))
+        return Done(bin=bin_meant(message), rules=("a bin is done",))
     if turned_to and "done" in message.norms and not message.amounts and not _is_denied(message):
-        return Done(bin=_bin(message), rules=("done, to the bot",))
+        return Done(bin=bin_meant(message), rules=("done, to the bot",))
     return None
 
 

@@ -50,25 +50,31 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
     rule = _rule(groups, k)
     if rule is None:
         return None
-    mass, volume = amount_sum(scrap_amounts(group))
-    made = makeup_of(group)
-    if mass is None and volume is None and _is_of_signs(group):
-        return None
-    if made is None and mass is None and volume is None and not _without_amount(rule):
-        return None
-    act = Layer(
+    act = layer_from(groups, k, rule)
+    if act.mass_kg is None and act.volume_l is None:
+        if _is_of_signs(group):
+            return None
+        if makeup_of(group) is None and not _without_amount(rule):
+            return None
+    if rule == "plates were scraped" and makeup_of(group) is None:
+        return replace(act, materials={"cooked": 1.0}, rich=LEFTOVERS_RICH)
+    return act
+
+
+def layer_from(groups: Sequence[Group], k: int, rule: str) -> Layer:
+    """The layer with what the k-th group and its neighbours say of it."""
+    mass, volume = amount_sum(scrap_amounts(groups[k]))
+    made = makeup_of(groups[k])
+    return Layer(
         mass_kg=mass,
         volume_l=volume,
+        materials={"mixed": 1.0} if made is None else made.shares,
+        rich=None if made is None else made.rich,
         bin=bin_of(groups, k),
         member=member_of(groups, k),
         on=day_of(groups, k),
         rules=(rule,),
     )
-    if made is None and rule == "plates were scraped":
-        return replace(act, materials={"cooked": 1.0}, rich=LEFTOVERS_RICH)
-    if made is None:
-        return replace(act, materials={"mixed": 1.0})
-    return replace(act, materials=made.shares, rich=made.rich)
 
 
 def _is_of_signs(group: Group) -> bool:

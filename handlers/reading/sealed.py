@@ -57,12 +57,15 @@ def seal_of(groups: Sequence[Group], k: int) -> Seal | None:
     if (is_ahead(group) and "from" not in group.norms) or not _OTHER_THINGS.isdisjoint(group.free):
         return None
     rule = _by_lid(groups, k) or _by_verb(groups, k)
-    if rule is None:
-        return None
+    return None if rule is None else seal_from(groups, k, rule)
+
+
+def seal_from(groups: Sequence[Group], k: int, rule: str) -> Seal:
+    """The sealing with what the k-th group and its neighbours say of it."""
     return Seal(
         bin=bin_of(groups, k),
         member=member_of(groups, k),
-        on=min(day_of(groups, k), group.message.today),  # a day ahead is when it will be ready
+        on=min(day_of(groups, k), groups[k].message.today),  # a day ahead is when it will be ready
         rules=(rule,),
     )
 

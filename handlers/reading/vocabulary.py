@@ -158,6 +158,17 @@ def vocabulary() -> Phrasebook:
 
 
 @cache
+def word_classes() -> Mapping[str, tuple[str, ...]]:
+    """The classes, in pointed brackets, that a word stands in."""
+    found: dict[str, list[str]] = {}
+    for line in lines_of("classes.txt"):
+        name, _, words = line.partition(":")
+        for word in dict.fromkeys(words.split()):
+            found.setdefault(word, []).append(f"<{name}>")
+    return {word: tuple(names) for word, names in found.items()}
+
+
+@cache
 def verb_words() -> frozenset[str]:
     """Every written form of the verbs we know that is one word."""
     return frozenset(word for word in _verbs() if " " not in word)

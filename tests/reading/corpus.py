@@ -24,7 +24,12 @@ def messages(name: str) -> Iterator[dict[str, Any]]:
 
 def reading(row: dict[str, Any]) -> list[dict[str, Any]]:
     """What the program reads from a labelled message, as the contract writes it."""
-    context = Context(
+    return [as_json(act) for act in read(row["body"], context_of(row))]
+
+
+def context_of(row: dict[str, Any]) -> Context:
+    """The context that a labelled message was sent in."""
+    return Context(
         at=datetime.fromisoformat(row["at"]),
         zone=ZoneInfo(row["zone"]),
         units=row["units"],
@@ -32,7 +37,6 @@ def reading(row: dict[str, Any]) -> list[dict[str, Any]]:
         members=tuple(row["members"]),
         sender=row.get("sender"),
     )
-    return [as_json(act) for act in read(row["body"], context)]
 
 
 def agrees(row: dict[str, Any], got: Sequence[dict[str, Any]]) -> bool:

@@ -1,0 +1,153 @@
+"""What the whole message adds to its acts: amounts told apart, a bin named in passing, shares."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Batch, Drain, Layer, Open, Stock
+from handlers.reading.groups import Group, groups_of, whole_of
+from handlers.reading.liquid import drawn, litres
+from handlers.reading.materials import Makeup
+from handlers.reading.message import Message
+from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
+from handlers.reading.vocabulary import words_in
+
+_SHARED_OUT = words_in("split divided divide shared share half halves evenly equally halved mitad")
+_EACH = words_in("each both apiece")
+_SUMMED = words_in("total so far now altogether week month weighs makes average per")
+
+
+def completed(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts, each in the bin that the message names and with the amount told elsewhere in it."""
+    acts = _one_each([_in_bin(act, message) for act in acts])
+    layers = sum(isinstance(act, Layer) for act in acts)
+    drains = sum(isinstance(act, Drain) for act in acts)
+    out: list[Act] = []
+    for act in acts:
+        if isinstance(act, Layer) and layers == 1:
+            whole = act if drains else _measured(act, message)
+            out += _shares(whole, message) or [whole]
+        elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
+            out.append(replace(act, volume_l=_drained(message)))
+        elif isinstance(act, Open) and act.capacity_l is None and layers + drains == 0:
+            out.append(replace(act, capacity_l=_capacity(message)))
+        else:
+            out.append(act)
+    return out
+
+
+def _in_bin(act: Act, message: Message) -> Act:
+    """An act without a bin is of the one whose name stands somewhere in the message."""
+    if isinstance(act, Batch | Stock) or getattr(act, "bin", "") is not None:
+        return act
+    names = {ref.name for ref in message.named}
+    return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
+
+
+def _one_each(acts: list[Act]) -> list[Act]:
+    """Layers of one bin on one day by one member are one, its amounts added up."""
+    out: list[Act] = []
+    for act in acts:
+        last = next((k for k, a in enumerate(out) if isinstance(a, Layer)), None)
+        if isinstance(act, Layer) and last is not None:
+            joined = _joined(out[last], act)
+            if joined is not None:
+                out[last] = joined
+                continue
+        out.append(act)
+    return out
+
+
+def _joined(first: Act, second: Layer) -> Layer | None:
+    assert isinstance(first, Layer)
+    if (first.bin, first.on, first.member) != (second.bin, second.on, second.member):
+        return None
+    parts = [(a.mass_kg if a.mass_kg is not None else a.volume_l) for a in (first, second)]
+    if parts[0] is None or parts[1] is None or (first.mass_kg is None) != (second.mass_kg is None):
+        return None
+    total = parts[0] + parts[1]
+    made = _blended([(first, parts[0]), (second, parts[1])], total)
+    return replace(
+        first,
+        mass_kg=None if first.mass_kg is None else total,
+        volume_l=None if first.volume_l is None else total,
+        materials=made.shares,
+        rich=made.rich,
+    )
+
+
+def _blended(parts: Sequence[tuple[Layer, float]], total: float) -> Makeup:
+    shares: dict[str, float] = {}
+    for layer, amount in parts:
+        for kind, share in (layer.materials or {}).items():
+            shares[kind] = shares.get(kind, 0.0) + share * amount / (total or 1.0)
+    known = [layer.rich for layer, _ in parts if layer.rich is not None]
+    rich = sum((layer.rich or 0.0) * amount for layer, amount in parts) / (total or 1.0)
+    return Makeup(shares, rich if known else None)  # type: ignore[arg-type]
+
+
+def _measured(layer: Layer, message: Message) -> Layer:
+    """The one layer of a message, with the amounts that its other sentences tell of it."""
+    groups = groups_of(message)
+    whole = whole_of(groups)
+    if whole is None or len(set(whole.names())) > 1:
+        return layer
+    mass, volume = amount_sum(scrap_amounts(whole))
+    made = makeup_of(whole)
+    if layer.mass_kg is None and mass is not None:
+        layer = replace(layer, mass_kg=mass, volume_l=None)
+    elif layer.mass_kg is None and layer.volume_l is None and volume is not None:
+        layer = replace(layer, volume_l=volume)
+    elif layer.mass_kg is not None and mass is not None and mass > layer.mass_kg * 1.05:
+        if not _lists_things(whole):
+            return layer
+        layer = replace(layer, mass_kg=mass)
+    else:
+        made = None if layer.materials != {"mixed": 1.0} else made
+    return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _lists_things(whole: Group) -> bool:
+    """Whether every mass told stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
+    if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
+        return False
+    ends = {i.end for i in whole.items}
+    starts = {i.start for i in whole.items}
+    masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
+    near = [
+        any(a.start - 2 <= e <= a.start for e in ends)
+        or any(a.end <= s <= a.end + 2 for s in starts)
+        for a in masses
+    ]
+    return len(masses) > 1 and all(near)
+
+
+def _drained(message: Message) -> float | None:
+    whole = whole_of(groups_of(message))
+    return None if whole is None or whole.solids() else litres(drawn(whole))
+
+
+_SMALLEST = 4.0
+"""Litres; what is smaller is no bin."""
+
+
+def _capacity(message: Message) -> float | None:
+    sizes = [a.value for a in message.amounts if a.quantity == "volume" and a.value >= _SMALLEST]
+    return sizes[0] if len(sizes) == 1 else None
+
+
+def _shares(layer: Layer, message: Message) -> list[Layer]:
+    """ "Split between the shed and the hall" is half for each, "1 kg to each bin" one for each."""
+    refs = sorted((*message.bins, *message.named))
+    names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
+    if len(names) < 2:
+        return []
+    if message.has(_SHARED_OUT):
+        part = 1 / len(names)
+    elif message.has(_EACH):
+        part = 1.0
+    else:
+        return []
+    mass = None if layer.mass_kg is None else layer.mass_kg * part
+    volume = None if layer.volume_l is None else layer.volume_l * part
+    return [replace(layer, bin=name, mass_kg=mass, volume_l=volume) for name in names]
+

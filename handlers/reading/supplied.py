@@ -1,0 +1,122 @@
+"""Acts that the scores are sure of although no rule found them: their fields, from the words.
+
+The clauses that weigh most for an act are where it is told; the same functions read its fields
+there that read them where a rule fired.
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from typing import cast
+
+from handlers.reading.acts import (
+    Accept,
+    Act,
+    Amend,
+    Ask,
+    Decline,
+    Done,
+    Later,
+    Layer,
+    Offer,
+    Retract,
+    Topic,
+)
+from handlers.reading.amending import amend_from
+from handlers.reading.bran import batch_from, stock_from
+from handlers.reading.buried import bury_from
+from handlers.reading.groups import Group, groups_of
+from handlers.reading.liquid import drain_from, drawn
+from handlers.reading.message import Message
+from handlers.reading.observations import observe_from
+from handlers.reading.opened import open_from
+from handlers.reading.quantities import scrap_amounts
+from handlers.reading.questions import filled, question_of
+from handlers.reading.replies import bin_meant, coming, put_off_by, taker
+from handlers.reading.scores import Scores
+from handlers.reading.scraps import layer_from
+from handlers.reading.sealed import seal_from
+
+_RULE = "the scores are sure of it"
+_Reader = Callable[[Sequence[Group], int, str], Act | None]
+_RECORDS: dict[str, _Reader] = {
+    "layer": layer_from,
+    "drain": drain_from,
+    "open": open_from,
+    "seal": seal_from,
+    "bury": bury_from,
+    "observe": observe_from,
+    "batch": batch_from,
+    "stock": stock_from,
+}
+_NOT_TOLD = frozenset({"not", "will", "if", "said"})
+
+
+def supplied(kind: str, message: Message, scores: Scores) -> Act | None:
+    """The act of that kind, with its fields; None where the words give it none at all."""
+    if kind in _RECORDS:
+        return _record(kind, message, scores)
+    name, _, topic = kind.partition(" ")
+    if name == "ask":
+        return _asked(topic, message)
+    return _answer(name, message)
+
+
+def _record(kind: str, message: Message, scores: Scores) -> Act | None:
+    groups = groups_of(message)
+    if not groups:
+        return None
+    reader = _RECORDS[kind]
+    order = sorted(
+        range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k
+    )
+    act = reader(groups, order[0], _RULE)
+    if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
+        for k in order[1:]:
+            other = layer_from(groups, k, _RULE)
+            if other.mass_kg is not None or other.volume_l is not None:
+                return replace(act, mass_kg=other.mass_kg, volume_l=other.volume_l)
+    return act
+
+
+def _fitness(kind: str, group: Group, scores: Scores) -> float:
+    """How much the group speaks for the act, by its weights and by what it measures."""
+    told = scores.within(kind, group.start, group.end)
+    if group.sense in _NOT_TOLD:
+        told -= 3
+    match kind:
+        case "layer":
+            told += 2 * bool(scrap_amounts(group)) + bool(group.solids())
+        case "drain":
+            told += 2 * bool(drawn(group))
+        case "batch" | "stock":
+            told += 3 * bool(group.measured())
+    return told
+
+
+def _asked(topic: str, message: Message) -> Ask:
+    return replace(filled(question_of(message), cast(Topic, topic)), rules=(_RULE,))
+
+
+def _answer(name: str, message: Message) -> Act | None:
+    rules = (_RULE,)
+    match name:
+        case "accept":
+            return Accept(bin=bin_meant(message), on=coming(message), rules=rules)
+        case "decline":
+            return Decline(bin=bin_meant(message), on=coming(message), rules=rules)
+        case "offer":
+            return Offer(
+                bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules
+            )
+        case "retract":
+            return Retract(rules=rules)
+        case "done":
+            return Done(bin=bin_meant(message), rules=rules)
+        case "later":
+            return Later(bin=bin_meant(message), days=put_off_by(message), rules=rules)
+        case "amend":
+            act = amend_from(message, _RULE)
+            return None if act == Amend() else act
+    return None  # a setting has no value but what a rule reads
+
+

@@ -1,0 +1,88 @@
+"""Learns the weights of the scores from the labelled messages: `python -m tests.reading.train`.
+
+One logistic regression for each kind of act, over the features of a message. Messages that are
+kept aside are never learned from. Needs scikit-learn (the extra `train`); the program does not.
+"""
+
+import argparse
+import sys
+from collections import Counter
+from collections.abc import Sequence
+from math import log
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from sklearn.feature_extraction import DictVectorizer
+from sklearn.linear_model import LogisticRegression
+
+from handlers.reading.features import features
+from handlers.reading.message import read_message
+from tests.reading.corpus import FOLDER, context_of, messages
+
+WEIGHTS = Path("handlers/reading/lexicon/weights.txt")
+STRENGTH = 3.0
+"""Inverse of the L2 penalty."""
+LEAST_SEEN = 2
+"""Messages that must have a feature before it is learned."""
+LEAST_WEIGHT = 0.1
+"""Smaller weights are left out: they change nothing and fill the file."""
+LEAST_TOLD = 3
+"""Labelled acts of a kind before it is scored at all."""
+
+MAY, SURE = 0.015, 0.38
+"""Likelihoods below which no rule is believed, and from which no rule is needed."""
+
+Row = dict[str, Any]
+
+
+def kind_of(act: Row) -> str:
+    """An act's name in the scores: a question has its topic with it."""
+    return f"ask {act.get('topic', '')}" if act["act"] == "ask" else str(act["act"])
+
+
+def learned(rows: Sequence[Row]) -> dict[str, tuple[float, dict[str, float]]]:
+    """Bias and weights by feature for each kind of act."""
+    names = [[f.name for f in features(read_message(r["body"], context_of(r)))] for r in rows]
+    seen = Counter(name for each in names for name in each)
+    book = DictVectorizer()
+    table = book.fit_transform([{n: 1.0 for n in each if seen[n] >= LEAST_SEEN} for each in names])
+    table.indices, table.indptr = table.indices.astype("int32"), table.indptr.astype("int32")
+    told = [{kind_of(act) for act in row["expect"]} for row in rows]
+    out = {}
+    for kind in sorted(set().union(*told)):
+        wanted = np.array([kind in acts for acts in told])
+        if wanted.sum() >= LEAST_TOLD:
+            model = LogisticRegression(C=STRENGTH, solver="liblinear", max_iter=500)
+            model.fit(table, wanted)
+            by_name = zip(book.feature_names_, model.coef_[0], strict=True)
+            kept = {n: float(w) for n, w in by_name if abs(w) >= LEAST_WEIGHT}
+            out[kind] = float(model.intercept_[0]), kept
+    return out
+
+
+def text_of(models: dict[str, tuple[float, dict[str, float]]]) -> str:
+    """The weights as the file holds them, the heaviest of each kind first."""
+    lines = []
+    for kind, (bias, weights) in models.items():
+        limits = (log(p / (1 - p)) for p in (MAY, SURE))
+        lines.append(f"[{kind}] {bias:.2f} " + " ".join(f"{limit:.2f}" for limit in limits))
+        ordered = sorted(weights.items(), key=lambda pair: (-abs(round(pair[1], 2)), pair[0]))
+        lines += [f"{weight:.2f} {name}" for name, weight in ordered]
+    return "\n".join(lines) + "\n"
+
+
+def main() -> None:
+    """Learns from every file that is not kept aside and writes the weights."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--without", action="append", default=[], metavar="FILE")
+    parser.add_argument("--to", type=Path, default=WEIGHTS)
+    args = parser.parse_args()
+    names = [p.name for p in sorted(FOLDER.glob("*.jsonl")) if not p.name.startswith("kept_")]
+    rows = [row for name in names if name not in args.without for row in messages(name)]
+    args.to.write_text(text_of(learned(rows)), encoding="utf-8")
+    sys.stdout.write(f"learned from {len(rows)} messages\n")
+
+
+if __name__ == "__main__":
+    main()
