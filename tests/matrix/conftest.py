@@ -117,6 +117,7 @@ class Street:
     folder: Path
     stack: AsyncExitStack
     number: int = field(default_factory=lambda: next(_streets))
+    neighbours: dict[str, Neighbour] = field(default_factory=dict)
 
     def user(self, name: str) -> User:
         return self.server.register(f"{name}{self.number}", display=name.title())
@@ -131,9 +132,10 @@ class Street:
 
     async def neighbour(self, name: str) -> Neighbour:
         user = self.user(name)
-        return await self.stack.enter_async_context(
+        self.neighbours[name] = await self.stack.enter_async_context(
             neighbour(self.server, user, self.folder / name)
         )
+        return self.neighbours[name]
 
     def bot(self, user: User | None = None, **settings: Any) -> Bot:
         user = user or self.user("pailkeeper")
