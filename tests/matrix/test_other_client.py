@@ -1,7 +1,7 @@
 """A client of another make reads the bot and is read by it, with its own Rust encryption.
 
-The client is matrix-js-sdk, the library under the Element apps; its encryption is matrix-rust-sdk's.
-The bot's is vodozemac under matrix-nio.
+The client is matrix-js-sdk, the library under the Element apps, and its encryption is that of
+matrix-rust-sdk; the bot's is matrix-nio.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ import pytest
 from tests.matrix.other_client import OtherClient, missing, other_client
 
 if TYPE_CHECKING:
+    from bot.neighbour import Neighbour
     from tests.matrix.conftest import Bot, Street
 
 RED = 2
@@ -30,13 +31,18 @@ async def bot(street: Street) -> Bot:
 
 
 @pytest.fixture
-async def room(street: Street, bot: Bot) -> str:
-    """An encrypted room of a neighbour's at the bot's own kind of client."""
-    return await street.room_with(bot, await street.neighbour("bram"))
+async def bram(street: Street) -> Neighbour:
+    """A neighbour at a client of the bot's own make."""
+    return await street.neighbour("bram")
 
 
 @pytest.fixture
-async def ines(street: Street, room: str) -> OtherClient:
+async def room(street: Street, bram: Neighbour, bot: Bot) -> str:
+    return await street.room_with(bot, bram)
+
+
+@pytest.fixture
+async def ines(street: Street, bram: Neighbour, room: str) -> OtherClient:
     """A neighbour at the other client, who has come into the room."""
     if lacking := missing():
         if os.environ.get("CI") == "true":
@@ -44,14 +50,14 @@ async def ines(street: Street, room: str) -> OtherClient:
         pytest.skip(lacking)
     user = street.user("ines")
     client = await street.stack.enter_async_context(other_client(street.server, user))
-    await street.neighbours["bram"].invite(room, user.id)
+    await bram.invite(room, user.id)
     await client.does("join", room=room)
     return client
 
 
 async def a_day_in_the_room(ines: OtherClient, bot: Bot, room: str) -> None:
     """Words, an edit, a reaction and a redaction: each is read, and answered readably."""
-    before = len(bot.rows(STANDING))
+    before = bot.rows(STANDING)
     event = await ines.say(room, "Added 2 kg of scraps to the shed bin, mostly meat")
     answer = await ines.answer_to(event)
     assert answer["failure"] is None
@@ -61,14 +67,14 @@ async def a_day_in_the_room(ines: OtherClient, bot: Bot, room: str) -> None:
     assert answer["shield"] != RED
     await ines.edit(room, event, "Added 3 kg of scraps to the shed bin, mostly meat")
     assert "3 kg" in await ines.change_of(answer["event_id"])
-    assert bot.rows(STANDING)[before:] == [(3.0,)]
+    assert bot.rows(STANDING) == [*before, (3.0,)]
     await ines.react(room, event, "❌")
-    await bot.comes_to(f"SELECT 1 WHERE (SELECT count(*) FROM ({STANDING})) = {before}")
+    await bot.comes_to_hold(STANDING, before)
     second = await ines.say(room, "Added 5 kg of scraps to the shed bin")
     await ines.answer_to(second)
-    assert bot.rows(STANDING)[before:] == [(5.0,)]
+    assert bot.rows(STANDING) == [*before, (5.0,)]
     await ines.does("redact", room=room, event=second)
-    await bot.comes_to(f"SELECT 1 WHERE (SELECT count(*) FROM ({STANDING})) = {before}")
+    await bot.comes_to_hold(STANDING, before)
 
 
 async def test_it_reads_the_bot_and_is_read(ines: OtherClient, bot: Bot, room: str) -> None:
