@@ -64,6 +64,7 @@ def run(args: argparse.Namespace) -> int:
     _start_log(args.verbose)
     try:
         with accounts.sole_user(place):
+            accounts.refuse_lost_keys(place, account)
             asyncio.run(_until_signalled(place, chosen, account))
     except asyncio.CancelledError:
         return 130
