@@ -2,6 +2,7 @@
 
 import logging
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime
 
 from bot.gathering import holds_back, tell_together
@@ -35,19 +36,22 @@ async def work_off(db: Database, *, now: Callable[[], datetime], own: str) -> in
 
 async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
     heard = from_event(item.raw)
+    trace = _trace(item, heard)
     try:
         async with db.transaction():
             if heard is not None and (hearing := await _hearing(db, item, heard, now, own)):
                 await hearing.take()
                 if await holds_back(db, hearing.room, item, now):
                     await outbox.hold(db, hearing.room.id, item.event)
-            await inbox.settle(db, item.id, "done", _trace(item, heard))
+                if hearing.forgot:
+                    trace = replace(trace, sender=None)
+            await inbox.settle(db, item.id, "done", trace)
     except StorageRefused:
         raise  # the disk's fault, not the event's: it waits for a better day
     except Exception:  # the one broad catch: one event must not stop those after it
         log.exception("could not work through event %s", item.event)
         async with db.transaction():
-            await inbox.settle(db, item.id, "failed", _trace(item, heard))
+            await inbox.settle(db, item.id, "failed", trace)
             room = await rooms.find(db, item.room)
             if room and isinstance(heard, Said) and heard.sender != own:
                 sorry = Message(

@@ -2,6 +2,7 @@
 
 from handlers.reading.acts import Act, Context
 from handlers.reading.message import read_message
+from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
 from handlers.reading.records import records
 from handlers.reading.replies import replies
@@ -13,6 +14,8 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
     message = read_message(text, context)
     if not message.words:
         return ()
+    if context.to_bot and (found := about_oneself(message)):
+        return found
     answer = replies(message)
     if answer:
         return answer
