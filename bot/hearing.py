@@ -129,8 +129,9 @@ class Hearing:
         original = await inbox.trace(self.book.db, self.room.address, edited.original)
         if original is None or original.sender != edited.sender or original.kind != "said":
             return  # unknown, another's, or itself an edit: invalid by the specification
-        if await self.book.is_withdrawn(edited.original):
-            return
+        for event in (edited.event, edited.original):
+            if await self.book.is_withdrawn(event):
+                return
         turn = await self._turn(
             edited.original, original.at, await self._record_behind(original.about), edited.event
         )

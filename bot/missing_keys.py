@@ -33,6 +33,8 @@ GRACE_SECONDS = 5.0
 OWN_UP_AFTER = timedelta(minutes=2)
 OWN_UP_BEFORE = timedelta(hours=12)
 GIVE_UP_AFTER = timedelta(days=7)
+ORIGINAL_COMES_WITHIN = timedelta(days=1)
+"""So long an edit is kept by for a message that has not come: then it is from before our time."""
 
 UNREADABLE = (
     "I could not read this message: its key has not reached me, so nothing of it is written down. "
@@ -107,6 +109,7 @@ class MissingKeys:
     async def own_up(self, now: datetime) -> bool:
         """Say of an unread message that it was not read, and why, once a day to its sender."""
         await inbox.expire_parked(self._db, now - GIVE_UP_AFTER)
+        await inbox.expire_put_by(self._db, now - ORIGINAL_COMES_WITHIN)
         present = {room.address: room.id for room in await rooms.present(self._db)}
         told = False
         for item in await inbox.parked(self._db):

@@ -40,6 +40,9 @@ async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
     try:
         async with db.transaction():
             if heard is not None and (hearing := await _hearing(db, item, heard, now, own)):
+                if about := await _still_to_come(db, item.room, heard):
+                    await inbox.put_by(db, item.id, about)
+                    return
                 await hearing.take()
                 if await holds_back(db, hearing.room, item, now):
                     await outbox.hold(db, hearing.room.id, item.event)
@@ -73,6 +76,17 @@ async def _hearing(
     if heard.at < room.joined_at:
         return None
     return Hearing(Book(db, room), heard, item, now, own)
+
+
+async def _still_to_come(db: Database, room: str, heard: Heard) -> str | None:
+    """The message that an edit or a mark is about, where that one has yet to come or be read."""
+    if isinstance(heard, Edited) and not heard.automatic:
+        state = await inbox.state(db, room, heard.original)
+        return heard.original if state in (None, "waiting", "parked") else None
+    if isinstance(heard, Reacted):
+        state = await inbox.state(db, room, heard.target)
+        return heard.target if state in ("waiting", "parked") else None
+    return None
 
 
 def _trace(item: Item, heard: Heard | None) -> Trace:
