@@ -153,7 +153,7 @@ async def _mind(
     db: Database, own: str, heard: Bell, then: tuple[Bell, ...], stop: asyncio.Event
 ) -> None:
     while not stop.is_set():
-        if await work_off(db, now=clock.now, own=own):
+        if await work_off(db, now=clock.now, own=own, paced=True):
             for bell in then:
                 bell.ring()
         else:

@@ -23,18 +23,21 @@ SORRY = (
 )
 
 
-async def work_off(db: Database, *, now: Callable[[], datetime], own: str) -> int:
+async def work_off(
+    db: Database, *, now: Callable[[], datetime], own: str, paced: bool = False
+) -> int:
     """Work through what waits in the inbox, in order; how many events that was.
 
-    Where nothing waits, the answers held back are told; how many messages that took.
+    Where nothing waits, the answers held back are told; how many messages that took. `paced`: no
+    member, and no room, is answered faster than people can read.
     """
     items = await inbox.waiting(db)
     for item in items:
-        await _work(db, item, now(), own)
-    return len(items) or await tell_together(db, now())
+        await _work(db, item, now(), own, paced)
+    return len(items) or await tell_together(db, now(), paced=paced)
 
 
-async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
+async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) -> None:
     heard = from_event(item.raw)
     trace = _trace(item, heard)
     try:
@@ -44,7 +47,7 @@ async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
                     await inbox.put_by(db, item.id, about)
                     return
                 await hearing.take()
-                if await holds_back(db, hearing.room, item, now):
+                if await holds_back(db, hearing.room, item, now, paced=paced):
                     await outbox.hold(db, hearing.room.id, item.event)
                 if hearing.forgot:
                     trace = replace(trace, sender=None)
