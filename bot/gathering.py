@@ -22,7 +22,7 @@ FLOOD = 30
 UNSENT = 10
 SLOW = timedelta(seconds=20)
 """Where more messages of a room wait longer than this to be sent, answers are told together."""
-OF_MEMBER_A_MINUTE = 20
+OF_MEMBER_A_MINUTE = 30
 OF_ROOM_A_MINUTE = 60
 """Answers given one by one to a member, and in a room; more are told together."""
 TOGETHER_EVERY = timedelta(seconds=30)

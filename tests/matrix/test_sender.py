@@ -96,7 +96,7 @@ async def test_many_kills_neither_lose_nor_double_an_answer(street: Street) -> N
             killing = both.create_task(asyncio.sleep(seconds))
             while not killing.done():
                 events.append(await ines.say(room, "@pailkeeper help"))
-                await asyncio.sleep(0.15)  # more at once would be answered together
+                await asyncio.sleep(0.2)  # more at once would be answered together
         assert process.returncode is None, await process.communicate()
         process.kill()
         await process.communicate()
