@@ -10,6 +10,7 @@ from dataclasses import asdict, dataclass, field
 from pathlib import Path
 
 from bot.settings import Home, SettingsError
+from storage import backup
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,6 +63,31 @@ def _sync_folder(folder: Path) -> None:
         os.fsync(descriptor)
     finally:
         os.close(descriptor)
+
+
+def key_store(home: Home, account: Account) -> Path:
+    """The file in which a device keeps its encryption keys."""
+    return home.keys / f"{account.user}_{account.device}.db"
+
+
+def refuse_lost_keys(home: Home, account: Account) -> None:
+    """SettingsError where the keys that the device once had are gone: others would not write to it.
+
+    Made anew under the name of the old device, they would be taken for a forger's.
+    """
+    store = key_store(home, account)
+    if not account.seeds:
+        return  # the device has never been used
+    if not store.exists():
+        found = "are gone"
+    elif faults := backup.faults(store):
+        found = f"are damaged ({faults[0]}; move {store} away)"
+    else:
+        return
+    raise SettingsError(
+        f"The encryption keys of the bot's device {found}. Run `python -m bot login` with the "
+        "password: it becomes a new device, signed by the same account, and the book stays."
+    )
 
 
 @contextmanager

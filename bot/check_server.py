@@ -10,7 +10,7 @@ from email.utils import parsedate_to_datetime
 from typing import Any
 
 from bot import clock
-from bot.account import Account
+from bot.account import Account, key_store
 from bot.cross_signing import Identity
 from bot.settings import Home
 from storage import backup
@@ -90,7 +90,7 @@ def _device(place: Home, account: Account) -> Iterator[Finding]:
 
 
 def _key_store(place: Home, account: Account) -> Finding:
-    store = place.keys / f"{account.user}_{account.device}.db"
+    store = key_store(place, account)
     if not store.exists():
         return wrong(
             f"the device's keys are not in {place.keys}: if the bot has run before, log in again"

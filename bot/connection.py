@@ -17,7 +17,8 @@ from bot import account as accounts
 from bot.account import Account
 from bot.cross_signing import CrossSigningError, Device, Identity, new_seeds, sign_device
 from bot.hardening import harden
-from bot.settings import Home
+from bot.settings import Home, Trusted
+from bot.trust import Trust
 from storage.errors import UserError
 
 log = logging.getLogger(__name__)
@@ -37,8 +38,16 @@ class SignedOut(UserError):
         )
 
 
+class Client(AsyncClient):
+    """A device of an account, which knows the devices that it trusts."""
+
+    trust: Trust
+
+
 @asynccontextmanager
-async def connected(home: Home, account: Account) -> AsyncIterator[AsyncClient]:
+async def connected(
+    home: Home, account: Account, trusted: Trusted = "signed"
+) -> AsyncIterator[Client]:
     """A client that is this device, with its key store open."""
     home.keys.mkdir(mode=0o700, parents=True, exist_ok=True)
     config = AsyncClientConfig(
@@ -49,11 +58,10 @@ async def connected(home: Home, account: Account) -> AsyncIterator[AsyncClient]:
         # A lost line is raised, not retried for ever out of our sight.
         max_timeouts=0,
     )
-    client = AsyncClient(
-        account.homeserver, account.user, account.device, str(home.keys), config=config
-    )
+    client = Client(account.homeserver, account.user, account.device, str(home.keys), config=config)
     client.restore_login(account.user, account.device, account.token)
-    harden(client)
+    client.trust = Trust(client, trusted)
+    harden(client, client.trust.takes)
     try:
         yield client
     finally:
@@ -85,8 +93,12 @@ def http_status(answer: Response) -> int:
     return int(getattr(answer.transport_response, "status", 0))
 
 
-async def tend_keys(client: AsyncClient) -> None:
-    """Upload, query and claim what the encryption needs now, and send what waits for devices."""
+async def tend_keys(client: Client) -> bool:
+    """Upload, query and claim what the encryption needs now, and send what waits for devices.
+
+    True if other devices were judged anew, so that what was not believed may now be.
+    """
+    judged = False
     try:
         if client.should_upload_keys:
             answer = await client.keys_upload()
@@ -97,12 +109,13 @@ async def tend_keys(client: AsyncClient) -> None:
                     answer,
                 )
         if client.should_query_keys:
-            await client.keys_query()
+            judged = await client.trust.learn()
         if client.should_claim_keys:
             await client.keys_claim(client.get_users_for_key_claiming())
         await client.send_to_device_messages()
     except (*OUT_OF_REACH, LocalProtocolError) as error:
         log.warning("encryption keys could not be tended, next time: %s", type(error).__name__)
+    return judged
 
 
 async def cross_sign(

@@ -1,6 +1,8 @@
 """What the bot says, as Matrix room events (client-server specification 1.19)."""
 
 import html
+import json
+from dataclasses import replace
 from typing import Any
 
 from storage.rows import Waiting
@@ -8,8 +10,23 @@ from storage.rows import Waiting
 Content = dict[str, Any]
 
 
+LARGEST = 40_000
+"""Characters of JSON in an event: 64 KiB is the most a homeserver takes, and encryption adds."""
+CUT_SHORT = "… (the rest is too long to say here)"
+
+
 def event_of(row: Waiting) -> tuple[str, Content]:
-    """Event type and content of a message of the outbox."""
+    """Event type and content of a message of the outbox; cut short where it is too long for one."""
+    kind, content = _event_of(row)
+    body = row.message.body
+    while len(json.dumps(content)) > LARGEST:
+        body = body[: len(body) // 2]
+        shorter = replace(row.message, body=f"{body}\n{CUT_SHORT}")
+        kind, content = _event_of(replace(row, message=shorter))
+    return kind, content
+
+
+def _event_of(row: Waiting) -> tuple[str, Content]:
     message = row.message
     if message.kind == "reaction":
         relation = {"rel_type": "m.annotation", "event_id": message.to_event, "key": message.body}

@@ -159,9 +159,25 @@ def _signed(what: Json, user: str, by: str, signature: str) -> Json:
     return {**what, "signatures": {user: {"ed25519:" + by: signature}}}
 
 
+def is_signed_by(what: object, user: str, key: str) -> bool:
+    """Whether a JSON object bears a user's signature by a public key (unpadded base64)."""
+    try:
+        bare = {k: v for k, v in what.items() if k not in ("signatures", "unsigned")}  # type: ignore[attr-defined]
+        signature = what["signatures"][user][f"ed25519:{key}"]  # type: ignore[index]
+        public = eddsa.import_public_key(_padded(key))
+        eddsa.new(public, "rfc8032").verify(canonical(bare).encode(), _padded(signature))
+    except (AttributeError, KeyError, TypeError, ValueError):
+        return False  # anybody may have written it
+    return True
+
+
 def canonical(what: Json) -> str:
     """Canonical JSON (Matrix specification, appendix "Signing JSON")."""
     return json.dumps(what, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
+
+
+def _padded(text: str) -> bytes:
+    return base64.b64decode(text + "=" * (-len(text) % 4))
 
 
 def _unpadded(raw: bytes) -> str:

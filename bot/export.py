@@ -172,6 +172,6 @@ def _cell(value: object) -> object:
     """A cell that no spreadsheet takes for a formula."""
     if isinstance(value, dict | list):
         return json.dumps(value, ensure_ascii=False) if value else ""
-    if isinstance(value, str) and value[:1] in "=+-@\t\r" and value:
+    if isinstance(value, str) and value[:1] in "=+-@\t\r＝＋－＠" and value:
         return f"'{value}"
     return value

@@ -22,13 +22,24 @@ FLOOD = 30
 UNSENT = 10
 SLOW = timedelta(seconds=20)
 """Where more messages of a room wait longer than this to be sent, answers are told together."""
+OF_MEMBER_A_MINUTE = 30
+OF_ROOM_A_MINUTE = 60
+"""Answers given one by one to a member, and in a room; more are told together."""
+TOGETHER_EVERY = timedelta(seconds=30)
+"""Where that many are asked for, what is told together comes no faster than this."""
+MINUTE = timedelta(minutes=1)
 LINES = 10
 """Lines of what is told together; of the rest only the number is said."""
 LONGEST_LINE = 200
 
 
-async def holds_back(db: Database, room: Room, item: Item, now: datetime) -> bool:
-    """Whether the answer to an event is to be told together with others."""
+async def holds_back(
+    db: Database, room: Room, item: Item, now: datetime, *, paced: bool = False
+) -> bool:
+    """Whether the answer to an event is to be told together with others.
+
+    `paced`: also where a member, or the room, has had many answers in the last minute.
+    """
     if await outbox.held(db, room.id, limit=1):
         return True
     sender = str(item.raw.get("sender"))
@@ -37,16 +48,30 @@ async def holds_back(db: Database, room: Room, item: Item, now: datetime) -> boo
         (now - item.at > OLD and old > OLD_ONES)
         or await inbox.messages_waiting(db, item.room, sender=sender, limit=FLOOD + 1) > FLOOD
         or await outbox.unsent(db, room.id, before=now - SLOW, limit=UNSENT + 1) > UNSENT
+        or (paced and await _is_fast(db, room, item, now))
     )
 
 
-async def tell_together(db: Database, now: datetime) -> int:
-    """Make one message of the answers held back in each room, once nothing more is to come."""
+async def _is_fast(db: Database, room: Room, item: Item, now: datetime) -> bool:
+    """Whether a member or a room has had as many answers as there are in a minute."""
+    sender, since = str(item.raw.get("sender")), now - MINUTE
+    to_member, _ = await outbox.lately(db, room.id, since, sender=sender, besides=item.event)
+    in_room, _ = await outbox.lately(db, room.id, since, besides=item.event)
+    return to_member >= OF_MEMBER_A_MINUTE or in_room >= OF_ROOM_A_MINUTE
+
+
+async def tell_together(db: Database, now: datetime, *, paced: bool = False) -> int:
+    """Make one message of the answers held back in each room, once nothing more is to come.
+
+    `paced`: not again before some time has passed.
+    """
     told = 0
     for address in await outbox.holding(db):
         async with db.transaction():
             room = await rooms.find(db, address)
             if room is None or await outbox.unsent(db, room.id, limit=1):
+                continue
+            if paced and (await outbox.lately(db, room.id, now - TOGETHER_EVERY))[1]:
                 continue
             held = await outbox.held(db, room.id)
             message = Message(

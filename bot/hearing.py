@@ -53,6 +53,8 @@ class Hearing:
     """What was written down and needs no words but a mark."""
     answered: bool = False
     """Whether something was put into the outbox."""
+    forgot: bool = False
+    """Whether the sender asked to be forgotten, and was."""
 
     @property
     def room(self) -> Room:
@@ -129,8 +131,9 @@ class Hearing:
         original = await inbox.trace(self.book.db, self.room.address, edited.original)
         if original is None or original.sender != edited.sender or original.kind != "said":
             return  # unknown, another's, or itself an edit: invalid by the specification
-        if await self.book.is_withdrawn(edited.original):
-            return
+        for event in (edited.event, edited.original):
+            if await self.book.is_withdrawn(event):
+                return
         turn = await self._turn(
             edited.original, original.at, await self._record_behind(original.about), edited.event
         )
@@ -227,7 +230,16 @@ class Hearing:
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=isinstance(heard, Said) and await self._answers_us(heard),
+            to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
         )
+
+    async def _is_to_us(self, said: Said) -> bool:
+        """Whether it is said to the bot by name, in reply to it, or where nobody else is."""
+        if self._calls_us(said) or "pailkeeper" in said.body.casefold():
+            return True
+        if said.replies_to:
+            return await outbox.said_as(self.book.db, self.room.id, said.replies_to) is not None
+        return sum(m.present and m.user is not None for m in await self.book.members()) <= 1
 
     async def _answers_us(self, said: Said) -> bool:
         """Whether it replies to words of ours, or comes next after them and is as short."""
@@ -264,6 +276,7 @@ class Hearing:
                 answer = await route.answer(act, turn)
             answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             await keeping.carry_out(turn, answer)
+            self.forgot = self.forgot or answer.forgets is not None
             if answer.say:
                 self.spoken.append(answer.say)
             elif answer.noted:

@@ -6,7 +6,7 @@ import getpass
 import os
 import sys
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import aiohttp
 from nio.client.async_client import AsyncClient, AsyncClientConfig
@@ -99,6 +99,9 @@ async def _log_in(place: Home, answers: Answers, before: Account | None) -> Acco
                 f"{place.folder} belongs to {before.user}. "
                 f"Give {account.user} a home of its own with --home."
             )
+        if before:
+            # Also for another device: the same identity signs it.
+            account = replace(account, seeds=before.seeds)
         accounts.write(place, account)
         async with connected(place, account) as client:
             await tend_keys(client)
@@ -129,7 +132,7 @@ def _is_same(place: Home, before: Account, homeserver: str, user: str) -> bool:
     """Whether the device logged in before can go on; without its keys it could read nothing."""
     name = user.removeprefix("@").partition(":")[0]
     known = before.user in (user, f"@{name}:{settings.server_of(before.user)}")
-    keys = place.keys / f"{before.user}_{before.device}.db"
+    keys = accounts.key_store(place, before)
     return known and before.homeserver == homeserver and keys.exists()
 
 
@@ -172,7 +175,6 @@ def _account(homeserver: str, user: str, device: str, token: str, same: Account 
         device=device,
         token=token,
         store_key=same.store_key if same else accounts.new_store_key(),
-        seeds=same.seeds if same else {},
     )
 
 

@@ -10,11 +10,10 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 from typing import Any
 
-from nio.client.async_client import AsyncClient
 from nio.responses import SyncError, SyncResponse
 
 from bot import timeline, upgrades
-from bot.connection import OUT_OF_REACH, SignedOut, http_status, tend_keys
+from bot.connection import OUT_OF_REACH, Client, SignedOut, http_status, tend_keys
 from bot.greeting import greet
 from bot.invitations import Invitations
 from bot.missing_keys import MissingKeys
@@ -47,7 +46,7 @@ class Session:
 
     def __init__(
         self,
-        client: AsyncClient,
+        client: Client,
         db: Database,
         settings: Settings,
         now: Clock,
@@ -89,7 +88,8 @@ class Session:
             patience.succeeded()
             since = response.next_batch
             # Before anything is answered: a member who has just come must be able to read it.
-            await tend_keys(self._client)
+            if await tend_keys(self._client):
+                await self._keys.retry(response, every=True)
             self.ready.set()
             self._keys.ring_or_hold()
             if await self._keys.own_up(self._now()):

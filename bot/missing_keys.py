@@ -1,14 +1,25 @@
-"""Events whose key has not come: waited for a moment, tried again, owned up to, given up."""
+"""Events that cannot be read yet: waited for a moment, tried again, owned up to, given up.
+
+Either the key has not come, or the device that sent them is not trusted; both may change.
+"""
 
 import asyncio
 import logging
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from datetime import datetime, timedelta
+from typing import Any
 
-from nio import ForwardedRoomKeyEvent, RoomKeyEvent, SyncResponse
-from nio.client.async_client import AsyncClient
+from nio import (
+    Event,
+    ForwardedRoomKeyEvent,
+    MegolmEvent,
+    RoomKeyEvent,
+    SyncResponse,
+    UnknownToDeviceEvent,
+)
 
 from bot import timeline
+from bot.connection import Client
 from bot.pacing import Bell
 from storage import inbox, outbox, rooms
 from storage.database import Database
@@ -22,29 +33,49 @@ GRACE_SECONDS = 5.0
 OWN_UP_AFTER = timedelta(minutes=2)
 OWN_UP_BEFORE = timedelta(hours=12)
 GIVE_UP_AFTER = timedelta(days=7)
+ORIGINAL_COMES_WITHIN = timedelta(days=1)
+"""So long an edit is kept by for a message that has not come: then it is from before our time."""
 
 UNREADABLE = (
     "I could not read this message: its key has not reached me, so nothing of it is written down. "
     "Please say it again. If it happens often, your app may not trust the device I use."
 )
+WITHHELD = (
+    "I could not read this message: your app keeps its key from me, so nothing of it is written "
+    "down. Let it write to unverified devices in this room, or verify mine; then say it again."
+)
+UNSIGNED = (
+    "I took nothing from this message: it came from a device that its owner has not signed. Verify "
+    "that device from another of yours, and I write it down after all."
+)
+
+MOST_WITHHELD = 1000
+"""Notes of keys kept from us that are remembered: anybody can send some."""
 
 
 class MissingKeys:
     """Rings `heard` when what can be read may be worked through."""
 
-    def __init__(self, client: AsyncClient, db: Database, heard: Bell) -> None:
+    def __init__(self, client: Client, db: Database, heard: Bell) -> None:
         self._client = client
         self._db = db
         self._heard = heard
         self._awaited: set[str] = set()
+        self._withheld: set[object] = set()
+        """Sessions whose key was kept from us on purpose."""
         self._held: asyncio.TimerHandle | None = None
 
     def expect(self, arrivals: Iterable[Arrival]) -> None:
         """Note which of the events now stored have no key yet."""
-        self._awaited |= {arrival.raw["event_id"] for arrival in arrivals if arrival.parked}
+        self._awaited |= {
+            arrival.raw["event_id"]
+            for arrival in arrivals
+            if arrival.parked and not self._is_refused(arrival.room, arrival.raw)
+        }
 
     async def retry(self, response: SyncResponse, *, every: bool) -> None:
         """Read the parked events for which keys have come; `every`: whatever has come."""
+        self._note_withheld(response)
         came = {
             event.session_id
             for event in response.to_device_events
@@ -53,10 +84,11 @@ class MissingKeys:
         if not (came or every):
             return
         for item in await inbox.parked(self._db):
-            if every or _session(item) in came:
+            if every or _session(item.raw) in came:
                 raw = timeline.decrypted(self._client, item)
                 if raw is not None:
                     await inbox.unpark(self._db, item.id, raw)
+                if raw is not None or self._is_refused(item.room, item.raw):
                     self._awaited.discard(item.event)
 
     def ring_or_hold(self) -> None:
@@ -75,23 +107,45 @@ class MissingKeys:
         self._heard.ring()
 
     async def own_up(self, now: datetime) -> bool:
-        """Say of an unread message that it was not read, once a day to its sender."""
+        """Say of an unread message that it was not read, and why, once a day to its sender."""
         await inbox.expire_parked(self._db, now - GIVE_UP_AFTER)
+        await inbox.expire_put_by(self._db, now - ORIGINAL_COMES_WITHIN)
         present = {room.address: room.id for room in await rooms.present(self._db)}
         told = False
         for item in await inbox.parked(self._db):
             room = present.get(item.room)
-            if room is None or not OWN_UP_AFTER <= now - item.at < OWN_UP_BEFORE:
+            why, after = self._reason(item)
+            if item.raw.get("sender") == self._client.user_id:
                 continue
-            day_of_sender = f"unread-{room}-{item.raw.get('sender')}-{now.date()}"
-            message = Message(
-                tx_id=day_of_sender, kind="reply", body=UNREADABLE, to_event=item.event
-            )
+            if room is None or not after <= now - item.at < OWN_UP_BEFORE:
+                continue
+            once = f"unread-{room}-{item.raw.get('sender')}-{now.date()}"
+            message = Message(tx_id=once, kind="reply", body=why, to_event=item.event)
             async with self._db.transaction():
                 await outbox.put(self._db, room, message, now)
             told = True
         return told
 
+    def _reason(self, item: Item) -> tuple[str, timedelta]:
+        """What to say of an unread message, and how long after it was sent."""
+        if self._is_refused(item.room, item.raw):
+            return UNSIGNED, timedelta(0)
+        return (WITHHELD if _session(item.raw) in self._withheld else UNREADABLE), OWN_UP_AFTER
 
-def _session(item: Item) -> object:
-    return item.raw.get("content", {}).get("session_id")
+    def _is_refused(self, room: str, raw: Mapping[str, Any]) -> bool:
+        """Whether it could be read, but its device is not trusted."""
+        event = Event.parse_event(dict(raw))
+        if not isinstance(event, MegolmEvent) or timeline.lacks_key(self._client, room, event):
+            return False
+        return self._client.trust.refuses(event)
+
+    def _note_withheld(self, response: SyncResponse) -> None:
+        for event in response.to_device_events:
+            if isinstance(event, UnknownToDeviceEvent) and event.type == "m.room_key.withheld":
+                session = event.source["content"].get("session_id")
+                if isinstance(session, str) and len(self._withheld) < MOST_WITHHELD:
+                    self._withheld.add(session)
+
+
+def _session(raw: Mapping[str, Any]) -> object:
+    return raw.get("content", {}).get("session_id")

@@ -9,11 +9,10 @@ from typing import Any
 from uuid import uuid4
 
 from nio import JoinResponse, RoomInviteResponse, RoomSendResponse, SyncResponse
-from nio.client.async_client import AsyncClient
 
 from bot import timeline
 from bot.account import Account, new_store_key
-from bot.connection import connected, tend_keys
+from bot.connection import Client, connected, tend_keys
 from bot.homeserver import Homeserver, User
 from bot.settings import Home
 
@@ -24,7 +23,7 @@ PATIENCE_SECONDS = 20.0
 class Neighbour:
     """One person's device: hears its rooms all the time, and says what it is told to."""
 
-    def __init__(self, client: AsyncClient, name: str) -> None:
+    def __init__(self, client: Client, name: str) -> None:
         self.client = client
         self.name = name
         self.heard: dict[str, list[Raw]] = defaultdict(list)
@@ -134,7 +133,7 @@ async def neighbour(server: Homeserver, user: User, folder: Path) -> AsyncIterat
         token=user.token,
         store_key=new_store_key(),
     )
-    async with connected(Home(folder), account) as client:
+    async with connected(Home(folder), account, "all") as client:
         somebody = Neighbour(client, user.name)
         listening = asyncio.create_task(somebody.listen())
         try:

@@ -13,13 +13,11 @@ import signal
 import sys
 from datetime import datetime, timedelta
 
-from nio.client.async_client import AsyncClient
-
 from bot import account as accounts
 from bot import clock, settings
 from bot.account import Account
 from bot.backup import keep_daily
-from bot.connection import connected, cross_sign, tend_keys
+from bot.connection import Client, connected, cross_sign, tend_keys
 from bot.forget import forget_left
 from bot.matrix import Session
 from bot.pacing import Bell
@@ -67,6 +65,7 @@ def run(args: argparse.Namespace) -> int:
     _start_log(args.verbose)
     try:
         with accounts.sole_user(place):
+            accounts.refuse_lost_keys(place, account)
             asyncio.run(_until_signalled(place, chosen, account))
     except asyncio.CancelledError:
         return 130
@@ -99,7 +98,7 @@ async def take_part(place: Home, chosen: Settings, account: Account, stop: async
     """Be in the rooms until `stop` is set; what is being done then is finished."""
     db = await Database.open(place.book, alone=True)
     try:
-        async with connected(place, account) as client:
+        async with connected(place, account, chosen.devices) as client:
             await tend_keys(client)
             await cross_sign(client, place, account)
             async with served(db, chosen.listen, chosen.address, clock.now):
@@ -117,7 +116,7 @@ def _reason(group: ExceptionGroup[Exception]) -> Exception:
 
 
 async def _work_together(
-    client: AsyncClient, db: Database, place: Home, chosen: Settings, stop: asyncio.Event
+    client: Client, db: Database, place: Home, chosen: Settings, stop: asyncio.Event
 ) -> None:
     heard, calendar = Bell(), Bell()
     sender = Sender(client, db, clock.now)
@@ -156,7 +155,7 @@ async def _mind(
 ) -> None:
     progress, done = Progress("messages"), 0
     while not stop.is_set():
-        if worked_off := await work_off(db, now=clock.now, own=own):
+        if worked_off := await work_off(db, now=clock.now, own=own, paced=True):
             done += worked_off
             if worked_off == TOGETHER:
                 progress.reached(done, done + await inbox.how_many_wait(db))

@@ -29,6 +29,7 @@ ID_REMEMBERED = timedelta(hours=20)
 LOOK_BACK = 200
 """Events of the room searched for it."""
 SAID_BEFORE = "M_DUPLICATE_ANNOTATION"
+FORBIDDEN = "M_FORBIDDEN"
 
 Clock = Callable[[], datetime]
 
@@ -104,12 +105,18 @@ class Sender:
             raise SignedOut
         if code == SAID_BEFORE:
             return SAID_BEFORE
-        if 400 <= http_status(refusal) < 500:
+        if code == FORBIDDEN and row.message.kind != "reaction" and self._is_young(row):
+            self._rest(row.room, code)  # muted; it may be let speak again
+        elif 400 <= http_status(refusal) < 500:
             log.error("a message was refused by the homeserver for good: %s", code)
             await outbox.refused(self._db, row.id, code)
         else:
             self._rest(row.room, code)
         return None
+
+    def _is_young(self, row: Waiting) -> bool:
+        """Whether it is still worth saying, and its transaction id still known."""
+        return self._now() - row.made_at < ID_REMEMBERED
 
     def _rest(self, room: str, why: str) -> None:
         seconds = self._patience.setdefault(room, Patience()).failed()
@@ -118,7 +125,7 @@ class Sender:
 
     async def _sent_before(self, row: Waiting) -> str | None:
         """The event of an old row, if it went out but was not noted."""
-        if self._now() - row.made_at < ID_REMEMBERED:
+        if self._is_young(row):
             return None
         answer = await self._client.room_messages(row.room, limit=LOOK_BACK)
         if not isinstance(answer, RoomMessagesResponse):

@@ -6,11 +6,14 @@ import tomllib
 from collections.abc import Callable
 from dataclasses import dataclass, fields
 from pathlib import Path
-from typing import Any, get_args
+from typing import Any, Literal, get_args
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from storage.errors import UserError
 from storage.rows import Units
+
+Trusted = Literal["signed", "only signed", "all"]
+"""Signed devices, and all those of an account that signs none; only signed ones; or any."""
 
 
 class SettingsError(UserError):
@@ -56,6 +59,7 @@ class Settings:
     zone: str = "UTC"
     units: Units = "metric"
     obey: tuple[str, ...] = ()
+    devices: Trusted = "signed"
     listen: str = "127.0.0.1:8464"
     address: str = ""
     backups: int = 7
@@ -86,10 +90,13 @@ def _zone(value: object) -> str:
     return str(value)
 
 
-def _units(value: object) -> str:
-    if value not in get_args(Units):
-        raise ValueError("one of " + ", ".join(f'"{u}"' for u in get_args(Units)))
-    return str(value)
+def _one_of(*allowed: str) -> Callable[[object], str]:
+    def check(value: object) -> str:
+        if value not in allowed:
+            raise ValueError("one of " + ", ".join(f'"{a}"' for a in allowed))
+        return str(value)
+
+    return check
 
 
 def _obey(value: object) -> tuple[str, ...]:
@@ -127,13 +134,27 @@ SETTINGS = (
     Setting(
         "zone", "text", '"UTC"', "Time zone of a new room, until the room sets its own.", _zone
     ),
-    Setting("units", "text", '"metric"', "Units of a new room: metric, us or imperial.", _units),
+    Setting(
+        "units",
+        "text",
+        '"metric"',
+        "Units of a new room: metric, us or imperial.",
+        _one_of(*get_args(Units)),
+    ),
     Setting(
         "obey",
         "list of text",
         "[]",
         "Who may invite the bot: accounts or servers; empty: accounts of its own server.",
         _obey,
+    ),
+    Setting(
+        "devices",
+        "text",
+        '"signed"',
+        "Whose devices are trusted in encrypted rooms: signed (by their owner; all of one who "
+        "signs none), only signed, or all.",
+        _one_of(*get_args(Trusted)),
     ),
     Setting(
         "listen",

@@ -12,12 +12,11 @@ from typing import Any
 
 from nio import EncryptionError, Event, MegolmEvent, RoomMessagesResponse
 from nio.api import MessageDirection
-from nio.client.async_client import AsyncClient
 from nio.events import UnknownBadEvent
 from nio.events.misc import BadEvent
 from nio.responses import RoomInfo
 
-from bot.connection import http_status
+from bot.connection import Client, http_status
 from storage import inbox
 from storage.database import Database
 from storage.inbox import Arrival, Item
@@ -49,7 +48,7 @@ class News:
 
 
 async def news(
-    client: AsyncClient, db: Database, room: str, info: RoomInfo, since: str | None, known: bool
+    client: Client, db: Database, room: str, info: RoomInfo, since: str | None, known: bool
 ) -> News:
     """What a sync answer tells of a joined room; `known` if the bot was in it before."""
     events: list[AnyEvent] = list(info.timeline.events)
@@ -67,7 +66,7 @@ async def news(
     return News([arrival for arrival in taken if arrival is not None], came_at)
 
 
-def decrypted(client: AsyncClient, item: Item) -> Mapping[str, Any] | None:
+def decrypted(client: Client, item: Item) -> Mapping[str, Any] | None:
     """The parked event in clear, or None while its key is missing."""
     event = Event.parse_event(item.raw)
     if not isinstance(event, MegolmEvent):
@@ -80,7 +79,7 @@ def decrypted(client: AsyncClient, item: Item) -> Mapping[str, Any] | None:
 
 
 async def _missed(
-    client: AsyncClient, db: Database, room: str, before: str | None, since: str | None
+    client: Client, db: Database, room: str, before: str | None, since: str | None
 ) -> list[AnyEvent]:
     """The events that a limited timeline left out, oldest first."""
     if since is not None:
@@ -88,9 +87,7 @@ async def _missed(
     return await _backwards_to_known(client, db, room, before)
 
 
-async def _forwards(
-    client: AsyncClient, room: str, since: str, before: str | None
-) -> list[AnyEvent]:
+async def _forwards(client: Client, room: str, since: str, before: str | None) -> list[AnyEvent]:
     events: list[AnyEvent] = []
     at: str | None = since
     while at is not None:
@@ -101,7 +98,7 @@ async def _forwards(
 
 
 async def _backwards_to_known(
-    client: AsyncClient, db: Database, room: str, before: str | None
+    client: Client, db: Database, room: str, before: str | None
 ) -> list[AnyEvent]:
     """Without a token: back to an event heard before; nothing if there is none."""
     events: list[AnyEvent] = []
@@ -119,7 +116,7 @@ async def _backwards_to_known(
 
 
 async def _page(
-    client: AsyncClient, room: str, start: str, end: str | None, direction: MessageDirection
+    client: Client, room: str, start: str, end: str | None, direction: MessageDirection
 ) -> RoomMessagesResponse:
     answer = await client.room_messages(room, start, end, direction, limit=PAGE)
     if isinstance(answer, RoomMessagesResponse):
@@ -154,15 +151,20 @@ def _moment(event: AnyEvent) -> tuple[int, str]:
     return event.source["origin_server_ts"], event.source["event_id"]
 
 
-def _arrival(client: AsyncClient, room: str, event: AnyEvent) -> Arrival | None:
+def _arrival(client: Client, room: str, event: AnyEvent) -> Arrival | None:
     if not isinstance(event.source.get("event_id"), str):
         return None
-    parked = isinstance(event, MegolmEvent) and _lacks_key(client, room, event)
+    parked = isinstance(event, MegolmEvent) and _may_be_read_later(client, room, event)
     return Arrival(room=room, raw=raw(event), parked=parked)
 
 
-def _lacks_key(client: AsyncClient, room: str, event: MegolmEvent) -> bool:
-    """Whether a key may still come; what was refused in spite of its key is not waited for."""
+def _may_be_read_later(client: Client, room: str, event: MegolmEvent) -> bool:
+    """Whether its key may come yet, or its device be trusted yet; else it is refused for good."""
+    return lacks_key(client, room, event) or not client.trust.takes(event)
+
+
+def lacks_key(client: Client, room: str, event: MegolmEvent) -> bool:
+    """Whether the key of an event has not come."""
     assert client.olm is not None
     store = client.olm.inbound_group_store
     return store.get(room, event.sender_key or "", event.session_id or "") is None

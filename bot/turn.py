@@ -2,6 +2,7 @@
 
 import logging
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime
 
 from bot.gathering import holds_back, tell_together
@@ -26,39 +27,48 @@ TOGETHER = 100
 """Events that are committed together where many wait."""
 
 
-async def work_off(db: Database, *, now: Callable[[], datetime], own: str) -> int:
+async def work_off(
+    db: Database, *, now: Callable[[], datetime], own: str, paced: bool = False
+) -> int:
     """Work through what waits in the inbox, in order; how many events that was.
 
     As many as can be are committed together, each of them whole or not at all. Where nothing
-    waits, the answers held back are told; how many messages that took.
+    waits, the answers held back are told; how many messages that took. `paced`: no member, and no
+    room, is answered faster than people can read.
     """
 
     async def batch(db: Database) -> int:
         items = await inbox.waiting(db, limit=TOGETHER)
         for item in items:
-            await _work(db, item, now(), own)
+            await _work(db, item, now(), own, paced)
         return len(items)
 
     if await inbox.waiting(db, limit=1):
         return await db.at_once(batch)
-    return await tell_together(db, now())
+    return await tell_together(db, now(), paced=paced)
 
 
-async def _work(db: Database, item: Item, now: datetime, own: str) -> None:
+async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) -> None:
     heard = from_event(item.raw)
+    trace = _trace(item, heard)
     try:
         async with db.transaction():
             if heard is not None and (hearing := await _hearing(db, item, heard, now, own)):
+                if about := await _still_to_come(db, item.room, heard):
+                    await inbox.put_by(db, item.id, about)
+                    return
                 await hearing.take()
-                if hearing.answered and await holds_back(db, hearing.room, item, now):
+                if hearing.answered and await holds_back(db, hearing.room, item, now, paced=paced):
                     await outbox.hold(db, hearing.room.id, item.event)
-            await inbox.settle(db, item.id, "done", _trace(item, heard))
+                if hearing.forgot:
+                    trace = replace(trace, sender=None)
+            await inbox.settle(db, item.id, "done", trace)
     except StorageRefused:
         raise  # the disk's fault, not the event's: it waits for a better day
     except Exception:  # the one broad catch: one event must not stop those after it
         log.exception("could not work through event %s", item.event)
         async with db.transaction():
-            await inbox.settle(db, item.id, "failed", _trace(item, heard))
+            await inbox.settle(db, item.id, "failed", trace)
             room = await rooms.find(db, item.room)
             if room and isinstance(heard, Said) and heard.sender != own:
                 sorry = Message(
@@ -80,6 +90,17 @@ async def _hearing(
     if heard.at < room.joined_at:
         return None
     return Hearing(Book(db, room), heard, item, now, own)
+
+
+async def _still_to_come(db: Database, room: str, heard: Heard) -> str | None:
+    """The message that an edit or a mark is about, where that one has yet to come or be read."""
+    if isinstance(heard, Edited) and not heard.automatic:
+        state = await inbox.state(db, room, heard.original)
+        return heard.original if state in (None, "waiting", "parked") else None
+    if isinstance(heard, Reacted):
+        state = await inbox.state(db, room, heard.target)
+        return heard.target if state in ("waiting", "parked") else None
+    return None
 
 
 def _trace(item: Item, heard: Heard | None) -> Trace:

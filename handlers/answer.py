@@ -7,7 +7,7 @@ from typing import Literal
 
 from handlers.reading.acts import Act
 from storage.book import Book
-from storage.rows import Due, Entry, Facts, NewEntry, Units
+from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -107,6 +107,8 @@ class Answer:
     put_off: Sequence[PutOff] = ()
     settings: Sequence[Setting] = ()
     query: Query | None = None
+    forgets: Member | None = None
+    """Who is to be taken out of the book, after all else."""
     say: str = ""
     """The words of the reply; lines are parted by newlines."""
     noted: bool = False

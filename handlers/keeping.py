@@ -9,7 +9,7 @@ from handlers.answer import Answer, SettingName, Turn
 from handlers.dues import ON_STARTER, dues_of, dues_of_starter
 from handlers.runs import STARTERS, renumber
 from handlers.state import BinState, described, new_run
-from storage import changes, dues, links, rooms
+from storage import changes, dues, forgetting, links, rooms
 from storage.book import Book
 from storage.rows import Bin, Entry, NewEntry, Question
 
@@ -38,6 +38,8 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
             asked_at=turn.now,
         )
         await changes.ask(book, question)
+    if answer.forgets:
+        await forgetting.forget_member(book, answer.forgets)
 
 
 async def settle_bins(turn: Turn, new: Iterable[NewEntry], struck: Iterable[Entry]) -> None:

@@ -15,6 +15,7 @@ from handlers import (
     group,
     layers,
     observing,
+    privacy,
     sealing,
     starter,
     totals,
@@ -65,6 +66,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await calendar.later(act, turn)
         case acts.Set():
             return await group.changed(act, turn)
+        case acts.Forget():
+            return await privacy.forget(act, turn)
         case acts.Unsure():
             return unsure.asked(act, turn)
         case acts.Ask():
@@ -100,6 +103,8 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return starter.asked_batch(act, turn)
         case "allowed":
             return allowed.asked(act)
+        case "me":
+            return await privacy.known(turn)
         case "why":
             return SILENCE  # what was said last is known to the room alone: see bot/hearing.py
     assert_never(act.topic)

@@ -35,13 +35,16 @@ async def forget_member(book: Book, member: Member) -> int:
         "UPDATE member SET name = ?, user = NULL, present = 0 WHERE id = ?", (nobody, member.id)
     )
     await db.write("DELETE FROM link WHERE member = ?", (member.id,))
-    await db.write("DELETE FROM question WHERE room = ? AND sender = ?", (room, member.name))
+    await db.write(
+        "DELETE FROM question WHERE room = ?1 AND (sender = ?2 OR instr(lower(guess), lower(?2)))",
+        (room, member.name),
+    )
     await db.write(
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
         (nobody, room, member.name),
     )
     await db.write(
-        "UPDATE outbox SET body = '', mentions = '[]', "
+        "UPDATE outbox SET body = '', why = NULL, mentions = '[]', "
         "refused = CASE WHEN sent_as IS NULL THEN 'forgotten' ELSE refused END, "
         "gathered = CASE gathered WHEN 0 THEN NULL ELSE gathered END "
         "WHERE room = ?1 AND kind != 'reaction' "

@@ -18,7 +18,7 @@ DEEPEST = 100
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Arrival:
-    """An event as it came; `parked` while it could not be decrypted."""
+    """An event as it came; `parked` while it cannot be decrypted."""
 
     room: str
     raw: Mapping[str, Any]
@@ -123,7 +123,8 @@ async def messages_waiting(
 
 async def parked(db: Database) -> list[Item]:
     """The events that could not be decrypted yet."""
-    return [_item(row) for row in await db.rows("SELECT * FROM inbox WHERE state = 'parked'")]
+    rows = await db.rows("SELECT * FROM inbox WHERE state = 'parked' AND about IS NULL")
+    return [_item(row) for row in rows]
 
 
 async def unpark(db: Database, item: int, raw: Mapping[str, Any]) -> None:
@@ -135,6 +136,21 @@ async def unpark(db: Database, item: int, raw: Mapping[str, Any]) -> None:
         )
 
 
+async def state(db: Database, room: str, event: str) -> str | None:
+    """Where an event stands: waiting, parked, done or failed; None if it has not come."""
+    row = await db.row(
+        "SELECT state FROM inbox WHERE event = ?2 AND "
+        "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
+        (room, event),
+    )
+    return str(row["state"]) if row else None
+
+
+async def put_by(db: Database, item: int, about: str) -> None:
+    """Park an event until the one that it is about is worked through; inside a transaction."""
+    await db.write("UPDATE inbox SET state = 'parked', about = ? WHERE id = ?", (about, item))
+
+
 async def expire_parked(db: Database, before: datetime) -> None:
     """Give up on parked events from before a moment: their key will not come."""
     async with db.transaction():
@@ -144,8 +160,26 @@ async def expire_parked(db: Database, before: datetime) -> None:
         )
 
 
+async def expire_put_by(db: Database, before: datetime) -> None:
+    """Give up on what is about an event that has not come, nor waits for its key."""
+    async with db.transaction():
+        await db.write(
+            "UPDATE inbox SET state = 'failed', raw = NULL WHERE state = 'parked' AND at < ? "
+            "AND about IS NOT NULL AND NOT EXISTS (SELECT 1 FROM inbox AS original "
+            "WHERE original.event = inbox.about AND original.state = 'parked')",
+            (to_ms(before),),
+        )
+
+
 async def settle(db: Database, item: int, state: str, trace: Trace) -> None:
-    """Mark an event as worked through and forget its words, inside a transaction."""
+    """Mark an event as worked through and forget its words, inside a transaction.
+
+    What was put by until then may have its turn.
+    """
+    await db.write(
+        "UPDATE inbox SET state = 'waiting', about = NULL WHERE state = 'parked' AND about = ?",
+        (trace.event,),
+    )
     await db.write(
         "UPDATE inbox SET state = ?, raw = NULL, sender = ?, kind = ?, about = ?, mark = ? "
         "WHERE id = ?",

@@ -14,6 +14,8 @@ OF_EVENT = (
     "UNION SELECT id FROM outbox WHERE tx_id = ?1)"
 )
 """What was said as an event, or under a transaction id (a replay has no other)."""
+LATEST = 500
+"""Of so many messages it is looked when they were made: in a minute there are no more."""
 
 
 async def put(db: Database, room: int, message: Message, made_at: datetime) -> None:
@@ -108,6 +110,30 @@ async def unsent(db: Database, room: int, limit: int, before: datetime | None = 
         (room, limit, None if before is None else to_ms(before)),
     )
     return len(rows)
+
+
+async def lately(
+    db: Database,
+    room: int,
+    since: datetime,
+    *,
+    sender: str | None = None,
+    besides: str = "",
+) -> tuple[int, int]:
+    """How many answers by themselves a room got since a moment, and how many told together.
+
+    With `sender`, only answers to that user count among the first; those to the event `besides`
+    do not count.
+    """
+    row = await db.row(
+        "SELECT sum(outbox.tx_id NOT LIKE 'sum-%' AND (?4 IS NULL OR inbox.sender = ?4)) AS single,"
+        " sum(outbox.tx_id LIKE 'sum-%') AS together FROM outbox LEFT JOIN inbox ON "
+        "inbox.event = outbox.to_event WHERE outbox.id > (SELECT max(id) FROM outbox) - ?1 "
+        "AND outbox.room = ?2 AND outbox.made_at >= ?3 AND outbox.kind IN ('reply', 'reaction') "
+        "AND outbox.gathered IS NULL AND outbox.to_event IS NOT ?5",
+        (LATEST, room, to_ms(since), sender, besides),
+    )
+    return (row["single"] or 0, row["together"] or 0) if row else (0, 0)
 
 
 async def gather(db: Database, room: int, tx_id: str) -> None:

@@ -1,4 +1,4 @@
-"""People's words as they are let in: nothing invisible, nothing that turns the text around."""
+"""People's words as they are let in: nothing unseen, no links, nothing that turns text around."""
 
 import re
 import unicodedata
@@ -14,20 +14,25 @@ _JOINERS = "\u200c\u200d"
 _LONG_WORD = re.compile(rf"(\S{{{LONGEST_WORD}}})\S+")
 _SPACE = re.compile(r"\s+")
 _SCHEME = re.compile(r":/+")
+_DOMAIN = re.compile(r"(?<=[^\W\d_])[.．。](?=[^\W\d_]{2})")
+"""A stop with no space behind it, between letters: apps take what is round it for an address."""
 
 
 def text(said: str) -> str:
-    """What somebody wrote: line breaks stay; control and direction characters go; not too long."""
+    """What somebody wrote: line breaks stay; control and direction characters go; not too long.
+
+    No app takes any of it for a link when it is said again.
+    """
     lines = said.replace("\r\n", "\n").replace("\r", "\n")[:LONGEST_MESSAGE]
     kept = lines.replace("\t", " ")
     if not kept.isprintable():
         kept = "".join("" if _is_unseen(char) else char for char in kept)
-    return _LONG_WORD.sub(r"\1", kept)
+    return _LONG_WORD.sub(r"\1", _DOMAIN.sub(". ", _SCHEME.sub(" ", kept)))
 
 
 def name(said: str, longest: int = LONGEST_NAME) -> str:
-    """A name on one line, which no app takes for a link; empty if nothing of it can be seen."""
-    line = _SPACE.sub(" ", _SCHEME.sub(" ", text(said)))
+    """A name on one line; empty if nothing of it can be seen."""
+    line = _SPACE.sub(" ", text(said))
     return line[:longest].strip(" \u200c\u200d")
 
 

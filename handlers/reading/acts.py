@@ -30,8 +30,10 @@ Topic = Literal[
     "custody",
     "help",
     "why",
+    "me",
 ]
-"""What can be asked. `why` is read only where `Context.after_bot` holds."""
+"""What can be asked. `why` is read only where `Context.after_bot` holds, `me` (what is known of
+the sender) only where `Context.to_bot` does."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +52,8 @@ class Context:
     """What the bot is called when somebody turns to it."""
     after_bot: bool = False
     """It replies to the bot's words, or follows on them directly."""
+    to_bot: bool = False
+    """It is said to the bot: by its name, in reply to it, or where nobody else is."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -257,6 +261,14 @@ class Set(_Act):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Forget(_Act):
+    """The sender is to be taken out of the book; read only where `Context.to_bot` holds."""
+
+    act = "forget"
+    sure: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Unsure(_Act):
     """It may be meant for the record, but must be asked first."""
 
@@ -282,6 +294,7 @@ Act = (
     | Later
     | Ask
     | Set
+    | Forget
     | Unsure
 )
 

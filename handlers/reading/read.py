@@ -3,6 +3,7 @@
 from handlers.reading.acts import Act, Ask, Context, Unsure
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
+from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import replies
@@ -16,6 +17,8 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
     message = read_message(text, context)
     if not message.words:
         return ()
+    if context.to_bot and (found := about_oneself(message)):
+        return found
     scores = scores_of(message)
     if context.after_bot:
         leaning = replies(message)

@@ -35,11 +35,11 @@ from storage.database import Database
 from storage.errors import UserError
 from storage.inbox import Arrival
 from storage.rows import Message, Waiting
+from tests.reading.corpus import FOLDER, messages
 from tests.room import BEGIN, TalkingRoom
 
 LONGEST_SECONDS = 2.0
 """No input may take longer: a machine that others use may stop us for a while."""
-CORPUS = Path(__file__).parent.parent / "corpus" / "messages.jsonl"
 STRANGE = [
     *("<b>x</b>", "<script>", "&amp;", "@room", "@ines:test", "https://x.test", "://", "=1+1", "|"),
     *("`", "**", "[x](y)", "\u202e", "\u2066", "\u200b", "\0", "\r", "\t", "\n", "\ud800", "NaN"),
@@ -63,8 +63,8 @@ class Source:
 
     def __init__(self, seed: int) -> None:
         self.dice = random.Random(seed)
-        with CORPUS.open(encoding="utf-8") as file:
-            self.messages = [str(json.loads(line)["body"]) for line in file]
+        files = sorted(FOLDER.glob("*.jsonl"))
+        self.messages = [str(row["body"]) for file in files for row in messages(file.name)]
         self.pieces = sorted({word for body in self.messages for word in body.split()})
 
     def text(self) -> str:

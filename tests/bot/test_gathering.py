@@ -47,8 +47,8 @@ class Room:
         await inbox.take_in(self.db, arrivals, None)
         return events
 
-    async def works(self, at: datetime = NOW) -> None:
-        while await work_off(self.db, now=lambda: at, own=OWN):
+    async def works(self, at: datetime = NOW, *, paced: bool = False) -> None:
+        while await work_off(self.db, now=lambda: at, own=OWN, paced=paced):
             pass
 
     async def sends(self) -> list[Waiting]:
@@ -174,3 +174,35 @@ async def test_what_is_held_back_outlives_a_crash(room: Room) -> None:
     [told] = await room.sends()
     assert "… and 110 more answers" in told.message.body
     assert len(await room.masses()) == 120
+
+
+async def test_one_who_never_stops_is_answered_ever_more_rarely(room: Room) -> None:
+    """A message each second for three minutes, each worked through and answered as it comes."""
+    said: list[Waiting] = []
+    for second in range(180):
+        moment = timedelta(seconds=second)
+        await room.hears(*layers(1), ago=-moment, who="mallory")
+        if second % 45 == 7:
+            await room.hears("added 1 kg scraps to the yard bin", ago=-moment)
+        await room.works(NOW + moment, paced=True)
+        said += await room.sends()
+    assert len(await room.masses()) == 184
+    together = [row for row in said if row.message.tx_id.startswith("sum-")]
+    assert len(said) - len(together) <= 3 * gathering.OF_MEMBER_A_MINUTE + 4
+    assert 1 < len(together) <= 180 / gathering.TOGETHER_EVERY.seconds
+    # What is still held back is told later, though nothing more comes.
+    await room.works(NOW + timedelta(minutes=4), paced=True)
+    await room.sends()
+    assert await room.db.rows("SELECT 1 FROM outbox WHERE gathered = 0") == []
+
+
+async def test_a_room_full_of_neighbours_is_answered_together_at_last(room: Room) -> None:
+    said: list[Waiting] = []
+    for second in range(90):
+        moment = timedelta(seconds=second / 2)
+        await room.hears(*layers(1), ago=-moment, who=f"neighbour{second % 12}")
+        await room.works(NOW + moment, paced=True)
+        said += await room.sends()
+    assert len(await room.masses()) == 90
+    single = [row for row in said if not row.message.tx_id.startswith("sum-")]
+    assert len(single) == gathering.OF_ROOM_A_MINUTE

@@ -8,7 +8,7 @@ import sys
 from asyncio.subprocess import PIPE, Process
 from collections.abc import AsyncIterator, Callable, Iterator
 from contextlib import AsyncExitStack, closing
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any
 from urllib.parse import quote
@@ -96,6 +96,12 @@ class Bot:
             while not self._has(question):  # noqa: ASYNC110 - a file on disk rings no bell
                 await asyncio.sleep(0.05)
 
+    async def comes_to_hold(self, question: str, rows: list[tuple[Any, ...]]) -> None:
+        """Wait until the book answers a question with just these rows."""
+        async with asyncio.timeout(20):
+            while self.rows(question) != rows:  # noqa: ASYNC110 - a file on disk rings no bell
+                await asyncio.sleep(0.05)
+
     def _has(self, question: str) -> bool:
         """Whether the book answers with any row; not while it is only being made."""
         try:
@@ -117,9 +123,12 @@ class Street:
     folder: Path
     stack: AsyncExitStack
     number: int = field(default_factory=lambda: next(_streets))
+    users: dict[str, User] = field(default_factory=dict)
 
     def user(self, name: str) -> User:
-        return self.server.register(f"{name}{self.number}", display=name.title())
+        user = self.server.register(f"{name}{self.number}", display=name.title())
+        self.users[user.name] = user
+        return user
 
     def limit(self, user: User, per_second: float, burst: int) -> None:
         """How many messages the homeserver takes from a user; 0 and 0: any number."""
@@ -183,6 +192,20 @@ class Street:
         )
         assert status == 200, answer
         return str(answer["room_id"])
+
+    async def second_device(self, of: Neighbour) -> Neighbour:
+        """The same person at another device, which the first has not signed."""
+        user = self.users[of.name]
+        body = {
+            "type": "m.login.password",
+            "identifier": {"type": "m.id.user", "user": user.id},
+            "password": user.password,
+        }
+        status, answer = self.server.call("POST", "/_matrix/client/v3/login", body)
+        assert status == 200, answer
+        again = replace(user, device=answer["device_id"], token=answer["access_token"])
+        folder = self.folder / again.device
+        return await self.stack.enter_async_context(neighbour(self.server, again, folder))
 
     def curve_key(self, user: User) -> str:
         """The key that to-device messages to a user's device are made for."""

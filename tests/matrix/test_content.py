@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import json
 from datetime import UTC, datetime
 from typing import Any
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from bot.content import event_of
+from bot.content import CUT_SHORT, event_of
 from storage.rows import Message, Waiting
 
 
@@ -88,3 +91,15 @@ def test_an_edit_pings_nobody_a_second_time() -> None:
     _, made = content(rewrites="$answer", mentions=("@ines:x",))
     assert made["m.mentions"] == {}
     assert made["m.new_content"]["m.mentions"] == {"user_ids": ["@ines:x"]}
+
+
+@given(
+    st.text(min_size=1, max_size=20).flatmap(lambda t: st.just(t * 4000)),
+    st.sampled_from([None, "$answer"]),
+)
+def test_what_is_too_long_for_an_event_is_cut_short(body: str, rewrites: str | None) -> None:
+    """An event has at most 65,536 bytes ("Size limits"), and Megolm's base64 adds a third."""
+    _, made = content(rewrites=rewrites, body=body, to_event="$e")
+    assert len(json.dumps(made).encode()) * 4 / 3 < 60_000
+    if len(body) > 40_000:
+        assert made["body"].endswith(CUT_SHORT)

@@ -157,8 +157,21 @@ async def test_the_token_is_kept_only_with_its_events(street: Street) -> None:
     assert bot.replies(ines, room) == [event, last]
 
 
+def say_that_it_is_withheld(
+    street: Street, sender: Neighbour, bot: Bot, key: dict[str, Any]
+) -> None:
+    told = {name: value for name, value in key.items() if name != "session_key"}
+    path = f"/_matrix/client/v3/sendToDevice/m.room_key.withheld/{uuid4().hex}"
+    body = {"messages": {bot.user.id: {bot.user.device: told | {"code": "m.unverified"}}}}
+    status, _ = street.server.call("PUT", path, body, sender.client.access_token)
+    assert status == 200
+
+
+@pytest.mark.parametrize(
+    ("on_purpose", "says"), [(False, "has not reached me"), (True, "your app keeps its key")]
+)
 async def test_a_message_that_stays_unread_is_owned_up_to_once(
-    street: Street, monkeypatch: pytest.MonkeyPatch
+    street: Street, monkeypatch: pytest.MonkeyPatch, on_purpose: bool, says: str
 ) -> None:
     monkeypatch.setattr(missing_keys, "GRACE_SECONDS", 0.1)
     monkeypatch.setattr(missing_keys, "OWN_UP_AFTER", timedelta(0))
@@ -168,10 +181,12 @@ async def test_a_message_that_stays_unread_is_owned_up_to_once(
     first = await ines.say(room, "@pailkeeper help")
     await ines.answer_to(room, first, bot.user.id)
     key = withhold(ines, room, bot)
+    if on_purpose:
+        say_that_it_is_withheld(street, ines, bot, key)
     second = await ines.say(room, "@pailkeeper help")
     third = await ines.say(room, "@pailkeeper help")
     answer = await ines.answer_to(room, second, bot.user.id)
-    assert "could not read this message" in answer["content"]["body"]
+    assert says in answer["content"]["body"]
     hand_over(street, ines, bot, key)
     await ines.answer_to(room, third, bot.user.id)
     assert bot.replies(ines, room) == [first, second, second, third]

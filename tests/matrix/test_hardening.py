@@ -9,15 +9,20 @@ import base64
 import json
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
+from urllib.parse import quote
+from uuid import uuid4
 
 import pytest
+import vodozemac
 from nio import KeysUploadResponse
 from nio.client.async_client import AsyncClient
 from nio.store.database import SqliteStore
 
 from bot.connection import connected, tend_keys
+from bot.cross_signing import canonical
 
 if TYPE_CHECKING:
+    from bot.homeserver import User
     from bot.neighbour import Neighbour, Raw
     from tests.matrix.conftest import Street
 
@@ -199,7 +204,7 @@ async def test_a_room_key_is_not_lost_when_the_process_dies_while_keeping_it(
             patched.setattr(SqliteStore, "save_inbound_group_session", die)
             with pytest.raises(PowerCut):
                 await client.sync(since=since)
-    async with connected(bot.home, bot.account) as client:
+    async with connected(bot.home, bot.account, "all") as client:
         response = await client.sync(since=since, full_state=True)
         said = {e.event_id: e for e in response.rooms.join[room].timeline.events}
         assert said[event].decrypted
@@ -220,3 +225,58 @@ async def test_keys_can_be_uploaded_after_the_process_died_doing_so(
                 await client.keys_upload()
     async with connected(bot.home, bot.account) as client:
         assert isinstance(await client.keys_upload(), KeysUploadResponse)
+
+
+def upload_device(street: Street, bad: dict[str, str]) -> User:
+    """A user whose device has sound keys but for the bad ones, and signs them all."""
+    user, account = street.user(f"mallory{uuid4().hex}"), vodozemac.Account()
+    own = {"ed25519": account.ed25519_key.to_base64(), "curve25519": NOT_A_KEY, "once": NOT_A_KEY}
+    made = own | bad
+
+    def signed(what: dict[str, Any]) -> dict[str, Any]:
+        signature = account.sign(canonical(what).encode()).to_base64()
+        return what | {"signatures": {user.id: {f"ed25519:{user.device}": signature}}}
+
+    device = {
+        "user_id": user.id,
+        "device_id": user.device,
+        "algorithms": [OLM, MEGOLM],
+        "keys": {f"{kind}:{user.device}": made[kind] for kind in ("ed25519", "curve25519")},
+    }
+    body = {
+        "device_keys": signed(device),
+        "one_time_keys": {
+            f"signed_curve25519:AAAA{n}": signed({"key": made["once"]}) for n in range(20)
+        },
+    }
+    status, answer = street.server.call("POST", "/_matrix/client/v3/keys/upload", body, user.token)
+    assert status == 200, answer
+    return user
+
+
+BAD_DEVICES = {
+    "no key": {"curve25519": "nonsense"},
+    "an empty key": {"curve25519": ""},
+    "no one-time key": {"once": "nonsense"},
+    "a short one-time key": {"once": "AAAA"},
+    "no fingerprint": {"ed25519": "nonsense"},
+    "zeros": {},
+}
+
+
+async def test_no_device_of_a_member_silences_the_bot(street: Street) -> None:
+    """Its keys are anything at all: they are only looked at when the bot writes to the room."""
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines)
+    for bad in BAD_DEVICES.values():
+        user = upload_device(street, bad)
+        await ines.invite(room, user.id)
+        path = f"/_matrix/client/v3/join/{quote(room)}"
+        assert street.server.call("POST", path, {}, user.token)[0] == 200
+        event = await ines.say(room, "@pailkeeper help")
+        await ines.answer_to(room, event, bot.user.id)
+    await bot.stop()
+    bot.start()
+    event = await ines.say(room, "@pailkeeper help")
+    await ines.answer_to(room, event, bot.user.id)

@@ -7,8 +7,10 @@ from urllib.parse import quote
 
 import pytest
 
+from bot.pacing import Patience
+
 if TYPE_CHECKING:
-    from bot.neighbour import Neighbour
+    from bot.neighbour import Neighbour, Raw
     from tests.matrix.conftest import Bot, Street
 
 MOVED = "takes the place of the one before"
@@ -163,3 +165,50 @@ async def test_members_leave_come_back_and_change_their_names(street: Street) ->
     assert bot.rows(
         "SELECT member.name FROM entry JOIN member ON member.id = entry.member WHERE act = 'layer'"
     ) == [("Mei Ling",)]
+
+
+def put_state(street: Street, host: Neighbour, room: str, kind: str, content: Raw) -> None:
+    path = f"/_matrix/client/v3/rooms/{quote(room)}/state/{kind}/"
+    status, answer = street.server.call("PUT", path, dict(content), host.client.access_token)
+    assert status == 200, answer
+
+
+async def test_its_name_topic_and_aliases_are_the_rooms_own_affair(street: Street) -> None:
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines, encrypted=False)
+    await record(ines, bot, room, "added 2 kg scraps to the shed bin")
+    alias = f"#bins{street.number}:{ines.user.partition(':')[2]}"
+    path = f"/_matrix/client/v3/directory/room/{quote(alias)}"
+    token = ines.client.access_token
+    assert street.server.call("PUT", path, {"room_id": room}, token)[0] == 200
+    put_state(street, ines, room, "m.room.canonical_alias", {"alias": alias})
+    put_state(street, ines, room, "m.room.name", {"name": "Bins <b>&"})
+    put_state(street, ines, room, "m.room.topic", {"topic": "added 9 kg scraps to the shed bin"})
+    await record(ines, bot, room, "added 3 kg scraps to the shed bin")
+    # The alias names another room from now on: the book does not follow it.
+    other = await street.room_with(bot, ines, encrypted=False)
+    assert street.server.call("DELETE", path, token=token)[0] == 200
+    assert street.server.call("PUT", path, {"room_id": other}, token)[0] == 200
+    await record(ines, bot, room, "added 4 kg scraps to the shed bin")
+    assert bot.rows(LAYERS) == [(2.0,), (3.0,), (4.0,)]
+    assert bot.rows("SELECT address FROM room ORDER BY id") == [(room,), (other,)]
+
+
+async def test_muted_it_goes_on_recording_and_answers_once_it_may(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(Patience, "LONGEST_SECONDS", 0.2)
+    ines, bot = await street.neighbour("ines"), street.bot()
+    bot.start()
+    room = await street.room_with(bot, ines, encrypted=False)
+    other = await street.room_with(bot, ines)
+    put_state(street, ines, room, "m.room.power_levels", {"users": {}, "events_default": 50})
+    first = await ines.say(room, "added 2 kg scraps to the shed bin")
+    second = await ines.say(room, "added 3 kg scraps to the shed bin")
+    await bot.comes_to_hold(LAYERS, [(2.0,), (3.0,)])
+    await record(ines, bot, other, "@pailkeeper help")
+    assert bot.replies(ines, room) == []
+    put_state(street, ines, room, "m.room.power_levels", {"users": {}, "events_default": 0})
+    await ines.answer_to(room, second, bot.user.id)
+    assert bot.replies(ines, room) == [first, second]

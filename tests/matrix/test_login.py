@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import json
 import stat
 import subprocess
@@ -10,6 +11,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import pytest
+
+from bot import account as accounts
+from bot.cross_signing import Identity
 
 if TYPE_CHECKING:
     from tests.matrix.conftest import Street
@@ -54,15 +58,37 @@ def test_a_second_login_stays_the_same_device(street: Street, tmp_path: Path) ->
         assert first[same] == second[same]
 
 
-def test_a_login_whose_keys_are_gone_is_a_new_device(street: Street, tmp_path: Path) -> None:
-    user, home = street.user("pailkeeper"), tmp_path / "home"
-    devices = []
-    for _ in range(2):
-        assert log_in(home, street.server.url, user.name, user.password, "").returncode == 0
-        devices.append(json.loads((home / "login.json").read_text())["device"])
-        for file in (home / "keys").iterdir():
+async def test_a_device_that_is_lost_is_set_up_again(street: Street) -> None:
+    """Another device, signed by the same identity, goes on with the same book."""
+    ines, bot = await street.neighbour("ines"), street.bot()
+    answers = (street.server.url, bot.user.name, bot.user.password)
+    devices, seeds = [], []
+    room = ""
+    for kg in (2, 3):
+        done = await asyncio.to_thread(log_in, bot.home.folder, *answers)
+        assert done.returncode == 0, done.stderr
+        account = accounts.read(bot.home)
+        assert account is not None
+        devices.append(account.device)
+        seeds.append(account.seeds)
+        bot.start()
+        room = room or await street.room_with(bot, ines)
+        await bot.comes_to("SELECT 1 FROM session")
+        event = await ines.say(room, f"added {kg} kg scraps to the shed bin")
+        await ines.answer_to(room, event, bot.user.id)
+        keys = street.server.call(
+            *("POST", "/_matrix/client/v3/keys/query"),
+            {"device_keys": {bot.user.id: []}},
+            ines.client.access_token,
+        )[1]["device_keys"][bot.user.id][account.device]
+        signers = keys["signatures"][bot.user.id]
+        assert f"ed25519:{Identity.from_seeds(account.seeds).public('self_signing')}" in signers
+        await bot.stop()
+        for file in bot.home.keys.iterdir():
             file.unlink()
     assert devices[0] != devices[1]
+    assert seeds[0] == seeds[1]
+    assert bot.rows("SELECT mass_kg FROM entry WHERE act = 'layer'") == [(2.0,), (3.0,)]
 
 
 def test_an_access_token_does_as_well(street: Street, tmp_path: Path) -> None:

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 import aiohttp
 import pytest
 
+from bot import account as accounts
 from bot.account import sole_user
 from bot.settings import Home
 from storage import links, rooms, session
@@ -109,6 +110,30 @@ async def test_a_bot_that_is_signed_out_ends_with_what_to_do(street: Street) -> 
     assert process.returncode == 2
     assert "The homeserver has signed this bot out. Run" in err.decode()
     assert len(err.decode().splitlines()) == 1
+
+
+@pytest.mark.parametrize(("keys", "says"), [(None, "are gone"), ("Dear all", "are damaged")])
+async def test_a_device_whose_keys_are_lost_is_not_taken_up_again(
+    street: Street, keys: str | None, says: str
+) -> None:
+    bot = street.bot()
+    process = await started(street, bot)
+    process.terminate()
+    await process.communicate()
+    account = accounts.read(bot.home)
+    assert account is not None
+    store = accounts.key_store(bot.home, account)
+    if keys is None:
+        store.unlink()
+    else:
+        store.write_text(keys * 100)
+    done = await asyncio.to_thread(
+        subprocess.run, command(bot.home.folder), text=True, capture_output=True
+    )
+    assert done.returncode == 2
+    assert says in done.stderr
+    assert "python -m bot login" in done.stderr
+    assert len(done.stderr.splitlines()) == 1
 
 
 def test_a_broken_login_file_is_named(tmp_path: Path) -> None:

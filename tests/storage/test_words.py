@@ -23,7 +23,10 @@ UNSEEN = {"Cc", "Cf", "Cs", "Cn"}
         ("\u2066sh\u200bed\u2069", "shed"),
         ("Zo\u00eb", "Zo\u00eb"),
         ("\U0001f469\u200d\U0001f33e", "\U0001f469\u200d\U0001f33e"),  # a farmer: two signs joined
-        ("https://example.org", "https example.org"),
+        ("https://example.org", "https example. org"),
+        ("visit www.example.org", "visit www. example. org"),
+        ("@ines:example.org", "@ines:example. org"),
+        ("bin no.3, 1.5 L", "bin no.3, 1.5 L"),
         ("\0\u200b\u00ad", ""),
         ("x" * 100, "x" * 40),
         ("word " * 20, ("word " * 8).strip()),
