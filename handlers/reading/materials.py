@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from handlers.practice.kinds import Kind
 from handlers.reading.marks import Mark
+from handlers.reading.proportions import PERCENT, is_not_much, share_of
 from handlers.reading.vocabulary import Food, Head, words_in
 
 
@@ -18,6 +19,8 @@ class Item(NamedTuple):
     """The words say it is waste (peel, old, left over), not food to eat."""
     share: float | None = None
     """Its share of the whole, if said."""
+    vague: bool = False
+    """The share is a manner of speaking ("some", "a bit of"), and may be an amount as well."""
     absent: bool = False
     """It is said not to be among them ("without the crusts")."""
     generic: bool = False
@@ -37,9 +40,9 @@ _PARTS = words_in(
     "seeds pit pits stone stones pip pips pod pods gut guts head heads gristle bit bits piece "
     "pieces leaf leaves cob cobs crust crusts heel heels flesh mush innards parings shavings "
     "hulls roots root scrapings outers slices slice skinz dregs crumbs peal peals pealings "
-    "pelings chunks cuttings remains carcass cascaras cascara schalen shells scraps leftovers "
-    "leftover ends heel stubs wrappers bottoms remnants tips membranes zest fronds stumps "
-    "paring ribs squeezed halves chhilka chilke butts quarters discards offal scrap waste "
+    "pelings peelins chunks cuttings remains carcass cascaras cascara schalen shells scraps "
+    "leftovers leftover ends heel stubs wrappers bottoms remnants tips membranes zest fronds "
+    "stumps paring ribs squeezed halves chhilka chilke butts quarters discards offal scrap waste "
     "mould stuff leavings"
 )
 _BONES = words_in("bone bones shell shells carcass carcase carcasses ribs rib frames frame knuckle")
@@ -47,15 +50,17 @@ _FAT = words_in("fat grease dripping drippings lard suet")
 _GREEN = words_in(
     "top tops pod pods stalk stalks stem stems end ends leaf leaves trimmings tips shells"
 )
+_PLANT = words_in("plant plants vine vines haulm haulms foliage prunings")
+_LEAF = words_in("leaf leaves")
+_PEEL = words_in("peel peels peeling peelings rind rinds husk husks core cores pods")
 _STRONG_PARTS = _PARTS - words_in(
     "top tops end ends head heads stone stones slice slices pieces piece chunks bit bits root "
     "roots quarters leaf leaves halves"
 )
 # A part that stands alone tells the kind by itself.
 _ALONE_BY_KIND: Mapping[Kind, str] = {
-    "vegetable": "peel peels peelings peeling parings pealings pelings husks cascaras cascara "
-    "schalen "
-    "peals stalks trimmings",
+    "vegetable": "peel peels peelings peeling parings pealings pelings peelins husks cascaras "
+    "cascara schalen peals stalks trimmings",
     "fruit": "cores pits pips seeds",
     "grain": "crusts heels crumbs",
     "meat": "gristle innards rinds",
@@ -69,15 +74,8 @@ _STALE = words_in(
     "half-eaten cooked bashed sour soft wrinkly squashed sprouted sprouting past-it scabby "
     "smelly off dodgy ancient frostbitten unsold gammy purani baasi"
 )
-_MOST = words_in(
-    "mostly mainly largely chiefly primarily predominantly mostley moslty majority most"
-)
-_ALL = words_in("all entirely purely only solely pure completely wholly just")
-_SOME = words_in("some plus")
-_LITTLE = words_in(
-    "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
-    "smattering drop scrap handful stray"
-)
+_FREE_OF = words_in("meat fish dairy egg eggs bone bones oil fat")
+_LIST_JOINTS = words_in("or nor")
 _WITHOUT = words_in(
     "no not without minus except excluding skipped skip never zero sans nor isnt wasnt arent "
     "ohne sin avoiding saved none minusing"
@@ -95,7 +93,7 @@ def find_items(
 
     `measures` are indexes of the words of amounts: "half a kilo" is no half of a mixture.
     """
-    norms = ["#" if i in measures else norm for i, norm in enumerate(words)]
+    norms = _without_measures(words, measures)
     foods = {m.start: m for m in marks if m.tag == "food"}
     heads = {m.start: m for m in marks if m.tag == "head"}
     out: list[Item] = []
@@ -112,12 +110,33 @@ def find_items(
         else:
             i += 1
             continue
-        item = _described(norms, item)
+        item = _described(norms, item, set(foods))
         if out and norms[max(0, item.start - 2) : item.start] in (["from", "the"], ["off", "the"]):
             item = item._replace(absent=True)  # "bones from the stock": where they come from
         out.append(item)
         i = item.end
-    return tuple(out)
+    return tuple(_with_denied_lists(norms, out))
+
+
+def _without_measures(words: Sequence[str], measures: Collection[int]) -> list[str]:
+    """The words with "#" for those of amounts; a percentage is a share and no amount."""
+    return [
+        "#" if i in measures and PERCENT.isdisjoint(words[i : i + 2]) else norm
+        for i, norm in enumerate(words)
+    ]
+
+
+def _with_denied_lists(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "No meat, fish or dairy": what is denied first is denied up to the thing behind "or"."""
+    out = list(items)
+    first = 0
+    for k in range(1, len(out)):
+        joint = norms[out[k - 1].end : out[k].start]
+        if not joint or not set(joint) <= _LIST_JOINTS | {","}:
+            first = k
+        elif joint[-1] in _LIST_JOINTS and out[first].absent:
+            out[first : k + 1] = [item._replace(absent=True) for item in out[first : k + 1]]
+    return out
 
 
 def _alone(norms: Sequence[str], i: int, foods: Mapping[int, Mark]) -> Item:
@@ -144,11 +163,11 @@ def _grown(
     while end < len(norms):
         head = heads.get(end)
         after = foods.get(end)
-        if norms[end] in _BONES or norms[end] in _FAT or norms[end] in _PARTS:
+        if norms[end] in _BONES | _FAT | _PARTS | _PLANT:
             food = _part_of(food, norms[end])
             scrap = scrap or norms[end] in _STRONG_PARTS
             end += 1
-        elif head is not None and not generic and _is_one_kind(food):
+        elif head is not None and _takes_head(food, norms[end - 1]) and not generic:
             food, end = _dish(food, head.value), head.end
         elif after is not None and _is_generic(after.value) and not generic:
             scrap, end = True, after.end
@@ -201,8 +220,14 @@ def _is_scrap(food: Food) -> bool:
     )
 
 
-def _is_one_kind(food: Food) -> bool:
-    return len(food.shares) == 1 and food.shares[0][0] not in ("mixed", "cooked", "bone", "coffee")
+def _takes_head(food: Food, last: str) -> bool:
+    """Whether a dish may be named for it; "potato peel, pasta" without its comma is no dish."""
+    kind = food.shares[0][0]
+    return (
+        len(food.shares) == 1
+        and kind not in ("mixed", "cooked", "bone", "coffee")
+        and last not in _PEEL
+    )
 
 
 def _part_of(food: Food, part: str) -> Food:
@@ -210,6 +235,10 @@ def _part_of(food: Food, part: str) -> Food:
     animal = kind in ("meat", "fish", "bone")
     if animal and part in _BONES:
         return Food((("bone", 1.0),), 1.0, part)
+    if kind in ("vegetable", "fruit", "grain", "pulse") and (
+        part in _PLANT or (kind == "fruit" and part in _LEAF)
+    ):
+        return Food((("garden", 1.0),), 0.0, food.name)
     if kind == "pulse" and part in _GREEN:
         return Food((("vegetable", 1.0),), 0.0, food.name)
     if kind == "meat" and part in _FAT:
@@ -225,19 +254,33 @@ def _dish(food: Food, head: Head) -> Food:
     rest: tuple[tuple[Kind, float], ...] = (
         ((kind, 1.0),) if head.rest == kind else ((kind, share), (head.rest, 1 - share))
     )
-    return Food(rest, named_rich * share, food.name)
+    plain = head.rich * (1 - share) if head.rest != kind else 0.0
+    return Food(rest, named_rich * share if named_rich else plain, food.name)
 
 
-def _described(norms: Sequence[str], item: Item) -> Item:
+def _described(norms: Sequence[str], item: Item, foods: Collection[int]) -> Item:
     """The item with what stands before and behind it: staleness, share, absence."""
     start = max(0, item.start - 6)
-    before = norms[start : item.start]
-    near = _near(before)
+    near = _near(norms[start : item.start])
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
-    absent = not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:])
+    absent = _is_denied(near) or _is_free_of(norms, item)
+    said = share_of(norms, near, item.end, foods)
+    item = item._replace(scrap=scrap, absent=absent)
+    return item if said is None else item._replace(share=said.share, vague=said.vague)
+
+
+def _is_denied(near: Sequence[str]) -> bool:
+    if is_not_much(near):
+        return False
     if "not" in near[-4:] and "scrap" in near:
-        absent = True
-    return item._replace(scrap=scrap, absent=absent, share=_share(norms, near, item))
+        return True
+    return not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:])
+
+
+def _is_free_of(norms: Sequence[str], item: Item) -> bool:
+    """ "Meat-free": named only to say that it is not there."""
+    after = list(norms[item.end : item.end + 2])
+    return norms[item.end - 1] in _FREE_OF and after[:1] == ["free"] and after[1:] != ["range"]
 
 
 def _near(before: Sequence[str]) -> list[str]:
@@ -251,44 +294,6 @@ def _near(before: Sequence[str]) -> list[str]:
             break
     near.reverse()
     return near
-
-
-def _share(norms: Sequence[str], near: Sequence[str], item: Item) -> float | None:
-    close = list(near[-4:])
-    stated = _stated(close)
-    if stated is not None:
-        return stated
-    after = norms[item.end : item.end + 1]
-    if after and after[0] in _MOST:
-        return 0.7
-    if after and after[0] == "only" and norms[item.end + 1 : item.end + 2] in ([], ["."], ["!"]):
-        return 1.0
-    return None
-
-
-_FRACTIONS = {"half": 0.5, "third": 1 / 3, "quarter": 0.25, "fifth": 0.2, "haf": 0.5, "tenth": 0.1}
-
-
-def _stated(close: Sequence[str]) -> float | None:
-    for k in range(len(close) - 1, -1, -1):
-        norm = close[k]
-        if norm in _MOST:
-            return 0.7
-        if norm in _FRACTIONS:
-            twice = k > 0 and close[k - 1] == "two"
-            return _FRACTIONS[norm] * (2 if twice else 1)
-        if norm in ("thirds", "quarters") and k > 0:
-            top = {"two": 2, "three": 3, "2": 2, "3": 3}.get(close[k - 1])
-            return None if top is None else top / (3 if norm == "thirds" else 4)
-        if norm in ("%", "percent") and k > 0 and close[k - 1].isdecimal():
-            return min(1.0, int(close[k - 1]) / 100)
-        if norm in _LITTLE:
-            return 0.1
-        if norm in _ALL:
-            return 1.0
-        if norm in _SOME:
-            return 0.3
-    return None
 
 
 def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Makeup | None:
@@ -308,10 +313,10 @@ def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Mak
 def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float]]:
     rest = generic[0] if generic else Item(0, 0, Food((("mixed", 1.0),), 0.0), generic=True)
     if len(specific) == 1:
-        share = specific[0].share
-        if share is None or share >= 1 or (share < 0.4 and not generic and share in (0.1, 0.3)):
-            return [(specific[0], 1.0)]
-        return [(specific[0], share), (rest, 1 - share)]
+        only = specific[0]
+        if only.share is None or only.share >= 1 or (only.vague and not generic):
+            return [(only, 1.0)]
+        return [(only, only.share), (rest, 1 - only.share)]
     whole = [item for item in specific if item.share is not None and item.share >= 1]
     if whole:
         return [(item, 1.0) for item in whole]

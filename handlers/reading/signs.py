@@ -23,27 +23,27 @@ class Seen(NamedTuple):
 _MOULD = words_in(
     "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry "
     "mycelium mildew moho schimmel moisissure amag mold's growth spores whiskers cobweb "
-    "cobwebby threads moule"
+    "cobwebby threads moule moisissures muffa plesn bolor hongo hongos mycelia kulat phaphoond"
 )
 _MOULD_WEAK = words_in(
     "growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches spots stuff "
     "film coat coating blanket bloom beard whiskers duvet jumper snow layer dots patch bits "
-    "speckles specks blobs hair hairy cotton"
+    "speckles specks blobs hair hairy cotton velvet velvety floss flecks dusting "
+    "powdery frosting webbing tufts tuft mossy pelt"
 )
+_COLOURS: dict[Sign, str] = {
+    "white_mould": "white whitish blanco blanca weiss weisse weisser weiße weißer snowy blanc "
+    "blanche bianco bianca branco branca wit witte biala puti safed putih",
+    "green_mould": "green greenish verde blue bluish blueish gruner grun grune turquoise teal "
+    "vert verte bleu bleue azul blau blaue blauer groen groene blauw zielona berde hara hijau",
+    "black_mould": "black blackish negro negra dark schwarz schwarze schwarzer noir noire nero "
+    "nera preto preta zwart zwarte czarna itim kala hitam charcoal sooty inky",
+    "other_mould": "grey gray pink pinkish orange orangey red reddish yellow yellowish yellowy "
+    "purple brown brownish rosa rouge rojo roja jaune amarillo amarilla gelb gelbe gris",
+}
 _COLOUR: dict[str, Sign] = {
-    "white": "white_mould", "whitish": "white_mould", "blanco": "white_mould",
-    "weiss": "white_mould",
-    "weisser": "white_mould", "blanca": "white_mould", "snowy": "white_mould",
-    "green": "green_mould", "greenish": "green_mould", "verde": "green_mould",
-    "blue": "green_mould",
-    "bluish": "green_mould", "gruner": "green_mould", "grun": "green_mould",
-    "blueish": "green_mould",
-    "black": "black_mould", "blackish": "black_mould", "negro": "black_mould",
-    "dark": "black_mould",
-    "schwarz": "black_mould", "schwarzer": "black_mould", "grey": "other_mould",
-    "gray": "other_mould", "pink": "other_mould", "orange": "other_mould", "red": "other_mould",
-    "yellow": "other_mould", "purple": "other_mould", "brown": "other_mould", "rosa": "other_mould",
-}  # fmt: skip
+    word: sign for sign, words in _COLOURS.items() for word in words_in(words)
+}
 _SMELL = words_in(
     "smell smells smelled smelling smelt smelly whiff whiffs whiffed odour odor scent aroma "
     "stink stinks niffs niff nose sniff sniffed sniffs stank pong pongs pongy reek reeks "
@@ -60,7 +60,7 @@ _STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace(
 def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
     """All signs told in the words, in order, also those said to be absent."""
     foods = [m for m in marks if m.tag == "food"]
-    found = _moulds(norms, foods)
+    found = _moulds(norms, [m for m in marks if _keeps_out_mould(m)])
     used = {i for seen in found for i in range(seen.start, seen.end)}
     for mark in marks:
         if not mark.tag.startswith("sign-") or any(i in used for i in range(mark.start, mark.end)):
@@ -73,7 +73,22 @@ def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
         for i in range(len(norms) - 1)
         if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and _denied(norms, i)
     ]
-    return tuple(sorted(found))
+    return tuple(sorted(s for s in found if not _is_inside(s, found)))
+
+
+def _keeps_out_mould(mark: Mark) -> bool:
+    """ "Mouldy bread" and "fungus gnats" tell of no mould in the bin; "mouldy stuff" does."""
+    if mark.tag == "food":
+        return bool(mark.value.name != "stuff")
+    return mark.tag == "sign-plain" and mark.value.sign == "insects"
+
+
+def _is_inside(seen: Seen, found: Sequence[Seen]) -> bool:
+    """ "A dead mouse" is what it smells of, and no mouse; "the tap is bone dry", not the bin."""
+    return any(
+        s.start <= seen.start and seen.end <= s.end and s.end - s.start > seen.end - seen.start
+        for s in found
+    )
 
 
 _ANY_LIQUID = frozenset({"liquid", "juice", "leachate", "tea", "fluid", "liquor"})
@@ -84,6 +99,8 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
     if word.where == "smell" and not _smelling(norms, mark.start):
         return None
     if word.where != "smell" and _describes_food(mark, foods, norms):
+        return None
+    if _is_of_my_food(mark, foods, norms):
         return None
     if word.sign == "rotten" and _of_another(norms, mark):
         return None
@@ -129,6 +146,18 @@ def _describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> 
     )
 
 
+def _is_of_my_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
+    """ "My kefir smells sour": said of a thing to eat; scraps and the liquid of a bin are none."""
+    return any(
+        norms[food.start - 1 : food.start] == ["my"]
+        and not _SMELL.isdisjoint(norms[food.end : food.end + 1])
+        and food.end < mark.start <= food.end + 3
+        and food.value.shares[0][0] != "mixed"
+        and food.value.name not in _ANY_LIQUID
+        for food in foods
+    )
+
+
 def _denied(norms: Sequence[str], at: int) -> bool:
     for k in range(at - 1, max(-1, at - 5), -1):
         if norms[k] in _NOT:
@@ -138,19 +167,15 @@ def _denied(norms: Sequence[str], at: int) -> bool:
     return False
 
 
-def _moulds(norms: Sequence[str], foods: Sequence[Mark]) -> list[Seen]:
+def _moulds(norms: Sequence[str], others: Sequence[Mark]) -> list[Seen]:
     out: list[Seen] = []
     for i, norm in enumerate(norms):
         if norm not in _MOULD and norm not in _MOULD_WEAK:
             continue
         if out and out[-1].end > i:
             continue
-        if any(
-            food.start == i + 1 or food.start <= i < food.end
-            for food in foods
-            if food.value.name != "stuff"
-        ):
-            continue  # "mouldy bread"
+        if any(m.start <= i < m.end or (m.start == i + 1 and m.tag == "food") for m in others):
+            continue
         colours = _colours(norms, i)
         if not colours and norm in _MOULD_WEAK:
             continue

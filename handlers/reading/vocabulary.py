@@ -176,12 +176,12 @@ def verb_words() -> frozenset[str]:
 
 @cache
 def _food_words() -> Mapping[str, tuple[str, ...]]:
-    """The long words of food by their first letter."""
+    """The long foods of one word by their first letter; of longer names any word may stand
+    elsewhere ("packet", "platter"), so that its slips tell nothing."""
     found: dict[str, set[str]] = {}
     for phrase in _foods() | _dishes():
-        for word in phrase.split():
-            if len(word) >= 5:
-                found.setdefault(word[0], set()).add(word)
+        if len(phrase) >= 5 and " " not in phrase:
+            found.setdefault(phrase[0], set()).add(phrase)
     return {letter: tuple(words) for letter, words in found.items()}
 
 

@@ -1,8 +1,10 @@
 import pytest
 
+from handlers.reading.acts import Layer
 from handlers.reading.materials import Makeup, find_items, makeup
-from handlers.reading.vocabulary import plurals, vocabulary
+from handlers.reading.vocabulary import is_slip_of_food, plurals, vocabulary
 from handlers.reading.words import cleaned, words_of
+from tests.reading.context import acts
 
 
 def made(text: str) -> Makeup | None:
@@ -48,6 +50,122 @@ def test_the_rich_share(text: str, rich: float | None) -> None:
     assert found.rich == (None if rich is None else pytest.approx(rich))
 
 
+@pytest.mark.parametrize(
+    ("text", "shares"),
+    [
+        ("2/3 pork, 1/3 slaw", {"meat": 2 / 3, "vegetable": 1 / 3}),
+        ("⅔ pork, ⅓ slaw", {"meat": 2 / 3, "vegetable": 1 / 3}),
+        ("three quarters veg, a quarter cheese", {"vegetable": 0.75, "dairy": 0.25}),
+        ("two fifths rice and the rest chicken", {"grain": 0.4, "meat": 0.6}),
+        ("40% meat, the rest veg", {"meat": 0.4, "vegetable": 0.6}),
+        ("meat 40%, veg 60%", {"meat": 0.4, "vegetable": 0.6}),
+        ("veg (70%) and fish (30%)", {"vegetable": 0.7, "fish": 0.3}),
+        ("40% of it was meat", {"meat": 0.4, "mixed": 0.6}),
+        ("about 30 percent meat", {"meat": 0.3, "mixed": 0.7}),
+        ("60/40 veg and meat", {"vegetable": 0.6, "meat": 0.4}),
+        ("half meat half veg", {"meat": 0.5, "vegetable": 0.5}),
+        ("mostly veg, some meat", {"vegetable": 0.7, "meat": 0.3}),
+        ("hardly any meat", {"meat": 0.1, "mixed": 0.9}),
+        ("veg, not much meat", {"vegetable": 0.9, "meat": 0.1}),
+        ("some meat", {"meat": 1}),
+        ("veg, no meat in it", {"vegetable": 1}),
+        ("veg, no meat, fish or dairy", {"vegetable": 1}),
+        ("no meat or fish, just rice", {"grain": 1}),
+        ("meat-free scraps", {"mixed": 1}),
+        ("fish with the skin on", {"fish": 1}),
+        ("eggs, free range", {"egg": 1}),
+        ("eggs free range", {"egg": 1}),
+    ],
+)
+def test_shares_in_figures_and_denials(text: str, shares: dict[str, float]) -> None:
+    found = made(text)
+    assert found is not None
+    assert found.shares == pytest.approx(shares)
+
+
+@pytest.mark.parametrize(
+    ("kind", "phrases"),
+    [
+        ("vegetable", "neeps; tatties; tater tots; onion rings; laverbread; sukuma wiki; "
+         "malunggay; pelures; épluchures; Kartoffelschalen; obierki; garden eggs; kangkong; "
+         "chicken of the woods; lamb's lettuce; oyster mushrooms; rabbit food; ampalaya"),
+        ("fruit", "pazham; pinya skins; mango stones; balat ng saging; casca de banana; mincemeat; "
+         "jackfruit rind; rose hips; Bananenschalen; trognons de pomme; prickly pears; ackee"),
+        ("grain", "hamburger buns; clootie dumpling; speculaas; challah; ugali; injera; "
+         "coffee cake; prawn crackers; ice cream cones; poha; arepas; baby rice; pandesal; kasza"),
+        ("pulse", "moi moi; akara; beans porridge; butter beans; kidney beans; ful medames; "
+         "pigeon peas; vegan sausages; tofu skins; monkey nuts; frijoles; dal makhani"),
+        ("meat", "haggis; black pudding; rashers; suya; trotters; tripe; gizzards; atay; "
+         "roo mince; venison; goat; biltong; sweetbreads; head cheese; boerewors; mopane worms; "
+         "chicken feet; bits of salami; viande hachée; lap cheong"),
+        ("fish", "karimeen; ikan bilis; bacalhau; fish scales; fish guts; bombay duck; dagaa; "
+         "crab sticks; saltfish; poisson; galunggong; stockfish; squid rings; gefilte fish"),
+        ("dairy", "goat's cheese; squeaky cheese; twarog; halloumi; clotted cream; fromage; "
+         "mozzarella sticks; Greek yoghurt"),
+        ("egg", "deviled eggs; scrambled eggs; frittata; bhurji; duck eggs; shakshuka; eggshells; "
+         "egg tarts; cáscaras de huevo; Eierschalen; salted eggs; telur"),
+        ("oil", "chip pan oil; bacon grease; goose fat; cocoa butter; ham fat; smalec"),
+        ("bone", "turkey carcass; lobster shells; chicken bones; karimeen bones; cockle shells; "
+         "Gräten; knochen; pork chop bones"),
+        ("cooked", "plate scrapings; party food; packed lunches; picky bits; khana; avanzi"),
+        ("coffee", "coffee beans; marc de café; Kaffeesatz; spent tea leaves; koffiedik"),
+        ("garden", "mango leaves; banana leaves; potato plants; tomato vines; houseplants; "
+         "cheese plant; sweet peas; orchids; horse chestnuts; grass clippings"),
+        ("paper", "paper plates; egg boxes; muffin cases; paper straws; kitchen roll tubes"),
+        ("liquid", "coconut milk; root beer; eggnog; pickle juice; hot chocolate; pasta water; "
+         "bubble tea; breast milk; olive brine; palm wine"),
+        ("mixed", "prep waste; kitchen scraps; fridge clear out; déchets de cuisine; geela kachra"),
+    ],
+)  # fmt: skip
+def test_words_of_many_kitchens(kind: str, phrases: str) -> None:
+    found = {phrase.strip(): made(phrase) for phrase in phrases.split(";")}
+    assert {phrase: make and dict(make.shares) for phrase, make in found.items()} == {
+        phrase: {kind: 1} for phrase in found
+    }
+
+
+@pytest.mark.parametrize(
+    ("text", "main", "rich"),
+    [
+        ("rendang", "meat", 0.5),
+        ("nasi lemak", "grain", 0.2),
+        ("egusi soup", "cooked", 0.4),
+        ("corn dogs", "meat", 0.5),
+        ("sloppy joes", "meat", 0.5),
+        ("tourtière", "meat", 0.5),
+        ("bigos", "meat", 0.5),
+        ("Cullen skink", "fish", 0.6),
+        ("steak and kidney pie", "meat", 0.5),
+        ("rice and peas", "grain", 0),
+        ("mushroom pizza", "grain", 0.2),
+        ("lentil curry", "pulse", 0),
+        ("meat and veg", "meat", 0.5),
+        ("milk chocolate", "cooked", 0.2),
+    ],
+)
+def test_dishes_by_what_they_usually_are(text: str, main: str, rich: float) -> None:
+    found = made(text)
+    assert found is not None
+    assert found.shares[main] == max(found.shares.values())  # type: ignore[index]
+    assert found.rich == pytest.approx(rich, abs=0.1)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "later on we all ran amok in the yard",
+        "Tori and Sav are back from Granada",
+        "IMO the hedge by the reeds wants a trim",
+        "popping round in a bit to see the new slider",
+        "that was brill, what a double",
+        "a brood of kids, kailan ba",
+        "the window pane by the bamboo is cracked",
+    ],
+)
+def test_words_that_are_mostly_something_else(text: str) -> None:
+    assert made(text) is None
+
+
 def test_nothing_to_eat_is_nothing() -> None:
     assert made("the ladder is behind the door") is None
 
@@ -60,6 +178,14 @@ def test_plurals(one: str, many: str) -> None:
     assert many in plurals(one)
 
 
+@pytest.mark.parametrize(
+    ("word", "slip"),
+    [("brocolli", True), ("letuce", True), ("plaster", False), ("packet", False)],
+)
+def test_slips_of_food(word: str, slip: bool) -> None:
+    assert is_slip_of_food(word) == slip
+
+
 def test_the_lists_know_eight_hundred_foods() -> None:
     foods = {
         phrase
@@ -67,3 +193,10 @@ def test_the_lists_know_eight_hundred_foods() -> None:
         if any(m.tag == "food" for m in vocabulary().find([phrase]))
     }
     assert len(foods) > 800
+
+
+def test_a_percentage_is_a_share_and_no_amount() -> None:
+    (layer,) = acts("2 kg in the shed, about 30 percent meat")
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == 2
+    assert layer.rich == pytest.approx(0.3)
