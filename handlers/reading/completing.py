@@ -150,4 +150,3 @@ def _shares(layer: Layer, message: Message) -> list[Layer]:
     mass = None if layer.mass_kg is None else layer.mass_kg * part
     volume = None if layer.volume_l is None else layer.volume_l * part
     return [replace(layer, bin=name, mass_kg=mass, volume_l=volume) for name in names]
-

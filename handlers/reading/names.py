@@ -139,9 +139,7 @@ def mentions(norms: Sequence[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
 
     It may well be a room, a colour or a fruit there: whether a bin is meant, the scores say.
     """
-    return tuple(
-        BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms)
-    )
+    return tuple(BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms))
 
 
 @lru_cache(maxsize=64)
