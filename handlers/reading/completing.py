@@ -107,7 +107,7 @@ def _measured(layer: Layer, message: Message) -> Layer:
 
 
 def _lists_things(whole: Group) -> bool:
-    """Whether every mass told stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
+    """Whether each mass stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
     if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
         return False
     ends = {i.end for i in whole.items}

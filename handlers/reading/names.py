@@ -158,8 +158,9 @@ _SHARED_WORDS = (
     BIN_WORDS
     | PLACE_NAMES
     | words_in(
-        "big old new wee little small tall fat the and one two three four five six seven eight nine "
-        "ten plot room door side house number flat level shed front back top bottom end box pot"
+        "big old new wee little small tall fat the and one two three four five six seven eight "
+        "nine ten plot room door side house number flat level shed front back top bottom end "
+        "box pot"
     )
 )
 """Words of many names, by which no bin is called alone."""

@@ -67,6 +67,8 @@ def _record(kind: str, message: Message, scores: Scores) -> Act | None:
         return None
     reader = _RECORDS[kind]
     order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
+    if any(a.negative or a.value == 0 for a in groups[order[0]].measured()):
+        return None
     act = reader(groups, order[0], _RULE)
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
         for k in order[1:]:

@@ -24,7 +24,8 @@ def messages(name: str) -> Iterator[dict[str, Any]]:
 
 
 _SETTING = re.compile(
-    r"# bins: (?P<bins>.*?)\s+members: (?P<members>.*?)\s+units: (?P<units>\w+)\s+sender: (?P<sender>\S+)"
+    r"# bins: (?P<bins>.*?)\s+members: (?P<members>.*?)\s+units: (?P<units>\w+)\s+"
+    r"sender: (?P<sender>\S+)"
 )
 
 
