@@ -137,7 +137,10 @@ def read_message(text: str, context: Context) -> Message:
         bins = tuple(sorted((*bins, *fresh)))
     taken = _indexes(bins)
     elsewhere = tuple(m for m in mentions(norms, context.bins) if not _overlaps(m, taken))
-    marks = [m for m in vocabulary().find(norms) if not _inside(m, taken)]
+    marks = vocabulary().find(norms)
+    bins = _no_figures_of_speech(bins, marks)
+    taken = _indexes(bins)
+    marks = [m for m in marks if not _inside(m, taken)]
     signs = find_signs(norms, marks)
     used = _indexes(s for s in signs if s.plain or s.end - s.start > 1) | _indexes(amounts)
     items = tuple(i for i in find_items(norms, marks, _indexes(amounts)) if i.start not in used)
@@ -210,6 +213,16 @@ def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
                 and clause.sense in ("did", "none")
             ):
                 clause.sense = "said"
+
+
+def _no_figures_of_speech(bins: tuple[BinRef, ...], marks: list[Mark]) -> tuple[BinRef, ...]:
+    """The bins without the drum of "tight as a drum"."""
+    spoken = [m for m in marks if m.tag.startswith("sign") and m.end - m.start > 2]
+    return tuple(
+        b
+        for b in bins
+        if b.name is not None or not any(m.start < b.start and b.end <= m.end for m in spoken)
+    )
 
 
 def _overlaps(ref: BinRef, taken: frozenset[int]) -> bool:

@@ -139,9 +139,7 @@ def mentions(norms: Sequence[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
 
     It may well be a room, a colour or a fruit there: whether a bin is meant, the scores say.
     """
-    return tuple(
-        BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms)
-    )
+    return tuple(BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms))
 
 
 @lru_cache(maxsize=64)
@@ -160,8 +158,9 @@ _SHARED_WORDS = (
     BIN_WORDS
     | PLACE_NAMES
     | words_in(
-        "big old new wee little small tall fat the and one two three four five six seven eight nine "
-        "ten plot room door side house number flat level shed front back top bottom end box pot"
+        "big old new wee little small tall fat the and one two three four five six seven eight "
+        "nine ten plot room door side house number flat level shed front back top bottom end "
+        "box pot"
     )
 )
 """Words of many names, by which no bin is called alone."""

@@ -66,9 +66,9 @@ def _record(kind: str, message: Message, scores: Scores) -> Act | None:
     if not groups:
         return None
     reader = _RECORDS[kind]
-    order = sorted(
-        range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k
-    )
+    order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
+    if any(a.negative or a.value == 0 for a in groups[order[0]].measured()):
+        return None
     act = reader(groups, order[0], _RULE)
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
         for k in order[1:]:
@@ -105,9 +105,7 @@ def _answer(name: str, message: Message) -> Act | None:
         case "decline":
             return Decline(bin=bin_meant(message), on=coming(message), rules=rules)
         case "offer":
-            return Offer(
-                bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules
-            )
+            return Offer(bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules)
         case "retract":
             return Retract(rules=rules)
         case "done":
@@ -118,5 +116,3 @@ def _answer(name: str, message: Message) -> Act | None:
             act = amend_from(message, _RULE)
             return None if act == Amend() else act
     return None  # a setting has no value but what a rule reads
-
-

@@ -1,6 +1,7 @@
 """Labelled messages, and whether a reading of one agrees with its label."""
 
 import json
+import re
 from collections.abc import Iterator, Sequence
 from datetime import datetime
 from pathlib import Path
@@ -20,6 +21,41 @@ def messages(name: str) -> Iterator[dict[str, Any]]:
     """The labelled messages of one file."""
     for line in (FOLDER / name).read_text(encoding="utf-8").splitlines():
         yield json.loads(line)
+
+
+_SETTING = re.compile(
+    r"# bins: (?P<bins>.*?)\s+members: (?P<members>.*?)\s+units: (?P<units>\w+)\s+"
+    r"sender: (?P<sender>\S+)"
+)
+
+
+def taught(name: str) -> Iterator[dict[str, Any]]:
+    """The messages of a file that names only the kinds of act: `layer + ask dose | message`.
+
+    A line that begins with "#" gives the bins, members, units and sender of those after it.
+    """
+    setting: dict[str, Any] = {}
+    for line in (FOLDER / name).read_text(encoding="utf-8").splitlines():
+        if found := _SETTING.match(line):
+            listed = {
+                key: [part.strip() for part in found[key].split(",")] for key in ("bins", "members")
+            }
+            setting = {**listed, "units": found["units"], "sender": found["sender"]}
+        elif " | " in line:
+            kinds, _, body = line.partition(" | ")
+            acts = [_act(kind) for kind in kinds.split(" + ") if kind.strip() != "-"]
+            yield {
+                "body": body,
+                "at": "2026-06-17T18:30:00+01:00",
+                "zone": "Europe/London",
+                **setting,
+                "expect": acts,
+            }
+
+
+def _act(kind: str) -> dict[str, Any]:
+    name, _, topic = kind.strip().partition(" ")
+    return {"act": name, "topic": topic} if topic else {"act": name}
 
 
 def reading(row: dict[str, Any]) -> list[dict[str, Any]]:

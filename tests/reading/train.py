@@ -18,7 +18,7 @@ from sklearn.linear_model import LogisticRegression
 
 from handlers.reading.features import features
 from handlers.reading.message import read_message
-from tests.reading.corpus import FOLDER, context_of, messages
+from tests.reading.corpus import FOLDER, context_of, messages, taught
 
 WEIGHTS = Path("handlers/reading/lexicon/weights.txt")
 STRENGTH = 3.0
@@ -34,6 +34,17 @@ MAY, SURE = 0.015, 0.38
 """Likelihoods below which no rule is believed, and from which no rule is needed."""
 
 Row = dict[str, Any]
+
+
+def to_learn_from() -> list[str]:
+    """The files of labelled messages that are not kept aside."""
+    names = [p.name for p in FOLDER.iterdir() if p.suffix in (".jsonl", ".txt")]
+    return sorted(name for name in names if not name.startswith("kept_"))
+
+
+def rows_of(name: str) -> list[Row]:
+    """The labelled messages of a file; of a `.txt` only the kinds of their acts are known."""
+    return list(messages(name) if name.endswith(".jsonl") else taught(name))
 
 
 def kind_of(act: Row) -> str:
@@ -78,8 +89,7 @@ def main() -> None:
     parser.add_argument("--without", action="append", default=[], metavar="FILE")
     parser.add_argument("--to", type=Path, default=WEIGHTS)
     args = parser.parse_args()
-    names = [p.name for p in sorted(FOLDER.glob("*.jsonl")) if not p.name.startswith("kept_")]
-    rows = [row for name in names if name not in args.without for row in messages(name)]
+    rows = [row for name in to_learn_from() if name not in args.without for row in rows_of(name)]
     args.to.write_text(text_of(learned(rows)), encoding="utf-8")
     sys.stdout.write(f"learned from {len(rows)} messages\n")
 
