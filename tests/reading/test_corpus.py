@@ -42,10 +42,10 @@ def test_no_record_is_made_that_nobody_told(name: str) -> None:
         )
         and any(act["act"] in RECORDS for act in reading(row))
     ]
-    assert len(invented) <= ONE_IN_A_HUNDRED * len(list(messages(name))), invented
+    assert len(invented) <= max(1, ONE_IN_A_HUNDRED * len(list(messages(name)))), invented
 
 
 @pytest.mark.parametrize("name", FLOORS)
 def test_small_talk_meets_silence(name: str) -> None:
     spoke = [row["id"] for row in messages(name) if is_silent(row) and reading(row)]
-    assert len(spoke) <= ONE_IN_A_HUNDRED * len(list(messages(name))), spoke
+    assert len(spoke) <= max(1, ONE_IN_A_HUNDRED * len(list(messages(name)))), spoke
