@@ -37,11 +37,9 @@ async def work_off(db: Database, *, now: Callable[[], datetime], own: str) -> in
         items = await inbox.waiting(db, limit=TOGETHER)
         for item in items:
             await _work(db, item, now(), own)
-        return len(items)
+        return len(items) or await tell_together(db, now())
 
-    if await inbox.waiting(db, limit=1):
-        return await db.at_once(batch)
-    return await tell_together(db, now())
+    return await db.at_once(batch)
 
 
 async def _work(db: Database, item: Item, now: datetime, own: str) -> None:

@@ -18,6 +18,7 @@ class Desk:
         self._connection = connection
         self._path = path
         self._depth = 0
+        self._changes_before = 0
 
     def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
         """All rows of a question."""
@@ -45,12 +46,19 @@ class Desk:
         if self._depth and not self._connection.in_transaction:
             raise StorageRefused(f"an error undid what was being written in the book {self._path}")
         self.write(f"SAVEPOINT part_{self._depth}" if self._depth else "BEGIN IMMEDIATE")
+        if not self._depth:
+            self._changes_before = self._connection.total_changes
         self._depth += 1
 
     def commit(self) -> None:
         """Keep what was begun last: for good, or with the transaction that it is a part of."""
         outer = self._depth - 1
-        self.write(f"RELEASE part_{outer}" if outer else "COMMIT")
+        if outer:
+            self.write(f"RELEASE part_{outer}")
+        elif self._connection.total_changes > self._changes_before:
+            self.write("COMMIT")
+        else:
+            self._connection.rollback()  # there is nothing to bring to the disk
         self._depth = outer
 
     def roll_back(self) -> None:
