@@ -79,7 +79,8 @@ def _row(arrival: Arrival) -> tuple[str, str, int, str, str] | None:
 async def waiting(db: Database, limit: int = 100) -> list[Item]:
     """The events to work through next, in the order they came."""
     rows = await db.rows(
-        "SELECT * FROM inbox WHERE state = 'waiting' ORDER BY id LIMIT ?", (limit,)
+        "SELECT * FROM inbox INDEXED BY inbox_waiting WHERE state = 'waiting' ORDER BY id LIMIT ?",
+        (limit,),
     )
     return [_item(row) for row in rows]
 
@@ -114,7 +115,8 @@ async def messages_waiting(
     # Searched as text: what Python takes for JSON, SQLite may not (a NaN, say).
     of_sender = None if sender is None else json.dumps({"sender": sender})[1:-1]
     rows = await db.rows(
-        "SELECT 1 FROM inbox WHERE state = 'waiting' AND room = ?1 AND (?2 IS NULL OR at < ?2) "
+        "SELECT 1 FROM inbox INDEXED BY inbox_waiting_in "
+        "WHERE state = 'waiting' AND room = ?1 AND (?2 IS NULL OR at < ?2) "
         "AND (?3 IS NULL OR instr(raw, ?3)) AND instr(raw, '\"m.room.message\"') LIMIT ?4",
         (room, None if before is None else to_ms(before), of_sender, limit),
     )
@@ -123,7 +125,10 @@ async def messages_waiting(
 
 async def parked(db: Database) -> list[Item]:
     """The events that could not be decrypted yet."""
-    return [_item(row) for row in await db.rows("SELECT * FROM inbox WHERE state = 'parked'")]
+    rows = await db.rows(
+        "SELECT * FROM inbox INDEXED BY inbox_parked WHERE state = 'parked' ORDER BY id"
+    )
+    return [_item(row) for row in rows]
 
 
 async def unpark(db: Database, item: int, raw: Mapping[str, Any]) -> None:
@@ -139,7 +144,8 @@ async def expire_parked(db: Database, before: datetime) -> None:
     """Give up on parked events from before a moment: their key will not come."""
     async with db.transaction():
         await db.write(
-            "UPDATE inbox SET state = 'failed', raw = NULL WHERE state = 'parked' AND at < ?",
+            "UPDATE inbox INDEXED BY inbox_parked SET state = 'failed', raw = NULL "
+            "WHERE state = 'parked' AND at < ?",
             (to_ms(before),),
         )
 
