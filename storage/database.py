@@ -95,6 +95,11 @@ class Database:
         async with self._writing:
             return await self._do(self._desk.at_once, lambda: work(AtTheDesk(self)))
 
+    async def ask(self, work: Work[Result]) -> Result:
+        """Like `at_once`, for work that changes nothing: a page to be made of many questions."""
+        async with self._writing:
+            return await self._do(self._desk.drive, lambda: work(AtTheDesk(self)))
+
     @asynccontextmanager
     async def transaction(self) -> AsyncIterator[None]:
         """All writes inside are kept together, or none is: any exit but success rolls back."""
@@ -143,6 +148,10 @@ class AtTheDesk(Database):
         """Do all of `work`, or nothing of it."""
         async with self.transaction():
             return await work(self)
+
+    async def ask(self, work: Work[Result]) -> Result:
+        """Ask here and now."""
+        return await work(self)
 
     @asynccontextmanager
     async def transaction(self) -> AsyncIterator[None]:

@@ -84,7 +84,19 @@ class Desk:
     def at_once(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
         """Do all of `work` in one transaction; it must not wait for anything outside the book."""
         with self.transaction():
-            return _driven(work())
+            return self.drive(work)
+
+    def drive(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
+        """The result of work that never waits, without an event loop."""
+        coroutine = work()
+        try:
+            coroutine.send(None)
+        except StopIteration as end:
+            result: Result = end.value
+            return result
+        finally:
+            coroutine.close()
+        raise RuntimeError("work on the book waited for something outside it")
 
     def _refuse(self, error: sqlite3.Error) -> NoReturn:
         """A full disk and the like become StorageRefused; what is a bug of ours stays one."""
@@ -92,15 +104,3 @@ class Desk:
         if told is None:
             raise error
         raise told from error
-
-
-def _driven(work: Coroutine[Any, Any, Result]) -> Result:
-    """The result of a coroutine that never waits, without an event loop."""
-    try:
-        work.send(None)
-    except StopIteration as end:
-        result: Result = end.value
-        return result
-    finally:
-        work.close()
-    raise RuntimeError("work on the book waited for something outside it")

@@ -55,7 +55,8 @@ def _run(bin: str, begin: date, until: date) -> list[NewEntry]:
     return made
 
 
-async def _fill(book: Book) -> int:
+async def fill(book: Book) -> int:
+    """Write three years of 100 bins; how many entries that are."""
     count = 0
     for number in range(BINS):
         name = f"bin {number + 1}"
@@ -94,7 +95,7 @@ async def main() -> int:
                     db, "!b:test", NOW - timedelta(days=1200), zone="Europe/Lisbon", units="metric"
                 )
             book = Book(db, room)
-            entries = await _fill(book)
+            entries = await fill(book)
             async with served(db, "127.0.0.1:0", "", lambda: NOW):
                 turn = _turn(book, NOW, "$link")
                 answer = await addresses.link("", turn)
