@@ -76,13 +76,12 @@ class MissingKeys:
 
     async def own_up(self, now: datetime) -> bool:
         """Say of an unread message that it was not read, once a day to its sender."""
-        await inbox.expire_parked(self._db, now - GIVE_UP_AFTER)
-        parked = await inbox.parked(self._db)
-        if not parked:
+        if not await inbox.parked(self._db):
             return False
+        await inbox.expire_parked(self._db, now - GIVE_UP_AFTER)
         present = {room.address: room.id for room in await rooms.present(self._db)}
         told = False
-        for item in parked:
+        for item in await inbox.parked(self._db):
             room = present.get(item.room)
             if room is None or not OWN_UP_AFTER <= now - item.at < OWN_UP_BEFORE:
                 continue

@@ -86,14 +86,15 @@ class Database:
         await self._connection.close()
         _free(self._lock)
 
-    async def at_once(self, work: Work[Result]) -> Result:
+    async def at_once(self, work: Work[Result], *, lasting: bool = True) -> Result:
         """Do all of `work` in one transaction, on the book's own thread.
 
         `work` is given the book as that thread sees it, where no question waits for the thread of
-        the event loop. It may await nothing but what it asks of this book.
+        the event loop. It may await nothing but what it asks of this book. What is not `lasting`
+        survives the end of the process, and a power cut only once something later does.
         """
         async with self._writing:
-            return await self._do(self._desk.at_once, lambda: work(AtTheDesk(self)))
+            return await self._do(self._desk.at_once, lambda: work(AtTheDesk(self)), lasting)
 
     async def ask(self, work: Work[Result]) -> Result:
         """Like `at_once`, for work that changes nothing: a page to be made of many questions."""
@@ -144,8 +145,8 @@ class AtTheDesk(Database):
     def __init__(self, book: Database) -> None:
         super().__init__(book._connection, book._desk)
 
-    async def at_once(self, work: Work[Result]) -> Result:
-        """Do all of `work`, or nothing of it."""
+    async def at_once(self, work: Work[Result], *, lasting: bool = True) -> Result:
+        """Do all of `work`, or nothing of it; it lasts as the whole does."""
         async with self.transaction():
             return await work(self)
 

@@ -81,10 +81,19 @@ class Desk:
             self.roll_back()
             raise
 
-    def at_once(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
+    def at_once(
+        self, work: Callable[[], Coroutine[Any, Any, Result]], lasting: bool = True
+    ) -> Result:
         """Do all of `work` in one transaction; it must not wait for anything outside the book."""
-        with self.transaction():
-            return self.drive(work)
+        if lasting:
+            with self.transaction():
+                return self.drive(work)
+        self._connection.execute("PRAGMA synchronous = NORMAL")
+        try:
+            with self.transaction():
+                return self.drive(work)
+        finally:
+            self._connection.execute("PRAGMA synchronous = FULL")
 
     def drive(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
         """The result of work that never waits, without an event loop."""

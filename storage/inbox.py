@@ -50,10 +50,14 @@ class Trace:
 
 async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:
     """Keep new events and the sync token that covers them in one transaction."""
-    async with db.transaction():
+
+    async def both(db: Database) -> None:
         await add(db, arrivals)
         if token is not None:
             await set_sync_token(db, token)
+
+    # What a power cut takes with its token is told again: the disk need not be waited for.
+    await db.at_once(both, lasting=False)
 
 
 async def add(db: Database, arrivals: Sequence[Arrival]) -> None:
