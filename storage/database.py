@@ -3,7 +3,7 @@
 import asyncio
 import os
 import sqlite3
-from collections.abc import AsyncIterator, Callable, Coroutine, Sequence
+from collections.abc import AsyncIterator, Awaitable, Callable, Coroutine, Hashable, Sequence
 from contextlib import asynccontextmanager
 from pathlib import Path
 from typing import Any, TypeVar
@@ -123,6 +123,13 @@ class Database:
         rows = await self.rows(sql, values)
         return rows[0] if rows else None
 
+    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
+        """What `ask` gives; in `at_once` it is asked once for a key, until a table in `of` changes.
+
+        `of` names the tables that the answer depends on, parted by spaces.
+        """
+        return await ask()
+
     async def write(self, sql: str, values: Values = ()) -> int:
         """Carry out one change, inside a transaction; the id of a row inserted."""
         return await self._do(self._desk.write, sql, values)
@@ -159,6 +166,14 @@ class AtTheDesk(Database):
         """All writes inside are kept with the whole, or undone by themselves."""
         with self._desk.transaction():
             yield
+
+    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
+        """What `ask` gave for the key before, or gives now."""
+        kept = self._desk.known(of)
+        if key not in kept:
+            kept[key] = await ask()
+        answer: Result = kept[key]
+        return answer
 
     async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
         return step(*given)

@@ -1,14 +1,26 @@
 """SQLite on the thread that a book belongs to: statement after statement, nothing waits."""
 
+import re
 import sqlite3
-from collections.abc import Callable, Coroutine, Iterator, Sequence
+from collections.abc import Callable, Coroutine, Hashable, Iterator, Sequence
 from contextlib import contextmanager
+from functools import lru_cache
 from typing import Any, NoReturn, TypeVar
 
 from storage.errors import StorageRefused, refusal
 
 Values = Sequence[Any]
 Result = TypeVar("Result")
+
+
+_CHANGE = re.compile(r"(?:INSERT (?:OR \w+ )?INTO|UPDATE|DELETE FROM)\s+(\w+)")
+
+
+@lru_cache(maxsize=500)
+def _changed_by(sql: str) -> str:
+    """The table that a statement changes; empty for one that changes none."""
+    found = _CHANGE.match(sql)
+    return found[1] if found else ""
 
 
 class Desk:
@@ -19,6 +31,7 @@ class Desk:
         self._path = path
         self._depth = 0
         self._changes_before = 0
+        self._known: dict[str, dict[Hashable, Any]] = {}
 
     def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
         """All rows of a question."""
@@ -29,6 +42,7 @@ class Desk:
 
     def write(self, sql: str, values: Values = ()) -> int:
         """Carry out one change; the id of a row inserted."""
+        self._forget(sql)
         try:
             return self._connection.execute(sql, values).lastrowid or 0
         except sqlite3.Error as error:
@@ -36,10 +50,21 @@ class Desk:
 
     def write_many(self, sql: str, many: Sequence[Values]) -> None:
         """Carry out one change for each of many rows."""
+        self._forget(sql)
         try:
             self._connection.executemany(sql, many)
         except sqlite3.Error as error:
             self._refuse(error)
+
+    def known(self, of: str) -> dict[Hashable, Any]:
+        """What was found out in this transaction and stays so while none of these tables change."""
+        return self._known.setdefault(of, {})
+
+    def _forget(self, sql: str) -> None:
+        """Forget what the table that a statement changes had a part in."""
+        table = _changed_by(sql)
+        for of in [of for of in self._known if table in of.split()]:
+            del self._known[of]
 
     def begin(self) -> None:
         """Begin a transaction, or a part of the one that is going on."""
@@ -48,6 +73,7 @@ class Desk:
         self.write(f"SAVEPOINT part_{self._depth}" if self._depth else "BEGIN IMMEDIATE")
         if not self._depth:
             self._changes_before = self._connection.total_changes
+            self._known.clear()  # others may have written in the book since
         self._depth += 1
 
     def commit(self) -> None:
@@ -63,6 +89,7 @@ class Desk:
 
     def roll_back(self) -> None:
         """Undo what was begun last, if anything was."""
+        self._known.clear()
         self._depth = max(self._depth - 1, 0)
         if self._depth == 0:
             self._connection.rollback()

@@ -12,7 +12,7 @@ import aiohttp
 from bot.web import served
 from handlers import addresses, keeping
 from handlers.answer import Turn
-from storage import changes, rooms
+from storage import rooms
 from storage.book import Book
 from storage.database import Database
 from storage.rows import Facts, NewEntry
@@ -66,9 +66,7 @@ async def fill(book: Book) -> int:
             entries += _run(name, begin, NOW.date())
             begin += timedelta(days=RUN_DAYS)
         async with book.db.transaction():
-            for entry in entries:
-                await changes.write_down(book, entry)
-            await keeping.settle_bins(_turn(book, NOW, "$fill"), entries, [])
+            await keeping.write_down(_turn(book, NOW, "$fill"), entries, [])
         count += len(entries)
     return count
 
