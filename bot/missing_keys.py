@@ -108,6 +108,8 @@ class MissingKeys:
 
     async def own_up(self, now: datetime) -> bool:
         """Say of an unread message that it was not read, and why, once a day to its sender."""
+        if not await inbox.any_parked(self._db):
+            return False
         await inbox.expire_parked(self._db, now - GIVE_UP_AFTER)
         await inbox.expire_put_by(self._db, now - ORIGINAL_COMES_WITHIN)
         present = {room.address: room.id for room in await rooms.present(self._db)}

@@ -41,11 +41,9 @@ async def work_off(
         items = await inbox.waiting(db, limit=TOGETHER)
         for item in items:
             await _work(db, item, now(), own, paced)
-        return len(items)
+        return len(items) or await tell_together(db, now(), paced=paced)
 
-    if await inbox.waiting(db, limit=1):
-        return await db.at_once(batch)
-    return await tell_together(db, now(), paced=paced)
+    return await db.at_once(batch)
 
 
 async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) -> None:

@@ -1,13 +1,13 @@
 """Carrying out an answer: its entries, strikes and settings, then the dues that follow."""
 
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date, time
+from datetime import time
 from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, SettingName, Turn
 from handlers.dues import ON_STARTER, dues_of, dues_of_starter
-from handlers.runs import STARTERS, renumber
+from handlers.runs import STARTERS, numbering
 from handlers.state import BinState, described, new_run
 from storage import changes, dues, forgetting, links, rooms
 from storage.book import Book
@@ -18,9 +18,7 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
     """Write down all that an answer changes, inside a transaction."""
     book = turn.book
     await changes.strike_out(book, [entry.id for entry in answer.strikes], turn.cause, turn.now)
-    for entry in answer.entries:
-        await changes.write_down(book, entry)
-    await settle_bins(turn, answer.entries, answer.strikes)
+    await write_down(turn, answer.entries, answer.strikes)
     acts = {entry.act for entry in answer.entries} | {entry.act for entry in answer.strikes}
     if acts & ON_STARTER:
         await settle_starter(turn)
@@ -42,26 +40,29 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await forgetting.forget_member(book, answer.forgets)
 
 
-async def settle_bins(turn: Turn, new: Iterable[NewEntry], struck: Iterable[Entry]) -> None:
-    """Number the runs and make the dues anew of every bin that entries touched."""
+async def write_down(turn: Turn, new: Sequence[NewEntry], struck: Sequence[Entry]) -> None:
+    """Write new entries down; the bins that entries touched get their runs and dues made anew."""
     book = turn.book
-    touched: dict[str, list[date]] = {}
-    lost: dict[str, list[int]] = {}
+    touched: dict[Bin, list[NewEntry]] = {}
+    lost: dict[Bin, list[int]] = {}
     for entry in new:
         if entry.bin:
-            touched.setdefault(entry.bin, []).extend([entry.on] if entry.on else [])
+            touched.setdefault(await changes.ensure_bin(book, entry.bin), []).append(entry)
     for old in struck:
         if old.bin:
-            touched.setdefault(old.bin.name, [])
+            touched.setdefault(old.bin, [])
             if old.act == "bury" or old.act in STARTERS:
-                lost.setdefault(old.bin.name, []).append(old.run or 1)
-    for name, on in touched.items():
-        bin = await book.bin(name)
-        if bin:
-            first, from_run = min(on, default=None), min(lost.get(bin.name, ()), default=None)
-            run, lines = await renumber(book, bin, from_day=first, struck=from_run)
-            state = await described(book, bin, turn.today, run, lines)
-            await settle_dues(turn, state)
+                lost.setdefault(old.bin, []).append(old.run or 1)
+    made = {
+        bin: await numbering(book, bin, entries, min(lost.get(bin, ()), default=None))
+        for bin, entries in touched.items()
+    }
+    run_of = {id(entry): run for one in made.values() for entry, run in one.new}
+    for entry in new:
+        await changes.write_down(book, entry, run_of.get(id(entry)))
+    for bin, one in made.items():
+        await changes.set_runs(book, one.moved)
+        await settle_dues(turn, await described(book, bin, turn.today, one.present, one.entries))
 
 
 async def settle_dues(turn: Turn, state: BinState) -> None:

@@ -1,42 +1,64 @@
 """Which run an entry belongs to: from a bin's first layer until it is buried."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from datetime import date
 
-from storage import changes
+from handlers.state import Line
 from storage.book import Book
-from storage.rows import Bin, Entry
+from storage.rows import Bin, NewEntry
 
 STARTERS = frozenset({"open", "layer", "seal", "drain"})
 """After a burial one of these begins the next run; what is observed then is still the soil."""
 
 
-def number(entries: Sequence[Entry], first: int) -> list[tuple[int, int]]:
-    """Entry id and run of each entry, oldest first, counting from `first`."""
+def number(entries: Sequence[Line], first: int) -> list[int]:
+    """The run of each entry, oldest first, counting from `first`."""
     run, buried, numbered = first, False, []
     for entry in entries:
         if buried and entry.act in STARTERS:
             run, buried = run + 1, False
         buried = buried or entry.act == "bury"
-        numbered.append((entry.id, run))
+        numbered.append(run)
     return numbered
 
 
-async def renumber(
-    book: Book, bin: Bin, *, from_day: date | None, struck: int | None
-) -> tuple[int, list[Entry]]:
-    """Put a bin's entries into runs: the number of its present run, and that run's entries.
+def in_order(entries: Iterable[Line]) -> list[Line]:
+    """Entries, oldest first; those of the same moment as they were given."""
+    return sorted(entries, key=lambda entry: (entry.on or date.max, entry.said_at))
 
-    Only the runs that may have changed are read. `from_day`: the earliest day among new entries.
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Numbering:
+    """How the entries of a bin fall into runs once new ones are written down."""
+
+    new: Sequence[tuple[NewEntry, int]]
+    moved: Sequence[tuple[int, int]]
+    """Entries, by id, that come into another run than they were in."""
+    present: int
+    """The number of the present run."""
+    entries: Sequence[Line]
+    """The entries of the present run, oldest first."""
+
+
+async def numbering(book: Book, bin: Bin, new: Sequence[NewEntry], struck: int | None) -> Numbering:
+    """The runs of a bin with new entries; only those runs are read that may change.
+
     `struck`: the first run that lost an entry by which runs begin or end.
     """
-    # What comes before the run before all that changed stays as it is.
-    touched = [await book.run_before(bin, from_day)] if from_day else []
+    days = [entry.on for entry in new if entry.on]
+    # What comes before the run before all that changes stays as it is.
+    touched = [await book.run_before(bin, min(days))] if days else []
     touched += [struck - 1] if struck else []
     first = max(min(touched) if touched else await book.present_run(bin), 1)
-    entries = await book.since_run(bin, first)
+    there = await book.since_run(bin, first)
+    entries = in_order([*there, *new])
     runs = number(entries, first)
-    changed = [pair for entry, pair in zip(entries, runs, strict=True) if entry.run != pair[1]]
-    await changes.set_runs(book, changed)
-    last = runs[-1][1] if runs else 0
-    return last, [entry for entry, (_, run) in zip(entries, runs, strict=True) if run == last]
+    run_of = {id(entry): run for entry, run in zip(entries, runs, strict=True)}
+    present = runs[-1] if runs else 0
+    return Numbering(
+        new=[(entry, run_of[id(entry)]) for entry in new],
+        moved=[(e.id, run_of[id(e)]) for e in there if e.run != run_of[id(e)]],
+        present=present,
+        entries=[entry for entry in entries if run_of[id(entry)] == present],
+    )

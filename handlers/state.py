@@ -151,11 +151,11 @@ async def named(book: Book, name: str | None, today: date) -> BinState | None:
 async def look_up(book: Book, bin: Bin, today: date) -> BinState:
     """A bin as its entries that stand describe it; its keeper is today's."""
     number = await book.present_run(bin)
-    return await described(book, bin, today, number, await book.run(bin, number))
+    return await described(book, bin, today, number, await book.since_run(bin, number))
 
 
 async def described(
-    book: Book, bin: Bin, today: date, number: int, entries: Sequence[Entry]
+    book: Book, bin: Bin, today: date, number: int, entries: Sequence[Line]
 ) -> BinState:
     """A bin whose present run, of that number, has these entries, oldest first."""
     about = await book.about(bin)

@@ -2,7 +2,7 @@
 
 import json
 import sqlite3
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from functools import lru_cache
 
@@ -47,32 +47,44 @@ class Book:
         """The book as it is once these entries are struck out."""
         return Book(self.db, self.room, entries)
 
-    async def bins(self) -> list[Bin]:
+    async def bins(self) -> Sequence[Bin]:
         """Every bin that has an entry standing, in the order they were first named."""
-        rows = await self.db.rows(
-            "SELECT * FROM bin WHERE room = ? AND EXISTS "
-            "(SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL) ORDER BY id",
-            (self.room.id,),
-        )
-        return [Bin(id=row["id"], name=row["name"]) for row in rows]
+
+        async def ask() -> Sequence[Bin]:
+            rows = await self.db.rows(
+                "SELECT * FROM bin WHERE room = ? AND EXISTS "
+                "(SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL) ORDER BY id",
+                (self.room.id,),
+            )
+            return [Bin(id=row["id"], name=row["name"]) for row in rows]
+
+        return await self.db.known("bin entry", ("bins", self.room.id), ask)
 
     async def bin(self, name: str) -> Bin | None:
         """The bin of that name, in any case, as `words.name` lets it in."""
-        row = await self.db.row(
-            "SELECT * FROM bin WHERE room = ? AND key = ?",
-            (self.room.id, words.name(name).casefold()),
-        )
-        return Bin(id=row["id"], name=row["name"]) if row else None
+        key = words.name(name).casefold()
 
-    async def members(self) -> list[Member]:
+        async def ask() -> Bin | None:
+            row = await self.db.row(
+                "SELECT * FROM bin WHERE room = ? AND key = ?", (self.room.id, key)
+            )
+            return Bin(id=row["id"], name=row["name"]) if row else None
+
+        return await self.db.known("bin", (self.room.id, key), ask)
+
+    async def members(self) -> Sequence[Member]:
         """Everybody known in the room."""
-        rows = await self.db.rows(
-            "SELECT * FROM member WHERE room = ? ORDER BY id", (self.room.id,)
-        )
-        return [
-            Member(id=r["id"], user=r["user"], name=r["name"], present=bool(r["present"]))
-            for r in rows
-        ]
+
+        async def ask() -> Sequence[Member]:
+            rows = await self.db.rows(
+                "SELECT * FROM member WHERE room = ? ORDER BY id", (self.room.id,)
+            )
+            return [
+                Member(id=r["id"], user=r["user"], name=r["name"], present=bool(r["present"]))
+                for r in rows
+            ]
+
+        return await self.db.known("member", self.room.id, ask)
 
     async def member(self, name: str) -> Member | None:
         """The member of that name, in any case."""
@@ -81,10 +93,7 @@ class Book:
 
     async def name_of(self, user: str) -> str | None:
         """The name shown of a user id."""
-        row = await self.db.row(
-            "SELECT name FROM member WHERE room = ? AND user = ?", (self.room.id, user)
-        )
-        return str(row["name"]) if row else None
+        return next((one.name for one in await self.members() if one.user == user), None)
 
     async def present_run(self, bin: Bin) -> int:
         """The number of a bin's present (or last) run; 0 before its first entry."""
@@ -95,21 +104,24 @@ class Book:
         )
         return int(row["run"]) if row else 0
 
+    async def since_run(self, bin: Bin, run: int) -> Sequence[Entry]:
+        """The entries of a bin that stand from a run on, oldest first."""
+
+        async def ask() -> Sequence[Entry]:
+            return await self._lines(
+                "WHERE bin = ? AND run >= ? AND struck_at IS NULL "
+                "ORDER BY run, on_day, said_at, id",
+                (bin.id, run),
+            )
+
+        return await self.db.known("entry", ("since", bin.id, run, self._aside), ask)
+
     async def run(self, bin: Bin, run: int) -> list[Entry]:
         """The entries that stand in one run of a bin, oldest first."""
         return await self._lines(
             "WHERE bin = ? AND run = ? AND struck_at IS NULL ORDER BY on_day, said_at, id",
             (bin.id, run),
         )
-
-    async def since_run(self, bin: Bin, run: int) -> list[Entry]:
-        """The entries of a bin that stand from a run on, and those in none yet, oldest first."""
-        numbered = await self._lines(
-            "WHERE bin = ? AND run >= ? AND struck_at IS NULL ORDER BY run, on_day, said_at, id",
-            (bin.id, run),
-        )
-        new = await self._lines("WHERE bin = ? AND run IS NULL AND struck_at IS NULL", (bin.id,))
-        return sorted([*numbered, *new], key=lambda e: (e.on or date.max, e.said_at, e.id))
 
     async def run_before(self, bin: Bin, day: date) -> int:
         """The run of the last entry of a bin from before a day; 0 where there is none."""

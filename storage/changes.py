@@ -10,18 +10,19 @@ from storage.moments import to_ms
 from storage.rows import Bin, NewEntry, Question
 
 
-async def write_down(book: Book, entry: NewEntry) -> int:
-    """Add an entry; its bin and people are made known if they are new. Its id."""
+async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int:
+    """Add an entry, of a run of its bin; bin and people are made known if they are new. Its id."""
     facts = entry.facts
     made = await book.db.write(
-        "INSERT INTO entry (room, act, bin, member, writer, on_day, said_at, written_at, "
+        "INSERT INTO entry (room, act, bin, run, member, writer, on_day, said_at, written_at, "
         "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
         "signs, celsius, ph, receiver, replaces) "
-        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         (
             book.room.id,
             entry.act,
             (await ensure_bin(book, entry.bin)).id if entry.bin else None,
+            run,
             await ensure_member(book, entry.member) if entry.member else None,
             await ensure_member(book, entry.writer) if entry.writer else None,
             entry.on.isoformat() if entry.on else None,

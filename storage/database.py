@@ -3,7 +3,7 @@
 import asyncio
 import os
 import sqlite3
-from collections.abc import AsyncIterator, Callable, Coroutine, Sequence
+from collections.abc import AsyncIterator, Awaitable, Callable, Coroutine, Hashable, Sequence
 from contextlib import asynccontextmanager
 from pathlib import Path
 from typing import Any, TypeVar
@@ -86,14 +86,20 @@ class Database:
         await self._connection.close()
         _free(self._lock)
 
-    async def at_once(self, work: Work[Result]) -> Result:
+    async def at_once(self, work: Work[Result], *, lasting: bool = True) -> Result:
         """Do all of `work` in one transaction, on the book's own thread.
 
         `work` is given the book as that thread sees it, where no question waits for the thread of
-        the event loop. It may await nothing but what it asks of this book.
+        the event loop. It may await nothing but what it asks of this book. What is not `lasting`
+        survives the end of the process, and a power cut only once something later does.
         """
         async with self._writing:
-            return await self._do(self._desk.at_once, lambda: work(AtTheDesk(self)))
+            return await self._do(self._desk.at_once, lambda: work(AtTheDesk(self)), lasting)
+
+    async def ask(self, work: Work[Result]) -> Result:
+        """Like `at_once`, for work that changes nothing: a page to be made of many questions."""
+        async with self._writing:
+            return await self._do(self._desk.drive, lambda: work(AtTheDesk(self)))
 
     @asynccontextmanager
     async def transaction(self) -> AsyncIterator[None]:
@@ -117,6 +123,13 @@ class Database:
         rows = await self.rows(sql, values)
         return rows[0] if rows else None
 
+    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
+        """What `ask` gives; in `at_once` it is asked once for a key, until a table in `of` changes.
+
+        `of` names the tables that the answer depends on, parted by spaces.
+        """
+        return await ask()
+
     async def write(self, sql: str, values: Values = ()) -> int:
         """Carry out one change, inside a transaction; the id of a row inserted."""
         return await self._do(self._desk.write, sql, values)
@@ -139,16 +152,28 @@ class AtTheDesk(Database):
     def __init__(self, book: Database) -> None:
         super().__init__(book._connection, book._desk)
 
-    async def at_once(self, work: Work[Result]) -> Result:
-        """Do all of `work`, or nothing of it."""
+    async def at_once(self, work: Work[Result], *, lasting: bool = True) -> Result:
+        """Do all of `work`, or nothing of it; it lasts as the whole does."""
         async with self.transaction():
             return await work(self)
+
+    async def ask(self, work: Work[Result]) -> Result:
+        """Ask here and now."""
+        return await work(self)
 
     @asynccontextmanager
     async def transaction(self) -> AsyncIterator[None]:
         """All writes inside are kept with the whole, or undone by themselves."""
         with self._desk.transaction():
             yield
+
+    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
+        """What `ask` gave for the key before, or gives now."""
+        kept = self._desk.known(of)
+        if key not in kept:
+            kept[key] = await ask()
+        answer: Result = kept[key]
+        return answer
 
     async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
         return step(*given)

@@ -1,14 +1,26 @@
 """SQLite on the thread that a book belongs to: statement after statement, nothing waits."""
 
+import re
 import sqlite3
-from collections.abc import Callable, Coroutine, Iterator, Sequence
+from collections.abc import Callable, Coroutine, Hashable, Iterator, Sequence
 from contextlib import contextmanager
+from functools import lru_cache
 from typing import Any, NoReturn, TypeVar
 
 from storage.errors import StorageRefused, refusal
 
 Values = Sequence[Any]
 Result = TypeVar("Result")
+
+
+_CHANGE = re.compile(r"(?:INSERT (?:OR \w+ )?INTO|UPDATE|DELETE FROM)\s+(\w+)")
+
+
+@lru_cache(maxsize=500)
+def _changed_by(sql: str) -> str:
+    """The table that a statement changes; empty for one that changes none."""
+    found = _CHANGE.match(sql)
+    return found[1] if found else ""
 
 
 class Desk:
@@ -18,6 +30,8 @@ class Desk:
         self._connection = connection
         self._path = path
         self._depth = 0
+        self._changes_before = 0
+        self._known: dict[str, dict[Hashable, Any]] = {}
 
     def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
         """All rows of a question."""
@@ -28,6 +42,7 @@ class Desk:
 
     def write(self, sql: str, values: Values = ()) -> int:
         """Carry out one change; the id of a row inserted."""
+        self._forget(sql)
         try:
             return self._connection.execute(sql, values).lastrowid or 0
         except sqlite3.Error as error:
@@ -35,26 +50,46 @@ class Desk:
 
     def write_many(self, sql: str, many: Sequence[Values]) -> None:
         """Carry out one change for each of many rows."""
+        self._forget(sql)
         try:
             self._connection.executemany(sql, many)
         except sqlite3.Error as error:
             self._refuse(error)
+
+    def known(self, of: str) -> dict[Hashable, Any]:
+        """What was found out in this transaction and stays so while none of these tables change."""
+        return self._known.setdefault(of, {})
+
+    def _forget(self, sql: str) -> None:
+        """Forget what the table that a statement changes had a part in."""
+        table = _changed_by(sql)
+        for of in [of for of in self._known if table in of.split()]:
+            del self._known[of]
 
     def begin(self) -> None:
         """Begin a transaction, or a part of the one that is going on."""
         if self._depth and not self._connection.in_transaction:
             raise StorageRefused(f"an error undid what was being written in the book {self._path}")
         self.write(f"SAVEPOINT part_{self._depth}" if self._depth else "BEGIN IMMEDIATE")
+        if not self._depth:
+            self._changes_before = self._connection.total_changes
+            self._known.clear()  # others may have written in the book since
         self._depth += 1
 
     def commit(self) -> None:
         """Keep what was begun last: for good, or with the transaction that it is a part of."""
         outer = self._depth - 1
-        self.write(f"RELEASE part_{outer}" if outer else "COMMIT")
+        if outer:
+            self.write(f"RELEASE part_{outer}")
+        elif self._connection.total_changes > self._changes_before:
+            self.write("COMMIT")
+        else:
+            self._connection.rollback()  # there is nothing to bring to the disk
         self._depth = outer
 
     def roll_back(self) -> None:
         """Undo what was begun last, if anything was."""
+        self._known.clear()
         self._depth = max(self._depth - 1, 0)
         if self._depth == 0:
             self._connection.rollback()
@@ -73,10 +108,31 @@ class Desk:
             self.roll_back()
             raise
 
-    def at_once(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
+    def at_once(
+        self, work: Callable[[], Coroutine[Any, Any, Result]], lasting: bool = True
+    ) -> Result:
         """Do all of `work` in one transaction; it must not wait for anything outside the book."""
-        with self.transaction():
-            return _driven(work())
+        if lasting:
+            with self.transaction():
+                return self.drive(work)
+        self._connection.execute("PRAGMA synchronous = NORMAL")
+        try:
+            with self.transaction():
+                return self.drive(work)
+        finally:
+            self._connection.execute("PRAGMA synchronous = FULL")
+
+    def drive(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
+        """The result of work that never waits, without an event loop."""
+        coroutine = work()
+        try:
+            coroutine.send(None)
+        except StopIteration as end:
+            result: Result = end.value
+            return result
+        finally:
+            coroutine.close()
+        raise RuntimeError("work on the book waited for something outside it")
 
     def _refuse(self, error: sqlite3.Error) -> NoReturn:
         """A full disk and the like become StorageRefused; what is a bug of ours stays one."""
@@ -84,15 +140,3 @@ class Desk:
         if told is None:
             raise error
         raise told from error
-
-
-def _driven(work: Coroutine[Any, Any, Result]) -> Result:
-    """The result of a coroutine that never waits, without an event loop."""
-    try:
-        work.send(None)
-    except StopIteration as end:
-        result: Result = end.value
-        return result
-    finally:
-        work.close()
-    raise RuntimeError("work on the book waited for something outside it")

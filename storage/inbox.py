@@ -50,10 +50,14 @@ class Trace:
 
 async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:
     """Keep new events and the sync token that covers them in one transaction."""
-    async with db.transaction():
+
+    async def both(db: Database) -> None:
         await add(db, arrivals)
         if token is not None:
             await set_sync_token(db, token)
+
+    # What a power cut takes with its token is told again: the disk need not be waited for.
+    await db.at_once(both, lasting=False)
 
 
 async def add(db: Database, arrivals: Sequence[Arrival]) -> None:
@@ -79,7 +83,8 @@ def _row(arrival: Arrival) -> tuple[str, str, int, str, str] | None:
 async def waiting(db: Database, limit: int = 100) -> list[Item]:
     """The events to work through next, in the order they came."""
     rows = await db.rows(
-        "SELECT * FROM inbox WHERE state = 'waiting' ORDER BY id LIMIT ?", (limit,)
+        "SELECT * FROM inbox INDEXED BY inbox_waiting WHERE state = 'waiting' ORDER BY id LIMIT ?",
+        (limit,),
     )
     return [_item(row) for row in rows]
 
@@ -114,16 +119,27 @@ async def messages_waiting(
     # Searched as text: what Python takes for JSON, SQLite may not (a NaN, say).
     of_sender = None if sender is None else json.dumps({"sender": sender})[1:-1]
     rows = await db.rows(
-        "SELECT 1 FROM inbox WHERE state = 'waiting' AND room = ?1 AND (?2 IS NULL OR at < ?2) "
+        "SELECT 1 FROM inbox INDEXED BY inbox_waiting_in "
+        "WHERE state = 'waiting' AND room = ?1 AND (?2 IS NULL OR at < ?2) "
         "AND (?3 IS NULL OR instr(raw, ?3)) AND instr(raw, '\"m.room.message\"') LIMIT ?4",
         (room, None if before is None else to_ms(before), of_sender, limit),
     )
     return len(rows)
 
 
+async def any_parked(db: Database) -> bool:
+    """Whether any event waits for its key, or for the message that it is about."""
+    return bool(
+        await db.rows("SELECT 1 FROM inbox INDEXED BY inbox_parked WHERE state = 'parked' LIMIT 1")
+    )
+
+
 async def parked(db: Database) -> list[Item]:
     """The events that could not be decrypted yet."""
-    rows = await db.rows("SELECT * FROM inbox WHERE state = 'parked' AND about IS NULL")
+    rows = await db.rows(
+        "SELECT * FROM inbox INDEXED BY inbox_parked WHERE state = 'parked' AND about IS NULL "
+        "ORDER BY id"
+    )
     return [_item(row) for row in rows]
 
 
@@ -155,7 +171,8 @@ async def expire_parked(db: Database, before: datetime) -> None:
     """Give up on parked events from before a moment: their key will not come."""
     async with db.transaction():
         await db.write(
-            "UPDATE inbox SET state = 'failed', raw = NULL WHERE state = 'parked' AND at < ?",
+            "UPDATE inbox INDEXED BY inbox_parked SET state = 'failed', raw = NULL "
+            "WHERE state = 'parked' AND at < ?",
             (to_ms(before),),
         )
 

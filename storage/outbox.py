@@ -43,7 +43,7 @@ async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> li
     """What is to be sent next, in order, leaving out the rooms in `busy`."""
     rows = await db.rows(
         "SELECT outbox.*, room.address, earlier.sent_as AS rewrites_event "
-        "FROM outbox JOIN room ON room.id = outbox.room "
+        "FROM outbox INDEXED BY outbox_waiting JOIN room ON room.id = outbox.room "
         "LEFT JOIN outbox AS earlier ON earlier.id = outbox.rewrites "
         "WHERE outbox.sent_as IS NULL AND outbox.refused IS NULL AND outbox.gathered IS NULL "
         "AND room.left_at IS NULL "

@@ -73,12 +73,16 @@ async def _make_way(db: Database, there: Room, moving: Room) -> None:
 
 async def find(db: Database, address: str) -> Room | None:
     """The room at an address, also at one that it had before an upgrade."""
-    row = await db.row(
-        "SELECT * FROM room "
-        "WHERE address = ?1 OR id = (SELECT room FROM former WHERE address = ?1)",
-        (address,),
-    )
-    return _room(row) if row else None
+
+    async def ask() -> Room | None:
+        row = await db.row(
+            "SELECT * FROM room "
+            "WHERE address = ?1 OR id = (SELECT room FROM former WHERE address = ?1)",
+            (address,),
+        )
+        return _room(row) if row else None
+
+    return await db.known("room former", address, ask)
 
 
 async def former(db: Database) -> list[str]:

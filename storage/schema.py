@@ -262,7 +262,10 @@ CREATE INDEX entry_on_sharing ON entry (bin, act, id)
 CREATE INDEX question_of ON question (room, sender, id) WHERE settled_by IS NULL;
 CREATE INDEX question_about ON question (room, event, id) WHERE settled_by IS NULL;
 CREATE INDEX inbox_said ON inbox (room, id) WHERE kind = 'said';
-CREATE INDEX inbox_waiting ON inbox (room, at) WHERE state = 'waiting';
+DROP INDEX inbox_by_state;
+CREATE INDEX inbox_waiting ON inbox (state, id) WHERE state = 'waiting';
+CREATE INDEX inbox_waiting_in ON inbox (room, at) WHERE state = 'waiting';
+CREATE INDEX inbox_parked ON inbox (at) WHERE state = 'parked';
 CREATE INDEX outbox_said ON outbox (room, id) WHERE kind != 'reaction';
 CREATE INDEX outbox_unsent ON outbox (room, id)
     WHERE sent_as IS NULL AND refused IS NULL AND gathered IS NULL;

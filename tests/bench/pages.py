@@ -12,7 +12,7 @@ import aiohttp
 from bot.web import served
 from handlers import addresses, keeping
 from handlers.answer import Turn
-from storage import changes, rooms
+from storage import rooms
 from storage.book import Book
 from storage.database import Database
 from storage.rows import Facts, NewEntry
@@ -55,7 +55,8 @@ def _run(bin: str, begin: date, until: date) -> list[NewEntry]:
     return made
 
 
-async def _fill(book: Book) -> int:
+async def fill(book: Book) -> int:
+    """Write three years of 100 bins; how many entries that are."""
     count = 0
     for number in range(BINS):
         name = f"bin {number + 1}"
@@ -65,9 +66,7 @@ async def _fill(book: Book) -> int:
             entries += _run(name, begin, NOW.date())
             begin += timedelta(days=RUN_DAYS)
         async with book.db.transaction():
-            for entry in entries:
-                await changes.write_down(book, entry)
-            await keeping.settle_bins(_turn(book, NOW, "$fill"), entries, [])
+            await keeping.write_down(_turn(book, NOW, "$fill"), entries, [])
         count += len(entries)
     return count
 
@@ -94,7 +93,7 @@ async def main() -> int:
                     db, "!b:test", NOW - timedelta(days=1200), zone="Europe/Lisbon", units="metric"
                 )
             book = Book(db, room)
-            entries = await _fill(book)
+            entries = await fill(book)
             async with served(db, "127.0.0.1:0", "", lambda: NOW):
                 turn = _turn(book, NOW, "$link")
                 answer = await addresses.link("", turn)

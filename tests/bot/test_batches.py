@@ -58,7 +58,8 @@ async def test_a_backlog_makes_the_same_book_as_one_by_one(tmp_path: Path) -> No
 
 async def test_a_refusal_in_the_midst_of_a_backlog_undoes_all_of_it(tmp_path: Path) -> None:
     await taken_in(tmp_path / "whole.db", at_a_time=len(TALK))
-    path, before, refused = tmp_path / "book.db", [], 0
+    path, refused = tmp_path / "book.db", 0
+    before: list[str] = []
     while True:
         disk = Disk(passes=refused)
         try:

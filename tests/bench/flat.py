@@ -1,0 +1,280 @@
+"""The same questions to a long history and to a short one: 1,000,000 entries beside 1,000.
+
+Both books are made by the same script, written row by row as the bot writes them; the long one as a
+book of the first schema, so that bringing it up to date is seen as well. The rooms asked are alike,
+and the two books are asked in turn, so that whatever else the machine does falls on both.
+"""
+
+import itertools
+import json
+import sqlite3
+import sys
+import tempfile
+import time
+from collections.abc import Awaitable, Callable, Iterator
+from contextlib import closing
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+
+from bot.board import as_page
+from bot.feed import as_calendar
+from bot.reminders import tell
+from bot.turn import work_off
+from handlers.calendar import calendar
+from storage import inbox, rooms
+from storage.book import Book
+from storage.database import Database
+from storage.inbox import Arrival
+from storage.moments import to_ms
+from storage.revision import revision
+from storage.schema import SCHEMA
+from tests.bench import traffic
+from tests.bench.measure import Measured, median
+
+YEARS, TODAY = 10, date(2036, 3, 1)
+ENTRIES_A_ROOM, LONG, SHORT = 1_000, 1_000, 1
+"""Entries of a room, and the rooms of the two books."""
+BUSY = 20_000
+"""Entries of the busiest room of the long book, which is asked by itself."""
+ROUNDS = 60
+TIMES_THE_SHORT = 1.2
+
+ENTRY = (
+    "INSERT INTO entry (id, room, act, bin, run, member, writer, on_day, said_at, written_at, "
+    "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, root) "
+    "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)"
+)
+INBOX = (
+    "INSERT INTO inbox (room, event, at, state, sender, kind) VALUES (?, ?, ?, 'done', ?, 'said')"
+)
+OUTBOX = (
+    "INSERT INTO outbox (room, tx_id, kind, to_event, body, why, made_at, sent_as, sent_at) "
+    "VALUES (?, ?, 'reply', ?, '2½ tablespoons of starter on 2 kg in the shed bin.', ?, ?, ?, ?)"
+)
+DUE = (
+    "INSERT INTO due (room, bin, what, occasion, from_day, to_day, told_on, changed_at, gone) "
+    "VALUES (?, ?, 'bury', ?, ?, ?, ?, ?, ?)"
+)
+MATERIALS = [json.dumps({kind: 1.0}) for kind in ("mixed", "fruit", "meat", "grain")]
+WHY = "About 1 % of the weight is starter, common practice; 2 kg take 20 g. " * 3
+
+RUN = ("open", *["layer", "layer", "layer", "drain"] * 4, "layer", "layer", "seal", "drain", "bury")
+"""The acts of a run, which takes six weeks of its bin."""
+
+
+def address(room: int) -> str:
+    """The address of a room."""
+    return f"!yard{room}:bench"
+
+
+def write_book(path: Path, room_count: int, busy: int) -> int:
+    """Write a book of the first schema; how many entries it has."""
+    with closing(sqlite3.connect(path, isolation_level=None)) as book:
+        book.executescript(f"PRAGMA journal_mode = WAL; PRAGMA synchronous = OFF; {SCHEMA}")
+        book.execute("PRAGMA user_version = 1")
+        ids = itertools.count(1)
+        for room in range(1, room_count + 1):
+            book.execute("BEGIN")
+            _write_room(book, room, busy if room == 1 and busy else ENTRIES_A_ROOM, ids)
+            book.execute("COMMIT")
+        book.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    return next(ids) - 1
+
+
+def _write_room(book: sqlite3.Connection, room: int, entries: int, ids: Iterator[int]) -> None:
+    joined = datetime(TODAY.year - YEARS, TODAY.month, TODAY.day, tzinfo=UTC)
+    book.execute(
+        "INSERT INTO room (id, address, joined_at, zone, units, told_on) "
+        "VALUES (?, ?, ?, 'Europe/Lisbon', 'metric', ?)",
+        (room, address(room), to_ms(joined), str(TODAY)),
+    )
+    names, bins = traffic.MEMBERS, traffic.BINS
+    members = [room * 100 + n for n in range(len(names))]
+    book.executemany(
+        "INSERT INTO member (id, room, user, name) VALUES (?, ?, ?, ?)",
+        [(members[n], room, f"@{name}:bench", name) for n, name in enumerate(names)],
+    )
+    book.executemany(
+        "INSERT INTO bin (id, room, name, key) VALUES (?, ?, ?, ?)",
+        [(room * 10 + n, room, name, name) for n, name in enumerate(bins)],
+    )
+    told: list[tuple[object, ...]] = []
+    dues: list[tuple[object, ...]] = []
+    for n in range(entries):
+        # Spread over the years up to a few days ago; the last runs are still being filled.
+        on = joined.date() + timedelta(days=n * (365 * YEARS - 2) // entries)
+        bin, step = room * 10 + n % 3, n // 3
+        act = "stock" if n % 250 == 100 else "batch" if n % 250 == 0 else RUN[step % len(RUN)]
+        at = to_ms(datetime(on.year, on.month, on.day, 12, tzinfo=UTC)) + n
+        told.append(_entry(next(ids), room, act, bin, step // len(RUN) + 1, members[n % 6], on, at))
+        if act == "bury":
+            last = on + timedelta(days=4)
+            dues.append((room, bin, str(step), str(on), str(last), str(last), at, 1))
+    for bin in range(3):
+        dues.append((room, room * 10 + bin, "now", str(TODAY), str(TODAY), None, to_ms(joined), 0))
+    book.executemany(ENTRY, told)
+    book.executemany(DUE, dues)
+    at_of = {str(row[10]): int(str(row[8])) for row in told}
+    book.executemany(
+        INBOX, [(address(room), event, at, "@ines:bench") for event, at in at_of.items()]
+    )
+    book.executemany(
+        OUTBOX,
+        [(room, f"re-{e}", e, WHY, at, f"{e}-answer", at) for e, at in at_of.items()],
+    )
+
+
+def _entry(
+    id: int, room: int, act: str, bin: int, run: int, member: int, on: date, at: int
+) -> tuple[object, ...]:
+    of_bin = act not in ("stock", "batch")
+    weighed = act in ("layer", "stock", "batch") and id % 7 != 0
+    return (
+        id,
+        room,
+        act,
+        bin if of_bin else None,
+        run if of_bin else None,
+        member,
+        member,
+        str(on),
+        at,
+        at,
+        f"$old{id}",
+        f"$old{id}",
+        0.8 if weighed else None,
+        1.5 if act in ("layer", "drain") and not weighed else None,
+        MATERIALS[id % 4] if act == "layer" else None,
+        0.1 if act == "layer" else None,
+        8.0 if act == "layer" else None,
+        20.0 if act == "open" else None,
+        id,
+    )
+
+
+@dataclass
+class Asked:
+    """A book that is asked, and the room that is."""
+
+    db: Database
+    room: int
+    number: int = 0
+
+    async def book(self, db: Database) -> Book:
+        """The room's own."""
+        room = await rooms.find(db, address(self.room))
+        assert room
+        return Book(db, room)
+
+    async def say(self, words: str) -> float:
+        """Seconds from the words in the inbox to the answer committed."""
+        self.number += 1
+        at = NOW + timedelta(minutes=self.number)
+        event = f"$new{self.room}-{self.number}"
+        raw = traffic.message(address(self.room), event, "@ines:bench", at, words)
+        await inbox.take_in(self.db, [Arrival(room=address(self.room), raw=raw)], None)
+        began = time.perf_counter()
+        await work_off(self.db, now=lambda: at, own=traffic.OWN)
+        spent = time.perf_counter() - began
+        async with self.db.transaction():  # as the sender would
+            await self.db.write(
+                "UPDATE outbox SET sent_as = tx_id, sent_at = 0 WHERE sent_as IS NULL"
+            )
+        return spent
+
+
+NOW = datetime(TODAY.year, TODAY.month, TODAY.day, 12, tzinfo=UTC)
+SAID = {
+    "a layer": "added 2 kg scraps to the yard bin",
+    "a correction": "no, 1.5 kg",
+    "how full": "how full is the yard bin?",
+    "what is due": "what's due?",
+    "how much in all": "how much have we done so far?",
+    "how much starter": "how much starter is left?",
+    "who keeps it": "who has the yard bin?",
+    "small talk": "good morning all",
+}
+
+
+async def _due_query(db: Database, book: Book) -> None:
+    await calendar(book, await book.dues(), TODAY)
+
+
+async def _digest(db: Database, book: Book) -> None:
+    await db.write("UPDATE room SET told_on = '2000-01-01' WHERE id = ?", (book.room.id,))
+    await tell(db, NOW)
+    await db.write("UPDATE due SET told_on = NULL WHERE room = ? AND gone = 0", (book.room.id,))
+
+
+async def _feed(db: Database, book: Book) -> None:
+    await revision(db, book.room)
+    await as_calendar(book, NOW, member=None, with_cancelled=True)
+
+
+async def _board(db: Database, book: Book) -> None:
+    await revision(db, book.room)
+    await as_page(book, NOW)
+
+
+ASKED: dict[str, Callable[[Database, Book], Awaitable[None]]] = {
+    "due query": _due_query,
+    "digest": _digest,
+    "feed": _feed,
+    "board": _board,
+}
+
+
+async def _time(asked: Asked, what: str) -> float:
+    if what in SAID:
+        return await asked.say(SAID[what])
+
+    async def ask(db: Database) -> float:
+        book = await asked.book(db)
+        began = time.perf_counter()
+        await ASKED[what](db, book)
+        return time.perf_counter() - began
+
+    return await asked.db.at_once(ask)
+
+
+async def measure(room_count: int = LONG) -> list[Measured]:
+    """Median milliseconds of each question, to a room of the long book and of the short one."""
+    with tempfile.TemporaryDirectory() as folder:
+        paths = Path(folder) / "short.db", Path(folder) / "long.db"
+        write_book(paths[0], SHORT, 0)
+        began = time.perf_counter()
+        entries = write_book(paths[1], room_count, BUSY)
+        sys.stderr.write(f"{entries:,} entries written in {time.perf_counter() - began:.0f} s\n")
+        began = time.perf_counter()
+        short, long = await Database.open(paths[0]), await Database.open(paths[1])
+        sys.stderr.write(f"brought up to date in {time.perf_counter() - began:.0f} s\n")
+        try:
+            made = await _compare(short, long, f"{entries:,} entries", room_count)
+            return [*made, *await _compare(short, long, f"the busiest room, {BUSY:,}", 0)]
+        finally:
+            await short.close()
+            await long.close()
+
+
+async def _compare(short: Database, long: Database, label: str, room_count: int) -> list[Measured]:
+    one = Asked(short, 1)
+    many = [Asked(long, 2 + n * (room_count - 2) // 10) for n in range(10)] if room_count else []
+    many = many or [Asked(long, 1)]
+    one.number = 0 if room_count else 10_000
+    spent: dict[str, tuple[list[float], list[float]]] = {w: ([], []) for w in [*SAID, *ASKED]}
+    for round in range(ROUNDS):
+        for what, (of_short, of_long) in spent.items():
+            of_short.append(await _time(one, what))
+            of_long.append(await _time(many[round % len(many)], what))
+    return [
+        Measured(
+            what=f"{what} ({label})",
+            value=1000 * median(of_long[10:]),
+            unit="ms",
+            peer="in a book of 1,000",
+            beside=1000 * median(of_short[10:]),
+            bar=TIMES_THE_SHORT,
+        )
+        for what, (of_short, of_long) in spent.items()
+    ]
