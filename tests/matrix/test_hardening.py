@@ -5,6 +5,7 @@ Each case ends or misleads a client of matrix-nio 0.26 that is not hardened.
 
 from __future__ import annotations
 
+import asyncio
 import base64
 import json
 from collections.abc import Callable
@@ -17,9 +18,11 @@ import vodozemac
 from nio import KeysUploadResponse
 from nio.client.async_client import AsyncClient
 from nio.store.database import SqliteStore
+from peewee import OperationalError
 
 from bot.connection import connected, tend_keys
 from bot.cross_signing import canonical
+from storage.errors import UserError
 
 if TYPE_CHECKING:
     from bot.homeserver import User
@@ -248,6 +251,29 @@ async def test_a_room_key_is_not_lost_when_the_process_dies_while_keeping_it(
         response = await client.sync(since=since, full_state=True)
         said = {e.event_id: e for e in response.rooms.join[room].timeline.events}
         assert said[event].decrypted
+
+
+async def test_a_room_key_that_the_disk_does_not_take_is_not_lost(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    ines, bot, room = await street.begun()
+    keep = SqliteStore.save_inbound_group_session
+    with monkeypatch.context() as full:
+
+        def refuse(store: SqliteStore, session: object) -> None:
+            if store.user_id == bot.user.id:
+                raise OperationalError("database or disk is full")
+            keep(store, session)  # type: ignore[no-untyped-call]
+
+        ines.client.invalidate_outbound_session(room)
+        full.setattr(SqliteStore, "save_inbound_group_session", refuse)
+        event = await ines.say(room, "added 2 kg scraps to the shed bin")
+        assert bot.task is not None
+        with pytest.raises(UserError, match=r"keys could not be kept .*nothing is lost"):
+            await asyncio.wait_for(bot.task, 20)
+        bot.task = None
+    bot.start()
+    await ines.answer_to(room, event, bot.user.id)
 
 
 async def test_keys_can_be_uploaded_after_the_process_died_doing_so(
