@@ -263,7 +263,7 @@ async def test_a_room_key_that_the_disk_does_not_take_is_not_lost(
         def refuse(store: SqliteStore, session: object) -> None:
             if store.user_id == bot.user.id:
                 raise OperationalError("database or disk is full")
-            keep(store, session)  # type: ignore[no-untyped-call]
+            keep(store, session)
 
         ines.client.invalidate_outbound_session(room)
         full.setattr(SqliteStore, "save_inbound_group_session", refuse)
