@@ -77,9 +77,12 @@ def _row(arrival: Arrival) -> tuple[str, str, int, str, str] | None:
 
 
 async def waiting(db: Database, limit: int = 100) -> list[Item]:
-    """The events to work through next, in the order they came."""
+    """The events to work through next: in the order they came, and no room before the others."""
     rows = await db.rows(
-        "SELECT * FROM inbox WHERE state = 'waiting' ORDER BY id LIMIT ?", (limit,)
+        "SELECT inbox.* FROM inbox JOIN (SELECT id, row_number() OVER (PARTITION BY "
+        "coalesce((SELECT address FROM renamed WHERE before = room), room) ORDER BY id) AS turn "
+        "FROM inbox WHERE state = 'waiting') USING (id) ORDER BY turn, id LIMIT ?",
+        (limit,),
     )
     return [_item(row) for row in rows]
 
