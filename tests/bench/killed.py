@@ -8,8 +8,9 @@ import time as stopwatch
 
 from tests.bench.field import Field, prepared
 
-LONGEST_LIFE_SECONDS = 3.0
-"""A process is killed at any moment from its first on; it listens after about one second."""
+LONGEST_LIFE_SECONDS = 1.5
+KILLED_YOUNG = 0.3
+"""So many are killed at any moment of their start, the others once they listen."""
 
 
 async def main(kills: int, messages: int, seed: int) -> int:
@@ -21,6 +22,8 @@ async def main(kills: int, messages: int, seed: int) -> int:
         writing = asyncio.create_task(_write(field, kills, messages, progress))
         for _ in range(kills):
             process = await field.process()
+            if dice.random() > KILLED_YOUNG and process.stdout is not None:
+                await process.stdout.readline()
             await asyncio.sleep(dice.uniform(0.0, LONGEST_LIFE_SECONDS))
             process.kill()
             await process.wait()
