@@ -119,9 +119,17 @@ async def tend_keys(client: Client) -> bool:
 
 
 async def cross_sign(
-    client: AsyncClient, home: Home, account: Account, password: str | None = None
+    client: AsyncClient,
+    home: Home,
+    account: Account,
+    password: str | None = None,
+    *,
+    replaces: bool = False,
 ) -> Account:
-    """Have the device signed by the account's own identity; the account with its seeds."""
+    """Have the device signed by the account's own identity; the account with its seeds.
+
+    `replaces`: an identity that was made elsewhere gives way to it.
+    """
     if not account.seeds:
         # Kept before they are published: a crash in between must not lose the identity.
         account = replace(account, seeds=new_seeds())
@@ -134,7 +142,8 @@ async def cross_sign(
         return await call(client, "POST", path, body)
 
     try:
-        await sign_device(post, device, Identity.from_seeds(account.seeds), password)
+        identity = Identity.from_seeds(account.seeds)
+        await sign_device(post, device, identity, password, replaces=replaces)
     except (*OUT_OF_REACH, CrossSigningError) as error:
         log.warning("the device is not cross-signed: %s", error)
     return account

@@ -70,19 +70,23 @@ async def sign_device(
     device: Device,
     identity: Identity,
     password: str | None = None,
+    *,
+    replaces: bool = False,
 ) -> bool:
     """Publish the identity where the account has none, and sign the device; False if not ours.
 
-    `password` answers a homeserver that asks for it before it takes the keys.
+    `password` answers a homeserver that asks for it before it takes the keys; `replaces`: another
+    identity that the account has gives way.
     """
     answer = await _ask(post, "/_matrix/client/v3/keys/query", {"device_keys": {device.user: []}})
     published = _public_master(answer, device.user)
-    if published is None:
+    if published is None or (replaces and published != identity.public("master")):
         await _publish(post, device, identity, password)
     elif published != identity.public("master"):
         log.warning(
             "this account has a cross-signing identity made elsewhere, which is left as it is: "
-            "verify the bot's device %s from there",
+            "verify the bot's device %s from there, or, if that identity is lost, run "
+            "`python -m bot login --new-identity`",
             device.id,
         )
         return False

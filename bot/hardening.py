@@ -28,6 +28,7 @@ from nio import (
 )
 from nio.client.async_client import AsyncClient
 from nio.events import UnknownBadEvent
+from peewee import PeeweeException
 
 log = logging.getLogger(__name__)
 
@@ -90,6 +91,8 @@ def _dropping_bad(handle: HandleToDevice) -> HandleToDevice:
     def handle_safely(event: ToDeviceEvent) -> ToDeviceEvent | None:
         try:
             return handle(event)
+        except PeeweeException:
+            raise  # the disk's fault, not the sender's: a key must not be dropped for it
         except Exception as error:  # noqa: BLE001 - anybody may send one, and vodozemac raises many kinds
             log.warning("dropped a bad to-device message: %s", type(error).__name__)
             return None
@@ -139,6 +142,8 @@ def _device_by_device(
 def _try(handle: Callable[[Any], None], part: object, what: str) -> None:
     try:
         handle(part)
+    except PeeweeException:
+        raise  # the disk's fault, not the member's
     except Exception as error:  # noqa: BLE001 - a member chose them: anything may be in them
         log.warning("passed over a device's bad %s: %s", what, type(error).__name__)
 

@@ -45,6 +45,12 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
         description="Asks for the bot's Matrix account and keeps the login, readable by you only.",
     )
     parser.add_argument("--home", metavar="DIR", help="where the bot keeps everything")
+    parser.add_argument(
+        "--new-identity",
+        action="store_true",
+        help="replace the account's signing identity, where the home with the old one was lost; "
+        "asks for the password, and whoever verified the bot has to do so again",
+    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -54,7 +60,7 @@ def run(args: argparse.Namespace) -> int:
     with accounts.sole_user(place):
         before = accounts.read(place)
         answers = _ask_account(before)
-        account = asyncio.run(_log_in(place, answers, before))
+        account = asyncio.run(_log_in(place, answers, before, args.new_identity))
         say(f"Logged in as {account.user} on {account.homeserver}.")
         _choose_inviters(place, account)
     say(f"All of it is in {place.folder}. Start the bot with: python -m bot run")
@@ -86,7 +92,9 @@ def _choose_inviters(place: Home, account: Account) -> None:
     place.settings.write_text(text, encoding="utf-8")
 
 
-async def _log_in(place: Home, answers: Answers, before: Account | None) -> Account:
+async def _log_in(
+    place: Home, answers: Answers, before: Account | None, new_identity: bool
+) -> Account:
     try:
         homeserver = await _find(answers.homeserver)
         same = before if before and _is_same(place, before, homeserver, answers.user) else None
@@ -105,7 +113,8 @@ async def _log_in(place: Home, answers: Answers, before: Account | None) -> Acco
         accounts.write(place, account)
         async with connected(place, account) as client:
             await tend_keys(client)
-            return await cross_sign(client, place, account, answers.password or None)
+            password = answers.password or None
+            return await cross_sign(client, place, account, password, replaces=new_identity)
     except OUT_OF_REACH as error:
         raise LoginError(
             f"{answers.homeserver} cannot be reached ({type(error).__name__}). "

@@ -13,6 +13,8 @@ import signal
 import sys
 from datetime import datetime, timedelta
 
+from peewee import PeeweeException
+
 from bot import account as accounts
 from bot import clock, settings
 from bot.account import Account
@@ -112,7 +114,13 @@ async def take_part(place: Home, chosen: Settings, account: Account, stop: async
 def _reason(group: ExceptionGroup[Exception]) -> Exception:
     """Why the tasks ended: what a person can put right, else the first failure."""
     told = [error for error in group.exceptions if isinstance(error, UserError)]
-    return told[0] if told else group.exceptions[0]
+    first = told[0] if told else group.exceptions[0]
+    if isinstance(first, PeeweeException):
+        return UserError(
+            f"The bot's encryption keys could not be kept ({first}): make room on the disk, or "
+            "look at the folder's permissions, and start again; nothing is lost."
+        )
+    return first
 
 
 async def _work_together(

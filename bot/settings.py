@@ -231,7 +231,7 @@ def parse(text: str, file: Path) -> Settings:
     """The settings written in `text`, which stands or will stand in `file`."""
     try:
         written = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as e:
+    except ValueError as e:  # no TOML, or a number of more digits than Python reads
         raise SettingsError(f"{file} cannot be read: {e}. Mend or remove it.") from e
     except RecursionError:
         raise SettingsError(f"{file} is nested too deep. Mend or remove it.") from None

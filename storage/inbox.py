@@ -12,6 +12,8 @@ from storage.database import Database
 from storage.moments import from_ms, to_ms
 from storage.session import set_sync_token
 
+OLDEST = 5000
+"""Events among which the rooms take turns: so many are looked through in a few milliseconds."""
 DEEPEST = 100
 """Levels of JSON in an event; no message has so many."""
 
@@ -81,10 +83,13 @@ def _row(arrival: Arrival) -> tuple[str, str, int, str, str] | None:
 
 
 async def waiting(db: Database, limit: int = 100) -> list[Item]:
-    """The events to work through next, in the order they came."""
+    """The events to work through next: in the order they came, and no room before the others."""
     rows = await db.rows(
-        "SELECT * FROM inbox INDEXED BY inbox_waiting WHERE state = 'waiting' ORDER BY id LIMIT ?",
-        (limit,),
+        "SELECT inbox.* FROM inbox JOIN (SELECT id, row_number() OVER (PARTITION BY "
+        "coalesce((SELECT address FROM renamed WHERE before = room), room) ORDER BY id) AS turn "
+        "FROM (SELECT id, room FROM inbox INDEXED BY inbox_waiting WHERE state = 'waiting' "
+        "ORDER BY id LIMIT ?)) USING (id) ORDER BY turn, id LIMIT ?",
+        (OLDEST, limit),
     )
     return [_item(row) for row in rows]
 

@@ -46,6 +46,14 @@ class Field:
         command = [sys.executable, "-m", "bot", "run", "--home", str(self.bot.home.folder)]
         return await asyncio.create_subprocess_exec(*command, stdout=PIPE, stderr=DEVNULL)
 
+    async def ended(self, process: Process) -> bool:
+        """Stop the bot as a person does; False if it had ended by itself."""
+        if process.returncode is not None:
+            return False
+        process.terminate()
+        await process.wait()
+        return True
+
     async def settled(self, seconds: float) -> None:
         """Wait until nothing waits to be worked through or to be sent."""
         async with asyncio.timeout(seconds):
@@ -97,9 +105,18 @@ class Field:
         unanswered = sum(e not in answered for events in self.written.values() for e in events)
         return unanswered + len(known - heard.keys()), extra, len(heard)
 
-    def assert_sound(self) -> None:
-        """The book is whole."""
-        assert backup.faults(self.bot.home.book, thorough=True) == []
+    async def outcome(self) -> tuple[str, bool]:
+        """What became of all that was written, in words, and whether all is well."""
+        await asyncio.sleep(1.0)  # for the last words to reach the neighbours
+        lost, doubled, in_order = self.records()
+        unanswered, extra, heard = await self.replies()
+        damaged = backup.faults(self.bot.home.book, thorough=True)
+        told = (
+            f"records {lost} lost, {doubled} doubled, {'in' if in_order else 'NOT IN'} order; "
+            f"replies {unanswered} lost, {extra} doubled ({heard} messages and marks heard); "
+            f"the book is {'DAMAGED' if damaged else 'whole'}"
+        )
+        return told, not (lost or doubled or unanswered or extra or damaged) and in_order
 
 
 SAID = ("m.room.message", "m.reaction")

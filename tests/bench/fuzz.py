@@ -6,25 +6,31 @@ by a seed: the same seed gives the same inputs.
 
 import argparse
 import asyncio
+import csv
 import html.parser
+import io
 import json
 import random
+import re
 import sys
 import tempfile
 import time as stopwatch
 from collections import Counter
-from collections.abc import Callable
-from contextlib import suppress
+from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager, suppress
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 from zoneinfo import ZoneInfo
 
 from aiohttp.test_utils import make_mocked_request
+from icalendar import Calendar
 
 from bot import log, settings
+from bot.board import as_page
 from bot.content import event_of
 from bot.export import as_csv, as_json
+from bot.feed import as_calendar
 from bot.heard import from_event
 from bot.web import Pages
 from handlers.reading.acts import Context
@@ -46,6 +52,13 @@ STRANGE = [
     *("1e400", "-0", "½⅓", "99999999999999999999", "31/2", "2026-02-30", "25:61", "❌", "👍", "("),
     *(")", "\\", "'", '"', ";--", "{}", "[]", "null", "true", "%s", "../", "*"),
 ]
+FORMULAS = frozenset("=+-@\t\r")
+OURS = frozenset(
+    tag
+    for file in (Path(__file__).parents[2] / "bot").glob("*.py")
+    for tag in re.findall(r"<([a-z][a-z0-9]*)", file.read_text(encoding="utf-8"))
+)
+"""Every tag that the program writes itself."""
 CONTEXT = Context(
     at=BEGIN,
     zone=ZoneInfo("Europe/Lisbon"),
@@ -55,6 +68,7 @@ CONTEXT = Context(
     sender="ines",
     bot_names=("pailkeeper", "bot"),
     after_bot=True,
+    to_bot=True,
 )
 
 
@@ -152,27 +166,36 @@ class Source:
 
 
 class Markup(html.parser.HTMLParser):
-    """Notes every tag but the one that we write."""
+    """Notes every tag but those that we write, and every attribute that does something."""
 
-    def __init__(self) -> None:
+    def __init__(self, ours: frozenset[str] = frozenset({"br"})) -> None:
         super().__init__()
+        self._ours = ours
         self.found: list[str] = []
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        """A tag that is not a line break, or has attributes."""
-        if tag != "br" or attrs:
+        """A tag that is not ours, or that calls or loads something."""
+        acting = [name for name, _ in attrs if name.startswith("on") or name in ("src", "href")]
+        if tag not in self._ours or acting:
             self.found.append(tag)
 
 
 def say(source: Source) -> None:
     """What the bot repeats is neither markup nor a mention."""
-    body = source.text()
-    message = Message(tx_id="t", kind="reply", body=words.text(body), to_event="$e1")
+    body = words.text(source.text())
+    harmless(Message(tx_id="t", kind="reply", body=body, to_event="$e1"))
+
+
+def harmless(message: Message) -> None:
+    """No markup but our own, and nobody called who was not to be."""
     _, content = event_of(Waiting(id=1, room="!r", message=message, made_at=BEGIN))
+    if message.kind == "reaction":
+        return
     markup = Markup()
     markup.feed(content.get("formatted_body", ""))
     assert not markup.found
-    assert content["m.mentions"] == {}
+    called = {"user_ids": list(message.mentions)} if message.mentions else {}
+    assert content["m.mentions"] == called
     json.dumps(content, ensure_ascii=False).encode()
 
 
@@ -239,21 +262,49 @@ async def live(folder: Path, source: Source, count: int) -> float:
     """Events through the whole mind and into stored rows; the book can be told all the same."""
     slowest = 0.0
     for part in range(0, count, 500):
-        db = await Database.open(folder / f"book{part}.db")
-        room = TalkingRoom(db)
-        for _ in range(min(500, count - part)):
-            raw = source.event()
-            began = stopwatch.perf_counter()
-            await room.playback.take(raw, room.now)
-            slowest = max(slowest, stopwatch.perf_counter() - began)
-        failed = await db.rows("SELECT 1 FROM inbox WHERE state = 'failed'")
-        assert not failed
-        for known in await rooms.every(db):
-            book = Book(db, known)
-            await as_json(book, BEGIN)
-            await as_csv(book)
-        await db.close()
+        async with opened(folder / f"book{part}.db") as db:
+            room = TalkingRoom(db)
+            for _ in range(min(500, count - part)):
+                raw = source.event()
+                began = stopwatch.perf_counter()
+                for spoken in await room.playback.take(raw, room.now):
+                    harmless(spoken.message)
+                slowest = max(slowest, stopwatch.perf_counter() - began)
+            failed = await db.rows("SELECT 1 FROM inbox WHERE state = 'failed'")
+            assert not failed
+            for known in await rooms.every(db):
+                await show(Book(db, known))
     return slowest
+
+
+@asynccontextmanager
+async def opened(path: Path) -> AsyncIterator[Database]:
+    """A book, closed whatever happens: its thread would keep the process alive."""
+    db = await Database.open(path)
+    try:
+        yield db
+    finally:
+        await db.close()
+
+
+async def show(book: Book) -> None:
+    """All that is told of a book elsewhere: whole, and without a word that does something."""
+    await as_json(book, BEGIN)
+    for line in csv.reader(io.StringIO(await as_csv(book))):
+        formulas = [cell for cell in line if cell[:1] in FORMULAS and not is_number(cell)]
+        assert not formulas, formulas
+    assert Calendar.from_ical((await as_calendar(book, BEGIN)).decode()).walk("VCALENDAR")
+    page = Markup(OURS)
+    page.feed((await as_page(book, BEGIN)).decode())
+    assert not page.found, page.found
+
+
+def is_number(cell: str) -> bool:
+    """A number below nought is no formula."""
+    with suppress(ValueError):
+        float(cell)
+        return True
+    return False
 
 
 async def main(inputs: int, seed: int) -> int:
@@ -273,12 +324,11 @@ async def main(inputs: int, seed: int) -> int:
         for what, function, share in shares:
             tried[what] = round(inputs * share)
             worst = max(worst, await many(function, source, tried[what]))
-        db = await Database.open(folder / "pages.db")
-        await inbox.take_in(db, [Arrival(room="!r", raw={})], None)
         tried["web paths"] = round(inputs * 0.04)
-        pages = Pages(db, lambda: datetime.now(UTC))  # noqa: TID251 - no craft depends on it
-        worst = max(worst, await ask(pages, source, tried["web paths"]))
-        await db.close()
+        async with opened(folder / "pages.db") as db:
+            await inbox.take_in(db, [Arrival(room="!r", raw={})], None)
+            pages = Pages(db, lambda: datetime.now(UTC))  # noqa: TID251 - no craft depends on it
+            worst = max(worst, await ask(pages, source, tried["web paths"]))
         tried["events through the mind"] = inputs - tried.total()
         worst = max(worst, await live(folder, source, tried["events through the mind"]))
     told = ", ".join(f"{count} {what}" for what, count in tried.items())

@@ -115,6 +115,19 @@ async def test_a_flood_is_recorded_and_told_in_few_messages(room: Room) -> None:
     assert len(said) == 1
 
 
+async def test_a_flood_in_one_room_holds_up_no_other(room: Room) -> None:
+    async with room.db.transaction():
+        await rooms.join(room.db, "!quiet:test", NOW, zone="Europe/Lisbon", units="metric")
+    await room.hears(*layers(300), ago=timedelta(seconds=30), who="mallory")
+    [event] = await room.hears("how full is the shed bin?", ago=timedelta(0))
+    await room.db.write("UPDATE inbox SET room = '!quiet:test' WHERE event = ?", (event,))
+    waiting = await inbox.waiting(room.db)
+    assert event in [item.event for item in waiting[:2]]
+    await room.works()
+    made = await room.db.rows("SELECT event FROM entry ORDER BY id")
+    assert [row["event"] for row in made] == [f"$e{number}" for number in range(1, 301)]
+
+
 async def test_answers_that_cannot_be_sent_fast_enough_are_gathered(room: Room) -> None:
     for number in range(60):
         moment = timedelta(seconds=number)

@@ -9,10 +9,11 @@ from tempfile import TemporaryDirectory
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from bot.board import as_page
 from bot.export import as_csv, as_json
 from bot.feed import as_calendar
 from bot.playback import Playback
-from storage import rooms
+from storage import rooms, session
 from storage.book import Book
 from storage.database import Database
 from tests.room import BEGIN, OWN
@@ -41,6 +42,10 @@ SAYINGS = (
     "yes",
     "why?",
     "scratch that",
+    "how much so far?",
+    "calendar link please",
+    "pailkeeper, what do you know about me?",
+    "pailkeeper, forget me for good",
 )
 STEPS = st.lists(
     st.tuples(
@@ -58,6 +63,7 @@ Step = tuple[str, str, int, int, int]
 
 async def play(steps: list[Step], path: Path) -> None:
     db = await Database.open(path)
+    await session.set_address(db, "https://bins.test")
     try:
         playback, now = Playback(db, zone="Europe/Lisbon", units="metric", own=OWN), BEGIN
         for number, (room, saying, who, bin, kg) in enumerate(steps):
@@ -80,9 +86,10 @@ async def play(steps: list[Step], path: Path) -> None:
                 is_of_its_own(room, said.message.why or "", ())
         for known in await rooms.every(db):
             book = Book(db, known)
-            pages = (await as_csv(book), json.dumps(await as_json(book, now)))
-            is_of_its_own(known.address, *pages[:1], pages[1:])
-            is_of_its_own(known.address, (await as_calendar(book, now)).decode(), ())
+            pages: tuple[str, ...] = (await as_csv(book), json.dumps(await as_json(book, now)))
+            shown = [await as_calendar(book, now), await as_page(book, now)]
+            pages += tuple(page.decode() for page in shown)
+            is_of_its_own(known.address, "", pages)
     finally:
         await db.close()
 

@@ -90,6 +90,12 @@ class Bot:
         await inbox.take_in(db, [], token)
         await db.close()
 
+    async def answers(self, somebody: Neighbour, room: str, words: str = "@pailkeeper help") -> str:
+        """Have somebody say something, and wait until it is answered; the event said."""
+        event = await somebody.say(room, words)
+        await somebody.answer_to(room, event, self.user.id)
+        return event
+
     async def comes_to(self, question: str) -> None:
         """Wait until the book answers a question with any row."""
         async with asyncio.timeout(20):
@@ -237,6 +243,12 @@ class Street:
         status, answer = self.server.call("PUT", path, content | (clear or {}), token)
         assert status == 200, answer
         return str(answer["event_id"])
+
+    async def begun(self, **more: Any) -> tuple[Neighbour, Bot, str]:
+        """A neighbour, the bot at work, and a room with both."""
+        ines, bot = await self.neighbour("ines"), self.bot()
+        bot.start()
+        return ines, bot, await self.room_with(bot, ines, **more)
 
     async def room_with(self, bot: Bot, host: Neighbour, **more: Any) -> str:
         """A room in which the bot is and has greeted."""

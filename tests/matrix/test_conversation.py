@@ -88,8 +88,7 @@ async def test_somebody_elses_edit_changes_nothing(
     await mallory.join(room)
     event, _ = await logged(ines, room, bot)
     await mallory.edit(room, event, "Added 9 kg of scraps to the shed bin, mostly meat")
-    last = await mallory.say(room, "@pailkeeper help")
-    await mallory.answer_to(room, last, bot.user.id)
+    await bot.answers(mallory, room)
     assert bot.rows(STANDING) == [(2.0,)]
 
 
@@ -110,8 +109,7 @@ async def test_a_cross_by_its_author_strikes_a_record(
     await mallory.join(room)
     event, answer = await logged(ines, room, bot)
     await mallory.react(room, event, "❌")
-    last = await mallory.say(room, "@pailkeeper help")
-    await mallory.answer_to(room, last, bot.user.id)
+    await bot.answers(mallory, room)
     assert bot.rows(STANDING) == [(2.0,)]
     await ines.react(room, event, "❌")
     await changed(ines, room, answer)

@@ -5,6 +5,7 @@ Each case ends or misleads a client of matrix-nio 0.26 that is not hardened.
 
 from __future__ import annotations
 
+import asyncio
 import base64
 import json
 from collections.abc import Callable
@@ -17,14 +18,16 @@ import vodozemac
 from nio import KeysUploadResponse
 from nio.client.async_client import AsyncClient
 from nio.store.database import SqliteStore
+from peewee import OperationalError
 
 from bot.connection import connected, tend_keys
 from bot.cross_signing import canonical
+from storage.errors import UserError
 
 if TYPE_CHECKING:
     from bot.homeserver import User
     from bot.neighbour import Neighbour, Raw
-    from tests.matrix.conftest import Street
+    from tests.matrix.conftest import Bot, Street
 
 OLM, MEGOLM = "m.olm.v1.curve25519-aes-sha2", "m.megolm.v1.aes-sha2"
 NOT_A_KEY = base64.b64encode(bytes(32)).decode().rstrip("=")
@@ -50,21 +53,68 @@ BAD_TO_DEVICE = {
     "no algorithm": {"sender_key": NOT_A_KEY},
     "no object": {"algorithm": OLM, "ciphertext": []},
 }
+VERIFY = {"from_device": "D", "transaction_id": "t", "method": "m.sas.v1", "methods": ["m.sas.v1"]}
+BAD_IN_CLEAR: dict[str, dict[str, Any]] = {
+    "m.key.verification.request": VERIFY | {"timestamp": 1},
+    "m.key.verification.start": VERIFY | {"hashes": ["x"], "key_agreement_protocols": [5]},
+    "m.key.verification.accept": VERIFY,
+    "m.key.verification.key": {"transaction_id": "t", "key": "!!!"},
+    "m.key.verification.mac": {"transaction_id": "t", "mac": {}, "keys": "x"},
+    "m.key.verification.cancel": {"transaction_id": 5},
+    "m.room_key": {"algorithm": MEGOLM, "room_id": 5, "session_id": [], "session_key": {}},
+    "m.room_key_request": {"action": "request", "body": [], "request_id": {}},
+    "m.room_key.withheld": {"session_id": {}, "code": []},
+    "m.forwarded_room_key": {"session_key": 5},
+    "m.secret.request": {"name": 5},
+    "m.dummy": {"x": [[[]]]},
+}
+"""Verification is asked for by clients as a matter of course: the bot need not be verified."""
+
+BAD_VALUES: tuple[Any, ...] = ("!!!", 5, [], {})
+ROOM_KEY: dict[str, Any] = {
+    "algorithm": MEGOLM,
+    "room_id": "!r:x",
+    "session_id": "s",
+    "session_key": NOT_A_KEY,
+}
+BAD_INSIDE: tuple[tuple[str, dict[str, Any]], ...] = (
+    *(("m.room_key", ROOM_KEY | {name: bad}) for name in ROOM_KEY for bad in BAD_VALUES),
+    ("m.room_key", {}),
+    ("m.forwarded_room_key", ROOM_KEY | {"forwarding_curve25519_key_chain": [5]}),
+    ("m.dummy", {}),
+    ("m.secret.send", {"secret": 5}),
+    ("no.such.thing", {"x": []}),
+)
+"""What a member may put into an Olm message that is well encrypted."""
+
+
+def ines_seals(ines: Neighbour, bot: Bot, kind: str, content: dict[str, Any]) -> dict[str, Any]:
+    """Something encrypted for the bot's device alone."""
+    olm = ines.client.olm
+    assert olm is not None
+    device = ines.client.device_store[bot.user.id][bot.user.device]
+    session = olm.session_store.get(device.curve25519)
+    sealed = olm._olm_encrypt(session, device, kind, content)  # type: ignore[no-untyped-call]
+    return dict(sealed)
 
 
 async def test_no_malformed_to_device_message_stops_the_bot(street: Street) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
+    ines, bot, room = await street.begun()
+    await ines.say(room, "hello there")  # which gives her a session with the bot's device
     own_key = street.curve_key(bot.user)
-    for number, content in enumerate(BAD_TO_DEVICE.values()):
-        text = json.dumps(content).replace("OWN KEY", own_key)
-        path = f"/_matrix/client/v3/sendToDevice/m.room.encrypted/bad{number}"
-        body = {"messages": {bot.user.id: {bot.user.device: json.loads(text)}}}
+    bad = [*BAD_IN_CLEAR.items()]
+    for content in BAD_TO_DEVICE.values():
+        bad.append(
+            ("m.room.encrypted", json.loads(json.dumps(content).replace("OWN KEY", own_key)))
+        )
+    for kind, content in BAD_INSIDE:
+        bad.append(("m.room.encrypted", ines_seals(ines, bot, kind, content)))
+    for kind, content in bad:
+        path = f"/_matrix/client/v3/sendToDevice/{kind}/{uuid4().hex}"
+        body = {"messages": {bot.user.id: {bot.user.device: content}}}
         status, _ = street.server.call("PUT", path, body, ines.client.access_token)
         assert status == 200
-    event = await ines.say(room, "@pailkeeper help")
-    await ines.answer_to(room, event, bot.user.id)
+    await bot.answers(ines, room)
     await bot.stop()
 
 
@@ -119,9 +169,7 @@ async def mallory(street: Street) -> Neighbour:
 async def test_state_and_redactions_inside_ciphertext_are_not_believed(
     street: Street, mallory: Neighbour
 ) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
+    ines, bot, room = await street.begun()
     await ines.invite(room, mallory.user)
     await mallory.join(room)
     victim = await ines.say(room, "Added 2 kg of scraps to the shed bin")
@@ -132,8 +180,7 @@ async def test_state_and_redactions_inside_ciphertext_are_not_believed(
             text = plain if isinstance(plain, str) else json.dumps(plain)
             plain = text.replace("VICTIM", victim).replace("MALLORY", mallory.user).encode()
         street.send_ciphertext(mallory, room, plain)
-    last = await mallory.say(room, "@pailkeeper help")
-    await mallory.answer_to(room, last, bot.user.id)
+    await bot.answers(mallory, room)
     # The clients of the neighbours are hardened as the bot's is: their view of the room is its own.
     view = ines.client.rooms[room]
     assert view.replacement_room is None
@@ -145,9 +192,7 @@ async def test_state_and_redactions_inside_ciphertext_are_not_believed(
 
 
 async def test_who_and_when_come_from_the_envelope(street: Street, mallory: Neighbour) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
+    ines, bot, room = await street.begun()
     await ines.invite(room, mallory.user)
     await mallory.join(room)
     await mallory.say(room, "hello there")
@@ -167,9 +212,7 @@ async def test_who_and_when_come_from_the_envelope(street: Street, mallory: Neig
 
 
 async def test_the_clear_relation_counts(street: Street, mallory: Neighbour) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
+    ines, _, room = await street.begun()
     clear = {"m.in_reply_to": {"event_id": "$clear"}}
     hidden = {"m.in_reply_to": {"event_id": "$hidden"}}
     await ines.say(room, "hello there")
@@ -208,6 +251,29 @@ async def test_a_room_key_is_not_lost_when_the_process_dies_while_keeping_it(
         response = await client.sync(since=since, full_state=True)
         said = {e.event_id: e for e in response.rooms.join[room].timeline.events}
         assert said[event].decrypted
+
+
+async def test_a_room_key_that_the_disk_does_not_take_is_not_lost(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    ines, bot, room = await street.begun()
+    keep = SqliteStore.save_inbound_group_session
+    with monkeypatch.context() as full:
+
+        def refuse(store: SqliteStore, session: object) -> None:
+            if store.user_id == bot.user.id:
+                raise OperationalError("database or disk is full")
+            keep(store, session)
+
+        ines.client.invalidate_outbound_session(room)
+        full.setattr(SqliteStore, "save_inbound_group_session", refuse)
+        event = await ines.say(room, "added 2 kg scraps to the shed bin")
+        assert bot.task is not None
+        with pytest.raises(UserError, match=r"keys could not be kept .*nothing is lost"):
+            await asyncio.wait_for(bot.task, 20)
+        bot.task = None
+    bot.start()
+    await ines.answer_to(room, event, bot.user.id)
 
 
 async def test_keys_can_be_uploaded_after_the_process_died_doing_so(
@@ -266,17 +332,13 @@ BAD_DEVICES = {
 
 async def test_no_device_of_a_member_silences_the_bot(street: Street) -> None:
     """Its keys are anything at all: they are only looked at when the bot writes to the room."""
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
+    ines, bot, room = await street.begun()
     for bad in BAD_DEVICES.values():
         user = upload_device(street, bad)
         await ines.invite(room, user.id)
         path = f"/_matrix/client/v3/join/{quote(room)}"
         assert street.server.call("POST", path, {}, user.token)[0] == 200
-        event = await ines.say(room, "@pailkeeper help")
-        await ines.answer_to(room, event, bot.user.id)
+        await bot.answers(ines, room)
     await bot.stop()
     bot.start()
-    event = await ines.say(room, "@pailkeeper help")
-    await ines.answer_to(room, event, bot.user.id)
+    await bot.answers(ines, room)

@@ -14,9 +14,7 @@ if TYPE_CHECKING:
 @pytest.mark.parametrize("encrypted", [True, False], ids=["encrypted", "plain"])
 @pytest.mark.parametrize("version", ["11", "12"])
 async def test_the_bot_comes_and_greets_once(street: Street, version: str, encrypted: bool) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, version=version, encrypted=encrypted)
+    ines, bot, room = await street.begun(version=version, encrypted=encrypted)
     await bot.stop()
     bot.start()
     await ines.say(room, "@pailkeeper help")
@@ -77,9 +75,7 @@ async def test_an_invitation_lost_with_its_sync_answer_is_found_again(street: St
 
 @pytest.mark.parametrize("away", [False, True], ids=["while it runs", "while it is away"])
 async def test_a_bot_that_is_taken_out_of_a_room_notes_it(street: Street, away: bool) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
+    ines, bot, room = await street.begun()
     if away:
         await bot.stop()
     await ines.client.room_kick(room, bot.user.id)

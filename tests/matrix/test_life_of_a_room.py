@@ -11,7 +11,7 @@ from bot.pacing import Patience
 
 if TYPE_CHECKING:
     from bot.neighbour import Neighbour, Raw
-    from tests.matrix.conftest import Bot, Street
+    from tests.matrix.conftest import Street
 
 MOVED = "takes the place of the one before"
 
@@ -25,12 +25,6 @@ def upgrade(street: Street, host: Neighbour, room: str, version: str = "12") -> 
     return str(answer["replacement_room"])
 
 
-async def record(host: Neighbour, bot: Bot, room: str, words: str) -> str:
-    event = await host.say(room, words)
-    await host.answer_to(room, event, bot.user.id)
-    return event
-
-
 LAYERS = "SELECT mass_kg FROM entry WHERE act = 'layer' AND struck_at IS NULL ORDER BY id"
 
 
@@ -40,14 +34,12 @@ LAYERS = "SELECT mass_kg FROM entry WHERE act = 'layer' AND struck_at IS NULL OR
 async def test_the_book_moves_along_with_an_upgraded_room(
     street: Street, old: str, new: str, encrypted: bool
 ) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, version=old, encrypted=encrypted)
-    first = await record(ines, bot, room, "added 2 kg scraps to the shed bin")
+    ines, bot, room = await street.begun(version=old, encrypted=encrypted)
+    first = await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
     later = upgrade(street, ines, room, new)
     await ines.invite(later, bot.user.id)
     await ines.hears(later, bot.said(MOVED))
-    await record(ines, bot, later, "added 3 kg scraps to the shed bin")
+    await bot.answers(ines, later, "added 3 kg scraps to the shed bin")
     assert bot.rows("SELECT address FROM room") == [(later,)]
     assert bot.rows(LAYERS) == [(2.0,), (3.0,)]
     assert bot.rows("SELECT count(*) FROM bin") == [(1,)]
@@ -57,16 +49,14 @@ async def test_the_book_moves_along_with_an_upgraded_room(
     bot.start()
     await ines.client.room_redact(room, first)
     await bot.comes_to("SELECT 1 FROM entry WHERE struck_at IS NOT NULL")
-    await record(ines, bot, later, "added 1 kg scraps to the shed bin")
+    await bot.answers(ines, later, "added 1 kg scraps to the shed bin")
     assert bot.rows(LAYERS) == [(3.0,), (1.0,)]
     assert bot.rows("SELECT count(*) FROM room") == [(1,)]
 
 
 async def test_it_follows_an_upgrade_it_slept_through_without_an_invitation(street: Street) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, encrypted=False)
-    await record(ines, bot, room, "added 2 kg scraps to the shed bin")
+    ines, bot, room = await street.begun(encrypted=False)
+    await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
     await bot.stop()
     later = upgrade(street, ines, room)
     path = f"/_matrix/client/v3/rooms/{quote(later)}/state/m.room.join_rules/"
@@ -77,10 +67,8 @@ async def test_it_follows_an_upgrade_it_slept_through_without_an_invitation(stre
 
 
 async def test_one_who_may_not_invite_may_where_the_room_was_upgraded(street: Street) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, encrypted=False)
-    await record(ines, bot, room, "added 2 kg scraps to the shed bin")
+    ines, bot, room = await street.begun(encrypted=False)
+    await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
     await bot.stop()
     bot.settings = type(bot.settings)(obey=("@ada:elsewhere.test",), listen="")
     later = upgrade(street, ines, room)
@@ -95,7 +83,7 @@ async def test_a_room_that_claims_a_predecessor_gets_no_book(street: Street) -> 
     mallory = await street.neighbour("mallory")
     bot.start()
     room = await street.room_with(bot, ines, version="11", encrypted=False)
-    last = await record(ines, bot, room, "added 2 kg scraps to the shed bin")
+    last = await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
     made = {
         "room_version": "11",
         "invite": [bot.user.id],
@@ -113,24 +101,20 @@ async def test_a_room_that_claims_a_predecessor_gets_no_book(street: Street) -> 
 
 async def test_a_tombstone_into_a_room_of_others_takes_nothing_there(street: Street) -> None:
     """Only the old room says so: the new one is another group's, and names no predecessor."""
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, encrypted=False)
-    await record(ines, bot, room, "added 2 kg scraps to the shed bin")
+    ines, bot, room = await street.begun(encrypted=False)
+    await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
     other = await street.room_with(bot, await street.neighbour("mei"), encrypted=False)
     path = f"/_matrix/client/v3/rooms/{quote(room)}/state/m.room.tombstone/"
     body = {"body": "moved", "replacement_room": other}
     assert street.server.call("PUT", path, body, ines.client.access_token)[0] == 200
-    await record(ines, bot, room, "added 1 kg scraps to the shed bin")
+    await bot.answers(ines, room, "added 1 kg scraps to the shed bin")
     assert {address for (address,) in bot.rows("SELECT address FROM room")} == {room, other}
 
 
 @pytest.mark.parametrize("how", ["room_kick", "room_ban"])
 async def test_put_out_and_asked_back_it_has_its_book(street: Street, how: str) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, encrypted=False)
-    await record(ines, bot, room, "added 2 kg scraps to the shed bin")
+    ines, bot, room = await street.begun(encrypted=False)
+    await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
     await getattr(ines.client, how)(room, bot.user.id)
     await bot.comes_to("SELECT 1 FROM room WHERE left_at IS NOT NULL")
     unheard = await ines.say(room, "added 9 kg scraps to the shed bin")
@@ -138,7 +122,7 @@ async def test_put_out_and_asked_back_it_has_its_book(street: Street, how: str) 
         await ines.client.room_unban(room, bot.user.id)
     await ines.invite(room, bot.user.id)
     await bot.comes_to("SELECT 1 FROM room WHERE left_at IS NULL")
-    heard = await record(ines, bot, room, "added 1 kg scraps to the shed bin")
+    heard = await bot.answers(ines, room, "added 1 kg scraps to the shed bin")
     assert bot.rows(LAYERS) == [(2.0,), (1.0,)]
     assert bot.replies(ines, room)[-1] == heard
     assert unheard not in bot.replies(ines, room)
@@ -151,7 +135,7 @@ async def test_members_leave_come_back_and_change_their_names(street: Street) ->
     await ines.invite(room, mei.user)
     await mei.join(room)
     await bot.comes_to("SELECT 1 FROM member WHERE name = 'Mei' AND present = 1")
-    await record(mei, bot, room, "added 2 kg scraps to the shed bin")
+    await bot.answers(mei, room, "added 2 kg scraps to the shed bin")
     await mei.client.room_leave(room)
     await bot.comes_to("SELECT 1 FROM member WHERE name = 'Mei' AND present = 0")
     await ines.invite(room, mei.user)
@@ -174,10 +158,8 @@ def put_state(street: Street, host: Neighbour, room: str, kind: str, content: Ra
 
 
 async def test_its_name_topic_and_aliases_are_the_rooms_own_affair(street: Street) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, encrypted=False)
-    await record(ines, bot, room, "added 2 kg scraps to the shed bin")
+    ines, bot, room = await street.begun(encrypted=False)
+    await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
     alias = f"#bins{street.number}:{ines.user.partition(':')[2]}"
     path = f"/_matrix/client/v3/directory/room/{quote(alias)}"
     token = ines.client.access_token
@@ -185,12 +167,12 @@ async def test_its_name_topic_and_aliases_are_the_rooms_own_affair(street: Stree
     put_state(street, ines, room, "m.room.canonical_alias", {"alias": alias})
     put_state(street, ines, room, "m.room.name", {"name": "Bins <b>&"})
     put_state(street, ines, room, "m.room.topic", {"topic": "added 9 kg scraps to the shed bin"})
-    await record(ines, bot, room, "added 3 kg scraps to the shed bin")
+    await bot.answers(ines, room, "added 3 kg scraps to the shed bin")
     # The alias names another room from now on: the book does not follow it.
     other = await street.room_with(bot, ines, encrypted=False)
     assert street.server.call("DELETE", path, token=token)[0] == 200
     assert street.server.call("PUT", path, {"room_id": other}, token)[0] == 200
-    await record(ines, bot, room, "added 4 kg scraps to the shed bin")
+    await bot.answers(ines, room, "added 4 kg scraps to the shed bin")
     assert bot.rows(LAYERS) == [(2.0,), (3.0,), (4.0,)]
     assert bot.rows("SELECT address FROM room ORDER BY id") == [(room,), (other,)]
 
@@ -199,15 +181,13 @@ async def test_muted_it_goes_on_recording_and_answers_once_it_may(
     street: Street, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr(Patience, "LONGEST_SECONDS", 0.2)
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, encrypted=False)
+    ines, bot, room = await street.begun(encrypted=False)
     other = await street.room_with(bot, ines)
     put_state(street, ines, room, "m.room.power_levels", {"users": {}, "events_default": 50})
     first = await ines.say(room, "added 2 kg scraps to the shed bin")
     second = await ines.say(room, "added 3 kg scraps to the shed bin")
     await bot.comes_to_hold(LAYERS, [(2.0,), (3.0,)])
-    await record(ines, bot, other, "@pailkeeper help")
+    await bot.answers(ines, other, "@pailkeeper help")
     assert bot.replies(ines, room) == []
     put_state(street, ines, room, "m.room.power_levels", {"users": {}, "events_default": 0})
     await ines.answer_to(room, second, bot.user.id)

@@ -8,21 +8,42 @@ import stat
 import subprocess
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import pytest
 
 from bot import account as accounts
 from bot.cross_signing import Identity
+from bot.settings import Home
 
 if TYPE_CHECKING:
     from tests.matrix.conftest import Street
 
+Done = subprocess.CompletedProcess[str]
 
-def log_in(home: Path, *answers: str) -> subprocess.CompletedProcess[str]:
-    command = [sys.executable, "-W", "error", "-m", "bot", "login", "--home", str(home)]
+
+def log_in(home: Path, *answers: str, more: tuple[str, ...] = ()) -> Done:
+    command = [sys.executable, "-W", "error", "-m", "bot", "login", "--home", str(home), *more]
     given = "".join(f"{answer}\n" for answer in answers)
     return subprocess.run(command, input=given, text=True, capture_output=True, check=False)
+
+
+def signers(street: Street, home: Home) -> set[str]:
+    """The keys that the bot's device is signed by."""
+    account = accounts.read(home)
+    assert account is not None
+    query: dict[str, Any] = {"device_keys": {account.user: []}}
+    path = "/_matrix/client/v3/keys/query"
+    _, answer = street.server.call("POST", path, query, account.token)
+    device = answer["device_keys"][account.user][account.device]
+    return {key.removeprefix("ed25519:") for key in device["signatures"][account.user]}
+
+
+def own_key(home: Home) -> str:
+    """The key that the bot signs its devices by."""
+    account = accounts.read(home)
+    assert account is not None
+    return Identity.from_seeds(account.seeds).public("self_signing")
 
 
 def mode(path: Path) -> str:
@@ -76,19 +97,28 @@ async def test_a_device_that_is_lost_is_set_up_again(street: Street) -> None:
         await bot.comes_to("SELECT 1 FROM session")
         event = await ines.say(room, f"added {kg} kg scraps to the shed bin")
         await ines.answer_to(room, event, bot.user.id)
-        keys = street.server.call(
-            *("POST", "/_matrix/client/v3/keys/query"),
-            {"device_keys": {bot.user.id: []}},
-            ines.client.access_token,
-        )[1]["device_keys"][bot.user.id][account.device]
-        signers = keys["signatures"][bot.user.id]
-        assert f"ed25519:{Identity.from_seeds(account.seeds).public('self_signing')}" in signers
+        assert own_key(bot.home) in signers(street, bot.home)
         await bot.stop()
         for file in bot.home.keys.iterdir():
             file.unlink()
     assert devices[0] != devices[1]
     assert seeds[0] == seeds[1]
     assert bot.rows("SELECT mass_kg FROM entry WHERE act = 'layer'") == [(2.0,), (3.0,)]
+
+
+def test_where_the_home_is_lost_the_account_gets_a_new_identity(
+    street: Street, tmp_path: Path
+) -> None:
+    user, first, second = street.user("pailkeeper"), tmp_path / "first", tmp_path / "second"
+    answers = (street.server.url, user.name, user.password, "")
+    assert log_in(first, *answers).returncode == 0
+    done = log_in(second, *answers)
+    assert done.returncode == 0
+    assert "login --new-identity" in done.stderr
+    assert own_key(Home(second)) not in signers(street, Home(second))
+    done = log_in(second, *answers[:3], more=("--new-identity",))
+    assert (done.returncode, done.stderr) == (0, "")
+    assert own_key(Home(second)) in signers(street, Home(second))
 
 
 def test_an_access_token_does_as_well(street: Street, tmp_path: Path) -> None:

@@ -46,8 +46,7 @@ async def test_a_live_room_replayed(street: Street, tmp_path: Path) -> None:
     fourth = await mei.say(room, "Added 500 g of apples to the blue bin")
     await mei.answer_to(room, fourth, bot.user.id)
     await mei.client.room_redact(room, fourth)
-    last = await mei.say(room, "@pailkeeper help")
-    await mei.answer_to(room, last, bot.user.id)
+    last = await bot.answers(mei, room)
     await ines.hears(room, lambda raw: raw["event_id"] == last)
     await bot.stop()
 

@@ -75,8 +75,7 @@ async def test_it_says_nothing_of_what_people_say(street: Street) -> None:
     await ines.say(room, "SOMETHING PRIVATE")
     strange = {"msgtype": ["SOMETHING PRIVATE"], "body": {"SOMETHING": "PRIVATE"}}
     await ines.send(room, "m.room.message", strange)
-    last = await ines.say(room, "@pailkeeper help")
-    await ines.answer_to(room, last, bot.user.id)
+    await bot.answers(ines, room)
     process.terminate()
     out, err = await process.communicate()
     said = (out + err).decode()

@@ -38,25 +38,21 @@ async def put(bot: Bot, room: str, message: Message) -> None:
 async def test_a_crash_after_the_homeserver_took_it_doubles_nothing(
     street: Street, monkeypatch: pytest.MonkeyPatch, encrypted: bool
 ) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, encrypted=encrypted)
+    ines, bot, room = await street.begun(encrypted=encrypted)
     with monkeypatch.context() as patched:
 
         async def crash(*_: object) -> None:
             raise RuntimeError("power cut")
 
         patched.setattr(outbox, "sent", crash)
-        event = await ines.say(room, "@pailkeeper help")
-        await ines.answer_to(room, event, bot.user.id)
+        event = await bot.answers(ines, room)
         assert bot.task is not None
         with pytest.raises(RuntimeError, match="power cut"):
             await bot.task
         bot.task = None
     assert bot.rows("SELECT count(*) FROM outbox WHERE sent_as IS NULL") == [(1,)]
     bot.start()
-    last = await ines.say(room, "@pailkeeper help")
-    await ines.answer_to(room, last, bot.user.id)
+    last = await bot.answers(ines, room)
     assert bot.replies(ines, room) == [event, last]
 
 
@@ -64,9 +60,7 @@ async def test_a_crash_after_the_homeserver_took_it_doubles_nothing(
 async def test_a_bot_killed_before_it_could_send_answers_afterwards(
     street: Street, encrypted: bool
 ) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines, encrypted=encrypted)
+    ines, bot, room = await street.begun(encrypted=encrypted)
     await bot.stop()
     # The homeserver takes one message a second: answers pile up in the outbox.
     street.limit(bot.user, per_second=1, burst=1)
@@ -85,9 +79,7 @@ async def test_a_bot_killed_before_it_could_send_answers_afterwards(
 
 
 async def test_many_kills_neither_lose_nor_double_an_answer(street: Street) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
+    ines, bot, room = await street.begun()
     await bot.stop()
     events: list[str] = []
     for seconds in (0.7, 0.9, 1.1, 1.3):
@@ -105,10 +97,20 @@ async def test_many_kills_neither_lose_nor_double_an_answer(street: Street) -> N
     assert bot.replies(ines, room) == events
 
 
-async def test_a_mark_that_is_there_already_counts_as_put(street: Street) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
+async def test_more_messages_than_one_session_is_used_for(street: Street) -> None:
+    """After a hundred messages the encryption takes a new session: none is lost over it."""
+    ines, bot, room = await street.begun()
+    await bot.stop()
+    for number in range(130):
+        await put(bot, room, Message(tx_id=f"n-{number}", kind="reply", body=f"{number} of many"))
     bot.start()
-    room = await street.room_with(bot, ines)
+    await ines.hears(room, bot.said("129 of many"))
+    said = [raw["content"]["body"] for raw in ines.heard[room] if bot.said("of many")(raw)]
+    assert said == [f"{number} of many" for number in range(130)]
+
+
+async def test_a_mark_that_is_there_already_counts_as_put(street: Street) -> None:
+    ines, bot, room = await street.begun()
     event = await ines.say(room, "hello there")
     await bot.stop()
     for number in range(2):
@@ -127,8 +129,7 @@ async def test_one_room_that_refuses_does_not_silence_the_others(street: Street)
     levels = {"users": {}, "events_default": 50}
     await ines.client.room_put_state(mute, "m.room.power_levels", levels)
     await ines.say(mute, "@pailkeeper help")
-    event = await ines.say(open_room, "@pailkeeper help")
-    await ines.answer_to(open_room, event, bot.user.id)
+    await bot.answers(ines, open_room)
     await bot.comes_to("SELECT 1 FROM outbox WHERE kind = 'reply' AND sent_as IS NULL")
     # What it was not let say for a day is not worth saying any more.
     await bot.stop()
@@ -154,11 +155,8 @@ async def age(bot: Bot, which: str) -> None:
 async def test_an_old_message_that_went_out_is_not_sent_again(
     street: Street, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
-    event = await ines.say(room, "@pailkeeper help")
-    await ines.answer_to(room, event, bot.user.id)
+    ines, bot, room = await street.begun()
+    event = await bot.answers(ines, room)
     await bot.stop()
     (sent,) = bot.rows("SELECT sent_as FROM outbox WHERE tx_id = ?", f"re-{event}")
     await age(bot, f"tx_id = 're-{event}'")
@@ -205,9 +203,7 @@ async def test_within_a_room_order_is_kept_after_a_failure(
     street: Street, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr(Patience, "FIRST_SECONDS", 0.05)
-    ines, bot = await street.neighbour("ines"), street.bot()
-    bot.start()
-    room = await street.room_with(bot, ines)
+    ines, bot, room = await street.begun()
     await bot.stop()
     events = [await ines.say(room, "@pailkeeper help") for _ in range(4)]
     send, tried = AsyncClient.room_send, []

@@ -38,7 +38,10 @@ def test_what_is_chosen_holds(tmp_path: Path) -> None:
         ('obey = [""]', "obey must be a list such as"),
         ('obey = ["@ada"]', "obey must be a list such as"),
         ('colour = "red"', "there is no setting 'colour'. There are: zone, units, obey, "),
+        ('devices = "mine"', 'devices must be one of "signed", "only signed", "all"'),
         ("zone =", "cannot be read"),
+        ("backups = " + "9" * 5000, "cannot be read"),
+        ("backups = " + "[" * 5000, "nested too deep"),
     ],
 )
 def test_what_is_wrong_is_named(tmp_path: Path, text: str, says: str) -> None:
