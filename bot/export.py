@@ -137,6 +137,7 @@ def _entry(entry: Entry) -> dict[str, Any]:
         "celsius": facts.celsius,
         "ph": facts.ph,
         "to": entry.receiver,
+        "until": _day(entry.until),
     }
     return {
         "id": entry.id,

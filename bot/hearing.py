@@ -6,12 +6,14 @@ from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, local_part
-from handlers import calendar, corrections, keeping, route, unsure, why
+from handlers import arranging, calendar, corrections, keeping, route, unsure, why
 from handlers.answer import Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask, Context
+from handlers.reading.arranged import Plan
+from handlers.reading.plans import plans
 from handlers.reading.read import read
 from storage import changes, inbox, outbox
 from storage.book import Book
@@ -36,6 +38,12 @@ MOST_ANSWERS = 6
 """Answers to one message that are told in full; all of it is written down."""
 
 SKIN_TONES = "🏻🏼🏽🏾🏿"
+
+
+def understood(text: str, context: Context) -> tuple[Act | Plan, ...]:
+    """What a message arranges, and the acts that the rest of it means."""
+    arranged, rest = plans(text, context)
+    return (*arranged, *read(rest, context))
 
 
 @dataclass(slots=True)
@@ -84,7 +92,7 @@ class Hearing:
         turn = await self._turn(said.event, said.at, refers_to)
         if await self._settled(said, turn):
             return
-        acts = read(said.body, await self._context(said, turn))
+        acts = understood(said.body, await self._context(said, turn))
         await self._answer(acts, turn)
         if not acts and "?" in said.body and self._calls_us(said):
             self.spoken.append(NOT_UNDERSTOOD)
@@ -135,7 +143,7 @@ class Hearing:
         await self._drop_question(edited.original, edited.event)
         undone = await corrections.undo(edited.original, turn)
         await keeping.carry_out(turn, undone)
-        acts = read(edited.body, await self._context(edited, turn))
+        acts = understood(edited.body, await self._context(edited, turn))
         former = await self.book.last_of_event(edited.original)
         await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.spoken and not self.noted:
@@ -253,10 +261,12 @@ class Hearing:
         return event
 
     async def _answer(
-        self, acts: Sequence[Act], turn: Turn, succeeding: Sequence[Entry] = ()
+        self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()
     ) -> None:
         for act in acts:
-            if isinstance(act, Ask) and act.topic == "why":
+            if isinstance(act, Plan):
+                answer = await arranging.answer(act, turn)
+            elif isinstance(act, Ask) and act.topic == "why":
                 answer = why.asked(await self._figure_asked_about())
             else:
                 answer = await route.answer(act, turn)

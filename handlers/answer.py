@@ -44,6 +44,7 @@ class Turn:
         member: str | None = None,
         on: date | None = None,
         receiver: str | None = None,
+        until: date | None = None,
     ) -> NewEntry:
         """A new entry for this message, done by its sender today unless said otherwise."""
         return NewEntry(
@@ -58,6 +59,7 @@ class Turn:
             on=on or self.today,
             facts=facts or Facts(),
             receiver=receiver,
+            until=until,
         )
 
 

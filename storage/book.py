@@ -132,6 +132,11 @@ class Book:
             )
         )
 
+    async def entry(self, id: int) -> Entry | None:
+        """The entry of that number."""
+        row = await self.db.row("SELECT * FROM line WHERE id = ? AND room = ?", (id, self.room.id))
+        return _entry(row) if row else None
+
     async def of_event(self, event: str) -> list[Entry]:
         """The entries that stand for a message."""
         return self._entries(
@@ -195,12 +200,12 @@ class Book:
             )
         )
 
-    async def last_by(self, member: str) -> Entry | None:
-        """The last entry that stands of what a member wrote down."""
+    async def last_by(self, member: str, *, but: Iterable[str] = ()) -> Entry | None:
+        """The last entry that stands of what a member wrote down, those acts left out."""
         row = await self.db.row(
             "SELECT * FROM line WHERE room = ? AND writer_name = ? AND struck_at IS NULL "
-            "ORDER BY id DESC LIMIT 1",
-            (self.room.id, member),
+            "AND act NOT IN (SELECT value FROM json_each(?)) ORDER BY id DESC LIMIT 1",
+            (self.room.id, member, json.dumps(list(but))),
         )
         return _entry(row) if row else None
 
@@ -282,6 +287,7 @@ def _entry(row: sqlite3.Row) -> Entry:
             ph=row["ph"],
         ),
         receiver=row["receiver_name"],
+        until=to_day(row["until_day"]),
         written_at=from_ms(row["written_at"]),
         struck_at=from_ms(row["struck_at"]) if row["struck_at"] is not None else None,
         struck_by=row["struck_by"],

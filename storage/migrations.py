@@ -10,7 +10,14 @@ from storage import backup
 from storage.errors import BookError
 from storage.schema import SCHEMA, VERSION
 
-STEPS: Sequence[str] = (SCHEMA,)
+ABSENCES = """
+-- The last local day of what lasts: of an absence ('away'); NULL: until the member is back.
+ALTER TABLE entry ADD COLUMN until_day TEXT;
+CREATE INDEX entry_away ON entry (room) WHERE act = 'away';
+CREATE INDEX entry_back ON entry (member) WHERE act = 'back';
+"""
+
+STEPS: Sequence[str] = (SCHEMA, ABSENCES)
 """Step n brings a book from version n to n + 1; `PRAGMA user_version` holds the version."""
 
 

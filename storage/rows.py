@@ -83,6 +83,8 @@ class Entry:
     facts: Facts
     written_at: datetime
     receiver: str | None = None
+    until: date | None = None
+    """The last day of what lasts; None where it has no end."""
     struck_at: datetime | None = None
     struck_by: str | None = None
     replaces: int | None = None
@@ -110,6 +112,7 @@ class NewEntry:
     on: date | None = None
     facts: Facts = field(default_factory=Facts)
     receiver: str | None = None
+    until: date | None = None
     replaces: int | None = None
 
 
@@ -180,3 +183,14 @@ class Waiting:
     message: Message
     made_at: datetime
     rewrites_event: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Absence:
+    """A member is away from the first day to the last one; until they are back if that is None."""
+
+    entry: int
+    """The id of the entry that says so."""
+    member: str
+    first: date
+    last: date | None

@@ -1,10 +1,11 @@
-"""The book's tables as one text: read this to know what is kept.
+"""The book's tables as one text: read this, and the steps in `migrations`, to know what is kept.
 
 Versions shipped:
 1  the first season
+2  absences
 """
 
-VERSION = 1
+VERSION = 2
 
 SCHEMA = """
 -- A room: one group, whose book no other room sees.

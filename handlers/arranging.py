@@ -1,0 +1,21 @@
+"""Which handler answers what a group arranges beside its record."""
+
+from typing import assert_never
+
+from handlers import absence
+from handlers.answer import Answer, Turn
+from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
+
+
+async def answer(plan: Plan, turn: Turn) -> Answer:
+    """What to write down and say about one plan."""
+    match plan:
+        case Away():
+            return await absence.away(plan, turn)
+        case Back():
+            return await absence.back(plan, turn)
+        case Staying():
+            return await absence.staying(plan, turn)
+        case WhoIsAway():
+            return await absence.who(plan, turn)
+    assert_never(plan)
