@@ -4,8 +4,9 @@ from collections.abc import Iterable
 from datetime import date, time
 from zoneinfo import ZoneInfo
 
+from handlers import owndates, starter
 from handlers.answer import Answer, SettingName, Turn
-from handlers.dues import ON_STARTER, dues_of, dues_of_starter
+from handlers.dues import OF_STARTER, ON_STARTER, dues_of, dues_of_starter
 from handlers.runs import STARTERS, renumber
 from handlers.state import fold, look_up
 from storage import changes, dues, links, rooms
@@ -23,6 +24,8 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
     acts = {entry.act for entry in answer.entries} | {entry.act for entry in answer.strikes}
     if acts & ON_STARTER:
         await settle_starter(turn)
+    if "date" in acts:
+        await owndates.settle(book, turn.now)
     for put_off in answer.put_off:
         await dues.put_off(book.db, put_off.due, put_off.until)
     for setting in answer.settings:
@@ -72,7 +75,9 @@ async def settle_starter(turn: Turn) -> None:
     """Make the dues of the starter anew from its last batch, and the last count of it."""
     book = turn.book
     batch, count = await book.latest_batch("batch"), await book.latest_batch("stock")
-    await dues.put(book.db, book.room, None, dues_of_starter(batch, count), turn.now)
+    lasts = await starter.lasting(book, turn.today)
+    due = dues_of_starter(batch, count, lasts)
+    await dues.put(book.db, book.room, None, due, turn.now, of=OF_STARTER)
 
 
 async def _passing(book: Book, bin: Bin) -> Entry | None:

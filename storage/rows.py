@@ -62,6 +62,12 @@ class Facts:
     signs: tuple[str, ...] = ()
     celsius: float | None = None
     ph: float | None = None
+    words: str | None = None
+    """What a member wishes to be reminded of."""
+    hour: time | None = None
+    """The local hour of it; None: with the digest."""
+    rule: str | None = None
+    """How it recurs: an RRULE of RFC 5545; None: once."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -127,7 +133,11 @@ class Due:
     occasion: str = ""
     """Which draining or which run it is of: tells it from the next due of its kind."""
     to_member: str | None = None
-    """Who takes a bin that changes hands, or mixed the starter."""
+    """Who takes a bin that changes hands, mixed the starter, or wished to be reminded."""
+    words: str | None = None
+    """What a member set themselves to be reminded of."""
+    hour: time | None = None
+    """The local hour at which it is to be said; None: with the digest."""
     id: int = 0
     """Where it is kept; 0 before it was."""
     told_on: date | None = None
@@ -157,7 +167,7 @@ class Question:
     asked_at: datetime
 
 
-Kind = Literal["reply", "reaction", "reminder", "digest", "greeting"]
+Kind = Literal["reply", "reaction", "reminder", "digest", "greeting", "calendar", "file", "picture"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -172,6 +182,8 @@ class Message:
     thread: str | None = None
     rewrites: int | None = None
     why: str | None = None
+    attached: str | None = None
+    """What a file or a picture is made of."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -194,3 +206,5 @@ class Absence:
     member: str
     first: date
     last: date | None
+    stand_in: str | None = None
+    """Whom the member named to do their part meanwhile."""
