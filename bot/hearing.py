@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
+from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, local_part
 from handlers import arranging, corrections, keeping, reminded, route, unsure, why
 from handlers.answer import Turn
@@ -15,7 +16,7 @@ from handlers.reading.acts import Act, Amend, Ask, Context
 from handlers.reading.arranged import Plan
 from handlers.reading.plans import plans
 from handlers.reading.read import read
-from storage import changes, inbox, outbox
+from storage import changes, inbox, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry, Message, Question, Room
@@ -67,6 +68,8 @@ class Hearing:
     own: str
     spoken: list[str] = field(default_factory=list)
     reasons: list[str] = field(default_factory=list)
+    attached: list[Message] = field(default_factory=list)
+    """Files and pictures to be posted."""
     noted: list[str] = field(default_factory=list)
     """What was written down and needs no words but a mark."""
 
@@ -162,6 +165,10 @@ class Hearing:
 
     async def _withdrawn(self, withdrawn: Withdrawn) -> None:
         target = withdrawn.target
+        ours = await outbox.said_as(self.book.db, self.room.id, target)
+        if ours and ours.kind == "calendar":
+            await notices.take_away(self.book.db, self.room)
+            return
         trace = await inbox.trace(self.book.db, self.room.address, target)
         at = trace.at if trace else withdrawn.at
         turn = await self._turn(target, at, cause=withdrawn.event)
@@ -289,6 +296,8 @@ class Hearing:
             elif answer.noted:
                 entries = [corrections.describe(entry, turn) for entry in answer.entries]
                 self.noted.append(listed(entries) if entries else "")
+            if answer.attach:
+                self.attached.append(await attachment(self.book, answer.attach, turn))
             self.reasons.extend(answer.why)
 
     async def _figure_asked_about(self) -> str | None:
@@ -310,6 +319,9 @@ class Hearing:
 
     async def _reply(self, cause: str, *, to: str, thread: str | None = None) -> None:
         """Put what came up into the outbox: words, or else a mark that it is written down."""
+        for message in self.attached:
+            posted = replace(message, tx_id=f"{message.kind}-{cause}", to_event=to, thread=thread)
+            await outbox.put(self.book.db, self.room.id, posted, self.now)
         if self.spoken:
             message = Message(
                 tx_id=f"re-{cause}",

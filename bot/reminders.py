@@ -36,7 +36,7 @@ async def upcoming(db: Database, now: datetime) -> datetime | None:
     """The next moment at which something may have to be said, strictly after `now` (both UTC)."""
     moments: list[datetime] = []
     for room in await rooms.present(db):
-        moments.append(_next(now, room, room.digest_at))
+        moments.append(next_hour(now, room, room.digest_at))
         hours = await due_table.at_hours(db, room)
         moments += _hours_to_come(hours, room, now)
     return min(moments, default=None)
@@ -49,10 +49,11 @@ def _hours_to_come(dues: list[Due], room: Room, now: datetime) -> Iterator[datet
         if at > now:
             yield at
         elif _is_day_of(due, room, now) and room.reminds:
-            yield _next(now, room, room.quiet_to)
+            yield next_hour(now, room, room.quiet_to)
 
 
-def _next(now: datetime, room: Room, hour: time) -> datetime:
+def next_hour(now: datetime, room: Room, hour: time) -> datetime:
+    """The next time that it is that hour where the room is (UTC)."""
     zone = ZoneInfo(room.zone)
     today = now.astimezone(zone).date()
     moments = [moment_of(today + timedelta(days=n), hour, zone) for n in (0, 1, 2)]

@@ -81,6 +81,7 @@ SettingName = Literal[
     "reminders",
     "calendar link",
     "own calendar link",
+    "notice",
 ]
 
 

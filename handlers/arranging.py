@@ -8,6 +8,7 @@ from handlers.reading.arranged import (
     Away,
     Back,
     CallOff,
+    KeepUp,
     OwnDate,
     OwnDates,
     Plan,
@@ -34,6 +35,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:
             return await owndates.call_off(plan, turn)
         case OwnDates():
             return await owndates.listing(plan, turn)
+        case KeepUp():
+            return showing.kept_up(plan)
         case Show():
             return await showing.shown(plan, turn)
     assert_never(plan)

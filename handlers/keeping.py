@@ -9,7 +9,7 @@ from handlers.answer import Answer, SettingName, Turn
 from handlers.dues import OF_STARTER, ON_STARTER, dues_of, dues_of_starter
 from handlers.runs import STARTERS, renumber
 from handlers.state import fold, look_up
-from storage import changes, dues, links, rooms
+from storage import changes, dues, links, notices, rooms
 from storage.book import Book
 from storage.rows import Bin, Entry, NewEntry, Question
 
@@ -93,10 +93,12 @@ async def _passing(book: Book, bin: Bin) -> Entry | None:
 async def _set(turn: Turn, what: SettingName, value: str) -> None:
     book = turn.book
     match what:
-        case "calendar link":
-            await links.put(book, None, value, turn.now)
-        case "own calendar link":
-            await links.put(book, turn.sender, value, turn.now)
+        case "calendar link" | "own calendar link":
+            member = turn.sender if what == "own calendar link" else None
+            await links.put(book, member, value, turn.now)
+        case "notice":
+            change = notices.take_away if value == "off" else notices.put_up_again
+            await change(book.db, book.room)
         case "digest":
             await rooms.set_digest_at(book.db, book.room, time.fromisoformat(value))
         case "quiet":

@@ -71,4 +71,11 @@ class Show:
     as_file: bool = False
 
 
-Plan = Away | Back | Staying | WhoIsAway | OwnDate | CallOff | OwnDates | Show
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeepUp:
+    """The calendar is to hang at the top of the room, or no longer."""
+
+    wanted: bool
+
+
+Plan = KeepUp | Away | Back | Staying | WhoIsAway | OwnDate | CallOff | OwnDates | Show
