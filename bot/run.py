@@ -19,6 +19,7 @@ from bot import account as accounts
 from bot import clock, settings
 from bot.account import Account
 from bot.backup import keep_daily
+from bot.calendar_server import CalendarServer, keep_shared
 from bot.connection import connected, cross_sign, tend_keys
 from bot.forget import forget_left
 from bot.matrix import Session
@@ -119,17 +120,20 @@ def _reason(group: ExceptionGroup[Exception]) -> Exception:
 async def _work_together(
     client: AsyncClient, db: Database, place: Home, chosen: Settings, stop: asyncio.Event
 ) -> None:
-    heard, calendar = Bell(), Bell()
+    heard, calendar, changed = Bell(), Bell(), Bell()
     sender = Sender(client, db, clock.now)
     session = Session(client, db, chosen, clock.now, heard=heard, outgoing=sender.bell)
-    bells = (heard, sender.bell, calendar, session.invitations.bell)
+    bells = (heard, sender.bell, calendar, changed, session.invitations.bell)
     async with asyncio.TaskGroup() as tasks:
         tasks.create_task(session.listen(stop))
         tasks.create_task(session.invitations.work(stop))
-        tasks.create_task(_mind(db, client.user_id, heard, (sender.bell, calendar), stop))
+        tasks.create_task(_mind(db, client.user_id, heard, (sender.bell, calendar, changed), stop))
         tasks.create_task(_send(session, sender, calendar, stop))
         notices = Notices(db, client)
         tasks.create_task(_remind(db, notices, session, calendar, sender.bell, stop))
+        if chosen.caldav:
+            shared = CalendarServer(db, chosen)
+            tasks.create_task(keep_shared(shared, clock.now, changed, stop))
         tasks.create_task(keep_daily(place, chosen.backups, stop))
         tasks.create_task(forget_left(db, chosen.forget_after, stop))
         tasks.create_task(_wake_all(bells, stop))

@@ -107,8 +107,7 @@ def _title(due: Due, care: Care) -> str:
     if due.bin is None:
         return FOR_ALL
     keeper = care.keeper(due)
-    who = f"{care.stand_in(due) or 'nobody'} for {keeper}" if care.is_away(due) else keeper
-    return f"{capital(the(due.bin.name))} ({who})" if keeper else capital(the(due.bin.name))
+    return f"{capital(the(due.bin.name))} ({keeper})" if keeper else capital(the(due.bin.name))
 
 
 def _row(due: Due, care: Care, today: date) -> Row:
@@ -116,6 +115,8 @@ def _row(due: Due, care: Care, today: date) -> Row:
     task = due.words or DUTIES[due.what].replace(" {bin}", "").replace("{bin}", "it")
     task = SHORT.get(due.what, task)
     task += f" ({who})" if who and due.bin is None else f" to {who}" if who else ""
+    if care.is_away(due):
+        task += f" ({care.stand_in(due) or 'nobody'} for {care.keeper(due)})"
     task += f" at {clock(due.hour)}" if due.hour else ""
     late = is_late(due, today)
     return Row(

@@ -11,6 +11,8 @@ class Away:
     first: date
     last: date | None = None
     member: str | None = None
+    stand_in: str | None = None
+    """Who does their part meanwhile, if that is said."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
