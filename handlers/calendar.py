@@ -149,6 +149,7 @@ def duty(due: Due, care: Care, *, with_hour: bool = True) -> str:
     if who and care.is_away(due):
         stand_in = care.stand_in(due)
         who = f"{stand_in} for {who}" if stand_in else f"{who} is away: who can?"
+    with_hour = with_hour and due.put_off_until is None
     words = f"{task(due)} at {clock(due.hour)}" if due.hour and with_hour else task(due)
     return f"{words} ({who})" if who else words
 
