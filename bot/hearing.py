@@ -26,6 +26,9 @@ YES_MARKS = frozenset("👍✅👌")
 NO_MARKS = frozenset("👎❌")
 DONE_MARKS = frozenset("✅☑✔")
 LATER_MARKS = frozenset("💤😴⏰")
+REMINDERS = frozenset({"digest", "reminder"})
+"""What is said unasked, so that an answer to it is about what it names."""
+
 VARIANT = "\ufe0f"
 """Asks for the coloured form of a sign; it says nothing."""
 
@@ -207,7 +210,7 @@ class Hearing:
         """Whether it was set on a digest of ours, and was taken as "done" or "later"."""
         said = await outbox.said_as(self.book.db, self.room.id, reacted.target)
         line = _line(key)
-        if said is None or said.kind not in ("digest", "reminder"):
+        if said is None or said.kind not in REMINDERS:
             return False
         if line is None and key not in DONE_MARKS | LATER_MARKS:
             return False
@@ -273,7 +276,7 @@ class Hearing:
             return None
         ours = await outbox.said_as(self.book.db, self.room.id, event)
         if ours:
-            return ours.to_event
+            return ours.tx_id if ours.kind in REMINDERS else ours.to_event
         trace = await inbox.trace(self.book.db, self.room.address, event)
         if trace and trace.kind == "automatic" and trace.about:
             return trace.about
