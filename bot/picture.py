@@ -124,8 +124,11 @@ def _row(draw: ImageDraw.ImageDraw, row: Row, y: int) -> None:
 
 def _label(draw: ImageDraw.ImageDraw, row: Row, left: float, right: float, top: float) -> None:
     """The words behind the bar, or before it where there is more room."""
-    face = font(30, bold=row.late)
     after, before = WIDTH - EDGE - right - 14, left - EDGE - 14
+    face = font(30, bold=row.late)
+    for size in (27, 24):  # smaller only where it must be
+        if draw.textlength(row.words, face) > max(after, before):
+            face = font(size, bold=row.late)
     is_after = draw.textlength(row.words, face) <= after or after >= before
     words = _cut(draw, row.words, after if is_after else before, face)
     width = draw.textlength(words, face)
@@ -159,7 +162,10 @@ def _pattern(draw: ImageDraw.ImageDraw, what: str, box: tuple[float, float, floa
             for x in range(int(left - height), int(right), step):
                 start, end = max(x, left), min(x + height, right)
                 draw.line((start, bottom - (start - x), end, bottom - (end - x)), INK, 3)
-        case "plant" | "cover":  # dots
+        case "cover":  # upright lines
+            for x in range(int(left) + 8, int(right), step):
+                draw.line((x, top, x, bottom), INK, 2)
+        case "plant":  # dots
             for x in range(int(left) + 8, int(right) - 2, step + 4):
                 draw.ellipse((x - 3, (top + bottom) / 2 - 3, x + 3, (top + bottom) / 2 + 3), INK)
         case "check":  # a cross

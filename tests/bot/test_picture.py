@@ -101,7 +101,7 @@ async def test_kinds_can_be_told_apart_without_colour(season: Sheet) -> None:
         picture._pattern(draw, what, (0, 0, 120, 40))
         return image.tobytes()
 
-    kinds = ["drain", "seal", "bury", "plant", "check", "own"]
+    kinds = ["drain", "seal", "bury", "plant", "cover", "check", "own"]
     assert len({bar(kind) for kind in kinds}) == len(kinds)
     del season
 
@@ -111,7 +111,7 @@ async def test_an_empty_book_and_a_full_one_have_a_picture(group: Group) -> None
     assert in_words(empty).endswith("Nothing is due.")
     assert drawn(empty)[0]
     for place, colour in product(BINS, ("crimson", "turquoise", "yellowish")):
-        await group.says(Layer(mass_kg=1.0, bin=f"{colour} one with a long name by the {place}"))
+        await group.says(Layer(mass_kg=1.0, bin=f"{place} {colour} and rather long"))
     full = await sheet(group.book, TODAY)
     assert sum(len(block.rows) for block in full.blocks) == MOST_ROWS
     assert full.more in in_words(full).casefold()
