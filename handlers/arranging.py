@@ -9,6 +9,7 @@ from handlers.reading.arranged import (
     Back,
     CallOff,
     KeepUp,
+    Moved,
     OwnDate,
     OwnDates,
     Plan,
@@ -18,7 +19,7 @@ from handlers.reading.arranged import (
 )
 
 
-async def answer(plan: Plan, turn: Turn) -> Answer:
+async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line for each plan
     """What to write down and say about one plan."""
     match plan:
         case Away():
@@ -33,6 +34,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:
             return await owndates.set_date(plan, turn)
         case CallOff():
             return await owndates.call_off(plan, turn)
+        case Moved():
+            return await owndates.move(plan, turn)
         case OwnDates():
             return await owndates.listing(plan, turn)
         case KeepUp():

@@ -99,6 +99,21 @@ async def test_it_is_called_off_edited_and_deleted(room: TalkingRoom) -> None:
     )
 
 
+async def test_it_is_moved_and_all_of_it_called_off(room: TalkingRoom) -> None:
+    await room.says("remind us about the work party on Friday at 10")
+    moved = await room.says("move the work party to Saturday")
+    assert words(moved) == ["I will say it Saturday 7 March at 10:00: the work party."]
+    assert await room.says("move the sofa to the hall on Saturday") == []
+    assert await room.says("cancel the milk") == []
+    assert words(await room.says("cancel the work party")) == ["Called off: the work party."]
+    await room.says("remind us to wash the lids every Sunday")
+    await room.says("remind us to lock up every day at 20:00")
+    off = await room.says("cancel all reminders", event="$all")
+    assert words(off) == ["Called off: wash the lids and lock up."]
+    await room.deletes("$all")
+    assert (await room.says("list our reminders"))[0].body.count("\n") == 1
+
+
 async def test_what_cannot_be_is_said_to_be_so(room: TalkingRoom) -> None:
     quiet = await room.says("remind us to look at the stars on Friday at 23:00")
     assert "in your quiet hours, 21:00 to 07:00" in quiet[0].body
