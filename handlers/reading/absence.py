@@ -113,7 +113,7 @@ def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Fo
         return Found(speaker.start, end, Staying(member=speaker.member))
     if match := (_BARE_AWAY if bare else _AWAY).match(text):
         at = speaker.end + _words(match.group().removesuffix(" for"))
-        found = _away(message, speaker, at, end)
+        found = _away(message, speaker, at, end, leant_on=before in _BEFORE_ASIDE)
     elif match := (_BARE_BACK if bare else _BACK).match(text):
         at = speaker.end + text[: match.end()].split().index("back") + 1
         found = _back(message, speaker, at, end)
@@ -124,10 +124,12 @@ def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Fo
     return found._replace(aside=before in _BEFORE_ASIDE)
 
 
-def _away(message: Message, speaker: Speaker, at: int, end: int) -> Found | None:
+def _away(message: Message, speaker: Speaker, at: int, end: int, *, leant_on: bool) -> Found | None:
     stretch = stretch_in(message, at, end)
     if stretch is None:
-        if not _FOR_NOW.fullmatch(f" {_text(message, at, _clause_end(message, at, end))}".rstrip()):
+        if leant_on or not _FOR_NOW.fullmatch(
+            f" {_text(message, at, _clause_end(message, at, end))}".rstrip()
+        ):
             return None
         stretch = Stretch(message.today, None, at)
     stand_in, told = _stand_in(message, stretch.end)

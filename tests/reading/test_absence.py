@@ -77,6 +77,8 @@ def test_an_absence_is_read(said: str, meant: Plan) -> None:
         "I'm giving away the old bin on Friday",
         "I was away last week",
         "I've been away, lovely weather until Monday",
+        "do you want the blue bin when I go away?",
+        "can anyone take the shed bin while we're away?",
         "I'm back to normal",
         "I'm back at work on Monday",
         "my back hurts",
