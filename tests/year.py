@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 from bot.reminders import tell
 from handlers import arranging, keeping, route
 from handlers.answer import Turn
+from handlers.dues import is_news
 from handlers.reading.acts import Act, Layer, Open
 from handlers.reading.arranged import Away, OwnDate, Plan
 from handlers.reminded import RECORDED
@@ -73,8 +74,11 @@ class Told:
 
     @property
     def named(self) -> list[tuple[str, str]]:
+        return self.named_in(self.body)
+
+    def named_in(self, words: str) -> list[tuple[str, str]]:
         named, present = [], ""
-        for what, bin in DUTY.findall(self.body):
+        for what, bin in DUTY.findall(words):
             present = what or present  # said once for several bins
             named.append((bin, WHATS.get(present, present.split()[0])))
         return named
@@ -97,6 +101,8 @@ class Year:
     digest_at: time = time(9, 0)
     asked: dict[Key, list[date]] = field(default_factory=dict)
     """For each due of a bin the days on whose digest hour it was to be done, or could be."""
+    pressing: dict[date, set[tuple[str, str]]] = field(default_factory=dict)
+    """What a day's digest has to name as that day's, as (bin, what)."""
     away: dict[str, list[tuple[date, date]]] = field(default_factory=dict)
     """The days on which members were away."""
 
@@ -206,6 +212,8 @@ class Year:
             for due in await (await self._book()).dues(today):
                 if due.bin:
                     self.asked.setdefault(_key(due), []).append(today)
+                    if due.to_day == today and is_news(due, today):
+                        self.pressing.setdefault(today, set()).add((due.bin.name, due.what))
         if today in self._kill_days:
             self._kill_days.remove(today)
             telling = asyncio.create_task(tell(self._db, wake))

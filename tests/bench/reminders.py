@@ -13,6 +13,7 @@ from tests.bot.test_reminders import (
     is_said_as_wished,
     is_the_same,
     is_told_exactly_once,
+    reads_well_aloud,
 )
 from tests.year import Year
 
@@ -37,6 +38,7 @@ async def main() -> int:
             is_at_the_hour(calm, told)
             is_told_exactly_once(calm, told)
             is_said_as_wished(calm, told)
+            reads_well_aloud(calm, told)
             spared = calls_nobody_who_is_away(calm, told)
             killed = Year(Path(folder) / f"{name}-killed.db", zone, begin, seed=seed, kills=KILLS)
             same = is_the_same(told, await killed.live())

@@ -1,5 +1,6 @@
 """Each due is told once, at the group's hour, whatever the clocks do and however often we die."""
 
+import re
 from collections import Counter
 from collections.abc import Iterable
 from datetime import UTC, date, datetime, time, timedelta
@@ -61,6 +62,17 @@ def is_at_the_hour(year: Year, told: Iterable[Told]) -> None:
     assert {digest.at.time() for digest in told} == {year.digest_at}
 
 
+def reads_well_aloud(year: Year, told: Iterable[Told]) -> None:
+    """What is due that day is in the first line; plain sentences, no signs, none of them long."""
+    for digest in told:
+        lines = digest.body.splitlines()
+        assert all(re.fullmatch(r"[A-Z][\w ,;:'()?]+\.", line) for line in lines), digest
+        assert len({line.split(":")[0] for line in lines}) == len(lines), digest
+        if digest.kind == "digest" and (pressing := year.pressing.get(digest.at.date())):
+            assert lines[0].startswith("Today: "), digest
+            assert pressing <= set(digest.named_in(lines[0])), (pressing, digest)
+
+
 def is_said_as_wished(year: Year, told: Iterable[Told]) -> None:
     """What members set themselves is said on each of its days, once, at its hour."""
     told = list(told)
@@ -99,6 +111,7 @@ async def test_weeks_around_a_change_of_the_clocks(tmp_path: Path, zone: str, be
     is_at_the_hour(calm, told)
     is_told_exactly_once(calm, told)
     is_said_as_wished(calm, told)
+    reads_well_aloud(calm, told)
     calls_nobody_who_is_away(calm, told)
     assert len(told) > 12
     killed = Year(tmp_path / "killed.db", zone, begin, days=30, members=3, kills=20)
