@@ -322,9 +322,7 @@ class Hearing:
 
     async def _reply(self, cause: str, *, to: str, thread: str | None = None) -> None:
         """Put what came up into the outbox: words, or else a mark that it is written down."""
-        for message in self.attached:
-            posted = replace(message, tx_id=f"{message.kind}-{cause}", to_event=to, thread=thread)
-            await outbox.put(self.book.db, self.room.id, posted, self.now)
+        await self._post(cause, to, thread)
         if self.spoken:
             message = Message(
                 tx_id=f"re-{cause}",
@@ -339,6 +337,12 @@ class Hearing:
             mark = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=to)
             await outbox.put(self.book.db, self.room.id, mark, self.now)
 
+    async def _post(self, cause: str, to: str, thread: str | None) -> None:
+        """Put the files and pictures into the outbox."""
+        for message in self.attached:
+            posted = replace(message, tx_id=f"{message.kind}-{cause}", to_event=to, thread=thread)
+            await outbox.put(self.book.db, self.room.id, posted, self.now)
+
     async def _rewrite(self, cause: str, to: str, *, only_if_answered: bool = False) -> None:
         """Like `_reply`, in place of the answer that was given before, if one was."""
         before = await outbox.answer_to(self.book.db, self.room.id, to)
@@ -346,6 +350,7 @@ class Hearing:
             if not only_if_answered:
                 await self._reply(cause, to=to)
             return
+        await self._post(cause, to, None)
         if not (self.spoken or self.noted):
             return
         row, _ = before
