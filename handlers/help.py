@@ -16,6 +16,7 @@ HELP = (
     "Ask: “how much starter for 3 L of peelings?” · “how much water for 250 mL?” · “what's due?” · "
     "“how full is the blue bin?” · “show the calendar” · “why?”\n"
     "Arrange: “remind us to wash the lids every second Sunday” · “I'm away till Monday”\n"
+    "Answer a reminder with ✅ or 💤, or 1️⃣ for its first line; or “done”, “tomorrow”.\n"
     "Put right: edit or delete your message, reply “no, 3 kg”, say “scratch that”, or mark it ❌."
 )
 

@@ -16,6 +16,9 @@ from storage import dues
 from storage.book import Book
 from storage.rows import Entry, Facts, Room
 
+MOST_SET = 50
+"""Reminders of a group at a time: more would be noise, or mischief."""
+
 MOST_WORDS = 160
 """Characters of what is to be said."""
 
@@ -30,6 +33,8 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     if plan.first is None:
         return Answer(say=f"When? Say “remind us to {plan.words} on Friday at 18:00”.")
     room = turn.book.room
+    if len(await _set_ones(turn)) >= MOST_SET:
+        return Answer(say=f"{MOST_SET} reminders are set already: call one off first.")
     if plan.hour and is_quiet(plan.hour, room.quiet_from, room.quiet_to):
         return Answer(
             say=f"{clock(plan.hour)} is in your quiet hours, {clock(room.quiet_from)} to "
@@ -80,7 +85,7 @@ def _when(first: date, hour: time | None, rule: str | None, until: date | None, 
 async def listing(plan: OwnDates, turn: Turn) -> Answer:
     """The reminders that are set and still to come."""
     del plan
-    dated = [entry for entry in await turn.book.dated() if await _coming(entry, turn)]
+    dated = await _set_ones(turn)
     lines = [f"{capital(_told(entry, turn.today))}." for entry in dated]
     return Answer(say="\n".join(lines) or NONE_SET)
 
@@ -95,7 +100,12 @@ def _told(entry: Entry, today: date) -> str:
     return f"{days}{at}: {facts.words}{whom}"
 
 
-async def _coming(entry: Entry, turn: Turn) -> bool:
+async def _set_ones(turn: Turn) -> list[Entry]:
+    """The reminders that are set and still to come."""
+    return [entry for entry in await turn.book.dated() if _coming(entry, turn)]
+
+
+def _coming(entry: Entry, turn: Turn) -> bool:
     if entry.on is None:
         return False
     if entry.facts.rule is None:
@@ -105,7 +115,7 @@ async def _coming(entry: Entry, turn: Turn) -> bool:
 
 async def call_off(plan: CallOff, turn: Turn) -> Answer:
     """Reminders are no longer wanted; where it could be several, it is asked which."""
-    dated = [entry for entry in await turn.book.dated() if await _coming(entry, turn)]
+    dated = await _set_ones(turn)
     meant = dated if plan.all else [one for one in dated if _is_meant(one, plan.words, plan.on)]
     if meant and (plan.all or len(meant) == 1):
         words = listed([entry.facts.words or "" for entry in meant])
@@ -123,7 +133,7 @@ async def call_off(plan: CallOff, turn: Turn) -> Answer:
 
 async def move(plan: Moved, turn: Turn) -> Answer:
     """A reminder is for another day or hour; nothing is said where none is meant."""
-    dated = [entry for entry in await turn.book.dated() if await _coming(entry, turn)]
+    dated = await _set_ones(turn)
     meant = [entry for entry in dated if _is_meant(entry, plan.words, None)]
     if len(meant) != 1:
         return SILENCE

@@ -41,6 +41,12 @@ async def forget_member(book: Book, member: Member) -> int:
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
         (nobody, room, member.name),
     )
+    for table in ("entry", "due"):
+        await db.write(
+            f"UPDATE {table} SET words = 'something that was set' "  # noqa: S608
+            "WHERE room = ? AND instr(lower(words), lower(?))",
+            (room, member.name),
+        )
     await db.write("DELETE FROM notice_board WHERE room = ?", (room,))  # it is posted anew
     await db.write(
         "UPDATE outbox SET body = '', attached = NULL, mentions = '[]', "
