@@ -83,7 +83,8 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         day for day in message.days
         if start <= day.start < end and taken.isdisjoint(range(day.start, day.end))
     ]  # fmt: skip
-    hour = _hour(message, start, end, days)
+    hours = _hours(message, start, end, days)
+    hour = next((one for one in hours if not one.vague), hours[0] if hours else None)
     ends = next((d for d in days if _before(message, d) in _ENDS), None) if rule else None
     begins = _begins(message, [d for d in days if d is not ends], rule)
     if rule is None and begins is None:
@@ -93,7 +94,7 @@ def when_in(message: Message, start: int, end: int) -> When | None:
     first = base
     if rule is not None:
         first = first_on(rule.rule, base or today)
-    for span in (begins, ends, hour):
+    for span in (begins, ends, *hours):
         if span is not None:
             taken |= set(range(span.start, span.end))
     return When(
@@ -129,15 +130,17 @@ def _with_leads(message: Message, taken: set[int], start: int) -> Iterator[int]:
             at -= 1
 
 
-def _hour(message: Message, start: int, end: int, days: list[Day]) -> Hour | None:
+def _hours(message: Message, start: int, end: int, days: list[Day]) -> list[Hour]:
+    """The hours that are said, in order: a part of the day, and one by the clock."""
+    found: list[Hour] = []
     inside = {i for day in days for i in range(day.start, day.end)}
     for i in range(start, end):
-        if i in inside and message.norms[i] not in ("tonight",):
+        if i in inside and message.norms[i] != "tonight":
             continue
-        found = hour_at(message.words, i)
-        if found is not None and found.end <= end:
-            return found
-    return None
+        hour = hour_at(message.words, message.norms, i)
+        if hour and hour.end <= end and all(hour.start >= one.end for one in found):
+            found.append(hour)
+    return found[:2]
 
 
 def _part_of(message: Message, day: Day | None) -> time | None:

@@ -69,6 +69,10 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
         ),
         ("remind us to order bran in two weeks", own("order bran", 19)),
         (
+            "remind us tomorrow in the evening at 8 to lock the gate",
+            own("lock the gate", 6, hour=time(20)),
+        ),
+        (
             "on Friday at half past six remind us to bring cups",
             own("bring cups", 6, hour=time(18, 30)),
         ),
