@@ -13,6 +13,9 @@ from handlers.reading.vocabulary import words_in
 
 CUES = ("away", "back", "holiday", "vacation", "abroad", "town", "gone", "hospital", "on leave")
 
+FARTHEST = 40
+"""Words behind a speaker that are looked at."""
+
 _IS = r"(?:am|are|is|'s|will be|'?ll be|going to be|am going|are going|is going|go|goes|be)"
 _ADVERBS = (
     r"(?:also|now|just|both|all|then|again|already|unfortunately|sadly|actually|sorry|afraid|"
@@ -107,6 +110,7 @@ def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Fo
     before = message.norms[speaker.start - 1] if speaker.start else ""
     if before in _NOT_SAID:
         return None
+    end = min(end, speaker.end + FARTHEST)
     text = _text(message, speaker.end, end)
     bare = speaker.start == speaker.end
     if _STAYS.match(text):
