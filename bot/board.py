@@ -9,7 +9,8 @@ from html import escape
 from zoneinfo import ZoneInfo
 
 from bot.style import STYLE
-from handlers.calendar import Keepers, calendar, is_late
+from handlers.calendar import calendar, is_late, next_of_each
+from handlers.care import care_of
 from handlers.dues import is_shown_on
 from handlers.phrasing import capital, day, mass, percent, span, the, volume
 from handlers.state import BinState, fold, look_up
@@ -57,8 +58,9 @@ async def as_page(book: Book, now: datetime) -> bytes:
     dues = [due for due in await book.dues() if is_shown_on(due, today)]
     bins = [await _shown(book, bin, dues, today) for bin in await book.bins()]
     present = f"{today:%A} {today.day} {today:%B} {today.year}"
-    keepers: Keepers = {shown.state.bin: shown.state.keeper for shown in bins}
-    lines = await calendar(book, dues, today, keepers)
+    keepers = {shown.state.bin: shown.state.keeper for shown in bins}
+    care = await care_of(book, dues, today, keepers, discreet=True)
+    lines = await calendar(book, next_of_each(dues), today, care)
     late = [due for due in dues if is_late(due, today)]
     parts = [
         _section("What is due", _lines(lines, len(late)), "due"),
@@ -96,7 +98,10 @@ async def _shown(book: Book, bin: Bin, dues: Sequence[Due], today: date) -> Show
 
 
 def _section(title: str, inner: str, kind: str = "bins") -> str:
-    return f'<section class="{kind}"><h2>{title}</h2>\n{inner}</section>\n'
+    heading = f'<h2 id="{kind}-heading">{title}</h2>'
+    return (
+        f'<section class="{kind}" aria-labelledby="{kind}-heading">{heading}\n{inner}</section>\n'
+    )
 
 
 def _lines(lines: Sequence[str], late: int) -> str:
@@ -150,7 +155,8 @@ def _fill(state: BinState, book: Book) -> str:
         return f"<p>{held}</p>\n"
     share = percent(state.fill)
     return (
-        f'<p class="fill"><meter min="0" max="1" value="{state.fill:.2f}">{share}</meter> '
+        '<p class="fill"><meter aria-label="how full" min="0" max="1" '
+        f'value="{state.fill:.2f}">{share}</meter> '
         f"{share} full{size}, {held}</p>\n"
     )
 

@@ -9,6 +9,9 @@ from storage.rows import Waiting
 
 Content = dict[str, Any]
 
+FILES = {"file": "m.file", "picture": "m.image"}
+"""What is posted with a file; its words are the caption."""
+
 
 LARGEST = 40_000
 """Characters of JSON in an event: 64 KiB is the most a homeserver takes, and encryption adds."""
@@ -40,9 +43,10 @@ def _event_of(row: Waiting) -> tuple[str, Content]:
 
 def _said(row: Waiting) -> Content:
     message = row.message
-    # A notice notifies nobody: what must reach a person is said as a person would say it.
-    kind = "m.text" if message.mentions else "m.notice"
-    said: Content = {"msgtype": kind, "body": message.body}
+    # A notice notifies nobody: what must reach people is said as a person would say it.
+    is_for_people = message.mentions or message.kind in ("digest", "reminder")
+    kind = "m.text" if is_for_people else "m.notice"
+    said: Content = {"msgtype": FILES.get(message.kind, kind), "body": message.body}
     if "\n" in message.body:
         said["format"] = "org.matrix.custom.html"
         said["formatted_body"] = html.escape(message.body, quote=False).replace("\n", "<br>")

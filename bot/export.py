@@ -136,7 +136,11 @@ def _entry(entry: Entry) -> dict[str, Any]:
         "signs": list(facts.signs),
         "celsius": facts.celsius,
         "ph": facts.ph,
+        "words": facts.words,
+        "hour": f"{facts.hour:%H:%M}" if facts.hour else None,
+        "rule": facts.rule,
         "to": entry.receiver,
+        "until": _day(entry.until),
     }
     return {
         "id": entry.id,

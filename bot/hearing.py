@@ -5,15 +5,18 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
+from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, local_part
-from handlers import calendar, corrections, keeping, route, unsure, why
+from handlers import arranging, corrections, keeping, reminded, route, unsure, why
 from handlers.answer import Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask, Context
+from handlers.reading.arranged import Plan
+from handlers.reading.plans import plans
 from handlers.reading.read import read
-from storage import changes, inbox, outbox
+from storage import changes, inbox, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry, Message, Question, Room
@@ -23,6 +26,9 @@ YES_MARKS = frozenset("👍✅👌")
 NO_MARKS = frozenset("👎❌")
 DONE_MARKS = frozenset("✅☑✔")
 LATER_MARKS = frozenset("💤😴⏰")
+REMINDERS = frozenset({"digest", "reminder"})
+"""What is said unasked, so that an answer to it is about what it names."""
+
 VARIANT = "\ufe0f"
 """Asks for the coloured form of a sign; it says nothing."""
 
@@ -38,6 +44,22 @@ MOST_ANSWERS = 6
 SKIN_TONES = "🏻🏼🏽🏾🏿"
 
 
+KEYCAP = "\u20e3"
+"""Behind a digit: the key of that number."""
+
+
+def _line(key: str) -> int | None:
+    """The line of a digest that a number set on it means."""
+    digit = key.removesuffix(KEYCAP)
+    return int(digit) if digit != key and digit in set("123456789") else None
+
+
+def understood(text: str, context: Context) -> tuple[Act | Plan, ...]:
+    """What a message arranges, and the acts that the rest of it means."""
+    arranged, rest = plans(text, context)
+    return (*arranged, *read(rest, context))
+
+
 @dataclass(slots=True)
 class Hearing:
     """One event being taken in, inside a transaction: `take` it once."""
@@ -49,6 +71,8 @@ class Hearing:
     own: str
     spoken: list[str] = field(default_factory=list)
     reasons: list[str] = field(default_factory=list)
+    attached: list[Message] = field(default_factory=list)
+    """Files and pictures to be posted."""
     noted: list[str] = field(default_factory=list)
     """What was written down and needs no words but a mark."""
     answered: bool = False
@@ -88,7 +112,7 @@ class Hearing:
         turn = await self._turn(said.event, said.at, refers_to)
         if await self._settled(said, turn):
             return
-        acts = read(said.body, await self._context(said, turn))
+        acts = understood(said.body, await self._context(said, turn))
         await self._answer(acts, turn)
         if not acts and "?" in said.body and self._calls_us(said):
             self.spoken.append(NOT_UNDERSTOOD)
@@ -140,7 +164,7 @@ class Hearing:
         await self._drop_question(edited.original, edited.event)
         undone = await corrections.undo(edited.original, turn)
         await keeping.carry_out(turn, undone)
-        acts = read(edited.body, await self._context(edited, turn))
+        acts = understood(edited.body, await self._context(edited, turn))
         former = await self.book.last_of_event(edited.original)
         await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.spoken and not self.noted:
@@ -149,6 +173,10 @@ class Hearing:
 
     async def _withdrawn(self, withdrawn: Withdrawn) -> None:
         target = withdrawn.target
+        ours = await outbox.said_as(self.book.db, self.room.id, target)
+        if ours and ours.kind == "calendar":
+            await notices.take_away(self.book.db, self.room)
+            return
         trace = await inbox.trace(self.book.db, self.room.address, target)
         at = trace.at if trace else withdrawn.at
         turn = await self._turn(target, at, cause=withdrawn.event)
@@ -185,17 +213,19 @@ class Hearing:
 
     async def _answers_digest(self, reacted: Reacted, key: str) -> bool:
         """Whether it was set on a digest of ours, and was taken as "done" or "later"."""
-        made_at = await outbox.digest_made_at(self.book.db, self.room.id, reacted.target)
-        if made_at is None or key not in DONE_MARKS | LATER_MARKS:
+        said = await outbox.said_as(self.book.db, self.room.id, reacted.target)
+        line = _line(key)
+        if said is None or said.kind not in REMINDERS:
+            return False
+        if line is None and key not in DONE_MARKS | LATER_MARKS:
             return False
         turn = await self._turn(reacted.event, reacted.at)
-        told_on = made_at.astimezone(ZoneInfo(self.room.zone)).date()
-        if key in DONE_MARKS:
-            acts, rest = await calendar.ticked(told_on, turn)
+        if line is not None or key in DONE_MARKS:
+            acts, rest = await reminded.ticked(said.tx_id, line, turn)
             await self._answer(acts, turn)
             await keeping.carry_out(turn, rest)
         else:
-            put_off = await calendar.snoozed(told_on, turn)
+            put_off = await reminded.snoozed(said.tx_id, turn)
             await keeping.carry_out(turn, put_off)
             self.spoken.extend([put_off.say] if put_off.say else [])
         await self._reply(reacted.event, to=reacted.target)
@@ -260,17 +290,19 @@ class Hearing:
             return None
         ours = await outbox.said_as(self.book.db, self.room.id, event)
         if ours:
-            return ours.to_event
+            return ours.tx_id if ours.kind in REMINDERS else ours.to_event
         trace = await inbox.trace(self.book.db, self.room.address, event)
         if trace and trace.kind == "automatic" and trace.about:
             return trace.about
         return event
 
     async def _answer(
-        self, acts: Sequence[Act], turn: Turn, succeeding: Sequence[Entry] = ()
+        self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()
     ) -> None:
         for act in acts:
-            if isinstance(act, Ask) and act.topic == "why":
+            if isinstance(act, Plan):
+                answer = await arranging.answer(act, turn)
+            elif isinstance(act, Ask) and act.topic == "why":
                 answer = why.asked(await self._figure_asked_about())
             else:
                 answer = await route.answer(act, turn)
@@ -282,6 +314,8 @@ class Hearing:
             elif answer.noted:
                 entries = [corrections.describe(entry, turn) for entry in answer.entries]
                 self.noted.append(listed(entries) if entries else "")
+            if answer.attach:
+                self.attached.append(await attachment(self.book, answer.attach, turn))
             self.reasons.extend(answer.why)
 
     async def _figure_asked_about(self) -> str | None:
@@ -303,6 +337,7 @@ class Hearing:
 
     async def _reply(self, cause: str, *, to: str, thread: str | None = None) -> None:
         """Put what came up into the outbox: words, or else a mark that it is written down."""
+        await self._post(cause, to, thread)
         if self.spoken:
             message = Message(
                 tx_id=f"re-{cause}",
@@ -317,6 +352,12 @@ class Hearing:
             mark = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=to)
             await self._put(mark)
 
+    async def _post(self, cause: str, to: str, thread: str | None) -> None:
+        """Put the files and pictures into the outbox."""
+        for message in self.attached:
+            posted = replace(message, tx_id=f"{message.kind}-{cause}", to_event=to, thread=thread)
+            await outbox.put(self.book.db, self.room.id, posted, self.now)
+
     async def _rewrite(self, cause: str, to: str, *, only_if_answered: bool = False) -> None:
         """Like `_reply`, in place of the answer that was given before, if one was."""
         before = await outbox.answer_to(self.book.db, self.room.id, to)
@@ -324,6 +365,7 @@ class Hearing:
             if not only_if_answered:
                 await self._reply(cause, to=to)
             return
+        await self._post(cause, to, None)
         if not (self.spoken or self.noted):
             return
         row, _ = before

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from functools import partial
 
 from bot.log import UNTIL, Line
-from bot.reminders import next_digest, tell
+from bot.reminders import next_in, tell
 from bot.turn import work_off
 from storage import inbox, outbox, rooms, session
 from storage.database import Database
@@ -78,7 +78,8 @@ class Playback:
         while await work_off(db, now=lambda: at, own=self._own):
             pass
         if self._wake:  # a new room, or a new hour of its digest, may come before the others
-            self._wake = min(self._wake, next_digest(await rooms.find(db, address) or room, at))
+            coming = await next_in(db, await rooms.find(db, address) or room, at)
+            self._wake = min(self._wake, coming)
         return await self._speak(at, db)
 
     async def _run_until(self, moment: datetime, db: Database) -> list[Spoken]:

@@ -44,6 +44,7 @@ class Turn:
         member: str | None = None,
         on: date | None = None,
         receiver: str | None = None,
+        until: date | None = None,
     ) -> NewEntry:
         """A new entry for this message, done by its sender today unless said otherwise."""
         return NewEntry(
@@ -58,6 +59,7 @@ class Turn:
             on=on or self.today,
             facts=facts or Facts(),
             receiver=receiver,
+            until=until,
         )
 
 
@@ -79,6 +81,7 @@ SettingName = Literal[
     "reminders",
     "calendar link",
     "own calendar link",
+    "notice",
 ]
 
 
@@ -109,6 +112,8 @@ class Answer:
     query: Query | None = None
     forgets: Member | None = None
     """Who is to be taken out of the book, after all else."""
+    attach: Literal["picture", "calendar file"] | None = None
+    """What is to be posted besides words."""
     say: str = ""
     """The words of the reply; lines are parted by newlines."""
     noted: bool = False

@@ -1,6 +1,6 @@
 """A record is corrected or struck out: by words, by a reply, by an edit, by a sign."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
@@ -42,6 +42,9 @@ ACTS: Mapping[str, type[Act]] = {
     kind.act: kind for kind in (Layer, Drain, Open, Seal, Bury, Observe, Batch, Stock, Offer)
 }
 
+ARRANGED = frozenset({"away", "back"})
+"""Acts without figures: a correction is never meant for one."""
+
 LAST_IS_MEANT = timedelta(days=2)
 """For so long "no, 3 kg" means the sender's last record; an older one has to be replied to."""
 
@@ -50,7 +53,7 @@ NOTHING_THERE = "Which record do you mean? Reply to the message it is about."
 
 async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     """The record replied to, or the sender's last, is written anew as corrected."""
-    target = _fitting(act, await _targets(turn))
+    target = _fitting(act, await _targets(turn, but=ARRANGED))
     if target is None:
         return Answer(say=NOTHING_THERE)
     corrected = _corrected(target, act)
@@ -89,11 +92,13 @@ def undone_words(undone: Answer, turn: Turn) -> str:
     return " ".join(lines)
 
 
-async def _targets(turn: Turn) -> list[Entry]:
-    """The entries of the message replied to, else of the sender's last recorded message."""
+async def _targets(turn: Turn, but: Collection[str] = ()) -> list[Entry]:
+    """The entries of the message replied to, else of the sender's last recorded message that is
+    not of an act left out.
+    """
     if turn.refers_to:
         return await turn.book.of_event(turn.refers_to)
-    last = await turn.book.last_by(turn.sender)
+    last = await turn.book.last_by(turn.sender, but=but)
     if last is None or turn.now - last.written_at > LAST_IS_MEANT:
         return []
     return await turn.book.of_event(last.event)
@@ -166,6 +171,8 @@ WORDS = {
     "stock": ("in", "of starter on hand"),
     "offer": ("of", "offer"),
     "accept": ("of", "taking over"),
+    "away": ("of", "absence"),
+    "back": ("of", "return"),
 }
 """How an entry is named when it is struck out or corrected: its joint with the bin, its noun."""
 
@@ -229,6 +236,7 @@ def as_new(entry: Entry, last: Entry, turn: Turn) -> NewEntry:
         on=entry.on,
         facts=entry.facts,
         receiver=entry.receiver,
+        until=entry.until,
         replaces=last.id,
     )
 

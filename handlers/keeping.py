@@ -5,11 +5,12 @@ from dataclasses import replace
 from datetime import time
 from zoneinfo import ZoneInfo
 
+from handlers import owndates, starter
 from handlers.answer import Answer, SettingName, Turn
-from handlers.dues import ON_STARTER, dues_of, dues_of_starter
+from handlers.dues import OF_STARTER, ON_STARTER, dues_of, dues_of_starter
 from handlers.runs import STARTERS, numbering
 from handlers.state import BinState, described, new_run
-from storage import changes, dues, forgetting, links, rooms
+from storage import changes, dues, forgetting, links, notices, rooms
 from storage.book import Book
 from storage.rows import Bin, Entry, NewEntry, Question
 
@@ -22,6 +23,8 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
     acts = {entry.act for entry in answer.entries} | {entry.act for entry in answer.strikes}
     if acts & ON_STARTER:
         await settle_starter(turn)
+    if "date" in acts:
+        await owndates.settle(book, turn.now)
     for put_off in answer.put_off:
         await dues.put_off(book.db, put_off.due, put_off.until)
     for setting in answer.settings:
@@ -78,7 +81,9 @@ async def settle_starter(turn: Turn) -> None:
     """Make the dues of the starter anew from its last batch, and the last count of it."""
     book = turn.book
     batch, count = await book.latest_batch("batch"), await book.latest_batch("stock")
-    await dues.put(book.db, book.room, None, dues_of_starter(batch, count), turn.now)
+    lasts = await starter.lasting(book, turn.today) if count else None
+    due = dues_of_starter(batch, count, lasts)
+    await dues.put(book.db, book.room, None, due, turn.now, of=OF_STARTER)
 
 
 async def _passing(book: Book, bin: Bin) -> Entry | None:
@@ -94,10 +99,12 @@ async def _passing(book: Book, bin: Bin) -> Entry | None:
 async def _set(turn: Turn, what: SettingName, value: str) -> None:
     book = turn.book
     match what:
-        case "calendar link":
-            await links.put(book, None, value, turn.now)
-        case "own calendar link":
-            await links.put(book, turn.sender, value, turn.now)
+        case "calendar link" | "own calendar link":
+            member = turn.sender if what == "own calendar link" else None
+            await links.put(book, member, value, turn.now)
+        case "notice":
+            change = notices.take_away if value == "off" else notices.put_up_again
+            await change(book.db, book.room)
         case "digest":
             await rooms.set_digest_at(book.db, book.room, time.fromisoformat(value))
         case "quiet":

@@ -88,8 +88,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         f"{f'About {mass(kg, turn.units)}' if kg else 'No'} starter is left, by the count of "
         f"{day(counted_on.on or turn.today, turn.today)} less the doses since."
     ]
-    g_day = await used_a_day(turn.book, turn.today)
-    lasts = supply(kg, 1.0, turn.today, g_day=g_day) if g_day else None
+    lasts = await lasting(turn.book, turn.today)
     if lasts:
         lines += _until(lasts, bool(brewing), turn)
     return Answer(say="\n".join([*lines, *brewing]), why=lasts.why() if lasts else ())
@@ -114,14 +113,23 @@ async def _brewing(turn: Turn) -> list[str]:
     return [f"A batch is on its way: ready about {day(mixed_on + RIPE, turn.today)}."]
 
 
+async def lasting(book: Book, today: date) -> Supply | None:
+    """How long the starter lasts at the rate it is used; None where either is not known."""
+    left = await on_hand(book)
+    g_day = await used_a_day(book, today) if left else None
+    if left is None or not g_day:
+        return None
+    return supply(max(left[1], 0.0), 1.0, today, g_day=g_day)
+
+
 async def used_a_day(book: Book, today: date) -> float | None:
     """Starter used a day (g), by the doses of the last four weeks; None if there were none."""
-    since = today - timedelta(days=USE_DAYS - 1)
-    doses = [(on, grams) for on, grams in await sums.doses_since(book, since) if on <= today]
-    if not doses:
+    doses = await sums.doses_since(book, today - timedelta(days=USE_DAYS - 1))
+    done = [(on, grams) for on, grams in doses if on <= today]
+    if not done:
         return None
-    days = (today - min(on for on, _ in doses)).days + 1
-    return sum(grams for _, grams in doses) / max(days, LEAST_DAYS)
+    days = (today - min(on for on, _ in done)).days + 1
+    return sum(grams for _, grams in done) / max(days, LEAST_DAYS)
 
 
 async def on_hand(book: Book) -> tuple[Entry, float] | None:

@@ -9,13 +9,14 @@ from functools import lru_cache
 from storage import dues, words
 from storage.database import Database
 from storage.desk import Values
-from storage.moments import from_ms, to_day
+from storage.moments import from_ms, to_day, to_hour
 from storage.rows import About, Bin, Due, Entry, Facts, Member, Question, Room
 
 LINES = (
     "SELECT id, act, bin, bin_name, run, member_name, writer_name, on_day, said_at, event, cause, "
-    "receiver_name, written_at, struck_at, struck_by, replaces, root, mass_kg, volume_l, "
-    "materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph FROM line "
+    "receiver_name, until_day, written_at, struck_at, struck_by, replaces, root, mass_kg, "
+    "volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
+    "words, hour, rule FROM line "
 )
 """What is read of a line of the book, in the order in which `_entry` takes it."""
 
@@ -171,6 +172,25 @@ class Book:
         capacity_l, shared, opener = row
         return About(capacity_l=capacity_l, shared=bool(shared), opener=opener)
 
+    async def hands(self, bin: Bin) -> list[str]:
+        """Who had a hand in a bin, the latest first."""
+        rows = await self.db.rows(
+            "SELECT member_name FROM line WHERE bin = ? AND struck_at IS NULL "
+            "AND member IS NOT NULL GROUP BY member ORDER BY max(id) DESC",
+            (bin.id,),
+        )
+        return [row["member_name"] for row in rows]
+
+    async def dated(self) -> list[Entry]:
+        """The reminders that members set and that stand, oldest first."""
+        return await self._lines(
+            "WHERE room = ? AND act = 'date' AND struck_at IS NULL ORDER BY id", (self.room.id,)
+        )
+
+    async def entry(self, id: int) -> Entry | None:
+        """The entry of that number."""
+        return await self._line("WHERE id = ? AND room = ?", (id, self.room.id))
+
     async def of_event(self, event: str) -> list[Entry]:
         """The entries that stand for a message."""
         return await self._lines(
@@ -224,12 +244,13 @@ class Book:
             )
         )
 
-    async def last_by(self, member: str) -> Entry | None:
-        """The last entry that stands of what a member wrote down."""
+    async def last_by(self, member: str, *, but: Iterable[str] = ()) -> Entry | None:
+        """The last entry that stands of what a member wrote down, those acts left out."""
         return await self._line(
             "WHERE room = ?1 AND writer = (SELECT id FROM member WHERE room = ?1 AND name = ?2) "
-            "AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
-            (self.room.id, member),
+            "AND struck_at IS NULL AND act NOT IN (SELECT value FROM json_each(?3)) "
+            "ORDER BY id DESC LIMIT 1",
+            (self.room.id, member, json.dumps(list(but))),
         )
 
     async def last_layer_by(self, member: str) -> Entry | None:
@@ -289,10 +310,10 @@ def _question(row: sqlite3.Row) -> Question:
 def _entry(row: sqlite3.Row) -> Entry:
     # All at once and by place: by name it takes three times as long, and entries are read most.
     (
-        id, act, bin, bin_name, run, member, writer, on, said_at, event, cause, receiver,
+        id, act, bin, bin_name, run, member, writer, on, said_at, event, cause, receiver, until,
         written_at, struck_at, struck_by, replaces, root,
         mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius,
-        ph,
+        ph, words_said, hour, rule,
     ) = row  # fmt: skip
     return Entry(
         id=id,
@@ -317,8 +338,12 @@ def _entry(row: sqlite3.Row) -> Entry:
             signs=tuple(json.loads(signs)) if signs else (),
             celsius=celsius,
             ph=ph,
+            words=words_said,
+            hour=to_hour(hour),
+            rule=rule,
         ),
         receiver=receiver,
+        until=to_day(until),
         written_at=from_ms(written_at),
         struck_at=from_ms(struck_at) if struck_at is not None else None,
         struck_by=struck_by,

@@ -8,9 +8,12 @@ from storage.moments import to_ms
 from storage.rows import Member
 
 OF_A_ROOM = (
+    "DELETE FROM notice_board WHERE room = ?",
+    "DELETE FROM caldav WHERE room = ?",
     "DELETE FROM outbox WHERE room = ?",
     "DELETE FROM question WHERE room = ?",
     "DELETE FROM link WHERE room = ?",
+    "DELETE FROM naming WHERE due IN (SELECT id FROM due WHERE room = ?)",
     "DELETE FROM due WHERE room = ?",
     "DELETE FROM entry WHERE room = ?",
     "DELETE FROM tally WHERE room = ?",
@@ -43,8 +46,15 @@ async def forget_member(book: Book, member: Member) -> int:
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
         (nobody, room, member.name),
     )
+    for table in ("entry", "due"):
+        await db.write(
+            f"UPDATE {table} SET words = 'something that was set' "  # noqa: S608
+            "WHERE room = ? AND instr(lower(words), lower(?))",
+            (room, member.name),
+        )
+    await db.write("DELETE FROM notice_board WHERE room = ?", (room,))  # it is posted anew
     await db.write(
-        "UPDATE outbox SET body = '', why = NULL, mentions = '[]', "
+        "UPDATE outbox SET body = '', why = NULL, attached = NULL, mentions = '[]', "
         "refused = CASE WHEN sent_as IS NULL THEN 'forgotten' ELSE refused END, "
         "gathered = CASE gathered WHEN 0 THEN NULL ELSE gathered END "
         "WHERE room = ?1 AND kind != 'reaction' "

@@ -1,6 +1,6 @@
 """How moments and days are kept: UTC milliseconds and ISO 8601 days."""
 
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 
@@ -18,3 +18,8 @@ def from_ms(ms: int) -> datetime:
 def to_day(text: str | None) -> date | None:
     """The day kept as text, if any."""
     return date.fromisoformat(text) if text else None
+
+
+def to_hour(text: str | None) -> time | None:
+    """The local hour kept as text ("HH:MM"), if any."""
+    return time.fromisoformat(text) if text else None

@@ -72,6 +72,12 @@ class Facts:
     signs: tuple[str, ...] = ()
     celsius: float | None = None
     ph: float | None = None
+    words: str | None = None
+    """What a member wishes to be reminded of."""
+    hour: time | None = None
+    """The local hour of it; None: with the digest."""
+    rule: str | None = None
+    """How it recurs: an RRULE of RFC 5545; None: once."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,6 +99,8 @@ class Entry:
     facts: Facts
     written_at: datetime
     receiver: str | None = None
+    until: date | None = None
+    """The last day of what lasts; None where it has no end."""
     struck_at: datetime | None = None
     struck_by: str | None = None
     replaces: int | None = None
@@ -120,6 +128,7 @@ class NewEntry:
     on: date | None = None
     facts: Facts = field(default_factory=Facts)
     receiver: str | None = None
+    until: date | None = None
     replaces: int | None = None
 
 
@@ -134,7 +143,11 @@ class Due:
     occasion: str = ""
     """Which draining or which run it is of: tells it from the next due of its kind."""
     to_member: str | None = None
-    """Who takes a bin that changes hands, or mixed the starter."""
+    """Who takes a bin that changes hands, mixed the starter, or wished to be reminded."""
+    words: str | None = None
+    """What a member set themselves to be reminded of."""
+    hour: time | None = None
+    """The local hour at which it is to be said; None: with the digest."""
     id: int = 0
     """Where it is kept; 0 before it was."""
     told_on: date | None = None
@@ -164,7 +177,7 @@ class Question:
     asked_at: datetime
 
 
-Kind = Literal["reply", "reaction", "reminder", "digest", "greeting"]
+Kind = Literal["reply", "reaction", "reminder", "digest", "greeting", "calendar", "file", "picture"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -179,6 +192,8 @@ class Message:
     thread: str | None = None
     rewrites: int | None = None
     why: str | None = None
+    attached: str | None = None
+    """What a file or a picture is made of."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -190,3 +205,16 @@ class Waiting:
     message: Message
     made_at: datetime
     rewrites_event: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Absence:
+    """A member is away from the first day to the last one; until they are back if that is None."""
+
+    entry: int
+    """The id of the entry that says so."""
+    member: str
+    first: date
+    last: date | None
+    stand_in: str | None = None
+    """Whom the member named to do their part meanwhile."""

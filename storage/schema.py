@@ -1,11 +1,13 @@
-"""The book's tables as one text: read this to know what is kept.
+"""The book's tables as one text: read this, and the steps in `migrations`, to know what is kept.
 
 Versions shipped:
 1  the first season
 2  a long history is as quick to ask as a short one
+3  absences
+4  the shared calendar: dates of the members' own, what was named, the calendar's message, files
 """
 
-VERSION = 2
+VERSION = 4
 
 SCHEMA = """
 -- A room: one group, whose book no other room sees.

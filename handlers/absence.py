@@ -1,0 +1,65 @@
+"""Who is away and who is back; written down quietly, so that reminders go to others meanwhile."""
+
+from datetime import date, timedelta
+
+from handlers.answer import SILENCE, Answer, Turn
+from handlers.phrasing import capital, day, span
+from handlers.reading.arranged import Away, Back, Staying, WhoIsAway
+from storage.absences import absences
+from storage.rows import Absence, Entry
+
+
+async def away(plan: Away, turn: Turn) -> Answer:
+    """A member is away; a mark is answer enough."""
+    entry = turn.entry(
+        "away",
+        bin=None,
+        member=plan.member,
+        on=plan.first,
+        until=plan.last,
+        receiver=plan.stand_in,
+    )
+    return Answer(entries=[entry], noted=True)
+
+
+async def back(plan: Back, turn: Turn) -> Answer:
+    """A member is back; nothing is said of one who was never away."""
+    gone = await _of(plan.member or turn.sender, plan.on - timedelta(days=1), plan.on, turn)
+    if not gone:
+        return SILENCE
+    return Answer(
+        entries=[turn.entry("back", bin=None, member=plan.member, on=plan.on)], noted=True
+    )
+
+
+async def staying(plan: Staying, turn: Turn) -> Answer:
+    """A member does not go away after all: what is still to come of it is struck out."""
+    coming = await _of(plan.member or turn.sender, turn.today, date.max, turn)
+    strikes = [entry for entry in [await _entry(one, turn) for one in coming] if entry]
+    return Answer(strikes=strikes, noted=bool(strikes))
+
+
+async def who(plan: WhoIsAway, turn: Turn) -> Answer:
+    """Who is away between two days."""
+    gone = await absences(turn.book, plan.first, plan.last)
+    words = span(plan.first, plan.last, turn.today)
+    lines = [f"{capital(one.member)} is away{_until(one, turn.today)}." for one in gone]
+    return Answer(say="\n".join(lines) or f"Nobody is away {words}, as far as I know.")
+
+
+def _until(absence: Absence, today: date) -> str:
+    if absence.last is None:
+        begun = absence.first <= today
+        return " until they say so" if begun else f" from {day(absence.first, today)} on"
+    if absence.first <= today:
+        return f", back {day(absence.last + timedelta(days=1), today)}"
+    return f" {span(absence.first, absence.last, today)}"
+
+
+async def _of(member: str, first: date, last: date, turn: Turn) -> list[Absence]:
+    gone = await absences(turn.book, first, last)
+    return [one for one in gone if one.member.casefold() == member.casefold()]
+
+
+async def _entry(absence: Absence, turn: Turn) -> Entry | None:
+    return await turn.book.entry(absence.entry)

@@ -1,0 +1,45 @@
+"""Which handler answers what a group arranges beside its record."""
+
+from typing import assert_never
+
+from handlers import absence, owndates, showing
+from handlers.answer import Answer, Turn
+from handlers.reading.arranged import (
+    Away,
+    Back,
+    CallOff,
+    KeepUp,
+    Moved,
+    OwnDate,
+    OwnDates,
+    Plan,
+    Show,
+    Staying,
+    WhoIsAway,
+)
+
+
+async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line for each plan
+    """What to write down and say about one plan."""
+    match plan:
+        case Away():
+            return await absence.away(plan, turn)
+        case Back():
+            return await absence.back(plan, turn)
+        case Staying():
+            return await absence.staying(plan, turn)
+        case WhoIsAway():
+            return await absence.who(plan, turn)
+        case OwnDate():
+            return await owndates.set_date(plan, turn)
+        case CallOff():
+            return await owndates.call_off(plan, turn)
+        case Moved():
+            return await owndates.move(plan, turn)
+        case OwnDates():
+            return await owndates.listing(plan, turn)
+        case KeepUp():
+            return showing.kept_up(plan)
+        case Show():
+            return await showing.shown(plan, turn)
+    assert_never(plan)

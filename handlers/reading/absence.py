@@ -1,0 +1,177 @@
+"""Who says to be away, and from which day to which: "I'm away till Monday", "I'm back"."""
+
+import re
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.stretches import Stretch, coming, stretch_in
+from handlers.reading.told import is_sender
+from handlers.reading.vocabulary import words_in
+
+CUES = ("away", "back", "holiday", "vacation", "abroad", "town", "gone", "hospital", "on leave")
+
+FARTHEST = 40
+"""Words behind a speaker that are looked at."""
+
+_IS = r"(?:am|are|is|'s|will be|'?ll be|going to be|am going|are going|is going|go|goes|be)"
+_ADVERBS = (
+    r"(?:also|now|just|both|all|then|again|already|unfortunately|sadly|actually|sorry|afraid|"
+    r"going to be)"
+)
+_STATE = (
+    r"away|on (?:our |my |a )?(?:holidays?|vacation|leave|trip)|off on (?:holidays?|vacation)|"
+    r"out of town|abroad|gone|in hospital|not (?:here|around|home|at home)"
+)
+_AWAY = re.compile(rf"{_IS}(?: {_ADVERBS})* (?:{_STATE})(?= |$)")
+_BARE_AWAY = re.compile(
+    r"(?:am |are )?(?:away|on holidays?|on vacation|out of town|abroad|gone for)(?= |$)"
+)
+_BACK = re.compile(rf"(?:am|are|is|'s|will be|'?ll be|got|get)(?: {_ADVERBS})* back(?= |$)")
+_BARE_BACK = re.compile(r"back (?:home|again|now|from|in town|on)(?= |$)")
+_STAYS = re.compile(
+    r"(?:(?:am|are|is|will) not (?:be |going )?(?:away|going|on holiday)|wont be away|staying|"
+    r"(?:am|are|is) (?:staying|here)).* (?:after all|any ?more)(?= |$)"
+)
+_ASKED = re.compile(
+    r"(?:who(?: is|s| else is| will be| 's)?|(?:is|are|will) any(?:one|body)(?: be)?)(?: else)? "
+    r"(?:away|on holiday|gone|out of town)(?= |$)"
+)
+_STANDS_IN = re.compile(
+    r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
+    r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
+    r"(?:minds?|minding))(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|meanwhile|then))*"
+)
+_FOR_NOW = re.compile(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
+_HOME = re.compile(
+    r"(?: (?:home|again|now|safely|safe|already|early|today|all|at last|everyone|everybody|folks|"
+    r"in town|from(?: \S+){1,4}))*"
+)
+_BEFORE_ASIDE = words_in("while whilst when as because since cos")
+_NOT_SAID = words_in("if unless was were were been said says whenever in")
+_SKIPPED = words_in("and but so also hi hello hey all folks everyone sorry ok just oh btw , - : ·")
+
+
+class Speaker(NamedTuple):
+    """Who is spoken of (None: the sender), by words[start:end]."""
+
+    start: int
+    end: int
+    member: str | None
+
+
+def absences(message: Message) -> Iterator[Found]:
+    """Every absence, return and question about them in a message."""
+    for sentence in message.sentences:
+        if sentence.asked and (asked := _asked(message, sentence.start, sentence.end)):
+            yield asked
+            continue
+        for speaker in _speakers(message, sentence.start, sentence.end):
+            found = _said_by(message, speaker, sentence.end, asked=sentence.asked)
+            if found is not None:
+                yield found
+                break
+
+
+def _asked(message: Message, start: int, end: int) -> Found | None:
+    match = _ASKED.search(_text(message, start, end))
+    if match is None:
+        return None
+    stretch = stretch_in(message, start, end)
+    first = stretch.first if stretch else message.today
+    last = stretch.last if stretch and stretch.last else first
+    return Found(start, end, WhoIsAway(first=first, last=last))
+
+
+def _speakers(message: Message, start: int, end: int) -> Iterator[Speaker]:
+    """Whoever is named in a sentence, in order; first the sender, who need not be."""
+    at = start
+    while at < end and (message.norms[at] in _SKIPPED or _is_greeted(message, at)):
+        at += 1
+    yield Speaker(at, at, None)
+    named = {member.start: member for member in message.members}
+    for i in range(start, end):
+        if message.norms[i] in ("i", "we"):
+            yield Speaker(i, i + 1, None)
+        elif i in named:
+            member = named[i]
+            is_own = is_sender(message, member.name)
+            yield Speaker(i, member.end, None if is_own else member.name)
+
+
+def _is_greeted(message: Message, at: int) -> bool:
+    """Whether the bot is called there, before anything is said to it."""
+    return at in message.bot
+
+
+def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Found | None:
+    before = message.norms[speaker.start - 1] if speaker.start else ""
+    if before in _NOT_SAID:
+        return None
+    end = min(end, speaker.end + FARTHEST)
+    text = _text(message, speaker.end, end)
+    bare = speaker.start == speaker.end
+    if _STAYS.match(text):
+        return Found(speaker.start, end, Staying(member=speaker.member))
+    if match := (_BARE_AWAY if bare else _AWAY).match(text):
+        at = speaker.end + _words(match.group().removesuffix(" for"))
+        found = _away(message, speaker, at, end, leant_on=before in _BEFORE_ASIDE)
+    elif match := (_BARE_BACK if bare else _BACK).match(text):
+        at = speaker.end + text[: match.end()].split().index("back") + 1
+        found = _back(message, speaker, at, end)
+    else:
+        return None
+    if found is None or (bare and asked):
+        return None
+    return found._replace(aside=before in _BEFORE_ASIDE)
+
+
+def _away(message: Message, speaker: Speaker, at: int, end: int, *, leant_on: bool) -> Found | None:
+    stretch = stretch_in(message, at, end)
+    if stretch is None:
+        if leant_on or not _FOR_NOW.fullmatch(
+            f" {_text(message, at, _clause_end(message, at, end))}".rstrip()
+        ):
+            return None
+        stretch = Stretch(message.today, None, at)
+    stand_in, told = _stand_in(message, stretch.end)
+    plan: Plan = Away(
+        first=stretch.first, last=stretch.last, member=speaker.member, stand_in=stand_in
+    )
+    return Found(speaker.start, max(stretch.end, told), plan)
+
+
+def _stand_in(message: Message, at: int) -> tuple[str | None, int]:
+    """Who is said, behind the absence, to stand in; and where that ends."""
+    for member in message.members:
+        if member.start >= at and not is_sender(message, member.name):
+            end = min(member.end + 10, len(message.words))
+            if match := _STANDS_IN.match(_text(message, member.end, end)):
+                return member.name, member.end + _words(match.group())
+    return None, at
+
+
+def _back(message: Message, speaker: Speaker, at: int, end: int) -> Found | None:
+    stop = _clause_end(message, at, end)
+    day = next((d for d in message.days if at <= d.start < stop), None)
+    upto = day.start if day else stop
+    while upto > at and message.norms[upto - 1] in ("on", "by", "in"):
+        upto -= 1
+    if not _HOME.fullmatch(f" {_text(message, at, upto)}".rstrip()):
+        return None
+    on = message.today if day is None else coming(day.past, day.future, message.today)
+    return Found(speaker.start, stop, Back(on=on, member=speaker.member))
+
+
+def _clause_end(message: Message, at: int, end: int) -> int:
+    return next((i for i in range(at, end) if message.norms[i] in (",", "(", "-", ":")), end)
+
+
+def _text(message: Message, start: int, end: int) -> str:
+    return " ".join(message.norms[start:end])
+
+
+def _words(text: str) -> int:
+    return len(text.split())

@@ -1,0 +1,95 @@
+"""What members arrange among themselves: no record, and no act of the reading contract."""
+
+from dataclasses import dataclass
+from datetime import date, time
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Away:
+    """A member is away, from the first day to the last one; until they say so if `last` is None."""
+
+    first: date
+    last: date | None = None
+    member: str | None = None
+    stand_in: str | None = None
+    """Who does their part meanwhile, if that is said."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Back:
+    """A member is back from a day on."""
+
+    on: date
+    member: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Staying:
+    """A member does not go away after all."""
+
+    member: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhoIsAway:
+    """Who is away between two days?"""
+
+    first: date
+    last: date
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnDate:
+    """A reminder that a member sets: of what, from which day, how it recurs, and for whom."""
+
+    words: str
+    first: date | None
+    """None: no day was said."""
+    rule: str | None = None
+    """An RRULE of RFC 5545; None: once."""
+    until: date | None = None
+    hour: time | None = None
+    for_whom: str | None = None
+    """None: for all."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CallOff:
+    """Reminders that members set are no longer wanted: those of these words, or of a day."""
+
+    words: str
+    on: date | None = None
+    all: bool = False
+    if_set: bool = False
+    """It may be something else that is called off: nothing is said if no reminder is meant."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Moved:
+    """A reminder of these words is for another day, or another hour, if there is one."""
+
+    words: str
+    first: date | None
+    hour: time | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnDates:
+    """Which reminders are set?"""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Show:
+    """The calendar is to be posted: as a picture, or as a file for calendar programs."""
+
+    as_file: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeepUp:
+    """The calendar is to hang at the top of the room, or no longer."""
+
+    wanted: bool
+
+
+Plan = KeepUp | Moved | Away | Back | Staying | WhoIsAway | OwnDate | CallOff | OwnDates | Show

@@ -1,0 +1,16 @@
+"""Where in a message a plan is told."""
+
+from typing import NamedTuple
+
+from handlers.reading.acts import Ask
+from handlers.reading.arranged import Plan
+
+
+class Found(NamedTuple):
+    """A plan told by words[start:end]; `aside` if another clause of the message leans on it."""
+
+    start: int
+    end: int
+    plan: Plan | Ask
+    """An `Ask` here says more than the reading contract does: whose, by when, which."""
+    aside: bool = False

@@ -1,0 +1,43 @@
+"""The second door of the reading: a text and its context in, what is arranged in it out.
+
+What stands here is no act of the reading contract, so that `python -m bot read` prints none of it.
+"""
+
+from collections.abc import Callable, Iterator, Sequence
+
+from handlers.reading.absence import CUES as ABSENCE_CUES
+from handlers.reading.absence import absences
+from handlers.reading.acts import Ask, Context
+from handlers.reading.arranged import Plan
+from handlers.reading.duequestions import CUES as DUE_CUES
+from handlers.reading.duequestions import due_questions
+from handlers.reading.found import Found
+from handlers.reading.message import Message, read_message
+from handlers.reading.owndates import CUES as OWN_DATE_CUES
+from handlers.reading.owndates import own_dates
+from handlers.reading.words import cleaned
+
+# Each reader with the letters without one of which it finds nothing.
+_READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
+    (own_dates, OWN_DATE_CUES),
+    (absences, ABSENCE_CUES),
+    (due_questions, DUE_CUES),
+)
+
+
+def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
+    """What a message arranges, and the rest of its words."""
+    lower = text.casefold()
+    readers = [reader for reader, cues in _READERS if any(cue in lower for cue in cues)]
+    if not readers:
+        return (), text
+    message = read_message(text, context)
+    found = [one for reader in readers for one in reader(message)]
+    if not found:
+        return (), text
+    rest = cleaned(text)
+    for one in sorted(found, key=lambda one: one.start, reverse=True):
+        if not one.aside:
+            first, last = message.words[one.start], message.words[one.end - 1]
+            rest = f"{rest[: first.start]} {rest[last.end :]}"
+    return tuple(one.plan for one in found), rest

@@ -1,0 +1,86 @@
+"""Absences kept in the book, and who is away on a day."""
+
+from datetime import date
+
+import pytest
+
+from storage.absences import away_on
+from storage.database import Database
+from tests.room import TalkingRoom
+
+MARCH = [date(2026, 3, day) for day in range(1, 16)]
+
+
+@pytest.fixture
+def room(db: Database) -> TalkingRoom:
+    return TalkingRoom(db)
+
+
+async def days_away(room: TalkingRoom, who: str = "ines") -> list[int]:
+    book = await room.book()
+    return [day.day for day in MARCH if who in await away_on(book, day)]
+
+
+async def test_an_absence_is_marked_without_words(room: TalkingRoom) -> None:
+    [mark] = await room.says("I'm away till Friday")
+    assert (mark.kind, mark.body) == ("reaction", "✅")
+    assert await days_away(room) == [2, 3, 4, 5]
+
+
+async def test_whoever_is_back_early_is_back(room: TalkingRoom) -> None:
+    await room.says("I'm away from the 3rd to the 10th")
+    await room.waits(days=4)
+    await room.says("I'm back")
+    assert await days_away(room) == [3, 4, 5]
+
+
+async def test_an_absence_without_an_end_lasts_until_the_return(room: TalkingRoom) -> None:
+    await room.says("I'm away")
+    assert await days_away(room) == list(range(2, 16))
+    await room.says("I'm back on Sunday")
+    assert await days_away(room) == [2, 3, 4, 5, 6, 7]
+
+
+async def test_whoever_writes_something_down_is_back(room: TalkingRoom) -> None:
+    await room.says("I'm away")
+    await room.says("added 1 kg to the shed bin before I left")
+    assert await days_away(room) == list(range(2, 16))
+    await room.waits(days=5)
+    await room.says("added 1 kg to the shed bin")
+    assert await days_away(room) == [2, 3, 4, 5, 6]
+
+
+async def test_nothing_is_said_to_one_who_was_never_away(room: TalkingRoom) -> None:
+    assert await room.says("I'm back!") == []
+    assert await room.standing() == []
+
+
+async def test_an_edit_changes_an_absence_and_a_deletion_ends_it(room: TalkingRoom) -> None:
+    await room.says("I'm away till Friday", event="$away")
+    await room.edits("$away", "I'm away till Thursday")
+    assert await days_away(room) == [2, 3, 4]
+    await room.deletes("$away")
+    assert await days_away(room) == []
+
+
+async def test_an_absence_is_called_off(room: TalkingRoom) -> None:
+    await room.says("I'm away from the 3rd to the 10th")
+    await room.says("I'm not away after all")
+    assert await days_away(room) == []
+
+
+async def test_a_correction_is_never_meant_for_an_absence(room: TalkingRoom) -> None:
+    await room.says("added 2 kg to the shed bin")
+    await room.says("I'm away till Friday")
+    await room.says("no, 3 kg")
+    assert [e.facts.mass_kg for e in await room.standing() if e.act == "layer"] == [3.0]
+
+
+async def test_others_can_say_it_and_anybody_can_ask(room: TalkingRoom) -> None:
+    await room.says("hello", who="bram")
+    await room.says("bram is away until Thursday")
+    assert await days_away(room, "bram") == [2, 3, 4]
+    [told] = await room.says("who's away?")
+    assert told.body == "Bram is away, back Thursday 5 March."
+    [told] = await room.says("who's away next week?")
+    assert told.body == "Nobody is away Monday 9 to Sunday 15 March, as far as I know."

@@ -1,0 +1,103 @@
+"""Who says to be away, and when."""
+
+from datetime import UTC, date, datetime
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from handlers.reading.acts import Context
+from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
+from handlers.reading.plans import plans
+
+THURSDAY = Context(
+    at=datetime(2026, 3, 5, 10, tzinfo=UTC),
+    zone=ZoneInfo("Europe/Lisbon"),
+    bins=("shed", "blue"),
+    members=("Bram", "Ines"),
+    sender="Ines",
+)
+
+
+def march(first: int, last: int | None, member: str | None = None) -> Away:
+    until = date(2026, 3, last) if last else None
+    return Away(first=date(2026, 3, first), last=until, member=member)
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("I'm away till Monday", march(5, 8)),
+        ("I'm away from the 3rd to the 10th", march(3, 10)),
+        ("Pailkeeper, I am away until 12 March please", march(5, 11)),
+        ("away 13-20 March", march(13, 20)),
+        ("I'm away 2026-03-13 to 2026-03-20", march(13, 20)),
+        ("we're on holiday from 13 March to 20 March", march(13, 20)),
+        ("gone for two weeks from Saturday", march(7, 20)),
+        ("I'm going away on Friday for a week", march(6, 12)),
+        ("I'm away next week", march(9, 15)),
+        ("Away next week, sorry", march(9, 15)),
+        ("I'm away mon-thu", march(9, 12)),
+        ("I'm away this weekend", march(7, 8)),
+        ("I'm away for the weekend with mum, lovely", march(7, 8)),
+        ("away tomorrow", march(6, 6)),
+        ("I'm away, back on the 10th", march(5, 9)),
+        ("I'm out of town until the end of the month", march(5, 31)),
+        ("Bram is away until Friday", march(5, 5, "Bram")),
+        ("bram's away next week", march(9, 15, "Bram")),
+        (
+            "I'm away till Monday, Bram looks after my bin",
+            Away(first=date(2026, 3, 5), last=date(2026, 3, 8), stand_in="Bram"),
+        ),
+        (
+            "I'm away next week. Bram will stand in for me",
+            Away(first=date(2026, 3, 9), last=date(2026, 3, 15), stand_in="Bram"),
+        ),
+        ("I'm away", march(5, None)),
+        ("I'm away from Friday", march(6, None)),
+        ("I'm back", Back(on=date(2026, 3, 5))),
+        ("back from holiday!", Back(on=date(2026, 3, 5))),
+        ("I'm back on Sunday", Back(on=date(2026, 3, 8))),
+        ("Bram is back", Back(on=date(2026, 3, 5), member="Bram")),
+        ("I'm not away after all", Staying()),
+        ("Who's away next week?", WhoIsAway(first=date(2026, 3, 9), last=date(2026, 3, 15))),
+        ("is anyone away on Friday?", WhoIsAway(first=date(2026, 3, 6), last=date(2026, 3, 6))),
+    ],
+)
+def test_an_absence_is_read(said: str, meant: Plan) -> None:
+    found, _ = plans(said, THURSDAY)
+    assert found == (meant,)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I'm away to bed, see you on Friday",
+        "if I'm away on Friday will it be ok?",
+        "put the bin away on Friday",
+        "I'm giving away the old bin on Friday",
+        "I was away last week",
+        "I've been away, lovely weather until Monday",
+        "do you want the blue bin when I go away?",
+        "can anyone take the shed bin while we're away?",
+        "I'm back to normal",
+        "I'm back at work on Monday",
+        "my back hurts",
+        "the smell is gone since Monday",
+        "it goes away on Friday",
+        "she said she's away till Monday",
+        "added 2 kg to the blue bin, right away",
+    ],
+)
+def test_talk_with_the_same_words_is_no_absence(said: str) -> None:
+    assert plans(said, THURSDAY) == ((), said)
+
+
+def test_the_rest_of_a_message_is_left_to_the_record() -> None:
+    found, rest = plans("added 2 kg to the shed, I'm away till Monday", THURSDAY)
+    assert found == (march(5, 8),)
+    assert rest.strip() == "added 2 kg to the shed,"
+
+
+def test_a_clause_that_leans_on_an_absence_keeps_it() -> None:
+    said = "While I'm away next week, can someone take the shed bin?"
+    assert plans(said, THURSDAY) == ((march(9, 15),), said)
