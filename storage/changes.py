@@ -17,7 +17,7 @@ async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int
         "INSERT INTO entry (room, act, bin, run, member, writer, on_day, said_at, written_at, "
         "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
         "signs, celsius, ph, words, hour, rule, receiver, until_day, replaces) "
-        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         (
             book.room.id,
             entry.act,

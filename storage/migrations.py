@@ -27,7 +27,8 @@ CREATE INDEX entry_date ON entry (room) WHERE act = 'date';
 -- Dues that members set themselves (what = 'own', occasion = 'entry root/day').
 ALTER TABLE due ADD COLUMN words TEXT;
 ALTER TABLE due ADD COLUMN hour TEXT;
-CREATE INDEX due_by_hour ON due (room, from_day) WHERE hour IS NOT NULL AND gone = 0;
+CREATE INDEX due_by_hour ON due (room, from_day)
+    WHERE hour IS NOT NULL AND gone = 0 AND told_on IS NULL;
 
 -- What a digest or reminder named, and in which of its lines (1, 2, ...).
 CREATE TABLE naming (
@@ -89,12 +90,9 @@ CREATE INDEX outbox_waiting ON outbox (id)
 CREATE INDEX outbox_held ON outbox (room) WHERE gathered = 0;
 CREATE INDEX outbox_by_target ON outbox (room, to_event);
 CREATE INDEX outbox_by_event ON outbox (sent_as);
-CREATE INDEX outbox_said ON outbox (room, id) WHERE kind != 'reaction';
-CREATE INDEX outbox_unsent ON outbox (room, id)
-    WHERE sent_as IS NULL AND refused IS NULL AND gathered IS NULL;
 """
 
-STEPS: Sequence[str] = (SCHEMA, SUMS, ABSENCES, SHARED_CALENDAR)
+STEPS: Sequence[str] = (SCHEMA, f"{ABSENCES} {SHARED_CALENDAR} {SUMS}")
 """Step n brings a book from version n to n + 1; `PRAGMA user_version` holds the version."""
 
 

@@ -2,12 +2,11 @@
 
 Versions shipped:
 1  the first season
-2  a long history is as quick to ask as a short one
-3  absences
-4  the shared calendar: dates of the members' own, what was named, the calendar's message, files
+2  a long history is as quick to ask as a short one; absences; the shared calendar: dates of the
+   members' own, what was named, the calendar's message, files
 """
 
-VERSION = 4
+VERSION = 2
 
 SCHEMA = """
 -- A room: one group, whose book no other room sees.

@@ -22,7 +22,7 @@ from tests.group import BEGIN
 SEASON = Path(__file__).parents[2] / "sample_logs" / "season.jsonl"
 LONG = ("entry", "inbox", "outbox", "due", "question", "tally", "dosed")
 """The tables that grow with the years."""
-PARTIAL = ("outbox_held", "outbox_waiting", "inbox_waiting", "inbox_parked")
+PARTIAL = ("due_by_hour", "outbox_held", "outbox_waiting", "inbox_waiting", "inbox_parked")
 """Indexes that hold only what waits, which is little: they may be read from end to end."""
 
 
