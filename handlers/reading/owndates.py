@@ -23,7 +23,8 @@ _REMIND = re.compile(
 )
 _SET_ONE = re.compile(
     rf"{_BEFORE}(?:(?:set|make|add|create|schedule|put in)(?: up)? "
-    r"(?:a |an |another |me a |us a )?)?reminder(?: for (?P<who>me|us|qmember))?(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
+    r"(?:a |an |another |me a |us a )?)?"
+    r"reminder(?: for (?P<who>me|us|qmember))?(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
 )
 _PUT_DOWN = re.compile(
     rf"{_BEFORE}(?:put|add|write|note|enter) (?:down )?(?P<rest>.*) (?:in|on|to|into) "
