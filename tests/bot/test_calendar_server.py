@@ -16,7 +16,7 @@ from caldav.davclient import DAVClient
 from bot import calendar_server
 from bot.calendar_server import CalendarServer, OutOfReach
 from bot.feed import as_events
-from bot.pacing import Bell
+from bot.pacing import Bell, Patience
 from bot.settings import Settings
 from handlers.dues import is_shown_on
 from handlers.reading.acts import Bury, Layer, Seal
@@ -166,7 +166,7 @@ class Shaky:
 
 
 async def test_a_server_that_comes_back_is_served_again(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(calendar_server.Patience, "failed", lambda _: 0.01)
+    monkeypatch.setattr(Patience, "failed", lambda _: 0.01)
     monkeypatch.setattr(calendar_server, "PAUSE_SECONDS", 0.01)
     server, stop, changed = Shaky(), asyncio.Event(), Bell()
     keeping = calendar_server.keep_shared(
