@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
+from bot import marks
 from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, local_part
 from handlers import arranging, corrections, keeping, reminded, route, unsure, why
@@ -14,23 +15,14 @@ from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask, Context
 from handlers.reading.arranged import Plan
-from handlers.reading.plans import plans
-from handlers.reading.read import read
+from handlers.reading.plans import read
 from storage import changes, inbox, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry, Message, Question, Room
 
-STRIKE_MARKS = frozenset("❌✖❎")
-YES_MARKS = frozenset("👍✅👌")
-NO_MARKS = frozenset("👎❌")
-DONE_MARKS = frozenset("✅☑✔")
-LATER_MARKS = frozenset("💤😴⏰")
 REMINDERS = frozenset({"digest", "reminder"})
 """What is said unasked, so that an answer to it is about what it names."""
-
-VARIANT = "\ufe0f"
-"""Asks for the coloured form of a sign; it says nothing."""
 
 QUESTION_STANDS = timedelta(days=1)
 """How long a bare answer is taken for one to a question of ours."""
@@ -40,24 +32,6 @@ MOST_LEANING_WORDS = 6
 
 MOST_ANSWERS = 6
 """Answers to one message that are told in full; all of it is written down."""
-
-SKIN_TONES = "🏻🏼🏽🏾🏿"
-
-
-KEYCAP = "\u20e3"
-"""Behind a digit: the key of that number."""
-
-
-def _line(key: str) -> int | None:
-    """The line of a digest that a number set on it means."""
-    digit = key.removesuffix(KEYCAP)
-    return int(digit) if digit != key and digit in set("123456789") else None
-
-
-def understood(text: str, context: Context) -> tuple[Act | Plan, ...]:
-    """What a message arranges, and the acts that the rest of it means."""
-    arranged, rest = plans(text, context)
-    return (*arranged, *read(rest, context))
 
 
 @dataclass(slots=True)
@@ -112,7 +86,7 @@ class Hearing:
         turn = await self._turn(said.event, said.at, refers_to)
         if await self._settled(said, turn):
             return
-        acts = understood(said.body, await self._context(said, turn))
+        acts = read(said.body, await self._context(said, turn))
         await self._answer(acts, turn)
         if not acts and "?" in said.body and self._calls_us(said):
             self.spoken.append(NOT_UNDERSTOOD)
@@ -164,7 +138,7 @@ class Hearing:
         await self._drop_question(edited.original, edited.event)
         undone = await corrections.undo(edited.original, turn)
         await keeping.carry_out(turn, undone)
-        acts = understood(edited.body, await self._context(edited, turn))
+        acts = read(edited.body, await self._context(edited, turn))
         former = await self.book.last_of_event(edited.original)
         await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.spoken and not self.noted:
@@ -190,7 +164,7 @@ class Hearing:
         await self._rewrite(withdrawn.event, original, only_if_answered=True)
 
     async def _reacted(self, reacted: Reacted) -> None:
-        key = reacted.key.replace(VARIANT, "").rstrip(SKIN_TONES)
+        key = marks.plain(reacted.key)
         if await self._answers_digest(reacted, key):
             return
         event = await self._record_behind(reacted.target) or reacted.target
@@ -198,12 +172,12 @@ class Hearing:
         if trace is None or trace.sender != reacted.sender:
             return
         question = await self.book.question_about(event)
-        if question and question.lacks == "yes" and key in YES_MARKS | NO_MARKS:
-            word = "yes" if key in YES_MARKS else "no"
+        if question and question.lacks == "yes" and key in marks.YES | marks.NO:
+            word = "yes" if key in marks.YES else "no"
             acts = await unsure.settled(word, question, self.book)
             await self._settle(question, acts or [], reacted.event)
             await self._reply(reacted.event, to=event)
-        elif key in STRIKE_MARKS:
+        elif key in marks.STRIKE:
             turn = await self._turn(event, trace.at, cause=reacted.event)
             undone = await corrections.undo(event, turn)
             await keeping.carry_out(turn, undone)
@@ -214,13 +188,13 @@ class Hearing:
     async def _answers_digest(self, reacted: Reacted, key: str) -> bool:
         """Whether it was set on a digest of ours, and was taken as "done" or "later"."""
         said = await outbox.said_as(self.book.db, self.room.id, reacted.target)
-        line = _line(key)
+        line = marks.line_of(key)
         if said is None or said.kind not in REMINDERS:
             return False
-        if line is None and key not in DONE_MARKS | LATER_MARKS:
+        if line is None and key not in marks.DONE | marks.LATER:
             return False
         turn = await self._turn(reacted.event, reacted.at)
-        if line is not None or key in DONE_MARKS:
+        if line is not None or key in marks.DONE:
             acts, rest = await reminded.ticked(said.tx_id, line, turn)
             await self._answer(acts, turn)
             await keeping.carry_out(turn, rest)

@@ -14,7 +14,7 @@ CUES = ("remind", "calendar", "diary", "cancel", "call off", "move ", "postpone"
 
 _BEFORE = (
     r"(?:(?:hey|hi|hello|ok|so|also|and|then|please|pls|plz|kindly|can you|could you|would you|"
-    r"will you|can we|,|:|-|just) )*"
+    r"will you|can we|,|:|-|just|dont forget to|remember to|i want you to|id like you to) )*"
 )
 _ALL = r"(?:us|everyone|everybody|all|all of us|the group|people|the lot of us)"
 _REMIND = re.compile(
@@ -22,7 +22,8 @@ _REMIND = re.compile(
     r"(?: (?:to|about|that|of|it is|for|:))+ (?P<rest>.*)"
 )
 _SET_ONE = re.compile(
-    rf"{_BEFORE}(?:set|make|add|create|schedule|put in)(?: up)? (?:a |an |another |me a |us a )?"
+    rf"{_BEFORE}(?:(?:set|make|add|create|schedule|put in)(?: up)? "
+    r"(?:a |an |another |me a |us a )?)?"
     r"reminder(?: for (?P<who>me|us|qmember))?(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
 )
 _PUT_DOWN = re.compile(

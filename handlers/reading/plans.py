@@ -5,9 +5,10 @@ What stands here is no act of the reading contract, so that `python -m bot read`
 
 from collections.abc import Callable, Iterator, Sequence
 
+from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Ask, Context
+from handlers.reading.acts import Act, Ask, Context
 from handlers.reading.arranged import Plan
 from handlers.reading.duequestions import CUES as DUE_CUES
 from handlers.reading.duequestions import due_questions
@@ -23,6 +24,12 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (absences, ABSENCE_CUES),
     (due_questions, DUE_CUES),
 )
+
+
+def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
+    """What a message arranges, and the acts that the rest of it means."""
+    arranged, rest = plans(text, context)
+    return (*arranged, *contract.read(rest, context))
 
 
 def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator
-from datetime import date, time
+from datetime import date, time, timedelta
 from typing import NamedTuple
 
 from handlers.reading.days import Day
@@ -34,6 +34,7 @@ _RULES = (
         r"(?: (?:of|in))? (?:the|each|every|a) month")),
     ("monthday", re.compile(
         r"(?:every month|monthly|each month) on the (?P<number>\d\d?)(?: (?:st|nd|rd|th))?")),
+    ("month's end", re.compile(r"(?:at )?(?:the )?end of (?:every|each) month")),
     ("weekdays", re.compile(r"(?:every|each) (?:weekday|working day|week day)")),
     ("weekend", re.compile(rf"every {_COUNT}weekend")),
     ("days", re.compile(
@@ -49,6 +50,9 @@ _RULES = (
         r"on (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
         r"(?: and (?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays))*)")),
 )  # fmt: skip
+_MONTHS_END = re.compile(
+    r"(?<!\S)(?:at )?(?:the )?end of (?:(?:the|this)|(?P<next>next)) month(?!\S)"
+)
 _UNITS = {"day": "DAILY", "week": "WEEKLY", "month": "MONTHLY", "year": "YEARLY",
           "yearly": "YEARLY", "monthly": "MONTHLY", "weekly": "WEEKLY",
           "daily": "DAILY"}  # fmt: skip
@@ -83,6 +87,7 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         day for day in message.days
         if start <= day.start < end and taken.isdisjoint(range(day.start, day.end))
     ]  # fmt: skip
+    days += [] if rule else _months_end(message, start, end)
     hours = _hours(message, start, end, days)
     hour = next((one for one in hours if not one.vague), hours[0] if hours else None)
     ends = next((d for d in days if _before(message, d) in _ENDS), None) if rule else None
@@ -104,6 +109,20 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         hour=hour.at if hour else _part_of(message, begins),
         said=frozenset(_with_leads(message, taken, start)),
     )
+
+
+def _months_end(message: Message, start: int, end: int) -> list[Day]:
+    """ "At the end of the month", "at the end of next month"."""
+    text = " ".join(message.norms[start:end])
+    match = _MONTHS_END.search(text)
+    if match is None:
+        return []
+    today = message.today
+    later = today.month if match["next"] is None else today.month + 1
+    year, month = today.year + later // 12, later % 12 + 1
+    last = date(year, month, 1) - timedelta(days=1)
+    first = start + len(text[: match.start()].split())
+    return [Day(first, first + len(match.group().split()), last, last)]
 
 
 def _begins(message: Message, days: list[Day], rule: _Rule | None) -> Day | None:
@@ -175,6 +194,8 @@ def _rule(kind: str, match: re.Match[str], today: date) -> str | None:
         case "monthday":
             number = int(said["number"])
             return monthly(number) if 1 <= number <= 31 else None
+        case "month's end":
+            return monthly(31)
         case "weekdays":
             return f"FREQ=WEEKLY;BYDAY={','.join(CODES[:5])}"
         case "weekend":

@@ -60,6 +60,8 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
         ("Bram is back", Back(on=date(2026, 3, 5), member="Bram")),
         ("I'm not away after all", Staying()),
         ("Who's away next week?", WhoIsAway(first=date(2026, 3, 9), last=date(2026, 3, 15))),
+        ("who's away in April?", WhoIsAway(first=date(2026, 4, 1), last=date(2026, 4, 30))),
+        ("I'm away in March", march(5, 31)),
         ("is anyone away on Friday?", WhoIsAway(first=date(2026, 3, 6), last=date(2026, 3, 6))),
     ],
 )

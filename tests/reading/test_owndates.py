@@ -80,6 +80,13 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
             "set a reminder for Friday at 7pm to turn the heap",
             own("turn the heap", 6, hour=time(19)),
         ),
+        ("remind us to weigh the bins at the end of the month", own("weigh the bins", 31)),
+        (
+            "remind us at the end of every month to count the bran",
+            own("count the bran", 31, rule=monthly(31)),
+        ),
+        ("reminder: check the lids on Monday", own("check the lids", 9)),
+        ("don't forget to remind us about the lids on Monday", own("the lids", 9)),
         ("put the open day in the calendar for 12 April", own("the open day", 12, 4)),
         (
             'add "seed swap" to the calendar on Saturday at 14:00',
