@@ -136,6 +136,8 @@ def _entry(entry: Entry) -> dict[str, Any]:
         "signs": list(facts.signs),
         "celsius": facts.celsius,
         "ph": facts.ph,
+        "words": facts.words,
+        "days": facts.days,
         "to": entry.receiver,
         "until": _day(entry.until),
     }

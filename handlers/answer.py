@@ -81,6 +81,7 @@ SettingName = Literal[
     "reminders",
     "calendar link",
     "own calendar link",
+    "reserved",
 ]
 
 
@@ -113,6 +114,8 @@ class Answer:
     """The words of the reply; lines are parted by newlines."""
     noted: bool = False
     """A mark on the message is answer enough."""
+    calls: Sequence[str] = ()
+    """The names of the members whom the words are to reach."""
     why: Sequence[str] = ()
     """The arithmetic behind the words, its sources and standing, line by line."""
 

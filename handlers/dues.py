@@ -20,10 +20,20 @@ DUTIES = {
     "plant": "plant where {bin} was buried",
     "hand over": "hand over {bin}",
     "dry": "dry the starter",
+    "turn to keep": "turn to keep {bin}",
+    "turn to drain": "turn to drain {bin}",
+    "turn to carry": "turn to carry {bin}",
 }
 """What a due asks to do, in words."""
 
-EVENTS = {"plant": timedelta(days=7), "hand over": timedelta(0)}
+TURNS = frozenset({"turn to keep", "turn to drain", "turn to carry"})
+"""Dues of a rota: they concern whoever has the turn."""
+
+EVENTS = {
+    "plant": timedelta(days=7),
+    "hand over": timedelta(0),
+    **dict.fromkeys(TURNS, timedelta(0)),
+}
 """Dues that come to pass of themselves, named once and never late; how long after their last day
 they are still worth showing."""
 

@@ -2,15 +2,20 @@
 
 from collections.abc import Iterable
 from datetime import date, time
-from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, SettingName, Turn
 from handlers.dues import ON_STARTER, dues_of, dues_of_starter
+from handlers.keepers import custody_of
+from handlers.rotas import ON_TURNS, dues_of_turns, rotas_of
 from handlers.runs import STARTERS, renumber
 from handlers.state import fold, look_up
-from storage import changes, dues, links, rooms
+from storage import changes, dues, links, names, rooms, rotas
 from storage.book import Book
+from storage.moments import local_day
 from storage.rows import Bin, Entry, NewEntry, Question
+
+PLAIN = {"zone": rooms.set_zone, "units": rooms.set_units, "habit": rooms.set_habit}
+"""Settings that are kept as they are said."""
 
 
 async def carry_out(turn: Turn, answer: Answer) -> None:
@@ -19,10 +24,14 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
     await changes.strike_out(book, [entry.id for entry in answer.strikes], turn.cause, turn.now)
     for entry in answer.entries:
         await changes.write_down(book, entry)
-    await settle_bins(turn, answer.entries, answer.strikes)
     acts = {entry.act for entry in answer.entries} | {entry.act for entry in answer.strikes}
+    if "rename" in acts:
+        await names.settle(book)
+    await settle_bins(turn, answer.entries, answer.strikes)
     if acts & ON_STARTER:
         await settle_starter(turn)
+    if acts & ON_TURNS:
+        await settle_turns(turn)
     for put_off in answer.put_off:
         await dues.put_off(book.db, put_off.due, put_off.until)
     for setting in answer.settings:
@@ -64,7 +73,8 @@ async def settle_dues(turn: Turn, bin: Bin) -> None:
     book = turn.book
     state = await look_up(book, bin, turn.today)
     before = fold(await book.run(bin, state.number - 1)) if state.number > 1 else None
-    due = dues_of(state, before, await _passing(book, bin))
+    due = dues_of(state, before, await _passing(book, bin, turn.today))
+    due += dues_of_turns(await rotas_of(book, turn.today), bin, turn.today)
     await dues.put(book.db, book.room, bin, due, turn.now)
 
 
@@ -72,17 +82,26 @@ async def settle_starter(turn: Turn) -> None:
     """Make the dues of the starter anew from its last batch, and the last count of it."""
     book = turn.book
     batch, count = await book.latest_batch("batch"), await book.latest_batch("stock")
-    await dues.put(book.db, book.room, None, dues_of_starter(batch, count), turn.now)
+    due = dues_of_starter(batch, count)
+    due += dues_of_turns(await rotas_of(book, turn.today), None, turn.today)
+    await dues.put(book.db, book.room, None, due, turn.now)
 
 
-async def _passing(book: Book, bin: Bin) -> Entry | None:
+async def settle_turns(turn: Turn) -> None:
+    """Make the turns of every rota anew, each with the dues of its bin."""
+    said = await rotas.said(turn.book)
+    for bin in {entry.bin.id: entry.bin for entry in said if entry.bin}.values():
+        await settle_dues(turn, bin)
+    await settle_starter(turn)
+
+
+async def _passing(book: Book, bin: Bin, today: date) -> Entry | None:
     """The offer or acceptance that says who has a bin next and from which day, if one stands."""
-    said = [await book.latest(bin, act) for act in ("offer", "accept", "decline")]
-    last = max((entry for entry in said if entry), key=lambda entry: entry.id, default=None)
-    if last is None or last.on is None or last.act == "decline":
-        return None
-    said_on = last.said_at.astimezone(ZoneInfo(book.room.zone)).date()
-    return last if last.on > said_on else None
+    custody, zone = await custody_of(book, bin, today), book.room.zone
+    for entry in (custody.coming, custody.pending(today, zone), custody.by):
+        if entry and entry.act in ("accept", "offer") and entry.on and entry.on >= today:
+            return entry if entry.on > local_day(entry.said_at, zone) else None
+    return None
 
 
 async def _set(turn: Turn, what: SettingName, value: str) -> None:
@@ -99,12 +118,10 @@ async def _set(turn: Turn, what: SettingName, value: str) -> None:
             await rooms.set_quiet(book.db, book.room, start, end)
         case "reminders":
             await rooms.set_reminds(book.db, book.room, value == "on")
-        case "zone":
-            await rooms.set_zone(book.db, book.room, value)
-        case "units":
-            await rooms.set_units(book.db, book.room, value)
+        case "reserved":
+            await rooms.set_reserved(book.db, book.room, filter(None, value.split(",")))
+        case "zone" | "units" | "habit":
+            await PLAIN[what](book.db, book.room, value)
         case "choice":
             name, _, figure = value.partition("=")
             await rooms.set_choice(book.db, book.room, name, float(figure))
-        case "habit":
-            await rooms.set_habit(book.db, book.room, value)

@@ -6,6 +6,7 @@ from datetime import date
 from typing import Literal
 
 from handlers.chosen import choices
+from handlers.keepers import custody_of
 from handlers.practice import days, density
 from handlers.practice.choices import OURS, Choices
 from handlers.practice.kinds import rich_share
@@ -75,6 +76,8 @@ class BinState:
     capacity_l: float | None
     shared: bool
     keeper: str | None
+    left: str | None = None
+    """The keeper who left the room without handing it over: it is unattended since."""
 
     @property
     def fill(self) -> float | None:
@@ -156,19 +159,16 @@ async def look_up(book: Book, bin: Bin, today: date) -> BinState:
     entries = await book.run(bin, number)
     capacity: float | None = None
     shared = False
-    opener: str | None = None
     for opening in await book.openings(bin):
         capacity = opening.facts.capacity_l or capacity
         shared = shared if opening.facts.shared is None else opening.facts.shared
-        opener = opening.member or opener
-    taken = await book.latest_by(bin, "accept", today)
-    if not (taken or opener) and entries:
-        opener = entries[0].member
+    custody = await custody_of(book, bin, today)
     return BinState(
         bin=bin,
         number=number,
         run=fold(entries, new_run(book.room)),
         capacity_l=capacity,
         shared=shared,
-        keeper=taken.member if taken else opener,
+        keeper=custody.keeper,
+        left=custody.left.member if custody.left else None,
     )

@@ -10,6 +10,18 @@ from storage.database import Database
 from storage.moments import from_ms, to_day
 from storage.rows import Bin, Due, Entry, Facts, Member, Question, Room
 
+# A bin that was retired is in use again once it is opened, or scraps go in.
+_BINS_IN_USE = """
+SELECT * FROM bin WHERE room = ?
+    AND EXISTS (SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL)
+    AND NOT EXISTS (SELECT 1 FROM entry AS gone
+        WHERE gone.bin = bin.id AND gone.act = 'retire' AND gone.struck_at IS NULL
+            AND NOT EXISTS (SELECT 1 FROM entry AS again
+                WHERE again.bin = bin.id AND again.act IN ('open', 'layer')
+                    AND again.struck_at IS NULL AND again.root > gone.root))
+ORDER BY id
+"""
+
 
 class Book:
     """What one room's entries say."""
@@ -19,26 +31,43 @@ class Book:
         self.room = room
         self._aside = frozenset(entry.id for entry in aside)
 
+    @property
+    def is_whole(self) -> bool:
+        """Whether no entries are set aside."""
+        return not self._aside
+
     def without(self, entries: Iterable[Entry]) -> "Book":
         """The book as it is once these entries are struck out."""
         return Book(self.db, self.room, entries)
 
     async def bins(self) -> list[Bin]:
-        """Every bin that has an entry standing, in the order they were first named."""
-        rows = await self.db.rows(
-            "SELECT * FROM bin WHERE room = ? AND EXISTS "
-            "(SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL) ORDER BY id",
-            (self.room.id,),
-        )
+        """Every bin in use: with an entry that stands, and not retired since; oldest first."""
+        rows = await self.db.rows(_BINS_IN_USE, (self.room.id,))
         return [Bin(id=row["id"], name=row["name"]) for row in rows]
 
     async def bin(self, name: str) -> Bin | None:
-        """The bin of that name, in any case, as `words.name` lets it in."""
-        row = await self.db.row(
-            "SELECT * FROM bin WHERE room = ? AND key = ?",
-            (self.room.id, words.name(name).casefold()),
+        """The bin of that name, or once of that name, in any case, as `words.name` lets it in."""
+        key = words.name(name).casefold()
+        row = await self.db.row("SELECT * FROM bin WHERE room = ? AND key = ?", (self.room.id, key))
+        if row:
+            return Bin(id=row["id"], name=row["name"])
+        return (await self.former_names()).get(key)
+
+    async def former_names(self) -> dict[str, Bin]:
+        """Bins by the names that they had before, casefolded; none that another has now."""
+        rows = await self.db.rows(
+            "SELECT id, name, key, called AS before FROM bin WHERE room = ?1 "
+            "AND called IS NOT NULL UNION ALL "
+            "SELECT bin.id, name, key, words FROM entry JOIN bin ON bin.id = entry.bin "
+            "WHERE entry.room = ?1 AND act = 'rename' AND struck_at IS NULL",
+            (self.room.id,),
         )
-        return Bin(id=row["id"], name=row["name"]) if row else None
+        if not rows:
+            return {}
+        present = await self.db.rows("SELECT key FROM bin WHERE room = ?", (self.room.id,))
+        taken = {row["key"] for row in present}
+        before = {row["before"].casefold(): Bin(id=row["id"], name=row["name"]) for row in rows}
+        return {name: bin for name, bin in before.items() if name not in taken}
 
     async def members(self) -> list[Member]:
         """Everybody known in the room."""
@@ -131,6 +160,10 @@ class Book:
                 (bin.id,),
             )
         )
+
+    async def told(self, question: str, values: Sequence[object]) -> list[Entry]:
+        """The entries that a question to `line` finds, without those set aside."""
+        return self._entries(await self.db.rows(question, values))
 
     async def entry(self, id: int) -> Entry | None:
         """The entry of that number."""
@@ -285,6 +318,8 @@ def _entry(row: sqlite3.Row) -> Entry:
             signs=tuple(json.loads(row["signs"])) if row["signs"] else (),
             celsius=row["celsius"],
             ph=row["ph"],
+            words=row["words"],
+            days=row["days"],
         ),
         receiver=row["receiver_name"],
         until=to_day(row["until_day"]),

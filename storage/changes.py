@@ -16,8 +16,8 @@ async def write_down(book: Book, entry: NewEntry) -> int:
     made = await book.db.write(
         "INSERT INTO entry (room, act, bin, member, writer, on_day, said_at, written_at, "
         "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
-        "signs, celsius, ph, receiver, until_day, replaces) "
-        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "signs, celsius, ph, receiver, until_day, words, days, replaces) "
+        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         (
             book.room.id,
             entry.act,
@@ -42,6 +42,8 @@ async def write_down(book: Book, entry: NewEntry) -> int:
             facts.ph,
             await ensure_member(book, entry.receiver) if entry.receiver else None,
             entry.until.isoformat() if entry.until else None,
+            words.name(facts.words, words.LONGEST_NOTE) if facts.words else None,
+            facts.days,
             entry.replaces,
         ),
     )

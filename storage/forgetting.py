@@ -11,6 +11,7 @@ OF_A_ROOM = (
     "DELETE FROM outbox WHERE room = ?",
     "DELETE FROM question WHERE room = ?",
     "DELETE FROM link WHERE room = ?",
+    "DELETE FROM leader WHERE room = ?",
     "DELETE FROM due WHERE room = ?",
     "DELETE FROM entry WHERE room = ?",
     "DELETE FROM bin WHERE room = ?",
@@ -33,6 +34,7 @@ async def forget_member(book: Book, member: Member) -> int:
         "UPDATE member SET name = ?, user = NULL, present = 0 WHERE id = ?", (nobody, member.id)
     )
     await db.write("DELETE FROM link WHERE member = ?", (member.id,))
+    await db.write("DELETE FROM leader WHERE room = ? AND user = ?", (room, user))
     await db.write("DELETE FROM question WHERE room = ? AND sender = ?", (room, member.name))
     await db.write(
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",

@@ -17,7 +17,29 @@ CREATE INDEX entry_away ON entry (room) WHERE act = 'away';
 CREATE INDEX entry_back ON entry (member) WHERE act = 'back';
 """
 
-STEPS: Sequence[str] = (SCHEMA, ABSENCES)
+COMMUNAL = """
+ALTER TABLE entry ADD COLUMN words TEXT;    -- a bin's new name, its condition, a rota's duty
+ALTER TABLE entry ADD COLUMN days INTEGER;  -- how long each turn of a rota lasts
+CREATE INDEX entry_turns ON entry (room)
+    WHERE act IN ('rota', 'join', 'quit', 'over', 'swap', 'swapped');
+CREATE INDEX entry_renamed ON entry (room) WHERE act = 'rename';
+
+-- The name that a bin was first called by; NULL: the one it has.
+ALTER TABLE bin ADD COLUMN called TEXT;
+
+-- What only those with power in the room may do (JSON); all else is for everybody.
+ALTER TABLE room ADD COLUMN reserved TEXT NOT NULL DEFAULT '[]';
+
+-- Those with power in a room; '*': everybody.
+CREATE TABLE leader (
+    room        INTEGER NOT NULL REFERENCES room,
+    user        TEXT NOT NULL,              -- Matrix user id
+    made_by     TEXT NOT NULL CHECK (made_by IN ('creation', 'level')),
+    UNIQUE (room, user, made_by)
+) STRICT;
+"""
+
+STEPS: Sequence[str] = (SCHEMA, ABSENCES, COMMUNAL)
 """Step n brings a book from version n to n + 1; `PRAGMA user_version` holds the version."""
 
 

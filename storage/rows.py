@@ -26,6 +26,8 @@ class Room:
     quiet_to: time
     reminds: bool
     told_on: date | None
+    reserved: frozenset[str]
+    """What only those with power in the room may do."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,6 +64,10 @@ class Facts:
     signs: tuple[str, ...] = ()
     celsius: float | None = None
     ph: float | None = None
+    words: str | None = None
+    """A bin's new name, its condition, or what a rota is for."""
+    days: int | None = None
+    """How long each turn of a rota lasts."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

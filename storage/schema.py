@@ -3,9 +3,10 @@
 Versions shipped:
 1  the first season
 2  absences
+3  the communal bin: turns, names, powers
 """
 
-VERSION = 2
+VERSION = 3
 
 SCHEMA = """
 -- A room: one group, whose book no other room sees.

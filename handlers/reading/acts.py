@@ -168,6 +168,8 @@ class Accept(_Act):
     act = "accept"
     bin: str | None = None
     on: date | None = None
+    firm: bool | None = None
+    """Said when asked whether the bin is to be taken from its keeper; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

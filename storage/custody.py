@@ -1,0 +1,51 @@
+"""What was said of who keeps a bin, in the order it was first said."""
+
+from datetime import date, datetime
+
+from storage.book import Book
+from storage.moments import from_ms
+from storage.rows import Bin, Entry
+
+# What stands in for an entry has its place (`root`), so that a slip put right changes no order.
+_SAID = (
+    "SELECT * FROM line WHERE bin = ?1 AND struck_at IS NULL AND act IN ('open', 'offer', "
+    "'accept', 'decline', 'withdraw', 'leave', 'return', 'retire') AND root >= ?2 ORDER BY root, id"
+)
+_LAST_TAKEN = (
+    "SELECT max(root) AS root FROM entry WHERE bin = ? AND act = 'accept' AND on_day <= ? "
+    "AND struck_at IS NULL"
+)
+
+
+async def said_since_taken(book: Book, bin: Bin, day: date) -> list[Entry]:
+    """What was said since a bin was last taken: from an acceptance on whose day had come."""
+    if not book.is_whole:
+        return await said(book, bin)
+    taken = await book.db.row(_LAST_TAKEN, (bin.id, day.isoformat()))
+    return await book.told(_SAID, (bin.id, (taken and taken["root"]) or 0))
+
+
+async def said(book: Book, bin: Bin) -> list[Entry]:
+    """All that was said of who keeps a bin: it was opened, offered, taken, its keeper left, …"""
+    return await book.told(_SAID, (bin.id, 0))
+
+
+async def first_deed(book: Book, bin: Bin, after: int) -> Entry | None:
+    """The entry by which the use of a bin began, past the entry `after`."""
+    found = await book.told(
+        "SELECT * FROM line WHERE bin = ? AND root > ? AND member IS NOT NULL "
+        "AND act NOT IN ('leave', 'return', 'retire') AND struck_at IS NULL "
+        "ORDER BY run, root LIMIT 1",
+        (bin.id, after),
+    )
+    return found[0] if found else None
+
+
+async def last_heard(book: Book, user: str) -> datetime | None:
+    """When a user last said or marked anything in the room."""
+    row = await book.db.row(
+        "SELECT at FROM inbox WHERE room = ? AND sender = ? "
+        "AND kind IN ('said', 'edited', 'reacted') ORDER BY id DESC LIMIT 1",
+        (book.room.address, user),
+    )
+    return from_ms(row["at"]) if row else None
