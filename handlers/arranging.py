@@ -2,13 +2,16 @@
 
 from typing import assert_never
 
-from handlers import absence
+from handlers import absence, communal
 from handlers.answer import Answer, Turn
 from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
+from handlers.reading.communal import Communal
 
 
 async def answer(plan: Plan, turn: Turn) -> Answer:
     """What to write down and say about one plan."""
+    if isinstance(plan, Communal):
+        return await communal.answer(plan, turn)
     match plan:
         case Away():
             return await absence.away(plan, turn)

@@ -50,6 +50,10 @@ class Context:
     """What the bot is called when somebody turns to it."""
     after_bot: bool = False
     """It replies to the bot's words, or follows on them directly."""
+    on_offer: bool = False
+    """A bin or a turn waits for somebody to take it."""
+    took: str | None = None
+    """The bin that the sender has just taken over."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

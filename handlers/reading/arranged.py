@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from datetime import date
 
+from handlers.reading.communal import Communal
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Away:
@@ -36,4 +38,4 @@ class WhoIsAway:
     last: date
 
 
-Plan = Away | Back | Staying | WhoIsAway
+Plan = Away | Back | Staying | WhoIsAway | Communal

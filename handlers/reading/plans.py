@@ -3,19 +3,31 @@
 What stands here is no act of the reading contract, so that `python -m bot read` prints none of it.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
 from handlers.reading.acts import Context
 from handlers.reading.arranged import Plan
 from handlers.reading.found import Found
+from handlers.reading.handing import CUES as HANDING_CUES
+from handlers.reading.handing import handing
 from handlers.reading.message import Message, read_message
+from handlers.reading.recalling import CUES as RECALLING_CUES
+from handlers.reading.recalling import recalling
+from handlers.reading.turntaking import CUES as TURN_CUES
+from handlers.reading.turntaking import turntaking
+from handlers.reading.upkeep import CUES as UPKEEP_CUES
+from handlers.reading.upkeep import upkeep
 from handlers.reading.words import cleaned
 
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
     (absences, ABSENCE_CUES),
+    (handing, HANDING_CUES),
+    (turntaking, TURN_CUES),
+    (upkeep, UPKEEP_CUES),
+    (recalling, RECALLING_CUES),
 )
 
 
@@ -23,10 +35,12 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan, ...], str]:
     """What a message arranges, and the rest of its words."""
     lower = text.casefold()
     readers = [reader for reader, cues in _READERS if any(cue in lower for cue in cues)]
+    if handing not in readers and (context.on_offer or context.took):
+        readers.append(handing)  # "me!" answers only what is on offer
     if not readers:
         return (), text
     message = read_message(text, context)
-    found = [one for reader in readers for one in reader(message)]
+    found = list(_apart(one for reader in readers for one in reader(message)))
     if not found:
         return (), text
     rest = cleaned(text)
@@ -35,3 +49,12 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan, ...], str]:
             first, last = message.words[one.start], message.words[one.end - 1]
             rest = f"{rest[: first.start]} {rest[last.end :]}"
     return tuple(one.plan for one in found), rest
+
+
+def _apart(found: Iterable[Found]) -> Iterator[Found]:
+    """Plans told by words that no earlier one was told by."""
+    taken: list[Found] = []
+    for one in found:
+        if all(one.end <= other.start or other.end <= one.start for other in taken):
+            taken.append(one)
+            yield one
