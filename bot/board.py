@@ -9,7 +9,8 @@ from html import escape
 from zoneinfo import ZoneInfo
 
 from bot.style import STYLE
-from handlers.calendar import Keepers, calendar, is_late
+from handlers.calendar import calendar, is_late, next_of_each
+from handlers.care import care_of
 from handlers.dues import is_shown_on
 from handlers.phrasing import capital, day, mass, percent, span, the, volume
 from handlers.state import BinState, fold, look_up
@@ -57,8 +58,9 @@ async def as_page(book: Book, now: datetime) -> bytes:
     dues = [due for due in await book.dues() if is_shown_on(due, today)]
     bins = [await _shown(book, bin, dues, today) for bin in await book.bins()]
     present = f"{today:%A} {today.day} {today:%B} {today.year}"
-    keepers: Keepers = {shown.state.bin: shown.state.keeper for shown in bins}
-    lines = await calendar(book, dues, today, keepers)
+    keepers = {shown.state.bin: shown.state.keeper for shown in bins}
+    care = await care_of(book, dues, today, keepers)
+    lines = await calendar(book, next_of_each(dues), today, care)
     late = [due for due in dues if is_late(due, today)]
     parts = [
         _section("What is due", _lines(lines, len(late)), "due"),

@@ -23,8 +23,9 @@ def event_of(row: Waiting) -> tuple[str, Content]:
 
 def _said(row: Waiting) -> Content:
     message = row.message
-    # A notice notifies nobody: what must reach a person is said as a person would say it.
-    kind = "m.text" if message.mentions else "m.notice"
+    # A notice notifies nobody: what must reach people is said as a person would say it.
+    is_for_people = message.mentions or message.kind in ("digest", "reminder")
+    kind = "m.text" if is_for_people else "m.notice"
     said: Content = {"msgtype": kind, "body": message.body}
     if "\n" in message.body:
         said["format"] = "org.matrix.custom.html"

@@ -138,6 +138,8 @@ def _entry(entry: Entry) -> dict[str, Any]:
         "ph": facts.ph,
         "words": facts.words,
         "days": facts.days,
+        "hour": f"{facts.hour:%H:%M}" if facts.hour else None,
+        "rule": facts.rule,
         "to": entry.receiver,
         "until": _day(entry.until),
     }

@@ -6,18 +6,23 @@ from zoneinfo import ZoneInfo
 
 from icalendar import Alarm, Calendar, Event
 
-from handlers.calendar import Keepers, concerns, duty, keepers_of
+from bot.reminders import moment_of
+from handlers.calendar import duty, task
+from handlers.care import Care, care_of
 from handlers.dues import is_shown_on
-from handlers.phrasing import capital, span
+from handlers.phrasing import capital, clock, span
 from storage import dues
 from storage.book import Book
 from storage.moments import to_ms
-from storage.rows import Listed, Room
+from storage.rows import Due, Listed, Room
 
 PRODUCT = "-//Pailkeeper//the group's calendar//EN"
 
 REFRESH = timedelta(hours=1)
 """How often calendar programs are asked to look again."""
+
+TAKES = timedelta(minutes=30)
+"""How long something with an hour of its own is shown to take."""
 
 CANCELLED_FOR = timedelta(days=14)
 """How long what is no longer due is listed as cancelled, for programs that look rarely."""
@@ -33,11 +38,11 @@ async def as_calendar(
     today = now.astimezone(ZoneInfo(book.room.zone)).date()
     known = await dues.listed(book.db, book.room, now - CANCELLED_FOR)
     shown = [item for item in known if _is_listed(item, today, with_cancelled)]
-    keepers = await keepers_of(book, [item.due for item in shown], today)
+    care = await care_of(book, [item.due for item in shown], today)
     calendar = _calendar(member)
     for item in shown:
-        if member is None or concerns(item.due, keepers, member):
-            calendar.add_component(_event(item, book.room, keepers))
+        if member is None or care.concerns(item.due, member):
+            calendar.add_component(event_of(item, book.room, care))
     return bytes(calendar.to_ical())
 
 
@@ -58,37 +63,49 @@ def _calendar(member: str | None) -> Calendar:
     return calendar
 
 
-def _event(item: Listed, room: Room, keepers: Keepers) -> Event:
+def event_of(item: Listed, room: Room, care: Care) -> Event:
+    """A due as an event: of whole days, or of half an hour where it has an hour of its own."""
     due = item.due
     event = Event()
-    event.add("uid", _uid(item, room))
+    event.add("uid", uid_of(item, room))
     event.add("dtstamp", item.changed_at)
     event.add("last-modified", item.changed_at)
     event.add("sequence", item.sequence)
     event.add("status", "CANCELLED" if item.gone else "CONFIRMED")
-    event.add("dtstart", due.from_day)
-    event.add("dtend", due.to_day + timedelta(days=1))
-    event.add("summary", capital(duty(due, keepers)))
+    start, end = _when(due, room)
+    event.add("dtstart", start)
+    event.add("dtend", end)
+    event.add("summary", capital(duty(due, care, with_hour=False)))
     # Counted from a far day, so that no day is called "today".
-    event.add("description", capital(span(due.from_day, due.to_day, date(due.to_day.year, 1, 1))))
+    days = span(due.from_day, due.to_day, date(due.to_day.year, 1, 1))
+    event.add("description", capital(f"{days} at {clock(due.hour)}" if due.hour else days))
     event.add("categories", [due.what])
     event.add("transp", "TRANSPARENT")
     if not item.gone:
-        event.add_component(_alarm(due.what, room))
+        event.add_component(_alarm(due, room))
     return event
 
 
-def _alarm(what: str, room: Room) -> Alarm:
-    """At the group's hour on the first day."""
+def _when(due: Due, room: Room) -> tuple[date, date]:
+    """Start and end: days and the day after the last, or moments in UTC."""
+    if due.hour is None:
+        return due.from_day, due.to_day + timedelta(days=1)
+    start = moment_of(due.from_day, due.hour, ZoneInfo(room.zone))
+    return start, start + TAKES
+
+
+def _alarm(due: Due, room: Room) -> Alarm:
+    """At its own hour, or at the group's hour on the first day."""
     alarm = Alarm()
     alarm.add("action", "DISPLAY")
-    alarm.add("description", capital(what))
+    alarm.add("description", capital(task(due)))
     at = room.digest_at
-    alarm.add("trigger", timedelta(hours=at.hour, minutes=at.minute))
+    trigger = timedelta() if due.hour else timedelta(hours=at.hour, minutes=at.minute)
+    alarm.add("trigger", trigger)
     return alarm
 
 
-def _uid(item: Listed, room: Room) -> str:
+def uid_of(item: Listed, room: Room) -> str:
     """The same for a due as long as it is kept, and no other book's."""
     # Not by the room's address: an upgrade changes that.
     place = f"{room.id}/{to_ms(room.joined_at)}/{item.due.id}"

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, local_part
-from handlers import arranging, calendar, corrections, keeping, route, unsure, why
+from handlers import arranging, corrections, keeping, reminded, route, unsure, why
 from handlers.answer import Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.phrasing import DONE
@@ -38,6 +38,16 @@ MOST_ANSWERS = 6
 """Answers to one message that are told in full; all of it is written down."""
 
 SKIN_TONES = "🏻🏼🏽🏾🏿"
+
+
+KEYCAP = "\u20e3"
+"""Behind a digit: the key of that number."""
+
+
+def _line(key: str) -> int | None:
+    """The line of a digest that a number set on it means."""
+    digit = key.removesuffix(KEYCAP)
+    return int(digit) if digit != key and digit in set("123456789") else None
 
 
 def understood(text: str, context: Context) -> tuple[Act | Plan, ...]:
@@ -188,17 +198,19 @@ class Hearing:
 
     async def _answers_digest(self, reacted: Reacted, key: str) -> bool:
         """Whether it was set on a digest of ours, and was taken as "done" or "later"."""
-        made_at = await outbox.digest_made_at(self.book.db, self.room.id, reacted.target)
-        if made_at is None or key not in DONE_MARKS | LATER_MARKS:
+        said = await outbox.said_as(self.book.db, self.room.id, reacted.target)
+        line = _line(key)
+        if said is None or said.kind not in ("digest", "reminder"):
+            return False
+        if line is None and key not in DONE_MARKS | LATER_MARKS:
             return False
         turn = await self._turn(reacted.event, reacted.at)
-        told_on = made_at.astimezone(ZoneInfo(self.room.zone)).date()
-        if key in DONE_MARKS:
-            acts, rest = await calendar.ticked(told_on, turn)
+        if line is not None or key in DONE_MARKS:
+            acts, rest = await reminded.ticked(said.tx_id, line, turn)
             await self._answer(acts, turn)
             await keeping.carry_out(turn, rest)
         else:
-            put_off = await calendar.snoozed(told_on, turn)
+            put_off = await reminded.snoozed(said.tx_id, turn)
             await keeping.carry_out(turn, put_off)
             self.spoken.extend([put_off.say] if put_off.say else [])
         await self._reply(reacted.event, to=reacted.target)

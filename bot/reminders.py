@@ -1,43 +1,65 @@
-"""What is due, said to each group once a day at its own hour; never in its quiet hours."""
+"""What is due, said to each group once a day at its own hour, and at the hours its members set;
+never in its quiet hours.
+"""
 
+from collections.abc import Iterator
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from handlers.calendar import concerned, digest
+from handlers import owndates
+from handlers.care import care_of
+from handlers.digest import Line, called, digest, reminder
 from handlers.dues import is_news
 from handlers.quiet import is_quiet
 from storage import dues as due_table
-from storage import outbox, rooms
+from storage import naming, outbox, rooms
 from storage.book import Book
 from storage.database import Database
 from storage.moments import to_ms
-from storage.rows import Message, Room
+from storage.rows import Due, Kind, Message, Room
 
 
 async def tell(db: Database, now: datetime) -> datetime | None:
-    """Put the digests whose hour has come into the outbox; the next moment to look (UTC).
+    """Put what is to be said now into the outbox; the next moment to look (UTC).
 
     None where the bot is in no room.
     """
     for room in await rooms.present(db):
         if _is_time(room, now):
-            await _tell_room(db, room.address, now)
+            await _tell_day(db, room.address, now)
+        if _at_this_hour(await due_table.at_hours(db, room), room, now):
+            await _tell_hour(db, room.address, now)
     return await upcoming(db, now)
 
 
 async def upcoming(db: Database, now: datetime) -> datetime | None:
-    """The next digest hour of any room, strictly after `now` (both UTC)."""
-    return min((_next(now, room) for room in await rooms.present(db)), default=None)
+    """The next moment at which something may have to be said, strictly after `now` (both UTC)."""
+    moments: list[datetime] = []
+    for room in await rooms.present(db):
+        moments.append(_next(now, room, room.digest_at))
+        hours = await due_table.at_hours(db, room)
+        moments += _hours_to_come(hours, room, now)
+    return min(moments, default=None)
 
 
-def _next(now: datetime, room: Room) -> datetime:
+def _hours_to_come(dues: list[Due], room: Room, now: datetime) -> Iterator[datetime]:
+    """The moments of what has an hour of its own; what quiet hours keep back comes after them."""
+    for due in dues:
+        at = _hour_of(due, room)
+        if at > now:
+            yield at
+        elif _is_day_of(due, room, now) and room.reminds:
+            yield _next(now, room, room.quiet_to)
+
+
+def _next(now: datetime, room: Room, hour: time) -> datetime:
     zone = ZoneInfo(room.zone)
     today = now.astimezone(zone).date()
-    moments = [_moment(today + timedelta(days=n), room.digest_at, zone) for n in (0, 1, 2)]
+    moments = [moment_of(today + timedelta(days=n), hour, zone) for n in (0, 1, 2)]
     return min(moment for moment in moments if moment > now)
 
 
-def _moment(day: date, hour: time, zone: ZoneInfo) -> datetime:
+def moment_of(day: date, hour: time, zone: ZoneInfo) -> datetime:
     """An hour of a local day, in UTC.
 
     An hour that a change of the clocks leaves out is taken as much later as the clocks go forward;
@@ -47,32 +69,79 @@ def _moment(day: date, hour: time, zone: ZoneInfo) -> datetime:
 
 
 def _is_time(room: Room, now: datetime) -> bool:
-    """Whether the room's digest of its present day is still to be told, and may be told now."""
+    """Whether the room's present day is still to be told, and may be told now."""
     zone = ZoneInfo(room.zone)
     local = now.astimezone(zone)
-    if not room.reminds or is_quiet(local.time(), room.quiet_from, room.quiet_to):
+    if is_quiet(local.time(), room.quiet_from, room.quiet_to):
         return False
-    if now < _moment(local.date(), room.digest_at, zone):
+    if now < moment_of(local.date(), room.digest_at, zone):
         return False
     # A day ahead was told in another zone, or by a clock that was wrong: it does not count.
     return room.told_on != local.date()
 
 
-async def _tell_room(db: Database, address: str, now: datetime) -> None:
+async def _tell_day(db: Database, address: str, now: datetime) -> None:
     async with db.transaction():
         room = await rooms.find(db, address)
         if room is None or not _is_time(room, now):
             return
-        book = Book(db, room)
-        today = now.astimezone(ZoneInfo(room.zone)).date()
-        dues = [due for due in await book.dues(until=today) if is_news(due, today)]
-        if dues:
-            message = Message(
-                tx_id=f"digest-{room.id}-{to_ms(now)}",
-                kind="digest",
-                body=await digest(book, dues, today),
-                mentions=await concerned(book, dues, today),
-            )
-            await outbox.put(db, room.id, message, now)
-            await due_table.set_told(db, dues, today)
+        book, today = Book(db, room), owndates.local_day(room, now)
+        await owndates.settle(book, now)
+        if room.reminds:
+            dues = [due for due in await book.dues(until=today) if is_news(due, today)]
+            care = await care_of(book, dues, today)
+            await _say(book, "digest", digest(dues, today, care), now)
         await rooms.set_told(db, room, today)
+
+
+async def _tell_hour(db: Database, address: str, now: datetime) -> None:
+    async with db.transaction():
+        room = await rooms.find(db, address)
+        if room is None:
+            return
+        book, today = Book(db, room), owndates.local_day(room, now)
+        dues = _at_this_hour(await due_table.at_hours(db, room), room, now)
+        care = await care_of(book, dues, today)
+        lines = [Line(words=reminder(due, care), dues=(due,)) for due in dues]
+        await _say(book, "reminder", lines, now)
+
+
+def _at_this_hour(dues: list[Due], room: Room, now: datetime) -> list[Due]:
+    """What is to be said now of what has an hour of its own: on its day, not before, not at night.
+
+    Where that was missed, the digest says it.
+    """
+    local = now.astimezone(ZoneInfo(room.zone))
+    if not room.reminds or is_quiet(local.time(), room.quiet_from, room.quiet_to):
+        return []
+    return [due for due in dues if _is_day_of(due, room, now) and _hour_of(due, room) <= now]
+
+
+def _is_day_of(due: Due, room: Room, now: datetime) -> bool:
+    return (due.put_off_until or due.from_day) == owndates.local_day(room, now)
+
+
+def _hour_of(due: Due, room: Room) -> datetime:
+    assert due.hour is not None
+    day = due.put_off_until or due.from_day
+    return moment_of(day, due.hour, ZoneInfo(room.zone)) if day < date.max else _NEVER
+
+
+_NEVER = datetime.max.replace(tzinfo=UTC)
+
+
+async def _say(book: Book, kind: Kind, lines: list[Line], now: datetime) -> None:
+    """One message of these lines, and what it names; nothing where there is none."""
+    if not lines:
+        return
+    dues = [due for line in lines for due in line.dues]
+    today = owndates.local_day(book.room, now)
+    message = Message(
+        tx_id=f"{kind}-{book.room.id}-{to_ms(now)}",
+        kind=kind,
+        body="\n".join(line.words for line in lines),
+        mentions=await called(book, dues, await care_of(book, dues, today)),
+    )
+    await outbox.put(book.db, book.room.id, message, now)
+    await naming.put(book.db, message.tx_id, [line.dues for line in lines])
+    await due_table.set_told(book.db, dues, today)

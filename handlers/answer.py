@@ -110,6 +110,8 @@ class Answer:
     put_off: Sequence[PutOff] = ()
     settings: Sequence[Setting] = ()
     query: Query | None = None
+    attach: Literal["picture", "calendar file"] | None = None
+    """What is to be posted besides words."""
     say: str = ""
     """The words of the reply; lines are parted by newlines."""
     noted: bool = False

@@ -2,9 +2,19 @@
 
 from typing import assert_never
 
-from handlers import absence, communal
+from handlers import absence, communal, owndates, showing
 from handlers.answer import Answer, Turn
-from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
+from handlers.reading.arranged import (
+    Away,
+    Back,
+    CallOff,
+    OwnDate,
+    OwnDates,
+    Plan,
+    Show,
+    Staying,
+    WhoIsAway,
+)
 from handlers.reading.communal import Communal
 
 
@@ -21,4 +31,12 @@ async def answer(plan: Plan, turn: Turn) -> Answer:
             return await absence.staying(plan, turn)
         case WhoIsAway():
             return await absence.who(plan, turn)
+        case OwnDate():
+            return await owndates.set_date(plan, turn)
+        case CallOff():
+            return await owndates.call_off(plan, turn)
+        case OwnDates():
+            return await owndates.listing(plan, turn)
+        case Show():
+            return await showing.shown(plan, turn)
     assert_never(plan)

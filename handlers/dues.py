@@ -2,8 +2,11 @@
 
 from datetime import date, timedelta
 
-from handlers.practice import days, outlook
+from handlers.practice import days, outlook, upkeep
 from handlers.practice.starter import FERMENT_DAYS
+from handlers.practice.supply import SPARE_DAYS, Supply
+from handlers.practice.trouble import trouble
+from handlers.reading.recurrence import first_after, occurrences
 from handlers.state import BinState, Run
 from storage.rows import Due, Entry
 
@@ -17,28 +20,53 @@ DUTIES = {
     "drain": "drain {bin}",
     "seal": "seal {bin}",
     "bury": "bury {bin}",
+    "check": "look into {bin} again",
+    "cover": "see that nothing dug where {bin} was buried",
     "plant": "plant where {bin} was buried",
     "hand over": "hand over {bin}",
-    "dry": "dry the starter",
     "turn to keep": "turn to keep {bin}",
     "turn to drain": "turn to drain {bin}",
     "turn to carry": "turn to carry {bin}",
+    "dry": "dry the starter, turning it every day",
+    "mix": "mix a batch of starter",
+    "own": "",
 }
-"""What a due asks to do, in words."""
+"""What a due asks to do, in words; one that members set says it in their own."""
+
+ALL_BINS = "the bins"
+"""What turns are for that are of no one bin."""
 
 TURNS = frozenset({"turn to keep", "turn to drain", "turn to carry"})
 """Dues of a rota: they concern whoever has the turn."""
 
 EVENTS = {
-    "plant": timedelta(days=7),
-    "hand over": timedelta(0),
     **dict.fromkeys(TURNS, timedelta(0)),
+    "plant": timedelta(days=7),
+    "cover": timedelta(0),
+    "hand over": timedelta(0),
+    "own": timedelta(0),
 }
 """Dues that come to pass of themselves, named once and never late; how long after their last day
 they are still worth showing."""
 
-ON_STARTER = frozenset({"batch", "stock"})
+OWN = frozenset({"own"})
+
+ACTS = frozenset({"drain", "seal", "bury"})
+"""Dues of a bin that end with an act of the record."""
+
+HORIZON = timedelta(days=56)
+"""How far ahead the days of what comes again are laid out; always the next one, too."""
+
+SHOWN_BEHIND = timedelta(days=14)
+"""How long days that members set are kept once they are over."""
+
+STILL_TOLD = timedelta(days=7)
+"""What members set, and an outage kept from being said, is still said so long after its day."""
+
+ON_STARTER = frozenset({"batch", "stock", "layer"})
 """The acts from which the dues of the starter follow."""
+
+OF_STARTER = frozenset({"dry", "mix"})
 
 Days = tuple[date, date]
 """The first and the last day on which to do it."""
@@ -65,6 +93,7 @@ def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = 
 
     if buried := run.buried or (before.buried if before else None):
         number = state.number if run.buried else state.number - 1
+        add("cover", number, _days(upkeep.cover_window(buried)))
         add("plant", number, _days(run.to_plant(buried)))
     if not run.buried and (begun := run.first_layer or run.sealed):
         drained = max(begun, run.last_drain or begun)
@@ -73,14 +102,40 @@ def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = 
             add("bury", state.number, _days(run.to_bury(run.sealed)))
         else:
             add("seal", state.number, _seal_days(state, begun))
+        if seen := _in_trouble(run):
+            add("check", seen, _days(upkeep.check_window(seen)))
     if passing and passing.on:
         taker = passing.receiver if passing.act == "offer" else passing.member
         add("hand over", passing.on, (passing.on, passing.on), taker)
     return dues
 
 
-def dues_of_starter(batch: Entry | None, count: Entry | None) -> list[Due]:
-    """When the last batch is ripe to dry, unless the starter was counted after that day."""
+def _in_trouble(run: Run) -> date | None:
+    """The day on which something amiss was last seen in a bin, if nothing better was since."""
+    if not run.signs:
+        return None
+    last = run.signs[-1][0]
+    seen = [sign for on, sign in run.signs if on == last]
+    return None if trouble(seen).verdict == "good" else last
+
+
+def dues_of_starter(
+    batch: Entry | None, count: Entry | None, lasts: Supply | None = None
+) -> list[Due]:
+    """When the last batch is ripe to dry, and when the next is to be mixed for it to last.
+
+    A batch that was counted after it was ripe is dry; one that is on its way is enough.
+    """
+    drying = _drying(batch, count)
+    if drying or lasts is None or count is None or lasts.begin_batch_by is None:
+        return drying
+    latest = lasts.begin_batch_by
+    earliest = latest - timedelta(days=SPARE_DAYS.value)
+    mix = Due(bin=None, what="mix", occasion=str(count.root), from_day=earliest, to_day=latest)
+    return [mix]
+
+
+def _drying(batch: Entry | None, count: Entry | None) -> list[Due]:
     if batch is None or batch.on is None:
         return []
     ripe = days.after(batch.on, days.low_days(FERMENT_DAYS))
@@ -96,6 +151,30 @@ def dues_of_starter(batch: Entry | None, count: Entry | None) -> list[Due]:
             to_day=latest,
             to_member=batch.member,
         )
+    ]
+
+
+def dues_of_date(entry: Entry, today: date) -> list[Due]:
+    """The days of a reminder that a member set: those of the weeks to come, and the next one."""
+    if entry.on is None:
+        return []
+    rule, latest = entry.facts.rule, entry.until or date.max
+    days = occurrences(rule, entry.on, today - SHOWN_BEHIND, min(today + HORIZON, latest))
+    if rule and not any(day >= today for day in days):
+        following = first_after(rule, entry.on, today)
+        days += [following] if following and following <= latest else []
+    return [
+        Due(
+            bin=None,
+            what="own",
+            occasion=f"{entry.root}/{day}",
+            from_day=day,
+            to_day=day,
+            to_member=entry.receiver,
+            words=entry.facts.words,
+            hour=entry.facts.hour,
+        )
+        for day in days
     ]
 
 
@@ -121,7 +200,7 @@ def is_news(due: Due, today: date) -> bool:
     if today < (due.put_off_until or due.from_day) or not is_shown_on(due, today):
         return False
     if due.told_on is None:
-        return today >= due.from_day
+        return today >= due.from_day and (due.hour is None or today > due.from_day)
     since = (due.told_on + timedelta(days=n + 1) for n in range((today - due.told_on).days))
     return any(is_named_on(due, day) for day in since)
 
@@ -159,4 +238,6 @@ def is_shown_on(due: Due, today: date) -> bool:
         return False
     if due.what not in EVENTS:
         return True
+    if due.what in OWN and due.told_on is None:
+        return today <= due.to_day + STILL_TOLD
     return today <= max(due.to_day + EVENTS[due.what], due.put_off_until or due.to_day)

@@ -1,12 +1,14 @@
 """Carrying out an answer: its entries, strikes and settings, then the dues that follow."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date, time
 
+from handlers import owndates, starter
 from handlers.answer import Answer, SettingName, Turn
-from handlers.dues import ON_STARTER, dues_of, dues_of_starter
+from handlers.dues import OF_STARTER, ON_STARTER, dues_of, dues_of_starter
 from handlers.keepers import custody_of
-from handlers.rotas import ON_TURNS, dues_of_turns, rotas_of
+from handlers.rotas import ON_TURNS, dues_of_turns, rotas_of, whose_turn
 from handlers.runs import STARTERS, renumber
 from handlers.state import fold, look_up
 from storage import changes, dues, links, names, rooms, rotas
@@ -32,6 +34,8 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await settle_starter(turn)
     if acts & ON_TURNS:
         await settle_turns(turn)
+    if "date" in acts:
+        await owndates.settle(book, turn.now)
     for put_off in answer.put_off:
         await dues.put_off(book.db, put_off.due, put_off.until)
     for setting in answer.settings:
@@ -73,8 +77,14 @@ async def settle_dues(turn: Turn, bin: Bin) -> None:
     book = turn.book
     state = await look_up(book, bin, turn.today)
     before = fold(await book.run(bin, state.number - 1)) if state.number > 1 else None
-    due = dues_of(state, before, await _passing(book, bin, turn.today))
-    due += dues_of_turns(await rotas_of(book, turn.today), bin, turn.today)
+    today = local_day(turn.now, book.room.zone)
+    current = await rotas_of(book, today)
+    drains = whose_turn(current, bin, "drain", today)
+    due = [
+        replace(one, to_member=drains) if one.what == "drain" else one
+        for one in dues_of(state, before, await _passing(book, bin, turn.today))
+    ]
+    due += dues_of_turns(current, bin, today)
     await dues.put(book.db, book.room, bin, due, turn.now)
 
 
@@ -82,17 +92,22 @@ async def settle_starter(turn: Turn) -> None:
     """Make the dues of the starter anew from its last batch, and the last count of it."""
     book = turn.book
     batch, count = await book.latest_batch("batch"), await book.latest_batch("stock")
-    due = dues_of_starter(batch, count)
-    due += dues_of_turns(await rotas_of(book, turn.today), None, turn.today)
-    await dues.put(book.db, book.room, None, due, turn.now)
+    lasts = await starter.lasting(book, turn.today)
+    due = dues_of_starter(batch, count, lasts)
+    await dues.put(book.db, book.room, None, due, turn.now, of=OF_STARTER)
 
 
 async def settle_turns(turn: Turn) -> None:
     """Make the turns of every rota anew, each with the dues of its bin."""
-    said = await rotas.said(turn.book)
-    for bin in {entry.bin.id: entry.bin for entry in said if entry.bin}.values():
+    book, today = turn.book, local_day(turn.now, turn.book.room.zone)
+    said = await rotas.said(book)
+    bins = {entry.bin.id: entry.bin for entry in said if entry.bin}
+    if any(entry.bin is None for entry in said):
+        bins |= {bin.id: bin for bin in await book.bins()}
+    for bin in bins.values():
         await settle_dues(turn, bin)
-    await settle_starter(turn)
+    of_all = dues_of_turns(await rotas_of(book, today), None, today)
+    await dues.put(book.db, book.room, None, of_all, turn.now, of=TURNS)
 
 
 async def _passing(book: Book, bin: Bin, today: date) -> Entry | None:

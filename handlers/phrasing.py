@@ -1,7 +1,7 @@
 """Amounts, days and names as people say them, in the group's units."""
 
 from collections.abc import Mapping, Sequence
-from datetime import date
+from datetime import date, time
 
 from handlers.practice.dose import Spoon
 from handlers.practice.figure import number
@@ -105,6 +105,11 @@ def day(on: date, today: date) -> str:
             return "yesterday"
     words = f"{on:%A} {on.day} {on:%B}"
     return words if abs((on - today).days) < 300 else f"{words} {on.year}"
+
+
+def clock(hour: time) -> str:
+    """An hour of the day: "18:00"."""
+    return f"{hour:%H:%M}"
 
 
 def span(start: date, end: date, today: date) -> str:

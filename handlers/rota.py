@@ -8,7 +8,8 @@ from handlers.people import is_same, known_as
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.figure import listed, number
 from handlers.reading.communal import Joining, Quitting, Rota, RotaOver, Swap
-from handlers.rotas import ALL_BINS, RotaState, absences_known, is_on, rotas_of
+from handlers.dues import ALL_BINS
+from handlers.rotas import RotaState, absences_known, is_on, rotas_of
 from handlers.turns import Exchange, Gone, Stint, Turns
 from storage.rows import Bin, Entry, Facts, NewEntry
 
@@ -102,7 +103,7 @@ async def lines(bins: Sequence[Bin], turn: Turn) -> list[str]:
     for one in await rotas_of(turn.book, turn.today):
         if one.bin is None or one.bin in bins:
             stints = one.coming(turn.today)
-            said.append(f"Turn to {_deed(one.duty, one.bin)}: {_told(stints, turn.today)}.")
+            said.append(f"Turn to {one.deed}: {_told(stints, turn.today)}.")
             said += [_wished(wish, one, turn) for wish in _open_wishes(one, turn.today)]
     return said
 
@@ -126,7 +127,7 @@ async def joined(plan: Joining, turn: Turn) -> Answer:
         return Answer(say=f"{capital(name)} is on that rota already.")
     entry = _entry("join", name, _name(one), one.duty, turn.today, turn)
     return Answer(
-        entries=[entry], say=f"{capital(name)} takes turns to {_deed(one.duty, one.bin)} now."
+        entries=[entry], say=f"{capital(name)} takes turns to {one.deed} now."
     )
 
 
@@ -142,7 +143,7 @@ async def quitted(plan: Quitting, turn: Turn) -> Answer:
     left = Gone(member=name, first=turn.today, last=date.max, known=turn.today)
     entry = _entry("quit", name, _name(one), one.duty, turn.today, turn)
     now = _moved(name, before, one.coming(turn.today, [left]), one, turn)
-    say = f"{capital(name)} takes no more turns to {_deed(one.duty, one.bin)}."
+    say = f"{capital(name)} takes no more turns to {one.deed}."
     return Answer(entries=[entry], say=" ".join([say, *now]))
 
 
@@ -152,7 +153,7 @@ async def ended(plan: RotaOver, turn: Turn) -> Answer:
     if isinstance(one, Answer):
         return one
     entry = turn.entry("over", bin=_name(one), facts=Facts(words=one.duty))
-    return Answer(entries=[entry], say=f"No more turns to {_deed(one.duty, one.bin)}.")
+    return Answer(entries=[entry], say=f"No more turns to {one.deed}.")
 
 
 def _name(one: RotaState) -> str | None:
@@ -174,7 +175,7 @@ async def _meant(
         return (own or fitting)[0]
     if not fitting:
         return (await shown(None, turn)) if not current else Answer(say="There is no such rota.")
-    names = listed([f"to {_deed(one.duty, one.bin)}" for one in fitting], "or")
+    names = listed([f"to {one.deed}" for one in fitting], "or")
     return Answer(say=f"Which rota: {names}? Say it again with the bin's name.")
 
 
@@ -192,7 +193,7 @@ async def wished(plan: Swap, turn: Turn) -> Answer:
     days = span(stint.start, stint.end, turn.today)
     return Answer(
         entries=[entry],
-        say=f"{asked} with {turn.sender}: {_deed(one.duty, one.bin)}, {days}? Say “I can” or put "
+        say=f"{asked} with {turn.sender}: {one.deed}, {days}? Say “I can” or put "
         f"👍 here; {turn.sender} does your next turn for it.",
         calls=[name for name in others if is_on(one, name)],
     )
@@ -236,10 +237,10 @@ async def swap_accepted(turn: Turn) -> Answer | None:
     one.exchanges.append(Exchange(giver=wish.member, taker=turn.sender, on=wish.on))
     after = one.coming(turn.today)
     if next((s.member for s in after if s.start == wish.on), None) != turn.sender:
-        return Answer(say=f"You are away then. Who else can {_deed(one.duty, one.bin)}?")
+        return Answer(say=f"You are away then. Who else can {one.deed}?")
     back = [s for s in after if s.owner == turn.sender and s.member == wish.member]
     days = span(stint.start, stint.end, turn.today)
-    lines = [f"{capital(turn.sender)} is to {_deed(one.duty, one.bin)} {days}."]
+    lines = [f"{capital(turn.sender)} is to {one.deed} {days}."]
     if back and wish.member:
         days = span(back[0].start, back[0].end, turn.today)
         lines.append(f"{capital(wish.member)} does it {days} instead.")
@@ -254,7 +255,7 @@ async def swap_declined(turn: Turn) -> Answer:
         return SILENCE
     one, wish = found
     return Answer(
-        say=f"Fair enough. Who else can swap with {wish.member}: {_deed(one.duty, one.bin)}, from "
+        say=f"Fair enough. Who else can swap with {wish.member}: {one.deed}, from "
         f"{day(wish.on or turn.today, turn.today)}?"
     )
 
@@ -293,5 +294,5 @@ def _moved(
         if others:
             days = span(others[0].start, others[0].end, turn.today)
             who = others[0].member or "nobody so far"
-            return [f"Turn to {_deed(one.duty, one.bin)}, {days}: {who}."]
+            return [f"Turn to {one.deed}, {days}: {who}."]
     return []

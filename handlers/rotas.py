@@ -4,7 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 
+from handlers.dues import ALL_BINS
 from handlers.people import is_same
+from handlers.phrasing import the
 from handlers.turns import DAY, Exchange, Gone, Stint, Turns
 from storage import rotas
 from storage.book import Book
@@ -15,11 +17,6 @@ AHEAD = timedelta(weeks=4)
 """How far ahead turns stand in the calendar; further, if a turn is long."""
 MOST_AHEAD = 3
 """Turns that stand in the calendar at least."""
-
-DEEDS = {"keep": "keep {bin}", "drain": "drain {bin}", "carry": "carry {bin}"}
-"""What the turns are for."""
-
-ALL_BINS = "the bins"
 
 ON_TURNS = frozenset({"rota", "join", "quit", "over", "swapped", "away", "back"})
 """The acts from which the turns follow."""
@@ -41,8 +38,8 @@ class RotaState:
 
     @property
     def deed(self) -> str:
-        """What the turns are for, with `{bin}` where the bin is named."""
-        return DEEDS[self.duty]
+        """What the turns are for: "drain the shed bin"."""
+        return f"{self.duty} {the(self.bin.name) if self.bin else ALL_BINS}"
 
     @property
     def start(self) -> date:
@@ -162,3 +159,13 @@ def dues_of_turns(current: Sequence[RotaState], bin: Bin | None, today: date) ->
                 )
             )
     return dues
+
+
+def whose_turn(current: Sequence[RotaState], bin: Bin, duty: str, today: date) -> str | None:
+    """Who has the turn at a duty with a bin, if it goes by turns."""
+    for one in current:
+        if one.duty == duty and one.bin in (None, bin):
+            stint = next(iter(one.coming(today)), None)
+            if stint and stint.start <= today:
+                return stint.member
+    return None

@@ -8,13 +8,12 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from handlers.answer import Turn
-from handlers.calendar import ACTS
 from handlers.custody import FOUND
-from handlers.dues import DUTIES
+from handlers.dues import ACTS, DUTIES
 from handlers.handover import card
 from handlers.keepers import Custody, custody_of, last_day
 from handlers.phrasing import capital, day, span, the
-from handlers.rotas import ALL_BINS, RotaState, rotas_of
+from handlers.rotas import RotaState, rotas_of
 from handlers.state import look_up
 from handlers.turns import Stint
 from storage.absences import away_on
@@ -179,7 +178,6 @@ async def _turns(rota: RotaState, turn: Turn) -> AsyncIterator[Notice]:
 
 def _open_turn(rota: RotaState, stint: Stint, turn: Turn) -> Notice:
     key = _key(turn, "open", rota.said.root, stint.start)
-    deed = rota.deed.format(bin=the(rota.bin.name) if rota.bin else ALL_BINS)
     wish = turn.entry(
         "swap",
         bin=rota.bin.name if rota.bin else None,
@@ -189,7 +187,7 @@ def _open_turn(rota: RotaState, stint: Stint, turn: Turn) -> Notice:
     days = span(max(stint.start, turn.today), stint.end, turn.today)
     return Notice(
         key=key,
-        say=f"None of the rota is there to {deed} {days}. Who can? Say “I can” or put 👍 here.",
+        say=f"None of the rota is there to {rota.deed} {days}. Who can? Say “I can” or put 👍 here.",
         entries=[_own(key, wish)],
     )
 

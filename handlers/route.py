@@ -15,6 +15,7 @@ from handlers import (
     group,
     layers,
     observing,
+    reminded,
     sealing,
     starter,
     totals,
@@ -60,9 +61,9 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Retract():
             return await corrections.retract(turn)
         case acts.Done():
-            return await calendar.done(act, turn, answer)
+            return await reminded.done(act, turn, answer)
         case acts.Later():
-            return await calendar.later(act, turn)
+            return await reminded.later(act, turn)
         case acts.Set():
             return await group.changed(act, turn)
         case acts.Unsure():

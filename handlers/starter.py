@@ -1,6 +1,5 @@
 """The starter on hand: batches mixed, stock counted, and how long it lasts."""
 
-from collections.abc import Sequence
 from datetime import date, timedelta
 
 from handlers.answer import Answer, Turn
@@ -78,8 +77,7 @@ def _ml(millilitres: float, units: Units) -> str:
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much starter is left, how long it lasts, and when to begin a batch."""
     left = await on_hand(turn.book)
-    entries = [entry for entry in await turn.book.entries() if not entry.struck]
-    brewing = _brewing(entries, turn)
+    brewing = _brewing(await turn.book.latest_batch("batch"), turn)
     if left is None:
         ask = "I don't know yet. Tell me what is there: “we have 3 kg of bran left”."
         return Answer(say="\n".join([ask, *brewing]))
@@ -89,8 +87,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         f"{f'About {mass(kg, turn.units)}' if kg else 'No'} starter is left, by the count of "
         f"{day(counted_on.on or turn.today, turn.today)} less the doses since."
     ]
-    g_day = used_a_day(entries, turn.today)
-    lasts = supply(kg, 1.0, turn.today, g_day=g_day) if g_day else None
+    lasts = await lasting(turn.book, turn.today)
     if lasts:
         lines += _until(lasts, bool(brewing), turn)
     return Answer(say="\n".join([*lines, *brewing]), why=lasts.why() if lasts else ())
@@ -107,44 +104,37 @@ def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:
     return [f"{until}: begin a batch by {day(lasts.begin_batch_by, turn.today)}."]
 
 
-def _brewing(entries: Sequence[Entry], turn: Turn) -> list[str]:
+def _brewing(batch: Entry | None, turn: Turn) -> list[str]:
     """A line on the last batch while it ferments or dries."""
-    ripe = [
-        entry.on + RIPE
-        for entry in entries
-        if entry.act == "batch" and entry.on and entry.on + RIPE > turn.today
-    ]
-    return [f"A batch is on its way: ready about {day(max(ripe), turn.today)}."] if ripe else []
+    if batch is None or batch.on is None or batch.on + RIPE <= turn.today:
+        return []
+    return [f"A batch is on its way: ready about {day(batch.on + RIPE, turn.today)}."]
 
 
-def used_a_day(entries: Sequence[Entry], today: date) -> float | None:
-    """Starter used a day (g), by the doses of the last four weeks; None if there were none."""
-    doses = [
-        (entry.on, entry.facts.starter_g)
-        for entry in entries
-        if entry.act == "layer"
-        and entry.on
-        and entry.facts.starter_g
-        and 0 <= (today - entry.on).days < USE_DAYS
-    ]
-    if not doses:
+async def lasting(book: Book, today: date) -> Supply | None:
+    """How long the starter lasts at the rate it is used; None where either is not known."""
+    left, g_day = await on_hand(book), await used_a_day(book, today)
+    if left is None or not g_day:
         return None
-    days = (today - min(on for on, _ in doses)).days + 1
-    return sum(grams for _, grams in doses) / max(days, LEAST_DAYS)
+    return supply(max(left[1], 0.0), 1.0, today, g_day=g_day)
+
+
+async def used_a_day(book: Book, today: date) -> float | None:
+    """Starter used a day (g), by the doses of the last four weeks; None if there were none."""
+    doses = await book.doses(today - timedelta(days=USE_DAYS - 1))
+    done = [(on, grams) for on, grams in doses if on <= today]
+    if not done:
+        return None
+    days = (today - min(on for on, _ in done)).days + 1
+    return sum(grams for _, grams in done) / max(days, LEAST_DAYS)
 
 
 async def on_hand(book: Book) -> tuple[Entry, float] | None:
     """The last count of the starter, and the kg left of it after the doses since."""
-    counted: Entry | None = None
-    left = 0.0
-    for entry in await book.entries():
-        if entry.struck:
-            continue
-        if entry.act == "stock":
-            counted, left = entry, _kg(entry.facts)
-        elif entry.act == "layer" and counted:
-            left -= (entry.facts.starter_g or 0.0) / 1000
-    return (counted, left) if counted else None
+    counted = await book.latest_batch("stock")
+    if counted is None:
+        return None
+    return counted, _kg(counted.facts) - await book.dosed_since(counted) / 1000
 
 
 def _kg(facts: Facts) -> float:

@@ -1,5 +1,6 @@
 """Who is away on which days, by the entries `away` and `back` that stand."""
 
+import sqlite3
 from datetime import date
 
 from storage.book import Book
@@ -8,7 +9,7 @@ from storage.rows import Absence
 
 # A return ends every absence that was written down before it and had begun by its day.
 _ABSENCES = """
-SELECT away.id, away.member_name AS member, away.on_day AS first,
+SELECT away.id, away.member_name AS member, away.receiver_name AS stand_in, away.on_day AS first,
     min(ifnull(away.until_day, '9999-12-31'), ifnull((
         SELECT min(date(back.on_day, '-1 day')) FROM entry AS back
         WHERE back.act = 'back' AND back.member = away.member AND back.struck_at IS NULL
@@ -25,7 +26,7 @@ async def absences(book: Book, first: date, last: date) -> list[Absence]:
         "ORDER BY first, id",
         (book.room.id, last.isoformat(), first.isoformat()),
     )
-    return [_absence(row["id"], row["member"], row["first"], row["last"]) for row in rows]
+    return [_absence(row) for row in rows]
 
 
 async def away_on(book: Book, day: date) -> frozenset[str]:
@@ -33,11 +34,12 @@ async def away_on(book: Book, day: date) -> frozenset[str]:
     return frozenset(absence.member for absence in await absences(book, day, day))
 
 
-def _absence(entry: int, member: str, first: str, last: str) -> Absence:
-    until = to_day(last)
+def _absence(row: sqlite3.Row) -> Absence:
+    until = to_day(row["last"])
     return Absence(
-        entry=entry,
-        member=member,
-        first=date.fromisoformat(first),
+        entry=row["id"],
+        member=row["member"],
+        first=date.fromisoformat(row["first"]),
         last=None if until == date.max else until,
+        stand_in=row["stand_in"],
     )

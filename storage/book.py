@@ -7,7 +7,7 @@ from datetime import date
 
 from storage import dues, words
 from storage.database import Database
-from storage.moments import from_ms, to_day
+from storage.moments import from_ms, to_day, to_hour
 from storage.rows import Bin, Due, Entry, Facts, Member, Question, Room
 
 # A bin that was retired is in use again once it is opened, or scraps go in.
@@ -150,6 +150,44 @@ class Book:
             (bin.id, act, day.isoformat()),
         )
         return _entry(row) if row else None
+
+    async def hands(self, bin: Bin) -> list[str]:
+        """Who had a hand in a bin, the latest first."""
+        rows = await self.db.rows(
+            "SELECT member_name FROM line WHERE bin = ? AND struck_at IS NULL "
+            "AND member IS NOT NULL GROUP BY member ORDER BY max(id) DESC",
+            (bin.id,),
+        )
+        return [row["member_name"] for row in rows]
+
+    async def dated(self) -> list[Entry]:
+        """The reminders that members set and that stand, oldest first."""
+        return self._entries(
+            await self.db.rows(
+                "SELECT * FROM line WHERE room = ? AND act = 'date' AND struck_at IS NULL "
+                "ORDER BY id",
+                (self.room.id,),
+            )
+        )
+
+    async def dosed_since(self, entry: Entry) -> float:
+        """The starter (g) that went into bins by what was written down after an entry."""
+        row = await self.db.row(
+            "SELECT sum(starter_g) AS grams FROM entry INDEXED BY entry_by_dose "
+            "WHERE room = ? AND id > ? AND starter_g IS NOT NULL AND struck_at IS NULL",
+            (self.room.id, entry.id),
+        )
+        return float(row["grams"] or 0.0) if row else 0.0
+
+    async def doses(self, since: date) -> list[tuple[date, float]]:
+        """The starter (g) that went into bins on each day from `since` on."""
+        rows = await self.db.rows(
+            "SELECT on_day, sum(starter_g) AS grams FROM entry "
+            "INDEXED BY entry_by_dose_day WHERE room = ? AND on_day >= ? "
+            "AND starter_g IS NOT NULL AND struck_at IS NULL GROUP BY on_day ORDER BY on_day",
+            (self.room.id, since.isoformat()),
+        )
+        return [(date.fromisoformat(row["on_day"]), float(row["grams"])) for row in rows]
 
     async def openings(self, bin: Bin) -> list[Entry]:
         """What was said of a bin itself (its size, whether it is shared), oldest first."""
@@ -320,6 +358,8 @@ def _entry(row: sqlite3.Row) -> Entry:
             ph=row["ph"],
             words=row["words"],
             days=row["days"],
+            hour=to_hour(row["hour"]),
+            rule=row["rule"],
         ),
         receiver=row["receiver_name"],
         until=to_day(row["until_day"]),

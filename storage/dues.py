@@ -1,11 +1,11 @@
 """The dues of a room: an index of what follows from its entries, kept so that each is told once."""
 
 import sqlite3
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date, datetime
 
 from storage.database import Database
-from storage.moments import from_ms, to_day, to_ms
+from storage.moments import from_ms, to_day, to_hour, to_ms
 from storage.rows import Bin, Due, Listed, Room
 
 _SELECT = "SELECT due.*, bin.name FROM due LEFT JOIN bin ON bin.id = due.bin "
@@ -38,34 +38,46 @@ async def listed(db: Database, room: Room, gone_since: datetime) -> list[Listed]
     ]
 
 
-async def put(db: Database, room: Room, bin: Bin | None, dues: Sequence[Due], at: datetime) -> None:
-    """Put the dues of a bin (or of the starter) in place of its former ones, in a transaction.
+async def put(
+    db: Database,
+    room: Room,
+    bin: Bin | None,
+    dues: Sequence[Due],
+    at: datetime,
+    *,
+    of: Collection[str] = (),
+) -> None:
+    """Put the dues of a bin in place of its former ones, in a transaction.
 
-    One of the same occasion stays the same due: told and put off as it was, changed once more.
+    `of` are the kinds that they replace; of nothing, all those of the bin. One of the same
+    occasion stays the same due: told and put off as it was, changed once more.
     """
     number = bin.id if bin else None
     rows = await db.rows(
         "SELECT * FROM due WHERE room = ? AND bin IS ? AND gone = 0", (room.id, number)
     )
+    rows = [row for row in rows if not of or row["what"] in of]
     former = {(row["what"], row["occasion"]): row for row in rows}
     present = {(due.what, due.occasion): due for due in dues}
     moment = to_ms(at)
     await db.write_many(
-        "INSERT INTO due (from_day, to_day, to_member, changed_at, room, bin, what, occasion) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO UPDATE SET "
+        "INSERT INTO due "
+        "(from_day, to_day, to_member, words, hour, changed_at, room, bin, what, occasion) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO UPDATE SET "
         "from_day = excluded.from_day, to_day = excluded.to_day, to_member = excluded.to_member, "
+        "words = excluded.words, hour = excluded.hour, "
         "changed_at = excluded.changed_at, gone = 0, sequence = sequence + 1",
         [
-            (*_days(due), moment, room.id, number, *key)
+            (*_said(due), moment, room.id, number, *key)
             for key, due in present.items()
             if key not in former
         ],
     )
     await db.write_many(
-        "UPDATE due SET from_day = ?, to_day = ?, to_member = ?, changed_at = ?, "
-        "sequence = sequence + 1 WHERE id = ?",
+        "UPDATE due SET from_day = ?, to_day = ?, to_member = ?, words = ?, hour = ?, "
+        "changed_at = ?, sequence = sequence + 1 WHERE id = ?",
         [
-            (*_days(present[key]), moment, row["id"])
+            (*_said(present[key]), moment, row["id"])
             for key, row in former.items()
             if key in present and _has_changed(row, present[key])
         ],
@@ -74,6 +86,27 @@ async def put(db: Database, room: Room, bin: Bin | None, dues: Sequence[Due], at
         "UPDATE due SET changed_at = ?, gone = 1, sequence = sequence + 1 WHERE id = ?",
         [(moment, row["id"]) for key, row in former.items() if key not in present],
     )
+
+
+async def let_go(db: Database, room: Room, what: Collection[str], *, before: date) -> None:
+    """Dues of some kinds that were over before a day are kept no longer, in a transaction.
+
+    That is no change that calendars are told of.
+    """
+    await db.write_many(
+        "UPDATE due SET gone = 1 WHERE room = ? AND what = ? AND gone = 0 AND to_day < ?",
+        [(room.id, kind, before.isoformat()) for kind in what],
+    )
+
+
+async def at_hours(db: Database, room: Room) -> list[Due]:
+    """The dues with an hour of their own that were not said yet, soonest first."""
+    rows = await db.rows(
+        _SELECT + "WHERE due.room = ? AND gone = 0 AND hour IS NOT NULL AND told_on IS NULL "
+        "ORDER BY ifnull(put_off, from_day), hour, due.id LIMIT 100",
+        (room.id,),
+    )
+    return [_due(row) for row in rows]
 
 
 async def put_off(db: Database, due: Due, until: date) -> None:
@@ -88,12 +121,14 @@ async def set_told(db: Database, dues: Sequence[Due], day: date) -> None:
     )
 
 
-def _days(due: Due) -> tuple[str, str, str | None]:
-    return due.from_day.isoformat(), due.to_day.isoformat(), due.to_member
+def _said(due: Due) -> tuple[str | None, ...]:
+    hour = f"{due.hour:%H:%M}" if due.hour else None
+    return due.from_day.isoformat(), due.to_day.isoformat(), due.to_member, due.words, hour
 
 
 def _has_changed(row: sqlite3.Row, due: Due) -> bool:
-    return (row["from_day"], row["to_day"], row["to_member"]) != _days(due)
+    kept = ("from_day", "to_day", "to_member", "words", "hour")
+    return tuple(row[name] for name in kept) != _said(due)
 
 
 def _due(row: sqlite3.Row) -> Due:
@@ -104,6 +139,8 @@ def _due(row: sqlite3.Row) -> Due:
         to_day=date.fromisoformat(row["to_day"]),
         occasion=row["occasion"],
         to_member=row["to_member"],
+        words=row["words"],
+        hour=to_hour(row["hour"]),
         id=row["id"],
         told_on=to_day(row["told_on"]),
         put_off_until=to_day(row["put_off"]),

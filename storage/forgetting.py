@@ -8,10 +8,13 @@ from storage.moments import to_ms
 from storage.rows import Member
 
 OF_A_ROOM = (
+    "DELETE FROM notice_board WHERE room = ?",
+    "DELETE FROM caldav WHERE room = ?",
     "DELETE FROM outbox WHERE room = ?",
     "DELETE FROM question WHERE room = ?",
     "DELETE FROM link WHERE room = ?",
     "DELETE FROM leader WHERE room = ?",
+    "DELETE FROM naming WHERE due IN (SELECT id FROM due WHERE room = ?)",
     "DELETE FROM due WHERE room = ?",
     "DELETE FROM entry WHERE room = ?",
     "DELETE FROM bin WHERE room = ?",
@@ -40,8 +43,9 @@ async def forget_member(book: Book, member: Member) -> int:
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
         (nobody, room, member.name),
     )
+    await db.write("DELETE FROM notice_board WHERE room = ?", (room,))  # it is posted anew
     await db.write(
-        "UPDATE outbox SET body = '', mentions = '[]', "
+        "UPDATE outbox SET body = '', attached = NULL, mentions = '[]', "
         "refused = CASE WHEN sent_as IS NULL THEN 'forgotten' ELSE refused END, "
         "gathered = CASE gathered WHEN 0 THEN NULL ELSE gathered END "
         "WHERE room = ?1 AND kind != 'reaction' "

@@ -17,8 +17,84 @@ CREATE INDEX entry_away ON entry (room) WHERE act = 'away';
 CREATE INDEX entry_back ON entry (member) WHERE act = 'back';
 """
 
+SHARED_CALENDAR = """
+-- What members wish to be reminded of ('date' entries): `receiver` is for whom, NULL: for all.
+ALTER TABLE entry ADD COLUMN words TEXT;  -- what of
+ALTER TABLE entry ADD COLUMN hour TEXT;   -- local hour, HH:MM; NULL: with the digest
+ALTER TABLE entry ADD COLUMN rule TEXT;   -- RRULE of RFC 5545; NULL: once, on `on_day`
+CREATE INDEX entry_date ON entry (room) WHERE act = 'date';
+CREATE INDEX entry_by_dose ON entry (room) WHERE starter_g IS NOT NULL;
+CREATE INDEX entry_by_dose_day ON entry (room, on_day) WHERE starter_g IS NOT NULL;
+
+-- Dues that members set themselves (what = 'own', occasion = 'entry root/day').
+ALTER TABLE due ADD COLUMN words TEXT;
+ALTER TABLE due ADD COLUMN hour TEXT;
+CREATE INDEX due_by_hour ON due (room, from_day) WHERE hour IS NOT NULL AND gone = 0;
+
+-- What a digest or reminder named, and in which of its lines (1, 2, ...).
+CREATE TABLE naming (
+    message     TEXT NOT NULL,              -- tx_id in the outbox
+    line        INTEGER NOT NULL,
+    due         INTEGER NOT NULL REFERENCES due,
+    PRIMARY KEY (message, line, due)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX naming_by_due ON naming (due);
+INSERT INTO naming SELECT outbox.tx_id, 1, due.id FROM outbox JOIN room ON room.id = outbox.room
+    JOIN due ON due.room = room.id AND due.gone = 0 AND due.told_on = room.told_on
+    WHERE outbox.id IN (SELECT max(id) FROM outbox WHERE kind = 'digest' GROUP BY room);
+
+-- The message of a room that always shows the present calendar.
+CREATE TABLE notice_board (
+    room        INTEGER PRIMARY KEY REFERENCES room,
+    message     TEXT NOT NULL,              -- tx_id of the message that its edits rewrite
+    shown       TEXT NOT NULL,              -- the words it shows
+    shown_on    TEXT NOT NULL,              -- the local day they were made for
+    edits       INTEGER NOT NULL DEFAULT 0,
+    pinned      INTEGER NOT NULL DEFAULT 0, -- 1: it hangs at the top of the room
+    explained   INTEGER NOT NULL DEFAULT 0  -- 1: how to let the bot hang it there was said
+) STRICT;
+
+-- What stands in the CalDAV calendar of a room, as we last put it there.
+CREATE TABLE caldav (
+    room        INTEGER NOT NULL REFERENCES room,
+    uid         TEXT NOT NULL,
+    fingerprint TEXT NOT NULL,              -- of the event's text
+    PRIMARY KEY (room, uid)
+) STRICT, WITHOUT ROWID;
+
+-- The outbox learns of the calendar's message and of files: its kinds are not checked any more,
+-- since every new one would need a new table.
+CREATE TABLE outbox_anew (
+    id          INTEGER PRIMARY KEY,
+    room        INTEGER NOT NULL REFERENCES room,
+    tx_id       TEXT NOT NULL UNIQUE,
+    kind        TEXT NOT NULL,              -- see `Kind` in storage/rows.py
+    to_event    TEXT,                       -- the message answered or marked
+    body        TEXT NOT NULL,              -- plain words, or the sign of a reaction
+    mentions    TEXT NOT NULL DEFAULT '[]', -- JSON: user ids
+    thread      TEXT,                       -- the thread it belongs in
+    rewrites    INTEGER REFERENCES outbox,  -- the answer it takes the place of
+    why         TEXT,                       -- the arithmetic behind it, its sources and standing
+    made_at     INTEGER NOT NULL,
+    sent_as     TEXT,                       -- event id, once the homeserver has it
+    sent_at     INTEGER,
+    refused     TEXT,                       -- why the homeserver will never take it
+    gathered    INTEGER,                    -- not said by itself: 0 until told together with others
+                                            -- in the message of this number
+    attached    TEXT                        -- what a file or a picture is made of, until it is sent
+) STRICT;
+INSERT INTO outbox_anew SELECT *, NULL FROM outbox;
+DROP TABLE outbox;
+ALTER TABLE outbox_anew RENAME TO outbox;
+CREATE INDEX outbox_waiting ON outbox (id)
+    WHERE sent_as IS NULL AND refused IS NULL AND gathered IS NULL;
+CREATE INDEX outbox_held ON outbox (room) WHERE gathered = 0;
+CREATE INDEX outbox_by_target ON outbox (room, to_event);
+CREATE INDEX outbox_by_event ON outbox (sent_as);
+"""
+
 COMMUNAL = """
-ALTER TABLE entry ADD COLUMN words TEXT;    -- a bin's new name, its condition, a rota's duty
+-- `words` of an entry is also a bin's new name, its condition, or what a rota is for.
 ALTER TABLE entry ADD COLUMN days INTEGER;  -- how long each turn of a rota lasts
 CREATE INDEX entry_turns ON entry (room)
     WHERE act IN ('rota', 'join', 'quit', 'over', 'swap', 'swapped');
@@ -39,7 +115,7 @@ CREATE TABLE leader (
 ) STRICT;
 """
 
-STEPS: Sequence[str] = (SCHEMA, ABSENCES, COMMUNAL)
+STEPS: Sequence[str] = (SCHEMA, ABSENCES, SHARED_CALENDAR, COMMUNAL)
 """Step n brings a book from version n to n + 1; `PRAGMA user_version` holds the version."""
 
 

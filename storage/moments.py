@@ -1,6 +1,6 @@
 """How moments and days are kept: UTC milliseconds and ISO 8601 days."""
 
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
@@ -24,3 +24,8 @@ def local_day(moment: datetime, zone: str) -> date:
 def to_day(text: str | None) -> date | None:
     """The day kept as text, if any."""
     return date.fromisoformat(text) if text else None
+
+
+def to_hour(text: str | None) -> time | None:
+    """The local hour kept as text ("HH:MM"), if any."""
+    return time.fromisoformat(text) if text else None

@@ -14,8 +14,8 @@ async def put(db: Database, room: int, message: Message, made_at: datetime) -> N
     """Keep something to say, inside a transaction; a `tx_id` used before changes nothing."""
     await db.write(
         "INSERT OR IGNORE INTO outbox "
-        "(room, tx_id, kind, to_event, body, mentions, thread, rewrites, why, made_at) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "(room, tx_id, kind, to_event, body, mentions, thread, rewrites, why, attached, made_at) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         (
             room,
             message.tx_id,
@@ -26,6 +26,7 @@ async def put(db: Database, room: int, message: Message, made_at: datetime) -> N
             message.thread,
             message.rewrites,
             message.why,
+            message.attached,
             to_ms(made_at),
         ),
     )
@@ -59,7 +60,8 @@ async def sent(db: Database, row: int, event: str, at: datetime) -> None:
     """The homeserver has it, as `event`."""
     async with db.transaction():
         await db.write(
-            "UPDATE outbox SET sent_as = ?, sent_at = ? WHERE id = ?", (event, to_ms(at), row)
+            "UPDATE outbox SET sent_as = ?, sent_at = ?, attached = NULL WHERE id = ?",
+            (event, to_ms(at), row),
         )
 
 
@@ -131,20 +133,11 @@ async def said_as(db: Database, room: int, event: str) -> Message | None:
     return _message(row) if row else None
 
 
-async def digest_made_at(db: Database, room: int, event: str) -> datetime | None:
-    """When the digest that the bot said as `event` was made; None if that was no digest."""
-    row = await db.row(
-        "SELECT made_at FROM outbox WHERE room = ? AND kind = 'digest' "
-        "AND (sent_as = ? OR tx_id = ?)",
-        (room, event, event),
-    )
-    return from_ms(row["made_at"]) if row else None
-
-
 async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:
     """The last thing said in a room (reactions are not said), and when."""
     row = await db.row(
-        "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' ORDER BY id DESC LIMIT 1",
+        "SELECT * FROM outbox WHERE room = ? AND kind NOT IN ('reaction', 'calendar') "
+        "ORDER BY id DESC LIMIT 1",
         (room,),
     )
     return (_message(row), from_ms(row["made_at"])) if row else None
@@ -160,4 +153,5 @@ def _message(row: sqlite3.Row) -> Message:
         thread=row["thread"],
         rewrites=row["rewrites"],
         why=row["why"],
+        attached=row["attached"],
     )

@@ -65,9 +65,13 @@ class Facts:
     celsius: float | None = None
     ph: float | None = None
     words: str | None = None
-    """A bin's new name, its condition, or what a rota is for."""
+    """What a member wishes to be reminded of; a bin's new name, its condition; a rota's duty."""
     days: int | None = None
     """How long each turn of a rota lasts."""
+    hour: time | None = None
+    """The local hour of it; None: with the digest."""
+    rule: str | None = None
+    """How it recurs: an RRULE of RFC 5545; None: once."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -133,7 +137,11 @@ class Due:
     occasion: str = ""
     """Which draining or which run it is of: tells it from the next due of its kind."""
     to_member: str | None = None
-    """Who takes a bin that changes hands, or mixed the starter."""
+    """Who takes a bin that changes hands, mixed the starter, or wished to be reminded."""
+    words: str | None = None
+    """What a member set themselves to be reminded of."""
+    hour: time | None = None
+    """The local hour at which it is to be said; None: with the digest."""
     id: int = 0
     """Where it is kept; 0 before it was."""
     told_on: date | None = None
@@ -163,7 +171,7 @@ class Question:
     asked_at: datetime
 
 
-Kind = Literal["reply", "reaction", "reminder", "digest", "greeting"]
+Kind = Literal["reply", "reaction", "reminder", "digest", "greeting", "calendar", "file", "picture"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -178,6 +186,8 @@ class Message:
     thread: str | None = None
     rewrites: int | None = None
     why: str | None = None
+    attached: str | None = None
+    """What a file or a picture is made of."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -200,3 +210,5 @@ class Absence:
     member: str
     first: date
     last: date | None
+    stand_in: str | None = None
+    """Whom the member named to do their part meanwhile."""

@@ -3,10 +3,11 @@
 Versions shipped:
 1  the first season
 2  absences
-3  the communal bin: turns, names, powers
+3  the shared calendar: dates of the members' own, what was named, the calendar's message, files
+4  the communal bin: turns, names, powers
 """
 
-VERSION = 3
+VERSION = 4
 
 SCHEMA = """
 -- A room: one group, whose book no other room sees.

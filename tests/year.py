@@ -11,8 +11,8 @@ from zoneinfo import ZoneInfo
 from bot.reminders import tell
 from handlers import keeping, route
 from handlers.answer import Turn
-from handlers.calendar import ACTS
 from handlers.reading.acts import Act, Layer, Open
+from handlers.reminded import RECORDED
 from storage import changes, rooms
 from storage.book import Book
 from storage.database import Database
@@ -23,7 +23,10 @@ NAMES = ["Ada", "Bram", "Cleo", "Dov", "Esi", "Finn", "Gita", "Hugo", "Ines", "J
 BINS = ["shed", "yard", "blue", "green", "porch", "attic", "cellar", "gate", "north", "south"]
 BINS += ["hut", "barn"]
 
-DUTY = re.compile(r"(drain|seal|bury|plant where)? ?the (\w+) bin")
+DUTY = re.compile(
+    r"(drain|seal|bury|plant where|see that nothing dug where|look into)? ?the (\w+) bin"
+)
+WHATS = {"see that nothing dug where": "cover", "look into": "check"}
 
 RESTART = timedelta(minutes=1)
 """The longest that a bot which was killed is away."""
@@ -45,7 +48,7 @@ class Told:
         named, present = [], ""
         for what, bin in DUTY.findall(self.body):
             present = what or present  # said once for several bins
-            named.append((bin, present.split()[0]))
+            named.append((bin, WHATS.get(present, present.split()[0])))
         return named
 
 
@@ -109,9 +112,9 @@ class Year:
     async def _wants(self, bin: str, today: date) -> list[Act]:
         """What a member does with a bin that day, mostly what is due."""
         dues = [due for due in await (await self._book()).dues() if due.bin and due.bin.name == bin]
-        now = [due for due in dues if due.from_day <= today and due.what in ACTS]
+        now = [due for due in dues if due.from_day <= today and due.what in RECORDED]
         done = [due for due in now if self._rng.random() < 0.8]
-        acts: list[Act] = [ACTS[due.what](bin=bin) for due in done[:1]]
+        acts: list[Act] = [RECORDED[due.what](bin=bin) for due in done[:1]]
         is_filling = not any(
             due.what == "bury" or (due.what == "seal" and due in now) for due in dues
         )

@@ -2,13 +2,12 @@
 
 import re
 from collections.abc import Iterator
-from datetime import date, timedelta
 from typing import NamedTuple
 
 from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
 from handlers.reading.found import Found
 from handlers.reading.message import Message
-from handlers.reading.stretches import Stretch, stretch_in
+from handlers.reading.stretches import Stretch, coming, stretch_in
 from handlers.reading.told import is_sender
 from handlers.reading.vocabulary import words_in
 
@@ -138,12 +137,8 @@ def _back(message: Message, speaker: Speaker, at: int, end: int) -> Found | None
         upto -= 1
     if not _HOME.fullmatch(f" {_text(message, at, upto)}".rstrip()):
         return None
-    on = message.today if day is None else _coming(day.past, day.future, message.today)
+    on = message.today if day is None else coming(day.past, day.future, message.today)
     return Found(speaker.start, stop, Back(on=on, member=speaker.member))
-
-
-def _coming(past: date, future: date, today: date) -> date:
-    return today if past == today and future - past != timedelta(days=7) else future
 
 
 def _clause_end(message: Message, at: int, end: int) -> int:

@@ -1,7 +1,7 @@
 """What members arrange among themselves: no record, and no act of the reading contract."""
 
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, time
 
 from handlers.reading.communal import Communal
 
@@ -38,4 +38,39 @@ class WhoIsAway:
     last: date
 
 
-Plan = Away | Back | Staying | WhoIsAway | Communal
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnDate:
+    """A reminder that a member sets: of what, from which day, how it recurs, and for whom."""
+
+    words: str
+    first: date | None
+    """None: no day was said."""
+    rule: str | None = None
+    """An RRULE of RFC 5545; None: once."""
+    until: date | None = None
+    hour: time | None = None
+    for_whom: str | None = None
+    """None: for all."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CallOff:
+    """Reminders that members set are no longer wanted: those of these words, or of a day."""
+
+    words: str
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnDates:
+    """Which reminders are set?"""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Show:
+    """The calendar is to be posted: as a picture, or as a file for calendar programs."""
+
+    as_file: bool = False
+
+
+Plan = Away | Back | Staying | WhoIsAway | OwnDate | CallOff | OwnDates | Show | Communal

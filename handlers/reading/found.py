@@ -2,6 +2,7 @@
 
 from typing import NamedTuple
 
+from handlers.reading.acts import Ask
 from handlers.reading.arranged import Plan
 
 
@@ -10,5 +11,6 @@ class Found(NamedTuple):
 
     start: int
     end: int
-    plan: Plan
+    plan: Plan | Ask
+    """An `Ask` here says more than the reading contract does: whose, by when, which."""
     aside: bool = False

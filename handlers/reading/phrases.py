@@ -15,7 +15,7 @@ from handlers.reading.told import is_sender
 
 _SIGNS = frozenset(",.!?:;-()\"'@☺—\n")
 _COURTESIES = frozenset(
-    "ok okay hey hi hello please pls thanks ta cheers so well right and then just sorry".split()
+    ["ok", "okay", "hey", "hi", "hello", "please", "pls", "thanks", "ta", "cheers", "so", "well", "right", "and", "then", "just", "sorry"]
 )
 
 

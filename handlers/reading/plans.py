@@ -7,12 +7,16 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Context
+from handlers.reading.acts import Ask, Context
 from handlers.reading.arranged import Plan
+from handlers.reading.duequestions import CUES as DUE_CUES
+from handlers.reading.duequestions import due_questions
 from handlers.reading.found import Found
 from handlers.reading.handing import CUES as HANDING_CUES
 from handlers.reading.handing import handing
 from handlers.reading.message import Message, read_message
+from handlers.reading.owndates import CUES as OWN_DATE_CUES
+from handlers.reading.owndates import own_dates
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
 from handlers.reading.turntaking import CUES as TURN_CUES
@@ -23,15 +27,17 @@ from handlers.reading.words import cleaned
 
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
+    (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
     (handing, HANDING_CUES),
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),
     (recalling, RECALLING_CUES),
+    (due_questions, DUE_CUES),
 )
 
 
-def plans(text: str, context: Context) -> tuple[tuple[Plan, ...], str]:
+def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
     """What a message arranges, and the rest of its words."""
     lower = text.casefold()
     readers = [reader for reader, cues in _READERS if any(cue in lower for cue in cues)]

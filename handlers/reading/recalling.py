@@ -34,9 +34,7 @@ _KEEPERS = re.compile(
     r"^(?:(?:all |list |show )*(?:the )?keepers of (?:the )?qbin(?: so far)?)(?P<when>)$"
 )
 _BEFORE = re.compile(r"\bbefore (?:qmember|me|that)\b")
-_MONTHS = (
-    "january february march april may june july august september october november december"
-).split()
+_MONTHS = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"]
 _IN_MONTH = re.compile(
     rf"\b(?:in|during|since) (?P<month>{'|'.join(_MONTHS)})(?: (?P<year>20\d\d))?\b"
 )

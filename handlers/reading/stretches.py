@@ -125,12 +125,17 @@ def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretc
     return Stretch(first, last, stop) if first <= last <= first + LONGEST else None
 
 
+def coming(past: date, future: date, today: date) -> date:
+    """The day that lies ahead; a weekday of today's name is next week's."""
+    is_weekday = future - past == timedelta(days=7)
+    return today if past == today and not is_weekday else future
+
+
 def _opening(day: Day, last: date | None, today: date) -> date:
-    """The first day: the latest before the last one; a weekday of today's name is next week's."""
+    """The first day: the latest before the last one, if one was said."""
     if last is not None:
         return day.future if day.future <= last else day.past
-    is_weekday = day.future - day.past == timedelta(days=7)
-    return today if day.past == today and not is_weekday else day.future
+    return coming(day.past, day.future, today)
 
 
 def _lead(message: Message, day: Day, start: int) -> str:

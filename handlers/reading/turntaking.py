@@ -90,8 +90,8 @@ _SWAP = (
         rf"^(?:can|could|would|will) (?:anyone|anybody|someone|somebody|one of you|(?P<for>qmember)) "
         rf"(?:please )?(?:cover|do|take|have) {_MINE}(?: for me| instead| qday| please)*{_OF_BIN}$"
     ),
-    re.compile(rf"^(?:i )?(?:cant|cannot|wont be able to|am not able to) (?:do|make|manage|cover) "
-               rf"(?:my (?:week|turn|go))(?: qday| with qbin| this time| sorry)*$"),
+    re.compile(r"^(?:i )?(?:cant|cannot|wont be able to|am not able to) (?:do|make|manage|cover) "
+               r"(?:my (?:week|turn|go))(?: qday| with qbin| this time| sorry)*$"),
     re.compile(r"^(?:skip|pass on) my (?:turn|week|go)(?: please)?$"),
     re.compile(rf"^qmember (?:can|could|would|will) you (?:swap|switch|trade)"
                rf"(?: {_MINE}| weeks| turns| with me| qday| for qday)*$"),

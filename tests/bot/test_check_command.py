@@ -14,6 +14,7 @@ from bot.cli import main
 from bot.settings import Home
 from storage import backup
 from storage.database import Database
+from storage.schema import VERSION
 
 Out = pytest.CaptureFixture[str]
 
@@ -43,7 +44,7 @@ async def test_a_book_in_order(book: Path, capsys: Out) -> None:
     assert main(["check", "--book", str(book)]) == 0
     well, bad = findings(capsys)
     assert bad == []
-    assert any(line.startswith("the book is whole (schema 1; 0 rooms") for line in well)
+    assert any(line.startswith(f"the book is whole (schema {VERSION}; 0 rooms") for line in well)
     assert "no bot is using the book" in well
     assert all_in(book.parent) == before
 
@@ -92,7 +93,7 @@ def with_a_bad_backup(book: Path) -> None:
     [
         (others_may_read, "others may look into {book}: chmod 600 '{book}'"),
         (damaged, "-wal and -shm files, and put back {folder}/backups/book-2026-03-02.db"),
-        (from_tomorrow, "the book is of schema 99, this program knows 1: update it"),
+        (from_tomorrow, f"the book is of schema 99, this program knows {VERSION}: update it"),
         (pointing_to_nothing, "1 rows of the book point to nothing: put back a backup"),
         (of_another_kind, "is no book of Pailkeeper's (no such table: outbox)"),
         (with_a_bad_backup, "no backup in {folder}/backups is whole: look at the disk"),

@@ -140,7 +140,7 @@ async def test_what_is_done_is_not_told_and_what_comes_back_is_not_told_again(
     assert len(await tells(db, at(4, 9))) == 1
     dues = await group.book.dues()
     await group.says(Bury(bin="shed"), days=2, event="$buried")
-    assert {due.what for due in await group.book.dues()} == {"plant"}
+    assert {due.what for due in await group.book.dues()} == {"plant", "cover"}
     book = group.book
     turn = Turn(
         book=book,

@@ -112,7 +112,7 @@ async def test_the_disk_grows_a_page_at_a_time(tmp_path: Path) -> None:
 def small_disk() -> None:
     """No file of this process grows past a limit: the system refuses the write itself."""
     signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
-    resource.setrlimit(resource.RLIMIT_FSIZE, (400_000, 400_000))
+    resource.setrlimit(resource.RLIMIT_FSIZE, (560_000, 560_000))
 
 
 def test_a_full_disk_ends_the_program_with_what_to_do(tmp_path: Path) -> None:

@@ -1,11 +1,14 @@
 """What is due, when it is said, and what is answered to it."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
 
-from handlers.calendar import NOTHING, concerned, digest
+from handlers.calendar import NOTHING
+from handlers.care import care_of
+from handlers.digest import called, digest
 from handlers.dues import is_named_on, is_news, is_shown_on
 from handlers.reading.acts import (
     Accept,
@@ -25,6 +28,16 @@ from storage import rooms
 from storage.book import Book
 from storage.rows import Bin, Due
 from tests.group import BEGIN, Group
+
+
+async def told(book: Book, dues: Sequence[Due], today: date) -> str:
+    """The words of a day's digest."""
+    return "\n".join(line.words for line in digest(dues, today, await care_of(book, dues, today)))
+
+
+async def concerned(book: Book, dues: Sequence[Due], today: date) -> tuple[str, ...]:
+    return await called(book, dues, await care_of(book, dues, today))
+
 
 SHED = Bin(id=1, name="shed")
 
@@ -150,7 +163,7 @@ async def test_later_leaves_what_others_keep(two_keepers: Group) -> None:
 
 async def test_a_digest_names_first_what_is_for_today(two_keepers: Group) -> None:
     dues = await two_keepers.book.dues(until=date(2026, 3, 5))
-    said = await digest(two_keepers.book, dues, date(2026, 3, 5))
+    said = await told(two_keepers.book, dues, date(2026, 3, 5))
     assert said.splitlines() == [
         "Today: drain the shed bin (bram).",
         "Late, since Tuesday 24 February: bury the yard bin (ines).",
@@ -165,7 +178,7 @@ async def test_a_bin_that_is_to_change_hands_is_in_the_calendar(group: Group) ->
     assert (await group.dues())["shed", "hand over"] == (date(2026, 3, 6), date(2026, 3, 6))
     await group.says(Accept(bin="shed"), who="ines")
     [passing] = [due for due in await group.book.dues() if due.what == "hand over"]
-    assert await digest(group.book, [passing], date(2026, 3, 6)) == (
+    assert await told(group.book, [passing], date(2026, 3, 6)) == (
         "Today: hand over the shed bin to ines (bram)."
     )
     assert await concerned(group.book, [passing], date(2026, 3, 6)) == ("@bram:test", "@ines:test")
@@ -202,8 +215,8 @@ async def test_a_batch_is_to_be_dried_when_it_is_ripe(group: Group) -> None:
     await group.says(Batch(mass_kg=2.0), who="dov")
     [dry] = await group.book.dues()
     assert (dry.from_day, dry.to_member) == (date(2026, 3, 16), "dov")
-    assert await digest(group.book, [dry], dry.from_day) == (
-        "Today, or by Wednesday 1 April: dry the starter (dov)."
+    assert await told(group.book, [dry], dry.from_day) == (
+        "Today, or by Wednesday 1 April: dry the starter, turning it every day (dov)."
     )
     assert await concerned(group.book, [dry], dry.from_day) == ("@dov:test",)
     await group.says(Stock(mass_kg=1.0), days=3)
@@ -241,7 +254,7 @@ async def test_a_digest_says_each_thing_once(group: Group) -> None:
     for bin in ("shed", "yard", "blue"):
         await group.says(Layer(mass_kg=2.0, bin=bin), days=-14)
     dues = [due for due in await group.book.dues() if due.what != "plant"]
-    assert (await digest(group.book, dues, date(2026, 3, 2))).splitlines() == [
+    assert (await told(group.book, dues, date(2026, 3, 2))).splitlines() == [
         "Today: seal the blue bin (ines), the shed bin (ines) and the yard bin (ines).",
         "Late, since Thursday 19 February: drain the blue bin (ines), the shed bin (ines) and "
         "the yard bin (ines).",

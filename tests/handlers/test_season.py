@@ -28,7 +28,10 @@ async def test_dues_follow_a_bin_through_its_run(group: Group) -> None:
     assert dues["shed", "bury"] == (date(2026, 3, 22), date(2026, 3, 26))
     assert ("shed", "seal") not in dues
     await group.says(Bury(bin="shed", place="under the pear"), days=24)
-    assert await group.dues() == {("shed", "plant"): (date(2026, 4, 9), date(2026, 4, 16))}
+    assert await group.dues() == {
+        ("shed", "cover"): (date(2026, 3, 28), date(2026, 3, 31)),
+        ("shed", "plant"): (date(2026, 4, 9), date(2026, 4, 16)),
+    }
     await group.says(Layer(mass_kg=1.0, bin="shed"), days=25)
     dues = await group.dues()
     assert dues["shed", "plant"] == (date(2026, 4, 9), date(2026, 4, 16))

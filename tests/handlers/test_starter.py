@@ -97,8 +97,8 @@ async def test_doses_of_last_month_do_not_count(group: Group) -> None:
     entries = await group.book.entries()
     grams = entries[0].facts.starter_g
     assert grams
-    assert used_a_day(entries, BEGIN.date()) == pytest.approx(grams / 7)
-    assert used_a_day(entries, date(2026, 4, 20)) is None
+    assert await used_a_day(group.book, BEGIN.date()) == pytest.approx(grams / 7)
+    assert await used_a_day(group.book, date(2026, 4, 20)) is None
 
 
 async def test_a_count_by_volume_and_one_taken_back(group: Group) -> None:

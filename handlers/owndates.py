@@ -1,0 +1,138 @@
+"""Reminders that members set: written down, listed, called off, and made into dues."""
+
+from datetime import date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from handlers.answer import Answer, Turn
+from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date
+from handlers.phrasing import capital, clock, day
+from handlers.practice.figure import listed
+from handlers.quiet import is_quiet
+from handlers.reading.arranged import CallOff, OwnDate, OwnDates
+from handlers.reading.recurrence import first_on, spoken
+from handlers.reading.vocabulary import words_in
+from storage import dues
+from storage.book import Book
+from storage.rows import Entry, Facts, Room
+
+MOST_WORDS = 160
+"""Characters of what is to be said."""
+
+SMALL = words_in("a an the to of for about our my your we i us me and on in at it that")
+"""Words that tell no reminder from another."""
+
+NONE_SET = "No reminders are set. Say “remind us to wash the lids every second Sunday”."
+
+
+async def set_date(plan: OwnDate, turn: Turn) -> Answer:
+    """A reminder is set, or it is asked what is missing."""
+    if plan.first is None:
+        return Answer(say=f"When? Say “remind us to {plan.words} on Friday at 18:00”.")
+    room = turn.book.room
+    if plan.hour and is_quiet(plan.hour, room.quiet_from, room.quiet_to):
+        return Answer(
+            say=f"{clock(plan.hour)} is in your quiet hours, {clock(room.quiet_from)} to "
+            f"{clock(room.quiet_to)}. Say it again with another hour."
+        )
+    first, hour = _first(plan, turn)
+    if first is None:
+        return Answer(say="That moment has passed. Say it again with a day or an hour to come.")
+    if plan.until and plan.until < first:
+        return Answer(say=f"There is no such day by {day(plan.until, turn.today)}.")
+    facts = Facts(words=plan.words[:MOST_WORDS], hour=hour, rule=plan.rule)
+    entry = turn.entry(
+        "date", bin=None, facts=facts, on=first, until=plan.until, receiver=plan.for_whom
+    )
+    whom = f"{plan.for_whom}: " if plan.for_whom and plan.for_whom != turn.sender else ""
+    words = _when(first, hour, plan.rule, plan.until, turn.today)
+    return Answer(entries=[entry], say=f"I will say it {words}: {whom}{facts.words}.")
+
+
+def _first(plan: OwnDate, turn: Turn) -> tuple[date | None, time | None]:
+    """The first day to say it on, and the hour; of today only what is still to come."""
+    room = turn.book.room
+    now = turn.at.astimezone(ZoneInfo(room.zone))
+    first, hour = plan.first, plan.hour
+    is_over = first == now.date() and now.time() >= (hour or room.digest_at)
+    if first is None or first < now.date():
+        return None, hour
+    if not is_over:
+        return first, hour
+    if plan.rule:
+        return first_on(plan.rule, first + timedelta(days=1)), hour
+    if hour is None:  # "today" said after the digest: at the next hour but one
+        soon = now.replace(minute=0, second=0, microsecond=0) + timedelta(hours=2)
+        is_today = soon.date() == now.date()
+        if is_today and not is_quiet(soon.time(), room.quiet_from, room.quiet_to):
+            return first, soon.time()
+    return None, hour
+
+
+def _when(first: date, hour: time | None, rule: str | None, until: date | None, today: date) -> str:
+    at = f" at {clock(hour)}" if hour else ""
+    if rule is None:
+        return f"{day(first, today)}{at}"
+    ends = f" until {day(until, today)}" if until else ""
+    return f"{spoken(rule, first)}{at}{ends}, first {day(first, today)}"
+
+
+async def listing(plan: OwnDates, turn: Turn) -> Answer:
+    """The reminders that are set and still to come."""
+    del plan
+    dated = [entry for entry in await turn.book.dated() if await _coming(entry, turn)]
+    lines = [f"{capital(_told(entry, turn.today))}." for entry in dated]
+    return Answer(say="\n".join(lines) or NONE_SET)
+
+
+def _told(entry: Entry, today: date) -> str:
+    facts = entry.facts
+    assert entry.on is not None
+    at = f" at {clock(facts.hour)}" if facts.hour else ""
+    ends = f" until {day(entry.until, today)}" if entry.until else ""
+    days = spoken(facts.rule, entry.on) + ends if facts.rule else day(entry.on, today)
+    whom = f" ({entry.receiver})" if entry.receiver else ""
+    return f"{days}{at}: {facts.words}{whom}"
+
+
+async def _coming(entry: Entry, turn: Turn) -> bool:
+    if entry.on is None:
+        return False
+    if entry.facts.rule is None:
+        return entry.on >= turn.today
+    return entry.until is None or entry.until >= turn.today
+
+
+async def call_off(plan: CallOff, turn: Turn) -> Answer:
+    """Reminders are no longer wanted; where it could be several, it is asked which."""
+    dated = [entry for entry in await turn.book.dated() if await _coming(entry, turn)]
+    meant = [entry for entry in dated if _is_meant(entry, plan)]
+    if len(meant) == 1:
+        return Answer(strikes=meant, say=f"Called off: {meant[0].facts.words}.")
+    if meant:
+        named = [f"“{entry.facts.words}”" for entry in meant]
+        return Answer(say=f"Which one: {listed(named, 'or')}?")
+    if not dated:
+        return Answer(say=NONE_SET)
+    known = "\n".join(f"{capital(_told(entry, turn.today))}." for entry in dated)
+    return Answer(say=f"I know no such reminder. These are set:\n{known}")
+
+
+def _is_meant(entry: Entry, plan: CallOff) -> bool:
+    if plan.on and plan.on != entry.on:
+        return False
+    said = {word.casefold() for word in plan.words.split()} - SMALL
+    words = {word.casefold().strip(".,!") for word in (entry.facts.words or "").split()}
+    return said <= words
+
+
+async def settle(book: Book, now: datetime) -> None:
+    """Make the dues of the members' own dates anew for the weeks to come, in a transaction."""
+    today = local_day(book.room, now)
+    due = [each for entry in await book.dated() for each in dues_of_date(entry, today)]
+    await dues.let_go(book.db, book.room, OWN, before=today - SHOWN_BEHIND)
+    await dues.put(book.db, book.room, None, due, now, of=OWN)
+
+
+def local_day(room: Room, now: datetime) -> date:
+    """The group's day at a moment."""
+    return now.astimezone(ZoneInfo(room.zone)).date()

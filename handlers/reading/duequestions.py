@@ -1,0 +1,151 @@
+"""Questions about the calendar that say whose, by when or which: "who's late?", "what's mine?"."""
+
+import re
+from collections.abc import Iterator
+from datetime import date, timedelta
+
+from handlers.reading.acts import Ask
+from handlers.reading.arranged import Show
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.stretches import coming
+
+CUES = (
+    "due", "late", "mine", "calendar", "ics", "ical", "jobs", "dues", "plate", "overdue", "for me",
+    "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
+    "when ", "how long", "what day",
+)  # fmt: skip
+
+LATE = "late"
+"""In `Ask.what`: only what should have been done before."""
+
+_BEFORE = r"(?:(?:hey|hi|hello|ok|so|and|please|pls|bot|tell me|show me|,) )*"
+_AFTER = r"(?: (?:please|pls|then|now|again|today|currently|at the moment|in the group|,))*"
+_WHATS = r"(?:what(?: is| 's)|whats)"
+_DUE = (
+    r"(?:what(?: is| 's| are)?(?: (?:all|still|there|our))?|anything|any bins|which bins are|"
+    r"is anything|whats) (?:(?:is|are) )?(?:due|to be done|on the calendar)"
+)
+_WHAT = re.compile(rf"{_BEFORE}{_DUE}(?P<more>.*)")
+_LATE = re.compile(
+    rf"{_BEFORE}(?:who(?: is| 's| are| else is)|{_WHATS}|anyone|anybody|anything|"
+    r"is any(?:one|body|thing)|which bins? (?:is|are)|who is running) (?:late|overdue|behind)"
+    rf"(?: with (?:the|their|a) bins?)?{_AFTER}"
+)
+_MINE = re.compile(
+    rf"{_BEFORE}(?:{_WHATS} (?:mine|mine to do|due for me)|(?:what are )?my dues|"
+    rf"anything due for me|just mine|mine only|only mine){_AFTER}"
+)
+_MINE_TO_BOT = re.compile(
+    rf"{_BEFORE}(?:mine|{_WHATS} (?:my (?:jobs?|turn|part)|on my plate)|"
+    r"what (?:do|must|should) i (?:have |need )?(?:to )?do"
+    r"(?: (?:this week|today|next|with the bins?))?|"
+    r"my jobs|anything (?:for me|i (?:have|need) to do|i should do)|what have i got(?: to do)?)"
+    rf"{_AFTER}"
+)
+_DOES = re.compile(
+    rf"{_BEFORE}what (?:does|must|should|has) qmember "
+    r"(?:have to do|need to do|do|got|got to do|have)(?P<more>.*)"
+)
+_FOR = re.compile(r" (?:for|with|of) qmember(?= |$)")
+_WHEN = re.compile(
+    rf"{_BEFORE}(?:when (?:can|should|do|must|will|is|are|does|shall|could|to)|"
+    r"how long (?:until|till|before)|by when (?:must|should|do)|what day (?:can|should|do)) .*?"
+    r"(?P<verb>buried|bury|sealed|seal|closed|close|drained|drain|emptied|planted|plant|ready|"
+    r"dug in|dig in|go in the ground)(?P<more>.*)"
+)
+_ACTS = {
+    "buried": "bury", "bury": "bury", "ready": "bury", "emptied": "bury", "dug in": "bury",
+    "dig in": "bury", "go in the ground": "bury", "sealed": "seal", "seal": "seal",
+    "close": "seal", "closed": "seal", "drained": "drain", "drain": "drain", "planted": "plant",
+    "plant": "plant",
+}  # fmt: skip
+_KINDS = (
+    r"picture of the calendar|calendar picture|calendar as a picture|calendar file|"
+    r"calendar as a file|file of the calendar|calendar|next four weeks|ics|ics file|ical|ical file"
+)
+_SHOW = re.compile(
+    rf"{_BEFORE}(?:(?:can you |could you )?(?:show|post|send|draw|share|give|see)(?: me| us)?"
+    rf"(?: a| an| the| our)? (?P<kind>{_KINDS})|(?P<bare>calendar picture|calendar file)){_AFTER}"
+)
+_FILES = ("file", "ics", "ical")
+
+
+def due_questions(message: Message) -> Iterator[Found]:
+    """Every question about the calendar that says more than "what's due?"."""
+    for sentence in message.sentences:
+        plan = _asked(message, sentence.start, sentence.end)
+        if plan is not None:
+            yield Found(sentence.start, sentence.end, plan)
+
+
+def _asked(message: Message, start: int, end: int) -> Ask | Show | None:
+    text = _text(message, start, end)
+    if match := _SHOW.fullmatch(text):
+        kind = match["kind"] or match["bare"] or ""
+        return Show(as_file=any(word in kind for word in _FILES))
+    if _LATE.fullmatch(text):
+        return Ask(topic="due", what=LATE)
+    to_bot = bool(message.bot) or message.context.after_bot
+    if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):
+        on = _until(message, start, end, text)
+        return Ask(topic="due", member=message.context.sender, on=on)
+    if (match := _WHAT.fullmatch(text)) or (match := _DOES.fullmatch(text)):
+        return _narrowed(message, start, end, text)
+    if match := _WHEN.fullmatch(text):
+        return _when(message, start, end, match)
+    return None
+
+
+def _narrowed(message: Message, start: int, end: int, text: str) -> Ask | None:
+    """ "What's due", where it says for whom or by when; else the reading contract has it."""
+    members = [m.name for m in message.members if start <= m.start < end]
+    asked_of = members[0] if members and (_FOR.search(text) or _DOES.fullmatch(text)) else None
+    if " for me" in text:
+        asked_of = message.context.sender
+    on = _until(message, start, end, text)
+    bins = [bin.name for bin in message.bins if start <= bin.start < end and bin.name]
+    if asked_of is None and on is None:
+        return None
+    return Ask(topic="due", member=asked_of, on=on, bin=bins[0] if bins else None)
+
+
+def _when(message: Message, start: int, end: int, match: re.Match[str]) -> Ask | None:
+    """ "When can the blue one be buried?": only of a bin that is known."""
+    bins = [b.name for b in message.bins if start <= b.start < end and b.known and b.name]
+    if not bins:
+        return None
+    return Ask(topic="due", bin=bins[0], what=_ACTS[match["verb"]])
+
+
+def _until(message: Message, start: int, end: int, text: str) -> date | None:
+    """The last day of the stretch that is asked about."""
+    today = message.today
+    sunday = today + timedelta(days=6 - today.weekday())
+    for words, last in (
+        ("next week", sunday + timedelta(days=7)),
+        ("this week", sunday),
+        ("this weekend", sunday),
+        ("the weekend", sunday),
+        ("this month", (today.replace(day=28) + timedelta(days=4)).replace(day=1) - _DAY),
+    ):
+        if f" {words}" in text:
+            return last
+    days = [day for day in message.days if start <= day.start < end]
+    return coming(days[0].past, days[0].future, today) if days else None
+
+
+_DAY = timedelta(days=1)
+
+
+def _text(message: Message, start: int, end: int) -> str:
+    """The words of a sentence, members as one word."""
+    members = {m.start: m for m in message.members if not m.owner}
+    norms: list[str] = []
+    i = start
+    while i < end:
+        member = members.get(i)
+        if i not in message.bot and not (message.norms[i] == "," and not norms):
+            norms.append("qmember" if member else message.norms[i])
+        i = member.end if member else i + 1
+    return " ".join(norms)

@@ -1,0 +1,160 @@
+"""Reminders that members set: "remind us to empty the shed caddy on Friday at 6"."""
+
+import re
+from collections.abc import Iterator
+
+from handlers.reading.arranged import CallOff, OwnDate, OwnDates
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.told import is_sender
+from handlers.reading.vocabulary import words_in
+from handlers.reading.whens import When, when_in
+
+CUES = ("remind", "calendar", "diary")
+
+_BEFORE = (
+    r"(?:(?:hey|hi|hello|ok|so|also|and|then|please|pls|plz|kindly|can you|could you|would you|"
+    r"will you|can we|,|:|-|just) )*"
+)
+_ALL = r"(?:us|everyone|everybody|all|all of us|the group|people|the lot of us)"
+_REMIND = re.compile(
+    rf"{_BEFORE}remind (?P<who>me|{_ALL}|qmember)(?: (?:please|pls|,|all))*"
+    r"(?: (?:to|about|that|of|it is|for|:))+ (?P<rest>.*)"
+)
+_SET_ONE = re.compile(
+    rf"{_BEFORE}(?:set|make|add|create|schedule|put in)(?: up)? (?:a |an |another |me a |us a )?"
+    r"reminder(?: for (?P<who>me|us|qmember))?(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
+)
+_PUT_DOWN = re.compile(
+    rf"{_BEFORE}(?:put|add|write|note|enter) (?:down )?(?P<rest>.*) (?:in|on|to|into) "
+    r"(?:the |our )?(?:shared )?(?:calendar|diary)(?: ,| please)*(?P<more>.*)"
+)
+_STOP = re.compile(
+    rf"{_BEFORE}(?:stop|quit|dont|no more) (?:reminding|remind|reminders?)"
+    r"(?: (?:me|us|everyone|qmember))?(?: (?:to|about|of|for|that))+ (?P<rest>.*?)"
+    r"(?: any ?more| any longer| please| now)*"
+)
+_CANCEL = re.compile(
+    rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|end|forget|call off|take out)"
+    r"(?: (?:the|our|my|that|this|all))* reminders?(?: (?:to|about|of|for|that|on))* ?(?P<rest>.*)"
+)
+_CANCEL_NAMED = re.compile(
+    rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|end|call off)(?: (?:the|our|my|that|this))* "
+    r"(?P<rest>.+?) reminders?(?P<more>.*)"
+)
+_LIST = re.compile(
+    rf"{_BEFORE}(?:(?:what|which) (?:other )?reminders (?:do we have|have we got|have we set|are "
+    r"there|are set|do i have)|(?:list|show)(?: me| us)?(?: the| our| all| all the| my)? "
+    r"reminders|(?:our|what are our|what are the) reminders)(?: set| please| ,)*"
+)
+_TRAILING = words_in('" , - : please pls plz thanks ta thx cheers ok and by the on at for . !')
+_LEADING = words_in('" , - : please to that about of we i you')
+
+
+def own_dates(message: Message) -> Iterator[Found]:
+    """Every reminder that a message sets, calls off or asks for."""
+    for sentence in message.sentences:
+        found = _found(message, sentence.start, sentence.end)
+        if found is not None:
+            yield found
+
+
+class _Text:
+    """Words of a sentence joined by spaces: some left out, the bot's name too, members as one."""
+
+    def __init__(self, message: Message, start: int, end: int, without: frozenset[int]) -> None:
+        left_out = without | set(message.bot)
+        members = {m.start: m for m in message.members if not m.owner}
+        self.message = message
+        self.at: list[int] = []
+        self.members: dict[int, str] = {}
+        norms: list[str] = []
+        i = start
+        while i < end:
+            if i in left_out:
+                i += 1
+                continue
+            member = members.get(i)
+            if member is not None and norms and norms[-1] in ("remind", "reminding", "for"):
+                norms.append("qmember")
+                self.members[i] = member.name
+            else:
+                norms.append(message.norms[i])
+            self.at.append(i)
+            i = member.end if norms[-1] == "qmember" and member is not None else i + 1
+        self.text = " ".join(norms)
+
+    def said(self, match: re.Match[str], group: str) -> str:
+        """The words of a group as they were written."""
+        first = len(self.text[: match.start(group)].split())
+        last = len(self.text[: match.end(group)].split())
+        places = self.at[first:last]
+        while places and self.message.norms[places[-1]] in _TRAILING:
+            places.pop()
+        while places and self.message.norms[places[0]] in _LEADING:
+            places.pop(0)
+        return "".join(
+            self._written(i, before) for before, i in zip([-1, *places], places, strict=False)
+        )
+
+    def _written(self, i: int, before: int) -> str:
+        """A word as it was written, parted from the one before as it was, or by a space."""
+        word = self.message.words[i]
+        joined = before == i - 1 and i and self.message.words[before].end == word.start
+        return word.text if before < 0 or joined else f" {word.text}"
+
+    def whom(self, match: re.Match[str]) -> str | None:
+        """For whom it is: None for all."""
+        who = match.groupdict().get("who")
+        if who == "me":
+            return self.message.context.sender
+        if who == "qmember":
+            name = next(iter(self.members.values()))
+            return self.message.context.sender if is_sender(self.message, name) else name
+        return None
+
+
+def _found(message: Message, start: int, end: int) -> Found | None:
+    bare = _Text(message, start, end, frozenset())
+    if _LIST.fullmatch(bare.text):
+        return Found(start, end, OwnDates())
+    when = when_in(message, start, end)
+    text = _Text(message, start, end, when.said if when else frozenset())
+    if called_off := _called_off(message, text, when):
+        return Found(start, end, called_off)
+    for pattern in (_REMIND, _SET_ONE, _PUT_DOWN):
+        match = pattern.fullmatch(text.text)
+        if match is None:
+            continue
+        words = text.said(match, "rest")
+        if not words or (pattern is _PUT_DOWN and when is None):
+            return None
+        if when is None and not message.bot:
+            return None
+        return Found(start, end, _own_date(words, when, text.whom(match)))
+    return None
+
+
+def _own_date(words: str, when: When | None, for_whom: str | None) -> OwnDate:
+    if when is None:
+        return OwnDate(words=words, first=None, for_whom=for_whom)
+    return OwnDate(
+        words=words,
+        first=when.first,
+        rule=when.rule,
+        until=when.until,
+        hour=when.hour,
+        for_whom=for_whom,
+    )
+
+
+def _called_off(message: Message, text: _Text, when: When | None) -> CallOff | None:
+    for pattern in (_STOP, _CANCEL, _CANCEL_NAMED):
+        match = pattern.fullmatch(text.text)
+        if match is None:
+            continue
+        words = text.said(match, "rest")
+        on = when.first if when and when.rule is None else None
+        if words or on:
+            return CallOff(words=words, on=on)
+    return None

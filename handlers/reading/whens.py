@@ -1,0 +1,208 @@
+"""When something is to be said: a day or a rule of days, and an hour, and the words for them."""
+
+import re
+from collections.abc import Iterator
+from datetime import date, time
+from typing import NamedTuple
+
+from handlers.reading.days import Day
+from handlers.reading.daywords import WEEKDAYS
+from handlers.reading.hours import PARTS, Hour, hour_at
+from handlers.reading.message import Message
+from handlers.reading.recurrence import CODES, first_on, monthly
+from handlers.reading.stretches import coming
+
+_COUNTS = {
+    "other": 2, "second": 2, "2nd": 2, "third": 3, "3rd": 3, "fourth": 4, "4th": 4, "two": 2,
+    "three": 3, "four": 4, "five": 5, "six": 6, "2": 2, "3": 3, "4": 4, "5": 5, "6": 6, "8": 8,
+    "10": 10, "12": 12,
+}  # fmt: skip
+_NTH = {"first": 1, "1 st": 1, "second": 2, "2 nd": 2, "third": 3, "3 rd": 3, "fourth": 4,
+        "4 th": 4, "last": -1}  # fmt: skip
+_DAY = "|".join(sorted(WEEKDAYS, key=len, reverse=True)) + "|sat|sun|mon|wed"
+_COUNT = (
+    r"(?:(?P<count>other|second|third|fourth|two|three|four|five|six|\d\d?)(?: (?:nd|rd|th))? )?"
+)
+_OF_MONTH = (
+    rf"(?:on )?(?:the |every )?(?P<nth>first|second|third|fourth|last|1 st|2 nd|3 rd|4 th) "
+    rf"(?P<day>{_DAY}) (?:of|in) (?:the|each|every|a) month"
+)
+_RULES = (
+    ("nth", re.compile(_OF_MONTH)),
+    ("monthday", re.compile(
+        r"(?:every month |monthly |each month )?on the (?P<number>\d\d?) (?:st|nd|rd|th)"
+        r"(?: (?:of|in))? (?:the|each|every|a) month")),
+    ("monthday", re.compile(
+        r"(?:every month|monthly|each month) on the (?P<number>\d\d?)(?: (?:st|nd|rd|th))?")),
+    ("weekdays", re.compile(r"(?:every|each) (?:weekday|working day|week day)")),
+    ("weekend", re.compile(rf"every {_COUNT}weekend")),
+    ("days", re.compile(
+        rf"(?:every|each) {_COUNT}(?P<days>(?:{_DAY})(?:(?: and| ,| , and| or)? (?:{_DAY}))*)")),
+    ("days", re.compile(
+        rf"(?:every|each) {_COUNT}weeks? on (?:a )?"
+        rf"(?P<days>(?:{_DAY})(?:(?: and| ,)? (?:{_DAY}))*)")),
+    ("fortnight", re.compile(
+        rf"(?:every fortnight|fortnightly)(?: on (?:a )?(?P<days>{_DAY}))?")),
+    ("unit", re.compile(rf"(?:every|each) {_COUNT}(?P<unit>day|week|month|year)s?")),
+    ("unit", re.compile(r"(?P<unit>daily|weekly|monthly|yearly)(?: on (?P<days>[a-z]+))?")),
+    ("plural", re.compile(
+        r"on (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
+        r"(?: and (?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays))*)")),
+)  # fmt: skip
+_UNITS = {"day": "DAILY", "week": "WEEKLY", "month": "MONTHLY", "year": "YEARLY",
+          "yearly": "YEARLY", "monthly": "MONTHLY", "weekly": "WEEKLY",
+          "daily": "DAILY"}  # fmt: skip
+_SHORT_DAYS = {"sat": 5, "sun": 6, "mon": 0, "wed": 2}
+_ENDS = ("until", "till")
+_BEGINS = ("from", "starting", "beginning", "start")
+_LEADS = frozenset({"on", "at", "by", "for", "from", "until", "till", "starting", "beginning",
+                    "start", "this", "coming", ","})  # fmt: skip
+
+
+class When(NamedTuple):
+    """A first day, how it recurs, until when, at which hour; and the words that say so."""
+
+    first: date | None
+    rule: str | None
+    until: date | None
+    hour: time | None
+    said: frozenset[int]
+
+
+class _Rule(NamedTuple):
+    start: int
+    end: int
+    rule: str
+
+
+def when_in(message: Message, start: int, end: int) -> When | None:
+    """When words[start:end] say that something is to be; None if they do not."""
+    rule = next(_rules(message, start, end), None)
+    taken = set(range(rule.start, rule.end)) if rule else set()
+    days = [
+        day for day in message.days
+        if start <= day.start < end and taken.isdisjoint(range(day.start, day.end))
+    ]  # fmt: skip
+    hour = _hour(message, start, end, days)
+    ends = next((d for d in days if _before(message, d) in _ENDS), None) if rule else None
+    begins = _begins(message, [d for d in days if d is not ends], rule)
+    if rule is None and begins is None:
+        return None
+    today = message.today
+    base = coming(begins.past, begins.future, today) if begins else None
+    first = base
+    if rule is not None:
+        first = first_on(rule.rule, base or today)
+    for span in (begins, ends, hour):
+        if span is not None:
+            taken |= set(range(span.start, span.end))
+    return When(
+        first=first,
+        rule=rule.rule if rule else None,
+        until=ends.future if ends else None,
+        hour=hour.at if hour else _part_of(message, begins),
+        said=frozenset(_with_leads(message, taken, start)),
+    )
+
+
+def _begins(message: Message, days: list[Day], rule: _Rule | None) -> Day | None:
+    """The day that is meant: with a rule only one that it starts from; else the first one said."""
+    if rule is not None:
+        return next((d for d in days if _before(message, d) in _BEGINS), None)
+    return days[0] if days else None
+
+
+def _before(message: Message, day: Day) -> str:
+    at = day.start - 1
+    if message.norms[at] in ("the", "on") and at:
+        at -= 1
+    return message.norms[at] if at >= 0 else ""
+
+
+def _with_leads(message: Message, taken: set[int], start: int) -> Iterator[int]:
+    """The words that say when, with the "on", "at" and "until" before them."""
+    for i in taken:
+        yield i
+        at = i - 1
+        while at >= start and at not in taken and message.norms[at] in _LEADS:
+            yield at
+            at -= 1
+
+
+def _hour(message: Message, start: int, end: int, days: list[Day]) -> Hour | None:
+    inside = {i for day in days for i in range(day.start, day.end)}
+    for i in range(start, end):
+        if i in inside and message.norms[i] not in ("tonight",):
+            continue
+        found = hour_at(message.words, i)
+        if found is not None and found.end <= end:
+            return found
+    return None
+
+
+def _part_of(message: Message, day: Day | None) -> time | None:
+    """The hour of "on Friday evening"."""
+    return PARTS.get(message.norms[day.end - 1]) if day else None
+
+
+def _rules(message: Message, start: int, end: int) -> Iterator[_Rule]:
+    norms = message.norms[start:end]
+    text = " ".join(norms)
+    for kind, pattern in _RULES:
+        for match in pattern.finditer(text):
+            if match.start() and text[match.start() - 1] != " ":
+                continue
+            if match.end() < len(text) and text[match.end()] != " ":
+                continue
+            rule = _rule(kind, match, message.today)
+            if rule is not None:
+                at = start + len(text[: match.start()].split())
+                yield _Rule(at, at + len(match.group().split()), rule)
+
+
+def _rule(kind: str, match: re.Match[str], today: date) -> str | None:
+    said = match.groupdict()
+    count = _count(said.get("count"))
+    if count is None:
+        return None
+    every = f";INTERVAL={count}" if count > 1 else ""
+    match kind:
+        case "nth":
+            return f"FREQ=MONTHLY;BYDAY={_NTH[said['nth']]}{_code(said['day'])}"
+        case "monthday":
+            number = int(said["number"])
+            return monthly(number) if 1 <= number <= 31 else None
+        case "weekdays":
+            return f"FREQ=WEEKLY;BYDAY={','.join(CODES[:5])}"
+        case "weekend":
+            return f"FREQ=WEEKLY{every};BYDAY=SA"
+        case "days" | "plural":
+            return f"FREQ=WEEKLY{every};BYDAY={_codes(said['days'])}"
+        case "fortnight":
+            on = _code(said["days"]) if said["days"] else _tomorrow(today)
+            return f"FREQ=WEEKLY;INTERVAL=2;BYDAY={on}"
+        case _:
+            freq = _UNITS[said["unit"]]
+            if said.get("days"):
+                return f"FREQ={freq};BYDAY={_codes(said['days'])}" if _codes(said["days"]) else None
+            return f"FREQ={freq}{every}"
+
+
+def _count(said: str | None) -> int | None:
+    if said is None:
+        return 1
+    count = _COUNTS.get(said) or (int(said) if said.isdecimal() else 0)
+    return count if 1 <= count <= 52 else None
+
+
+def _tomorrow(today: date) -> str:
+    return CODES[(today.weekday() + 1) % 7]
+
+
+def _code(day: str) -> str:
+    return CODES[WEEKDAYS.get(day, _SHORT_DAYS.get(day, 0))]
+
+
+def _codes(days: str) -> str:
+    found = [day for day in re.split(r"[ ,]+", days) if day in WEEKDAYS or day in _SHORT_DAYS]
+    return ",".join(sorted({_code(day) for day in found}, key=CODES.index))

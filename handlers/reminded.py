@@ -1,0 +1,96 @@
+"""What members answer to a reminder: done, later, tomorrow; by words or by a mark."""
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from handlers.answer import SILENCE, Answer, Handler, PutOff, Turn
+from handlers.calendar import is_of, task
+from handlers.care import care_of
+from handlers.dues import is_shown_on
+from handlers.phrasing import day
+from handlers.practice.figure import listed
+from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
+from storage import naming
+from storage.rows import Due
+
+MOST_LATER_DAYS = 60
+"""The longest that something can be put off, so that it is not lost."""
+
+RECORDED = {"drain": Drain, "seal": Seal, "bury": Bury}
+
+
+async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
+    """What was reminded of has been done: answered as the act it was."""
+    open_now = await _meant(act.bin, turn)
+    match open_now:
+        case []:
+            return SILENCE  # a mark would promise a record that there is none of
+        case [due] if due.bin and due.what in RECORDED:
+            return await carry_on(RECORDED[due.what](bin=due.bin.name), turn)
+        case [due]:
+            return Answer(put_off=[PutOff(due=due, until=date.max)], noted=True)
+    duties = [task(due) for due in open_now]
+    return Answer(say=f"Well done. Which was it: {listed(duties, 'or')}?")
+
+
+async def later(act: Later, turn: Turn) -> Answer:
+    """What was reminded of is put off."""
+    days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
+    return _put_off(await _meant(act.bin, turn), days, turn)
+
+
+def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
+    if not dues:
+        return SILENCE
+    until = turn.today + timedelta(days=days)
+    duties = [task(due) for due in dues]
+    return Answer(
+        put_off=[PutOff(due=due, until=until) for due in dues],
+        say=f"I will say again {day(until, turn.today)}: {listed(duties)}.",
+    )
+
+
+async def ticked(message: str, line: int | None, turn: Turn) -> tuple[list[Act], Answer]:
+    """What a member has done who marks a digest, or a line of it; what is no act is put away."""
+    dues = await _told(message, line, turn)
+    acts: list[Act] = [
+        RECORDED[due.what](bin=due.bin.name) for due in dues if due.bin and due.what in RECORDED
+    ]
+    rest = [PutOff(due=due, until=date.max) for due in dues if due.what not in RECORDED]
+    return acts, Answer(put_off=rest)
+
+
+async def snoozed(message: str, turn: Turn) -> Answer:
+    """A member marks a digest as not now: their part of it comes again tomorrow."""
+    dues = await _told(message, None, turn)
+    return _put_off(dues, 1, turn) if dues else Answer()
+
+
+async def _told(message: str, line: int | None, turn: Turn) -> list[Due]:
+    """What a digest named to a member and is still to be done.
+
+    Of nobody's own, all of it: if it was one thing, or one line was marked.
+    """
+    named = [due for due in await naming.named(turn.book, message, line) if _is_open(due, turn)]
+    care = await care_of(turn.book, named, turn.today)
+    own = [due for due in named if care.concerns(due, turn.sender)]
+    free = [due for due in named if care.keeper(due) is None]
+    is_one = len(named) == 1 or line is not None
+    return own or free or (named if is_one else [])
+
+
+def _is_open(due: Due, turn: Turn) -> bool:
+    return due.from_day <= turn.today and is_shown_on(due, turn.today)
+
+
+async def _meant(bin: str | None, turn: Turn) -> list[Due]:
+    """What is due now: of the digest replied to, of the bin named; else what the speaker keeps."""
+    dues = [
+        due
+        for due in await turn.book.dues(until=turn.today)
+        if is_shown_on(due, turn.today) and (bin is None or is_of(due, bin))
+    ]
+    if bin is not None:
+        return dues
+    care = await care_of(turn.book, dues, turn.today)
+    return [due for due in dues if care.concerns(due, turn.sender)] or dues
