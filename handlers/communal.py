@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from handlers import custody, handover, history, labels, naming, powers, rota
+from handlers import custody, handover, history, labels, powers, renaming, rota
 from handlers.answer import Answer, Turn
 from handlers.reading import communal as said
 from handlers.reading.acts import Accept, Decline
@@ -32,9 +32,9 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
         case said.Swap():
             return await rota.wished(plan, turn)
         case said.Rename():
-            return await naming.renamed(plan, turn)
+            return await renaming.renamed(plan, turn)
         case said.Retire():
-            return await naming.retired(plan, turn)
+            return await renaming.retired(plan, turn)
         case said.LabelWanted():
             return await labels.asked(plan, turn)
         case said.Reserve():

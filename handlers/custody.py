@@ -107,7 +107,7 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
         return Answer(say=f"Which do you take: {names}?")
     if len(mine) == 1:
         return _stays(mine[0], turn)
-    if swapped := await rota.swap_accepted(turn):
+    if swapped := await rota.swap_accepted(turn, turn.refers_to):
         return swapped
     if about is None:
         return await _too_late(turn)
@@ -180,6 +180,22 @@ async def _too_late(turn: Turn) -> Answer:
         if late := _first(custody, turn):
             return Answer(say=f"{capital(late)} was first and has {the(bin.name)}.")
     return SILENCE
+
+
+async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
+    """A sign on an offer answers it, from whoever it is made to; of others it says nothing."""
+    for bin in await turn.book.bins():
+        custody = await custody_of(turn.book, bin, turn.today)
+        offer = custody.pending(turn.today, turn.book.room.zone)
+        if offer and offer.event == event:
+            can = may_take(turn.sender, offer) and turn.sender != custody.keeper
+            if can and yes:
+                return await _passes(bin, custody, offer, Accept(), turn)
+            if can and offer.receiver:
+                return _refused(bin, custody, [], [offer.writer], turn)
+            return SILENCE
+    swapped = await rota.swap_accepted(turn, event) if yes else None
+    return swapped or SILENCE
 
 
 async def declined(act: Decline, turn: Turn) -> Answer:

@@ -30,7 +30,7 @@ SEEN_CARE = {
 """The caution that goes with what was seen, the gravest first."""
 
 MASS_DIFFERS, FILL_DIFFERS = 0.2, 0.15
-"""From which share of the weight, or of the bin, on what is found is another thing than the book's."""
+"""How far, as a share of the weight or of the bin, what is found may lie from the book."""
 
 
 async def card(state: BinState, turn: Turn) -> list[str]:

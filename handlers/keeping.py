@@ -6,12 +6,12 @@ from datetime import date, time
 
 from handlers import owndates, starter
 from handlers.answer import Answer, SettingName, Turn
-from handlers.dues import OF_STARTER, ON_STARTER, dues_of, dues_of_starter
+from handlers.dues import OF_STARTER, ON_STARTER, TURNS, dues_of, dues_of_starter
 from handlers.keepers import custody_of
 from handlers.rotas import ON_TURNS, dues_of_turns, rotas_of, whose_turn
 from handlers.runs import STARTERS, renumber
 from handlers.state import fold, look_up
-from storage import changes, dues, links, names, rooms, rotas
+from storage import changes, dues, links, renaming, rooms, rotas
 from storage.book import Book
 from storage.moments import local_day
 from storage.rows import Bin, Entry, NewEntry, Question
@@ -28,7 +28,7 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await changes.write_down(book, entry)
     acts = {entry.act for entry in answer.entries} | {entry.act for entry in answer.strikes}
     if "rename" in acts:
-        await names.settle(book)
+        await renaming.settle(book)
     await settle_bins(turn, answer.entries, answer.strikes)
     if acts & ON_STARTER:
         await settle_starter(turn)

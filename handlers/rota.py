@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 
 from handlers.answer import SILENCE, Answer, Turn
+from handlers.dues import ALL_BINS
 from handlers.people import is_same, known_as
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.figure import listed, number
 from handlers.reading.communal import Joining, Quitting, Rota, RotaOver, Swap
-from handlers.dues import ALL_BINS
 from handlers.rotas import RotaState, absences_known, is_on, rotas_of
 from handlers.turns import Exchange, Gone, Stint, Turns
 from storage.rows import Bin, Entry, Facts, NewEntry
@@ -126,9 +126,7 @@ async def joined(plan: Joining, turn: Turn) -> Answer:
     if is_on(one, name):
         return Answer(say=f"{capital(name)} is on that rota already.")
     entry = _entry("join", name, _name(one), one.duty, turn.today, turn)
-    return Answer(
-        entries=[entry], say=f"{capital(name)} takes turns to {one.deed} now."
-    )
+    return Answer(entries=[entry], say=f"{capital(name)} takes turns to {one.deed} now.")
 
 
 async def quitted(plan: Quitting, turn: Turn) -> Answer:
@@ -224,9 +222,12 @@ def _wished(wish: Entry, one: RotaState, turn: Turn) -> str:
     return f"{wish.member} would like to swap the turn from {when}."
 
 
-async def swap_accepted(turn: Turn) -> Answer | None:
-    """Somebody does the turn of another, who does their next one for it; None: there is none."""
-    found = await _answerable(turn)
+async def swap_accepted(turn: Turn, event: str | None) -> Answer | None:
+    """Somebody does the turn of another, who does their next one for it; None: there is none.
+
+    `event`: the message that asked for it, if that is known.
+    """
+    found = await _answerable(turn, event)
     if found is None:
         return None
     one, wish = found
@@ -250,7 +251,7 @@ async def swap_accepted(turn: Turn) -> Answer | None:
 
 async def swap_declined(turn: Turn) -> Answer:
     """A member who was asked by name does not swap."""
-    found = await _answerable(turn)
+    found = await _answerable(turn, turn.refers_to)
     if found is None or found[1].receiver is None:
         return SILENCE
     one, wish = found
@@ -260,8 +261,8 @@ async def swap_declined(turn: Turn) -> Answer:
     )
 
 
-async def _answerable(turn: Turn) -> tuple[RotaState, Entry] | None:
-    """The latest swap that the sender can agree to, or the one replied to."""
+async def _answerable(turn: Turn, event: str | None) -> tuple[RotaState, Entry] | None:
+    """The latest swap that the sender can agree to, or that of an event."""
     found = [
         (one, wish)
         for one in await rotas_of(turn.book, turn.today)
@@ -269,16 +270,19 @@ async def _answerable(turn: Turn) -> tuple[RotaState, Entry] | None:
         if wish.member != turn.sender
         and (wish.receiver is None or is_same(wish.receiver, turn.sender))
     ]
-    replied = [each for each in found if each[1].event == turn.refers_to]
-    return max(replied or found, key=lambda each: each[1].id, default=None)
+    if event is not None:
+        found = [each for each in found if each[1].event == event]
+    return max(found, key=lambda each: each[1].id, default=None)
 
 
-async def after_absence(gone: Gone, turn: Turn) -> list[str]:
-    """Who has the turns of a member who will be away."""
+async def after_absence(member: str, first: date, last: date | None, turn: Turn) -> list[str]:
+    """Who has the turns of a member who is away from the first day to the last, if there is one."""
+    until = last or date.max - timedelta(days=1)
+    gone = Gone(member=member, first=first, last=until, known=turn.today)
     said = []
     for one in await rotas_of(turn.book, turn.today):
         before = one.coming(turn.today)
-        said += _moved(gone.member, before, one.coming(turn.today, [gone]), one, turn)
+        said += _moved(member, before, one.coming(turn.today, [gone]), one, turn)
     return said
 
 

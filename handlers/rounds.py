@@ -49,19 +49,27 @@ class Notice:
 
 async def notices(turn: Turn) -> AsyncIterator[Notice]:
     """All that could be said on a day; what was said before is for the caller to leave out."""
+    async for notice in unattended(turn):
+        yield notice
+    for bin in await turn.book.bins():
+        custody = await custody_of(turn.book, bin, turn.today)
+        if custody.offer and (told := _offer(bin, custody, custody.offer, turn)):
+            yield told
+        if handed := await _handed(bin, custody, turn):
+            yield handed
+        if custody.keeper and (silent := await _silent(bin, custody, custody.keeper, turn)):
+            yield silent
+    for rota in await rotas_of(turn.book, turn.today):
+        async for notice in _turns(rota, turn):
+            yield notice
+
+
+async def unattended(turn: Turn) -> AsyncIterator[Notice]:
+    """The bins whose keepers have left."""
     for bin in await turn.book.bins():
         custody = await custody_of(turn.book, bin, turn.today)
         if custody.left:
             yield _unattended(bin, custody.left, turn)
-        if custody.offer and (notice := _offer(bin, custody, custody.offer, turn)):
-            yield notice
-        if notice := await _handed(bin, custody, turn):
-            yield notice
-        if custody.keeper and (notice := await _silent(bin, custody, custody.keeper, turn)):
-            yield notice
-    for rota in await rotas_of(turn.book, turn.today):
-        async for notice in _turns(rota, turn):
-            yield notice
 
 
 def _key(turn: Turn, *parts: object) -> str:
@@ -187,7 +195,8 @@ def _open_turn(rota: RotaState, stint: Stint, turn: Turn) -> Notice:
     days = span(max(stint.start, turn.today), stint.end, turn.today)
     return Notice(
         key=key,
-        say=f"None of the rota is there to {rota.deed} {days}. Who can? Say “I can” or put 👍 here.",
+        say=f"None of the rota is there to {rota.deed} {days}. Who can? Say “I can” or put 👍 "
+        "here.",
         entries=[_own(key, wish)],
     )
 

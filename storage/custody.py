@@ -3,7 +3,7 @@
 from datetime import date, datetime
 
 from storage.book import Book
-from storage.moments import from_ms
+from storage.moments import from_ms, to_ms
 from storage.rows import Bin, Entry
 
 # What stands in for an entry has its place (`root`), so that a slip put right changes no order.
@@ -49,3 +49,26 @@ async def last_heard(book: Book, user: str) -> datetime | None:
         (book.room.address, user),
     )
     return from_ms(row["at"]) if row else None
+
+
+async def is_anything_asked(book: Book, since: datetime) -> bool:
+    """Whether a bin or a turn may wait for somebody to take it; what is older has lapsed."""
+    row = await book.db.row(
+        "SELECT 1 FROM entry AS asked WHERE room = ? AND act IN ('offer', 'swap') "
+        "AND struck_at IS NULL AND (said_at >= ? OR member IS NULL) AND NOT EXISTS "
+        "(SELECT 1 FROM entry AS done WHERE done.bin = asked.bin AND done.struck_at IS NULL "
+        "AND done.act IN ('accept', 'withdraw', 'swapped', 'retire') AND done.root > asked.root)",
+        (book.room.id, to_ms(since)),
+    )
+    return row is not None
+
+
+async def just_taken(book: Book, member: str, first: date, last: date) -> str | None:
+    """The name of the bin that a member took over between two days, the latest one."""
+    row = await book.db.row(
+        "SELECT bin_name FROM line WHERE room = ?1 AND act = 'accept' AND member = "
+        "(SELECT id FROM member WHERE room = ?1 AND name = ?2) AND on_day BETWEEN ?3 AND ?4 "
+        "AND struck_at IS NULL ORDER BY on_day DESC, id DESC LIMIT 1",
+        (book.room.id, member, first.isoformat(), last.isoformat()),
+    )
+    return str(row["bin_name"]) if row else None

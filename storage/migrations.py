@@ -98,6 +98,8 @@ COMMUNAL = """
 ALTER TABLE entry ADD COLUMN days INTEGER;  -- how long each turn of a rota lasts
 CREATE INDEX entry_turns ON entry (room)
     WHERE act IN ('rota', 'join', 'quit', 'over', 'swap', 'swapped');
+CREATE INDEX entry_asked ON entry (room) WHERE act IN ('offer', 'swap');
+CREATE INDEX entry_taken ON entry (room, member) WHERE act = 'accept';
 CREATE INDEX entry_renamed ON entry (room) WHERE act = 'rename';
 
 -- The name that a bin was first called by; NULL: the one it has.

@@ -171,7 +171,9 @@ class Question:
     asked_at: datetime
 
 
-Kind = Literal["reply", "reaction", "reminder", "digest", "greeting", "calendar", "file", "picture"]
+Kind = Literal[
+    "reply", "reaction", "reminder", "digest", "notice", "greeting", "calendar", "file", "picture"
+]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

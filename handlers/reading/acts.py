@@ -53,7 +53,7 @@ class Context:
     on_offer: bool = False
     """A bin or a turn waits for somebody to take it."""
     took: str | None = None
-    """The bin that the sender has just taken over."""
+    """The bin that the sender has just taken over, where it answers what was said of it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -27,11 +27,13 @@ _HAS_BIN = (
                r"(?: now)?$"),
 )  # fmt: skip
 _HAS_IT = re.compile(
-    rf"^{_I} (?:got |have got |have |has |picked |collected |taken )(?:it|her|him)(?: up| over)?{_NOW}$"
+    rf"^{_I} (?:got |have got |have |has |picked |collected |taken )(?:it|her|him)(?: up|"
+    rf" over)?{_NOW}$"
 )
 _CAN = re.compile(
     r"^(?:yes )?(?:(?:i|we) (?:can|could|will|would|am able to|am happy to|do)(?: (?:do|take|swap|"
-    r"cover|have)(?: (?:it|that|this|with you|weeks|turns|your (?:week|turn|days)|the (?:week|turn)|"
+    r"cover|have)(?: (?:it|that|this|with you|weeks|turns|your (?:week|turn|days)|the (?:week|"
+    r"turn)|"
     r"them))?)?|me|me please|me me|i am in|i am free|happy to(?: (?:do|swap|take|help)"
     r"(?: (?:it|that|with you))?)?|no problem|gladly)$"
 )
@@ -43,12 +45,16 @@ _NOT_ME = re.compile(
 _KEEPS = (
     re.compile(
         r"^(?:never ?mind |no need |forget it |it is ok |actually |on second thoughts )*"
-        r"(?:i|we) (?:am |are |will |'ll |shall )?(?:keeping|keep|hang on to|hold on to|hanging on to) "
-        r"(?:it|her|him|(?:the )?qbin)(?: (?:after all|myself|ourselves|then|anyway|instead|for now|"
+        r"(?:i|we) (?:am |are |will |'ll |shall )?(?:keeping|keep|hang on to|hold on to|"
+        r"hanging on to) "
+        r"(?:it|her|him|(?:the )?qbin)(?: (?:after all|myself|ourselves|then|anyway|instead|"
+        r"for now|"
         r"here|a bit longer|thanks))*$"
     ),
-    re.compile(r"^(?:the )?qbin (?:stays|is staying) (?:here|with me|with us|put)(?: after all)?$"),
-    re.compile(r"^(?:i )?(?:withdraw|cancel|take back|am withdrawing|am cancelling) (?:the|my|that) "
+    re.compile(r"^(?:the )?qbin (?:stays|is staying) (?:here|with me|with us|"
+               r"put)(?: after all)?$"),
+    re.compile(r"^(?:i )?(?:withdraw|cancel|take back|am withdrawing|am cancelling) (?:the|my|"
+               r"that) "
                r"(?:bin )?offer(?: of (?:the )?qbin)?$"),
     re.compile(r"^(?:the )?qbin is (?:no longer|not) (?:on offer|up for grabs)(?: any ?more)?$"),
 )  # fmt: skip
@@ -68,7 +74,8 @@ _DEEDS = words_in(
     "added add put fed drained drain sealed seal buried bury opened emptied threw chucked tipped"
 )
 _FULL = re.compile(
-    r"\b(?:(?P<percent>\d{1,3}) ?(?:%|percent|per cent)|(?P<share>half|a third|two thirds|a quarter|"
+    r"\b(?:(?P<percent>\d{1,3}) ?(?:%|percent|per cent)|(?P<share>half|a third|two thirds|"
+    r"a quarter|"
     r"three quarters|almost|nearly|completely|totally|brim)) (?:of the way )?(?:full|to the top)\b"
 )
 _SHARES = {
@@ -123,7 +130,7 @@ def _condition(message: Message, said: list[Phrase]) -> Found | None:
         span = first.words(match, "words")
         if span:
             return _noted(message, span[0], first.bin or message.context.took)
-    if message.context.took and message.context.after_bot and _is_answer(message, said):
+    if message.context.took and _is_answer(message, said):
         return _noted(message, 0, first.bin or message.context.took)
     return None
 

@@ -12,10 +12,11 @@ from handlers.reading.days import Day
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef, MemberRef
 from handlers.reading.told import is_sender
+from handlers.reading.vocabulary import words_in
 
 _SIGNS = frozenset(",.!?:;-()\"'@☺—\n")
-_COURTESIES = frozenset(
-    ["ok", "okay", "hey", "hi", "hello", "please", "pls", "thanks", "ta", "cheers", "so", "well", "right", "and", "then", "just", "sorry"]
+_COURTESIES = words_in(
+    "ok okay hey hi hello please pls thanks ta cheers so well right and then just sorry"
 )
 
 

@@ -1,6 +1,7 @@
 """Questions about what has been: who put what in, who kept a bin when, shares, a run's story."""
 
 import re
+from calendar import month_name
 from collections.abc import Iterator
 from datetime import date, timedelta
 
@@ -17,7 +18,8 @@ _PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|st
 _IN = r"(?:in|into|inside|to)"
 _THERE = r"(?:the )?(?:qbin|bin|bucket|it|there|here|this one|that one)"
 _WHO_PUT = re.compile(
-    rf"^(?:do (?:we|you) know |bot |does anyone know |remind me )?who(?: has| have| had|'s| 's| is)?"
+    rf"^(?:do (?:we|you) know |bot |does anyone know |remind me )?who(?: has| have| had|'s| 's|"
+    rf" is)?"
     rf"(?: been)?(?: the one who| it who)? {_PUT}(?:ing)? (?P<what>\S.{{0,60}}?) "
     rf"{_IN}(?: {_THERE})?(?P<when>(?: (?:qday|this week|last week|today|again|last))*)$"
 )
@@ -26,7 +28,8 @@ _WHO_FED = re.compile(
     r"(?P<when>(?: (?:qday|this week|last week))*)$"
 )
 _KEPT = re.compile(
-    r"^(?:and |so )?who (?:all )?(?:kept|keeps|had|has had|looked after|minded|hosted|was keeping|has kept|"
+    r"^(?:and |so )?who (?:all )?(?:kept|keeps|had|has had|looked after|minded|hosted|was keeping|"
+    r"has kept|"
     r"have kept|was looking after|was the keeper of|were the keepers of|was minding)(?: (?:the )?"
     r"(?P<bin>qbin|it))?(?: bin)?(?P<when>(?: .{1,40})?)$"
 )
@@ -34,7 +37,7 @@ _KEEPERS = re.compile(
     r"^(?:(?:all |list |show )*(?:the )?keepers of (?:the )?qbin(?: so far)?)(?P<when>)$"
 )
 _BEFORE = re.compile(r"\bbefore (?:qmember|me|that)\b")
-_MONTHS = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"]
+_MONTHS = tuple(month.casefold() for month in month_name[1:])
 _IN_MONTH = re.compile(
     rf"\b(?:in|during|since) (?P<month>{'|'.join(_MONTHS)})(?: (?P<year>20\d\d))?\b"
 )
@@ -42,12 +45,14 @@ _IN_YEAR = re.compile(r"\b(?:in|during) (?P<year>20\d\d)\b")
 
 _SHARES = (
     re.compile(
-        r"^(?:and |so )?(?:what is|what 's|whats|what are|show|tell me)(?: us| me)? (?P<whose>my|your|our|the|"
+        r"^(?:and |so )?(?:what is|what 's|whats|what are|show|tell me)(?: us| me)? (?P<whose>my|"
+        r"your|our|the|"
         r"everyone 's|everybody 's|each (?:member|person|one) 's|qmember 's|everyones|everybodys) "
         r"shares?(?: (?:of|in|so far|at) ?(?:the )?(?:qbin|scraps|bin|layers)?)?(?: so far)?$"
     ),
     re.compile(
-        rf"^how much (?:has|have|did|does) (?:each|everyone|everybody|every one)(?: of us| one| member|"
+        rf"^how much (?:has|have|did|does) (?:each|everyone|everybody|every one)(?: of us| one|"
+        rf" member|"
         rf" person)? {_PUT}(?:ed)?(?: (?:in|into|to))?(?: (?:the )?qbin| so far| there)*$"
     ),
     re.compile(
@@ -57,12 +62,17 @@ _SHARES = (
     re.compile(r"^(?:the )?shares (?:of|in) (?:the )?qbin$"),
 )  # fmt: skip
 _STORY = re.compile(
-    r"^(?:(?:can|could) you )?(?:(?:tell|show|give)(?: me| us)? )?(?:what is |what 's )?(?:the )?(?:whole |"
+    r"^(?:(?:can|could) you )?(?:(?:tell|show|give)(?: me| us)? )?(?:what is |"
+    r"what 's )?(?:the )?(?:whole |"
     r"full |entire )*(?:story|history|life) of (?P<of>.{1,40})$|"
     r"^what(?: has|'s| 's)?(?: all)? happened (?:to|with|in) (?P<to>.{1,40})$|"
     r"^what (?:has|'s) (?P<has>(?:the )?qbin) been through$"
 )
 _LAST_RUN = re.compile(r"\b(?:last|previous|former|earlier) run\b|\brun before\b")
+_BESIDE_RUN = re.compile(
+    r"\b(?:the|qbin|of|in|last|previous|former|earlier|run|before|number|no|\d+|so|far|present|"
+    r"this)\b"
+)
 _RUN = re.compile(r"\brun (?:number |no )?(?P<number>\d{1,3})\b")
 
 
@@ -144,9 +154,7 @@ def _story(phrase: Phrase) -> Story | None:
     run = int(number["number"]) if number else -1 if _LAST_RUN.search(said) else 0
     if not phrase.bin and not (run and phrase.to_bot):
         return None
-    rest = re.sub(r"\b(?:the|qbin|of|in|last|previous|former|earlier|run|before|number|no|\d+|so|far|"
-                  r"present|this)\b", "", said)  # fmt: skip
-    return None if rest.strip() else Story(bin=phrase.bin, run=run)
+    return None if _BESIDE_RUN.sub("", said).strip() else Story(bin=phrase.bin, run=run)
 
 
 def _period(phrase: Phrase) -> tuple[date | None, date | None]:

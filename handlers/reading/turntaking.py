@@ -19,10 +19,13 @@ from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.vocabulary import words_in
+from handlers.reading.words import Word
 
 CUES = ("rota", "roster", "turn", "swap", "my week")
 
-_ROTA = r"(?:(?:the|our|a|this|bin|draining|drain|keeping|carrying|new|weekly|shed) ){0,4}(?:rota|roster)"
+_ROTA = (
+    r"(?:(?:the|our|a|this|bin|draining|drain|keeping|carrying|new|weekly) ){0,4}(?:rota|roster)"
+)
 _OF_BIN = r"(?: (?:for|of|with) (?:the )?qbin)?"
 _AGREED = re.compile(
     r"\b(?:rota|roster)\b|\b(?:take|taking|takes|do|share|in) turns\b|\bturns (?:at|with|to)\b"
@@ -33,7 +36,7 @@ _RHYTHMS = (
     (re.compile(r"\b(?:monthly|every month|a month each|(?:every )?(?:four|4) weeks(?: each)?)\b"),
      28),
     (re.compile(r"\b(?:every (?:other|second) day|every (?:two|2) days|(?:two|2) days each)\b"), 2),
-    (re.compile(r"\b(?:daily|every day|a day each|one day each|day (?:by|about) day|each day)\b"), 1),
+    (re.compile(r"\b(?:daily|every day|a day each|one day each|day by day|each day)\b"), 1),
     (re.compile(r"\b(?:weekly|every week|each week|(?:a|one|1) week (?:each|at a time|apiece)|"
                 r"week (?:by|about) week|per week|week each|by the week)\b"), 7),
 )  # fmt: skip
@@ -56,38 +59,49 @@ _SHOW = re.compile(
     rf"(?: us| me)? {_ROTA}{_OF_BIN}$|^{_ROTA}{_OF_BIN}(?: now)?$"
 )
 _JOIN = re.compile(
-    rf"^(?:can you |could you |can |could )?(?:add|put) (?P<who>me|us|qmember) (?:on|to|onto|in|down for) "
+    rf"^(?:can you |could you |can |could )?(?:add|put) (?P<who>me|us|qmember) (?:on|to|onto|in|"
+    rf"down for) "
     rf"{_ROTA}{_OF_BIN}(?: too| as well| again)*$|"
-    rf"^(?P<joiner>i|qmember) (?:will |would like to |'d like to |want to |wants to |can |am |is |'s )?"
+    rf"^(?P<joiner>i|qmember) (?:will |would like to |'d like to |want to |wants to |can |am |is |"
+    rf"'s )?"
     rf"(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$"
 )
 _QUIT = re.compile(
-    rf"^(?:can you |could you |can |could )?(?:take|remove|drop|leave|strike|get) (?P<who>me|qmember) "
+    rf"^(?:can you |could you |can |could )?(?:take|remove|drop|leave|strike|get) (?P<who>me|"
+    rf"qmember) "
     rf"(?:off|from|out of|off of) {_ROTA}{_OF_BIN}(?: from now(?: on)?| for good)*$|"
-    rf"^(?P<leaver>i|qmember) (?:am |is |'s |will |have to |has to |must |want to |wants to |need to )?"
+    rf"^(?P<leaver>i|qmember) (?:am |is |'s |will |have to |has to |must |want to |wants to |"
+    rf"need to )?"
     rf"(?:off|out of|leave|leaving|quit|quitting|come off|coming off|leaves) {_ROTA}{_OF_BIN}$"
 )
 _OVER = re.compile(
     rf"^(?:can we |lets |let us |we )?(?:end|stop|cancel|scrap|drop|finish|abandon|delete) "
-    rf"{_ROTA}{_OF_BIN}$|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|'s) over$"
+    rf"{_ROTA}{_OF_BIN}$|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|"
+    rf"'s) over$"
 )
 _MINE = r"(?:my|this|next|that)(?: coming| next)? (?:week|turn|go|days?|slot|fortnight|month)"
 _SWAP = (
     re.compile(
         rf"^(?:can|could|would|will|is|does|do) (?:anyone|anybody|someone|somebody|one of you|"
-        rf"any of you|(?P<to>qmember)) (?:please |kindly |be able to |able to |willing to |want to |up to |"
-        rf"happy to )?(?:swap|switch|trade|exchange)\b(?: {_MINE}| weeks| turns| days| places| with me| "
-        rf"with mine| for theirs| qday| for qday| please| me| for| on| with| of| the| rota)*{_OF_BIN}$"
+        rf"any of you|(?P<to>qmember)) (?:please |kindly |be able to |able to |willing to |"
+        rf"want to |up to |"
+        rf"happy to )?(?:swap|switch|trade|exchange)\b(?: {_MINE}| weeks| turns| days| places|"
+        rf" with me| "
+        rf"with mine| for theirs| qday| for qday| please| me| for| on| with| of| the|"
+        rf" rota)*{_OF_BIN}$"
     ),
     re.compile(
-        rf"^(?:anyone|anybody|someone|somebody|who)(?: here)?(?: is)? (?:can|could|willing to|want to|wants to|"
-        rf"able to|up for|happy to|fancy|free to)? ?(?:swap|swapping|switch|switching|trade|trading)"
+        rf"^(?:anyone|anybody|someone|somebody|who)(?: here)?(?: is)? (?:can|could|willing to|"
+        rf"want to|wants to|"
+        rf"able to|up for|happy to|fancy|free to)? ?(?:swap|swapping|switch|switching|trade|"
+        rf"trading)"
         rf"(?: {_MINE}| weeks| turns| with me| for qday| qday| with| me)*$"
     ),
     re.compile(rf"^(?:(?:can|could|may) i )?(?:swap|switch|trade) {_MINE}"
                rf"(?: with (?:(?P<with>qmember)|anyone|someone|somebody))?(?: please)?$"),
     re.compile(
-        rf"^(?:can|could|would|will) (?:anyone|anybody|someone|somebody|one of you|(?P<for>qmember)) "
+        rf"^(?:can|could|would|will) (?:anyone|anybody|someone|somebody|one of you|"
+        rf"(?P<for>qmember)) "
         rf"(?:please )?(?:cover|do|take|have) {_MINE}(?: for me| instead| qday| please)*{_OF_BIN}$"
     ),
     re.compile(r"^(?:i )?(?:cant|cannot|wont be able to|am not able to) (?:do|make|manage|cover) "
@@ -176,16 +190,20 @@ def _named(message: Message) -> Iterator[str]:
     """Those who take turns: members, and names with a capital in the list behind a colon."""
     known = {ref.start: ref.name for ref in message.members}
     colon = message.norms.index(":") if ":" in message.norms else len(message.norms)
-    taken = {i for ref in (*message.bins, *message.days, *message.members)
-             for i in range(ref.start, ref.end)}  # fmt: skip
+    taken = {i for ref in message.bins for i in range(ref.start, ref.end)}
+    taken |= {i for day in message.days for i in range(day.start, day.end)}
+    taken |= {i for ref in message.members for i in range(ref.start, ref.end)}
     for i, word in enumerate(message.words):
         if i in known:
             yield known[i]
         elif word.norm in ("i", "me", "myself") and message.context.sender:
             yield message.context.sender
-        elif i > colon and i not in taken and word.kind == "word" and word.text[:1].isupper():
-            if word.norm not in _NO_NAMES:
-                yield word.text
+        elif i > colon and i not in taken and _is_name(word):
+            yield word.text
+
+
+def _is_name(word: Word) -> bool:
+    return word.kind == "word" and word.text[:1].isupper() and word.norm not in _NO_NAMES
 
 
 _NO_NAMES = words_in(

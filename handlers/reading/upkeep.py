@@ -42,12 +42,14 @@ _RETIRE = re.compile(
     rf"^(?:we )?(?:no longer use|dont use|do not use) (?:the )?qbin(?: any ?more)?$"
 )
 _LABEL = re.compile(
-    r"^(?:(?:can|could|may) (?:i|we|you) (?:have|get|make|print|post|send)(?: me| us)? |print |make |"
+    r"^(?:(?:can|could|may) (?:i|we|you) (?:have|get|make|print|post|send)(?: me| us)? |print |"
+    r"make |"
     r"post |send |i need |we need |give (?:me|us) |i want |we want )?(?:me |us )?"
     r"(?:a |the |another |new )*(?:printable )?label(?: (?:for|of|to) (?:the )?(?P<bin>qbin))?$"
 )
 _ONLY = re.compile(
-    r"^(?:from now on )?only (?:the )?(?:moderators?|mods?|admins?|administrators?|those with power|"
+    r"^(?:from now on )?only (?:the )?(?:moderators?|mods?|admins?|administrators?|"
+    r"those with power|"
     r"people with power|leaders?|those in charge)(?: (?:in|of) (?:the|this) room)? "
     r"(?:can|may|should|are (?:allowed|able) to) (?:be able to )?(?P<what>\S.{0,80})$"
 )
