@@ -25,7 +25,7 @@ async def with_offers(context: Context, turn: Turn) -> Context:
     for entry in await book.of_event(turn.refers_to) if turn.refers_to else []:
         if entry.act == "accept" and entry.member == turn.sender and entry.bin:
             took = entry.bin.name
-    if took is None and context.after_bot:
+    if took is None and (context.after_bot or turn.refers_to):
         first = turn.today - TAKEN_LATELY
         took = await custody.just_taken(book, turn.sender, first, turn.today)
     return replace(context, on_offer=on_offer, took=took)

@@ -7,7 +7,7 @@ from itertools import groupby
 from handlers.answer import Answer, Turn
 from handlers.bins import unknown
 from handlers.care import Care, care_of
-from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, is_shown_on
+from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on
 from handlers.phrasing import clock, day, the, when
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
@@ -94,14 +94,14 @@ def is_late(due: Due, today: date) -> bool:
 
 
 def next_of_each(dues: Sequence[Due]) -> list[Due]:
-    """Of reminders that come again only the next time, with all other dues."""
-    seen: set[str] = set()
+    """Of reminders and turns that come again only the next time, with all other dues."""
+    seen: set[object] = set()
     kept = []
     for due in dues:
-        entry, _, _ = due.occasion.partition("/")
-        if due.what in OWN and entry in seen:
+        again = due.occasion.partition("/")[0] if due.what in OWN else (due.what, due.bin)
+        if due.what in OWN | TURNS and again in seen:
             continue
-        seen |= {entry} if due.what in OWN else set()
+        seen.add(again)
         kept.append(due)
     return kept
 

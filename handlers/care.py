@@ -34,7 +34,7 @@ class Care:
 
     def is_away(self, due: Due) -> bool:
         """Whether its keeper is away."""
-        return self.keeper(due) in self.away
+        return due.what not in TURNS and self.keeper(due) in self.away
 
     def doers(self, due: Due) -> list[str]:
         """Who is to be told: the keeper or the stand-in, and who takes a bin that passes on."""

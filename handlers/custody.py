@@ -5,7 +5,7 @@ A keeper stays responsible until somebody else accepts; the first who does has t
 
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from handlers import rota
@@ -23,6 +23,9 @@ from storage.rows import Bin, Entry
 
 AT_ONCE = timedelta(minutes=10)
 """Whoever accepts so soon after another is told who was first."""
+
+THINKS_BETTER = timedelta(days=1)
+"""So long after taking a bin, “not me after all” gives it back."""
 
 FOUND = "Reply with what you find, such as “lid cracked, about 6 kg”, and I keep it."
 
@@ -210,9 +213,24 @@ async def declined(act: Decline, turn: Turn) -> Answer:
         custody = await custody_of(turn.book, bin, turn.today)
         if custody.coming and custody.coming.member == turn.sender:
             return _refused(bin, custody, [custody.coming], [custody.keeper], turn)
+        if custody.keeper == turn.sender and (taken := _just_taken(custody, turn)):
+            return await _given_back(bin, taken, turn)
     if about and waiting:
         return Answer(entries=[turn.entry("decline", bin=waiting[0].bin.name)], noted=True)
     return await rota.swap_declined(turn)
+
+
+def _just_taken(custody: Custody, turn: Turn) -> Entry | None:
+    """An acceptance so new that whoever made it may think better of it."""
+    taken = custody.by
+    is_new = taken and taken.act == "accept" and turn.at - taken.said_at <= THINKS_BETTER
+    return taken if is_new else None
+
+
+async def _given_back(bin: Bin, taken: Entry, turn: Turn) -> Answer:
+    """Whoever has just taken a bin will not have it after all: it is as it was before."""
+    before = await custody_of(turn.book.without([taken]), bin, turn.today)
+    return _refused(bin, replace(before, offer=None), [taken], [before.keeper], turn)
 
 
 def _refused(

@@ -1,11 +1,12 @@
 """The card that goes with a bin when it changes hands, and what the taker finds."""
 
 from collections.abc import Iterator, Sequence
+from datetime import date
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, summary
 from handlers.dues import DUTIES, is_shown_on
-from handlers.phrasing import capital, day, mass, percent, the, when
+from handlers.phrasing import capital, day, mass, percent, span, the
 from handlers.practice.cautions import caution
 from handlers.practice.figure import listed, quoted
 from handlers.practice.trouble import GOOD
@@ -59,10 +60,16 @@ def _to_do(dues: Sequence[Due], turn: Turn) -> Iterator[str]:
     ordered = sorted(dues, key=lambda due: (max(due.from_day, turn.today), due.to_day))
     parts = []
     for lead, due in zip(("First", "then"), ordered, strict=False):
-        days = when(due.from_day, due.to_day, turn.today)
-        parts.append(f"{lead} {DUTIES[due.what].format(bin='it')} ({days[0].lower()}{days[1:]})")
+        parts.append(f"{lead} {DUTIES[due.what].format(bin='it')} ({_days(due, turn.today)})")
     if parts:
         yield f"{', '.join(parts)}."
+
+
+def _days(due: Due, today: date) -> str:
+    late = (today - due.to_day).days
+    if late > 0:
+        return "late by a day" if late == 1 else f"late by {late} days"
+    return span(max(due.from_day, today), due.to_day, today)
 
 
 async def _seen(state: BinState, turn: Turn) -> list[str]:

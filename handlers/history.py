@@ -18,6 +18,9 @@ from handlers.spells import Spell, spells
 from handlers.state import layer_mass, look_up
 from storage.rows import Entry
 
+KIND_WORDS = {"mixed": "mixed scraps", "cooked": "leftovers", "liquid": "something to pour"}
+"""How kinds are named that are no food by themselves."""
+
 MOST_TOLD = 8
 """Layers told one by one in an answer."""
 
@@ -45,10 +48,12 @@ def _is_such(entry: Entry, plan: WhoPut) -> bool:
 
 
 def _layer(entry: Entry, turn: Turn) -> str:
-    kinds = [kind for kind, share in (entry.facts.materials or {}).items() if share > 0]
+    shares = entry.facts.materials or {}
+    kinds = sorted((kind for kind in shares if shares[kind] > 0), key=lambda kind: -shares[kind])
+    named = [KIND_WORDS.get(kind, kind) for kind in kinds]
     amount = said_amount(entry.facts, turn) or "some"
     where = f" in {the(entry.bin.name)}" if entry.bin else ""
-    of = f" of {listed(kinds)}" if kinds and kinds != ["mixed"] else ""
+    of = f" of {listed(named)}" if named else ""
     when = day(entry.on, turn.today) if entry.on else ""
     return f"{capital(entry.member or 'somebody')}: {amount}{of}{where}, {when}."
 

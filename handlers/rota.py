@@ -298,5 +298,5 @@ def _moved(
         if others:
             days = span(others[0].start, others[0].end, turn.today)
             who = others[0].member or "nobody so far"
-            return [f"Turn to {one.deed}, {days}: {who}."]
+            return [f"{capital(who)} is to {one.deed} {days} instead."]
     return []

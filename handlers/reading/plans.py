@@ -7,8 +7,9 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Ask, Context
+from handlers.reading.acts import Act, Ask, Context, Observe
 from handlers.reading.arranged import Plan
+from handlers.reading.communal import Condition
 from handlers.reading.duequestions import CUES as DUE_CUES
 from handlers.reading.duequestions import due_questions
 from handlers.reading.found import Found
@@ -17,6 +18,7 @@ from handlers.reading.handing import handing
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
+from handlers.reading.read import read
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
 from handlers.reading.turntaking import CUES as TURN_CUES
@@ -47,6 +49,8 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
         return (), text
     message = read_message(text, context)
     found = list(_apart(one for reader in readers for one in reader(message)))
+    if context.took and any(isinstance(one.plan, Condition) for one in found):
+        found = _beside_records(found, read(text, context))
     if not found:
         return (), text
     rest = cleaned(text)
@@ -55,6 +59,13 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
             first, last = message.words[one.start], message.words[one.end - 1]
             rest = f"{rest[: first.start]} {rest[last.end :]}"
     return tuple(one.plan for one in found), rest
+
+
+def _beside_records(found: Sequence[Found], acts: Sequence[Act]) -> list[Found]:
+    """What is recorded or asked is no answer to a bin's card; what is seen in it may be both."""
+    if all(isinstance(act, Observe) for act in acts):
+        return list(found)
+    return [one for one in found if not isinstance(one.plan, Condition)]
 
 
 def _apart(found: Iterable[Found]) -> Iterator[Found]:
