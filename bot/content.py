@@ -7,6 +7,9 @@ from storage.rows import Waiting
 
 Content = dict[str, Any]
 
+FILES = {"file": "m.file", "picture": "m.image"}
+"""What is posted with a file; its words are the caption."""
+
 
 def event_of(row: Waiting) -> tuple[str, Content]:
     """Event type and content of a message of the outbox."""
@@ -26,7 +29,7 @@ def _said(row: Waiting) -> Content:
     # A notice notifies nobody: what must reach people is said as a person would say it.
     is_for_people = message.mentions or message.kind in ("digest", "reminder")
     kind = "m.text" if is_for_people else "m.notice"
-    said: Content = {"msgtype": kind, "body": message.body}
+    said: Content = {"msgtype": FILES.get(message.kind, kind), "body": message.body}
     if "\n" in message.body:
         said["format"] = "org.matrix.custom.html"
         said["formatted_body"] = html.escape(message.body, quote=False).replace("\n", "<br>")

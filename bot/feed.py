@@ -35,15 +35,32 @@ async def as_calendar(
 
     The same book gives the same bytes on the same day.
     """
-    today = now.astimezone(ZoneInfo(book.room.zone)).date()
-    known = await dues.listed(book.db, book.room, now - CANCELLED_FOR)
-    shown = [item for item in known if _is_listed(item, today, with_cancelled)]
-    care = await care_of(book, [item.due for item in shown], today)
+    shown, care = await _shown(book, now, with_cancelled)
     calendar = _calendar(member)
     for item in shown:
         if member is None or care.concerns(item.due, member):
-            calendar.add_component(event_of(item, book.room, care))
+            calendar.add_component(_event(item, book.room, care))
     return bytes(calendar.to_ical())
+
+
+async def as_events(book: Book, now: datetime) -> dict[str, str]:
+    """Each due by its UID, as a calendar of that one event: what a CalDAV server keeps."""
+    shown, care = await _shown(book, now, with_cancelled=False)
+    made = {}
+    for item in shown:
+        one = Calendar()
+        one.add("prodid", PRODUCT)
+        one.add("version", "2.0")
+        one.add_component(_event(item, book.room, care))
+        made[_uid(item, book.room)] = one.to_ical().decode()
+    return made
+
+
+async def _shown(book: Book, now: datetime, with_cancelled: bool) -> tuple[list[Listed], Care]:
+    today = now.astimezone(ZoneInfo(book.room.zone)).date()
+    known = await dues.listed(book.db, book.room, now - CANCELLED_FOR)
+    shown = [item for item in known if _is_listed(item, today, with_cancelled)]
+    return shown, await care_of(book, [item.due for item in shown], today)
 
 
 def _is_listed(item: Listed, today: date, with_cancelled: bool) -> bool:
@@ -63,11 +80,11 @@ def _calendar(member: str | None) -> Calendar:
     return calendar
 
 
-def event_of(item: Listed, room: Room, care: Care) -> Event:
+def _event(item: Listed, room: Room, care: Care) -> Event:
     """A due as an event: of whole days, or of half an hour where it has an hour of its own."""
     due = item.due
     event = Event()
-    event.add("uid", uid_of(item, room))
+    event.add("uid", _uid(item, room))
     event.add("dtstamp", item.changed_at)
     event.add("last-modified", item.changed_at)
     event.add("sequence", item.sequence)
@@ -105,7 +122,7 @@ def _alarm(due: Due, room: Room) -> Alarm:
     return alarm
 
 
-def uid_of(item: Listed, room: Room) -> str:
+def _uid(item: Listed, room: Room) -> str:
     """The same for a due as long as it is kept, and no other book's."""
     # Not by the room's address: an upgrade changes that.
     place = f"{room.id}/{to_ms(room.joined_at)}/{item.due.id}"

@@ -5,7 +5,8 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from bot import notices
+from bot import unasked
+from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_present_name, with_offers
 from handlers import (
@@ -27,7 +28,7 @@ from handlers.reading.acts import Act, Amend, Ask, Context
 from handlers.reading.arranged import Plan
 from handlers.reading.plans import plans
 from handlers.reading.read import read
-from storage import changes, inbox, leaders, outbox
+from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry, Message, Question, Room
@@ -79,6 +80,8 @@ class Hearing:
     own: str
     spoken: list[str] = field(default_factory=list)
     reasons: list[str] = field(default_factory=list)
+    attached: list[Message] = field(default_factory=list)
+    """Files and pictures to be posted."""
     noted: list[str] = field(default_factory=list)
     """What was written down and needs no words but a mark."""
     called: list[str] = field(default_factory=list)
@@ -119,7 +122,7 @@ class Hearing:
         answer = await changed(name, turn)
         await keeping.carry_out(turn, answer)
         if any(entry.act == "leave" for entry in answer.entries):
-            await notices.put_at_once(self.book, self.now)
+            await unasked.put_at_once(self.book, self.now)
 
     async def _said(self, said: Said) -> None:
         if await self.book.is_withdrawn(said.event):
@@ -188,6 +191,10 @@ class Hearing:
 
     async def _withdrawn(self, withdrawn: Withdrawn) -> None:
         target = withdrawn.target
+        ours = await outbox.said_as(self.book.db, self.room.id, target)
+        if ours and ours.kind == "calendar":
+            await notices.take_away(self.book.db, self.room)
+            return
         trace = await inbox.trace(self.book.db, self.room.address, target)
         at = trace.at if trace else withdrawn.at
         turn = await self._turn(target, at, cause=withdrawn.event)
@@ -339,6 +346,8 @@ class Hearing:
         elif answer.noted:
             entries = [corrections.describe(entry, turn) for entry in answer.entries]
             self.noted.append(listed(entries) if entries else "")
+        if answer.attach:
+            self.attached.append(await attachment(self.book, answer.attach, turn))
         self.reasons.extend(answer.why)
         self.called.extend(answer.calls)
 
@@ -361,13 +370,16 @@ class Hearing:
 
     async def _reply(self, cause: str, *, to: str, thread: str | None = None) -> None:
         """Put what came up into the outbox: words, or else a mark that it is written down."""
+        for message in self.attached:
+            posted = replace(message, tx_id=f"{message.kind}-{cause}", to_event=to, thread=thread)
+            await outbox.put(self.book.db, self.room.id, posted, self.now)
         if self.spoken:
             message = Message(
                 tx_id=f"re-{cause}",
                 kind="reply",
                 body=self._words(),
                 to_event=to,
-                mentions=await notices.users(self.book, self.called),
+                mentions=await unasked.users(self.book, self.called),
                 thread=thread,
                 why=why.explained(self.reasons) or None,
             )
@@ -391,7 +403,7 @@ class Hearing:
             kind="reply",
             body=self._words(),
             to_event=to,
-            mentions=await notices.users(self.book, self.called),
+            mentions=await unasked.users(self.book, self.called),
             rewrites=row,
             why=why.explained(self.reasons) or None,
         )

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from bot import notices
+from bot import unasked
 from handlers import keeping, owndates
 from handlers.care import care_of
 from handlers.digest import Line, called, digest, reminder
@@ -37,7 +37,7 @@ async def upcoming(db: Database, now: datetime) -> datetime | None:
     """The next moment at which something may have to be said, strictly after `now` (both UTC)."""
     moments: list[datetime] = []
     for room in await rooms.present(db):
-        moments.append(_next(now, room, room.digest_at))
+        moments.append(next_hour(now, room, room.digest_at))
         hours = await due_table.at_hours(db, room)
         moments += _hours_to_come(hours, room, now)
     return min(moments, default=None)
@@ -50,10 +50,11 @@ def _hours_to_come(dues: list[Due], room: Room, now: datetime) -> Iterator[datet
         if at > now:
             yield at
         elif _is_day_of(due, room, now) and room.reminds:
-            yield _next(now, room, room.quiet_to)
+            yield next_hour(now, room, room.quiet_to)
 
 
-def _next(now: datetime, room: Room, hour: time) -> datetime:
+def next_hour(now: datetime, room: Room, hour: time) -> datetime:
+    """The next time that it is that hour where the room is (UTC)."""
     zone = ZoneInfo(room.zone)
     today = now.astimezone(zone).date()
     moments = [moment_of(today + timedelta(days=n), hour, zone) for n in (0, 1, 2)]
@@ -88,12 +89,12 @@ async def _tell_day(db: Database, address: str, now: datetime) -> None:
             return
         book, today = Book(db, room), owndates.local_day(room, now)
         await owndates.settle(book, now)
-        await keeping.settle_turns(notices.turn_of(book, now))
+        await keeping.settle_turns(unasked.turn_of(book, now))
         if room.reminds:
             dues = [due for due in await book.dues(until=today) if is_news(due, today)]
             care = await care_of(book, dues, today)
             await _say(book, "digest", digest(dues, today, care), now)
-            await notices.put(book, now)
+            await unasked.put(book, now)
         await rooms.set_told(db, room, today)
 
 

@@ -19,10 +19,12 @@ from bot import account as accounts
 from bot import clock, settings
 from bot.account import Account
 from bot.backup import keep_daily
+from bot.calendar_server import CalendarServer, keep_shared
 from bot.connection import connected, cross_sign, tend_keys
 from bot.forget import forget_left
 from bot.matrix import Session
 from bot.pacing import Bell
+from bot.pinned import Notices
 from bot.reminders import tell
 from bot.sender import Sender
 from bot.settings import Home, Settings, SettingsError
@@ -118,16 +120,20 @@ def _reason(group: ExceptionGroup[Exception]) -> Exception:
 async def _work_together(
     client: AsyncClient, db: Database, place: Home, chosen: Settings, stop: asyncio.Event
 ) -> None:
-    heard, calendar = Bell(), Bell()
+    heard, calendar, changed = Bell(), Bell(), Bell()
     sender = Sender(client, db, clock.now)
     session = Session(client, db, chosen, clock.now, heard=heard, outgoing=sender.bell)
-    bells = (heard, sender.bell, calendar, session.invitations.bell)
+    bells = (heard, sender.bell, calendar, changed, session.invitations.bell)
     async with asyncio.TaskGroup() as tasks:
         tasks.create_task(session.listen(stop))
         tasks.create_task(session.invitations.work(stop))
-        tasks.create_task(_mind(db, client.user_id, heard, (sender.bell, calendar), stop))
-        tasks.create_task(_send(session, sender, stop))
-        tasks.create_task(_remind(db, calendar, sender.bell, stop))
+        tasks.create_task(_mind(db, client.user_id, heard, (sender.bell, calendar, changed), stop))
+        tasks.create_task(_send(session, sender, calendar, stop))
+        notices = Notices(db, client)
+        tasks.create_task(_remind(db, notices, session, calendar, sender.bell, stop))
+        if chosen.caldav:
+            shared = CalendarServer(db, chosen)
+            tasks.create_task(keep_shared(shared, clock.now, changed, stop))
         tasks.create_task(keep_daily(place, chosen.backups, stop))
         tasks.create_task(forget_left(db, chosen.forget_after, stop))
         tasks.create_task(_wake_all(bells, stop))
@@ -139,13 +145,14 @@ async def _wake_all(bells: tuple[Bell, ...], stop: asyncio.Event) -> None:
         bell.ring()
 
 
-async def _send(session: Session, sender: Sender, stop: asyncio.Event) -> None:
+async def _send(session: Session, sender: Sender, calendar: Bell, stop: asyncio.Event) -> None:
     """Send once the session knows the rooms; nio can send to none before."""
     waits = [asyncio.create_task(event.wait()) for event in (session.ready, stop)]
     await asyncio.wait(waits, return_when=asyncio.FIRST_COMPLETED)
     for wait in waits:
         wait.cancel()
     if session.ready.is_set():
+        calendar.ring()
         say("Listening. Stop with Ctrl-C.")
         await sender.work(stop)
 
@@ -162,10 +169,21 @@ async def _mind(
             await heard.wait(LOOK_AT_HELD_SECONDS if await outbox.holding(db) else None)
 
 
-async def _remind(db: Database, calendar: Bell, outgoing: Bell, stop: asyncio.Event) -> None:
+async def _remind(
+    db: Database,
+    notices: Notices,
+    session: Session,
+    calendar: Bell,
+    outgoing: Bell,
+    stop: asyncio.Event,
+) -> None:
+    """The one task that sleeps until something is due, woken by whatever changes the book."""
     while not stop.is_set():
-        upcoming = await tell(db, clock.now())
+        moments = [await tell(db, clock.now())]
+        if session.ready.is_set():
+            moments.append(await notices.refresh(clock.now()))
         outgoing.ring()
+        upcoming = min((moment for moment in moments if moment), default=None)
         await calendar.wait(_seconds_until(upcoming, clock.now()))
 
 

@@ -13,8 +13,9 @@ from datetime import datetime, timedelta
 from nio import EncryptionError, MembersSyncError, RoomMessagesResponse, RoomSendResponse
 from nio.client.async_client import AsyncClient
 from nio.exceptions import LocalProtocolError
-from nio.responses import RoomSendError
+from nio.responses import RoomSendError, UploadError
 
+from bot import files
 from bot.connection import OUT_OF_REACH, SignedOut, http_status
 from bot.content import event_of
 from bot.pacing import Bell, Patience
@@ -82,6 +83,12 @@ class Sender:
     async def _send(self, row: Waiting) -> str | None:
         """The id of the event sent; None if it is refused for good or to be tried later."""
         kind, content = event_of(row)
+        if row.message.attached:
+            file = await files.made(row.message.attached)
+            stored = await files.upload(self._client, row.room, file)
+            if isinstance(stored, UploadError):
+                return await self._after_refusal(row, stored)
+            content |= stored
         try:
             answer = await self._client.room_send(
                 row.room,
@@ -98,7 +105,9 @@ class Sender:
             return str(answer.event_id)
         return await self._after_refusal(row, answer)
 
-    async def _after_refusal(self, row: Waiting, refusal: RoomSendError) -> str | None:
+    async def _after_refusal(
+        self, row: Waiting, refusal: RoomSendError | UploadError
+    ) -> str | None:
         code = refusal.status_code or "no reason given"
         if code in ("M_UNKNOWN_TOKEN", "M_MISSING_TOKEN") or not self._client.logged_in:
             raise SignedOut

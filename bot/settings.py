@@ -4,7 +4,7 @@ import os
 import sys
 import tomllib
 from collections.abc import Callable
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, field, fields
 from pathlib import Path
 from typing import Any, get_args
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
@@ -60,6 +60,9 @@ class Settings:
     address: str = ""
     backups: int = 7
     forget_after: int = 365
+    caldav: str = ""
+    caldav_user: str = ""
+    caldav_password: str = field(default="", repr=False)
 
     def may_invite(self, inviter: str, own: str) -> bool:
         """Whether the bot follows an invitation by `inviter` (Matrix user ids)."""
@@ -117,6 +120,12 @@ def _address(value: object) -> str:
     return value
 
 
+def _text(value: object) -> str:
+    if not isinstance(value, str):
+        raise ValueError("text in quotation marks")
+    return value
+
+
 def _days(value: object) -> int:
     if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= 3650:
         raise ValueError("a whole number of days from 0 to 3650")
@@ -163,6 +172,15 @@ SETTINGS = (
         "How many days the book of a room is kept once the bot has left it; 0: for ever.",
         _days,
     ),
+    Setting(
+        "caldav",
+        "text",
+        '""',
+        "A CalDAV server in which each group's calendar is kept up to date; empty: none.",
+        _address,
+    ),
+    Setting("caldav_user", "text", '""', "The bot's account on that server.", _text),
+    Setting("caldav_password", "text", '""', "The password of that account.", _text),
 )
 
 
@@ -246,4 +264,4 @@ def _quoted(text: str) -> str:
     return '"' + text.replace("\\", "\\\\").replace('"', '\\"') + '"'
 
 
-assert {row.name for row in SETTINGS} == {field.name for field in fields(Settings)}
+assert {row.name for row in SETTINGS} == {one.name for one in fields(Settings)}

@@ -12,7 +12,14 @@ from storage.rows import Absence, Entry
 
 async def away(plan: Away, turn: Turn) -> Answer:
     """A member is away; a mark is answer enough, unless a turn of theirs goes to somebody else."""
-    entry = turn.entry("away", bin=None, member=plan.member, on=plan.first, until=plan.last)
+    entry = turn.entry(
+        "away",
+        bin=None,
+        member=plan.member,
+        on=plan.first,
+        until=plan.last,
+        receiver=plan.stand_in,
+    )
     moved = await rota.after_absence(plan.member or turn.sender, plan.first, plan.last, turn)
     return Answer(entries=[entry], noted=True, say="\n".join(moved))
 
@@ -38,15 +45,17 @@ async def who(plan: WhoIsAway, turn: Turn) -> Answer:
     """Who is away between two days."""
     gone = await absences(turn.book, plan.first, plan.last)
     words = span(plan.first, plan.last, turn.today)
-    lines = [f"{capital(one.member)} is away {_until(one, turn.today)}." for one in gone]
+    lines = [f"{capital(one.member)} is away{_until(one, turn.today)}." for one in gone]
     return Answer(say="\n".join(lines) or f"Nobody is away {words}, as far as I know.")
 
 
 def _until(absence: Absence, today: date) -> str:
     if absence.last is None:
         begun = absence.first <= today
-        return "until they say they are back" if begun else f"from {day(absence.first, today)} on"
-    return span(max(absence.first, today), absence.last, today)
+        return " until they say so" if begun else f" from {day(absence.first, today)} on"
+    if absence.first <= today:
+        return f", back {day(absence.last + timedelta(days=1), today)}"
+    return f" {span(absence.first, absence.last, today)}"
 
 
 async def _of(member: str, first: date, last: date, turn: Turn) -> list[Absence]:

@@ -82,6 +82,7 @@ SettingName = Literal[
     "calendar link",
     "own calendar link",
     "reserved",
+    "notice",
 ]
 
 

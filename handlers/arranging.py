@@ -8,6 +8,7 @@ from handlers.reading.arranged import (
     Away,
     Back,
     CallOff,
+    KeepUp,
     OwnDate,
     OwnDates,
     Plan,
@@ -18,7 +19,7 @@ from handlers.reading.arranged import (
 from handlers.reading.communal import Communal
 
 
-async def answer(plan: Plan, turn: Turn) -> Answer:
+async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line for each plan
     """What to write down and say about one plan."""
     if isinstance(plan, Communal):
         return await communal.answer(plan, turn)
@@ -37,6 +38,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:
             return await owndates.call_off(plan, turn)
         case OwnDates():
             return await owndates.listing(plan, turn)
+        case KeepUp():
+            return showing.kept_up(plan)
         case Show():
             return await showing.shown(plan, turn)
     assert_never(plan)

@@ -8,7 +8,7 @@ from handlers.answer import Answer, Turn
 from handlers.bins import unknown
 from handlers.care import Care, care_of
 from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on
-from handlers.phrasing import clock, day, the, when
+from handlers.phrasing import capital, clock, day, span, the, when
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
 from handlers.reading.duequestions import LATE
@@ -163,6 +163,29 @@ def together(dues: Iterable[Due], care: Care) -> str:
     return "; ".join(said)
 
 
-def this_week(today: date) -> date:
-    """The last day of the week."""
-    return today + timedelta(days=6 - today.weekday())
+async def notice(book: Book, today: date) -> str:
+    """The calendar as it hangs in the room: by dates, so that it is as true tomorrow."""
+    dues = next_of_each([due for due in await book.dues() if is_shown_on(due, today)])
+    care = await care_of(book, dues, today)
+    ordered = sorted(dues, key=lambda due: (not is_late(due, today), due.to_day, *about(due)))
+    lines = []
+    for (start, end), group in groupby(ordered, key=lambda due: _dates(due, today)):
+        far = end - timedelta(days=LONG_BEFORE)
+        late = "Late, since " if end < today else ""
+        lines.append(f"{late}{capital(span(start, end, far))}: {together(group, care)}")
+    left_out = len(lines) - MOST_LINES
+    if left_out > 0:
+        lines = [*lines[:MOST_LINES], f"… and {left_out} more: ask “what's due?”"]
+    return "\n".join(["What is due", *(lines or ["Nothing just now."])])
+
+
+LONG_BEFORE = 30
+"""Days: seen from so long before, no day is called "today"."""
+
+MOST_LINES = 30
+
+
+def _dates(due: Due, today: date) -> tuple[date, date]:
+    if is_late(due, today):
+        return due.to_day, due.to_day
+    return max(due.from_day, due.put_off_until or due.from_day), due.to_day

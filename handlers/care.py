@@ -1,10 +1,10 @@
 """Who sees to a due: its keeper, or whoever stands in while the keeper is away."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 
-from handlers.dues import TURNS
+from handlers.dues import OWN, TURNS
 from handlers.state import look_up
 from storage.absences import absences
 from storage.book import Book
@@ -13,12 +13,12 @@ from storage.rows import Absence, Bin, Due
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Care:
-    """The keepers of the bins that dues are of, and who is away."""
+    """The keepers of the bins that dues are of, who is away, and who stands in."""
 
+    today: date
     keepers: Mapping[Bin, str | None]
-    away: frozenset[str] = frozenset()
-    stand_ins: Mapping[Bin, str | None] = field(default_factory=dict)
-    """Of the bins whose keeper is away: who does it meanwhile, if that is known."""
+    absences: Sequence[Absence] = ()
+    stand_ins: Mapping[tuple[Bin, date], str | None] = field(default_factory=dict)
 
     def keeper(self, due: Due) -> str | None:
         """Whose it is: of what is of no bin or goes by turns, who it was said for or has the turn;
@@ -28,13 +28,22 @@ class Care:
             return due.to_member
         return self.keepers.get(due.bin) if due.bin else None
 
-    def stand_in(self, due: Due) -> str | None:
-        """Who does it in the place of a keeper who is away."""
-        return self.stand_ins.get(due.bin) if due.bin else None
+    def first_day(self, due: Due) -> date:
+        """From when it is to be done, seen from today."""
+        return max(due.from_day, due.put_off_until or due.from_day, self.today)
 
     def is_away(self, due: Due) -> bool:
-        """Whether its keeper is away."""
-        return due.what not in TURNS and self.keeper(due) in self.away
+        """Whether its keeper is away when it is to be done, and not back before its last day."""
+        keeper, first = self.keeper(due), self.first_day(due)
+        if keeper is None or due.what in OWN | TURNS or not is_gone(self.absences, keeper, first):
+            return False
+        return first == self.today or is_gone(self.absences, keeper, due.to_day)
+
+    def stand_in(self, due: Due) -> str | None:
+        """Who does it in the place of a keeper who is away, if that is known."""
+        if due.bin is None or not self.is_away(due):
+            return None
+        return self.stand_ins.get((due.bin, self.first_day(due)))
 
     def doers(self, due: Due) -> list[str]:
         """Who is to be told: the keeper or the stand-in, and who takes a bin that passes on."""
@@ -47,6 +56,14 @@ class Care:
         return member.casefold() in {name.casefold() for name in names if name}
 
 
+def is_gone(gone: Iterable[Absence], member: str, day: date) -> bool:
+    """Whether a member is away on a day."""
+    return any(
+        one.member == member and one.first <= day and (one.last is None or day <= one.last)
+        for one in gone
+    )
+
+
 async def care_of(
     book: Book,
     dues: Sequence[Due],
@@ -54,15 +71,18 @@ async def care_of(
     keepers: Mapping[Bin, str | None] | None = None,
 ) -> Care:
     """Who sees to each of these dues; on the day a bin changes hands, who has it yet."""
-    gone = {one.member: one for one in await absences(book, today, today)}
+    last = max((due.to_day for due in dues), default=today)
+    gone = await absences(book, today, max(last, today))
     if keepers is None:
         keepers = await _keepers(book, dues, today)
+    care = Care(today=today, keepers=keepers, absences=gone)
+    if not gone:
+        return care
+    wanted = {(due.bin, care.first_day(due)) for due in dues if due.bin and care.is_away(due)}
     stand_ins = {
-        bin: await _stand_in(book, bin, gone[keeper], gone)
-        for bin, keeper in keepers.items()
-        if keeper in gone
+        (bin, day): await _stand_in(book, bin, keepers[bin] or "", day, gone) for bin, day in wanted
     }
-    return Care(keepers=keepers, away=frozenset(gone), stand_ins=stand_ins)
+    return Care(today=today, keepers=keepers, absences=gone, stand_ins=stand_ins)
 
 
 async def _keepers(book: Book, dues: Sequence[Due], today: date) -> Mapping[Bin, str | None]:
@@ -74,12 +94,11 @@ async def _keepers(book: Book, dues: Sequence[Due], today: date) -> Mapping[Bin,
 
 
 async def _stand_in(
-    book: Book, bin: Bin, absence: Absence, gone: Mapping[str, Absence]
+    book: Book, bin: Bin, keeper: str, day: date, gone: Sequence[Absence]
 ) -> str | None:
     """Whom the keeper named; else who last had a hand in the bin and is there."""
-    named = absence.stand_in
-    if named and named not in gone:
-        return named
+    named = [one.stand_in for one in gone if one.member == keeper and one.stand_in]
     present = {member.name for member in await book.members() if member.user and member.present}
-    hands = await book.hands(bin)
-    return next((name for name in hands if name in present and name not in gone), None)
+    candidates = [*named, *(name for name in await book.hands(bin) if name in present)]
+    others = (name for name in candidates if name != keeper and not is_gone(gone, name, day))
+    return next(others, None)

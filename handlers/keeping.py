@@ -11,7 +11,7 @@ from handlers.keepers import custody_of
 from handlers.rotas import ON_TURNS, dues_of_turns, rotas_of, whose_turn
 from handlers.runs import STARTERS, renumber
 from handlers.state import fold, look_up
-from storage import changes, dues, links, renaming, rooms, rotas
+from storage import changes, dues, links, notices, renaming, rooms, rotas
 from storage.book import Book
 from storage.moments import local_day
 from storage.rows import Bin, Entry, NewEntry, Question
@@ -122,10 +122,12 @@ async def _passing(book: Book, bin: Bin, today: date) -> Entry | None:
 async def _set(turn: Turn, what: SettingName, value: str) -> None:
     book = turn.book
     match what:
-        case "calendar link":
-            await links.put(book, None, value, turn.now)
-        case "own calendar link":
-            await links.put(book, turn.sender, value, turn.now)
+        case "calendar link" | "own calendar link":
+            member = turn.sender if what == "own calendar link" else None
+            await links.put(book, member, value, turn.now)
+        case "notice":
+            change = notices.take_away if value == "off" else notices.put_up_again
+            await change(book.db, book.room)
         case "digest":
             await rooms.set_digest_at(book.db, book.room, time.fromisoformat(value))
         case "quiet":

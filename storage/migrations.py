@@ -49,8 +49,8 @@ CREATE TABLE notice_board (
     message     TEXT NOT NULL,              -- tx_id of the message that its edits rewrite
     shown       TEXT NOT NULL,              -- the words it shows
     shown_on    TEXT NOT NULL,              -- the local day they were made for
-    edits       INTEGER NOT NULL DEFAULT 0,
     pinned      INTEGER NOT NULL DEFAULT 0, -- 1: it hangs at the top of the room
+    unwanted    INTEGER NOT NULL DEFAULT 0, -- 1: it was taken away, and is not put up again
     explained   INTEGER NOT NULL DEFAULT 0  -- 1: how to let the bot hang it there was said
 ) STRICT;
 

@@ -47,6 +47,8 @@ async def move(db: Database, old: str, new: str) -> Room | None:
         await _make_way(db, there, moving)
     await db.write("UPDATE room SET address = ?, left_at = NULL WHERE id = ?", (new, moving.id))
     await db.write("INSERT INTO former (address, room) VALUES (?, ?)", (old, moving.id))
+    # It hangs in the old room, where it can no longer be changed.
+    await db.write("DELETE FROM notice_board WHERE room = ?", (moving.id,))
     return await find(db, new)
 
 

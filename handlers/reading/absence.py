@@ -36,6 +36,11 @@ _ASKED = re.compile(
     r"(?:who(?: is|s| else is| will be| 's)?|(?:is|are|will) any(?:one|body)(?: be)?)(?: else)? "
     r"(?:away|on holiday|gone|out of town)(?= |$)"
 )
+_STANDS_IN = re.compile(
+    r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
+    r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
+    r"(?:minds?|minding))(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|meanwhile|then))*"
+)
 _FOR_NOW = re.compile(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
 _HOME = re.compile(
     r"(?: (?:home|again|now|safely|safe|already|early|today|all|at last|everyone|everybody|folks|"
@@ -125,8 +130,21 @@ def _away(message: Message, speaker: Speaker, at: int, end: int) -> Found | None
         if not _FOR_NOW.fullmatch(f" {_text(message, at, _clause_end(message, at, end))}".rstrip()):
             return None
         stretch = Stretch(message.today, None, at)
-    plan: Plan = Away(first=stretch.first, last=stretch.last, member=speaker.member)
-    return Found(speaker.start, stretch.end, plan)
+    stand_in, told = _stand_in(message, stretch.end)
+    plan: Plan = Away(
+        first=stretch.first, last=stretch.last, member=speaker.member, stand_in=stand_in
+    )
+    return Found(speaker.start, max(stretch.end, told), plan)
+
+
+def _stand_in(message: Message, at: int) -> tuple[str | None, int]:
+    """Who is said, behind the absence, to stand in; and where that ends."""
+    for member in message.members:
+        if member.start >= at and not is_sender(message, member.name):
+            end = min(member.end + 10, len(message.words))
+            if match := _STANDS_IN.match(_text(message, member.end, end)):
+                return member.name, member.end + _words(match.group())
+    return None, at
 
 
 def _back(message: Message, speaker: Speaker, at: int, end: int) -> Found | None:

@@ -13,6 +13,8 @@ class Away:
     first: date
     last: date | None = None
     member: str | None = None
+    stand_in: str | None = None
+    """Who does their part meanwhile, if that is said."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,4 +75,11 @@ class Show:
     as_file: bool = False
 
 
-Plan = Away | Back | Staying | WhoIsAway | OwnDate | CallOff | OwnDates | Show | Communal
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeepUp:
+    """The calendar is to hang at the top of the room, or no longer."""
+
+    wanted: bool
+
+
+Plan = KeepUp | Away | Back | Staying | WhoIsAway | OwnDate | CallOff | OwnDates | Show | Communal

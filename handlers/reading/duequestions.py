@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 
 from handlers.reading.acts import Ask
-from handlers.reading.arranged import Show
+from handlers.reading.arranged import KeepUp, Show
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.stretches import coming
@@ -68,6 +68,11 @@ _SHOW = re.compile(
     rf"{_BEFORE}(?:(?:can you |could you )?(?:show|post|send|draw|share|give|see)(?: me| us)?"
     rf"(?: a| an| the| our)? (?P<kind>{_KINDS})|(?P<bare>calendar picture|calendar file)){_AFTER}"
 )
+_PIN = re.compile(
+    rf"{_BEFORE}(?P<verb>pin|put up|hang up|unpin|take down|stop pinning|dont pin)(?: up)?"
+    rf"(?: the| our)? (?:pinned )?calendar(?: again| back| down| up)*{_AFTER}"
+)
+_DOWN = ("unpin", "take down", "stop pinning", "dont pin")
 _FILES = ("file", "ics", "ical")
 
 
@@ -79,11 +84,13 @@ def due_questions(message: Message) -> Iterator[Found]:
             yield Found(sentence.start, sentence.end, plan)
 
 
-def _asked(message: Message, start: int, end: int) -> Ask | Show | None:
+def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None:
     text = _text(message, start, end)
     if match := _SHOW.fullmatch(text):
         kind = match["kind"] or match["bare"] or ""
         return Show(as_file=any(word in kind for word in _FILES))
+    if match := _PIN.fullmatch(text):
+        return KeepUp(wanted=match["verb"] not in _DOWN)
     if _LATE.fullmatch(text):
         return Ask(topic="due", what=LATE)
     to_bot = bool(message.bot) or message.context.after_bot

@@ -7,7 +7,7 @@ from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition, Refusing, Taking, Withdrawing
 from handlers.reading.found import Found
 from handlers.reading.message import Message
-from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.phrases import Phrase, as_written, phrases
 from handlers.reading.vocabulary import words_in
 
 CUES = (
@@ -63,9 +63,9 @@ _CONDITION = re.compile(r"^(?:the )?condition(?: of (?:the )?qbin)?(?: is)? (?P<
 _FOUND = re.compile(r"^(?:i |we )?(?:have )?found (?:the )?qbin (?P<words>\S.{0,400})$")
 
 _STATES = words_in(
-    "lid tap spigot handle seal gasket rim strap crack cracked cracks leak leaks leaking leaky drips "
-    "dripping broken bent loose missing chipped dented dirty filthy grubby sticky spotless heavy "
-    "heavier light lighter weighs fuller emptier smelly rusty stained jammed wobbly"
+    "lid tap spigot handle gasket rim strap cracked cracks leak leaks leaking leaky drips dripping "
+    "broken bent missing chipped dented dirty filthy grubby sticky spotless heavy heavier lighter "
+    "weighs fuller emptier smelly rusty stained jammed wobbly"
 )
 """What a bin can be like; without one of these an answer to the card is only an answer."""
 _WEIGHED = re.compile(r"\b(?:about|more like|rather|nearer|only|it is|it 's|i make it|found) \d")
@@ -144,7 +144,7 @@ def _noted(message: Message, start: int, bin: str | None) -> Found:
     masses = [a.value for a in message.amounts if a.quantity == "mass" and a.start >= start]
     text = " ".join(message.norms[start:])
     plan = Condition(
-        words=message.text(start, len(message.words)),
+        words=as_written(message, start, len(message.words)),
         bin=bin,
         mass_kg=sum(masses) if masses else None,
         fill=_fill(text),

@@ -123,3 +123,16 @@ def _tokens(message: Message, start: int, end: int) -> tuple[list[str], list[tup
             spans.append((at, max(stop, at + 1)))
         at = max(stop, at + 1)
     return tokens, spans
+
+
+def as_written(message: Message, start: int, end: int) -> str:
+    """words[start:end] with the gaps that they were written with."""
+    parts: list[str] = []
+    last = None
+    for word in message.words[start:end]:
+        if last is not None and word.start > last:
+            parts.append(" ")
+        if last is None or word.start >= last:
+            parts.append(word.text)
+            last = word.end
+    return "".join(parts)

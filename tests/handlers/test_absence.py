@@ -72,6 +72,6 @@ async def test_others_can_say_it_and_anybody_can_ask(room: TalkingRoom) -> None:
     await room.says("bram is away until Thursday")
     assert await days_away(room, "bram") == [2, 3, 4]
     [told] = await room.says("who's away?")
-    assert told.body == "Bram is away today to Wednesday 4 March."
+    assert told.body == "Bram is away, back Thursday 5 March."
     [told] = await room.says("who's away next week?")
     assert told.body == "Nobody is away Monday 9 to Sunday 15 March, as far as I know."

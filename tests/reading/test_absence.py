@@ -44,6 +44,14 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
         ("I'm out of town until the end of the month", march(5, 31)),
         ("Bram is away until Friday", march(5, 5, "Bram")),
         ("bram's away next week", march(9, 15, "Bram")),
+        (
+            "I'm away till Monday, Bram looks after my bin",
+            Away(first=date(2026, 3, 5), last=date(2026, 3, 8), stand_in="Bram"),
+        ),
+        (
+            "I'm away next week. Bram will stand in for me",
+            Away(first=date(2026, 3, 9), last=date(2026, 3, 15), stand_in="Bram"),
+        ),
         ("I'm away", march(5, None)),
         ("I'm away from Friday", march(6, None)),
         ("I'm back", Back(on=date(2026, 3, 5))),

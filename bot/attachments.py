@@ -1,0 +1,28 @@
+"""What is posted besides words: the calendar as a picture, or as a file for calendar programs.
+
+Kept in the outbox as what it is made of; `bot/files.py` makes it when it is sent.
+"""
+
+import json
+from typing import Literal
+
+from bot.feed import as_calendar
+from handlers.answer import Turn
+from handlers.sheet import as_json, in_words, sheet
+from storage.book import Book
+from storage.rows import Message
+
+FILE_NAME = "our-bins.ics"
+PICTURE_NAME = "our-bins.png"
+CAPTION = "What is due, for a calendar program. It does not change any more: a calendar link does."
+
+
+async def attachment(book: Book, what: Literal["picture", "calendar file"], turn: Turn) -> Message:
+    """The message that posts it; its transaction id is still to be given."""
+    if what == "picture":
+        shown = await sheet(book, turn.today)
+        made_of = {"name": PICTURE_NAME, "sheet": as_json(shown)}
+        return Message(tx_id="", kind="picture", body=in_words(shown), attached=json.dumps(made_of))
+    text = (await as_calendar(book, turn.now)).decode()
+    made_of = {"name": FILE_NAME, "text": text}
+    return Message(tx_id="", kind="file", body=CAPTION, attached=json.dumps(made_of))

@@ -1,0 +1,169 @@
+"""The sheet of the next four weeks as a PNG: a row for each due, patterns besides colours.
+
+Made to be read on a phone: 1080 dots wide, no letters under 24 of them high.
+"""
+
+import io
+from datetime import timedelta
+from functools import lru_cache
+
+from PIL import Image, ImageDraw, ImageFont
+from PIL.ImageFont import FreeTypeFont
+
+from handlers.sheet import DAYS, TITLE, Block, Row, Sheet
+
+WIDTH, EDGE = 1080, 40
+DAY = (WIDTH - 2 * EDGE) / DAYS
+HEAD, AXIS, TITLE_ROW, ROW, FOOT = 150, 96, 66, 58, 40
+BAR = 38
+
+INK, SOFT, PAPER, CARD = "#2b241c", "#6a5d4d", "#fbf7ee", "#fffdf8"
+EDGE_LINE, WEEKEND, ALARM = "#ddd0b8", "#f1e8d5", "#9b2226"
+FILLS = {
+    "drain": "#e9c46a", "seal": "#c97b4a", "bury": "#8a6a4f", "plant": "#8fb47f",
+    "cover": "#c9b79c", "check": "#f2d9a0", "hand over": "#cfd8c8",
+}  # fmt: skip
+OTHER = "#e8e0f0"
+
+FONTS = {
+    False: ("DejaVuSans.ttf", "NotoSans-Regular.ttf", "LiberationSans-Regular.ttf", "Arial.ttf"),
+    True: ("DejaVuSans-Bold.ttf", "NotoSans-Bold.ttf", "LiberationSans-Bold.ttf", "Arial Bold.ttf"),
+}
+"""Fonts that systems have, the first one found is used; else the small one that Pillow brings."""
+
+
+@lru_cache(maxsize=16)
+def font(size: int, *, bold: bool = False) -> FreeTypeFont | ImageFont.ImageFont:
+    """A font of that size in dots."""
+    for name in FONTS[bold]:
+        try:
+            return ImageFont.truetype(name, size)
+        except OSError:
+            continue
+    return ImageFont.load_default(size)
+
+
+def drawn(sheet: Sheet) -> tuple[bytes, int, int]:
+    """The sheet as PNG, with its width and height in dots. Slow: not for the event loop."""
+    height = _height(sheet)
+    image = Image.new("RGB", (WIDTH, height), PAPER)
+    draw = ImageDraw.Draw(image)
+    draw.text((EDGE, 28), TITLE, INK, font(56, bold=True))
+    draw.text((EDGE, 98), sheet.days, SOFT, font(34))
+    _axis(draw, sheet, HEAD, height - FOOT)
+    y = HEAD + AXIS
+    for block in sheet.blocks:
+        y = _block(draw, block, y)
+    if not sheet.blocks:
+        draw.text((EDGE, y + 12), "Nothing is due.", INK, font(34))
+    if sheet.more:
+        draw.text((EDGE, y + 8), sheet.more, SOFT, font(30))
+    out = io.BytesIO()
+    image.save(out, "PNG", optimize=True)
+    return out.getvalue(), WIDTH, height
+
+
+def _height(sheet: Sheet) -> int:
+    rows = sum(len(block.rows) for block in sheet.blocks)
+    return (
+        HEAD
+        + AXIS
+        + TITLE_ROW * max(len(sheet.blocks), 1)
+        + ROW * rows
+        + FOOT
+        + (50 if sheet.more else 0)
+    )
+
+
+def _x(day: float) -> float:
+    return EDGE + day * DAY
+
+
+def _axis(draw: ImageDraw.ImageDraw, sheet: Sheet, top: int, bottom: int) -> None:
+    """The days: weekends shaded, weeks parted by lines, the first day said to be today."""
+    for n in range(DAYS):
+        on = sheet.begin + timedelta(days=n)
+        if on.weekday() >= 5:
+            draw.rectangle((_x(n), top + 48, _x(n + 1), bottom), WEEKEND)
+    for n in range(DAYS):
+        on = sheet.begin + timedelta(days=n)
+        if on.weekday() == 0 or n == 0:
+            draw.line((_x(n), top, _x(n), bottom), SOFT if n else INK, 3 if n else 5)
+        if on.weekday() == 0 and n > 3:
+            draw.text((_x(n) + 8, top), f"Mon {on.day} {on:%b}", INK, font(30, bold=True))
+        label = str(on.day)
+        small = font(24)
+        draw.text((_x(n + 0.5) - draw.textlength(label, small) / 2, top + 54), label, SOFT, small)
+    draw.text((_x(0) + 10, top), "today", ALARM, font(30, bold=True))
+    draw.line((EDGE, top + AXIS - 6, WIDTH - EDGE, top + AXIS - 6), SOFT, 2)
+
+
+def _block(draw: ImageDraw.ImageDraw, block: Block, y: int) -> int:
+    title = _cut(draw, block.title, WIDTH - 2 * EDGE, font(36, bold=True))
+    width = draw.textlength(title, font(36, bold=True))
+    draw.rectangle((EDGE + 4, y + 10, EDGE + 12 + width, y + 58), PAPER)
+    draw.text((EDGE + 8, y + 12), title, INK, font(36, bold=True))
+    y += TITLE_ROW
+    for row in block.rows:
+        _row(draw, row, y)
+        y += ROW
+    return y
+
+
+def _row(draw: ImageDraw.ImageDraw, row: Row, y: int) -> None:
+    left, right = _x(row.first) + 3, _x(row.last + 1) - 3
+    top, bottom = y + (ROW - BAR) // 2, y + (ROW + BAR) // 2
+    draw.rectangle((left, top, right, bottom), FILLS.get(row.what, OTHER), INK, 3)
+    _pattern(draw, row.what, (left + 3, top + 3, right - 3, bottom - 3))
+    if row.late:
+        draw.polygon(
+            ((left - 22, (top + bottom) / 2), (left - 2, top - 2), (left - 2, bottom + 2)), ALARM
+        )
+    _label(draw, row, left, right, top)
+
+
+def _label(draw: ImageDraw.ImageDraw, row: Row, left: float, right: float, top: float) -> None:
+    """The words behind the bar, or before it where there is more room."""
+    face = font(30, bold=row.late)
+    after, before = WIDTH - EDGE - right - 14, left - EDGE - 14
+    is_after = draw.textlength(row.words, face) <= after or after >= before
+    words = _cut(draw, row.words, after if is_after else before, face)
+    width = draw.textlength(words, face)
+    x = right + 12 if is_after else left - 12 - width
+    draw.rectangle((x - 4, top + 1, x + width + 4, top + BAR - 1), PAPER)
+    draw.text((x, top + 1), words, ALARM if row.late else INK, face)
+
+
+def _cut(
+    draw: ImageDraw.ImageDraw, words: str, room: float, face: FreeTypeFont | ImageFont.ImageFont
+) -> str:
+    if draw.textlength(words, face) <= room:
+        return words
+    while words and draw.textlength(f"{words}…", face) > room:
+        words = words[:-1]
+    return f"{words.rstrip()}…"
+
+
+def _pattern(draw: ImageDraw.ImageDraw, what: str, box: tuple[float, float, float, float]) -> None:
+    """What tells the kinds apart without colours."""
+    left, top, right, bottom = box
+    step = 12
+    match what:
+        case "drain":  # level lines, like liquid
+            for y in range(int(top) + 8, int(bottom), step):
+                draw.line((left, y, right, y), INK, 2)
+        case "seal":  # filled
+            draw.rectangle((left + 4, top + 4, right - 4, bottom - 4), INK)
+        case "bury":  # slanted lines
+            height = bottom - top
+            for x in range(int(left - height), int(right), step):
+                start, end = max(x, left), min(x + height, right)
+                draw.line((start, bottom - (start - x), end, bottom - (end - x)), INK, 3)
+        case "plant" | "cover":  # dots
+            for x in range(int(left) + 8, int(right) - 2, step + 4):
+                draw.ellipse((x - 3, (top + bottom) / 2 - 3, x + 3, (top + bottom) / 2 + 3), INK)
+        case "check":  # a cross
+            draw.line((left, top, right, bottom), INK, 3)
+            draw.line((left, bottom, right, top), INK, 3)
+        case _:
+            return
