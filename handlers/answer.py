@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Literal
 
+from handlers.labelart import Label
 from handlers.reading.acts import Act
 from storage.book import Book
 from storage.rows import Due, Entry, Facts, NewEntry, Units
@@ -111,7 +112,7 @@ class Answer:
     put_off: Sequence[PutOff] = ()
     settings: Sequence[Setting] = ()
     query: Query | None = None
-    attach: Literal["picture", "calendar file"] | None = None
+    attach: Literal["picture", "calendar file"] | Label | None = None
     """What is to be posted besides words."""
     say: str = ""
     """The words of the reply; lines are parted by newlines."""

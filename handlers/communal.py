@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from handlers import custody, handover, history, labels, powers, renaming, rota
+from handlers import custody, handover, history, labels, powers, renaming, rota, rules
 from handlers.answer import Answer, Turn
 from handlers.reading import communal as said
 from handlers.reading.acts import Accept, Decline
@@ -37,6 +37,8 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             return await renaming.retired(plan, turn)
         case said.LabelWanted():
             return await labels.asked(plan, turn)
+        case said.Bar():
+            return await rules.set_for(plan, turn)
         case said.Reserve():
             return await powers.reserved(plan, turn)
         case said.WhoMay():

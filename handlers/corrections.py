@@ -44,7 +44,10 @@ ACTS: Mapping[str, type[Act]] = {
     for kind in (Layer, Drain, Open, Seal, Bury, Observe, Batch, Stock, Offer, Accept)
 }
 
-ARRANGED = frozenset({"away", "back"})
+ARRANGED = frozenset(
+    {"away", "back", "decline", "withdraw", "note", "rename", "retire", "bar"}
+    | {"rota", "join", "quit", "over", "swap", "swapped"}
+)
 """Acts without figures: a correction is never meant for one."""
 
 PASSING = frozenset({"offer", "accept", "decline", "withdraw"})
@@ -183,6 +186,7 @@ WORDS = {
     "note": ("of", "what was found"),
     "rename": ("of", "renaming"),
     "retire": ("of", "retirement"),
+    "bar": ("of", "rule"),
     "rota": ("of", "rota"),
     "join": ("of", "place on the rota"),
     "quit": ("of", "leaving the rota"),

@@ -26,7 +26,7 @@ DAY = timedelta(days=1)
 TOLD_LATE = timedelta(days=4)
 """What could not be told on its day, since the bot was away, is told for so long."""
 
-SILENT_AFTER = timedelta(days=3)
+SILENT_AFTER = timedelta(days=7)
 """Past the last day of a due, after which a keeper who has not been heard is asked for."""
 
 OPEN_TURN_AHEAD = timedelta(days=3)
@@ -150,6 +150,8 @@ async def _silent(bin: Bin, custody: Custody, keeper: str, turn: Turn) -> Notice
     user = members[keeper].user if keeper in members else None
     if not late or user is None or keeper in await away_on(turn.book, turn.today):
         return None
+    if not await _is_communal(bin, turn):
+        return None
     heard_at = await last_heard(turn.book, user)
     heard = local_day(heard_at, turn.book.room.zone) if heard_at else None
     due = late[0]
@@ -165,6 +167,12 @@ async def _silent(bin: Bin, custody: Custody, keeper: str, turn: Turn) -> Notice
         calls=[keeper],
         entries=[_own(key, turn.entry("offer", bin=bin.name))],
     )
+
+
+async def _is_communal(bin: Bin, turn: Turn) -> bool:
+    """Whether others than one household have to do with a bin."""
+    state = await look_up(turn.book, bin, turn.today)
+    return state.shared or len(await turn.book.hands(bin)) > 1
 
 
 def _is_long_late(due: Due, bin: Bin, today: date) -> bool:

@@ -125,6 +125,14 @@ class LabelWanted:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Bar:
+    """A group keeps some kinds out of a bin; none: whatever the craft allows may go in."""
+
+    bin: str
+    kinds: tuple[Kind, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Reserve:
     """Some things are to be for those with power in the room, or for everybody."""
 
@@ -191,6 +199,7 @@ Communal = (
     | Rename
     | Retire
     | LabelWanted
+    | Bar
     | Reserve
     | WhoMay
     | WhoPut

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import (
     POWERS,
+    Bar,
     LabelWanted,
     Power,
     Rename,
@@ -19,7 +20,7 @@ from handlers.reading.phrases import Phrase, phrases
 
 CUES = (
     *("rename", "re-name", "call", "retire", "decommission", "out of use", "out of service"),
-    *("label", "may", "can rename", "can retire", "can take", "can change", "allowed"),
+    *("label", "may", "takes", "accepts", "no ", "can ", "allowed", "use"),
 )
 
 _ASKING = (
@@ -47,6 +48,20 @@ _LABEL = re.compile(
     r"post |send |i need |we need |give (?:me|us) |i want |we want )?(?:me |us )?"
     r"(?:a |the |another |new )*(?:printable )?label(?: (?:for|of|to) (?:the )?(?P<bin>qbin))?$"
 )
+_TAKES_NO = re.compile(
+    r"^(?:from now on )?(?:the )?qbin (?:takes|accepts|is to have|"
+    r"is to get) no (?P<what>\S.{0,60}?)"
+    r"(?: from now on| any ?more| please)*$"
+)
+_TAKES_ALL = re.compile(
+    r"^(?:from now on )?(?:the )?qbin (?:takes|accepts) (?:everything|anything|all kinds|all)"
+    r"(?: again| now| from now on)*$"
+)
+_NO = re.compile(
+    r"^(?:from now on )?no (?P<what>\S.{0,60}?) (?:in|into|for) (?:the )?qbin"
+    r"(?: from now on| any ?more| please)*$"
+)
+_FROM_NOW = "from now on"
 _ONLY = re.compile(
     r"^(?:from now on )?only (?:the )?(?:moderators?|mods?|admins?|administrators?|"
     r"those with power|"
@@ -94,9 +109,29 @@ def _plan(phrase: Phrase) -> Plan | None:
         return LabelWanted(bin=phrase.bin) if phrase.bin or phrase.to_bot else None
     if not phrase.bins:
         return None
+    if bar := _barred(phrase):
+        return bar
     if _RETIRE.match(text):
         return Retire(bin=phrase.bin)
     return _rename(phrase)
+
+
+def _barred(phrase: Phrase) -> Bar | None:
+    """ "The courtyard bin takes no meat", "bot, no meat or fish in the courtyard bin"."""
+    text = phrase.text
+    if phrase.bin is None or phrase.asked:
+        return None
+    if _TAKES_ALL.match(text):
+        return Bar(bin=phrase.bin)
+    match = _TAKES_NO.match(text) or (
+        _NO.match(text) if phrase.to_bot or _FROM_NOW in text else None
+    )
+    span = phrase.words(match, "what") if match else None
+    if span is None:
+        return None
+    items = [item for item in phrase.message.items if span[0] <= item.start < span[1]]
+    kinds = dict.fromkeys(kind for item in items for kind, share in item.food.shares if share)
+    return Bar(bin=phrase.bin, kinds=tuple(kinds)) if kinds else None
 
 
 def _rename(phrase: Phrase) -> Rename | None:
