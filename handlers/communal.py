@@ -5,12 +5,14 @@ from typing import assert_never
 from handlers import custody, handover, history, labels, powers, renaming, rota, rules
 from handlers.answer import Answer, Turn
 from handlers.reading import communal as said
-from handlers.reading.acts import Accept, Decline
+from handlers.reading.acts import Accept, Decline, Offer
 
 
 async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # one line for each
     """What to write down and say."""
     match plan:
+        case said.Handing():
+            return await custody.offered(Offer(bin=plan.bin, to=plan.to, on=plan.on), turn)
         case said.Taking():
             return await custody.accepted(Accept(bin=plan.bin), turn)
         case said.Refusing():

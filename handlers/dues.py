@@ -76,7 +76,9 @@ def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = 
     """The dues of a bin's present run, when the soil of the run before can be planted, and
     when the bin changes hands (`passing`: the offer or acceptance that stands).
     """
-    run, dues = state.run, []
+    run, dues = state.run, list[Due]()
+    if state.retired:
+        return dues
 
     def add(what: str, occasion: object, window: Days, to_member: str | None = None) -> None:
         first, last = window

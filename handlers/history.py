@@ -21,30 +21,34 @@ from storage.rows import Entry
 KIND_WORDS = {"mixed": "mixed scraps", "cooked": "leftovers", "liquid": "something to pour"}
 """How kinds are named that are no food by themselves."""
 
+KIN = {"meat": ("bone",), "fish": ("bone",)}
+"""What goes in with a kind and may be all that is left of it."""
+
 MOST_TOLD = 8
 """Layers told one by one in an answer."""
 
 
 async def who_put(plan: WhoPut, turn: Turn) -> Answer:
     """Who put such scraps in, the latest last; the book knows their kinds, not every word."""
-    layers = [e for e in await _layers(plan.bin, turn) if _is_such(e, plan)]
+    kinds = [*plan.kinds, *(kin for kind in plan.kinds for kin in KIN.get(kind, ()))]
+    layers = [e for e in await _layers(plan.bin, turn) if _is_such(e, plan, kinds)]
     what = quoted(plan.words) if plan.words else "anything"
     where = f" in {the(plan.bin)}" if plan.bin else ""
     if not layers:
         return Answer(say=f"Nobody has put {what}{where} that I know of.")
     lines = []
-    if plan.kinds and plan.words.casefold() not in plan.kinds:
-        lines.append(f"I keep kinds, so for {what} I looked for {listed(plan.kinds, 'or')}.")
+    if kinds and (plan.words.casefold() not in plan.kinds or len(kinds) > len(plan.kinds)):
+        lines.append(f"I keep kinds, so for {what} I looked for {listed(kinds, 'or')}.")
     if len(layers) > MOST_TOLD:
         lines.append(f"The last {MOST_TOLD} of {len(layers)}:")
     lines += [_layer(entry, turn) for entry in layers[-MOST_TOLD:]]
     return Answer(say="\n".join(lines))
 
 
-def _is_such(entry: Entry, plan: WhoPut) -> bool:
+def _is_such(entry: Entry, plan: WhoPut, kinds: Sequence[str]) -> bool:
     if entry.on is None or not (plan.first or date.min) <= entry.on <= (plan.last or date.max):
         return False
-    return not plan.kinds or any(kind in plan.kinds for kind in entry.facts.materials or {})
+    return not kinds or any(kind in kinds for kind in entry.facts.materials or {})
 
 
 def _layer(entry: Entry, turn: Turn) -> str:

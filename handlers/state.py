@@ -78,6 +78,8 @@ class BinState:
     keeper: str | None
     left: str | None = None
     """The keeper who left the room without handing it over: it is unattended since."""
+    retired: bool = False
+    """It is out of use."""
 
     @property
     def fill(self) -> float | None:
@@ -171,4 +173,5 @@ async def look_up(book: Book, bin: Bin, today: date) -> BinState:
         shared=shared,
         keeper=custody.keeper,
         left=custody.left.member if custody.left else None,
+        retired=custody.retired is not None,
     )

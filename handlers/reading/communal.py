@@ -18,6 +18,15 @@ POWERS: tuple[Power, ...] = get_args(Power)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Handing:
+    """A bin is to pass to somebody whom the room does not know yet."""
+
+    bin: str
+    to: str
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Taking:
     """The sender has a bin now, or takes what is on offer."""
 
@@ -186,7 +195,8 @@ class Story:
 
 
 Communal = (
-    Taking
+    Handing
+    | Taking
     | Refusing
     | Withdrawing
     | Condition

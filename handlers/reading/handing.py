@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import Condition, Refusing, Taking, Withdrawing
+from handlers.reading.communal import Condition, Handing, Refusing, Taking, Withdrawing
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, as_written, phrases
@@ -13,6 +13,7 @@ from handlers.reading.vocabulary import words_in
 CUES = (
     *("got the ", "have the ", "got it", "has it", "with me", "at mine", "at ours", "picked up"),
     *("collected", "taken over", "took over", "keeping", " keep ", "offer", "up for grabs"),
+    *("passing", "handing", "giving", "pass ", "hand ", "give ", "leaving", "leave ", "take"),
     *("hang on to", "hold on to", "stays", "condition", "found"),
 )
 """Without one of these, and with nothing on offer or just taken, nothing is found."""
@@ -59,6 +60,16 @@ _KEEPS = (
     re.compile(r"^(?:the )?qbin is (?:no longer|not) (?:on offer|up for grabs)(?: any ?more)?$"),
 )  # fmt: skip
 
+_WHEN = r"(?: (?:(?:on|from|for|until) )?(?:qday|next week|this week|now|today|then|please))*"
+_HANDS = re.compile(
+    r"^(?:(?:i|we)(?: am| are| will| 'll| will be| would like to| want to)? )?(?:passing|handing|"
+    r"giving|pass|hand|give|leaving|leave)(?: over| on)? (?:the |my )?qbin(?: on| over| along)? "
+    rf"(?:to|with) (?P<to>[a-z]\w+){_WHEN}$"
+)
+_ASKS = re.compile(
+    r"^(?:can|could|would|will) (?P<to>[a-z]\w+) (?:please )?(?:take|have|keep|mind|look after|"
+    rf"host)(?: on| over)? (?:the )?qbin{_WHEN}$"
+)
 _CONDITION = re.compile(r"^(?:the )?condition(?: of (?:the )?qbin)?(?: is)? (?P<words>\S.{0,400})$")
 _FOUND = re.compile(r"^(?:i |we )?(?:have )?found (?:the )?qbin (?P<words>\S.{0,400})$")
 
@@ -93,7 +104,7 @@ def handing(message: Message) -> Iterator[Found]:
     found = _condition(message, said)
     if found is None and len(said) <= 2:
         for phrase in said:
-            plan = None if phrase.asked else _plan(phrase)
+            plan = _to_stranger(phrase) or (None if phrase.asked else _plan(phrase))
             if plan is not None:
                 found = Found(0, len(message.words), plan)
                 break
@@ -114,6 +125,21 @@ def _plan(phrase: Phrase) -> Plan | None:
     if _NOT_ME.match(text) and (context.after_bot or "not me" in text):
         return Refusing()
     return None
+
+
+def _to_stranger(phrase: Phrase) -> Handing | None:
+    """ "Handing the yard bin to Nives on Friday", where nobody of that name has spoken here."""
+    match = _HANDS.match(phrase.text) or (_ASKS.match(phrase.text) if phrase.asked else None)
+    span = phrase.words(match, "to") if match else None
+    if match is None or span is None or phrase.bin is None:
+        return None
+    word = phrase.message.words[span[0]]
+    if not (word.kind == "word" and word.text[:1].isupper() and word.text[1:2].islower()):
+        return None
+    day = phrase.days[0] if phrase.days else None
+    today = phrase.message.today
+    on = None if day is None else day.past if day.past >= today else day.future
+    return Handing(bin=phrase.bin, to=word.text, on=on)
 
 
 def _condition(message: Message, said: list[Phrase]) -> Found | None:

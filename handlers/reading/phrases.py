@@ -114,7 +114,7 @@ def phrases(message: Message) -> Iterator[Phrase]:
 def _tokens(message: Message, start: int, end: int) -> tuple[list[str], list[tuple[int, int]]]:
     names: dict[int, tuple[str, int]] = {day.start: ("qday", day.end) for day in message.days}
     names |= {member.start: ("qmember", member.end) for member in message.members}
-    names |= {ref.start: ("qbin", ref.end) for ref in message.bins}
+    names |= {ref.start: ("qbin", ref.end) for ref in message.bins if ref.name is not None}
     tokens, spans, at = [], [], start
     while at < end:
         token, stop = names.get(at, (message.norms[at], at + 1))
