@@ -118,8 +118,8 @@ class Hearing:
             return
         turn = await self._turn(moved.event, moved.at)
         name = await self.book.name_of(moved.user) or name
-        changed = presence.returned if moved.present else presence.left
-        answer = await changed(name, turn)
+        here = moved.present
+        answer = presence.returned(name, turn) if here else await presence.left(name, turn)
         await keeping.carry_out(turn, answer)
         if any(entry.act == "leave" for entry in answer.entries):
             await unasked.put_at_once(self.book, self.now)

@@ -12,14 +12,14 @@ from handlers import rota
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.bins import choose, unknown, which
 from handlers.handover import card
-from handlers.keepers import Custody, custody_of, last_day, may_take
+from handlers.keepers import Custody, last_day, may_take, present_custody
 from handlers.people import is_same, known_as
 from handlers.phrasing import capital, day, the
 from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.reading.acts import Accept, Ask, Decline, Offer, as_json
 from handlers.state import look_up
-from storage.rows import Bin, Entry
+from storage.rows import Bin, Entry, Facts
 
 AT_ONCE = timedelta(minutes=10)
 """Whoever accepts so soon after another is told who was first."""
@@ -48,7 +48,10 @@ async def offered(act: Offer, turn: Turn) -> Answer:
     known = await _in_use(name, turn)
     if known is None and not act.to:
         return SILENCE  # "can someone take the recycling bin out?"
-    custody = await custody_of(turn.book, known, turn.today) if known else Custody()
+    former = known or await turn.book.bin(name)
+    custody = await present_custody(turn.book, former, turn.today) if former else Custody()
+    if custody.retired:
+        return Answer(say=f"{capital(the(name))} is out of use. Say “opened {the(name)}” first.")
     receiver, refused = await _receiver(act.to, turn)
     if receiver and is_same(receiver, custody.keeper):
         refused = f"{capital(receiver)} keeps {the(name)} already."
@@ -57,9 +60,13 @@ async def offered(act: Offer, turn: Turn) -> Answer:
     if refused:
         return Answer(say=refused)
     entry = turn.entry("offer", bin=name, on=act.on, receiver=receiver)
+    # Whoever hands on a bin that the book does not know has had it so far.
+    begun = [] if known else [turn.entry("open", bin=name)]
     calls = [one for one in (receiver, custody.keeper) if one and one != turn.sender]
     return Answer(
-        entries=[entry], say=_asking(name, receiver, entry.on, custody, turn), calls=calls
+        entries=[*begun, entry],
+        say=_asking(name, receiver, entry.on, custody, turn),
+        calls=calls,
     )
 
 
@@ -99,6 +106,8 @@ def _asking(name: str, receiver: str | None, on: date | None, custody: Custody, 
 
 async def accepted(act: Accept, turn: Turn) -> Answer:
     """Somebody takes a bin that was offered, or takes it up unasked."""
+    if not await _is_here(turn):
+        return SILENCE
     about = await _about(act.bin, turn)
     waiting = await _on_offer(about, turn)
     mine = [one for one in waiting if one.custody.keeper == turn.sender]
@@ -131,7 +140,8 @@ async def _passes(
 ) -> Answer:
     """The sender has a bin, now or from a day on."""
     on = max(act.on or (offer.on if offer else None) or turn.today, turn.today)
-    entry = turn.entry("accept", bin=bin.name, on=on)
+    ahead = Facts(days=(on - turn.today).days)
+    entry = turn.entry("accept", bin=bin.name, on=on, facts=ahead)
     keeper = custody.keeper
     if on > turn.today:
         until = f"; until then {keeper} keeps it" if keeper else "; until then nobody keeps it"
@@ -151,7 +161,7 @@ async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
     bin = await _in_use(about, turn)
     if bin is None:
         return SILENCE
-    custody = await custody_of(turn.book, bin, turn.today)
+    custody = await present_custody(turn.book, bin, turn.today)
     if custody.keeper == turn.sender:
         return Answer(say=f"You keep {the(bin.name)} already.")
     if late := _first(custody, turn):
@@ -179,7 +189,7 @@ def _first(custody: Custody, turn: Turn) -> str | None:
 async def _too_late(turn: Turn) -> Answer:
     """ "I'll take it", just after somebody else has."""
     for bin in await turn.book.bins():
-        custody = await custody_of(turn.book, bin, turn.today)
+        custody = await present_custody(turn.book, bin, turn.today)
         if late := _first(custody, turn):
             return Answer(say=f"{capital(late)} was first and has {the(bin.name)}.")
     return SILENCE
@@ -187,8 +197,8 @@ async def _too_late(turn: Turn) -> Answer:
 
 async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
     """A sign on an offer answers it, from whoever it is made to; of others it says nothing."""
-    for bin in await turn.book.bins():
-        custody = await custody_of(turn.book, bin, turn.today)
+    for bin in await turn.book.bins() if await _is_here(turn) else ():
+        custody = await present_custody(turn.book, bin, turn.today)
         offer = custody.pending(turn.today, turn.book.room.zone)
         if offer and offer.event == event:
             can = may_take(turn.sender, offer) and turn.sender != custody.keeper
@@ -210,7 +220,7 @@ async def declined(act: Decline, turn: Turn) -> Answer:
         latest = max(named, key=lambda one: one.offer.id)
         return _refused(latest.bin, latest.custody, [], [latest.offer.writer], turn)
     for bin in await _bins(about, turn):
-        custody = await custody_of(turn.book, bin, turn.today)
+        custody = await present_custody(turn.book, bin, turn.today)
         if custody.coming and custody.coming.member == turn.sender:
             return _refused(bin, custody, [custody.coming], [custody.keeper], turn)
         if custody.keeper == turn.sender and (taken := _just_taken(custody, turn)):
@@ -229,7 +239,7 @@ def _just_taken(custody: Custody, turn: Turn) -> Entry | None:
 
 async def _given_back(bin: Bin, taken: Entry, turn: Turn) -> Answer:
     """Whoever has just taken a bin will not have it after all: it is as it was before."""
-    before = await custody_of(turn.book.without([taken]), bin, turn.today)
+    before = await present_custody(turn.book.without([taken]), bin, turn.today)
     return _refused(bin, replace(before, offer=None), [taken], [before.keeper], turn)
 
 
@@ -267,6 +277,11 @@ def _stays(one: OnOffer, turn: Turn) -> Answer:
     )
 
 
+async def _is_here(turn: Turn) -> bool:
+    """Whether the sender is still in the room: a message may come late."""
+    return any(one.name == turn.sender and one.present for one in await turn.book.members())
+
+
 async def _about(bin: str | None, turn: Turn) -> str | None:
     """The bin that was named, or that is on offer in the message replied to."""
     if bin is not None:
@@ -290,7 +305,7 @@ async def _on_offer(about: str | None, turn: Turn) -> list[OnOffer]:
     """The bins that wait for somebody to take them: of a name, or all."""
     waiting = []
     for bin in await _bins(about, turn):
-        custody = await custody_of(turn.book, bin, turn.today)
+        custody = await present_custody(turn.book, bin, turn.today)
         if offer := custody.pending(turn.today, turn.book.room.zone):
             waiting.append(OnOffer(bin=bin, custody=custody, offer=offer))
     return waiting
@@ -310,7 +325,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
 
 
 async def _line(bin: Bin, turn: Turn) -> str:
-    custody = await custody_of(turn.book, bin, turn.today)
+    custody = await present_custody(turn.book, bin, turn.today)
     who = custody.keeper or "nobody yet"
     if custody.left:
         who = f"nobody, since {custody.left.member} left"

@@ -76,7 +76,7 @@ async def who_kept(plan: WhoKept, turn: Turn) -> Answer:
     bin = await turn.book.bin(name) if name else None
     if bin is None:
         return await _which(name, turn)
-    kept = spells(await whole_custody(turn.book, bin), turn.today)
+    kept = spells(await whole_custody(turn.book, bin), turn.today, turn.book.room.zone)
     if plan.before:
         kept = _before(kept, plan.before)
     first, last = plan.first or date.min, plan.last or date.max
@@ -195,7 +195,7 @@ def _deeds(entries: Sequence[Entry], turn: Turn) -> list[str]:
     return lines
 
 
-def _deed(entry: Entry, turn: Turn) -> str:  # noqa: C901  # one line for each act
+def _deed(entry: Entry, turn: Turn) -> str:  # one line for each act
     who, facts = entry.member or "somebody", entry.facts
     match entry.act:
         case "open":
@@ -214,8 +214,6 @@ def _deed(entry: Entry, turn: Turn) -> str:  # noqa: C901  # one line for each a
             return f"{who} found {quoted(facts.words)}"
         case "accept":
             return f"taken over by {who}"
-        case "leave":
-            return f"{who} left"
         case "rename":
             return f"renamed {quoted(facts.words)}" if facts.words else ""
         case "retire":

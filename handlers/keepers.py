@@ -54,21 +54,43 @@ def last_day(offer: Entry, zone: str) -> date:
     return said_on + OFFER_STANDS
 
 
-def fold(said: Iterable[Entry], day: date) -> Custody:
+def fold(said: Iterable[Entry], day: date, zone: str) -> Custody:
     """What the entries of a bin, in the order they were said, come to on a day."""
-    state = NOBODY
+    state, gone, now = NOBODY, dict[str | None, Entry](), date.min
     for entry in said:
-        if entry.on is None or entry.on <= day or entry.act in ("accept", "offer"):
-            state = _step(state, entry, day)
-    return state
+        said_on = day_of(entry, zone)
+        if said_on > day:
+            continue
+        now = max(now, said_on)
+        state = _passed(state, now)
+        if entry.act == "leave":
+            gone[entry.member] = entry
+        elif entry.act == "return":
+            gone.pop(entry.member, None)
+        state = _passed(_step(state, entry), now)
+        if state.keeper in gone:  # a word that came late from somebody who has left since
+            state = replace(state, keeper=None, left=gone[state.keeper])
+    return _passed(state, day)
 
 
-def _step(state: Custody, entry: Entry, day: date) -> Custody:
+def day_of(entry: Entry, zone: str) -> date:
+    """The day from which an entry counts: a bin may be opened before it is told."""
+    said_on = local_day(entry.said_at, zone)
+    return min(said_on, entry.on or said_on) if entry.act == "open" else said_on
+
+
+def _passed(state: Custody, day: date) -> Custody:
+    """A bin has changed hands by the day that was agreed for it."""
+    agreed = state.coming
+    if agreed is None or (agreed.on and agreed.on > day):
+        return state
+    return Custody(keeper=agreed.member, since=agreed.on, by=agreed, offer=state.offer)
+
+
+def _step(state: Custody, entry: Entry) -> Custody:
     match entry.act:
-        case "accept" if entry.on and entry.on > day:
-            return replace(state, coming=entry, offer=None)
         case "accept":
-            return Custody(keeper=entry.member, since=entry.on, by=entry)
+            return replace(state, coming=entry, offer=None)
         case "offer":
             return replace(state, offer=entry)
         case "withdraw":
@@ -113,9 +135,19 @@ def may_take(member: str | None, offer: Entry) -> bool:
 async def custody_of(book: Book, bin: Bin, day: date) -> Custody:
     """Who keeps a bin on a day, and what is on offer or agreed."""
     said = await custody.said_since_taken(book, bin, day)
-    if said and said[0].act == "accept":
-        return fold(said, day)
-    return fold(await _begun(book, bin, said), day)
+    is_taken = said and said[0].act == "accept" and all(one.act != "retire" for one in said)
+    said = said if is_taken else await _begun(book, bin, said)
+    return fold(said, day, book.room.zone)
+
+
+async def present_custody(book: Book, bin: Bin, today: date) -> Custody:
+    """Who keeps a bin by all that was heard of it, whichever day the present message is of.
+
+    A message that comes late finds what has happened meanwhile.
+    """
+    said, zone = await custody.said_since_taken(book, bin, date.max), book.room.zone
+    days = [today, *(local_day(one.said_at, zone) for one in said)]
+    return await custody_of(book, bin, max(days))
 
 
 async def whole_custody(book: Book, bin: Bin) -> list[Entry]:

@@ -82,7 +82,7 @@ def _own(key: str, entry: NewEntry) -> NewEntry:
 
 
 def _unattended(bin: Bin, left: Entry, turn: Turn) -> Notice:
-    key = _key(turn, "unattended", left.root)
+    key = _key(turn, "unattended", left.root, bin.id)
     return Notice(
         key=key,
         say=f"{capital(left.member or 'The keeper')} has left the room, and nobody keeps "

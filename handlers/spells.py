@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-from handlers.keepers import fold
+from handlers.keepers import day_of, fold
 from storage.rows import Entry
 
 DAY = timedelta(days=1)
@@ -20,16 +20,18 @@ class Spell:
     last: date | None = None
 
 
-def spells(said: Iterable[Entry], today: date) -> list[Spell]:
+def spells(said: Iterable[Entry], today: date, zone: str) -> list[Spell]:
     """The spells of a bin, from all that was said of who keeps it; each day is in one of them.
 
     The keeper of a day is who has it at the day's end.
     """
     said = list(said)
-    days = sorted({entry.on for entry in said if entry.on and entry.on <= today})
+    told = {day_of(entry, zone) for entry in said}
+    agreed = {entry.on for entry in said if entry.on and entry.act == "accept"}
+    days = sorted(day for day in told | agreed if day <= today)
     made: list[Spell] = []
     for on in days:
-        keeper = fold(said, on).keeper
+        keeper = fold(said, on, zone).keeper
         if made and made[-1].keeper == keeper:
             continue
         if made:

@@ -1,5 +1,6 @@
 """What was said of who keeps a bin, in the order it was first said."""
 
+import json
 from datetime import date, datetime
 
 from storage.book import Book
@@ -9,34 +10,37 @@ from storage.rows import Bin, Entry
 # What stands in for an entry has its place (`root`), so that a slip put right changes no order.
 _SAID = (
     "SELECT * FROM line WHERE bin = ?1 AND struck_at IS NULL AND act IN ('open', 'offer', "
-    "'accept', 'decline', 'withdraw', 'leave', 'return', 'retire') AND root >= ?2 ORDER BY root, id"
+    "'accept', 'decline', 'withdraw', 'retire') AND root >= ?2 UNION ALL "
+    "SELECT * FROM line WHERE room = ?3 AND act IN ('leave', 'return') AND struck_at IS NULL "
+    "AND root >= ?2 ORDER BY root, id"
 )
 _LAST_TAKEN = (
     "SELECT max(root) AS root FROM entry WHERE bin = ? AND act = 'accept' AND on_day <= ? "
-    "AND struck_at IS NULL"
+    "AND days = 0 AND struck_at IS NULL"
 )
 
 
 async def said_since_taken(book: Book, bin: Bin, day: date) -> list[Entry]:
-    """What was said since a bin was last taken: from an acceptance on whose day had come."""
+    """What was said since a bin was last taken at once, by a day: nothing before it matters."""
     if not book.is_whole:
         return await said(book, bin)
     taken = await book.db.row(_LAST_TAKEN, (bin.id, day.isoformat()))
-    return await book.told(_SAID, (bin.id, (taken and taken["root"]) or 0))
+    return await book.told(_SAID, (bin.id, (taken and taken["root"]) or 0, book.room.id))
 
 
 async def said(book: Book, bin: Bin) -> list[Entry]:
-    """All that was said of who keeps a bin: it was opened, offered, taken, its keeper left, …"""
-    return await book.told(_SAID, (bin.id, 0))
+    """All that was said of who keeps a bin: opened, offered, taken; and who left the room."""
+    return await book.told(_SAID, (bin.id, 0, book.room.id))
 
 
 async def first_deed(book: Book, bin: Bin, after: int) -> Entry | None:
-    """The entry by which the use of a bin began, past the entry `after`."""
+    """The entry by which the use of a bin began, or began again once it was retired (`after`)."""
+    begins = ("open", "layer") if after else ("open", "layer", "drain", "seal", "bury", "observe")
     found = await book.told(
         "SELECT * FROM line WHERE bin = ? AND root > ? AND member IS NOT NULL "
-        "AND act NOT IN ('leave', 'return', 'retire') AND struck_at IS NULL "
+        "AND act IN (SELECT value FROM json_each(?)) AND struck_at IS NULL "
         "ORDER BY run, root LIMIT 1",
-        (bin.id, after),
+        (bin.id, after, json.dumps(begins)),
     )
     return found[0] if found else None
 

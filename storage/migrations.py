@@ -100,7 +100,15 @@ CREATE INDEX entry_turns ON entry (room)
     WHERE act IN ('rota', 'join', 'quit', 'over', 'swap', 'swapped');
 CREATE INDEX entry_asked ON entry (room) WHERE act IN ('offer', 'swap');
 CREATE INDEX entry_taken ON entry (room, member) WHERE act = 'accept';
+CREATE INDEX entry_presence ON entry (room) WHERE act IN ('leave', 'return');
 CREATE INDEX entry_renamed ON entry (room) WHERE act = 'rename';
+
+-- Whoever has left the room by now can keep no bin in it.
+INSERT INTO entry (room, act, member, on_day, said_at, written_at, event, cause)
+    SELECT room, 'leave', id, date('now'), unixepoch() * 1000, unixepoch() * 1000,
+        'left-' || id, 'left-' || id
+    FROM member WHERE present = 0 AND user IS NOT NULL;
+UPDATE entry SET root = id WHERE root IS NULL;
 
 -- The name that a bin was first called by; NULL: the one it has.
 ALTER TABLE bin ADD COLUMN called TEXT;

@@ -67,7 +67,7 @@ class Facts:
     words: str | None = None
     """What a member wishes to be reminded of; a bin's new name, its condition; a rota's duty."""
     days: int | None = None
-    """How long each turn of a rota lasts."""
+    """How long each turn of a rota lasts; how far ahead a bin is accepted for."""
     hour: time | None = None
     """The local hour of it; None: with the digest."""
     rule: str | None = None

@@ -22,11 +22,14 @@ _I = r"(?:i|we)(?: have| am|'ve| will|'ll| can| could)?"
 _NOW = r"(?: (?:now|here|at mine|at ours|at home|at my place|with me|safe|safely|already))*"
 _HAS_BIN = (
     re.compile(rf"^{_I} (?:have |got |have got )?(?:the )?qbin(?: (?:is|are))?{_NOW}$"),
-    re.compile(rf"^{_I} (?:just )?(?:taken over|took over|picked up|collected) (?:the )?qbin"
-               rf"(?: from qmember)?{_NOW}$"),
-    re.compile(r"^(?:the )?qbin (?:is |'s )(?:now )?(?:with me|at mine|at ours|at my place)"
-               r"(?: now)?$"),
-)  # fmt: skip
+    re.compile(
+        rf"^(?:{_I} )?(?:just )?(?:taken over|took over|picked up|collected) (?:the )?qbin"
+        rf"(?: from qmember)?{_NOW}$"
+    ),
+    re.compile(
+        r"^(?:the )?qbin (?:is |'s )(?:now )?(?:with me|at mine|at ours|at my place)(?: now)?$"
+    ),
+)
 _HAS_IT = re.compile(
     rf"^{_I} (?:got |have got |have |has |picked |collected |taken )(?:it|her|him)(?: up|"
     rf" over)?{_NOW}$"

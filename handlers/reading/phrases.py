@@ -30,6 +30,8 @@ class Phrase:
     """The words of the message that each token stands for."""
     asked: bool
     to_bot: bool
+    sentence: tuple[int, int]
+    """The words of the message that it stands in, with courtesies and the bot's name."""
 
     @property
     def text(self) -> str:
@@ -107,12 +109,18 @@ def phrases(message: Message) -> Iterator[Phrase]:
             tokens, spans = tokens[1:], spans[1:]
         if tokens:
             yield Phrase(
-                message, tuple(tokens), tuple(spans), sentence.asked, to_bot=bool(message.bot)
+                message,
+                tuple(tokens),
+                tuple(spans),
+                sentence.asked,
+                to_bot=bool(message.bot),
+                sentence=(sentence.start, sentence.end),
             )
 
 
 def _tokens(message: Message, start: int, end: int) -> tuple[list[str], list[tuple[int, int]]]:
-    names: dict[int, tuple[str, int]] = {day.start: ("qday", day.end) for day in message.days}
+    days = (day for day in message.days if message.norms[day.start] != "now")
+    names: dict[int, tuple[str, int]] = {day.start: ("qday", day.end) for day in days}
     names |= {member.start: ("qmember", member.end) for member in message.members}
     names |= {ref.start: ("qbin", ref.end) for ref in message.bins if ref.name is not None}
     tokens, spans, at = [], [], start

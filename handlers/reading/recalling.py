@@ -81,7 +81,7 @@ def recalling(message: Message) -> Iterator[Found]:
     for phrase in phrases(message):
         plan = _plan(phrase)
         if plan is not None:
-            yield Found(phrase.start, phrase.end, plan)
+            yield Found(*phrase.sentence, plan)
 
 
 def _plan(phrase: Phrase) -> Plan | None:

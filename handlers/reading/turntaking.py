@@ -125,7 +125,7 @@ def turntaking(message: Message) -> Iterator[Found]:
     for phrase in said:
         plan = _plan(phrase)
         if plan is not None:
-            yield Found(phrase.start, phrase.end, plan)
+            yield Found(*phrase.sentence, plan)
             return
 
 

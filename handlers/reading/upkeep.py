@@ -79,7 +79,10 @@ _DEEDS: tuple[tuple[Power, re.Pattern[str]], ...] = (
     ("rename", re.compile(r"\brename\b(?:.{0,30}\bbins?\b)?")),
     ("retire", re.compile(r"\bretire\b(?:.{0,30}\bbins?\b)?")),
     ("take", re.compile(r"\btake (?:a |the |over )*bins?\b|\btake bins\b")),
-    ("settings", re.compile(r"\b(?:change|decide|set)\b.{0,20}\bsettings?\b")),
+    (
+        "settings",
+        re.compile(r"\b(?:change|decide|set) (?:the |our |its |your |bot )*settings?\b(?! of)"),
+    ),
 )
 _ANYTHING = re.compile(r"^(?:change|decide|do) (?:anything|everything|all of (?:it|that|this))$")
 _BIN_WORD = re.compile(r"^(?:the )?(?P<name>.+?)(?: bin)?$", re.IGNORECASE)
@@ -93,7 +96,7 @@ def upkeep(message: Message) -> Iterator[Found]:
     for phrase in said:
         plan = _plan(phrase)
         if plan is not None:
-            yield Found(phrase.start, phrase.end, plan)
+            yield Found(*phrase.sentence, plan)
             return
 
 

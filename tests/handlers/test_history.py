@@ -88,7 +88,7 @@ async def test_a_runs_whole_story(room: TalkingRoom) -> None:
 async def test_every_day_has_one_keeper(room: TalkingRoom) -> None:
     book = await room.book()
     [bin] = await book.bins()
-    kept = spells(await whole_custody(book, bin), date(2026, 4, 30))
+    kept = spells(await whole_custody(book, bin), date(2026, 4, 30), book.room.zone)
     assert [(one.keeper, one.first.day, one.last and one.last.day) for one in kept] == [
         ("ines", 2, 4),
         ("bram", 5, None),
