@@ -18,8 +18,9 @@ LEFT, TOP, INDENT = BAND + 110, 385, 75
 QR_SIZE = 520
 SIZES = (50, 46, 42, 38, 34, 30)
 """Sizes of the letters, the largest first."""
+BOLD_LETTER = 0.62
 LETTER = 0.5
-"""How wide a letter is in such a type on average, as a share of its size."""
+"""How wide letters are in such types on average, as a share of their size."""
 
 INK, SOFT, PAPER = "#2b241c", "#6a5d4d", "#fffdf8"
 LAYERS = (
@@ -88,7 +89,7 @@ def _layers() -> Iterator[str]:
 
 
 def _head(label: Label) -> Iterator[str]:
-    size = 170 if len(label.name) <= 16 else 120 if len(label.name) <= 24 else 84
+    size = min(170, round((WIDTH - EDGE - LEFT) / (len(label.name) * BOLD_LETTER)))
     yield _text(LEFT, 210, label.name, size, weight="bold")
     if label.about:
         yield _text(LEFT, 285, label.about, 56, colour=SOFT)

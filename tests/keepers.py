@@ -248,8 +248,18 @@ class Watch:
             self.changes += 1
             assert self._may_change(what, name, bin, keeper), (what, name, bin, was, keeper)
             if what in ("accept", "thumb") and was and keeper not in self.agreed.get(bin, ()):
-                assert offers.get(bin, "nobody") in (None, name.title()), (name, bin, offers)
+                was_offered = offers.get(bin, "nobody") in (None, name.title())
+                assert was_offered or self._was_asked(name, bin), (name, bin, offers)
         self.before = now
+
+    def _was_asked(self, name: str, bin: str) -> bool:
+        """Whether somebody was asked if a bin is to be taken from its keeper, and said yes."""
+        own = {event for event, sender in self.said if sender == name}
+        return any(
+            message.to_event in own
+            and f"keeps the {bin} bin. Shall I write down that you keep it" in message.body
+            for message in self.spoken
+        )
 
     def _may_change(self, what: str, name: str, bin: str, keeper: str | None) -> bool:
         gives_back = what == "decline" and self.before.get(bin) == name.title()
