@@ -12,6 +12,7 @@ from bot.style import STYLE
 from handlers.calendar import calendar, is_late, next_of_each
 from handlers.care import care_of
 from handlers.dues import is_shown_on
+from handlers.labels import place
 from handlers.phrasing import capital, day, mass, percent, span, the, volume
 from handlers.state import BinState, fold, look_up
 from handlers.timeline import Stretch, stretches
@@ -138,7 +139,7 @@ def _bin(shown: Shown, book: Book, today: date) -> str:
     kept = f"kept by {escape(state.keeper)}" if state.keeper else "nobody keeps it yet"
     shared = ", for everybody" if state.shared else ""
     return (
-        f"<article><h3>{escape(capital(the(state.bin.name)))} "
+        f'<article id="{place(state.bin)}"><h3>{escape(capital(the(state.bin.name)))} '
         f'<small><span class="aside">, </span>{stage}</small></h3>\n'
         f"<p>{kept}{shared}</p>\n{_fill(state, book)}{_picture(shown, today)}"
         f"{_words(shown.stretches, today)}</article>"

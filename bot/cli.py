@@ -19,6 +19,7 @@ COMMANDS: Mapping[str, str] = {
     "reckon": "use the craft's calculators without a room",
     "export": "write out everything a book knows",
     "link": "show where a group's calendar and board can be read",
+    "label": "draw a bin's label to print",
     "backup": "copy a book safely, also while it is in use",
     "forget": "take a person out of a book",
     "check": "see whether everything is in order",

@@ -137,6 +137,7 @@ def _entry(entry: Entry) -> dict[str, Any]:
         "celsius": facts.celsius,
         "ph": facts.ph,
         "words": facts.words,
+        "days": facts.days,
         "hour": f"{facts.hour:%H:%M}" if facts.hour else None,
         "rule": facts.rule,
         "to": entry.receiver,

@@ -27,7 +27,8 @@ async def made(attached: str) -> File:
     """The file that is kept as what it is made of."""
     said = json.loads(attached)
     if "sheet" not in said:
-        return File(name=said["name"], type="text/calendar", data=said["text"].encode())
+        kind = said.get("type", "text/calendar")
+        return File(name=said["name"], type=kind, data=said["text"].encode())
     # Loading the library takes as long as drawing: neither is for the event loop.
     data, width, height = await asyncio.to_thread(_drawn, said["sheet"])
     size = {"w": width, "h": height}

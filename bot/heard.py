@@ -10,7 +10,9 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any
 
+from bot.ranks import creators, leading
 from storage import words
+from storage.leaders import MadeBy
 
 EARLIEST_MS = 0
 LATEST_MS = 7_258_118_400_000
@@ -73,7 +75,15 @@ class Moved(_Heard):
     present: bool
 
 
-Heard = Said | Edited | Withdrawn | Reacted | Moved
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ranked(_Heard):
+    """Who has power in the room was decided anew: by its making, or by the levels it gives."""
+
+    users: frozenset[str]
+    made_by: MadeBy
+
+
+Heard = Said | Edited | Withdrawn | Reacted | Moved | Ranked
 
 
 def from_event(raw: Raw) -> Heard | None:
@@ -102,6 +112,11 @@ def from_event(raw: Raw) -> Heard | None:
             if not user:
                 return None
             return Moved(event=event, sender=sender, at=at, user=user, name=name, present=present)
+        case "m.room.create" | "m.room.power_levels" if raw.get("state_key") == "":
+            by_making = kind == "m.room.create"
+            users = creators(sender, content) if by_making else leading(content)
+            made_by: MadeBy = "creation" if by_making else "level"
+            return Ranked(event=event, sender=sender, at=at, users=users, made_by=made_by)
         case _:
             return None
 

@@ -5,18 +5,29 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from bot import marks
+from bot import marks, unasked
 from bot.attachments import attachment
-from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, local_part
-from handlers import arranging, corrections, keeping, reminded, route, unsure, why
-from handlers.answer import Turn
+from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
+from bot.passing import by_present_name, with_offers
+from handlers import (
+    arranging,
+    corrections,
+    custody,
+    keeping,
+    presence,
+    reminded,
+    route,
+    unsure,
+    why,
+)
+from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask, Context
 from handlers.reading.arranged import Plan
 from handlers.reading.plans import read
-from storage import changes, inbox, notices, outbox
+from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry, Message, Question, Room
@@ -53,6 +64,8 @@ class Hearing:
     """Whether something was put into the outbox."""
     forgot: bool = False
     """Whether the sender asked to be forgotten, and was."""
+    called: list[str] = field(default_factory=list)
+    """The members whom the words are to reach."""
 
     @property
     def room(self) -> Room:
@@ -72,12 +85,24 @@ class Hearing:
                 await self._withdrawn(self.heard)
             case Reacted():
                 await self._reacted(self.heard)
+            case Ranked():
+                await leaders.put(self.book, self.heard.users, self.heard.made_by)
 
     async def _moved(self, moved: Moved) -> None:
         if moved.user == self.own:
             return
-        name = moved.name or await self.book.name_of(moved.user) or local_part(moved.user)
+        known = next((m for m in await self.book.members() if m.user == moved.user), None)
+        name = moved.name or (known.name if known else local_part(moved.user))
         await changes.meet(self.book, moved.user, name, present=moved.present)
+        if known is None or known.present == moved.present:
+            return
+        turn = await self._turn(moved.event, moved.at)
+        name = await self.book.name_of(moved.user) or name
+        here = moved.present
+        answer = presence.returned(name, turn) if here else await presence.left(name, turn)
+        await keeping.carry_out(turn, answer)
+        if any(entry.act == "leave" for entry in answer.entries):
+            await unasked.put_at_once(self.book, self.now)
 
     async def _said(self, said: Said) -> None:
         if await self.book.is_withdrawn(said.event):
@@ -86,7 +111,7 @@ class Hearing:
         turn = await self._turn(said.event, said.at, refers_to)
         if await self._settled(said, turn):
             return
-        acts = read(said.body, await self._context(said, turn))
+        acts = await self._understood(said, turn)
         await self._answer(acts, turn)
         if not acts and "?" in said.body and self._calls_us(said):
             self.spoken.append(NOT_UNDERSTOOD)
@@ -138,7 +163,7 @@ class Hearing:
         await self._drop_question(edited.original, edited.event)
         undone = await corrections.undo(edited.original, turn)
         await keeping.carry_out(turn, undone)
-        acts = read(edited.body, await self._context(edited, turn))
+        acts = await self._understood(edited, turn)
         former = await self.book.last_of_event(edited.original)
         await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.spoken and not self.noted:
@@ -165,7 +190,7 @@ class Hearing:
 
     async def _reacted(self, reacted: Reacted) -> None:
         key = marks.plain(reacted.key)
-        if await self._answers_digest(reacted, key):
+        if await self._answers_offer(reacted, key) or await self._answers_digest(reacted, key):
             return
         event = await self._record_behind(reacted.target) or reacted.target
         trace = await inbox.trace(self.book.db, self.room.address, event)
@@ -184,6 +209,20 @@ class Hearing:
             if undone.strikes or undone.entries:
                 self.spoken.append(corrections.undone_words(undone, turn))
                 await self._rewrite(reacted.event, event)
+
+    async def _answers_offer(self, reacted: Reacted, key: str) -> bool:
+        """Whether it was set on an offer, and so accepts or declines it."""
+        if key not in marks.YES | marks.NO:
+            return False
+        event = await self._record_behind(reacted.target) or reacted.target
+        asked = [e for e in await self.book.of_event(event) if e.act in ("offer", "swap")]
+        trace = await inbox.trace(self.book.db, self.room.address, event)
+        if not asked or (trace and trace.sender == reacted.sender):
+            return False
+        turn = await self._turn(reacted.event, reacted.at, refers_to=event)
+        await self._take_up(await custody.marked(event, turn, yes=key in marks.YES), turn)
+        await self._reply(reacted.event, to=reacted.target)
+        return True
 
     async def _answers_digest(self, reacted: Reacted, key: str) -> bool:
         """Whether it was set on a digest of ours, and was taken as "done" or "later"."""
@@ -224,12 +263,18 @@ class Hearing:
             refers_to=refers_to,
         )
 
-    async def _context(self, heard: Said | Edited, turn: Turn) -> Context:
+    async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
+        former = await self.book.former_names()
+        context = await self._context(heard, turn, tuple(former))
+        acts = read(heard.body, await with_offers(context, turn))
+        return [by_present_name(act, former) for act in acts]
+
+    async def _context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         return Context(
             at=turn.at,
             zone=ZoneInfo(self.room.zone),
             units=self.room.units,
-            bins=tuple(bin.name for bin in await self.book.bins()),
+            bins=(*(bin.name for bin in await self.book.bins()), *former),
             members=tuple(member.name for member in await self.book.members()),
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
@@ -264,7 +309,7 @@ class Hearing:
             return None
         ours = await outbox.said_as(self.book.db, self.room.id, event)
         if ours:
-            return ours.tx_id if ours.kind in REMINDERS else ours.to_event
+            return ours.tx_id if ours.kind in REMINDERS and not ours.to_event else ours.to_event
         trace = await inbox.trace(self.book.db, self.room.address, event)
         if trace and trace.kind == "automatic" and trace.about:
             return trace.about
@@ -281,16 +326,21 @@ class Hearing:
             else:
                 answer = await route.answer(act, turn)
             answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
-            await keeping.carry_out(turn, answer)
-            self.forgot = self.forgot or answer.forgets is not None
-            if answer.say:
-                self.spoken.append(answer.say)
-            elif answer.noted:
-                entries = [corrections.describe(entry, turn) for entry in answer.entries]
-                self.noted.append(listed(entries) if entries else "")
-            if answer.attach:
-                self.attached.append(await attachment(self.book, answer.attach, turn))
-            self.reasons.extend(answer.why)
+            await self._take_up(answer, turn)
+
+    async def _take_up(self, answer: Answer, turn: Turn) -> None:
+        """Write down what an answer says, and keep its words for the reply."""
+        await keeping.carry_out(turn, answer)
+        self.forgot = self.forgot or answer.forgets is not None
+        if answer.say:
+            self.spoken.append(answer.say)
+        elif answer.noted:
+            entries = [corrections.describe(entry, turn) for entry in answer.entries]
+            self.noted.append(listed(entries) if entries else "")
+        if answer.attach:
+            self.attached.append(await attachment(self.book, answer.attach, turn))
+        self.reasons.extend(answer.why)
+        self.called.extend(answer.calls)
 
     async def _figure_asked_about(self) -> str | None:
         """What was kept of the arithmetic behind the answer replied to, or the last words."""
@@ -318,6 +368,7 @@ class Hearing:
                 kind="reply",
                 body=self._words(),
                 to_event=to,
+                mentions=await unasked.users(self.book, self.called),
                 thread=thread,
                 why=why.explained(self.reasons) or None,
             )
@@ -348,6 +399,7 @@ class Hearing:
             kind="reply",
             body=self._words(),
             to_event=to,
+            mentions=await unasked.users(self.book, self.called),
             rewrites=row,
             why=why.explained(self.reasons) or None,
         )

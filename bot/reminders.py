@@ -7,7 +7,8 @@ from datetime import UTC, date, datetime, time, timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
 
-from handlers import owndates
+from bot import unasked
+from handlers import keeping, owndates
 from handlers.care import care_of
 from handlers.digest import Line, called, digest, reminder
 from handlers.dues import is_news
@@ -95,10 +96,12 @@ async def _tell_day(address: str, now: datetime, db: Database) -> None:
         return
     book, today = Book(db, room), owndates.local_day(room, now)
     await owndates.settle(book, now)
+    await keeping.settle_turns(unasked.turn_of(book, now))
     if room.reminds:
         dues = [due for due in await book.dues(until=today) if is_news(due, today)]
         care = await care_of(book, dues, today)
         await _say(book, "digest", digest(dues, today, care), now)
+        await unasked.put(book, now)
     await rooms.set_told(db, room, today)
 
 

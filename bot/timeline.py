@@ -30,6 +30,7 @@ DEEPEST = 50
 """Pages read back at most where the sync token was lost."""
 NOT_OURS = (403, 404)
 """No use asking again: we were taken out of the room, or it is gone."""
+STANDING = ("m.room.member", "m.room.create", "m.room.power_levels")
 OF_DECRYPTED = ("event_id", "sender", "origin_server_ts", "type", "content")
 
 AnyEvent = Event | BadEvent | UnknownBadEvent
@@ -60,9 +61,9 @@ async def news(
     if start is None:
         # Our coming is none of them: it was before them all, or it is not known when.
         start = 0 if known else len(events)
-    members = [event for event in [*info.state, *events[:start]] if _is_member(event)]
-    members.sort(key=_moment)
-    taken = (_arrival(client, room, event) for event in [*members, *events[start:]])
+    standing = [event for event in [*info.state, *events[:start]] if _is_standing(event)]
+    standing.sort(key=_moment)
+    taken = (_arrival(client, room, event) for event in [*standing, *events[start:]])
     return News([arrival for arrival in taken if arrival is not None], came_at)
 
 
@@ -145,6 +146,11 @@ def _joins(source: Mapping[str, Any]) -> bool:
 
 def _is_member(event: AnyEvent) -> bool:
     return event.source.get("type") == "m.room.member" and not event.decrypted
+
+
+def _is_standing(event: AnyEvent) -> bool:
+    """Whether it says how things stand in the room, whenever that was decided."""
+    return event.source.get("type") in STANDING and not event.decrypted
 
 
 def _moment(event: AnyEvent) -> tuple[int, str]:

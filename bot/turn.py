@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.gathering import holds_back, tell_together
-from bot.heard import Edited, Heard, Moved, Reacted, Said, Withdrawn, from_event
+from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
 from storage import inbox, outbox, rooms
 from storage.book import Book
@@ -80,9 +80,9 @@ async def _hearing(
 ) -> Hearing | None:
     """The event in its room; None if it is not for us."""
     room = await rooms.find(db, item.room)
-    if room is None or (heard.sender == own and not isinstance(heard, Moved)):
+    if room is None or (heard.sender == own and not isinstance(heard, Moved | Ranked)):
         return None
-    if isinstance(heard, Moved):
+    if isinstance(heard, Moved | Ranked):
         moved_here = item.room == room.address  # leaving the room from before an upgrade is none
         return Hearing(Book(db, room), heard, item, now, own) if moved_here else None
     if heard.at < room.joined_at:

@@ -2,6 +2,7 @@
 
 from datetime import date, timedelta
 
+from handlers import rota
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.phrasing import capital, day, span
 from handlers.reading.arranged import Away, Back, Staying, WhoIsAway
@@ -10,7 +11,7 @@ from storage.rows import Absence, Entry
 
 
 async def away(plan: Away, turn: Turn) -> Answer:
-    """A member is away; a mark is answer enough."""
+    """A member is away; a mark is answer enough, unless a turn of theirs goes to somebody else."""
     entry = turn.entry(
         "away",
         bin=None,
@@ -19,7 +20,8 @@ async def away(plan: Away, turn: Turn) -> Answer:
         until=plan.last,
         receiver=plan.stand_in,
     )
-    return Answer(entries=[entry], noted=True)
+    moved = await rota.after_absence(plan.member or turn.sender, plan.first, plan.last, turn)
+    return Answer(entries=[entry], noted=True, say="\n".join(moved))
 
 
 async def back(plan: Back, turn: Turn) -> Answer:

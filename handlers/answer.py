@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Literal
 
+from handlers.labelart import Label
 from handlers.reading.acts import Act
 from storage.book import Book
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
@@ -81,6 +82,7 @@ SettingName = Literal[
     "reminders",
     "calendar link",
     "own calendar link",
+    "reserved",
     "notice",
 ]
 
@@ -112,12 +114,14 @@ class Answer:
     query: Query | None = None
     forgets: Member | None = None
     """Who is to be taken out of the book, after all else."""
-    attach: Literal["picture", "calendar file"] | None = None
+    attach: Literal["picture", "calendar file"] | Label | None = None
     """What is to be posted besides words."""
     say: str = ""
     """The words of the reply; lines are parted by newlines."""
     noted: bool = False
     """A mark on the message is answer enough."""
+    calls: Sequence[str] = ()
+    """The names of the members whom the words are to reach."""
     why: Sequence[str] = ()
     """The arithmetic behind the words, its sources and standing, line by line."""
 

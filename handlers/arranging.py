@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from handlers import absence, owndates, showing
+from handlers import absence, communal, owndates, showing
 from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
     Away,
@@ -17,10 +17,13 @@ from handlers.reading.arranged import (
     Staying,
     WhoIsAway,
 )
+from handlers.reading.communal import Communal
 
 
 async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line for each plan
     """What to write down and say about one plan."""
+    if isinstance(plan, Communal):
+        return await communal.answer(plan, turn)
     match plan:
         case Away():
             return await absence.away(plan, turn)

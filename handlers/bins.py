@@ -3,7 +3,7 @@
 from collections.abc import Collection, Sequence
 
 from handlers.answer import Answer, Query, Turn
-from handlers.dues import DUTIES, is_shown_on
+from handlers.dues import DUTIES, TURNS, is_shown_on
 from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume, when
 from handlers.practice.figure import Refused, listed
 from handlers.practice.first_bed import first_bed
@@ -120,7 +120,8 @@ async def _card(state: BinState, turn: Turn) -> list[str]:
         first, *rest = about
         lines.append(f"{capital(', '.join([first, *rest]))}.")
     for due in await turn.book.dues():
-        if due.bin == state.bin and is_shown_on(due, turn.today):
+        is_later = due.what in TURNS and due.from_day > turn.today
+        if due.bin == state.bin and is_shown_on(due, turn.today) and not is_later:
             duty = DUTIES[due.what].format(bin="it")
             lines.append(f"{when(due.from_day, due.to_day, turn.today)}: {duty}.")
     return lines

@@ -7,7 +7,7 @@ from itertools import groupby
 from handlers.answer import Answer, Turn
 from handlers.bins import unknown
 from handlers.care import Care, care_of
-from handlers.dues import ACTS, DUTIES, EVENTS, OWN, is_shown_on
+from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on
 from handlers.phrasing import capital, clock, day, span, the, when
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
@@ -94,14 +94,14 @@ def is_late(due: Due, today: date) -> bool:
 
 
 def next_of_each(dues: Sequence[Due]) -> list[Due]:
-    """Of reminders that come again only the next time, with all other dues."""
-    seen: set[str] = set()
+    """Of reminders and turns that come again only the next time, with all other dues."""
+    seen: set[object] = set()
     kept = []
     for due in dues:
-        entry, _, _ = due.occasion.partition("/")
-        if due.what in OWN and entry in seen:
+        again = due.occasion.partition("/")[0] if due.what in OWN else (due.what, due.bin)
+        if due.what in OWN | TURNS and again in seen:
             continue
-        seen |= {entry} if due.what in OWN else set()
+        seen.add(again)
         kept.append(due)
     return kept
 
@@ -139,8 +139,8 @@ def task(due: Due) -> str:
     """What is to be done: "drain the shed bin"; what members set in their own words."""
     if due.words is not None:
         return due.words
-    words = DUTIES[due.what].format(bin=the(due.bin.name) if due.bin else "")
-    return f"{words} to {due.to_member}" if due.bin and due.to_member else words
+    words = DUTIES[due.what].format(bin=the(due.bin.name) if due.bin else ALL_BINS)
+    return f"{words} to {due.to_member}" if due.what == "hand over" and due.to_member else words
 
 
 def duty(due: Due, care: Care, *, with_hour: bool = True) -> str:

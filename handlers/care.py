@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 
-from handlers.dues import OWN
+from handlers.dues import OWN, TURNS
 from handlers.state import look_up
 from storage.absences import absences
 from storage.book import Book
@@ -23,8 +23,12 @@ class Care:
     """Where strangers may read along, it is not said that a home stands empty."""
 
     def keeper(self, due: Due) -> str | None:
-        """Whose it is: the bin's keeper; for what is of no bin, who it was said for."""
-        return self.keepers.get(due.bin) if due.bin else due.to_member
+        """Whose it is: of what is of no bin or goes by turns, who it was said for or has the turn;
+        else the bin's keeper.
+        """
+        if due.what in TURNS or (due.to_member and due.what != "hand over"):
+            return due.to_member
+        return self.keepers.get(due.bin) if due.bin else None
 
     def first_day(self, due: Due) -> date:
         """From when it is to be done, seen from today."""
@@ -33,7 +37,7 @@ class Care:
     def is_away(self, due: Due) -> bool:
         """Whether its keeper is away when it is to be done, and not back before its last day."""
         keeper, first = self.keeper(due), self.first_day(due)
-        if keeper is None or due.what in OWN or not is_gone(self.absences, keeper, first):
+        if keeper is None or due.what in OWN | TURNS or not is_gone(self.absences, keeper, first):
             return False
         return first == self.today or is_gone(self.absences, keeper, due.to_day)
 

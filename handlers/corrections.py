@@ -9,6 +9,7 @@ from handlers.layers import said_amount
 from handlers.phrasing import capital, day, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
+    Accept,
     Act,
     Amend,
     Batch,
@@ -39,11 +40,18 @@ AMENDABLE = {
 """Which acts have a field, the likeliest first."""
 
 ACTS: Mapping[str, type[Act]] = {
-    kind.act: kind for kind in (Layer, Drain, Open, Seal, Bury, Observe, Batch, Stock, Offer)
+    kind.act: kind
+    for kind in (Layer, Drain, Open, Seal, Bury, Observe, Batch, Stock, Offer, Accept)
 }
 
-ARRANGED = frozenset({"away", "back"})
+ARRANGED = frozenset(
+    {"away", "back", "decline", "withdraw", "note", "rename", "retire", "bar"}
+    | {"rota", "join", "quit", "over", "swap", "swapped"}
+)
 """Acts without figures: a correction is never meant for one."""
+
+PASSING = frozenset({"offer", "accept", "decline", "withdraw"})
+"""Acts that have their place in the talk on one bin."""
 
 LAST_IS_MEANT = timedelta(days=2)
 """For so long "no, 3 kg" means the sender's last record; an older one has to be replied to."""
@@ -173,6 +181,18 @@ WORDS = {
     "accept": ("of", "taking over"),
     "away": ("of", "absence"),
     "back": ("of", "return"),
+    "decline": ("of", "refusal"),
+    "withdraw": ("of", "withdrawal"),
+    "note": ("of", "what was found"),
+    "rename": ("of", "renaming"),
+    "retire": ("of", "retirement"),
+    "bar": ("of", "rule"),
+    "rota": ("of", "rota"),
+    "join": ("of", "place on the rota"),
+    "quit": ("of", "leaving the rota"),
+    "over": ("of", "end of the rota"),
+    "swap": ("of", "wish to swap"),
+    "swapped": ("of", "swap"),
 }
 """How an entry is named when it is struck out or corrected: its joint with the bin, its noun."""
 
@@ -241,12 +261,18 @@ def as_new(entry: Entry, last: Entry, turn: Turn) -> NewEntry:
     )
 
 
+def _is_succeeded(old: Entry, new: NewEntry) -> bool:
+    """Whether one stands in for the other; an offer of another bin is another offer."""
+    of_bin = old.bin.name if old.bin else None
+    return old.act == new.act and (old.act not in PASSING or of_bin == new.bin)
+
+
 def succeed(new: Sequence[NewEntry], old: Sequence[Entry]) -> list[NewEntry]:
     """New entries, each pointing at the struck one of the same act that it stands in for."""
     left = list(old)
     linked = []
     for entry in new:
-        former = next((one for one in left if one.act == entry.act), None)
+        former = next((one for one in left if _is_succeeded(one, entry)), None)
         if former and entry.replaces is None:
             left.remove(former)
             entry = replace(entry, replaces=former.id)

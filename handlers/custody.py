@@ -1,12 +1,42 @@
-"""Who keeps a bin, and how it passes from one keeper to the next."""
+"""Who keeps a bin, and how it passes from one keeper to the next.
 
-from handlers.answer import Answer, Turn
-from handlers.bins import choose, summary, which
-from handlers.phrasing import capital, day, mass, the
-from handlers.practice.cautions import caution
-from handlers.reading.acts import Accept, Ask, Decline, Offer
-from handlers.state import BinState, look_up
-from storage.rows import Entry
+A keeper stays responsible until somebody else accepts; the first who does has the bin.
+"""
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from handlers import rota
+from handlers.answer import SILENCE, Answer, Query, Turn
+from handlers.bins import choose, unknown, which
+from handlers.handover import card
+from handlers.keepers import Custody, last_day, may_take, present_custody
+from handlers.people import is_same, known_as
+from handlers.phrasing import capital, day, the
+from handlers.powers import refusal
+from handlers.practice.figure import listed
+from handlers.reading.acts import Accept, Ask, Decline, Offer, as_json
+from handlers.state import look_up
+from storage.rows import Bin, Entry, Facts
+
+AT_ONCE = timedelta(minutes=10)
+"""Whoever accepts so soon after another is told who was first."""
+
+THINKS_BETTER = timedelta(days=1)
+"""So long after taking a bin, “not me after all” gives it back."""
+
+FOUND = "Reply with what you find, such as “lid cracked, about 6 kg”, and I keep it."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OnOffer:
+    """A bin that waits for somebody to take it."""
+
+    bin: Bin
+    custody: Custody
+    offer: Entry
 
 
 async def offered(act: Offer, turn: Turn) -> Answer:
@@ -15,83 +45,294 @@ async def offered(act: Offer, turn: Turn) -> Answer:
     if name is None:
         question, _ = await which(turn)
         return Answer(say=f"{question} Say it again with its name.")
-    entry = turn.entry("offer", bin=name, on=act.on, receiver=act.to)
-    to = act.to or "Anybody"
-    when = f" {day(act.on, turn.today)}" if act.on and act.on != turn.today else ""
+    known = await _in_use(name, turn)
+    if known is None and not act.to:
+        return SILENCE  # "can someone take the recycling bin out?"
+    former = known or await turn.book.bin(name)
+    custody = await present_custody(turn.book, former, turn.today) if former else Custody()
+    if custody.retired:
+        return Answer(say=f"{capital(the(name))} is out of use. Say “opened {the(name)}” first.")
+    receiver, refused = await _receiver(act.to, turn)
+    if receiver and is_same(receiver, custody.keeper):
+        refused = f"{capital(receiver)} keeps {the(name)} already."
+    if known and custody.keeper != turn.sender and not refused and receiver:
+        refused = await refusal("take", turn)
+    if refused:
+        return Answer(say=refused)
+    entry = turn.entry("offer", bin=name, on=act.on, receiver=receiver)
+    # Whoever hands on a bin that the book does not know has had it so far.
+    begun = [] if known else [turn.entry("open", bin=name)]
+    calls = [one for one in (receiver, custody.keeper) if one and one != turn.sender]
     return Answer(
-        entries=[entry],
-        say=f"{capital(to)}, will you take {the(name)}{when}? Say “I'll take it” or “not me”.",
+        entries=[*begun, entry],
+        say=_asking(name, receiver, entry.on, custody, turn),
+        calls=calls,
     )
+
+
+async def _receiver(name: str | None, turn: Turn) -> tuple[str | None, str]:
+    """To whom a bin is offered, by the name they show; or why it cannot be."""
+    if name is None:
+        return None, ""
+    called = known_as(name, await turn.book.members())
+    if len(called) > 1:
+        names = listed([member.name for member in called], "or")
+        return None, f"Whom do you mean, {names}? Say it again with the whole name."
+    if not called:
+        return name, ""  # somebody who has never spoken here
+    [member] = called
+    if member.user and not member.present:
+        return None, f"{capital(member.name)} is not in this room any more."
+    return member.name, ""
+
+
+def _asking(name: str, receiver: str | None, on: date | None, custody: Custody, turn: Turn) -> str:
+    when = f" {day(on, turn.today)}" if on and on != turn.today else ""
+    how = "Say “I'll take it” or put 👍 here"
+    if receiver:
+        lines = [f"{capital(receiver)}, will you take {the(name)}{when}? {how}; or “not me”."]
+    else:
+        lines = [f"Who takes {the(name)}{when}? {how}: the first has it."]
+    before = custody.pending(turn.today, turn.book.room.zone)
+    if before and before.receiver and not is_same(before.receiver, receiver):
+        lines.append(f"It is no longer offered to {before.receiver}.")
+    if custody.coming and custody.coming.on:
+        agreed = day(custody.coming.on, turn.today)
+        lines.append(f"Until somebody does, {custody.coming.member} is to have it {agreed}.")
+    elif custody.keeper and custody.keeper != turn.sender:
+        lines.append(f"Until then {custody.keeper} keeps it.")
+    return " ".join(lines)
 
 
 async def accepted(act: Accept, turn: Turn) -> Answer:
     """Somebody takes a bin that was offered, or takes it up unasked."""
-    offer = await _open_offer(act.bin, turn)
-    if offer is None or offer.bin is None:
-        return Answer(say="There is no bin on offer just now.") if act.bin else Answer()
-    if offer.receiver and offer.receiver.casefold() != turn.sender.casefold():
-        return Answer(say=f"{capital(the(offer.bin.name))} was offered to {offer.receiver}.")
-    entry = turn.entry("accept", bin=offer.bin.name, on=act.on or offer.on)
-    state = await look_up(turn.book, offer.bin, turn.today)
-    from_day = entry.on or turn.today
-    if from_day <= turn.today:
-        first = f"{capital(turn.sender)} keeps {the(state.bin.name)} now."
+    if not await _is_here(turn):
+        return SILENCE
+    about = await _about(act.bin, turn)
+    waiting = await _on_offer(about, turn)
+    mine = [one for one in waiting if one.custody.keeper == turn.sender]
+    theirs = _offered_to(turn.sender, [one for one in waiting if one not in mine])
+    if len(theirs) == 1:
+        return await _passes(theirs[0].bin, theirs[0].custody, theirs[0].offer, act, turn)
+    if theirs:
+        names = listed([the(one.bin.name) for one in theirs], "or")
+        return Answer(say=f"Which do you take: {names}?")
+    if len(mine) == 1:
+        return _stays(mine[0], turn)
+    if swapped := await rota.swap_accepted(turn, turn.refers_to):
+        return swapped
+    if about is None:
+        return await _too_late(turn)
+    if waiting:
+        [one] = waiting
+        return Answer(say=f"{capital(the(about))} was offered to {one.offer.receiver}.")
+    return await _taken(about, act, turn)
+
+
+def _offered_to(member: str, waiting: Sequence[OnOffer]) -> Sequence[OnOffer]:
+    """What a member can take; what was offered to them by name comes before what anybody can."""
+    can = [one for one in waiting if may_take(member, one.offer)]
+    return [one for one in can if one.offer.receiver] or can
+
+
+async def _passes(
+    bin: Bin, custody: Custody, offer: Entry | None, act: Accept, turn: Turn
+) -> Answer:
+    """The sender has a bin, now or from a day on."""
+    on = max(act.on or (offer.on if offer else None) or turn.today, turn.today)
+    ahead = Facts(days=(on - turn.today).days)
+    entry = turn.entry("accept", bin=bin.name, on=on, facts=ahead)
+    keeper = custody.keeper
+    if on > turn.today:
+        until = f"; until then {keeper} keeps it" if keeper else "; until then nobody keeps it"
+        lines = [f"{capital(turn.sender)} takes {the(bin.name)} {day(on, turn.today)}{until}."]
     else:
-        until = f"; until then {state.keeper} keeps it" if state.keeper else ""
-        when = day(from_day, turn.today)
-        first = f"{capital(turn.sender)} takes {the(state.bin.name)} {when}{until}."
-    return Answer(entries=[entry], say="\n".join([first, *_card(state, turn)]))
+        state = await look_up(turn.book, bin, turn.today)
+        lines = [f"{capital(turn.sender)} keeps {the(bin.name)} now.", *await card(state, turn)]
+        lines.append(FOUND)
+    concerned = (keeper, offer.writer if offer else None)
+    calls = dict.fromkeys(name for name in concerned if name and name != turn.sender)
+    strikes = [custody.coming] if custody.coming else []
+    return Answer(entries=[entry], strikes=strikes, say="\n".join(lines), calls=list(calls))
 
 
-async def declined(act: Decline, turn: Turn) -> Answer:
-    """Somebody will not take a bin that was offered to them, or to anybody."""
-    offer = await _open_offer(act.bin, turn)
-    if offer is None or offer.bin is None:
-        return Answer()
-    entry = turn.entry("decline", bin=offer.bin.name)
-    keeper = (await look_up(turn.book, offer.bin, turn.today)).keeper
-    stays = f"{keeper} still keeps it" if keeper else "it needs a keeper"
+async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
+    """A bin that is not on offer is taken: at once if nobody keeps it, else only when sure."""
+    bin = await _in_use(about, turn)
+    if bin is None:
+        return SILENCE
+    custody = await present_custody(turn.book, bin, turn.today)
+    if custody.keeper == turn.sender:
+        return Answer(say=f"You keep {the(bin.name)} already.")
+    if late := _first(custody, turn):
+        return Answer(say=f"{late} was first and keeps {the(bin.name)} now.")
+    if refused := await refusal("take", turn):
+        return Answer(say=refused)
+    if custody.keeper is None or act.firm:
+        return await _passes(bin, custody, None, act, turn)
+    sure = Accept(bin=bin.name, on=act.on, firm=True)
     return Answer(
-        entries=[entry], say=f"Fair enough: {stays}. Who else could take {the(offer.bin.name)}?"
+        say=f"{capital(custody.keeper)} keeps {the(bin.name)}. Shall I write down that you keep "
+        "it from now on?",
+        query=Query(guess=json.dumps([as_json(sure)]), lacks="yes"),
     )
 
 
-async def _open_offer(bin: str | None, turn: Turn) -> Entry | None:
-    """The latest offer that nobody has taken or declined, of that bin if one was named."""
+def _first(custody: Custody, turn: Turn) -> str | None:
+    """Who accepted a bin just before the sender did."""
+    taken = custody.coming or custody.by
+    if taken is None or taken.act != "accept" or taken.member == turn.sender:
+        return None
+    return taken.member if abs(turn.at - taken.said_at) <= AT_ONCE else None
+
+
+async def _too_late(turn: Turn) -> Answer:
+    """ "I'll take it", just after somebody else has."""
+    for bin in await turn.book.bins():
+        custody = await present_custody(turn.book, bin, turn.today)
+        if late := _first(custody, turn):
+            return Answer(say=f"{capital(late)} was first and has {the(bin.name)}.")
+    return SILENCE
+
+
+async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
+    """A sign on an offer answers it, from whoever it is made to; of others it says nothing."""
+    for bin in await turn.book.bins() if await _is_here(turn) else ():
+        custody = await present_custody(turn.book, bin, turn.today)
+        offer = custody.pending(turn.today, turn.book.room.zone)
+        if offer and offer.event == event:
+            can = may_take(turn.sender, offer) and turn.sender != custody.keeper
+            if can and yes:
+                return await _passes(bin, custody, offer, Accept(), turn)
+            if can and offer.receiver:
+                return _refused(bin, custody, [], [offer.writer], turn)
+            return SILENCE
+    swapped = await rota.swap_accepted(turn, event) if yes else None
+    return swapped or SILENCE
+
+
+async def declined(act: Decline, turn: Turn) -> Answer:
+    """Somebody will not take a bin that was offered, or that they had agreed to take."""
+    about = await _about(act.bin, turn)
+    waiting = [one for one in await _on_offer(about, turn) if may_take(turn.sender, one.offer)]
+    named = [one for one in waiting if one.offer.receiver]
+    if named:
+        latest = max(named, key=lambda one: one.offer.id)
+        return _refused(latest.bin, latest.custody, [], [latest.offer.writer], turn)
+    for bin in await _bins(about, turn):
+        custody = await present_custody(turn.book, bin, turn.today)
+        if custody.coming and custody.coming.member == turn.sender:
+            return _refused(bin, custody, [custody.coming], [custody.keeper], turn)
+        if custody.keeper == turn.sender and (taken := _just_taken(custody, turn)):
+            return await _given_back(bin, taken, turn)
+    if about and waiting:
+        return Answer(entries=[turn.entry("decline", bin=waiting[0].bin.name)], noted=True)
+    return await rota.swap_declined(turn)
+
+
+def _just_taken(custody: Custody, turn: Turn) -> Entry | None:
+    """An acceptance so new that whoever made it may think better of it."""
+    taken = custody.by
+    is_new = taken and taken.act == "accept" and turn.at - taken.said_at <= THINKS_BETTER
+    return taken if is_new else None
+
+
+async def _given_back(bin: Bin, taken: Entry, turn: Turn) -> Answer:
+    """Whoever has just taken a bin will not have it after all: it is as it was before."""
+    before = await present_custody(turn.book.without([taken]), bin, turn.today)
+    return _refused(bin, replace(before, offer=None), [taken], [before.keeper], turn)
+
+
+def _refused(
+    bin: Bin, custody: Custody, strikes: Sequence[Entry], calls: Sequence[str | None], turn: Turn
+) -> Answer:
+    stays = f"{custody.keeper} still keeps it" if custody.keeper else "it needs a keeper"
+    return Answer(
+        entries=[turn.entry("decline", bin=bin.name)],
+        strikes=strikes,
+        say=f"Fair enough: {stays}. Who else could take {the(bin.name)}?",
+        calls=[name for name in calls if name and name != turn.sender],
+    )
+
+
+async def withdrawn(bin: str | None, turn: Turn) -> Answer:
+    """A bin that was offered stays with its keeper."""
+    own = [
+        one
+        for one in await _on_offer(await _about(bin, turn), turn)
+        if turn.sender in (one.custody.keeper, one.offer.writer)
+    ]
+    return _stays(max(own, key=lambda one: one.offer.id), turn) if own else SILENCE
+
+
+def _stays(one: OnOffer, turn: Turn) -> Answer:
+    keeper, receiver = one.custody.keeper, one.offer.receiver
+    stays = f"{capital(the(one.bin.name))} stays with {keeper}." if keeper else (
+        f"{capital(the(one.bin.name))} is no longer on offer; nobody keeps it."
+    )  # fmt: skip
+    return Answer(
+        entries=[turn.entry("withdraw", bin=one.bin.name)],
+        say=stays,
+        calls=[receiver] if receiver else [],
+    )
+
+
+async def _is_here(turn: Turn) -> bool:
+    """Whether the sender is still in the room: a message may come late."""
+    return any(one.name == turn.sender and one.present for one in await turn.book.members())
+
+
+async def _about(bin: str | None, turn: Turn) -> str | None:
+    """The bin that was named, or that is on offer in the message replied to."""
+    if bin is not None:
+        known = await turn.book.bin(bin)
+        return known.name if known else bin
     replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []
-    about = bin or next((e.bin.name for e in replied if e.bin and e.act == "offer"), None)
-    latest: Entry | None = None
-    for known in await turn.book.bins():
-        if about and known.name.casefold() != about.casefold():
-            continue
-        offer = await turn.book.latest(known, "offer")
-        if offer is None or (latest and latest.id > offer.id):
-            continue
-        answers = [
-            await turn.book.latest(known, "accept"),
-            await turn.book.latest(known, "decline"),
-        ]
-        if not any(answer and answer.id > offer.id for answer in answers):
-            latest = offer
-    return latest
+    offers = [entry for entry in replied if entry.act == "offer" and entry.bin]
+    return offers[0].bin.name if offers and offers[0].bin else None
 
 
-def _card(state: BinState, turn: Turn) -> list[str]:
-    """What goes with a bin when it changes hands."""
-    lines = [f"{capital(summary(state, turn))}."]
-    if state.run.last_drain:
-        lines.append(f"Last drained {day(state.run.last_drain, turn.today)}.")
-    if state.run.mass_kg:
-        lines.append(f"It holds about {mass(state.run.mass_kg, turn.units)}. {caution('lifting')}")
-    return lines
+async def _bins(about: str | None, turn: Turn) -> list[Bin]:
+    return [bin for bin in await turn.book.bins() if about is None or is_same(bin.name, about)]
+
+
+async def _in_use(name: str, turn: Turn) -> Bin | None:
+    known = await turn.book.bin(name)
+    return known if known in await turn.book.bins() else None
+
+
+async def _on_offer(about: str | None, turn: Turn) -> list[OnOffer]:
+    """The bins that wait for somebody to take them: of a name, or all."""
+    waiting = []
+    for bin in await _bins(about, turn):
+        custody = await present_custody(turn.book, bin, turn.today)
+        if offer := custody.pending(turn.today, turn.book.room.zone):
+            waiting.append(OnOffer(bin=bin, custody=custody, offer=offer))
+    return waiting
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
-    """Who has a bin; or who has each."""
+    """Who has a bin, or who has each; what is on offer, and whose turn it is."""
     states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
-    lines = [
-        f"{capital(the(state.bin.name))}: {state.keeper or 'nobody yet'}."
-        for state in states
-        if not act.bin or state.bin.name.casefold() == act.bin.casefold()
-    ]
-    return Answer(say="\n".join(lines) or "I know no such bin yet.")
+    chosen = [s for s in states if not act.bin or is_same(s.bin.name, act.bin)]
+    if not states:
+        return Answer(say="I know no such bin yet.")
+    if not chosen:
+        return unknown(act.bin or "", states)
+    lines = [await _line(state.bin, turn) for state in chosen]
+    lines += await rota.lines([state.bin for state in chosen], turn)
+    return Answer(say="\n".join(lines))
+
+
+async def _line(bin: Bin, turn: Turn) -> str:
+    custody = await present_custody(turn.book, bin, turn.today)
+    who = custody.keeper or "nobody yet"
+    if custody.left:
+        who = f"nobody, since {custody.left.member} left"
+    words = f"{capital(the(bin.name))}: {who}."
+    if custody.coming and custody.coming.on:
+        words += f" {capital(day(custody.coming.on, turn.today))} {custody.coming.member} takes it."
+    if offer := custody.pending(turn.today, turn.book.room.zone):
+        until = day(last_day(offer, turn.book.room.zone), turn.today)
+        words += f" On offer to {offer.receiver or 'anybody'} until {until}."
+    return words

@@ -24,13 +24,23 @@ DUTIES = {
     "cover": "see that nothing dug where {bin} was buried",
     "plant": "plant where {bin} was buried",
     "hand over": "hand over {bin}",
+    "turn to keep": "turn to keep {bin}",
+    "turn to drain": "turn to drain {bin}",
+    "turn to carry": "turn to carry {bin}",
     "dry": "dry the starter, turning it every day",
     "mix": "mix a batch of starter",
     "own": "",
 }
 """What a due asks to do, in words; one that members set says it in their own."""
 
+ALL_BINS = "the bins"
+"""What turns are for that are of no one bin."""
+
+TURNS = frozenset({"turn to keep", "turn to drain", "turn to carry"})
+"""Dues of a rota: they concern whoever has the turn."""
+
 EVENTS = {
+    **dict.fromkeys(TURNS, timedelta(0)),
     "plant": timedelta(days=7),
     "cover": timedelta(0),
     "hand over": timedelta(0),
@@ -66,7 +76,9 @@ def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = 
     """The dues of a bin's present run, when the soil of the run before can be planted, and
     when the bin changes hands (`passing`: the offer or acceptance that stands).
     """
-    run, dues = state.run, []
+    run, dues = state.run, list[Due]()
+    if state.retired:
+        return dues
 
     def add(what: str, occasion: object, window: Days, to_member: str | None = None) -> None:
         first, last = window

@@ -6,6 +6,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from handlers import addresses, chosen
 from handlers.answer import Answer, Setting, SettingName, Turn
 from handlers.chosen import CHOICES
+from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet, parsed
 from handlers.reading.acts import Set
@@ -38,6 +39,9 @@ KNOWN = {
 async def changed(act: Set, turn: Turn) -> Answer:
     """A setting is changed, or what it can be is said."""
     value = act.value.strip()
+    only_asks = act.what == "calendar link" and "new" not in value.split()
+    if not only_asks and (refused := await refusal("settings", turn)):
+        return Answer(say=refused)
     if act.what in CHOICES:
         return chosen.changed(act.what, value)
     match KNOWN.get(act.what):

@@ -2,17 +2,22 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import time
-from zoneinfo import ZoneInfo
+from datetime import date, time
 
 from handlers import owndates, starter
 from handlers.answer import Answer, SettingName, Turn
-from handlers.dues import OF_STARTER, ON_STARTER, dues_of, dues_of_starter
+from handlers.dues import OF_STARTER, ON_STARTER, TURNS, dues_of, dues_of_starter
+from handlers.keepers import custody_of
+from handlers.rotas import ON_TURNS, dues_of_turns, rotas_of, whose_turn
 from handlers.runs import STARTERS, numbering
-from handlers.state import BinState, described, new_run
-from storage import changes, dues, forgetting, links, notices, rooms
+from handlers.state import BinState, described, look_up, new_run
+from storage import changes, dues, forgetting, links, notices, renaming, rooms, rotas
 from storage.book import Book
+from storage.moments import local_day
 from storage.rows import Bin, Entry, NewEntry, Question
+
+PLAIN = {"zone": rooms.set_zone, "units": rooms.set_units, "habit": rooms.set_habit}
+"""Settings that are kept as they are said."""
 
 
 async def carry_out(turn: Turn, answer: Answer) -> None:
@@ -21,8 +26,12 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
     await changes.strike_out(book, [entry.id for entry in answer.strikes], turn.cause, turn.now)
     await write_down(turn, answer.entries, answer.strikes)
     acts = {entry.act for entry in answer.entries} | {entry.act for entry in answer.strikes}
+    if "rename" in acts:
+        await renaming.settle(book)
     if acts & ON_STARTER:
         await settle_starter(turn)
+    if acts & ON_TURNS:
+        await settle_turns(turn)
     if "date" in acts:
         await owndates.settle(book, turn.now)
     for put_off in answer.put_off:
@@ -73,7 +82,14 @@ async def settle_dues(turn: Turn, state: BinState) -> None:
     book, bin = turn.book, state.bin
     buried = await book.buried(bin, state.number - 1) if state.number > 1 else None
     before = replace(new_run(book.room), buried=buried)
-    due = dues_of(state, before, await _passing(book, bin))
+    today = local_day(turn.now, book.room.zone)
+    current = await rotas_of(book, today)
+    drains = whose_turn(current, bin, "drain", today)
+    due = [
+        replace(one, to_member=drains) if one.what == "drain" else one
+        for one in dues_of(state, before, await _passing(book, bin, turn.today))
+    ]
+    due += dues_of_turns(current, bin, today)
     await dues.put(book.db, book.room, bin, due, turn.now)
 
 
@@ -86,14 +102,26 @@ async def settle_starter(turn: Turn) -> None:
     await dues.put(book.db, book.room, None, due, turn.now, of=OF_STARTER)
 
 
-async def _passing(book: Book, bin: Bin) -> Entry | None:
+async def settle_turns(turn: Turn) -> None:
+    """Make the turns of every rota anew, each with the dues of its bin."""
+    book, today = turn.book, local_day(turn.now, turn.book.room.zone)
+    said = await rotas.said(book)
+    bins = {entry.bin.id: entry.bin for entry in said if entry.bin}
+    if any(entry.bin is None for entry in said):
+        bins |= {bin.id: bin for bin in await book.bins()}
+    for bin in bins.values():
+        await settle_dues(turn, await look_up(book, bin, turn.today))
+    of_all = dues_of_turns(await rotas_of(book, today), None, today)
+    await dues.put(book.db, book.room, None, of_all, turn.now, of=TURNS)
+
+
+async def _passing(book: Book, bin: Bin, today: date) -> Entry | None:
     """The offer or acceptance that says who has a bin next and from which day, if one stands."""
-    said = [await book.latest(bin, act) for act in ("offer", "accept", "decline")]
-    last = max((entry for entry in said if entry), key=lambda entry: entry.id, default=None)
-    if last is None or last.on is None or last.act == "decline":
-        return None
-    said_on = last.said_at.astimezone(ZoneInfo(book.room.zone)).date()
-    return last if last.on > said_on else None
+    custody, zone = await custody_of(book, bin, today), book.room.zone
+    for entry in (custody.coming, custody.pending(today, zone), custody.by):
+        if entry and entry.act in ("accept", "offer") and entry.on and entry.on >= today:
+            return entry if entry.on > local_day(entry.said_at, zone) else None
+    return None
 
 
 async def _set(turn: Turn, what: SettingName, value: str) -> None:
@@ -112,12 +140,10 @@ async def _set(turn: Turn, what: SettingName, value: str) -> None:
             await rooms.set_quiet(book.db, book.room, start, end)
         case "reminders":
             await rooms.set_reminds(book.db, book.room, value == "on")
-        case "zone":
-            await rooms.set_zone(book.db, book.room, value)
-        case "units":
-            await rooms.set_units(book.db, book.room, value)
+        case "reserved":
+            await rooms.set_reserved(book.db, book.room, filter(None, value.split(",")))
+        case "zone" | "units" | "habit":
+            await PLAIN[what](book.db, book.room, value)
         case "choice":
             name, _, figure = value.partition("=")
             await rooms.set_choice(book.db, book.room, name, float(figure))
-        case "habit":
-            await rooms.set_habit(book.db, book.room, value)

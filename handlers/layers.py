@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import date, timedelta
 
+from handlers import rules
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, which
 from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume
@@ -58,6 +59,7 @@ async def added(act: Layer, turn: Turn) -> Answer:
     entry = turn.entry("layer", bin=name, facts=facts, member=act.member, on=act.on)
     lines = [_words(entry, reckoned, turn)]
     lines += _about_bin(entry, state, turn)
+    lines += await rules.broken(turn.book, name, act.materials)
     query = None
     if name is None:
         question, query = await which(turn, {"filling"})

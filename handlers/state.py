@@ -6,6 +6,7 @@ from datetime import date
 from typing import Literal
 
 from handlers.chosen import choices
+from handlers.keepers import custody_of
 from handlers.practice import days, density
 from handlers.practice.choices import OURS, Choices
 from handlers.practice.kinds import rich_share
@@ -75,6 +76,10 @@ class BinState:
     capacity_l: float | None
     shared: bool
     keeper: str | None
+    left: str | None = None
+    """The keeper who left the room without handing it over: it is unattended since."""
+    retired: bool = False
+    """It is out of use."""
 
     @property
     def fill(self) -> float | None:
@@ -159,13 +164,14 @@ async def described(
 ) -> BinState:
     """A bin whose present run, of that number, has these entries, oldest first."""
     about = await book.about(bin)
-    taken = await book.latest_by(bin, "accept", today)
-    opener = about.opener or (entries[0].member if entries else None)
+    custody = await custody_of(book, bin, today)
     return BinState(
         bin=bin,
         number=number,
         run=fold(entries, new_run(book.room)),
         capacity_l=about.capacity_l,
         shared=about.shared,
-        keeper=taken.member if taken else opener,
+        keeper=custody.keeper,
+        left=custody.left.member if custody.left else None,
+        retired=custody.retired is not None,
     )

@@ -16,7 +16,7 @@ LINES = (
     "SELECT id, act, bin, bin_name, run, member_name, writer_name, on_day, said_at, event, cause, "
     "receiver_name, until_day, written_at, struck_at, struck_by, replaces, root, mass_kg, "
     "volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
-    "words, hour, rule FROM line "
+    "words, hour, rule, days FROM line "
 )
 """What is read of a line of the book, in the order in which `_entry` takes it."""
 
@@ -35,6 +35,18 @@ SELECT
 """
 """The size of a bin, whether it is shared and who opened it, from its openings that stand."""
 
+# A bin that was retired is in use again once it is opened, or scraps go in.
+_BINS_IN_USE = """
+SELECT * FROM bin WHERE room = ?
+    AND EXISTS (SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL)
+    AND NOT EXISTS (SELECT 1 FROM entry AS gone
+        WHERE gone.bin = bin.id AND gone.act = 'retire' AND gone.struck_at IS NULL
+            AND NOT EXISTS (SELECT 1 FROM entry AS again
+                WHERE again.bin = bin.id AND again.act IN ('open', 'layer')
+                    AND again.struck_at IS NULL AND again.root > gone.root))
+ORDER BY id
+"""
+
 
 class Book:
     """What one room's entries say."""
@@ -44,25 +56,49 @@ class Book:
         self.room = room
         self._aside = frozenset(entry.id for entry in aside)
 
+    @property
+    def is_whole(self) -> bool:
+        """Whether no entries are set aside."""
+        return not self._aside
+
     def without(self, entries: Iterable[Entry]) -> "Book":
         """The book as it is once these entries are struck out."""
         return Book(self.db, self.room, entries)
 
     async def bins(self) -> Sequence[Bin]:
-        """Every bin that has an entry standing, in the order they were first named."""
+        """Every bin in use: with an entry that stands, and not retired since; oldest first."""
 
         async def ask() -> Sequence[Bin]:
-            rows = await self.db.rows(
-                "SELECT * FROM bin WHERE room = ? AND EXISTS "
-                "(SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL) ORDER BY id",
-                (self.room.id,),
-            )
+            rows = await self.db.rows(_BINS_IN_USE, (self.room.id,))
             return [Bin(id=row["id"], name=row["name"]) for row in rows]
 
         return await self.db.known("bin entry", ("bins", self.room.id), ask)
 
+    async def former_names(self) -> dict[str, Bin]:
+        """Bins by the names that they had before, casefolded; none that another has now."""
+
+        async def ask() -> dict[str, Bin]:
+            return await self._former_names()
+
+        return await self.db.known("bin entry", ("former", self.room.id), ask)
+
+    async def _former_names(self) -> dict[str, Bin]:
+        rows = await self.db.rows(
+            "SELECT id, name, key, called AS before FROM bin WHERE room = ?1 "
+            "AND called IS NOT NULL UNION ALL "
+            "SELECT bin.id, name, key, words FROM entry JOIN bin ON bin.id = entry.bin "
+            "WHERE entry.room = ?1 AND act = 'rename' AND struck_at IS NULL",
+            (self.room.id,),
+        )
+        if not rows:
+            return {}
+        present = await self.db.rows("SELECT key FROM bin WHERE room = ?", (self.room.id,))
+        taken = {row["key"] for row in present}
+        before = {row["before"].casefold(): Bin(id=row["id"], name=row["name"]) for row in rows}
+        return {name: bin for name, bin in before.items() if name not in taken}
+
     async def bin(self, name: str) -> Bin | None:
-        """The bin of that name, in any case, as `words.name` lets it in."""
+        """The bin of that name, or once of that name, in any case, as `words.name` lets it in."""
         key = words.name(name).casefold()
 
         async def ask() -> Bin | None:
@@ -71,7 +107,9 @@ class Book:
             )
             return Bin(id=row["id"], name=row["name"]) if row else None
 
-        return await self.db.known("bin", (self.room.id, key), ask)
+        return await self.db.known("bin", (self.room.id, key), ask) or (
+            await self.former_names()
+        ).get(key)
 
     async def members(self) -> Sequence[Member]:
         """Everybody known in the room."""
@@ -172,6 +210,12 @@ class Book:
         capacity_l, shared, opener = row
         return About(capacity_l=capacity_l, shared=bool(shared), opener=opener)
 
+    async def history(self, bin: Bin) -> list[Entry]:
+        """All entries of a bin that stand, oldest first."""
+        return await self._lines(
+            "WHERE bin = ? AND struck_at IS NULL ORDER BY on_day, said_at, id", (bin.id,)
+        )
+
     async def hands(self, bin: Bin) -> list[str]:
         """Who had a hand in a bin, the latest first."""
         rows = await self.db.rows(
@@ -186,6 +230,11 @@ class Book:
         return await self._lines(
             "WHERE room = ? AND act = 'date' AND struck_at IS NULL ORDER BY id", (self.room.id,)
         )
+
+    async def told(self, question: str, values: Sequence[object]) -> list[Entry]:
+        """The entries that a question beginning with `LINES` finds, without those set aside."""
+        rows = await self.db.rows(question, values)
+        return [_entry(row) for row in rows if row[0] not in self._aside]
 
     async def entry(self, id: int) -> Entry | None:
         """The entry of that number."""
@@ -288,8 +337,7 @@ class Book:
         return _question(row) if row else None
 
     async def _lines(self, which: str, values: Values) -> list[Entry]:
-        rows = await self.db.rows(LINES + which, values)
-        return [_entry(row) for row in rows if row[0] not in self._aside]
+        return await self.told(LINES + which, values)
 
     async def _line(self, which: str, values: Values) -> Entry | None:
         row = await self.db.row(LINES + which, values)
@@ -313,7 +361,7 @@ def _entry(row: sqlite3.Row) -> Entry:
         id, act, bin, bin_name, run, member, writer, on, said_at, event, cause, receiver, until,
         written_at, struck_at, struck_by, replaces, root,
         mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius,
-        ph, words_said, hour, rule,
+        ph, words_said, hour, rule, days,
     ) = row  # fmt: skip
     return Entry(
         id=id,
@@ -341,6 +389,7 @@ def _entry(row: sqlite3.Row) -> Entry:
             words=words_said,
             hour=to_hour(hour),
             rule=rule,
+            days=days,
         ),
         receiver=receiver,
         until=to_day(until),

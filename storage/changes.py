@@ -16,8 +16,8 @@ async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int
     made = await book.db.write(
         "INSERT INTO entry (room, act, bin, run, member, writer, on_day, said_at, written_at, "
         "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
-        "signs, celsius, ph, words, hour, rule, receiver, until_day, replaces) "
-        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "signs, celsius, ph, words, hour, rule, days, receiver, until_day, replaces) "
+        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         (
             book.room.id,
             entry.act,
@@ -41,9 +41,10 @@ async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int
             json.dumps(facts.signs) if facts.signs else None,
             facts.celsius,
             facts.ph,
-            words.name(facts.words, words.LONGEST_REMINDER) if facts.words else None,
+            words.name(facts.words, words.LONGEST_NOTE) if facts.words else None,
             f"{facts.hour:%H:%M}" if facts.hour else None,
             facts.rule,
+            facts.days,
             await ensure_member(book, entry.receiver) if entry.receiver else None,
             entry.until.isoformat() if entry.until else None,
             entry.replaces,

@@ -13,6 +13,7 @@ OF_A_ROOM = (
     "DELETE FROM outbox WHERE room = ?",
     "DELETE FROM question WHERE room = ?",
     "DELETE FROM link WHERE room = ?",
+    "DELETE FROM leader WHERE room = ?",
     "DELETE FROM naming WHERE due IN (SELECT id FROM due WHERE room = ?)",
     "DELETE FROM due WHERE room = ?",
     "DELETE FROM entry WHERE room = ?",
@@ -42,6 +43,7 @@ async def forget_member(book: Book, member: Member) -> int:
         "DELETE FROM question WHERE room = ?1 AND (sender = ?2 OR instr(lower(guess), lower(?2)))",
         (room, member.name),
     )
+    await db.write("DELETE FROM leader WHERE room = ? AND user = ?", (room, user))
     await db.write(
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
         (nobody, room, member.name),

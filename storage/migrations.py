@@ -92,7 +92,39 @@ CREATE INDEX outbox_by_target ON outbox (room, to_event);
 CREATE INDEX outbox_by_event ON outbox (sent_as);
 """
 
-STEPS: Sequence[str] = (SCHEMA, f"{ABSENCES} {SHARED_CALENDAR} {SUMS}")
+COMMUNAL = """
+-- `words` of an entry is also a bin's new name, its condition, or what a rota is for.
+ALTER TABLE entry ADD COLUMN days INTEGER;  -- how long each turn of a rota lasts
+CREATE INDEX entry_turns ON entry (room)
+    WHERE act IN ('rota', 'join', 'quit', 'over', 'swap', 'swapped');
+CREATE INDEX entry_asked ON entry (room) WHERE act IN ('offer', 'swap');
+CREATE INDEX entry_taken ON entry (room, member) WHERE act = 'accept';
+CREATE INDEX entry_presence ON entry (room) WHERE act IN ('leave', 'return');
+CREATE INDEX entry_renamed ON entry (room) WHERE act = 'rename';
+
+-- Whoever has left the room by now can keep no bin in it.
+INSERT INTO entry (room, act, member, on_day, said_at, written_at, event, cause)
+    SELECT room, 'leave', id, date('now'), unixepoch() * 1000, unixepoch() * 1000,
+        'left-' || id, 'left-' || id
+    FROM member WHERE present = 0 AND user IS NOT NULL;
+UPDATE entry SET root = id WHERE root IS NULL;
+
+-- The name that a bin was first called by; NULL: the one it has.
+ALTER TABLE bin ADD COLUMN called TEXT;
+
+-- What only those with power in the room may do (JSON); all else is for everybody.
+ALTER TABLE room ADD COLUMN reserved TEXT NOT NULL DEFAULT '[]';
+
+-- Those with power in a room; '*': everybody.
+CREATE TABLE leader (
+    room        INTEGER NOT NULL REFERENCES room,
+    user        TEXT NOT NULL,              -- Matrix user id
+    made_by     TEXT NOT NULL CHECK (made_by IN ('creation', 'level')),
+    UNIQUE (room, user, made_by)
+) STRICT;
+"""
+
+STEPS: Sequence[str] = (SCHEMA, f"{ABSENCES} {SHARED_CALENDAR} {COMMUNAL} {SUMS}")
 """Step n brings a book from version n to n + 1; `PRAGMA user_version` holds the version."""
 
 

@@ -1,6 +1,7 @@
 """How moments and days are kept: UTC milliseconds and ISO 8601 days."""
 
 from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 
@@ -13,6 +14,11 @@ def to_ms(moment: datetime) -> int:
 def from_ms(ms: int) -> datetime:
     """The aware UTC moment of a count of milliseconds."""
     return _EPOCH + timedelta(milliseconds=ms)
+
+
+def local_day(moment: datetime, zone: str) -> date:
+    """The day of an aware moment in an IANA zone."""
+    return moment.astimezone(ZoneInfo(zone)).date()
 
 
 def to_day(text: str | None) -> date | None:

@@ -79,6 +79,11 @@ async def refused(db: Database, row: int, why: str) -> None:
         await db.write("UPDATE outbox SET refused = ? WHERE id = ?", (why, row))
 
 
+async def is_known(db: Database, tx_id: str) -> bool:
+    """Whether something was said, or is to be, under a transaction id."""
+    return await db.row("SELECT 1 FROM outbox WHERE tx_id = ?", (tx_id,)) is not None
+
+
 async def hold(db: Database, room: int, event: str) -> None:
     """What answers an event is not said by itself, but later with others; in a transaction."""
     await db.write(

@@ -2,6 +2,7 @@
 
 import json
 import sqlite3
+from collections.abc import Iterable
 from datetime import date, datetime, time
 
 from storage.database import Database
@@ -41,6 +42,7 @@ async def move(db: Database, old: str, new: str) -> Room | None:
     await db.write(
         "UPDATE member SET present = 0 WHERE room = ? AND user IS NOT NULL", (moving.id,)
     )
+    await db.write("DELETE FROM leader WHERE room = ?", (moving.id,))
     if there:
         await _make_way(db, there, moving)
     await db.write("UPDATE room SET address = ?, left_at = NULL WHERE id = ?", (new, moving.id))
@@ -62,6 +64,7 @@ async def _make_way(db: Database, there: Room, moving: Room) -> None:
         "(SELECT user FROM member WHERE room = ?1 AND user IS NOT NULL)",
         (moving.id, there.id),
     )
+    await db.write("UPDATE leader SET room = ? WHERE room = ?", (moving.id, there.id))
     for delete in (
         "DELETE FROM outbox WHERE room = ?",
         "DELETE FROM question WHERE room = ?",
@@ -153,6 +156,13 @@ async def set_reminds(db: Database, room: Room, reminds: bool) -> None:
     await db.write("UPDATE room SET reminds = ? WHERE id = ?", (int(reminds), room.id))
 
 
+async def set_reserved(db: Database, room: Room, reserved: Iterable[str]) -> None:
+    """Change what only those with power in the room may do, inside a transaction."""
+    await db.write(
+        "UPDATE room SET reserved = ? WHERE id = ?", (json.dumps(sorted(reserved)), room.id)
+    )
+
+
 async def set_told(db: Database, room: Room, day: date) -> None:
     """The digest of a day was made, or there was nothing to say; inside a transaction."""
     await db.write("UPDATE room SET told_on = ? WHERE id = ?", (day.isoformat(), room.id))
@@ -172,4 +182,5 @@ def _room(row: sqlite3.Row) -> Room:
         quiet_to=time.fromisoformat(row["quiet_to"]),
         reminds=bool(row["reminds"]),
         told_on=to_day(row["told_on"]),
+        reserved=frozenset(json.loads(row["reserved"])),
     )

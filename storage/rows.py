@@ -26,6 +26,8 @@ class Room:
     quiet_to: time
     reminds: bool
     told_on: date | None
+    reserved: frozenset[str]
+    """What only those with power in the room may do."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,7 +75,9 @@ class Facts:
     celsius: float | None = None
     ph: float | None = None
     words: str | None = None
-    """What a member wishes to be reminded of."""
+    """What a member wishes to be reminded of; a bin's new name, its condition; a rota's duty."""
+    days: int | None = None
+    """How long each turn of a rota lasts; how far ahead a bin is accepted for."""
     hour: time | None = None
     """The local hour of it; None: with the digest."""
     rule: str | None = None
@@ -177,7 +181,9 @@ class Question:
     asked_at: datetime
 
 
-Kind = Literal["reply", "reaction", "reminder", "digest", "greeting", "calendar", "file", "picture"]
+Kind = Literal[
+    "reply", "reaction", "reminder", "digest", "notice", "greeting", "calendar", "file", "picture"
+]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

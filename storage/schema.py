@@ -3,7 +3,8 @@
 Versions shipped:
 1  the first season
 2  a long history is as quick to ask as a short one; absences; the shared calendar: dates of the
-   members' own, what was named, the calendar's message, files
+   members' own, what was named, the calendar's message, files; the communal bin: turns, names,
+   powers
 """
 
 VERSION = 2

@@ -8,7 +8,7 @@ LONGEST_MESSAGE = 4000
 LONGEST_WORD = 40
 LONGEST_NAME = 40
 LONGEST_PLACE = 80
-LONGEST_REMINDER = 160
+LONGEST_NOTE = 200
 
 _JOINERS = "\u200c\u200d"
 """Part of how some scripts, and signs made of several, are written."""

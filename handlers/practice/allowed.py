@@ -38,7 +38,7 @@ def allowed(what: str, kinds: Iterable[Kind] = ()) -> Allowed:
 
     Where no row has the words, the kinds that they were read as decide; with none, Refused.
     """
-    rows = _found(what) or [_NAMED[OF_KIND[kind]] for kind in kinds]
+    rows = _found(what) or [row_of(kind) for kind in kinds]
     if not rows and not what.strip():
         raise Refused("What is to go in? Name it, such as chicken bones.")
     if not rows:
@@ -59,6 +59,11 @@ def allowed(what: str, kinds: Iterable[Kind] = ()) -> Allowed:
             *((caution(row.care),) if row.care else ()),
         ),
     )
+
+
+def row_of(kind: Kind) -> Row:
+    """The row that stands for a kind."""
+    return _NAMED[OF_KIND[kind]]
 
 
 def _found(what: str) -> list[Row]:

@@ -54,6 +54,10 @@ class Context:
     """It replies to the bot's words, or follows on them directly."""
     to_bot: bool = False
     """It is said to the bot: by its name, in reply to it, or where nobody else is."""
+    on_offer: bool = False
+    """A bin or a turn waits for somebody to take it."""
+    took: str | None = None
+    """The bin that the sender has just taken over, where it answers what was said of it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -172,6 +176,8 @@ class Accept(_Act):
     act = "accept"
     bin: str | None = None
     on: date | None = None
+    firm: bool | None = None
+    """Said when asked whether the bin is to be taken from its keeper; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

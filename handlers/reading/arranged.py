@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from datetime import date, time
 
+from handlers.reading.communal import Communal
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Away:
@@ -92,4 +94,16 @@ class KeepUp:
     wanted: bool
 
 
-Plan = KeepUp | Moved | Away | Back | Staying | WhoIsAway | OwnDate | CallOff | OwnDates | Show
+Plan = (
+    KeepUp
+    | Moved
+    | Away
+    | Back
+    | Staying
+    | WhoIsAway
+    | OwnDate
+    | CallOff
+    | OwnDates
+    | Show
+    | Communal
+)

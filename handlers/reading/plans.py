@@ -3,25 +3,38 @@
 What stands here is no act of the reading contract, so that `python -m bot read` prints none of it.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Act, Ask, Context
+from handlers.reading.acts import Act, Ask, Context, Observe
 from handlers.reading.arranged import Plan
+from handlers.reading.communal import Condition
 from handlers.reading.duequestions import CUES as DUE_CUES
 from handlers.reading.duequestions import due_questions
 from handlers.reading.found import Found
+from handlers.reading.handing import CUES as HANDING_CUES
+from handlers.reading.handing import handing
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
+from handlers.reading.recalling import CUES as RECALLING_CUES
+from handlers.reading.recalling import recalling
+from handlers.reading.turntaking import CUES as TURN_CUES
+from handlers.reading.turntaking import turntaking
+from handlers.reading.upkeep import CUES as UPKEEP_CUES
+from handlers.reading.upkeep import upkeep
 from handlers.reading.words import cleaned
 
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
+    (handing, HANDING_CUES),
+    (turntaking, TURN_CUES),
+    (upkeep, UPKEEP_CUES),
+    (recalling, RECALLING_CUES),
     (due_questions, DUE_CUES),
 )
 
@@ -36,10 +49,14 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
     """What a message arranges, and the rest of its words."""
     lower = text.casefold()
     readers = [reader for reader, cues in _READERS if any(cue in lower for cue in cues)]
+    if handing not in readers and (context.on_offer or context.took):
+        readers.append(handing)  # "me!" answers only what is on offer
     if not readers:
         return (), text
     message = read_message(text, context)
-    found = [one for reader in readers for one in reader(message)]
+    found = list(_apart(one for reader in readers for one in reader(message)))
+    if context.took and any(isinstance(one.plan, Condition) for one in found):
+        found = _beside_records(found, contract.read(text, context))
     if not found:
         return (), text
     rest = cleaned(text)
@@ -48,3 +65,19 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
             first, last = message.words[one.start], message.words[one.end - 1]
             rest = f"{rest[: first.start]} {rest[last.end :]}"
     return tuple(one.plan for one in found), rest
+
+
+def _beside_records(found: Sequence[Found], acts: Sequence[Act]) -> list[Found]:
+    """What is recorded or asked is no answer to a bin's card; what is seen in it may be both."""
+    if all(isinstance(act, Observe) for act in acts):
+        return list(found)
+    return [one for one in found if not isinstance(one.plan, Condition)]
+
+
+def _apart(found: Iterable[Found]) -> Iterator[Found]:
+    """Plans told by words that no earlier one was told by."""
+    taken: list[Found] = []
+    for one in found:
+        if all(one.end <= other.start or other.end <= one.start for other in taken):
+            taken.append(one)
+            yield one

@@ -1,0 +1,39 @@
+"""What a message is read with where bins pass on: what is on offer, and what names bins had."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import timedelta
+
+from handlers.answer import Turn
+from handlers.reading.acts import Act, Context
+from handlers.reading.arranged import Plan
+from storage import custody
+from storage.rows import Bin
+
+ASKED_LATELY = timedelta(days=35)
+"""An offer said longer ago has lapsed, but for one of a day far ahead, which is named in words."""
+
+TAKEN_LATELY = timedelta(days=2)
+"""How long after a hand-over the taker's answer to the card tells what the bin is like."""
+
+
+async def with_offers(context: Context, turn: Turn) -> Context:
+    """The context with what is on offer, and the bin that the sender has just taken over."""
+    book = turn.book
+    on_offer = await custody.is_anything_asked(book, turn.at - ASKED_LATELY)
+    took = None
+    for entry in await book.of_event(turn.refers_to) if turn.refers_to else []:
+        if entry.act == "accept" and entry.member == turn.sender and entry.bin:
+            took = entry.bin.name
+    if took is None and (context.after_bot or turn.refers_to):
+        first = turn.today - TAKEN_LATELY
+        took = await custody.just_taken(book, turn.sender, first, turn.today)
+    return replace(context, on_offer=on_offer, took=took)
+
+
+def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:
+    """An act on a bin that was called by a name it had before."""
+    name = getattr(act, "bin", None)
+    bin = former.get(name.casefold()) if isinstance(name, str) else None
+    # Not every act has a bin; those that have one take its name.
+    return replace(act, bin=bin.name) if bin else act  # type: ignore[arg-type]

@@ -1,0 +1,56 @@
+"""Which handler answers what is said of a bin that members share."""
+
+from typing import assert_never
+
+from handlers import custody, handover, history, labels, powers, renaming, rota, rules
+from handlers.answer import Answer, Turn
+from handlers.reading import communal as said
+from handlers.reading.acts import Accept, Decline, Offer
+
+
+async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # one line for each
+    """What to write down and say."""
+    match plan:
+        case said.Handing():
+            return await custody.offered(Offer(bin=plan.bin, to=plan.to, on=plan.on), turn)
+        case said.Taking():
+            return await custody.accepted(Accept(bin=plan.bin), turn)
+        case said.Refusing():
+            return await custody.declined(Decline(bin=plan.bin), turn)
+        case said.Withdrawing():
+            return await custody.withdrawn(plan.bin, turn)
+        case said.Condition():
+            return await handover.found(plan, turn)
+        case said.Rota():
+            return await rota.agreed(plan, turn)
+        case said.Joining():
+            return await rota.joined(plan, turn)
+        case said.Quitting():
+            return await rota.quitted(plan, turn)
+        case said.RotaOver():
+            return await rota.ended(plan, turn)
+        case said.WhoseTurn():
+            return await rota.shown(plan.bin, turn)
+        case said.Swap():
+            return await rota.wished(plan, turn)
+        case said.Rename():
+            return await renaming.renamed(plan, turn)
+        case said.Retire():
+            return await renaming.retired(plan, turn)
+        case said.LabelWanted():
+            return await labels.asked(plan, turn)
+        case said.Bar():
+            return await rules.set_for(plan, turn)
+        case said.Reserve():
+            return await powers.reserved(plan, turn)
+        case said.WhoMay():
+            return await powers.asked(turn)
+        case said.WhoPut():
+            return await history.who_put(plan, turn)
+        case said.WhoKept():
+            return await history.who_kept(plan, turn)
+        case said.Shares():
+            return await history.shares(plan, turn)
+        case said.Story():
+            return await history.story(plan, turn)
+    assert_never(plan)

@@ -1,0 +1,236 @@
+"""What a bin has been through: who put what in, who kept it when, each member's share."""
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from datetime import date
+from itertools import groupby
+
+from handlers.answer import Answer, Turn
+from handlers.bins import choose, unknown
+from handlers.keepers import whole_custody
+from handlers.layers import said_amount
+from handlers.people import is_same
+from handlers.phrasing import capital, day, mass, span, the, volume
+from handlers.practice.figure import listed, quoted
+from handlers.practice.kinds import rich_share
+from handlers.reading.communal import Shares, Story, WhoKept, WhoPut
+from handlers.spells import Spell, spells
+from handlers.state import layer_mass, look_up
+from storage.rows import Entry
+
+KIND_WORDS = {"mixed": "mixed scraps", "cooked": "leftovers", "liquid": "something to pour"}
+"""How kinds are named that are no food by themselves."""
+
+KIN = {"meat": ("bone",), "fish": ("bone",)}
+"""What goes in with a kind and may be all that is left of it."""
+
+MOST_TOLD = 8
+"""Layers told one by one in an answer."""
+
+
+async def who_put(plan: WhoPut, turn: Turn) -> Answer:
+    """Who put such scraps in, the latest last; the book knows their kinds, not every word."""
+    kinds = [*plan.kinds, *(kin for kind in plan.kinds for kin in KIN.get(kind, ()))]
+    layers = [e for e in await _layers(plan.bin, turn) if _is_such(e, plan, kinds)]
+    what = quoted(plan.words) if plan.words else "anything"
+    where = f" in {the(plan.bin)}" if plan.bin else ""
+    if not layers:
+        return Answer(say=f"Nobody has put {what}{where} that I know of.")
+    lines = []
+    if kinds and (plan.words.casefold() not in plan.kinds or len(kinds) > len(plan.kinds)):
+        lines.append(f"I keep kinds, so for {what} I looked for {listed(kinds, 'or')}.")
+    if len(layers) > MOST_TOLD:
+        lines.append(f"The last {MOST_TOLD} of {len(layers)}:")
+    lines += [_layer(entry, turn) for entry in layers[-MOST_TOLD:]]
+    return Answer(say="\n".join(lines))
+
+
+def _is_such(entry: Entry, plan: WhoPut, kinds: Sequence[str]) -> bool:
+    if entry.on is None or not (plan.first or date.min) <= entry.on <= (plan.last or date.max):
+        return False
+    return not kinds or any(kind in kinds for kind in entry.facts.materials or {})
+
+
+def _layer(entry: Entry, turn: Turn) -> str:
+    shares = entry.facts.materials or {}
+    kinds = sorted((kind for kind in shares if shares[kind] > 0), key=lambda kind: -shares[kind])
+    named = [KIND_WORDS.get(kind, kind) for kind in kinds]
+    amount = said_amount(entry.facts, turn) or "some"
+    where = f" in {the(entry.bin.name)}" if entry.bin else ""
+    of = f" of {listed(named)}" if named else ""
+    when = day(entry.on, turn.today) if entry.on else ""
+    return f"{capital(entry.member or 'somebody')}: {amount}{of}{where}, {when}."
+
+
+async def _layers(bin: str | None, turn: Turn) -> list[Entry]:
+    """The layers that stand, of a bin or all, the oldest first."""
+    known = await turn.book.bin(bin) if bin else None
+    entries = await turn.book.history(known) if known else await turn.book.entries()
+    layers = [e for e in entries if e.act == "layer" and not e.struck and e.on]
+    return sorted(layers, key=lambda e: (e.on or date.max, e.said_at))
+
+
+async def who_kept(plan: WhoKept, turn: Turn) -> Answer:
+    """Who kept a bin between two days, before somebody, or since its beginning."""
+    name = await choose(plan.bin, turn)
+    bin = await turn.book.bin(name) if name else None
+    if bin is None:
+        return await _which(name, turn)
+    kept = spells(await whole_custody(turn.book, bin), turn.today, turn.book.room.zone)
+    if plan.before:
+        kept = _before(kept, plan.before)
+    first, last = plan.first or date.min, plan.last or date.max
+    told = [one for one in kept if one.first <= last and (one.last or turn.today) >= first]
+    if not told:
+        return Answer(say=f"Nobody kept {the(bin.name)} then, as far as I know.")
+    return Answer(say="\n".join([f"{capital(the(bin.name))}:", *(_spell(s, turn) for s in told)]))
+
+
+def _before(kept: Sequence[Spell], member: str) -> list[Spell]:
+    """The keeper before the last spell of a member."""
+    at = max((n for n, one in enumerate(kept) if is_same(one.keeper, member)), default=0)
+    return list(kept[max(at - 1, 0) : at])
+
+
+def _spell(spell: Spell, turn: Turn) -> str:
+    who = spell.keeper or "nobody"
+    if spell.last is None:
+        return f"{capital(who)}, since {day(spell.first, turn.today)}."
+    return f"{capital(who)}, {span(spell.first, spell.last, turn.today)}."
+
+
+async def _which(name: str | None, turn: Turn) -> Answer:
+    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    if not states:
+        return Answer(say="No bin is open yet.")
+    if name:
+        return unknown(name, states)
+    choices = listed([the(state.bin.name) for state in states], "or")
+    return Answer(say=f"Which bin: {choices}? Ask again with its name.")
+
+
+async def shares(plan: Shares, turn: Turn) -> Answer:
+    """How much each member has put in, of one bin or all, the most first."""
+    layers = await _layers(plan.bin, turn)
+    if plan.bin and await turn.book.bin(plan.bin) is None:
+        return await _which(plan.bin, turn)
+    by_member = _weights(layers)
+    total = sum(by_member.values())
+    if not total:
+        return Answer(say="Nothing that was measured has gone in so far.")
+    where = f" in {the(plan.bin)}" if plan.bin else ""
+    lines = [
+        f"{capital(member)}: {mass(kg, turn.units)}, {_percent(kg / total)}."
+        for member, kg in sorted(by_member.items(), key=lambda each: -each[1])
+        if plan.member is None or is_same(member, plan.member)
+    ]
+    if not lines:
+        return Answer(say=f"{capital(plan.member or '')} has put in nothing{where} so far.")
+    since = min(entry.on for entry in layers if entry.on)
+    head = f"{mass(total, turn.units)}{where} since {day(since, turn.today)}:"
+    return Answer(say="\n".join([head, *lines]) if plan.member is None else lines[0])
+
+
+def _percent(share: float) -> str:
+    return f"{round(share * 100)} %" if share >= 0.01 else "under 1 %"
+
+
+def _weights(layers: Iterable[Entry]) -> dict[str, float]:
+    weights: dict[str, float] = defaultdict(float)
+    for entry in layers:
+        weights[entry.member or "somebody"] += layer_mass(entry.facts) or 0.0
+    return {member: kg for member, kg in weights.items() if kg}
+
+
+async def story(plan: Story, turn: Turn) -> Answer:
+    """A run of a bin from its first layer to the bed, told in the order of its days."""
+    name = await choose(plan.bin, turn)
+    bin = await turn.book.bin(name) if name else None
+    if bin is None:
+        return await _which(name, turn)
+    present = await turn.book.present_run(bin)
+    number = plan.run if plan.run > 0 else present + plan.run
+    if not 1 <= number <= present:
+        return Answer(say=f"{capital(the(bin.name))} has {_runs(present)}, so there is no such.")
+    entries = [entry for entry in await turn.book.run(bin, number) if entry.on]
+    lines = [f"{capital(the(bin.name))}, run {number}:"]
+    for kind, group in groupby(entries, key=lambda entry: entry.act == "layer"):
+        told = list(group)
+        lines += [_fed(told, turn)] if kind else _deeds(told, turn)
+    lines += _end(entries, turn)
+    return Answer(say="\n".join(lines))
+
+
+def _runs(count: int) -> str:
+    return "no run yet" if count == 0 else "1 run" if count == 1 else f"{count} runs"
+
+
+def _fed(layers: Sequence[Entry], turn: Turn) -> str:
+    """Layers that followed each other, in one line: who put in how much, and how rich it was."""
+    days = [entry.on for entry in layers if entry.on]
+    by_member = _weights(layers)
+    total = sum(by_member.values())
+    count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
+    who = listed(
+        [f"{m} {mass(kg, turn.units)}" for m, kg in by_member.items()]
+        or list(dict.fromkeys(entry.member or "somebody" for entry in layers))
+    )
+    rich = sum((layer_mass(e.facts) or 0.0) * _rich(e) for e in layers)
+    meat = f", {_percent(rich / total)} of it meat, fish, dairy or fat" if total and rich else ""
+    return f"{capital(span(min(days), max(days), turn.today))}: {count} ({who}){meat}."
+
+
+def _rich(entry: Entry) -> float:
+    facts = entry.facts
+    return facts.rich if facts.rich is not None else rich_share(facts.materials or {})
+
+
+def _deeds(entries: Sequence[Entry], turn: Turn) -> list[str]:
+    """What was done, seen or agreed, a line for each day."""
+    lines = []
+    for on, group in groupby(entries, key=lambda entry: entry.on):
+        words = [said for entry in group if (said := _deed(entry, turn))]
+        if on and words:
+            lines.append(f"{capital(day(on, turn.today))}: {', '.join(dict.fromkeys(words))}.")
+    return lines
+
+
+def _deed(entry: Entry, turn: Turn) -> str:  # one line for each act
+    who, facts = entry.member or "somebody", entry.facts
+    match entry.act:
+        case "open":
+            size = f" ({volume(facts.capacity_l, turn.units)})" if facts.capacity_l else ""
+            return f"opened by {who}{size}"
+        case "drain":
+            drawn = f"{volume(facts.volume_l, turn.units)} " if facts.volume_l else ""
+            return f"{drawn}drained by {who}"
+        case "seal":
+            return f"sealed by {who}"
+        case "bury":
+            return f"buried by {who}" + (f", {facts.place}" if facts.place else "")
+        case "observe":
+            return listed([sign.replace("_", " ") for sign in facts.signs]) if facts.signs else ""
+        case "note" if facts.words:
+            return f"{who} found {quoted(facts.words)}"
+        case "accept":
+            return f"taken over by {who}"
+        case "rename":
+            return f"renamed {quoted(facts.words)}" if facts.words else ""
+        case "retire":
+            return f"retired by {who}"
+    return ""
+
+
+def _end(entries: Sequence[Entry], turn: Turn) -> list[str]:
+    """The whole of a run in one line."""
+    layers = [entry for entry in entries if entry.act == "layer"]
+    buried = next((entry for entry in entries if entry.act == "bury"), None)
+    total, begun = (
+        sum(_weights(layers).values()),
+        min((e.on for e in entries if e.on), default=None),
+    )
+    if not layers or begun is None or not total:
+        return []
+    if buried is None or buried.on is None:
+        return [f"So far {mass(total, turn.units)} in {(turn.today - begun).days} days."]
+    return [f"In all {mass(total, turn.units)} in {(buried.on - begun).days} days, begin to bed."]

@@ -1,0 +1,163 @@
+"""Who keeps a bin and since when, what is on offer and what is agreed: it follows from entries.
+
+At every moment a bin has one keeper, or none: then it is unattended, and said to be so.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from handlers.people import is_same
+from storage import custody
+from storage.book import Book
+from storage.moments import local_day
+from storage.rows import Bin, Entry
+
+OFFER_STANDS = timedelta(days=3)
+"""How long an offer that names no day waits for an answer."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Custody:
+    """A bin in the care of somebody, as seen on one day."""
+
+    keeper: str | None = None
+    since: date | None = None
+    by: Entry | None = None
+    """The entry that made them the keeper."""
+    left: Entry | None = None
+    """Since the keeper has left the room: the entry that says so."""
+    offer: Entry | None = None
+    """What nobody has taken, declined or withdrawn; it may have lapsed, see `pending`."""
+    coming: Entry | None = None
+    """An acceptance whose day is still to come."""
+    retired: Entry | None = None
+
+    def pending(self, today: date, zone: str) -> Entry | None:
+        """The offer that waits for an answer."""
+        return self.offer if self.offer and today <= last_day(self.offer, zone) else None
+
+
+NOBODY = Custody()
+
+
+def last_day(offer: Entry, zone: str) -> date:
+    """The last day on which an offer can be accepted: its own, or some days after it was made.
+
+    A bin that nobody keeps stays on offer until somebody does.
+    """
+    if offer.member is None:
+        return date.max - timedelta(days=1)
+    said_on = local_day(offer.said_at, zone)
+    if offer.on and offer.on > said_on:
+        return offer.on
+    return said_on + OFFER_STANDS
+
+
+def fold(said: Iterable[Entry], day: date, zone: str) -> Custody:
+    """What the entries of a bin, in the order they were said, come to on a day."""
+    state, gone, now = NOBODY, dict[str | None, Entry](), date.min
+    for entry in said:
+        said_on = day_of(entry, zone)
+        if said_on > day:
+            continue
+        now = max(now, said_on)
+        state = _passed(state, now)
+        if entry.act == "leave":
+            gone[entry.member] = entry
+        elif entry.act == "return":
+            gone.pop(entry.member, None)
+        state = _passed(_step(state, entry), now)
+        if state.keeper in gone:  # a word that came late from somebody who has left since
+            state = replace(state, keeper=None, left=gone[state.keeper])
+    return _passed(state, day)
+
+
+def day_of(entry: Entry, zone: str) -> date:
+    """The day from which an entry counts: a bin may be opened before it is told."""
+    said_on = local_day(entry.said_at, zone)
+    return min(said_on, entry.on or said_on) if entry.act == "open" else said_on
+
+
+def _passed(state: Custody, day: date) -> Custody:
+    """A bin has changed hands by the day that was agreed for it."""
+    agreed = state.coming
+    if agreed is None or (agreed.on and agreed.on > day):
+        return state
+    return Custody(keeper=agreed.member, since=agreed.on, by=agreed, offer=state.offer)
+
+
+def _step(state: Custody, entry: Entry) -> Custody:
+    match entry.act:
+        case "accept":
+            return replace(state, coming=entry, offer=None)
+        case "offer":
+            return replace(state, offer=entry)
+        case "withdraw":
+            return replace(state, offer=None)
+        case "decline":
+            return _declined(state, entry)
+        case "leave":
+            return _left(state, entry)
+        case "return" if state.left and state.left.member == entry.member:
+            return replace(state, keeper=entry.member, left=None)
+        case "retire":
+            return Custody(retired=entry)
+        case "open" if state.keeper is None and state.left is None:
+            return replace(state, keeper=entry.member, since=entry.on, by=entry, retired=None)
+    return state
+
+
+def _declined(state: Custody, entry: Entry) -> Custody:
+    """No from the one it was offered to; of others who could take it, more may follow."""
+    is_theirs = state.offer and state.offer.receiver and may_take(entry.member, state.offer)
+    return replace(state, offer=None) if is_theirs else state
+
+
+def _left(state: Custody, entry: Entry) -> Custody:
+    if state.keeper == entry.member:
+        state = replace(state, keeper=None, left=entry)
+    if state.coming and state.coming.member == entry.member:
+        state = replace(state, coming=None)
+    if state.offer and state.offer.receiver and is_same(state.offer.receiver, entry.member):
+        state = replace(state, offer=None)
+    return state
+
+
+def may_take(member: str | None, offer: Entry) -> bool:
+    """Whether an offer is made to a member, by their name or the first part of it."""
+    if offer.receiver is None or is_same(offer.receiver, member):
+        return True
+    short = " " not in offer.receiver and (member or "").split()[:1]
+    return bool(short) and is_same(offer.receiver, (member or "").split()[0])
+
+
+async def custody_of(book: Book, bin: Bin, day: date) -> Custody:
+    """Who keeps a bin on a day, and what is on offer or agreed."""
+    said = await custody.said_since_taken(book, bin, day)
+    is_taken = said and said[0].act == "accept" and all(one.act != "retire" for one in said)
+    said = said if is_taken else await _begun(book, bin, said)
+    return fold(said, day, book.room.zone)
+
+
+async def present_custody(book: Book, bin: Bin, today: date) -> Custody:
+    """Who keeps a bin by all that was heard of it, whichever day the present message is of.
+
+    A message that comes late finds what has happened meanwhile.
+    """
+    said, zone = await custody.said_since_taken(book, bin, date.max), book.room.zone
+    days = [today, *(local_day(one.said_at, zone) for one in said)]
+    return await custody_of(book, bin, max(days))
+
+
+async def whole_custody(book: Book, bin: Bin) -> list[Entry]:
+    """All that was said of who keeps a bin, its beginning first."""
+    return await _begun(book, bin, await custody.said(book, bin))
+
+
+async def _begun(book: Book, bin: Bin, said: Sequence[Entry]) -> list[Entry]:
+    """Whoever began the records of a bin, be it without a word, has opened it."""
+    since = max((entry.root for entry in said if entry.act == "retire"), default=0)
+    deeds = [await custody.first_deed(book, bin, after) for after in {0, since}]
+    opened = [replace(deed, act="open") for deed in deeds if deed]
+    return sorted([*opened, *said], key=lambda entry: entry.root)

@@ -1,0 +1,97 @@
+"""What stands on a bin's label: its name, what may go in, the cautions, and where its board is."""
+
+from collections.abc import Sequence
+
+from handlers import rules
+from handlers.addresses import made
+from handlers.answer import Answer, Setting, Turn
+from handlers.bins import choose, unknown, which
+from handlers.labelart import Label
+from handlers.phrasing import capital, the, volume
+from handlers.practice.allowed import row_of
+from handlers.practice.cautions import caution
+from handlers.practice.figure import listed
+from handlers.practice.goes_in import OF_KIND, Verdict
+from handlers.practice.kinds import KINDS
+from handlers.practice.stays_out import STAYS_OUT
+from handlers.reading.communal import LabelWanted
+from handlers.state import look_up
+from storage import links, session
+from storage.book import Book
+from storage.rows import Bin, Room
+
+MOST_OUT = 6
+"""Things that stay out of any bin which a label names, those first that are put in most."""
+
+CAUTIONS = ("lifting", "gas", "liquid", "rules")
+
+
+async def asked(plan: LabelWanted, turn: Turn) -> Answer:
+    """The label of a bin is posted as a file."""
+    name = await choose(plan.bin, turn)
+    bin = await turn.book.bin(name) if name else None
+    if bin is None:
+        if name is None:
+            question, _ = await which(turn)
+            return Answer(say=f"{question} Ask again with its name.")
+        states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+        return unknown(name, states) if states else Answer(say="No bin is open yet.")
+    base, token = await session.address(turn.book.db), await links.token(turn.book, None)
+    settings = []
+    if base and token is None:
+        token = made()
+        settings.append(Setting(what="calendar link", value=token))
+    return Answer(attach=await label(turn.book, bin, turn, board_of(base, token, bin)),
+                  settings=settings)  # fmt: skip
+
+
+def board_of(base: str | None, token: str | None, bin: Bin) -> str | None:
+    """The address of a bin on the board."""
+    return f"{base}/{token}/#{place(bin)}" if base and token else None
+
+
+def place(bin: Bin) -> str:
+    """Where a bin stands on the board page."""
+    return f"bin-{bin.id}"
+
+
+async def label(book: Book, bin: Bin, turn: Turn, board: str | None) -> Label:
+    """The label of a bin, by what the craft says and what its group keeps out."""
+    state = await look_up(book, bin, turn.today)
+    barred = await rules.barred(book, bin)
+    return Label(
+        name=capital(the(bin.name)),
+        about=_about(state.capacity_l, book.room, shared=state.shared),
+        goes_in=_kinds("yes", barred),
+        with_care=_kinds("with care", barred),
+        stays_out=[*_barred(barred), *(row.name for row in STAYS_OUT[:MOST_OUT])],
+        cautions=[caution(name) for name in CAUTIONS],
+        board=board,
+    )
+
+
+def _about(capacity_l: float | None, room: Room, *, shared: bool) -> str:
+    size = volume(capacity_l, room.units) if capacity_l else ""
+    return ", ".join(filter(None, (size, "for everybody" if shared else "")))
+
+
+def _kinds(verdict: Verdict, barred: Sequence[str]) -> list[str]:
+    """The names of the rows with that verdict whose kinds are not all barred."""
+    found: dict[str, None] = {}
+    for kind in KINDS:
+        row = row_of(kind)
+        if row.verdict == verdict and kind not in barred:
+            found[_without(row.name, barred)] = None
+    return list(found)
+
+
+def _without(name: str, barred: Sequence[str]) -> str:
+    """ "Meat and fish" where fish is barred is only meat."""
+    own = [kind for kind in KINDS if OF_KIND[kind] == name]
+    left = ["eggs" if kind == "egg" else kind for kind in own if kind not in barred]
+    named = {"meat and fish", "dairy and eggs"}
+    return " and ".join(left) if name in named and len(left) < len(own) else name
+
+
+def _barred(barred: Sequence[str]) -> list[str]:
+    return [f"{listed(barred)} (our own rule)"] if barred else []

@@ -1,0 +1,219 @@
+"""What members say of a bin that they share: no scraps, and no act of the reading contract."""
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Literal, get_args
+
+from handlers.practice.kinds import Kind
+
+Duty = Literal["keep", "drain", "carry"]
+"""What members take turns at."""
+
+DUTIES: tuple[Duty, ...] = get_args(Duty)
+
+Power = Literal["rename", "retire", "take", "settings"]
+"""What a group may leave to those with power in its room."""
+
+POWERS: tuple[Power, ...] = get_args(Power)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Handing:
+    """A bin is to pass to somebody whom the room does not know yet."""
+
+    bin: str
+    to: str
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Taking:
+    """The sender has a bin now, or takes what is on offer."""
+
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Refusing:
+    """The sender does not take what is on offer."""
+
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Withdrawing:
+    """A bin is no longer on offer: its keeper keeps it."""
+
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Condition:
+    """What a bin was found to be like."""
+
+    words: str
+    bin: str | None = None
+    mass_kg: float | None = None
+    fill: float | None = None
+    """How full it looks, 0 to 1."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rota:
+    """Members take turns, each for some days, from a day on."""
+
+    members: tuple[str, ...]
+    days: int
+    duty: Duty = "keep"
+    bin: str | None = None
+    start: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Joining:
+    """A member comes to a rota."""
+
+    member: str | None = None
+    bin: str | None = None
+    duty: Duty | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Quitting:
+    """A member leaves a rota."""
+
+    member: str | None = None
+    bin: str | None = None
+    duty: Duty | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RotaOver:
+    """A rota ends."""
+
+    bin: str | None = None
+    duty: Duty | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhoseTurn:
+    """Who has the turn, and who comes after?"""
+
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Swap:
+    """The sender would rather have another turn than their next one, or than that of a day."""
+
+    to: str | None = None
+    bin: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rename:
+    """A bin gets another name."""
+
+    bin: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Retire:
+    """A bin goes out of use."""
+
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LabelWanted:
+    """A label is to be made for a bin."""
+
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bar:
+    """A group keeps some kinds out of a bin; none: whatever the craft allows may go in."""
+
+    bin: str
+    kinds: tuple[Kind, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reserve:
+    """Some things are to be for those with power in the room, or for everybody."""
+
+    what: tuple[Power, ...]
+    for_everybody: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhoMay:
+    """Who may do what?"""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhoPut:
+    """Who put such scraps in?"""
+
+    kinds: tuple[Kind, ...] = ()
+    words: str = ""
+    """The scraps in the words said; empty: any."""
+    bin: str | None = None
+    first: date | None = None
+    last: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhoKept:
+    """Who kept a bin, between two days or at all?"""
+
+    bin: str | None = None
+    first: date | None = None
+    last: date | None = None
+    before: str | None = None
+    """The keeper before this one is asked for."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shares:
+    """How much did each member put in?"""
+
+    bin: str | None = None
+    member: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Story:
+    """What happened to a bin in its present run, the one before, or the one of a number?"""
+
+    bin: str | None = None
+    run: int = 0
+    """0: the present one; -1: the one before; 1, 2, …: that one."""
+
+
+Communal = (
+    Handing
+    | Taking
+    | Refusing
+    | Withdrawing
+    | Condition
+    | Rota
+    | Joining
+    | Quitting
+    | RotaOver
+    | WhoseTurn
+    | Swap
+    | Rename
+    | Retire
+    | LabelWanted
+    | Bar
+    | Reserve
+    | WhoMay
+    | WhoPut
+    | WhoKept
+    | Shares
+    | Story
+)

@@ -1,0 +1,192 @@
+"""Words about a bin that passes on: "I've got it now", "not me", "I'll keep it", "lid cracked"."""
+
+import re
+from collections.abc import Iterator
+
+from handlers.reading.arranged import Plan
+from handlers.reading.communal import Condition, Handing, Refusing, Taking, Withdrawing
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.phrases import Phrase, as_written, phrases
+from handlers.reading.vocabulary import words_in
+
+CUES = (
+    *("got the ", "have the ", "got it", "has it", "with me", "at mine", "at ours", "picked up"),
+    *("collected", "taken over", "took over", "keeping", " keep ", "offer", "up for grabs"),
+    *("passing", "handing", "giving", "pass ", "hand ", "give ", "leaving", "leave ", "take"),
+    *("hang on to", "hold on to", "stays", "condition", "found"),
+)
+"""Without one of these, and with nothing on offer or just taken, nothing is found."""
+
+_I = r"(?:i|we)(?: have| am|'ve| will|'ll| can| could)?"
+_NOW = r"(?: (?:now|here|at mine|at ours|at home|at my place|with me|safe|safely|already))*"
+_HAS_BIN = (
+    re.compile(rf"^{_I} (?:have |got |have got )?(?:the )?qbin(?: (?:is|are))?{_NOW}$"),
+    re.compile(
+        rf"^(?:{_I} )?(?:just )?(?:taken over|took over|picked up|collected) (?:the )?qbin"
+        rf"(?: from qmember)?{_NOW}$"
+    ),
+    re.compile(
+        r"^(?:the )?qbin (?:is |'s )(?:now )?(?:with me|at mine|at ours|at my place)(?: now)?$"
+    ),
+)
+_HAS_IT = re.compile(
+    rf"^{_I} (?:got |have got |have |has |picked |collected |taken )(?:it|her|him)(?: up|"
+    rf" over)?{_NOW}$"
+)
+_CAN = re.compile(
+    r"^(?:yes )?(?:(?:i|we) (?:can|could|will|would|am able to|am happy to|do)(?: (?:do|take|swap|"
+    r"cover|have)(?: (?:it|that|this|with you|weeks|turns|your (?:week|turn|days)|the (?:week|"
+    r"turn)|"
+    r"them))?)?|me|me please|me me|i am in|i am free|happy to(?: (?:do|swap|take|help)"
+    r"(?: (?:it|that|with you))?)?|no problem|gladly)$"
+)
+_NOT_ME = re.compile(
+    r"^(?:sorry |no |oh )*(?:not me|not i|(?:i|we) (?:cant|cannot|am not able|wont be able)"
+    r"(?: (?:to|either|swap|do (?:it|that)|that (?:week|day)|this time|then))*|me neither|"
+    r"nor me|count me out)(?: (?:sorry|this time|either|thanks|im afraid|i am afraid))*$"
+)
+_KEEPS = (
+    re.compile(
+        r"^(?:never ?mind |no need |forget it |it is ok |actually |on second thoughts )*"
+        r"(?:i|we) (?:am |are |will |'ll |shall )?(?:keeping|keep|hang on to|hold on to|"
+        r"hanging on to) "
+        r"(?:it|her|him|(?:the )?qbin)(?: (?:after all|myself|ourselves|then|anyway|instead|"
+        r"for now|"
+        r"here|a bit longer|thanks))*$"
+    ),
+    re.compile(r"^(?:the )?qbin (?:stays|is staying) (?:here|with me|with us|"
+               r"put)(?: after all)?$"),
+    re.compile(r"^(?:i )?(?:withdraw|cancel|take back|am withdrawing|am cancelling) (?:the|my|"
+               r"that) "
+               r"(?:bin )?offer(?: of (?:the )?qbin)?$"),
+    re.compile(r"^(?:the )?qbin is (?:no longer|not) (?:on offer|up for grabs)(?: any ?more)?$"),
+)  # fmt: skip
+
+_WHEN = r"(?: (?:(?:on|from|for|until) )?(?:qday|next week|this week|now|today|then|please))*"
+_HANDS = re.compile(
+    r"^(?:(?:i|we)(?: am| are| will| 'll| will be| would like to| want to)? )?(?:passing|handing|"
+    r"giving|pass|hand|give|leaving|leave)(?: over| on)? (?:the |my )?qbin(?: on| over| along)? "
+    rf"(?:to|with) (?P<to>[a-z]\w+){_WHEN}$"
+)
+_ASKS = re.compile(
+    r"^(?:can|could|would|will) (?P<to>[a-z]\w+) (?:please )?(?:take|have|keep|mind|look after|"
+    rf"host)(?: on| over)? (?:the )?qbin{_WHEN}$"
+)
+_CONDITION = re.compile(r"^(?:the )?condition(?: of (?:the )?qbin)?(?: is)? (?P<words>\S.{0,400})$")
+_FOUND = re.compile(r"^(?:i |we )?(?:have )?found (?:the )?qbin (?P<words>\S.{0,400})$")
+
+_STATES = words_in(
+    "lid tap spigot handle gasket rim strap cracked cracks leak leaks leaking leaky drips dripping "
+    "broken bent missing chipped dented dirty filthy grubby sticky spotless heavy heavier lighter "
+    "weighs fuller emptier smelly rusty stained jammed wobbly"
+)
+"""What a bin can be like; without one of these an answer to the card is only an answer."""
+_WEIGHED = re.compile(r"\b(?:about|more like|rather|nearer|only|it is|it 's|i make it|found) \d")
+_FULL = re.compile(
+    r"\b(?:(?P<percent>\d{1,3}) ?(?:%|percent|per cent)|(?P<share>half|a third|two thirds|"
+    r"a quarter|"
+    r"three quarters|almost|nearly|completely|totally|brim)) (?:of the way )?(?:full|to the top)\b"
+)
+_SHARES = {
+    "half": 0.5,
+    "a third": 1 / 3,
+    "two thirds": 2 / 3,
+    "a quarter": 0.25,
+    "three quarters": 0.75,
+    "almost": 0.9,
+    "nearly": 0.9,
+}
+LONGEST_ANSWER = 40
+"""Words of an answer to the card; a longer message is talk."""
+
+
+def handing(message: Message) -> Iterator[Found]:
+    """What a message says about a bin that passes on, if that is all it says."""
+    said = list(phrases(message))
+    found = _condition(message, said)
+    if found is None and len(said) <= 2:
+        for phrase in said:
+            plan = _to_stranger(phrase) or (None if phrase.asked else _plan(phrase))
+            if plan is not None:
+                found = Found(0, len(message.words), plan)
+                break
+    if found is not None:
+        yield found
+
+
+def _plan(phrase: Phrase) -> Plan | None:
+    text, context = phrase.text, phrase.message.context
+    if any(pattern.match(text) for pattern in _KEEPS) and (phrase.bin or context.on_offer):
+        return Withdrawing(bin=phrase.bin)
+    if phrase.bin and any(pattern.match(text) for pattern in _HAS_BIN):
+        return Taking(bin=phrase.bin)
+    if not context.on_offer:
+        return None
+    if _HAS_IT.match(text) or (context.after_bot and _CAN.match(text)):
+        return Taking()
+    if _NOT_ME.match(text) and (context.after_bot or "not me" in text):
+        return Refusing()
+    return None
+
+
+def _to_stranger(phrase: Phrase) -> Handing | None:
+    """ "Handing the yard bin to Nives on Friday", where nobody of that name has spoken here."""
+    match = _HANDS.match(phrase.text) or (_ASKS.match(phrase.text) if phrase.asked else None)
+    span = phrase.words(match, "to") if match else None
+    if match is None or span is None or phrase.bin is None:
+        return None
+    word = phrase.message.words[span[0]]
+    if not (word.kind == "word" and word.text[:1].isupper() and word.text[1:2].islower()):
+        return None
+    day = phrase.days[0] if phrase.days else None
+    today = phrase.message.today
+    on = None if day is None else day.past if day.past >= today else day.future
+    return Handing(bin=phrase.bin, to=word.text, on=on)
+
+
+def _condition(message: Message, said: list[Phrase]) -> Found | None:
+    """What a bin is like: said with that word, or in answer to the card by whoever took it."""
+    if not said:
+        return None
+    first = said[0]
+    match = _CONDITION.match(first.text) or _FOUND.match(first.text)
+    if match and not first.asked and (first.bin or message.context.took):
+        span = first.words(match, "words")
+        if span:
+            return _noted(message, span[0], first.bin or message.context.took)
+    if message.context.took and _is_answer(message, said):
+        return _noted(message, 0, first.bin or message.context.took)
+    return None
+
+
+def _is_answer(message: Message, said: list[Phrase]) -> bool:
+    if len(message.words) > LONGEST_ANSWER or any(phrase.asked for phrase in said):
+        return False
+    if message.has(_STATES):
+        return True
+    weighed = any(amount.quantity == "mass" for amount in message.amounts)
+    return weighed and _WEIGHED.search(" ".join(message.norms)) is not None
+
+
+def _noted(message: Message, start: int, bin: str | None) -> Found:
+    masses = [a.value for a in message.amounts if a.quantity == "mass" and a.start >= start]
+    text = " ".join(message.norms[start:])
+    plan = Condition(
+        words=as_written(message, start, len(message.words)),
+        bin=bin,
+        mass_kg=sum(masses) if masses else None,
+        fill=_fill(text),
+    )
+    # What was smelt or seen is told to the record as well; a weight would be taken for scraps.
+    is_aside = bool(message.signs) and not message.amounts
+    return Found(0, len(message.words), plan, aside=is_aside)
+
+
+def _fill(text: str) -> float | None:
+    match = _FULL.search(text)
+    if match is None:
+        return 0.0 if re.search(r"\b(?:is|it 's|was|quite|all) empty\b", text) else None
+    if match["percent"]:
+        return min(int(match["percent"]), 100) / 100
+    return _SHARES.get(match["share"], 1.0)

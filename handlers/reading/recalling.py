@@ -1,0 +1,191 @@
+"""Questions about what has been: who put what in, who kept a bin when, shares, a run's story."""
+
+import re
+from calendar import month_name
+from collections.abc import Iterator
+from datetime import date, timedelta
+
+from handlers.practice.kinds import Kind
+from handlers.reading.arranged import Plan
+from handlers.reading.communal import Shares, Story, WhoKept, WhoPut
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.phrases import Phrase, phrases
+
+CUES = ("who", "share", "story", "history", "keepers", "happened", "been through", "how much")
+
+_PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
+_IN = r"(?:in|into|inside|to)"
+_THERE = r"(?:the )?(?:qbin|bin|bucket|it|there|here|this one|that one)"
+_WHO_PUT = re.compile(
+    rf"^(?:do (?:we|you) know |bot |does anyone know |remind me )?who(?: has| have| had|'s| 's|"
+    rf" is)?"
+    rf"(?: been)?(?: the one who| it who)? {_PUT}(?:ing)? (?P<what>\S.{{0,60}}?) "
+    rf"{_IN}(?: {_THERE})?(?P<when>(?: (?:qday|this week|last week|today|again|last))*)$"
+)
+_WHO_FED = re.compile(
+    rf"^who (?:last {_PUT}|{_PUT}) (?:something |anything )?(?:{_IN} )?(?:the )?qbin(?: last)?"
+    r"(?P<when>(?: (?:qday|this week|last week))*)$"
+)
+_KEPT = re.compile(
+    r"^(?:and |so )?who (?:all )?(?:kept|keeps|had|has had|looked after|minded|hosted|was keeping|"
+    r"has kept|"
+    r"have kept|was looking after|was the keeper of|were the keepers of|was minding)(?: (?:the )?"
+    r"(?P<bin>qbin|it))?(?: bin)?(?P<when>(?: .{1,40})?)$"
+)
+_KEEPERS = re.compile(
+    r"^(?:(?:all |list |show )*(?:the )?keepers of (?:the )?qbin(?: so far)?)(?P<when>)$"
+)
+_BEFORE = re.compile(r"\bbefore (?:qmember|me|that)\b")
+_MONTHS = tuple(month.casefold() for month in month_name[1:])
+_IN_MONTH = re.compile(
+    rf"\b(?:in|during|since) (?P<month>{'|'.join(_MONTHS)})(?: (?P<year>20\d\d))?\b"
+)
+_IN_YEAR = re.compile(r"\b(?:in|during) (?P<year>20\d\d)\b")
+
+_SHARES = (
+    re.compile(
+        r"^(?:and |so )?(?:what is|what 's|whats|what are|show|tell me)(?: us| me)? (?P<whose>my|"
+        r"your|our|the|"
+        r"everyone 's|everybody 's|each (?:member|person|one) 's|qmember 's|everyones|everybodys) "
+        r"shares?(?: (?:of|in|so far|at) ?(?:the )?(?:qbin|scraps|bin|layers)?)?(?: so far)?$"
+    ),
+    re.compile(
+        rf"^how much (?:has|have|did|does) (?:each|everyone|everybody|every one)(?: of us| one|"
+        rf" member|"
+        rf" person)? {_PUT}(?:ed)?(?: (?:in|into|to))?(?: (?:the )?qbin| so far| there)*$"
+    ),
+    re.compile(
+        rf"^who(?: has| have|'s| 's)? {_PUT} (?:{_IN} )?(?:the )?(?:most|how much|what|least)"
+        rf"(?: (?:{_IN}(?: (?:the )?qbin)?|so far|scraps|of it|(?:the )?qbin))*$"
+    ),
+    re.compile(r"^(?:the )?shares (?:of|in) (?:the )?qbin$"),
+)  # fmt: skip
+_STORY = re.compile(
+    r"^(?:(?:can|could) you )?(?:(?:tell|show|give)(?: me| us)? )?(?:what is |"
+    r"what 's )?(?:the )?(?:whole |"
+    r"full |entire )*(?:story|history|life) of (?P<of>.{1,40})$|"
+    r"^what(?: has|'s| 's)?(?: all)? happened (?:to|with|in) (?P<to>.{1,40})$|"
+    r"^what (?:has|'s) (?P<has>(?:the )?qbin) been through$"
+)
+_LAST_RUN = re.compile(r"\b(?:last|previous|former|earlier) run\b|\brun before\b")
+_BESIDE_RUN = re.compile(
+    r"\b(?:the|qbin|of|in|last|previous|former|earlier|run|before|number|no|\d+|so|far|present|"
+    r"this)\b"
+)
+_RUN = re.compile(r"\brun (?:number |no )?(?P<number>\d{1,3})\b")
+
+
+def recalling(message: Message) -> Iterator[Found]:
+    """The questions of a message about what has been."""
+    for phrase in phrases(message):
+        plan = _plan(phrase)
+        if plan is not None:
+            yield Found(*phrase.sentence, plan)
+
+
+def _plan(phrase: Phrase) -> Plan | None:
+    return _put(phrase) or _kept(phrase) or _shares(phrase) or _story(phrase)
+
+
+def _put(phrase: Phrase) -> WhoPut | None:
+    first, last = _period(phrase)
+    match = _WHO_FED.match(phrase.text)
+    if match and phrase.bin:
+        return WhoPut(bin=phrase.bin, first=first, last=last)
+    match = _WHO_PUT.match(phrase.text)
+    span = phrase.words(match, "what") if match else None
+    if match is None or span is None:
+        return None
+    items = [item for item in phrase.message.items if span[0] <= item.start < span[1]]
+    kinds: list[Kind] = [kind for item in items for kind, share in item.food.shares if share > 0]
+    if not kinds:
+        return None
+    return WhoPut(
+        kinds=tuple(dict.fromkeys(kinds)),
+        words=phrase.message.text(items[0].start, items[-1].end),
+        bin=phrase.bin,
+        first=first,
+        last=last,
+    )
+
+
+def _kept(phrase: Phrase) -> WhoKept | None:
+    match = _KEPT.match(phrase.text) or _KEEPERS.match(phrase.text)
+    if match is None:
+        return None
+    first, last = _period(phrase)
+    before = _BEFORE.search(phrase.text) is not None
+    is_plain = "kept" in phrase.tokens or "keepers" in phrase.tokens or "keeping" in phrase.tokens
+    if not phrase.bin and not (is_plain and (first or before)):
+        return None
+    when = match["when"].strip()
+    if when and not (first or before or when in ("so far", "until now", "before", "when", "ever")):
+        return None
+    member = phrase.member if before else None
+    if before and member is None and "me" in phrase.tokens:
+        member = phrase.message.context.sender
+    return WhoKept(bin=phrase.bin, first=first, last=last, before=member)
+
+
+def _shares(phrase: Phrase) -> Shares | None:
+    text = phrase.text
+    match = next((found for pattern in _SHARES if (found := pattern.match(text))), None)
+    if match is None:
+        return None
+    about = (
+        phrase.bin or phrase.to_bot or re.search(r"\b(?:in|into|scraps|layers|put|added)\b", text)
+    )
+    if not about:
+        return None
+    whose = match.groupdict().get("whose")
+    member = phrase.message.context.sender if whose == "my" else None
+    if whose and "qmember" in whose:
+        member = next((ref.name for ref in phrase.message.members), None)
+    return Shares(bin=phrase.bin, member=member)
+
+
+def _story(phrase: Phrase) -> Story | None:
+    match = _STORY.match(phrase.text)
+    if match is None:
+        return None
+    said = " ".join(filter(None, match.groups()))
+    number = _RUN.search(said)
+    run = int(number["number"]) if number else -1 if _LAST_RUN.search(said) else 0
+    if not phrase.bin and not (run and phrase.to_bot):
+        return None
+    return None if _BESIDE_RUN.sub("", said).strip() else Story(bin=phrase.bin, run=run)
+
+
+def _period(phrase: Phrase) -> tuple[date | None, date | None]:
+    """The days that a question is about: a month, a year, a week, a day."""
+    text, today = phrase.message_text, phrase.message.today
+    if match := _IN_MONTH.search(text):
+        return _month(match["month"], match["year"], today)
+    if match := _IN_YEAR.search(text):
+        year = int(match["year"])
+        return date(year, 1, 1), date(year, 12, 31)
+    monday = today - timedelta(days=today.weekday())
+    if "last week" in text:
+        return monday - timedelta(days=7), monday - timedelta(days=1)
+    if "this week" in text:
+        return monday, today
+    first_of_month = today.replace(day=1)
+    if "last month" in text:
+        last = first_of_month - timedelta(days=1)
+        return last.replace(day=1), last
+    if "this month" in text:
+        return first_of_month, today
+    if "last year" in text:
+        return date(today.year - 1, 1, 1), date(today.year - 1, 12, 31)
+    if phrase.days:
+        return phrase.days[0].past, phrase.days[0].past
+    return None, None
+
+
+def _month(name: str, year: str | None, today: date) -> tuple[date, date]:
+    """The month of that name, the latest one that has begun."""
+    number = _MONTHS.index(name) + 1
+    chosen = int(year) if year else today.year - (number > today.month)
+    following = date(chosen + number // 12, number % 12 + 1, 1)
+    return date(chosen, number, 1), following - timedelta(days=1)

@@ -1,0 +1,234 @@
+"""Turns, as members agree on them: "rota for the shed bin: Ines, Bram, weekly", "swap my week"."""
+
+import re
+from collections.abc import Iterator
+from datetime import date
+
+from handlers.reading.arranged import Plan
+from handlers.reading.communal import (
+    Duty,
+    Joining,
+    Quitting,
+    Rota,
+    RotaOver,
+    Swap,
+    WhoseTurn,
+)
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.names import BIN_WORDS
+from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.vocabulary import words_in
+from handlers.reading.words import Word
+
+CUES = ("rota", "roster", "turn", "swap", "my week")
+
+_ROTA = (
+    r"(?:(?:the|our|a|this|bin|draining|drain|keeping|carrying|new|weekly) ){0,4}(?:rota|roster)"
+)
+_OF_BIN = r"(?: (?:for|of|with) (?:the )?qbin)?"
+_AGREED = re.compile(
+    r"\b(?:rota|roster)\b|\b(?:take|taking|takes|do|share|in) turns\b|\bturns (?:at|with|to)\b"
+)
+_RHYTHMS = (
+    (re.compile(r"\b(?:every (?:other|second|two|2) weeks?|fortnightly|every fortnight|"
+                r"(?:two|2) weeks each|a fortnight each|by the fortnight)\b"), 14),
+    (re.compile(r"\b(?:monthly|every month|a month each|(?:every )?(?:four|4) weeks(?: each)?)\b"),
+     28),
+    (re.compile(r"\b(?:every (?:other|second) day|every (?:two|2) days|(?:two|2) days each)\b"), 2),
+    (re.compile(r"\b(?:daily|every day|a day each|one day each|day by day|each day)\b"), 1),
+    (re.compile(r"\b(?:weekly|every week|each week|(?:a|one|1) week (?:each|at a time|apiece)|"
+                r"week (?:by|about) week|per week|week each|by the week)\b"), 7),
+)  # fmt: skip
+_DAYS = re.compile(
+    r"\b(?:every (?P<every>\d{1,2}|three|four|five|six|ten) days?|"
+    r"(?P<each>\d{1,2}|three|four|five|six|ten) days (?:each|at a time))\b"
+)
+_NUMBERS = {"three": 3, "four": 4, "five": 5, "six": 6, "ten": 10}
+_EVERYBODY = re.compile(
+    r"\b(?:everyone|everybody|all of us|we all|all members|the whole group|us all)\b"
+)
+_DUTIES: tuple[tuple[Duty, frozenset[str]], ...] = (
+    ("drain", words_in("drain draining drains drained drainage tap")),
+    ("carry", words_in("carry carrying carries move moving haul hauling transport lug lugging")),
+)
+_START = re.compile(r"\b(?:from|starting|starts|start|beginning|begin|as of)(?: on)? qday\b")
+
+_SHOW = re.compile(
+    rf"^(?:(?:can|could) (?:you|we|i) )?(?:show|post|see|give|what is|what 's|whats)"
+    rf"(?: us| me)? {_ROTA}{_OF_BIN}$|^{_ROTA}{_OF_BIN}(?: now)?$"
+)
+_JOIN = re.compile(
+    rf"^(?:can you |could you |can |could )?(?:add|put) (?P<who>me|us|qmember) (?:on|to|onto|in|"
+    rf"down for) "
+    rf"{_ROTA}{_OF_BIN}(?: too| as well| again)*$|"
+    rf"^(?P<joiner>i|qmember) (?:will |would like to |'d like to |want to |wants to |can |am |is |"
+    rf"'s )?"
+    rf"(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$"
+)
+_QUIT = re.compile(
+    rf"^(?:can you |could you |can |could )?(?:take|remove|drop|leave|strike|get) (?P<who>me|"
+    rf"qmember) "
+    rf"(?:off|from|out of|off of) {_ROTA}{_OF_BIN}(?: from now(?: on)?| for good)*$|"
+    rf"^(?P<leaver>i|qmember) (?:am |is |'s |will |have to |has to |must |want to |wants to |"
+    rf"need to )?"
+    rf"(?:off|out of|leave|leaving|quit|quitting|come off|coming off|leaves) {_ROTA}{_OF_BIN}$"
+)
+_OVER = re.compile(
+    rf"^(?:can we |lets |let us |we )?(?:end|stop|cancel|scrap|drop|finish|abandon|delete) "
+    rf"{_ROTA}{_OF_BIN}$|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|"
+    rf"'s) over$"
+)
+_MINE = r"(?:my|this|next|that)(?: coming| next)? (?:week|turn|go|days?|slot|fortnight|month)"
+_SWAP = (
+    re.compile(
+        rf"^(?:can|could|would|will|is|does|do) (?:anyone|anybody|someone|somebody|one of you|"
+        rf"any of you|(?P<to>qmember)) (?:please |kindly |be able to |able to |willing to |"
+        rf"want to |up to |"
+        rf"happy to )?(?:swap|switch|trade|exchange)\b(?: {_MINE}| weeks| turns| days| places|"
+        rf" with me| "
+        rf"with mine| for theirs| qday| for qday| please| me| for| on| with| of| the|"
+        rf" rota)*{_OF_BIN}$"
+    ),
+    re.compile(
+        rf"^(?:anyone|anybody|someone|somebody|who)(?: here)?(?: is)? (?:can|could|willing to|"
+        rf"want to|wants to|"
+        rf"able to|up for|happy to|fancy|free to)? ?(?:swap|swapping|switch|switching|trade|"
+        rf"trading)"
+        rf"(?: {_MINE}| weeks| turns| with me| for qday| qday| with| me)*$"
+    ),
+    re.compile(rf"^(?:(?:can|could|may) i )?(?:swap|switch|trade) {_MINE}"
+               rf"(?: with (?:(?P<with>qmember)|anyone|someone|somebody))?(?: please)?$"),
+    re.compile(
+        rf"^(?:can|could|would|will) (?:anyone|anybody|someone|somebody|one of you|"
+        rf"(?P<for>qmember)) "
+        rf"(?:please )?(?:cover|do|take|have) {_MINE}(?: for me| instead| qday| please)*{_OF_BIN}$"
+    ),
+    re.compile(r"^(?:i )?(?:cant|cannot|wont be able to|am not able to) (?:do|make|manage|cover) "
+               r"(?:my (?:week|turn|go))(?: qday| with qbin| this time| sorry)*$"),
+    re.compile(r"^(?:skip|pass on) my (?:turn|week|go)(?: please)?$"),
+    re.compile(rf"^qmember (?:can|could|would|will) you (?:swap|switch|trade)"
+               rf"(?: {_MINE}| weeks| turns| with me| qday| for qday)*$"),
+)  # fmt: skip
+_PAST_ROTA = words_in("was used had last were")
+
+
+def turntaking(message: Message) -> Iterator[Found]:
+    """What a message arranges about turns, if that is all it says."""
+    said = list(phrases(message))
+    if len(said) > 3:
+        return
+    rota = _rota(message, said)
+    if rota is not None:
+        yield Found(0, len(message.words), rota)
+        return
+    for phrase in said:
+        plan = _plan(phrase)
+        if plan is not None:
+            yield Found(*phrase.sentence, plan)
+            return
+
+
+def _plan(phrase: Phrase) -> Plan | None:
+    text = phrase.text
+    if match := _JOIN.match(text):
+        member = phrase.member if "qmember" in (match["who"], match["joiner"]) else None
+        return Joining(member=member, bin=phrase.bin, duty=_duty(phrase))
+    if match := _QUIT.match(text):
+        member = phrase.member if "qmember" in (match["who"], match["leaver"]) else None
+        return Quitting(member=member, bin=phrase.bin, duty=_duty(phrase))
+    if _OVER.match(text):
+        return RotaOver(bin=phrase.bin, duty=_duty(phrase))
+    if _SHOW.match(text):
+        return WhoseTurn(bin=phrase.bin)
+    if any(pattern.match(text) for pattern in _SWAP):
+        return Swap(to=phrase.member, bin=phrase.bin, on=_of_turn(phrase))
+    return None
+
+
+def _of_turn(phrase: Phrase) -> date | None:
+    """A day of the turn in question."""
+    return phrase.days[0].future if phrase.days else None
+
+
+def _duty(phrase: Phrase) -> Duty | None:
+    norms = frozenset(phrase.message.norms)
+    return next((duty for duty, words in _DUTIES if not norms.isdisjoint(words)), None)
+
+
+def _rota(message: Message, said: list[Phrase]) -> Rota | None:
+    """ "Rota for the shed bin: Ines, Bram and Mei, a week each, from Monday"."""
+    text = " ".join(phrase.text for phrase in said)
+    norms = frozenset(message.norms)
+    if not _AGREED.search(text) or any(phrase.asked for phrase in said):
+        return None
+    if not norms.isdisjoint(_PAST_ROTA) or not _is_of_bins(message, said, norms):
+        return None
+    members = tuple(dict.fromkeys(_named(message)))
+    if len(members) < 2 and not _EVERYBODY.search(text):
+        return None
+    days = _rhythm(text)
+    if days is None and not re.search(r"\b(?:rota|roster)\b", text):
+        return None
+    duty = next((_duty(phrase) for phrase in said), None)
+    return Rota(
+        members=members if len(members) > 1 else (),
+        days=days or 7,
+        duty=duty or "keep",
+        bin=next((phrase.bin for phrase in said if phrase.bin), None),
+        start=_start(said),
+    )
+
+
+def _is_of_bins(message: Message, said: list[Phrase], norms: frozenset[str]) -> bool:
+    if any(phrase.bins for phrase in said) or message.bot:
+        return True
+    return not norms.isdisjoint(BIN_WORDS | {"bins", "buckets", "pails"})
+
+
+def _named(message: Message) -> Iterator[str]:
+    """Those who take turns: members, and names with a capital in the list behind a colon."""
+    known = {ref.start: ref.name for ref in message.members}
+    colon = message.norms.index(":") if ":" in message.norms else len(message.norms)
+    taken = {i for ref in message.bins for i in range(ref.start, ref.end)}
+    taken |= {i for day in message.days for i in range(day.start, day.end)}
+    taken |= {i for ref in message.members for i in range(ref.start, ref.end)}
+    for i, word in enumerate(message.words):
+        if i in known:
+            yield known[i]
+        elif word.norm in ("i", "me", "myself") and message.context.sender:
+            yield message.context.sender
+        elif i > colon and i not in taken and _is_name(word):
+            yield word.text
+
+
+def _is_name(word: Word) -> bool:
+    return word.kind == "word" and word.text[:1].isupper() and word.norm not in _NO_NAMES
+
+
+_NO_NAMES = words_in(
+    "weekly daily fortnightly monthly every each from starting and a one we turns i"
+)
+
+
+def _rhythm(text: str) -> int | None:
+    for pattern, days in _RHYTHMS:
+        if pattern.search(text):
+            return days
+    match = _DAYS.search(text)
+    if match is None:
+        return None
+    number = match["every"] or match["each"]
+    return _NUMBERS.get(number) or int(number)
+
+
+def _start(said: list[Phrase]) -> date | None:
+    for phrase in said:
+        match = _START.search(phrase.text)
+        if match:
+            at = phrase.text[: match.end()].count(" ")
+            begin = phrase.spans[at][0]
+            day = next(day for day in phrase.days if day.start == begin)
+            today = phrase.message.today
+            return today if day.past == today else day.future
+    return None

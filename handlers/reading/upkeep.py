@@ -1,0 +1,154 @@
+"""A bin's name, its label, its end, and who may decide on them."""
+
+import re
+from collections.abc import Iterator
+
+from handlers.reading.arranged import Plan
+from handlers.reading.communal import (
+    POWERS,
+    Bar,
+    LabelWanted,
+    Power,
+    Rename,
+    Reserve,
+    Retire,
+    WhoMay,
+)
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.phrases import Phrase, phrases
+
+CUES = (
+    *("rename", "re-name", "call", "retire", "decommission", "out of use", "out of service"),
+    *("label", "may", "takes", "accepts", "no ", "can ", "allowed", "use"),
+)
+
+_ASKING = (
+    r"(?:(?:can|could|shall|should) (?:we|you|i) |lets |let us |we |i would like to |i want to )?"
+)
+_RENAME = re.compile(
+    rf"^{_ASKING}(?:rename|re name|renaming) (?:the )?(?P<bin>qbin)(?: (?:to|as|into))? "
+    r"(?P<name>\S.{0,60})$"
+)
+_CALL = re.compile(
+    rf"^{_ASKING}(?:call|calling) (?:the )?(?P<bin>qbin) (?P<name>\S.{{0,60}}?) "
+    r"(?:from now on|from now|now on|in future)$|"
+    r"^(?:from now on )(?:we )?call (?:the )?(?P<bin2>qbin) (?P<name2>\S.{0,60})$|"
+    r"^(?:the )?(?P<bin3>qbin) is (?:now|from now on) (?:called|named) (?P<name3>\S.{0,60})$"
+)
+_RETIRE = re.compile(
+    rf"^{_ASKING}(?:retire|retiring|decommission) (?:the )?qbin$|"
+    rf"^(?:the )?qbin is (?:now )?(?:retired|out of (?:use|service))(?: now| for good)?$|"
+    rf"^{_ASKING}take (?:the )?qbin out of (?:use|service)(?: for good)?$|"
+    rf"^(?:we )?(?:no longer use|dont use|do not use) (?:the )?qbin(?: any ?more)?$"
+)
+_LABEL = re.compile(
+    r"^(?:(?:can|could|may) (?:i|we|you) (?:have|get|make|print|post|send)(?: me| us)? |print |"
+    r"make |"
+    r"post |send |i need |we need |give (?:me|us) |i want |we want )?(?:me |us )?"
+    r"(?:a |the |another |new )*(?:printable )?label(?: (?:for|of|to) (?:the )?(?P<bin>qbin))?$"
+)
+_TAKES_NO = re.compile(
+    r"^(?:from now on )?(?:the )?qbin (?:takes|accepts|is to have|"
+    r"is to get) no (?P<what>\S.{0,60}?)"
+    r"(?: from now on| any ?more| please)*$"
+)
+_TAKES_ALL = re.compile(
+    r"^(?:from now on )?(?:the )?qbin (?:takes|accepts) (?:everything|anything|all kinds|all)"
+    r"(?: again| now| from now on)*$"
+)
+_NO = re.compile(
+    r"^(?:from now on )?no (?P<what>\S.{0,60}?) (?:in|into|for) (?:the )?qbin"
+    r"(?: from now on| any ?more| please)*$"
+)
+_FROM_NOW = "from now on"
+_ONLY = re.compile(
+    r"^(?:from now on )?only (?:the )?(?:moderators?|mods?|admins?|administrators?|"
+    r"those with power|"
+    r"people with power|leaders?|those in charge)(?: (?:in|of) (?:the|this) room)? "
+    r"(?:can|may|should|are (?:allowed|able) to) (?:be able to )?(?P<what>\S.{0,80})$"
+)
+_ALL = re.compile(
+    r"^(?:from now on )?(?:everyone|everybody|anyone|anybody)(?: here)? (?:can|may|is allowed to) "
+    r"(?P<what>\S.{0,80})$"
+)
+_WHO_MAY = re.compile(
+    r"^who (?:can|may|is allowed to) (?:rename|retire|change (?:the )?settings|take a bin)\b"
+)
+_DEEDS: tuple[tuple[Power, re.Pattern[str]], ...] = (
+    ("rename", re.compile(r"\brename\b(?:.{0,30}\bbins?\b)?")),
+    ("retire", re.compile(r"\bretire\b(?:.{0,30}\bbins?\b)?")),
+    ("take", re.compile(r"\btake (?:a |the |over )*bins?\b|\btake bins\b")),
+    (
+        "settings",
+        re.compile(r"\b(?:change|decide|set) (?:the |our |its |your |bot )*settings?\b(?! of)"),
+    ),
+)
+_ANYTHING = re.compile(r"^(?:change|decide|do) (?:anything|everything|all of (?:it|that|this))$")
+_BIN_WORD = re.compile(r"^(?:the )?(?P<name>.+?)(?: bin)?$", re.IGNORECASE)
+
+
+def upkeep(message: Message) -> Iterator[Found]:
+    """What a message says of a bin's name, label or end, if that is all it says."""
+    said = list(phrases(message))
+    if len(said) > 2:
+        return
+    for phrase in said:
+        plan = _plan(phrase)
+        if plan is not None:
+            yield Found(*phrase.sentence, plan)
+            return
+
+
+def _plan(phrase: Phrase) -> Plan | None:
+    text = phrase.text
+    if _WHO_MAY.match(text):
+        return WhoMay()
+    if match := _ONLY.match(text):
+        return _reserve(match["what"], for_everybody=False)
+    if (match := _ALL.match(text)) and phrase.to_bot:
+        return _reserve(match["what"], for_everybody=True)
+    if match := _LABEL.match(text):
+        return LabelWanted(bin=phrase.bin) if phrase.bin or phrase.to_bot else None
+    if not phrase.bins:
+        return None
+    if bar := _barred(phrase):
+        return bar
+    if _RETIRE.match(text):
+        return Retire(bin=phrase.bin)
+    return _rename(phrase)
+
+
+def _barred(phrase: Phrase) -> Bar | None:
+    """ "The courtyard bin takes no meat", "bot, no meat or fish in the courtyard bin"."""
+    text = phrase.text
+    if phrase.bin is None or phrase.asked:
+        return None
+    if _TAKES_ALL.match(text):
+        return Bar(bin=phrase.bin)
+    match = _TAKES_NO.match(text) or (
+        _NO.match(text) if phrase.to_bot or _FROM_NOW in text else None
+    )
+    span = phrase.words(match, "what") if match else None
+    if span is None:
+        return None
+    items = [item for item in phrase.message.items if span[0] <= item.start < span[1]]
+    kinds = dict.fromkeys(kind for item in items for kind, share in item.food.shares if share)
+    return Bar(bin=phrase.bin, kinds=tuple(kinds)) if kinds else None
+
+
+def _rename(phrase: Phrase) -> Rename | None:
+    match = _RENAME.match(phrase.text) or _CALL.match(phrase.text)
+    if match is None or phrase.bin is None:
+        return None
+    group = next(name for name in ("name", "name2", "name3") if match.groupdict().get(name))
+    named = _BIN_WORD.match(phrase.said(match, group).strip(" .!\"'“”"))
+    return Rename(bin=phrase.bin, name=named["name"]) if named else None
+
+
+def _reserve(what: str, *, for_everybody: bool) -> Reserve | None:
+    if _ANYTHING.match(what):
+        return Reserve(what=POWERS, for_everybody=for_everybody)
+    found = tuple(power for power, pattern in _DEEDS if pattern.search(what))
+    about = re.search(r"\b(?:bins?|settings?|qbin)\b", what)
+    return Reserve(what=found, for_everybody=for_everybody) if found and about else None

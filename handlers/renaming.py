@@ -1,0 +1,69 @@
+"""A bin gets another name, or goes out of use; its record is kept."""
+
+from handlers.answer import Answer, Turn
+from handlers.bins import LONGEST_NAME, unknown
+from handlers.phrasing import capital, mass, the
+from handlers.powers import refusal
+from handlers.reading.communal import Rename, Retire
+from handlers.rotas import rotas_of
+from handlers.state import look_up
+from storage import words
+from storage.rows import Bin, Facts
+
+
+async def renamed(plan: Rename, turn: Turn) -> Answer:
+    """A bin is called something else; it is still known by the name it had."""
+    bin, unfound = await _bin(plan.bin, turn)
+    if bin is None:
+        return unfound
+    if refused := await refusal("rename", turn):
+        return Answer(say=refused)
+    name = words.name(plan.name)
+    if not name or len(plan.name) > LONGEST_NAME:
+        return Answer(say=f"A bin's name has one to {LONGEST_NAME} letters. Say another.")
+    if name == bin.name:
+        return Answer(say=f"{capital(the(bin.name))} is called so already.")
+    known = await turn.book.bin(name)
+    if known and known != bin:
+        return Answer(say=f"There is {the(known.name)} already. Say another name.")
+    entry = turn.entry("rename", bin=bin.name, facts=Facts(words=name))
+    return Answer(
+        entries=[entry],
+        say=f"{capital(the(bin.name))} is {the(name)} now. Its record goes on, and the old name "
+        "is still understood.",
+    )
+
+
+async def retired(plan: Retire, turn: Turn) -> Answer:
+    """A bin goes out of use, with its turns; what is in it is named."""
+    bin, unfound = await _bin(plan.bin, turn)
+    if bin is None:
+        return unfound
+    if refused := await refusal("retire", turn):
+        return Answer(say=refused)
+    state = await look_up(turn.book, bin, turn.today)
+    turns = [one for one in await rotas_of(turn.book, turn.today) if one.bin == bin]
+    entries = [turn.entry("retire", bin=bin.name)]
+    entries += [turn.entry("over", bin=bin.name, facts=Facts(words=one.duty)) for one in turns]
+    lines = [
+        f"{capital(the(bin.name))} is out of use; its record is kept. Say “opened {the(bin.name)}” "
+        "should it come back."
+    ]
+    if state.run.mass_kg and not state.run.buried:
+        held = mass(state.run.mass_kg, turn.units)
+        lines.append(f"By the book there is {held} in it that was never buried.")
+    return Answer(entries=entries, say=" ".join(lines))
+
+
+async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, Answer]:
+    """The bin that is meant, or what to say where there is none."""
+    bins = await turn.book.bins()
+    if name is None and len(bins) == 1:
+        return bins[0], Answer()
+    known = await turn.book.bin(name) if name else None
+    if known in bins:
+        return known, Answer()
+    if name is None or not bins:
+        return None, Answer(say="Which bin? Say it again with its name.")
+    states = [await look_up(turn.book, bin, turn.today) for bin in bins]
+    return None, unknown(name, states)

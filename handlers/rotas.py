@@ -1,0 +1,171 @@
+"""The group's rotas as its entries tell them: who takes turns at what, and who has which."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import date, timedelta
+
+from handlers.dues import ALL_BINS
+from handlers.people import is_same
+from handlers.phrasing import the
+from handlers.turns import DAY, Exchange, Gone, Stint, Turns
+from storage import rotas
+from storage.book import Book
+from storage.moments import local_day
+from storage.rows import Bin, Due, Entry
+
+AHEAD = timedelta(weeks=4)
+"""How far ahead turns stand in the calendar; further, if a turn is long."""
+MOST_AHEAD = 3
+"""Turns that stand in the calendar at least."""
+
+ON_TURNS = frozenset({"rota", "join", "quit", "over", "swapped", "away", "back"})
+"""The acts from which the turns follow."""
+
+
+@dataclass(slots=True, kw_only=True)
+class RotaState:
+    """Turns at one duty with one bin, or with all (None)."""
+
+    said: Entry
+    duty: str
+    bin: Bin | None
+    members: list[tuple[str, date]] = field(default_factory=list)
+    gone: list[Gone] = field(default_factory=list)
+    exchanges: list[Exchange] = field(default_factory=list)
+    over: date | None = None
+    wishes: list[Entry] = field(default_factory=list)
+    """Exchanges asked for and not agreed yet."""
+
+    @property
+    def deed(self) -> str:
+        """What the turns are for: "drain the shed bin"."""
+        return f"{self.duty} {the(self.bin.name) if self.bin else ALL_BINS}"
+
+    @property
+    def start(self) -> date:
+        """The first day of the first turn."""
+        assert self.said.on is not None  # every entry of a rota has its day
+        return self.said.on
+
+    @property
+    def days(self) -> int:
+        """How long a turn lasts."""
+        return self.said.facts.days or 7
+
+    def stints(self, today: date, more: Sequence[Gone] = ()) -> list[Stint]:
+        """The turns from the first one to some weeks ahead; `more`: absences not written yet."""
+        turns = Turns(
+            start=self.start,
+            days=self.days,
+            members=self.members,
+            gone=[*self.gone, *more],
+            exchanges=self.exchanges,
+            over=self.over,
+        )
+        return turns.until(max(today, self.start) + max(AHEAD, MOST_AHEAD * self.days * DAY))
+
+    def coming(self, today: date, more: Sequence[Gone] = ()) -> list[Stint]:
+        """The present turn and those ahead."""
+        return [stint for stint in self.stints(today, more) if stint.end >= today]
+
+
+async def rotas_of(book: Book, today: date) -> list[RotaState]:
+    """The rotas that are not over."""
+    said = await rotas.said(book)
+    if not said:
+        return []
+    found: dict[tuple[int | None, str], RotaState] = {}
+    for entry in said:
+        _take(found, entry)
+    current = [one for one in found.values() if one.over is None or one.over > today]
+    if current:
+        away = await absences_known(book, min(one.start for one in current))
+        for one in current:
+            one.gone += away
+    return current
+
+
+def _take(found: dict[tuple[int | None, str], RotaState], entry: Entry) -> None:
+    duty = entry.facts.words or "keep"
+    key = entry.bin.id if entry.bin else None, duty
+    if entry.act == "rota":
+        found[key] = RotaState(said=entry, duty=duty, bin=entry.bin)
+    elif (one := found.get(key)) and entry.on:
+        _change(one, entry, entry.member or "", entry.on)
+
+
+def _change(one: RotaState, entry: Entry, member: str, on: date) -> None:
+    match entry.act:
+        case "join":
+            _join(one, member, on)
+        case "quit":
+            one.gone.append(Gone(member=member, first=on, last=date.max, known=on))
+        case "over":
+            one.over = on
+        case "swap":
+            one.wishes.append(entry)
+        case "swapped":
+            one.exchanges.append(Exchange(giver=entry.receiver, taker=member, on=on))
+            one.wishes = [w for w in one.wishes if (w.member, w.on) != (entry.receiver, on)]
+
+
+def _join(one: RotaState, member: str, on: date) -> None:
+    """A member comes to a rota, or comes back to it."""
+    if all(name != member for name, _ in one.members):
+        one.members.append((member, on))
+        return
+    one.gone = [
+        Gone(member=g.member, first=g.first, last=on - DAY, known=g.known)
+        if g.member == member and g.last == date.max
+        else g
+        for g in one.gone
+    ]
+
+
+async def absences_known(book: Book, first: date) -> list[Gone]:
+    """Who is away on a day or later, as rotas know it."""
+    return [
+        Gone(
+            member=absence.member,
+            first=absence.first,
+            last=absence.last or date.max - DAY,
+            known=local_day(told_at, book.room.zone),
+        )
+        for absence, told_at in await rotas.known_absences(book, first)
+    ]
+
+
+def is_on(one: RotaState, member: str) -> bool:
+    """Whether a member takes turns."""
+    has_quit = any(g.member == member and g.last == date.max for g in one.gone)
+    return not has_quit and any(is_same(name, member) for name, _ in one.members)
+
+
+def dues_of_turns(current: Sequence[RotaState], bin: Bin | None, today: date) -> list[Due]:
+    """The turns of a bin, or of all together (None), as they stand in the calendar."""
+    dues = []
+    for one in current:
+        if one.bin != bin:
+            continue
+        for stint in one.coming(today):
+            dues.append(
+                Due(
+                    bin=bin,
+                    what=f"turn to {one.duty}",
+                    occasion=stint.start.isoformat(),
+                    from_day=stint.start,
+                    to_day=stint.end,
+                    to_member=stint.member,
+                )
+            )
+    return dues
+
+
+def whose_turn(current: Sequence[RotaState], bin: Bin, duty: str, today: date) -> str | None:
+    """Who has the turn at a duty with a bin, if it goes by turns."""
+    for one in current:
+        if one.duty == duty and one.bin in (None, bin):
+            stint = next(iter(one.coming(today)), None)
+            if stint and stint.start <= today:
+                return stint.member
+    return None

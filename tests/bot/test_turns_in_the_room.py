@@ -1,0 +1,192 @@
+"""Turns as a group agrees on them: told, swapped, passed over, in the calendar and the digest."""
+
+from datetime import date
+
+import pytest
+
+from storage.database import Database
+from storage.rows import Message
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """A Monday: Ines keeps the yard bin; Bram and Mei have spoken."""
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L, shared")
+    await room.says("added 4 kg scraps to the yard bin", who="bram")
+    await room.says("hello!", who="mei")
+    await room.waits(minutes=1)
+    return room
+
+
+DRAINING = "draining rota for the yard bin: Ines, Bram and Mei, a week each"
+
+
+async def turns(room: TalkingRoom) -> list[tuple[str, date, str | None]]:
+    book = await room.book()
+    dues = await book.dues()
+    return [(d.what, d.from_day, d.to_member) for d in dues if d.what.startswith("turn")]
+
+
+def march(day: int) -> date:
+    return date(2026, 3, day)
+
+
+async def test_a_rota_is_agreed_and_stands_in_the_calendar(room: TalkingRoom) -> None:
+    [told] = await room.says(DRAINING)
+    assert told.body.startswith(
+        "Turns to drain the yard bin, a week each: ines today to Sunday 8 March, then bram from "
+        "Monday 9 March, then mei from Monday 16 March."
+    )
+    assert (await turns(room))[:3] == [
+        ("turn to drain", march(2), "ines"),
+        ("turn to drain", march(9), "bram"),
+        ("turn to drain", march(16), "mei"),
+    ]
+    [whose] = await room.says("whose turn is it?")
+    assert "Turn to drain the yard bin: ines today to Sunday 8 March, then bram" in whose.body
+    [shown] = await room.says("show the rota")
+    assert shown.body == whose.body.split("\n")[-1]
+
+
+async def test_who_has_the_turn_is_told_in_the_digest_and_drains(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    await room.waits(days=6)
+    [digest] = [m for m in await room.waits(days=1) if m.kind == "digest"]
+    assert "turn to drain the yard bin (bram)" in digest.body
+    assert "@bram:test" in digest.mentions
+    drains = [due for due in await (await room.book()).dues() if due.what == "drain"]
+    assert [due.to_member for due in drains] == ["bram"]
+
+
+async def test_who_is_away_is_passed_over_and_told_who_has_it(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    [told] = await room.says("I'm away from the 8th to the 20th", who="bram")
+    assert told.body == "Mei is to drain the yard bin Monday 9 to Sunday 15 March instead."
+    assert [who for _, _, who in await turns(room)][:4] == ["ines", "mei", "ines", "bram"]
+
+
+async def test_an_absence_called_off_gives_the_turn_back(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    await room.says("I'm away from the 8th to the 20th", who="bram", event="$away")
+    await room.deletes("$away", who="bram")
+    assert [who for _, _, who in await turns(room)][:3] == ["ines", "bram", "mei"]
+
+
+@pytest.mark.parametrize("how", ["I can", "👍"])
+async def test_a_turn_is_swapped(room: TalkingRoom, how: str) -> None:
+    await room.says(DRAINING)
+    [asked] = await room.says("can anyone swap my week?", who="bram", event="$swap")
+    assert asked.body == (
+        "Who can swap with bram: drain the yard bin, Monday 9 to Sunday 15 March? Say “I can” or "
+        "put 👍 here; bram does your next turn for it."
+    )
+    assert set(asked.mentions) == {"@ines:test", "@mei:test"}
+    swapped = (
+        await room.marks("re-$swap", how, who="mei")
+        if how == "👍"
+        else await room.says(how, who="mei")
+    )
+    assert swapped[0].body == (
+        "Mei is to drain the yard bin Monday 9 to Sunday 15 March. Bram does it Monday 16 to "
+        "Sunday 22 March instead."
+    )
+    assert [who for _, _, who in await turns(room)][:4] == ["ines", "mei", "bram", "ines"]
+
+
+async def test_a_swap_asked_of_one_is_theirs_to_agree(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    [asked] = await room.says("Mei, can you swap weeks with me?", event="$swap")
+    assert asked.body.startswith("Mei, can you swap with ines: drain the yard bin, today to")
+    assert await room.marks("re-$swap", "👍", who="bram") == []
+    [told] = await room.says("sorry, not me", who="mei")
+    assert told.body == "Fair enough. Who else can swap with ines: drain the yard bin, from today?"
+    assert [who for _, _, who in await turns(room)][:1] == ["ines"]
+
+
+async def test_a_swap_taken_back_is_none(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    await room.says("can anyone swap my week?", who="bram")
+    await room.says("I can", who="mei", event="$yes")
+    await room.deletes("$yes", who="mei")
+    assert [who for _, _, who in await turns(room)][:3] == ["ines", "bram", "mei"]
+
+
+async def test_members_come_to_a_rota_and_leave_it(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    await room.says("hi", who="esi")
+    [told] = await room.says("put me on the rota", who="esi")
+    assert told.body == "Esi takes turns to drain the yard bin now."
+    assert "esi" in [who for _, _, who in await turns(room)]
+    [told] = await room.says("take me off the rota", who="bram")
+    assert told.body.startswith("Bram takes no more turns to drain the yard bin.")
+    assert "bram" not in [who for _, _, who in await turns(room)]
+
+
+async def test_a_rota_ends(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    [told] = await room.says("stop the rota")
+    assert told.body == "No more turns to drain the yard bin."
+    assert await turns(room) == []
+
+
+async def test_a_turn_to_keep_is_offered_when_it_comes(room: TalkingRoom) -> None:
+    await room.says("rota for the yard bin: Ines and Bram, weekly")
+    await room.waits(days=6)
+    [asked] = [m for m in await room.waits(days=1) if m.kind == "notice"]
+    assert asked.body == (
+        "Bram, it is your turn to keep the yard bin, today to Sunday 15 March. Say “I'll take it” "
+        "or put 👍 here; or “not me”. Until you do, ines keeps it."
+    )
+    [taken] = await room.says("I'll take it", who="bram")
+    assert taken.body.startswith("Bram keeps the yard bin now.")
+
+
+async def test_a_turn_that_nobody_is_there_for_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("draining rota for the yard bin: Ines and Bram, weekly")
+    await room.says("I'm away from the 9th to the 20th", who="bram")
+    await room.says("I'm away from the 7th to the 12th")
+    told = [m for m in await room.waits(days=5) if m.kind == "notice"]
+    assert [m.body for m in told] == [
+        "None of the rota is there to drain the yard bin tomorrow or Sunday 8 March. Who can? Say "
+        "“I can” or put 👍 here."
+    ] or told[0].body.startswith("None of the rota is there to drain the yard bin")
+    await room.marks(told[0].tx_id, "👍", who="mei")
+    assert "mei" in [who for _, _, who in await turns(room)]
+
+
+async def test_a_member_who_leaves_the_room_takes_no_turns(room: TalkingRoom) -> None:
+    from tests.bot.test_handing_over import joins
+
+    await room.says(DRAINING)
+    await joins(room, "bram", "bram", "leave")
+    assert "bram" not in [who for _, _, who in await turns(room)]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "cleaning rota: Ines, Bram, weekly",
+        "can anyone swap my shift on Friday?",
+        "my week was awful",
+        "it's your turn to cook, Bram",
+        "take me off the list",
+        "we take turns at the pub quiz",
+    ],
+)
+async def test_talk_of_turns_elsewhere_is_left_alone(room: TalkingRoom, said: str) -> None:
+    assert await room.says(said) == []
+    await room.says(DRAINING)
+    assert await room.says(said) == []
+
+
+def digests(messages: list[Message]) -> list[str]:
+    return [message.body for message in messages if message.kind == "digest"]
+
+
+async def test_each_turn_is_told_once(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    told = digests(await room.waits(days=20))
+    named = [body for body in told if "turn to drain the yard bin" in body]
+    assert len(named) == 3

@@ -1,0 +1,95 @@
+"""What a bin has been through, told from its entries."""
+
+from datetime import date
+
+import pytest
+
+from handlers.keepers import whole_custody
+from handlers.spells import spells
+from storage.database import Database
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """A run from the first layer to the bed, and the beginning of the next."""
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L, shared")
+    await room.says("added 3 kg chicken bones and skin to the yard bin", who="bram")
+    await room.says("put 1 kg of peelings in the yard bin", who="mei")
+    await room.waits(days=3)
+    await room.says("drained half a litre from the yard bin", who="mei")
+    await room.says("handing the yard bin to Bram")
+    await room.says("I'll take it", who="bram")
+    await room.waits(days=9)
+    await room.says("sealed the yard bin", who="bram")
+    await room.waits(days=14)
+    await room.says("buried the yard bin under the pear tree", who="bram")
+    await room.waits(days=7)
+    await room.says("added 2 kg of peelings to the yard bin")
+    return room
+
+
+async def test_who_put_it_in(room: TalkingRoom) -> None:
+    [told] = await room.says("who put the chicken in?")
+    assert told.body == (
+        "I keep kinds, so for “chicken” I looked for meat or bone.\n"
+        "Bram: 3 kg of bone in the yard bin, Monday 2 March."
+    )
+    [told] = await room.says("who put bread in the yard bin?")
+    assert told.body == "Nobody has put “bread” in the yard bin that I know of."
+
+
+@pytest.mark.parametrize(
+    ("asked", "told"),
+    [
+        ("who kept the yard bin in March?", ["ines", "bram"]),
+        ("who had the yard bin last week?", ["bram"]),
+        ("who kept the yard bin on 3 March?", ["ines"]),
+        ("who kept the yard bin before Bram?", ["ines"]),
+        ("who kept the yard bin in January?", ["Nobody kept the yard bin then"]),
+    ],
+)
+async def test_who_kept_it_when(room: TalkingRoom, asked: str, told: list[str]) -> None:
+    [answer] = await room.says(asked)
+    for name in ("ines", "bram"):
+        assert (name in answer.body.casefold()) == (name in told), answer.body
+
+
+async def test_each_members_share(room: TalkingRoom) -> None:
+    [told] = await room.says("how much has each of us put in?")
+    assert told.body.split("\n") == [
+        "6 kg since Monday 2 March:",
+        "Bram: 3 kg, 50 %.",
+        "Ines: 2 kg, 33 %.",
+        "Mei: 1 kg, 17 %.",
+    ]
+    [mine] = await room.says("what's my share of the yard bin?", who="mei")
+    assert mine.body == "Mei: 1 kg, 17 %."
+
+
+async def test_a_runs_whole_story(room: TalkingRoom) -> None:
+    [told] = await room.says("tell me the story of the last run of the yard bin")
+    assert told.body.split("\n") == [
+        "The yard bin, run 1:",
+        "Monday 2 March: opened by ines (30 L).",
+        "Monday 2 March: 2 layers (bram 3 kg and mei 1 kg), 75 % of it meat, fish, dairy or fat.",
+        "Thursday 5 March: 500 mL drained by mei, taken over by bram.",
+        "Saturday 14 March: sealed by bram.",
+        "Saturday 28 March: buried by bram, pear tree.",
+        "In all 4 kg in 26 days, begin to bed.",
+    ]
+    [told] = await room.says("story of the yard bin")
+    assert told.body.startswith("The yard bin, run 2:")
+    [told] = await room.says("story of run 7 of the yard bin")
+    assert told.body == "The yard bin has 2 runs, so there is no such."
+
+
+async def test_every_day_has_one_keeper(room: TalkingRoom) -> None:
+    book = await room.book()
+    [bin] = await book.bins()
+    kept = spells(await whole_custody(book, bin), date(2026, 4, 30), book.room.zone)
+    assert [(one.keeper, one.first.day, one.last and one.last.day) for one in kept] == [
+        ("ines", 2, 4),
+        ("bram", 5, None),
+    ]
