@@ -15,6 +15,9 @@ HELP = (
     "“sealed it” · “buried it under the pear tree” · “white mould on top”\n"
     "Ask: “how much starter for 3 L of peelings?” · “how much water for 250 mL?” · “what's due?” · "
     "“how full is the blue bin?” · “why?”\n"
+    "Share a bin: “handing the yard bin to Nives on Friday” · “I'll take it” · “rota for the yard "
+    "bin: Ines, Bram, weekly” · “can anyone swap my week?” · “who put the chicken in?” · “a label "
+    "for the yard bin”\n"
     "Put right: edit or delete your message, reply “no, 3 kg”, say “scratch that”, or mark it ❌."
 )
 
