@@ -136,7 +136,8 @@ def _id(stage: str) -> str:
 def _bin(shown: Shown, book: Book, today: date) -> str:
     state = shown.state
     stage = state.run.stage(today) if state.number else "empty"
-    kept = f"kept by {escape(state.keeper)}" if state.keeper else "nobody keeps it yet"
+    nobody = f"nobody keeps it since {state.left} left" if state.left else "nobody keeps it yet"
+    kept = escape(f"kept by {state.keeper}" if state.keeper else nobody)
     shared = ", for everybody" if state.shared else ""
     return (
         f'<article id="{place(state.bin)}"><h3>{escape(capital(the(state.bin.name)))} '

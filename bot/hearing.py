@@ -98,10 +98,9 @@ class Hearing:
             return
         turn = await self._turn(moved.event, moved.at)
         name = await self.book.name_of(moved.user) or name
-        here = moved.present
-        answer = presence.returned(name, turn) if here else await presence.left(name, turn)
-        await keeping.carry_out(turn, answer)
-        if any(entry.act == "leave" for entry in answer.entries):
+        told = presence.returned if moved.present else presence.left
+        await keeping.carry_out(turn, told(name, turn))
+        if not moved.present:
             await unasked.put_at_once(self.book, self.now)
 
     async def _said(self, said: Said) -> None:

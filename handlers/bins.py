@@ -112,6 +112,8 @@ async def _card(state: BinState, turn: Turn) -> list[str]:
     about = []
     if state.keeper:
         about.append(f"Kept by {state.keeper}")
+    elif state.left:
+        about.append(f"nobody keeps it since {state.left} left")
     if state.capacity_l:
         about.append(f"holds {volume(state.capacity_l, turn.units)}")
     if run.last_drain:

@@ -1,7 +1,7 @@
 """The group's rotas as its entries tell them: who takes turns at what, and who has which."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 
 from handlers.dues import ALL_BINS
@@ -18,7 +18,7 @@ AHEAD = timedelta(weeks=4)
 MOST_AHEAD = 3
 """Turns that stand in the calendar at least."""
 
-ON_TURNS = frozenset({"rota", "join", "quit", "over", "swapped", "away", "back"})
+ON_TURNS = frozenset({"rota", "join", "quit", "over", "swapped", "away", "back", "leave", "return"})
 """The acts from which the turns follow."""
 
 
@@ -75,11 +75,15 @@ async def rotas_of(book: Book, today: date) -> list[RotaState]:
     if not said:
         return []
     found: dict[tuple[int | None, str], RotaState] = {}
+    left: list[Gone] = []
     for entry in said:
-        _take(found, entry)
+        if entry.act in ("leave", "return") and entry.member and entry.on:
+            left = _with_presence(left, entry.act, entry.member, entry.on)
+        else:
+            _take(found, entry)
     current = [one for one in found.values() if one.over is None or one.over > today]
     if current:
-        away = await absences_known(book, min(one.start for one in current))
+        away = left + await absences_known(book, min(one.start for one in current))
         for one in current:
             one.gone += away
     return current
@@ -109,17 +113,27 @@ def _change(one: RotaState, entry: Entry, member: str, on: date) -> None:
             one.wishes = [w for w in one.wishes if (w.member, w.on) != (entry.receiver, on)]
 
 
+def _with_presence(left: list[Gone], act: str, member: str, on: date) -> list[Gone]:
+    """Whoever leaves the room takes no turns until they are back."""
+    if act == "leave":
+        return [*left, Gone(member=member, first=on, last=date.max, known=on)]
+    return _ended(left, member, on)
+
+
+def _ended(gone: list[Gone], member: str, on: date) -> list[Gone]:
+    """An absence without an end ends with a return."""
+    return [
+        replace(one, last=on - DAY) if one.member == member and one.last == date.max else one
+        for one in gone
+    ]
+
+
 def _join(one: RotaState, member: str, on: date) -> None:
     """A member comes to a rota, or comes back to it."""
     if all(name != member for name, _ in one.members):
         one.members.append((member, on))
         return
-    one.gone = [
-        Gone(member=g.member, first=g.first, last=on - DAY, known=g.known)
-        if g.member == member and g.last == date.max
-        else g
-        for g in one.gone
-    ]
+    one.gone = _ended(one.gone, member, on)
 
 
 async def absences_known(book: Book, first: date) -> list[Gone]:

@@ -15,7 +15,7 @@ _SAID = (
     "AND root >= ?2 ORDER BY root, id"
 )
 _FIRST_DEED = (
-    LINES + "WHERE bin = ? AND root > ? AND member IS NOT NULL "
+    f"{LINES}WHERE bin = ? AND root > ? AND member IS NOT NULL "
     "AND act IN (SELECT value FROM json_each(?)) AND struck_at IS NULL "
     "ORDER BY run, root LIMIT 1"
 )

@@ -4,7 +4,7 @@ from datetime import datetime
 
 from storage.book import Book
 from storage.database import Database
-from storage.moments import to_ms
+from storage.moments import from_ms, local_day, to_ms
 from storage.rows import Member
 
 OF_A_ROOM = (
@@ -38,6 +38,7 @@ async def forget_member(book: Book, member: Member) -> int:
     await db.write(
         "UPDATE member SET name = ?, user = NULL, present = 0 WHERE id = ?", (nobody, member.id)
     )
+    await _see_off(book, member)
     await db.write("DELETE FROM link WHERE member = ?", (member.id,))
     await db.write(
         "DELETE FROM question WHERE room = ?1 AND (sender = ?2 OR instr(lower(guess), lower(?2)))",
@@ -47,6 +48,11 @@ async def forget_member(book: Book, member: Member) -> int:
     await db.write(
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
         (nobody, room, member.name),
+    )
+    await db.write(
+        "UPDATE entry SET words = NULL WHERE room = ? AND act = 'note' "
+        "AND instr(lower(words), lower(?))",
+        (room, member.name),
     )
     for table in ("entry", "due"):
         await db.write(
@@ -73,6 +79,23 @@ async def forget_member(book: Book, member: Member) -> int:
         (room, member.id),
     )
     return len(rows)
+
+
+async def _see_off(book: Book, member: Member) -> None:
+    """Whoever is forgotten keeps no bin and takes no turns, from the last thing written down on."""
+    last = await book.db.row(
+        "SELECT max(written_at) AS at FROM entry WHERE room = ?", (book.room.id,)
+    )
+    if last is None or last["at"] is None or not member.present:
+        return
+    on = local_day(from_ms(last["at"]), book.room.zone)
+    event = f"forgotten-{member.id}"
+    made = await book.db.write(
+        "INSERT INTO entry (room, act, member, on_day, said_at, written_at, event, cause) "
+        "VALUES (?1, 'leave', ?2, ?3, ?4, ?4, ?5, ?5)",
+        (book.room.id, member.id, on.isoformat(), last["at"], event),
+    )
+    await book.db.write("UPDATE entry SET root = id WHERE id = ?", (made,))
 
 
 async def forget_left_rooms(db: Database, before: datetime) -> int:

@@ -9,8 +9,9 @@ from storage.moments import from_ms
 from storage.rows import Absence, Entry
 
 _SAID = (
-    f"{LINES}WHERE room = ? "
-    "AND act IN ('rota', 'join', 'quit', 'over', 'swap', 'swapped') "
+    f"{LINES}WHERE room = ?1 "
+    "AND act IN ('rota', 'join', 'quit', 'over', 'swap', 'swapped') AND struck_at IS NULL "
+    f"UNION ALL {LINES}WHERE room = ?1 AND act IN ('leave', 'return') "
     "AND struck_at IS NULL ORDER BY root, id"
 )
 
@@ -23,7 +24,7 @@ class Known(NamedTuple):
 
 
 async def said(book: Book) -> list[Entry]:
-    """What stands of all rotas, in the order it was first said."""
+    """What stands of all rotas and of who left the room, in the order it was first said."""
     return await book.told(_SAID, (book.room.id,))
 
 

@@ -5,10 +5,12 @@ Every gap in a pattern is bounded, so that none can run away.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
+from handlers.reading.arranged import Plan
 from handlers.reading.days import Day
+from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef, MemberRef
 from handlers.reading.told import is_sender
@@ -116,6 +118,20 @@ def phrases(message: Message) -> Iterator[Phrase]:
                 to_bot=bool(message.bot),
                 sentence=(sentence.start, sentence.end),
             )
+
+
+def first_plan(
+    message: Message, read: Callable[[Phrase], Plan | None], *, most: int
+) -> Iterator[Found]:
+    """What the first sentence that arranges anything arranges; a long message only tells of it."""
+    said = list(phrases(message))
+    if len(said) > most:
+        return
+    for phrase in said:
+        plan = read(phrase)
+        if plan is not None:
+            yield Found(*phrase.sentence, plan)
+            return
 
 
 def _tokens(message: Message, start: int, end: int) -> tuple[list[str], list[tuple[int, int]]]:

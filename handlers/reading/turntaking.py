@@ -17,9 +17,12 @@ from handlers.reading.communal import (
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
-from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.phrases import Phrase, first_plan, phrases
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
+
+LONGEST = 3
+"""Sentences of a message that arranges turns."""
 
 CUES = ("rota", "roster", "turn", "swap", "my week")
 
@@ -116,17 +119,11 @@ _PAST_ROTA = words_in("was used had last were")
 def turntaking(message: Message) -> Iterator[Found]:
     """What a message arranges about turns, if that is all it says."""
     said = list(phrases(message))
-    if len(said) > 3:
-        return
-    rota = _rota(message, said)
+    rota = _rota(message, said) if len(said) <= LONGEST else None
     if rota is not None:
         yield Found(0, len(message.words), rota)
-        return
-    for phrase in said:
-        plan = _plan(phrase)
-        if plan is not None:
-            yield Found(*phrase.sentence, plan)
-            return
+    else:
+        yield from first_plan(message, _plan, most=LONGEST)
 
 
 def _plan(phrase: Phrase) -> Plan | None:

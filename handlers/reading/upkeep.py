@@ -16,7 +16,7 @@ from handlers.reading.communal import (
 )
 from handlers.reading.found import Found
 from handlers.reading.message import Message
-from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.phrases import Phrase, first_plan
 
 CUES = (
     *("rename", "re-name", "call", "retire", "decommission", "out of use", "out of service"),
@@ -90,14 +90,7 @@ _BIN_WORD = re.compile(r"^(?:the )?(?P<name>.+?)(?: bin)?$", re.IGNORECASE)
 
 def upkeep(message: Message) -> Iterator[Found]:
     """What a message says of a bin's name, label or end, if that is all it says."""
-    said = list(phrases(message))
-    if len(said) > 2:
-        return
-    for phrase in said:
-        plan = _plan(phrase)
-        if plan is not None:
-            yield Found(*phrase.sentence, plan)
-            return
+    return first_plan(message, _plan, most=2)
 
 
 def _plan(phrase: Phrase) -> Plan | None:

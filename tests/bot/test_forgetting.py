@@ -46,6 +46,25 @@ async def test_a_person_is_forgotten_and_the_totals_stay(
     assert backup.faults(path, thorough=True) == []
 
 
+async def test_a_forgotten_keeper_keeps_nothing_and_takes_no_turns(tmp_path: Path) -> None:
+    path = tmp_path / "book.db"
+    await talked(path)
+    db = await Database.open(path)
+    rota = "rota for the shed bin: nerissa, bram, weekly"
+    await TalkingRoom(db).says(rota, who="bram", event="$rota")
+    await db.close()
+    await in_thread(["forget", "--book", str(path), "nerissa"])
+    db = await Database.open(path)
+    room = TalkingRoom(db)
+    room.now += timedelta(days=4)
+    told = await room.says("who has the shed bin?", who="bram", event="$who")
+    await db.close()
+    keeper, turns = told[0].body.split("\n")
+    assert keeper.startswith("The shed bin: nobody, since former neighbour")
+    assert turns.startswith("Turn to keep the shed bin: bram today")
+    assert "former" not in turns
+
+
 async def in_thread(argv: list[str]) -> int:
     """A command runs a loop of its own."""
     return await asyncio.to_thread(main, argv)

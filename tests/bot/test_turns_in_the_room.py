@@ -7,6 +7,7 @@ import pytest
 from storage.database import Database
 from storage.rows import Message
 from tests.room import TalkingRoom
+from tests.rota_year import RotaYear
 
 
 @pytest.fixture
@@ -190,3 +191,10 @@ async def test_each_turn_is_told_once(room: TalkingRoom) -> None:
     told = digests(await room.waits(days=20))
     named = [body for body in told if "turn to drain the yard bin" in body]
     assert len(named) == 3
+
+
+async def test_months_of_turns_are_fair_and_nobody_has_one_while_away(db: Database) -> None:
+    year = RotaYear(db)
+    await year.live(120)
+    assert year.told >= 17
+    assert year.away > 50
