@@ -10,7 +10,7 @@ from typing import Any
 import aiohttp
 from nio.client.async_client import AsyncClient, AsyncClientConfig
 from nio.exceptions import LocalProtocolError
-from nio.responses import KeysUploadError, Response
+from nio.responses import KeysQueryError, KeysQueryResponse, KeysUploadError, Response
 from nio.store.database import SqliteStore
 
 from bot import account as accounts
@@ -42,6 +42,12 @@ class Client(AsyncClient):
     """A device of an account, which knows the devices that it trusts."""
 
     trust: Trust
+
+    async def keys_query(self) -> KeysQueryResponse | KeysQueryError:
+        """Ask for the keys of devices, and judge these; nio also does so when it sends."""
+        answer: KeysQueryResponse | KeysQueryError = await super().keys_query()
+        await self.trust.judge(answer)
+        return answer
 
 
 @asynccontextmanager
@@ -98,7 +104,6 @@ async def tend_keys(client: Client) -> bool:
 
     True if other devices were judged anew, so that what was not believed may now be.
     """
-    judged = False
     try:
         if client.should_upload_keys:
             answer = await client.keys_upload()
@@ -109,13 +114,13 @@ async def tend_keys(client: Client) -> bool:
                     answer,
                 )
         if client.should_query_keys:
-            judged = await client.trust.learn()
+            await client.trust.learn()
         if client.should_claim_keys:
             await client.keys_claim(client.get_users_for_key_claiming())
         await client.send_to_device_messages()
     except (*OUT_OF_REACH, LocalProtocolError) as error:
         log.warning("encryption keys could not be tended, next time: %s", type(error).__name__)
-    return judged
+    return client.trust.has_judged()
 
 
 async def cross_sign(
