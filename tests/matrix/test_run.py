@@ -83,7 +83,10 @@ async def test_it_says_nothing_of_what_people_say(street: Street) -> None:
     out, err = await process.communicate()
     said = (out + err).decode()
     assert "came to a room" in said
-    for private in ("PRIVATE", bot.user.token, bot.account.store_key):
+    account = accounts.read(bot.home)
+    assert account is not None
+    assert account.seeds
+    for private in ("PRIVATE", account.token, account.store_key, *account.seeds.values()):
         assert private not in said
 
 
