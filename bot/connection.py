@@ -10,7 +10,14 @@ from typing import Any
 import aiohttp
 from nio.client.async_client import AsyncClient, AsyncClientConfig
 from nio.exceptions import LocalProtocolError
-from nio.responses import KeysQueryError, KeysQueryResponse, KeysUploadError, Response
+from nio.responses import (
+    KeysQueryError,
+    KeysQueryResponse,
+    KeysUploadError,
+    Response,
+    ShareGroupSessionError,
+    ShareGroupSessionResponse,
+)
 from nio.store.database import SqliteStore
 
 from bot import account as accounts
@@ -47,6 +54,29 @@ class Client(AsyncClient):
         """Ask for the keys of devices, and judge these; nio also does so when it sends."""
         answer: KeysQueryResponse | KeysQueryError = await super().keys_query()
         await self.trust.judge(answer)
+        return answer
+
+    async def share_group_session(
+        self, room_id: str, ignore_unverified_devices: bool = False
+    ) -> ShareGroupSessionResponse | ShareGroupSessionError:
+        """Give a room's key to all its trusted devices, or to none: ClientError if it did not go.
+
+        nio would write on under a key that was lost on the way to some.
+        """
+        answer: ShareGroupSessionResponse | ShareGroupSessionError
+        answer = await super().share_group_session(room_id, ignore_unverified_devices)
+        assert self.olm is not None
+        session = self.olm.outbound_group_sessions[room_id]
+        wanted = {
+            (user, device.id)
+            for user in self.rooms[room_id].users
+            for device in self.olm.device_store.active_user_devices(user)
+            if not device.blacklisted and self.olm.session_store.get(device.curve25519)
+        }
+        reached = session.users_shared_with | session.users_ignored
+        if not wanted <= reached | {(self.user_id, self.device_id)}:
+            self.invalidate_outbound_session(room_id)
+            raise aiohttp.ClientError("the key of a room did not go out to all its devices")
         return answer
 
 
