@@ -4,13 +4,13 @@ import fcntl
 import json
 import os
 import secrets
+import sqlite3
 from collections.abc import Iterator, Mapping
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import asdict, dataclass, field
 from pathlib import Path
 
 from bot.settings import Home, SettingsError
-from storage import backup
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,14 +80,25 @@ def refuse_lost_keys(home: Home, account: Account) -> None:
         return  # the device has never been used
     if not store.exists():
         found = "are gone"
-    elif faults := backup.faults(store):
-        found = f"are damaged ({faults[0]}; move {store} away)"
+    elif damage := damage_of(store):
+        found = f"are damaged ({damage}; move {store} away)"
     else:
         return
     raise SettingsError(
         f"The encryption keys of the bot's device {found}. Run `python -m bot login` with the "
         "password: it becomes a new device, signed by the same account, and the book stays."
     )
+
+
+def damage_of(store: Path) -> str:
+    """What SQLite finds wrong with a file; nothing if it is whole."""
+    try:
+        # Not read-only: what a crash left half done is taken back first.
+        with closing(sqlite3.connect(store)) as opened:
+            (found,) = opened.execute("PRAGMA quick_check").fetchone()
+    except sqlite3.DatabaseError as error:
+        return str(error)
+    return "" if found == "ok" else str(found)
 
 
 @contextmanager

@@ -10,10 +10,9 @@ from email.utils import parsedate_to_datetime
 from typing import Any
 
 from bot import clock
-from bot.account import Account, key_store
+from bot.account import Account, damage_of, key_store
 from bot.cross_signing import Identity
 from bot.settings import Home
-from storage import backup
 
 CLOCKS_MAY_DIFFER = timedelta(minutes=2)
 PATIENCE_SECONDS = 10.0
@@ -95,9 +94,8 @@ def _key_store(place: Home, account: Account) -> Finding:
         return wrong(
             f"the device's keys are not in {place.keys}: if the bot has run before, log in again"
         )
-    found = backup.faults(store)
-    if found:
-        return wrong(f"the key store {store} is damaged ({found[0]}): move it away, log in again")
+    if damage := damage_of(store):
+        return wrong(f"the key store {store} is damaged ({damage}): move it away, log in again")
     return right("the device's keys are whole")
 
 

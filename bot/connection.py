@@ -10,7 +10,14 @@ from typing import Any
 import aiohttp
 from nio.client.async_client import AsyncClient, AsyncClientConfig
 from nio.exceptions import LocalProtocolError
-from nio.responses import KeysUploadError, Response
+from nio.responses import (
+    KeysQueryError,
+    KeysQueryResponse,
+    KeysUploadError,
+    Response,
+    ShareGroupSessionError,
+    ShareGroupSessionResponse,
+)
 from nio.store.database import SqliteStore
 
 from bot import account as accounts
@@ -42,6 +49,35 @@ class Client(AsyncClient):
     """A device of an account, which knows the devices that it trusts."""
 
     trust: Trust
+
+    async def keys_query(self) -> KeysQueryResponse | KeysQueryError:
+        """Ask for the keys of devices, and judge these; nio also does so when it sends."""
+        answer: KeysQueryResponse | KeysQueryError = await super().keys_query()
+        await self.trust.judge(answer)
+        return answer
+
+    async def share_group_session(
+        self, room_id: str, ignore_unverified_devices: bool = False
+    ) -> ShareGroupSessionResponse | ShareGroupSessionError:
+        """Give a room's key to all its trusted devices, or to none: ClientError if it did not go.
+
+        nio would write on under a key that was lost on the way to some.
+        """
+        answer: ShareGroupSessionResponse | ShareGroupSessionError
+        answer = await super().share_group_session(room_id, ignore_unverified_devices)
+        assert self.olm is not None
+        session = self.olm.outbound_group_sessions[room_id]
+        wanted = {
+            (user, device.id)
+            for user in self.rooms[room_id].users
+            for device in self.olm.device_store.active_user_devices(user)
+            if not device.blacklisted and self.olm.session_store.get(device.curve25519)
+        }
+        reached = session.users_shared_with | session.users_ignored
+        if not wanted <= reached | {(self.user_id, self.device_id)}:
+            self.invalidate_outbound_session(room_id)
+            raise aiohttp.ClientError("the key of a room did not go out to all its devices")
+        return answer
 
 
 @asynccontextmanager
@@ -98,7 +134,6 @@ async def tend_keys(client: Client) -> bool:
 
     True if other devices were judged anew, so that what was not believed may now be.
     """
-    judged = False
     try:
         if client.should_upload_keys:
             answer = await client.keys_upload()
@@ -109,13 +144,13 @@ async def tend_keys(client: Client) -> bool:
                     answer,
                 )
         if client.should_query_keys:
-            judged = await client.trust.learn()
+            await client.trust.learn()
         if client.should_claim_keys:
             await client.keys_claim(client.get_users_for_key_claiming())
         await client.send_to_device_messages()
     except (*OUT_OF_REACH, LocalProtocolError) as error:
         log.warning("encryption keys could not be tended, next time: %s", type(error).__name__)
-    return judged
+    return client.trust.has_judged()
 
 
 async def cross_sign(

@@ -63,6 +63,8 @@ class MissingKeys:
         self._awaited: set[str] = set()
         self._withheld: set[object] = set()
         """Sessions whose key was kept from us on purpose."""
+        self._told: set[str] = set()
+        """What was owned up to since the start: looked at no more."""
         self._held: asyncio.TimerHandle | None = None
 
     def expect(self, arrivals: Iterable[Arrival]) -> None:
@@ -115,16 +117,17 @@ class MissingKeys:
         present = {room.address: room.id for room in await rooms.present(self._db)}
         told = False
         for item in await inbox.parked(self._db):
-            room = present.get(item.room)
+            room, sender = present.get(item.room), item.raw.get("sender")
+            once = f"unread-{room}-{sender}-{now.date()}"
+            if room is None or sender == self._client.user_id or once in self._told:
+                continue
             why, after = self._reason(item)
-            if item.raw.get("sender") == self._client.user_id:
+            if not after <= now - item.at < OWN_UP_BEFORE:
                 continue
-            if room is None or not after <= now - item.at < OWN_UP_BEFORE:
-                continue
-            once = f"unread-{room}-{item.raw.get('sender')}-{now.date()}"
             message = Message(tx_id=once, kind="reply", body=why, to_event=item.event)
             async with self._db.transaction():
                 await outbox.put(self._db, room, message, now)
+            self._told.add(once)
             told = True
         return told
 

@@ -7,7 +7,7 @@ got hold of a password, or runs a homeserver, can add a device to an account, bu
 from collections.abc import Mapping
 from typing import Any
 
-from nio import KeysQueryResponse, MegolmEvent
+from nio import KeysQueryError, KeysQueryResponse, MegolmEvent
 from nio.client.async_client import AsyncClient
 from nio.crypto.device import OlmDevice
 
@@ -31,35 +31,38 @@ class Trust:
         self._trusted = trusted
         self._signs: dict[str, bool] = {}
         """The accounts asked about, and whether each signs its devices."""
+        self._judged = False
         # The choice, or a signature, may have changed since these devices were kept.
         self._olm.users_for_key_query |= set(self._olm.device_store.users)
 
-    async def learn(self) -> bool:
-        """Ask for the keys that are wanted, and judge the devices; whether any was judged."""
+    async def learn(self) -> None:
+        """Ask for the keys that are wanted, of everybody at once where that can be read."""
         wanted = set(self._olm.users_for_key_query)
-        judged = await self._ask()
-        if judged is None:
-            # One account's device is malformed; it must not keep the others from being known.
-            judged = False
-            for user in wanted:
-                self._olm.users_for_key_query = {user}
-                judged = bool(await self._ask()) or judged
-                self._signs.setdefault(user, False)
-            self._olm.users_for_key_query = set()
-        return judged
+        if is_readable(await self._client.keys_query()):
+            return
+        # One account's device is malformed; it must not keep the others from being known.
+        for user in wanted:
+            self._olm.users_for_key_query = {user}
+            await self._client.keys_query()
+            self._signs.setdefault(user, False)
+        self._olm.users_for_key_query = set()
 
-    async def _ask(self) -> bool | None:
-        """Whether devices were judged; None where the answer can be made nothing of."""
-        answer = await self._client.keys_query()
-        # The other, synchronous client of nio is what its types speak of here.
-        transport: Any = answer.transport_response
+    async def judge(self, answer: KeysQueryResponse | KeysQueryError) -> None:
+        """Judge the devices that an answer tells of, before anything is written to them."""
         if not isinstance(answer, KeysQueryResponse):
-            return None if transport.status == OK else False
-        # nio gives back no signing keys, but the text of the answer is still there.
+            return
+        # nio gives back no signing keys, but the text of the answer is still there. The other,
+        # synchronous client of nio is what its types speak of here.
+        transport: Any = answer.transport_response
         told: Json = await transport.json()
         for user in answer.device_keys:
             self._judge(user, told)
-        return bool(answer.device_keys)
+            self._judged = True
+
+    def has_judged(self) -> bool:
+        """Whether devices were judged since this was last asked."""
+        judged, self._judged = self._judged, False
+        return judged
 
     def takes(self, event: MegolmEvent) -> bool:
         """Whether an event is believed, by the device that its session came from."""
@@ -94,6 +97,12 @@ class Trust:
                 self._client.unblacklist_device(device)
             else:
                 self._client.blacklist_device(device)
+
+
+def is_readable(answer: KeysQueryResponse | KeysQueryError) -> bool:
+    """False for an answer of the homeserver's in which something is malformed."""
+    transport: Any = answer.transport_response
+    return isinstance(answer, KeysQueryResponse) or transport.status != OK
 
 
 def _is_signed(device: OlmDevice, signer: str, told: Json) -> bool:

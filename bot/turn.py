@@ -4,6 +4,8 @@ import logging
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime
+from pathlib import Path
+from traceback import extract_tb
 
 from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
@@ -63,8 +65,8 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
             await inbox.settle(db, item.id, "done", trace)
     except StorageRefused:
         raise  # the disk's fault, not the event's: it waits for a better day
-    except Exception:  # the one broad catch: one event must not stop those after it
-        log.exception("could not work through event %s", item.event)
+    except Exception as error:  # noqa: BLE001 - one event must not stop those after it
+        log.error("could not work through event %s: %s", item.event, _where(error))
         async with db.transaction():
             await inbox.settle(db, item.id, "failed", trace)
             room = await rooms.find(db, item.room)
@@ -88,6 +90,14 @@ async def _hearing(
     if heard.at < room.joined_at:
         return None
     return Hearing(Book(db, room), heard, item, now, own)
+
+
+def _where(error: Exception) -> str:
+    """What went wrong and where; not in its own words, which may be somebody's."""
+    steps = [
+        f"{Path(s.filename).name}:{s.lineno} {s.name}" for s in extract_tb(error.__traceback__)
+    ]
+    return f"{type(error).__name__} at {' > '.join(steps)}"
 
 
 async def _still_to_come(db: Database, room: str, heard: Heard) -> str | None:

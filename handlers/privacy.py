@@ -37,7 +37,8 @@ OLD_BACKUPS = "Backups made before now still hold the name until newer ones take
 async def known(turn: Turn) -> Answer:
     """All that the group's book has on the sender."""
     member = await _sender(turn)
-    account = f" ({member.user})" if member and member.user else ""
+    user = member.user if member else None
+    account = f" ({user})" if user and user != turn.sender else ""
     lines = [f"I know you here as {turn.sender}{account}.", _records(await _about(turn), turn)]
     states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
     kept = [the(state.bin.name) for state in states if state.keeper == turn.sender]

@@ -3,7 +3,7 @@
 import asyncio
 import sys
 import tempfile
-from asyncio.subprocess import DEVNULL, PIPE, Process
+from asyncio.subprocess import PIPE, Process
 from collections import Counter
 from collections.abc import AsyncIterator
 from contextlib import AsyncExitStack, asynccontextmanager
@@ -44,7 +44,13 @@ class Field:
     async def process(self) -> Process:
         """The bot, started as a person starts it."""
         command = [sys.executable, "-m", "bot", "run", "--home", str(self.bot.home.folder)]
-        return await asyncio.create_subprocess_exec(*command, stdout=PIPE, stderr=DEVNULL)
+        with self.log.open("ab") as log:
+            return await asyncio.create_subprocess_exec(*command, stdout=PIPE, stderr=log)
+
+    @property
+    def log(self) -> Path:
+        """What the bot says on standard error."""
+        return self.street.folder / "bot.log"
 
     async def ended(self, process: Process) -> bool:
         """Stop the bot as a person does; False if it had ended by itself."""

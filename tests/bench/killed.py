@@ -18,14 +18,17 @@ async def main(kills: int, messages: int, seed: int) -> int:
     dice = random.Random(seed)
     async with prepared(plain=2, encrypted=2) as field:
         began = stopwatch.monotonic()
-        progress = [0]
+        progress, ended = [0], ""
         writing = asyncio.create_task(_write(field, kills, messages, progress))
         for _ in range(kills):
             process = await field.process()
             if dice.random() > KILLED_YOUNG and process.stdout is not None:
                 await process.stdout.readline()
             await asyncio.sleep(dice.uniform(0.0, LONGEST_LIFE_SECONDS))
-            process.kill()
+            if process.returncode is None:
+                process.kill()
+            elif not ended:
+                ended = field.log.read_text(errors="replace").splitlines()[-1]
             await process.wait()
             progress[0] += 1
         await writing
@@ -35,9 +38,10 @@ async def main(kills: int, messages: int, seed: int) -> int:
         told, is_well = await field.outcome()
         sys.stdout.write(
             f"killed {kills} times during {messages} messages in 2 plain and 2 encrypted rooms: "
-            f"{told}; {stopwatch.monotonic() - began:.0f} s\n"
+            f"{told}; {f'the bot ENDED by itself: {ended}' if ended else 'it went on each time'}; "
+            f"{stopwatch.monotonic() - began:.0f} s\n"
         )
-        return int(not is_well)
+        return int(not is_well or bool(ended))
 
 
 async def _write(field: Field, kills: int, messages: int, progress: list[int]) -> None:

@@ -157,12 +157,14 @@ async def test_the_same_event_twice_counts_once(room: TalkingRoom) -> None:
 
 
 async def test_one_event_that_fails_is_owned_up_to_and_stops_nobody(
-    room: TalkingRoom, monkeypatch: pytest.MonkeyPatch
+    room: TalkingRoom, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
 ) -> None:
     with monkeypatch.context() as broken:
-        broken.setattr(hearing, "read", lambda *_: 1 / 0)
+        broken.setattr(hearing, "read", lambda body, _: {}[body])
         [sorry] = await room.says("added 2 kg scraps to the shed", event="$m")
     assert sorry.body == SORRY
+    assert "event $m: KeyError at turn.py:" in caplog.text
+    assert "scraps" not in caplog.text
     assert await room.standing() == []
     await room.says("added 1 kg scraps to the shed")
     assert await masses(room) == [1.0]

@@ -5,10 +5,12 @@ from __future__ import annotations
 import asyncio
 import signal
 import socket
+import sqlite3
 import stat
 import subprocess
 import sys
 from asyncio.subprocess import Process
+from contextlib import closing
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -16,7 +18,8 @@ import aiohttp
 import pytest
 
 from bot import account as accounts
-from bot.account import sole_user
+from bot.account import Account, sole_user
+from bot.cross_signing import new_seeds
 from bot.settings import Home
 from storage import links, rooms, session
 from storage.book import Book
@@ -80,7 +83,10 @@ async def test_it_says_nothing_of_what_people_say(street: Street) -> None:
     out, err = await process.communicate()
     said = (out + err).decode()
     assert "came to a room" in said
-    for private in ("PRIVATE", bot.user.token, bot.account.store_key):
+    account = accounts.read(bot.home)
+    assert account is not None
+    assert account.seeds
+    for private in ("PRIVATE", account.token, account.store_key, *account.seeds.values()):
         assert private not in said
 
 
@@ -133,6 +139,33 @@ async def test_a_device_whose_keys_are_lost_is_not_taken_up_again(
     assert says in done.stderr
     assert "python -m bot login" in done.stderr
     assert len(done.stderr.splitlines()) == 1
+
+
+DIES_WRITING = """
+import os, sqlite3, sys
+store = sqlite3.connect(sys.argv[1], isolation_level=None)
+store.execute("PRAGMA journal_mode = DELETE")
+store.execute("CREATE TABLE key (id INTEGER PRIMARY KEY, secret BLOB)")
+store.executemany("INSERT INTO key (secret) VALUES (?)", [(bytes(1000),)] * 200)
+store.execute("PRAGMA cache_size = 1")
+store.execute("BEGIN")
+store.execute("UPDATE key SET secret = randomblob(1000)")
+os._exit(0)
+"""
+
+
+def test_keys_that_a_crash_left_half_written_are_whole(tmp_path: Path) -> None:
+    home = Home(tmp_path)
+    home.keys.mkdir()
+    account = Account(
+        homeserver="", user="@p:test", device="P", token="", store_key="", seeds=new_seeds()
+    )
+    store = accounts.key_store(home, account)
+    subprocess.run([sys.executable, "-c", DIES_WRITING, str(store)], check=True)
+    assert store.with_name(f"{store.name}-journal").exists()
+    accounts.refuse_lost_keys(home, account)
+    with closing(sqlite3.connect(store)) as opened:
+        assert opened.execute("SELECT DISTINCT secret FROM key").fetchall() == [(bytes(1000),)]
 
 
 def test_a_broken_login_file_is_named(tmp_path: Path) -> None:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from aiohttp import ClientConnectionError
 from nio.client.async_client import AsyncClient
+from nio.responses import ShareGroupSessionError, ShareGroupSessionResponse
 
 from bot import clock
 from bot.connection import connected
@@ -193,6 +194,32 @@ async def test_a_send_that_failed_while_sharing_keys_is_tried_again(
         return await claim(client, wanted)
 
     monkeypatch.setattr(AsyncClient, "keys_claim", fail_once)
+    bot.start()
+    room = await street.room(ines, bot.user.id)
+    await ines.hears(room, bot.said())
+    assert failures == 1
+
+
+@pytest.mark.parametrize("failure", [ClientConnectionError(), None], ids=["lost", "502"])
+async def test_a_key_that_did_not_go_out_is_sent_again(
+    street: Street, monkeypatch: pytest.MonkeyPatch, failure: Exception | None
+) -> None:
+    """nio takes the key for shared all the same, and nobody could read what is said under it."""
+    monkeypatch.setattr(Patience, "FIRST_SECONDS", 0.01)
+    ines, bot = await street.neighbour("ines"), street.bot()
+    send, failures = AsyncClient._send, 0
+
+    async def fail_once(client: AsyncClient, kind: Any, *args: Any, **named: Any) -> Any:
+        nonlocal failures
+        shares = kind is ShareGroupSessionResponse and client.user_id == bot.user.id
+        if shares and not failures:
+            failures += 1
+            if failure:
+                raise failure
+            return ShareGroupSessionError("Bad gateway", room_id="", users_shared_with=set())
+        return await send(client, kind, *args, **named)
+
+    monkeypatch.setattr(AsyncClient, "_send", fail_once)
     bot.start()
     room = await street.room(ines, bot.user.id)
     await ines.hears(room, bot.said())

@@ -111,6 +111,26 @@ async def test_a_token_that_the_homeserver_forgot_is_dropped(db: Database, tmp_p
     assert fake.asked == ["s1", "", "s2"]
 
 
+async def test_keys_that_are_refused_are_told_of_and_stop_nothing(
+    db: Database, tmp_path: Path, caplog: pytest.LogCaptureFixture
+) -> None:
+    """A device whose keys the homeserver knows otherwise can be mended by a new login alone."""
+
+    class Refusing(FakeHomeserver):
+        async def answer(self, request: web.Request) -> web.Response:
+            if request.path.endswith("/keys/upload"):
+                body = {"errcode": "M_UNKNOWN", "error": "One time key already exists"}
+                return web.json_response(body, status=400)
+            return await super().answer(request)
+
+    fake = Refusing([(200, JSON, SYNCED), (401, JSON, SIGNED_OUT)])
+    with pytest.raises(SignedOut):
+        await listen(fake, db, tmp_path)
+    assert fake.asked == ["s1", "s2"]
+    assert "refuses the device's keys" in caplog.text
+    assert "python -m bot login" in caplog.text
+
+
 def test_patience_doubles_up_to_five_minutes(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(Patience, "FIRST_SECONDS", 1.0)
     patience = Patience()

@@ -10,6 +10,7 @@ from aiohttp.test_utils import TestServer
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot import matrix
 from bot.account import Account
 from bot.connection import call, connected
 from bot.cross_signing import Device, Identity, Json, is_signed_by, new_seeds, sign_device
@@ -120,6 +121,23 @@ async def test_another_setting_counts_from_the_next_start(street: Street) -> Non
     assert bot.rows("SELECT count(*) FROM entry WHERE event = ?", event) == [(1,)]
 
 
+async def test_no_key_goes_out_before_a_device_is_judged(
+    street: Street, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """nio asks for keys itself when it writes to a room whose members it is not sure of."""
+
+    async def leave_it(_: object) -> bool:
+        return False
+
+    monkeypatch.setattr(matrix, "tend_keys", leave_it)
+    ines, bot = await street.neighbour("ines"), street.bot(devices="only signed")
+    bot.start()
+    room = await street.room(ines, bot.user.id)
+    await bot.comes_to("SELECT 1 FROM outbox WHERE sent_as IS NOT NULL")
+    [(greeting,)] = bot.rows("SELECT sent_as FROM outbox")
+    await ines.hears(room, lambda raw: cannot_read(raw, greeting))
+
+
 async def test_a_malformed_device_keeps_no_others_from_being_known(tmp_path: Path) -> None:
     sound = {"algorithms": [], "device_id": "D", "user_id": "@ines:test", "keys": {}}
     devices = {"@ines:test": {"D": sound}, "@mallory:test": {"D": {"algorithms": 5}}}
@@ -138,7 +156,8 @@ async def test_a_malformed_device_keeps_no_others_from_being_known(tmp_path: Pat
         async with connected(Home(tmp_path), account) as client:
             assert client.olm is not None
             client.olm.users_for_key_query = set(devices)
-            assert await client.trust.learn()
+            await client.trust.learn()
+            assert client.trust.has_judged()
             assert not client.should_query_keys
     assert asked[0] == sorted(devices)
     assert sorted(asked[1:]) == [["@ines:test"], ["@mallory:test"]]
