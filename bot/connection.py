@@ -18,6 +18,7 @@ from bot.account import Account
 from bot.cross_signing import CrossSigningError, Device, Identity, new_seeds, sign_device
 from bot.hardening import harden
 from bot.settings import Home
+from bot.unhurried import unhurry
 from storage.errors import UserError
 
 log = logging.getLogger(__name__)
@@ -54,6 +55,7 @@ async def connected(home: Home, account: Account) -> AsyncIterator[AsyncClient]:
     )
     client.restore_login(account.user, account.device, account.token)
     harden(client)
+    unhurry(client)
     try:
         yield client
     finally:
