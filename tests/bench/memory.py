@@ -52,7 +52,7 @@ class FakeHomeserver:
         path = request.path
         if path.endswith("/sync"):
             since = request.query.get("since")
-            return web.json_response(await self._sync() if since else self._first_sync())
+            return web.json_response(await self._sync() if since else self.first_sync())
         if "/send/" in path:
             self.sent += 1
             return web.json_response({"event_id": f"$sent{self.sent}"})
@@ -64,7 +64,8 @@ class FakeHomeserver:
             return web.json_response({"one_time_keys": {}, "failures": {}})
         return web.json_response({"errcode": "M_UNRECOGNIZED", "error": path}, status=404)
 
-    def _first_sync(self) -> dict[str, Any]:
+    def first_sync(self) -> dict[str, Any]:
+        """All rooms with their members."""
         rooms = (f"!yard{number}:bench" for number in range(ROOMS))
         members = [traffic.OWN, *(f"@{name}:bench" for name in traffic.MEMBERS)]
         return _sync_of({room: ([_member(room, user) for user in members], []) for room in rooms})
