@@ -39,6 +39,7 @@ class FakeHomeserver:
     def __init__(self) -> None:
         self._events = traffic.events(ROOMS)
         self._allowed = asyncio.Semaphore(0)
+        self._is_known = False
         self.told = 0
         self.sent = 0
 
@@ -51,8 +52,11 @@ class FakeHomeserver:
         """Any request of the bot's."""
         path = request.path
         if path.endswith("/sync"):
-            since = request.query.get("since")
-            return web.json_response(await self._sync() if since else self.first_sync())
+            if request.query.get("since"):
+                return web.json_response(await self._sync())
+            # The first time all rooms are asked for; later only whether there are invitations.
+            first, self._is_known = not self._is_known, True
+            return web.json_response(self.first_sync() if first else _sync_of({}))
         if "/send/" in path:
             self.sent += 1
             return web.json_response({"event_id": f"$sent{self.sent}"})
@@ -65,10 +69,15 @@ class FakeHomeserver:
         return web.json_response({"errcode": "M_UNRECOGNIZED", "error": path}, status=404)
 
     def first_sync(self) -> dict[str, Any]:
-        """All rooms with their members."""
+        """All rooms with their members, and the bot coming into them before anything was said."""
         rooms = (f"!yard{number}:bench" for number in range(ROOMS))
-        members = [traffic.OWN, *(f"@{name}:bench" for name in traffic.MEMBERS)]
-        return _sync_of({room: ([_member(room, user) for user in members], []) for room in rooms})
+        members = [f"@{name}:bench" for name in traffic.MEMBERS]
+        return _sync_of(
+            {
+                room: ([_member(room, user) for user in members], [_member(room, traffic.OWN)])
+                for room in rooms
+            }
+        )
 
     async def _sync(self) -> dict[str, Any]:
         try:
