@@ -1,6 +1,9 @@
 """What a batch knows from asking once is never older than what it wrote since."""
 
+import sqlite3
 from collections.abc import Awaitable, Callable
+from contextlib import closing
+from pathlib import Path
 
 import pytest
 
@@ -69,10 +72,14 @@ async def test_a_setting_holds_from_the_next_message_on(book: Book) -> None:
     await book.db.at_once(lives)
 
 
-async def test_what_another_program_wrote_in_between_is_seen(book: Book) -> None:
+async def test_what_another_program_wrote_in_between_is_seen(book: Book, tmp_path: Path) -> None:
     async def looks(db: Database) -> list[str]:
         return (await names(Book(db, book.room)))[1]
 
-    assert await book.db.at_once(looks) == []
-    await book.db.write("INSERT INTO member (room, name) VALUES (?, 'mei')", (book.room.id,))
-    assert await book.db.at_once(looks) == ["mei"]
+    insert = "INSERT INTO member (room, name) VALUES (?, ?)"
+    with closing(sqlite3.connect(tmp_path / "book.db", isolation_level=None)) as other:
+        for look, expected in ((book.db.at_once, []), (book.db.ask, ["mei"])):
+            assert await look(looks) == expected
+            other.execute(insert, (book.room.id, "mei"))
+        other.execute(insert, (book.room.id, "dov"))
+    assert await book.db.ask(looks) == ["mei", "mei", "dov"]
