@@ -26,6 +26,7 @@ from bot.cross_signing import CrossSigningError, Device, Identity, new_seeds, si
 from bot.hardening import harden
 from bot.settings import Home, Trusted
 from bot.trust import Trust
+from bot.unhurried import unhurry
 from storage.errors import UserError
 
 log = logging.getLogger(__name__)
@@ -98,6 +99,7 @@ async def connected(
     client.restore_login(account.user, account.device, account.token)
     client.trust = Trust(client, trusted)
     harden(client, client.trust.takes)
+    unhurry(client)
     try:
         yield client
     finally:

@@ -124,6 +124,8 @@ class Desk:
 
     def drive(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
         """The result of work that never waits, without an event loop."""
+        if not self._depth:
+            self._known.clear()  # others may have written in the book since
         coroutine = work()
         try:
             coroutine.send(None)

@@ -4,21 +4,35 @@ import asyncio
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 BAR_MS = 20.0
 """A loop held up for longer is noticed: by whoever is typing, and by the homeserver."""
 
 
+NOTED = 0.0005
+"""Seconds from which on a step is worth its name."""
+
+
 @dataclass
 class Held:
-    """The longest step by the clock and by the processor's time (s), and what it was."""
+    """The longest step by the clock, and by the processor's time for each kind of step (s)."""
 
     clock: float = 0.0
-    processor: float = 0.0
-    what: str = ""
     steps: int = 0
+    kinds: dict[str, float] = field(default_factory=dict)
+
+    @property
+    def processor(self) -> float:
+        """The longest of them all."""
+        return max(self.kinds.values(), default=0.0)
+
+    def told(self) -> str:
+        """The longest kinds of steps, in words."""
+        longest = sorted(self.kinds.items(), key=lambda kind: -kind[1])[:3]
+        kinds = ", ".join(f"{name} {1000 * spent:.1f}" for name, spent in longest)
+        return f"{1000 * self.clock:.0f} ms by the clock; of {self.steps:,} the longest: {kinds}"
 
 
 @contextmanager
@@ -33,8 +47,9 @@ def watched() -> Iterator[Held]:
         processor = time.thread_time() - processor
         held.clock = max(held.clock, time.perf_counter() - clock)
         held.steps += 1
-        if processor > held.processor:
-            held.processor, held.what = processor, _name(self)
+        if processor > NOTED:
+            name = _name(self)
+            held.kinds[name] = max(held.kinds.get(name, 0.0), processor)
 
     vars_of: Any = asyncio.Handle
     vars_of._run = watch

@@ -49,7 +49,7 @@ async def _watch(what: str, db: Database, work: Callable[[Database], Awaitable[N
         value=1000 * held.processor,
         unit="ms",
         bar=BAR_MS,
-        note=f"{1000 * held.clock:.1f} ms by the clock; longest of {held.steps:,}: {held.what}",
+        note=held.told(),
     )
 
 
