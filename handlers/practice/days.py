@@ -98,7 +98,15 @@ PLANT_COLD = Figure(
 SOIL_BANDS = (
     Figure("soil warm enough for the usual wait", 15, "°C", "band of the rows above", "derived"),
     Figure("soil cool but alive", 10, "°C", "band of the rows above", "derived"),
-    Figure("soil in which little happens below", 5, "°C", "soil respiration", "from memory"),
+    Figure(
+        "soil in which little happens below",
+        5,
+        "°C",
+        "“biologic zero” of soil science (Rabenhorst, Wetlands 25:616-621, 2005)",
+        "published",
+        5,
+        10,
+    ),
 )
 
 _WARMEST, _COLDEST = 60.0, -40.0

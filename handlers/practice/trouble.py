@@ -25,7 +25,15 @@ GOOD: Mapping[str, str] = {
 
 Verdict = Literal["good", "mend", "give up"]
 
-ACID = Figure("sour enough", 4.0, "pH", "silage practice: 3.7 to 4.2", "from memory", 3.5, 4.2)
+ACID = Figure(
+    "sour enough",
+    4.0,
+    "pH",
+    "maize silage: 3.7 to 4.2 (Kung and Shaver, University of Wisconsin Extension)",
+    "published",
+    3.7,
+    4.2,
+)
 ACID_LIMIT = Figure("acid foods reach", 4.6, "pH", "21 CFR 114.3", "published")
 HOT = Figure("too warm for the ferment", 35, "°C", "", "common practice")
 COLD = Figure("too cold for the ferment", 15, "°C", "", "common practice")
