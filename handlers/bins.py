@@ -8,7 +8,7 @@ from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, 
 from handlers.practice.figure import Refused, listed
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Ask, Open
-from handlers.state import BinState, Stage, look_up
+from handlers.state import BinState, Stage, look_up, named
 from storage.rows import Entry, Facts, NewEntry
 
 FIRST_BIN = "bin 1"
@@ -16,6 +16,8 @@ FIRST_BIN = "bin 1"
 
 LONGEST_NAME = 40
 """Letters of a bin's name; what is longer is no name but a misreading."""
+
+NO_BINS = "No bin is open yet. Say “opened the blue bin, 20 L” to begin."
 
 AT_WORK: frozenset[Stage] = frozenset({"filling", "fermenting", "ready"})
 
@@ -76,7 +78,7 @@ async def about(act: Ask, turn: Turn) -> Answer:
     """What is in a bin, how full it is, and what comes next; or a line for every bin."""
     states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
     if not states:
-        return Answer(say="No bin is open yet. Say “opened the blue bin, 20 L” to begin.")
+        return Answer(say=NO_BINS)
     chosen = [s for s in states if act.bin and s.bin.name.casefold() == act.bin.casefold()]
     if act.bin and not chosen:
         return unknown(act.bin, states)
@@ -162,6 +164,25 @@ def _likely(fitting: Sequence[BinState], sender: str, last: Entry | None) -> str
         return last.bin.name
     kept = [state.bin.name for state in fitting if state.keeper == sender]
     return kept[0] if len(kept) == 1 else None
+
+
+async def meant(
+    said: str | None, turn: Turn, *, stages: Collection[Stage] = AT_WORK
+) -> BinState | Answer:
+    """The bin that was named or must be meant; else what to say: which one, or that there is none.
+
+    For what is only asked; what is to be written down goes by `choose` and `ask_which`.
+    """
+    state = await named(turn.book, await choose(said, turn, stages=stages), turn.today)
+    if state:
+        return state
+    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    if not states:
+        return Answer(say=NO_BINS)
+    if said:
+        return unknown(said, states)
+    question, _ = await which(turn, stages)
+    return Answer(say=question)
 
 
 async def ask_which(entry: NewEntry, turn: Turn, stages: Collection[Stage]) -> Answer:

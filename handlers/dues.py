@@ -2,7 +2,8 @@
 
 from datetime import date, timedelta
 
-from handlers.practice import days, outlook
+from handlers.filling import outlook_of
+from handlers.practice import days
 from handlers.practice.starter import FERMENT_DAYS
 from handlers.state import BinState, Run
 from storage.rows import Due, Entry
@@ -97,9 +98,9 @@ def _seal_days(state: BinState, begun: date) -> Days:
     """From the day it is likely full to the last likely one; two weeks of filling at most."""
     latest = days.seal_by(begun).end
     layers = state.run.layers
-    if not layers or not state.capacity_l:
+    full = outlook_of(state, layers[-1][0]) if layers else None
+    if full is None:
         return latest, latest
-    full = outlook.full_forecast(layers, state.capacity_l, layers[-1][0])
     return min(full.full_on or latest, latest), min(full.latest or latest, latest)
 
 

@@ -5,9 +5,10 @@ from datetime import date, time
 from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, SettingName, Turn
+from handlers.chosen import kept
 from handlers.dues import ON_STARTER, dues_of, dues_of_starter
 from handlers.runs import STARTERS, renumber
-from handlers.state import fold, look_up
+from handlers.state import fold, look_up, new_run
 from storage import changes, dues, links, rooms
 from storage.book import Book
 from storage.rows import Bin, Entry, NewEntry, Question
@@ -63,7 +64,8 @@ async def settle_dues(turn: Turn, bin: Bin) -> None:
     """Make a bin's dues anew from its present run, the burial before it and who takes it."""
     book = turn.book
     state = await look_up(book, bin, turn.today)
-    before = fold(await book.run(bin, state.number - 1)) if state.number > 1 else None
+    entries = await book.run(bin, state.number - 1) if state.number > 1 else None
+    before = fold(entries, new_run(book.room)) if entries is not None else None
     due = dues_of(state, before, await _passing(book, bin))
     await dues.put(book.db, book.room, bin, due, turn.now)
 
@@ -104,7 +106,7 @@ async def _set(turn: Turn, what: SettingName, value: str) -> None:
         case "units":
             await rooms.set_units(book.db, book.room, value)
         case "choice":
-            name, _, figure = value.partition("=")
-            await rooms.set_choice(book.db, book.room, name, float(figure))
+            name, _, chosen = value.partition("=")
+            await rooms.set_choice(book.db, book.room, name, kept(name, chosen))
         case "habit":
             await rooms.set_habit(book.db, book.room, value)

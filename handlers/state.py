@@ -1,14 +1,14 @@
 """What a bin's entries add up to: stage, fill, days. Computed anew, never stored."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Literal
 
 from handlers.chosen import choices
 from handlers.practice import days, density
 from handlers.practice.choices import OURS, Choices
-from handlers.practice.kinds import rich_share
+from handlers.practice.kinds import Kind, Shares, rich_share
 from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry, Room
 
@@ -27,6 +27,14 @@ class Run:
     layer_count: int = 0
     mass_kg: float = 0.0
     rich_kg: float = 0.0
+    kinds_kg: Mapping[Kind, float] = field(default_factory=dict)
+    """Mass of each kind, of the layers with an amount."""
+    fed_by: frozenset[str] = frozenset()
+    """Who put layers in."""
+    drained_l: float = 0.0
+    """Liquid drawn off, as far as its volume was said."""
+    drainings: int = 0
+    """How often its volume was said."""
     opened: date | None = None
     first_layer: date | None = None
     last_layer: date | None = None
@@ -44,6 +52,12 @@ class Run:
         """Share of all scraps that is meat, fish, dairy, egg, bone or oil."""
         return self.rich_kg / self.mass_kg if self.mass_kg else None
 
+    @property
+    def make_up(self) -> Shares | None:
+        """What it is made of, by mass; None before its first layer with an amount."""
+        whole = sum(self.kinds_kg.values())
+        return {kind: kg / whole for kind, kg in self.kinds_kg.items()} if whole else None
+
     def stage(self, today: date) -> Stage:
         """Where the run stands on a day."""
         if self.buried:
@@ -54,7 +68,8 @@ class Run:
 
     def to_bury(self, sealed: date) -> days.BuryWindow:
         """When to bury it if it was sealed on that day."""
-        return days.bury_window(sealed, self.celsius, ferment_days=self.choices.ferment_days)
+        celsius = None if self.celsius is None else days.held(self.celsius)
+        return days.bury_window(sealed, celsius, ferment_days=self.choices.ferment_days)
 
     def to_plant(self, buried: date) -> days.Window:
         """When the soil can be planted if it was buried on that day."""
@@ -104,11 +119,11 @@ def fold(entries: Sequence[Line], run: Run = NOTHING_YET) -> Run:
 def _step(run: Run, entry: Line, on: date) -> Run:
     match entry.act:
         case "layer":
-            return _with_layer(run, entry.facts, on)
+            return _with_layer(run, entry, on)
         case "open":
             return replace(run, opened=run.opened or on)
         case "drain":
-            return replace(run, last_drain=on)
+            return _with_draining(run, entry.facts, on)
         case "seal":
             return replace(run, sealed=run.sealed or on)
         case "bury":
@@ -123,8 +138,20 @@ def _step(run: Run, entry: Line, on: date) -> Run:
             return run
 
 
-def _with_layer(run: Run, facts: Facts, on: date) -> Run:
+def _with_draining(run: Run, facts: Facts, on: date) -> Run:
+    if facts.volume_l is None:
+        return replace(run, last_drain=on)
+    drained = run.drained_l + facts.volume_l
+    return replace(run, last_drain=on, drained_l=drained, drainings=run.drainings + 1)
+
+
+def _with_layer(run: Run, entry: Line, on: date) -> Run:
+    facts = entry.facts
     mass = layer_mass(facts)
+    made_of = facts.materials or {"mixed": 1.0}
+    kinds = dict(run.kinds_kg)
+    for kind, part in made_of.items():
+        kinds[kind] = kinds.get(kind, 0.0) + (mass or 0.0) * part
     share = facts.rich if facts.rich is not None else rich_share(facts.materials or {})
     return replace(
         run,
@@ -132,6 +159,8 @@ def _with_layer(run: Run, facts: Facts, on: date) -> Run:
         layer_count=run.layer_count + 1,
         mass_kg=run.mass_kg + (mass or 0.0),
         rich_kg=run.rich_kg + (mass or 0.0) * share,
+        kinds_kg=kinds,
+        fed_by=run.fed_by | ({entry.member} if entry.member else set()),
         opened=run.opened or on,
         first_layer=run.first_layer or on,
         last_layer=on,

@@ -122,17 +122,9 @@ def full_forecast(
     set the seed rate; `materials` are the run's make-up so far. Days after `today` do not count.
     """
     positive(capacity_l, 1500, what="A bin", unit="L", advice="give what the bin holds in litres")
-    eaters = HOUSEHOLD.value if people is None else people
-    positive(eaters, 5000, what="The number", unit="people", advice="say how many feed the bin")
-    logged = [(day, kg) for day, kg in layers if day <= today]
-    if any(kg < 0 for _, kg in logged):
-        raise Refused("A layer cannot weigh less than nothing: correct that layer first.")
-    total = sum(kg for _, kg in logged)
+    rate = _rate(layers, today, people)
+    total = sum(kg for day, kg in layers if day <= today)
     holds = density.capacity_kg(capacity_l, materials)
-    seed = _Seed(
-        eaters * SEED_KG_WEEK.value / 7, HOUSEHOLD_SPREAD if people is None else SEED_SPREAD
-    )
-    rate = _rate(logged, today, seed)
     left = holds - total
     spread = PACKING.value * holds
     earliest, middle, latest = (
@@ -175,15 +167,32 @@ def _days(count: int | None) -> str:
     return f"{count} day{'' if count == 1 else 's'}"
 
 
-def _rate(logged: Iterable[tuple[date, float]], today: date, seed: _Seed) -> _Rate:
+def forecast_rate(
+    layers: Iterable[tuple[date, float]], today: date, *, people: float | None = None
+) -> float:
+    """kg a day that go in, by the layers up to today and the usual rate of so many people."""
+    return _rate(layers, today, people).median
+
+
+def _seed(people: float | None) -> _Seed:
+    eaters = HOUSEHOLD.value if people is None else people
+    positive(eaters, 5000, what="The number", unit="people", advice="say how many feed the bin")
+    spread = HOUSEHOLD_SPREAD if people is None else SEED_SPREAD
+    return _Seed(eaters * SEED_KG_WEEK.value / 7, spread)
+
+
+def _rate(layers: Iterable[tuple[date, float]], today: date, people: float | None) -> _Rate:
     """The rate and the scatter, from the days of the log and the seed, each as it is to be trusted.
 
     A log begins and is asked about on days with a layer: half a gap on either side belongs to it,
     without which the rate would come out too high.
     """
-    totals: dict[date, float] = {}
-    for day, kg in logged:
-        totals[day] = totals.get(day, 0.0) + kg
+    seed, totals = _seed(people), dict[date, float]()
+    for day, kg in layers:
+        if kg < 0:
+            raise Refused("A layer cannot weigh less than nothing: correct that layer first.")
+        if day <= today:
+            totals[day] = totals.get(day, 0.0) + kg
     whole = sum(totals.values())
     if not whole:
         sure = _scatter([], RHYTHM.value)

@@ -30,8 +30,15 @@ Topic = Literal[
     "custody",
     "help",
     "why",
+    "full",
+    "bins",
+    "liquid",
+    "moisture",
+    "carbon",
 ]
-"""What can be asked. `why` is read only where `Context.after_bot` holds."""
+"""What can be asked. `why` is read only where `Context.after_bot` holds, and what comes after it
+(when a bin is full, how many bins are wanted, how much liquid is normal, moisture, C:N) only where
+`Context.in_room` does."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +57,10 @@ class Context:
     """What the bot is called when somebody turns to it."""
     after_bot: bool = False
     """It replies to the bot's words, or follows on them directly."""
+    in_room: bool = False
+    """Said in a room, where more can be asked than the reading contract has topics for."""
+    places: tuple[str, ...] = ()
+    """Where the group has buried bins, as it calls these places."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -242,6 +253,15 @@ class Ask(_Act):
     signs: tuple[Sign, ...] = ()
     what: str | None = None
     """What may go in, in the words said (`allowed`)."""
+    place: str | None = None
+    """The bed that is meant, by a name in `Context.places` (`bed`)."""
+    week_kg: float | None = None
+    """Scraps a week (`bins`)."""
+    people: float | None = None
+    days: float | None = None
+    """Days in which a bin fills (`bins`)."""
+    capacity_l: float | None = None
+    """What a bin holds (`bins`)."""
     bin: str | None = None
     member: str | None = None
     on: date | None = None

@@ -57,7 +57,8 @@ def test_how_full_a_bin_is_after_settling() -> None:
     found = bins(fill_days=10, capacity_l=20, holds_kg=14)
     assert found.filled_l == pytest.approx(17)
     assert found.filled_share == pytest.approx(0.85)
-    assert "85% full" in found.lines[-1]
+    assert "85% full" in found.lines[0]
+    assert any("14 kg at 0.7 kg/L, settled by 15 %, are 17 L" in step for step in found.steps)
     assert bins(fill_days=10, holds_kg=1000).filled_share == 1
     assert found.capacity_kg == pytest.approx(14)
 

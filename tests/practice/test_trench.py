@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from handlers.practice.figure import Refused
-from handlers.practice.trench import COVER_ANIMALS, DEPTH_ANIMALS, ferment_l, trench, tub
+from handlers.practice.trench import COVER_ANIMALS, DEPTH_ANIMALS, ferment, trench, tub
 from handlers.practice.units import LITRES, METRES
 
 PAIL_L = 5 * LITRES["us_gallon"]
@@ -60,7 +60,7 @@ def test_a_wanted_cover_is_kept() -> None:
 def test_ferment_of_several_bins(
     mass_kg: float | None, volume_l: float | None, bins: float, litres: float
 ) -> None:
-    assert ferment_l(mass_kg=mass_kg, volume_l=volume_l, bins=bins) == pytest.approx(litres)
+    assert ferment(mass_kg=mass_kg, volume_l=volume_l, bins=bins).litres == pytest.approx(litres)
 
 
 def test_a_tub_takes_ferment_soil_and_cover() -> None:
@@ -84,9 +84,9 @@ def test_what_cannot_be_dug_is_refused() -> None:
     with pytest.raises(Refused):
         tub(0)
     with pytest.raises(Refused, match="one of the two"):
-        ferment_l()
+        ferment()
     with pytest.raises(Refused, match="how many bins"):
-        ferment_l(volume_l=20, bins=0)
+        ferment(volume_l=20, bins=0)
 
 
 dug = st.floats(min_value=0.2, max_value=1.0)
