@@ -225,6 +225,8 @@ class Hearing:
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=isinstance(heard, Said) and await self._answers_us(heard),
+            in_room=True,
+            places=tuple(await self.book.places()),
         )
 
     async def _answers_us(self, said: Said) -> bool:

@@ -4,8 +4,10 @@ from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from handlers.calendar import concerned, digest
+from handlers.due_reasons import why_due
 from handlers.dues import is_news
 from handlers.quiet import is_quiet
+from handlers.why import explained
 from storage import dues as due_table
 from storage import outbox, rooms
 from storage.book import Book
@@ -72,6 +74,7 @@ async def _tell_room(db: Database, address: str, now: datetime) -> None:
                 kind="digest",
                 body=await digest(book, dues, today),
                 mentions=await concerned(book, dues, today),
+                why=explained(await why_due(book, dues, today)) or None,
             )
             await outbox.put(db, room.id, message, now)
             await due_table.set_told(db, dues, today)

@@ -3,13 +3,15 @@
 from collections.abc import Collection, Sequence
 
 from handlers.answer import Answer, Query, Turn
+from handlers.due_reasons import why_due
 from handlers.dues import DUTIES, is_shown_on
 from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume, when
-from handlers.practice.figure import Refused, listed
+from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
+from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Ask, Open
 from handlers.state import BinState, Stage, look_up, named
-from storage.rows import Entry, Facts, NewEntry
+from storage.rows import Due, Entry, Facts, NewEntry
 
 FIRST_BIN = "bin 1"
 """The name of a group's first bin while it has none."""
@@ -83,8 +85,28 @@ async def about(act: Ask, turn: Turn) -> Answer:
     if act.bin and not chosen:
         return unknown(act.bin, states)
     if chosen:
-        return Answer(say="\n".join(await _card(chosen[0], turn)))
-    return Answer(say="\n".join(capital(summary(s, turn)) for s in states))
+        dues = [
+            due
+            for due in await turn.book.dues()
+            if due.bin == chosen[0].bin and is_shown_on(due, turn.today)
+        ]
+        why = [*filled_step(chosen[0]), *await why_due(turn.book, dues, turn.today)]
+        return Answer(say="\n".join(_card(chosen[0], dues, turn)), why=why)
+    lines = [capital(summary(state, turn)) for state in states]
+    return Answer(say="\n".join(lines), why=[step for s in states for step in filled_step(s)])
+
+
+def filled_step(state: BinState) -> list[str]:
+    """How full a bin is, as a step of the arithmetic; empty where that is not known."""
+    if state.fill is None or not state.capacity_l or not state.run.mass_kg:
+        return []
+    made_of = state.run.make_up
+    holds = capacity_kg(state.capacity_l, made_of)
+    return [
+        f"{the(state.bin.name)}: {number(state.capacity_l)} L at {number(pressed_kg_l(made_of))} "
+        f"kg/L, settled by {number(SETTLING.value * 100)} %, hold {number(holds)} kg; "
+        f"{number(state.run.mass_kg)} kg are {state.run.mass_kg / holds:.0%} of that"
+    ]
 
 
 def unknown(name: str, states: Sequence[BinState]) -> Answer:
@@ -108,7 +130,7 @@ def summary(state: BinState, turn: Turn) -> str:
     return ", ".join(words)
 
 
-async def _card(state: BinState, turn: Turn) -> list[str]:
+def _card(state: BinState, dues: Sequence[Due], turn: Turn) -> list[str]:
     run = state.run
     lines = [f"{capital(summary(state, turn))}."]
     about = []
@@ -121,10 +143,9 @@ async def _card(state: BinState, turn: Turn) -> list[str]:
     if about:
         first, *rest = about
         lines.append(f"{capital(', '.join([first, *rest]))}.")
-    for due in await turn.book.dues():
-        if due.bin == state.bin and is_shown_on(due, turn.today):
-            duty = DUTIES[due.what].format(bin="it")
-            lines.append(f"{when(due.from_day, due.to_day, turn.today)}: {duty}.")
+    for due in dues:
+        duty = DUTIES[due.what].format(bin="it")
+        lines.append(f"{when(due.from_day, due.to_day, turn.today)}: {duty}.")
     return lines
 
 

@@ -6,8 +6,10 @@ from itertools import groupby
 
 from handlers.answer import SILENCE, Answer, Handler, PutOff, Turn
 from handlers.bins import unknown
+from handlers.due_reasons import why_due
 from handlers.dues import DUTIES, EVENTS, is_shown_on
 from handlers.phrasing import capital, day, span, the, when
+from handlers.practice.days import DRAIN, FERMENT, FILL
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Ask, Bury, Done, Drain, Later, Seal
 from handlers.state import look_up
@@ -18,6 +20,9 @@ NOTHING = (
     "Nothing is due. The calendar fills as layers go in: a bin is drained every two or three days, "
     "sealed within two weeks, and buried ten to fourteen days after that."
 )
+USUAL_DAYS = tuple(figure.line() for figure in (DRAIN, FILL, FERMENT))
+"""The figures behind it."""
+
 MOST_LATER_DAYS = 60
 """The longest that something can be put off, so that it is not lost."""
 
@@ -42,7 +47,10 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if act.what == LATE:
         dues = [due for due in dues if is_late(due, turn.today)]
     lines = await calendar(turn.book, dues, turn.today)
-    return Answer(say="\n".join(lines) or _nothing(act, turn))
+    if not lines:
+        say = _nothing(act, turn)
+        return Answer(say=say, why=USUAL_DAYS if say == NOTHING else ())
+    return Answer(say="\n".join(lines), why=await why_due(turn.book, dues, turn.today))
 
 
 def _nothing(act: Ask, turn: Turn) -> str:

@@ -1,6 +1,7 @@
 """What the group chose where the craft's sources disagree, and how it says so."""
 
-from collections.abc import Mapping
+import re
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -8,6 +9,7 @@ from handlers.answer import Answer, Setting
 from handlers.practice.choices import OURS, WHY, Choices
 from handlers.practice.figure import Reckoning, listed, number, quoted
 from handlers.practice.recipes import RECIPE_NAMES
+from handlers.practice.units import METRES
 from handlers.practice.value_names import RECIPES
 from storage.rows import Room
 
@@ -98,16 +100,21 @@ def choices(room: Room) -> Choices:
 
 def reasons(found: Reckoning, room: Room) -> tuple[str, ...]:
     """The working of an answer, and what in it was the group's choice or ours."""
+    return (*found.why(), *choice_lines(found.chosen, room))
+
+
+def choice_lines(names: Iterable[str], room: Room) -> list[str]:
+    """What decided an answer that a group may settle for itself: its own choice, or ours."""
     ours = choices(room)
     lines = []
-    for name in dict.fromkeys(found.chosen):
+    for name in dict.fromkeys(names):
         if getattr(ours, name) == getattr(OURS, name):
             lines.append(
                 f"our choice where sources differ: {WHY[name]}; say “{_ORDERS[name]}” for another"
             )
         else:
             lines.append(f"your group's choice; usual is {_usual(name)}: {WHY[name]}")
-    return (*found.why(), *lines)
+    return lines
 
 
 def changed(what: str, value: str) -> Answer:
@@ -153,10 +160,11 @@ def _usual(name: str) -> str:
 
 
 def _figure(value: str) -> float | None:
-    """The number of "1:200", "200", "12 days" or "30cm"."""
-    for word in reversed(value.replace(":", " ").replace("cm", " ").split()):
+    """The number of "1:200", "200", "12 days" or "30 cm"; inches become centimetres."""
+    inches = re.search(r"\bin(?:ch(?:es)?)?$", value.strip()) is not None
+    for word in reversed(re.findall(r"[\d.]+", value)):
         try:
-            return float(word)
+            return float(word) * (METRES["inch"] * 100 if inches else 1)
         except ValueError:
             continue
     return None

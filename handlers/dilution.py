@@ -31,7 +31,7 @@ def asked(act: Ask, turn: Turn) -> Answer:
     try:
         use = use_named(act.use) if act.use else None
     except Refused:
-        return Answer(say=NO_USE)
+        return Answer(say=NO_USE, why=[figure.line() for figure in PARTS.values()])
     if use == "drain":
         return Answer(say=DOWN_THE_DRAIN)
     if liquid_ml is None and water_l is None:

@@ -10,6 +10,7 @@ from handlers.filling import outlook_of
 from handlers.phrasing import capital, day, mass, the, volume
 from handlers.practice.bins import ORDINARY_BIN, Bins, bins
 from handlers.practice.days import FILL, high_days, seal_by
+from handlers.practice.density import mass_kg
 from handlers.practice.figure import Refused, number
 from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate
 from handlers.reading.acts import Ask
@@ -58,6 +59,8 @@ async def asked_bins(act: Ask, turn: Turn) -> Answer:
     entries = [entry for entry in await turn.book.entries() if not entry.struck]
     capacity = act.capacity_l or await _usual_bin(turn)
     week_kg, steps = act.week_kg, tuple[str, ...]()
+    if act.volume_l is not None:
+        week_kg = mass_kg(act.volume_l)
     if act.days is None and act.people is None and week_kg is None:
         week_kg, steps = _logged(entries, turn)
     try:
@@ -95,7 +98,8 @@ def _logged(entries: Sequence[Entry], turn: Turn) -> tuple[float, tuple[str, ...
     people = max(len(members), 1) * HOUSEHOLD.value
     week_kg = 7 * forecast_rate(layers, turn.today, people=people)
     who = "one household" if len(members) < 2 else f"{len(members)} households"
-    return week_kg, (f"{len(layers)} layers of {who} come to {number(week_kg)} kg a week",)
+    count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
+    return week_kg, (f"{count} of {who} come to {number(week_kg)} kg a week",)
 
 
 def _bins_words(found: Bins, capacity_l: float, units: Units) -> str:

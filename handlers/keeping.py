@@ -1,6 +1,7 @@
 """Carrying out an answer: its entries, strikes and settings, then the dues that follow."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date, time
 from zoneinfo import ZoneInfo
 
@@ -8,7 +9,7 @@ from handlers.answer import Answer, SettingName, Turn
 from handlers.chosen import kept
 from handlers.dues import ON_STARTER, dues_of, dues_of_starter
 from handlers.runs import STARTERS, renumber
-from handlers.state import fold, look_up, new_run
+from handlers.state import look_up, run_before
 from storage import changes, dues, links, rooms
 from storage.book import Book
 from storage.rows import Bin, Entry, NewEntry, Question
@@ -28,6 +29,8 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await dues.put_off(book.db, put_off.due, put_off.until)
     for setting in answer.settings:
         await _set(turn, setting.what, setting.value)
+    if any(setting.what == "choice" for setting in answer.settings):
+        await _settle_all(turn)
     if answer.query:
         question = Question(
             id=0,
@@ -64,10 +67,18 @@ async def settle_dues(turn: Turn, bin: Bin) -> None:
     """Make a bin's dues anew from its present run, the burial before it and who takes it."""
     book = turn.book
     state = await look_up(book, bin, turn.today)
-    entries = await book.run(bin, state.number - 1) if state.number > 1 else None
-    before = fold(entries, new_run(book.room)) if entries is not None else None
-    due = dues_of(state, before, await _passing(book, bin))
+    due = dues_of(state, await run_before(book, state), await _passing(book, bin))
     await dues.put(book.db, book.room, bin, due, turn.now)
+
+
+async def _settle_all(turn: Turn) -> None:
+    """Make the dues of all bins anew, as the group has just chosen."""
+    room = await rooms.find(turn.book.db, turn.book.room.address)
+    if room is None:
+        return
+    turn = replace(turn, book=Book(turn.book.db, room))
+    for bin in await turn.book.bins():
+        await settle_dues(turn, bin)
 
 
 async def settle_starter(turn: Turn) -> None:

@@ -96,7 +96,7 @@ class BinState:
         """Share of the bin that is taken, 0 to 1; None where sizes are unknown."""
         if not self.capacity_l or (self.run.layer_count and not self.run.layers):
             return None
-        return min(1.0, self.run.mass_kg / density.capacity_kg(self.capacity_l))
+        return min(1.0, self.run.mass_kg / density.capacity_kg(self.capacity_l, self.run.make_up))
 
 
 def layer_mass(facts: Facts) -> float | None:
@@ -171,6 +171,13 @@ def _with_layer(run: Run, entry: Line, on: date) -> Run:
 def new_run(room: Room) -> Run:
     """A run in which nothing has happened, by the group's choices."""
     return Run(choices=choices(room))
+
+
+async def run_before(book: Book, state: BinState) -> Run | None:
+    """The run of a bin before its present one; None if that is its first."""
+    if state.number < 2:
+        return None
+    return fold(await book.run(state.bin, state.number - 1), new_run(book.room))
 
 
 async def named(book: Book, name: str | None, today: date) -> BinState | None:

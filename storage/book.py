@@ -40,6 +40,15 @@ class Book:
         )
         return Bin(id=row["id"], name=row["name"]) if row else None
 
+    async def places(self) -> list[str]:
+        """Where bins were buried, as it was said."""
+        rows = await self.db.rows(
+            "SELECT DISTINCT place FROM line WHERE room = ? AND act = 'bury' "
+            "AND place IS NOT NULL AND struck_at IS NULL",
+            (self.room.id,),
+        )
+        return [row["place"] for row in rows]
+
     async def members(self) -> list[Member]:
         """Everybody known in the room."""
         rows = await self.db.rows(

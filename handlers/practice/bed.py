@@ -7,7 +7,7 @@ first year, so that within the bound no more is free than vegetables need.
 
 from dataclasses import dataclass
 
-from handlers.practice.composition import Content, content
+from handlers.practice.composition import CONTENT, NITROGEN_MIXED, Content, content
 from handlers.practice.days import PLANT, high_days, low_days
 from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
 from handlers.practice.kinds import Shares
@@ -60,8 +60,7 @@ FREE = Figure(
     "share of the nitrogen that is free in the first year",
     0.39,
     "of the nitrogen",
-    "Ebid et al., Int. J. Soil Science, 2007: compost of kitchen garbage; biowaste compost in the "
-    "field gives 5 to 15 %",
+    "Ebid et al. 2007, compost of kitchen garbage; biowaste in the field 5 to 15 %",
     "published",
     0.05,
     0.5,
@@ -152,12 +151,14 @@ def bed(
             f"about {number(load * FREE.value, 2)} are free in the first year; vegetables need "
             f"{number(GARDEN_NEED.value, 2)} (2 lb per 1000 ft²)",
         ),
-        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD),
+        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD, FREE, GARDEN_NEED),
         lines=_said(mass, most, load, limit, depth, given=mass_kg is not None),
     )
 
 
 def _nitrogen(made: Content) -> Figure:
+    if made == CONTENT["mixed"]:
+        return NITROGEN_MIXED
     return Figure(
         "nitrogen in these scraps", made.nitrogen, "% of wet mass", made.source, made.standing
     )

@@ -144,8 +144,8 @@ def full_forecast(
             f"{number(capacity_l)} L x {number(density.pressed_kg_l(materials))} kg/L, settled by "
             f"{number(density.SETTLING.value * 100)} %, holds {number(holds)} kg",
             f"{number(total)} kg are in, {number(max(left, 0))} kg are left",
-            f"{number(rate.median)} kg a day from {rate.days} days of log and "
-            f"{number(rate.seed_days, 1)} days at the usual rate",
+            f"{number(rate.median)} kg a day from {_days(rate.days)} of log and "
+            f"{number(rate.seed_days, 1)} at the usual rate",
             f"the last {number(max(left, 0))} kg and half a layer over the brim, at that rate: "
             f"{_days(middle)}",
             f"a day scatters by {number(rate.scatter, 2)} kg and the rate may be "
