@@ -9,19 +9,24 @@ from handlers.phrasing import mass, the
 from handlers.practice.blending import MOISTURE, Blend, Purpose, blend
 from handlers.practice.figure import Refused, number
 from handlers.practice.kinds import Shares
+from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Ask
 
 NO_LAYERS = "Nothing was logged there yet: tell me what went in (“added 2 kg, half of it rice”)."
 
 STANDING_LIQUID = "If liquid stands in it all the same, drain it and add torn paper or dry bread."
+SUCH = "Such a mix"
 NOT_FOR_BINS = "C:N matters for a hot heap, not for a sealed bin."
 
 
 @dataclass(frozen=True, slots=True)
 class _Scraps:
     materials: Shares
-    kg: float | None
-    where: str
+    kg: float
+    subject: str
+    """The scraps as the subject of a sentence."""
+    each: str = ""
+    """To what an addition is reckoned, where no weight is known."""
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
@@ -45,26 +50,32 @@ async def asked(act: Ask, turn: Turn) -> Answer:
 async def _scraps(act: Ask, turn: Turn) -> _Scraps | Answer:
     """What is asked about: scraps that were named, else the layers of the bin; or what to say."""
     if act.materials and not act.bin:
-        return _Scraps(act.materials, act.mass_kg, "such scraps")
+        if act.mass_kg is not None:
+            return _Scraps(act.materials, act.mass_kg, SUCH)
+        kg, each = (1.0, "kilo") if turn.units == "metric" else (KILOGRAMS["pound"], "pound")
+        return _Scraps(act.materials, kg, SUCH, f" to each {each}")
     state = await meant(act.bin, turn)
     if isinstance(state, Answer):
         return state
     if state.run.make_up is None:
         return Answer(say=NO_LAYERS)
-    return _Scraps(state.run.make_up, state.run.mass_kg, the(state.bin.name))
+    logged = f"By what was logged {the(state.bin.name)}"
+    return _Scraps(state.run.make_up, state.run.mass_kg, logged)
 
 
 def _moist(found: Blend, scraps: _Scraps, turn: Turn) -> str:
     water = f"about {number(found.moisture * 100, 2)} % water"
-    by_log = f"By what was logged {scraps.where}"
     if not found.add:
-        return f"{by_log} holds {water}: {_span()} is right for a sealed bin. {STANDING_LIQUID}"
+        right = f"{_span()} is right for a sealed bin. {STANDING_LIQUID}"
+        return f"{scraps.subject} holds {water}: {right}"
     if found.moisture < (MOISTURE.low or 0.0):
         return (
-            f"{by_log} is dry, {water}: mix in juicy scraps, or sprinkle up to "
+            f"{scraps.subject} is dry, {water}: mix in juicy scraps, or sprinkle up to "
             f"{_added(found, scraps, turn)} over it. No liquid is no fault."
         )
-    return f"{by_log} is wet, {water}: add {_added(found, scraps, turn)}, and drain it often."
+    return (
+        f"{scraps.subject} is wet, {water}: add {_added(found, scraps, turn)}, and drain it often."
+    )
 
 
 def _span() -> str:
@@ -73,14 +84,12 @@ def _span() -> str:
 
 
 def _carbon(found: Blend, scraps: _Scraps, turn: Turn) -> str:
-    by_log = f"By what was logged {scraps.where}"
     if found.cn is None:
-        return f"{by_log} holds no nitrogen at all. {NOT_FOR_BINS}"
+        return f"{scraps.subject} holds no nitrogen at all. {NOT_FOR_BINS}"
     heap = f" For a heap, mix in {_added(found, scraps, turn)}." if found.add else ""
-    return f"{by_log} has a C:N of about {number(found.cn, 2)} to 1. {NOT_FOR_BINS}{heap}"
+    return f"{scraps.subject} has a C:N of about {number(found.cn, 2)} to 1. {NOT_FOR_BINS}{heap}"
 
 
 def _added(found: Blend, scraps: _Scraps, turn: Turn) -> str:
     (part,) = found.add
-    each = "" if scraps.kg is not None else " to each kilo"
-    return f"{mass(float(number(part.kg, 2)), turn.units)} of {part.what}{each}"
+    return f"{mass(float(number(part.kg, 2)), turn.units)} of {part.what}{scraps.each}"

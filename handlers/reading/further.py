@@ -85,7 +85,7 @@ _BED_HAD = (
     r"{place}\b"
 )
 _BED_TAKES = (
-    r"\bhow much(?: more| ferment| fermented)?(?: of \S+(?: \S+)?)? (?:can|may|could|should|does|"
+    r"\bhow much(?: more| ferment| fermented)?(?: of(?: \S+){1,3})? (?:can|may|could|should|does|"
     r"will|would|goes)\b.* {place}\b|\bcan (?:i|we|it|you) (?:put|dig|add|bury) (?:any )?more .*"
     r"{place}\b"
 )
@@ -186,7 +186,7 @@ def _places(q: Question) -> list[str]:
 
 
 def _asks_of_bed(q: Question, place: str) -> bool:
-    forms = (form.format(place=re.escape(place)) for form in (_BED_HAD, _BED_TAKES))
+    forms = (form.replace("{place}", re.escape(place)) for form in (_BED_HAD, _BED_TAKES))
     if all(re.search(form, q.text) is None for form in forms):
         return False
     held = {i for a in q.message.amounts for i in range(a.start, a.end)}
