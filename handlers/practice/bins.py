@@ -2,7 +2,6 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 
 from handlers.practice.days import FERMENT, FILL
@@ -57,8 +56,8 @@ def bins(
 ) -> Bins:
     """Bins for a group that fills one in so many days, or of so many people, or at such a rate.
 
-    One is filled while the others stand: ceil((fill + ferment) / fill), in exact fractions. With
-    `holds_kg`, how full a bin is that has had so much.
+    One is filled while the others stand: ceil((fill + ferment) / fill). With `holds_kg`, how full a
+    bin is that has had so much.
     """
     stand = FERMENT.value if ferment_days is None else ferment_days
     within(stand, 0, 365, what="The ferment", unit="d", advice="two weeks is usual")
@@ -111,7 +110,8 @@ def bins(
 
 
 def _count(fill_days: float, stand: float) -> int:
-    return ceil((Fraction(fill_days) + Fraction(stand)) / Fraction(fill_days))
+    # A rate in pounds must not want one bin more than the same in kilograms.
+    return 1 + ceil(round(stand / fill_days, 9))
 
 
 def _filled_l(kg: float, capacity_l: float, materials: Shares | None) -> float:

@@ -135,9 +135,10 @@ def within(value: float, low: float, high: float, *, what: str, unit: str, advic
     """The value, if it lies from `low` to `high`; else Refused, ending in the advice."""
     if not isfinite(value):
         raise Refused(f"{what} has to be a plain number: {advice}.")
-    if value < low:
+    hair = 1e-9 * max(abs(low), abs(high))  # a limit in pounds is the same as in kilograms
+    if value < low - hair:
         raise Refused(f"{what} cannot be {number(value)} {unit}: {advice}.")
-    if value > high:
+    if value > high + hair:
         raise Refused(
             f"{what} of {number(value)} {unit} is beyond what I reckon with "
             f"({number(high)} {unit}): {advice}."

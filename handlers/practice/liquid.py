@@ -113,7 +113,7 @@ _WORDS: Mapping[Drained, str] = {
 
 def _found(drained_l: float, expected_l: float, high_l: float) -> Drained:
     within(drained_l, 0, 1000, what="What was drained", unit="L", advice="say how much came off")
-    if drained_l > high_l:
+    if drained_l > high_l * (1 + 1e-9):
         return "much"
     if expected_l >= WORTH_A_WORD_L and drained_l < LITTLE.value * expected_l:
         return "little"

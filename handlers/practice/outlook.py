@@ -13,10 +13,11 @@ true day, five layers in, in 81 % of cases, and in 80 % where nobody said how ma
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from math import copysign, exp, log, sqrt
 
 from handlers.practice import density
+from handlers.practice.days import after
 from handlers.practice.figure import Figure, Reckoning, Refused, number, positive
 from handlers.practice.kinds import Shares
 
@@ -70,6 +71,8 @@ TEN_PERCENT = Figure(
     "normal distribution",
     "published",
 )
+LONGEST_SILENCE = 56
+"""Days without a layer that tell of a household; a longer silence tells that it was away."""
 HORIZON = 366
 """Days beyond which no day is named."""
 
@@ -130,8 +133,8 @@ def full_forecast(
     earliest, middle, latest = (
         _crossing(left, spread, rate, z) for z in (-TEN_PERCENT.value, 0.0, TEN_PERCENT.value)
     )
-    dates = [None if days is None else today + timedelta(days=days) for days in (middle, earliest)]
-    last = None if latest is None else today + timedelta(days=latest)
+    dates = [None if days is None else after(today, days) for days in (middle, earliest)]
+    last = None if latest is None else after(today, latest)
     return Outlook(
         full_on=dates[0],
         earliest=dates[1],
@@ -200,9 +203,10 @@ def _rate(layers: Iterable[tuple[date, float]], today: date, people: float | Non
             seed.kg_day, seed.spread.value * seed.kg_day, sure * seed.kg_day, seed.kg_day, 0,
             (sure / seed.spread.value) ** 2,
         )  # fmt: skip
-    days = (today - min(totals)).days + 1
+    until = min(today, after(max(totals), LONGEST_SILENCE))
+    days = (until - min(totals)).days + 1
     gap = (max(totals) - min(totals)).days / (len(totals) - 1) if len(totals) > 1 else RHYTHM.value
-    weights = {day: 0.5 ** ((today - day).days / HALF_LIFE.value) for day in totals}
+    weights = {day: 0.5 ** ((until - day).days / HALF_LIFE.value) for day in totals}
     told = sum(0.5 ** (ago / HALF_LIFE.value) for ago in range(days))
     told += (gap - 1) * 0.5 ** (days / HALF_LIFE.value)
     own = sum(weights[day] * kg for day, kg in totals.items()) / told
@@ -241,7 +245,7 @@ def _crossing(left: float, spread: float, rate: _Rate, z: float) -> int | None:
     for days in range(HORIZON):
         by_chance = z**2 * (days * rate.scatter**2 + spread**2)
         deviation = copysign(sqrt(by_chance + (days * off) ** 2), z)
-        if days * rate.median - deviation >= wanted:
+        if days * rate.median - deviation >= wanted - 1e-9:
             return days
     return None
 

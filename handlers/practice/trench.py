@@ -178,7 +178,7 @@ def trench(
     within(width, 0.05, 5, what="A trench", unit="m wide", advice="say how wide a spade digs")
     within(cover, 0.05, 1, what="A cover", unit="m", advice="say how much soil goes on top")
     within(depth, 0.1, 1.5, what="A trench", unit="m deep", advice="dig 20 to 45 cm deep")
-    if depth - cover < 0.02:
+    if depth - cover < 0.02 - 1e-9:
         raise Refused(
             f"A trench {number(depth * 100)} cm deep has no room under {number(cover * 100)} cm of "
             "cover: dig deeper."

@@ -142,5 +142,5 @@ BARE: Mapping[System, Mapping[str, str]] = {
 
 
 def celsius(fahrenheit: float) -> float:
-    """°C from °F, by the definition of the scale."""
-    return (fahrenheit - 32.0) / 1.8
+    """°C from °F, by the definition of the scale; 75.2 °F are 24 °C and not a hair more."""
+    return round((fahrenheit - 32.0) / 1.8, 9)

@@ -1,6 +1,6 @@
 """When a bin is full: the range is held against simulated households (see `households`)."""
 
-from datetime import timedelta
+from datetime import date, timedelta
 from statistics import mean, median, median_grouped
 
 import pytest
@@ -105,6 +105,13 @@ def test_a_new_member_gets_the_seed_rate() -> None:
 def test_several_layers_of_a_day_are_one_days_scraps() -> None:
     split = full_forecast([(START, 1.0), (START, 2.0)], 20, START)
     assert split.results() == full_forecast([(START, 3.0)], 20, START).results()
+
+
+def test_a_long_silence_is_no_rate() -> None:
+    layers = [(START + timedelta(days=n), 1.0) for n in range(5)]
+    years_later = full_forecast(layers, 20, START + timedelta(days=4000))
+    assert years_later.rate_kg_day > 0.01
+    assert full_forecast([(START, 1.0)], 20, date.max).full_on is None
 
 
 def test_a_full_bin_is_full_today() -> None:
