@@ -3,8 +3,8 @@
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from handlers.practice.dose import Spoon
 from handlers.practice.figure import number
+from handlers.practice.tablespoons import Spoon
 from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
 from storage.rows import Units
 

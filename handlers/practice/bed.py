@@ -151,7 +151,7 @@ def bed(
             f"about {number(load * FREE.value, 2)} are free in the first year; vegetables need "
             f"{number(GARDEN_NEED.value, 2)} (2 lb per 1000 ft²)",
         ),
-        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD, FREE, GARDEN_NEED),
+        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD, FREE, GARDEN_NEED, PLANT),
         lines=_said(mass, most, load, limit, depth, given=mass_kg is not None),
     )
 

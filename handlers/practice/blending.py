@@ -12,7 +12,14 @@ from dataclasses import dataclass
 from math import isinf
 from typing import Literal
 
-from handlers.practice.composition import CONTENT, Content, blend_of, content_named, ratio
+from handlers.practice.composition import (
+    CONTENT,
+    Content,
+    blend_of,
+    content_named,
+    ratio,
+    water_in,
+)
 from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
 
 MOISTURE = Figure(
@@ -94,7 +101,7 @@ def blend(
         ),
         figures=(
             MOISTURE if purpose == "moisture" else HEAP_CN,
-            Figure("water in these scraps", made.water, "%", made.source, made.standing),
+            water_in(made),
         ),
         lines=(
             f"About {made.water:.0f} % water and {number(made.nitrogen, 2)} % nitrogen; "

@@ -181,6 +181,11 @@ def content_named(name: str) -> Content | None:
     return CONTENT[kind] if kind else None
 
 
+def water_in(made: Content) -> Figure:
+    """The water in some scraps, as a figure with its source."""
+    return Figure("water in these scraps", made.water, "%", made.source, made.standing)
+
+
 def ratio(part: Content) -> float:
     """C:N; without end where there is no nitrogen."""
     return part.carbon / part.nitrogen if part.nitrogen else inf

@@ -8,7 +8,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-from handlers.practice.dose import SPOON_ML, Spoon, country
 from handlers.practice.figure import (
     Figure,
     Reckoning,
@@ -18,6 +17,7 @@ from handlers.practice.figure import (
     spoons,
     within,
 )
+from handlers.practice.tablespoons import SPOON_ML, Spoon, country
 
 Use = Literal["bed", "pot", "seedling", "leaf", "drain"]
 
@@ -145,6 +145,7 @@ def dilute(
             *_compared(ratio, water, use, tablespoon, said=amounts == 1),
         )
     )
+    enough = _enough(liquid + water, from_liquid=amounts == 1 and liquid_ml is not None)
     return Dilution(
         liquid_ml=liquid * 1000,
         water_l=water,
@@ -161,11 +162,11 @@ def dilute(
             f"1 in {_whole(ratio + 1)} of the mix",
             f"{mix} = {number(liquid + water)} L",
         ),
-        figures=((PARTS[use],) if use else ()),
+        figures=(*((PARTS[use],) if use else ()), *((CAN,) if enough else ())),
         lines=(
             _said(liquid, water, use),
             *((remark,) if remark else ()),
-            *_enough(liquid + water, from_liquid=amounts == 1 and liquid_ml is not None),
+            *enough,
         ),
     )
 

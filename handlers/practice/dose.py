@@ -5,7 +5,6 @@ layer's loose volume: so many level spoons on a layer so deep in an ordinary buc
 habit goes by a share of the scraps' mass.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from math import pi
 from typing import Literal, get_args
@@ -18,23 +17,14 @@ from handlers.practice.figure import (
     listed,
     number,
     positive,
-    spoons,
     within,
 )
 from handlers.practice.kinds import KINDS, RICH, Shares, rich_share
-from handlers.practice.units import LITRES
+from handlers.practice.tablespoons import SPOON_ML, Spoon, spoken
 
 Habit = Literal["spoon", "weight"]
-Spoon = Literal["us", "metric", "au", "imperial"]
 
 HABITS: tuple[Habit, ...] = get_args(Habit)
-SPOON_ML: Mapping[Spoon, float] = {
-    "us": LITRES["us_tablespoon"] * 1000,
-    "metric": LITRES["metric_tablespoon"] * 1000,
-    "au": LITRES["australian_tablespoon"] * 1000,
-    "imperial": LITRES["imperial_tablespoon"] * 1000,
-}
-"""mL in a level tablespoon of each country's."""
 
 SPOONS = Figure(
     "level spoons on a layer of 5 to 7.5 cm", 2.5, "tablespoons", "", "common practice", 2, 3
@@ -254,7 +244,7 @@ def _spoon(layer: _Layer) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[Figu
         f"{number(layer.volume_l)} L x {number(rate)} mL{_times(1 + more, layer.extra)} = "
         f"{number(sum(part.ml for part in parts))} mL",
     )
-    return parts, steps, (SPOONS, BUCKET, *_raised(layer, RICH_MORE))
+    return parts, steps, (SPOONS, SPOON, BUCKET, *_raised(layer, RICH_MORE), density.BRAN_LOOSE)
 
 
 def _weight(layer: _Layer) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[Figure, ...]]:
@@ -312,13 +302,3 @@ def _reason(layer: _Layer, trouble: bool, habit: Habit) -> str:
 
 def _more(factor: float) -> str:
     return next((words for limit, words in _MORE if factor < limit), "twice as much")
-
-
-def spoken(count: float, tablespoon: Spoon) -> str:
-    """Level spoons as people count them."""
-    return f"{spoons(count)} level {country(tablespoon)}tablespoon{'s' if count > 1.1 else ''}"
-
-
-def country(tablespoon: Spoon) -> str:
-    """Whose spoon it is, as a word before it; empty for the metric one."""
-    return {"us": "US ", "au": "Australian ", "imperial": "imperial "}.get(tablespoon, "")

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-from handlers.practice.composition import content
+from handlers.practice.composition import content, water_in
 from handlers.practice.density import shares
 from handlers.practice.figure import Figure, Reckoning, number, positive, within
 from handlers.practice.kinds import Shares
@@ -95,7 +95,7 @@ def liquid(
             f"{number(mass_kg)} kg x {number(MOST.value)} mL x ({number(water)} - "
             f"{number(HELD.value)}) / {number(1 - HELD.value)} = {number(expected * 1000)} mL",
         ),
-        figures=(MOST, HELD, *(() if unknown == 1 else (DRY_MOST, TWICE))),
+        figures=(MOST, HELD, water_in(made), *(() if unknown == 1 else (DRY_MOST, TWICE))),
         lines=(
             f"About {_said(expected)} in all; anything from none to {_said(high)} is normal.",
             *((_WORDS[found],) if found else ()),

@@ -157,6 +157,8 @@ def full_forecast(
         ),
         figures=(
             density.PRESSED_MIXED,
+            density.SETTLING,
+            PACKING,
             SEED_KG_WEEK,
             *((HOUSEHOLD,) if people is None else ()),
         ),

@@ -193,7 +193,7 @@ def batch(
             f"{number(made.moisture * 100)} %",
             f"dried to {number(DRIED.value * 100)} %: {number(dry)} kg",
         ),
-        figures=(PACKED, *FIGURES[recipe], DRIED, FERMENT_DAYS, KEEPS_DRY),
+        figures=(PACKED, BRAN_MOISTURE, *FIGURES[recipe], DRIED, FERMENT_DAYS, KEEPS_DRY),
         lines=(
             f"By {RECIPE_NAMES[recipe]}: {number(bran, 2)} kg of bran, {_ml(made.molasses)} of "
             f"molasses, {_ml(made.culture)} of culture and {_litres(made.water)} of water "
@@ -279,9 +279,12 @@ def _household(made: Mix) -> str:
 
 def _spoonfuls(litres: float) -> str:
     cups, spoonfuls = litres / LITRES["us_cup"], litres / LITRES["us_tablespoon"]
+    if spoonfuls >= 12:
+        return f"{number(cups, 2)} cups"
+    word, count = "tablespoon", spoonfuls
     if spoonfuls < 0.75:
-        return f"{spoons(litres / LITRES['us_teaspoon'])} teaspoons"
-    return f"{spoons(spoonfuls)} tablespoons" if spoonfuls < 12 else f"{number(cups, 2)} cups"
+        word, count = "teaspoon", litres / LITRES["us_teaspoon"]
+    return f"{spoons(count)} {word}{'s' if count > 1.1 else ''}"
 
 
 def _bran_kg(mass_kg: float | None, volume_l: float | None) -> float:

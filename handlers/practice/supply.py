@@ -64,7 +64,7 @@ def supply(
             f"a batch takes {takes} days: {number(FERMENT_DAYS.value)} sealed, "
             f"{number(DRY_DAYS.value)} to dry, {number(SPARE_DAYS.value)} in hand",
         ),
-        figures=(FERMENT_DAYS, DRY_DAYS),
+        figures=(FERMENT_DAYS, DRY_DAYS, SPARE_DAYS),
         chosen=("habit",) if dosed else (),
         lines=(_said(out, begin, today),),
     )

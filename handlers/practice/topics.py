@@ -21,12 +21,13 @@ from handlers.practice.bed import bed
 from handlers.practice.bins import ORDINARY_BIN, bins
 from handlers.practice.blending import blend
 from handlers.practice.choices import Choices
-from handlers.practice.figure import Reckoning, Refused
+from handlers.practice.figure import Figure, Reckoning, Refused
 from handlers.practice.liquid import liquid
 from handlers.practice.outlook import HOUSEHOLD, forecast_rate, full_forecast
 from handlers.practice.prospect import prospect
 from handlers.practice.signs import SIGNS, signs_named
 from handlers.practice.supply import supply
+from handlers.practice.tablespoons import Spoon
 from handlers.practice.trouble import trouble
 from handlers.practice.value_names import HABITS, RECIPES, SPOONS
 from handlers.practice.values import Values
@@ -43,7 +44,7 @@ class Topic:
     kinds: bool = False
 
 
-def _spoon(values: Values) -> dose.Spoon:
+def _spoon(values: Values) -> Spoon:
     return values.choice("tablespoon", SPOONS, "us" if values.units == "us" else "metric")
 
 
@@ -186,9 +187,10 @@ def _bins(values: Values, _: Choices) -> Reckoning:
     materials, holds = values.materials(), values.mass_of_scraps_kg()
     fill_days, people = values.days("fill_days"), values.number("people")
     rate = values.weekly_kg("rate", density.loose_kg_l(materials))
+    usual: tuple[Figure, ...] = ()
     if holds is not None and fill_days is None and people is None and rate is None:
-        people = HOUSEHOLD.value
-    return bins(
+        people, usual = HOUSEHOLD.value, (HOUSEHOLD,)
+    found = bins(
         fill_days=fill_days,
         people=people,
         rate_kg_week=rate,
@@ -197,6 +199,7 @@ def _bins(values: Values, _: Choices) -> Reckoning:
         materials=materials,
         holds_kg=holds,
     )
+    return found.led_by((), usual)
 
 
 def _liquid(values: Values, _: Choices) -> Reckoning:

@@ -211,7 +211,13 @@ def trench(
             f"{number(volume_l)} L / ({number(width)} m x {number(bed)} m) = {number(length)} m",
             f"{number(depth)} x {number(width)} x {number(length)} m of soil = {number(soil)} L",
         ),
-        figures=(SOIL_PARTS, deep, covered),
+        figures=(
+            SOIL_PARTS,
+            STIRRED_IN,
+            *(() if depth_m else (deep,)),
+            *(() if width_m else (WIDTH,)),
+            *(() if cover_m else (covered,)),
+        ),
         lines=(
             f"Dig {_dug(length, width)} and {number(depth * 100, 2)} cm deep for "
             f"{number(volume_l, 2)} L of ferment.",
@@ -265,7 +271,7 @@ def tub(volume_l: float, *, soil_parts: float | None = None, tub_l: float | None
 
 def _dug(length_m: float, width_m: float) -> str:
     if length_m <= width_m:
-        return f"one hole, {number(length_m * 100, 2)} by {number(width_m * 100, 2)} cm"
+        return f"one hole {number(width_m * 100, 2)} cm square"
     return f"{number(length_m, 2)} m long, {number(width_m * 100, 2)} cm wide"
 
 

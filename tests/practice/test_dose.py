@@ -6,19 +6,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handlers.practice.dose import (
-    MOST_LAYER_KG,
-    MOST_LAYER_L,
-    SPOON_ML,
-    SPRINKLE,
-    Dose,
-    Habit,
-    Spoon,
-    dose,
-)
+from handlers.practice.dose import MOST_LAYER_KG, MOST_LAYER_L, SPRINKLE, Dose, Habit, dose
 from handlers.practice.figure import Refused
 from handlers.practice.first_bed import first_bed, with_bed
 from handlers.practice.kinds import RICH, Kind, Shares
+from handlers.practice.tablespoons import SPOON_ML, Spoon
 from handlers.practice.units import KILOGRAMS, LITRES
 
 MEATY: Shares = {"meat": 0.7, "mixed": 0.3}
