@@ -149,7 +149,7 @@ def _words(dressing: Bed, whose: str, had: Sequence[Had], turn: Turn) -> str:
     if not dressing.mass_kg:
         lines = [f"Nothing more: what it had since {day(had[0].on, turn.today)} is {used}."]
         return "\n".join([*lines, caution("rules")])
-    together = f", with the {_nitrogen(had)} it had," if had else ""
+    together = f", with the {_nitrogen(had)} it had" if had else ""
     first = (
         f"{_kg(dressing.mass_kg, units)}{whose} on {area(dressing.area_m2, units)}, worked into "
         f"the top {length(TOPSOIL.value, units)}{together}: {used}."

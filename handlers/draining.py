@@ -7,6 +7,7 @@ from handlers.phrasing import capital, the, volume
 from handlers.practice.cautions import caution
 from handlers.practice.figure import Refused, number
 from handlers.practice.liquid import Liquid, liquid
+from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Ask, Drain
 from handlers.state import BinState, Stage, named
 from storage.rows import Facts
@@ -41,10 +42,6 @@ async def drained(act: Drain, turn: Turn) -> Answer:
 MUCH = "That is much: drain it every other day, and add torn paper or dry bread."
 LITTLE = "That is less than such scraps give: see that the tap and the grid are clear."
 USUAL = "What came off is as usual."
-NO_LAYERS = (
-    "Scraps give from none to 100 mL of liquid for each kilo, fruit and vegetables the most. Log "
-    "the layers and I can say for your bin."
-)
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
@@ -53,7 +50,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if isinstance(state, Answer):
         return state
     if not state.run.mass_kg:
-        return Answer(say=NO_LAYERS, why=liquid(1.0).why())
+        return Answer(say=_in_general(turn), why=liquid(1.0).why())
     drained = act.volume_l
     if drained is None and state.run.drainings:
         drained = state.run.drained_l
@@ -78,3 +75,13 @@ def _expected(found: Liquid, state: BinState, turn: Turn) -> str:
     so_far = volume(float(number(found.drained_l, 2)), turn.units) if found.drained_l else "None"
     words = {"much": MUCH, "little": LITTLE, "usual": USUAL}[found.drained]
     return f"{first} {so_far} came off so far: {words[:1].lower()}{words[1:]}"
+
+
+def _in_general(turn: Turn) -> str:
+    metric = turn.units == "metric"
+    kg, each = (1.0, "kilo") if metric else (KILOGRAMS["pound"], "pound")
+    most = volume(liquid(kg).high_l, turn.units)
+    return (
+        f"Scraps give from none to {most} of liquid for each {each}, fruit and vegetables the "
+        "most. Log the layers and I can say for your bin."
+    )

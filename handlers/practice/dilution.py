@@ -138,13 +138,9 @@ def dilute(
     ratio = water / liquid
     within(ratio, 0, MOST_PARTS, what="A dilution", unit="parts", advice=_ASK)
     mix = f"{number(liquid * 1000)} mL liquid + {number(water)} L water"
-    remark = " ".join(
-        (
-            *_convention(ratio, water),
-            *_claimed(parts, liquid, water, tablespoon),
-            *_compared(ratio, water, use, tablespoon, said=amounts == 1),
-        )
-    )
+    put_right = _claimed(parts, liquid, water, tablespoon)
+    compared = _compared(ratio, water, use, tablespoon, said=amounts == 1)
+    remark = " ".join((*_convention(ratio, water), *(put_right or compared)))
     enough = _enough(liquid + water, from_liquid=amounts == 1 and liquid_ml is not None)
     return Dilution(
         liquid_ml=liquid * 1000,

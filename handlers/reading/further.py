@@ -42,7 +42,8 @@ _LIQUIDS = r"(?:liquid|leachate|liquor|run ?off|juice|tea|fluid)"
 _IS_SO_MUCH = re.compile(
     _LEAD
     + rf"(?:is|are|was|'s|isn't|isnt)\b.{{0,40}}?\b(?:too much|too little|so much|so little|enough|"
-    rf"normal|usual|ok|okay|a lot of|much)\b(?:.{{0,25}}\b{_LIQUIDS}\b.{{0,30}})?" + _TAIL
+    rf"normal|usual|ok|okay|a lot of|much)\b(?:.{{0,25}}\b{_LIQUIDS}\b.{{0,30}})?"
+    r"(?: (?:from|off|out of|in) \S+(?: \S+){0,2})?" + _TAIL
 )
 _HOW_MUCH_LIQUID = re.compile(
     _LEAD + rf"(?:how much|what amount of) {_LIQUIDS} (?:should|will|would|can|do|does|is|ought|"

@@ -69,3 +69,10 @@ def test_there_are_enough_bins_and_none_too_many(fill: int, ferment: int) -> Non
     count = bins(fill_days=fill, ferment_days=ferment).bins
     assert count >= (fill + ferment) / fill
     assert (count - 1) * fill < fill + ferment
+
+
+def test_one_of_days_people_and_rate_is_enough() -> None:
+    with pytest.raises(Refused, match="one of these"):
+        bins(fill_days=7, rate_kg_week=5)
+    with pytest.raises(Refused, match="larger bins"):
+        bins(rate_kg_week=1000)

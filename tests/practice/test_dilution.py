@@ -278,3 +278,8 @@ def test_any_two_figures_give_the_same_mix(liquid_ml: float, parts: float) -> No
 def test_liquid_and_water_make_the_mix(liquid_ml: float, use: Use) -> None:
     mix = dilute(liquid_ml=liquid_ml, use=use)
     assert mix.liquid_ml / 1000 + mix.water_l == pytest.approx(mix.total_l)
+
+
+def test_one_word_on_a_ratio_is_enough() -> None:
+    found = dilute(liquid_ml=US_SPOON, water_l=LITRES["us_gallon"], parts=100, tablespoon="us")
+    assert found.remark.count("1:100 takes") == 1

@@ -1,6 +1,11 @@
 """The door to the arithmetic: a topic and values in words, an answer with units in its names."""
 
+import json
+from contextlib import suppress
+
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from handlers.practice.cautions import CAUTIONS
 from handlers.practice.figure import Refused
@@ -225,3 +230,21 @@ def test_a_trench_of_a_kilometre_is_not_dug() -> None:
 def test_an_unknown_topic_names_those_there_are() -> None:
     with pytest.raises(Refused, match="dose, first-bed, dilution"):
         reckon("weather", {})
+
+
+STRANGE = (
+    *("", " ", "-1", "0", "0 kg", "0 L", "-2 kg", "80C", "1000C", "3 km", "1:0", "0:1", "nan"),
+    *("inf kg", "∞ L", "1e-9", "1/0 kg", "9999-12-31", "0001-01-01", "2026-13-45", "yes", "🍌"),
+    *("0.0000001 g", "999999999 kg", "2026-03-20:0kg", "rotten,ammonia,rodents", "a" * 300),
+)
+
+
+@settings(max_examples=300)
+@given(st.data())
+def test_no_value_is_too_strange(data: st.DataObject) -> None:
+    topic = data.draw(st.sampled_from(sorted(TOPICS)))
+    names = st.sampled_from([*TOPICS[topic].names, "meat", "units"])
+    given_values = data.draw(st.dictionaries(names, st.sampled_from(STRANGE), max_size=4))
+    with suppress(Refused):
+        found = reckon(topic, {**EXAMPLES[topic], **given_values})
+        assert json.dumps(found.answer, allow_nan=False)

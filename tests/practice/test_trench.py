@@ -115,3 +115,29 @@ def test_more_ferment_or_a_shallower_trench_is_longer(
     assert trench(less, depth_m=deep).length_m <= trench(less, depth_m=shallow).length_m * (
         1 + 1e-9
     )
+
+
+def test_the_way_from_a_weight_to_a_trench_is_shown() -> None:
+    # 10 kg at 0.70 kg/L, settled by 15 %, are 12.14 L, three of them 36.43 L.
+    found = ferment(mass_kg=10, bins=3)
+    assert found.litres == pytest.approx(36.43, abs=0.005)
+    assert found.steps == (
+        "10 kg at 0.7 kg/L, settled by 15 %, are 12.1 L",
+        "3 bins x 12.1 L = 36.4 L",
+    )
+
+
+def test_a_group_may_dig_deeper_than_usual() -> None:
+    found = trench(20, usual_depth_m=0.4)
+    assert (found.depth_m, found.chosen) == (0.4, ("soil_parts", "depth_cm"))
+    # What is said, or animals demand, comes first.
+    assert trench(20, depth_m=0.3, usual_depth_m=0.4).depth_m == 0.3
+    assert trench(20, animals=True, usual_depth_m=0.3).depth_m == DEPTH_ANIMALS.value
+
+
+def test_little_ferment_wants_one_hole() -> None:
+    assert trench(2.4).lines[0].startswith("Dig one hole 20 cm square and 25 cm deep")
+
+
+def test_a_tub_is_not_dug() -> None:
+    assert (trench(20).caution, tub(20).caution) == ("digging", "")
