@@ -279,6 +279,8 @@ class Hearing:
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=isinstance(heard, Said) and await self._answers_us(heard),
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
+            in_room=True,
+            places=tuple(await self.book.places()),
         )
 
     async def _is_to_us(self, said: Said) -> bool:

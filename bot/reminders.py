@@ -11,8 +11,10 @@ from bot import unasked
 from handlers import keeping, owndates
 from handlers.care import care_of
 from handlers.digest import Line, called, digest, reminder
+from handlers.due_reasons import why_due
 from handlers.dues import is_news
 from handlers.quiet import is_quiet
+from handlers.why import explained
 from storage import dues as due_table
 from storage import naming, outbox, rooms
 from storage.book import Book
@@ -151,6 +153,7 @@ async def _say(book: Book, kind: Kind, lines: list[Line], now: datetime) -> None
         kind=kind,
         body="\n".join(line.words for line in lines),
         mentions=await called(book, dues, await care_of(book, dues, today)),
+        why=explained(await why_due(book, dues, today)) or None,
     )
     await outbox.put(book.db, book.room.id, message, now)
     await naming.put(book.db, message.tx_id, [line.dues for line in lines])

@@ -3,19 +3,23 @@
 from collections.abc import Collection, Sequence
 
 from handlers.answer import Answer, Query, Turn
+from handlers.due_reasons import why_due
 from handlers.dues import DUTIES, TURNS, is_shown_on
 from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume, when
-from handlers.practice.figure import Refused, listed
+from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
+from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Ask, Open
-from handlers.state import BinState, Stage, look_up
-from storage.rows import Entry, Facts, NewEntry
+from handlers.state import BinState, Stage, look_up, named
+from storage.rows import Due, Entry, Facts, NewEntry
 
 FIRST_BIN = "bin 1"
 """The name of a group's first bin while it has none."""
 
 LONGEST_NAME = 40
 """Letters of a bin's name; what is longer is no name but a misreading."""
+
+NO_BINS = "No bin is open yet. Say “opened the blue bin, 20 L” to begin."
 
 AT_WORK: frozenset[Stage] = frozenset({"filling", "fermenting", "ready"})
 
@@ -76,13 +80,35 @@ async def about(act: Ask, turn: Turn) -> Answer:
     """What is in a bin, how full it is, and what comes next; or a line for every bin."""
     states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
     if not states:
-        return Answer(say="No bin is open yet. Say “opened the blue bin, 20 L” to begin.")
+        return Answer(say=NO_BINS)
     chosen = [s for s in states if act.bin and s.bin.name.casefold() == act.bin.casefold()]
     if act.bin and not chosen:
         return unknown(act.bin, states)
     if chosen:
-        return Answer(say="\n".join(await _card(chosen[0], turn)))
-    return Answer(say="\n".join(capital(summary(s, turn)) for s in states))
+        dues = [
+            due
+            for due in await turn.book.dues()
+            if due.bin == chosen[0].bin
+            and is_shown_on(due, turn.today)
+            and not (due.what in TURNS and due.from_day > turn.today)
+        ]
+        why = [*filled_step(chosen[0]), *await why_due(turn.book, dues, turn.today)]
+        return Answer(say="\n".join(_card(chosen[0], dues, turn)), why=why)
+    lines = [capital(summary(state, turn)) for state in states]
+    return Answer(say="\n".join(lines), why=[step for s in states for step in filled_step(s)])
+
+
+def filled_step(state: BinState) -> list[str]:
+    """How full a bin is, as a step of the arithmetic; empty where that is not known."""
+    if state.fill is None or not state.capacity_l or not state.run.mass_kg:
+        return []
+    made_of = state.run.make_up
+    holds = capacity_kg(state.capacity_l, made_of)
+    return [
+        f"{the(state.bin.name)}: {number(state.capacity_l)} L at {number(pressed_kg_l(made_of))} "
+        f"kg/L, settled by {number(SETTLING.value * 100)} %, hold {number(holds)} kg; "
+        f"{number(state.run.mass_kg)} kg are {state.run.mass_kg / holds:.0%} of that"
+    ]
 
 
 def unknown(name: str, states: Sequence[BinState]) -> Answer:
@@ -106,7 +132,7 @@ def summary(state: BinState, turn: Turn) -> str:
     return ", ".join(words)
 
 
-async def _card(state: BinState, turn: Turn) -> list[str]:
+def _card(state: BinState, dues: Sequence[Due], turn: Turn) -> list[str]:
     run = state.run
     lines = [f"{capital(summary(state, turn))}."]
     about = []
@@ -121,11 +147,9 @@ async def _card(state: BinState, turn: Turn) -> list[str]:
     if about:
         first, *rest = about
         lines.append(f"{capital(', '.join([first, *rest]))}.")
-    for due in await turn.book.dues():
-        is_later = due.what in TURNS and due.from_day > turn.today
-        if due.bin == state.bin and is_shown_on(due, turn.today) and not is_later:
-            duty = DUTIES[due.what].format(bin="it")
-            lines.append(f"{when(due.from_day, due.to_day, turn.today)}: {duty}.")
+    for due in dues:
+        duty = DUTIES[due.what].format(bin="it")
+        lines.append(f"{when(due.from_day, due.to_day, turn.today)}: {duty}.")
     return lines
 
 
@@ -165,6 +189,25 @@ def _likely(fitting: Sequence[BinState], sender: str, last: Entry | None) -> str
         return last.bin.name
     kept = [state.bin.name for state in fitting if state.keeper == sender]
     return kept[0] if len(kept) == 1 else None
+
+
+async def meant(
+    said: str | None, turn: Turn, *, stages: Collection[Stage] = AT_WORK
+) -> BinState | Answer:
+    """The bin that was named or must be meant; else what to say: which one, or that there is none.
+
+    For what is only asked; what is to be written down goes by `choose` and `ask_which`.
+    """
+    state = await named(turn.book, await choose(said, turn, stages=stages), turn.today)
+    if state:
+        return state
+    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    if not states:
+        return Answer(say=NO_BINS)
+    if said:
+        return unknown(said, states)
+    question, _ = await which(turn, stages)
+    return Answer(say=question)
 
 
 async def ask_which(entry: NewEntry, turn: Turn, stages: Collection[Stage]) -> Answer:

@@ -4,6 +4,7 @@ from datetime import date
 
 from handlers.answer import Answer, Turn
 from handlers.bins import ask_which, choose
+from handlers.chosen import reasons
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Bury
@@ -29,7 +30,7 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         f"{span(window.start, window.end, turn.today)}, later in cold soil."
     ]
     lines += _early(state, turn, on) if state else []
-    return Answer(entries=[entry], say="\n".join(lines), why=window.why())
+    return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
 
 
 def _early(state: BinState, turn: Turn, on: date) -> list[str]:
@@ -37,7 +38,8 @@ def _early(state: BinState, turn: Turn, on: date) -> list[str]:
     sealed = state.run.sealed
     if sealed is None or on >= state.run.to_bury(sealed).start:
         return [caution("digging")]
+    days = (on - sealed).days
+    since = f"only {days} day{'' if days == 1 else 's'} before" if days else "the same day"
     return [
-        f"It was sealed only {(on - sealed).days} days: cover it well (20 cm or more), and give "
-        "the soil the longer wait."
+        f"It was sealed {since}: cover it well (20 cm or more), and give the soil the longer wait."
     ]

@@ -7,8 +7,10 @@ from itertools import groupby
 from handlers.answer import Answer, Turn
 from handlers.bins import unknown
 from handlers.care import Care, care_of
+from handlers.due_reasons import why_due
 from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on
 from handlers.phrasing import capital, clock, day, span, the, when
+from handlers.practice.days import DRAIN, FERMENT, FILL
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
 from handlers.reading.duequestions import LATE
@@ -20,6 +22,8 @@ NOTHING = (
     "Nothing is due. The calendar fills as layers go in: a bin is drained every two or three days, "
     "sealed within two weeks, and buried ten to fourteen days after that."
 )
+USUAL_DAYS = tuple(figure.line() for figure in (DRAIN, FILL, FERMENT))
+"""The figures behind it."""
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
@@ -42,7 +46,10 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if not act.on:
         dues = next_of_each(dues)
     lines = await calendar(turn.book, dues, turn.today, care)
-    return Answer(say="\n".join(lines) or _nothing(act, turn, state))
+    if not lines:
+        say = _nothing(act, turn, state)
+        return Answer(say=say, why=USUAL_DAYS if say == NOTHING else ())
+    return Answer(say="\n".join(lines), why=await why_due(turn.book, dues, turn.today))
 
 
 def _is_called(state: BinState, name: str) -> bool:

@@ -1,8 +1,8 @@
 """How to thin the liquid that was drained."""
 
 from handlers.answer import Answer, Turn
-from handlers.chosen import choices
-from handlers.phrasing import capital, fraction, volume
+from handlers.chosen import choices, reasons
+from handlers.phrasing import capital, fraction, spoon, volume
 from handlers.practice.cautions import caution
 from handlers.practice.dilution import PARTS, Dilution, Use, dilute
 from handlers.practice.dilution_words import use_named
@@ -31,7 +31,7 @@ def asked(act: Ask, turn: Turn) -> Answer:
     try:
         use = use_named(act.use) if act.use else None
     except Refused:
-        return Answer(say=NO_USE)
+        return Answer(say=NO_USE, why=[figure.line() for figure in PARTS.values()])
     if use == "drain":
         return Answer(say=DOWN_THE_DRAIN)
     if liquid_ml is None and water_l is None:
@@ -42,19 +42,25 @@ def asked(act: Ask, turn: Turn) -> Answer:
             water_l=water_l,
             parts=act.parts,
             use=use,
-            bed_parts=choices(turn.book.room).bed_parts,
+            usual=choices(turn.book.room).parts,
+            tablespoon=spoon(turn.units),
         )
     except Refused as refused:
         return Answer(say=str(refused))
-    remarks = mix.lines[1:2]
-    lines = [_words(mix, turn.units), *remarks, caution("liquid")]
-    return Answer(say="\n".join(lines), why=mix.why())
+    remark = mix.remark or (_enough(mix, turn.units) if water_l is None else "")
+    lines = [_words(mix, turn.units), remark, caution("liquid")]
+    return Answer(say="\n".join(filter(None, lines)), why=reasons(mix, turn.book.room))
+
+
+def _enough(mix: Dilution, units: Units) -> str:
+    cans = mix.total_l / CAN_L[units]
+    if cans < 1:
+        return ""
+    return f"That is enough for {number(cans, 2)} watering cans of {volume(CAN_L[units], units)}."
 
 
 def _words(mix: Dilution, units: Units) -> str:
     liquid = measured(mix.liquid_ml / 1000, units)
-    if not mix.water_l:
-        return f"{capital(liquid)} of liquid with no water at all: that is for drains only."
     purpose = f", for {_purpose(mix.use)}" if mix.use else ""
     ratio = f"1 part liquid to {number(mix.parts)} parts water{purpose}"
     return f"{capital(liquid)} of liquid in {volume(mix.water_l, units)} of water: {ratio}."

@@ -1,10 +1,15 @@
 """Liquid comes off a bin: written down, and marked as noted."""
 
 from handlers.answer import Answer, Turn
-from handlers.bins import ask_which, choose
-from handlers.phrasing import the, volume
-from handlers.reading.acts import Drain
-from handlers.state import Stage, named
+from handlers.bins import ask_which, choose, meant
+from handlers.chosen import reasons
+from handlers.phrasing import capital, the, volume
+from handlers.practice.cautions import caution
+from handlers.practice.figure import Refused, number
+from handlers.practice.liquid import Liquid, liquid
+from handlers.practice.units import KILOGRAMS
+from handlers.reading.acts import Ask, Drain
+from handlers.state import BinState, Stage, named
 from storage.rows import Facts
 
 MOST_DRAINED_L = 60.0
@@ -32,3 +37,51 @@ async def drained(act: Drain, turn: Turn) -> Answer:
     if name is None:
         return await ask_which(entry, turn, DRAINED_STAGES)
     return Answer(entries=[entry], noted=True)
+
+
+MUCH = "That is much: drain it every other day, and add torn paper or dry bread."
+LITTLE = "That is less than such scraps give: see that the tap and the grid are clear."
+USUAL = "What came off is as usual."
+
+
+async def asked(act: Ask, turn: Turn) -> Answer:
+    """How much liquid a bin may give, against what came off it so far or was said."""
+    state = await meant(act.bin, turn, stages=DRAINED_STAGES)
+    if isinstance(state, Answer):
+        return state
+    if not state.run.mass_kg:
+        return Answer(say=_in_general(turn), why=liquid(1.0).why())
+    drained = act.volume_l
+    if drained is None and state.run.drainings:
+        drained = state.run.drained_l
+    try:
+        found = liquid(state.run.mass_kg, state.run.make_up, drained_l=drained)
+    except Refused as refused:
+        return Answer(say=str(refused))
+    return Answer(
+        say=f"{_expected(found, state, turn)}\n{caution('liquid')}",
+        why=reasons(found, turn.book.room),
+    )
+
+
+def _expected(found: Liquid, state: BinState, turn: Turn) -> str:
+    expected, high = (
+        volume(float(number(litres, 2)), turn.units) for litres in (found.expected_l, found.high_l)
+    )
+    where = capital(the(state.bin.name))
+    first = f"{where} may give about {expected} in all; from none to {high} is normal."
+    if found.drained is None or found.drained_l is None:
+        return first
+    so_far = volume(float(number(found.drained_l, 2)), turn.units) if found.drained_l else "None"
+    words = {"much": MUCH, "little": LITTLE, "usual": USUAL}[found.drained]
+    return f"{first} {so_far} came off so far: {words[:1].lower()}{words[1:]}"
+
+
+def _in_general(turn: Turn) -> str:
+    metric = turn.units == "metric"
+    kg, each = (1.0, "kilo") if metric else (KILOGRAMS["pound"], "pound")
+    most = volume(liquid(kg).high_l, turn.units)
+    return (
+        f"Scraps give from none to {most} of liquid for each {each}, fruit and vegetables the "
+        "most. Log the layers and I can say for your bin."
+    )

@@ -1,8 +1,10 @@
 """What is to be done to a bin, and between which days: it follows from the bin's entries."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
-from handlers.practice import days, outlook, upkeep
+from handlers.filling import outlook_of
+from handlers.practice import days, upkeep
 from handlers.practice.starter import FERMENT_DAYS
 from handlers.practice.supply import SPARE_DAYS, Supply
 from handlers.practice.trouble import trouble
@@ -68,47 +70,51 @@ ON_STARTER = frozenset({"batch", "stock", "layer"})
 
 OF_STARTER = frozenset({"dry", "mix"})
 
-Days = tuple[date, date]
-"""The first and the last day on which to do it."""
+
+def windows(state: BinState, before: Run | None = None) -> list[tuple[str, str, days.Window]]:
+    """What is to be done to a bin: the due, its occasion, and the days with how they were reckoned.
+
+    `before` is the run before the present one: its soil may still wait to be planted.
+    """
+    run, found = state.run, list[tuple[str, str, days.Window]]()
+    if buried := run.buried or (before.buried if before else None):
+        number = state.number if run.buried else state.number - 1
+        found.append(("cover", str(number), upkeep.cover_window(buried)))
+        found.append(("plant", str(number), run.to_plant(buried)))
+    if not run.buried and (begun := run.first_layer or run.sealed):
+        drained = max(begun, run.last_drain or begun)
+        found.append(("drain", str(drained), days.drain_window(drained)))
+        if run.sealed:
+            found.append(("bury", str(state.number), run.to_bury(run.sealed)))
+        else:
+            found.append(("seal", str(state.number), _to_seal(state, begun)))
+        if seen := _in_trouble(run):
+            found.append(("check", str(seen), upkeep.check_window(seen)))
+    return found
 
 
 def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = None) -> list[Due]:
     """The dues of a bin's present run, when the soil of the run before can be planted, and
     when the bin changes hands (`passing`: the offer or acceptance that stands).
     """
-    run, dues = state.run, list[Due]()
     if state.retired:
-        return dues
-
-    def add(what: str, occasion: object, window: Days, to_member: str | None = None) -> None:
-        first, last = window
+        return []
+    dues = [
+        Due(bin=state.bin, what=what, occasion=on, from_day=window.start, to_day=window.end)
+        for what, on, window in windows(state, before)
+    ]
+    if passing and passing.on:
+        taker = passing.receiver if passing.act == "offer" else passing.member
         dues.append(
             Due(
                 bin=state.bin,
-                what=what,
-                occasion=str(occasion),
-                from_day=first,
-                to_day=last,
-                to_member=to_member,
+                what="hand over",
+                occasion=str(passing.on),
+                from_day=passing.on,
+                to_day=passing.on,
+                to_member=taker,
             )
         )
-
-    if buried := run.buried or (before.buried if before else None):
-        number = state.number if run.buried else state.number - 1
-        add("cover", number, _days(upkeep.cover_window(buried)))
-        add("plant", number, _days(run.to_plant(buried)))
-    if not run.buried and (begun := run.first_layer or run.sealed):
-        drained = max(begun, run.last_drain or begun)
-        add("drain", drained, _days(days.drain_window(drained)))
-        if run.sealed:
-            add("bury", state.number, _days(run.to_bury(run.sealed)))
-        else:
-            add("seal", state.number, _seal_days(state, begun))
-        if seen := _in_trouble(run):
-            add("check", seen, _days(upkeep.check_window(seen)))
-    if passing and passing.on:
-        taker = passing.receiver if passing.act == "offer" else passing.member
-        add("hand over", passing.on, (passing.on, passing.on), taker)
     return dues
 
 
@@ -180,18 +186,17 @@ def dues_of_date(entry: Entry, today: date) -> list[Due]:
     ]
 
 
-def _days(window: days.Window) -> Days:
-    return window.start, window.end
-
-
-def _seal_days(state: BinState, begun: date) -> Days:
+def _to_seal(state: BinState, begun: date) -> days.Window:
     """From the day it is likely full to the last likely one; two weeks of filling at most."""
-    latest = days.seal_by(begun).end
+    usual = days.seal_by(begun)
+    latest = usual.end
     layers = state.run.layers
-    if not layers or not state.capacity_l:
-        return latest, latest
-    full = outlook.full_forecast(layers, state.capacity_l, layers[-1][0])
-    return min(full.full_on or latest, latest), min(full.latest or latest, latest)
+    full = outlook_of(state, layers[-1][0]) if layers else None
+    if full is None:
+        return replace(usual, start=latest)
+    start, end = min(full.full_on or latest, latest), min(full.latest or latest, latest)
+    reckoned = usual.led_by(full.steps, full.figures) if start < latest else usual
+    return replace(reckoned, start=start, end=end)
 
 
 def is_news(due: Due, today: date) -> bool:

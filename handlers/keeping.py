@@ -6,11 +6,12 @@ from datetime import date, time
 
 from handlers import owndates, starter
 from handlers.answer import Answer, SettingName, Turn
+from handlers.chosen import kept
 from handlers.dues import OF_STARTER, ON_STARTER, TURNS, dues_of, dues_of_starter
 from handlers.keepers import custody_of
 from handlers.rotas import ON_TURNS, dues_of_turns, rotas_of, whose_turn
 from handlers.runs import STARTERS, numbering
-from handlers.state import BinState, described, look_up, new_run
+from handlers.state import BinState, described, look_up, run_before
 from storage import changes, dues, forgetting, links, notices, renaming, rooms, rotas
 from storage.book import Book
 from storage.moments import local_day
@@ -38,6 +39,8 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await dues.put_off(book.db, put_off.due, put_off.until)
     for setting in answer.settings:
         await _set(turn, setting.what, setting.value)
+    if any(setting.what == "choice" for setting in answer.settings):
+        await _settle_all(turn)
     if answer.query:
         question = Question(
             id=0,
@@ -80,8 +83,7 @@ async def write_down(turn: Turn, new: Sequence[NewEntry], struck: Sequence[Entry
 async def settle_dues(turn: Turn, state: BinState) -> None:
     """Make a bin's dues anew from its present run, the burial before it and who takes it."""
     book, bin = turn.book, state.bin
-    buried = await book.buried(bin, state.number - 1) if state.number > 1 else None
-    before = replace(new_run(book.room), buried=buried)
+    before = await run_before(book, state)
     today = local_day(turn.now, book.room.zone)
     current = await rotas_of(book, today)
     drains = whose_turn(current, bin, "drain", today)
@@ -91,6 +93,16 @@ async def settle_dues(turn: Turn, state: BinState) -> None:
     ]
     due += dues_of_turns(current, bin, today)
     await dues.put(book.db, book.room, bin, due, turn.now)
+
+
+async def _settle_all(turn: Turn) -> None:
+    """Make the dues of all bins anew, as the group has just chosen."""
+    room = await rooms.find(turn.book.db, turn.book.room.address)
+    if room is None:
+        return
+    turn = replace(turn, book=Book(turn.book.db, room))
+    for bin in await turn.book.bins():
+        await settle_dues(turn, await look_up(turn.book, bin, turn.today))
 
 
 async def settle_starter(turn: Turn) -> None:
@@ -145,5 +157,5 @@ async def _set(turn: Turn, what: SettingName, value: str) -> None:
         case "zone" | "units" | "habit":
             await PLAIN[what](book.db, book.room, value)
         case "choice":
-            name, _, figure = value.partition("=")
-            await rooms.set_choice(book.db, book.room, name, float(figure))
+            name, _, chosen = value.partition("=")
+            await rooms.set_choice(book.db, book.room, name, kept(name, chosen))

@@ -1,14 +1,16 @@
 """Scraps go in: the layer is written down and answered with the dose of starter."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
 from handlers import rules
 from handlers.answer import Answer, Turn
-from handlers.bins import choose, which
+from handlers.bins import choose, filled_step, which
+from handlers.chosen import reasons
 from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume
 from handlers.practice.density import capacity_kg
-from handlers.practice.dose import Dose, dose
+from handlers.practice.dose import LAYER_DEPTH, Dose, dose
 from handlers.practice.figure import Refused
 from handlers.reading.acts import Ask, Layer
 from handlers.state import BinState, fold, layer_mass, named
@@ -57,16 +59,17 @@ async def added(act: Layer, turn: Turn) -> Answer:
     if reckoned:
         facts = replace(facts, starter_g=reckoned.starter_g)
     entry = turn.entry("layer", bin=name, facts=facts, member=act.member, on=act.on)
-    lines = [_words(entry, reckoned, turn)]
-    lines += _about_bin(entry, state, turn)
+    about_bin = _about_bin(entry, state, turn)
+    lines = [_words(entry, reckoned, turn), *about_bin]
     lines += await rules.broken(turn.book, name, act.materials)
+    why = [*(reasons(reckoned, turn.book.room) if reckoned else usual_dose(turn))]
+    if state and about_bin:
+        why += filled_step(with_layer(state, entry))
     query = None
     if name is None:
         question, query = await which(turn, {"filling"})
         lines.append(question)
-    return Answer(
-        entries=[entry], say="\n".join(lines), why=reckoned.why() if reckoned else (), query=query
-    )
+    return Answer(entries=[entry], say="\n".join(lines), why=why, query=query)
 
 
 def _beyond(facts: Facts, state: BinState, turn: Turn) -> str:
@@ -91,6 +94,12 @@ def _dose(facts: Facts, state: BinState | None, turn: Turn) -> Dose:
         habit=turn.book.room.habit,
         tablespoon=spoon(turn.units),
     )
+
+
+def usual_dose(turn: Turn) -> Sequence[str]:
+    """The working of the usual dose on a layer as deep as is taught."""
+    usual = dose(depth_m=LAYER_DEPTH.value / 100, habit=turn.book.room.habit)
+    return reasons(usual, turn.book.room)
 
 
 def troubled(state: BinState, today: date) -> bool:
@@ -139,7 +148,8 @@ def _about_bin(entry: NewEntry, state: BinState | None, turn: Turn) -> list[str]
     after = with_layer(state, entry)
     if after.fill is None or after.run.layers == state.run.layers:
         return []
-    if state.capacity_l and after.run.mass_kg > OVERFULL * capacity_kg(state.capacity_l):
+    holds_kg = capacity_kg(state.capacity_l, after.run.make_up) if state.capacity_l else None
+    if state.capacity_l and holds_kg and after.run.mass_kg > OVERFULL * holds_kg:
         holds = volume(state.capacity_l, turn.units)
         return [f"By the book {the(state.bin.name)} holds more than it can: is it really {holds}?"]
     share = percent(after.fill)
@@ -151,21 +161,14 @@ def _about_bin(entry: NewEntry, state: BinState | None, turn: Turn) -> list[str]
 
 def with_layer(state: BinState, layer: NewEntry) -> BinState:
     """The bin as it will be with one more layer."""
-    added = fold([layer])
-    run = replace(
-        state.run,
-        layers=state.run.layers + added.layers,
-        layer_count=state.run.layer_count + 1,
-        mass_kg=state.run.mass_kg + added.mass_kg,
-    )
-    return replace(state, run=run)
+    return replace(state, run=fold([layer], state.run))
 
 
 async def asked_dose(act: Ask, turn: Turn) -> Answer:
     """How much starter: for the scraps in question, or the rule."""
     state = await named(turn.book, act.bin, turn.today)
     if act.mass_kg is None and act.volume_l is None:
-        return Answer(say=UNMEASURED, why=dose(volume_l=1).why())
+        return Answer(say=UNMEASURED, why=usual_dose(turn))
     facts = Facts(
         mass_kg=act.mass_kg, volume_l=act.volume_l, materials=act.materials, rich=act.rich
     )
@@ -177,5 +180,5 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
     reason = reckoned.reason
     return Answer(
         say=f"{capital(spoons)} of starter on {said_amount(facts, turn)}: {reason}.",
-        why=reckoned.why(),
+        why=reasons(reckoned, turn.book.room),
     )

@@ -5,14 +5,12 @@ from datetime import timedelta
 from handlers.answer import Answer, Turn
 from handlers.bins import choose
 from handlers.phrasing import capital, the
+from handlers.practice.days import COLDEST, HOTTEST
 from handlers.practice.figure import Refused
 from handlers.practice.trouble import PATIENCE, Trouble, trouble
 from handlers.reading.acts import Ask, Observe
 from handlers.state import named
 from storage.rows import Facts
-
-COLDEST, HOTTEST = -30.0, 80.0
-"""°C: a bin beyond these was not measured but mistyped."""
 
 WHAT_IS_SEEN = (
     "What do you see or smell: white or green mould, a rotten or a sour smell, flies, a bulging "

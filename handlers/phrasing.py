@@ -3,8 +3,8 @@
 from collections.abc import Mapping, Sequence
 from datetime import date, time
 
-from handlers.practice.dose import Spoon
 from handlers.practice.figure import number
+from handlers.practice.tablespoons import SPOON_ML, Spoon
 from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
 from storage.rows import Units
 
@@ -51,13 +51,21 @@ def volume(litres: float, units: Units) -> str:
     return f"{max(round(litres / LITRES[name]), 1)} fl oz"
 
 
+MOST_SPOONS = 16
+"""Tablespoons from which on nobody counts them any more."""
+
+
 def spoon(units: Units) -> Spoon:
     """The tablespoon of the group's kitchens: British ones hold 15 mL, as metric ones do."""
     return "us" if units == "us" else "metric"
 
 
 def starter(tablespoons: float, grams: float, units: Units) -> str:
-    """Starter in level tablespoons and by weight: "3½ tablespoons (about 13 g)"."""
+    """Starter as it is measured and by weight: "3½ tablespoons (about 13 g)", "1¼ cups (…)"."""
+    if tablespoons >= MOST_SPOONS:
+        cup = LITRES["us_cup" if units == "us" else "metric_cup"] * 1000
+        cups = _plural(tablespoons * SPOON_ML[spoon(units)] / cup, "cup", 4)
+        return f"{cups} (about {mass(grams / 1000, units)})"
     shown = max(round(tablespoons * 2) / 2, 0.5) if tablespoons < 10 else round(tablespoons)
     return f"{_plural(shown, 'tablespoon', 2)} (about {mass(grams / 1000, units)})"
 

@@ -4,6 +4,7 @@ from typing import assert_never
 
 from handlers import (
     allowed,
+    beds,
     bins,
     burying,
     calendar,
@@ -11,9 +12,11 @@ from handlers import (
     custody,
     dilution,
     draining,
+    forecast,
     ground,
     group,
     layers,
+    mixture,
     observing,
     privacy,
     reminded,
@@ -99,13 +102,21 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case "trench":
             return await ground.asked_trench(act, turn)
         case "bed":
-            return await ground.asked_bed(act, turn)
+            return await beds.asked(act, turn)
         case "batch":
             return starter.asked_batch(act, turn)
         case "allowed":
             return allowed.asked(act)
         case "me":
             return await privacy.known(turn)
+        case "full":
+            return await forecast.asked_full(act, turn)
+        case "bins":
+            return await forecast.asked_bins(act, turn)
+        case "liquid":
+            return await draining.asked(act, turn)
+        case "moisture" | "carbon":
+            return await mixture.asked(act, turn)
         case "why":
             return SILENCE  # what was said last is known to the room alone: see bot/hearing.py
     assert_never(act.topic)

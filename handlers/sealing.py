@@ -2,6 +2,7 @@
 
 from handlers.answer import Answer, Turn
 from handlers.bins import ask_which, choose
+from handlers.chosen import reasons
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Seal
@@ -21,7 +22,7 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
         window = state.run.to_bury(state.run.sealed)
         bury = span(window.start, window.end, turn.today)
         say = f"{capital(the(name))} has been sealed since {since}. Bury it {bury}."
-        return Answer(entries=[entry], say=say, why=window.why())
+        return Answer(entries=[entry], say=say, why=reasons(window, turn.book.room))
     window = (state.run if state else new_run(turn.book.room)).to_bury(on)
     when = "" if on == turn.today else f", {day(on, turn.today)}"
     bury = span(window.start, window.end, turn.today)
@@ -31,4 +32,4 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     ]
     if state and state.run.rich and state.run.rich > 0:
         lines.append(caution("gas"))
-    return Answer(entries=[entry], say="\n".join(lines), why=window.why())
+    return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))

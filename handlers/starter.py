@@ -3,10 +3,11 @@
 from datetime import date, timedelta
 
 from handlers.answer import Answer, Turn
+from handlers.chosen import choices, reasons
 from handlers.dilution import measured
 from handlers.phrasing import day, mass, volume
 from handlers.practice.density import bran_g
-from handlers.practice.figure import Refused
+from handlers.practice.figure import Refused, number
 from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS, Batch, batch
 from handlers.practice.supply import Supply, supply
 from handlers.reading.acts import Ask, Stock
@@ -32,7 +33,8 @@ async def mixed(act: Mixed, turn: Turn) -> Answer:
     on = entry.on or turn.today
     dry = on + timedelta(days=FERMENT_DAYS.value)
     say = f"Noted. Keep it airtight until {day(dry, turn.today)}, then dry it in a thin layer."
-    return Answer(entries=[entry], say=say)
+    step = f"{on} + {number(FERMENT_DAYS.value)} days = {dry}"
+    return Answer(entries=[entry], say=say, why=[step, FERMENT_DAYS.line(), DRY_DAYS.line()])
 
 
 async def counted(act: Stock, turn: Turn) -> Answer:
@@ -49,19 +51,20 @@ def asked_batch(act: Ask, turn: Turn) -> Answer:
         mix = batch(
             mass_kg=act.mass_kg if some else 1.0,
             volume_l=act.volume_l if act.mass_kg is None else None,
+            recipe=choices(turn.book.room).recipe,
             mixed=turn.today,
         )
     except Refused as refused:
         return Answer(say=str(refused))
-    return Answer(say=_recipe(mix, turn.units, turn.today), why=mix.why())
+    return Answer(say=_recipe(mix, turn.units, turn.today), why=reasons(mix, turn.book.room))
 
 
 def _recipe(mix: Batch, units: Units, today: date) -> str:
-    (other,) = mix.others
+    other = mix.others[0]
     ripe = mix.ferment_until or today
     return (
         f"For {mass(mix.bran_kg, units)} of bran, by {mix.says}: "
-        f"{_ml(mix.molasses_ml, units)} of molasses, as much culture, and "
+        f"{_ml(mix.molasses_ml, units)} of molasses, {_culture(mix, units)}, and "
         f"{volume(mix.water_ml / 1000, units)} of water that has stood open for a day.\n"
         f"Others take {other.says}: {_ml(other.molasses_ml, units)}, with "
         f"{_ml(other.culture_ml, units)} of culture in {volume(other.water_ml / 1000, units)} of "
@@ -69,6 +72,12 @@ def _recipe(mix: Batch, units: Units, today: date) -> str:
         f"Mixed today it stays airtight until {day(ripe, today)}; dried, it is about "
         f"{mass(mix.yield_kg, units)}."
     )
+
+
+def _culture(mix: Batch, units: Units) -> str:
+    if mix.culture_ml == mix.molasses_ml:
+        return "as much culture"
+    return f"{_ml(mix.culture_ml, units)} of culture"
 
 
 def _ml(millilitres: float, units: Units) -> str:
@@ -91,7 +100,17 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     lasts = await lasting(turn.book, turn.today)
     if lasts:
         lines += _until(lasts, bool(brewing), turn)
-    return Answer(say="\n".join([*lines, *brewing]), why=lasts.why() if lasts else ())
+    why = [_counted_down(counted_on, kg), *(lasts.why() if lasts else ())]
+    return Answer(say="\n".join([*lines, *brewing]), why=why)
+
+
+def _counted_down(counted: Entry, left_kg: float) -> str:
+    """What is left, as a step of the arithmetic."""
+    was_kg = _kg(counted.facts)
+    return (
+        f"{number(was_kg * 1000)} g counted on {counted.on}, less "
+        f"{number((was_kg - left_kg) * 1000)} g in the doses since = {number(left_kg * 1000)} g"
+    )
 
 
 def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:

@@ -1,7 +1,7 @@
 """What a bin's entries add up to: stage, fill, days. Computed anew, never stored."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Literal
 
@@ -9,7 +9,7 @@ from handlers.chosen import choices
 from handlers.keepers import custody_of
 from handlers.practice import days, density
 from handlers.practice.choices import OURS, Choices
-from handlers.practice.kinds import rich_share
+from handlers.practice.kinds import Kind, Shares, rich_share
 from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry, Room
 
@@ -28,6 +28,14 @@ class Run:
     layer_count: int = 0
     mass_kg: float = 0.0
     rich_kg: float = 0.0
+    kinds_kg: Mapping[Kind, float] = field(default_factory=dict)
+    """Mass of each kind, of the layers with an amount."""
+    fed_by: frozenset[str] = frozenset()
+    """Who put layers in."""
+    drained_l: float = 0.0
+    """Liquid drawn off, as far as its volume was said."""
+    drainings: int = 0
+    """How often its volume was said."""
     opened: date | None = None
     first_layer: date | None = None
     last_layer: date | None = None
@@ -45,6 +53,12 @@ class Run:
         """Share of all scraps that is meat, fish, dairy, egg, bone or oil."""
         return self.rich_kg / self.mass_kg if self.mass_kg else None
 
+    @property
+    def make_up(self) -> Shares | None:
+        """What it is made of, by mass; None before its first layer with an amount."""
+        whole = sum(self.kinds_kg.values())
+        return {kind: kg / whole for kind, kg in self.kinds_kg.items()} if whole else None
+
     def stage(self, today: date) -> Stage:
         """Where the run stands on a day."""
         if self.buried:
@@ -55,7 +69,8 @@ class Run:
 
     def to_bury(self, sealed: date) -> days.BuryWindow:
         """When to bury it if it was sealed on that day."""
-        return days.bury_window(sealed, self.celsius, ferment_days=self.choices.ferment_days)
+        celsius = None if self.celsius is None else days.held(self.celsius)
+        return days.bury_window(sealed, celsius, ferment_days=self.choices.ferment_days)
 
     def to_plant(self, buried: date) -> days.Window:
         """When the soil can be planted if it was buried on that day."""
@@ -86,7 +101,7 @@ class BinState:
         """Share of the bin that is taken, 0 to 1; None where sizes are unknown."""
         if not self.capacity_l or (self.run.layer_count and not self.run.layers):
             return None
-        return min(1.0, self.run.mass_kg / density.capacity_kg(self.capacity_l))
+        return min(1.0, self.run.mass_kg / density.capacity_kg(self.capacity_l, self.run.make_up))
 
 
 def layer_mass(facts: Facts) -> float | None:
@@ -111,11 +126,14 @@ def _add(run: Run, entry: Line, on: date) -> None:
     facts = entry.facts
     match entry.act:
         case "layer":
-            _add_layer(run, facts, on)
+            _add_layer(run, entry, on)
         case "open":
             run.opened = run.opened or on
         case "drain":
             run.last_drain = on
+            if facts.volume_l is not None:
+                run.drained_l += facts.volume_l
+                run.drainings += 1
         case "seal":
             run.sealed = run.sealed or on
         case "bury":
@@ -128,14 +146,21 @@ def _add(run: Run, entry: Line, on: date) -> None:
             run.last_drain = on if "no_liquid" in facts.signs else run.last_drain
 
 
-def _add_layer(run: Run, facts: Facts, on: date) -> None:
+def _add_layer(run: Run, entry: Line, on: date) -> None:
+    facts = entry.facts
     mass = layer_mass(facts)
+    made_of = facts.materials or {"mixed": 1.0}
+    kinds = dict(run.kinds_kg)
+    for kind, part in made_of.items():
+        kinds[kind] = kinds.get(kind, 0.0) + (mass or 0.0) * part
     share = facts.rich if facts.rich is not None else rich_share(facts.materials or {})
     if mass is not None:
         run.layers = (*run.layers, (on, mass))
         run.mass_kg += mass
         run.rich_kg += mass * share
     run.layer_count += 1
+    run.kinds_kg = kinds
+    run.fed_by |= {entry.member} if entry.member else set()
     run.opened = run.opened or on
     run.first_layer = run.first_layer or on
     run.last_layer = on
@@ -145,6 +170,14 @@ def _add_layer(run: Run, facts: Facts, on: date) -> None:
 def new_run(room: Room) -> Run:
     """A run in which nothing has happened, by the group's choices."""
     return Run(choices=choices(room))
+
+
+async def run_before(book: Book, state: BinState) -> Run | None:
+    """The run of a bin before its present one; None if that is its first."""
+    if state.number < 2:
+        return None
+    buried = await book.buried(state.bin, state.number - 1)
+    return replace(new_run(book.room), buried=buried)
 
 
 async def named(book: Book, name: str | None, today: date) -> BinState | None:

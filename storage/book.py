@@ -111,6 +111,15 @@ class Book:
             await self.former_names()
         ).get(key)
 
+    async def places(self) -> list[str]:
+        """Where bins were buried, as it was said."""
+        rows = await self.db.rows(
+            "SELECT DISTINCT place FROM line WHERE room = ? AND act = 'bury' "
+            "AND place IS NOT NULL AND struck_at IS NULL",
+            (self.room.id,),
+        )
+        return [row["place"] for row in rows]
+
     async def members(self) -> Sequence[Member]:
         """Everybody known in the room."""
 

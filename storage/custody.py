@@ -14,8 +14,8 @@ _SAID = (
     f"{LINES}WHERE room = ?3 AND act IN ('leave', 'return') AND struck_at IS NULL "
     "AND root >= ?2 ORDER BY root, id"
 )
-_FIRST_DEED = (
-    f"{LINES}WHERE bin = ? AND root > ? AND member IS NOT NULL "
+_FIRST_DEED = LINES + (
+    "WHERE bin = ? AND root > ? AND member IS NOT NULL "
     "AND act IN (SELECT value FROM json_each(?)) AND struck_at IS NULL "
     "ORDER BY run, root LIMIT 1"
 )

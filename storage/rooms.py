@@ -132,7 +132,7 @@ async def set_habit(db: Database, room: Room, habit: str) -> None:
     await db.write("UPDATE room SET habit = ? WHERE id = ?", (habit, room.id))
 
 
-async def set_choice(db: Database, room: Room, name: str, value: float) -> None:
+async def set_choice(db: Database, room: Room, name: str, value: float | str) -> None:
     """Keep a figure that the group chose itself, inside a transaction."""
     chosen = json.dumps({**room.choices, name: value})
     await db.write("UPDATE room SET choices = ? WHERE id = ?", (chosen, room.id))

@@ -19,8 +19,8 @@ class Room:
     zone: str
     units: Units
     habit: Habit
-    choices: Mapping[str, float]
-    """Figures of the craft that the group chose itself, by the handlers' names for them."""
+    choices: Mapping[str, float | str]
+    """Figures and recipes of the craft that the group chose itself, by the handlers' names."""
     digest_at: time
     quiet_from: time
     quiet_to: time

@@ -7,7 +7,7 @@ first year, so that within the bound no more is free than vegetables need.
 
 from dataclasses import dataclass
 
-from handlers.practice.composition import Content, content
+from handlers.practice.composition import CONTENT, NITROGEN_MIXED, Content, content
 from handlers.practice.days import PLANT, high_days, low_days
 from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
 from handlers.practice.kinds import Shares
@@ -28,8 +28,8 @@ SOIL_DENSITY = Figure(
     "density of garden soil",
     1330,
     "kg/m³",
-    "USDA NRCS soil quality sheets; the acre furrow slice of 2 000 000 lb gives 1324",
-    "from memory",
+    "an acre furrow slice of 2 000 000 lb is 1324; NRCS: 1100 in clay to 1600 in sand",
+    "derived",
     1100,
     1600,
 )
@@ -60,8 +60,7 @@ FREE = Figure(
     "share of the nitrogen that is free in the first year",
     0.39,
     "of the nitrogen",
-    "Ebid et al., Int. J. Soil Science, 2007: compost of kitchen garbage; biowaste compost in the "
-    "field gives 5 to 15 %",
+    "Ebid et al. 2007, compost of kitchen garbage; biowaste in the field 5 to 15 %",
     "published",
     0.05,
     0.5,
@@ -98,23 +97,27 @@ def bed(
     *,
     mass_kg: float | None = None,
     had_kg: float = 0.0,
+    had_nitrogen_g: float = 0.0,
     materials: Shares | None = None,
     depth_m: float | None = None,
     limit_kg_ha: float | None = None,
 ) -> Bed:
     """Ferment for a bed of that area, which already had `had_kg` of the same in twelve months.
 
-    `limit_kg_ha` is what a group takes instead of the limit for manure.
+    `had_nitrogen_g` is what it had besides, of another make-up; `limit_kg_ha` is what a group takes
+    instead of the limit for manure.
     """
     positive(area_m2, 10 * _HECTARE, what="A bed", unit="m²", advice=_SAY)
     within(had_kg, 0, 1e6, what="What it had", unit="kg", advice="give what it had this year")
+    within(had_nitrogen_g, 0, 1e9, what="What it had", unit="g", advice="give grams of nitrogen")
     depth = TOPSOIL.value if depth_m is None else depth_m
     positive(depth, 1, what="Working in", unit="m deep", advice="15 cm is usual")
     limit = LIMIT.value if limit_kg_ha is None else limit_kg_ha
     positive(limit, 500, what="The limit", unit="kg N/ha", advice="170 and 250 are published")
     made = content(materials)
     percent = made.nitrogen
-    most = max(0.0, limit * area_m2 / _HECTARE / (percent / 100) - had_kg)
+    had_g = had_kg * percent * 10 + had_nitrogen_g
+    most = max(0.0, limit * area_m2 / _HECTARE * 1000 - had_g) / (percent * 10)
     usual = DRESSING.value * area_m2
     mass = min(usual, most) if mass_kg is None else mass_kg
     if mass_kg is not None:
@@ -122,9 +125,10 @@ def bed(
     soil = area_m2 * depth * SOIL_DENSITY.value
     if mass + had_kg > soil:
         raise Refused("That is more ferment than the bed has soil: check its area and the weights.")
-    grams = (mass + had_kg) * percent * 10
+    grams = mass * percent * 10 + had_g
     load = grams / 1000 / area_m2 * _HECTARE
     given = f"({number(mass)} + {number(had_kg)} kg it had)" if had_kg else f"{number(mass)} kg"
+    besides = f" + {number(had_nitrogen_g)} g that it had" if had_nitrogen_g else ""
     return Bed(
         area_m2=area_m2,
         mass_kg=mass,
@@ -137,30 +141,36 @@ def bed(
         free_kg_ha=load * FREE.value,
         wait_days=PLANT.value,
         soil_share=(mass + had_kg) / soil,
+        caution="rules",
+        chosen=("limit_kg_ha",),
         steps=(
             f"{number(area_m2)} m² x {number(DRESSING.value)} kg/m² = {number(usual)} kg",
-            f"{given} x {number(percent)} % nitrogen = {number(grams)} g",
+            f"{given} x {number(percent)} % nitrogen{besides} = {number(grams)} g",
             f"{number(grams)} g on {number(area_m2)} m² = {number(load)} kg N/ha, "
             f"{load / limit:.0%} of {number(limit)}",
             f"about {number(load * FREE.value, 2)} are free in the first year; vegetables need "
             f"{number(GARDEN_NEED.value, 2)} (2 lb per 1000 ft²)",
         ),
-        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD),
-        lines=_said(mass, most, load, limit, given=mass_kg is not None),
+        figures=(DRESSING, _nitrogen(made), LIMIT, LIMIT_FIELD, FREE, GARDEN_NEED, PLANT),
+        lines=_said(mass, most, load, limit, depth, given=mass_kg is not None),
     )
 
 
 def _nitrogen(made: Content) -> Figure:
+    if made == CONTENT["mixed"]:
+        return NITROGEN_MIXED
     return Figure(
         "nitrogen in these scraps", made.nitrogen, "% of wet mass", made.source, made.standing
     )
 
 
-def _said(mass: float, most: float, load: float, limit: float, *, given: bool) -> tuple[str, ...]:
+def _said(  # each figure of the answer once
+    mass: float, most: float, load: float, limit: float, depth: float, *, given: bool
+) -> tuple[str, ...]:
     share = f"{load:.0f} kg N/ha in twelve months, {load / limit:.0%} of the limit for manure"
     if mass == 0:
         return (f"This bed has had enough for the year: {share}.",)
-    lines = [f"{number(mass, 2)} kg, worked into the top 15 cm: {share}."]
+    lines = [f"{number(mass, 2)} kg, worked into the top {number(depth * 100, 2)} cm: {share}."]
     if given and mass > most * (1 + 1e-9):
         lines.append(f"That is too much: give it at most {number(most, 2)} kg this year.")
     return (*lines, f"Wait {low_days(PLANT)} to {high_days(PLANT)} days before planting.")

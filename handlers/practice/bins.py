@@ -2,11 +2,16 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 
 from handlers.practice.days import FERMENT, FILL
-from handlers.practice.density import PRESSED_MIXED, in_bin_l, pressed_kg_l
+from handlers.practice.density import (
+    PRESSED_MIXED,
+    SETTLING,
+    in_bin_l,
+    in_bin_step,
+    pressed_kg_l,
+)
 from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
 from handlers.practice.kinds import Shares
 from handlers.practice.outlook import SEED_KG_WEEK
@@ -51,8 +56,8 @@ def bins(
 ) -> Bins:
     """Bins for a group that fills one in so many days, or of so many people, or at such a rate.
 
-    One is filled while the others stand: ceil((fill + ferment) / fill), in exact fractions. With
-    `holds_kg`, how full a bin is that has had so much.
+    One is filled while the others stand: ceil((fill + ferment) / fill). With `holds_kg`, how full a
+    bin is that has had so much.
     """
     stand = FERMENT.value if ferment_days is None else ferment_days
     within(stand, 0, 365, what="The ferment", unit="d", advice="two weeks is usual")
@@ -62,24 +67,29 @@ def bins(
     figures: tuple[Figure, ...] = (FERMENT,)
     steps: tuple[str, ...] = ()
     rate = None
+    if sum(said is not None for said in (fill_days, people, rate_kg_week)) > 1:
+        raise Refused("Say one of these: the days a bin takes to fill, the people, or kg a week.")
     if fill_days is None:
         rate = _rate(people, rate_kg_week)
         fill_days = takes / rate * 7
         steps = (
-            f"{number(capacity)} L hold {number(takes)} kg; at {number(rate)} kg a week one bin "
-            f"fills in {number(fill_days)} days",
+            f"{number(capacity)} L hold {number(takes)} kg before they settle (to be on the safe "
+            f"side); at {number(rate)} kg a week one bin fills in {number(fill_days)} days",
         )
         seed = () if people is None else (SEED_KG_WEEK,)
         figures += (*(() if capacity_l else (ORDINARY_BIN,)), PRESSED_MIXED, *seed)
     positive(fill_days, 3650, what="Filling", unit="d", advice="say in how many days a bin fills")
-    if fill_days < 0.05:
-        raise Refused("That fills a bin within the hour: use far larger bins and ask again.")
+    if fill_days < 0.5:
+        raise Refused("That fills a bin in less than half a day: reckon with larger bins.")
     figures += (FILL,) if fill_days > FILL.value else ()
     count = _count(fill_days, stand)
     others = tuple(
         Otherwise(fill_days * times, _count(fill_days * times, stand)) for times in (0.75, 1.25)
     )
     filled = None if holds_kg is None else _filled_l(holds_kg, capacity, materials)
+    if holds_kg is not None:
+        steps = (*steps, in_bin_step(holds_kg, materials))
+        figures += (PRESSED_MIXED, SETTLING)
     return Bins(
         bins=count,
         fill_days=fill_days,
@@ -94,12 +104,14 @@ def bins(
             f"({number(fill_days)} + {number(stand)}) / {number(fill_days)}, rounded up = {count}",
         ),
         figures=figures,
+        chosen=("ferment_days",),
         lines=_said(count, fill_days, others, None if filled is None else filled / capacity),
     )
 
 
 def _count(fill_days: float, stand: float) -> int:
-    return ceil((Fraction(fill_days) + Fraction(stand)) / Fraction(fill_days))
+    # A rate in pounds must not want one bin more than the same in kilograms.
+    return 1 + ceil(round(stand / fill_days, 9))
 
 
 def _filled_l(kg: float, capacity_l: float, materials: Shares | None) -> float:
@@ -110,7 +122,10 @@ def _filled_l(kg: float, capacity_l: float, materials: Shares | None) -> float:
 def _said(
     count: int, fill_days: float, others: Sequence[Otherwise], filled: float | None
 ) -> tuple[str, ...]:
-    lines = [f"{count} bins, if one fills in about {number(fill_days, 2)} days."]
+    lines = []
+    if filled is not None:
+        lines.append(f"A bin with that much in it is about {filled:.0%} full.")
+    lines.append(f"{count} bins, if one fills in about {number(fill_days, 2)} days.")
     faster, slower = others
     if {faster.bins, slower.bins} != {count}:
         lines.append(
@@ -119,8 +134,6 @@ def _said(
         )
     if fill_days > FILL.value:
         lines.append("That is over two weeks: use smaller bins, or share one with a neighbour.")
-    if filled is not None:
-        lines.append(f"A bin with that much in it is about {filled:.0%} full.")
     return tuple(lines)
 
 

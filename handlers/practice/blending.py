@@ -12,7 +12,14 @@ from dataclasses import dataclass
 from math import isinf
 from typing import Literal
 
-from handlers.practice.composition import CONTENT, Content, blend_of, content_named, ratio
+from handlers.practice.composition import (
+    CONTENT,
+    Content,
+    blend_of,
+    content_named,
+    ratio,
+    water_in,
+)
 from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
 
 MOISTURE = Figure(
@@ -94,11 +101,11 @@ def blend(
         ),
         figures=(
             MOISTURE if purpose == "moisture" else HEAP_CN,
-            Figure("water in these scraps", made.water, "%", made.source, made.standing),
+            water_in(made),
         ),
         lines=(
-            f"About {made.water:.0f} % water and {number(made.nitrogen, 2)} % nitrogen, "
-            f"C:N about {_cn(cn)}.",
+            f"About {made.water:.0f} % water and {number(made.nitrogen, 2)} % nitrogen; "
+            f"{_cn_words(cn)}.",
             *_said(made, purpose, goal, add, stated=mass_kg is not None),
         ),
     )
@@ -165,6 +172,12 @@ def _said(
     if goal is None and made.water / 100 > (MOISTURE.high or 1):
         lines.append("That is very wet: drain it often too.")
     return tuple(lines) if lines else ("That is right for a sealed bin.",)
+
+
+def _cn_words(cn: float) -> str:
+    if isinf(cn):
+        return "no nitrogen, so no C:N"
+    return f"C:N about {number(cn, 2)}"
 
 
 def _cn(cn: float) -> str:

@@ -112,7 +112,7 @@ CAUSES: tuple[tuple[Cause, Mapping[str, float]], ...] = (
             "",
             "common practice",
         ),
-        {"insects": 0.95, "rotten": 0.15},
+        {"insects": 0.95, "rotten": 0.35},
     ),
     (
         Cause(

@@ -2,7 +2,8 @@
 
 Foods are rows of the USDA National Nutrient Database, SR28, in g per 100 g as eaten. Nitrogen is
 protein / 6.25; carbon is 44.4 % of carbohydrate, 53 % of protein and 77 % of fat (starch, average
-protein, average fat). A kind is the mean of its foods; shares are taken as shares of the mass.
+protein, triolein). Grass and leaves are those of Cornell's worked examples. A kind is the mean of
+its foods; shares are taken as shares of the mass.
 """
 
 from collections.abc import Iterable, Mapping
@@ -23,14 +24,22 @@ PROTEIN_PER_NITROGEN = Figure(
     6.38,
 )
 CARBON_OF_CARBOHYDRATE = Figure("carbon in starch", 0.444, "g/g", "C6H10O5", "derived")
-CARBON_OF_PROTEIN = Figure("carbon in protein", 0.53, "g/g", "average protein", "from memory")
-CARBON_OF_FAT = Figure("carbon in fat", 0.77, "g/g", "average triglyceride", "from memory")
+CARBON_OF_PROTEIN = Figure(
+    "carbon in protein",
+    0.53,
+    "g/g",
+    "the average residue C4.94 H7.76 N1.36 O1.48 S0.04 (Senko et al. 1995)",
+    "derived",
+    0.50,
+    0.55,
+)
+CARBON_OF_FAT = Figure("carbon in fat", 0.77, "g/g", "triolein, C57H104O6", "derived")
 NITROGEN_MIXED = Figure(
     "nitrogen in mixed scraps",
     0.7,
     "% of wet mass",
-    "NRAES-54 Table A.1, food waste: 1.9 to 2.9 % of dry mass at 69 % water",
-    "from memory",
+    "foods of USDA SR28 in the shares that kitchens throw away (6 % meat and fish, WRAP)",
+    "derived",
     0.5,
     1.0,
 )
@@ -52,6 +61,12 @@ def _food(ndb: str, water: float, protein: float, fat: float, carbohydrate: floa
     carbon += CARBON_OF_PROTEIN.value * protein + CARBON_OF_FAT.value * fat
     nitrogen = protein / PROTEIN_PER_NITROGEN.value
     return Content(water, nitrogen, carbon, f"USDA SR28 {ndb}", "published")
+
+
+def _garden(*, water: float, nitrogen: float, carbon: float) -> Content:
+    """From percent of the dry mass."""
+    dry = 1 - water / 100
+    return Content(water, nitrogen * dry, carbon * dry, "Cornell Composting, examples", "published")
 
 
 FOODS: Mapping[str, Content] = {
@@ -85,6 +100,9 @@ FOODS: Mapping[str, Content] = {
     "beef stock": _food("06170", 95.89, 1.97, 0.09, 1.20),
     "wheat bran": _food("20077", 9.89, 15.55, 4.25, 64.51),
     "molasses": _food("19304", 21.87, 0, 0.10, 74.73),
+    "grass": _garden(water=77, nitrogen=2.4, carbon=45),
+    "grass clippings": _garden(water=77, nitrogen=2.4, carbon=45),
+    "leaves": _garden(water=35, nitrogen=0.75, carbon=50),
 }
 """Foods by name."""
 
@@ -111,13 +129,25 @@ CONTENT: Mapping[Kind, Content] = {
     "dairy": _mean("cheddar", "mozzarella", "yogurt"),
     "egg": _mean("egg"),
     "oil": _mean("olive oil", "butter"),
-    "bone": Content(35, 3.0, 15.0, "slow and nearly inert in the bin", "from memory"),
+    "bone": Content(35, 3.0, 15.0, "bones come out of a bin nearly as they went in", "from memory"),
     "cooked": _mean("rice", "pasta", "potato", "carrot", "chicken"),
-    "coffee": Content(60, 0.86, 18.9, "N 2 to 2.3 % of dry mass, C:N 20 to 25", "from memory"),
-    "garden": Content(77, 0.55, 10.4, "grass: N 2.4 %, C 45 % of dry mass", "from memory"),
+    "coffee": Content(
+        60,
+        0.86,
+        18.9,
+        "Oregon State University Extension: N about 2 % of dry mass; C:N 20 to 24, 60 % water",
+        "derived",
+    ),
+    "garden": FOODS["grass"],
     "paper": Content(5.5, 0.09, 59.1, "Cornell Composting, newsprint", "published"),
     "liquid": _mean("beef stock", "milk"),
-    "mixed": Content(69, NITROGEN_MIXED.value, 10.5, "NRAES-54 Table A.1: C:N 15", "from memory"),
+    "mixed": Content(
+        70,
+        NITROGEN_MIXED.value,
+        10.5,
+        "food waste of San Francisco: 70 to 74 % water (Zhang et al. 2007); C:N 15 in tables",
+        "derived",
+    ),
 }
 """Content by kind."""
 
@@ -149,6 +179,11 @@ def content_named(name: str) -> Content | None:
         return food
     kind = NAMES.get(name)
     return CONTENT[kind] if kind else None
+
+
+def water_in(made: Content) -> Figure:
+    """The water in some scraps, as a figure with its source."""
+    return Figure("water in these scraps", made.water, "%", made.source, made.standing)
 
 
 def ratio(part: Content) -> float:

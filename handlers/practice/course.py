@@ -3,7 +3,14 @@
 from dataclasses import dataclass
 from datetime import date
 
-from handlers.practice.days import bury_window, drain_window, plant_window, seal_by
+from handlers.practice.days import (
+    FERMENT,
+    bury_window,
+    drain_window,
+    low_days,
+    plant_window,
+    seal_by,
+)
 from handlers.practice.figure import Reckoning, Refused
 
 
@@ -34,6 +41,10 @@ def course(
 ) -> Course:
     """The bin's calendar; planting counts from the burial, or from the last good day for one."""
     _in_order(first_layer, sealed, buried)
+    if celsius is not None and celsius < 0:
+        raise Refused(
+            "A frozen bin does not ferment: bring it indoors, and count from the day it has thawed."
+        )
     drain = None if drained is None else drain_window(drained)
     seal = None if first_layer is None or sealed else seal_by(first_layer)
     bury = None
@@ -57,7 +68,18 @@ def course(
         plant_usual=plant.end if plant else None,
         steps=tuple(step for part in parts for step in part.steps),
         figures=tuple(dict.fromkeys(figure for part in parts for figure in part.figures)),
-        lines=tuple(line for part in parts for line in part.lines),
+        chosen=tuple(name for part in parts for name in part.chosen),
+        lines=(*(line for part in parts for line in part.lines), *_early(sealed, buried)),
+    )
+
+
+def _early(sealed: date | None, buried: date | None) -> tuple[str, ...]:
+    """A word on a bin that was buried before it had fermented."""
+    if sealed is None or buried is None or (buried - sealed).days >= low_days(FERMENT):
+        return ()
+    return (
+        f"That was after only {(buried - sealed).days} days sealed: cover it well, and give the "
+        "soil the longer wait.",
     )
 
 

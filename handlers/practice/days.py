@@ -98,10 +98,19 @@ PLANT_COLD = Figure(
 SOIL_BANDS = (
     Figure("soil warm enough for the usual wait", 15, "°C", "band of the rows above", "derived"),
     Figure("soil cool but alive", 10, "°C", "band of the rows above", "derived"),
-    Figure("soil in which little happens below", 5, "°C", "soil respiration", "from memory"),
+    Figure(
+        "soil in which little happens below",
+        5,
+        "°C",
+        "“biologic zero” of soil science (Rabenhorst, Wetlands 25:616-621, 2005)",
+        "published",
+        5,
+        10,
+    ),
 )
 
-_WARMEST, _COLDEST = 60.0, -40.0
+COLDEST, HOTTEST = -40.0, 60.0
+"""°C: a bin or a garden's soil beyond these was not measured but mistyped."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -151,7 +160,7 @@ def bury_window(
     `ferment_days` is what a group takes as usual at room temperature instead of two weeks.
     """
     if celsius is not None:
-        _believable(celsius, "The bin")
+        believable(celsius, "A bin")
     usual = high_days(FERMENT) if ferment_days is None else ferment_days
     within(usual, 5, 60, what="The ferment", unit="days", advice="two weeks are usual")
     earliest = min(low_days(FERMENT), usual)
@@ -169,8 +178,9 @@ def bury_window(
         late_after=late_after,
         steps=(*steps, f"{sealed} + {first} to {last} days = {start} to {end}"),
         figures=(FERMENT, LATE, *used),
+        chosen=("ferment_days",),
         lines=(
-            f"Bury between {start} and {end}; it is late after {late_after}.",
+            f"Bury {_between(start, end)}; it is late after {late_after}.",
             *_temperature_word(celsius),
         ),
     )
@@ -184,7 +194,7 @@ def plant_window(
     `plant_days` is the wait that a group takes as usual in warm soil instead of three weeks.
     """
     if celsius is not None:
-        _believable(celsius, "The soil")
+        believable(celsius, "Soil")
     usual = high_days(PLANT) if plant_days is None else plant_days
     within(usual, 7, 120, what="The wait", unit="days", advice="three weeks are usual")
     band = _soil_band(celsius)
@@ -199,6 +209,7 @@ def plant_window(
         end=end,
         steps=(f"{buried} + {first} to {last} days = {start} to {end}",),
         figures=(band,),
+        chosen=("plant_days",),
         lines=tuple(lines),
     )
 
@@ -252,10 +263,19 @@ def _soil_band(celsius: float | None) -> Figure:
     return PLANT_COOL if celsius >= cool else PLANT_COLD
 
 
-def _believable(celsius: float, what: str) -> None:
-    within(
-        celsius, _COLDEST, _WARMEST, what=what, unit="°C", advice="give its temperature in °C or °F"
-    )
+def believable(celsius: float, what: str) -> float:
+    """The temperature, if a bin or soil can have it; else Refused."""
+    advice = "give its temperature in °C or °F"
+    return within(celsius, COLDEST, HOTTEST, what=what, unit="°C", advice=advice)
+
+
+def held(celsius: float) -> float:
+    """The nearest temperature that a bin can have."""
+    return min(max(celsius, COLDEST), HOTTEST)
+
+
+def _between(start: date, end: date) -> str:
+    return f"about {start}" if start == end else f"between {start} and {end}"
 
 
 def low_days(figure: Figure) -> int:

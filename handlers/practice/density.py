@@ -7,7 +7,7 @@ people judge "mostly" by eye, so densities of a blend add up by share.
 
 from collections.abc import Mapping
 
-from handlers.practice.figure import Figure
+from handlers.practice.figure import Figure, number
 from handlers.practice.kinds import KINDS, Kind, Shares
 
 _CUPS = "USDA SR28, weight of one US cup"
@@ -141,6 +141,14 @@ def loose_volume_l(mass_kg: float, materials: Shares | None = None) -> float:
 def in_bin_l(mass_kg: float, materials: Shares | None = None) -> float:
     """Room in L that scraps take in the bin, pressed and settled."""
     return mass_kg / pressed_kg_l(materials) * (1 - SETTLING.value)
+
+
+def in_bin_step(mass_kg: float, materials: Shares | None = None) -> str:
+    """The step from a mass to the room that it takes in the bin."""
+    return (
+        f"{number(mass_kg)} kg at {number(pressed_kg_l(materials))} kg/L, settled by "
+        f"{number(SETTLING.value * 100)} %, are {number(in_bin_l(mass_kg, materials))} L"
+    )
 
 
 def capacity_kg(capacity_l: float, materials: Shares | None = None) -> float:

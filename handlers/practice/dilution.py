@@ -17,7 +17,7 @@ from handlers.practice.figure import (
     spoons,
     within,
 )
-from handlers.practice.units import LITRES
+from handlers.practice.tablespoons import SPOON_ML, Spoon, country
 
 Use = Literal["bed", "pot", "seedling", "leaf", "drain"]
 
@@ -70,6 +70,9 @@ PARTS: Mapping[Use, Figure] = {
 }
 """Parts of water to one part of liquid, by use."""
 
+CHOSEN: Mapping[Use, str] = {"bed": "bed_parts", "pot": "pot_parts"}
+"""The uses for which a group may settle its own, and the names of these choices."""
+
 CAN = Figure("a watering can", 9, "L", "", "common practice", 5, 10)
 STRONG = Figure(
     "parts of water from which the two readings of a ratio differ by less than a tenth",
@@ -81,7 +84,8 @@ STRONG = Figure(
 
 MOST_L = 20000.0
 MOST_PARTS = 100000.0
-_ASK = "say two of liquid, water, total and parts, such as water=9L parts=100"
+_ASK = "say two of liquid, water, the whole mix and the ratio, such as 9 L of water at 1:100"
+_UNDILUTED = "A ratio of 1:0 has no water in it: undiluted it is for drains only, never for plants."
 _AGREES = 0.01
 """How far three figures may differ and still agree."""
 
@@ -99,6 +103,8 @@ class Dilution(Reckoning):
     cans: float
     """Watering cans that it fills."""
     use: Use | None = None
+    remark: str = ""
+    """A word on the ratio: what it really is, or that it is too strong or mild; may be empty."""
 
 
 def dilute(
@@ -108,13 +114,14 @@ def dilute(
     total_l: float | None = None,
     parts: float | None = None,
     use: Use | None = None,
-    bed_parts: float | None = None,
+    usual: Mapping[Use, float] | None = None,
+    tablespoon: Spoon = "metric",
 ) -> Dilution:
     """The mix from any two of liquid, water, total and parts; a use stands for parts.
 
-    With one amount and neither parts nor a use it is reckoned for established beds, at
-    `bed_parts` if the group has its own. A third amount has to agree with the two; parts said of
-    a mix of known liquid and water are held against what they really are.
+    With one amount and neither parts nor a use it is reckoned for established beds; `usual` are
+    the parts of water for a use that the group chose itself. A third amount has to agree with the
+    two; parts said of a mix of known liquid and water are held against what they really are.
     """
     _bounded(liquid_ml, water_l, total_l, parts)
     amounts = sum(value is not None for value in (liquid_ml, water_l, total_l))
@@ -122,14 +129,19 @@ def dilute(
         raise Refused(f"How much liquid or water is there? Please {_ASK}.")
     if amounts == 1 and parts is None:
         use = use or "bed"
-    given = parts
-    if amounts == 1 and given is None and use is not None:
-        given = bed_parts if use == "bed" and bed_parts else PARTS[use].value
+    by_use = use if amounts == 1 and parts is None else None
+    given = parts if by_use is None else (usual or {}).get(by_use, PARTS[by_use].value)
     liquid, water = _solve(liquid_ml, water_l, total_l, given)
+    if not water and use != "drain":
+        raise Refused(_UNDILUTED)
     _agree((liquid_ml, liquid * 1000), (water_l, water), (total_l, liquid + water))
     ratio = water / liquid
     within(ratio, 0, MOST_PARTS, what="A dilution", unit="parts", advice=_ASK)
     mix = f"{number(liquid * 1000)} mL liquid + {number(water)} L water"
+    put_right = _claimed(parts, liquid, water, tablespoon)
+    compared = _compared(ratio, water, use, tablespoon, said=amounts == 1)
+    remark = " ".join((*_convention(ratio, water), *(put_right or compared)))
+    enough = _enough(liquid + water, from_liquid=amounts == 1 and liquid_ml is not None)
     return Dilution(
         liquid_ml=liquid * 1000,
         water_l=water,
@@ -137,19 +149,20 @@ def dilute(
         parts=ratio,
         one_in=ratio + 1,
         use=use,
+        remark=remark,
+        caution="liquid",
+        chosen=tuple(CHOSEN[use] for use in CHOSEN if use == by_use),
         cans=(liquid + water) / CAN.value,
         steps=(
             f"1:{_whole(ratio)} is 1 part liquid to {_whole(ratio)} parts water, "
             f"1 in {_whole(ratio + 1)} of the mix",
             f"{mix} = {number(liquid + water)} L",
         ),
-        figures=((PARTS[use],) if use else ()),
+        figures=(*((PARTS[use],) if use else ()), *((CAN,) if enough else ())),
         lines=(
             _said(liquid, water, use),
-            *_convention(ratio, water),
-            *_claimed(parts, liquid, water),
-            *(_compared(ratio, water, use) if parts is None or amounts == 1 else ()),
-            *_enough(liquid + water, from_liquid=amounts == 1 and liquid_ml is not None),
+            *((remark,) if remark else ()),
+            *enough,
         ),
     )
 
@@ -181,9 +194,7 @@ def _bounded(
     if water_l is not None:
         within(water_l, 0, MOST_L, what="The water", unit="L", advice=_ASK)
     if parts == 0:
-        raise Refused(
-            "A ratio of 1:0 has no water in it: that is for drains only, so say use=drain."
-        )
+        raise Refused(_UNDILUTED)
     if parts is not None:
         within(parts, 0, MOST_PARTS, what="Parts of water", unit="parts", advice=_ASK)
     if total_l is not None and max((liquid_ml or 0) / 1000, water_l or 0) > total_l:
@@ -215,34 +226,39 @@ def _convention(ratio: float, water: float) -> tuple[str, ...]:
     )
 
 
-def _claimed(parts: float | None, liquid: float, water: float) -> tuple[str, ...]:
+def _claimed(
+    parts: float | None, liquid: float, water: float, tablespoon: Spoon
+) -> tuple[str, ...]:
     """A kind word where the mix is not the ratio that it was said to be."""
     ratio = water / liquid
     if parts is None or abs(parts - ratio) <= _AGREES * max(parts, ratio):
         return ()
     said = f"It is often called 1:{_whole(parts)}, but it is 1:{_whole(ratio)}"
-    return (f"{said}; {_takes(water, parts)}.",) if parts and water else (f"{said}.",)
+    return (f"{said}; {_takes(water, parts, tablespoon)}.",) if parts else (f"{said}.",)
 
 
-def _compared(ratio: float, water: float, use: Use | None) -> tuple[str, ...]:
-    """A word on a ratio that is far from what its use, or a bed, wants."""
+def _compared(
+    ratio: float, water: float, use: Use | None, tablespoon: Spoon, *, said: bool
+) -> tuple[str, ...]:
+    """A word on a ratio that is far from what its use, or a bed, wants; `said`: it was chosen."""
     wanted = PARTS[use or "bed"]
     if not water or wanted.low is None or wanted.high is None:
         return ()
-    takes = _takes(water, wanted.value)
+    takes = _takes(water, wanted.value, tablespoon)
     if ratio < wanted.low * (1 - 0.05):
         return (f"That is stronger than the usual 1:{_whole(wanted.low)}: {takes}.",)
-    if ratio > wanted.value * (1 + 0.05) and use is None:
-        return (f"That is 1:{_whole(ratio)}, milder than 1:{_whole(wanted.value)}: {takes}.",)
+    if ratio > wanted.value * (1 + 0.05) and use is None and not said:
+        return (f"That is milder than 1:{_whole(wanted.value)}: {takes}.",)
     return ()
 
 
-def _takes(water: float, parts: float) -> str:
-    count = water / parts / LITRES["us_tablespoon"]
+def _takes(water: float, parts: float, tablespoon: Spoon) -> str:
+    count = water / parts * 1000 / SPOON_ML[tablespoon]
     takes = f"1:{_whole(parts)} takes {_volume(water / parts)}"
     if not 0.5 <= count <= 20:
         return takes
-    return f"{takes}, about {spoons(count)} US tablespoon{'s' if count > 1.1 else ''}"
+    plural = "s" if count > 1.1 else ""
+    return f"{takes}, about {spoons(count)} {country(tablespoon)}tablespoon{plural}"
 
 
 def _enough(total: float, *, from_liquid: bool) -> tuple[str, ...]:

@@ -4,14 +4,18 @@ import re
 from collections.abc import Mapping
 
 from handlers.practice.dilution import MOST_PARTS, Use
-from handlers.practice.figure import Refused, quoted, within
+from handlers.practice.figure import Refused, positive, quoted, within
 from handlers.practice.quantity import plain_number
 
 _WORDS: Mapping[Use, str] = {
-    "bed": "bed beds garden soil border borders vegetable vegetables tree trees shrub shrubs lawn "
-    "established rose roses outdoor plant plants flower flowers tomato tomatoes fruit hedge ground",
-    "pot": "pot pots potted house window windowsill houseplant houseplants "
-    "container containers indoor balcony",
+    "bed": "bed beds garden soil border borders vegetable vegetables veg tree trees shrub shrubs "
+    "lawn grass established rose roses outdoor plant plants flower flowers tomato tomatoes fruit "
+    "hedge ground allotment lettuce salad cabbage kale bean beans pea peas carrot carrots onion "
+    "onions strawberry strawberries courgette courgettes zucchini squash pumpkin pumpkins pepper "
+    "peppers potato potatoes bush bushes vine vines berry berries compost heap",
+    "pot": "pot pots potted house window windowsill houseplant houseplants container containers "
+    "indoor balcony orchid orchids cactus cacti succulent succulents fern ferns basil herb herbs "
+    "planter planters trough troughs",
     "seedling": "seedling seedlings seed seeds sprout sprouts start starts",
     "leaf": "leaf leaves foliar foliage spray",
     "drain": "drain drains sink toilet septic pipe pipes",
@@ -22,7 +26,7 @@ USE_WORDS: Mapping[str, Use] = {
 """Words for a use, in lower case."""
 
 _RATIOS = (
-    (re.compile(r"1 ?(?:in|of) ?(.+)"), True),
+    (re.compile(r"1(?: part)?(?: liquid)? ?(?:in|of) ?(.+)"), True),
     (
         re.compile(r"1 ?(?::|/|to|part to|part liquid to) ?(.+?)(?: parts?(?: of)?(?: water)?)?"),
         False,
@@ -30,16 +34,35 @@ _RATIOS = (
     (re.compile(r"(.+?) ?(?::|to) ?1"), False),
     (re.compile(r"(.+?) parts?(?: of)?(?: water)?"), False),
 )
+_PERCENT = re.compile(r"(.+?) ?(?:%|per ?cent)")
+_ANY_RATIO = re.compile(r"(.+?) ?(?::|to) ?(.+)")
 
 
 def parts_said(words: str) -> float:
-    """Parts of water in a ratio as it is said: "100", "1:100", "100 to 1", "1 in 100"."""
+    """Parts of water in a ratio as it is said: "100", "1:100", "100 to 1", "1 in 100", "1%"."""
     plain = " ".join(words.lower().split())
     for pattern, of_the_mix in _RATIOS:
         if found := pattern.fullmatch(plain):
             parts = plain_number(found[1])
             return parts_in(parts) if of_the_mix else parts
+    if found := _PERCENT.fullmatch(plain):
+        share = plain_number(found[1]) / 100
+        return parts_in(
+            1 / within(share, 1e-5, 1, what="A share", unit="", advice="say it like 1%")
+        )
+    if found := _ANY_RATIO.fullmatch(plain):
+        liquid, water = plain_number(found[1]), plain_number(found[2])
+        return water / positive(
+            liquid, MOST_PARTS, what="Liquid", unit="parts", advice="say it like 1:100"
+        )
     return plain_number(plain)
+
+
+def ratio_said(words: str) -> float:
+    """Parts to one of something, as they are said: "2", "2:1", "2 to 1"."""
+    plain = " ".join(words.lower().split())
+    found = re.fullmatch(r"(.+?) ?(?::|to) ?1", plain)
+    return plain_number(found[1] if found else plain)
 
 
 def use_named(words: str) -> Use:

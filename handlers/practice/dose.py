@@ -5,7 +5,6 @@ layer's loose volume: so many level spoons on a layer so deep in an ordinary buc
 habit goes by a share of the scraps' mass.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from math import pi
 from typing import Literal, get_args
@@ -18,23 +17,14 @@ from handlers.practice.figure import (
     listed,
     number,
     positive,
-    spoons,
     within,
 )
 from handlers.practice.kinds import KINDS, RICH, Shares, rich_share
-from handlers.practice.units import LITRES
+from handlers.practice.tablespoons import SPOON_ML, Spoon, spoken
 
 Habit = Literal["spoon", "weight"]
-Spoon = Literal["us", "metric", "au", "imperial"]
 
 HABITS: tuple[Habit, ...] = get_args(Habit)
-SPOON_ML: Mapping[Spoon, float] = {
-    "us": LITRES["us_tablespoon"] * 1000,
-    "metric": LITRES["metric_tablespoon"] * 1000,
-    "au": LITRES["australian_tablespoon"] * 1000,
-    "imperial": LITRES["imperial_tablespoon"] * 1000,
-}
-"""mL in a level tablespoon of each country's."""
 
 SPOONS = Figure(
     "level spoons on a layer of 5 to 7.5 cm", 2.5, "tablespoons", "", "common practice", 2, 3
@@ -142,6 +132,8 @@ def dose(
     *,
     mass_kg: float | None = None,
     volume_l: float | None = None,
+    depth_m: float | None = None,
+    width_m: float | None = None,
     materials: Shares | None = None,
     rich: float | None = None,
     wetness: float = 0.5,
@@ -149,17 +141,18 @@ def dose(
     habit: Habit = "spoon",
     tablespoon: Spoon = "metric",
 ) -> Dose:
-    """Starter for one layer, from its mass or its loose volume.
+    """Starter for one layer, from its mass, its loose volume, or its depth in a round bucket.
 
-    `rich` overrides what the make-up says (a dish of no stated contents has its usual share);
-    wetness goes from 0 (dry) over 0.5 (as scraps are) to 1 (dripping); `trouble` is a rotten
-    smell or green or black growth. Refuses an amount that no single layer has.
+    The bucket is `width_m` wide inside, an ordinary one if that is not known. `rich` overrides what
+    the make-up says (a dish of no stated contents has its usual share); wetness goes from 0 (dry)
+    over 0.5 (as scraps are) to 1 (dripping); `trouble` is a rotten smell or green or black growth.
+    Refuses an amount that no single layer has.
     """
     make_up = density.shares(materials)
     richness = rich_share(make_up) if rich is None else rich
     within(richness, 0, 1, what="The rich share", unit="", advice="give a share from 0 to 1")
     within(wetness, 0, 1, what="Wetness", unit="", advice="give 0 for dry up to 1 for dripping")
-    volume, mass, first = _amount(mass_kg, volume_l, make_up)
+    volume, mass, first = _amount(mass_kg, volume_l, depth_m, width_m, make_up)
     layer = _Layer(volume, mass, make_up, richness, _extra(wetness, trouble))
     parts, steps, used = _spoon(layer) if habit == "spoon" else _weight(layer)
     millilitres = sum(part.ml for part in parts)
@@ -180,8 +173,9 @@ def dose(
         habit=habit,
         reason=reason,
         parts=parts,
+        chosen=("habit",),
         steps=(*first, *steps, weighed(millilitres, grams)),
-        figures=(*used, *(density.loose_figures(make_up) if volume_l is None else ())),
+        figures=(*used, *(density.loose_figures(make_up) if mass_kg is not None else ())),
         lines=(
             f"{spoken(count, tablespoon)} of starter ({number(millilitres, 2)} mL, "
             f"{number(grams, 2)} g) on this layer of about {number(volume, 2)} L, by the "
@@ -197,12 +191,18 @@ def spoon_ml_per_l() -> float:
 
 
 def _amount(
-    mass_kg: float | None, volume_l: float | None, materials: Shares
+    mass_kg: float | None,
+    volume_l: float | None,
+    depth_m: float | None,
+    width_m: float | None,
+    materials: Shares,
 ) -> tuple[float, float, tuple[str, ...]]:
-    if (mass_kg is None) == (volume_l is None):
-        raise Refused("Say how much went in, as a weight or as a volume: one of the two.")
+    if sum(said is not None for said in (mass_kg, volume_l, depth_m)) != 1:
+        raise Refused("Say how much went in, as a weight, a volume or a depth: one of them.")
     steps: tuple[str, ...] = ()
-    if mass_kg is not None:
+    if depth_m is not None:
+        litres, steps = _in_bucket(depth_m, width_m)
+    elif mass_kg is not None:
         positive(mass_kg, MOST_LAYER_KG, what="A layer", unit="kg", advice=_SPLIT)
         litres = density.loose_volume_l(mass_kg, materials)
         rate = number(density.loose_kg_l(materials))
@@ -213,6 +213,18 @@ def _amount(
         litres = volume_l
     positive(litres, MOST_LAYER_L, what="A layer", unit="L", advice=_SPLIT)
     return litres, density.mass_kg(litres, materials), steps
+
+
+def _in_bucket(depth_m: float, width_m: float | None) -> tuple[float, tuple[str, ...]]:
+    """Litres of a layer so deep in a round bucket so wide."""
+    width = BUCKET.value / 100 if width_m is None else width_m
+    positive(depth_m * 100, 30, what="A layer's depth", unit="cm", advice=_SPLIT)
+    within(width, 0.1, 1.5, what="A bucket", unit="m wide", advice="say how wide it is inside")
+    litres = pi * (width / 2) ** 2 * depth_m * 1000
+    return litres, (
+        f"{number(depth_m * 100)} cm in a bucket {number(width * 100)} cm wide are "
+        f"{number(litres)} L",
+    )
 
 
 def _extra(wetness: float, trouble: bool) -> float:
@@ -232,7 +244,7 @@ def _spoon(layer: _Layer) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[Figu
         f"{number(layer.volume_l)} L x {number(rate)} mL{_times(1 + more, layer.extra)} = "
         f"{number(sum(part.ml for part in parts))} mL",
     )
-    return parts, steps, (SPOONS, BUCKET, *_raised(layer, RICH_MORE))
+    return parts, steps, (SPOONS, SPOON, BUCKET, *_raised(layer, RICH_MORE), density.BRAN_LOOSE)
 
 
 def _weight(layer: _Layer) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[Figure, ...]]:
@@ -290,9 +302,3 @@ def _reason(layer: _Layer, trouble: bool, habit: Habit) -> str:
 
 def _more(factor: float) -> str:
     return next((words for limit, words in _MORE if factor < limit), "twice as much")
-
-
-def spoken(count: float, tablespoon: Spoon) -> str:
-    """Level spoons as people count them."""
-    country = {"us": "US ", "au": "Australian ", "imperial": "imperial "}.get(tablespoon, "")
-    return f"{spoons(count)} level {country}tablespoon{'s' if count > 1.1 else ''}"

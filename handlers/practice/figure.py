@@ -5,10 +5,10 @@ says so, and a rule of thumb is never called published.
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from datetime import date
 from math import floor, isfinite, log10
-from typing import Literal, get_args
+from typing import Literal, Self, get_args
 
 Standing = Literal["published", "common practice", "from memory", "derived"]
 
@@ -55,6 +55,10 @@ class Reckoning:
     """The figures that decide it."""
     lines: tuple[str, ...]
     """The answer in plain sentences."""
+    chosen: tuple[str, ...] = ()
+    """What decided it that a group may settle for itself, by its name in `choices`."""
+    caution: str = ""
+    """The name of the caution that goes with it, where harm is possible; empty if none."""
 
     def why(self) -> tuple[str, ...]:
         """The steps, then each figure with how sure it is and its source, each named once."""
@@ -63,6 +67,10 @@ class Reckoning:
             lines.append(figure.line(cited=figure.source in cited))
             cited.add(figure.source)
         return tuple(lines)
+
+    def led_by(self, steps: Iterable[str], figures: Iterable["Figure"] = ()) -> Self:
+        """The same with steps before its own, and the figures that those took."""
+        return replace(self, steps=(*steps, *self.steps), figures=(*self.figures, *figures))
 
     def results(self) -> dict[str, object]:
         """The results by name, ready for JSON; dates as YYYY-MM-DD, what is not known left out."""
@@ -127,9 +135,10 @@ def within(value: float, low: float, high: float, *, what: str, unit: str, advic
     """The value, if it lies from `low` to `high`; else Refused, ending in the advice."""
     if not isfinite(value):
         raise Refused(f"{what} has to be a plain number: {advice}.")
-    if value < low:
+    hair = 1e-9 * max(abs(low), abs(high))  # a limit in pounds is the same as in kilograms
+    if value < low - hair:
         raise Refused(f"{what} cannot be {number(value)} {unit}: {advice}.")
-    if value > high:
+    if value > high + hair:
         raise Refused(
             f"{what} of {number(value)} {unit} is beyond what I reckon with "
             f"({number(high)} {unit}): {advice}."

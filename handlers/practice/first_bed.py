@@ -3,8 +3,9 @@
 from dataclasses import dataclass, fields
 
 from handlers.practice import density
-from handlers.practice.dose import SPOON, SPOON_ML, Dose, Spoon, spoken, weighed
+from handlers.practice.dose import SPOON, Dose, weighed
 from handlers.practice.figure import Figure, Reckoning, number, positive
+from handlers.practice.tablespoons import SPOON_ML, Spoon, spoken
 
 FIRST_BED = Figure(
     "starter on the floor of an empty bucket",

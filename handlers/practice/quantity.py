@@ -59,7 +59,9 @@ SPELLINGS: Mapping[str, str] = {
     "metric_teaspoon": "metrictsp metricteaspoon metricteaspoons",
     "imperial_teaspoon": "imptsp imperialteaspoon imperialteaspoons",
     "dessertspoon": "dsp dessertspoon dessertspoons",
-    "us_bushel": "bushel bushels",
+    "bushel": "bushel bushels",
+    "us_bushel": "usbushel usbushels",
+    "imperial_bushel": "ukbushel imperialbushel imperialbushels",
     "kilogram": "kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes",
     "gram": "g gr gram grams gramme grammes",
     "milligram": "mg milligram milligrams",
@@ -67,7 +69,10 @@ SPELLINGS: Mapping[str, str] = {
     "pound": "lb lbs pound pounds",
     "ounce": "oz ounce ounces",
     "stone": "st stone stones",
-    "us_ton": "ton tons shortton",
+    "hundredweight": "cwt cwts hundredweight hundredweights",
+    "ton": "ton tons",
+    "us_ton": "shortton shorttons uston ustons",
+    "imperial_ton": "longton longtons",
     "metre": "m meter meters metre metres",
     "kilometre": "km kilometer kilometers kilometre kilometres",
     "decimetre": "dm decimetre decimetres",
@@ -144,6 +149,7 @@ def kilograms(text: str, units: System = "metric") -> float:
 
 def mass_or_volume(text: str, units: System = "metric") -> tuple[float | None, float | None]:
     """A mass in kg or a volume in L, whichever its unit says; an ounce is one of weight."""
+    _need_amount(text, _added_up(text), what="a weight or a volume", example="2 kg or 5 L")
     try:
         return kilograms(text, units), None
     except Refused:
@@ -167,6 +173,8 @@ def square_metres(text: str, units: System = "metric") -> float:
     first, second = sides
     unit = re.sub(rf"^\s*(?:{_NUMBER})", "", second)
     if re.fullmatch(_NUMBER, first.strip()):
+        if not unit.strip():
+            raise Refused(f"{quoted(text)} has no unit: write an area like 3 m2 or 4x8 ft.")
         first += unit
     return metres(first, units) * metres(second, units)
 
@@ -199,11 +207,8 @@ def share(text: str) -> float:
 def _total(
     text: str, factors: Mapping[str, float], units: System, *, what: str, example: str
 ) -> float:
-    lowered = re.sub(r"\s(?:and|\+|&)\s", " ", _plainly(text))
-    if re.match(r"[-−–]\s*[\d.,]", lowered):
-        raise Refused(f"{quoted(text)} is less than nothing: write {what} like {example}.")
-    if re.fullmatch(_NUMBER, lowered):
-        raise Refused(f"{quoted(text)} has no unit: write {what} like {example}.")
+    lowered = _added_up(text)
+    _need_amount(text, lowered, what=what, example=example)
     total, at = 0.0, 0
     while len(text) <= _LONGEST and (part := _PART.match(lowered, at)):
         factor = _factor(part["unit"], factors, units)
@@ -217,6 +222,18 @@ def _total(
     if at == 0 or at < len(lowered):
         raise Refused(f"{quoted(text)} is not {what} I can read: write it like {example}.")
     return total
+
+
+def _added_up(text: str) -> str:
+    return re.sub(r"\s(?:and|\+|&)\s", " ", _plainly(text))
+
+
+def _need_amount(text: str, lowered: str, *, what: str, example: str) -> None:
+    """Refuse what is less than nothing, or a number without its unit."""
+    if re.match(r"[-−–]\s*[\d.,]", lowered):
+        raise Refused(f"{quoted(text)} is less than nothing: write {what} like {example}.")
+    if re.fullmatch(_NUMBER, lowered):
+        raise Refused(f"{quoted(text)} has no unit: write {what} like {example}.")
 
 
 def _factor(word: str, factors: Mapping[str, float], units: System) -> float | None:

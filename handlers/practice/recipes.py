@@ -133,11 +133,16 @@ FIGURES: Mapping[Recipe, tuple[Figure, ...]] = {
 """The figures of each recipe."""
 
 
-def mix(bran: float, recipe: Recipe, goal: float) -> Mix:
-    """The recipe for so many kg of bran; its water brings it to the goal, or is what it says."""
+def mix(bran: float, recipe: Recipe, goal: float, water: float | None = None) -> Mix:
+    """The recipe for so many kg of bran, with so many litres of water.
+
+    Where the water is not given, it brings the mix to the goal, or is what the recipe says.
+    """
     if recipe == "ten-pounds":
         culture = bran * POUNDS_CULTURE.value / 1000
-        return Mix(bran, bran * POUNDS_WATER.value, culture, culture)
+        return Mix(bran, bran * POUNDS_WATER.value if water is None else water, culture, culture)
+    if water is not None:
+        return _with_water(bran, recipe, water)
     reachable(goal)
     # Water in the mix less water wanted rises in a straight line with the water added.
     dry, wet = _with_water(bran, recipe, 0.0), _with_water(bran, recipe, 1.0)

@@ -42,7 +42,7 @@ def reckon(
     asked = Values(given, units)
     asked.units = asked.choice("units", {system: system for system in SYSTEMS}, units)
     found = known.reckon(asked, choices)
-    open_ones = [each for each in known.settled if each not in given]
+    open_ones = [each for each in found.chosen if each not in given]
     chosen = tuple(f"our choice where sources differ: {WHY[each]}" for each in open_ones)
-    care = (caution(known.care),) if known.care else ()
+    care = (caution(found.caution),) if found.caution else ()
     return Reckoned(name, found.results(), (*found.lines, *care), (*found.why(), *chosen))

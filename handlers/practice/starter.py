@@ -5,7 +5,15 @@ from datetime import date
 
 from handlers.practice.days import after
 from handlers.practice.density import bran_g, bran_ml
-from handlers.practice.figure import Figure, Reckoning, Refused, number, positive, within
+from handlers.practice.figure import (
+    Figure,
+    Reckoning,
+    Refused,
+    number,
+    positive,
+    spoons,
+    within,
+)
 from handlers.practice.recipes import (
     BRAN_MOISTURE,
     FIGURES,
@@ -57,7 +65,7 @@ KEEPS_DRY = Figure(
     24,
 )
 
-_SAY = "say how much bran there is, such as bran=4.5kg"
+_SAY = "say how much bran there is, such as 4.5 kg"
 _SQUEEZE = "it should hold when squeezed, crumble when poked, and not drip"
 
 
@@ -128,15 +136,18 @@ def batch(
     mixed: date | None = None,
     ferment_days: int | None = None,
     found: float | None = None,
+    water_l: float | None = None,
 ) -> Batch:
     """A batch from so much dry bran, by the recipe; `goal` is the moisture to reach (a share).
 
     With the day it is `mixed` it says when it is ripe, dry, and too old; with the moisture that
-    was `found` in it, what mends it.
+    was `found` in it, or the water that went into it, what mends it.
     """
     bran = _bran_kg(mass_kg, volume_l)
     goal = PACKED.value if goal is None else goal
-    made = mix(bran, recipe, goal)
+    made = mix(bran, recipe, goal, water_l)
+    if water_l is not None and found is None:
+        found = made.moisture
     dry = made.wet_kg * (1 - made.moisture) / (1 - DRIED.value)
     others = tuple(_other(bran, each, goal) for each in RECIPES[:2] if each != recipe)
     mended = None if found is None else _mended(made, found, goal)
@@ -173,6 +184,8 @@ def batch(
         add_water_ml=mended.add_water_ml if mended else None,
         add_bran_kg=mended.add_bran_kg if mended else None,
         others=others,
+        caution="mould",
+        chosen=("recipe",),
         steps=(
             f"{number(bran)} kg of bran hold {number(BRAN_MOISTURE.value * 100)} % water",
             f"+ {number(made.water)} L of water, {number(made.culture * 1000)} mL of culture, "
@@ -180,12 +193,17 @@ def batch(
             f"{number(made.moisture * 100)} %",
             f"dried to {number(DRIED.value * 100)} %: {number(dry)} kg",
         ),
-        figures=(PACKED, *FIGURES[recipe], DRIED, FERMENT_DAYS, KEEPS_DRY),
+        figures=(PACKED, BRAN_MOISTURE, *FIGURES[recipe], DRIED, FERMENT_DAYS, KEEPS_DRY),
         lines=(
             f"By {RECIPE_NAMES[recipe]}: {number(bran, 2)} kg of bran, {_ml(made.molasses)} of "
-            f"molasses, {_ml(made.culture)} of culture and {number(made.water, 2)} L of water "
+            f"molasses, {_ml(made.culture)} of culture and {_litres(made.water)} of water "
             f"({made.moisture:.0%} moist).",
-            *(f"Or by {o.says}: {number(o.molasses_ml, 2)} mL of molasses." for o in others),
+            _household(made),
+            *(
+                f"Or by {o.says}: {number(o.molasses_ml, 2)} mL of molasses, "
+                f"{number(o.culture_ml, 2)} mL of culture."
+                for o in others
+            ),
             *(mended.lines if mended else (f"Squeeze it: {_SQUEEZE}.",)),
             _seasoned(sealed, ripe, dry),
         ),
@@ -211,6 +229,7 @@ def mend(mass_kg: float, moisture: float, *, goal: float | None = None) -> Mende
         add_water_ml=water * 1000,
         add_bran_kg=bran,
         moisture=goal if water or bran else moisture,
+        caution="mould",
         steps=(
             f"{number(mass_kg)} kg from {number(moisture * 100)} % to {number(goal * 100)} %: "
             f"{number(water)} L of water, or {number(bran)} kg of bran",
@@ -241,6 +260,31 @@ def _seasoned(sealed: float, ripe: date | None, dry_kg: float) -> str:
 
 def _ml(litres: float) -> str:
     return f"{number(litres * 1000, 2)} mL"
+
+
+def _litres(litres: float) -> str:
+    return _ml(litres) if litres < 1 else f"{number(litres, 2)} L"
+
+
+def _household(made: Mix) -> str:
+    """The same in the measures of a kitchen."""
+    cups = number(bran_ml(made.bran * 1000) / 1000 / LITRES["us_cup"], 2)
+    water = number(made.water / LITRES["us_cup"], 2)
+    molasses, culture = (_spoonfuls(litres) for litres in (made.molasses, made.culture))
+    return (
+        f"In US measures: {cups} cups of bran, {molasses} of molasses, {culture} of culture, "
+        f"{water} cups of water."
+    )
+
+
+def _spoonfuls(litres: float) -> str:
+    cups, spoonfuls = litres / LITRES["us_cup"], litres / LITRES["us_tablespoon"]
+    if spoonfuls >= 12:
+        return f"{number(cups, 2)} cups"
+    word, count = "tablespoon", spoonfuls
+    if spoonfuls < 0.75:
+        word, count = "teaspoon", litres / LITRES["us_teaspoon"]
+    return f"{spoons(count)} {word}{'s' if count > 1.1 else ''}"
 
 
 def _bran_kg(mass_kg: float | None, volume_l: float | None) -> float:

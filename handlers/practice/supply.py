@@ -39,11 +39,16 @@ def supply(
     a few days to dry, and a few in hand; a day that has passed means that it is already late.
     """
     within(starter_kg, 0, 5000, what="The starter", unit="kg", advice="say how much is left")
+    dosed: tuple[str, ...] = ()
     if g_day is None:
         positive(scraps_kg_day, 1e5, what="A day", unit="kg", advice="say what goes in")
         # The dose of an ordinary layer: small layers get a sprinkle at least, so it is no less.
         layer = dose(mass_kg=2, materials=materials, habit=habit)
         g_day = layer.starter_g / layer.mass_kg * scraps_kg_day
+        dosed = (
+            f"{number(layer.starter_g)} g on a layer of 2 kg, by the {habit} habit: at "
+            f"{number(scraps_kg_day)} kg of scraps a day {number(g_day)} g",
+        )
     positive(g_day, 1e7, what="A day", unit="g of starter", advice="say how much is used")
     lasts = floor(min(starter_kg * 1000 / g_day, HORIZON_DAYS + 1) + 1e-9)
     takes = int(FERMENT_DAYS.value + DRY_DAYS.value + SPARE_DAYS.value)
@@ -54,11 +59,13 @@ def supply(
         begin_batch_by=begin,
         g_day=g_day,
         steps=(
+            *dosed,
             f"{number(starter_kg * 1000)} g at {number(g_day)} g a day last {lasts} days",
             f"a batch takes {takes} days: {number(FERMENT_DAYS.value)} sealed, "
             f"{number(DRY_DAYS.value)} to dry, {number(SPARE_DAYS.value)} in hand",
         ),
-        figures=(FERMENT_DAYS, DRY_DAYS),
+        figures=(FERMENT_DAYS, DRY_DAYS, SPARE_DAYS),
+        chosen=("habit",) if dosed else (),
         lines=(_said(out, begin, today),),
     )
 

@@ -21,12 +21,13 @@ from handlers.practice.bed import bed
 from handlers.practice.bins import ORDINARY_BIN, bins
 from handlers.practice.blending import blend
 from handlers.practice.choices import Choices
-from handlers.practice.figure import Reckoning, Refused
+from handlers.practice.figure import Figure, Reckoning, Refused
 from handlers.practice.liquid import liquid
-from handlers.practice.outlook import HOUSEHOLD, full_forecast
+from handlers.practice.outlook import HOUSEHOLD, forecast_rate, full_forecast
 from handlers.practice.prospect import prospect
 from handlers.practice.signs import SIGNS, signs_named
 from handlers.practice.supply import supply
+from handlers.practice.tablespoons import Spoon
 from handlers.practice.trouble import trouble
 from handlers.practice.value_names import HABITS, RECIPES, SPOONS
 from handlers.practice.values import Values
@@ -41,13 +42,9 @@ class Topic:
     names: tuple[str, ...]
     reckon: Callable[[Values, Choices], Reckoning]
     kinds: bool = False
-    settled: tuple[str, ...] = ()
-    """The choices that decide it."""
-    care: str = ""
-    """The caution that goes with it, where harm is possible; empty if none."""
 
 
-def _spoon(values: Values) -> dose.Spoon:
+def _spoon(values: Values) -> Spoon:
     return values.choice("tablespoon", SPOONS, "us" if values.units == "us" else "metric")
 
 
@@ -62,12 +59,15 @@ def _in_trouble(values: Values) -> bool:
 
 def _dose(values: Values, choices: Choices) -> Reckoning:
     mass, volume = values.mass_of_scraps_kg(), values.volume_l("volume")
-    capacity = values.volume_l("capacity")
-    if mass is None and volume is None and (values.yes("empty") or capacity is not None):
+    capacity, depth = values.volume_l("capacity"), values.length_m("depth")
+    amounts = (mass, volume, depth)
+    if amounts == (None, None, None) and (values.yes("empty") or capacity is not None):
         return first_bed.first_bed(capacity_l=capacity, tablespoon=_spoon(values))
     layer = dose.dose(
         mass_kg=mass,
         volume_l=volume,
+        depth_m=depth,
+        width_m=values.length_m("width"),
         materials=values.materials(),
         rich=values.share("rich"),
         wetness=values.wetness("wetness"),
@@ -90,7 +90,8 @@ def _dilution(values: Values, choices: Choices) -> Reckoning:
         total_l=values.volume_l("total"),
         parts=None if parts is None else dilution_words.parts_said(parts),
         use=None if use is None else dilution_words.use_named(use),
-        bed_parts=choices.bed_parts,
+        usual=choices.parts,
+        tablespoon=_spoon(values),
     )
 
 
@@ -108,29 +109,33 @@ def _days(values: Values, choices: Choices) -> Reckoning:
 
 
 def _trench(values: Values, choices: Choices) -> Reckoning:
-    parts = values.number("soil_parts") or choices.soil_parts
+    said = values.text("soil_parts")
+    parts = choices.soil_parts if said is None else dilution_words.ratio_said(said)
     tub_l = values.volume_if_unit("tub")
     mass, volume = values.mass_of_scraps_kg(), values.volume_l("volume")
     if mass is None and volume is None:
         if tub_l is not None:
             return ground.tub(ground.tub_holds_l(tub_l, parts), soil_parts=parts)
         volume = ORDINARY_BIN.value if values.text("bins") else None
-    litres = ground.ferment_l(
+    ferment = ground.ferment(
         volume_l=volume,
         mass_kg=mass,
         bins=1 if (bins := values.number("bins")) is None else bins,
         materials=values.materials(),
     )
     if tub_l is not None or values.yes("tub"):
-        return ground.tub(litres, soil_parts=parts, tub_l=tub_l)
-    return ground.trench(
-        litres,
+        tub = ground.tub(ferment.litres, soil_parts=parts, tub_l=tub_l)
+        return tub.led_by(ferment.steps, ferment.figures)
+    trench = ground.trench(
+        ferment.litres,
         depth_m=values.length_m("depth"),
         width_m=values.length_m("width"),
         cover_m=values.length_m("cover"),
         animals=values.yes("animals"),
         soil_parts=parts,
+        usual_depth_m=choices.depth_cm / 100,
     )
+    return trench.led_by(ferment.steps, ferment.figures)
 
 
 def _bed(values: Values, choices: Choices) -> Reckoning:
@@ -160,6 +165,7 @@ def _starter(values: Values, choices: Choices) -> Reckoning:
         mixed=values.day("mixed"),
         ferment_days=values.whole_days("ferment_days", int(bran.FERMENT_DAYS.value)),
         found=found,
+        water_l=values.volume_l("water"),
     )
 
 
@@ -181,9 +187,10 @@ def _bins(values: Values, _: Choices) -> Reckoning:
     materials, holds = values.materials(), values.mass_of_scraps_kg()
     fill_days, people = values.days("fill_days"), values.number("people")
     rate = values.weekly_kg("rate", density.loose_kg_l(materials))
+    usual: tuple[Figure, ...] = ()
     if holds is not None and fill_days is None and people is None and rate is None:
-        people = HOUSEHOLD.value
-    return bins(
+        people, usual = HOUSEHOLD.value, (HOUSEHOLD,)
+    found = bins(
         fill_days=fill_days,
         people=people,
         rate_kg_week=rate,
@@ -192,6 +199,7 @@ def _bins(values: Values, _: Choices) -> Reckoning:
         materials=materials,
         holds_kg=holds,
     )
+    return found.led_by((), usual)
 
 
 def _liquid(values: Values, _: Choices) -> Reckoning:
@@ -205,22 +213,20 @@ def _liquid(values: Values, _: Choices) -> Reckoning:
 def _outlook(values: Values, choices: Choices) -> Reckoning:
     materials = values.materials()
     layers = values.layers("layers", density.loose_kg_l(materials))
-    today = values.day("today") or max((on for on, _ in layers), default=None)
-    filling = full_forecast(
-        layers,
-        _asked(values.volume_l("capacity"), "capacity=20L"),
-        _asked(today, "today=2026-03-20"),
-        people=values.number("people"),
-        materials=materials,
-    )
-    mass, volume = values.mass_or_volume("starter")
-    left = density.bran_g((volume or 0) * 1000) / 1000 if mass is None else mass
-    lasts = None
+    last = max((on for on, _ in layers), default=None)
+    capacity, people = values.volume_l("capacity"), values.number("people")
+    if values.text("starter") is None:
+        capacity = _asked(capacity, "capacity=20L")
+    today = _asked(values.day("today") or last, "today=2026-03-20")
+    filling = lasts = None
+    if capacity is not None:
+        filling = full_forecast(layers, capacity, today, people=people, materials=materials)
     if values.text("starter") is not None:
+        mass, volume = values.mass_or_volume("starter")
         lasts = supply(
-            left,
-            filling.rate_kg_day,
-            _asked(today, "today=2026-03-20"),
+            density.bran_g((volume or 0) * 1000) / 1000 if mass is None else mass,
+            forecast_rate(layers, today, people=people),
+            today,
             habit=values.choice("habit", HABITS, choices.habit),
             materials=materials,
         )
@@ -250,17 +256,15 @@ TOPICS: Mapping[str, Topic] = {
     "dose": Topic(
         (
             *("mass", "volume", "rich", "wetness", "trouble", "habit", "tablespoon"),
-            *("empty", "capacity"),
+            *("depth", "width", "empty", "capacity"),
         ),
         _dose,
         kinds=True,
-        settled=("habit",),
     ),
     "first-bed": Topic(("capacity", "tablespoon"), _first_bed),
     "dilution": Topic(
-        ("liquid", "water", "total", "parts", "use"),
+        ("liquid", "water", "total", "parts", "use", "tablespoon"),
         _dilution,
-        care="liquid",
     ),
     "days": Topic(
         (
@@ -268,7 +272,6 @@ TOPICS: Mapping[str, Topic] = {
             *("ferment_days", "plant_days"),
         ),
         _days,
-        settled=("ferment_days", "plant_days"),
     ),
     "trench": Topic(
         (
@@ -277,28 +280,25 @@ TOPICS: Mapping[str, Topic] = {
         ),
         _trench,
         kinds=True,
-        settled=("soil_parts",),
-        care="digging",
     ),
     "bed": Topic(
         ("area", "mass", "had", "depth", "limit_kg_ha"),
         _bed,
         kinds=True,
-        settled=("limit_kg_ha",),
-        care="rules",
     ),
     "starter": Topic(
-        ("bran", "recipe", "goal", "moisture", "mass", "volume", "mixed", "ferment_days"),
+        (
+            *("bran", "recipe", "water", "goal", "moisture", "mass", "volume"),
+            *("mixed", "ferment_days"),
+        ),
         _starter,
-        settled=("recipe",),
-        care="mould",
     ),
     "moisture": Topic(("mass", "goal"), _moisture, kinds=True),
     "carbon": Topic(("mass", "goal"), _carbon, kinds=True),
     "bins": Topic(
         ("fill_days", "ferment_days", "people", "rate", "capacity", "mass"), _bins, kinds=True
     ),
-    "liquid": Topic(("mass", "volume", "drained"), _liquid, kinds=True, care="liquid"),
+    "liquid": Topic(("mass", "volume", "drained"), _liquid, kinds=True),
     "outlook": Topic(
         ("capacity", "layers", "today", "people", "starter", "habit"), _outlook, kinds=True
     ),

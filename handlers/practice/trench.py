@@ -120,22 +120,38 @@ class Tub(Reckoning):
     ready_days: float
 
 
-def ferment_l(
+@dataclass(frozen=True, slots=True)
+class Ferment:
+    """So many litres of ferment, and how that was reckoned."""
+
+    litres: float
+    steps: tuple[str, ...] = ()
+    figures: tuple[Figure, ...] = ()
+
+
+def ferment(
     *,
     volume_l: float | None = None,
     mass_kg: float | None = None,
     bins: float = 1,
     materials: Shares | None = None,
-) -> float:
-    """Litres of ferment in so many bins, each of that volume, or of that mass, settled."""
+) -> Ferment:
+    """The ferment in so many bins, each of that volume, or of that mass, settled."""
     if (volume_l is None) == (mass_kg is None):
         raise Refused("Say how much ferment there is, as a weight or as a volume: one of the two.")
     positive(bins, 100, what="The number", unit="bins", advice="say how many bins are buried")
+    steps: tuple[str, ...] = ()
+    figures: tuple[Figure, ...] = ()
     if mass_kg is not None:
         positive(mass_kg, 5000, what="A bin's contents", unit="kg", advice=_SAY)
         volume_l = density.in_bin_l(mass_kg, materials)
+        steps = (density.in_bin_step(mass_kg, materials),)
+        figures = (density.PRESSED_MIXED, density.SETTLING)
     assert volume_l is not None
-    return positive(volume_l * bins, 5000, what="The ferment", unit="L", advice=_SAY)
+    litres = positive(volume_l * bins, 5000, what="The ferment", unit="L", advice=_SAY)
+    if bins != 1:
+        steps += (f"{number(bins)} bins x {number(volume_l)} L = {number(litres)} L",)
+    return Ferment(litres, steps, figures)
 
 
 def trench(
@@ -146,20 +162,23 @@ def trench(
     cover_m: float | None = None,
     animals: bool = False,
     soil_parts: float | None = None,
+    usual_depth_m: float | None = None,
 ) -> Trench:
     """The trench for so many litres of ferment; deeper and better covered where animals dig.
 
-    `soil_parts` is what a group takes instead of two parts of soil to one of ferment.
+    `soil_parts` and `usual_depth_m` are what a group takes instead of two parts of soil to one of
+    ferment, and of 25 cm.
     """
     positive(volume_l, 5000, what="The ferment", unit="L", advice=_SAY)
     deep, covered = (DEPTH_ANIMALS, COVER_ANIMALS) if animals else (DEPTH, COVER)
     width = WIDTH.value if width_m is None else width_m
     cover = covered.value if cover_m is None else cover_m
-    depth = max(deep.value, cover + 0.1) if depth_m is None else depth_m
+    usual = deep.value if usual_depth_m is None or animals else usual_depth_m
+    depth = max(usual, cover + 0.1) if depth_m is None else depth_m
     within(width, 0.05, 5, what="A trench", unit="m wide", advice="say how wide a spade digs")
     within(cover, 0.05, 1, what="A cover", unit="m", advice="say how much soil goes on top")
     within(depth, 0.1, 1.5, what="A trench", unit="m deep", advice="dig 20 to 45 cm deep")
-    if depth - cover < 0.02:
+    if depth - cover < 0.02 - 1e-9:
         raise Refused(
             f"A trench {number(depth * 100)} cm deep has no room under {number(cover * 100)} cm of "
             "cover: dig deeper."
@@ -184,16 +203,24 @@ def trench(
         cover_m=depth - bed,
         mound_m=bed,
         soil_parts=soil / volume_l,
+        caution="digging",
+        chosen=("soil_parts", *(() if depth_m or animals else ("depth_cm",))),
         steps=(
             f"{number(depth)} m deep, {number(parts)} parts of soil to 1 of ferment, cover of "
             f"{number(cover)} m at least: room for {number(bed)} m of ferment",
             f"{number(volume_l)} L / ({number(width)} m x {number(bed)} m) = {number(length)} m",
             f"{number(depth)} x {number(width)} x {number(length)} m of soil = {number(soil)} L",
         ),
-        figures=(SOIL_PARTS, deep, covered),
+        figures=(
+            SOIL_PARTS,
+            STIRRED_IN,
+            *(() if depth_m else (deep,)),
+            *(() if width_m else (WIDTH,)),
+            *(() if cover_m else (covered,)),
+        ),
         lines=(
-            f"Dig {number(length, 2)} m long, {number(width * 100, 2)} cm wide and "
-            f"{number(depth * 100, 2)} cm deep for {number(volume_l, 2)} L of ferment.",
+            f"Dig {_dug(length, width)} and {number(depth * 100, 2)} cm deep for "
+            f"{number(volume_l, 2)} L of ferment.",
             f"Stir in {number(stirred, 2)} L of the {number(soil, 2)} L you dug and put all the "
             f"rest on top, {number((depth - bed) * 100, 2)} cm of cover; the mound of "
             f"{number(bed * 100, 2)} cm settles.",
@@ -227,6 +254,7 @@ def tub(volume_l: float, *, soil_parts: float | None = None, tub_l: float | None
         cover_share=TUB_COVER.value,
         tub_l=mix + cover,
         ready_days=TUB_DAYS.value,
+        chosen=("soil_parts",),
         steps=(
             f"1 part ferment to {number(parts)} parts soil: {number(mix)} L of mix",
             f"{number(TUB_COVER.value * 100)} % more soil on top: {number(cover)} L",
@@ -235,9 +263,16 @@ def tub(volume_l: float, *, soil_parts: float | None = None, tub_l: float | None
         lines=(
             f"A tub of {number(mix + cover, 2)} L: {number(volume_l, 2)} L of ferment mixed with "
             f"{number(soil, 2)} L of soil, {number(cover, 2)} L of soil on top.",
-            f"Leave it about {TUB_DAYS.value:.0f} days, two weeks longer the first time.",
+            f"Leave it about {TUB_DAYS.value:.0f} days, two weeks longer the first time. Fill it "
+            "where it is to stand: soil is heavy.",
         ),
     )
+
+
+def _dug(length_m: float, width_m: float) -> str:
+    if length_m <= width_m:
+        return f"one hole {number(width_m * 100, 2)} cm square"
+    return f"{number(length_m, 2)} m long, {number(width_m * 100, 2)} cm wide"
 
 
 def _soil_parts(parts: float | None) -> float:

@@ -12,6 +12,7 @@ from typing import Literal
 
 from handlers.practice.causes import CAUSES, NOTHING, Cause
 from handlers.practice.cautions import caution
+from handlers.practice.days import believable
 from handlers.practice.figure import Figure, Reckoning, Refused, listed, number, quoted
 from handlers.practice.signs import SIGNS
 
@@ -25,7 +26,15 @@ GOOD: Mapping[str, str] = {
 
 Verdict = Literal["good", "mend", "give up"]
 
-ACID = Figure("sour enough", 4.0, "pH", "silage practice: 3.7 to 4.2", "from memory", 3.5, 4.2)
+ACID = Figure(
+    "sour enough",
+    4.0,
+    "pH",
+    "maize silage: 3.7 to 4.2 (Kung and Shaver, University of Wisconsin Extension)",
+    "published",
+    3.7,
+    4.2,
+)
 ACID_LIMIT = Figure("acid foods reach", 4.6, "pH", "21 CFR 114.3", "published")
 HOT = Figure("too warm for the ferment", 35, "°C", "", "common practice")
 COLD = Figure("too cold for the ferment", 15, "°C", "", "common practice")
@@ -75,7 +84,8 @@ def trouble(
 
     A temperature or pH counts as the sign that it is. Refuses words that are no sign.
     """
-    seen = _seen(signs, celsius, ph)
+    told = frozenset(signs)
+    seen = _seen(told, celsius, ph)
     ranked = _ranked(seen)
     verdict = _verdict(seen, ranked[0].cause, treated)
     if verdict == "good" and ph is not None and ph > ACID_LIMIT.value:
@@ -99,7 +109,7 @@ def trouble(
         acidity=acidity,
         steps=steps,
         figures=(*acids, *warmth, *((PATIENCE,) if treated else ())),
-        lines=tuple(line for line in (*_said(seen, kept, verdict), acidity, discard, care) if line),
+        lines=tuple(filter(None, (*_said(told, kept, verdict, acidity), discard, care))),
     )
 
 
@@ -108,6 +118,7 @@ def _seen(signs: Iterable[str], celsius: float | None, ph: float | None) -> froz
     if unknown := seen - set(SIGNS):
         raise Refused(f"{quoted(min(unknown))} is no sign I know: say {listed(SIGNS, 'or')}.")
     if celsius is not None:
+        believable(celsius, "A bin")
         seen |= {"warm"} if celsius >= HOT.value else set()
         seen |= {"cold"} if celsius < COLD.value else set()
     if ph is not None:
@@ -144,8 +155,8 @@ def _verdict(seen: frozenset[str], likeliest: str, treated: bool) -> Verdict:
 def _discard(seen: frozenset[str], verdict: Verdict) -> str:
     if verdict == "give up":
         return (
-            "Give this bin up: bury it now, 30 cm deep and away from roots, or put it out with the "
-            "waste as your council says; then scrub the bin and dry it in the sun."
+            "Give this bin up: gloves on, bury it now, 30 cm deep and away from roots, or put it "
+            "out with the waste as your council says; then scrub the bin and dry it in the sun."
         )
     if "rodents" in seen:
         return "If they have been inside, do not save it: bury it at once, 30 cm deep."
@@ -154,15 +165,19 @@ def _discard(seen: frozenset[str], verdict: Verdict) -> str:
     return ""
 
 
-def _said(seen: frozenset[str], causes: Sequence[Cause], verdict: Verdict) -> list[str]:
+def _said(
+    seen: frozenset[str], causes: Sequence[Cause], verdict: Verdict, acidity: str
+) -> list[str]:
     first, *others = causes
     good = [words for sign, words in GOOD.items() if sign in seen]
+    if verdict == "give up":
+        return [f"That is too far gone to mend: most likely {first.cause}."]
     if first.cause == NOTHING or verdict == "good":
-        return [*good, "Carry on."] if verdict == "good" else good
+        return [*good, acidity or "Carry on."] if verdict == "good" else [*good, acidity]
     lines = [f"Most likely {first.cause}: {_lowered(first.do)}"]
     if others and others[0].weight >= 0.15 and others[0].cause != NOTHING:
         lines.append(f"Or {others[0].cause}: {_lowered(others[0].do)}")
-    return lines + good
+    return [*lines, *good, acidity]
 
 
 def _acidity(ph: float | None) -> str:

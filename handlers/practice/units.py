@@ -40,6 +40,7 @@ LITRES: Mapping[str, float] = {
     "us_tablespoon": US_GALLON_L / 256,
     "us_teaspoon": US_GALLON_L / 768,
     "us_bushel": 35.23907016688,
+    "imperial_bushel": IMPERIAL_GALLON_L * 8,
     "imperial_gallon": IMPERIAL_GALLON_L,
     "imperial_quart": IMPERIAL_GALLON_L / 4,
     "imperial_pint": IMPERIAL_GALLON_L / 8,
@@ -65,7 +66,10 @@ KILOGRAMS: Mapping[str, float] = {
     "pound": POUND_KG,
     "ounce": POUND_KG / 16,
     "stone": POUND_KG * 14,
+    "us_hundredweight": POUND_KG * 100,
+    "imperial_hundredweight": POUND_KG * 112,
     "us_ton": POUND_KG * 2000,
+    "imperial_ton": POUND_KG * 2240,
 }
 """Kilograms in one of each unit of mass."""
 
@@ -103,6 +107,9 @@ BARE: Mapping[System, Mapping[str, str]] = {
         "cup": "metric_cup",
         "tablespoon": "metric_tablespoon",
         "teaspoon": "metric_teaspoon",
+        "bushel": "imperial_bushel",
+        "hundredweight": "imperial_hundredweight",
+        "ton": "tonne",
     },
     "us": {
         "gallon": "us_gallon",
@@ -112,6 +119,9 @@ BARE: Mapping[System, Mapping[str, str]] = {
         "cup": "us_cup",
         "tablespoon": "us_tablespoon",
         "teaspoon": "us_teaspoon",
+        "bushel": "us_bushel",
+        "hundredweight": "us_hundredweight",
+        "ton": "us_ton",
     },
     "imperial": {
         "gallon": "imperial_gallon",
@@ -123,11 +133,14 @@ BARE: Mapping[System, Mapping[str, str]] = {
         # to be asked for by its name.
         "tablespoon": "metric_tablespoon",
         "teaspoon": "metric_teaspoon",
+        "bushel": "imperial_bushel",
+        "hundredweight": "imperial_hundredweight",
+        "ton": "imperial_ton",
     },
 }
 """What a unit named without its country means, by the group's system."""
 
 
 def celsius(fahrenheit: float) -> float:
-    """°C from °F, by the definition of the scale."""
-    return (fahrenheit - 32.0) / 1.8
+    """°C from °F, by the definition of the scale; 75.2 °F are 24 °C and not a hair more."""
+    return round((fahrenheit - 32.0) / 1.8, 9)

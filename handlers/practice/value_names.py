@@ -3,9 +3,10 @@
 import re
 from collections.abc import Collection, Mapping
 
-from handlers.practice.dose import Habit, Spoon
+from handlers.practice.dose import Habit
 from handlers.practice.figure import Refused, quoted
 from handlers.practice.recipes import Recipe
+from handlers.practice.tablespoons import Spoon
 
 SPOONS: Mapping[str, Spoon] = {
     "us": "us",

@@ -1,4 +1,4 @@
-"""A calendar day as people write it: 2026-03-20, 20 March 2026, March 20, 2026, 20.3.2026."""
+"""A calendar day as it is written: 2026-03-20, 20260320, 20 March 2026, March 20, 2026."""
 
 import re
 from datetime import date
@@ -7,6 +7,7 @@ from handlers.practice.figure import Refused, quoted
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _YEAR_FIRST = re.compile(r"(\d{4})([-/.])(\d{1,2})\2(\d{1,2})(?:[t ]\d\d:.*)?")
+_BARE = re.compile(r"(\d{4})()(\d\d)(\d\d)")
 _DAY_FIRST = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?\s+([a-z]{3,9})\.?,?\s+(\d{4})")
 _MONTH_FIRST = re.compile(r"([a-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})")
 _FIGURES = re.compile(r"(\d{1,2})([-/.])(\d{1,2})\2(\d{4})")
@@ -29,7 +30,7 @@ def day(text: str) -> date:
 def _parts(words: str, text: str) -> tuple[int, int, int]:
     if not words.isascii():
         raise ValueError
-    if found := _YEAR_FIRST.fullmatch(words):
+    if found := _YEAR_FIRST.fullmatch(words) or _BARE.fullmatch(words):
         return int(found[1]), int(found[3]), int(found[4])
     if found := _DAY_FIRST.fullmatch(words):
         return int(found[3]), _month(found[2]), int(found[1])

@@ -31,9 +31,15 @@ Topic = Literal[
     "help",
     "why",
     "me",
+    "full",
+    "bins",
+    "liquid",
+    "moisture",
+    "carbon",
 ]
 """What can be asked. `why` is read only where `Context.after_bot` holds, `me` (what is known of
-the sender) only where `Context.to_bot` does."""
+the sender) only where `Context.to_bot` does, and what comes after it (when a bin is full, how many
+bins are wanted, how much liquid is normal, moisture, C:N) only where `Context.in_room` does."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +64,10 @@ class Context:
     """A bin or a turn waits for somebody to take it."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
+    in_room: bool = False
+    """Said in a room, where more can be asked than the reading contract has topics for."""
+    places: tuple[str, ...] = ()
+    """Where the group has buried bins, as it calls these places."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -252,6 +262,15 @@ class Ask(_Act):
     signs: tuple[Sign, ...] = ()
     what: str | None = None
     """What may go in, in the words said (`allowed`)."""
+    place: str | None = None
+    """The bed that is meant, by a name in `Context.places` (`bed`)."""
+    week_kg: float | None = None
+    """Scraps a week (`bins`)."""
+    people: float | None = None
+    days: float | None = None
+    """Days in which a bin fills (`bins`)."""
+    capacity_l: float | None = None
+    """What a bin holds (`bins`)."""
     bin: str | None = None
     member: str | None = None
     on: date | None = None

@@ -3,6 +3,7 @@
 from handlers.reading.acts import Act, Ask, Topic
 from handlers.reading.asking import is_question
 from handlers.reading.briefly import PLANTS
+from handlers.reading.further import further, placed
 from handlers.reading.materials import makeup
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.quantities import of_what
@@ -48,10 +49,19 @@ def asks(message: Message, *, told: bool = False) -> tuple[Act, ...]:
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
     out: list[Ask] = []
     for question in _questions(message, told):
-        topic = next((name for name, test in TOPICS if test(question)), None)
-        if topic is not None and all(topic != other.topic for other in out):
-            out.append(filled(question, topic))
+        act = _asked(question)
+        if act is not None and all(act.topic != other.topic for other in out):
+            out.append(act)
     return tuple(out)
+
+
+def _asked(question: Question) -> Ask | None:
+    """What a stretch asks; in a room that may be more than the reading contract has topics for."""
+    topic = next((name for name, test in TOPICS if test(question)), None)
+    act = None if topic is None else filled(question, topic)
+    if not question.message.context.in_room:
+        return act
+    return further(question) or placed(act, question)
 
 
 def _bare(message: Message) -> str:

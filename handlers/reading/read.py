@@ -29,7 +29,8 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     """What the rules find and the scores believe, and what the scores are sure of besides."""
-    if not scores.any_may():
+    context = message.context
+    if not (scores.any_may() or context.in_room or context.after_bot):
         return ()
     sure = scores.sure()
     answer = [act for act in replies(message) if scores.may(kind_of(act))]
@@ -40,8 +41,9 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         asked = asks(message, told=bool(found))
         found += [act for act in asked if scores.may(kind_of(act))]
     known = {kind_of(act) for act in found}
+    beyond = any(isinstance(act, Ask) and not scores.knows(kind_of(act)) for act in found)
     for kind in sure:
-        if kind not in known:
+        if kind not in known and not (beyond and kind.startswith("ask ")):
             act = supplied(kind, message, scores)
             if act is not None:
                 found.append(act)

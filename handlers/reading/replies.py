@@ -156,7 +156,7 @@ _READERS: tuple[tuple[Callable[[Message, str], Act | None], frozenset[str]], ...
             "clock "
             "quiet silent night reminder reminders remind nagging habit dose dosing dosage doses "
             "spoon spoons weight dilution ferment fermenting fermentation planting soil "
-            "calendar"
+            "calendar recipe nitrogen trench trenches"
         ),
     ),
     (

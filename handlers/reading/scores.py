@@ -43,6 +43,10 @@ class Scores:
         known = _limits().get(kind)
         return known is None or self.log_odds[kind] >= known.may
 
+    def knows(self, kind: str) -> bool:
+        """Whether there are weights for that kind of act."""
+        return kind in self.log_odds
+
     def any_may(self) -> bool:
         """Whether any kind of act at all may have been told."""
         limits = _limits()

@@ -8,12 +8,24 @@ _LEAD = (
     r"bot|now|so) )*"
 )
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
+_RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
 _SETTINGS = (
     ("calendar link", re.compile(
         r"\b(?P<value>(?:(?:new|my|own) )*)calendar (?:link|address|feed)\b")),
     ("dilution", re.compile(
         _CHANGE + r"dilution(?: for (?:the )?beds)? (?:to |at |: )?"
         r"(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
+    ("pot dilution", re.compile(
+        _CHANGE + r"(?:(?:pots?|house ?plants?) dilution|dilution for (?:the )?(?:pots|"
+        r"house ?plants)) (?:to |at |: )?(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
+    ("trench depth", re.compile(
+        _CHANGE + r"trench(?:es)?(?: depth)? (?:to |at |: )?"
+        r"(?P<value>\d{1,3} ?(?:cm|in|inch|inches))\b")),
+    ("nitrogen limit", re.compile(
+        _CHANGE + r"nitrogen limit (?:to |at |: )?(?P<value>\d{2,3})\b")),
+    ("recipe", re.compile(
+        _CHANGE + rf"(?:starter |bran )?recipe (?:to |: )?(?:the )?(?P<value>{_RECIPES})$")),
+    ("recipe", re.compile(_CHANGE + rf"(?P<value>{_RECIPES}) recipe$")),
     ("ferment days", re.compile(
         _CHANGE + r"ferment(?:ing|ation)? (?:days|time) (?:to |at |: )?(?P<value>\d{1,2})\b")),
     ("planting days", re.compile(

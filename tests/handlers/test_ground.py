@@ -1,10 +1,9 @@
-"""A trench for what is to be buried, a dressing for a bed; amounts by hand from sourced figures."""
+"""A trench for what is to be buried; amounts by hand from sourced figures."""
 
 from dataclasses import replace
 
 import pytest
 
-from handlers.ground import make_up
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Ask, Layer, Open, Seal
 from handlers.state import look_up
@@ -64,46 +63,10 @@ async def test_a_trench_nobody_digs_is_refused(group: Group) -> None:
     assert "tub" not in large
 
 
-async def test_a_bed_takes_the_usual_dressing(group: Group) -> None:
-    # Common practice: 5 kg on 4 by 8 ft; 117.7 of 170 kg N/ha (91/676/EEC) are 70 %.
-    answer = await group.says(Ask(topic="bed", area_m2=2.97289728))
-    assert answer.say.startswith("5 kg on 2.97 m², worked into the top 15 cm: 70 %")
-    assert "two to three weeks" in answer.say
-    assert "Local rules" in answer.say
-    assert any("91/676/EEC" in line for line in answer.why)
-
-
-async def test_a_rich_bin_is_spread_thinner(group: Group) -> None:
-    await fill(group, "shed", 10.0, {"meat": 1.0})
-    said = (await group.says(Ask(topic="bed", area_m2=2.97289728, bin="shed"))).say
-    # Meat holds about 4.5 % nitrogen: 50.54 g of it on this bed are in 1.12 kg.
-    assert said.startswith("1.1 kg from the shed bin")
-    assert "100 %" in said
-
-
-async def test_too_much_for_a_bed_is_said(group: Group) -> None:
-    said = (await group.says(Ask(topic="bed", area_m2=2.97289728, mass_kg=12.0))).say
-    assert "too much: give it at most 7.2 kg" in said
-
-
-async def test_a_bin_is_enough_for_so_much_bed(group: Group) -> None:
-    await fill(group, "shed", 10.0)
-    # 10 kg at 5 kg to 32 ft²: 64 ft², 5.95 m².
-    said = (await group.says(Ask(topic="bed", bin="shed"))).say
-    assert "10 kg is enough for 5.9 m²" in said
-
-
-async def test_a_bed_without_a_size_is_asked_for(group: Group) -> None:
-    assert "How big is the bed" in (await group.says(Ask(topic="bed"))).say
-    assert "cannot be" in (await group.says(Ask(topic="bed", area_m2=-3.0))).say
-    assert "beyond" in (await group.says(Ask(topic="bed", mass_kg=1e9))).say
-
-
 async def test_amounts_come_in_the_groups_units(group: Group) -> None:
     group.book.room = replace(group.book.room, units="us")
     trench = (await group.says(Ask(topic="trench", volume_l=18.927))).say
     assert "30 in long, 8 in wide and 10 in deep for 5 gallons" in trench
-    assert "11 lb on 32 square feet" in (await group.says(Ask(topic="bed", area_m2=2.9729))).say
 
 
 async def test_the_make_up_of_a_bin_is_by_mass(group: Group) -> None:
@@ -113,5 +76,5 @@ async def test_the_make_up_of_a_bin_is_by_mass(group: Group) -> None:
     bin = await group.book.bin("shed")
     assert bin
     state = await look_up(group.book, bin, BEGIN.date())
-    found = dict(await make_up(state, group.book) or {})
+    found = dict(state.run.make_up or {})
     assert found == pytest.approx({"meat": 0.375, "vegetable": 0.375, "mixed": 0.25})

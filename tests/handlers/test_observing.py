@@ -1,9 +1,13 @@
 """What is seen in a bin is written down, and answered where it means something."""
 
+from dataclasses import replace
+from datetime import timedelta
+
 import pytest
 
-from handlers.reading.acts import Ask, Layer, Observe
-from tests.group import Group
+from handlers.reading.acts import Ask, Layer, Observe, Seal
+from handlers.state import look_up
+from tests.group import BEGIN, Group
 
 
 async def test_good_signs_are_called_good(group: Group) -> None:
@@ -83,3 +87,24 @@ async def test_a_ph_that_cannot_be_is_not_written_down(group: Group) -> None:
     answer = await group.says(Observe(ph=40.0))
     assert "between 0 and 14" in answer.say
     assert not answer.entries
+
+
+@pytest.mark.parametrize("celsius", [70.0, -50.0])
+async def test_a_temperature_that_no_bin_has_is_not_written_down(
+    group: Group, celsius: float
+) -> None:
+    await group.says(Layer(bin="shed", mass_kg=2.0))
+    await group.says(Seal(bin="shed"), days=1)
+    answer = await group.says(Observe(bin="shed", celsius=celsius), days=2)
+    assert not answer.entries
+    assert "nothing is written down" in answer.say
+    assert (await group.dues())["shed", "bury"][1] == BEGIN.date() + timedelta(days=15)
+
+
+async def test_an_old_reading_beyond_all_bounds_stops_no_calendar(group: Group) -> None:
+    await group.says(Layer(bin="shed", mass_kg=2.0))
+    bin = await group.book.bin("shed")
+    assert bin
+    state = await look_up(group.book, bin, BEGIN.date())
+    hot = replace(state.run, celsius=75.0)
+    assert hot.to_bury(BEGIN.date()).start == BEGIN.date() + timedelta(days=10)

@@ -79,6 +79,8 @@ def test_a_stretch_of_days(start: date, end: date, said: str) -> None:
         (1.0, "1 tablespoon (about 3 g)"),
         (3.4, "3½ tablespoons (about 3 g)"),
         (14.2, "14 tablespoons (about 3 g)"),
+        # Of 15 mL; a metric cup holds 250 mL.
+        (22.0, "1¼ cups (about 3 g)"),
     ],
 )
 def test_starter_is_measured_with_a_spoon(tablespoons: float, said: str) -> None:

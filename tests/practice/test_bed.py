@@ -127,3 +127,16 @@ def test_what_is_advised_is_never_over_the_limit(area: float, had: float, kind: 
 def test_a_load_is_grams_to_the_area(area: float, mass: float) -> None:
     found = bed(area, mass_kg=mass)
     assert found.nitrogen_kg_ha == pytest.approx(found.nitrogen_g / 1000 / area * 10000)
+
+
+def test_nitrogen_of_another_make_up_counts_too() -> None:
+    # 50.54 g are the limit on 4 by 8 ft; 35 g of them leave 15.54 g, 2.22 kg at 0.7 %.
+    found = bed(BED_M2, had_nitrogen_g=35)
+    assert found.mass_kg == pytest.approx(2.22, abs=0.005)
+    assert found.most_kg == bed(BED_M2, had_kg=5).most_kg
+    assert bed(BED_M2, had_nitrogen_g=135).mass_kg == 0
+    assert any("35 g that it had" in step for step in found.steps)
+
+
+def test_the_depth_that_was_asked_about_is_told() -> None:
+    assert "worked into the top 30 cm" in bed(BED_M2, depth_m=0.3).lines[0]

@@ -57,7 +57,8 @@ def test_how_full_a_bin_is_after_settling() -> None:
     found = bins(fill_days=10, capacity_l=20, holds_kg=14)
     assert found.filled_l == pytest.approx(17)
     assert found.filled_share == pytest.approx(0.85)
-    assert "85% full" in found.lines[-1]
+    assert "85% full" in found.lines[0]
+    assert any("14 kg at 0.7 kg/L, settled by 15 %, are 17 L" in step for step in found.steps)
     assert bins(fill_days=10, holds_kg=1000).filled_share == 1
     assert found.capacity_kg == pytest.approx(14)
 
@@ -68,3 +69,10 @@ def test_there_are_enough_bins_and_none_too_many(fill: int, ferment: int) -> Non
     count = bins(fill_days=fill, ferment_days=ferment).bins
     assert count >= (fill + ferment) / fill
     assert (count - 1) * fill < fill + ferment
+
+
+def test_one_of_days_people_and_rate_is_enough() -> None:
+    with pytest.raises(Refused, match="one of these"):
+        bins(fill_days=7, rate_kg_week=5)
+    with pytest.raises(Refused, match="larger bins"):
+        bins(rate_kg_week=1000)

@@ -176,3 +176,20 @@ def test_windows_are_whole_days_by_day_number(sealed: date, celsius: float | Non
     assert window.end.toordinal() - sealed.toordinal() == (window.end - sealed).days
     plant = plant_window(window.end, celsius)
     assert plant.start.toordinal() - window.end.toordinal() >= 14
+
+
+def test_a_frozen_bin_has_no_calendar() -> None:
+    with pytest.raises(Refused, match="count from the day it has thawed"):
+        course(sealed=day("2026-03-20"), celsius=-3)
+
+
+def test_one_day_is_told_as_one() -> None:
+    # At 6 °C and below, the model's edge, both days reach the bound of 42: 1 May.
+    assert bury_window(day("2026-03-20"), 5).lines[0].startswith("Bury about 2026-05-01;")
+
+
+def test_a_bin_buried_too_early_gets_a_word() -> None:
+    early = course(sealed=day("2026-03-20"), buried=day("2026-03-22"))
+    assert "only 2 days sealed" in early.lines[-1]
+    in_time = course(sealed=day("2026-03-20"), buried=day("2026-03-30"))
+    assert not any("only" in line for line in in_time.lines)

@@ -1,5 +1,7 @@
 """Dilutions against the trade's statements, worked out by hand."""
 
+from collections.abc import Mapping
+
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
@@ -113,20 +115,39 @@ def test_drains_get_it_undiluted() -> None:
 
 
 def test_a_spoon_to_the_gallon_is_told_kindly_and_truly() -> None:
-    lines = dilute(liquid_ml=US_SPOON, water_l=LITRES["us_gallon"]).lines
-    assert "1:256, milder than 1:100" in lines[1]
+    lines = dilute(liquid_ml=US_SPOON, water_l=LITRES["us_gallon"], tablespoon="us").lines
+    assert lines[0].endswith("1:256.")
+    assert lines[1].startswith("That is milder than 1:100")
     assert "2½ US tablespoons" in lines[1]
     assert len(dilute(water_l=9, parts=100).lines) == 1
+    # Whoever asks for a mild mix gets it without a word.
+    assert len(dilute(water_l=9, parts=300).lines) == 1
 
 
 def test_a_ratio_that_a_mix_is_not_is_put_right_kindly() -> None:
     # NIST HB 44: 256 tablespoons to the US gallon; 1:100 takes 2.56 of them.
-    found = dilute(liquid_ml=US_SPOON, water_l=LITRES["us_gallon"], parts=100)
+    found = dilute(liquid_ml=US_SPOON, water_l=LITRES["us_gallon"], parts=100, tablespoon="us")
     assert found.parts == pytest.approx(256)
     assert "often called 1:100, but it is 1:256" in found.lines[1]
     assert "2½ US tablespoons" in found.lines[1]
     assert len(dilute(liquid_ml=100, water_l=10, parts=100).lines) == 1
-    assert "often called 1:100, but it is 1:0" in dilute(liquid_ml=9, water_l=0, parts=100).lines[1]
+
+
+def test_the_remark_counts_in_the_spoons_of_who_asks() -> None:
+    # 5 L at 1:100 are 50 mL: 3.33 spoons of 15 mL, 2.5 of 20 mL (AS 1325), 3.38 of 14.787 mL.
+    metric = dilute(liquid_ml=30, water_l=5, tablespoon="metric")
+    assert "3½ tablespoons" in metric.remark
+    assert "2½ Australian" in dilute(liquid_ml=30, water_l=5, tablespoon="au").remark
+
+
+def test_without_water_it_is_for_drains_only() -> None:
+    with pytest.raises(Refused, match="for drains only"):
+        dilute(liquid_ml=500, water_l=0)
+    with pytest.raises(Refused, match="for drains only"):
+        dilute(liquid_ml=500, total_l=0.5)
+    with pytest.raises(Refused, match="for drains only"):
+        dilute(liquid_ml=500, water_l=0, parts=100)
+    assert dilute(liquid_ml=500, water_l=0, use="drain").parts == 0
 
 
 def test_in_a_strong_mix_the_other_reading_is_named() -> None:
@@ -151,6 +172,10 @@ def test_liquid_on_hand_is_enough_for_so_many_cans() -> None:
         ("1:100", 100),
         ("1 to 100", 100),
         ("1/100", 100),
+        ("2:100", 50),
+        ("1%", 99),
+        ("0.5 percent", 199),
+        ("1 part in 100", 99),
         ("100:1", 100),
         ("100 to 1", 100),
         ("1 part to 100", 100),
@@ -172,8 +197,14 @@ def test_what_is_no_ratio_is_refused(said: str) -> None:
 
 def test_a_group_may_take_its_own_ratio_for_beds() -> None:
     # A South African supplier says 1:300.
-    assert dilute(water_l=9, bed_parts=300).parts == pytest.approx(300)
-    assert dilute(water_l=9, bed_parts=300, use="pot").parts == pytest.approx(500)
+    theirs: Mapping[Use, float] = {"bed": 300}
+    found = dilute(water_l=9, usual=theirs)
+    assert found.parts == pytest.approx(300)
+    assert found.chosen == ("bed_parts",)
+    assert dilute(water_l=9, usual=theirs, use="pot").parts == pytest.approx(500)
+    assert dilute(water_l=9, usual={"pot": 1000}, use="pot").parts == pytest.approx(1000)
+    # A ratio that was said is nobody's choice but the speaker's.
+    assert dilute(water_l=9, parts=200, usual=theirs).chosen == ()
 
 
 def test_a_strong_mix_is_pointed_out() -> None:
@@ -247,3 +278,8 @@ def test_any_two_figures_give_the_same_mix(liquid_ml: float, parts: float) -> No
 def test_liquid_and_water_make_the_mix(liquid_ml: float, use: Use) -> None:
     mix = dilute(liquid_ml=liquid_ml, use=use)
     assert mix.liquid_ml / 1000 + mix.water_l == pytest.approx(mix.total_l)
+
+
+def test_one_word_on_a_ratio_is_enough() -> None:
+    found = dilute(liquid_ml=US_SPOON, water_l=LITRES["us_gallon"], parts=100, tablespoon="us")
+    assert found.remark.count("1:100 takes") == 1

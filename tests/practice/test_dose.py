@@ -6,19 +6,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handlers.practice.dose import (
-    MOST_LAYER_KG,
-    MOST_LAYER_L,
-    SPOON_ML,
-    SPRINKLE,
-    Dose,
-    Habit,
-    Spoon,
-    dose,
-)
+from handlers.practice.dose import MOST_LAYER_KG, MOST_LAYER_L, SPRINKLE, Dose, Habit, dose
 from handlers.practice.figure import Refused
 from handlers.practice.first_bed import first_bed, with_bed
 from handlers.practice.kinds import RICH, Kind, Shares
+from handlers.practice.tablespoons import SPOON_ML, Spoon
 from handlers.practice.units import KILOGRAMS, LITRES
 
 MEATY: Shares = {"meat": 0.7, "mixed": 0.3}
@@ -226,3 +218,21 @@ def test_the_first_layer_of_an_empty_bin_lies_on_its_bed() -> None:
     assert found.first_bed_ml == first_bed(capacity_l=20).starter_ml
     assert "floor" in found.lines[0]
     assert found.lines[1] == layer.lines[0]
+
+
+def test_a_layer_by_its_depth_in_a_pail() -> None:
+    # 12 in across and 2.5 in deep: 283 in³, 4.63 L, 2.11 kg at 3.8 lb to the US gallon (EPA 2016).
+    found = dose(depth_m=2.5 * 0.0254, width_m=12 * 0.0254)
+    assert found.volume_l == pytest.approx(4.63, abs=0.005)
+    assert found.mass_kg == pytest.approx(2.11, abs=0.005)
+    # An ordinary bucket where its width is not known: 2 to 3 spoons on 5 to 7.5 cm.
+    assert dose(depth_m=0.05).tablespoons == pytest.approx(2)
+    assert dose(depth_m=0.075).tablespoons == pytest.approx(3)
+
+
+def test_one_amount_is_enough() -> None:
+    for given_twice in ({"mass_kg": 2.0, "depth_m": 0.05}, {"volume_l": 2.0, "depth_m": 0.05}):
+        with pytest.raises(Refused, match="one of them"):
+            dose(**given_twice)  # type: ignore[arg-type]
+    with pytest.raises(Refused, match=r"7\.5 cm"):
+        dose(depth_m=0.5)

@@ -72,6 +72,11 @@ def test_volumes(text: str, units: System, value: float) -> None:
         ("1 lb + 4 oz", 0.5669904625),
         # A troy ounce is 480 grains of 64.79891 mg (NIST HB 44).
         ("1 troy_ounce", 0.0311034768),
+        # A long hundredweight is 112 lb, a long ton 2240 lb (UK Weights and Measures Act 1985).
+        ("1 cwt", 50.80234544),
+        ("1 long ton", 1016.0469088),
+        ("2 short tons", 1814.36948),
+        ("1 ton", 1000.0),
     ],
 )
 def test_masses(text: str, value: float) -> None:

@@ -194,3 +194,21 @@ def test_a_bigger_batch_is_the_same_recipe(mass: float, times: float, recipe: Re
 def test_water_brings_any_recipe_to_its_goal(recipe: Recipe, goal: float) -> None:
     if recipe != "ten-pounds":
         assert batch(mass_kg=3, recipe=recipe, goal=goal).moisture == pytest.approx(goal, rel=1e-9)
+
+
+def test_a_printed_recipe_is_drier_than_it_says() -> None:
+    # A recipe that goes round: 20 kg of bran, 4 L of water, 40 mL each of culture and molasses "for
+    # 30 to 40 %". With bran at 9.89 % water (USDA SR28 20077) it reaches 24.9 %.
+    found = batch(mass_kg=20, recipe="one-to-a-hundred", water_l=4)
+    assert (found.culture_ml, found.molasses_ml) == pytest.approx((40, 40))
+    assert found.moisture == pytest.approx(0.249, abs=0.002)
+    assert found.add_water_ml
+    # 30 % take 5.746 L to 20 kg by the water alone; 1.75 L more than the recipe has.
+    to_thirty = batch(mass_kg=20, recipe="one-to-a-hundred", goal=0.3)
+    assert to_thirty.water_ml / 1000 == pytest.approx(5.746, rel=0.02)
+
+
+def test_a_batch_is_told_in_the_measures_of_a_kitchen() -> None:
+    # 580 g of bran are ten US cups (USDA SR28 20077).
+    said = batch(mass_kg=0.580).lines[1]
+    assert "10 cups of bran, 1 tablespoon of molasses, 1 tablespoon of culture" in said

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from handlers.practice.figure import Refused
-from handlers.practice.trench import COVER_ANIMALS, DEPTH_ANIMALS, ferment_l, trench, tub
+from handlers.practice.trench import COVER_ANIMALS, DEPTH_ANIMALS, ferment, trench, tub
 from handlers.practice.units import LITRES, METRES
 
 PAIL_L = 5 * LITRES["us_gallon"]
@@ -60,7 +60,7 @@ def test_a_wanted_cover_is_kept() -> None:
 def test_ferment_of_several_bins(
     mass_kg: float | None, volume_l: float | None, bins: float, litres: float
 ) -> None:
-    assert ferment_l(mass_kg=mass_kg, volume_l=volume_l, bins=bins) == pytest.approx(litres)
+    assert ferment(mass_kg=mass_kg, volume_l=volume_l, bins=bins).litres == pytest.approx(litres)
 
 
 def test_a_tub_takes_ferment_soil_and_cover() -> None:
@@ -84,9 +84,9 @@ def test_what_cannot_be_dug_is_refused() -> None:
     with pytest.raises(Refused):
         tub(0)
     with pytest.raises(Refused, match="one of the two"):
-        ferment_l()
+        ferment()
     with pytest.raises(Refused, match="how many bins"):
-        ferment_l(volume_l=20, bins=0)
+        ferment(volume_l=20, bins=0)
 
 
 dug = st.floats(min_value=0.2, max_value=1.0)
@@ -115,3 +115,29 @@ def test_more_ferment_or_a_shallower_trench_is_longer(
     assert trench(less, depth_m=deep).length_m <= trench(less, depth_m=shallow).length_m * (
         1 + 1e-9
     )
+
+
+def test_the_way_from_a_weight_to_a_trench_is_shown() -> None:
+    # 10 kg at 0.70 kg/L, settled by 15 %, are 12.14 L, three of them 36.43 L.
+    found = ferment(mass_kg=10, bins=3)
+    assert found.litres == pytest.approx(36.43, abs=0.005)
+    assert found.steps == (
+        "10 kg at 0.7 kg/L, settled by 15 %, are 12.1 L",
+        "3 bins x 12.1 L = 36.4 L",
+    )
+
+
+def test_a_group_may_dig_deeper_than_usual() -> None:
+    found = trench(20, usual_depth_m=0.4)
+    assert (found.depth_m, found.chosen) == (0.4, ("soil_parts", "depth_cm"))
+    # What is said, or animals demand, comes first.
+    assert trench(20, depth_m=0.3, usual_depth_m=0.4).depth_m == 0.3
+    assert trench(20, animals=True, usual_depth_m=0.3).depth_m == DEPTH_ANIMALS.value
+
+
+def test_little_ferment_wants_one_hole() -> None:
+    assert trench(2.4).lines[0].startswith("Dig one hole 20 cm square and 25 cm deep")
+
+
+def test_a_tub_is_not_dug() -> None:
+    assert (trench(20).caution, tub(20).caution) == ("digging", "")

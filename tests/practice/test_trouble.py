@@ -165,3 +165,28 @@ def test_every_sign_belongs_to_a_cause_and_no_two_causes_are_alike() -> None:
     for (one, _), (other, _) in combinations(CAUSES, 2):
         assert one.cause != other.cause
         assert one.do != other.do
+
+
+@pytest.mark.parametrize("celsius", [-100.0, 80.0, 800.0])
+def test_no_bin_is_that_cold_or_hot(celsius: float) -> None:
+    with pytest.raises(Refused, match="°C or °F"):
+        trouble([], celsius=celsius)
+
+
+def test_a_ph_smells_of_nothing() -> None:
+    # 21 CFR 114.3: 4.6; maize silage 3.7 to 4.2 (Kung and Shaver).
+    assert trouble([], ph=3.8).lines == ("A pH of 3.8 is sour enough.",)
+    assert trouble(["sour"], ph=3.8).lines[0].startswith("A pickled, sour smell")
+    assert not any("Carry on" in line for line in trouble([], ph=4.3).lines)
+
+
+def test_what_is_given_up_is_not_mended_as_well() -> None:
+    lines = trouble(["rotten"], treated=True).lines
+    assert lines[0].startswith("That is too far gone to mend: most likely too little starter")
+    assert lines[1].startswith("Give this bin up: gloves on")
+    assert len(lines) == 2
+
+
+def test_maggots_in_foul_scraps_came_from_flies() -> None:
+    found = trouble(["insects", "rotten"])
+    assert found.causes[0].cause == "flies laid eggs on the scraps"

@@ -37,6 +37,7 @@ PINT_NAMES: Mapping[str, str] = {
     "us_tablespoon": "tablespoon",
     "us_teaspoon": "teaspoon",
     "us_bushel": "bushel",
+    "imperial_bushel": "imperial_bushel",
     "imperial_gallon": "imperial_gallon",
     "imperial_quart": "imperial_quart",
     "imperial_pint": "imperial_pint",
@@ -50,6 +51,9 @@ PINT_NAMES: Mapping[str, str] = {
     "ounce": "ounce",
     "stone": "stone",
     "us_ton": "short_ton",
+    "imperial_ton": "long_ton",
+    "us_hundredweight": "hundredweight",
+    "imperial_hundredweight": "UK_hundredweight",
     "metre": "meter",
     "kilometre": "kilometer",
     "decimetre": "decimeter",
@@ -150,7 +154,7 @@ def test_units_stand_in_their_published_ratios(more: str, less: str, ratio: floa
 
 def test_a_bare_unit_always_means_one_of_the_table() -> None:
     meant = chain.from_iterable(BARE[system].values() for system in SYSTEMS)
-    assert set(meant) <= LITRES.keys()
+    assert set(meant) <= {**LITRES, **KILOGRAMS}.keys()
     assert BARE["metric"].keys() == BARE["us"].keys() == BARE["imperial"].keys()
 
 

@@ -1,0 +1,176 @@
+"""How much a bed takes, counting the nitrogen that it had from the group's bins in a year."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from handlers.answer import Answer, Turn
+from handlers.chosen import choices, reasons
+from handlers.phrasing import area, capital, day, length, mass, percent, the
+from handlers.practice.bed import DRESSING, TOPSOIL, Bed, bed
+from handlers.practice.cautions import caution
+from handlers.practice.composition import content
+from handlers.practice.days import plant_window
+from handlers.practice.density import capacity_kg
+from handlers.practice.figure import Refused, number
+from handlers.practice.kinds import Shares
+from handlers.reading.acts import Ask
+from handlers.state import fold, look_up, named
+from storage.book import Book
+from storage.rows import Entry, Units
+
+WHICH_AREA = "How big is the bed? Say its area or its sides, like “a bed of 3 m by 1.2”."
+NO_SUCH_BED = "By the book nothing was buried there in the last twelve months."
+
+YEAR_DAYS = 365
+"""Burials that count towards the yearly limit."""
+
+_ARTICLES = frozenset({"the", "our", "my", "your", "her", "his", "their", "a", "an"})
+
+
+@dataclass(frozen=True, slots=True)
+class Had:
+    """One burial in a bed: what it was, and the nitrogen in it."""
+
+    on: date
+    bin: str
+    kg: float
+    nitrogen_g: float
+    guessed: bool
+    """No weights were said of it, so that it is taken as full."""
+
+    @property
+    def step(self) -> str:
+        """The burial as a step of the arithmetic."""
+        where = (
+            f"{the(self.bin)} (no weights said, taken as full)" if self.guessed else the(self.bin)
+        )
+        if not self.kg:
+            return f"{self.on}: {where}, of unknown size"
+        return (
+            f"{self.on}: {number(self.kg)} kg from {where} at "
+            f"{number(self.nitrogen_g / self.kg / 10)} % nitrogen are {number(self.nitrogen_g)} g"
+        )
+
+
+async def asked(act: Ask, turn: Turn) -> Answer:
+    """How much a bed of that area takes, less what it had; what it had; or a bin's worth of bed."""
+    state = await named(turn.book, act.bin, turn.today)
+    had = await had_by(turn.book, act.place, turn.today) if act.place else []
+    if act.area_m2 is None:
+        if act.place:
+            return _history(act.place, had, turn)
+        holds = act.mass_kg or (state.run.mass_kg if state else 0.0)
+        return _area_for(holds, turn) if holds else Answer(say=WHICH_AREA)
+    made_of: Shares | None = act.materials or (state.run.make_up if state else None)
+    nitrogen = sum(each.nitrogen_g for each in had)
+    try:
+        dressing = bed(
+            act.area_m2,
+            mass_kg=act.mass_kg,
+            had_nitrogen_g=nitrogen,
+            materials=made_of,
+            limit_kg_ha=choices(turn.book.room).limit_kg_ha,
+        )
+    except Refused as refused:
+        return Answer(say=str(refused))
+    whose = f" from {the(state.bin.name)}" if state else ""
+    why = reasons(dressing.led_by([each.step for each in had]), turn.book.room)
+    return Answer(say=_words(dressing, whose, had, turn), why=why)
+
+
+async def had_by(book: Book, place: str, today: date) -> list[Had]:
+    """The burials in a bed of that name in the last twelve months, the first one first."""
+    found = []
+    for entry in await book.entries():
+        if _is_burial(entry, place) and entry.on and 0 <= (today - entry.on).days < YEAR_DAYS:
+            found.append(await _had(book, entry, entry.on, today))
+    return sorted(found, key=lambda each: each.on)
+
+
+def bed_name(place: str) -> str:
+    """A place as beds are told apart by it: without its article, whatever its case."""
+    words = place.casefold().split()
+    return " ".join(words[1:] if words[:1] and words[0] in _ARTICLES else words)
+
+
+def _is_burial(entry: Entry, place: str) -> bool:
+    return (
+        entry.act == "bury"
+        and not entry.struck
+        and entry.facts.place is not None
+        and bed_name(entry.facts.place) == bed_name(place)
+    )
+
+
+async def _had(book: Book, burial: Entry, on: date, today: date) -> Had:
+    bin, number_of_run = burial.bin, burial.run
+    if bin is None or number_of_run is None:
+        return Had(on, "a bin", 0.0, 0.0, guessed=True)
+    run = fold(await book.run(bin, number_of_run))
+    capacity = (await look_up(book, bin, today)).capacity_l
+    kg = run.mass_kg or (capacity_kg(capacity) if capacity else 0.0)
+    nitrogen = kg * content(run.make_up).nitrogen * 10
+    return Had(on, bin.name, kg, nitrogen, guessed=not run.mass_kg)
+
+
+def _history(place: str, had: Sequence[Had], turn: Turn) -> Answer:
+    """What a bed had, where its size is not known."""
+    if not had:
+        return Answer(say=f"{NO_SUCH_BED} {WHICH_AREA}")
+    kg = sum(each.kg for each in had)
+    nitrogen = sum(each.nitrogen_g for each in had)
+    bins = "1 bin" if len(had) == 1 else f"{len(had)} bins"
+    since = day(had[0].on, turn.today)
+    return Answer(
+        say=f"The {bed_name(place)} had {bins}, {mass(kg, turn.units)} with about "
+        f"{number(nitrogen, 2)} g of nitrogen, since {since}. How big is it? Then I can say what "
+        "it still takes.",
+        why=[*(each.step for each in had), f"together {number(nitrogen)} g"],
+    )
+
+
+def _area_for(kg: float, turn: Turn) -> Answer:
+    """The bed that so much ferment is the usual dressing for."""
+    try:
+        dressing = bed(kg / DRESSING.value)
+    except Refused as refused:
+        return Answer(say=str(refused))
+    room = area(_rounded(dressing.area_m2), turn.units)
+    return Answer(
+        say=f"{capital(mass(kg, turn.units))} is enough for {room} of bed. How big is yours?",
+        why=reasons(dressing, turn.book.room),
+    )
+
+
+def _words(dressing: Bed, whose: str, had: Sequence[Had], turn: Turn) -> str:
+    units = turn.units
+    used = f"{percent(dressing.used_share)} of the nitrogen it should have in a year"
+    if not dressing.mass_kg:
+        lines = [f"Nothing more: what it had since {day(had[0].on, turn.today)} is {used}."]
+        return "\n".join([*lines, caution("rules")])
+    together = f", with the {_nitrogen(had)} it had" if had else ""
+    first = (
+        f"{_kg(dressing.mass_kg, units)}{whose} on {area(dressing.area_m2, units)}, worked into "
+        f"the top {length(TOPSOIL.value, units)}{together}: {used}."
+    )
+    if dressing.mass_kg > dressing.most_kg * 1.001:
+        most = f"at most {_kg(dressing.most_kg, units)}" if dressing.most_kg else "nothing more"
+        first += f" That is too much: give it {most}."
+    wait = plant_window(turn.today, plant_days=choices(turn.book.room).plant_days)
+    first_day, usual_day = ((on - turn.today).days for on in (wait.start, wait.end))
+    plant = f"Plant there {first_day} to {usual_day} days later."
+    return f"{first}\n{plant} {caution('rules')}"
+
+
+def _nitrogen(had: Sequence[Had]) -> str:
+    return f"{number(sum(each.nitrogen_g for each in had), 2)} g of nitrogen"
+
+
+def _kg(kg: float, units: Units) -> str:
+    return mass(_rounded(kg), units)
+
+
+def _rounded(amount: float) -> float:
+    """To two digits, as nobody weighs or digs more exactly."""
+    return float(number(amount, 2))

@@ -1,0 +1,121 @@
+"""What lies ahead: when a bin will be full, and how many bins the group wants."""
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from handlers.answer import Answer, Turn
+from handlers.bins import meant
+from handlers.chosen import choices, reasons
+from handlers.filling import outlook_of
+from handlers.phrasing import capital, day, mass, the, volume
+from handlers.practice.bins import ORDINARY_BIN, Bins, bins
+from handlers.practice.days import FILL, high_days, seal_by
+from handlers.practice.density import mass_kg
+from handlers.practice.figure import Refused, number
+from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate
+from handlers.reading.acts import Ask
+from handlers.state import BinState, layer_mass, look_up
+from storage.rows import Entry, Units
+
+LOOK_BACK = timedelta(days=56)
+"""Layers that tell how much the group puts in."""
+
+
+async def asked_full(act: Ask, turn: Turn) -> Answer:
+    """When the bin that was named, or must be meant, will be full."""
+    state = await meant(act.bin, turn, stages={"filling"})
+    if isinstance(state, Answer):
+        return state
+    stage = state.run.stage(turn.today)
+    if stage != "filling":
+        return Answer(say=f"{capital(the(state.bin.name))} is {stage}, so nothing more goes in.")
+    found = outlook_of(state, turn.today)
+    if found is None:
+        return Answer(say=f"How big is {the(state.bin.name)}? (“{state.bin.name} is 20 L”)")
+    return Answer(say=_words(state, found, turn.today), why=reasons(found, turn.book.room))
+
+
+def _words(state: BinState, found: Outlook, today: date) -> str:
+    name = capital(the(state.bin.name))
+    if found.filled_share >= 1:
+        return f"By what was logged {the(state.bin.name)} is full: press it down and seal it."
+    if found.full_on is None:
+        return f"At this rate {the(state.bin.name)} takes more than a year: use a smaller bin."
+    on, first = day(found.full_on, today), day(found.earliest or today, today)
+    until = f"{first} or later"
+    if found.latest:
+        until = f"between {first} and {day(found.latest, today)}"
+    lines = [f"{name} will be full about {on}; four times in five {until}."]
+    seal = seal_by(state.run.first_layer or today).end
+    if seal < found.full_on:
+        lines.append(
+            f"Seal it by {day(seal, today)} all the same: two weeks of filling are enough."
+        )
+    return "\n".join(lines)
+
+
+async def asked_bins(act: Ask, turn: Turn) -> Answer:
+    """How many bins are wanted, by the figures said or by what the group logged."""
+    entries = [entry for entry in await turn.book.entries() if not entry.struck]
+    capacity = act.capacity_l or await _usual_bin(turn)
+    week_kg, steps = act.week_kg, tuple[str, ...]()
+    if act.volume_l is not None:
+        week_kg = mass_kg(act.volume_l)
+    if act.days is None and act.people is None and week_kg is None:
+        week_kg, steps = _logged(entries, turn)
+    try:
+        found = bins(
+            fill_days=act.days,
+            people=None if act.days or week_kg else act.people,
+            rate_kg_week=None if act.days else week_kg,
+            capacity_l=capacity,
+            ferment_days=choices(turn.book.room).ferment_days,
+        )
+    except Refused as refused:
+        return Answer(say=str(refused))
+    why = reasons(found.led_by(steps), turn.book.room)
+    return Answer(say=_bins_words(found, capacity, turn.units), why=why)
+
+
+async def _usual_bin(turn: Turn) -> float:
+    """What the group's bins hold, in the middle; an ordinary bin where no size is known."""
+    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    sizes = sorted(state.capacity_l for state in states if state.capacity_l)
+    return sizes[len(sizes) // 2] if sizes else ORDINARY_BIN.value
+
+
+def _logged(entries: Sequence[Entry], turn: Turn) -> tuple[float, tuple[str, ...]]:
+    """kg a week by the layers of the last weeks, one household's where there are none."""
+    layers = [
+        (entry.on, kg)
+        for entry in entries
+        if entry.act == "layer"
+        and entry.on
+        and turn.today - LOOK_BACK <= entry.on <= turn.today
+        and (kg := layer_mass(entry.facts))
+    ]
+    members = {entry.member for entry in entries if entry.act == "layer" and entry.member}
+    people = max(len(members), 1) * HOUSEHOLD.value
+    week_kg = 7 * forecast_rate(layers, turn.today, people=people)
+    who = "one household" if len(members) < 2 else f"{len(members)} households"
+    count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
+    return week_kg, (f"{count} of {who} come to {number(week_kg)} kg a week",)
+
+
+def _bins_words(found: Bins, capacity_l: float, units: Units) -> str:
+    size = volume(capacity_l, units)
+    rate = f" for {mass(found.rate_kg_week, units)} a week" if found.rate_kg_week else ""
+    filled = f"{number(found.fill_days, 2)} days"
+    lines = [
+        f"{found.bins} bins of {size}{rate}: one fills in about {filled}, and each stands "
+        f"{number(found.ferment_days)} days after that."
+    ]
+    faster, slower = found.sensitivity
+    if {faster.bins, slower.bins} != {found.bins}:
+        lines.append(
+            f"If one filled in {number(faster.fill_days, 2)} days it would be {faster.bins}, in "
+            f"{number(slower.fill_days, 2)} days {slower.bins}."
+        )
+    if found.fill_days > high_days(FILL):
+        lines.append("A bin should be full in two weeks: smaller ones, or shared ones, do better.")
+    return "\n".join(lines)

@@ -1,0 +1,90 @@
+"""How many bins are wanted: "how many bins do we need for 5 kg a week?", "… for 12 households".
+
+Such a question counts only where each of its words is an amount or in the list here, so that bins
+for a party, buckets of water and bins that stand somewhere are nobody's business of ours.
+"""
+
+import re
+
+from handlers.practice.outlook import HOUSEHOLD
+from handlers.reading.acts import Ask
+from handlers.reading.amounts import Amount
+from handlers.reading.question import Question
+from handlers.reading.vocabulary import words_in
+
+_HOW_MANY = re.compile(
+    r"\bhow many (?:more |other |extra |bokashi |fermenting |\S+ (?:l|litres?|liters?|gallons?) )*"
+    r"(?:bins|buckets|pails)\b(?! of (?!\d))"
+)
+_WANTED = words_in("need needs needed want enough should would require required buy get takes")
+_FOR_MANY = re.compile(r"\b(\d+) (people|persons?|of us|households?|famil(?:y|ies)|homes?)\b")
+_IN_DAYS = re.compile(r"\bin (\d+) (days?|weeks?)\b")
+_SAID = words_in(
+    "how many more other extra bokashi fermenting bins bin buckets bucket pails pail do does would "
+    "should will must can could we i you one a an the our my this group household households home "
+    "homes family families people person persons of us need needs needed want get buy have use be "
+    "enough for per each every week weekly weeks day days daily month with scraps food kitchen "
+    "waste peelings if it they fills fill filled full up in takes take to about roughly around and "
+    "or is are that which makes make throw away put produce collect so ok bot please then at least "
+    "all together street building block house neighbours members altogether required require when "
+    "who hold holds holding big small size sized what , : . 's"
+)
+_EACH_DAY = words_in("day daily")
+_EACH_WEEK = words_in("week weekly")
+_EACH_MONTH = words_in("month monthly")
+_WEEKS = 365.25 / 12 / 7
+"""Weeks in a month."""
+
+
+def asks_how_many(q: Question) -> Ask | None:
+    """The question with its figures: scraps a week, people, days to fill, the size of a bin."""
+    text = q.text
+    if _HOW_MANY.search(text) is None:
+        return None
+    amounts = [a for a in q.message.amounts if q.start <= a.start < q.end]
+    if not _is_of_the_craft(q, amounts):
+        return None
+    people, days = _FOR_MANY.search(text), _IN_DAYS.search(text)
+    weighed = [a for a in amounts if a.quantity == "mass"]
+    sizes = [a for a in amounts if a.quantity == "volume" and _weeks(q, a) is None]
+    if not (weighed or people or days or q.has(_WANTED)):
+        return None
+    by_volume = [a for a in amounts if a.quantity == "volume" and _weeks(q, a) is not None]
+    return Ask(
+        topic="bins",
+        week_kg=_a_week(q, weighed[0]) if weighed else None,
+        volume_l=_a_week(q, by_volume[0]) if by_volume and not weighed else None,
+        people=_people(people) if people else None,
+        days=float(days[1]) * (7 if days[2].startswith("week") else 1) if days else None,
+        capacity_l=sizes[0].value if sizes else None,
+        rules=("asks how many bins",),
+    )
+
+
+def _is_of_the_craft(q: Question, amounts: list[Amount]) -> bool:
+    """Whether each of its words is an amount, a number or one of ours."""
+    held = {i for a in amounts for i in range(a.start, a.end)}
+    words = q.message.words
+    return all(
+        i in held or words[i].kind == "number" or q.message.norms[i] in _SAID
+        for i in range(q.start, q.end)
+    )
+
+
+def _weeks(q: Question, amount: Amount) -> float | None:
+    """Times a week of which an amount is said ("5 kg a day" is seven times); None if of none."""
+    after = set(q.message.norms[amount.end : min(amount.end + 4, q.end)])
+    if not after & (_EACH_DAY | _EACH_WEEK | _EACH_MONTH):
+        return None
+    if after & _EACH_DAY:
+        return 7.0
+    return 1 / _WEEKS if after & _EACH_MONTH else 1.0
+
+
+def _a_week(q: Question, amount: Amount) -> float:
+    return amount.value * (_weeks(q, amount) or 1.0)
+
+
+def _people(found: "re.Match[str]") -> float:
+    count = float(found[1])
+    return count if found[2].startswith(("p", "of")) else count * HOUSEHOLD.value
