@@ -14,7 +14,7 @@ _SAID = (
     f"{LINES}WHERE room = ?3 AND act IN ('leave', 'return') AND struck_at IS NULL "
     "AND root >= ?2 ORDER BY root, id"
 )
-_FIRST_DEED = LINES + (
+_FIRST_DEED = LINES + (  # noqa: S608 — both are ours
     "WHERE bin = ? AND root > ? AND member IS NOT NULL "
     "AND act IN (SELECT value FROM json_each(?)) AND struck_at IS NULL "
     "ORDER BY run, root LIMIT 1"
