@@ -6,7 +6,8 @@ from handlers.reading.days import Day
 from handlers.reading.materials import makeup
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
-from handlers.reading.numbers import NUMBER_WORDS, digits_value, read_number
+from handlers.reading.numbers import digits_value, read_number
+from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.quantities import amount_sum
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (

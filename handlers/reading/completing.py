@@ -107,7 +107,7 @@ def _measured(layer: Layer, message: Message) -> Layer:
 
 
 def _lists_things(whole: Group) -> bool:
-    """Whether every mass told stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
+    """Whether each mass told stands beside a thing, so that they add up ("rice 2 lb, ham 1")."""
     if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
         return False
     ends = {i.end for i in whole.items}
@@ -150,4 +150,3 @@ def _shares(layer: Layer, message: Message) -> list[Layer]:
     mass = None if layer.mass_kg is None else layer.mass_kg * part
     volume = None if layer.volume_l is None else layer.volume_l * part
     return [replace(layer, bin=name, mass_kg=mass, volume_l=volume) for name in names]
-
