@@ -92,7 +92,7 @@ def amend_from(message: Message, rule: str) -> Amend:
     people = [
         m.name
         for m in message.members
-        if m.start in kept and not _addressed(message, m.start, m.end)
+        if m.start in kept and (m.owner or not _addressed(message, m.start, m.end))
     ]
     return Amend(
         mass_kg=mass,
@@ -142,7 +142,8 @@ def _addressed(message: Message, start: int, end: int) -> bool:
     norms = message.norms
     before = norms[start - 1] if start else ""
     after = norms[end] if end < len(norms) else "."
-    return before in ("sorry", ",", "@", "cheers", "ta", "thanks", "") or after in (",", ":", "!")
+    aside = before in ("sorry", ",", "@", "cheers", "ta", "thanks", "", "as", "like", "than")
+    return aside or after in (",", ":", "!")
 
 
 def _tells_who(message: Message) -> bool:

@@ -7,7 +7,7 @@ from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount
 from handlers.reading.numbers import digits_value
 from handlers.reading.unitwords import Quantity, Unit, unit_table
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
 
 _SHORT_UNITS = words_in(
@@ -110,8 +110,9 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     last = near[-1]
     if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
         return _amount(place, last.quantity, last.factor)
-    if place.after == "of" and place.before in _LISTED and place.beyond not in _NOT_THINGS:
-        return _amount(place, last.quantity, last.factor) if place.value >= 10 else None
+    if place.after in ("of", "o") and place.before in _LISTED and place.beyond not in _NOT_THINGS:
+        things = place.value >= 10 or place.beyond in vocabulary()
+        return _amount(place, last.quantity, last.factor) if things else None
     if place.before == "(" and last.end == place.i - 1 and place.after == ")":
         return None  # "half a kilo (0.5)"
     if place.i == last.end and not last.vague and (place.ends or place.after == "of"):

@@ -1,13 +1,17 @@
 """What the whole message adds to its acts: amounts told apart, a bin named in passing, shares."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Batch, Drain, Layer, Open, Stock
+from handlers.reading.allotted import allotted, halved
+from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group, groups_of, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
 from handlers.reading.message import Message
+from handlers.reading.numbers import digits_value
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.vocabulary import words_in
 
@@ -19,13 +23,16 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with the amount told elsewhere in it."""
     acts = _one_each([_in_bin(act, message) for act in acts])
+    shared = _allotted(acts, message)
+    if shared:
+        return shared
     layers = sum(isinstance(act, Layer) for act in acts)
     drains = sum(isinstance(act, Drain) for act in acts)
     out: list[Act] = []
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
             whole = act if drains else _measured(act, message)
-            out += _shares(whole, message) or [whole]
+            out += _shares(whole, message) or [halved(whole, message)]
         elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
             out.append(replace(act, volume_l=_drained(message)))
         elif isinstance(act, Open) and act.capacity_l is None and layers + drains == 0:
@@ -33,6 +40,15 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
         else:
             out.append(act)
     return out
+
+
+def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts with the layers as one lot was shared out; none where nothing was."""
+    layers = [act for act in acts if isinstance(act, Layer)]
+    parts = allotted(layers, message) if layers else []
+    if {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
+        return []
+    return [*parts, *(act for act in acts if not isinstance(act, Layer))] if parts else []
 
 
 def _in_bin(act: Act, message: Message) -> Act:
@@ -92,6 +108,8 @@ def _measured(layer: Layer, message: Message) -> Layer:
     if whole is None or len(set(whole.names())) > 1:
         return layer
     mass, volume = amount_sum(scrap_amounts(whole))
+    if mass is None and layer.mass_kg is None:
+        mass = _weighed_aside(message) or _bare_kilos(message)
     made = makeup_of(whole)
     if layer.mass_kg is None and mass is not None:
         layer = replace(layer, mass_kg=mass, volume_l=None)
@@ -106,6 +124,53 @@ def _measured(layer: Layer, message: Message) -> Layer:
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
 
 
+def _in_list(norms: Sequence[str], amount: Amount) -> bool:
+    """Whether an amount stands behind a word or two that a comma or a colon leads."""
+    lead = norms[max(0, amount.start - 3) : amount.start]
+    return (
+        bool(lead)
+        and lead[-1].isalpha()
+        and lead[-1] not in _ABOUT
+        and (not {",", ":"}.isdisjoint(lead[:-1]))
+    )
+
+
+_ABOUT = words_in("about maybe perhaps roughly around approx nearly almost say some only just")
+
+
+def _weighed_aside(message: Message) -> float | None:
+    """ "She says it's 1.6 kg": the one mass of the message, whoever read it off the scale."""
+    masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
+    said = [a for a in masses if _sense_at(message, a.start) not in _SUPPOSED]
+    return said[0].value if len(masses) == 1 and said and not message.bran() else None
+
+
+_SUPPOSED = frozenset({"if", "will", "habit"})
+
+
+def _bare_kilos(message: Message) -> float | None:
+    """ "Bin 12: rendang mostly. 1.4": in a metric group a lone decimal is one of kilos."""
+    if message.context.units != "metric" or message.amounts:
+        return None
+    free = [w for w in message.words if w.kind == "number" and _DECIMAL.fullmatch(w.norm)]
+    held = {i for d in message.days for i in range(d.start, d.end)}
+    alone = [i for i, w in enumerate(message.words) if w in free and i not in held]
+    if len(alone) != 1 or not _ends(message.norms[alone[0] + 1 : alone[0] + 2]):
+        return None
+    return digits_value(message.norms[alone[0]])
+
+
+_DECIMAL = re.compile(r"\d{1,2}[.,]\d")
+
+
+def _ends(after: Sequence[str]) -> bool:
+    return not after or not after[0].isalnum()
+
+
+def _sense_at(message: Message, i: int) -> str:
+    return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
+
+
 def _lists_things(whole: Group) -> bool:
     """Whether each mass told stands beside a thing, so that they add up ("rice 2 lb, ham 1")."""
     if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
@@ -114,7 +179,8 @@ def _lists_things(whole: Group) -> bool:
     starts = {i.start for i in whole.items}
     masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
     near = [
-        any(a.start - 2 <= e <= a.start for e in ends)
+        _in_list(whole.message.norms, a)
+        or any(a.start - 2 <= e <= a.start for e in ends)
         or any(a.end <= s <= a.end + 2 for s in starts)
         for a in masses
     ]
@@ -123,7 +189,12 @@ def _lists_things(whole: Group) -> bool:
 
 def _drained(message: Message) -> float | None:
     whole = whole_of(groups_of(message))
-    return None if whole is None or whole.solids() else litres(drawn(whole))
+    told = None if whole is None or whole.solids() else litres(drawn(whole))
+    if told is not None:
+        return told
+    exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
+    told_of = len(exact) == 1 and _sense_at(message, exact[0].start) not in _SUPPOSED
+    return exact[0].value if told_of else None
 
 
 _SMALLEST = 4.0

@@ -98,8 +98,26 @@ def find_members(
     words: Sequence[Word], norms: Sequence[str], members: tuple[str, ...]
 ) -> tuple[MemberRef, ...]:
     """Members named in the words, in order."""
-    found = _book((), members, ()).find(norms)
-    return tuple(MemberRef(m.start, m.end, m.value, _owns(norms, m.end)) for m in found)
+    found = [
+        MemberRef(m.start, m.end, m.value, _owns(norms, m.end))
+        for m in _book((), members, ()).find(norms)
+    ]
+    owners = [MemberRef(m.start, m.end, m.value, True) for m in _owners(members).find(norms)]
+    return tuple(sorted((*found, *owners)))
+
+
+@lru_cache(maxsize=64)
+def _owners(members: tuple[str, ...]) -> Phrasebook:
+    """ "That was dots": the names with the s of an owner and no apostrophe."""
+    names = {_norms(name.lstrip("@")): name for name in members}
+    return Phrasebook(
+        (f"{norm}s", "member", name)
+        for norm, name in names.items()
+        if len(norm) > 2
+        and " " not in norm
+        and f"{norm}s" not in names
+        and f"{norm}s" not in vocabulary()
+    )
 
 
 def _owns(norms: Sequence[str], end: int) -> bool:
@@ -139,9 +157,7 @@ def mentions(norms: Sequence[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
 
     It may well be a room, a colour or a fruit there: whether a bin is meant, the scores say.
     """
-    return tuple(
-        BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms)
-    )
+    return tuple(BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms))
 
 
 @lru_cache(maxsize=64)
@@ -160,8 +176,9 @@ _SHARED_WORDS = (
     BIN_WORDS
     | PLACE_NAMES
     | words_in(
-        "big old new wee little small tall fat the and one two three four five six seven eight nine "
-        "ten plot room door side house number flat level shed front back top bottom end box pot"
+        "big old new wee little small tall fat the and one two three four five six seven eight "
+        "nine ten plot room door side house number flat level shed front back top bottom end "
+        "box pot"
     )
 )
 """Words of many names, by which no bin is called alone."""

@@ -76,7 +76,7 @@ _MIXED = {
     "zweiundeinhalb": 2.5, "dreieinhalb": 3.5, "viereinhalb": 4.5, "anderhalf": 1.5,
     "anderhalve": 1.5, "tweeenhalf": 2.5, "tweeeneenhalf": 2.5, "drieenhalf": 3.5,
     "drieeneenhalf": 3.5, "połtora": 1.5, "połtorej": 1.5, "poltora": 1.5, "poltorej": 1.5,
-    "dedh": 1.5, "dhai": 2.5, "dhaai": 2.5, "adhai": 2.5,
+    "dedh": 1.5, "sava": 1.25, "sawa": 1.25, "dhai": 2.5, "dhaai": 2.5, "adhai": 2.5,
 }  # fmt: skip
 FOREIGN: Mapping[str, float] = {
     **{word: value for row in _LANGUAGES for word, value in _counted(row, 1).items()},

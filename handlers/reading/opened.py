@@ -4,10 +4,11 @@ import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
-from handlers.reading.told import day_of, is_ahead, member_of
+from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
 _OPENING = frozenset(

@@ -4,8 +4,9 @@ import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Seal
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
-from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
 

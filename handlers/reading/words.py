@@ -89,6 +89,8 @@ def words_of(text: str) -> list[Word]:
         first = written[0]
         start, end = piece.span()
         if first.isdigit():
+            if out and out[-1].norm == "an":  # "6 pints and 2": said with the d left out
+                out[-1] = out[-1]._replace(norm="and")
             out.append(Word(written, written, start, end, "number"))
         elif first == "." and len(written) > 1:
             out.append(Word(f"0{written}", written, start, end, "number"))
