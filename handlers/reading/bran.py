@@ -46,7 +46,7 @@ def batch_from(groups: Sequence[Group], k: int, rule: str) -> Batch:
         mass_kg=mass,
         volume_l=volume,
         member=member_of(groups, k),
-        on=day_of(groups, k),
+        on=day_of(groups, k, since=True),
         rules=(rule,),
     )
 

@@ -66,7 +66,7 @@ def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
         capacity_l=_capacity(group),
         shared=True if not _SHARED.isdisjoint(_sentence_words(group)) else None,
         member=member_of(groups, k),
-        on=day_of(groups, k),
+        on=day_of(groups, k, since=True),
         rules=(rule,),
     )
 

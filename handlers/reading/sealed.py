@@ -66,7 +66,7 @@ def seal_from(groups: Sequence[Group], k: int, rule: str) -> Seal:
     return Seal(
         bin=bin_of(groups, k),
         member=member_of(groups, k),
-        on=min(day_of(groups, k), groups[k].message.today),  # a day ahead is when it will be ready
+        on=min(day_of(groups, k, since=True), groups[k].message.today),  # ahead is when it is ready
         rules=(rule,),
     )
 

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 
 from handlers.reading.days import Day
 from handlers.reading.groups import Group
+from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
 _OWN = words_in("i we ive im my me us")
@@ -24,10 +25,13 @@ def bin_of(groups: Sequence[Group], k: int) -> str | None:
     return after[0] if len(set(after)) == 1 else None
 
 
-def day_of(groups: Sequence[Group], k: int) -> date:
-    """Local date on which the k-th group happened; the day of the message if none was said."""
+def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
+    """Local date on which the k-th group happened; the day of the message if none was said.
+
+    With `since` a state is told, so that "since Monday" says when it began.
+    """
     group = groups[k]
-    said = said_day(group) or _day_beside(groups, k)
+    said = said_day(group) or _day_beside(groups, k) or _day_of_message(groups, k, since)
     today = group.message.today
     if said is not None:
         return said.past
@@ -37,11 +41,24 @@ def day_of(groups: Sequence[Group], k: int) -> date:
 def said_day(group: Group) -> Day | None:
     """The day that the group's own words give, if any."""
     told = [d for d in group.days if not d.aside and _tells_when(group, d)]
+    told = [d for d in told if not _is_other_day(group, d)]
     today = group.message.today
     # "not much today, ... last night": a day that is over says more than today
     return next(
         (d for d in told if d.past != today or d.future != today), told[0] if told else None
     )
+
+
+def _is_other_day(group: Group, day: Day) -> bool:
+    """ "The Sunday chicken", "..., collection is on Monday": a day of something else."""
+    message = group.message
+    before = message.norms[day.start - 1] if day.start else ""
+    if before in _OF and any(item.start == day.end for item in message.items):
+        return True
+    clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
+    if clause is None or clause is group.clauses[0] or clause.verb is not None:
+        return False
+    return not _COMING.isdisjoint(message.norms[clause.start : clause.end])
 
 
 def _tells_when(group: Group, day: Day) -> bool:
@@ -101,6 +118,44 @@ def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
         if day is not None:
             return day
     return None
+
+
+def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:
+    """The one past day that the message tells, where no other report has it for itself."""
+    message = groups[k].message
+    days = [d for d in message.days if not d.aside or (since and _since(message, d))]
+    if any(d.past == message.today for d in days):
+        return None
+    past = [d for d in days if d.past < message.today]
+    if len({d.past for d in past}) != 1:
+        return None
+    held = next((g for g in groups if g.start <= past[0].start < g.end), None)
+    if held is None or held is groups[k]:
+        return past[0] if _tells(message, past[0]) else None
+    same_bin = not held.measured() and held.names() in ([], [bin_of(groups, k)])
+    other = held.sense == "did" and not same_bin
+    return None if other or not _tells(message, past[0]) else past[0]
+
+
+def _since(message: Message, day: Day) -> bool:
+    return day.start > 0 and message.norms[day.start - 1] == "since"
+
+
+def _tells(message: Message, day: Day) -> bool:
+    """Whether the clause of a day tells what was, and not what comes round or lies ahead."""
+    clause = next((c for c in message.clauses if c.start <= day.start < c.end), None)
+    if clause is None or clause.sense not in ("did", "none"):
+        return False
+    before = message.norms[day.start - 1] if day.start else ""
+    of_thing = before in _OF or any(item.start == day.end for item in message.items)
+    return not of_thing and _COMING.isdisjoint(message.norms[clause.start : clause.end])
+
+
+_OF = words_in("the de di do da von van del of from our my")
+_COMING = words_in(
+    "due next will until till by collection collected meeting see back open opens ready return "
+    "every each deadline leave leaving"
+)
 
 
 def _late_last_night(group: Group) -> bool:
