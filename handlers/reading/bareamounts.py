@@ -17,7 +17,8 @@ _ENDINGS = words_in(". , ; ! ? ) ☺ in into to and n & so then all both + — -
 _NO_MEASURE = words_in(
     "bin room plot no number at by until till # page flat house apartment bus route on since ph "
     "temp day layer block degrees bucket tub keg barrel drum bed row from @ before after version "
-    "x pit v line step level of for age aged floor unit lot week year until £ $ €"
+    "x pit v line step level of for age aged floor unit lot week year until not "
+    "pas nicht niet nie £ $ €"
 )
 _CLOCK = words_in("am pm h hrs hours oclock % ° degrees celsius c days weeks cm m mm ft")
 _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})

@@ -4,13 +4,14 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Batch, Drain, Layer, Open, Stock
+from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group, groups_of, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
 from handlers.reading.message import Message
+from handlers.reading.naming import given_name
 from handlers.reading.numbers import digits_value
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.vocabulary import words_in
@@ -23,6 +24,13 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with the amount told elsewhere in it."""
     acts = _one_each([_in_bin(act, message) for act in acts])
+    told = {(act.act, getattr(act, "bin", None)) for act in acts}
+    acts = [
+        each
+        for act in acts
+        for each in _for_each(act, message)
+        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
+    ]
     shared = _allotted(acts, message)
     if shared:
         return shared
@@ -35,11 +43,19 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
             out += _shares(whole, message) or [halved(whole, message)]
         elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
             out.append(replace(act, volume_l=_drained(message)))
-        elif isinstance(act, Open) and act.capacity_l is None and layers + drains == 0:
-            out.append(replace(act, capacity_l=_capacity(message)))
+        elif isinstance(act, Open):
+            out.append(_opened(act, message, alone=layers + drains == 0))
         else:
             out.append(act)
     return out
+
+
+def _opened(act: Open, message: Message, *, alone: bool) -> Open:
+    """A new bin with the size that the message gives it anywhere."""
+    size = act.capacity_l
+    if size is None and alone:
+        size = _capacity(message)
+    return replace(act, capacity_l=size)
 
 
 def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -55,8 +71,50 @@ def _in_bin(act: Act, message: Message) -> Act:
     """An act without a bin is of the one whose name stands somewhere in the message."""
     if isinstance(act, Batch | Stock) or getattr(act, "bin", "") is not None:
         return act
+    if isinstance(act, Open):
+        given = given_name(message)
+        if given is not None:
+            return replace(act, bin=given)
     names = {ref.name for ref in message.named}
+    if isinstance(act, Layer | Drain | Seal | Observe):
+        names |= {ref.name for ref in message.bins if ref.name is not None}
+    if isinstance(act, Open) and message.has(_ANEW):
+        names |= {ref.name for ref in message.bins if ref.known and ref.name is not None}
     return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
+
+
+_ANEW = words_in("restarted restart reopened again relaunched")
+
+
+def _for_each(act: Act, message: Message) -> list[Act]:
+    """ "Two closed today: bin 6 and the hall": an act for each bin of the list."""
+    if not isinstance(act, Seal) and not (isinstance(act, Drain) and act.volume_l is None):
+        return [act]
+    lists = _lists(message)
+    for names in lists:
+        if act.bin in names or (act.bin is None and len(lists) == 1):
+            return [replace(act, bin=name) for name in names]
+    return [act]
+
+
+def _lists(message: Message) -> list[list[str]]:
+    """The bins that are named in a row, with nothing but "and" and commas between them."""
+    out: list[list[str]] = []
+    end = -1
+    for ref in sorted((*message.bins, *message.named)):
+        if ref.name is None or ref.start < end:
+            continue
+        between = message.norms[end : ref.start] if out else [""]
+        if out and set(between) <= _JOINTS:
+            if ref.name not in out[-1]:
+                out[-1].append(ref.name)
+        else:
+            out.append([ref.name])
+        end = ref.end
+    return [names for names in out if len(names) > 1]
+
+
+_JOINTS = words_in("and & n , + the then y und et e")
 
 
 def _one_each(acts: list[Act]) -> list[Act]:

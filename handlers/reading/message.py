@@ -82,7 +82,9 @@ class Message:
         parts: list[str] = []
         last = (-1, -1)
         for word in self.words[start:end]:
-            if (word.start, word.end) != last:  # a short form opened into two stands once
+            if word.kind == "sign" and parts and word.start == last[1]:
+                parts[-1] += word.text  # "no. 3"
+            elif (word.start, word.end) != last:  # a short form opened into two stands once
                 parts.append(word.text)
             last = (word.start, word.end)
         return " ".join(parts)

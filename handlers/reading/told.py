@@ -53,7 +53,7 @@ def _is_other_day(group: Group, day: Day) -> bool:
     """ "The Sunday chicken", "..., collection is on Monday": a day of something else."""
     message = group.message
     before = message.norms[day.start - 1] if day.start else ""
-    if before in _OF and any(item.start == day.end for item in message.items):
+    if before in _OF and any(day.start - 1 == i.end or i.start == day.end for i in message.items):
         return True
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
     if clause is None or clause is group.clauses[0] or clause.verb is not None:
