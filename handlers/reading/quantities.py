@@ -93,6 +93,8 @@ def _without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
         near = {*norms[max(0, a.start - 2) : a.start], *(behind if behind[:1] != ["."] else ())}
         parts = [b for b in amounts if b is not a and b.quantity == a.quantity]
         told = not near.isdisjoint(_TOTAL)
+        if parts and told and not _RUNNING.isdisjoint(norms[a.end : a.end + 3]):
+            return parts  # "2 kg, total 14 kg now"
         first = len(parts) > 1 and a is amounts[0]
         first = first and not {":", "("}.isdisjoint(norms[a.end : amounts[1].start])
         if parts and (told or first):
@@ -100,6 +102,9 @@ def _without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
             if abs(summed - a.value) <= (0.05 if told else 0.01) * a.value:
                 return [b for b in amounts if b is not a]
     return amounts
+
+
+_RUNNING = words_in("now far already inside")
 
 
 def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:

@@ -56,7 +56,7 @@ def _is_other_day(group: Group, day: Day) -> bool:
     if before in _OF and any(day.start - 1 == i.end or i.start == day.end for i in message.items):
         return True
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
-    if clause is None or clause is group.clauses[0] or clause.verb is not None:
+    if clause is None or clause.verb is not None or len(group.clauses) < 2:
         return False
     return not _COMING.isdisjoint(message.norms[clause.start : clause.end])
 

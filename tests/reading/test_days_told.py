@@ -29,6 +29,7 @@ def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
     [
         "2 kg of leftovers from Sunday into bin 3",
         "added 2 kg to bin 3, the collection is on Monday",
+        "meeting on the 7th, 2 kg of peelings in bin 3",
         "added a kilo of bones of the Sunday chicken to bin 3",
         "arroz de ayer, 500 gramos, bin 3",
         "6th layer into bin 3, 2 kg of peelings",

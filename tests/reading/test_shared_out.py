@@ -25,6 +25,7 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("bin 3: potato peel .8 kg", 0.8),
         ("2.3 kg of peelings with the bucket, bucket alone 400 g, into bin 3", 1.9),
         ("added three bags of 2 kg of peelings to bin 3", 6.0),
+        ("added 2 kg to bin 3 (total 14 kg now)", 2.0),
         ("added 5 kg to bin 3: rice 3 kg, beans 2 kg", 5.0),
     ],
 )
