@@ -158,7 +158,16 @@ class Dates:
             and not self.is_slash_date(i, before, int(first), int(second))
         ):
             return None
+        if year is None:
+            return self.of_two_numbers(i, int(first), int(second))
         return self.parsed(i, i + 1, match.group())
+
+    def of_two_numbers(self, i: int, first: int, second: int) -> Day | None:
+        """The date of two numbers, in the group's order; the other way round if only that fits."""
+        month, number = (first, second) if self.month_first else (second, first)
+        if month > _MONTHS:
+            month, number = number, month
+        return self.yearly(i, i + 1, month, number) if 1 <= month <= _MONTHS else None
 
     def is_plain_date(self, i: int, first: int, second: int) -> bool:
         """ "On 1.6" is a date where no unit follows."""
