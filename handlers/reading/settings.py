@@ -15,9 +15,10 @@ _SETTINGS = (
         _CHANGE + r"dilution(?: for (?:the )?beds)? (?:to |at |: )?"
         r"(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
     ("ferment days", re.compile(
-        _CHANGE + r"ferment(?:ing|ation)? (?:days|time) (?:to |at |: )?(?P<value>\d{1,2})\b")),
+        _CHANGE + r"ferment(?:ing|ation)? (?:days|time) (?:to |at |: )?"
+        r"(?P<value>\d{1,2}(?: weeks?)?)\b")),
     ("planting days", re.compile(
-        _CHANGE + r"planting (?:days|wait|time) (?:to |at |: )?(?P<value>\d{1,3})\b")),
+        _CHANGE + r"planting (?:days|wait|time) (?:to |at |: )?(?P<value>\d{1,3}(?: weeks?)?)\b")),
     ("soil", re.compile(
         _CHANGE + r"soil(?: parts| ratio)? (?:to |at |: )?(?P<value>\d{1,2})(?: parts)?\b")),
     ("units", re.compile(
@@ -86,6 +87,9 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
 
 
 def _value(what: str, value: str) -> str:
+    number, _, unit = value.partition(" ")
+    if what.endswith("days") and unit.startswith("week"):
+        return str(7 * int(number))
     if what == "reminder time":
         return _clock(value)
     if what == "calendar link":
