@@ -63,6 +63,8 @@ KILOGRAMS: Mapping[str, float] = {
     "gram": 0.001,
     "milligram": 0.000001,
     "tonne": 1000.0,
+    "hectogram": 0.1,
+    "metric_pound": 0.5,  # the German Pfund of the shops; common practice
     "pound": POUND_KG,
     "ounce": POUND_KG / 16,
     "stone": POUND_KG * 14,

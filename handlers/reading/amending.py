@@ -6,7 +6,8 @@ from handlers.reading.days import Day
 from handlers.reading.materials import makeup
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
-from handlers.reading.numbers import NUMBER_WORDS, digits_value, read_number
+from handlers.reading.numbers import digits_value, read_number
+from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.quantities import amount_sum
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
@@ -79,9 +80,12 @@ def amend_from(message: Message, rule: str) -> Amend:
     if rule == _ANOTHER_AMOUNT:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
+    amounts = _owned(message, amounts) or amounts
     amounts = _in_the_other_unit(message) or _more_like(message) or amounts
     mass, volume = amount_sum(amounts)
+    meant = message.norms.index("meant") if "meant" in message.norms else 0
     bins = [b.name for b in message.bins if b.start in kept and b.name is not None]
+    bins = [b.name for b in message.bins if b.start > meant and b.name in bins] or bins
     items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
     items = [i for i in items if not _is_counted(message, i.start)]
     made = makeup(items) if items and rule != "an amount, not another" else None
@@ -91,7 +95,7 @@ def amend_from(message: Message, rule: str) -> Amend:
     people = [
         m.name
         for m in message.members
-        if m.start in kept and not _addressed(message, m.start, m.end)
+        if m.start in kept and (m.owner or not _addressed(message, m.start, m.end))
     ]
     return Amend(
         mass_kg=mass,
@@ -105,6 +109,19 @@ def amend_from(message: Message, rule: str) -> Amend:
         on=days[0] if days else None,
         rules=(rule,),
     )
+
+
+def _owned(message: Message, amounts: list[Amount]) -> list[Amount]:
+    """The amounts that no clause denies: "12 ounces, I don't own 12 pounds of anything"."""
+    return [a for a in amounts if not _DENYING & set(_clause_before(message, a.start))]
+
+
+_DENYING = frozenset({"dont", "didnt", "never", "havent"})
+
+
+def _clause_before(message: Message, i: int) -> list[str]:
+    clause = next((c for c in message.clauses if c.start <= i < c.end), None)
+    return [] if clause is None else message.norms[clause.start : i]
 
 
 def _in_the_other_unit(message: Message) -> list[Amount]:
@@ -141,7 +158,8 @@ def _addressed(message: Message, start: int, end: int) -> bool:
     norms = message.norms
     before = norms[start - 1] if start else ""
     after = norms[end] if end < len(norms) else "."
-    return before in ("sorry", ",", "@", "cheers", "ta", "thanks", "") or after in (",", ":", "!")
+    aside = before in ("sorry", ",", "@", "cheers", "ta", "thanks", "", "as", "like", "than")
+    return aside or after in (",", ":", "!")
 
 
 def _tells_who(message: Message) -> bool:
@@ -291,6 +309,7 @@ def _not_denied(message: Message) -> set[int]:
             ",",
             ".",
             ";",
+            ":",
             "but",
             "its",
             "it",

@@ -5,7 +5,8 @@ from typing import NamedTuple
 
 from handlers.practice.units import celsius
 from handlers.reading.acts import Units
-from handlers.reading.numbers import NUMBER_WORDS, Number, digits_value, read_number
+from handlers.reading.numbers import Number, digits_value, read_number
+from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES, MEASURE_NUMBERS
 from handlers.reading.unitwords import (
     LONGEST,
     VESSEL_WORDS,
@@ -14,6 +15,7 @@ from handlers.reading.unitwords import (
     unit_starts,
     unit_table,
 )
+from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
 
@@ -33,120 +35,38 @@ class Amount(NamedTuple):
     liquid_l: float | None = None
     """Litres, where an ounce may be one of liquid."""
     negative: bool = False
+    factor: float = 0.0
+    """kg or litres in one of its unit; 0 if it has none that another number could share."""
 
 
-_BETWEEN = frozenset(
-    [
-        "good",
-        "big",
-        "small",
-        "large",
-        "little",
-        "wee",
-        "heaped",
-        "heaping",
-        "level",
-        "full",
-        "scant",
-        "more",
-        "whole",
-        "extra",
-        "rounded",
-        "massive",
-        "decent",
-        "generous",
-        "huge",
-        "tiny",
-        "wholesome",
-        "overflowing",
-        "packed",
-        "size",
-        "sized",
-        "of",
-    ]
+_BETWEEN = words_in(
+    "good big small large little wee heaped heaping level full scant more whole extra rounded "
+    "massive decent generous huge tiny wholesome overflowing packed size sized of"
 )
-_ABOUT = frozenset(
-    [
-        "about",
-        "abt",
-        "bout",
-        "around",
-        "round",
-        "roughly",
-        "approx",
-        "approximately",
-        "like",
-        "maybe",
-        "~",
-        "nearly",
-        "almost",
-        "circa",
-        "ca",
-        "guess",
-        "guessing",
-        "probably",
-        "say",
-    ]
+_ABOUT = words_in(
+    "about abt bout around round roughly approx approximately like maybe ~ nearly almost "
+    "circa ca guess guessing probably say"
 )
-_PH = frozenset(
-    {
-        "the",
-        "in",
-        "for",
-        "measured",
-        "tested",
-        "test",
-        "level",
-        "value",
-        "just",
-        "'s",
-        "of",
-        "is",
-        "was",
-        "at",
-        "about",
-        "around",
-        "reads",
-        "reading",
-        "=",
-        ":",
-        "now",
-    }
+_PH = words_in(
+    "the in for measured tested test level value just 's of is was at about around reads "
+    "reading = : now"
 )
 _ISH = frozenset({"ish", "or so", "approx", "roughly", "maybe", "probably", "ishish"})
+_HEDGES = (
+    ("and", "a", "bit"), ("and", "something"), ("or", "so"), ("ish",), ("odd",), ("plus",), ("+",),
+)  # fmt: skip
+_SMALL = 0.001
+"""kg in a gram, litres in a millilitre."""
+_AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
 _MASSY = ("mass", "volume")
 _OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
-_ENDINGS = frozenset(
-    [
-        ".",
-        ",",
-        ";",
-        "!",
-        "?",
-        ")",
-        "☺",
-        "in",
-        "into",
-        "to",
-        "from",
-        "off",
-        "out",
-        "of",
-        "today",
-        "this",
-        "now",
-        "later",
-        "and",
-        "n",
-        "then",
-        "so",
-        "after",
-        "\n",
-    ]
+_ENDINGS = words_in(
+    ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after"
 ) | {"\n"}
 _ONE_OF = frozenset(
     {"kilo", "pound", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
 )
+_DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _MONEY_SIGNS = frozenset({"£", "$", "€"})
 _FOOT_MARKS = frozenset({"'", "′"})
 
@@ -170,28 +90,14 @@ class _Reader:
             if amount is None:
                 i += 1
                 continue
-            if out and self.belongs(out[-1], amount):
-                amount = _joined(out.pop(), amount)
             out.append(amount)
             i = amount.end
         return tuple(out)
 
-    def belongs(self, last: Amount, amount: Amount) -> bool:
-        """Whether two amounts in a row are one: in two units, or from one to the other."""
-        between = self.words[last.end : amount.start]
-        return (
-            last.quantity == amount.quantity
-            and last.quantity in _MASSY
-            and not (last.vessel or amount.vessel or last.size or amount.size)
-            and (not between or (len(between) == 1 and between[0].norm in ("to", "-")))
-            and last.value != amount.value
-            and (not between or last.value < amount.value)
-        )
-
     def at(self, i: int) -> Amount | None:
         word, norm = self.words[i], self.words[i].norm
         if word.kind == "word" and not (
-            norm in NUMBER_WORDS or norm in self.starts or norm == "ph"
+            norm in MEASURE_NUMBERS or norm in self.starts or norm == "ph"
         ):
             return None
         if norm == "ph":
@@ -240,7 +146,7 @@ class _Reader:
         if found is None:
             return self.repeated(number)
         unit, end = found
-        value, end = self.with_tail(number.value, end)
+        value, end = self.with_tail(self.meant(number, unit), end)
         if unit.quantity in _MASSY:
             self.last = unit
         size = (
@@ -260,10 +166,18 @@ class _Reader:
             size,
             liquid,
             self.is_negative(number.start),
+            unit.factor if unit.quantity in _MASSY and not unit.vessel else 0.0,
         )
 
+    def meant(self, number: Number, unit: Unit) -> float:
+        """The number, its point read as one of thousands where it would be a crumb ("1.500 g")."""
+        head, _, group = self.words[number.start].norm.partition(".")
+        crumb = unit.quantity in _MASSY and unit.factor == _SMALL and head != "0"
+        return number.value * 1000 if crumb and len(group) == 3 else number.value
+
     def unit(self, number: Number) -> tuple[Unit, int] | None:
-        at, words = number.end, self.words
+        words = self.words
+        at = self.after_hedge(self.after_repeat(number))
         for _ in range(3):
             known = at < len(words) and words[at].norm in self.starts
             for length in range(min(LONGEST, len(words) - at) if known else 0, 0, -1):
@@ -275,6 +189,23 @@ class _Reader:
                 return None
             at += 1
         return None
+
+    def after_repeat(self, number: Number) -> int:
+        """Index behind the number; "3 (three)" says it twice."""
+        words, at = self.words, number.end
+        if at + 2 < len(words) and words[at].norm == "(" and words[at + 2].norm == ")":
+            again = read_number(words, at + 1)
+            if again is not None and again.value == number.value:
+                return at + 3
+        return at
+
+    def after_hedge(self, at: int) -> int:
+        """Index behind "odd", "or so", "and a bit" and the like between a number and its unit."""
+        for hedge in _HEDGES:
+            end = at + len(hedge)
+            if tuple(w.norm for w in self.words[at:end]) == hedge:
+                return end
+        return at
 
     def fits(self, number: Number, unit: Unit, spelling: str) -> bool:
         digits = self.words[number.start].kind == "number"
@@ -289,9 +220,9 @@ class _Reader:
     def with_tail(self, value: float, end: int) -> tuple[float, int]:
         """ "a pint and a half": the part counts in the same unit."""
         words = self.words
-        if end + 2 < len(words) and words[end].norm in ("and", "n", "&"):
-            part = read_number(words, end + 1)
-            if part is not None and part.fraction and part.value < 1 and part.end > end + 1:
+        if end + 1 < len(words) and words[end].norm in _AND_HALF:
+            part = _half(words, end + 1) or read_number(words, end + 1)
+            if part is not None and part.fraction and part.value < 1:
                 after = words[part.end].norm if part.end < len(words) else ""
                 beyond = words[part.end + 1].norm if part.end + 1 < len(words) else ""
                 if self.bare(part) and not (after == "of" and beyond in ("a", "an")):
@@ -380,8 +311,8 @@ class _Reader:
         if before is not None and before.norm in ("per", "each", "every"):
             return True
         after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
-        if after == "and" and self.with_tail(1.0, at + 1)[0] > 1:
-            return before is None or before.kind == "sign"
+        if after in _AND_HALF and self.with_tail(1.0, at + 1)[0] > 1:
+            return before is None or before.norm not in _DETERMINED
         return (before is None or before.kind == "sign") and after in (
             "in",
             "of",
@@ -435,19 +366,17 @@ class _Reader:
         return sign.norm == "-" and sign.end == words[start].start and free
 
 
-def read_amounts(
+def _half(words: Sequence[Word], i: int) -> Number | None:
+    """A half in another language, behind the unit ("kilo y medio")."""
+    foreign = words[i].norm in FOREIGN_HALVES and words[i - 1].norm in FOREIGN_AND
+    return Number(i, i + 1, 0.5, fraction=True) if foreign else None
+
+
+def single_amounts(
     words: Sequence[Word], units: Units, taken: Collection[int] = ()
 ) -> tuple[Amount, ...]:
-    """All amounts in order; words whose index is in `taken` belong to names or dates."""
+    """Each number with its unit, in order; words whose index is in `taken` are not looked at."""
     return _Reader(words, units, taken).read()
-
-
-def _joined(last: Amount, amount: Amount) -> Amount:
-    """ "2 lb 4 oz" adds up; "1 kg to 2 kg" is a range and gives its middle."""
-    if amount.value < last.value:
-        return amount._replace(start=last.start, value=last.value + amount.value)
-    middle = (last.value + amount.value) / 2
-    return amount._replace(start=last.start, value=middle, vague=True)
 
 
 def _quantity(quantity: Quantity) -> Quantity:

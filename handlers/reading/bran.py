@@ -5,9 +5,10 @@ from collections.abc import Sequence
 
 from handlers.reading.acts import Batch, Stock
 from handlers.reading.amounts import Amount
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.quantities import amount_sum
-from handlers.reading.told import day_of, is_ahead, member_of
+from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
 _MAKING = frozenset({"make", "mix", "mix up", "brew", "prepare", "prep", "inoculate", "knock up",
@@ -45,7 +46,7 @@ def batch_from(groups: Sequence[Group], k: int, rule: str) -> Batch:
         mass_kg=mass,
         volume_l=volume,
         member=member_of(groups, k),
-        on=day_of(groups, k),
+        on=day_of(groups, k, since=True),
         rules=(rule,),
     )
 

@@ -4,26 +4,14 @@ import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Bury
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
-from handlers.reading.message import Message
 from handlers.reading.names import BinRef
-from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.places import GREEN, GROUND, PLACE, UNDER, place_of
+from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
 
-_GROUND = words_in(
-    "ground soil earth dirt trench trenches hole pit bed beds patch garden plot allotment "
-    "border borders planter planters raised flowerbed orchard lawn field yard backyard rows "
-    "row"
-)
-_GREEN = words_in(
-    "roses rose beans bean tomatoes tomato rhubarb tree trees bush bushes hedge apple lemon "
-    "plum pear fig courgettes squash pumpkins potatoes spuds raspberries currants "
-    "strawberries sweetcorn corn sunflowers dahlias peas brassicas cabbages kale leeks onions "
-    "passionfruit banana mango papaya marigolds lavender hydrangea hydrangeas vines vine "
-    "shrubs bamboo curry neem guava citrus fence shed wall arch trellis"
-)
-_UNDER = words_in("under beneath below underneath beside behind near")
 _SURELY = frozenset({"bury", "berry", "trench", "inter", "enterrar", "vergraben"})
 _DIGGING = frozenset({"dig", "dig in", "fork", "turn", "lay", "plant"})
 _OTHER_THINGS = words_in(
@@ -31,17 +19,6 @@ _OTHER_THINGS = words_in(
     "grandma guinea work paperwork phone sand news hatchet nan toy toys pond lede myself "
     "budgie gerbil fish-tank tortoise father mother dad mum mam parrot capsule past "
     "differences"
-)
-_PLACE = words_in(
-    "in into under beneath below by near along beside behind next at on over underneath "
-    "between against round around among amongst where en im"
-)
-_WHEN = words_in("weekend lunchtime night noon dawn dusk long last first once")
-_SKIPPED = words_in("el la los las der den dem the a my our to of an under in at where")
-_PLACE_ENDS = words_in(
-    ", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this which "
-    "covered me my it before after while when now for as lol n i we will are is about roughly "
-    "like used go went goes were"
 )
 _IN_THE_GROUND = re.compile(r"\bin(?:to)? (?:the )?(?:ground|soil|earth)\b")
 _LIES = re.compile(
@@ -65,14 +42,26 @@ def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
 def bury_from(groups: Sequence[Group], k: int, rule: str) -> Bury:
     """The burial with what the k-th group and its neighbours say of it."""
     group = groups[k]
-    target = next((b for b in group.bins if b.name and not _is_only_near(group, b)), None)
+    target = _target(group)
     return Bury(
         bin=_named_elsewhere(groups, k) if target is None else target.name,
         member=member_of(groups, k),
         on=day_of(groups, k),
-        place=_place(group, target),
+        place=place_of(group, target),
         rules=(rule,),
     )
+
+
+def _target(group: Group) -> BinRef | None:
+    """The bin that was buried: rather what the verb is said of than where it went."""
+    named = [b for b in group.bins if b.name and not _is_only_near(group, b)]
+    norms = group.message.norms
+    free = [b for b in named if _INTO.isdisjoint(norms[max(group.start, b.start - 2) : b.start])]
+    behind = [b for b in free if group.verb is not None and b.start >= group.verb.end]
+    return next(iter(behind or free or named), None)
+
+
+_INTO = words_in("in into under to at by near behind beside for")
 
 
 def _named_elsewhere(groups: Sequence[Group], k: int) -> str | None:
@@ -99,9 +88,9 @@ def _names_ground(group: Group) -> bool:
     named = {i for b in group.bins for i in range(b.start, b.end)}
     named |= {i for i in range(group.start, group.end) if norms[i - 1 : i + 1] == ["in", "bed"]}
     words = {norms[i] for i in range(group.start, group.end) if i not in named}
-    if not words.isdisjoint(_GROUND):
+    if not words.isdisjoint(GROUND):
         return True
-    return not words.isdisjoint(_UNDER) and not words.isdisjoint(_GREEN)
+    return not words.isdisjoint(UNDER) and not words.isdisjoint(GREEN)
 
 
 def _by_verb(groups: Sequence[Group], k: int) -> str | None:
@@ -149,7 +138,7 @@ def _into_hole(groups: Sequence[Group], k: int) -> bool:
 def _is_ground_itself(group: Group) -> bool:
     """ "Dug the garden over": the name is that of the ground."""
     return (
-        all(b.place and not b.plain and (b.name or "").lower() in _GROUND for b in group.bins)
+        all(b.place and not b.plain and (b.name or "").lower() in GROUND for b in group.bins)
         and "contents" not in group.norms
     )
 
@@ -199,7 +188,7 @@ def _is_only_near(group: Group, ref: BinRef) -> bool:
     return not _BESIDE.isdisjoint(before) and before[-1:] != ["of"]
 
 
-_BESIDE = _UNDER | words_in("by next along against beside beyond outside")
+_BESIDE = UNDER | words_in("by next along against beside beyond outside")
 
 
 def _words_of_place(group: Group) -> frozenset[int]:
@@ -207,70 +196,10 @@ def _words_of_place(group: Group) -> frozenset[int]:
     assert group.verb is not None
     norms = group.message.norms
     for i in range(group.verb.end, group.end):
-        if norms[i] not in _PLACE:
+        if norms[i] not in PLACE:
             continue
         words = set(norms[i : group.end])
         near = any(b.start > i for b in group.bins)
-        found = near or not words.isdisjoint(_GROUND | _GREEN)
+        found = near or not words.isdisjoint(GROUND | GREEN)
         return frozenset(range(i, group.end)) if found else frozenset()
     return frozenset()
-
-
-def _place(group: Group, target: BinRef | None) -> str | None:
-    """The free words for where it went: behind the first word of place after the bin or verb."""
-    message = group.message
-    norms = message.norms
-    start = group.verb.end if group.verb is not None else group.start
-    if target is not None:
-        start = max(start, target.end)
-    sentence = message.sentences[group.clauses[0].sentence]
-    held = {i for d in message.days for i in range(d.start, d.end)}
-    for i in range(start, sentence.end - 1):
-        if norms[i] in _PLACE and i + 1 not in held and norms[i + 1] not in _PLACE | _WHEN:
-            place = _place_from(message, i + 1, sentence.end, held)
-            if place and place.lower() not in _WHEN:
-                return place
-    return _place_before(group, target)
-
-
-def _place_before(group: Group, target: BinRef | None) -> str | None:
-    """ "Have the bin under the cherry tree buried": the place stands before the verb."""
-    if group.verb is None or target is None or target.end > group.verb.start:
-        return None
-    message = group.message
-    held = {i for d in message.days for i in range(d.start, d.end)}
-    for i in range(target.end, group.verb.start - 1):
-        if message.norms[i] in _PLACE and i + 1 not in held:
-            return _place_from(message, i + 1, group.verb.start, held)
-    return None
-
-
-def _place_from(message: Message, i: int, end: int, held: set[int]) -> str | None:
-    norms = message.norms
-    while i < end and norms[i] in _SKIPPED:
-        i += 1
-    stop = i
-    while stop < end and stop not in held and norms[stop] not in _PLACE_ENDS:
-        stop += 1
-    if norms[i:stop] in (["ground"], ["soil"], ["earth"]):
-        after = stop
-        while after < end and (norms[after] in (",", "-", "☺") or norms[after] in _PLACE):
-            after += 1
-        if stop < after < end:
-            return _place_from(message, after, end, held)
-        return _place_told_next(message, end, held) or "ground"
-    return message.text(i, stop) or None
-
-
-def _place_told_next(message: Message, end: int, held: set[int]) -> str | None:
-    """ "In the ground! Planter 2": the next sentence, if it only names the place."""
-    behind = [c for c in message.clauses if c.start >= end][:1]
-    if not behind or behind[0].verb is not None or behind[0].sense != "none":
-        return None
-    clause = behind[0]
-    named = any(clause.start <= b.start < clause.end for b in message.bins) or any(
-        clause.start <= item.start < clause.end for item in message.items
-    )
-    if named or clause.end - clause.start > 5:
-        return None
-    return _place_from(message, clause.start, clause.end, held)

@@ -1,13 +1,18 @@
 """What the whole message adds to its acts: amounts told apart, a bin named in passing, shares."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Batch, Drain, Layer, Open, Stock
+from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock
+from handlers.reading.allotted import allotted, halved
+from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group, groups_of, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
 from handlers.reading.message import Message
+from handlers.reading.naming import given_name
+from handlers.reading.numbers import digits_value
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.vocabulary import words_in
 
@@ -19,28 +24,97 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with the amount told elsewhere in it."""
     acts = _one_each([_in_bin(act, message) for act in acts])
+    told = {(act.act, getattr(act, "bin", None)) for act in acts}
+    acts = [
+        each
+        for act in acts
+        for each in _for_each(act, message)
+        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
+    ]
+    shared = _allotted(acts, message)
+    if shared:
+        return shared
     layers = sum(isinstance(act, Layer) for act in acts)
     drains = sum(isinstance(act, Drain) for act in acts)
     out: list[Act] = []
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
             whole = act if drains else _measured(act, message)
-            out += _shares(whole, message) or [whole]
+            out += _shares(whole, message) or [halved(whole, message)]
         elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
             out.append(replace(act, volume_l=_drained(message)))
-        elif isinstance(act, Open) and act.capacity_l is None and layers + drains == 0:
-            out.append(replace(act, capacity_l=_capacity(message)))
+        elif isinstance(act, Open):
+            out.append(_opened(act, message, alone=layers + drains == 0))
         else:
             out.append(act)
     return out
+
+
+def _opened(act: Open, message: Message, *, alone: bool) -> Open:
+    """A new bin with the size that the message gives it anywhere."""
+    size = act.capacity_l
+    if size is None and alone:
+        size = _capacity(message)
+    return replace(act, capacity_l=size)
+
+
+def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts with the layers as one lot was shared out; none where nothing was."""
+    layers = [act for act in acts if isinstance(act, Layer)]
+    parts = allotted(layers, message) if layers else []
+    if {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
+        return []
+    return [*parts, *(act for act in acts if not isinstance(act, Layer))] if parts else []
 
 
 def _in_bin(act: Act, message: Message) -> Act:
     """An act without a bin is of the one whose name stands somewhere in the message."""
     if isinstance(act, Batch | Stock) or getattr(act, "bin", "") is not None:
         return act
+    if isinstance(act, Open):
+        given = given_name(message)
+        if given is not None:
+            return replace(act, bin=given)
     names = {ref.name for ref in message.named}
+    if isinstance(act, Layer | Drain | Seal | Observe):
+        names |= {ref.name for ref in message.bins if ref.name is not None}
+    if isinstance(act, Open) and message.has(_ANEW):
+        names |= {ref.name for ref in message.bins if ref.known and ref.name is not None}
     return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
+
+
+_ANEW = words_in("restarted restart reopened again relaunched")
+
+
+def _for_each(act: Act, message: Message) -> list[Act]:
+    """ "Two closed today: bin 6 and the hall": an act for each bin of the list."""
+    if not isinstance(act, Seal) and not (isinstance(act, Drain) and act.volume_l is None):
+        return [act]
+    lists = _lists(message)
+    for names in lists:
+        if act.bin in names or (act.bin is None and len(lists) == 1):
+            return [replace(act, bin=name) for name in names]
+    return [act]
+
+
+def _lists(message: Message) -> list[list[str]]:
+    """The bins that are named in a row, with nothing but "and" and commas between them."""
+    out: list[list[str]] = []
+    end = -1
+    for ref in sorted((*message.bins, *message.named)):
+        if ref.name is None or ref.start < end:
+            continue
+        between = message.norms[end : ref.start] if out else [""]
+        if out and set(between) <= _JOINTS:
+            if ref.name not in out[-1]:
+                out[-1].append(ref.name)
+        else:
+            out.append([ref.name])
+        end = ref.end
+    return [names for names in out if len(names) > 1]
+
+
+_JOINTS = words_in("and & n , + the then y und et e")
 
 
 def _one_each(acts: list[Act]) -> list[Act]:
@@ -92,6 +166,8 @@ def _measured(layer: Layer, message: Message) -> Layer:
     if whole is None or len(set(whole.names())) > 1:
         return layer
     mass, volume = amount_sum(scrap_amounts(whole))
+    if mass is None and layer.mass_kg is None:
+        mass = _weighed_aside(message) or _bare_kilos(message)
     made = makeup_of(whole)
     if layer.mass_kg is None and mass is not None:
         layer = replace(layer, mass_kg=mass, volume_l=None)
@@ -106,6 +182,53 @@ def _measured(layer: Layer, message: Message) -> Layer:
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
 
 
+def _in_list(norms: Sequence[str], amount: Amount) -> bool:
+    """Whether an amount stands behind a word or two that a comma or a colon leads."""
+    lead = norms[max(0, amount.start - 3) : amount.start]
+    return (
+        bool(lead)
+        and lead[-1].isalpha()
+        and lead[-1] not in _ABOUT
+        and (not {",", ":"}.isdisjoint(lead[:-1]))
+    )
+
+
+_ABOUT = words_in("about maybe perhaps roughly around approx nearly almost say some only just")
+
+
+def _weighed_aside(message: Message) -> float | None:
+    """ "She says it's 1.6 kg": the one mass of the message, whoever read it off the scale."""
+    masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
+    said = [a for a in masses if _sense_at(message, a.start) not in _SUPPOSED]
+    return said[0].value if len(masses) == 1 and said and not message.bran() else None
+
+
+_SUPPOSED = frozenset({"if", "will", "habit"})
+
+
+def _bare_kilos(message: Message) -> float | None:
+    """ "Bin 12: rendang mostly. 1.4": in a metric group a lone decimal is one of kilos."""
+    if message.context.units != "metric" or message.amounts:
+        return None
+    free = [w for w in message.words if w.kind == "number" and _DECIMAL.fullmatch(w.norm)]
+    held = {i for d in message.days for i in range(d.start, d.end)}
+    alone = [i for i, w in enumerate(message.words) if w in free and i not in held]
+    if len(alone) != 1 or not _ends(message.norms[alone[0] + 1 : alone[0] + 2]):
+        return None
+    return digits_value(message.norms[alone[0]])
+
+
+_DECIMAL = re.compile(r"\d{1,2}[.,]\d")
+
+
+def _ends(after: Sequence[str]) -> bool:
+    return not after or not after[0].isalnum()
+
+
+def _sense_at(message: Message, i: int) -> str:
+    return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
+
+
 def _lists_things(whole: Group) -> bool:
     """Whether each mass stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
     if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
@@ -114,7 +237,8 @@ def _lists_things(whole: Group) -> bool:
     starts = {i.start for i in whole.items}
     masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
     near = [
-        any(a.start - 2 <= e <= a.start for e in ends)
+        _in_list(whole.message.norms, a)
+        or any(a.start - 2 <= e <= a.start for e in ends)
         or any(a.end <= s <= a.end + 2 for s in starts)
         for a in masses
     ]
@@ -123,7 +247,12 @@ def _lists_things(whole: Group) -> bool:
 
 def _drained(message: Message) -> float | None:
     whole = whole_of(groups_of(message))
-    return None if whole is None or whole.solids() else litres(drawn(whole))
+    told = None if whole is None or whole.solids() else litres(drawn(whole))
+    if told is not None:
+        return told
+    exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
+    told_of = len(exact) == 1 and _sense_at(message, exact[0].start) not in _SUPPOSED
+    return exact[0].value if told_of else None
 
 
 _SMALLEST = 4.0

@@ -1,6 +1,6 @@
 """The words that a day is told by."""
 
-from handlers.reading.numbers import NUMBER_WORDS
+from handlers.reading.numberwords import NUMBER_WORDS
 
 _OFFSETS = {
     "today": 0, "tonight": 0, "tonite": 0, "2day": 0, "now": 0, "2nite": 0, "hoy": 0,

@@ -4,9 +4,10 @@ from collections.abc import Sequence
 
 from handlers.reading.acts import Drain
 from handlers.reading.amounts import Amount
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.quantities import of_what
-from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in
 

@@ -6,7 +6,8 @@ from datetime import date, datetime
 from itertools import pairwise
 
 from handlers.reading.acts import Context
-from handlers.reading.amounts import Amount, read_amounts
+from handlers.reading.amountlists import read_amounts
+from handlers.reading.amounts import Amount
 from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
 from handlers.reading.marks import Mark
@@ -81,7 +82,9 @@ class Message:
         parts: list[str] = []
         last = (-1, -1)
         for word in self.words[start:end]:
-            if (word.start, word.end) != last:  # a short form opened into two stands once
+            if word.kind == "sign" and parts and word.start == last[1]:
+                parts[-1] += word.text  # "no. 3"
+            elif (word.start, word.end) != last:  # a short form opened into two stands once
                 parts.append(word.text)
             last = (word.start, word.end)
         return " ".join(parts)
@@ -101,10 +104,10 @@ class Message:
         norm = self.norms[i]
         if norm not in LIQUID:
             return False
-        if norm not in _DRINKS:
-            return True
         before = self.norms[i - 1] if i else ""
         after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
+        if norm not in _DRINKS:
+            return not (norm in ("fluid", "liquid") and after in ("oz", "ounce", "ounces", "ozs"))
         return before in _LIQUID_LEADS and after not in _DRUNK
 
     def liquid(self, start: int = 0, end: int | None = None) -> bool:

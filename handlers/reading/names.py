@@ -98,8 +98,26 @@ def find_members(
     words: Sequence[Word], norms: Sequence[str], members: tuple[str, ...]
 ) -> tuple[MemberRef, ...]:
     """Members named in the words, in order."""
-    found = _book((), members, ()).find(norms)
-    return tuple(MemberRef(m.start, m.end, m.value, _owns(norms, m.end)) for m in found)
+    found = [
+        MemberRef(m.start, m.end, m.value, _owns(norms, m.end))
+        for m in _book((), members, ()).find(norms)
+    ]
+    owners = [MemberRef(m.start, m.end, m.value, True) for m in _owners(members).find(norms)]
+    return tuple(sorted((*found, *owners)))
+
+
+@lru_cache(maxsize=64)
+def _owners(members: tuple[str, ...]) -> Phrasebook:
+    """ "That was dots": the names with the s of an owner and no apostrophe."""
+    names = {_norms(name.lstrip("@")): name for name in members}
+    return Phrasebook(
+        (f"{norm}s", "member", name)
+        for norm, name in names.items()
+        if len(norm) > 2
+        and " " not in norm
+        and f"{norm}s" not in names
+        and f"{norm}s" not in vocabulary()
+    )
 
 
 def _owns(norms: Sequence[str], end: int) -> bool:

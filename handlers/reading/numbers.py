@@ -3,6 +3,20 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from handlers.reading.numberwords import (
+    ARTICLES,
+    FEW,
+    FOREIGN,
+    FOREIGN_AND,
+    FOREIGN_HALVES,
+    HALVES,
+    MEASURES,
+    PARTS,
+    PLUS_HALF,
+    TEENS,
+    TENS,
+    UNITS,
+)
 from handlers.reading.words import Word
 
 
@@ -19,55 +33,8 @@ class Number(NamedTuple):
     """Nothing but "a" or "an" stood there."""
 
 
-_UNITS = dict(
-    zip(
-        [
-            "zero",
-            "one",
-            "two",
-            "three",
-            "four",
-            "five",
-            "six",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-            "seventeen",
-            "eighteen",
-            "nineteen",
-        ],
-        range(20),
-        strict=True,
-    )
-) | {"un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cinco": 5, "wan": 1, "tow": 2}
-_TENS = dict(
-    zip(
-        ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"],
-        range(20, 100, 10),
-        strict=True,
-    )
-) | {"fourty": 40}
-_PARTS = {
-    "half": 1 / 2, "halves": 1 / 2, "third": 1 / 3, "thirds": 1 / 3, "quarter": 1 / 4,
-    "quarters": 1 / 4, "fourth": 1 / 4, "fourths": 1 / 4, "fifth": 1 / 5, "fifths": 1 / 5,
-    "eighth": 1 / 8, "eighths": 1 / 8, "tenth": 1 / 10, "haf": 1 / 2, "media": 1 / 2,
-    "medio": 1 / 2,
-}  # fmt: skip
-_ARTICLES = frozenset({"a", "an", "another"})
-_FEW = {"couple": 2.0, "few": 3.0, "several": 4.0, "dozen": 12.0, "pair": 2.0}
-NUMBER_WORDS = frozenset(
-    {*_UNITS, *_TENS, *_FEW, *_ARTICLES, "hundred", "thousand", "half", "haf", "media", "medio",
-     "quarter", "third", "between"}
-)  # fmt: skip
-"""Words that a number can begin with."""
 _RANGE_WORDS = frozenset({"to", "or", "-", "till"})
+_AND = frozenset({"and", "n", "&"})
 _LARGEST = 12
 """Digits in the longest number that is read; longer ones are serial numbers, not amounts."""
 
@@ -101,7 +68,8 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
         return None
     end = first.end
     if end < len(words) and words[end].norm in _RANGE_WORDS:
-        second = _single(words, end + 1)
+        hyphened = words[end].norm == "-" and end + 1 < len(words) and words[end + 1].norm == "to"
+        second = _single(words, _skip_about(words, end + 1 + hyphened))  # "8- to 16-kilo"
         if second is not None and _ranges(first, second):
             middle = (first.value + second.value) / 2
             return Number(i, second.end, middle, True)
@@ -113,13 +81,18 @@ def _ranges(first: Number, second: Number) -> bool:
     return plain and first.value < second.value <= 20 * max(first.value, 0.1)
 
 
+def _skip_about(words: Sequence[Word], i: int) -> int:
+    """ "2 - ~7", "between 2 and about 7"."""
+    return i + 1 if i < len(words) and words[i].norm in ("~", "about", "maybe", "perhaps") else i
+
+
 def _between(words: Sequence[Word], i: int) -> Number | None:
     if words[i].norm != "between" or i + 1 >= len(words):
         return None
     first = _single(words, i + 1)
-    if first is None or first.end >= len(words) or words[first.end].norm not in ("and", "n", "&"):
+    if first is None or first.end >= len(words) or words[first.end].norm not in _AND:
         return None
-    second = _single(words, first.end + 1)
+    second = _single(words, _skip_about(words, first.end + 1))
     if second is None or not _ranges(first, second):
         return None
     return Number(i, second.end, (first.value + second.value) / 2, True)
@@ -133,7 +106,7 @@ def _single(words: Sequence[Word], i: int) -> Number | None:
         return _digits(words, i)
     if word.kind != "word":
         return None
-    return _part(words, i) or _article(words, i) or _spelled(words, i)
+    return _part(words, i) or _article(words, i) or _spelled(words, i) or read_foreign(words, i)
 
 
 def _digits(words: Sequence[Word], i: int) -> Number | None:
@@ -146,8 +119,10 @@ def _digits(words: Sequence[Word], i: int) -> Number | None:
         part = digits_value(words[end].norm)
         if part is not None and part < 1 and value == int(value):
             return Number(i, end + 1, value + part)
-    if after in ("and", "n", "&"):
+    if after in _AND:
         return _and_part(words, i, Number(i, end, value))
+    if _is_thousands(words, i):
+        return Number(i, end + 1, value * 1000 + float(words[end].norm))
     if after == "x" and end + 1 < len(words) and words[end + 1].kind == "number":
         times = digits_value(words[end + 1].norm)
         if times is not None and times >= 100:  # "2 x 500 g", but not "4 x 8 ft"
@@ -158,46 +133,60 @@ def _digits(words: Sequence[Word], i: int) -> Number | None:
 def _part(words: Sequence[Word], i: int) -> Number | None:
     """ "half a", "a third of", "two thirds", "three quarters of a"."""
     norm = words[i].norm
-    if norm in ("half", "haf", "media", "medio"):
+    if norm in HALVES:
         end = i + 1
         if end < len(words) and words[end].norm in ("a", "an"):
             end += 1
+        if end < len(words) and words[end].norm == "dozen":
+            return Number(i, end + 1, FEW["dozen"] / 2)
         return Number(i, end, 0.5, fraction=True)
     if i + 1 >= len(words):
         return None
-    if norm in ("quarter", "third") and words[i + 1].norm in ("of", "o"):
-        return Number(i, i + 1, _PARTS[norm], fraction=True)
-    if norm == "quarter" and words[i + 1].norm in (
-        "litre",
-        "liter",
-        "pint",
-        "kilo",
-        "pound",
-        "cup",
-    ):
+    after = words[i + 1].norm
+    if norm in _SINGLE_PARTS and after in ("of", "o"):
+        return Number(i, i + 1, PARTS[norm], fraction=True)
+    if norm == "quarter" and after in _QUARTERED:
         return Number(i, i + 1, 0.25, fraction=True)
-    part = _PARTS.get(words[i + 1].norm)
+    part = PARTS.get(after)
     if norm in ("a", "one", "another") and part is not None:
         return Number(i, i + 2, part, fraction=True)
-    count = _UNITS.get(norm)
+    count = UNITS.get(norm)
     if count is not None and part is not None and count > 1:
         return Number(i, i + 2, count * part, fraction=True)
     return None
 
 
+def _is_thousands(words: Sequence[Word], i: int) -> bool:
+    """ "1 500 g": thousands set off by a space, and not two packets of 500 g."""
+    if len(words[i].norm) > 3 or not words[i].norm.isdecimal() or i + 2 >= len(words):
+        return False
+    group = words[i + 1].norm
+    small = words[i + 2].norm in ("g", "gr", "gm", "grams", "grammes", "ml", "mls")
+    packets = i + 3 < len(words) and words[i + 3].norm.endswith("s")
+    return len(group) == 3 and group.isdecimal() and small and not packets
+
+
+_SINGLE_PARTS = frozenset({"quarter", "third", "fourth", "fifth", "sixth", "eighth", "tenth"})
+_QUARTERED = frozenset(
+    {"litre", "liter", "pint", "kilo", "kg", "pound", "lb", "cup", "gallon", "quart", "kilogram"}
+)
+
+
 def _article(words: Sequence[Word], i: int) -> Number | None:
     norm = words[i].norm
-    if norm not in _ARTICLES:
+    if norm not in ARTICLES:
         if norm in ("couple", "few", "several") or (norm == "dozen"):
-            return Number(i, _skip_of(words, i + 1), _FEW[norm], True)
+            return Number(i, _skip_of(words, i + 1), FEW[norm], True)
         return None
     after = words[i + 1].norm if i + 1 < len(words) else ""
     if after == "good" and i + 2 < len(words):
         after = words[i + 2].norm
-        if after in _FEW:
-            return Number(i, _skip_of(words, i + 3), _FEW[after], True)
-    if after in _FEW:
-        return Number(i, _skip_of(words, i + 2), _FEW[after], after != "dozen")
+        if after in FEW:
+            return Number(i, _skip_of(words, i + 3), FEW[after], True)
+    if after in FEW:
+        times = 100 if words[i + 2 : i + 3] and words[i + 2].norm == "hundred" else 1
+        end = i + 3 if times > 1 else _skip_of(words, i + 2)
+        return Number(i, end, FEW[after] * times, after != "dozen")
     if after in ("hundred", "thousand"):
         return _spelled(words, i + 1, carried=i)
     if after and words[i + 1].kind == "number":  # "a 20 L bucket" is the size of one
@@ -214,10 +203,10 @@ def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Numbe
     total, current, at = 0.0, 0.0, i
     while at < len(words) and at < i + 8:
         norm = words[at].norm
-        if norm in _UNITS:
-            current += _UNITS[norm]
-        elif norm in _TENS:
-            current += _TENS[norm]
+        if norm in UNITS:
+            current += UNITS[norm]
+        elif norm in TENS:
+            current += TENS[norm]
         elif norm == "hundred":
             current = (current or 1) * 100
         elif norm == "thousand":
@@ -230,21 +219,56 @@ def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Numbe
     if at == i:
         return None
     number = Number(i if carried is None else carried, at, total + current)
-    if at + 1 < len(words) and words[at].norm == "point" and words[at + 1].norm in _UNITS:
-        return number._replace(end=at + 2, value=number.value + _UNITS[words[at + 1].norm] / 10)
+    if at + 1 < len(words) and words[at].norm == "point" and words[at + 1].norm in UNITS:
+        return number._replace(end=at + 2, value=number.value + UNITS[words[at + 1].norm] / 10)
     return _and_part(words, number.start, number)
 
 
 def _is_small(words: Sequence[Word], i: int) -> bool:
-    return i < len(words) and (words[i].norm in _UNITS or words[i].norm in _TENS)
+    return i < len(words) and (words[i].norm in UNITS or words[i].norm in TENS)
 
 
 def _and_part(words: Sequence[Word], start: int, number: Number) -> Number:
     """ "two and a half": the part joins the number if the words go on so."""
     i = number.end
-    if i + 1 >= len(words) or words[i].norm not in ("and", "n", "&"):
+    if i + 1 >= len(words) or words[i].norm not in _AND:
         return number
-    part = _part(words, i + 1)
+    part = _written_part(words, i + 1) or _part(words, i + 1)
     if part is None or part.value >= 1:
         return number
     return Number(start, part.end, number.value + part.value)
+
+
+def _written_part(words: Sequence[Word], i: int) -> Number | None:
+    """The "1/2" of "1 and 1/2"."""
+    if words[i].kind != "number" or "/" not in words[i].norm:
+        return None
+    value = digits_value(words[i].norm)
+    return None if value is None else Number(i, i + 1, value, fraction=True)
+
+
+def read_foreign(words: Sequence[Word], i: int) -> Number | None:
+    """ "due chili", "tres y medio kilos", "dhai kilo": a foreign number in front of a measure."""
+    norm = words[i].norm
+    if norm in FOREIGN_HALVES:
+        return _before_measure(words, Number(i, i + 1, 0.5, fraction=True))
+    if norm in PLUS_HALF and i + 1 < len(words) and words[i + 1].norm in FOREIGN:
+        return _before_measure(words, Number(i, i + 2, FOREIGN[words[i + 1].norm] + 0.5))
+    value = FOREIGN.get(norm, 10.0 if norm in TEENS else None)
+    if value is None or i + 1 >= len(words):
+        return None
+    end = i + 1
+    after = words[end].norm
+    if norm in TEENS and after in FOREIGN:
+        value, end = value + FOREIGN[after], end + 1
+    elif after in FOREIGN_HALVES and value == 1:
+        value, end = 0.5, end + 1  # "un demi litre", "ein halbes Kilo"
+    elif after in FOREIGN_AND and end + 1 < len(words) and words[end + 1].norm in FOREIGN_HALVES:
+        value, end = value + 0.5, end + 2
+    return _before_measure(words, Number(i, end, value))
+
+
+def _before_measure(words: Sequence[Word], number: Number) -> Number | None:
+    if number.end < len(words) and words[number.end].norm in MEASURES:
+        return number
+    return None

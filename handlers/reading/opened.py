@@ -4,10 +4,11 @@ import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
-from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
-from handlers.reading.told import day_of, is_ahead, member_of
+from handlers.reading.naming import called, name_behind, new_name
+from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
 _OPENING = frozenset(
@@ -19,14 +20,6 @@ _NAMING = frozenset({"christen", "name", "call", "dub"})
 _SHARED = words_in(
     "shared communal everyone everybody all common anybody public community house block whole "
     "anyone"
-)
-_CALLED = words_in(
-    "called named call calling name christened christen naming dubbed labelled labeled dub"
-)
-_NAME_ENDS = words_in(
-    "and but it its is for with so in on at the a today to from because cos as after by who "
-    "which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha hope "
-    "see sorry thanks will x xx ta cheers must cant"
 )
 _NOT_OPENED = words_in(
     "lid tap spigot window door bag account shop bakery book conversation season batting"
@@ -61,11 +54,11 @@ def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
     """The opening with what the k-th group and its neighbours say of it."""
     group = groups[k]
     return Open(
-        bin=_new_name(group),
+        bin=new_name(group),
         capacity_l=_capacity(group),
         shared=True if not _SHARED.isdisjoint(_sentence_words(group)) else None,
         member=member_of(groups, k),
-        on=day_of(groups, k),
+        on=day_of(groups, k, since=True),
         rules=(rule,),
     )
 
@@ -91,7 +84,7 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
         fresh = _NEW.search(" ".join(group.norms)) and group.sense == "none"
         return (
             "a new bin"
-            if fresh and (_capacity(group) or _called(group) or _name_behind(group))
+            if fresh and (_capacity(group) or called(group) or name_behind(group))
             else None
         )
     if group.sense != "did":
@@ -156,7 +149,7 @@ def _started(groups: Sequence[Group], k: int, plain: str, sized: bool) -> str | 
         before = any(_opened(groups, j) for j in range(k)) or sized
         fresh = any(b.plain or not b.known for b in group.bins)
         return "a bin was named" if before or fresh else None
-    if (group.bins and not _is_only_where(group)) or sized or _called(group):
+    if (group.bins and not _is_only_where(group)) or sized or called(group):
         return "a bin was started"
     if "new" in group.norms and ("one" in group.norms or not BIN_WORDS.isdisjoint(group.norms)):
         return "a bin was started"
@@ -180,7 +173,7 @@ def _known(group: Group) -> bool:
 
 def _starts_anew(group: Group) -> bool:
     """Whether a bin was opened to be used, and not only its lid to look in."""
-    if _capacity(group) is not None or _called(group):
+    if _capacity(group) is not None or called(group):
         return True
     if not {"new", "again", "fresh", "another", "shared", "communal"}.isdisjoint(group.norms):
         return True
@@ -201,117 +194,3 @@ def _capacity(group: Group) -> float | None:
     ]
     sized = [a for a in exact if a.size]
     return (sized or exact)[0].value if exact else None
-
-
-def _called(group: Group) -> bool:
-    return not _CALLED.isdisjoint(group.norms)
-
-
-def _named_already(group: Group) -> str | None:
-    """The bin that the words name, if they do not only say that it is a new one."""
-    names = [b.name for b in group.bins if b.name is not None]
-    fresh = ("new", "second", "third", "other", "spare")
-    return next((name for name in names if name.split()[0] not in fresh), None)
-
-
-def _new_name(group: Group) -> str | None:
-    message = group.message
-    sentence = message.sentences[group.clauses[0].sentence]
-    for i in range(group.start, min(len(message.norms) - 2, sentence.end + 8)):
-        if message.norms[i : i + 2] == ["name", "is"] or message.norms[i : i + 2] == ["name", ":"]:
-            return _name_from(message, i + 2, len(message.norms))
-    for i in range(group.start, sentence.end - 1):
-        if message.norms[i : i + 2] == ["name", "of"]:
-            return _name_from(message, i + 2, sentence.end)
-        if message.norms[i] in _CALLED:
-            name = _name_from(message, i + 1, sentence.end)
-            if name:
-                return name
-    if found := _named_already(group) or _greeted(group):
-        return found
-    sized = [a.end for a in group.amounts if a.size]
-    generic = group.bins[0].end if group.bins else sized[0] if sized else 0
-    if generic and message.norms[generic : generic + 2] in (
-        ["in", "the"],
-        ["on", "the"],
-        ["for", "the"],
-    ):
-        return _name_from(message, generic + 2, sentence.end)
-    if group.verb is None:
-        return _name_behind(group) or _introduced(group)
-    said = _name_from(message, group.verb.end, group.end, capital=True)
-    return said or _listed_name(message, group.verb.end, sentence.end) or _name_behind(group)
-
-
-def _introduced(group: Group) -> str | None:
-    """ "Mabel is our new bin": the capital words before the copula."""
-    message = group.message
-    sentence = message.sentences[group.clauses[0].sentence]
-    for i in range(sentence.start + 1, min(sentence.start + 4, sentence.end - 1)):
-        if message.norms[i] in ("is", "'s") and message.norms[i + 1] in ("our", "my", "the", "a"):
-            return _name_from(message, sentence.start, i, capital=True)
-    return None
-
-
-def _listed_name(message: Message, start: int, end: int) -> str | None:
-    """ "New bin started today: stairwell, 15 litres": the words behind the colon."""
-    for i in range(start, end - 1):
-        if message.norms[i] == ":" and message.words[i + 1].kind == "word":
-            return _name_from(message, i + 1, end)
-    return None
-
-
-def _greeted(group: Group) -> str | None:
-    """ "Say hello to Doris", "meet Doris"."""
-    message = group.message
-    sentence = message.sentences[group.clauses[0].sentence]
-    for i in range(sentence.start, sentence.end - 1):
-        if message.norms[i] in ("meet", "introducing", "welcome") or message.norms[i : i + 2] == [
-            "hello",
-            "to",
-        ]:
-            at = i + 1 if message.norms[i] != "hello" else i + 2
-            return _name_from(message, at, sentence.end, capital=True)
-    return None
-
-
-def _name_behind(group: Group) -> str | None:
-    """ "New bin alert: Gertrude, 15 L": the capital words behind the first stop."""
-    message = group.message
-    sentence = message.sentences[group.clauses[0].sentence]
-    for i in range(group.start, sentence.end - 1):
-        if message.norms[i] in (":", ",", "-", "(") and message.words[i + 1].text[:1].isupper():
-            return _name_from(message, i + 1, sentence.end, capital=True)
-    return None
-
-
-def _name_from(message: Message, i: int, end: int, *, capital: bool = False) -> str | None:
-    """The name said from word i on: a known one, a quoted one, or the words to the next stop."""
-    for ref in message.bins:
-        if i <= ref.start <= i + 2 and ref.name is not None and not capital:
-            return ref.name
-    while i < end and message.norms[i] in (
-        "it",
-        "the",
-        "him",
-        "her",
-        "a",
-        '"',
-        "'",
-        "as",
-        "bin",
-        "one",
-        "them",
-        ":",
-    ):
-        i += 1
-    stop = i
-    limit = min(end, i + 4)
-    while stop < limit and message.norms[stop] not in _NAME_ENDS | {'"', "'"}:
-        word = message.words[stop]
-        if capital and word.kind == "word" and not word.text[:1].isupper():
-            break
-        stop += 1
-    if stop > i and message.words[i].kind == "number":
-        return None
-    return message.text(i, stop) or None

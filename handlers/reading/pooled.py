@@ -6,6 +6,7 @@ Looked for only in sentences that told of no record by themselves.
 from collections.abc import Collection, Sequence
 
 from handlers.reading.acts import Drain, Layer
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.liquid import drain_of_whole
 from handlers.reading.lookalikes import (
@@ -19,7 +20,7 @@ from handlers.reading.lookalikes import (
     names_other_thing,
 )
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
-from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.told import bin_of, day_of, is_ahead
 
 _HAPPENED = frozenset({"did", "none"})
 _SHORT = 14

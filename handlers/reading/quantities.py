@@ -25,7 +25,24 @@ def scrap_amounts(group: Group) -> list[Amount]:
     ]  # fmt: skip
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
-    return _without_total(group, out)
+    return _without_tare(group, _without_total(group, out))
+
+
+def _without_tare(group: Group, amounts: list[Amount]) -> list[Amount]:
+    """ "2.3 kg with the bucket, bucket alone 400 g" is 1.9 kg."""
+    masses = [a for a in amounts if a.quantity == "mass"]
+    if len(masses) != 2 or _VESSEL.isdisjoint(group.norms):
+        return amounts
+    norms = group.message.norms
+    gross, tare = sorted(masses, key=lambda a: -a.value)
+    near = set(norms[max(group.start, tare.start - 4) : min(group.end, tare.end + 3)])
+    if near.isdisjoint(_ALONE) or near.isdisjoint(_VESSEL):
+        return amounts
+    return [gross._replace(value=gross.value - tare.value)]
+
+
+_VESSEL = words_in("bucket tub pot bowl tin box dish pan tray crate container basin bag jar pail")
+_ALONE = words_in("alone empty itself tare own weighs bare less minus")
 
 
 def _is_rate(norms: Sequence[str], i: int) -> bool:
@@ -72,13 +89,22 @@ def _without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
     """Drops a total given beside its parts, or the parts that do not add up to it."""
     norms = group.message.norms
     for a in amounts:
-        near = set(norms[max(0, a.start - 2) : a.start]) | set(norms[a.end : a.end + 2])
+        behind = norms[a.end : a.end + 2]
+        near = {*norms[max(0, a.start - 2) : a.start], *(behind if behind[:1] != ["."] else ())}
         parts = [b for b in amounts if b is not a and b.quantity == a.quantity]
-        if parts and not near.isdisjoint(_TOTAL):
+        told = not near.isdisjoint(_TOTAL)
+        if parts and told and not _RUNNING.isdisjoint(norms[a.end : a.end + 3]):
+            return parts  # "2 kg, total 14 kg now"
+        first = len(parts) > 1 and a is amounts[0]
+        first = first and not {":", "("}.isdisjoint(norms[a.end : amounts[1].start])
+        if parts and (told or first):
             summed = sum(b.value for b in parts)
-            if abs(summed - a.value) <= 0.05 * a.value:
+            if abs(summed - a.value) <= (0.05 if told else 0.01) * a.value:
                 return [b for b in amounts if b is not a]
     return amounts
+
+
+_RUNNING = words_in("now far already inside")
 
 
 def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:

@@ -3,12 +3,12 @@
 from handlers.reading.acts import Act, Ask, Topic
 from handlers.reading.asking import is_question
 from handlers.reading.briefly import PLANTS
+from handlers.reading.doers import is_sender
 from handlers.reading.further import further, placed
 from handlers.reading.materials import makeup
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.quantities import of_what
 from handlers.reading.question import Question
-from handlers.reading.told import is_sender
 from handlers.reading.topics import TOPICS
 from handlers.reading.vocabulary import words_in
 

@@ -14,9 +14,9 @@ from handlers.reading.amending import (
     with_people,
     word_count,
 )
+from handlers.reading.doers import is_sender
 from handlers.reading.message import Message
 from handlers.reading.settings import setting_of
-from handlers.reading.told import is_sender
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
     ACCEPTING,

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Layer
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.lookalikes import (
     ANIMALS,
@@ -24,7 +25,7 @@ from handlers.reading.lookalikes import (
 from handlers.reading.materials import Item
 from handlers.reading.names import BinRef
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
-from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.vocabulary import LEFTOVERS_RICH, words_in
 
 _STRONG = frozenset(

@@ -4,8 +4,9 @@ import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Seal
+from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
-from handlers.reading.told import bin_of, day_of, is_ahead, member_of
+from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
 
@@ -65,7 +66,7 @@ def seal_from(groups: Sequence[Group], k: int, rule: str) -> Seal:
     return Seal(
         bin=bin_of(groups, k),
         member=member_of(groups, k),
-        on=min(day_of(groups, k), groups[k].message.today),  # a day ahead is when it will be ready
+        on=min(day_of(groups, k, since=True), groups[k].message.today),  # ahead is when it is ready
         rules=(rule,),
     )
 

@@ -36,7 +36,7 @@ class Sentence(NamedTuple):
 
 _STOPS = words_in(". ! ? ; ☺ —") | {"\n"}
 _NO_STOP_BEHIND = words_in(
-    "approx abt no vs incl ca nr st mr mrs dr etc temp vol qty kg g lb lbs oz ml"
+    "approx abt no vs incl ca nr st mr mrs dr etc temp vol qty kg g lb lbs oz ml tsp tbsp fl gal pt"
 )
 _SOFT = words_in(', : ( ) - → [ ] = | > "')
 _JOINTS = words_in(

@@ -27,9 +27,10 @@ _SETTINGS = (
         _CHANGE + rf"(?:starter |bran )?recipe (?:to |: )?(?:the )?(?P<value>{_RECIPES})$")),
     ("recipe", re.compile(_CHANGE + rf"(?P<value>{_RECIPES}) recipe$")),
     ("ferment days", re.compile(
-        _CHANGE + r"ferment(?:ing|ation)? (?:days|time) (?:to |at |: )?(?P<value>\d{1,2})\b")),
+        _CHANGE + r"ferment(?:ing|ation)? (?:days|time) (?:to |at |: )?"
+        r"(?P<value>\d{1,2}(?: weeks?)?)\b")),
     ("planting days", re.compile(
-        _CHANGE + r"planting (?:days|wait|time) (?:to |at |: )?(?P<value>\d{1,3})\b")),
+        _CHANGE + r"planting (?:days|wait|time) (?:to |at |: )?(?P<value>\d{1,3}(?: weeks?)?)\b")),
     ("soil", re.compile(
         _CHANGE + r"soil(?: parts| ratio)? (?:to |at |: )?(?P<value>\d{1,2})(?: parts)?\b")),
     ("units", re.compile(
@@ -98,6 +99,9 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
 
 
 def _value(what: str, value: str) -> str:
+    number, _, unit = value.partition(" ")
+    if what.endswith("days") and unit.startswith("week"):
+        return str(7 * int(number))
     if what == "reminder time":
         return _clock(value)
     if what == "calendar link":

@@ -9,17 +9,6 @@ from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
 _OWN = words_in("i we ive im my me us")
-_THIRD = words_in("she he they her him")
-_BETWEEN = words_in(
-    "ji san aunty uncle bhai didi sir madam chan sensei anna bhaiya 's after she he has have "
-    "had just also already then finally only even today yesterday now is was very kindly "
-    "quickly , and again went again's actually apparently must did ( ) they last night this "
-    "morning evening afternoon again quietly happily proudly really definitely both"
-)
-_NOT_BY = words_in(
-    "to with for and ask asked tell told see saw like than thanks thank ta cheers from of at "
-    "dear hi hello hey happy sorry @ about 's call called"
-)
 
 
 def bin_of(groups: Sequence[Group], k: int) -> str | None:
@@ -36,10 +25,13 @@ def bin_of(groups: Sequence[Group], k: int) -> str | None:
     return after[0] if len(set(after)) == 1 else None
 
 
-def day_of(groups: Sequence[Group], k: int) -> date:
-    """Local date on which the k-th group happened; the day of the message if none was said."""
+def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
+    """Local date on which the k-th group happened; the day of the message if none was said.
+
+    With `since` a state is told, so that "since Monday" says when it began.
+    """
     group = groups[k]
-    said = said_day(group) or _day_beside(groups, k)
+    said = said_day(group) or _day_beside(groups, k) or _day_of_message(groups, k, since)
     today = group.message.today
     if said is not None:
         return said.past
@@ -49,11 +41,24 @@ def day_of(groups: Sequence[Group], k: int) -> date:
 def said_day(group: Group) -> Day | None:
     """The day that the group's own words give, if any."""
     told = [d for d in group.days if not d.aside and _tells_when(group, d)]
+    told = [d for d in told if not _is_other_day(group, d)]
     today = group.message.today
     # "not much today, ... last night": a day that is over says more than today
     return next(
         (d for d in told if d.past != today or d.future != today), told[0] if told else None
     )
+
+
+def _is_other_day(group: Group, day: Day) -> bool:
+    """ "The Sunday chicken", "..., collection is on Monday": a day of something else."""
+    message = group.message
+    before = message.norms[day.start - 1] if day.start else ""
+    if before in _OF and any(day.start - 1 == i.end or i.start == day.end for i in message.items):
+        return True
+    clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
+    if clause is None or clause.verb is not None or len(group.clauses) < 2:
+        return False
+    return not _COMING.isdisjoint(message.norms[clause.start : clause.end])
 
 
 def _tells_when(group: Group, day: Day) -> bool:
@@ -115,6 +120,44 @@ def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
     return None
 
 
+def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:
+    """The one past day that the message tells, where no other report has it for itself."""
+    message = groups[k].message
+    days = [d for d in message.days if not d.aside or (since and _since(message, d))]
+    if any(d.past == message.today for d in days):
+        return None
+    past = [d for d in days if d.past < message.today]
+    if len({d.past for d in past}) != 1:
+        return None
+    held = next((g for g in groups if g.start <= past[0].start < g.end), None)
+    if held is None or held is groups[k]:
+        return past[0] if _tells(message, past[0]) else None
+    same_bin = not held.measured() and held.names() in ([], [bin_of(groups, k)])
+    other = held.sense == "did" and not same_bin
+    return None if other or not _tells(message, past[0]) else past[0]
+
+
+def _since(message: Message, day: Day) -> bool:
+    return day.start > 0 and message.norms[day.start - 1] == "since"
+
+
+def _tells(message: Message, day: Day) -> bool:
+    """Whether the clause of a day tells what was, and not what comes round or lies ahead."""
+    clause = next((c for c in message.clauses if c.start <= day.start < c.end), None)
+    if clause is None or clause.sense not in ("did", "none"):
+        return False
+    before = message.norms[day.start - 1] if day.start else ""
+    of_thing = before in _OF or any(item.start == day.end for item in message.items)
+    return not of_thing and _COMING.isdisjoint(message.norms[clause.start : clause.end])
+
+
+_OF = words_in("the de di do da von van del of from our my")
+_COMING = words_in(
+    "due next will until till by collection collected meeting see back open opens ready return "
+    "every each deadline leave leaving"
+)
+
+
 def _late_last_night(group: Group) -> bool:
     """ "Before midnight", told in the morning, was yesterday."""
     norms = group.norms
@@ -123,108 +166,3 @@ def _late_last_night(group: Group) -> bool:
     at = norms.index("midnight")
     local = group.message.context.at.astimezone(group.message.context.zone)
     return local.hour < 12 and at > 0 and norms[at - 1] in ("before", "at", "around", "by", "til")
-
-
-def member_of(groups: Sequence[Group], k: int) -> str | None:
-    """The member whose doing it is; None when it is the sender."""
-    group = groups[k]
-    name = _named_doer(group)
-    if name is None and _carries_on(group):
-        for other in reversed(groups[:k]):
-            name = _named_doer(other)
-            if name is not None or not _OWN.isdisjoint(other.norms):
-                break
-    return None if name is None or is_sender(group.message, name) else name
-
-
-def is_sender(message: Message, name: str) -> bool:
-    """Whether a name is the sender's own."""
-    sender = message.context.sender
-    return sender is not None and sender.lstrip("@").casefold() == name.lstrip("@").casefold()
-
-
-def _carries_on(group: Group) -> bool:
-    """Whether the group names no doer of its own, so that the one before goes on."""
-    left = group.norms if group.verb is None else _left(group)
-    if not _OWN.isdisjoint(left):
-        return False
-    return (
-        not _THIRD.isdisjoint(left)
-        or (group.verb is not None and group.clauses[0].joint in ("and", "n", "then", "&"))
-        or group.inherited is not None
-    )
-
-
-def _left(group: Group) -> list[str]:
-    assert group.verb is not None
-    return group.message.norms[group.start : group.verb.start]
-
-
-def _named_doer(group: Group) -> str | None:
-    norms = group.message.norms
-    for ref in group.message.members:
-        if not group.start <= ref.start < group.end:
-            continue
-        if ref.owner:
-            if norms[ref.end + 1 : ref.end + 2] and norms[ref.end + 1] in _SHARE:
-                return ref.name
-            continue
-        before = norms[ref.start - 1] if ref.start > group.start else ""
-        if before == "by":
-            return ref.name
-        if norms[ref.start - 2 : ref.start] == ["behalf", "of"]:
-            return ref.name
-        if before in ("behalf", "for") and _logs_for(group, ref.start):
-            return ref.name
-        if before in _NOT_BY and not (before == "from" and group.verb is None):
-            continue
-        if _does(group, ref.end):
-            return ref.name
-    return _told_of(group)
-
-
-_SHARE = words_in("lot share haul contribution load scraps bit offering half portion peelings")
-
-
-def _told_of(group: Group) -> str | None:
-    """ "Kofi, bless him, carried 2 kg": a name, an aside about him, and the verb."""
-    message = group.message
-    if group.verb is None:
-        return None
-    sentence = message.sentences[group.clauses[0].sentence]
-    for ref in message.members:
-        aside = message.norms[ref.end : group.verb.start]
-        if ref.start == sentence.start and aside[:1] == [","] and not _THIRD.isdisjoint(aside):
-            return None if not _OWN.isdisjoint(aside) else ref.name
-    return None
-
-
-def _logs_for(group: Group, at: int) -> bool:
-    norms = group.message.norms
-    before = norms[group.start : at]
-    return "behalf" in before or not {"log", "logging", "record", "recording", "noting"}.isdisjoint(
-        before
-    )
-
-
-def _does(group: Group, end: int) -> bool:
-    """Whether the member at words[..:end] is the one who did it."""
-    norms = group.message.norms
-    if (
-        group.verb is None
-        and norms[end : end + 1]
-        and norms[end] in ("was", "has", "'s", "had", "came")
-    ):
-        return norms[group.start : end] == [] or end - 1 == group.start
-    if group.verb is None:
-        return (end < group.end and norms[end] in (":", "-")) or (
-            end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"])
-        )
-    if not end <= group.verb.start:
-        return False
-    between = norms[end : group.verb.start]
-    if between[:1] in (["has"], ["have"], ["had"]) and _OWN.isdisjoint(between):
-        return True
-    return all(w in _BETWEEN for w in norms[end : group.verb.start]) and (
-        norms[end : end + 1] != [","] or norms[end + 1] in _THIRD
-    )

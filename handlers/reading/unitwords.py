@@ -27,18 +27,28 @@ class Unit(NamedTuple):
 
 _MASS = {
     "kilogram": "kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos "
-    "keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen",
-    "gram": "g gr grs gm gms grm grms gramms gram grams gramme grammes gramos gramo gs",
-    "pound": "lb lbs pound pounds pund libra libras #",
+    "keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen "
+    "kilogramm kilogrammes chilo chili chilogrammo chilogrammi quilo quilos",
+    "gram": "g gr grs gm gms grm grms gramms gram grams gramme grammes gramos gramo gs "
+    "gramm grammi grammo gramas gramow gramy",
+    "milligram": "mg mgs milligram milligrams milligramme milligrammes",
+    "hectogram": "etto etti",
+    "metric_pound": "pfund",
+    "pound": "lb lbs pound pounds pund libra libras livre livres #",
     "stone": "stone stones",
-    "tonne": "tonne tonnes",
+    "tonne": "tonne tonnes metric_ton metric_tons",
 }
 _VOLUME = {
-    "litre": "l lt lts ltr ltrs litre litres liter liters litro litros litr lit",
+    "litre": "l lt lts ltr ltrs litre litres liter liters litro litros litr lit litri litry litrow",
+    "hectolitre": "hl hectolitre hectolitres hectoliter hectoliters",
     "decilitre": "dl decilitre decilitres deciliter deciliters",
     "centilitre": "cl centilitre centilitres centiliter centiliters",
     "millilitre": "ml mls mil mils millilitre millilitres milliliter milliliters mililitres "
     "mililiters mililitros cc",
+    "cubic_metre": "cubic_metre cubic_metres cubic_meter cubic_meters",
+    "cubic_inch": "cubic_inch cubic_inches cu_in",
+    "us_bushel": "bushel bushels",
+    "dessertspoon": "dessertspoon dessertspoons dessert_spoon dessert_spoons dsp",
     "cubic_foot": "cubic_feet cubic_foot cu_ft cuft",
     "japanese_cup": "japanese_cup japanese_cups",
     "us_gallon": "us_gallon us_gallons us_gal",
@@ -56,10 +66,12 @@ _BARE = {
     "quart": "quart quarts qt qts",
     "pint": "pint pints pt pts",
     "cup": "cup cups cupful cupfuls cupsful taza tazas",
-    "fluid_ounce": "fl_oz floz fluid_ounce fluid_ounces fl_ounces fluid_oz fl_ozs liquid_ounces",
+    "fluid_ounce": "fl_oz floz fluid_ounce fluid_ounces fl_ounces fluid_oz fl_ozs liquid_ounces "
+    "fl_._oz",
     "tablespoon": "tbsp tbsps tbs tblsp tblsps tablespoon tablespoons tablespoonful tablespoonfuls "
+    "table_spoon table_spoons table_spoonful table_spoonfuls "
     "cucharada cucharadas",
-    "teaspoon": "tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls",
+    "teaspoon": "tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls tea_spoon tea_spoons",
 }
 _OUNCE = "oz ozs ounce ounces onza onzas"
 _LENGTH = {

@@ -10,6 +10,7 @@ READ_AT_MOST = 4000
 _PIECE = re.compile(
     r"\d{4}-\d\d?-\d\d?"  # an ISO date stays whole
     r"|(?:m|ft|cm|M|FT)[2²](?!\w)"  # m2
+    r"|(?<![^\s(~≈+=-])\.\d+"  # .5
     r"|\d+(?:[.,:/⁄]\d+)*"  # 1,250  1.5  20:15  1/3  15/8/2026
     r"|[^\W\d_]+(?:['’][^\W\d_]+)*"  # words, with their apostrophes
     r"|\n+|[^\w\s]|_"  # signs, one at a time; the end of a line counts
@@ -88,7 +89,11 @@ def words_of(text: str) -> list[Word]:
         first = written[0]
         start, end = piece.span()
         if first.isdigit():
+            if out and out[-1].norm == "an":  # "6 pints and 2": said with the d left out
+                out[-1] = out[-1]._replace(norm="and")
             out.append(Word(written, written, start, end, "number"))
+        elif first == "." and len(written) > 1:
+            out.append(Word(f"0{written}", written, start, end, "number"))
         elif first.isalpha():
             _open(written, start, end, out)
         elif first == "-" and _joins(text, start, end):

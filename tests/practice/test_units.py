@@ -61,6 +61,7 @@ PINT_NAMES: Mapping[str, str] = {
     "millimetre": "millimeter",
     "inch": "inch",
     "foot": "foot",
+    "hectogram": "hectogram",
     "yard": "yard",
     "square_metre": "meter**2",
     "square_kilometre": "kilometer**2",
@@ -104,6 +105,8 @@ DEFINITIONS = [
     ("pound", KILOGRAMS, 0.45359237),
     ("ounce", KILOGRAMS, 0.028349523125),
     ("us_ton", KILOGRAMS, 907.18474),
+    # The Pfund of the German customs union was set at 500 g (1858); common practice since.
+    ("metric_pound", KILOGRAMS, 0.5),
     ("square_foot", SQUARE_METRES, 0.09290304),
     # The acre of the international foot (NIST SP 811 also has the US survey acre, 4 ppm larger).
     ("acre", SQUARE_METRES, 4046.8564224),

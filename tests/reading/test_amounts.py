@@ -2,7 +2,8 @@ import pytest
 
 from handlers.practice.household import VESSELS
 from handlers.reading.acts import Units
-from handlers.reading.amounts import Amount, read_amounts
+from handlers.reading.amountlists import read_amounts
+from handlers.reading.amounts import Amount
 from handlers.reading.words import cleaned, words_of
 
 # NIST Handbook 44, Appendix C, and UK Weights and Measures Act 1985, Schedule 1.

@@ -37,6 +37,12 @@ def days(text: str, *, month_first: bool = False) -> tuple[Day, ...]:
         ("on 1.6.", "2026-06-01", "2027-06-01"),
         ("2026-03-05", "2026-03-05", "2026-03-05"),
         ("on boxing day", "2025-12-26", "2026-12-26"),
+        ("sealed on 5,", "2026-09-05", "2026-10-05"),
+        ("sealed on the 5.", "2026-09-05", "2026-10-05"),
+        ("sealed it the 22,", "2026-08-22", "2026-09-22"),
+        ("the twentieth of last month", "2026-08-20", "2026-08-20"),
+        ("sealed since halloween", "2025-10-31", "2026-10-31"),
+        ("done 27/4.", "2026-04-27", "2027-04-27"),
     ],
 )
 def test_a_day_is_read_both_ways(text: str, past: str, future: str) -> None:
@@ -52,7 +58,8 @@ def test_the_group_decides_whether_the_month_comes_first() -> None:
 @pytest.mark.parametrize(
     "text",
     ["I may add 2 kg", "it sat in the sun", "the second bucket", "1/2 cup", "a march down the road",
-     "Christmas pudding", "may 5 kg"],
+     "Christmas pudding", "may 5 kg", "the 6th layer", "on the 3rd floor", "Sunday school",
+     "the 4th graders peeled them", "the 4, all full", "3/4, more or less"],
 )  # fmt: skip
 def test_words_that_are_no_day(text: str) -> None:
     assert days(text) == ()

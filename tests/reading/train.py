@@ -25,12 +25,12 @@ STRENGTH = 3.0
 """Inverse of the L2 penalty."""
 LEAST_SEEN = 2
 """Messages that must have a feature before it is learned."""
-LEAST_WEIGHT = 0.1
+LEAST_WEIGHT = 0.12
 """Smaller weights are left out: they change nothing and fill the file."""
 LEAST_TOLD = 3
 """Labelled acts of a kind before it is scored at all."""
 
-MAY, SURE = 0.015, 0.38
+MAY, SURE = 0.02, 0.55
 """Likelihoods below which no rule is believed, and from which no rule is needed."""
 
 Row = dict[str, Any]

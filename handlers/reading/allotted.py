@@ -1,0 +1,98 @@
+"""One lot of scraps shared out among bins: "6 kg to the shed, the rest to the hall"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import NamedTuple
+
+from handlers.reading.acts import Layer
+from handlers.reading.amounts import Amount
+from handlers.reading.materials import makeup
+from handlers.reading.message import Message
+from handlers.reading.names import BinRef
+from handlers.reading.quantities import of_what
+from handlers.reading.vocabulary import words_in
+
+_REST = words_in("rest remainder remaining remains others")
+_HALF = words_in("half mitad")
+_NEAR = 5
+"""Words between an amount and the bin that it went to, at most."""
+_EXACT = 0.05
+
+
+class _Part(NamedTuple):
+    """What went into one bin; no amount if it was the rest."""
+
+    ref: BinRef
+    amount: Amount | None
+
+
+def allotted(layers: Sequence[Layer], message: Message) -> list[Layer]:
+    """The layers with each bin's own part, if the message shares one lot out; else none."""
+    refs = _refs(message)
+    if len({ref.name for ref in refs}) < 2:
+        return []
+    masses = [a for a in message.amounts if a.quantity == "mass" and not of_what(message, a)]
+    parts = _parts(message, refs, masses)
+    if len({part.ref.name for part in parts}) < 2 or len(parts) != len(refs):
+        return []
+    used = [part.amount for part in parts if part.amount is not None]
+    given = sum(a.value for a in used)
+    told = sum(a.value for a in masses if a not in used)
+    rests = len(parts) - len(used)
+    if rests == 1 and used and told > given:
+        rest = told - given
+    elif rests == 0 and (not told or abs(told - given) <= _EXACT * told):
+        rest = 0.0
+    else:
+        return []
+    values = [rest if part.amount is None else part.amount.value for part in parts]
+    return [
+        _layer(layers[0], message, parts, k, value) for k, value in enumerate(values) if value > 0
+    ]
+
+
+def halved(layer: Layer, message: Message) -> Layer:
+    """ "Half into the shed, half to the dog": the one bin named has half of it."""
+    names = {ref.name for ref in _refs(message)}
+    halves = [i for i, norm in enumerate(message.norms) if norm in _HALF]
+    held = {i for a in message.amounts for i in range(a.start, a.end)}
+    free = [i for i in halves if i not in held]
+    rest = len(free) > 1 or (len(free) == 1 and message.has(_REST, free[0]))
+    near = any(0 < ref.start - i <= _NEAR for ref in _refs(message) for i in free)
+    if len(names) != 1 or not rest or not near:
+        return layer
+    mass = None if layer.mass_kg is None else layer.mass_kg / 2
+    volume = None if layer.volume_l is None else layer.volume_l / 2
+    return replace(layer, mass_kg=mass, volume_l=volume)
+
+
+def _refs(message: Message) -> list[BinRef]:
+    """Where a bin is named, each stretch once."""
+    found: list[BinRef] = []
+    for ref in sorted((*message.bins, *message.named)):
+        if ref.name is not None and (not found or ref.start >= found[-1].end):
+            found.append(ref)
+    return found
+
+
+def _parts(message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]) -> list[_Part]:
+    out: list[_Part] = []
+    start = 0
+    for ref in refs:
+        near = [a for a in masses if start <= a.start and 0 <= ref.start - a.end <= _NEAR]
+        lead = max(start, ref.start - _NEAR)
+        if message.has(_REST, lead, ref.start):
+            out.append(_Part(ref, None))
+        elif near:
+            out.append(_Part(ref, near[-1]))
+        start = ref.end
+    return out
+
+
+def _layer(first: Layer, message: Message, parts: Sequence[_Part], k: int, value: float) -> Layer:
+    """The k-th part, made of the things named with it or, if there are none, of the whole lot."""
+    start = parts[k - 1].ref.end if k else 0
+    items = [i for i in message.items if start <= i.start < parts[k].ref.start and not i.absent]
+    own = makeup(items, None) if items and all(part.amount for part in parts) else None
+    layer = replace(first, bin=parts[k].ref.name, mass_kg=value, volume_l=None)
+    return layer if own is None else replace(layer, materials=own.shares, rich=own.rich)

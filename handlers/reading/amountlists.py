@@ -1,0 +1,162 @@
+"""The amounts of a message, as they hang together: "2 lb 4 oz", "3 bags of 2 kg", "1 kg (2.2 lb)".
+
+Numbers that are read one by one in `amounts` are here made into what was meant: joined, taken
+once where they were said twice, multiplied, and given the unit that they share.
+"""
+
+from collections.abc import Collection, Sequence
+
+from handlers.reading.acts import Units
+from handlers.reading.amounts import Amount, single_amounts
+from handlers.reading.bareamounts import with_bare_amounts
+from handlers.reading.numbers import Number, read_number
+from handlers.reading.vocabulary import words_in
+from handlers.reading.words import Word
+
+_AND = frozenset({"and", "n", "&", "+", ",", "y", "e", "et", "und", "en", "i"})
+_TO = frozenset({"to", "-", "or", "till"})
+_OR = frozenset({("/",), ("(",), ("=",), ("or",), ("[",), ("that", "is"), (",", "that", "is")})
+_SAME = 0.12
+"""Two figures that differ by no more are one amount in two units, rounded."""
+_MASSY = ("mass", "volume")
+_PACKS = words_in(
+    "packets packs bags tubs jars boxes pots bottles jugs sacks bowls punnets cartons trays tins "
+    "cans parcels bundles pouches containers lots loads portions batches sachets pouch crates"
+)
+_BEFORE_EACH = 8
+"""Words between the packs and what each holds ("two bags of bran came, 1 kg each")."""
+_BEFORE_PACK = 4
+"""Words between a count and what it counts, at most ("two old ice cream tubs")."""
+
+
+def read_amounts(
+    words: Sequence[Word], units: Units, taken: Collection[int] = ()
+) -> tuple[Amount, ...]:
+    """All amounts in order; words whose index is in `taken` belong to names or dates."""
+    single = single_amounts(words, units, taken)
+    if not single:
+        return with_bare_amounts(words, units, taken, ())
+    norms = [word.norm for word in words]
+    joined = _counted(words, norms, _said_once(norms, _joined(words, norms, single)))
+    whole = with_bare_amounts(words, units, taken, joined)
+    return whole if len(whole) == len(joined) else tuple(_joined(words, norms, whole))
+
+
+def _joined(words: Sequence[Word], norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
+    out: list[Amount] = []
+    for amount in amounts:
+        last = out[-1] if out else None
+        one = None if last is None else _as_one(words, norms, last, amount)
+        if one is None:
+            out.append(amount)
+        else:
+            out[-1] = one
+    return out
+
+
+def _as_one(
+    words: Sequence[Word], norms: Sequence[str], last: Amount, amount: Amount
+) -> Amount | None:
+    """ "2 lb 4 oz" and "2 kg and 300 g" add up; "1 kg to 2 kg" is a range and gives its middle."""
+    if last.quantity != amount.quantity or not (last.factor and amount.factor):
+        return None
+    if last.size or amount.size:
+        return None
+    between = [norm for norm in norms[last.end : amount.start] if norm not in _ABOUT]
+    smaller = amount.factor < last.factor and amount.value < last.factor
+    if smaller and (not between or (len(between) == 1 and between[0] in _AND)):
+        liquid = _sum(last.liquid_l, amount.liquid_l)
+        return last._replace(end=amount.end, value=last.value + amount.value, liquid_l=liquid)
+    ranges = len(between) == 1 and between[0] in _TO
+    if last.start and norms[last.start - 1] == "between":
+        ranges = between == ["and"]
+    if not between:  # "1kg-2kg": the hyphen was taken for one within a word
+        ranges = words[amount.start].start - words[last.end - 1].end == 1
+    if ranges and last.value < amount.value:
+        middle = (last.value + amount.value) / 2
+        return amount._replace(start=last.start, value=middle, vague=True)
+    return None
+
+
+_ABOUT = frozenset({"about", "~", "maybe", "perhaps", "around"})
+
+
+def _sum(first: float | None, second: float | None) -> float | None:
+    return None if first is None or second is None else first + second
+
+
+def _said_once(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
+    """ "500 g/1 lb 2 oz", "2.2 lb (1 kg)": one amount in two units counts once."""
+    out: list[Amount] = []
+    for amount in amounts:
+        last = out[-1] if out else None
+        if last is not None and _is_same(norms, last, amount):
+            out[-1] = last._replace(end=amount.end)
+        else:
+            out.append(amount)
+    return out
+
+
+def _is_same(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
+    between = [norm for norm in norms[last.end : amount.start] if norm not in _ABOUT]
+    return (
+        last.quantity == amount.quantity
+        and last.quantity in _MASSY
+        and last.factor != amount.factor
+        and tuple(between) in _OR
+        and abs(last.value - amount.value) <= _SAME * last.value
+    )
+
+
+def _counted(
+    words: Sequence[Word], norms: Sequence[str], amounts: Sequence[Amount]
+) -> list[Amount]:
+    """ "Three bags of 2 kg", "two packets, 1 kg each": the amount of one, times their number."""
+    out: list[Amount] = []
+    for amount in amounts:
+        count = _count_before(words, norms, amount) if amount.factor and not amount.size else None
+        if count is None:
+            out.append(amount)
+            continue
+        out = [a for a in out if a.end <= count.start]
+        liquid = None if amount.liquid_l is None else amount.liquid_l * count.value
+        out.append(
+            amount._replace(
+                start=count.start, value=amount.value * count.value, liquid_l=liquid, vessel=False
+            )
+        )
+    return out
+
+
+def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -> Number | None:
+    """The number of packs whose size the amount is, if it is one."""
+    at = amount.start
+    each = norms[amount.end : amount.end + 1] in (["each"], ["apiece"], ["ea"])
+    while at > 0 and norms[at - 1] in ("about", "roughly", "~"):
+        at -= 1
+    lead = norms[at - 1] if at else ""
+    if norms[amount.end : amount.end + 1] and norms[amount.end] in _PACKS:
+        return _count_at(words, at - 1, at)  # "three 2 lb bags"
+    if lead not in ("of", "at") and not (each and lead in (",", "(", ":", "-", "with")):
+        return None
+    pack = _pack_before(norms, at - 2, _BEFORE_EACH if each else 1)
+    if pack < 1:
+        return None
+    for i in range(pack - 1, max(-1, pack - 1 - _BEFORE_PACK), -1):
+        number = _count_at(words, i, pack)
+        if number is not None:
+            return number
+    return None
+
+
+def _pack_before(norms: Sequence[str], at: int, reach: int) -> int:
+    """Index of the packs, at most so many words back from word `at`; 0 if there are none."""
+    return next((i for i in range(at, max(0, at - reach), -1) if norms[i] in _PACKS), 0)
+
+
+def _count_at(words: Sequence[Word], i: int, end: int) -> Number | None:
+    """The whole number from 2 to 50 at word i that ends before word `end`."""
+    number = read_number(words, i) if i >= 0 else None
+    if number is None or number.end > end or not 2 <= number.value <= 50:
+        return None
+    return number if number.value == int(number.value) and not number.vague else None

@@ -1,0 +1,149 @@
+"""Numbers without a unit of their own, that take one told elsewhere in the message."""
+
+from collections.abc import Collection, Mapping, Sequence
+from typing import NamedTuple
+
+from handlers.reading.acts import Units
+from handlers.reading.amounts import Amount
+from handlers.reading.numbers import digits_value
+from handlers.reading.unitwords import Quantity, Unit, unit_table
+from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.words import Word
+
+_SHORT_UNITS = words_in(
+    "kg kgs kilo kilos g grams gm lb lbs pounds oz ounces l litres liters ml mls"
+)
+_ENDINGS = words_in(". , ; ! ? ) ☺ in into to and n & so then all both + — -") | {"\n", ""}
+_NO_MEASURE = words_in(
+    "bin room plot no number at by until till # page flat house apartment bus route on since ph "
+    "temp day layer block degrees bucket tub keg barrel drum bed row from @ before after version "
+    "x pit v line step level of for age aged floor unit lot week year until not "
+    "pas nicht niet nie £ $ €"
+)
+_CLOCK = words_in("am pm h hrs hours oclock % ° degrees celsius c days weeks cm m mm ft")
+_OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
+_LISTED = frozenset({",", "and", "&", "n", "plus", "+"})
+_NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
+_NEAR = 14
+"""Words between a unit and a bare number that shares it, at most."""
+
+
+class _Place(NamedTuple):
+    """A bare number at words[i], between two words."""
+
+    i: int
+    value: float
+    before: str
+    after: str
+    beyond: str
+
+    @property
+    def ends(self) -> bool:
+        """Whether nothing that it could count follows."""
+        return self.after in _ENDINGS
+
+
+def with_bare_amounts(
+    words: Sequence[Word], units: Units, taken: Collection[int], found: Sequence[Amount]
+) -> tuple[Amount, ...]:
+    """The amounts found, and the numbers that share their units or one that stands alone."""
+    held = set(taken) | {i for a in found for i in range(a.start, a.end)}
+    free = [i for i, w in enumerate(words) if w.kind == "number" and i not in held]
+    if not free:
+        return tuple(found)
+    table = unit_table(units)
+    known = [a for a in found if a.factor]
+    apart = None if known else _unit_apart(words, table)
+    more: list[Amount] = []
+    for i in free:
+        value = digits_value(words[i].norm)
+        if value is None or not value:
+            continue
+        before, after, beyond = (_norm(words, k) for k in (i - 1, i + 1, i + 2))
+        place = _Place(i, value, before, after, beyond)
+        if place.before in _NO_MEASURE or place.after in _CLOCK:
+            continue
+        amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
+        if amount is None:
+            amount = _shared(words, place, [a for a in known if a.end <= i])
+        if amount is not None:
+            more.append(amount)
+    return tuple(sorted((*found, *more))) if more else tuple(found)
+
+
+def _norm(words: Sequence[Word], i: int) -> str:
+    return words[i].norm if 0 <= i < len(words) else ""
+
+
+def _unit_apart(words: Sequence[Word], table: Mapping[str, Unit]) -> Unit | None:
+    """ "1.2 rice, 0.8 bread. Both kg": a unit that stands alone at the end of what it measures."""
+    for i, word in enumerate(words):
+        if word.norm not in _SHORT_UNITS or i == 0 or words[i - 1].kind == "number":
+            continue
+        alone = words[i - 1].kind == "sign" or words[i - 1].norm in ("both", "all", "in")
+        if alone and _norm(words, i + 1) in _ENDINGS:
+            return table.get(word.norm)
+    return None
+
+
+def _of_unit_apart(words: Sequence[Word], place: _Place, unit: Unit | None) -> Amount | None:
+    if unit is None or not _is_decimal(words[place.i]):
+        return None
+    return _amount(place, unit.quantity, unit.factor)
+
+
+def _led_by_unit(
+    words: Sequence[Word], place: _Place, table: Mapping[str, Unit], held: set[int]
+) -> Amount | None:
+    """ "kg 2,5": the unit stands before its number, as in a ledger."""
+    at = place.i - 2 if place.before == ":" else place.i - 1
+    if at < 0 or at in held or words[at].norm not in _SHORT_UNITS or not place.ends:
+        return None
+    unit = table.get(words[at].norm)
+    return None if unit is None else _amount(place, unit.quantity, unit.factor)._replace(start=at)
+
+
+def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> Amount | None:
+    """A number that goes on from an amount: "700 g of skin, 300 of peppers"."""
+    near = [a for a in before if place.i - a.end <= _NEAR]
+    if not near:
+        return None
+    last = near[-1]
+    if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
+        return _amount(place, last.quantity, last.factor)
+    if place.after in ("of", "o") and place.before in _LISTED and place.beyond not in _NOT_THINGS:
+        things = place.value >= 10 or place.beyond in vocabulary()
+        return _amount(place, last.quantity, last.factor) if things else None
+    if place.before == "(" and last.end == place.i - 1 and place.after == ")":
+        return None  # "half a kilo (0.5)"
+    if place.i == last.end and not last.vague and (place.ends or place.after == "of"):
+        return _smaller_unit(place, last)
+    if not place.ends:
+        return None
+    if _is_decimal(words[place.i]):
+        large = [a for a in near if a.factor >= _LARGE]
+        return _amount(place, large[-1].quantity, large[-1].factor) if large else None
+    named = place.before.isalpha() and len(place.before) > 2
+    small = last.factor <= _SMALL and 50 <= place.value < 1900
+    return _amount(place, last.quantity, last.factor) if named and small else None
+
+
+_LARGE = 0.4
+"""kg or litres in a unit that decimals are told in."""
+_SMALL = 0.001
+
+
+def _smaller_unit(place: _Place, last: Amount) -> Amount | None:
+    """ "1 kilo 200" is 1.2 kg: the grams behind the kilos, the millilitres behind the litres."""
+    if last.factor != 1.0 or not 100 <= place.value < 1000 or place.value != int(place.value):
+        return None
+    return _amount(place, last.quantity, _SMALL)
+
+
+def _is_decimal(word: Word) -> bool:
+    head, point, tail = word.norm.replace(",", ".").partition(".")
+    return bool(point) and head.isdecimal() and tail.isdecimal() and len(tail) <= 2
+
+
+def _amount(place: _Place, quantity: Quantity, factor: float) -> Amount:
+    return Amount(place.i, place.i + 1, quantity, place.value * factor, factor=factor)

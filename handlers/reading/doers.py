@@ -1,0 +1,191 @@
+"""Whose doing a report tells of: the member who is said to have done it, or the sender."""
+
+from collections.abc import Sequence
+
+from handlers.reading.groups import Group
+from handlers.reading.message import Message
+from handlers.reading.names import PLAIN_FOLLOWERS, MemberRef
+from handlers.reading.vocabulary import vocabulary, words_in
+
+_OWN = words_in("i we ive im my me us")
+_THIRD = words_in("she he they her him")
+_BETWEEN = words_in(
+    "ji san aunty uncle bhai didi sir madam chan sensei anna bhaiya 's after she he has have "
+    "had just also already then finally only even today yesterday now is was very kindly "
+    "quickly , and again went again's actually apparently must did ( ) they last night this "
+    "morning evening afternoon again quietly happily proudly really definitely both"
+)
+_NOT_BY = words_in(
+    "to with for and ask asked tell told see saw like than thanks thank ta cheers from of at "
+    "dear hi hello hey happy sorry @ about 's call called"
+)
+
+
+def member_of(groups: Sequence[Group], k: int) -> str | None:
+    """The member whose doing it is; None when it is the sender."""
+    group = groups[k]
+    name = _named_doer(group)
+    if name is None and _carries_on(group):
+        for other in reversed(groups[:k]):
+            name = _named_doer(other)
+            if name is not None or not _OWN.isdisjoint(other.norms):
+                break
+    name = name or _meant_by_pronoun(group) or _leads_sentence(group)
+    return None if name is None or is_sender(group.message, name) else name
+
+
+def _meant_by_pronoun(group: Group) -> str | None:
+    """ "Ines told me she had put 2 kg in": the one other member named before "she"."""
+    verb = group.verb
+    if verb is None:
+        return None
+    message = group.message
+    left = _left(group)
+    at = next((i for i, norm in enumerate(left) if norm in _HE), None)
+    if at is None or not _PASSIVE.isdisjoint(left[at:]) or not _SPEAKER.isdisjoint(left[at:]):
+        return None
+    before = [m for m in message.members if m.start < verb.start]
+    others = {m.name for m in before if not is_sender(message, m.name)}
+    return others.pop() if len(others) == 1 else None
+
+
+_HE = words_in("he she")
+_SPEAKER = words_in("i we ive")
+_PASSIVE = words_in("is was are were been being got gets needs")
+
+
+def _leads_sentence(group: Group) -> str | None:
+    """ "Ines tapó el cubo": a member begins the sentence and a word that we do not know follows."""
+    message = group.message
+    start = message.sentences[group.clauses[0].sentence].start
+    while start < group.start and message.norms[start] in _BEFORE_NAME:
+        start += 1
+    ref = next((m for m in message.members if m.start == start and not m.owner), None)
+    if ref is None or ref.end >= len(message.norms) or group.sense not in ("did", "none"):
+        return None
+    after = message.words[ref.end]
+    spans = (message.bins, message.amounts, message.items)
+    if (
+        any(x.start == ref.end for span in spans for x in span)
+        or after.kind != "word"
+        or after.norm in _SPOKEN_TO
+    ):
+        return None
+    if group.verb is None:
+        unknown = after.norm not in vocabulary() and after.norm not in PLAIN_FOLLOWERS
+        return ref.name if unknown and group.start <= ref.start else None
+    between = message.norms[ref.end : group.verb.start]
+    others = any(ref.end <= m.start < group.verb.start for m in message.members)
+    if others or not _OWN.isdisjoint(between) or not _NOT_HIS.isdisjoint(between):
+        return None
+    return ref.name if ref.end <= group.verb.start else None
+
+
+_BEFORE_NAME = words_in(
+    "so oh ok okay and well then today yesterday btw fyi also mr mrs ms miss dr sister brother"
+)
+_SPOKEN_TO = words_in(
+    "thanks thank ta cheers please pls yes no ok okay done sorry hi hello can could would will "
+    "do dont you your youre u the a an my our this that it its there what how when where who why "
+    "if in at on to for of from with is are not just and or but said says thinks wants bot love "
+    "well lol haha fyi"
+)
+_NOT_HIS = words_in("you u ye my our thanks please ! ? . ; who says said")
+
+
+def is_sender(message: Message, name: str) -> bool:
+    """Whether a name is the sender's own."""
+    sender = message.context.sender
+    return sender is not None and sender.lstrip("@").casefold() == name.lstrip("@").casefold()
+
+
+def _carries_on(group: Group) -> bool:
+    """Whether the group names no doer of its own, so that the one before goes on."""
+    left = group.norms if group.verb is None else _left(group)
+    if not _OWN.isdisjoint(left):
+        return False
+    return (
+        not _THIRD.isdisjoint(left)
+        or (group.verb is not None and group.clauses[0].joint in ("and", "n", "then", "&"))
+        or group.inherited is not None
+    )
+
+
+def _left(group: Group) -> list[str]:
+    assert group.verb is not None
+    return group.message.norms[group.start : group.verb.start]
+
+
+def _named_doer(group: Group) -> str | None:
+    for ref in group.message.members:
+        if group.start <= ref.start < group.end and _is_doer(group, ref):
+            return ref.name
+    return _told_of(group)
+
+
+def _is_doer(group: Group, ref: MemberRef) -> bool:
+    norms = group.message.norms
+    if ref.owner:
+        return norms[ref.end + 1 : ref.end + 2] != [] and norms[ref.end + 1] in _SHARE
+    start = ref.start
+    while start > group.start and norms[start - 1] in _TITLES:
+        start -= 1
+    before = norms[start - 1] if start > group.start else ""
+    if before == "by" or norms[start - 2 : start] == ["behalf", "of"]:
+        return True
+    if before in ("behalf", "for") and _logs_for(group, start):
+        return True
+    if before in _HELPERS and (group.verb is None or ref.end <= group.verb.start):
+        return True  # "yesterday has Ines 2 kg brought"
+    if before in _NOT_BY and not (before == "from" and group.verb is None):
+        return False
+    return _does(group, ref.end)
+
+
+_TITLES = words_in("miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young")
+_HELPERS = words_in("has have had hat heeft a")
+_SHARE = words_in("lot share haul contribution load scraps bit offering half portion peelings")
+
+
+def _told_of(group: Group) -> str | None:
+    """ "Kofi, bless him, carried 2 kg": a name, an aside about him, and the verb."""
+    message = group.message
+    if group.verb is None:
+        return None
+    sentence = message.sentences[group.clauses[0].sentence]
+    for ref in message.members:
+        aside = message.norms[ref.end : group.verb.start]
+        if ref.start == sentence.start and aside[:1] == [","] and not _THIRD.isdisjoint(aside):
+            return None if not _OWN.isdisjoint(aside) else ref.name
+    return None
+
+
+def _logs_for(group: Group, at: int) -> bool:
+    norms = group.message.norms
+    before = norms[group.start : at]
+    return "behalf" in before or not {"log", "logging", "record", "recording", "noting"}.isdisjoint(
+        before
+    )
+
+
+def _does(group: Group, end: int) -> bool:
+    """Whether the member at words[..:end] is the one who did it."""
+    norms = group.message.norms
+    if (
+        group.verb is None
+        and norms[end : end + 1]
+        and norms[end] in ("was", "has", "'s", "had", "came")
+    ):
+        return norms[group.start : end] == [] or end - 1 == group.start
+    if group.verb is None:
+        return (end < group.end and norms[end] in (":", "-")) or (
+            end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"])
+        )
+    if not end <= group.verb.start:
+        return False
+    between = norms[end : group.verb.start]
+    if between[:1] in (["has"], ["have"], ["had"]) and _OWN.isdisjoint(between):
+        return True
+    return all(w in _BETWEEN for w in norms[end : group.verb.start]) and (
+        norms[end : end + 1] != [","] or norms[end + 1] in _THIRD
+    )

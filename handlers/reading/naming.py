@@ -1,0 +1,148 @@
+"""The name that a new bin is given: "called Dot", "meet Dot", "new bin: Dot", "we call him Dot"."""
+
+from handlers.reading.groups import Group
+from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
+
+_CALLED = words_in(
+    "called named call calling name christened christen naming dubbed labelled labeled dub"
+)
+_NAME_ENDS = words_in(
+    "and but it its is for with so in on at the a today to from because cos as after by who "
+    "which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha hope "
+    "see sorry thanks will x xx ta cheers must cant since also already until"
+)
+
+
+def called(group: Group) -> bool:
+    """Whether a word of naming stands in the group."""
+    return not _CALLED.isdisjoint(group.norms)
+
+
+def given_name(message: Message) -> str | None:
+    """The name told anywhere in a message: "They voted to call it Dot", "small one, name Dot"."""
+    for i, norm in enumerate(message.norms[:-1]):
+        if norm not in _CALLED and norm not in ("call", "calls"):
+            continue
+        at = i + 1
+        while at < len(message.norms) - 1 and message.norms[at] in _IT:
+            at += 1
+        word = message.words[at]
+        if word.kind == "word" and (word.text[:1].isupper() or word.text.isupper()):
+            return name_from(message, at, len(message.norms), capital=True)
+    fresh = {b.name for b in message.bins if b.name is not None and not b.known}
+    return fresh.pop() if len(fresh) == 1 else None
+
+
+_IT = words_in('it him her them this that one is : " the')
+
+
+def _named_already(group: Group) -> str | None:
+    """The bin that the words name, if they do not only say that it is a new one."""
+    names = [b.name for b in group.bins if b.name is not None]
+    fresh = ("new", "second", "third", "other", "spare")
+    return next((name for name in names if name.split()[0] not in fresh), None)
+
+
+def new_name(group: Group) -> str | None:
+    """The name of a bin that was started, where its own sentence says it."""
+    message = group.message
+    sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(group.start, min(len(message.norms) - 2, sentence.end + 8)):
+        if message.norms[i : i + 2] == ["name", "is"] or message.norms[i : i + 2] == ["name", ":"]:
+            return name_from(message, i + 2, len(message.norms))
+    for i in range(group.start, sentence.end - 1):
+        if message.norms[i : i + 2] == ["name", "of"]:
+            return name_from(message, i + 2, sentence.end)
+        if message.norms[i] in _CALLED:
+            name = name_from(message, i + 1, sentence.end)
+            if name:
+                return name
+    if found := _named_already(group) or _greeted(group):
+        return found
+    sized = [a.end for a in group.amounts if a.size]
+    generic = group.bins[0].end if group.bins else sized[0] if sized else 0
+    if generic and message.norms[generic : generic + 2] in (
+        ["in", "the"],
+        ["on", "the"],
+        ["for", "the"],
+    ):
+        return name_from(message, generic + 2, sentence.end)
+    if group.verb is None:
+        return name_behind(group) or _introduced(group)
+    said = name_from(message, group.verb.end, group.end, capital=True)
+    return said or _listed_name(message, group.verb.end, sentence.end) or name_behind(group)
+
+
+def _introduced(group: Group) -> str | None:
+    """ "Mabel is our new bin": the capital words before the copula."""
+    message = group.message
+    sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(sentence.start + 1, min(sentence.start + 4, sentence.end - 1)):
+        if message.norms[i] in ("is", "'s") and message.norms[i + 1] in ("our", "my", "the", "a"):
+            return name_from(message, sentence.start, i, capital=True)
+    return None
+
+
+def _listed_name(message: Message, start: int, end: int) -> str | None:
+    """ "New bin started today: stairwell, 15 litres": the words behind the colon."""
+    for i in range(start, end - 1):
+        if message.norms[i] == ":" and message.words[i + 1].kind == "word":
+            return name_from(message, i + 1, end)
+    return None
+
+
+def _greeted(group: Group) -> str | None:
+    """ "Say hello to Doris", "meet Doris"."""
+    message = group.message
+    sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(sentence.start, sentence.end - 1):
+        if message.norms[i] in ("meet", "introducing", "welcome") or message.norms[i : i + 2] == [
+            "hello",
+            "to",
+        ]:
+            at = i + 1 if message.norms[i] != "hello" else i + 2
+            return name_from(message, at, sentence.end, capital=True)
+    return None
+
+
+def name_behind(group: Group) -> str | None:
+    """ "New bin alert: Gertrude, 15 L": the capital words behind the first stop."""
+    message = group.message
+    sentence = message.sentences[group.clauses[0].sentence]
+    for i in range(group.start, sentence.end - 1):
+        if message.norms[i] in (":", ",", "-", "(") and message.words[i + 1].text[:1].isupper():
+            return name_from(message, i + 1, sentence.end, capital=True)
+    return None
+
+
+def name_from(message: Message, i: int, end: int, *, capital: bool = False) -> str | None:
+    """The name said from word i on: a known one, a quoted one, or the words to the next stop."""
+    for ref in message.bins:
+        if i <= ref.start <= i + 2 and ref.name is not None and not capital:
+            return ref.name
+    while i < end and message.norms[i] in (
+        "it",
+        "the",
+        "him",
+        "her",
+        "a",
+        '"',
+        "'",
+        "as",
+        "bin",
+        "one",
+        "them",
+        ":",
+    ):
+        i += 1
+    stop = i
+    limit = min(end, i + 4)
+    while stop < limit and message.norms[stop] not in _NAME_ENDS | {'"', "'"}:
+        word = message.words[stop]
+        if capital and word.kind == "word" and not word.text[:1].isupper():
+            break
+        stop += 1
+    if stop > i and message.words[i].kind == "number":
+        return None
+    return message.text(i, stop) or None

@@ -1,0 +1,150 @@
+"""Where a bin was buried: the free words for the place, said with a preposition or alone."""
+
+from handlers.reading.groups import Group
+from handlers.reading.message import Message
+from handlers.reading.names import BinRef
+from handlers.reading.sentences import Clause
+from handlers.reading.vocabulary import words_in
+
+GROUND = words_in(
+    "ground soil earth dirt trench trenches hole pit bed beds patch garden plot allotment "
+    "border borders planter planters raised flowerbed orchard lawn field yard backyard rows "
+    "row"
+)
+GREEN = words_in(
+    "roses rose beans bean tomatoes tomato rhubarb tree trees bush bushes hedge apple lemon "
+    "plum pear fig courgettes squash pumpkins potatoes spuds raspberries currants "
+    "strawberries sweetcorn corn sunflowers dahlias peas brassicas cabbages kale leeks onions "
+    "passionfruit banana mango papaya marigolds lavender hydrangea hydrangeas vines vine "
+    "shrubs bamboo curry neem guava citrus fence shed wall arch trellis"
+)
+UNDER = words_in("under beneath below underneath beside behind near")
+PLACE = words_in(
+    "in into under beneath below by near along beside behind next at on over underneath "
+    "between against round around among amongst where en im past debajo bajo "
+    "junto detras cerca entre unter neben hinter sous derriere pres"
+)
+_WHEN = words_in("weekend lunchtime night noon dawn dusk long last first once")
+_SKIPPED = words_in(
+    "el la los las der den dem the a my our to of an under in at where del de do da di al des du"
+)
+_PLACE_ENDS = words_in(
+    ", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this which "
+    "covered me my it before after while when now for as lol n i we will are is about roughly "
+    "like used go went goes were con not | → > >"
+)
+_WEATHER = words_in(
+    "sleet rain snow hail frost fog mud drizzle dark wind sun sunshine heat cold storm hurry end "
+    "peace silence time no"
+)
+"""What somebody digs in that is no place."""
+_SOIL = frozenset({"ground", "soil", "earth", "dirt", "tierra", "terre", "terra", "erde"})
+_LONGEST = 7
+"""Words in a place that is said without a preposition, at most."""
+_AFTER = 3
+"""Clauses behind the burial in which the place is looked for."""
+
+
+def place_of(group: Group, target: BinRef | None) -> str | None:
+    """The free words for where it went; the ground itself if nothing more is said."""
+    said = _said(group, target) or _before(group, target) or _behind_arrow(group, target)
+    if said is None or said == "ground":
+        return _alone(group) or said
+    return said
+
+
+def _said(group: Group, target: BinRef | None) -> str | None:
+    """Behind the first word of place after the bin or the verb."""
+    message = group.message
+    norms = message.norms
+    start = group.verb.end if group.verb is not None else group.start
+    if target is not None:
+        start = max(start, target.end)
+    sentence = message.sentences[group.clauses[0].sentence]
+    held = _days(message)
+    for i in range(start, sentence.end - 1):
+        if norms[i] not in PLACE or i + 1 in held or norms[i + 1] in PLACE | _WHEN | _WEATHER:
+            continue
+        if norms[i] == "in" and i and message.words[i - 1].kind == "number":
+            continue  # "14 in deep"
+        place = _place_from(message, i + 1, sentence.end, held)
+        if place and place.lower() not in _WHEN and place.lower().split()[0] not in _WEATHER:
+            return place
+    return None
+
+
+def _days(message: Message) -> set[int]:
+    return {i for d in message.days for i in range(d.start, d.end)}
+
+
+def _before(group: Group, target: BinRef | None) -> str | None:
+    """ "Have the bin under the cherry tree buried": the place stands before the verb."""
+    if group.verb is None or target is None:
+        return None
+    if target.end > group.verb.start:
+        other = [b for b in group.bins if b.name != target.name and b.end <= group.verb.start]
+        return next((b.name for b in other if b.name is not None), None)
+    message = group.message
+    held = _days(message)
+    for i in range(target.end, group.verb.start - 1):
+        if message.norms[i] in PLACE and i + 1 not in held:
+            return _place_from(message, i + 1, group.verb.start, held)
+    return None
+
+
+def _behind_arrow(group: Group, target: BinRef | None) -> str | None:
+    """ "Shed → pit no. 3"."""
+    message = group.message
+    at = group.end if target is None else target.end
+    if message.norms[at : at + 2] == ["-", ">"]:
+        at += 1
+    if message.norms[at : at + 1] not in (["→"], [">"]):
+        return None
+    sentence = message.sentences[group.clauses[0].sentence]
+    return _place_from(message, at + 1, max(sentence.end, at + 2), _days(message))
+
+
+def _place_from(message: Message, i: int, end: int, held: set[int]) -> str | None:
+    norms = message.norms
+    while i < end and norms[i] in _SKIPPED:
+        i += 1
+    stop = i
+    while stop < end and stop not in held:
+        numbered = norms[stop] == "." and norms[stop - 1] in ("no", "nr")
+        if norms[stop] in _PLACE_ENDS and not numbered:
+            break
+        stop += 1
+    if norms[i : i + 1] and norms[i] in _SOIL and stop - i <= 2:
+        after = stop
+        while after < end and (norms[after] in (",", "-", "☺") or norms[after] in PLACE):
+            after += 1
+        return _place_from(message, after, end, held) if stop < after < end else "ground"
+    return message.text(i, stop) or None
+
+
+def _alone(group: Group) -> str | None:
+    """ "Trenched the shed. North bed.": a clause behind it that only names a place."""
+    message = group.message
+    first = message.clauses.index(group.clauses[0])
+    for clause in message.clauses[first + 1 : first + 1 + _AFTER + len(group.clauses)]:
+        named = clause.verb is None or clause.verb.end == clause.end  # "runner bean trench"
+        if named and clause.sense in ("none", "order", "did") and _is_place(message, clause):
+            place = _place_from(message, clause.start, clause.end, _days(message))
+            if place:
+                return place
+    return None
+
+
+def _is_place(message: Message, clause: Clause) -> bool:
+    """Whether a clause has ground or a plant in it, or begins with a word of place."""
+    norms = message.norms[clause.start : clause.end]
+    held = any(clause.start <= b.start < clause.end and not b.place for b in message.bins)
+    measured = any(clause.start <= a.start < clause.end for a in message.amounts)
+    if held or measured or len(norms) > _LONGEST or not norms[0][:1].isalpha():
+        return False
+    leads = norms[0] in PLACE or norms[:1] == ["out"]
+    titled = norms[0] not in _SOIL and not _BEDS.isdisjoint(norms)
+    return len(norms) > 1 and (leads or titled)
+
+
+_BEDS = (GROUND - _SOIL) | words_in("corner side end bay terrace border planter greenhouse")

@@ -1,0 +1,39 @@
+"""The day of a report, where its own words do not say it but the message does."""
+
+from datetime import date
+
+import pytest
+
+from tests.reading.context import acts
+
+# The message is of Wednesday 17 June 2026.
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("bin 3 is shut since Monday, lid taped down", "2026-06-15"),
+        ("bin 3 is sealed since the 4th", "2026-06-04"),
+        ("oh! forgot — Monday — 2 kg of peelings into bin 3", "2026-06-15"),
+        ("From last evening: 0.2 L drained from bin 3", "2026-06-16"),
+        ("batch: 4 kg bran, started fermenting 9 June", "2026-06-09"),
+        ("pressed bin 3 down and sealed it at the weekend, Saturday I think it was", "2026-06-13"),
+    ],
+)
+def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
+    assert {act.on for act in acts(text)} == {date.fromisoformat(on)}  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2 kg of leftovers from Sunday into bin 3",
+        "added 2 kg to bin 3, the collection is on Monday",
+        "meeting on the 7th, 2 kg of peelings in bin 3",
+        "added a kilo of bones of the Sunday chicken to bin 3",
+        "arroz de ayer, 500 gramos, bin 3",
+        "6th layer into bin 3, 2 kg of peelings",
+    ],
+)
+def test_a_day_of_something_else_is_not(text: str) -> None:
+    assert {act.on for act in acts(text)} == {date(2026, 6, 17)}  # type: ignore[union-attr]

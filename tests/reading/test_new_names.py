@@ -1,0 +1,57 @@
+"""The name and the size of a new bin, wherever the message says them, and bins in a list."""
+
+import pytest
+
+from handlers.reading.acts import Amend, Drain, Open, Seal, Set, as_json
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "started a new bin, 30 litres, blue. We call him Hector. It is for everybody.",
+        "I started a new one yesterday, it lives under the sink and they voted to call it Hector, "
+        "15 L",
+        "new year new bin! small one of 8 litres, name Hector",
+        "We started a brand new bin, I am calling it Hector since it is so big. It holds 60 L.",
+    ],
+)
+def test_a_new_bin_has_the_name_it_is_given(text: str) -> None:
+    opened = [act for act in acts(text) if isinstance(act, Open)]
+    assert [act.bin for act in opened] == ["Hector"]
+    assert opened[0].capacity_l in (8, 15, 30, 60)
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("Two sealed today: bin 3 and the shed", Seal),
+        ("sealed bin 3 and the shed", Seal),
+        ("drained bin 3 and the shed", Drain),
+    ],
+)
+def test_each_bin_of_a_list_has_its_record(text: str, kind: type) -> None:
+    told = [act for act in acts(text) if isinstance(act, kind)]
+    assert sorted(str(as_json(act)["bin"]) for act in told) == ["bin 3", "shed"]
+
+
+def test_the_bin_that_was_meant() -> None:
+    (act,) = acts("I said the shed and I meant big blue, they look alike")
+    assert isinstance(act, Amend)
+    assert act.bin == "big blue"
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [("typo! 12 ounces, I dont own 12 pounds of anything", 0.340), ("2,3 kg, not 3,2", 2.3)],
+)
+def test_what_is_denied_is_no_correction(text: str, kg: float) -> None:
+    (act,) = acts(text)
+    assert isinstance(act, Amend)
+    assert act.mass_kg == pytest.approx(kg, rel=0.01)
+
+
+def test_weeks_of_fermenting_are_set_in_days() -> None:
+    (act,) = acts("bot, set the fermenting time to 3 weeks")
+    assert isinstance(act, Set)
+    assert (act.what, act.value) == ("ferment days", "21")

@@ -1,0 +1,30 @@
+"""Where a bin was buried, however the place is said."""
+
+import pytest
+
+from handlers.reading.acts import Bury
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    ("text", "place"),
+    [
+        ("buried bin 3 under the plum tree", "plum tree"),
+        ("Trenched bin 3. South bed. Hard going.", "South bed"),
+        ("bin 3 buried yesterday, row 4, 12 in deep", "row 4"),
+        ("bin 3 is in the ground. Out past the water butt, 2 ft down", "Out past the water butt"),
+        ("buried bin 3 in the rain, alone, under the dead lavender", "dead lavender"),
+        ("buried bin 3 -> pit no. 2 (east corner)", "pit no. 2"),
+        ("buried bin 3 debajo del limonero", "limonero"),
+        ("bin 3 is in the soil, back garden beside the wall", "back garden beside the wall"),
+    ],
+)
+def test_the_place_of_a_burial(text: str, place: str) -> None:
+    places = [act.place for act in acts(text) if isinstance(act, Bury)]
+    assert places == [place]
+
+
+def test_what_is_dug_in_is_the_bin_and_not_the_plot() -> None:
+    (act,) = acts("in plot 9 I dug in the whole of bin 3", bins=("plot 9", "bin 3"))
+    assert isinstance(act, Bury)
+    assert (act.bin, act.place) == ("bin 3", "plot 9")

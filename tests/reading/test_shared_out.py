@@ -1,0 +1,49 @@
+"""Amounts that hang together over a message, and lots that are shared out among bins."""
+
+import pytest
+
+from handlers.reading.acts import Layer
+from tests.reading.context import acts
+
+
+def layers(text: str) -> list[tuple[str | None, float | None]]:
+    """Bin and kg of each layer."""
+    return [
+        (act.bin, None if act.mass_kg is None else round(act.mass_kg, 3))
+        for act in acts(text)
+        if isinstance(act, Layer)
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("two kilograms and three hundred grams of peelings into bin 3", 2.3),
+        ("added 700 g of fish skin, 300 of peppers to bin 3", 1.0),
+        ("chicken bones 600 g and the bread 200, bin 3", 0.8),
+        ("bin 3 +1.1 rice, +0.2 chicken skin. kg", 1.3),
+        ("bin 3: potato peel .8 kg", 0.8),
+        ("2.3 kg of peelings with the bucket, bucket alone 400 g, into bin 3", 1.9),
+        ("added three bags of 2 kg of peelings to bin 3", 6.0),
+        ("added 2 kg to bin 3 (total 14 kg now)", 2.0),
+        ("added 5 kg to bin 3: rice 3 kg, beans 2 kg", 5.0),
+    ],
+)
+def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
+    assert layers(text) == [("bin 3", round(kg, 3))]
+
+
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("12 kg of sprouts: 8 kg of that to the shed, the other 4 to bin 3",
+         [("shed", 8), ("bin 3", 4)]),
+        ("coffee grounds 3.5 kg, 2 kg into bin 3 and the rest into big blue",
+         [("bin 3", 2), ("big blue", 1.5)]),
+        ("added 3 kg of peelings, half into bin 3, half into big blue",
+         [("bin 3", 1.5), ("big blue", 1.5)]),
+        ("added 3 kg of peelings, half into bin 3, half to the neighbour's dog", [("bin 3", 1.5)]),
+    ],
+)  # fmt: skip
+def test_one_lot_shared_out(text: str, parts: list[tuple[str, float]]) -> None:
+    assert layers(text) == parts
