@@ -60,7 +60,7 @@ async def as_page(book: Book, now: datetime) -> bytes:
     bins = [await _shown(book, bin, dues, today) for bin in await book.bins()]
     present = f"{today:%A} {today.day} {today:%B} {today.year}"
     keepers = {shown.state.bin: shown.state.keeper for shown in bins}
-    care = await care_of(book, dues, today, keepers)
+    care = await care_of(book, dues, today, keepers, discreet=True)
     lines = await calendar(book, next_of_each(dues), today, care)
     late = [due for due in dues if is_late(due, today)]
     parts = [
@@ -99,7 +99,10 @@ async def _shown(book: Book, bin: Bin, dues: Sequence[Due], today: date) -> Show
 
 
 def _section(title: str, inner: str, kind: str = "bins") -> str:
-    return f'<section class="{kind}"><h2>{title}</h2>\n{inner}</section>\n'
+    heading = f'<h2 id="{kind}-heading">{title}</h2>'
+    return (
+        f'<section class="{kind}" aria-labelledby="{kind}-heading">{heading}\n{inner}</section>\n'
+    )
 
 
 def _lines(lines: Sequence[str], late: int) -> str:
@@ -154,7 +157,8 @@ def _fill(state: BinState, book: Book) -> str:
         return f"<p>{held}</p>\n"
     share = percent(state.fill)
     return (
-        f'<p class="fill"><meter min="0" max="1" value="{state.fill:.2f}">{share}</meter> '
+        '<p class="fill"><meter aria-label="how full" min="0" max="1" '
+        f'value="{state.fill:.2f}">{share}</meter> '
         f"{share} full{size}, {held}</p>\n"
     )
 

@@ -60,7 +60,7 @@ async def _shown(book: Book, now: datetime, with_cancelled: bool) -> tuple[list[
     today = now.astimezone(ZoneInfo(book.room.zone)).date()
     known = await dues.listed(book.db, book.room, now - CANCELLED_FOR)
     shown = [item for item in known if _is_listed(item, today, with_cancelled)]
-    return shown, await care_of(book, [item.due for item in shown], today)
+    return shown, await care_of(book, [item.due for item in shown], today, discreet=True)
 
 
 def _is_listed(item: Listed, today: date, with_cancelled: bool) -> bool:

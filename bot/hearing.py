@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from bot import unasked
+from bot import marks, unasked
 from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_present_name, with_offers
@@ -26,20 +26,14 @@ from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask, Context
 from handlers.reading.arranged import Plan
-from handlers.reading.plans import plans
-from handlers.reading.read import read
+from handlers.reading.plans import read
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry, Message, Question, Room
 
-STRIKE_MARKS = frozenset("❌✖❎")
-YES_MARKS = frozenset("👍✅👌")
-NO_MARKS = frozenset("👎❌")
-DONE_MARKS = frozenset("✅☑✔")
-LATER_MARKS = frozenset("💤😴⏰")
-VARIANT = "\ufe0f"
-"""Asks for the coloured form of a sign; it says nothing."""
+REMINDERS = frozenset({"digest", "reminder"})
+"""What is said unasked, so that an answer to it is about what it names."""
 
 QUESTION_STANDS = timedelta(days=1)
 """How long a bare answer is taken for one to a question of ours."""
@@ -49,24 +43,6 @@ MOST_LEANING_WORDS = 6
 
 MOST_ANSWERS = 6
 """Answers to one message that are told in full; all of it is written down."""
-
-SKIN_TONES = "🏻🏼🏽🏾🏿"
-
-
-KEYCAP = "\u20e3"
-"""Behind a digit: the key of that number."""
-
-
-def _line(key: str) -> int | None:
-    """The line of a digest that a number set on it means."""
-    digit = key.removesuffix(KEYCAP)
-    return int(digit) if digit != key and digit in set("123456789") else None
-
-
-def understood(text: str, context: Context) -> tuple[Act | Plan, ...]:
-    """What a message arranges, and the acts that the rest of it means."""
-    arranged, rest = plans(text, context)
-    return (*arranged, *read(rest, context))
 
 
 @dataclass(slots=True)
@@ -207,7 +183,7 @@ class Hearing:
         await self._rewrite(withdrawn.event, original, only_if_answered=True)
 
     async def _reacted(self, reacted: Reacted) -> None:
-        key = reacted.key.replace(VARIANT, "").rstrip(SKIN_TONES)
+        key = marks.plain(reacted.key)
         if await self._answers_offer(reacted, key) or await self._answers_digest(reacted, key):
             return
         event = await self._record_behind(reacted.target) or reacted.target
@@ -215,12 +191,12 @@ class Hearing:
         if trace is None or trace.sender != reacted.sender:
             return
         question = await self.book.question_about(event)
-        if question and question.lacks == "yes" and key in YES_MARKS | NO_MARKS:
-            word = "yes" if key in YES_MARKS else "no"
+        if question and question.lacks == "yes" and key in marks.YES | marks.NO:
+            word = "yes" if key in marks.YES else "no"
             acts = await unsure.settled(word, question, self.book)
             await self._settle(question, acts or [], reacted.event)
             await self._reply(reacted.event, to=event)
-        elif key in STRIKE_MARKS:
+        elif key in marks.STRIKE:
             turn = await self._turn(event, trace.at, cause=reacted.event)
             undone = await corrections.undo(event, turn)
             await keeping.carry_out(turn, undone)
@@ -230,7 +206,7 @@ class Hearing:
 
     async def _answers_offer(self, reacted: Reacted, key: str) -> bool:
         """Whether it was set on an offer, and so accepts or declines it."""
-        if key not in YES_MARKS | NO_MARKS:
+        if key not in marks.YES | marks.NO:
             return False
         event = await self._record_behind(reacted.target) or reacted.target
         asked = [e for e in await self.book.of_event(event) if e.act in ("offer", "swap")]
@@ -238,20 +214,20 @@ class Hearing:
         if not asked or (trace and trace.sender == reacted.sender):
             return False
         turn = await self._turn(reacted.event, reacted.at, refers_to=event)
-        await self._take_up(await custody.marked(event, turn, yes=key in YES_MARKS), turn)
+        await self._take_up(await custody.marked(event, turn, yes=key in marks.YES), turn)
         await self._reply(reacted.event, to=reacted.target)
         return True
 
     async def _answers_digest(self, reacted: Reacted, key: str) -> bool:
         """Whether it was set on a digest of ours, and was taken as "done" or "later"."""
         said = await outbox.said_as(self.book.db, self.room.id, reacted.target)
-        line = _line(key)
-        if said is None or said.kind not in ("digest", "reminder"):
+        line = marks.line_of(key)
+        if said is None or said.kind not in REMINDERS:
             return False
-        if line is None and key not in DONE_MARKS | LATER_MARKS:
+        if line is None and key not in marks.DONE | marks.LATER:
             return False
         turn = await self._turn(reacted.event, reacted.at)
-        if line is not None or key in DONE_MARKS:
+        if line is not None or key in marks.DONE:
             acts, rest = await reminded.ticked(said.tx_id, line, turn)
             await self._answer(acts, turn)
             await keeping.carry_out(turn, rest)
@@ -284,7 +260,7 @@ class Hearing:
     async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
         former = await self.book.former_names()
         context = await self._context(heard, turn, tuple(former))
-        acts = understood(heard.body, await with_offers(context, turn))
+        acts = read(heard.body, await with_offers(context, turn))
         return [by_present_name(act, former) for act in acts]
 
     async def _context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
@@ -318,7 +294,8 @@ class Hearing:
             return None
         ours = await outbox.said_as(self.book.db, self.room.id, event)
         if ours:
-            return ours.tx_id if ours.kind == "notice" and not ours.to_event else ours.to_event
+            by_itself = ours.kind in REMINDERS or (ours.kind == "notice" and not ours.to_event)
+            return ours.tx_id if by_itself else ours.to_event
         trace = await inbox.trace(self.book.db, self.room.address, event)
         if trace and trace.kind == "automatic" and trace.about:
             return trace.about
@@ -369,9 +346,7 @@ class Hearing:
 
     async def _reply(self, cause: str, *, to: str, thread: str | None = None) -> None:
         """Put what came up into the outbox: words, or else a mark that it is written down."""
-        for message in self.attached:
-            posted = replace(message, tx_id=f"{message.kind}-{cause}", to_event=to, thread=thread)
-            await outbox.put(self.book.db, self.room.id, posted, self.now)
+        await self._post(cause, to, thread)
         if self.spoken:
             message = Message(
                 tx_id=f"re-{cause}",
@@ -387,6 +362,12 @@ class Hearing:
             mark = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=to)
             await outbox.put(self.book.db, self.room.id, mark, self.now)
 
+    async def _post(self, cause: str, to: str, thread: str | None) -> None:
+        """Put the files and pictures into the outbox."""
+        for message in self.attached:
+            posted = replace(message, tx_id=f"{message.kind}-{cause}", to_event=to, thread=thread)
+            await outbox.put(self.book.db, self.room.id, posted, self.now)
+
     async def _rewrite(self, cause: str, to: str, *, only_if_answered: bool = False) -> None:
         """Like `_reply`, in place of the answer that was given before, if one was."""
         before = await outbox.answer_to(self.book.db, self.room.id, to)
@@ -394,6 +375,7 @@ class Hearing:
             if not only_if_answered:
                 await self._reply(cause, to=to)
             return
+        await self._post(cause, to, None)
         if not (self.spoken or self.noted):
             return
         row, _ = before

@@ -4,6 +4,7 @@ Made to be read on a phone: 1080 dots wide, no letters under 24 of them high.
 """
 
 import io
+from collections.abc import Callable, Mapping
 from datetime import timedelta
 from functools import lru_cache
 
@@ -24,6 +25,11 @@ FILLS = {
     "cover": "#c9b79c", "check": "#f2d9a0", "hand over": "#cfd8c8",
 }  # fmt: skip
 OTHER = "#e8e0f0"
+
+STEP = 12
+"""Dots from one line of a pattern to the next."""
+
+Box = tuple[float, float, float, float]
 
 FONTS = {
     False: ("DejaVuSans.ttf", "NotoSans-Regular.ttf", "LiberationSans-Regular.ttf", "Arial.ttf"),
@@ -124,8 +130,11 @@ def _row(draw: ImageDraw.ImageDraw, row: Row, y: int) -> None:
 
 def _label(draw: ImageDraw.ImageDraw, row: Row, left: float, right: float, top: float) -> None:
     """The words behind the bar, or before it where there is more room."""
-    face = font(30, bold=row.late)
     after, before = WIDTH - EDGE - right - 14, left - EDGE - 14
+    face = font(30, bold=row.late)
+    for size in (27, 24):  # smaller only where it must be
+        if draw.textlength(row.words, face) > max(after, before):
+            face = font(size, bold=row.late)
     is_after = draw.textlength(row.words, face) <= after or after >= before
     words = _cut(draw, row.words, after if is_after else before, face)
     width = draw.textlength(words, face)
@@ -144,26 +153,55 @@ def _cut(
     return f"{words.rstrip()}…"
 
 
-def _pattern(draw: ImageDraw.ImageDraw, what: str, box: tuple[float, float, float, float]) -> None:
+def _pattern(draw: ImageDraw.ImageDraw, what: str, box: Box) -> None:
     """What tells the kinds apart without colours."""
+    if what in PATTERNS:
+        PATTERNS[what](draw, box)
+
+
+def _level(draw: ImageDraw.ImageDraw, box: Box) -> None:
     left, top, right, bottom = box
-    step = 12
-    match what:
-        case "drain":  # level lines, like liquid
-            for y in range(int(top) + 8, int(bottom), step):
-                draw.line((left, y, right, y), INK, 2)
-        case "seal":  # filled
-            draw.rectangle((left + 4, top + 4, right - 4, bottom - 4), INK)
-        case "bury":  # slanted lines
-            height = bottom - top
-            for x in range(int(left - height), int(right), step):
-                start, end = max(x, left), min(x + height, right)
-                draw.line((start, bottom - (start - x), end, bottom - (end - x)), INK, 3)
-        case "plant" | "cover":  # dots
-            for x in range(int(left) + 8, int(right) - 2, step + 4):
-                draw.ellipse((x - 3, (top + bottom) / 2 - 3, x + 3, (top + bottom) / 2 + 3), INK)
-        case "check":  # a cross
-            draw.line((left, top, right, bottom), INK, 3)
-            draw.line((left, bottom, right, top), INK, 3)
-        case _:
-            return
+    for y in range(int(top) + 8, int(bottom), STEP):
+        draw.line((left, y, right, y), INK, 2)
+
+
+def _upright(draw: ImageDraw.ImageDraw, box: Box) -> None:
+    left, top, right, bottom = box
+    for x in range(int(left) + 8, int(right), STEP):
+        draw.line((x, top, x, bottom), INK, 2)
+
+
+def _slanted(draw: ImageDraw.ImageDraw, box: Box) -> None:
+    left, top, right, bottom = box
+    height = bottom - top
+    for x in range(int(left - height), int(right), STEP):
+        start, end = max(x, left), min(x + height, right)
+        draw.line((start, bottom - (start - x), end, bottom - (end - x)), INK, 3)
+
+
+def _filled(draw: ImageDraw.ImageDraw, box: Box) -> None:
+    left, top, right, bottom = box
+    draw.rectangle((left + 4, top + 4, right - 4, bottom - 4), INK)
+
+
+def _dotted(draw: ImageDraw.ImageDraw, box: Box) -> None:
+    left, top, right, bottom = box
+    y = (top + bottom) / 2
+    for x in range(int(left) + 8, int(right) - 2, STEP + 4):
+        draw.ellipse((x - 3, y - 3, x + 3, y + 3), INK)
+
+
+def _crossed(draw: ImageDraw.ImageDraw, box: Box) -> None:
+    left, top, right, bottom = box
+    draw.line((left, top, right, bottom), INK, 3)
+    draw.line((left, bottom, right, top), INK, 3)
+
+
+PATTERNS: Mapping[str, Callable[[ImageDraw.ImageDraw, Box], None]] = {
+    "drain": _level,  # like liquid
+    "seal": _filled,
+    "bury": _slanted,
+    "plant": _dotted,
+    "cover": _upright,
+    "check": _crossed,
+}

@@ -108,7 +108,7 @@ class Notices:
         async with self._db.transaction():
             if status == 200:
                 await notices.set_pinned(self._db, room)
-            elif status == 403 and not shown.explained:
+            elif status == 403 and not shown.explained and not _is_night(room, now):
                 await notices.set_explained(self._db, room)
                 words = Message(
                     tx_id=f"may-pin-{room.id}-{to_ms(now)}", kind="reply", body=HOW_TO_ALLOW

@@ -37,7 +37,7 @@ from storage.errors import UserError
 
 log = logging.getLogger(__name__)
 
-LONGEST_SLEEP = timedelta(minutes=10)
+LONGEST_SLEEP = timedelta(minutes=1)
 """A clock may be set, or the machine sleep: look at the calendar again at least so often."""
 
 

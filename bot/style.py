@@ -23,6 +23,8 @@ dd { margin: 0 0 .5rem; }
 .bins article { margin: .75rem 0; padding: .75rem 1rem; background: var(--card);
   border: 1px solid var(--edge); border-radius: .5rem; break-inside: avoid; }
 @media (min-width: 48rem) {
+  dl { display: grid; grid-template-columns: 20rem 1fr; gap: .4rem 1rem; }
+  dd { margin: 0; }
   .bins { display: grid; grid-template-columns: 1fr 1fr; gap: 0 1rem; align-items: start; }
   .bins h2, .bins .legend { grid-column: 1 / -1; }
 }

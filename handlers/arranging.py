@@ -9,6 +9,7 @@ from handlers.reading.arranged import (
     Back,
     CallOff,
     KeepUp,
+    Moved,
     OwnDate,
     OwnDates,
     Plan,
@@ -36,6 +37,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.set_date(plan, turn)
         case CallOff():
             return await owndates.call_off(plan, turn)
+        case Moved():
+            return await owndates.move(plan, turn)
         case OwnDates():
             return await owndates.listing(plan, turn)
         case KeepUp():

@@ -148,7 +148,9 @@ def duty(due: Due, care: Care, *, with_hour: bool = True) -> str:
     who = care.keeper(due)
     if who and care.is_away(due):
         stand_in = care.stand_in(due)
-        who = f"{stand_in} for {who}" if stand_in else f"{who} is away: who can?"
+        alone = who if care.discreet else f"{who} is away: who can?"
+        who = f"{stand_in} for {who}" if stand_in else alone
+    with_hour = with_hour and due.put_off_until is None
     words = f"{task(due)} at {clock(due.hour)}" if due.hour and with_hour else task(due)
     return f"{words} ({who})" if who else words
 

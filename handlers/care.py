@@ -1,7 +1,7 @@
 """Who sees to a due: its keeper, or whoever stands in while the keeper is away."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 
 from handlers.dues import OWN, TURNS
@@ -19,6 +19,8 @@ class Care:
     keepers: Mapping[Bin, str | None]
     absences: Sequence[Absence] = ()
     stand_ins: Mapping[tuple[Bin, date], str | None] = field(default_factory=dict)
+    discreet: bool = False
+    """Where strangers may read along, it is not said that a home stands empty."""
 
     def keeper(self, due: Due) -> str | None:
         """Whose it is: of what is of no bin or goes by turns, who it was said for or has the turn;
@@ -69,20 +71,22 @@ async def care_of(
     dues: Sequence[Due],
     today: date,
     keepers: Mapping[Bin, str | None] | None = None,
+    *,
+    discreet: bool = False,
 ) -> Care:
     """Who sees to each of these dues; on the day a bin changes hands, who has it yet."""
     last = max((due.to_day for due in dues), default=today)
     gone = await absences(book, today, max(last, today))
     if keepers is None:
         keepers = await _keepers(book, dues, today)
-    care = Care(today=today, keepers=keepers, absences=gone)
+    care = Care(today=today, keepers=keepers, absences=gone, discreet=discreet)
     if not gone:
         return care
     wanted = {(due.bin, care.first_day(due)) for due in dues if due.bin and care.is_away(due)}
     stand_ins = {
         (bin, day): await _stand_in(book, bin, keepers[bin] or "", day, gone) for bin, day in wanted
     }
-    return Care(today=today, keepers=keepers, absences=gone, stand_ins=stand_ins)
+    return replace(care, stand_ins=stand_ins)
 
 
 async def _keepers(book: Book, dues: Sequence[Due], today: date) -> Mapping[Bin, str | None]:

@@ -8,7 +8,7 @@ from itertools import groupby
 from handlers.calendar import about, together
 from handlers.care import Care
 from handlers.dues import OWN
-from handlers.phrasing import capital, clock, day, span
+from handlers.phrasing import capital, day, span
 from storage.book import Book
 from storage.rows import Due
 
@@ -27,16 +27,15 @@ def digest(dues: Sequence[Due], today: date, care: Care) -> list[Line]:
     """
     ordered = sorted(dues, key=lambda due: _urgency(due, today))
     lines = []
-    for (_, last, _), group in groupby(ordered, key=lambda due: _urgency(due, today)[:3]):
+    for _, group in groupby(ordered, key=lambda due: _urgency(due, today)[:3]):
         named = tuple(group)
         words = f"{_by_when(named[0], today)}: {together(named, care)}."
         lines.append(Line(words=words, dues=named))
-        del last
     return lines
 
 
 def _by_when(due: Due, today: date) -> str:
-    last = due.to_day
+    last = _day_of(due)
     if last < today:
         return (
             f"Meant for {day(last, today)}"
@@ -50,8 +49,14 @@ def _by_when(due: Due, today: date) -> str:
 
 def _urgency(due: Due, today: date) -> tuple[bool, int, bool, str, str, str]:
     """Today first; late things last, what members set and was missed after those of its day."""
-    is_missed = due.to_day < today and due.what in OWN
-    return due.to_day < today, abs((due.to_day - today).days), is_missed, *about(due)
+    last = _day_of(due)
+    is_missed = last < today and due.what in OWN
+    return last < today, abs((last - today).days), is_missed, *about(due)
+
+
+def _day_of(due: Due) -> date:
+    """Its last day; of what members set and put off, the day it was put off to."""
+    return (due.put_off_until or due.to_day) if due.what in OWN else due.to_day
 
 
 def reminder(due: Due, care: Care) -> str:
@@ -69,8 +74,3 @@ async def called(book: Book, dues: Sequence[Due], care: Care) -> tuple[str, ...]
         for member in await book.members()
         if member.user and member.present and member.name.casefold() in doers
     )
-
-
-def hour_of(due: Due) -> str:
-    """The hour that members set, in words; empty if it comes with the digest."""
-    return clock(due.hour) if due.hour else ""

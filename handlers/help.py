@@ -14,10 +14,12 @@ HELP = (
     "“opened the blue bin, 20 L” · “added 2 kg scraps, mostly meat” · “drained half a litre” · "
     "“sealed it” · “buried it under the pear tree” · “white mould on top”\n"
     "Ask: “how much starter for 3 L of peelings?” · “how much water for 250 mL?” · “what's due?” · "
-    "“how full is the blue bin?” · “why?”\n"
+    "“how full is the blue bin?” · “show the calendar” · “why?”\n"
     "Share a bin: “handing the yard bin to Nives on Friday” · “I'll take it” · “rota for the yard "
     "bin: Ines, Bram, weekly” · “can anyone swap my week?” · “who put the chicken in?” · “a label "
     "for the yard bin”\n"
+    "Arrange: “remind us to wash the lids every second Sunday” · “I'm away till Monday”\n"
+    "Answer a reminder with ✅ or 💤, or 1️⃣ for its first line; or “done”, “tomorrow”.\n"
     "Put right: edit or delete your message, reply “no, 3 kg”, say “scratch that”, or mark it ❌."
 )
 

@@ -92,7 +92,7 @@ async def settle_starter(turn: Turn) -> None:
     """Make the dues of the starter anew from its last batch, and the last count of it."""
     book = turn.book
     batch, count = await book.latest_batch("batch"), await book.latest_batch("stock")
-    lasts = await starter.lasting(book, turn.today)
+    lasts = await starter.lasting(book, turn.today) if count else None
     due = dues_of_starter(batch, count, lasts)
     await dues.put(book.db, book.room, None, due, turn.now, of=OF_STARTER)
 

@@ -1,19 +1,23 @@
 """Reminders that members set: written down, listed, called off, and made into dues."""
 
+from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from handlers.answer import Answer, Turn
+from handlers.answer import SILENCE, Answer, Turn
 from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date
 from handlers.phrasing import capital, clock, day
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
-from handlers.reading.arranged import CallOff, OwnDate, OwnDates
+from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
 from handlers.reading.recurrence import first_on, spoken
 from handlers.reading.vocabulary import words_in
 from storage import dues
 from storage.book import Book
 from storage.rows import Entry, Facts, Room
+
+MOST_SET = 50
+"""Reminders of a group at a time: more would be noise, or mischief."""
 
 MOST_WORDS = 160
 """Characters of what is to be said."""
@@ -29,6 +33,8 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     if plan.first is None:
         return Answer(say=f"When? Say “remind us to {plan.words} on Friday at 18:00”.")
     room = turn.book.room
+    if len(await _set_ones(turn)) >= MOST_SET:
+        return Answer(say=f"{MOST_SET} reminders are set already: call one off first.")
     if plan.hour and is_quiet(plan.hour, room.quiet_from, room.quiet_to):
         return Answer(
             say=f"{clock(plan.hour)} is in your quiet hours, {clock(room.quiet_from)} to "
@@ -73,13 +79,13 @@ def _when(first: date, hour: time | None, rule: str | None, until: date | None, 
     if rule is None:
         return f"{day(first, today)}{at}"
     ends = f" until {day(until, today)}" if until else ""
-    return f"{spoken(rule, first)}{at}{ends}, first {day(first, today)}"
+    return f"{spoken(rule, first)}{at}{ends}, from {day(first, today)} on"
 
 
 async def listing(plan: OwnDates, turn: Turn) -> Answer:
     """The reminders that are set and still to come."""
     del plan
-    dated = [entry for entry in await turn.book.dated() if await _coming(entry, turn)]
+    dated = await _set_ones(turn)
     lines = [f"{capital(_told(entry, turn.today))}." for entry in dated]
     return Answer(say="\n".join(lines) or NONE_SET)
 
@@ -94,7 +100,12 @@ def _told(entry: Entry, today: date) -> str:
     return f"{days}{at}: {facts.words}{whom}"
 
 
-async def _coming(entry: Entry, turn: Turn) -> bool:
+async def _set_ones(turn: Turn) -> list[Entry]:
+    """The reminders that are set and still to come."""
+    return [entry for entry in await turn.book.dated() if _coming(entry, turn)]
+
+
+def _coming(entry: Entry, turn: Turn) -> bool:
     if entry.on is None:
         return False
     if entry.facts.rule is None:
@@ -104,10 +115,13 @@ async def _coming(entry: Entry, turn: Turn) -> bool:
 
 async def call_off(plan: CallOff, turn: Turn) -> Answer:
     """Reminders are no longer wanted; where it could be several, it is asked which."""
-    dated = [entry for entry in await turn.book.dated() if await _coming(entry, turn)]
-    meant = [entry for entry in dated if _is_meant(entry, plan)]
-    if len(meant) == 1:
-        return Answer(strikes=meant, say=f"Called off: {meant[0].facts.words}.")
+    dated = await _set_ones(turn)
+    meant = dated if plan.all else [one for one in dated if _is_meant(one, plan.words, plan.on)]
+    if meant and (plan.all or len(meant) == 1):
+        words = listed([entry.facts.words or "" for entry in meant])
+        return Answer(strikes=meant, say=f"Called off: {words}.")
+    if plan.if_set and not meant:
+        return SILENCE
     if meant:
         named = [f"“{entry.facts.words}”" for entry in meant]
         return Answer(say=f"Which one: {listed(named, 'or')}?")
@@ -117,10 +131,32 @@ async def call_off(plan: CallOff, turn: Turn) -> Answer:
     return Answer(say=f"I know no such reminder. These are set:\n{known}")
 
 
-def _is_meant(entry: Entry, plan: CallOff) -> bool:
-    if plan.on and plan.on != entry.on:
+async def move(plan: Moved, turn: Turn) -> Answer:
+    """A reminder is for another day or hour; nothing is said where none is meant."""
+    dated = await _set_ones(turn)
+    meant = [entry for entry in dated if _is_meant(entry, plan.words, None)]
+    if len(meant) != 1:
+        return SILENCE
+    [old] = meant
+    if old.facts.rule:
+        return Answer(say="That one comes again and again: call it off, and set it anew.")
+    wish = OwnDate(
+        words=old.facts.words or "",
+        first=plan.first or old.on,
+        hour=plan.hour or old.facts.hour,
+        for_whom=old.receiver,
+    )
+    answer = await set_date(wish, turn)
+    entries = [replace(entry, replaces=old.id, event=old.event) for entry in answer.entries]
+    return replace(answer, entries=entries, strikes=[old] if entries else [])
+
+
+def _is_meant(entry: Entry, words_said: str, on: date | None) -> bool:
+    if on and on != entry.on:
         return False
-    said = {word.casefold() for word in plan.words.split()} - SMALL
+    said = {word.casefold() for word in words_said.split()} - SMALL
+    if not said and on is None:
+        return False
     words = {word.casefold().strip(".,!") for word in (entry.facts.words or "").split()}
     return said <= words
 

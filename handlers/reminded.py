@@ -85,10 +85,11 @@ def _is_open(due: Due, turn: Turn) -> bool:
 
 async def _meant(bin: str | None, turn: Turn) -> list[Due]:
     """What is due now: of the digest replied to, of the bin named; else what the speaker keeps."""
+    named = await naming.named(turn.book, turn.refers_to, None) if turn.refers_to else []
     dues = [
         due
-        for due in await turn.book.dues(until=turn.today)
-        if is_shown_on(due, turn.today) and (bin is None or is_of(due, bin))
+        for due in named or await turn.book.dues(until=turn.today)
+        if _is_open(due, turn) and (bin is None or is_of(due, bin))
     ]
     if bin is not None:
         return dues

@@ -132,6 +132,8 @@ def _row(due: Due, care: Care, today: date) -> Row:
 def _short(due: Due, today: date, *, late: bool) -> str:
     if late:
         return f"late since {_tiny(due.to_day)}"
+    if due.to_day == today:
+        return "today"
     if due.from_day == due.to_day:
         return _tiny(due.from_day)
     joint = "or" if (due.to_day - due.from_day).days == 1 else "to"

@@ -113,7 +113,8 @@ def _brewing(batch: Entry | None, turn: Turn) -> list[str]:
 
 async def lasting(book: Book, today: date) -> Supply | None:
     """How long the starter lasts at the rate it is used; None where either is not known."""
-    left, g_day = await on_hand(book), await used_a_day(book, today)
+    left = await on_hand(book)
+    g_day = await used_a_day(book, today) if left else None
     if left is None or not g_day:
         return None
     return supply(max(left[1], 0.0), 1.0, today, g_day=g_day)

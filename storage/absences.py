@@ -7,13 +7,19 @@ from storage.book import Book
 from storage.moments import to_day
 from storage.rows import Absence
 
-# A return ends every absence that was written down before it and had begun by its day.
+# A return ends every absence that was written down before it and had begun by its day. One without
+# an end is over, too, on the day that the member writes something down again.
 _ABSENCES = """
 SELECT away.id, away.member_name AS member, away.receiver_name AS stand_in, away.on_day AS first,
     min(ifnull(away.until_day, '9999-12-31'), ifnull((
         SELECT min(date(back.on_day, '-1 day')) FROM entry AS back
         WHERE back.act = 'back' AND back.member = away.member AND back.struck_at IS NULL
-            AND back.id > away.id AND back.on_day >= away.on_day), '9999-12-31')) AS last
+            AND back.id > away.id AND back.on_day >= away.on_day), '9999-12-31'),
+        CASE WHEN away.until_day IS NULL THEN ifnull((
+            SELECT min(date(seen.on_day, '-1 day')) FROM entry AS seen
+            WHERE seen.room = away.room AND seen.writer = away.member AND seen.id > away.id
+                AND seen.act NOT IN ('away', 'back', 'date') AND seen.struck_at IS NULL
+                AND seen.on_day > away.on_day), '9999-12-31') ELSE '9999-12-31' END) AS last
 FROM line AS away
 WHERE away.act = 'away' AND away.room = ? AND away.struck_at IS NULL
 """

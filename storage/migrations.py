@@ -73,7 +73,7 @@ CREATE TABLE outbox_anew (
     body        TEXT NOT NULL,              -- plain words, or the sign of a reaction
     mentions    TEXT NOT NULL DEFAULT '[]', -- JSON: user ids
     thread      TEXT,                       -- the thread it belongs in
-    rewrites    INTEGER REFERENCES outbox,  -- the answer it takes the place of
+    rewrites    INTEGER REFERENCES outbox_anew, -- renamed with it: the answer it takes the place of
     why         TEXT,                       -- the arithmetic behind it, its sources and standing
     made_at     INTEGER NOT NULL,
     sent_as     TEXT,                       -- event id, once the homeserver has it

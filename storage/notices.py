@@ -15,7 +15,7 @@ class Notice:
     """The message as it stands."""
 
     row: int
-    """Of the outbox: what its edits rewrite."""
+    """Of the outbox: what its edits rewrite; 0 if it was not wanted before it was posted."""
     event: str | None
     """In the room; None until it is sent."""
     shown: str
@@ -36,7 +36,7 @@ async def find(db: Database, room: Room) -> Notice | None:
         "(SELECT max(made_at) FROM outbox WHERE id = first.id OR rewrites = first.id) AS changed, "
         "EXISTS (SELECT 1 FROM outbox WHERE (id = first.id OR rewrites = first.id) "
         "AND sent_as IS NULL AND refused IS NULL) AS waiting "
-        "FROM notice_board JOIN outbox AS first ON first.tx_id = notice_board.message "
+        "FROM notice_board LEFT JOIN outbox AS first ON first.tx_id = notice_board.message "
         "WHERE notice_board.room = ?",
         (room.id,),
     )
@@ -85,7 +85,11 @@ async def set_explained(db: Database, room: Room) -> None:
 
 async def take_away(db: Database, room: Room) -> None:
     """It is not wanted: no edits, and no other in its place; inside a transaction."""
-    await db.write("UPDATE notice_board SET unwanted = 1 WHERE room = ?", (room.id,))
+    await db.write(
+        "INSERT INTO notice_board (room, message, shown, shown_on, unwanted) "
+        "VALUES (?, '', '', '1970-01-01', 1) ON CONFLICT DO UPDATE SET unwanted = 1",
+        (room.id,),
+    )
 
 
 async def put_up_again(db: Database, room: Room) -> None:
@@ -95,13 +99,13 @@ async def put_up_again(db: Database, room: Room) -> None:
 
 def _notice(row: sqlite3.Row) -> Notice:
     return Notice(
-        row=row["row"],
+        row=row["row"] or 0,
         event=row["event"],
         shown=row["shown"],
         shown_on=date.fromisoformat(row["shown_on"]),
         pinned=bool(row["pinned"]),
         unwanted=bool(row["unwanted"]),
         explained=bool(row["explained"]),
-        changed_at=from_ms(row["changed"]),
+        changed_at=from_ms(row["changed"] or 0),
         waiting=bool(row["waiting"]),
     )

@@ -10,7 +10,8 @@ _QUESTIONS = (
     "SELECT zone, units, digest_at FROM room WHERE id = ?",
     "SELECT group_concat(id || name || present) FROM member WHERE room = ?",
     "SELECT count(*), max(struck_at) FROM entry WHERE room = ? AND struck_by IS NOT NULL",
-    "SELECT count(*), sum(sequence), max(changed_at), sum(julianday(put_off)) FROM due "
+    "SELECT count(*), sum(sequence), max(changed_at), sum(julianday(put_off)), "
+    "count(told_on), max(told_on) FROM due "
     "WHERE room = ? AND gone = 0",
 )
 

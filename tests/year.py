@@ -9,9 +9,11 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from bot.reminders import tell
-from handlers import keeping, route
+from handlers import arranging, keeping, route
 from handlers.answer import Turn
+from handlers.dues import is_news
 from handlers.reading.acts import Act, Layer, Open
+from handlers.reading.arranged import Away, OwnDate, Plan
 from handlers.reminded import RECORDED
 from storage import changes, rooms
 from storage.book import Book
@@ -31,22 +33,52 @@ WHATS = {"see that nothing dug where": "cover", "look into": "check"}
 RESTART = timedelta(minutes=1)
 """The longest that a bot which was killed is away."""
 
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """A reminder that a member sets: so many days apart, or once, and its hour if it has one."""
+
+    words: str
+    after: int
+    every: int | None
+    hour: time | None
+    rule: str | None = None
+
+    def days(self, begin: date, end: date) -> list[date]:
+        """The days it is meant for, counted on a calendar."""
+        first = begin + timedelta(days=self.after)
+        count = 1 if self.every is None else (end - first).days // self.every + 1
+        return [first + timedelta(days=n * (self.every or 0)) for n in range(count)]
+
+
+WISHES = [
+    Wish("empty the caddy", 3, None, time(18, 0)),
+    Wish("wash the lids", 6, 14, None, "FREQ=DAILY;INTERVAL=14"),
+    Wish("count the bran", 2, 7, time(19, 30), "FREQ=WEEKLY"),
+    Wish("look at the traps", 1, 3, time(7, 15), "FREQ=DAILY;INTERVAL=3"),
+    Wish("the spring party", 200, None, None),
+]
+
 Key = tuple[str, str, str]
 """Bin, what is to be done, on which occasion."""
 
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """A digest: when it was made, in the group's own time, and what it names as (bin, what)."""
+    """What was said unasked: when, in the group's own time, and what it names as (bin, what)."""
 
     at: datetime
     body: str
     mentions: str
+    kind: str = "digest"
 
     @property
     def named(self) -> list[tuple[str, str]]:
+        return self.named_in(self.body)
+
+    def named_in(self, words: str) -> list[tuple[str, str]]:
         named, present = [], ""
-        for what, bin in DUTY.findall(self.body):
+        for what, bin in DUTY.findall(words):
             present = what or present  # said once for several bins
             named.append((bin, WHATS.get(present, present.split()[0])))
         return named
@@ -68,7 +100,11 @@ class Year:
     kills: int = 0
     digest_at: time = time(9, 0)
     asked: dict[Key, list[date]] = field(default_factory=dict)
-    """For each due the days on whose digest hour it was to be done, or could be."""
+    """For each due of a bin the days on whose digest hour it was to be done, or could be."""
+    pressing: dict[date, set[tuple[str, str]]] = field(default_factory=dict)
+    """What a day's digest has to name as that day's, as (bin, what)."""
+    away: dict[str, list[tuple[date, date]]] = field(default_factory=dict)
+    """The days on which members were away."""
 
     async def live(self) -> list[Told]:
         """The digests of the year."""
@@ -96,11 +132,27 @@ class Year:
             room = await rooms.join(self._db, "!y:test", start, zone=self.zone, units="metric")
             await rooms.set_digest_at(self._db, room, self.digest_at)
         self._wake = await tell(self._db, start)
+        for wish in WISHES:
+            first = self.begin + timedelta(days=wish.after)
+            plan = OwnDate(words=wish.words, first=first, rule=wish.rule, hour=wish.hour)
+            await self._says(plan, NAMES[0], start)
         for name, bin in zip(NAMES[: self.members], BINS, strict=False):
             size = self._rng.choice((10.0, 15.0, 20.0))
             await self._says(Open(bin=bin, capacity_l=size), name, start)
 
+    async def _goes_away(self, today: date) -> None:
+        """Now and then a member is away for a week, and says so in the morning."""
+        for name in NAMES[: self.members]:
+            gone = self.away.get(name)
+            if (gone is None or gone[-1][1] < today) and self._rng.random() < 1 / 60:
+                last = today + timedelta(days=6)
+                self.away.setdefault(name, []).append((today, last))
+                early = datetime.combine(today, time(7, 20), ZoneInfo(self.zone))
+                await self._lives_until(early.astimezone(UTC))
+                await self._says(Away(first=today, last=last), name, early.astimezone(UTC))
+
     async def _day(self, today: date) -> None:
+        await self._goes_away(today)
         zone = ZoneInfo(self.zone)
         hours = [(self._rng.uniform(7.5, 22.5), name) for name in range(self.members)]
         for hour, number in sorted(hours):
@@ -122,7 +174,7 @@ class Year:
             acts.append(Layer(bin=bin, mass_kg=round(self._rng.uniform(0.2, 1.5), 1)))
         return acts
 
-    async def _says(self, act: Act, who: str, at: datetime) -> None:
+    async def _says(self, act: Act | Plan, who: str, at: datetime) -> None:
         self._count += 1
         book = await self._book()
         event = f"$e{self._count}"
@@ -137,7 +189,8 @@ class Year:
         )
         async with self._db.transaction():
             await changes.meet(book, f"@{who}:test", who)
-            await keeping.carry_out(turn, await route.answer(act, turn))
+            answer = arranging.answer if isinstance(act, Plan) else route.answer
+            await keeping.carry_out(turn, await answer(act, turn))  # type: ignore[arg-type]
         self._wake = await tell(self._db, at)
 
     async def _lives_until(self, moment: datetime) -> None:
@@ -153,9 +206,14 @@ class Year:
 
     async def _looks(self, wake: datetime) -> None:
         """The bot looks at the calendar; on some days it is killed while it tells."""
-        today = wake.astimezone(ZoneInfo(self.zone)).date()
-        for due in await (await self._book()).dues(today):
-            self.asked.setdefault(_key(due), []).append(today)
+        local = wake.astimezone(ZoneInfo(self.zone))
+        today = local.date()
+        if local.time() == self.digest_at:
+            for due in await (await self._book()).dues(today):
+                if due.bin:
+                    self.asked.setdefault(_key(due), []).append(today)
+                    if due.to_day == today and is_news(due, today):
+                        self.pressing.setdefault(today, set()).add((due.bin.name, due.what))
         if today in self._kill_days:
             self._kill_days.remove(today)
             telling = asyncio.create_task(tell(self._db, wake))
@@ -175,10 +233,14 @@ class Year:
         return Book(self._db, (await rooms.every(self._db))[0])
 
     async def _told(self) -> list[Told]:
-        rows = await self._db.rows("SELECT * FROM outbox WHERE kind = 'digest' ORDER BY id")
+        rows = await self._db.rows(
+            "SELECT * FROM outbox WHERE kind IN ('digest', 'reminder') ORDER BY id"
+        )
         zone = ZoneInfo(self.zone)
         return [
-            Told(from_ms(row["made_at"]).astimezone(zone), row["body"], row["mentions"])
+            Told(
+                from_ms(row["made_at"]).astimezone(zone), row["body"], row["mentions"], row["kind"]
+            )
             for row in rows
         ]
 

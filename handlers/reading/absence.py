@@ -13,6 +13,9 @@ from handlers.reading.vocabulary import words_in
 
 CUES = ("away", "back", "holiday", "vacation", "abroad", "town", "gone", "hospital", "on leave")
 
+FARTHEST = 40
+"""Words behind a speaker that are looked at."""
+
 _IS = r"(?:am|are|is|'s|will be|'?ll be|going to be|am going|are going|is going|go|goes|be)"
 _ADVERBS = (
     r"(?:also|now|just|both|all|then|again|already|unfortunately|sadly|actually|sorry|afraid|"
@@ -107,13 +110,14 @@ def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Fo
     before = message.norms[speaker.start - 1] if speaker.start else ""
     if before in _NOT_SAID:
         return None
+    end = min(end, speaker.end + FARTHEST)
     text = _text(message, speaker.end, end)
     bare = speaker.start == speaker.end
     if _STAYS.match(text):
         return Found(speaker.start, end, Staying(member=speaker.member))
     if match := (_BARE_AWAY if bare else _AWAY).match(text):
         at = speaker.end + _words(match.group().removesuffix(" for"))
-        found = _away(message, speaker, at, end)
+        found = _away(message, speaker, at, end, leant_on=before in _BEFORE_ASIDE)
     elif match := (_BARE_BACK if bare else _BACK).match(text):
         at = speaker.end + text[: match.end()].split().index("back") + 1
         found = _back(message, speaker, at, end)
@@ -124,10 +128,12 @@ def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Fo
     return found._replace(aside=before in _BEFORE_ASIDE)
 
 
-def _away(message: Message, speaker: Speaker, at: int, end: int) -> Found | None:
+def _away(message: Message, speaker: Speaker, at: int, end: int, *, leant_on: bool) -> Found | None:
     stretch = stretch_in(message, at, end)
     if stretch is None:
-        if not _FOR_NOW.fullmatch(f" {_text(message, at, _clause_end(message, at, end))}".rstrip()):
+        if leant_on or not _FOR_NOW.fullmatch(
+            f" {_text(message, at, _clause_end(message, at, end))}".rstrip()
+        ):
             return None
         stretch = Stretch(message.today, None, at)
     stand_in, told = _stand_in(message, stretch.end)

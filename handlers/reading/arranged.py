@@ -61,6 +61,18 @@ class CallOff:
 
     words: str
     on: date | None = None
+    all: bool = False
+    if_set: bool = False
+    """It may be something else that is called off: nothing is said if no reminder is meant."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Moved:
+    """A reminder of these words is for another day, or another hour, if there is one."""
+
+    words: str
+    first: date | None
+    hour: time | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,4 +94,16 @@ class KeepUp:
     wanted: bool
 
 
-Plan = KeepUp | Away | Back | Staying | WhoIsAway | OwnDate | CallOff | OwnDates | Show | Communal
+Plan = (
+    KeepUp
+    | Moved
+    | Away
+    | Back
+    | Staying
+    | WhoIsAway
+    | OwnDate
+    | CallOff
+    | OwnDates
+    | Show
+    | Communal
+)

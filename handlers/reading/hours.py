@@ -14,6 +14,8 @@ class Hour(NamedTuple):
     start: int
     end: int
     at: time
+    vague: bool = False
+    """A part of the day, and no hour by the clock."""
 
 
 PARTS = {
@@ -30,17 +32,18 @@ _FIRST_MORNING_HOUR = 7
 """A bare hour from here to noon is one of the morning; a smaller one is one of the afternoon."""
 
 
-def hour_at(words: list[Word], i: int) -> Hour | None:
-    """The hour that begins at word i, if one does."""
-    norms = [word.norm for word in words]
+def hour_at(words: list[Word], norms: list[str], i: int) -> Hour | None:
+    """The hour that begins at word i, if one does; `norms` are the words' plain forms."""
     norm = norms[i]
     if norm in ("noon", "midday") or (norm == "at" and norms[i + 1 : i + 2] in (["noon"],)):
         return Hour(i, i + 1 + (norm == "at"), time(12))
     if norm == "in" and norms[i + 1 : i + 2] == ["the"] and norms[i + 2 : i + 3]:
         part = PARTS.get(norms[i + 2])
-        return Hour(i, i + 3, part) if part and norms[i + 2] not in ("am", "pm") else None
+        is_part = part and norms[i + 2] not in ("am", "pm")
+        return Hour(i, i + 3, part, vague=True) if part and is_part else None
     if norm in ("tonight",) or (norm == "this" and norms[i + 1 : i + 2] == ["evening"]):
-        return Hour(i, i + 1 + (norm == "this"), PARTS["tonight" if norm != "this" else "evening"])
+        part = PARTS["evening" if norm == "this" else "tonight"]
+        return Hour(i, i + 1 + (norm == "this"), part, vague=True)
     leads = norm in ("at", "around", "about", "@")
     found = _clock(words, norms, i + 1 if leads else i, bare=leads)
     return found._replace(start=i) if found else None

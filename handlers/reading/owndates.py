@@ -3,18 +3,18 @@
 import re
 from collections.abc import Iterator
 
-from handlers.reading.arranged import CallOff, OwnDate, OwnDates
+from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.told import is_sender
 from handlers.reading.vocabulary import words_in
 from handlers.reading.whens import When, when_in
 
-CUES = ("remind", "calendar", "diary")
+CUES = ("remind", "calendar", "diary", "cancel", "call off", "move ", "postpone", "reschedule")
 
 _BEFORE = (
     r"(?:(?:hey|hi|hello|ok|so|also|and|then|please|pls|plz|kindly|can you|could you|would you|"
-    r"will you|can we|,|:|-|just) )*"
+    r"will you|can we|,|:|-|just|dont forget to|remember to|i want you to|id like you to) )*"
 )
 _ALL = r"(?:us|everyone|everybody|all|all of us|the group|people|the lot of us)"
 _REMIND = re.compile(
@@ -22,7 +22,8 @@ _REMIND = re.compile(
     r"(?: (?:to|about|that|of|it is|for|:))+ (?P<rest>.*)"
 )
 _SET_ONE = re.compile(
-    rf"{_BEFORE}(?:set|make|add|create|schedule|put in)(?: up)? (?:a |an |another |me a |us a )?"
+    rf"{_BEFORE}(?:(?:set|make|add|create|schedule|put in)(?: up)? "
+    r"(?:a |an |another |me a |us a )?)?"
     r"reminder(?: for (?P<who>me|us|qmember))?(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
 )
 _PUT_DOWN = re.compile(
@@ -41,6 +42,17 @@ _CANCEL = re.compile(
 _CANCEL_NAMED = re.compile(
     rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|end|call off)(?: (?:the|our|my|that|this))* "
     r"(?P<rest>.+?) reminders?(?P<more>.*)"
+)
+_CANCEL_ALL = re.compile(
+    rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|clear) (?:all|every one of)"
+    r"(?: (?:of|the|our|my))* reminders(?: please)?"
+)
+_CANCEL_ANY = re.compile(
+    rf"{_BEFORE}(?:cancel|call off)(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){{0,6}})"
+)
+_MOVE = re.compile(
+    rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|change)"
+    r"(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){0,6}?)(?: reminder)?(?: to| until| for)*"
 )
 _LIST = re.compile(
     rf"{_BEFORE}(?:(?:what|which) (?:other )?reminders (?:do we have|have we got|have we set|are "
@@ -120,8 +132,12 @@ def _found(message: Message, start: int, end: int) -> Found | None:
         return Found(start, end, OwnDates())
     when = when_in(message, start, end)
     text = _Text(message, start, end, when.said if when else frozenset())
-    if called_off := _called_off(message, text, when):
-        return Found(start, end, called_off)
+    if _CANCEL_ALL.fullmatch(text.text):
+        return Found(start, end, CallOff(words="", all=True))
+    if called_off := _called_off(text, when):
+        return Found(start, end, called_off, aside=called_off.if_set)
+    if moved := _moved(text, when):
+        return Found(start, end, moved, aside=True)
     for pattern in (_REMIND, _SET_ONE, _PUT_DOWN):
         match = pattern.fullmatch(text.text)
         if match is None:
@@ -148,7 +164,7 @@ def _own_date(words: str, when: When | None, for_whom: str | None) -> OwnDate:
     )
 
 
-def _called_off(message: Message, text: _Text, when: When | None) -> CallOff | None:
+def _called_off(text: _Text, when: When | None) -> CallOff | None:
     for pattern in (_STOP, _CANCEL, _CANCEL_NAMED):
         match = pattern.fullmatch(text.text)
         if match is None:
@@ -157,4 +173,13 @@ def _called_off(message: Message, text: _Text, when: When | None) -> CallOff | N
         on = when.first if when and when.rule is None else None
         if words or on:
             return CallOff(words=words, on=on)
+    if when is None and (match := _CANCEL_ANY.fullmatch(text.text)):
+        return CallOff(words=text.said(match, "rest"), if_set=True)
     return None
+
+
+def _moved(text: _Text, when: When | None) -> Moved | None:
+    match = _MOVE.fullmatch(text.text)
+    if match is None or when is None or when.rule:
+        return None
+    return Moved(words=text.said(match, "rest"), first=when.first, hour=when.hour)

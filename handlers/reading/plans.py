@@ -5,6 +5,7 @@ What stands here is no act of the reading contract, so that `python -m bot read`
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 
+from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Ask, Context, Observe
@@ -18,7 +19,6 @@ from handlers.reading.handing import handing
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
-from handlers.reading.read import read
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
 from handlers.reading.turntaking import CUES as TURN_CUES
@@ -39,6 +39,12 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
 )
 
 
+def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
+    """What a message arranges, and the acts that the rest of it means."""
+    arranged, rest = plans(text, context)
+    return (*arranged, *contract.read(rest, context))
+
+
 def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
     """What a message arranges, and the rest of its words."""
     lower = text.casefold()
@@ -50,7 +56,7 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
     message = read_message(text, context)
     found = list(_apart(one for reader in readers for one in reader(message)))
     if context.took and any(isinstance(one.plan, Condition) for one in found):
-        found = _beside_records(found, read(text, context))
+        found = _beside_records(found, contract.read(text, context))
     if not found:
         return (), text
     rest = cleaned(text)

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from handlers.reading.days import Day
+from handlers.reading.daywords import MONTHS
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -20,6 +21,7 @@ _BETWEEN = words_in("on by the about around at least sometime again")
 _WEEKS = (
     (re.compile(r"(?:until|till) (?:the )?(?:next week|weekend)"), "until"),
     (re.compile(r"(?:until|till) (?:the )?end of (?:the|this|next) month"), "month's end"),
+    (re.compile(rf"in (?:{'|'.join(MONTHS)})(?= |$)"), "month"),
     (re.compile(r"next weekend"), "next weekend"),
     (re.compile(r"(?:this|the|all|over the|at the|for the) weekend"), "weekend"),
     (re.compile(r"(?:all )?next week"), "next week"),
@@ -72,6 +74,8 @@ def _of_weeks(message: Message, start: int, stop: int) -> Stretch | None:
             case "weekend" | "next weekend":
                 first = saturday + timedelta(days=7 if name == "next weekend" else 0)
                 return Stretch(max(first, message.today), first + timedelta(days=1), end)
+            case "month":
+                return _month(message.today, MONTHS[match.group().split()[1]], end)
             case "month's end":
                 first = message.today.replace(day=28) + timedelta(days=4)
                 last = (first if "next" not in match.group() else _next_month(first)).replace(day=1)
@@ -81,6 +85,13 @@ def _of_weeks(message: Message, start: int, stop: int) -> Stretch | None:
             case _:
                 return Stretch(message.today, monday + timedelta(days=6), end)
     return None
+
+
+def _month(today: date, number: int, end: int) -> Stretch:
+    """A month that is not over, from today on if it has begun."""
+    first = date(today.year + (number < today.month), number, 1)
+    last = _next_month(first).replace(day=1) - timedelta(days=1)
+    return Stretch(max(first, today), last, end)
 
 
 def _next_month(day: date) -> date:

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator
-from datetime import date, time
+from datetime import date, time, timedelta
 from typing import NamedTuple
 
 from handlers.reading.days import Day
@@ -34,6 +34,7 @@ _RULES = (
         r"(?: (?:of|in))? (?:the|each|every|a) month")),
     ("monthday", re.compile(
         r"(?:every month|monthly|each month) on the (?P<number>\d\d?)(?: (?:st|nd|rd|th))?")),
+    ("month's end", re.compile(r"(?:at )?(?:the )?end of (?:every|each) month")),
     ("weekdays", re.compile(r"(?:every|each) (?:weekday|working day|week day)")),
     ("weekend", re.compile(rf"every {_COUNT}weekend")),
     ("days", re.compile(
@@ -49,6 +50,9 @@ _RULES = (
         r"on (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
         r"(?: and (?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays))*)")),
 )  # fmt: skip
+_MONTHS_END = re.compile(
+    r"(?<!\S)(?:at )?(?:the )?end of (?:(?:the|this)|(?P<next>next)) month(?!\S)"
+)
 _UNITS = {"day": "DAILY", "week": "WEEKLY", "month": "MONTHLY", "year": "YEARLY",
           "yearly": "YEARLY", "monthly": "MONTHLY", "weekly": "WEEKLY",
           "daily": "DAILY"}  # fmt: skip
@@ -83,7 +87,9 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         day for day in message.days
         if start <= day.start < end and taken.isdisjoint(range(day.start, day.end))
     ]  # fmt: skip
-    hour = _hour(message, start, end, days)
+    days += [] if rule else _months_end(message, start, end)
+    hours = _hours(message, start, end, days)
+    hour = next((one for one in hours if not one.vague), hours[0] if hours else None)
     ends = next((d for d in days if _before(message, d) in _ENDS), None) if rule else None
     begins = _begins(message, [d for d in days if d is not ends], rule)
     if rule is None and begins is None:
@@ -93,7 +99,7 @@ def when_in(message: Message, start: int, end: int) -> When | None:
     first = base
     if rule is not None:
         first = first_on(rule.rule, base or today)
-    for span in (begins, ends, hour):
+    for span in (begins, ends, *hours):
         if span is not None:
             taken |= set(range(span.start, span.end))
     return When(
@@ -103,6 +109,20 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         hour=hour.at if hour else _part_of(message, begins),
         said=frozenset(_with_leads(message, taken, start)),
     )
+
+
+def _months_end(message: Message, start: int, end: int) -> list[Day]:
+    """ "At the end of the month", "at the end of next month"."""
+    text = " ".join(message.norms[start:end])
+    match = _MONTHS_END.search(text)
+    if match is None:
+        return []
+    today = message.today
+    later = today.month if match["next"] is None else today.month + 1
+    year, month = today.year + later // 12, later % 12 + 1
+    last = date(year, month, 1) - timedelta(days=1)
+    first = start + len(text[: match.start()].split())
+    return [Day(first, first + len(match.group().split()), last, last)]
 
 
 def _begins(message: Message, days: list[Day], rule: _Rule | None) -> Day | None:
@@ -129,15 +149,17 @@ def _with_leads(message: Message, taken: set[int], start: int) -> Iterator[int]:
             at -= 1
 
 
-def _hour(message: Message, start: int, end: int, days: list[Day]) -> Hour | None:
+def _hours(message: Message, start: int, end: int, days: list[Day]) -> list[Hour]:
+    """The hours that are said, in order: a part of the day, and one by the clock."""
+    found: list[Hour] = []
     inside = {i for day in days for i in range(day.start, day.end)}
     for i in range(start, end):
-        if i in inside and message.norms[i] not in ("tonight",):
+        if i in inside and message.norms[i] != "tonight":
             continue
-        found = hour_at(message.words, i)
-        if found is not None and found.end <= end:
-            return found
-    return None
+        hour = hour_at(message.words, message.norms, i)
+        if hour and hour.end <= end and all(hour.start >= one.end for one in found):
+            found.append(hour)
+    return found[:2]
 
 
 def _part_of(message: Message, day: Day | None) -> time | None:
@@ -172,6 +194,8 @@ def _rule(kind: str, match: re.Match[str], today: date) -> str | None:
         case "monthday":
             number = int(said["number"])
             return monthly(number) if 1 <= number <= 31 else None
+        case "month's end":
+            return monthly(31)
         case "weekdays":
             return f"FREQ=WEEKLY;BYDAY={','.join(CODES[:5])}"
         case "weekend":

@@ -7,7 +7,14 @@ import time as stopwatch
 from datetime import date
 from pathlib import Path
 
-from tests.bot.test_reminders import is_at_the_hour, is_the_same, is_told_exactly_once
+from tests.bot.test_reminders import (
+    calls_nobody_who_is_away,
+    is_at_the_hour,
+    is_said_as_wished,
+    is_the_same,
+    is_told_exactly_once,
+    reads_well_aloud,
+)
 from tests.year import Year
 
 YEARS = [
@@ -30,13 +37,19 @@ async def main() -> int:
             told = await calm.live()
             is_at_the_hour(calm, told)
             is_told_exactly_once(calm, told)
+            is_said_as_wished(calm, told)
+            reads_well_aloud(calm, told)
+            spared = calls_nobody_who_is_away(calm, told)
             killed = Year(Path(folder) / f"{name}-killed.db", zone, begin, seed=seed, kills=KILLS)
             same = is_the_same(told, await killed.live())
-            named = sum(len(digest.named) for digest in told)
+            digests = [said for said in told if said.kind == "digest"]
+            named = sum(len(digest.named) for digest in digests)
             spent = stopwatch.monotonic() - began
             sys.stdout.write(
-                f"{zone}: {len(calm.asked)} dues, each told on its first digest hour; {len(told)} "
-                f"digests at {calm.digest_at:%H:%M}, {named} namings; killed {KILLS} times: "
+                f"{zone}: {len(calm.asked)} dues, each told on its first digest hour; "
+                f"{len(digests)} digests at {calm.digest_at:%H:%M}, {named} namings, "
+                f"{len(told) - len(digests)} reminders at hours of their own, {spared} times to a "
+                f"stand-in; killed {KILLS} times: "
                 f"{'the same' if same else 'DIFFERENT'} ({spent:.0f} s)\n"
             )
             if not same:

@@ -4,6 +4,7 @@ import re
 from collections.abc import AsyncIterator
 from datetime import date, timedelta
 from html.parser import HTMLParser
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -152,6 +153,60 @@ async def test_a_screen_reader_is_told_all_of_it(page: Browser, board: str) -> N
     roles = [role for role, _ in spoken]
     assert "meter" in roles
     assert not {"image", "img", "graphics-document"} & set(roles)  # drawings say nothing new
+
+
+# What WCAG 2.2 asks of a page that is only read, looked for by hand: 1.1.1, 1.3.1, 1.4.3 (4.5:1),
+# 1.4.4, 2.4.2, 2.4.6, 3.1.1, 4.1.2.
+CONTRASTS = """(() => {
+  const parts = c => c.match(/[\\d.]+/g).map(Number);
+  const light = ([r, g, b]) => [r, g, b].map(v => v / 255).map(
+    v => v <= .04045 ? v / 12.92 : ((v + .055) / 1.055) ** 2.4
+  ).reduce((sum, v, i) => sum + v * [.2126, .7152, .0722][i], 0);
+  const behind = e => {
+    for (; e; e = e.parentElement) {
+      const c = parts(getComputedStyle(e).backgroundColor);
+      if (c.length < 4 || c[3] > 0) return c;
+    }
+    return [255, 255, 255];
+  };
+  return [...document.querySelectorAll('body *')].filter(e => !e.closest('svg') &&
+    [...e.childNodes].some(n => n.nodeType === 3 && n.data.trim())
+  ).map(e => {
+    const [a, b] = [light(parts(getComputedStyle(e).color)), light(behind(e))];
+    return (Math.max(a, b) + .05) / (Math.min(a, b) + .05);
+  });
+})()"""
+
+
+@needs_browser
+@pytest.mark.parametrize("width", [390, 1200])
+async def test_it_can_be_read_by_everybody(page: Browser, board: str, width: int) -> None:
+    await page.open(board, width=width)
+    contrasts = await page.value(CONTRASTS)
+    assert len(contrasts) > 30
+    assert min(contrasts) >= 4.5
+    assert await page.value("document.documentElement.lang") == "en"
+    assert await page.value("document.title")
+    assert "user-scalable" not in await page.value(
+        "document.querySelector('meta[name=viewport]').content"
+    )
+    levels = await page.value(
+        "[...document.querySelectorAll('h1,h2,h3,h4')].map(e => Number(e.tagName[1]))"
+    )
+    assert levels[0] == 1
+    assert levels.count(1) == 1
+    assert all(after - before <= 1 for before, after in pairwise(levels))
+    ids = await page.value("[...document.querySelectorAll('[id]')].map(e => e.id)")
+    assert len(ids) == len(set(ids))
+    spoken = await page.spoken()
+    assert [role for role, _ in spoken if role in ("banner", "main", "contentinfo")] == [
+        "banner",
+        "main",
+        "contentinfo",
+    ]
+    named = [name for role, name in spoken if role in ("region", "meter")]
+    assert named
+    assert all(named)
 
 
 @needs_browser

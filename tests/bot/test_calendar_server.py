@@ -8,13 +8,15 @@ import urllib.request
 from collections.abc import AsyncIterator
 from datetime import date, timedelta
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 
 import pytest
 from caldav.davclient import DAVClient
 
+from bot import calendar_server
 from bot.calendar_server import CalendarServer, OutOfReach
 from bot.feed import as_events
+from bot.pacing import Bell, Patience
 from bot.settings import Settings
 from handlers.dues import is_shown_on
 from handlers.reading.acts import Bury, Layer, Seal
@@ -146,3 +148,34 @@ async def test_a_server_out_of_reach_is_said_to_be(group: Group, db: Database) -
     server = CalendarServer(db, settings(f"http://127.0.0.1:{free_port()}/"))
     with pytest.raises(OutOfReach):
         await server.update(BEGIN)
+
+
+class Shaky:
+    """A server that is out of reach the first time."""
+
+    def __init__(self) -> None:
+        self.asked = 0
+        self.reached = asyncio.Event()
+
+    async def update(self, now: object) -> None:
+        del now
+        self.asked += 1
+        if self.asked == 1:
+            raise OutOfReach("ConnectionError")
+        self.reached.set()
+
+
+async def test_a_server_that_comes_back_is_served_again(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(Patience, "failed", lambda _: 0.01)
+    monkeypatch.setattr(calendar_server, "PAUSE_SECONDS", 0.01)
+    server, stop, changed = Shaky(), asyncio.Event(), Bell()
+    keeping = calendar_server.keep_shared(
+        cast("CalendarServer", server), lambda: BEGIN, changed, stop
+    )
+    task = asyncio.create_task(keeping)
+    async with asyncio.timeout(10):
+        await server.reached.wait()
+        stop.set()
+        changed.ring()
+        await task
+    assert server.asked == 2

@@ -75,3 +75,19 @@ def test_bad_options_end_with_status_2_and_one_clear_line(
         main(["read", *options])
     assert stopped.value.code == 2
     assert capsys.readouterr().err.strip()
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I'm away till Monday",
+        "I'm back",
+        "who's away next week?",
+        "remind us to empty the shed caddy on Friday at 6",
+        "cancel the caddy reminder",
+        "show the calendar",
+        "pin the calendar",
+    ],
+)
+def test_what_is_arranged_is_no_act_of_the_contract(said: str) -> None:
+    assert answered(json.dumps({"body": said}).encode(), CONTEXT) == {"acts": []}

@@ -1,5 +1,6 @@
 """Each due is told once, at the group's hour, whatever the clocks do and however often we die."""
 
+import re
 from collections import Counter
 from collections.abc import Iterable
 from datetime import UTC, date, datetime, time, timedelta
@@ -19,7 +20,7 @@ from storage import rooms, session
 from storage.book import Book
 from storage.database import Database
 from tests.group import BEGIN, Group
-from tests.year import RESTART, Told, Year
+from tests.year import RESTART, WISHES, Told, Year
 
 # Changes of the clocks within the stretch: tz database 2025b (Lisbon and New York: northern
 # spring; Adelaide and Chatham: southern spring; Sao Paulo: the last summer time, begun at midnight
@@ -36,7 +37,7 @@ STRETCHES = [
 
 def is_told_exactly_once(year: Year, told: Iterable[Told]) -> None:
     """Each due on the first digest hour at which it is to be done; ever more rarely after that."""
-    digests = {digest.at.date(): digest for digest in told}
+    digests = {digest.at.date(): digest for digest in told if digest.kind == "digest"}
     for (bin, what, _), days in year.asked.items():
         named = [day for day in days if (bin, what) in digest_of(digests, day)]
         assert named, (bin, what, days)
@@ -46,7 +47,7 @@ def is_told_exactly_once(year: Year, told: Iterable[Told]) -> None:
         assert len(named) <= 4, (bin, what, named)
     asked = {(day, bin, what) for (bin, what, _), days in year.asked.items() for day in days}
     for day, digest in digests.items():
-        assert max(Counter(digest.named).values()) == 1, digest
+        assert max(Counter(digest.named).values(), default=1) == 1, digest
         assert all((day, *pair) in asked for pair in digest.named), digest
 
 
@@ -56,15 +57,48 @@ def digest_of(digests: dict[date, Told], day: date) -> list[tuple[str, str]]:
 
 def is_at_the_hour(year: Year, told: Iterable[Told]) -> None:
     """At most one a day, each at the group's hour."""
-    told = list(told)
+    told = [said for said in told if said.kind == "digest"]
     assert len({digest.at.date() for digest in told}) == len(told)
     assert {digest.at.time() for digest in told} == {year.digest_at}
 
 
+def reads_well_aloud(year: Year, told: Iterable[Told]) -> None:
+    """What is due that day is in the first line; plain sentences, no signs, none of them long."""
+    for digest in told:
+        lines = digest.body.splitlines()
+        assert all(re.fullmatch(r"[A-Z][\w ,;:'()?]+\.", line) for line in lines), digest
+        assert len({line.split(":")[0] for line in lines}) == len(lines), digest
+        if digest.kind == "digest" and (pressing := year.pressing.get(digest.at.date())):
+            assert lines[0].startswith("Today: "), digest
+            assert pressing <= set(digest.named_in(lines[0])), (pressing, digest)
+
+
+def is_said_as_wished(year: Year, told: Iterable[Told]) -> None:
+    """What members set themselves is said on each of its days, once, at its hour."""
+    told = list(told)
+    end = year.begin + timedelta(days=year.days - 1)
+    for wish in WISHES:
+        days = [day for day in wish.days(year.begin, end) if day <= end]
+        said = [said.at for said in told if wish.words in said.body.lower()]
+        assert [at.date() for at in said] == days, wish
+        assert all(at.time() == (wish.hour or year.digest_at) for at in said), wish
+
+
+def calls_nobody_who_is_away(year: Year, told: Iterable[Told]) -> int:
+    """How often somebody would have been called who was away; a stand-in was, or nobody."""
+    spared = 0
+    for digest in told:
+        for name, stretches in year.away.items():
+            if any(first <= digest.at.date() <= last for first, last in stretches):
+                assert f"@{name}:" not in digest.mentions, (digest, name)
+                spared += f" for {name})" in digest.body or f"({name} is away" in digest.body
+    return spared
+
+
 def is_the_same(told: list[Told], again: list[Told]) -> bool:
     """Whether two groups were told the same at the same hour, give or take a restart."""
-    return [(one.body, one.mentions) for one in told] == [
-        (one.body, one.mentions) for one in again
+    return [(one.kind, one.body, one.mentions) for one in told] == [
+        (one.kind, one.body, one.mentions) for one in again
     ] and all(
         timedelta(0) <= late.at - one.at <= RESTART for one, late in zip(told, again, strict=True)
     )
@@ -76,6 +110,9 @@ async def test_weeks_around_a_change_of_the_clocks(tmp_path: Path, zone: str, be
     told = await calm.live()
     is_at_the_hour(calm, told)
     is_told_exactly_once(calm, told)
+    is_said_as_wished(calm, told)
+    reads_well_aloud(calm, told)
+    calls_nobody_who_is_away(calm, told)
     assert len(told) > 12
     killed = Year(tmp_path / "killed.db", zone, begin, days=30, members=3, kills=20)
     assert is_the_same(told, await killed.live())

@@ -41,6 +41,15 @@ async def test_an_absence_without_an_end_lasts_until_the_return(room: TalkingRoo
     assert await days_away(room) == [2, 3, 4, 5, 6, 7]
 
 
+async def test_whoever_writes_something_down_is_back(room: TalkingRoom) -> None:
+    await room.says("I'm away")
+    await room.says("added 1 kg to the shed bin before I left")
+    assert await days_away(room) == list(range(2, 16))
+    await room.waits(days=5)
+    await room.says("added 1 kg to the shed bin")
+    assert await days_away(room) == [2, 3, 4, 5, 6]
+
+
 async def test_nothing_is_said_to_one_who_was_never_away(room: TalkingRoom) -> None:
     assert await room.says("I'm back!") == []
     assert await room.standing() == []

@@ -123,3 +123,18 @@ async def test_a_seal_after_a_burial_begins_the_next_run(group: Group) -> None:
     again = await group.says(Seal(bin="shed"), days=20)
     assert "is sealed. Bury it" in again.say
     assert (await group.dues())["shed", "bury"] == (date(2026, 4, 1), date(2026, 4, 5))
+
+
+async def test_a_bin_in_trouble_is_looked_into_again(group: Group) -> None:
+    # A treated bin is given seven days to turn sour: a South African supplier.
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    await group.says(Observe(bin="shed", signs=("rotten",)), days=1)
+    assert (await group.dues())["shed", "check"] == (date(2026, 3, 10), date(2026, 3, 12))
+    await group.says(Observe(bin="shed", signs=("sour",)), days=8)
+    assert ("shed", "check") not in await group.dues()
+
+
+async def test_ground_that_was_filled_is_looked_at(group: Group) -> None:
+    await group.says(Seal(bin="shed"), days=-14)
+    await group.says(Bury(bin="shed"))
+    assert (await group.dues())["shed", "cover"] == (date(2026, 3, 4), date(2026, 3, 7))

@@ -1,12 +1,12 @@
 """The starter: recipes, what is left of it, and when to begin the next batch."""
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 
 from handlers.reading.acts import Ask, Batch, Layer, Retract, Stock
-from handlers.starter import used_a_day
+from handlers.starter import lasting, used_a_day
 from tests.group import BEGIN, Group
 
 
@@ -109,3 +109,17 @@ async def test_a_count_by_volume_and_one_taken_back(group: Group) -> None:
     assert "About 7 kg" in (await group.says(Ask(topic="starter"))).say
     await group.says(Retract())
     assert "About 980 g" in (await group.says(Ask(topic="starter"))).say
+
+
+async def test_a_batch_is_due_before_the_starter_runs_out(group: Group) -> None:
+    # A batch takes 14 days sealed, 3 to dry and 3 in hand: common practice.
+    await group.says(Stock(mass_kg=1.0))
+    for day in range(8):
+        await group.says(Layer(bin="shed", mass_kg=5.0), days=day)
+    [mix] = [due for due in await group.book.dues() if due.what == "mix"]
+    lasts = await lasting(group.book, BEGIN.date() + timedelta(days=7))
+    assert lasts
+    assert lasts.starter_out_on
+    assert mix.to_day == lasts.begin_batch_by == lasts.starter_out_on - timedelta(days=20)
+    await group.says(Batch(mass_kg=2.0), days=8)
+    assert [due.what for due in await group.book.dues() if due.bin is None] == ["dry"]

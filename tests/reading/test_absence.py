@@ -60,6 +60,8 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
         ("Bram is back", Back(on=date(2026, 3, 5), member="Bram")),
         ("I'm not away after all", Staying()),
         ("Who's away next week?", WhoIsAway(first=date(2026, 3, 9), last=date(2026, 3, 15))),
+        ("who's away in April?", WhoIsAway(first=date(2026, 4, 1), last=date(2026, 4, 30))),
+        ("I'm away in March", march(5, 31)),
         ("is anyone away on Friday?", WhoIsAway(first=date(2026, 3, 6), last=date(2026, 3, 6))),
     ],
 )
@@ -77,6 +79,8 @@ def test_an_absence_is_read(said: str, meant: Plan) -> None:
         "I'm giving away the old bin on Friday",
         "I was away last week",
         "I've been away, lovely weather until Monday",
+        "do you want the blue bin when I go away?",
+        "can anyone take the shed bin while we're away?",
         "I'm back to normal",
         "I'm back at work on Monday",
         "my back hurts",

@@ -5,7 +5,7 @@ from contextlib import closing
 from datetime import date
 from pathlib import Path
 
-from storage import changes, rooms
+from storage import changes, naming, outbox, rooms
 from storage.absences import away_on
 from storage.book import Book
 from storage.database import Database
@@ -20,6 +20,13 @@ INSERT INTO bin (id, room, name, key) VALUES (1, 1, 'shed', 'shed');
 INSERT INTO entry (id, room, act, bin, run, member, writer, on_day, said_at, written_at, event,
     cause, mass_kg, root)
     VALUES (1, 1, 'layer', 1, 1, 1, 1, '2026-03-01', 0, 0, '$a', '$a', 2.0, 1);
+INSERT INTO due (id, room, bin, what, occasion, from_day, to_day, told_on, changed_at)
+    VALUES (1, 1, 1, 'drain', '2026-03-01', '2026-03-03', '2026-03-04', '2026-03-03', 0);
+INSERT INTO outbox (id, room, tx_id, kind, body, made_at, sent_as)
+    VALUES (1, 1, 'digest-1-0', 'digest', 'Today or tomorrow: drain the shed bin.', 0, '$digest');
+INSERT INTO outbox (id, room, tx_id, kind, body, made_at, rewrites)
+    VALUES (2, 1, 're-$e', 'reply', 'Corrected.', 0, 1);
+UPDATE room SET told_on = '2026-03-03';
 PRAGMA user_version = 1;
 """
 
@@ -48,5 +55,10 @@ async def test_the_first_book_keeps_its_entries_and_knows_of_absences(tmp_path: 
             await changes.write_down(book, gone)
         assert await away_on(book, date(2026, 3, 8)) == {"ines"}
         assert await away_on(book, date(2026, 3, 9)) == frozenset()
+        [due] = await naming.named(book, "digest-1-0", None)
+        assert due.what == "drain"
+        [waiting] = await outbox.waiting(db)
+        assert (waiting.id, waiting.rewrites_event) == (2, "$digest")
+        assert await db.rows("PRAGMA foreign_key_check") == []
     finally:
         await db.close()

@@ -1,0 +1,230 @@
+"""What members set themselves is said at its hour, once, whatever happens; marks answer it."""
+
+from datetime import UTC, date, datetime, time
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from bot.reminders import tell
+from handlers.reading.acts import Layer, Set
+from storage import rooms
+from storage.book import Book
+from storage.database import Database
+from storage.moments import from_ms
+from storage.rows import Message
+from tests.group import BEGIN, Group
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """A room in Lisbon on Monday 2 March 2026 at 18:00."""
+    room = TalkingRoom(db)
+    await room.waits(minutes=0)
+    return room
+
+
+def words(said: list[Message]) -> list[str]:
+    return [message.body for message in said]
+
+
+async def lives_until(room: TalkingRoom, day: int, hour: int, minute: int = 0) -> list[str]:
+    """What is said unasked until a moment of March 2026, with its local time."""
+    moment = datetime(2026, 3, day, hour, minute, tzinfo=ZoneInfo("Europe/Lisbon"))
+    room.now = max(room.now, moment.astimezone(UTC))
+    zone = ZoneInfo("Europe/Lisbon")
+    return [
+        f"{spoken.at.astimezone(zone):%d %H:%M} {spoken.message.body}"
+        async for spoken in room.playback.run_until(room.now)
+    ]
+
+
+async def test_it_is_said_on_its_day_at_its_hour_and_no_more(room: TalkingRoom) -> None:
+    said = await room.says("remind us to empty the shed caddy on Friday at 6")
+    assert words(said) == ["I will say it Friday 6 March at 18:00: empty the shed caddy."]
+    assert await lives_until(room, 20, 12) == ["06 18:00 Empty the shed caddy."]
+
+
+async def test_without_an_hour_it_comes_with_the_digest(room: TalkingRoom) -> None:
+    await room.says("remind us to wash the lids every second Sunday")
+    assert await lives_until(room, 31, 12) == [
+        "08 09:00 Today: wash the lids.",
+        "22 09:00 Today: wash the lids.",
+    ]
+
+
+async def test_it_goes_on_for_as_long_as_it_was_set(room: TalkingRoom) -> None:
+    await room.says("remind us to check the traps every day at 19:30 until 6 March")
+    heard = await lives_until(room, 20, 12)
+    assert [line[:8] for line in heard] == [
+        "02 19:30",
+        "03 19:30",
+        "04 19:30",
+        "05 19:30",
+        "06 19:30",
+    ]
+
+
+async def test_a_year_later_it_is_still_said(room: TalkingRoom) -> None:
+    await room.says("remind us every year on 14 March to count the bran")
+    await room.says("remind us on the first Saturday of the month about the work party")
+    await room.waits(days=365 + 14)
+    book = await room.book()
+    rows = await book.db.rows("SELECT body, made_at FROM outbox WHERE kind = 'digest' ORDER BY id")
+    parties = [from_ms(row["made_at"]).date() for row in rows if "work party" in row["body"]]
+    assert len(parties) == 13
+    assert all(day.weekday() == 5 and day.day <= 7 for day in parties)
+
+
+async def test_one_person_is_called_by_name_and_all_are_not(room: TalkingRoom) -> None:
+    await room.says("hello", who="bram")
+    await room.says("remind bram to bring the bran on Friday at 6")
+    await room.says("remind us to bring cups on Friday at 6")
+    room.now = datetime(2026, 3, 6, 18, tzinfo=UTC)
+    [said] = [one.message async for one in room.playback.run_until(room.now)]
+    assert said.body == "bram: bring the bran.\nBring cups."
+    assert said.mentions == ("@bram:test",)
+
+
+async def test_it_is_called_off_edited_and_deleted(room: TalkingRoom) -> None:
+    await room.says("remind us to empty the shed caddy on Friday at 6", event="$caddy")
+    await room.edits("$caddy", "remind us to empty the shed caddy on Saturday at 17:00")
+    await room.says("remind us to wash the lids every Sunday")
+    await room.says("remind us to lock up every day at 20:00", event="$lock")
+    assert words(await room.says("cancel the lids reminder")) == ["Called off: wash the lids."]
+    await room.deletes("$lock")
+    assert await lives_until(room, 20, 12) == ["07 17:00 Empty the shed caddy."]
+    assert words(await room.says("what reminders do we have?"))[0].startswith(
+        "No reminders are set"
+    )
+
+
+async def test_it_is_moved_and_all_of_it_called_off(room: TalkingRoom) -> None:
+    await room.says("remind us about the work party on Friday at 10")
+    moved = await room.says("move the work party to Saturday")
+    assert words(moved) == ["I will say it Saturday 7 March at 10:00: the work party."]
+    assert await room.says("move the sofa to the hall on Saturday") == []
+    assert await room.says("cancel the milk") == []
+    assert words(await room.says("cancel the work party")) == ["Called off: the work party."]
+    await room.says("remind us to wash the lids every Sunday")
+    await room.says("remind us to lock up every day at 20:00")
+    off = await room.says("cancel all reminders", event="$all")
+    assert words(off) == ["Called off: wash the lids and lock up."]
+    await room.deletes("$all")
+    assert (await room.says("list our reminders"))[0].body.count("\n") == 1
+
+
+async def test_what_cannot_be_is_said_to_be_so(room: TalkingRoom) -> None:
+    quiet = await room.says("remind us to look at the stars on Friday at 23:00")
+    assert "in your quiet hours, 21:00 to 07:00" in quiet[0].body
+    over = await room.says("remind us to have lunch today at noon")
+    assert over[0].body.startswith("That moment has passed")
+    when = await room.says("pailkeeper, remind us to be happy")
+    assert when[0].body == "When? Say “remind us to be happy on Friday at 18:00”."
+    assert await room.standing() == []
+
+
+async def test_said_today_after_the_digest_it_is_still_said_today(room: TalkingRoom) -> None:
+    said = await room.says("remind us today to lock the shed")
+    assert words(said) == ["I will say it today at 20:00: lock the shed."]
+    assert await lives_until(room, 4, 12) == ["02 20:00 Lock the shed."]
+
+
+async def test_a_reminder_is_put_off_by_its_mark_and_comes_once_more(room: TalkingRoom) -> None:
+    await room.says("remind me to water the bed on Friday at 6")
+    room.now = datetime(2026, 3, 6, 18, tzinfo=UTC)
+    [said] = [one.message async for one in room.playback.run_until(room.now)]
+    answer = await room.marks(said.tx_id, "💤")
+    assert words(answer) == ["I will say again tomorrow: water the bed."]
+    assert await lives_until(room, 20, 12) == ["07 09:00 Today: water the bed (ines)."]
+
+
+async def test_a_mark_on_one_line_means_that_line(room: TalkingRoom) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("sealed the yard bin", event="$seal")
+    await room.says("added 2 kg to the shed bin")
+    room.now = datetime(2026, 3, 4, 9, tzinfo=UTC)
+    [digest] = [one.message async for one in room.playback.run_until(room.now)]
+    assert digest.body == "Today or tomorrow: drain the shed bin (ines) and the yard bin (ines)."
+    room.now = datetime(2026, 3, 12, 9, tzinfo=UTC)
+    later = [one.message async for one in room.playback.run_until(room.now)]
+    digest = later[-1]
+    assert digest.body.splitlines()[0].startswith("Today, or by")
+    await room.marks(digest.tx_id, "1️⃣")
+    acts = [entry.act for entry in await room.standing()]
+    assert acts.count("bury") == 1
+    assert acts.count("drain") == 0
+
+
+async def test_an_outage_ends_in_one_digest_of_all_that_was_missed(
+    room: TalkingRoom, db: Database
+) -> None:
+    await room.says("remind us to empty the shed caddy on Wednesday at 6")
+    await room.says("remind us to wash the lids on Thursday")
+    await room.says("added 2 kg to the shed bin")
+    told = [datetime(2026, 3, 6, hour, 30, tzinfo=UTC) for hour in (14, 15, 20)]
+    for moment in told:
+        await tell(db, moment)
+    rows = await db.rows("SELECT body FROM outbox WHERE kind IN ('digest', 'reminder')")
+    assert [row["body"] for row in rows] == [
+        "Late, since yesterday: drain the shed bin (ines).\n"
+        "Meant for yesterday: wash the lids.\n"
+        "Meant for Wednesday 4 March: empty the shed caddy at 18:00."
+    ]
+
+
+async def test_what_was_missed_on_its_own_day_is_said_late(room: TalkingRoom, db: Database) -> None:
+    await room.says("remind us to empty the shed caddy on Wednesday at 6")
+    await tell(db, datetime(2026, 3, 4, 20, 10, tzinfo=UTC))
+    await tell(db, datetime(2026, 3, 4, 20, 20, tzinfo=UTC))
+    rows = await db.rows("SELECT body FROM outbox WHERE kind = 'reminder'")
+    assert [row["body"] for row in rows] == ["Empty the shed caddy."]
+
+
+async def test_quiet_hours_that_were_set_later_are_kept(room: TalkingRoom) -> None:
+    await room.says("remind us to empty the shed caddy on Friday at 20:00")
+    await room.says("quiet hours 19:00 to 8:00")
+    assert await lives_until(room, 9, 12) == [
+        "07 09:00 Meant for yesterday: empty the shed caddy at 20:00."
+    ]
+
+
+@pytest.mark.parametrize(
+    ("zone", "hour", "day", "said_at"),
+    [
+        # 02:30 does not exist in New York on 8 March 2026 (tz database): said an hour later.
+        ("America/New_York", time(2, 30), date(2026, 3, 8), "2026-03-08T03:30:00-04:00"),
+        # 01:30 comes twice on 1 November 2026: said the first time.
+        ("America/New_York", time(1, 30), date(2026, 11, 1), "2026-11-01T01:30:00-04:00"),
+        ("Pacific/Chatham", time(2, 45), date(2026, 9, 27), "2026-09-27T03:45:00+13:45"),
+    ],
+)
+async def test_an_hour_that_is_missing_or_comes_twice(
+    db: Database, zone: str, hour: time, day: date, said_at: str
+) -> None:
+    room = TalkingRoom(db, zone=zone)
+    room.now = datetime.combine(day, time(12), ZoneInfo(zone)).astimezone(UTC)
+    room.now = room.now.replace(day=max(room.now.day - 2, 1)) if room.now.day > 2 else BEGIN
+    await room.says("pailkeeper, quiet hours 12:00 to 12:00")
+    said = await room.says(f"remind us to look up on {day.isoformat()} at {hour:%H:%M}")
+    assert said[0].body.startswith("I will say it"), said
+    wake = await tell(db, room.now)
+    until = datetime.combine(day, time(23), ZoneInfo(zone)).astimezone(UTC)
+    while wake and wake < until:
+        wake = await tell(db, wake)
+    rows = await db.rows("SELECT made_at FROM outbox WHERE kind = 'reminder'")
+    local = [from_ms(row["made_at"]).astimezone(ZoneInfo(zone)).isoformat() for row in rows]
+    assert local == [said_at]
+
+
+async def test_reminders_that_are_off_keep_the_calendar_going(
+    group: Group, db: Database, room: TalkingRoom
+) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    await group.says(Set(what="reminders", value="off"))
+    book = Book(db, (await rooms.every(db))[0])
+    for day in (4, 5, 6):
+        await tell(db, datetime(2026, 3, day, 9, tzinfo=UTC))
+    assert await db.rows("SELECT 1 FROM outbox") == []
+    assert (await book.dues())[0].told_on is None
+    del room

@@ -1,0 +1,189 @@
+"""Reminders that members set, the rules of their days, and the questions about the calendar."""
+
+from datetime import UTC, date, datetime, time
+from typing import Any
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from handlers.reading.acts import Ask, Context
+from handlers.reading.arranged import CallOff, KeepUp, OwnDate, OwnDates, Show
+from handlers.reading.plans import plans
+from handlers.reading.read import read
+from handlers.reading.recurrence import first_on, monthly, occurrences, spoken
+
+THURSDAY = Context(
+    at=datetime(2026, 3, 5, 10, tzinfo=UTC),
+    zone=ZoneInfo("Europe/Lisbon"),
+    bins=("shed", "blue"),
+    members=("Bram", "Ines"),
+    sender="Ines",
+)
+
+
+def own(words: str, day: int, month: int = 3, **more: Any) -> OwnDate:
+    return OwnDate(words=words, first=date(2026, month, day), **more)
+
+
+SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        (
+            "remind us to empty the shed caddy on Friday at 6",
+            own("empty the shed caddy", 6, hour=time(18)),
+        ),
+        (
+            "Remind us to clean the caddy every second Sunday",
+            own("clean the caddy", 8, rule=SUNDAYS),
+        ),
+        (
+            "every other Sunday remind us to clean the caddy",
+            own("clean the caddy", 8, rule=SUNDAYS),
+        ),
+        (
+            "remind us every Monday at 19:00 to put the bins out",
+            own("put the bins out", 9, rule="FREQ=WEEKLY;BYDAY=MO", hour=time(19)),
+        ),
+        (
+            "Pailkeeper, remind me tomorrow to bring a spade",
+            own("bring a spade", 6, for_whom="Ines"),
+        ),
+        (
+            "remind Bram to bring the bran on Saturday morning",
+            own("bring the bran", 7, hour=time(9), for_whom="Bram"),
+        ),
+        (
+            "can you remind us on the first Saturday of the month at 10:30 about the work party?",
+            own("the work party", 7, rule="FREQ=MONTHLY;BYDAY=1SA", hour=time(10, 30)),
+        ),
+        (
+            "remind us on the 15th of every month to pay the hall",
+            own("pay the hall", 15, rule="FREQ=MONTHLY;BYMONTHDAY=15"),
+        ),
+        (
+            "remind us to check the traps every 3 days until 31 May",
+            own("check the traps", 5, rule="FREQ=DAILY;INTERVAL=3", until=date(2026, 5, 31)),
+        ),
+        ("remind us to order bran in two weeks", own("order bran", 19)),
+        (
+            "remind us tomorrow in the evening at 8 to lock the gate",
+            own("lock the gate", 6, hour=time(20)),
+        ),
+        (
+            "on Friday at half past six remind us to bring cups",
+            own("bring cups", 6, hour=time(18, 30)),
+        ),
+        (
+            "set a reminder for Friday at 7pm to turn the heap",
+            own("turn the heap", 6, hour=time(19)),
+        ),
+        ("remind us to weigh the bins at the end of the month", own("weigh the bins", 31)),
+        (
+            "remind us at the end of every month to count the bran",
+            own("count the bran", 31, rule=monthly(31)),
+        ),
+        ("reminder: check the lids on Monday", own("check the lids", 9)),
+        ("don't forget to remind us about the lids on Monday", own("the lids", 9)),
+        ("put the open day in the calendar for 12 April", own("the open day", 12, 4)),
+        (
+            'add "seed swap" to the calendar on Saturday at 14:00',
+            own("seed swap", 7, hour=time(14)),
+        ),
+        (
+            "remind us to weigh bin 3 on Mondays and Thursdays",
+            own("weigh bin 3", 5, rule="FREQ=WEEKLY;BYDAY=MO,TH"),
+        ),
+        ("bot, remind us to empty the caddy", OwnDate(words="empty the caddy", first=None)),
+        ("cancel the reminder to empty the shed caddy", CallOff(words="empty the shed caddy")),
+        ("cancel the caddy reminder", CallOff(words="caddy")),
+        ("stop reminding us about the caddy", CallOff(words="the caddy")),
+        ("cancel the reminder on Friday", CallOff(words="", on=date(2026, 3, 6))),
+        ("what reminders do we have?", OwnDates()),
+        ("list our reminders", OwnDates()),
+        ("show the calendar", Show()),
+        ("Pailkeeper, post the calendar file please", Show(as_file=True)),
+        ("can you send the ics?", Show(as_file=True)),
+        ("pin the calendar", KeepUp(wanted=True)),
+        ("unpin the calendar", KeepUp(wanted=False)),
+        ("what's due this week?", Ask(topic="due", on=date(2026, 3, 8))),
+        ("anything due by Friday?", Ask(topic="due", on=date(2026, 3, 6))),
+        ("who's late?", Ask(topic="due", what="late")),
+        ("what's due for Bram?", Ask(topic="due", member="Bram")),
+        ("what does Bram have to do?", Ask(topic="due", member="Bram")),
+        ("what's mine?", Ask(topic="due", member="Ines")),
+        ("bot, what do I have to do?", Ask(topic="due", member="Ines")),
+        ("when can the blue one be buried?", Ask(topic="due", bin="blue", what="bury")),
+        ("when should I drain the shed bin?", Ask(topic="due", bin="shed", what="drain")),
+    ],
+)
+def test_what_is_arranged_is_read(said: str, meant: object) -> None:
+    found, rest = plans(said, THURSDAY)
+    assert found == (meant,)
+    assert read(rest, THURSDAY) == ()
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "remind us at 8 am",
+        "remind us to empty the caddy",
+        "my phone will remind me to empty it on Friday",
+        "she reminded us to empty the caddy on Friday",
+        "remind me how much bran",
+        "that reminds me, the film starts on Friday at 6",
+        "who is late for dinner?",
+        "what do I have to do?",
+        "when will the train be ready?",
+        "the calendar on my wall is lovely",
+        "my boss reminds us to be there on Friday at 6",
+        "cancel the party on Friday",
+        "anything for me?",
+        "mine",
+    ],
+)
+def test_talk_with_the_same_words_arranges_nothing(said: str) -> None:
+    assert plans(said, THURSDAY) == ((), said)
+
+
+# Read off a printed calendar of 2026 and 2027: 1 March 2026 is a Sunday.
+@pytest.mark.parametrize(
+    ("rule", "begin", "days"),
+    [
+        (SUNDAYS, date(2026, 3, 8), ["2026-03-08", "2026-03-22", "2026-04-05", "2026-04-19"]),
+        ("FREQ=MONTHLY;BYDAY=1SA", date(2026, 3, 1), ["2026-03-07", "2026-04-04", "2026-05-02"]),
+        ("FREQ=MONTHLY;BYDAY=-1FR", date(2026, 3, 1), ["2026-03-27", "2026-04-24", "2026-05-29"]),
+        (monthly(31), date(2026, 1, 31), ["2026-01-31", "2026-02-28", "2026-03-31", "2026-04-30"]),
+        (monthly(30), date(2026, 1, 1), ["2026-01-30", "2026-02-28", "2026-03-30"]),
+        ("FREQ=DAILY;INTERVAL=3", date(2026, 2, 26), ["2026-02-26", "2026-03-01", "2026-03-04"]),
+        ("FREQ=WEEKLY;BYDAY=MO,TH", date(2026, 3, 3), ["2026-03-05", "2026-03-09", "2026-03-12"]),
+    ],
+)
+def test_days_come_again_as_the_rule_says(rule: str, begin: date, days: list[str]) -> None:
+    found = occurrences(rule, begin, begin, date(2026, 12, 31))
+    assert [day.isoformat() for day in found[: len(days)]] == days
+
+
+def test_the_first_day_of_every_second_week_is_the_next_one() -> None:
+    # The Monday of this week is over on a Thursday; the next one counts, not that in two weeks.
+    rule = "FREQ=WEEKLY;INTERVAL=2;BYDAY=MO"
+    assert first_on(rule, date(2026, 3, 5)) == date(2026, 3, 9)
+
+
+@pytest.mark.parametrize(
+    ("rule", "words"),
+    [
+        (SUNDAYS, "every second Sunday"),
+        ("FREQ=WEEKLY;BYDAY=MO,TH", "every Monday and Thursday"),
+        ("FREQ=WEEKLY;BYDAY=MO,TU,WE,TH,FR", "every weekday"),
+        ("FREQ=MONTHLY;BYDAY=-1FR", "on the last Friday of each month"),
+        (monthly(31), "on the 31st of each month"),
+        ("FREQ=DAILY;INTERVAL=3", "every third day"),
+        ("FREQ=DAILY", "every day"),
+        ("FREQ=YEARLY", "on 5 March every year"),
+    ],
+)
+def test_a_rule_is_said_in_words(rule: str, words: str) -> None:
+    assert spoken(rule, date(2026, 3, 5)) == words
