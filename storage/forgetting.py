@@ -47,7 +47,7 @@ async def forget_member(book: Book, member: Member) -> int:
     for of in ("entry SET words = 'something that was set' WHERE act IN ('date', 'note')",
                "due SET words = 'something that was set' WHERE what = 'own'"):  # fmt: skip
         await db.write(
-            f"UPDATE {of} AND room = ? AND instr(lower(words), lower(?))",  # noqa: S608
+            f"UPDATE {of} AND room = ? AND instr(lower(words), lower(?))",
             (room, member.name),
         )
     await db.write("DELETE FROM notice_board WHERE room = ?", (room,))  # it is posted anew
