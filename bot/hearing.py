@@ -310,7 +310,8 @@ class Hearing:
             return None
         ours = await outbox.said_as(self.book.db, self.room.id, event)
         if ours:
-            return ours.tx_id if ours.kind in REMINDERS and not ours.to_event else ours.to_event
+            by_itself = ours.kind in REMINDERS or (ours.kind == "notice" and not ours.to_event)
+            return ours.tx_id if by_itself else ours.to_event
         trace = await inbox.trace(self.book.db, self.room.address, event)
         if trace and trace.kind == "automatic" and trace.about:
             return trace.about

@@ -25,10 +25,13 @@ async def with_offers(context: Context, turn: Turn) -> Context:
     for entry in await book.of_event(turn.refers_to) if turn.refers_to else []:
         if entry.act == "accept" and entry.member == turn.sender and entry.bin:
             took = entry.bin.name
-    if took is None and (context.after_bot or turn.refers_to):
+    lately = None
+    if context.after_bot or turn.refers_to:
         first = turn.today - TAKEN_LATELY
-        took = await custody.just_taken(book, turn.sender, first, turn.today)
-    return replace(context, on_offer=on_offer, took=took)
+        lately = await custody.just_taken(book, turn.sender, first, turn.today)
+    # Whoever has just taken a bin may yet say "not me after all".
+    may_give_back = context.after_bot and lately is not None
+    return replace(context, on_offer=on_offer or may_give_back, took=took or lately)
 
 
 def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:

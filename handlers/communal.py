@@ -5,7 +5,7 @@ from typing import assert_never
 from handlers import custody, handover, history, labels, powers, renaming, rota, rules
 from handlers.answer import Answer, Turn
 from handlers.reading import communal as said
-from handlers.reading.acts import Accept, Decline, Offer
+from handlers.reading.acts import Decline, Offer
 
 
 async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # one line for each
@@ -14,7 +14,7 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
         case said.Handing():
             return await custody.offered(Offer(bin=plan.bin, to=plan.to, on=plan.on), turn)
         case said.Taking():
-            return await custody.accepted(Accept(bin=plan.bin), turn)
+            return await custody.had(plan.bin, turn)
         case said.Refusing():
             return await custody.declined(Decline(bin=plan.bin), turn)
         case said.Withdrawing():

@@ -135,6 +135,17 @@ def _offered_to(member: str, waiting: Sequence[OnOffer]) -> Sequence[OnOffer]:
     return [one for one in can if one.offer.receiver] or can
 
 
+async def had(bin: str | None, turn: Turn) -> Answer:
+    """Somebody says to have a bin; of its keeper that is no news."""
+    about = await _about(bin, turn)
+    known = await _in_use(about, turn) if about else None
+    if known:
+        custody = await present_custody(turn.book, known, turn.today)
+        if custody.keeper == turn.sender and custody.offer is None:
+            return SILENCE
+    return await accepted(Accept(bin=bin), turn)
+
+
 async def _passes(
     bin: Bin, custody: Custody, offer: Entry | None, act: Accept, turn: Turn
 ) -> Answer:

@@ -213,7 +213,8 @@ def _deed(entry: Entry, turn: Turn) -> str:  # one line for each act
         case "note" if facts.words:
             return f"{who} found {quoted(facts.words)}"
         case "accept":
-            return f"taken over by {who}"
+            is_to_come = entry.on is not None and entry.on > turn.today
+            return f"to be taken over by {who}" if is_to_come else f"taken over by {who}"
         case "rename":
             return f"renamed {quoted(facts.words)}" if facts.words else ""
         case "retire":

@@ -203,7 +203,7 @@ async def _own_stint(plan: Swap, turn: Turn) -> tuple[RotaState, Stint] | None:
         (one, stint)
         for one in await rotas_of(turn.book, turn.today)
         if plan.bin is None or (one.bin and is_same(one.bin.name, plan.bin))
-        for stint in one.coming(turn.today)
+        for stint in one.coming(turn.today, ahead=one.round)
         if stint.member == turn.sender and (plan.on is None or stint.start <= plan.on <= stint.end)
     ]
     return min(found, key=lambda each: each[1].start, default=None)
@@ -211,7 +211,7 @@ async def _own_stint(plan: Swap, turn: Turn) -> tuple[RotaState, Stint] | None:
 
 def _open_wishes(one: RotaState, today: date) -> list[Entry]:
     """Swaps asked for that can still be agreed."""
-    has = {(stint.member, stint.start) for stint in one.coming(today)}
+    has = {(stint.member, stint.start) for stint in one.coming(today, ahead=one.round)}
     return [wish for wish in one.wishes if (wish.member, wish.on) in has]
 
 
@@ -219,7 +219,7 @@ def _wished(wish: Entry, one: RotaState, turn: Turn) -> str:
     when = day(wish.on, turn.today) if wish.on else ""
     if wish.member is None:
         return f"Nobody is there for the turn from {when}: say “I can” if you are."
-    return f"{wish.member} would like to swap the turn from {when}."
+    return f"{capital(wish.member)} would like to swap the turn from {when}."
 
 
 async def swap_accepted(turn: Turn, event: str | None) -> Answer | None:
@@ -232,11 +232,11 @@ async def swap_accepted(turn: Turn, event: str | None) -> Answer | None:
         return None
     one, wish = found
     assert wish.on is not None  # every wish is for a day
-    stint = next(s for s in one.coming(turn.today) if s.start == wish.on)
+    stint = next(s for s in one.coming(turn.today, ahead=one.round) if s.start == wish.on)
     facts = Facts(words=one.duty)
     entry = turn.entry("swapped", bin=_name(one), on=wish.on, receiver=wish.member, facts=facts)
     one.exchanges.append(Exchange(giver=wish.member, taker=turn.sender, on=wish.on))
-    after = one.coming(turn.today)
+    after = one.coming(turn.today, ahead=wish.on - turn.today + one.round)
     if next((s.member for s in after if s.start == wish.on), None) != turn.sender:
         return Answer(say=f"You are away then. Who else can {one.deed}?")
     back = [s for s in after if s.owner == turn.sender and s.member == wish.member]

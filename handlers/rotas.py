@@ -52,7 +52,9 @@ class RotaState:
         """How long a turn lasts."""
         return self.said.facts.days or 7
 
-    def stints(self, today: date, more: Sequence[Gone] = ()) -> list[Stint]:
+    def stints(
+        self, today: date, more: Sequence[Gone] = (), ahead: timedelta = AHEAD
+    ) -> list[Stint]:
         """The turns from the first one to some weeks ahead; `more`: absences not written yet."""
         turns = Turns(
             start=self.start,
@@ -62,11 +64,18 @@ class RotaState:
             exchanges=self.exchanges,
             over=self.over,
         )
-        return turns.until(max(today, self.start) + max(AHEAD, MOST_AHEAD * self.days * DAY))
+        return turns.until(max(today, self.start) + max(ahead, MOST_AHEAD * self.days * DAY))
 
-    def coming(self, today: date, more: Sequence[Gone] = ()) -> list[Stint]:
+    def coming(
+        self, today: date, more: Sequence[Gone] = (), ahead: timedelta = AHEAD
+    ) -> list[Stint]:
         """The present turn and those ahead."""
-        return [stint for stint in self.stints(today, more) if stint.end >= today]
+        return [stint for stint in self.stints(today, more, ahead) if stint.end >= today]
+
+    @property
+    def round(self) -> timedelta:
+        """How long it takes until everybody has had a turn, and some."""
+        return (len(self.members) + 2) * self.days * DAY
 
 
 async def rotas_of(book: Book, today: date) -> list[RotaState]:

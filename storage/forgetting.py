@@ -49,15 +49,10 @@ async def forget_member(book: Book, member: Member) -> int:
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
         (nobody, room, member.name),
     )
-    await db.write(
-        "UPDATE entry SET words = NULL WHERE room = ? AND act = 'note' "
-        "AND instr(lower(words), lower(?))",
-        (room, member.name),
-    )
-    for table in ("entry", "due"):
+    for of in ("entry SET words = 'something that was set' WHERE act IN ('date', 'note')",
+               "due SET words = 'something that was set' WHERE what = 'own'"):  # fmt: skip
         await db.write(
-            f"UPDATE {table} SET words = 'something that was set' "  # noqa: S608
-            "WHERE room = ? AND instr(lower(words), lower(?))",
+            f"UPDATE {of} AND room = ? AND instr(lower(words), lower(?))",
             (room, member.name),
         )
     await db.write("DELETE FROM notice_board WHERE room = ?", (room,))  # it is posted anew

@@ -5,10 +5,10 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
+from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.stretches import Stretch, coming, stretch_in
-from handlers.reading.told import is_sender
 from handlers.reading.vocabulary import words_in
 
 CUES = ("away", "back", "holiday", "vacation", "abroad", "town", "gone", "hospital", "on leave")

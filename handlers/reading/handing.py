@@ -44,7 +44,8 @@ _CAN = re.compile(
 _NOT_ME = re.compile(
     r"^(?:sorry |no |oh )*(?:not me|not i|(?:i|we) (?:cant|cannot|am not able|wont be able)"
     r"(?: (?:to|either|swap|do (?:it|that)|that (?:week|day)|this time|then))*|me neither|"
-    r"nor me|count me out)(?: (?:sorry|this time|either|thanks|im afraid|i am afraid))*$"
+    r"nor me|count me out)(?: (?:sorry|this time|either|thanks|im afraid|i am afraid))*$|"
+    r"^(?:sorry |no )*not me (?:sorry|after all|this time|im|i am|i have|my|too)\b.{0,60}$"
 )
 _KEEPS = (
     re.compile(

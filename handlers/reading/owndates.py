@@ -4,9 +4,9 @@ import re
 from collections.abc import Iterator
 
 from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
+from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.message import Message
-from handlers.reading.told import is_sender
 from handlers.reading.vocabulary import words_in
 from handlers.reading.whens import When, when_in
 

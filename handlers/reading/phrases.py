@@ -10,10 +10,10 @@ from dataclasses import dataclass
 
 from handlers.reading.arranged import Plan
 from handlers.reading.days import Day
+from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef, MemberRef
-from handlers.reading.told import is_sender
 from handlers.reading.vocabulary import words_in
 
 _SIGNS = frozenset(",.!?:;-()\"'@☺—\n")

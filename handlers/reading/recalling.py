@@ -60,6 +60,9 @@ _SHARES = (
         rf"(?: (?:{_IN}(?: (?:the )?qbin)?|so far|scraps|of it|(?:the )?qbin))*$"
     ),
     re.compile(r"^(?:the )?shares (?:of|in) (?:the )?qbin$"),
+    re.compile(r"^who (?:(?:has been|'s been|is) (?:feeding|filling)|feeds|has fed) (?:the )?qbin"
+               r"(?: so far| lately)?$"),
+    re.compile(r"^(?P<own>my|everybody 's|everyone 's|our) shares?$"),
 )  # fmt: skip
 _STORY = re.compile(
     r"^(?:(?:can|could) you )?(?:(?:tell|show|give)(?: me| us)? )?(?:what is |"
@@ -138,7 +141,7 @@ def _shares(phrase: Phrase) -> Shares | None:
     )
     if not about:
         return None
-    whose = match.groupdict().get("whose")
+    whose = match.groupdict().get("whose") or match.groupdict().get("own")
     member = phrase.message.context.sender if whose == "my" else None
     if whose and "qmember" in whose:
         member = next((ref.name for ref in phrase.message.members), None)

@@ -62,12 +62,10 @@ _SHOW = re.compile(
     rf"(?: us| me)? {_ROTA}{_OF_BIN}$|^{_ROTA}{_OF_BIN}(?: now)?$"
 )
 _JOIN = re.compile(
-    rf"^(?:can you |could you |can |could )?(?:add|put) (?P<who>me|us|qmember) (?:on|to|onto|in|"
-    rf"down for) "
-    rf"{_ROTA}{_OF_BIN}(?: too| as well| again)*$|"
+    rf"^(?:can you |could you |can |could )?(?:add|put) (?P<who>me|us|qmember|[a-z]\w+) "
+    rf"(?:on|to|onto|in|down for) {_ROTA}{_OF_BIN}(?: too| as well| again)*$|"
     rf"^(?P<joiner>i|qmember) (?:will |would like to |'d like to |want to |wants to |can |am |is |"
-    rf"'s )?"
-    rf"(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$"
+    rf"'s )?(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$"
 )
 _QUIT = re.compile(
     rf"^(?:can you |could you |can |could )?(?:take|remove|drop|leave|strike|get) (?P<who>me|"
@@ -110,8 +108,10 @@ _SWAP = (
     re.compile(r"^(?:i )?(?:cant|cannot|wont be able to|am not able to) (?:do|make|manage|cover) "
                r"(?:my (?:week|turn|go))(?: qday| with qbin| this time| sorry)*$"),
     re.compile(r"^(?:skip|pass on) my (?:turn|week|go)(?: please)?$"),
-    re.compile(rf"^qmember (?:can|could|would|will) you (?:swap|switch|trade)"
+    re.compile(rf"^qmember (?:can|could|would|will) you (?:please )?(?:swap|switch|trade)"
                rf"(?: {_MINE}| weeks| turns| with me| qday| for qday)*$"),
+    re.compile(rf"^qmember (?:can|could|would|will) you (?:please )?(?:do|cover|take|have) {_MINE}"
+               rf"(?: for me| instead| qday| please)*{_OF_BIN}$"),
 )  # fmt: skip
 _PAST_ROTA = words_in("was used had last were")
 
@@ -129,8 +129,7 @@ def turntaking(message: Message) -> Iterator[Found]:
 def _plan(phrase: Phrase) -> Plan | None:
     text = phrase.text
     if match := _JOIN.match(text):
-        member = phrase.member if "qmember" in (match["who"], match["joiner"]) else None
-        return Joining(member=member, bin=phrase.bin, duty=_duty(phrase))
+        return _joining(phrase, match)
     if match := _QUIT.match(text):
         member = phrase.member if "qmember" in (match["who"], match["leaver"]) else None
         return Quitting(member=member, bin=phrase.bin, duty=_duty(phrase))
@@ -141,6 +140,16 @@ def _plan(phrase: Phrase) -> Plan | None:
     if any(pattern.match(text) for pattern in _SWAP):
         return Swap(to=phrase.member, bin=phrase.bin, on=_of_turn(phrase))
     return None
+
+
+def _joining(phrase: Phrase, match: re.Match[str]) -> Joining | None:
+    who = match["who"] or match["joiner"]
+    member = phrase.member if who == "qmember" else None
+    if who not in ("me", "us", "i", "qmember"):
+        member = phrase.said(match, "who")
+        if not member[:1].isupper():
+            return None
+    return Joining(member=member, bin=phrase.bin, duty=_duty(phrase))
 
 
 def _of_turn(phrase: Phrase) -> date | None:

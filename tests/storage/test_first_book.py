@@ -5,6 +5,7 @@ from contextlib import closing
 from datetime import date
 from pathlib import Path
 
+from handlers.keepers import custody_of
 from storage import changes, naming, outbox, rooms
 from storage.absences import away_on
 from storage.book import Book
@@ -60,5 +61,24 @@ async def test_the_first_book_keeps_its_entries_and_knows_of_absences(tmp_path: 
         [waiting] = await outbox.waiting(db)
         assert (waiting.id, waiting.rewrites_event) == (2, "$digest")
         assert await db.rows("PRAGMA foreign_key_check") == []
+    finally:
+        await db.close()
+
+
+async def test_whoever_had_left_by_then_keeps_no_bin(tmp_path: Path) -> None:
+    path = tmp_path / "book.db"
+    with closing(sqlite3.connect(path)) as old:
+        old.executescript(STEPS[0] + FIRST_BOOK)
+        old.execute("UPDATE member SET present = 0")
+        old.commit()
+    db = await Database.open(path)
+    try:
+        [room] = await rooms.every(db)
+        book = Book(db, room)
+        [bin] = await book.bins()
+        custody = await custody_of(book, bin, date.max)
+        assert custody.keeper is None
+        assert custody.left is not None
+        assert custody.left.member == "ines"
     finally:
         await db.close()
