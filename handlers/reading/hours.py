@@ -4,7 +4,8 @@ import re
 from datetime import time
 from typing import NamedTuple
 
-from handlers.reading.numbers import NUMBER_WORDS, read_number
+from handlers.reading.numbers import read_number
+from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.words import Word
 
 
