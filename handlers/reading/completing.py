@@ -23,7 +23,9 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with the amount told elsewhere in it."""
-    acts = _one_each([_in_bin(act, message) for act in acts])
+    acts = [_in_bin(act, message) for act in acts]
+    if _deeds(message) < 2:
+        acts = _one_each(acts)
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
     acts = [
         each
@@ -115,6 +117,14 @@ def _lists(message: Message) -> list[list[str]]:
 
 
 _JOINTS = words_in("and & n , + the then y und et e")
+
+
+def _deeds(message: Message) -> int:
+    """How often the message says that something was put in: each time is a layer of its own."""
+    return sum(
+        c.sense == "did" and c.verb is not None and "layer" in c.verb.verb.classes
+        for c in message.clauses
+    )
 
 
 def _one_each(acts: list[Act]) -> list[Act]:

@@ -1,6 +1,6 @@
 """The one door: a text and its context in, acts out."""
 
-from handlers.reading.acts import Act, Ask, Context, Unsure
+from handlers.reading.acts import Act, Ask, Context, Set, Unsure
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
 from handlers.reading.privacy import about_oneself
@@ -33,21 +33,31 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if not (scores.any_may() or context.in_room or context.after_bot):
         return ()
     sure = scores.sure()
-    answer = [act for act in replies(message) if scores.may(kind_of(act))]
+    answer = [act for act in replies(message) if _believed(act, scores)]
     found: list[Act] = list(answer)
     if not answer or any(kind in RECORD_KINDS for kind in sure):
-        found += [act for act in records(message) if scores.may(kind_of(act))]
+        found += [act for act in records(message) if _believed(act, scores)]
     if not answer or any(kind.startswith("ask ") for kind in sure):
         asked = asks(message, told=bool(found))
-        found += [act for act in asked if scores.may(kind_of(act))]
+        found += [act for act in asked if _believed(act, scores)]
     known = {kind_of(act) for act in found}
-    beyond = any(isinstance(act, Ask) and not scores.knows(kind_of(act)) for act in found)
+    beyond = any(_is_beyond(act, scores) for act in found)
     for kind in sure:
         if kind not in known and not (beyond and kind.startswith("ask ")):
             act = supplied(kind, message, scores)
             if act is not None:
                 found.append(act)
     return asked_first(completed(found, message), message)
+
+
+def _believed(act: Act, scores: Scores) -> bool:
+    """Whether what a rule found is told at all: a setting says so itself, the rest by its score."""
+    return isinstance(act, Set) or _is_beyond(act, scores) or scores.may(kind_of(act))
+
+
+def _is_beyond(act: Act, scores: Scores) -> bool:
+    """A question that no labelled message asks: only a room can be asked it."""
+    return isinstance(act, Ask) and (act.place is not None or not scores.knows(kind_of(act)))
 
 
 def kind_of(act: Act) -> str:

@@ -46,7 +46,7 @@ async def test_the_card_says_what_the_bin_is_and_what_comes_first(room: TalkingR
     [taken] = await room.says("I'll take it", who="bram")
     assert taken.body.split("\n") == [
         "Bram keeps the yard bin now.",
-        "The yard bin: filling, 2 layers, 5 kg, about 20 % full.",
+        "The yard bin: filling, 2 layers, 5 kg, about 15 % full.",
         "Last drained Monday 2 March.",
         "First drain it (today), then seal it (Monday 16 March).",
         "Seen: green mould, Monday 2 March.",

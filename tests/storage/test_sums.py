@@ -16,7 +16,7 @@ from handlers.state import layer_mass
 from storage import changes, rooms, sums
 from storage.book import Book
 from storage.database import Database
-from storage.migrations import ABSENCES, SHARED_CALENDAR
+from storage.migrations import ABSENCES, COMMUNAL, SHARED_CALENDAR
 from storage.rows import Entry, Facts, NewEntry
 from storage.schema import SCHEMA, SUMS, VERSION
 from tests.group import BEGIN
@@ -108,7 +108,7 @@ def test_the_sums_are_those_of_what_stands(steps: list[tuple[object, ...]]) -> N
 def test_a_book_from_before_there_were_sums_gets_them(steps: list[tuple[object, ...]]) -> None:
     async def check(path: Path) -> None:
         with closing(sqlite3.connect(path)) as book:
-            book.executescript(SCHEMA + ABSENCES + SHARED_CALENDAR)
+            book.executescript(SCHEMA + ABSENCES + SHARED_CALENDAR + COMMUNAL)
             book.execute(f"PRAGMA user_version = {VERSION}")
         db = await Database.open(path)
         await live(db, steps)
