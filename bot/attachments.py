@@ -39,5 +39,6 @@ def _label(label: Label) -> Message:
     name = "-".join(re.findall(r"\w+", label.name.casefold())) or "bin"
     made_of = {"name": f"label-{name}.svg", "type": "image/svg+xml", "text": drawn(label)}
     code = "" if label.board else " It has no code: there is no board page to show."
-    body = f"The label of {label.name[:1].lower()}{label.name[1:]}, to print on half a sheet of A4."
+    bin = label.name.replace("The ", "the ", 1) if label.name.startswith("The ") else label.name
+    body = f"The label of {bin}, to print on half a sheet of A4."
     return Message(tx_id="", kind="file", body=body + code, attached=json.dumps(made_of))

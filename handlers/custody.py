@@ -5,19 +5,20 @@ A keeper stays responsible until somebody else accepts; the first who does has t
 
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 
 from handlers import rota
 from handlers.answer import SILENCE, Answer, Query, Turn
-from handlers.bins import choose, unknown, which
+from handlers.bins import choose, which
 from handlers.handover import card
-from handlers.keepers import Custody, last_day, may_take, present_custody
+from handlers.keepers import Custody, may_take, present_custody
+from handlers.onoffer import OnOffer, bin_meant, bins_named, in_use, is_here, offered_to, on_offer
 from handlers.people import is_same, known_as
 from handlers.phrasing import capital, day, the
 from handlers.powers import refusal
 from handlers.practice.figure import listed
-from handlers.reading.acts import Accept, Ask, Decline, Offer, as_json
+from handlers.reading.acts import Accept, Decline, Offer, as_json
 from handlers.state import look_up
 from storage.rows import Bin, Entry, Facts
 
@@ -30,22 +31,13 @@ THINKS_BETTER = timedelta(days=1)
 FOUND = "Reply with what you find, such as “lid cracked, about 6 kg”, and I keep it."
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class OnOffer:
-    """A bin that waits for somebody to take it."""
-
-    bin: Bin
-    custody: Custody
-    offer: Entry
-
-
 async def offered(act: Offer, turn: Turn) -> Answer:
     """A bin is to pass to somebody else; the keeper stays so until it is accepted."""
     name = await choose(act.bin, turn)
     if name is None:
         question, _ = await which(turn)
         return Answer(say=f"{question} Say it again with its name.")
-    known = await _in_use(name, turn)
+    known = await in_use(name, turn)
     if known is None and not act.to:
         return SILENCE  # "can someone take the recycling bin out?"
     former = known or await turn.book.bin(name)
@@ -106,12 +98,12 @@ def _asking(name: str, receiver: str | None, on: date | None, custody: Custody, 
 
 async def accepted(act: Accept, turn: Turn) -> Answer:
     """Somebody takes a bin that was offered, or takes it up unasked."""
-    if not await _is_here(turn):
+    if not await is_here(turn):
         return SILENCE
-    about = await _about(act.bin, turn)
-    waiting = await _on_offer(about, turn)
+    about = await bin_meant(act.bin, turn)
+    waiting = await on_offer(about, turn)
     mine = [one for one in waiting if one.custody.keeper == turn.sender]
-    theirs = _offered_to(turn.sender, [one for one in waiting if one not in mine])
+    theirs = offered_to(turn.sender, [one for one in waiting if one not in mine])
     if len(theirs) == 1:
         return await _passes(theirs[0].bin, theirs[0].custody, theirs[0].offer, act, turn)
     if theirs:
@@ -129,16 +121,10 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
     return await _taken(about, act, turn)
 
 
-def _offered_to(member: str, waiting: Sequence[OnOffer]) -> Sequence[OnOffer]:
-    """What a member can take; what was offered to them by name comes before what anybody can."""
-    can = [one for one in waiting if may_take(member, one.offer)]
-    return [one for one in can if one.offer.receiver] or can
-
-
 async def had(bin: str | None, turn: Turn) -> Answer:
     """Somebody says to have a bin; of its keeper that is no news."""
-    about = await _about(bin, turn)
-    known = await _in_use(about, turn) if about else None
+    about = await bin_meant(bin, turn)
+    known = await in_use(about, turn) if about else None
     if known:
         custody = await present_custody(turn.book, known, turn.today)
         if custody.keeper == turn.sender and custody.offer is None:
@@ -169,7 +155,7 @@ async def _passes(
 
 async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
     """A bin that is not on offer is taken: at once if nobody keeps it, else only when sure."""
-    bin = await _in_use(about, turn)
+    bin = await in_use(about, turn)
     if bin is None:
         return SILENCE
     custody = await present_custody(turn.book, bin, turn.today)
@@ -208,7 +194,7 @@ async def _too_late(turn: Turn) -> Answer:
 
 async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
     """A sign on an offer answers it, from whoever it is made to; of others it says nothing."""
-    for bin in await turn.book.bins() if await _is_here(turn) else ():
+    for bin in await turn.book.bins() if await is_here(turn) else ():
         custody = await present_custody(turn.book, bin, turn.today)
         offer = custody.pending(turn.today, turn.book.room.zone)
         if offer and offer.event == event:
@@ -224,13 +210,13 @@ async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
 
 async def declined(act: Decline, turn: Turn) -> Answer:
     """Somebody will not take a bin that was offered, or that they had agreed to take."""
-    about = await _about(act.bin, turn)
-    waiting = [one for one in await _on_offer(about, turn) if may_take(turn.sender, one.offer)]
+    about = await bin_meant(act.bin, turn)
+    waiting = [one for one in await on_offer(about, turn) if may_take(turn.sender, one.offer)]
     named = [one for one in waiting if one.offer.receiver]
     if named:
         latest = max(named, key=lambda one: one.offer.id)
         return _refused(latest.bin, latest.custody, [], [latest.offer.writer], turn)
-    for bin in await _bins(about, turn):
+    for bin in await bins_named(about, turn):
         custody = await present_custody(turn.book, bin, turn.today)
         if custody.coming and custody.coming.member == turn.sender:
             return _refused(bin, custody, [custody.coming], [custody.keeper], turn)
@@ -270,7 +256,7 @@ async def withdrawn(bin: str | None, turn: Turn) -> Answer:
     """A bin that was offered stays with its keeper."""
     own = [
         one
-        for one in await _on_offer(await _about(bin, turn), turn)
+        for one in await on_offer(await bin_meant(bin, turn), turn)
         if turn.sender in (one.custody.keeper, one.offer.writer)
     ]
     return _stays(max(own, key=lambda one: one.offer.id), turn) if own else SILENCE
@@ -286,64 +272,3 @@ def _stays(one: OnOffer, turn: Turn) -> Answer:
         say=stays,
         calls=[receiver] if receiver else [],
     )
-
-
-async def _is_here(turn: Turn) -> bool:
-    """Whether the sender is still in the room: a message may come late."""
-    return any(one.name == turn.sender and one.present for one in await turn.book.members())
-
-
-async def _about(bin: str | None, turn: Turn) -> str | None:
-    """The bin that was named, or that is on offer in the message replied to."""
-    if bin is not None:
-        known = await turn.book.bin(bin)
-        return known.name if known else bin
-    replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []
-    offers = [entry for entry in replied if entry.act == "offer" and entry.bin]
-    return offers[0].bin.name if offers and offers[0].bin else None
-
-
-async def _bins(about: str | None, turn: Turn) -> list[Bin]:
-    return [bin for bin in await turn.book.bins() if about is None or is_same(bin.name, about)]
-
-
-async def _in_use(name: str, turn: Turn) -> Bin | None:
-    known = await turn.book.bin(name)
-    return known if known in await turn.book.bins() else None
-
-
-async def _on_offer(about: str | None, turn: Turn) -> list[OnOffer]:
-    """The bins that wait for somebody to take them: of a name, or all."""
-    waiting = []
-    for bin in await _bins(about, turn):
-        custody = await present_custody(turn.book, bin, turn.today)
-        if offer := custody.pending(turn.today, turn.book.room.zone):
-            waiting.append(OnOffer(bin=bin, custody=custody, offer=offer))
-    return waiting
-
-
-async def asked(act: Ask, turn: Turn) -> Answer:
-    """Who has a bin, or who has each; what is on offer, and whose turn it is."""
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
-    chosen = [s for s in states if not act.bin or is_same(s.bin.name, act.bin)]
-    if not states:
-        return Answer(say="I know no such bin yet.")
-    if not chosen:
-        return unknown(act.bin or "", states)
-    lines = [await _line(state.bin, turn) for state in chosen]
-    lines += await rota.lines([state.bin for state in chosen], turn)
-    return Answer(say="\n".join(lines))
-
-
-async def _line(bin: Bin, turn: Turn) -> str:
-    custody = await present_custody(turn.book, bin, turn.today)
-    who = custody.keeper or "nobody yet"
-    if custody.left:
-        who = f"nobody, since {custody.left.member} left"
-    words = f"{capital(the(bin.name))}: {who}."
-    if custody.coming and custody.coming.on:
-        words += f" {capital(day(custody.coming.on, turn.today))} {custody.coming.member} takes it."
-    if offer := custody.pending(turn.today, turn.book.room.zone):
-        until = day(last_day(offer, turn.book.room.zone), turn.today)
-        words += f" On offer to {offer.receiver or 'anybody'} until {until}."
-    return words

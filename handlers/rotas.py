@@ -123,9 +123,9 @@ def _change(one: RotaState, entry: Entry, member: str, on: date) -> None:
 
 
 def _with_presence(left: list[Gone], act: str, member: str, on: date) -> list[Gone]:
-    """Whoever leaves the room takes no turns until they are back."""
+    """Whoever leaves the room takes no turns from the next day on until they are back."""
     if act == "leave":
-        return [*left, Gone(member=member, first=on, last=date.max, known=on)]
+        return [*left, Gone(member=member, first=on + DAY, last=date.max, known=on)]
     return _ended(left, member, on)
 
 

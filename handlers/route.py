@@ -24,6 +24,7 @@ from handlers import (
     starter,
     totals,
     unsure,
+    whohas,
 )
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.help import HELP
@@ -96,7 +97,7 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case "totals":
             return await totals.asked(act, turn)
         case "custody":
-            return await custody.asked(act, turn)
+            return await whohas.asked(act, turn)
         case "help":
             return Answer(say=HELP)
         case "trench":

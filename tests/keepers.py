@@ -5,6 +5,7 @@ unattended; and nobody comes to a bin but by their own word, by coming back, by 
 records, or because something said before was taken back.
 """
 
+import re
 from dataclasses import dataclass, field
 from datetime import date
 from itertools import pairwise
@@ -35,6 +36,20 @@ WHATS = (*SAYING, *MARKING, *CHANGING, *ROOM, *HAPPENING)
 DAYS = ("", " on Friday", " tomorrow", " next Monday")
 BY_WORD = frozenset({"accept", "take", "thumb", "yes", "late", "open", "feed", "rota"})
 """Steps by which whoever takes them may come to keep a bin."""
+ANYBODY = "anybody"
+WILL_YOU = re.compile(r"(?P<to>\w+), will you take the (?P<bin>\w+) bin")
+SAID_OF_OFFERS = (
+    (WILL_YOU, True),
+    (re.compile(r"(?P<to>\w+), it is your turn to keep the (?P<bin>\w+) bin"), True),
+    (re.compile(r"Who takes the (?P<bin>\w+) bin"), True),
+    (re.compile(r"nobody keeps the (?P<bin>\w+) bin\. Who takes it"), True),
+    (re.compile(r"to \w+ the (?P<bin>\w+) bin by .* who takes it"), True),
+    (re.compile(r"The (?P<bin>\w+) bin (?:stays with|is no longer on offer|is out of use)"), False),
+    (re.compile(r"\w+ (?:keeps|takes) the (?P<bin>\w+) bin (?:now|\w+ \d|tomorrow)"), False),
+    (re.compile(r"Fair enough: .* take the (?P<bin>\w+) bin\?"), False),
+    (re.compile(r"Nobody took the (?P<bin>\w+) bin"), False),
+)
+"""How the bot says that a bin is on offer, or no longer."""
 BY_CHANGE = frozenset({"edit", "delete", "cross", "restore"})
 
 
@@ -52,8 +67,10 @@ class Watch:
     """Messages that are on their way still."""
     spoken: list[Message] = field(default_factory=list)
     before: dict[str, str | None] = field(default_factory=dict)
-    offers: dict[str, str | None] = field(default_factory=dict)
-    """What was on offer before the step: bin to whom (None: anybody)."""
+    offers: dict[str, str] = field(default_factory=dict)
+    """What is on offer by all that the bot has said: bin to whom, or to anybody."""
+    heard: int = 0
+    """How much of what the bot said was taken in."""
     agreed: dict[str, set[str]] = field(default_factory=dict)
     """For each bin whoever has agreed to take it on a day to come."""
     changes: int = 0
@@ -72,9 +89,20 @@ class Watch:
         """One thing happens; then all is looked at."""
         what, who, pick, more = step
         name = NAMES[who % len(NAMES)]
+        if what in ("accept", "decline", "thumb", "withdraw") and more % 3:
+            name = self._concerned(what, pick) or name
         self.steps += 1
         if await self._happens(what, name, pick, more):
             await self._check(what, name)
+
+    def _concerned(self, what: str, pick: int) -> str | None:
+        """Somebody who was offered a bin of late, or keeps one that was."""
+        asked = [match for message in self.spoken[-8:] for match in WILL_YOU.finditer(message.body)]
+        if not asked:
+            return None
+        match = asked[pick % len(asked)]
+        name = self.before.get(match["bin"]) if what == "withdraw" else match["to"]
+        return name.casefold() if name else None
 
     async def _happens(self, what: str, name: str, pick: int, more: int) -> bool:
         """Let it happen; False where it cannot."""
@@ -207,12 +235,10 @@ class Watch:
         """The keeper of each bin in use; whoever has agreed to take one is noted."""
         book = await self.room.book()
         today = await self._today(book)
-        found, offers = {}, {}
+        found = {}
         for bin in await book.bins():
             custody = await custody_of(book, bin, today)
             found[bin.name] = custody.keeper
-            if offer := custody.pending(today, book.room.zone):
-                offers[bin.name] = offer.receiver
             if custody.coming and custody.coming.member:
                 self.agreed.setdefault(bin.name, set()).add(custody.coming.member)
             # Without a keeper it is said why: he left, or nobody has begun or taken it.
@@ -220,7 +246,6 @@ class Watch:
             await self._check_days(book, bin, today, custody.keeper)
         failed = await book.db.rows("SELECT 1 FROM inbox WHERE state = 'failed'")
         assert not failed
-        self.offers = offers
         return found
 
     async def _check_days(self, book: Book, bin: Bin, today: date, keeper: str | None) -> None:
@@ -237,7 +262,6 @@ class Watch:
             assert (after.first - one.last).days == 1
 
     async def _check(self, what: str, name: str) -> None:
-        offers = self.offers
         now = await self._keepers()
         present = {member.title() for member in self.here}
         for bin, keeper in now.items():
@@ -248,9 +272,23 @@ class Watch:
             self.changes += 1
             assert self._may_change(what, name, bin, keeper), (what, name, bin, was, keeper)
             if what in ("accept", "thumb") and was and keeper not in self.agreed.get(bin, ()):
-                was_offered = offers.get(bin, "nobody") in (None, name.title())
-                assert was_offered or self._was_asked(name, bin), (name, bin, offers)
+                was_offered = self.offers.get(bin) in (ANYBODY, name.title())
+                assert was_offered or self._was_asked(name, bin), (name, bin, self.offers)
         self.before = now
+        self._take_in(what)
+
+    def _take_in(self, what: str) -> None:
+        """What the bot has said of offers; what was taken back may let an older one stand again."""
+        new = self.spoken[self.heard :]
+        for message in new:
+            for pattern, is_open in SAID_OF_OFFERS:
+                for match in pattern.finditer(message.body):
+                    to = match.groupdict().get("to") or ANYBODY
+                    self.offers[match["bin"]] = to if is_open else "nobody"
+        self.heard = len(self.spoken)
+        if what in BY_CHANGE | {"late"}:
+            told = " ".join(message.body for message in new)
+            self.offers |= {bin: ANYBODY for bin in BINS if f"{bin} bin" in told}
 
     def _was_asked(self, name: str, bin: str) -> bool:
         """Whether somebody was asked if a bin is to be taken from its keeper, and said yes."""

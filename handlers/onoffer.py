@@ -1,0 +1,60 @@
+"""What is on offer to whom, and which bin is meant where somebody answers an offer."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from handlers.answer import Turn
+from handlers.keepers import Custody, may_take, present_custody
+from handlers.people import is_same
+from storage.rows import Bin, Entry
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OnOffer:
+    """A bin that waits for somebody to take it."""
+
+    bin: Bin
+    custody: Custody
+    offer: Entry
+
+
+async def on_offer(about: str | None, turn: Turn) -> list[OnOffer]:
+    """The bins that wait for somebody to take them: of a name, or all."""
+    waiting = []
+    for bin in await bins_named(about, turn):
+        custody = await present_custody(turn.book, bin, turn.today)
+        if offer := custody.pending(turn.today, turn.book.room.zone):
+            waiting.append(OnOffer(bin=bin, custody=custody, offer=offer))
+    return waiting
+
+
+def offered_to(member: str, waiting: Sequence[OnOffer]) -> Sequence[OnOffer]:
+    """What a member can take; what was offered to them by name comes before what anybody can."""
+    can = [one for one in waiting if may_take(member, one.offer)]
+    return [one for one in can if one.offer.receiver] or can
+
+
+async def bin_meant(bin: str | None, turn: Turn) -> str | None:
+    """The bin that was named, or that is on offer in the message replied to."""
+    if bin is not None:
+        known = await turn.book.bin(bin)
+        return known.name if known else bin
+    replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []
+    offers = [entry for entry in replied if entry.act == "offer" and entry.bin]
+    return offers[0].bin.name if offers and offers[0].bin else None
+
+
+async def bins_named(about: str | None, turn: Turn) -> list[Bin]:
+    """The bin in use of that name, or all of them."""
+    return [bin for bin in await turn.book.bins() if about is None or is_same(bin.name, about)]
+
+
+async def in_use(name: str, turn: Turn) -> Bin | None:
+    """The bin of that name, if it is in use."""
+    known = await turn.book.bin(name)
+    return known if known in await turn.book.bins() else None
+
+
+async def is_here(turn: Turn) -> bool:
+    """Whether the sender is still in the room: a message may come late."""
+    return any(one.name == turn.sender and one.present for one in await turn.book.members())

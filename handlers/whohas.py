@@ -1,0 +1,38 @@
+"""Who has a bin, or each; what is on offer, and whose turn it is."""
+
+from handlers import rota
+from handlers.answer import Answer, Turn
+from handlers.bins import unknown
+from handlers.keepers import last_day, present_custody
+from handlers.people import is_same
+from handlers.phrasing import capital, day, the
+from handlers.reading.acts import Ask
+from handlers.state import look_up
+from storage.rows import Bin
+
+
+async def asked(act: Ask, turn: Turn) -> Answer:
+    """Who has a bin, or who has each; what is on offer, and whose turn it is."""
+    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    chosen = [s for s in states if not act.bin or is_same(s.bin.name, act.bin)]
+    if not states:
+        return Answer(say="I know no such bin yet.")
+    if not chosen:
+        return unknown(act.bin or "", states)
+    lines = [await _line(state.bin, turn) for state in chosen]
+    lines += await rota.lines([state.bin for state in chosen], turn)
+    return Answer(say="\n".join(lines))
+
+
+async def _line(bin: Bin, turn: Turn) -> str:
+    custody = await present_custody(turn.book, bin, turn.today)
+    who = custody.keeper or "nobody yet"
+    if custody.left:
+        who = f"nobody, since {custody.left.member} left"
+    words = f"{capital(the(bin.name))}: {who}."
+    if custody.coming and custody.coming.on:
+        words += f" {capital(day(custody.coming.on, turn.today))} {custody.coming.member} takes it."
+    if offer := custody.pending(turn.today, turn.book.room.zone):
+        until = day(last_day(offer, turn.book.room.zone), turn.today)
+        words += f" On offer to {offer.receiver or 'anybody'} until {until}."
+    return words
