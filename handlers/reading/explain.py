@@ -3,12 +3,16 @@
 from handlers.reading.acts import Act, Context
 from handlers.reading.message import Message, read_message
 from handlers.reading.read import read
+from handlers.reading.scores import likelihood, scores_of
 
 
 def explain(text: str, context: Context) -> list[str]:
-    """One line for each thing found, each clause with its sense, and each act with its rules."""
+    """A line for each thing found, each clause with its sense, each kind of act that may have been
+    told with its likelihood and what weighs most in it, and each act with its rules.
+    """
     message = read_message(text, context)
-    return [*_found(message), *_clauses(message), *(_made(act) for act in read(text, context))]
+    acts = [_made(act) for act in read(text, context)]
+    return [*_found(message), *_clauses(message), *_scores(message), *acts]
 
 
 def _found(message: Message) -> list[str]:
@@ -31,6 +35,16 @@ def _found(message: Message) -> list[str]:
 
 def _clauses(message: Message) -> list[str]:
     return [f"clause “{message.text(c.start, c.end)}”: {c.sense}" for c in message.clauses]
+
+
+def _scores(message: Message) -> list[str]:
+    scores = scores_of(message)
+    likely = sorted(scores.log_odds.items(), key=lambda pair: -pair[1])
+    return [
+        f"score {kind} {likelihood(odds):.2f}: {', '.join(scores.reasons(kind))}"
+        for kind, odds in likely
+        if scores.may(kind)
+    ]
 
 
 def _made(act: Act) -> str:
