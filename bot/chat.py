@@ -28,7 +28,11 @@ A room at the prompt. Write as you would to your neighbours; name who speaks, if
   /reply WORDS   answer the bot's last words  /mark ❌     put a sign on them
   /help          what the bot understands     /quit        leave (or Ctrl-D)"""
 
-SPEAKER = re.compile(r"([^\W\d_][\w .'’-]{0,23}):\s+(?=\S)")
+SPEAKER = re.compile(
+    r"(?!(?:bot|pailkeeper|rota|roster|turns|correction|update|batch|new)\b)"
+    r"([^\W\d_][\w.'’-]{0,23}(?: (?-i:[A-Z])[\w.'’-]{0,23})?):\s+(?=\S)",
+    re.IGNORECASE,
+)
 """A name, a colon and then words: somebody speaks."""
 
 

@@ -92,7 +92,7 @@ def _asking(name: str, receiver: str | None, on: date | None, custody: Custody, 
         agreed = day(custody.coming.on, turn.today)
         lines.append(f"Until somebody does, {custody.coming.member} is to have it {agreed}.")
     elif custody.keeper and custody.keeper != turn.sender:
-        lines.append(f"Until then {custody.keeper} keeps it.")
+        lines.append(f"Until then it stays with {custody.keeper}.")
     return " ".join(lines)
 
 
