@@ -10,14 +10,14 @@ from storage.database import Database
 from storage.moments import from_ms, to_day, to_hour
 from storage.rows import Bin, Due, Entry, Facts, Member, Question, Room
 
-# A bin that was retired is in use again once it is opened, or scraps go in.
+# A bin that was retired is in use again once it is opened, somebody takes it or scraps go in.
 _BINS_IN_USE = """
 SELECT * FROM bin WHERE room = ?
     AND EXISTS (SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL)
     AND NOT EXISTS (SELECT 1 FROM entry AS gone
         WHERE gone.bin = bin.id AND gone.act = 'retire' AND gone.struck_at IS NULL
             AND NOT EXISTS (SELECT 1 FROM entry AS again
-                WHERE again.bin = bin.id AND again.act IN ('open', 'layer')
+                WHERE again.bin = bin.id AND again.act IN ('open', 'layer', 'accept')
                     AND again.struck_at IS NULL AND again.root > gone.root))
 ORDER BY id
 """
