@@ -12,7 +12,7 @@ from handlers import rota
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.bins import choose, which
 from handlers.handover import card
-from handlers.keepers import Custody, may_take, present_custody
+from handlers.keepers import Custody, present_custody
 from handlers.onoffer import OnOffer, bin_meant, bins_named, in_use, is_here, offered_to, on_offer
 from handlers.people import is_same, known_as
 from handlers.phrasing import capital, day, the
@@ -115,9 +115,8 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
         return swapped
     if about is None:
         return await _too_late(turn)
-    if waiting:
-        [one] = waiting
-        return Answer(say=f"{capital(the(about))} was offered to {one.offer.receiver}.")
+    if waiting and (receiver := waiting[0].offer.receiver):
+        return Answer(say=f"{capital(the(about))} was offered to {receiver}.")
     return await _taken(about, act, turn)
 
 
@@ -198,7 +197,7 @@ async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
         custody = await present_custody(turn.book, bin, turn.today)
         offer = custody.pending(turn.today, turn.book.room.zone)
         if offer and offer.event == event:
-            can = may_take(turn.sender, offer) and turn.sender != custody.keeper
+            can = custody.is_open_to(turn.sender) and turn.sender != custody.keeper
             if can and yes:
                 return await _passes(bin, custody, offer, Accept(), turn)
             if can and offer.receiver:
@@ -211,7 +210,7 @@ async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
 async def declined(act: Decline, turn: Turn) -> Answer:
     """Somebody will not take a bin that was offered, or that they had agreed to take."""
     about = await bin_meant(act.bin, turn)
-    waiting = [one for one in await on_offer(about, turn) if may_take(turn.sender, one.offer)]
+    waiting = [one for one in await on_offer(about, turn) if one.custody.is_open_to(turn.sender)]
     named = [one for one in waiting if one.offer.receiver]
     if named:
         latest = max(named, key=lambda one: one.offer.id)

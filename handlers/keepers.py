@@ -15,6 +15,8 @@ from storage.rows import Bin, Entry
 
 OFFER_STANDS = timedelta(days=3)
 """How long an offer that names no day waits for an answer."""
+ASKING_STANDS = timedelta(days=14)
+"""How long it is asked who takes a bin whose keeper is silent."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,30 +30,37 @@ class Custody:
     left: Entry | None = None
     """Since the keeper has left the room: the entry that says so."""
     offer: Entry | None = None
-    """What nobody has taken, declined or withdrawn; it may have lapsed, see `pending`."""
+    """What nobody has taken or withdrawn; it may have lapsed, see `pending`. Once its receiver
+    has declined it is for anybody else.
+    """
+    refused: frozenset[str | None] = frozenset()
+    """Who was offered it and declined."""
     coming: Entry | None = None
     """An acceptance whose day is still to come."""
     retired: Entry | None = None
 
+    def is_open_to(self, member: str) -> bool:
+        """Whether what is on offer can be taken by a member."""
+        can = self.offer is not None and may_take(member, self.offer)
+        return can and member not in self.refused
+
     def pending(self, today: date, zone: str) -> Entry | None:
-        """The offer that waits for an answer."""
-        return self.offer if self.offer and today <= last_day(self.offer, zone) else None
+        """The offer that waits for an answer; of a bin that nobody keeps, until somebody does."""
+        if self.offer is None:
+            return None
+        is_needed = self.keeper is None and self.offer.receiver is None
+        return self.offer if is_needed or today <= last_day(self.offer, zone) else None
 
 
 NOBODY = Custody()
 
 
 def last_day(offer: Entry, zone: str) -> date:
-    """The last day on which an offer can be accepted: its own, or some days after it was made.
-
-    A bin that nobody keeps stays on offer until somebody does.
-    """
-    if offer.member is None:
-        return date.max - timedelta(days=1)
+    """The last day on which an offer can be accepted: its own, or some days after it was made."""
     said_on = local_day(offer.said_at, zone)
     if offer.on and offer.on > said_on:
         return offer.on
-    return said_on + OFFER_STANDS
+    return said_on + (ASKING_STANDS if offer.member is None else OFFER_STANDS)
 
 
 def fold(said: Iterable[Entry], day: date, zone: str) -> Custody:
@@ -92,7 +101,7 @@ def _step(state: Custody, entry: Entry) -> Custody:
         case "accept":
             return replace(state, coming=entry, offer=None)
         case "offer":
-            return replace(state, offer=entry)
+            return replace(state, offer=entry, refused=frozenset())
         case "withdraw":
             return replace(state, offer=None)
         case "decline":
@@ -100,7 +109,14 @@ def _step(state: Custody, entry: Entry) -> Custody:
         case "leave":
             return _left(state, entry)
         case "return" if state.left and state.left.member == entry.member:
-            return replace(state, keeper=entry.member, left=None)
+            is_ours = state.offer is not None and state.offer.member is None
+            return replace(
+                state,
+                keeper=entry.member,
+                left=None,
+                # What was asked for want of a keeper is answered.
+                offer=None if is_ours else state.offer,
+            )
         case "retire":
             return Custody(retired=entry)
         case "open" if state.keeper is None and state.left is None:
@@ -109,9 +125,12 @@ def _step(state: Custody, entry: Entry) -> Custody:
 
 
 def _declined(state: Custody, entry: Entry) -> Custody:
-    """No from the one it was offered to; of others who could take it, more may follow."""
-    is_theirs = state.offer and state.offer.receiver and may_take(entry.member, state.offer)
-    return replace(state, offer=None) if is_theirs else state
+    """No from the one it was offered to leaves it to others; no from one of those, too."""
+    offer = state.offer
+    if offer is None or offer.receiver is None or not may_take(entry.member, offer):
+        return state
+    refused = state.refused | {entry.member}
+    return replace(state, offer=replace(offer, receiver=None), refused=refused)
 
 
 def _left(state: Custody, entry: Entry) -> Custody:

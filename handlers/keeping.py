@@ -130,7 +130,8 @@ async def settle_turns(turn: Turn) -> None:
 async def _passing(book: Book, bin: Bin, today: date) -> Entry | None:
     """The offer or acceptance that says who has a bin next and from which day, if one stands."""
     custody, zone = await custody_of(book, bin, today), book.room.zone
-    for entry in (custody.coming, custody.pending(today, zone), custody.by):
+    offer = None if custody.refused else custody.pending(today, zone)
+    for entry in (custody.coming, offer, custody.by):
         if entry and entry.act in ("accept", "offer") and entry.on and entry.on >= today:
             return entry if entry.on > local_day(entry.said_at, zone) else None
     return None

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from handlers.answer import Turn
-from handlers.keepers import Custody, may_take, present_custody
+from handlers.keepers import Custody, present_custody
 from handlers.people import is_same
 from storage.rows import Bin, Entry
 
@@ -30,7 +30,7 @@ async def on_offer(about: str | None, turn: Turn) -> list[OnOffer]:
 
 def offered_to(member: str, waiting: Sequence[OnOffer]) -> Sequence[OnOffer]:
     """What a member can take; what was offered to them by name comes before what anybody can."""
-    can = [one for one in waiting if may_take(member, one.offer)]
+    can = [one for one in waiting if one.custody.is_open_to(member)]
     return [one for one in can if one.offer.receiver] or can
 
 

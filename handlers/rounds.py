@@ -98,7 +98,9 @@ def _offer(bin: Bin, custody: Custody, offer: Entry, turn: Turn) -> Notice | Non
     last, said_on = last_day(offer, zone), local_day(offer.said_at, zone)
     is_dated = bool(offer.on and offer.on > said_on)
     calls = [name for name in (custody.keeper, offer.receiver) if name]
-    if last < turn.today <= last + TOLD_LATE and (offer.writer or offer.receiver):
+    if offer.writer is None and offer.receiver is None:
+        return None  # the group was asked for a keeper, once
+    if last < turn.today <= last + TOLD_LATE:
         stays = f"it stays with {custody.keeper}" if custody.keeper else "nobody keeps it"
         return Notice(
             key=_key(turn, "lapsed", offer.root),

@@ -35,14 +35,14 @@ SELECT
 """
 """The size of a bin, whether it is shared and who opened it, from its openings that stand."""
 
-# A bin that was retired is in use again once it is opened, or scraps go in.
+# A bin that was retired is in use again once it is opened, somebody takes it or scraps go in.
 _BINS_IN_USE = """
 SELECT * FROM bin WHERE room = ?
     AND EXISTS (SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL)
     AND NOT EXISTS (SELECT 1 FROM entry AS gone
         WHERE gone.bin = bin.id AND gone.act = 'retire' AND gone.struck_at IS NULL
             AND NOT EXISTS (SELECT 1 FROM entry AS again
-                WHERE again.bin = bin.id AND again.act IN ('open', 'layer')
+                WHERE again.bin = bin.id AND again.act IN ('open', 'layer', 'accept')
                     AND again.struck_at IS NULL AND again.root > gone.root))
 ORDER BY id
 """

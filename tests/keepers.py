@@ -45,8 +45,11 @@ SAID_OF_OFFERS = (
     (re.compile(r"nobody keeps the (?P<bin>\w+) bin\. Who takes it"), True),
     (re.compile(r"to \w+ the (?P<bin>\w+) bin by .* who takes it"), True),
     (re.compile(r"The (?P<bin>\w+) bin (?:stays with|is no longer on offer|is out of use)"), False),
-    (re.compile(r"\w+ (?:keeps|takes) the (?P<bin>\w+) bin (?:now|\w+ \d|tomorrow)"), False),
-    (re.compile(r"Fair enough: .* take the (?P<bin>\w+) bin\?"), False),
+    (
+        re.compile(r"\b(?!Who)\w+ (?:keeps|takes) the (?P<bin>\w+) bin (?:now|\w+ \d|tomorrow)"),
+        False,
+    ),
+    (re.compile(r"Fair enough: .* take the (?P<bin>\w+) bin\?"), True),
     (re.compile(r"Nobody took the (?P<bin>\w+) bin"), False),
 )
 """How the bot says that a bin is on offer, or no longer."""
@@ -287,7 +290,8 @@ class Watch:
                     self.offers[match["bin"]] = to if is_open else "nobody"
         self.heard = len(self.spoken)
         if what in BY_CHANGE | {"late"}:
-            told = " ".join(message.body for message in new)
+            about = {message.to_event for message in new}
+            told = " ".join(one.body for one in self.spoken if one.to_event in about)
             self.offers |= {bin: ANYBODY for bin in BINS if f"{bin} bin" in told}
 
     def _was_asked(self, name: str, bin: str) -> bool:

@@ -329,3 +329,10 @@ async def test_what_is_no_bin_of_ours_is_small_talk(room: TalkingRoom) -> None:
     assert await room.says("I'll take it") == []
     assert await room.says("not me!") == []
     assert OWN not in {entry.member for entry in await room.standing()}
+
+
+async def test_who_else_may_take_what_one_declined(room: TalkingRoom) -> None:
+    await room.says("handing the yard bin to Bram on Friday")
+    await room.says("not me", who="bram")
+    [taken] = await room.says("I'll take it", who="mei")
+    assert taken.body == "Mei takes the yard bin Friday 6 March; until then ines keeps it."
