@@ -35,7 +35,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     sure = scores.sure()
     answer = [act for act in replies(message) if _believed(act, scores)]
     found: list[Act] = list(answer)
-    if not answer or any(kind in RECORD_KINDS for kind in sure):
+    if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         found += [act for act in records(message) if _believed(act, scores)]
     if not answer or any(kind.startswith("ask ") for kind in sure):
         asked = asks(message, told=bool(found))

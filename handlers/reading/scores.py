@@ -4,7 +4,7 @@
 The rules say what an act's fields are; the scores say whether it was told at all.
 """
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -47,10 +47,11 @@ class Scores:
         """Whether there are weights for that kind of act."""
         return kind in self.log_odds
 
-    def any_may(self) -> bool:
-        """Whether any kind of act at all may have been told."""
+    def any_may(self, of: Collection[str] | None = None) -> bool:
+        """Whether any kind of act at all, or of those kinds, may have been told."""
         limits = _limits()
-        return any(score >= limits[kind].may for kind, score in self.log_odds.items())
+        kinds = self.log_odds if of is None else of
+        return any(self.log_odds[kind] >= limits[kind].may for kind in kinds)
 
     def sure(self) -> list[str]:
         """The kinds of act that were told, even if no rule found one; the likeliest first."""
