@@ -2,6 +2,7 @@
 
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.names import COLOURS, PLACE_NAMES
 from handlers.reading.vocabulary import words_in
 
 _CALLED = words_in(
@@ -31,7 +32,23 @@ def given_name(message: Message) -> str | None:
         if word.kind == "word" and (word.text[:1].isupper() or word.text.isupper()):
             return name_from(message, at, len(message.norms), capital=True)
     fresh = {b.name for b in message.bins if b.name is not None and not b.known}
-    return fresh.pop() if len(fresh) == 1 else None
+    return fresh.pop() if len(fresh) == 1 else _place_opened(message)
+
+
+def _place_opened(message: Message) -> str | None:
+    """ "Opened shed, 20 litres": a room or a colour right behind the verb, and no other thing."""
+    measured = {amount.start for amount in message.amounts}
+    for clause in message.clauses:
+        if clause.verb is None or "open" not in clause.verb.verb.classes:
+            continue
+        at = clause.verb.end
+        while message.norms[at : at + 1] and message.norms[at] in ("the", "our", "my"):
+            at += 1
+        if message.norms[at : at + 1] and message.norms[at] in PLACE_NAMES | COLOURS:
+            behind = message.norms[at + 1 : at + 2]
+            if not behind or not behind[0].isalpha() or at + 1 in measured:
+                return message.words[at].text
+    return None
 
 
 _IT = words_in('it him her them this that one is : " the')

@@ -23,6 +23,15 @@ def test_a_new_bin_has_the_name_it_is_given(text: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "name"), [("opened attic, 20 litres", "attic"), ("opened the green, 12 L", "green")]
+)
+def test_a_room_or_a_colour_may_be_its_name(text: str, name: str) -> None:
+    (opened,) = acts(text)
+    assert isinstance(opened, Open)
+    assert opened.bin == name
+
+
+@pytest.mark.parametrize(
     ("text", "kind"),
     [
         ("Two sealed today: bin 3 and the shed", Seal),
