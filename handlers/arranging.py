@@ -42,7 +42,7 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
         case OwnDates():
             return await owndates.listing(plan, turn)
         case KeepUp():
-            return showing.kept_up(plan)
+            return await showing.kept_up(plan, turn)
         case Show():
             return await showing.shown(plan, turn)
     assert_never(plan)

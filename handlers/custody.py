@@ -20,6 +20,7 @@ from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.reading.acts import Accept, Decline, Offer, as_json
 from handlers.state import look_up
+from storage import custody as custodial
 from storage.rows import Bin, Entry, Facts
 
 AT_ONCE = timedelta(minutes=10)
@@ -219,18 +220,21 @@ async def declined(act: Decline, turn: Turn) -> Answer:
         custody = await present_custody(turn.book, bin, turn.today)
         if custody.coming and custody.coming.member == turn.sender:
             return _refused(bin, custody, [custody.coming], [custody.keeper], turn)
-        if custody.keeper == turn.sender and (taken := _just_taken(custody, turn)):
+        if custody.keeper == turn.sender and (taken := await _just_taken(bin, custody, turn)):
             return await _given_back(bin, taken, turn)
     if about and waiting:
         return Answer(entries=[turn.entry("decline", bin=waiting[0].bin.name)], noted=True)
     return await rota.swap_declined(turn)
 
 
-def _just_taken(custody: Custody, turn: Turn) -> Entry | None:
-    """An acceptance so new that whoever made it may think better of it."""
+async def _just_taken(bin: Bin, custody: Custody, turn: Turn) -> Entry | None:
+    """An acceptance so new that whoever made it may think better of it: nothing was said since."""
     taken = custody.by
-    is_new = taken and taken.act == "accept" and turn.at - taken.said_at <= THINKS_BETTER
-    return taken if is_new else None
+    if taken is None or taken.act != "accept" or turn.at - taken.said_at > THINKS_BETTER:
+        return None
+    said = await custodial.said(turn.book, bin)
+    last = max((entry.root for entry in said if entry.bin), default=0)
+    return taken if last == taken.root else None
 
 
 async def _given_back(bin: Bin, taken: Entry, turn: Turn) -> Answer:

@@ -3,7 +3,6 @@
 from typing import assert_never
 
 from handlers import (
-    allowed,
     beds,
     bins,
     burying,
@@ -20,6 +19,7 @@ from handlers import (
     observing,
     privacy,
     reminded,
+    rules,
     sealing,
     starter,
     totals,
@@ -107,7 +107,7 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case "batch":
             return starter.asked_batch(act, turn)
         case "allowed":
-            return allowed.asked(act)
+            return await rules.asked(act, turn)
         case "me":
             return await privacy.known(turn)
         case "full":

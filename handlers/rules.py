@@ -2,11 +2,13 @@
 
 from collections.abc import Sequence
 
+from handlers import allowed
 from handlers.answer import Answer, Turn
 from handlers.phrasing import capital, the
 from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.practice.kinds import KINDS, Shares
+from handlers.reading.acts import Ask
 from handlers.reading.communal import Bar
 from storage.book import Book
 from storage.rows import Bin, Facts
@@ -34,6 +36,17 @@ async def set_for(plan: Bar, turn: Turn) -> Answer:
     else:
         say = f"{where} takes no {listed(kinds, 'or')} from now on. Its label says so."
     return Answer(entries=[turn.entry("bar", bin=bin.name, facts=facts)], say=say)
+
+
+async def asked(act: Ask, turn: Turn) -> Answer:
+    """Whether something may go in: by the group's own rule for that bin, else by the craft's."""
+    bins = await turn.book.bins()
+    bin = await turn.book.bin(act.bin) if act.bin else bins[0] if len(bins) == 1 else None
+    kept_out = await barred(turn.book, bin) if bin else []
+    against = [kind for kind in act.materials or {} if kind in kept_out]
+    if bin is None or not against:
+        return allowed.asked(act)
+    return Answer(say=f"No: by your own rule {the(bin.name)} takes no {listed(against, 'or')}.")
 
 
 async def broken(book: Book, name: str | None, materials: Shares | None) -> list[str]:

@@ -1,6 +1,7 @@
 """The calendar as something to post: a picture, or a file for calendar programs."""
 
 from handlers.answer import Answer, Setting, Turn
+from handlers.powers import refusal
 from handlers.reading.arranged import KeepUp, Show
 
 
@@ -10,8 +11,10 @@ async def shown(plan: Show, turn: Turn) -> Answer:
     return Answer(attach="calendar file" if plan.as_file else "picture")
 
 
-def kept_up(plan: KeepUp) -> Answer:
+async def kept_up(plan: KeepUp, turn: Turn) -> Answer:
     """The calendar is to hang at the top of the room, or no longer."""
+    if refused := await refusal("settings", turn):
+        return Answer(say=refused)
     if plan.wanted:
         return Answer(
             settings=[Setting(what="notice", value="on")],

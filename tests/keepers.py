@@ -306,7 +306,7 @@ class Watch:
     def _may_change(self, what: str, name: str, bin: str, keeper: str | None) -> bool:
         gives_back = what == "decline" and self.before.get(bin) == name.title()
         if keeper is None or gives_back:
-            return gives_back or what in {"leave", "retire"} | BY_CHANGE
+            return gives_back or what in {"leave", "retire", "late"} | BY_CHANGE
         if what in BY_CHANGE or what in {"return", "late"}:
             return True
         if what == "wait" or keeper in self.agreed.get(bin, ()):

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Act, Ask, Context, Observe
+from handlers.reading.acts import Act, Amend, Ask, Context, Observe
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition
 from handlers.reading.duequestions import CUES as DUE_CUES
@@ -68,8 +68,11 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
 
 
 def _beside_records(found: Sequence[Found], acts: Sequence[Act]) -> list[Found]:
-    """What is recorded or asked is no answer to a bin's card; what is seen in it may be both."""
-    if all(isinstance(act, Observe) for act in acts):
+    """What is recorded or asked is no answer to a bin's card; what is seen in it may be both.
+
+    A weight that would put a record right is the bin's here.
+    """
+    if all(isinstance(act, Observe | Amend) for act in acts):
         return list(found)
     return [one for one in found if not isinstance(one.plan, Condition)]
 

@@ -331,6 +331,13 @@ async def test_what_is_no_bin_of_ours_is_small_talk(room: TalkingRoom) -> None:
     assert OWN not in {entry.member for entry in await room.standing()}
 
 
+async def test_a_short_word_after_the_card_tells_what_the_bin_is_like(room: TalkingRoom) -> None:
+    await room.says("handing the yard bin to Bram")
+    await room.says("I'll take it", who="bram")
+    [noted] = await room.says("lid's loose, about 8 kg", who="bram")
+    assert "You found 8 kg" in noted.body
+
+
 async def test_who_else_may_take_what_one_declined(room: TalkingRoom) -> None:
     await room.says("handing the yard bin to Bram on Friday")
     await room.says("not me", who="bram")

@@ -161,6 +161,8 @@ async def test_a_group_keeps_kinds_out_of_a_bin(room: TalkingRoom) -> None:
     [told] = await room.says("added 1 kg of fish heads to the yard bin", who="bram")
     assert told.body.endswith("By your own rule the yard bin takes no fish.")
     assert len([e for e in await room.standing() if e.act == "layer"]) == 2
+    [told] = await room.says("can salmon go in the yard bin?")
+    assert told.body == "No: by your own rule the yard bin takes no fish."
     await room.says("the yard bin takes everything again")
     [told] = await room.says("added 1 kg of fish heads to the yard bin", who="bram")
     assert "rule" not in told.body
