@@ -19,12 +19,9 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
         return ()
     if context.to_bot and (found := about_oneself(message)):
         return found
-    scores = scores_of(message)
-    if context.after_bot:
-        leaning = replies(message)
-        if leaning:
-            return leaning
-    return told(message, scores)
+    if context.after_bot and (leaning := replies(message)):
+        return leaning
+    return told(message, scores_of(message))
 
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:
