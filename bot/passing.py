@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from datetime import timedelta
 
+from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Context
 from handlers.reading.arranged import Plan
@@ -31,7 +32,8 @@ async def with_offers(context: Context, turn: Turn) -> Context:
         lately = await custody.just_taken(book, turn.sender, first, turn.today)
     # Whoever has just taken a bin may yet say "not me after all".
     may_give_back = context.after_bot and lately is not None
-    return replace(context, on_offer=on_offer or may_give_back, took=took or lately)
+    last = await corrections.last_act(turn) if context.after_bot else None
+    return replace(context, on_offer=on_offer or may_give_back, took=took or lately, last=last)
 
 
 def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:

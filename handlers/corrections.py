@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 
 from handlers.answer import Answer, Handler, Turn
 from handlers.layers import said_amount
-from handlers.phrasing import capital, day, the
+from handlers.phrasing import capital, day, span, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -45,7 +45,7 @@ ACTS: Mapping[str, type[Act]] = {
 }
 
 ARRANGED = frozenset(
-    {"away", "back", "decline", "withdraw", "note", "rename", "retire", "bar"}
+    {"away", "back", "decline", "withdraw", "note", "rename", "retire", "bar", "date"}
     | {"rota", "join", "quit", "over", "swap", "swapped"}
 )
 """Acts without figures: a correction is never meant for one."""
@@ -57,6 +57,7 @@ LAST_IS_MEANT = timedelta(days=2)
 """For so long "no, 3 kg" means the sender's last record; an older one has to be replied to."""
 
 NOTHING_THERE = "Which record do you mean? Reply to the message it is about."
+STRUCK_ALREADY = "Struck out already: {last}. Reply “scratch that” to any other that is wrong."
 
 
 async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
@@ -79,16 +80,21 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
 
 
 async def retract(turn: Turn) -> Answer:
-    """The record replied to, or the sender's last, is struck out."""
+    """The record replied to, or the sender's last, is struck out: never one before it unasked."""
     targets = await _targets(turn)
-    if not targets:
-        return Answer(say=NOTHING_THERE)
-    return Answer(strikes=targets, say=struck_words(targets, turn))
+    if targets:
+        return Answer(strikes=targets, say=struck_words(targets, turn))
+    last = None if turn.refers_to else await _last(turn)
+    if last and last.struck:
+        return Answer(say=STRUCK_ALREADY.format(last=describe(last, turn)))
+    return Answer(say=NOTHING_THERE)
 
 
 def struck_words(entries: Sequence[Entry], turn: Turn) -> str:
     """What was struck out, in words."""
-    return f"Struck out: {listed([describe(entry, turn) for entry in entries])}."
+    struck = f"Struck out: {listed([describe(entry, turn) for entry in entries])}."
+    is_back = any(entry.act == "back" for entry in entries)
+    return f"{struck} The absence stands as it was." if is_back else struck
 
 
 def undone_words(undone: Answer, turn: Turn) -> str:
@@ -102,14 +108,25 @@ def undone_words(undone: Answer, turn: Turn) -> str:
 
 async def _targets(turn: Turn, but: Collection[str] = ()) -> list[Entry]:
     """The entries of the message replied to, else of the sender's last recorded message that is
-    not of an act left out.
+    not of an act left out; none if that was struck out, whatever stands before it.
     """
     if turn.refers_to:
         return await turn.book.of_event(turn.refers_to)
+    last = await _last(turn, but)
+    return await turn.book.of_event(last.event) if last and not last.struck else []
+
+
+async def _last(turn: Turn, but: Collection[str] = ()) -> Entry | None:
+    """The sender's last entry, if it was written lately enough to be meant."""
     last = await turn.book.last_by(turn.sender, but=but)
-    if last is None or turn.now - last.written_at > LAST_IS_MEANT:
-        return []
-    return await turn.book.of_event(last.event)
+    return last if last and turn.now - last.written_at <= LAST_IS_MEANT else None
+
+
+async def last_act(turn: Turn) -> Act | None:
+    """What the record replied to says, or the sender's last one: what a few words lean on."""
+    replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []
+    last = replied[-1] if replied else await _last(turn, ARRANGED)
+    return as_act(last) if last and not last.struck else None
 
 
 def _fitting(act: Amend, targets: Sequence[Entry]) -> Entry | None:
@@ -159,6 +176,8 @@ def _corrected(target: Entry, amend: Amend) -> Act | None:
 
 def describe(entry: Entry | NewEntry, turn: Turn) -> str:
     """An entry in a few words: "2 kg in the shed bin", "1 L drained from bin 3"."""
+    if entry.act in ("away", "back", "date"):
+        return _in_days(entry, turn)
     joint, noun = WORDS.get(entry.act, ("in", entry.act))
     amount = said_amount(entry.facts, turn)
     bin = entry.bin.name if isinstance(entry.bin, Bin) else entry.bin
@@ -166,6 +185,19 @@ def describe(entry: Entry | NewEntry, turn: Turn) -> str:
     where = f" {joint} {the(bin)}" if bin else ""
     when = f", {day(entry.on, turn.today)}" if entry.on and entry.on != turn.today else ""
     return f"{words}{where}{when}"
+
+
+def _in_days(entry: Entry | NewEntry, turn: Turn) -> str:
+    """What is of days and no bin: "ana's absence, Monday 30 November to Friday 4 December"."""
+    first = entry.on or turn.today
+    match entry.act:
+        case "date":
+            return f"the reminder “{entry.facts.words}”, {day(first, turn.today)}"
+        case "back":
+            return f"{entry.member}'s return, {day(first, turn.today)}"
+        case _:
+            days = span(first, entry.until, turn.today) if entry.until else ""
+            return f"{entry.member}'s absence, {days or f'from {day(first, turn.today)} on'}"
 
 
 WORDS = {
@@ -179,8 +211,6 @@ WORDS = {
     "stock": ("in", "of starter on hand"),
     "offer": ("of", "offer"),
     "accept": ("of", "taking over"),
-    "away": ("of", "absence"),
-    "back": ("of", "return"),
     "decline": ("of", "refusal"),
     "withdraw": ("of", "withdrawal"),
     "note": ("of", "what was found"),

@@ -303,10 +303,10 @@ class Book:
         )
 
     async def last_by(self, member: str, *, but: Iterable[str] = ()) -> Entry | None:
-        """The last entry that stands of what a member wrote down, those acts left out."""
+        """The last of what a member wrote down, struck or not, those acts left out."""
         return await self._line(
             "WHERE room = ?1 AND writer = (SELECT id FROM member WHERE room = ?1 AND name = ?2) "
-            "AND struck_at IS NULL AND act NOT IN (SELECT value FROM json_each(?3)) "
+            "AND act NOT IN (SELECT value FROM json_each(?3)) "
             "ORDER BY id DESC LIMIT 1",
             (self.room.id, member, json.dumps(list(but))),
         )

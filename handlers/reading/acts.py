@@ -62,6 +62,8 @@ class Context:
     """It is said to the bot: by its name, in reply to it, or where nobody else is."""
     on_offer: bool = False
     """A bin or a turn waits for somebody to take it."""
+    last: "Act | None" = None
+    """What the sender last had written down, where the message follows on the bot's words."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
     in_room: bool = False

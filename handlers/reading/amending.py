@@ -61,7 +61,7 @@ def retract(message: Message, text: str) -> Retract | None:
     return Retract(rules=("strike it out",))
 
 
-def amend(message: Message, _: str) -> Amend | None:
+def amend(message: Message) -> Amend | None:
     """The corrected fields of the last record, if the message puts one right."""
     if word_count(message) > 2 * SHORT or _tells_more(message):
         return None

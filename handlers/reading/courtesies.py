@@ -40,10 +40,21 @@ def _lead(words: Sequence[Word]) -> int:
         while at < len(words) and at > 0 and words[at].norm in (",", ".", "!", ":", "-", "—", "☺"):
             at += 1
         length = _match([w.norm for w in words[at : at + _LONGEST]], "lead", front=True)
-        if not length or [w.norm for w in words[at + length : at + length + 1]] == ["to"]:
-            return at if start else 0  # "ok to add bones?" is no filler
+        if not length or _goes_on(words, at + length):
+            return at if start else 0
         start = at + length
     return start
+
+
+def _goes_on(words: Sequence[Word], at: int) -> bool:
+    """ "Ok to add bones?", "also 1 kg": a phrase that is no filler before the word behind it."""
+    behind = words[at] if at < len(words) else None
+    if behind is None:
+        return False
+    return behind.norm == "to" or (behind.kind == "number" and words[at - 1].norm in _ADDING)
+
+
+_ADDING = frozenset({"also", "and"})
 
 
 def _tail(words: Sequence[Word]) -> int:

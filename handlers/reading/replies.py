@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from datetime import date
 
-from handlers.reading.acts import Accept, Act, Decline, Done, Later, Offer, Set
+from handlers.reading.acts import Accept, Act, Amend, Decline, Done, Later, Offer, Set
 from handlers.reading.amending import (
     SHORT,
     SORRY,
@@ -15,6 +15,7 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.doers import is_sender
+from handlers.reading.leaning import adds, another_number, more
 from handlers.reading.message import Message
 from handlers.reading.settings import setting_of
 from handlers.reading.vocabulary import words_in
@@ -59,6 +60,12 @@ def coming(message: Message) -> date | None:
     return None
 
 
+def _amend(message: Message, text: str) -> Amend | None:
+    if adds(message, text):
+        return None
+    return amend(message) or another_number(message)
+
+
 def _offer(message: Message, text: str) -> Offer | None:
     if not message.bins and not message.context.after_bot:
         return None
@@ -98,6 +105,7 @@ def _accept(message: Message, text: str) -> Accept | None:
 
 def _decline(message: Message, text: str) -> Decline | None:
     bare = message.context.after_bot and first_in(DECLINING_BARE, text) is not None
+    bare = bare and not (message.amounts or message.items or message.signs or message.liquid())
     if not bare and (word_count(message) > 2 * SHORT or first_in(DECLINING, text) is None):
         return None
     return Decline(bin=bin_meant(message), on=coming(message), rules=("no to an offer or a turn",))
@@ -179,8 +187,9 @@ _READERS: tuple[tuple[Callable[[Message, str], Act | None], frozenset[str]], ...
             "next time on in"
         ),
     ),
+    (more, frozenset()),
     (
-        amend,
+        _amend,
         words_in(
             "meant mean should shoulda shd make correction change correct amend fix update edit "
             "wrong "

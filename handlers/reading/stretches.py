@@ -112,20 +112,23 @@ def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretc
     first: date | None = None
     last: date | None = None
     begins: Day | None = None
+    ends: Day | None = None
     for day in days:
         lead = _lead(message, day, start)
         if lead in _UNTIL or lead in _BACK:
-            last = day.future - timedelta(days=1)
+            ends, last = day, day.future - timedelta(days=1)
         elif lead in _THROUGH or (begins and (lead == "and" or begins.end == day.start)):
-            last = day.future
+            ends, last = day, day.future
             first = _number_before(message, day) or first
         elif begins is None:
             begins = day
         else:
             break
         stop = day.end
-    if begins is not None:
-        first = _opening(begins, last, message.today)
+    if begins is not None and _lead(message, begins, start) == "since":
+        first = begins.past
+    elif begins is not None:
+        first, last = _ahead(begins, ends, last, message.today)
     first = first or message.today
     lasting = _lasting(message, start, len(message.norms), first) if last is None else None
     if lasting is not None:
@@ -142,11 +145,25 @@ def coming(past: date, future: date, today: date) -> date:
     return today if past == today and not is_weekday else future
 
 
-def _opening(day: Day, last: date | None, today: date) -> date:
-    """The first day: the latest before the last one, if one was said."""
-    if last is not None:
-        return day.future if day.future <= last else day.past
-    return coming(day.past, day.future, today)
+def _ahead(
+    begins: Day, ends: Day | None, last: date | None, today: date
+) -> tuple[date, date | None]:
+    """The first and the last day: of weekdays those to come, the end behind the beginning.
+
+    Other dates may have begun already ("20 May to 5 June"), and so may what begins today.
+    """
+    first = coming(begins.past, begins.future, today)
+    if last is None or ends is None:
+        return first, last
+    is_weekday = ends.future - ends.past == _WEEK
+    if first < last or (first == last and not (is_weekday and ends.future == begins.future)):
+        return first, last
+    if first > last and (begins.past == today or not is_weekday):
+        return begins.past, last
+    return first, last + max(-((last - first) // _WEEK), 1) * _WEEK
+
+
+_WEEK = timedelta(days=7)
 
 
 def _lead(message: Message, day: Day, start: int) -> str:

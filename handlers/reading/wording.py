@@ -214,6 +214,17 @@ ACCEPTING_BARE = _patterns(
     r"deal|will do|sounds good|aye|yup|gladly|absolutely|si|claro|ja|oui|haan|oo)\b.{0,30}$"
 )
 
+FURTHER = _patterns(
+    r"^(?:(?:oh|ah|ok|okay|yes|yep|,) )*(?:and|plus|then|\+|&|another|also) ",
+    r"\b(?:more|another|extra|additional|further|again|too|also|plus|as well|on top)\b",
+    r"\bin (?:went|goes|go)\b|\b(?:went|gone|goes) in\b",
+)
+"""A further amount, behind the bot's answer to the one before."""
+
+NOTHING_FURTHER = _patterns(
+    r"\bmore (?:like|than)\b|\b(?:no|any|nothing|not|once) more\b|\btoo (?:much|many|heavy|big)\b"
+)
+
 ANOTHER_DOER = _patterns(r"\b(?:it|that) was qmember (?:who|that) ")
 """A record is put down to the one who did it."""
 
@@ -262,9 +273,12 @@ DECLINING = _patterns(
     r"away|away))+$",
 )
 DECLINING_BARE = _patterns(
-    r"^(?:no|nope|nah|no thanks|no thank you|sorry no|no sorry|not me|cant|i cant|i cannot|not "
-    r"this time|"
-    r"pass|i pass|nein|non|nahi|hindi)\b.{0,30}$"
+    r"^(?:nope|nah|sorry no|not me|cant|i cant|i cannot|not this time|"
+    r"pass|i pass|nein|non|nahi|hindi)\b.{0,30}$",
+    # "No liquid at all", "no idea": what is not there is no refusal.
+    r"^no(?=$| ?[^\w\s]| (?:thanks?|ta|cheers|sorry|not|never|i|im|we|cant|cannot|wont|pass|room|"
+    r"space|time|way|it|that|this|you|from|please|bot|mate|chance|can do|afraid|no|really|"
+    r"but|because|cos|qmember|qbin)\b).{0,30}$",
 )
 
 OFFERING = _patterns(

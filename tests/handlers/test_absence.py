@@ -84,3 +84,12 @@ async def test_others_can_say_it_and_anybody_can_ask(room: TalkingRoom) -> None:
     assert told.body == "Bram is away, back Thursday 5 March."
     [told] = await room.says("who's away next week?")
     assert told.body == "Nobody is away Monday 9 to Sunday 15 March, as far as I know."
+
+
+async def test_what_is_struck_out_of_an_absence_is_named(room: TalkingRoom) -> None:
+    await room.says("I'm away from the 3rd to the 10th")
+    await room.waits(days=4)
+    await room.says("I'm back")
+    [told] = await room.says("scratch that")
+    assert told.body == "Struck out: ines's return, today. The absence stands as it was."
+    assert await days_away(room) == list(range(3, 11))

@@ -153,3 +153,25 @@ async def test_an_old_record_is_changed_only_by_a_reply_to_it(group: Group) -> N
     assert (await group.says(Amend(mass_kg=3.0), days=5)).say == corrections.NOTHING_THERE
     await group.says(Amend(mass_kg=3.0), days=5, refers_to="$m")
     assert await standing(group) == [("layer", "shed", 3.0)]
+
+
+async def test_a_second_striking_out_reaches_no_older_record(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"), event="$two")
+    await group.says(Layer(mass_kg=1.0, bin="shed"))
+    assert (await group.says(Retract())).say == "Struck out: 1 kg in the shed bin."
+    for act in (Retract(), Retract(), Amend(mass_kg=5.0)):
+        answer = await group.says(act)
+        assert not answer.strikes
+        assert "eply" in answer.say
+    assert await standing(group) == [("layer", "shed", 2.0)]
+    await group.says(Retract(), refers_to="$two")
+    assert await standing(group) == []
+
+
+async def test_a_correction_is_of_the_senders_own_record(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"), who="kofi")
+    await group.says(Layer(mass_kg=5.0, bin="shed"), who="ines")
+    await group.says(Amend(mass_kg=3.0), who="kofi")
+    assert await standing(group) == [("layer", "shed", 5.0), ("layer", "shed", 3.0)]
+    answer = await group.says(Amend(mass_kg=1.0), who="ruth")
+    assert answer.say == corrections.NOTHING_THERE

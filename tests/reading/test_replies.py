@@ -2,7 +2,20 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Accept, Act, Amend, Decline, Done, Later, Offer, Retract, Set
+from handlers.practice.kinds import Shares
+from handlers.reading.acts import (
+    Accept,
+    Act,
+    Amend,
+    Decline,
+    Done,
+    Drain,
+    Later,
+    Layer,
+    Offer,
+    Retract,
+    Set,
+)
 from tests.reading.context import acts
 
 
@@ -45,6 +58,49 @@ def test_what_leans_on_an_earlier_message(text: str, act: Act) -> None:
 )
 def test_what_is_read_more_readily_behind_the_bot(text: str, act: Act) -> None:
     assert acts(text, after_bot=True) == (act,)
+
+
+LAYER = Layer(mass_kg=3.0, bin="shed")
+DRAIN = Drain(volume_l=0.5, bin="bin 3")
+TODAY = date(2026, 6, 17)
+MIXED: Shares = {"mixed": 1.0}
+
+
+@pytest.mark.parametrize(
+    ("text", "last", "act"),
+    [
+        ("in went 2 kg", LAYER, Layer(mass_kg=2, materials=MIXED, bin="shed", on=TODAY)),
+        ("2 kilos more", LAYER, Layer(mass_kg=2, materials=MIXED, bin="shed", on=TODAY)),
+        ("another 2 kg", None, Layer(mass_kg=2, materials=MIXED, on=TODAY)),
+        ("also 500 g", LAYER, Layer(mass_kg=0.5, materials=MIXED, bin="shed", on=TODAY)),
+        (
+            "and 2 kg of bones too",
+            LAYER,
+            Layer(mass_kg=2, materials={"bone": 1.0}, rich=1, bin="shed", on=TODAY),
+        ),
+        ("plus 1 kg in bin 3", LAYER, Layer(mass_kg=1, materials=MIXED, bin="bin 3", on=TODAY)),
+        ("another 200 ml", DRAIN, Drain(volume_l=0.2, bin="bin 3", on=TODAY)),
+        ("3 kg", LAYER, Amend(mass_kg=3)),
+        ("no, 2 kg", LAYER, Amend(mass_kg=2)),
+        ("more like 2 kg", LAYER, Amend(mass_kg=2)),
+        ("no, make it another 2 kg", LAYER, Amend(mass_kg=2)),
+        ("no 2", LAYER, Amend(mass_kg=2)),
+        ("no, it was 2.5", LAYER, Amend(mass_kg=2.5)),
+        ("nope, 600", Layer(mass_kg=0.5), Amend(mass_kg=0.6)),
+        ("no 300", DRAIN, Amend(volume_l=0.3)),
+        ("no", LAYER, Decline()),
+        ("no thanks", None, Decline()),
+    ],
+)
+def test_an_amount_leans_on_what_was_last_written_down(
+    text: str, last: Act | None, act: Act
+) -> None:
+    assert acts(text, after_bot=True, last=last) == (act,)
+
+
+@pytest.mark.parametrize("text", ["no liquid at all", "no idea", "no smell", "no 2"])
+def test_what_is_not_there_is_no_refusal(text: str) -> None:
+    assert not any(isinstance(act, Decline) for act in acts(text, after_bot=True))
 
 
 @pytest.mark.parametrize(

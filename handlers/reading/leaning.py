@@ -1,0 +1,100 @@
+"""A few words that lean on the amount last written down: more of it, or another number."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from math import log
+
+from handlers.practice.units import KILOGRAMS, LITRES
+from handlers.reading.acts import Amend, Batch, Drain, Layer, Stock
+from handlers.reading.amending import SORRY, is_asking, word_count
+from handlers.reading.groups import groups_of
+from handlers.reading.liquid import drain_from, drawn
+from handlers.reading.message import Message
+from handlers.reading.numbers import read_number
+from handlers.reading.quantities import scrap_amounts
+from handlers.reading.scraps import layer_from
+from handlers.reading.vocabulary import words_in
+from handlers.reading.wording import FURTHER, NOTHING_FURTHER, PUTTING_RIGHT, first_in
+
+_RULE = "and another amount"
+_MOST_WORDS = 10
+_REFUSING = SORRY | words_in("no nope nah")
+_UNDONE = frozenset({"will", "if", "not", "said", "ask"})
+
+
+_UNITS: Mapping[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
+    "metric": (("kilogram", "gram"), ("litre", "millilitre")),
+    "us": (("pound", "ounce"), ("us_gallon", "us_quart", "us_cup")),
+    "imperial": (("pound", "ounce"), ("imperial_gallon", "imperial_pint", "litre")),
+}
+"""What a bare number may count in each system: of a mass, and of a volume."""
+
+
+def adds(message: Message, text: str) -> bool:
+    """Whether a short answer tells of a further amount, and puts no earlier one right."""
+    return (
+        message.context.after_bot
+        and word_count(message) <= _MOST_WORDS
+        and any(a.quantity in ("mass", "volume") for a in message.amounts)
+        and not is_asking(message)
+        and _REFUSING.isdisjoint(message.norms[:3])
+        and all(c.sense not in _UNDONE for c in message.clauses)
+        and first_in(FURTHER, text) is not None
+        and first_in(NOTHING_FURTHER, text) is None
+        and first_in(PUTTING_RIGHT, text) is None
+    )
+
+
+def more(message: Message, text: str) -> Layer | Drain | None:
+    """The further amount, of the kind and in the bin of what the sender last had written down."""
+    if not adds(message, text):
+        return None
+    last = message.context.last
+    if isinstance(last, Batch | Stock):
+        return None
+    groups = groups_of(message)
+    for k, group in enumerate(groups):
+        act: Layer | Drain | None = None
+        if isinstance(last, Drain) and drawn(group) and not group.solids():
+            act = drain_from(groups, k, _RULE)
+        elif scrap_amounts(group):
+            act = layer_from(groups, k, _RULE)
+        if act is not None:
+            known = last.bin if isinstance(last, Layer | Drain) else None
+            return act if act.bin else replace(act, bin=known)
+    return None
+
+
+def another_number(message: Message) -> Amend | None:
+    """ "No 2", "no, it was 3": a bare number in place of the one last written down."""
+    last = message.context.last
+    if not isinstance(last, Layer | Drain | Batch | Stock) or message.bins or message.amounts:
+        return None
+    norms = message.norms
+    at = next((i for i, norm in enumerate(norms) if norm not in _BEFORE_NUMBER), len(norms))
+    number = read_number(message.words, at) if at < len(norms) else None
+    if number is None or number.word or number.value <= 0 or _REFUSING.isdisjoint(norms[:at]):
+        return None
+    if any(norm not in _BEHIND_NUMBER for norm in norms[number.end :]):
+        return None
+    masses, volumes = _UNITS[message.context.units]
+    rules = ("another number",)
+    mass = None if isinstance(last, Drain) else last.mass_kg
+    if mass:
+        factors = [KILOGRAMS[unit] for unit in masses]
+        return Amend(mass_kg=_likeliest(number.value, factors, mass), rules=rules)
+    if last.volume_l:
+        factors = [LITRES[unit] for unit in volumes]
+        return Amend(volume_l=_likeliest(number.value, factors, last.volume_l), rules=rules)
+    return None
+
+
+_BEFORE_NUMBER = _REFUSING | words_in(
+    ", . : - ! it that is was 's only just about should be i meant"
+)
+_BEHIND_NUMBER = words_in(", . ! sorry please not really actually")
+
+
+def _likeliest(number: float, factors: list[float], said: float) -> float:
+    """The number in the unit that brings it nearest to what was said before."""
+    return min((number * factor for factor in factors), key=lambda kg: abs(log(kg / said)))
