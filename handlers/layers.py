@@ -8,7 +8,17 @@ from handlers import rules
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, filled_step, which
 from handlers.chosen import reasons
-from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume
+from handlers.phrasing import (
+    capital,
+    day,
+    mass,
+    percent,
+    spoon,
+    starter,
+    the,
+    too_long_ago,
+    volume,
+)
 from handlers.practice.density import capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, Dose, dose
 from handlers.practice.figure import Refused
@@ -46,10 +56,7 @@ async def added(act: Layer, turn: Turn) -> Answer:
     )
     measured = act.mass_kg is not None or act.volume_l is not None
     if act.on and turn.today - act.on > LONG_AGO:
-        return Answer(
-            say=f"{capital(day(act.on, turn.today))} is too long ago for me to write it down now. "
-            "Say it again with the right day."
-        )
+        return Answer(say=too_long_ago(act.on, turn.today))
     if state and (too_much := _beyond(facts, state, turn)):
         return Answer(say=too_much)
     try:

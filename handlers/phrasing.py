@@ -115,6 +115,14 @@ def day(on: date, today: date) -> str:
     return words if abs((on - today).days) < 300 else f"{words} {on.year}"
 
 
+def too_long_ago(on: date, today: date) -> str:
+    """What is said to a record of a day so far back that it must be a slip."""
+    return (
+        f"{capital(day(on, today))} is too long ago for me to write it down now. "
+        "Say it again with the right day."
+    )
+
+
 def clock(hour: time) -> str:
     """An hour of the day: "18:00"."""
     return f"{hour:%H:%M}"

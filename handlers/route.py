@@ -1,5 +1,6 @@
 """The map: which handler answers which act."""
 
+from datetime import timedelta
 from typing import assert_never
 
 from handlers import (
@@ -28,16 +29,23 @@ from handlers import (
 )
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.help import HELP
+from handlers.phrasing import too_long_ago
 from handlers.reading import acts
 from handlers.reading.acts import Act, Ask
 
 DEEDS = (acts.Layer, acts.Drain, acts.Open, acts.Seal, acts.Bury, acts.Observe, acts.Batch)
 
 
+LONGEST_AGO = timedelta(days=270)
+"""No bin is filled, fermented and buried in so long a time: a day before that is a slip."""
+
+
 async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for each act
     """What to write down and say about one act."""
     if isinstance(act, DEEDS) and act.on and act.on > turn.today:
         return SILENCE  # what is to come is a plan, whatever the words looked like
+    if isinstance(act, DEEDS) and act.on and turn.today - act.on > LONGEST_AGO:
+        return Answer(say=too_long_ago(act.on, turn.today))
     match act:
         case acts.Layer():
             return await layers.added(act, turn)

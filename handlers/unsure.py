@@ -7,7 +7,16 @@ from handlers.answer import Answer, Query, Turn
 from handlers.layers import said_amount
 from handlers.phrasing import the
 from handlers.practice.figure import listed
-from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure, as_json, from_json
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Batch,
+    Drain,
+    Layer,
+    Unsure,
+    as_json,
+    from_json,
+)
 from storage.book import Book
 from storage.rows import Facts, Question
 
@@ -42,6 +51,7 @@ HOW_MUCH = (
     "How much is that? Say it again in kilos, litres or a kitchen measure (a bucket, a caddy, a "
     "handful), and I write it down."
 )
+WHICH_DAY = "No calendar has that day. On which was it? Say it again with the right day."
 MOST_ANSWER_WORDS = 4
 """A longer message is read for itself, not as the answer to a question."""
 
@@ -52,14 +62,19 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     """One short question, with the guess kept for its answer."""
     if not act.guess:
         return Answer()
-    if any(isinstance(one, Layer | Drain) and _amount(one) is None for one in act.guess):
+    if act.no_such_day:
+        return Answer(say=WHICH_DAY)
+    if any(isinstance(one, _MEASURED) and _amount(one) is None for one in act.guess):
         return Answer(say=HOW_MUCH)
     guess = json.dumps([as_json(one) for one in act.guess])
     words = listed([_guessed(one, turn) for one in act.guess])
     return Answer(say=f"Shall I write down {words}?", query=Query(guess=guess, lacks="yes"))
 
 
-def _amount(act: Layer | Drain) -> float | None:
+_MEASURED = Layer | Drain | Batch
+
+
+def _amount(act: Layer | Drain | Batch) -> float | None:
     return act.volume_l if isinstance(act, Drain) else act.mass_kg or act.volume_l
 
 

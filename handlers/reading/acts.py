@@ -301,6 +301,8 @@ class Unsure(_Act):
 
     act = "unsure"
     guess: tuple["Act", ...] = ()
+    no_such_day: bool | None = None
+    """It was said of a day that no calendar has; told in a room alone."""
 
 
 Act = (

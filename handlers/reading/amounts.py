@@ -59,6 +59,8 @@ _SMALL = 0.001
 """kg in a gram, litres in a millilitre."""
 _AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
 _MASSY = ("mass", "volume")
+_DEGREES = ("celsius", "fahrenheit", "degrees")
+"""Quantities that may well be below nought."""
 _OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
 _ENDINGS = words_in(
     ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after"
@@ -147,6 +149,9 @@ class _Reader:
             return self.repeated(number)
         unit, end = found
         value, end = self.with_tail(self.meant(number, unit), end)
+        negative = self.is_negative(number.start)
+        if negative and unit.quantity in _DEGREES:
+            value, negative = -value, False
         if unit.quantity in _MASSY:
             self.last = unit
         size = (
@@ -165,7 +170,7 @@ class _Reader:
             unit.vessel,
             size,
             liquid,
-            self.is_negative(number.start),
+            negative,
             unit.factor if unit.quantity in _MASSY and not unit.vessel else 0.0,
         )
 

@@ -234,6 +234,37 @@ class Dates:
         return None if past is None or future is None else Day(start, end, past, future)
 
 
+def is_no_date(words: Sequence[Word]) -> bool:
+    """Whether a date is said that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
+    norms = [word.norm for word in words]
+    return any(_is_no_date(norms, i) for i in range(len(norms)))
+
+
+def _is_no_date(norms: Sequence[str], i: int) -> bool:
+    numeric = _NUMERIC.fullmatch(norms[i])
+    if numeric and len(numeric[4] or "") == 4:
+        first, second = int(numeric[1]), int(numeric[3])
+        return not (_fits(first, second) or _fits(second, first))
+    if _ISO.fullmatch(norms[i]):
+        _, numbered, number = norms[i].split("-")
+        return not _fits(int(number), int(numbered))
+    month = MONTHS.get(norms[i])
+    behind = norms[i + 1 : i + 3]
+    if month and behind and behind[0].isdecimal() and not AMOUNT_BEHIND.intersection(behind):
+        return len(behind[0]) <= 2 and not _fits(int(behind[0]), month)  # "February 30"
+    at = i - 1
+    while at > 0 and norms[at] in ENDS | {"of"}:
+        at -= 1
+    if month is None or at < 0 or (norms[i] in ("may", "march", "mar") and at == i - 1):
+        return False
+    return norms[at].isdecimal() and len(norms[at]) <= 2 and not _fits(int(norms[at]), month)
+
+
+def _fits(number: int, month: int) -> bool:
+    """Whether a month has a day of that number, in a leap year at least."""
+    return 1 <= month <= _MONTHS and 1 <= number <= calendar.monthrange(2024, month)[1]
+
+
 _MONTHS, _DAYS = 12, 31
 _FEW = 9
 """Up to here "the 4" may be four things, unless "on" or "since" stands before it."""

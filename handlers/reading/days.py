@@ -175,15 +175,14 @@ class _Reader(Dates):
         number = read_number(self.words, i + 1 if ahead and i + 1 < len(self.words) else i)
         if number is None or number.end >= len(self.norms):
             return None
-        step = {"day": 1, "days": 1, "night": 1, "nights": 1, "week": 7, "weeks": 7, "wk": 7,
-                "wks": 7, "fortnight": 14, "hour": 0, "hours": 0, "hrs": 0, "mins": 0,
-                "minutes": 0}.get(self.norms[number.end])  # fmt: skip
-        if step is None or number.value > 400:
+        unit = self.norms[number.end]
+        step = _STEPS.get(unit)
+        if step is None:
             return None
         after = self.norms[number.end + 1] if number.end + 1 < len(self.norms) else ""
-        span = timedelta(round(number.value * step))
+        span = timedelta(round(min(number.value * step, _FARTHEST)))
         if after in ("ago", "back", "bk", "earlier"):
-            past = self.ago(number.value, self.norms[number.end]) or self.today - span
+            past = self.ago(number.value, unit) or self.today - span
             return Day(start, number.end + 2, past, past)
         if ahead or self.norms[number.end + 1 : number.end + 3] in (
             ["from", "now"],
@@ -216,6 +215,19 @@ class _Reader(Dates):
         """Whether word i begins the message or a sentence."""
         return i == 0 or self.norms[i - 1] in (".", "!", "\n", "?")
 
+
+_STEPS = {
+    unit: days
+    for days, units in (
+        (0, "hour hours hrs mins minutes"), (1, "day days night nights"), (7, "week weeks wk wks"),
+        (14, "fortnight fortnights"), (30.4, "month months"), (365.25, "year years yr yrs"),
+    )
+    for unit in units.split()
+}  # fmt: skip
+"""Days in each unit that people count back or ahead in."""
+
+_FARTHEST = 36_525
+"""Days in a century: nobody means a day beyond it."""
 
 _NOT_A_DAY = [["school"], ["club"], ["group"], ["class"], ["crew"], ["market"], ["papers"]]
 """Behind a weekday: "Sunday school" is a thing, and no day on which something was done."""

@@ -91,6 +91,10 @@ class Group:
         """Amounts of mass and volume."""
         return [a for a in self.amounts if a.quantity in ("mass", "volume")]
 
+    def is_naught(self) -> bool:
+        """Whether an amount in it is none or less, which nobody can have put in."""
+        return any(a.negative or a.value == 0 for a in self.measured())
+
     def names(self) -> list[str]:
         """Names of the bins in the group, each once."""
         return list(dict.fromkeys(b.name for b in self.bins if b.name is not None))

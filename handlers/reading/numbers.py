@@ -1,6 +1,7 @@
 """Numbers as people write and say them: "1,250", "1½", "two and a half", "a couple of"."""
 
 from collections.abc import Sequence
+from math import isfinite
 from typing import NamedTuple
 
 from handlers.reading.numberwords import (
@@ -56,9 +57,10 @@ def digits_value(written: str, *, large_is_decimal: bool = False) -> float | Non
         else:
             written = written.replace(",", ".", 1)
     try:
-        return float(written)
+        value = float(written)
     except ValueError:
         return None
+    return value if isfinite(value) else None
 
 
 def read_number(words: Sequence[Word], i: int) -> Number | None:

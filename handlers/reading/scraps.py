@@ -42,11 +42,9 @@ _INTO = words_in("in into to onto inside at for from")
 def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
     """The layer that the k-th group tells of, if it does."""
     group = groups[k]
-    if (
-        is_ahead(group)
-        or not _is_told(group)
-        or any(a.negative or a.value == 0 for a in group.measured())
-    ):
+    if is_ahead(group) or not _is_told(group):
+        return None
+    if group.is_naught() and not group.message.context.in_room:
         return None
     rule = _rule(groups, k)
     if rule is None:
@@ -55,7 +53,7 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
     if act.mass_kg is None and act.volume_l is None:
         if _is_of_signs(group):
             return None
-        if makeup_of(group) is None and not _without_amount(rule):
+        if makeup_of(group) is None and not _without_amount(rule) and not group.is_naught():
             return None
     if rule == "plates were scraped" and makeup_of(group) is None:
         return replace(act, materials={"cooked": 1.0}, rich=LEFTOVERS_RICH)

@@ -15,7 +15,7 @@ NOT = words_in(
     "not nobody noone nothing nowt nowhere forgot forgotten forget forgetting neglected "
     "failed instead without refuse refused nor neither aint doesnt didn nope avoided nae "
     "canny cannae didnae havenae nay stopped resisted refrained missed skipped unable no "
-    "nunca kein nicht nie mustnt neednt nearly almost"
+    "nunca kein nicht nie mustnt neednt nearly almost none"
 )
 _IF = words_in(
     "if unless whether suppose supposing imagine wish wished once until till lest assuming"
@@ -145,6 +145,8 @@ def _denies(left: Sequence[str]) -> bool:
                 continue
             return True
         if word == "not" and left[k + 1 : k + 2] == ["only"]:
+            continue
+        if word == "none" and left[k + 1 : k + 2] != ["of"]:
             continue
         return True
     return False

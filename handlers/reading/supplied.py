@@ -4,6 +4,7 @@ The clauses that weigh most for an act are where it is told; the same functions 
 there that read them where a rule fired.
 """
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import cast
@@ -67,7 +68,8 @@ def _record(kind: str, message: Message, scores: Scores) -> Act | None:
         return None
     reader = _RECORDS[kind]
     order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
-    if any(a.negative or a.value == 0 for a in groups[order[0]].measured()):
+    told = groups[order[0]]
+    if _by_nobody(told) or (not message.context.in_room and told.is_naught()):
         return None
     act = reader(groups, order[0], _RULE)
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
@@ -76,6 +78,14 @@ def _record(kind: str, message: Message, scores: Scores) -> Act | None:
             if other.mass_kg is not None or other.volume_l is not None:
                 return replace(act, mass_kg=other.mass_kg, volume_l=other.volume_l)
     return act
+
+
+def _by_nobody(group: Group) -> bool:
+    """ "Nobody added 2 kg": what no one did, however sure its words look."""
+    return group.sense == "not" and _NOBODY.match(" ".join(group.norms)) is not None
+
+
+_NOBODY = re.compile(r"(?:\S+ ){0,3}(?:nobody|no ?one|none of (?:us|you|them|the))\b")
 
 
 def _fitness(kind: str, group: Group, scores: Scores) -> float:

@@ -1,11 +1,24 @@
-"""Amounts that cannot be taken at their word: in a unit nobody knows, or below nought.
+"""Amounts and days that cannot be taken at their word: in a unit nobody knows, none, or below;
+on a day that no calendar has.
 
-Such a record is not written down as if nothing had been measured: it is asked about.
+Such a record is not written down as if nothing had been measured, or today: it is asked about.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from handlers.reading.acts import Act, Drain, Layer, Unsure
+from handlers.reading.acts import (
+    Act,
+    Batch,
+    Bury,
+    Drain,
+    Layer,
+    Observe,
+    Open,
+    Seal,
+    Unsure,
+)
+from handlers.reading.dates import is_no_date
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -18,22 +31,77 @@ _PORTIONS = words_in(
 
 
 def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
-    """The acts, with a record whose amount could not be read turned into a question."""
+    """The acts, with a record whose amount or day could not be read turned into a question.
+
+    Outside of a room nobody can be asked: what is less than nothing is left out there.
+    """
+    if message.context.in_room and is_no_date(message.words):
+        return tuple(_asked_for_day(act) for act in acts)
+    if any(_is_naught(act, message) for act in acts):
+        sound = [act for act in acts if not _is_naught(act, message)]
+        if sound or not message.context.in_room:
+            return tuple(sound)
+        return tuple(_asked_for_amount(act, "an amount of nothing or less") for act in acts)
     if all(_is_measured(act) for act in acts):
         return tuple(acts)
-    if any(amount.negative for amount in message.amounts):
-        return tuple(act for act in acts if _is_measured(act))
-    if not _has_strange_unit(message):
+    if not _has_strange_unit(message) and not _has_bare_unit(message):
         return tuple(acts)
-    rules = ("a unit nobody knows",)
-    return tuple(act if _is_measured(act) else Unsure(guess=(act,), rules=rules) for act in acts)
+    return tuple(
+        act if _is_measured(act) else _asked_for_amount(act, "a unit nobody knows") for act in acts
+    )
+
+
+_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch
+
+
+def _asked_for_day(act: Act) -> Act:
+    if not isinstance(act, _DATED):
+        return act
+    guess = (replace(act, on=None),)
+    return Unsure(guess=guess, no_such_day=True, rules=("a day that no calendar has",))
+
+
+def _asked_for_amount(act: Act, rule: str) -> Act:
+    if isinstance(act, Layer | Batch):
+        act = replace(act, mass_kg=None, volume_l=None)
+    elif isinstance(act, Drain):
+        act = replace(act, volume_l=None)
+    return Unsure(guess=(act,), rules=(rule,))
+
+
+def _is_naught(act: Act, message: Message) -> bool:
+    """Whether a record is of nothing, or of an amount with a minus before it."""
+    if not isinstance(act, Layer | Drain | Batch):
+        return False
+    amount = _amount(act)
+    below = {abs(a.value) for a in message.amounts if a.negative and a.quantity in _MASSY}
+    if amount is None:
+        return bool(below)
+    return amount in below or (amount == 0 and not isinstance(act, Drain))
+
+
+_MASSY = ("mass", "volume")
+
+
+def _amount(act: Layer | Drain | Batch) -> float | None:
+    if isinstance(act, Drain) or act.mass_kg is None:
+        return act.volume_l
+    return act.mass_kg
 
 
 def _is_measured(act: Act) -> bool:
-    if not isinstance(act, Layer | Drain):
-        return True
-    amounts = (act.volume_l, act.mass_kg if isinstance(act, Layer) else None)
-    return any(amount is not None for amount in amounts)
+    return not isinstance(act, Layer | Drain) or _amount(act) is not None
+
+
+def _has_bare_unit(message: Message) -> bool:
+    """ "Added NaN kg", "kilos of peel": a unit without a number that could be read."""
+    if not message.context.in_room:
+        return False
+    held = {i for a in message.amounts for i in range(a.start, a.end)}
+    return any(norm in _BARE_UNITS and i not in held for i, norm in enumerate(message.norms))
+
+
+_BARE_UNITS = words_in("kg kgs kilo kilos lb lbs pounds litres liters grams")
 
 
 def _has_strange_unit(message: Message) -> bool:

@@ -11,6 +11,7 @@ _PIECE = re.compile(
     r"\d{4}-\d\d?-\d\d?"  # an ISO date stays whole
     r"|(?:m|ft|cm|M|FT)[2²](?!\w)"  # m2
     r"|(?<![^\s(~≈+=-])\.\d+"  # .5
+    r"|\d+(?:[.,]\d+)?[eE][+-]?\d{1,3}(?!\w)"  # 1e3
     r"|\d+(?:[.,:/⁄]\d+)*"  # 1,250  1.5  20:15  1/3  15/8/2026
     r"|[^\W\d_]+(?:['’][^\W\d_]+)*"  # words, with their apostrophes
     r"|\n+|[^\w\s]|_"  # signs, one at a time; the end of a line counts
@@ -73,9 +74,21 @@ class Word(NamedTuple):
     """`word`, `number` or `sign`."""
 
 
+_FENCED = re.compile(r"^ {0,3}(```|~~~).*?(?:^ {0,3}\1[^\n]*$|\Z)", re.MULTILINE | re.DOTALL)
+_QUOTED = re.compile(r"^ {0,3}>(?!\d).*\n?", re.MULTILINE)
+"""A line of another's message; ">2 kg" is more than 2 kg."""
+
+
 def cleaned(text: str) -> str:
-    """The stretch of a message that is read, with typographic signs made plain."""
+    """The stretch of a message that is read, with typographic signs made plain.
+
+    Lines quoted and blocks fenced as in Markdown are not the sender's own words: they are left out.
+    """
     text = text[:READ_AT_MOST]
+    if ">" in text:
+        text = _QUOTED.sub("", text)
+    if "```" in text or "~~~" in text:
+        text = _FENCED.sub("", text)
     if text.isascii():
         return text
     return unicodedata.normalize("NFC", text).translate(_CLEAN)

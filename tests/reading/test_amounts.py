@@ -103,3 +103,21 @@ def test_a_minus_is_seen_and_a_bullet_is_none() -> None:
 def test_each_vessel_has_a_range_round_its_usual_size(name: str) -> None:
     vessel = VESSELS[name]
     assert 0 < vessel.low <= vessel.usual <= vessel.high
+
+
+@pytest.mark.parametrize(
+    ("text", "warm"),
+    [("-3 °C in the shed bin", -3), ("minus 3 °C", -3), ("14 °F", -10), ("10-12 °C", 11)],
+)
+def test_a_temperature_may_be_below_nought(text: str, warm: float) -> None:
+    [amount] = amounts(text)
+    assert (amount.quantity, round(amount.value, 6)) == ("celsius", warm)
+
+
+@pytest.mark.parametrize(
+    ("text", "value"), [("1e3 g", 1), ("2.5e1 kg", 25), ("1e9 kg", 1e9), ("1E-1 kg", 0.1)]
+)
+def test_a_number_with_a_power_of_ten(text: str, value: float) -> None:
+    [amount] = amounts(text)
+    assert amount.quantity == "mass"
+    assert amount.value == pytest.approx(value)

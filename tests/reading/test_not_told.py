@@ -1,0 +1,67 @@
+"""What looks like a record and is none: nobody's deed, another's words, no amount, no such day."""
+
+import pytest
+
+from handlers.reading.acts import Act, Drain, Layer, Seal, Unsure
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "nobody added 2 kg to the shed",
+        "none of us put 2 kg in the shed bin",
+        "no one has put anything in",
+        "I think nobody added 2 kg to the shed bin",
+        "> added 2 kg to the shed bin",
+        "> added 2 kg to the shed bin\n\nnice one, thanks",
+        "  > sealed the shed\n> buried bin 3\ngood to know",
+        "```\nadded 2 kg to the shed\n```",
+        "look what I wrote:\n~~~ text\nadded 2 kg to the shed\n",
+    ],
+)
+def test_nobodys_deed_and_anothers_words(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "nobody else added anything so I added 2 kg to the shed",
+        "> who fed the shed?\nadded 2 kg to the shed",
+        "```\nnotes\n```\nadded 2 kg to the shed",
+        ">2 kg of peel to the shed bin",
+    ],
+)
+def test_ones_own_words_beside_them(text: str) -> None:
+    [layer] = acts(text, in_room=True)
+    assert isinstance(layer, Layer)
+    assert (layer.mass_kg, layer.bin) == (2, "shed")
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("added -2 kg to the shed bin", Layer),
+        ("added 0 kg to the shed bin", Layer),
+        ("added NaN kg to the shed bin", Layer),
+        ("drained -1 L from the shed bin", Drain),
+        ("added 2 kg scraps to the shed bin on 31 February", Layer),
+        ("added 2 kg scraps to the shed bin on Feb 30", Layer),
+        ("drained 1 L from the shed bin on 30/02/2026", Drain),
+        ("sealed the shed bin on the 31st of April", Seal),
+        ("sealed the shed bin on 2026-06-31", Seal),
+    ],
+)
+def test_no_amount_and_no_day_are_asked_about_in_a_room(text: str, kind: type[Act]) -> None:
+    [unsure] = acts(text, in_room=True)
+    assert isinstance(unsure, Unsure)
+    [guess] = unsure.guess
+    assert isinstance(guess, kind)
+
+
+@pytest.mark.parametrize(
+    "text", ["sealed the shed bin on 31 May", "sealed the shed bin on Feb 12", "drained 0 L off it"]
+)
+def test_days_and_amounts_that_there_are(text: str) -> None:
+    assert not any(isinstance(act, Unsure) for act in acts(text, in_room=True))
