@@ -82,8 +82,8 @@ class Message:
         parts: list[str] = []
         last = (-1, -1)
         for word in self.words[start:end]:
-            if word.kind == "sign" and parts and word.start == last[1]:
-                parts[-1] += word.text  # "no. 3"
+            if parts and word.start == last[1]:
+                parts[-1] += word.text  # "no. 3", "B2"
             elif (word.start, word.end) != last:  # a short form opened into two stands once
                 parts.append(word.text)
             last = (word.start, word.end)
@@ -132,7 +132,8 @@ def read_message(text: str, context: Context) -> Message:
     days = read_days(words, at, month_first=context.units == "us", taken=taken)
     taken_by_days = taken | _indexes(days)
     amounts = read_amounts(words, context.units, taken_by_days)
-    said = said_bins(words, norms, taken_by_days | _indexes(amounts) | _indexes(members))
+    held = taken_by_days | _indexes(amounts) | _indexes(members)
+    said = said_bins(words, norms, held, by_food=context.in_room)
     bins = tuple(sorted((*bins, *said)))
     if amounts:
         named = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(members)

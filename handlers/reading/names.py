@@ -84,7 +84,7 @@ _INTO = words_in(
 
 @lru_cache(maxsize=64)
 def _book(bins: tuple[str, ...], members: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
-    entries = [(_norms(name), "bin", name) for name in bins]
+    entries = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
     entries += [(_norms(name.lstrip("@")), "member", name) for name in members]
     entries += [(_norms(name), "bot", name) for name in bots]
     return Phrasebook(entry for entry in entries if entry[0])
@@ -149,7 +149,32 @@ def known_bins(
         ref = _known(norms, mark.start, mark.end, mark.value)
         if ref is not None:
             out.append(ref)
+    return (*out, *_pictured(words, norms, bins))
+
+
+def _pictured(
+    words: Sequence[Word], norms: Sequence[str], bins: tuple[str, ...]
+) -> tuple[BinRef, ...]:
+    """Bins whose names are nothing but pictures, which have one plain form between them all."""
+    out: list[BinRef] = []
+    for name in bins if "☺" in norms else ():
+        if not _is_pictured(name):
+            continue
+        drawn = [word.text for word in words_of(cleaned(name))]
+        for i in range(len(words) - len(drawn) + 1):
+            end = i + len(drawn)
+            called = norms[end : end + 1] and norms[end] in BIN_WORDS
+            if i and norms[i - 1] == "☺":
+                continue  # part of a longer row of pictures
+            if [word.text for word in words[i:end]] == drawn and (
+                called or (i and norms[i - 1] in _INTO | {"the", "called", "named"})
+            ):
+                out.append(BinRef(i, end + bool(called), name, known=True, plain=True))
     return tuple(out)
+
+
+def _is_pictured(name: str) -> bool:
+    return set(_norms(name).split()) == {"☺"}
 
 
 def mentions(norms: Sequence[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
@@ -169,7 +194,8 @@ def _loose_book(bins: tuple[str, ...]) -> Phrasebook:
         for word in _norms(name).split()
         if " " in name and parts[word] == 1 and len(word) > 2 and word not in _SHARED_WORDS
     ]
-    return Phrasebook([*((_norms(name), "bin", name) for name in bins if _norms(name)), *short])
+    whole = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
+    return Phrasebook(entry for entry in (*whole, *short) if entry[0])
 
 
 _SHARED_WORDS = (

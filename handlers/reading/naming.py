@@ -11,7 +11,7 @@ _CALLED = words_in(
 _NAME_ENDS = words_in(
     "and but it its is for with so in on at the a today to from because cos as after by who "
     "which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha hope "
-    "see sorry thanks will x xx ta cheers must cant since also already until"
+    "see sorry thanks will x xx ta cheers must cant since also already until < >"
 )
 
 
@@ -151,6 +151,7 @@ def name_from(message: Message, i: int, end: int, *, capital: bool = False) -> s
         "one",
         "them",
         ":",
+        "<",
     ):
         i += 1
     stop = i

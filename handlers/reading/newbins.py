@@ -37,18 +37,93 @@ _GENERIC = words_in(
 
 
 def said_bins(
-    words: Sequence[Word], norms: Sequence[str], taken: frozenset[int]
+    words: Sequence[Word], norms: Sequence[str], taken: frozenset[int], *, by_food: bool
 ) -> tuple[BinRef, ...]:
-    """Bins meant by words that are no known name: "bin 7", "the attic bin", "the bucket"."""
+    """Bins meant by words that are no known name: "bin 7", "the attic bin", "the bucket".
+
+    With `by_food` one may be called by what goes into it ("the coffee bin").
+    """
     out: list[BinRef] = []
     for i, norm in enumerate(norms):
         if i in taken:
             continue
+        ref = None
         if norm in BIN_WORDS or norm in _BIN_PLURALS:
-            ref = _said(words, norms, i, taken)
-            if ref is not None:
-                out.append(ref)
+            ref = _written_oddly(words, norms, i) or _said(words, norms, i, taken)
+            if ref is not None and ref.name is None and by_food:
+                ref = _by_food(words, norms, i) or ref
+        elif norm in ("called", "named"):
+            end = _after_signs(words, norms, i + 1)
+            if end > i + 1:
+                ref = BinRef(i + 1, end, _written(words, i + 1, end), plain=True)
+        if ref is not None:
+            out.append(ref)
     return tuple(out)
+
+
+def _written(words: Sequence[Word], start: int, end: int) -> str:
+    """The words as they stand: parted where they are parted."""
+    parts = [words[start].text]
+    for i in range(start + 1, end):
+        parts.append(words[i].text if _joined(words, i) else f" {words[i].text}")
+    return "".join(parts)
+
+
+def _after_signs(words: Sequence[Word], norms: Sequence[str], start: int) -> int:
+    """Index behind the pictures that stand from word `start` on without a space between them."""
+    end = start
+    while end < len(words) and norms[end] == "☺" and (end == start or _joined(words, end)):
+        end += 1
+    return end
+
+
+def _joined(words: Sequence[Word], i: int) -> bool:
+    return words[i - 1].end == words[i].start
+
+
+def _written_oddly(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
+    """ "The 🦄 bin", "the !!! bin", 'the "big one" bin', "the kitchen.corner bin"."""
+    if i < 2:
+        return None
+    if norms[i - 1] == '"':
+        opening = next((k for k in range(i - 3, max(-1, i - 8), -1) if norms[k] == '"'), None)
+        if opening is None:
+            return None
+        return BinRef(opening, i + 1, _written(words, opening + 1, i - 1), plain=True)
+    start = i - 1
+    if words[start].kind == "sign" and norms[start] not in _PARTING:
+        while _joined(words, start) and words[start - 1].kind == "sign":
+            start -= 1
+        named = start > 0 and norms[start - 1] in _ARTICLES
+        return BinRef(start, i + 1, _written(words, start, i), plain=True) if named else None
+    stop = i - 2  # an address was parted behind its stop: see storage/words.py
+    if i >= 4 and norms[stop] == "." and _joined(words, stop) and norms[i - 4] in _ARTICLES:
+        ending = words[i - 1]
+        short = ending.kind == "word" and ending.text.islower() and len(ending.text) <= _ENDING
+        if short and words[i - 3].kind == "word" and ending.norm not in _GENERIC | COLOURS:
+            return BinRef(stop - 1, i + 1, _written(words, stop - 1, i), plain=True)
+    return None
+
+
+_ENDING = 3
+"""Letters of the last part of an address; a longer word begins a sentence of its own."""
+_ARTICLES = words_in("the our my a an to into in from off")
+_PARTING = words_in(", . ; : ( ) [ ] - — → & + = | '") | {"\n"}
+
+
+def _by_food(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
+    """ "The coffee bin": one that is called by what goes into it, and by nothing else."""
+    food = norms[i - 1] if i else ""
+    if i < 2 or food not in _FOODS or norms[i - 2] not in ("the", "our"):
+        return None
+    return BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
+
+
+_FOODS = words_in(
+    "meat fish bone bones coffee tea fruit citrus lemon orange banana apple potato onion cheese "
+    "dairy bread rice egg eggs leaf leaves garden flower flowers"
+)
+"""What people call a bin by, where they keep several; "the veg bin" may be any of them."""
 
 
 def target_bins(
@@ -69,7 +144,7 @@ def target_bins(
         ):
             end += 1
         if end - at >= 2:
-            out.append(BinRef(at, end, " ".join(w.text for w in words[at:end])))
+            out.append(BinRef(at, end, _written(words, at, end)))
         elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
             after = norms[at + 1] if at + 1 < len(norms) else ""
             if not is_part(norms[at - 1], after, True, True):
@@ -112,8 +187,7 @@ def _said(
     if start < i and norms[start] == "'s":
         start += 1
     if start < i:
-        name = " ".join(w.text for w in words[start:i])
-        return BinRef(start, i + 1, name, plain=True)
+        return BinRef(start, i + 1, _written(words, start, i), plain=True)
     if before in _TELLING and i >= 2 and norms[i - 2] in ("the", "our", "my"):
         return BinRef(i - 1, i + 1, f"{words[i - 1].text} {words[i].text}", plain=True)
     owner = _owner(words, norms, i)

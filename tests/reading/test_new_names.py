@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Amend, Drain, Open, Seal, Set, as_json
+from handlers.reading.acts import Amend, Drain, Layer, Open, Seal, Set, as_json
 from tests.reading.context import acts
 
 
@@ -64,3 +64,49 @@ def test_weeks_of_fermenting_are_set_in_days() -> None:
     (act,) = acts("bot, set the fermenting time to 3 weeks")
     assert isinstance(act, Set)
     assert (act.what, act.value) == ("ferment days", "21")
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("added 2 kg to the 🦄 bin", "🦄"),
+        ("added 2 kg to the 🐙🐙 bin", "🐙🐙"),
+        ("added 2 kg to the 🐙 bin", "🐙"),
+        ("added 2 kg to the !!! bin", "!!!"),
+        ('added 2 kg to the "big one" bin', "big one"),
+        ("added 2 kg to the evil. com bin", "evil. com"),
+        ("added 2 kg to the B2 bin", "B2"),
+        ("added 2 kg to the coffee bin", "coffee"),
+        ("added 2 kg to the zanzibar bin", "zanzibar"),
+    ],
+)
+@pytest.mark.parametrize("bins", [(), ("shed", "🐙", "🦔")])
+def test_an_odd_name_is_no_other_bin(text: str, name: str, bins: tuple[str, ...]) -> None:
+    (layer,) = acts(text, bins=bins, in_room=True)
+    assert isinstance(layer, Layer)
+    assert (layer.mass_kg, layer.bin) == (2, name)
+
+
+def test_a_picture_behind_a_name_is_no_bin() -> None:
+    bins = ("shed", "🐙")
+    (layer,) = acts("added 2 kg to the shed 🐙", bins=bins, in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.bin == "shed"
+    (layer,) = acts("added 2 kg to 🐙", bins=bins, in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.bin == "🐙"
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("opened a bin called 🦄, 20 L", "🦄"),
+        ("opened the 🦄 bin, 20 L", "🦄"),
+        ("opened a bin called <script>alert(1)</script>, 20 L", "script"),
+        ("opened a bin called Dot 🎉, 20 L", "Dot"),
+    ],
+)
+def test_an_odd_name_is_given(text: str, name: str) -> None:
+    (opened,) = acts(text, in_room=True)
+    assert isinstance(opened, Open)
+    assert (opened.bin, opened.capacity_l) == (name, 20)
