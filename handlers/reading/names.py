@@ -164,7 +164,7 @@ def _pictured(
         for i in range(len(words) - len(drawn) + 1):
             end = i + len(drawn)
             called = norms[end : end + 1] and norms[end] in BIN_WORDS
-            if i and norms[i - 1] == "☺":
+            if "☺" in (*norms[max(0, i - 1) : i], *norms[end : end + 1]):
                 continue  # part of a longer row of pictures
             if [word.text for word in words[i:end]] == drawn and (
                 called or (i and norms[i - 1] in _INTO | {"the", "called", "named"})
