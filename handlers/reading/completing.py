@@ -14,6 +14,7 @@ from handlers.reading.message import Message
 from handlers.reading.naming import given_name
 from handlers.reading.numbers import digits_value
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
+from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
 
 _SHARED_OUT = words_in("split divided divide shared share half halves evenly equally halved mitad")
@@ -42,7 +43,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
             whole = act if drains else _measured(act, message)
-            out += _shares(whole, message) or [halved(whole, message)]
+            out += _shares(whole, message) or parted(halved(whole, message), message)
         elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
             out.append(replace(act, volume_l=_drained(message)))
         elif isinstance(act, Open):

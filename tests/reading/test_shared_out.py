@@ -47,3 +47,33 @@ def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
 )  # fmt: skip
 def test_one_lot_shared_out(text: str, parts: list[tuple[str, float]]) -> None:
     assert layers(text) == parts
+
+
+@pytest.mark.parametrize(
+    ("text", "amounts"),
+    [
+        ("added 1 kg bread, 500 g cheese, 2 L salad to the shed bin", [(1.5, None), (None, 2)]),
+        ("put 300 g of chicken and 3 litres of peelings in the shed", [(0.3, None), (None, 3)]),
+        ("added 2 L of peelings, about 1.2 kg, to the shed bin", [(1.2, None)]),
+        ("added a 10 L bucket of peel (3 kg) to the shed", [(3, None)]),
+        ("added 2 kg of peel in a 5 L bucket to the shed", [(2, None)]),
+        ("added 1 kg bread and 500 g cheese to the shed", [(1.5, None)]),
+    ],
+)
+def test_what_was_weighed_and_what_was_poured(
+    text: str, amounts: list[tuple[float | None, float | None]]
+) -> None:
+    layers = [act for act in acts(text, in_room=True) if isinstance(act, Layer)]
+    assert [(layer.mass_kg, layer.volume_l) for layer in layers] == amounts
+    assert {layer.bin for layer in layers} == {"shed"}
+
+
+def test_each_part_is_made_of_what_was_measured_so() -> None:
+    text = "added a bowl of peelings and 300 g chicken to the shed bin"
+    weighed, poured = acts(text, in_room=True)
+    assert isinstance(weighed, Layer)
+    assert isinstance(poured, Layer)
+    assert weighed.materials == {"meat": 1}
+    assert poured.materials == {"vegetable": 1}
+    assert weighed.mass_kg == 0.3
+    assert poured.volume_l
