@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Ask, Open
 from handlers.reading.arranged import Plan
 
 
@@ -11,6 +11,7 @@ class Found(NamedTuple):
 
     start: int
     end: int
-    plan: Plan | Ask
-    """An `Ask` here says more than the reading contract does: whose, by when, which."""
+    plan: Plan | Ask | Open
+    """An `Ask` here says more than the reading contract does: whose, by when, which. An `Open`
+    says how big a bin is."""
     aside: bool = False

@@ -75,7 +75,7 @@ PLAIN_FOLLOWERS = words_in(
     "tipped shut lid sat has's came comes coming took turned developed grew lid's temp "
     "temperature ph bot first second next earlier lately overnight weighs weighed weighing "
     "measured contents starting have sorted turn turns week round whenever anytime be's "
-    "fermented ferment right straight"
+    "fermented ferment right straight holds fits"
 )
 _INTO = words_in(
     "sa dans na in into to from off of inside onto for at via em im ins en al aus into's del"

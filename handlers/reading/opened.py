@@ -8,6 +8,7 @@ from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.naming import called, name_behind, new_name
+from handlers.reading.sizes import SMALLEST, size_of
 from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
@@ -24,8 +25,6 @@ _SHARED = words_in(
 _NOT_OPENED = words_in(
     "lid tap spigot window door bag account shop bakery book conversation season batting"
 )
-_SMALLEST = 2.0
-"""Litres; a smaller volume beside a new bin is what went in, not its size."""
 _NEW = re.compile(
     r"\b(?:new|fresh) (?:\S+ ){0,2}(?:bin|balde|cubeta|bucket|pail|one|tub|caddy|drum|barrel)\b|"
     r"\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
@@ -104,32 +103,9 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
 
 def _has_size(group: Group) -> bool:
     """ "Shed is 20 L", "the blue bin holds 18 litres"."""
-    norms = group.message.norms
     if group.sense not in ("none", "did", "habit") or group.items:
         return False
-    for b in group.bins:
-        at = b.end
-        if norms[at : at + 1] and norms[at] in ("is", "'s", "holds", "takes", "fits", "was"):
-            at += 1
-            while at < group.end and norms[at] in (
-                "a",
-                "about",
-                "around",
-                "only",
-                "just",
-                "the",
-                "roughly",
-            ):
-                at += 1
-            for a in group.amounts:
-                exact = a.quantity == "volume" and not a.vessel and a.value >= _SMALLEST
-                behind = [w for w in norms[a.end : group.end] if w[:1].isalpha()]
-                if exact and a.start == at and (not behind or behind[0] in _SIZE_WORDS):
-                    return True
-    return False
-
-
-_SIZE_WORDS = words_in("bin bucket pail one in size capacity tub drum barrel max total big when")
+    return any(size_of(group.message, ref, group.end) for ref in group.bins)
 
 
 def _own_words(group: Group) -> list[str]:
@@ -188,7 +164,7 @@ def _capacity(group: Group) -> float | None:
         for a in group.message.amounts
         if a.quantity == "volume"
         and sentence.start <= a.start < sentence.end
-        and a.value >= _SMALLEST
+        and a.value >= SMALLEST
         and (a.size or not a.vessel)
         and not any(a.end <= x.start <= a.end + 2 for x in group.message.items)
     ]

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Act, Amend, Ask, Context, Observe
+from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition
 from handlers.reading.duequestions import CUES as DUE_CUES
@@ -21,6 +21,8 @@ from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
+from handlers.reading.sizes import CUES as SIZE_CUES
+from handlers.reading.sizes import sizes
 from handlers.reading.turntaking import CUES as TURN_CUES
 from handlers.reading.turntaking import turntaking
 from handlers.reading.upkeep import CUES as UPKEEP_CUES
@@ -36,6 +38,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (upkeep, UPKEEP_CUES),
     (recalling, RECALLING_CUES),
     (due_questions, DUE_CUES),
+    (sizes, SIZE_CUES),
 )
 
 
@@ -45,7 +48,7 @@ def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     return (*arranged, *contract.read(rest, context))
 
 
-def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:
+def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open, ...], str]:
     """What a message arranges, and the rest of its words."""
     lower = text.casefold()
     readers = [reader for reader, cues in _READERS if any(cue in lower for cue in cues)]

@@ -3,7 +3,8 @@
 import pytest
 
 from handlers.reading.acts import Amend, Drain, Layer, Open, Seal, Set, as_json
-from tests.reading.context import acts
+from handlers.reading.plans import read
+from tests.reading.context import acts, group
 
 
 @pytest.mark.parametrize(
@@ -110,3 +111,24 @@ def test_an_odd_name_is_given(text: str, name: str) -> None:
     (opened,) = acts(text, in_room=True)
     assert isinstance(opened, Open)
     assert (opened.bin, opened.capacity_l) == (name, 20)
+
+
+@pytest.mark.parametrize(
+    ("text", "bin", "litres", "kg"),
+    [
+        ("the shed is 30 L and I added 12 kg to the shed bin", "shed", 30, 12),
+        ("added 2 kg to the blue bin, blue bin is 30 L", "blue", 30, 2),
+        ("bin 3 holds 18 litres, added 3 kg of peel", "bin 3", 18, 3),
+        ("the shed bin is 30 L", "shed", 30, None),
+    ],
+)
+def test_a_size_is_told_beside_a_record(
+    text: str, bin: str, litres: float, kg: float | None
+) -> None:
+    opened, *layers = read(text, group(in_room=True))
+    assert isinstance(opened, Open)
+    assert (opened.bin, opened.capacity_l) == (bin, litres)
+    assert [(a.bin, a.mass_kg) for a in layers if isinstance(a, Layer)] == (
+        [(bin, kg)] if kg else []
+    )
+    assert len(layers) == bool(kg)

@@ -1,0 +1,58 @@
+"""How big a bin is, said beside whatever else: "the blue bin is 30 L", "bin 3 holds 18 litres"."""
+
+from collections.abc import Iterator
+
+from handlers.reading.acts import Open
+from handlers.reading.amounts import Amount
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.names import BinRef
+from handlers.reading.vocabulary import words_in
+
+SMALLEST = 2.0
+"""Litres; a smaller volume beside a bin is what went in, not its size."""
+
+_IS = ("is", "'s", "holds", "takes", "fits", "was")
+_ABOUT = words_in("a about around only just the roughly")
+_BEHIND = words_in("bin bucket pail one in size capacity tub drum barrel max total big when")
+
+CUES = (
+    *(f"{verb} {lead}" for verb in _IS for lead in "123456789"),
+    *(f"{verb} {lead} " for verb in _IS for lead in ("a", "about", "only", "just", "around")),
+)
+
+
+def sizes(message: Message) -> Iterator[Found]:
+    """Each bin with the size that is said of it; its name stays for what else is told of it."""
+    if any(c.verb is not None and "open" in c.verb.verb.classes for c in message.clauses):
+        return
+    for clause in message.clauses:
+        if clause.sense not in ("none", "did", "habit"):
+            continue
+        if any(clause.start <= item.start < clause.end for item in message.items):
+            continue
+        for ref in message.bins:
+            size = size_of(message, ref, clause.end) if clause.start <= ref.start else None
+            if size is not None and ref.name is not None:
+                opened = Open(
+                    bin=ref.name,
+                    capacity_l=size.value,
+                    on=message.today,
+                    rules=("the size of a bin",),
+                )
+                yield Found(ref.end, size.end, opened)
+
+
+def size_of(message: Message, ref: BinRef, end: int) -> Amount | None:
+    """The volume that is said to be a bin's, in the words behind its name up to `end`."""
+    norms, at = message.norms, ref.end
+    if norms[at : at + 1] and norms[at] in _IS:
+        at += 1
+        while at < end and norms[at] in _ABOUT:
+            at += 1
+        for amount in message.amounts:
+            exact = amount.quantity == "volume" and not amount.vessel and amount.value >= SMALLEST
+            behind = [word for word in norms[amount.end : end] if word[:1].isalpha()]
+            if exact and amount.start == at and (not behind or behind[0] in _BEHIND):
+                return amount
+    return None
