@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from handlers import absence, communal, owndates, showing
+from handlers import absence, communal, owndates, sealing, showing
 from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
     Away,
@@ -13,6 +13,7 @@ from handlers.reading.arranged import (
     OwnDate,
     OwnDates,
     Plan,
+    Reopened,
     Show,
     Staying,
     WhoIsAway,
@@ -41,6 +42,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.move(plan, turn)
         case OwnDates():
             return await owndates.listing(plan, turn)
+        case Reopened():
+            return await sealing.reopened(plan, turn)
         case KeepUp():
             return await showing.kept_up(plan, turn)
         case Show():

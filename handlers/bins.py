@@ -1,5 +1,6 @@
 """A bin is opened, named, asked about; and which bin is meant when none is named."""
 
+import json
 from collections.abc import Collection, Sequence
 
 from handlers.answer import Answer, Query, Turn
@@ -9,7 +10,7 @@ from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, 
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
-from handlers.reading.acts import Ask, Open
+from handlers.reading.acts import Ask, Open, as_json
 from handlers.state import BinState, Stage, look_up, named
 from storage.rows import Due, Entry, Facts, NewEntry
 
@@ -44,13 +45,20 @@ async def opened(act: Open, turn: Turn) -> Answer:
         f"Opened {the(name)}{size}{shared}. First a thin bed of starter bran: "
         f"{starter(bed.tablespoons, bed.starter_g, turn.units)}."
     ]
+    query = None
     if not act.capacity_l and not (
         known and (await look_up(turn.book, known, turn.today)).capacity_l
     ):
+        query = how_big(name)
         lines.append(
             f"Tell me how big it is (“{name} is 20 L”) and I can say when it will be full."
         )
-    return Answer(entries=[entry], say="\n".join(lines), why=bed.why())
+    return Answer(entries=[entry], say="\n".join(lines), why=bed.why(), query=query)
+
+
+def how_big(name: str) -> Query:
+    """What keeps the question open how big a bin is."""
+    return Query(guess=json.dumps([as_json(Open(bin=name))]), lacks="size")
 
 
 def _known(state: BinState, act: Open, turn: Turn) -> str:

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from handlers import rules
 from handlers.answer import Answer, Turn
-from handlers.bins import choose, filled_step, which
+from handlers.bins import choose, filled_step, how_big, which
 from handlers.chosen import reasons
 from handlers.phrasing import (
     capital,
@@ -72,7 +72,8 @@ async def added(act: Layer, turn: Turn) -> Answer:
     why = [*(reasons(reckoned, turn.book.room) if reckoned else usual_dose(turn))]
     if state and about_bin:
         why += filled_step(with_layer(state, entry))
-    query = None
+    begins = state is None or state.number == 0
+    query = how_big(name) if name and begins else None
     if name is None:
         question, query = await which(turn, {"filling"})
         lines.append(question)

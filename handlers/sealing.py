@@ -1,12 +1,13 @@
 """A bin is closed to ferment: when it can be buried."""
 
-from handlers.answer import Answer, Turn
-from handlers.bins import ask_which, choose
+from handlers.answer import SILENCE, Answer, Turn
+from handlers.bins import ask_which, choose, meant, opened
 from handlers.chosen import reasons
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
-from handlers.reading.acts import Seal
-from handlers.state import named, new_run
+from handlers.reading.acts import Open, Seal
+from handlers.reading.arranged import Reopened
+from handlers.state import BinState, named, new_run
 
 
 async def sealed(act: Seal, turn: Turn) -> Answer:
@@ -33,3 +34,34 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     if state and state.run.rich and state.run.rich > 0:
         lines.append(caution("gas"))
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+async def reopened(plan: Reopened, turn: Turn) -> Answer:
+    """A bin that was sealed is open again: its seal is struck out; any other is begun anew."""
+    name = await choose(plan.bin, turn, stages={"fermenting", "ready"})
+    state = await named(turn.book, name, turn.today)
+    sealed_on = state.run.sealed if state and not state.run.buried else None
+    if state is None or sealed_on is None:
+        return await _not_sealed(plan, state, turn)
+    seals = [
+        entry
+        for entry in await turn.book.run(state.bin, state.number)
+        if entry.act == "seal" and not entry.struck and entry.on and entry.on >= sealed_on
+    ]
+    return Answer(
+        strikes=seals,
+        say=f"{capital(the(state.bin.name))} is open again: its sealing, "
+        f"{day(sealed_on, turn.today)}, is struck out. Seal it anew when you are done, and its "
+        "days count from then.",
+    )
+
+
+async def _not_sealed(plan: Reopened, state: BinState | None, turn: Turn) -> Answer:
+    if plan.bin is None:
+        return SILENCE
+    if plan.anew and (state is None or state.run.stage(turn.today) != "filling"):
+        return await opened(Open(bin=plan.bin, on=turn.today), turn)
+    found = state or await meant(plan.bin, turn)
+    if isinstance(found, Answer):
+        return found
+    return Answer(say=f"{capital(the(found.bin.name))} is not sealed: its records go on.")

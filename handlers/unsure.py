@@ -13,10 +13,12 @@ from handlers.reading.acts import (
     Batch,
     Drain,
     Layer,
+    Open,
     Unsure,
     as_json,
     from_json,
 )
+from handlers.reading.sizes import bare_volume
 from storage.book import Book
 from storage.rows import Facts, Question
 
@@ -98,9 +100,25 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if question.lacks == "bin":
         name = await _named(said, book)
         return [Amend(bin=name)] if name else None
+    if question.lacks == "size":
+        return await _sized(words, question, book)
     if said[0] in YES:
         return [from_json(act) for act in json.loads(question.guess)]
     return [] if said[0] in NO else None
+
+
+async def _sized(words: str, question: Question, book: Book) -> list[Act] | None:
+    """The bin with the bare volume that was said, if nothing else was written down meanwhile."""
+    [opened] = [from_json(act) for act in json.loads(question.guess)]
+    name = opened.bin if isinstance(opened, Open) else None
+    bin = await book.bin(name) if name else None
+    last = await book.last_by(question.sender)
+    if bin is None or last is None or last.event != question.event:
+        return None
+    litres = bare_volume(words, book.room.units)
+    if litres is None or (await book.about(bin)).capacity_l:
+        return None
+    return [Open(bin=bin.name, capacity_l=litres)]
 
 
 async def _named(said: list[str], book: Book) -> str | None:

@@ -94,8 +94,18 @@ class KeepUp:
     wanted: bool
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reopened:
+    """A bin that was sealed is open again."""
+
+    bin: str | None = None
+    anew: bool = False
+    """Words that may also begin a bin anew: "opened the shed bin again"."""
+
+
 Plan = (
     KeepUp
+    | Reopened
     | Moved
     | Away
     | Back

@@ -1,11 +1,12 @@
 """A few words that lean on the amount last written down: more of it, or another number."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
-from handlers.reading.acts import Amend, Batch, Drain, Layer, Stock
+from handlers.reading.acts import Amend, Batch, Drain, Layer, Open, Stock
 from handlers.reading.amending import SORRY, is_asking, word_count
 from handlers.reading.groups import groups_of
 from handlers.reading.liquid import drain_from, drawn
@@ -13,7 +14,7 @@ from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.scraps import layer_from
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.wording import FURTHER, NOTHING_FURTHER, PUTTING_RIGHT, first_in
 
 _RULE = "and another amount"
@@ -68,7 +69,7 @@ def more(message: Message, text: str) -> Layer | Drain | None:
 def another_number(message: Message) -> Amend | None:
     """ "No 2", "no, it was 3": a bare number in place of the one last written down."""
     last = message.context.last
-    if not isinstance(last, Layer | Drain | Batch | Stock) or message.bins or message.amounts:
+    if message.bins or message.amounts:
         return None
     norms = message.norms
     at = next((i for i, norm in enumerate(norms) if norm not in _BEFORE_NUMBER), len(norms))
@@ -79,14 +80,37 @@ def another_number(message: Message) -> Amend | None:
         return None
     masses, volumes = _UNITS[message.context.units]
     rules = ("another number",)
-    mass = None if isinstance(last, Drain) else last.mass_kg
-    if mass:
-        factors = [KILOGRAMS[unit] for unit in masses]
-        return Amend(mass_kg=_likeliest(number.value, factors, mass), rules=rules)
-    if last.volume_l:
-        factors = [LITRES[unit] for unit in volumes]
-        return Amend(volume_l=_likeliest(number.value, factors, last.volume_l), rules=rules)
+    by_weight = [KILOGRAMS[unit] for unit in masses]
+    by_volume = [LITRES[unit] for unit in volumes]
+    match last:
+        case Layer(mass_kg=float(said)) | Batch(mass_kg=float(said)) | Stock(mass_kg=float(said)):
+            return Amend(mass_kg=_likeliest(number.value, by_weight, said), rules=rules)
+        case (
+            Layer(volume_l=float(said)) | Drain(volume_l=float(said)) | Batch(volume_l=float(said))
+        ):
+            return Amend(volume_l=_likeliest(number.value, by_volume, said), rules=rules)
+        case Open(capacity_l=float(said)):
+            return Amend(capacity_l=_likeliest(number.value, by_volume, said), rules=rules)
     return None
+
+
+def another_doer(message: Message) -> Amend | None:
+    """ "That was Bram, not me": one whom the group has not named before."""
+    if not message.context.after_bot or message.members:
+        return None
+    match = _NOT_ME.fullmatch(" ".join(message.norms))
+    if match is None:
+        return None
+    named = message.words[match.group()[: match.start("name")].count(" ")]
+    if not named.text[:1].isupper() or named.norm in vocabulary():
+        return None
+    return Amend(member=named.text, rules=("another did it",))
+
+
+_NOT_ME = re.compile(
+    r"(?:(?:no|oops|sorry|actually|,) )*(?:that|it) (?:was|is|'s) (?P<name>[^\W\d]+)"
+    r"(?: ,)?(?: and)? not me(?: [.!])*"
+)
 
 
 _BEFORE_NUMBER = _REFUSING | words_in(
@@ -97,4 +121,6 @@ _BEHIND_NUMBER = words_in(", . ! sorry please not really actually")
 
 def _likeliest(number: float, factors: list[float], said: float) -> float:
     """The number in the unit that brings it nearest to what was said before."""
-    return min((number * factor for factor in factors), key=lambda kg: abs(log(kg / said)))
+    if said <= 0:
+        return number
+    return min((number * factor for factor in factors), key=lambda much: abs(log(much / said)))

@@ -137,7 +137,8 @@ def read_message(text: str, context: Context) -> Message:
     bins = tuple(sorted((*bins, *said)))
     if amounts:
         named = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(members)
-        fresh = target_bins(words, norms, named, no_names=not context.bins and not bins)
+        no_names, alone = not context.bins and not bins, context.in_room and not bins
+        fresh = target_bins(words, norms, named, no_names=no_names, by_one_word=alone)
         bins = tuple(sorted((*bins, *fresh)))
     taken = _indexes(bins)
     elsewhere = tuple(m for m in mentions(norms, context.bins) if not _overlaps(m, taken))

@@ -127,11 +127,17 @@ _FOODS = words_in(
 
 
 def target_bins(
-    words: Sequence[Word], norms: Sequence[str], taken: frozenset[int], *, no_names: bool
+    words: Sequence[Word],
+    norms: Sequence[str],
+    taken: frozenset[int],
+    *,
+    no_names: bool,
+    by_one_word: bool,
 ) -> tuple[BinRef, ...]:
     """Bins never named before and not called bins: "to Portable B", "in the shed".
 
-    A place counts only in a group that has no names yet (`no_names`).
+    A place counts only in a group that has no names yet (`no_names`); a single word ("to Dot") only
+    with `by_one_word`.
     """
     out: list[BinRef] = []
     for i in range(len(words) - 1):
@@ -143,13 +149,22 @@ def target_bins(
             end < min(len(words), at + 3) and end not in taken and _is_title(words[end], end > at)
         ):
             end += 1
-        if end - at >= 2:
+        if end - at >= (1 if by_one_word and _is_new_word(words, norms, at, end) else 2):
             out.append(BinRef(at, end, _written(words, at, end)))
         elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
             after = norms[at + 1] if at + 1 < len(norms) else ""
             if not is_part(norms[at - 1], after, True, True):
                 out.append(BinRef(at, at + 1, words[at].text, place=True))
     return tuple(out)
+
+
+def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int) -> bool:
+    """Whether "to Dot" ends there, with a word that is known for nothing else."""
+    ends = end == len(words) or words[end].kind == "sign" or norms[end] in _BEHIND_NAME
+    return norms[at - 1] in ("to", "into") and norms[at] not in vocabulary() and ends
+
+
+_BEHIND_NAME = words_in("today yesterday just now this last at and with mostly")
 
 
 def _is_title(word: Word, further: bool) -> bool:

@@ -21,6 +21,8 @@ from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
+from handlers.reading.reopening import CUES as REOPENING_CUES
+from handlers.reading.reopening import reopened
 from handlers.reading.sizes import CUES as SIZE_CUES
 from handlers.reading.sizes import sizes
 from handlers.reading.turntaking import CUES as TURN_CUES
@@ -39,6 +41,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (recalling, RECALLING_CUES),
     (due_questions, DUE_CUES),
     (sizes, SIZE_CUES),
+    (reopened, REOPENING_CUES),
 )
 
 

@@ -15,7 +15,7 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.doers import is_sender
-from handlers.reading.leaning import adds, another_number, more
+from handlers.reading.leaning import adds, another_doer, another_number, more
 from handlers.reading.message import Message
 from handlers.reading.settings import setting_of
 from handlers.reading.vocabulary import words_in
@@ -63,7 +63,7 @@ def coming(message: Message) -> date | None:
 def _amend(message: Message, text: str) -> Amend | None:
     if adds(message, text):
         return None
-    return amend(message) or another_number(message)
+    return amend(message) or another_number(message) or another_doer(message)
 
 
 def _offer(message: Message, text: str) -> Offer | None:

@@ -2,12 +2,15 @@
 
 from collections.abc import Iterator
 
-from handlers.reading.acts import Open
+from handlers.reading.acts import Open, Units
+from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
+from handlers.reading.numbers import digits_value
 from handlers.reading.vocabulary import words_in
+from handlers.reading.words import cleaned, words_of
 
 SMALLEST = 2.0
 """Litres; a smaller volume beside a bin is what went in, not its size."""
@@ -56,3 +59,21 @@ def size_of(message: Message, ref: BinRef, end: int) -> Amount | None:
             if exact and amount.start == at and (not behind or behind[0] in _BEHIND):
                 return amount
     return None
+
+
+def bare_volume(text: str, units: Units) -> float | None:
+    """ "20 L", "it's about 20 litres", in a metric group "20": litres, if that is all it says."""
+    words = words_of(cleaned(text))
+    amounts = read_amounts(words, units, frozenset())
+    held = {i for amount in amounts for i in range(amount.start, amount.end)}
+    numbers = [word for i, word in enumerate(words) if word.kind == "number" and i not in held]
+    rest = {w.norm for i, w in enumerate(words) if i not in held and w.kind == "word"}
+    if not rest <= _BARE or len(amounts) + len(numbers) != 1:
+        return None
+    if numbers:
+        return digits_value(numbers[0].norm) if units == "metric" else None
+    [amount] = amounts
+    return amount.value if amount.quantity == "volume" and not amount.negative else None
+
+
+_BARE = _ABOUT | words_in("it that one is 's holds size bin litre think i its in all")

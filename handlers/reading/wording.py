@@ -79,7 +79,7 @@ RETRACTING = _patterns(
     r"\b(?:please|pls|can you|could you|kindly) (?:delete|remove|cancel|undo|ignore|disregard|"
     r"strike|"
     r"scratch|erase|withdraw) " + _LAST,
-    r"\b(?:logged|posted|sent|entered|said|counted|reported|wrote) (?:it|that|this) twice\b",
+    r"\b(?:logged|posted|sent|entered|said|counted|reported|wrote) (?:(?:it|that|this) )?twice\b",
     r"\b(?:that|this|it) (?:was|is) (?:a )?(?:duplicate|double entry|wrong group|wrong chat|"
     r"logged twice|"
     r"meant for another)",

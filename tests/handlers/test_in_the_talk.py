@@ -1,0 +1,135 @@
+"""Records as a talk makes them: added to, corrected, struck out, answered to, opened again."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Ines and Bram, and a bin of 20 L that is being filled."""
+    room = TalkingRoom(db)
+    await room.says("hello", who="bram")
+    await room.says("opened the shed bin, 20 L")
+    await room.says("added 2 kg to the shed bin")
+    return room
+
+
+async def layers(room: TalkingRoom) -> list[float | None]:
+    entries = [e for e in await room.standing() if e.act == "layer"]
+    return [entry.facts.mass_kg for entry in sorted(entries, key=lambda entry: entry.id)]
+
+
+@pytest.mark.parametrize(
+    ("said", "kg"),
+    [
+        ("in went 3 kg", [2, 3]),
+        ("3 kilos more", [2, 3]),
+        ("another 3 kg", [2, 3]),
+        ("and 3 kg of bones too", [2, 3]),
+        ("also 3 kg", [2, 3]),
+        ("3 kg", [3]),
+        ("no, 3 kg", [3]),
+        ("no 3", [3]),
+        ("nope, it was 3", [3]),
+    ],
+)
+async def test_an_amount_behind_the_answer(room: TalkingRoom, said: str, kg: list[float]) -> None:
+    await room.says(said)
+    assert await layers(room) == kg
+
+
+async def test_a_correction_is_of_ones_own_record_unless_it_is_a_reply(room: TalkingRoom) -> None:
+    await room.says("added 5 kg to the shed bin", who="bram", event="$bram")
+    await room.says("no, 3 kg")
+    assert sorted(kg for kg in await layers(room) if kg) == [3, 5]
+    await room.says("no, 4 kg", replies_to="$bram")
+    assert sorted(kg for kg in await layers(room) if kg) == [3, 4]
+
+
+@pytest.mark.parametrize("words", ["oops posted twice", "sorry, logged it twice", "scratch that"])
+async def test_the_last_record_is_struck_and_no_other(room: TalkingRoom, words: str) -> None:
+    await room.says("added 1 kg to the shed bin")
+    await room.says(words)
+    assert await layers(room) == [2]
+    [asked] = await room.says("scratch that")
+    assert asked.body.startswith("Struck out already: 1 kg in the shed bin.")
+    assert await layers(room) == [2]
+
+
+@pytest.mark.parametrize(("name", "words"), [("bram", "Bram"), ("Zoe", "Zoe")])
+async def test_it_was_somebody_else(room: TalkingRoom, name: str, words: str) -> None:
+    [told] = await room.says(f"that was {words} not me")
+    assert f"by {name}" in told.body
+    [layer] = [e for e in await room.standing() if e.act == "layer"]
+    assert layer.member == name
+
+
+@pytest.mark.parametrize("opening", ["opened the yard bin", "added 2 kg to the yard bin"])
+@pytest.mark.parametrize("size", ["30 L", "30 litres", "it's about 30 litres", "30"])
+async def test_the_size_that_was_asked_for(room: TalkingRoom, opening: str, size: str) -> None:
+    [asked] = await room.says(opening)
+    assert "how big" in asked.body.casefold()
+    [told] = await room.says(size)
+    assert told.body == "Noted: the yard bin holds 30 L."
+    assert [kg for kg in await layers(room) if kg] == ([2, 2] if "added" in opening else [2])
+    [corrected] = await room.says("no, 25 L")
+    assert "holds 25 L" in corrected.body
+    [corrected] = await room.says("no 28")
+    assert "holds 28 L" in corrected.body
+
+
+async def test_a_size_is_no_answer_to_what_was_asked_before(room: TalkingRoom) -> None:
+    await room.says("opened the yard bin")
+    await room.says("added 5 L of peel to the shed bin")
+    await room.says("6 L")
+    volumes = [e.facts.volume_l for e in await room.standing() if e.act == "layer"]
+    assert volumes == [None, 6]
+    assert [e.facts.capacity_l for e in await room.standing() if e.act == "open"] == [20, None]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["unsealed", "opened it again", "had to open the shed bin again", "reopened the shed bin",
+     "the shed bin is not sealed after all"],
+)  # fmt: skip
+async def test_a_sealed_bin_is_opened_again(room: TalkingRoom, words: str) -> None:
+    await room.says("sealed the shed bin")
+    await room.waits(days=1)
+    [told] = await room.says(words)
+    assert told.body.startswith(
+        "The shed bin is open again: its sealing, yesterday, is struck out."
+    )
+    assert [e.act for e in await room.standing()] == ["open", "layer"]
+
+
+async def test_what_is_not_sealed_is_not_unsealed(room: TalkingRoom) -> None:
+    [told] = await room.says("unsealed the shed bin")
+    assert told.body == "The shed bin is not sealed: its records go on."
+    [told] = await room.says("unsealed the attic bin")
+    assert told.body.startswith("I know no bin called “attic”.")
+    assert await room.says("opened it again") == []
+    assert [e.act for e in await room.standing()] == ["open", "layer"]
+
+
+async def test_a_new_name_begins_a_bin_and_fills_no_other(room: TalkingRoom) -> None:
+    for name in ("Dot", "the 🦄 bin", "the coffee bin", "the evil.com bin", "the @room bin"):
+        [told] = await room.says(f"added 2 kg to {name}")
+        assert "That begins" in told.body
+    bins = [e.bin.name for e in await room.standing() if e.bin]
+    assert bins == ["shed", "shed", "Dot", "🦄", "coffee", "evil. com", "room"]
+
+
+async def test_a_size_and_a_record_in_one_message(room: TalkingRoom) -> None:
+    [told] = await room.says("the shed bin is 40 L and I added 18 kg to the shed bin")
+    assert "holds 40 L" in told.body
+    assert "more than" not in told.body
+    assert await layers(room) == [2, 18]
+
+
+async def test_no_liquid_is_no_refusal_of_an_offer(room: TalkingRoom) -> None:
+    await room.says("Bram, can you take the shed bin?")
+    await room.says("no liquid at all", who="bram")
+    [told, *_] = await room.says("I'll take it", who="bram")
+    assert told.body.startswith("Bram keeps the shed bin now.")
