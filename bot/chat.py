@@ -18,6 +18,7 @@ from handlers.help import HELP
 from storage import rooms
 from storage.book import Book
 from storage.database import Database
+from storage.errors import BookError
 
 ROOM = "terminal"
 
@@ -53,7 +54,12 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
 def run(args: argparse.Namespace) -> int:
     """Talk until the end of input or /quit."""
     path = args.book or settings.home(None).folder / "terminal.db"
-    path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+    if args.book is None:
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+    elif not path.parent.is_dir():
+        raise BookError(
+            f"there is no folder {path.parent}: make it first, or name a book in another one"
+        )
     return asyncio.run(_chat(args, path))
 
 

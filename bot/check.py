@@ -18,7 +18,7 @@ from bot.check_server import Finding, findings_of_server, right, wrong
 from bot.settings import Home, SettingsError
 from bot.terminal import say
 from storage import backup, lock
-from storage.errors import BookError
+from storage.errors import BookError, result_code
 from storage.schema import VERSION
 
 LEAST_FREE = 100_000_000
@@ -78,9 +78,15 @@ def findings_of_home(place: Home) -> Iterator[Finding]:
 
 
 def findings_of_book(book: Path) -> Iterator[Finding]:
-    """The book itself, its backups, who may read it, and the room left for it."""
-    found = backup.faults(book, thorough=True)
+    """The book itself, its backups, who may read it, and the room left for it.
+
+    Of a file that is none of ours nothing is told but that: its owner's ways are not our business.
+    """
     good = backup.newest_good(book)
+    if good is None and (foreign := _foreign(book)):
+        yield wrong(foreign)
+        return
+    found = backup.faults(book, thorough=True)
     if found:
         copy = good or "a backup"
         yield wrong(
@@ -100,6 +106,18 @@ def findings_of_book(book: Path) -> Iterator[Finding]:
     yield _space(book.parent)
 
 
+def _foreign(book: Path) -> str | None:
+    """What to do about a file that is no book; None where it is one, or once was."""
+    if book.is_dir():
+        return f"{book} is a folder: name the book in it"
+    try:
+        _read(book)
+    except sqlite3.Error as error:
+        if result_code(error) in (sqlite3.SQLITE_NOTADB, sqlite3.SQLITE_ERROR):
+            return f"{book} is no book of Pailkeeper's ({error}): name another file"
+    return None
+
+
 @dataclass(frozen=True, slots=True)
 class _Contents:
     version: int
@@ -110,11 +128,7 @@ class _Contents:
 
 
 def _contents(book: Path) -> Iterator[Finding]:
-    try:
-        told = _read(book)
-    except sqlite3.Error as error:
-        yield wrong(f"{book} is no book of Pailkeeper's ({error}): name another file")
-        return
+    told = _read(book)
     if told.version > VERSION:
         yield wrong(
             f"the book is of schema {told.version}, this program knows {VERSION}: update it"

@@ -2,6 +2,7 @@
 
 import html
 import json
+import re
 from dataclasses import replace
 from typing import Any
 
@@ -16,6 +17,10 @@ FILES = {"file": "m.file", "picture": "m.image"}
 LARGEST = 40_000
 """Characters of JSON in an event: 64 KiB is the most a homeserver takes, and encryption adds."""
 CUT_SHORT = "… (the rest is too long to say here)"
+
+
+_CALL = re.compile(r"@(?=room\b)", re.IGNORECASE)
+"""What would call everybody: whatever it came from, the bot never does."""
 
 
 def event_of(row: Waiting) -> tuple[str, Content]:
@@ -46,10 +51,11 @@ def _said(row: Waiting) -> Content:
     # A notice notifies nobody: what must reach people is said as a person would say it.
     is_for_people = message.mentions or message.kind in ("digest", "reminder")
     kind = "m.text" if is_for_people else "m.notice"
-    said: Content = {"msgtype": FILES.get(message.kind, kind), "body": message.body}
-    if "\n" in message.body:
+    body = _CALL.sub("@ ", message.body)
+    said: Content = {"msgtype": FILES.get(message.kind, kind), "body": body}
+    if "\n" in body:
         said["format"] = "org.matrix.custom.html"
-        said["formatted_body"] = html.escape(message.body, quote=False).replace("\n", "<br>")
+        said["formatted_body"] = html.escape(body, quote=False).replace("\n", "<br>")
     # Always there, or older rules would have a name in the text ping its bearer.
     said["m.mentions"] = {"user_ids": list(message.mentions)} if message.mentions else {}
     return said

@@ -3,7 +3,7 @@
 from datetime import date, timedelta
 
 from handlers import rota
-from handlers.answer import SILENCE, Answer, Turn
+from handlers.answer import Answer, Turn
 from handlers.phrasing import capital, day, span
 from handlers.reading.arranged import Away, Back, Staying, WhoIsAway
 from storage.absences import absences
@@ -25,12 +25,21 @@ async def away(plan: Away, turn: Turn) -> Answer:
 
 
 async def back(plan: Back, turn: Turn) -> Answer:
-    """A member is back; nothing is said of one who was never away."""
-    gone = await _of(plan.member or turn.sender, plan.on - timedelta(days=1), plan.on, turn)
-    if not gone:
-        return SILENCE
-    return Answer(
-        entries=[turn.entry("back", bin=None, member=plan.member, on=plan.on)], noted=True
+    """A member is back; nothing is said of one who was never away, and is not about to be."""
+    member = plan.member or turn.sender
+    gone = await _of(member, plan.on - timedelta(days=1), plan.on, turn)
+    coming = [one for one in await _of(member, plan.on, date.max, turn) if one.first > plan.on]
+    entry = turn.entry("back", bin=None, member=plan.member, on=plan.on)
+    say = _still_to_come(coming[0], turn) if coming else ""
+    return Answer(entries=[entry] if gone else [], noted=bool(gone), say=say)
+
+
+def _still_to_come(absence: Absence, turn: Turn) -> str:
+    who = capital(absence.member)
+    called_off = "I'm" if absence.member == turn.sender else f"{who} is"
+    return (
+        f"{who} is still down as away{_until(absence, turn.today)}. "
+        f"If that is off, say “{called_off} not away after all”."
     )
 
 

@@ -1,5 +1,6 @@
 """Reminders that members set: written down, listed, called off, and made into dues."""
 
+import re
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
@@ -25,6 +26,9 @@ MOST_WORDS = 160
 SMALL = words_in("a an the to of for about our my your we i us me and on in at it that")
 """Words that tell no reminder from another."""
 
+_NO_HOUR = re.compile(r"(?:^| )at \d{1,3}(?:[:.]\d\d)?(?: ?[ap]m)?$", re.IGNORECASE)
+"""What is left in the words where the hour that was said is none."""
+
 NONE_SET = "No reminders are set. Say “remind us to wash the lids every second Sunday”."
 
 
@@ -32,6 +36,8 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     """A reminder is set, or it is asked what is missing."""
     if plan.first is None:
         return Answer(say=f"When? Say “remind us to {plan.words} on Friday at 18:00”.")
+    if plan.hour is None and _NO_HOUR.search(plan.words):
+        return Answer(say="That is no hour of the day. Say it again with one like 8:00 or 18:30.")
     room = turn.book.room
     if len(await _set_ones(turn)) >= MOST_SET:
         return Answer(say=f"{MOST_SET} reminders are set already: call one off first.")

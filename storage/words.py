@@ -15,6 +15,8 @@ _JOINERS = "\u200c\u200d"
 _LONG_WORD = re.compile(rf"(\S{{{LONGEST_WORD}}})\S+")
 _SPACE = re.compile(r"\s+")
 _SCHEME = re.compile(r":/+")
+_CALL = re.compile(r"@(?=room\b)", re.IGNORECASE)
+"""What calls everybody in a room, where older rules of notifying hold."""
 _DOMAIN = re.compile(r"(?<=[^\W\d_])[.．。](?=[^\W\d_]{2})")
 """A stop with no space behind it, between letters: apps take what is round it for an address."""
 
@@ -22,13 +24,13 @@ _DOMAIN = re.compile(r"(?<=[^\W\d_])[.．。](?=[^\W\d_]{2})")
 def text(said: str) -> str:
     """What somebody wrote: line breaks stay; control and direction characters go; not too long.
 
-    No app takes any of it for a link when it is said again.
+    No app takes any of it for a link, or for a call to the whole room, when it is said again.
     """
     lines = said.replace("\r\n", "\n").replace("\r", "\n")[:LONGEST_MESSAGE]
     kept = lines.replace("\t", " ")
     if not kept.isprintable():
         kept = "".join("" if _is_unseen(char) else char for char in kept)
-    return _LONG_WORD.sub(r"\1", _DOMAIN.sub(". ", _SCHEME.sub(" ", kept)))
+    return _LONG_WORD.sub(r"\1", _DOMAIN.sub(". ", _SCHEME.sub(" ", _CALL.sub("", kept))))
 
 
 def name(said: str, longest: int = LONGEST_NAME) -> str:

@@ -28,6 +28,8 @@ class Day(NamedTuple):
     """It dates something else: "since Monday", "leftovers from Sunday", "yesterday's soup"."""
     loose: bool = False
     """A part of today that may lie ahead or behind ("tonight", "this evening")."""
+    at: time | None = None
+    """The hour by the group's clock, where it is said by how long it is till then."""
 
 
 _NUMERIC = re.compile(r"(\d{1,2})([/.])(\d{1,2})(?:\2(\d{2}|\d{4}))?")

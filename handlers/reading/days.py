@@ -5,7 +5,7 @@ chooses.
 """
 
 from collections.abc import Collection, Sequence
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 from handlers.reading.dates import Dates
 from handlers.reading.dates import Day as Day
@@ -188,9 +188,20 @@ class _Reader(Dates):
             ["from", "now"],
             ["from", "today"],
         ):
-            day = self.today + span
-            return Day(start, number.end + (1 if ahead else 3), day, day)
+            end = number.end + (1 if ahead else 3)
+            if unit in _IN_A_DAY:
+                then = self.after(number.value * _IN_A_DAY[unit])
+                return Day(start, end, then.date(), then.date(), at=then.time())
+            return Day(start, end, self.today + span, self.today + span)
         return None
+
+    def after(self, seconds: float) -> datetime:
+        """The moment so many seconds after the message, by the group's clock."""
+        moment = self.at.replace(second=0, microsecond=0)
+        span = timedelta(seconds=min(seconds, _FARTHEST * 86_400))
+        if moment.tzinfo is None:
+            return moment + span
+        return (moment.astimezone(UTC) + span).astimezone(moment.tzinfo)
 
     def ago(self, count: float, unit: str) -> date | None:
         if unit in ("hour", "hours", "hrs"):
@@ -219,12 +230,19 @@ class _Reader(Dates):
 _STEPS = {
     unit: days
     for days, units in (
-        (0, "hour hours hrs mins minutes"), (1, "day days night nights"), (7, "week weeks wk wks"),
-        (14, "fortnight fortnights"), (30.4, "month months"), (365.25, "year years yr yrs"),
+        (0, "hour hours hrs mins minutes minute"), (1, "day days night nights"),
+        (7, "week weeks wk wks"), (14, "fortnight fortnights"), (30.4, "month months"),
+        (365.25, "year years yr yrs"),
     )
     for unit in units.split()
 }  # fmt: skip
 """Days in each unit that people count back or ahead in."""
+
+_IN_A_DAY = {
+    **dict.fromkeys(("hour", "hours", "hrs"), 3600),
+    **dict.fromkeys(("mins", "minutes", "minute"), 60),
+}
+"""Seconds in each unit that is counted by the clock."""
 
 _FARTHEST = 36_525
 """Days in a century: nobody means a day beyond it."""

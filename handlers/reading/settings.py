@@ -116,12 +116,14 @@ def _value(what: str, value: str) -> str:
 
 
 def _clock(value: str) -> str:
-    """ "7 pm" as 19:00."""
+    """ "7 pm" as 19:00; what is no hour ("25:00", "25 am") as it was said."""
     if value in ("noon", "midday"):
         return "12:00"
     digits, _, half = value.replace("am", " am").replace("pm", " pm").partition(" ")
     hour, _, minute = digits.partition(":")
-    number = int(hour) % 24
+    number = int(hour) if hour != "24" else 0
+    if number > 23 or int(minute or 0) > 59 or (half.strip() == "am" and number > 12):
+        return value
     if half.strip() == "pm" and number < 12:
         number += 12
     if half.strip() == "am" and number == 12:

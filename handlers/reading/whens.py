@@ -106,7 +106,7 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         first=first,
         rule=rule.rule if rule else None,
         until=ends.future if ends else None,
-        hour=hour.at if hour else _part_of(message, begins),
+        hour=hour.at if hour else (begins.at if begins else None) or _part_of(message, begins),
         said=frozenset(_with_leads(message, taken, start)),
     )
 

@@ -142,3 +142,19 @@ async def test_a_home_that_reaches_nobody(book: Path, capsys: Out) -> None:
         "the homeserver http",
     ]
     assert stat.S_IMODE(home.login.stat().st_mode) == 0o600
+
+
+@pytest.mark.parametrize("words", [b"", b"# A shopping list\n" * 200])
+def test_a_file_that_is_none_of_ours_is_left_alone(
+    tmp_path: Path, capsys: Out, words: bytes
+) -> None:
+    foreign = tmp_path / "list.md"
+    foreign.write_bytes(words)
+    foreign.chmod(0o644)
+    assert main(["check", "--book", str(foreign)]) == 1
+    well, bad = findings(capsys)
+    assert well == []
+    [line] = bad
+    assert line.endswith("name another file")
+    assert main(["check", "--book", str(tmp_path)]) == 1
+    assert findings(capsys)[1] == [f"{tmp_path} is a folder: name the book in it"]

@@ -150,3 +150,10 @@ def test_a_chat_is_there_again_tomorrow(tmp_path: Path) -> None:
         ("layer", False),
         ("drain", True),
     ]
+
+
+def test_a_chat_makes_no_folders_that_were_mistyped(tmp_path: Path) -> None:
+    done = bot("chat", "--book", str(tmp_path / "no" / "room.db"), said="hello\n")
+    assert done.returncode == 2
+    assert f"there is no folder {tmp_path / 'no'}: make it first" in done.stderr
+    assert list(tmp_path.iterdir()) == []

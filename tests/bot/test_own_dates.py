@@ -228,3 +228,35 @@ async def test_reminders_that_are_off_keep_the_calendar_going(
     assert await db.rows("SELECT 1 FROM outbox") == []
     assert (await book.dues())[0].told_on is None
     del room
+
+
+@pytest.mark.parametrize(
+    ("said", "at"),
+    [("in 2 hours", "20:01"), ("in half an hour", "18:31"), ("in 90 minutes", "19:31")],
+)
+async def test_so_long_from_now_is_an_hour_by_the_clock(
+    room: TalkingRoom, said: str, at: str
+) -> None:
+    assert words(await room.says(f"remind us to wash the lids {said}")) == [
+        f"I will say it today at {at}: wash the lids."
+    ]
+    assert await lives_until(room, 2, 20, 5) == [f"02 {at} Wash the lids."]
+
+
+async def test_so_many_hours_from_now_may_be_tomorrow(room: TalkingRoom) -> None:
+    said = await room.says("remind us to wash the lids in 20 hours")
+    assert words(said) == ["I will say it tomorrow at 14:01: wash the lids."]
+
+
+@pytest.mark.parametrize("hour", ["at 25", "at 25:00", "at 99 pm"])
+async def test_what_is_no_hour_is_asked_about(room: TalkingRoom, hour: str) -> None:
+    [asked] = await room.says(f"remind us to air the room tomorrow {hour}")
+    assert asked.body.startswith("That is no hour of the day.")
+    assert await room.standing() == []
+
+
+async def test_nobody_makes_the_bot_call_the_whole_room(room: TalkingRoom) -> None:
+    said = words(await room.says("remind us to tell @room and @Room the lids are dirty in 1 hour"))
+    said += await lives_until(room, 2, 20)
+    assert len(said) == 2
+    assert not any("@room" in each.casefold() for each in said)

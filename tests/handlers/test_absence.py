@@ -93,3 +93,15 @@ async def test_what_is_struck_out_of_an_absence_is_named(room: TalkingRoom) -> N
     [told] = await room.says("scratch that")
     assert told.body == "Struck out: ines's return, today. The absence stands as it was."
     assert await days_away(room) == list(range(3, 11))
+
+
+async def test_whoever_is_back_hears_of_an_absence_still_to_come(room: TalkingRoom) -> None:
+    await room.says("I'm away from the 9th to the 12th")
+    [told] = await room.says("I'm back")
+    assert told.body == (
+        "Ines is still down as away Monday 9 to Thursday 12 March. "
+        "If that is off, say “I'm not away after all”."
+    )
+    assert await days_away(room) == [9, 10, 11, 12]
+    await room.says("I'm not away after all")
+    assert await days_away(room) == []

@@ -5,6 +5,7 @@ import pytest
 from handlers.reading.acts import Ask, Layer, Seal, Set
 from storage.rooms import find
 from tests.group import Group
+from tests.reading.context import acts
 
 
 @pytest.mark.parametrize(
@@ -25,6 +26,19 @@ async def test_what_cannot_be_set_is_explained(group: Group, what: str, value: s
     answer = await group.says(Set(what=what, value=value))
     assert not answer.settings
     assert answer.say
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["quiet hours 25:00 to 99:00", "quiet hours 8 pm to 30", "quiet hours 13 am to 7",
+     "bot remind us at 25 am", "bot set the reminder time to 25"],
+)  # fmt: skip
+async def test_an_hour_that_no_clock_has_is_not_set(group: Group, said: str) -> None:
+    [act] = acts(said)
+    assert isinstance(act, Set)
+    answer = await group.says(act)
+    assert not answer.settings
+    assert answer.say.startswith("Name ")
 
 
 async def test_the_weight_habit_gives_another_dose(group: Group) -> None:

@@ -103,3 +103,12 @@ def test_what_is_too_long_for_an_event_is_cut_short(body: str, rewrites: str | N
     assert len(json.dumps(made).encode()) * 4 / 3 < 60_000
     if len(body) > 40_000:
         assert made["body"].endswith(CUT_SHORT)
+
+
+@pytest.mark.parametrize("body", ["tell @room", "@Room\n@ROOM: dirty lids"])
+@pytest.mark.parametrize("rewrites", [None, "$before"])
+@pytest.mark.parametrize("kind", ["reply", "digest", "file"])
+def test_no_message_calls_the_whole_room(body: str, rewrites: str | None, kind: str) -> None:
+    _, made = content(rewrites, body=body, kind=kind)
+    assert made["m.mentions"] == {}
+    assert "@room" not in json.dumps(made).casefold()
