@@ -269,6 +269,7 @@ class Hearing:
         return [by_present_name(act, former) for act in acts]
 
     async def _context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
+        after_bot = isinstance(heard, Said) and await self._answers_us(heard)
         return Context(
             at=turn.at,
             zone=ZoneInfo(self.room.zone),
@@ -277,7 +278,8 @@ class Hearing:
             members=tuple(member.name for member in await self.book.members()),
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
-            after_bot=isinstance(heard, Said) and await self._answers_us(heard),
+            after_bot=after_bot,
+            last=await self._record_in_talk(heard, turn, after_bot=after_bot),
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             in_room=True,
             places=tuple(await self.book.places()),
@@ -303,6 +305,28 @@ class Hearing:
         message, made_at = latest
         before = await inbox.last_said(self.book.db, self.room.address, self.item.id)
         return before is None or message.to_event == before.event or made_at > before.at
+
+    async def _record_in_talk(
+        self, heard: Said | Edited, turn: Turn, *, after_bot: bool
+    ) -> Act | None:
+        """The record that a few words may lean on: the one replied to, the one we answered last,
+        or the sender's own in the message before; of an edit, what stood in its place.
+        """
+        if len(heard.body.split()) > MOST_LEANING_WORDS:
+            return None
+        if isinstance(heard, Edited):
+            entries = await self.book.last_of_event(heard.original)
+            return corrections.as_act(entries[-1]) if entries else None
+        event = turn.refers_to
+        if event is None and after_bot:
+            latest = await outbox.latest(self.book.db, self.room.id)
+            event = latest[0].to_event if latest else None
+        elif event is None:
+            before = await inbox.last_said(self.book.db, self.room.address, self.item.id)
+            event = before.event if before and before.sender == heard.sender else None
+        touched = await self.book.touched_by(event) if event else []
+        standing = [entry for entry in touched if not entry.struck]
+        return corrections.as_act(standing[-1]) if standing else None
 
     async def _record_behind(self, event: str | None) -> str | None:
         """The message that an event is about: what we answered, or the message itself."""

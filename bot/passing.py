@@ -4,7 +4,6 @@ from collections.abc import Mapping
 from dataclasses import replace
 from datetime import timedelta
 
-from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Context
 from handlers.reading.arranged import Plan
@@ -32,8 +31,7 @@ async def with_offers(context: Context, turn: Turn) -> Context:
         lately = await custody.just_taken(book, turn.sender, first, turn.today)
     # Whoever has just taken a bin may yet say "not me after all".
     may_give_back = context.after_bot and lately is not None
-    last = await corrections.last_act(turn) if context.after_bot else None
-    return replace(context, on_offer=on_offer or may_give_back, took=took or lately, last=last)
+    return replace(context, on_offer=on_offer or may_give_back, took=took or lately)
 
 
 def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:

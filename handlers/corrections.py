@@ -125,13 +125,6 @@ async def _last(turn: Turn, but: Collection[str] = ()) -> Entry | None:
     return last if last and turn.now - last.written_at <= LAST_IS_MEANT else None
 
 
-async def last_act(turn: Turn) -> Act | None:
-    """What the record replied to says, or the sender's last one: what a few words lean on."""
-    replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []
-    last = replied[-1] if replied else await _last(turn, ARRANGED)
-    return as_act(last) if last and not last.struck else None
-
-
 def _fitting(act: Amend, targets: Sequence[Entry]) -> Entry | None:
     """The entry that the corrected fields belong to; the last one if any of them would do."""
     for name, acts in AMENDABLE.items():

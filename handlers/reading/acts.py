@@ -63,7 +63,7 @@ class Context:
     on_offer: bool = False
     """A bin or a turn waits for somebody to take it."""
     last: "Act | None" = None
-    """What the sender last had written down, where the message follows on the bot's words."""
+    """The record that the talk is on: the one replied to, or that of the message just before."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
     in_room: bool = False

@@ -34,7 +34,7 @@ _UNITS: Mapping[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
 def adds(message: Message, text: str) -> bool:
     """Whether a short answer tells of a further amount, and puts no earlier one right."""
     return (
-        message.context.after_bot
+        (message.context.after_bot or message.context.last is not None)
         and word_count(message) <= _MOST_WORDS
         and any(a.quantity in ("mass", "volume") for a in message.amounts)
         and not is_asking(message)
@@ -47,7 +47,7 @@ def adds(message: Message, text: str) -> bool:
 
 
 def more(message: Message, text: str) -> Layer | Drain | None:
-    """The further amount, of the kind and in the bin of what the sender last had written down."""
+    """The further amount, of the kind and in the bin of the record that the talk is on."""
     if not adds(message, text):
         return None
     last = message.context.last

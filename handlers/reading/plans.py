@@ -9,6 +9,7 @@ from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
+from handlers.reading.amending import plain_text
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition
 from handlers.reading.duequestions import CUES as DUE_CUES
@@ -16,6 +17,7 @@ from handlers.reading.duequestions import due_questions
 from handlers.reading.found import Found
 from handlers.reading.handing import CUES as HANDING_CUES
 from handlers.reading.handing import handing
+from handlers.reading.leaning import another_number, more
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
@@ -48,6 +50,11 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
 def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     """What a message arranges, and the acts that the rest of it means."""
     arranged, rest = plans(text, context)
+    if context.last is not None and not context.after_bot:
+        message = read_message(rest, context)
+        leaning = more(message, plain_text(message)) or another_number(message)
+        if leaning is not None:
+            return (*arranged, leaning)
     return (*arranged, *contract.read(rest, context))
 
 

@@ -40,6 +40,38 @@ async def test_an_amount_behind_the_answer(room: TalkingRoom, said: str, kg: lis
     assert await layers(room) == kg
 
 
+async def test_what_is_drained_more_is_drained(room: TalkingRoom) -> None:
+    await room.says("drained 500 ml from the shed bin")
+    await room.says("another 200 ml")
+    await room.says("lovely day", who="bram")
+    await room.says("another 100 ml", who="bram")
+    drains = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert drains == [0.5, 0.2]
+    assert await layers(room) == [2]
+
+
+async def test_more_goes_where_the_talk_is(room: TalkingRoom) -> None:
+    await room.says("added 4 kg to the yard bin", who="bram")
+    await room.says("another 3 kg")
+    bins = [e.bin.name for e in await room.standing() if e.act == "layer" and e.bin]
+    assert bins == ["shed", "yard", "yard"]
+
+
+async def test_a_correction_is_corrected_again(room: TalkingRoom) -> None:
+    for said, kg in (("no, 3 kg", 3), ("no 4", 4), ("no, it was 5", 5), ("another 1 kg", 1)):
+        await room.says(said)
+        assert (await layers(room))[-1] == kg
+    assert await layers(room) == [5, 1]
+
+
+async def test_an_edit_of_more_is_still_more(room: TalkingRoom) -> None:
+    await room.says("another 3 kg", event="$more")
+    await room.edits("$more", "another 4 kg")
+    assert await layers(room) == [2, 4]
+    await room.deletes("$more")
+    assert await layers(room) == [2]
+
+
 async def test_a_correction_is_of_ones_own_record_unless_it_is_a_reply(room: TalkingRoom) -> None:
     await room.says("added 5 kg to the shed bin", who="bram", event="$bram")
     await room.says("no, 3 kg")
