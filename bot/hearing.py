@@ -38,6 +38,9 @@ REMINDERS = frozenset({"digest", "reminder"})
 QUESTION_STANDS = timedelta(days=1)
 """How long a bare answer is taken for one to a question of ours."""
 
+TALK_GOES_ON = timedelta(hours=1)
+"""How long "another 2 kg" is more of what its sender had written down."""
+
 MOST_LEANING_WORDS = 6
 """A longer message is read for itself, whatever was said before."""
 
@@ -111,6 +114,8 @@ class Hearing:
         if await self._settled(said, turn):
             return
         acts = await self._understood(said, turn)
+        if refers_to is None and any(isinstance(act, Amend) for act in acts):
+            turn = replace(turn, refers_to=await self._told_of_sender(turn))
         await self._answer(acts, turn)
         if not acts and "?" in said.body and self._calls_us(said):
             self.spoken.append(NOT_UNDERSTOOD)
@@ -322,11 +327,31 @@ class Hearing:
             latest = await outbox.latest(self.book.db, self.room.id)
             event = latest[0].to_event if latest else None
         elif event is None:
-            before = await inbox.last_said(self.book.db, self.room.address, self.item.id)
-            event = before.event if before and before.sender == heard.sender else None
-        touched = await self.book.touched_by(event) if event else []
+            event = await self._own_just_before(heard, turn)
+        if event is None:
+            return None
+        touched = await self.book.touched_by(event)
         standing = [entry for entry in touched if not entry.struck]
-        return corrections.as_act(standing[-1]) if standing else None
+        standing += await self.book.of_event(event)
+        last = max(standing, key=lambda entry: entry.id, default=None)
+        return corrections.as_act(last) if last else None
+
+    async def _told_of_sender(self, turn: Turn) -> str | None:
+        """The message we answered last, if another told there what the sender of this one did."""
+        latest = await outbox.latest(self.book.db, self.room.id)
+        event = latest[0].to_event if latest else None
+        entries = await self.book.of_event(event) if event else []
+        own = entries and entries[-1].member == turn.sender != entries[-1].writer
+        return event if own else None
+
+    async def _own_just_before(self, said: Said, turn: Turn) -> str | None:
+        """The message of the sender's own last record, if nobody else has spoken since."""
+        before = await inbox.last_said(self.book.db, self.room.address, self.item.id)
+        if before is None or before.sender != said.sender:
+            return None
+        last = await self.book.last_by(turn.sender)
+        lately = last is not None and said.at - last.written_at <= TALK_GOES_ON
+        return last.event if last and lately else None
 
     async def _record_behind(self, event: str | None) -> str | None:
         """The message that an event is about: what we answered, or the message itself."""

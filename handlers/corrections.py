@@ -62,7 +62,9 @@ STRUCK_ALREADY = "Struck out already: {last}. Reply “scratch that” to any ot
 
 async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     """The record replied to, or the sender's last, is written anew as corrected."""
-    targets = await _targets(turn, but=ARRANGED)
+    # What was done on a day that is over is no offer.
+    is_over = act.on is not None and act.on < turn.today
+    targets = await _targets(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
     if targets and targets[-1].act == "open" and act.volume_l and act.capacity_l is None:
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
     target = _fitting(act, targets)

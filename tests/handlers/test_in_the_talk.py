@@ -80,6 +80,20 @@ async def test_a_correction_is_of_ones_own_record_unless_it_is_a_reply(room: Tal
     assert sorted(kg for kg in await layers(room) if kg) == [3, 4]
 
 
+async def test_one_corrects_what_another_told_of_one(room: TalkingRoom) -> None:
+    await room.says("added 1 kg to the shed bin", who="bram")
+    await room.says("Bram added 5 kg to the shed bin")
+    await room.says("no, 3 kg", who="bram")
+    assert sorted(kg for kg in await layers(room) if kg) == [1, 2, 3]
+
+
+async def test_what_is_over_corrects_no_offer(room: TalkingRoom) -> None:
+    await room.says("Bram, can you take the shed bin on Friday?")
+    [told] = await room.says("that was yesterday")
+    assert told.body.startswith("Corrected. 2½ tablespoons")
+    assert [e.act for e in await room.standing()] == ["open", "offer", "layer"]
+
+
 @pytest.mark.parametrize("words", ["oops posted twice", "sorry, logged it twice", "scratch that"])
 async def test_the_last_record_is_struck_and_no_other(room: TalkingRoom, words: str) -> None:
     await room.says("added 1 kg to the shed bin")
