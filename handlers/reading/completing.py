@@ -14,6 +14,7 @@ from handlers.reading.message import Message
 from handlers.reading.naming import given_name
 from handlers.reading.numbers import digits_value
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
+from handlers.reading.sizes import SMALLEST_BARE
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
 
@@ -266,12 +267,10 @@ def _drained(message: Message) -> float | None:
     return exact[0].value if told_of else None
 
 
-_SMALLEST = 4.0
-"""Litres; what is smaller is no bin."""
-
-
 def _capacity(message: Message) -> float | None:
-    sizes = [a.value for a in message.amounts if a.quantity == "volume" and a.value >= _SMALLEST]
+    sizes = [
+        a.value for a in message.amounts if a.quantity == "volume" and a.value >= SMALLEST_BARE
+    ]
     return sizes[0] if len(sizes) == 1 else None
 
 

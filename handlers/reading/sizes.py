@@ -15,6 +15,9 @@ from handlers.reading.words import cleaned, words_of
 SMALLEST = 2.0
 """Litres; a smaller volume beside a bin is what went in, not its size."""
 
+SMALLEST_BARE = 4.0
+"""Litres; a smaller volume that is said beside no bin is no bin's size."""
+
 _IS = ("is", "'s", "holds", "takes", "fits", "was")
 _ABOUT = words_in("a about around only just the roughly")
 _BEHIND = words_in("bin bucket pail one in size capacity tub drum barrel max total big when")
@@ -70,10 +73,12 @@ def bare_volume(text: str, units: Units) -> float | None:
     rest = {w.norm for i, w in enumerate(words) if i not in held and w.kind == "word"}
     if not rest <= _BARE or len(amounts) + len(numbers) != 1:
         return None
-    if numbers:
-        return digits_value(numbers[0].norm) if units == "metric" else None
-    [amount] = amounts
-    return amount.value if amount.quantity == "volume" and not amount.negative else None
+    litres: float | None = None
+    if numbers and units == "metric":
+        litres = digits_value(numbers[0].norm)
+    elif amounts and amounts[0].quantity == "volume" and not amounts[0].negative:
+        litres = amounts[0].value
+    return litres if litres and litres >= SMALLEST_BARE else None
 
 
 _BARE = _ABOUT | words_in("it that one is 's holds size bin litre think i its in all")
