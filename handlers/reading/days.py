@@ -177,8 +177,8 @@ class _Reader(Dates):
             return None
         unit = self.norms[number.end]
         step = _STEPS.get(unit)
-        if step is None:
-            return None
+        if step is None or (ahead and step > _FORTNIGHT):
+            return None  # "the first in a month" tells of the past
         after = self.norms[number.end + 1] if number.end + 1 < len(self.norms) else ""
         span = timedelta(round(min(number.value * step, _FARTHEST)))
         if after in ("ago", "back", "bk", "earlier"):
@@ -243,6 +243,9 @@ _IN_A_DAY = {
     **dict.fromkeys(("mins", "minutes", "minute"), 60),
 }
 """Seconds in each unit that is counted by the clock."""
+
+_FORTNIGHT = 14
+"""Days in the longest unit that is counted ahead in."""
 
 _FARTHEST = 36_525
 """Days in a century: nobody means a day beyond it."""

@@ -97,7 +97,12 @@ def _written_oddly(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRe
         named = start > 0 and norms[start - 1] in _ARTICLES
         return BinRef(start, i + 1, _written(words, start, i), plain=True) if named else None
     stop = i - 2  # an address was parted behind its stop: see storage/words.py
-    if i >= 4 and norms[stop] == "." and _joined(words, stop) and norms[i - 4] in _ARTICLES:
+    if (
+        i >= 4
+        and norms[stop] == "."
+        and _joined(words, stop)
+        and norms[i - 4] in ("the", "our", "my")
+    ):
         ending = words[i - 1]
         short = ending.kind == "word" and ending.text.islower() and len(ending.text) <= _ENDING
         if short and words[i - 3].kind == "word" and ending.norm not in _GENERIC | COLOURS:
