@@ -4,6 +4,7 @@ A day is given as the latest one that has been and the next one to come; the sen
 chooses.
 """
 
+import calendar
 from collections.abc import Collection, Sequence
 from datetime import UTC, date, datetime, timedelta
 
@@ -205,7 +206,14 @@ class _Reader(Dates):
 
     def ago(self, count: float, unit: str) -> date | None:
         if unit in ("hour", "hours", "hrs"):
-            return (self.at - timedelta(hours=count)).date()
+            return (self.at - timedelta(hours=min(count, 24 * _FARTHEST))).date()
+        months = 12 if _STEPS[unit] > 31 else 1
+        if _STEPS[unit] > _FORTNIGHT and count == int(count) < _FARTHEST / 31 / months:
+            year, month = divmod(
+                self.today.year * 12 + self.today.month - 1 - int(count) * months, 12
+            )
+            last = calendar.monthrange(year, month + 1)[1]
+            return date(year, month + 1, min(self.today.day, last))
         return None
 
     def placed(self, day: Day) -> Day:

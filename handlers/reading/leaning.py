@@ -23,6 +23,9 @@ _REFUSING = SORRY | words_in("no nope nah")
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
 
 
+_OTHER_DEEDS = frozenset({"open", "seal", "bury", "batch", "drain", "stock"})
+"""What is told with such a verb is read for itself."""
+
 _UNITS: Mapping[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
     "metric": (("kilogram", "gram"), ("litre", "millilitre")),
     "us": (("pound", "ounce"), ("us_gallon", "us_quart", "us_cup")),
@@ -40,6 +43,7 @@ def adds(message: Message, text: str) -> bool:
         and not is_asking(message)
         and _REFUSING.isdisjoint(message.norms[:3])
         and all(c.sense not in _UNDONE for c in message.clauses)
+        and not any(c.verb and c.verb.verb.classes & _OTHER_DEEDS for c in message.clauses)
         and first_in(FURTHER, text) is not None
         and first_in(NOTHING_FURTHER, text) is None
         and first_in(PUTTING_RIGHT, text) is None
@@ -56,7 +60,8 @@ def more(message: Message, text: str) -> Layer | Drain | None:
     groups = groups_of(message)
     for k, group in enumerate(groups):
         act: Layer | Drain | None = None
-        if isinstance(last, Drain) and drawn(group) and not group.solids():
+        runs = isinstance(last, Drain) or message.liquid()
+        if runs and drawn(group) and not group.solids():
             act = drain_from(groups, k, _RULE)
         elif scrap_amounts(group):
             act = layer_from(groups, k, _RULE)

@@ -1,4 +1,5 @@
-from datetime import date, datetime
+from datetime import date, datetime, time
+from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -70,3 +71,35 @@ def test_words_that_are_no_day(text: str) -> None:
 )
 def test_a_day_of_something_else_is_set_aside(text: str) -> None:
     assert [day.aside for day in days(text)] == [True]
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("3 months ago", date(2026, 3, 17)),
+        ("a month ago", date(2026, 5, 17)),
+        ("12 years ago", date(2014, 6, 17)),
+        ("2 weeks ago", date(2026, 6, 3)),
+        ("30 hours ago", date(2026, 6, 16)),
+        ("9999999 years ago", date(1926, 6, 17)),
+    ],
+)
+def test_long_ago_is_a_day_too(text: str, day: date) -> None:
+    at = datetime(2026, 6, 17, 18, 30, tzinfo=ZoneInfo("Europe/London"))
+    [found] = read_days(words_of(cleaned(f"sealed it {text}")), at, month_first=False)
+    assert found.past == day
+
+
+@pytest.mark.parametrize(
+    ("text", "day", "then"),
+    [
+        # The clocks of London go back at 02:00 on 25 October 2026.
+        ("in 5 hours", date(2026, 10, 25), time(2, 30)),
+        ("in 90 minutes", date(2026, 10, 25), time(0, 0)),
+        ("in half an hour", date(2026, 10, 24), time(23, 0)),
+    ],
+)
+def test_so_long_from_now_is_by_the_clock(text: str, day: date, then: time) -> None:
+    at = datetime(2026, 10, 24, 22, 30, tzinfo=ZoneInfo("Europe/London"))
+    [found] = read_days(words_of(cleaned(f"remind us {text}")), at, month_first=False)
+    assert (found.future, found.at) == (day, then)

@@ -80,6 +80,8 @@ MIXED: Shares = {"mixed": 1.0}
         ),
         ("plus 1 kg in bin 3", LAYER, Layer(mass_kg=1, materials=MIXED, bin="bin 3", on=TODAY)),
         ("another 200 ml", DRAIN, Drain(volume_l=0.2, bin="bin 3", on=TODAY)),
+        ("drained another 200 ml", LAYER, Drain(volume_l=0.2, on=TODAY)),
+        ("another 200 ml of juice", DRAIN, Drain(volume_l=0.2, bin="bin 3", on=TODAY)),
         ("3 kg", LAYER, Amend(mass_kg=3)),
         ("no, 2 kg", LAYER, Amend(mass_kg=2)),
         ("more like 2 kg", LAYER, Amend(mass_kg=2)),
