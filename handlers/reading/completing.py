@@ -7,6 +7,7 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
+from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.groups import Group, groups_of, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
@@ -22,7 +23,11 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
-    """The acts, each in the bin that the message names and with the amount told elsewhere in it."""
+    """The acts, each in the bin that the message names and with what is told elsewhere in it."""
+    return measured_elsewhere(_with_amounts(acts, message), message)
+
+
+def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = [_in_bin(act, message) for act in acts]
     if _deeds(message) < 2:
         acts = _one_each(acts)
@@ -45,19 +50,9 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
             out += _shares(whole, message) or [halved(whole, message)]
         elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
             out.append(replace(act, volume_l=_drained(message)))
-        elif isinstance(act, Open):
-            out.append(_opened(act, message, alone=layers + drains == 0))
         else:
             out.append(act)
     return out
-
-
-def _opened(act: Open, message: Message, *, alone: bool) -> Open:
-    """A new bin with the size that the message gives it anywhere."""
-    size = act.capacity_l
-    if size is None and alone:
-        size = _capacity(message)
-    return replace(act, capacity_l=size)
 
 
 def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -263,15 +258,6 @@ def _drained(message: Message) -> float | None:
     exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
     told_of = len(exact) == 1 and _sense_at(message, exact[0].start) not in _SUPPOSED
     return exact[0].value if told_of else None
-
-
-_SMALLEST = 4.0
-"""Litres; what is smaller is no bin."""
-
-
-def _capacity(message: Message) -> float | None:
-    sizes = [a.value for a in message.amounts if a.quantity == "volume" and a.value >= _SMALLEST]
-    return sizes[0] if len(sizes) == 1 else None
 
 
 def _shares(layer: Layer, message: Message) -> list[Layer]:

@@ -71,7 +71,7 @@ class Dates:
                 return None
             return self.of_month(i, at + 2, int(value))
         before = self.norms[i - 1] if i else ""
-        dated = self.norms[i] == "on" or before in _DATED or int(value) > _FEW
+        dated = before in _DATED or int(value) > _FEW
         if i < at and dated and (after in _BEHIND_A_DATE or not after[:1].isalnum()):
             return None if after in ("%", "°") else self.of_month(i, at + 1, int(value))
         return None

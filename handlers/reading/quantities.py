@@ -136,6 +136,9 @@ def _weights(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> 
     own = [a for a in amounts if a.quantity == kind]
     if len(own) < 2 or not items:
         return None
+    beside = _one_each(group.message.norms, items, own)
+    if beside is not None:
+        return beside
     before = own[0].start < items[0].start
     weights: list[float] = []
     for item in items:
@@ -148,6 +151,29 @@ def _weights(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> 
         sharing = [x for x in items if _nearest(x, own, before) is near[0]]
         weights.append(near[0].value / max(1, len(sharing)))
     return weights
+
+
+def _one_each(
+    norms: Sequence[str], items: Sequence[Item], own: Sequence[Amount]
+) -> list[float] | None:
+    """ "A kilo of leeks and the bones, about 300 g": each thing has the amount it touches."""
+    if len(items) != len(own):
+        return None
+    weights: list[float] = []
+    for item, amount in zip(items, own, strict=True):
+        first, second = (item.end, amount.start), (amount.end, item.start)
+        between = norms[slice(*(first if first[0] <= first[1] else second))]
+        if len(between) > _NEAR or not _BETWEEN.issuperset(between):
+            return None
+        weights.append(amount.value)
+    return weights
+
+
+_NEAR = 3
+_BETWEEN = words_in(
+    "of the o a some old about abt around roughly maybe approx say nearly almost , ( : - = is was "
+    "were weighed weighing at good"
+)
 
 
 def _nearest(item: Item, own: Sequence[Amount], before: bool) -> Amount | None:
