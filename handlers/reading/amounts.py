@@ -64,7 +64,7 @@ _ENDINGS = words_in(
     ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after"
 ) | {"\n"}
 _ONE_OF = frozenset(
-    {"kilo", "pound", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
+    {"kilo", "pound", "lb", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
 )
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _MONEY_SIGNS = frozenset({"£", "$", "€"})

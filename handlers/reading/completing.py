@@ -7,6 +7,7 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
+from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.groups import Group, groups_of, whole_of
 from handlers.reading.liquid import drawn, litres
@@ -24,7 +25,7 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with what is told elsewhere in it."""
-    return measured_elsewhere(_with_amounts(acts, message), message)
+    return described(measured_elsewhere(_with_amounts(acts, message), message), message)
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -230,6 +231,10 @@ def _ends(after: Sequence[str]) -> bool:
     return not after or not after[0].isalnum()
 
 
+def _is_asked(message: Message, i: int) -> bool:
+    return _sense_at(message, i) == "ask"
+
+
 def _sense_at(message: Message, i: int) -> str:
     return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
 
@@ -262,11 +267,12 @@ def _drained(message: Message) -> float | None:
 
 def _shares(layer: Layer, message: Message) -> list[Layer]:
     """ "Split between the shed and the hall" is half for each, "1 kg to each bin" one for each."""
-    refs = sorted((*message.bins, *message.named))
+    refs = [r for r in sorted((*message.bins, *message.named)) if not _is_asked(message, r.start)]
     names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
     if len(names) < 2:
         return []
-    if message.has(_SHARED_OUT):
+    measures = {i for a in message.amounts for i in range(a.start, a.end)}
+    if any(n in _SHARED_OUT for i, n in enumerate(message.norms) if i not in measures):
         part = 1 / len(names)
     elif message.has(_EACH):
         part = 1.0

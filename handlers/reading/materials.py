@@ -130,7 +130,9 @@ _NOT_FOOD = words_in(
 )
 """Behind a food: "chicken wire", "a coffee can" are things of another trade."""
 _BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")
-_COLOURS = words_in("orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream")
+_COLOURS = words_in(
+    "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
+)
 _COLOURED = words_in("one ones bin bins bucket barrel lid tub drum pail container")
 _WHOSE = words_in("my your his her our their me ur")
 
@@ -140,10 +142,11 @@ def _names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     behind = norms[mark.end : mark.end + 1]
     if behind and behind[0] in _NOT_FOOD:
         return True
-    if behind and norms[mark.start] in _COLOURS and behind[0] in _COLOURED:
-        return True
+    if mark.end - mark.start > 1:
+        return False
     before = norms[mark.start - 1] if mark.start else ""
-    return mark.end - mark.start == 1 and norms[mark.start] in _BODY and before in _WHOSE
+    coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
+    return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
 
 
 _PLANTS: frozenset[Kind] = frozenset({"vegetable", "fruit"})

@@ -72,7 +72,27 @@ def of_what(message: Message, amount: Amount) -> str:
             break
     if amount.start and message.bran_at(amount.start - 1) and amount.end < len(norms):
         return "bran"
-    return ""
+    return "bran" if _is_said_of_bran(message, amount) else ""
+
+
+def _is_said_of_bran(message: Message, amount: Amount) -> bool:
+    """ "The starter tin's about half full, call it 800 g": bran is what was named last before."""
+    if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
+        return False
+    named = {
+        i for x in (*message.items, *message.bins, *message.amounts) for i in range(x.start, x.end)
+    }
+    for i in range(amount.start - 1, max(-1, amount.start - _BACK), -1):
+        if i in named or message.norms[i] in _ENDING:
+            return False
+        if message.bran_at(i):
+            return True
+    return False
+
+
+_BACK = 12
+"""Words back to which an amount may be said of what was named."""
+_ENDING = words_in(". ! ? on over then to into in") | {"\n"}
 
 
 _OF_ENDS = words_in(
