@@ -48,7 +48,8 @@ _ABOUT = words_in(
     "circa ca guess guessing probably say"
 )
 _PH = words_in(
-    "the in for measured tested test level value just 's of is was at about around reads "
+    "the in for measured tested test level value liquid juice leachate brew "
+    "stuff it just 's of is was at about around reads "
     "reading = : now"
 )
 _ISH = frozenset({"ish", "or so", "approx", "roughly", "maybe", "probably", "ishish"})

@@ -9,6 +9,7 @@ from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
 from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
+from handlers.reading.enumerated import enumerated
 from handlers.reading.groups import Group, groups_of, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
@@ -29,7 +30,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
-    acts = [_in_bin(act, message) for act in acts]
+    acts = enumerated([_in_bin(act, message) for act in acts], message)
     if _deeds(message) < 2:
         acts = _one_each(acts)
     told = {(act.act, getattr(act, "bin", None)) for act in acts}

@@ -79,9 +79,10 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
     """ "The starter tin's about half full, call it 800 g": bran is what was named last before."""
     if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
         return False
-    named = {
-        i for x in (*message.items, *message.bins, *message.amounts) for i in range(x.start, x.end)
-    }
+    spans = [(x.start, x.end) for x in message.items]
+    spans += [(x.start, x.end) for x in message.bins]
+    spans += [(x.start, x.end) for x in message.amounts]
+    named = {i for start, end in spans for i in range(start, end)}
     for i in range(amount.start - 1, max(-1, amount.start - _BACK), -1):
         if i in named or message.norms[i] in _ENDING:
             return False
