@@ -19,6 +19,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
         for a in group.measured()
         if not a.negative
         and of_what(group.message, a) == ""
+        and not is_drawn(group.message, a)
         and not _is_rate(norms, a.end)
         and not (a.size and norms[max(0, a.start - 2) : a.start][-1:] != []
                  and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
@@ -26,6 +27,20 @@ def scrap_amounts(group: Group) -> list[Amount]:
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
     return _without_tare(group, _without_total(group, out))
+
+
+def is_drawn(message: Message, amount: Amount) -> bool:
+    """Whether the words round a volume say that it came out ("poured off 10 oz", "2 pints out")."""
+    if amount.quantity != "volume" and amount.liquid_l is None:
+        return False
+    if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
+        return False
+    before = message.norms[max(0, amount.start - 3) : amount.start]
+    behind = message.norms[amount.end : amount.end + 1]
+    return not _DRAWN.isdisjoint(before) or behind in (["off"], ["out"])
+
+
+_DRAWN = words_in("drained drew drawn tapped bled siphoned released off out")
 
 
 def _without_tare(group: Group, amounts: list[Amount]) -> list[Amount]:

@@ -39,6 +39,7 @@ def _is_measured(act: Act) -> bool:
 def _has_strange_unit(message: Message) -> bool:
     """ "2 flurbs of veg": a number, a word that is no food, and "of"."""
     things = {i for item in message.items for i in range(item.start, item.end)}
+    things |= {i for amount in message.amounts for i in range(amount.start, amount.end)}
     words = message.words
     return any(
         words[i].kind == "number"
