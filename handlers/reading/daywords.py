@@ -19,7 +19,7 @@ _OFFSETS = {
     "heute": 0, "oggi": 0, "hoje": 0, "ce matin": 0, "ce soir": 0, "esta manana": 0,
     "hier": -1, "hier soir": -1, "gestern abend": -1, "ieri": -1, "ieri sera": -1, "ontem": -1,
     "kahapon": -1, "wczoraj": -1, "gisteren": -1, "ayer noche": -1,
-    "avant-hier": -2, "vorgestern": -2, "anteayer": -2, "antes de ayer": -2, "anteontem": -2,
+    "avant-hier": -2, "avant - hier": -2, "avant hier": -2, "vorgestern": -2, "anteayer": -2, "antes de ayer": -2, "anteontem": -2,
     "demain": 1, "domani": 1, "amanha": 1, "jutro": 1,
 }  # fmt: skip
 
