@@ -57,13 +57,19 @@ def halved(layer: Layer, message: Message) -> Layer:
     halves = [i for i, norm in enumerate(message.norms) if norm in _HALF]
     held = {i for a in message.amounts for i in range(a.start, a.end)}
     free = [i for i in halves if i not in held]
+    if not free:
+        return layer
     rest = len(free) > 1 or (len(free) == 1 and message.has(_REST, free[0]))
     near = any(0 < ref.start - i <= _NEAR for ref in _refs(message) for i in free)
-    if len(names) != 1 or not rest or not near:
+    told_after = any(a.start > free[-1] for a in message.amounts if a.quantity in _MEASURED)
+    if len(names) != 1 or not rest or not near or told_after:
         return layer
     mass = None if layer.mass_kg is None else layer.mass_kg / 2
     volume = None if layer.volume_l is None else layer.volume_l / 2
     return replace(layer, mass_kg=mass, volume_l=volume)
+
+
+_MEASURED = ("mass", "volume")
 
 
 def _refs(message: Message) -> list[BinRef]:

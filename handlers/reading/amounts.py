@@ -48,7 +48,8 @@ _ABOUT = words_in(
     "circa ca guess guessing probably say"
 )
 _PH = words_in(
-    "the in for measured tested test level value just 's of is was at about around reads "
+    "the in for measured tested test level value liquid juice leachate brew "
+    "stuff it just 's of is was at about around reads "
     "reading = : now"
 )
 _ISH = frozenset({"ish", "or so", "approx", "roughly", "maybe", "probably", "ishish"})
@@ -66,7 +67,7 @@ _ENDINGS = words_in(
     ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after"
 ) | {"\n"}
 _ONE_OF = frozenset(
-    {"kilo", "pound", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
+    {"kilo", "pound", "lb", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
 )
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _MONEY_SIGNS = frozenset({"£", "$", "€"})

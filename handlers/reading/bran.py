@@ -7,7 +7,7 @@ from handlers.reading.acts import Batch, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
-from handlers.reading.quantities import amount_sum
+from handlers.reading.quantities import amount_sum, of_what
 from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
@@ -111,6 +111,7 @@ def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
 def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
     """The starter on hand with what the k-th group says of it."""
     amounts = _of_bran(groups[k])
+    amounts = [a for a in amounts if of_what(groups[k].message, a) == "bran"] or amounts
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)
     return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))

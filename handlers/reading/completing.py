@@ -7,6 +7,9 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
+from handlers.reading.described import described
+from handlers.reading.elsewhere import measured_elsewhere
+from handlers.reading.enumerated import enumerated
 from handlers.reading.groups import Group, groups_of, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
@@ -14,7 +17,6 @@ from handlers.reading.message import Message
 from handlers.reading.naming import given_name
 from handlers.reading.numbers import digits_value
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
-from handlers.reading.sizes import SMALLEST_BARE
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
 
@@ -24,8 +26,12 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
-    """The acts, each in the bin that the message names and with the amount told elsewhere in it."""
-    acts = [_in_bin(act, message) for act in acts]
+    """The acts, each in the bin that the message names and with what is told elsewhere in it."""
+    return described(measured_elsewhere(_with_amounts(acts, message), message), message)
+
+
+def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
+    acts = enumerated([_in_bin(act, message) for act in acts], message)
     if _deeds(message) < 2:
         acts = _one_each(acts)
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
@@ -47,19 +53,9 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
             out += _shares(whole, message) or parted(halved(whole, message), message)
         elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
             out.append(replace(act, volume_l=_drained(message)))
-        elif isinstance(act, Open):
-            out.append(_opened(act, message, alone=layers + drains == 0))
         else:
             out.append(act)
     return out
-
-
-def _opened(act: Open, message: Message, *, alone: bool) -> Open:
-    """A new bin with the size that the message gives it anywhere."""
-    size = act.capacity_l
-    if size is None and alone:
-        size = _capacity(message)
-    return replace(act, capacity_l=size)
 
 
 def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -237,6 +233,10 @@ def _ends(after: Sequence[str]) -> bool:
     return not after or not after[0].isalnum()
 
 
+def _is_asked(message: Message, i: int) -> bool:
+    return _sense_at(message, i) == "ask"
+
+
 def _sense_at(message: Message, i: int) -> str:
     return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
 
@@ -267,20 +267,14 @@ def _drained(message: Message) -> float | None:
     return exact[0].value if told_of else None
 
 
-def _capacity(message: Message) -> float | None:
-    sizes = [
-        a.value for a in message.amounts if a.quantity == "volume" and a.value >= SMALLEST_BARE
-    ]
-    return sizes[0] if len(sizes) == 1 else None
-
-
 def _shares(layer: Layer, message: Message) -> list[Layer]:
     """ "Split between the shed and the hall" is half for each, "1 kg to each bin" one for each."""
-    refs = sorted((*message.bins, *message.named))
+    refs = [r for r in sorted((*message.bins, *message.named)) if not _is_asked(message, r.start)]
     names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
     if len(names) < 2:
         return []
-    if message.has(_SHARED_OUT):
+    measures = {i for a in message.amounts for i in range(a.start, a.end)}
+    if any(n in _SHARED_OUT for i, n in enumerate(message.norms) if i not in measures):
         part = 1 / len(names)
     elif message.has(_EACH):
         part = 1.0

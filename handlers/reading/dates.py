@@ -73,7 +73,8 @@ class Dates:
                 return None
             return self.of_month(i, at + 2, int(value))
         before = self.norms[i - 1] if i else ""
-        dated = self.norms[i] == "on" or before in _DATED or int(value) > _FEW
+        of_deed = self.norms[i] == "on" and before in _DEEDS  # "sealed on 5", but "broke on 3"
+        dated = of_deed or before in _DATED or int(value) > _FEW
         if i < at and dated and (after in _BEHIND_A_DATE or not after[:1].isalnum()):
             return None if after in ("%", "°") else self.of_month(i, at + 1, int(value))
         return None
@@ -273,6 +274,7 @@ _FEW = 9
 _PARTED = frozenset({2, 3, 4, 8, 16})
 """What people divide by: "3/4", "15/16"."""
 _DATED = frozenset({"on", "since", "from", "until", "by"})
+_DEEDS = words_in("sealed closed shut opened started buried drained done added filled due")
 _BEHIND_A_DATE = words_in("i we he she they and at")
 _COUNTED = words_in(
     "layer floor bin bucket batch time one week grade birthday anniversary street ave avenue form "

@@ -226,6 +226,8 @@ class _Reader(Dates):
         aside = meeting or before in ASIDE or owns or self.norms[day.start].endswith("days")
         if before == "from" and after in ("on", "onwards"):
             aside = True
+        if self.norms[max(0, day.start - 2) : day.start] == ["as", "of"]:
+            aside = False
         if before == "from" and after in (":", ",", "-", "—") and self.opens(day.start - 1):
             aside = False  # "From last evening: 2 kg"
         return day._replace(aside=aside and self.norms[day.start] != "today")

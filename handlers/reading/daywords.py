@@ -16,6 +16,12 @@ _OFFSETS = {
     "tommorow": 1, "tommorrow": 1, "tomorrows": 1, "manana": 1, "morgen": 1, "the morra": 1,
     "the morn": 1, "the morrow": 1, "tomorra": 1, "tomo": 1,
     "the day after tomorrow": 2, "day after tomorrow": 2, "overmorrow": 2,
+    "heute": 0, "oggi": 0, "hoje": 0, "ce matin": 0, "ce soir": 0, "esta manana": 0,
+    "hier": -1, "hier soir": -1, "gestern abend": -1, "ieri": -1, "ieri sera": -1, "ontem": -1,
+    "kahapon": -1, "wczoraj": -1, "gisteren": -1, "ayer noche": -1,
+    "avant-hier": -2, "avant - hier": -2, "avant hier": -2, "vorgestern": -2, "anteayer": -2,
+    "antes de ayer": -2, "anteontem": -2,
+    "demain": 1, "domani": 1, "amanha": 1, "jutro": 1,
 }  # fmt: skip
 
 
@@ -44,7 +50,10 @@ WEEKDAYS = {
     )
     for name in names.split()
 } | {"lunes": 0, "martes": 1, "miercoles": 2, "jueves": 3, "viernes": 4, "sabado": 5,
-     "domingo": 6, "montag": 0, "samstag": 5, "sonntag": 6}  # fmt: skip
+     "domingo": 6, "montag": 0, "dienstag": 1, "mittwoch": 2, "donnerstag": 3, "freitag": 4,
+     "samstag": 5, "sonntag": 6, "lundi": 0, "mercredi": 2, "jeudi": 3, "vendredi": 4,
+     "samedi": 5, "dimanche": 6, "lunedi": 0, "martedi": 1, "mercoledi": 2, "giovedi": 3,
+     "venerdi": 4, "sabato": 5, "domenica": 6}  # fmt: skip
 
 
 # "sat" and "sun", "wed" and "fri" are words too: a day only behind one of these.

@@ -6,7 +6,7 @@ from handlers.reading.acts import Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
-from handlers.reading.quantities import of_what
+from handlers.reading.quantities import is_drawn, of_what
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in
@@ -69,9 +69,11 @@ def drawn(group: Group) -> list[Amount]:
     ]
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
-    if any(not a.vessel for a in out):
-        out = [a for a in out if not a.vessel]
-    return out
+    norms = group.message.norms
+    out = [a for a in out if not a.start or norms[a.start - 1] != "into"] or out
+    exact = [a for a in out if not a.vessel]
+    came_out = [a for a in out if is_drawn(group.message, a)]
+    return [a for a in came_out if not a.vessel] or exact or came_out or out
 
 
 def litres(amounts: Sequence[Amount]) -> float | None:

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from handlers.practice.kinds import Kind
 from handlers.reading.marks import Mark
-from handlers.reading.proportions import PERCENT, is_not_much, share_of
+from handlers.reading.proportions import MOST, PERCENT, is_not_much, share_of
 from handlers.reading.vocabulary import Food, Head, words_in
 
 
@@ -100,22 +100,72 @@ def find_items(
     i = 0
     while i < len(norms):
         mark = foods.get(i)
-        if mark is not None and norms[mark.end : mark.end + 1] in (["dung"], ["manure"], ["poo"]):
+        if mark is not None and _names_no_food(norms, mark):
             i = mark.end
             continue
         if mark is not None:
             item = _grown(norms, mark, foods, heads)
         elif norms[i] in _ALONE:
             item = _alone(norms, i, foods)
+            item = _part_of_earlier(item, norms[i], out)
         else:
             i += 1
             continue
         item = _described(norms, item, set(foods))
-        if out and norms[max(0, item.start - 2) : item.start] in (["from", "the"], ["off", "the"]):
-            item = item._replace(absent=True)  # "bones from the stock": where they come from
+        if out and _is_origin(norms[out[-1].end : item.start]):
+            item = item._replace(absent=True)
         out.append(item)
         i = item.end
-    return tuple(_with_denied_lists(norms, out))
+    return tuple(_with_joint_shares(norms, _with_denied_lists(norms, out)))
+
+
+def _is_origin(between: Sequence[str]) -> bool:
+    """ "Bones from the stock", "off Sunday's chicken": where what stands before comes from."""
+    return 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
+
+
+_NOT_FOOD = words_in(
+    "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
+    "grinder cup mug jar"
+)
+"""Behind a food: "chicken wire", "a coffee can" are things of another trade."""
+_BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")
+_COLOURS = words_in(
+    "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
+)
+_COLOURED = words_in("one ones bin bins bucket barrel lid tub drum pail container")
+_WHOSE = words_in("my your his her our their me ur")
+
+
+def _names_no_food(norms: Sequence[str], mark: Mark) -> bool:
+    """Whether a word for food is part of another thing's name, or of somebody's body."""
+    behind = norms[mark.end : mark.end + 1]
+    if behind and behind[0] in _NOT_FOOD:
+        return True
+    if mark.end - mark.start > 1:
+        return False
+    before = norms[mark.start - 1] if mark.start else ""
+    coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
+    return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
+
+
+_PLANTS: frozenset[Kind] = frozenset({"vegetable", "fruit"})
+
+
+def _part_of_earlier(item: Item, part: str, before: Sequence[Item]) -> Item:
+    """ "Peeled a mountain of clementines, 5 lb of peel": the peel of what was named before."""
+    if item.end - item.start > 1 or part not in _OF_PLANTS:
+        return item
+    named = [x for x in before if x.food.shares[0][0] in _PLANTS and not x.generic]
+    if not named:
+        return item
+    return item._replace(food=named[-1].food._replace(rich=0.0), generic=False)
+
+
+_OF_PLANTS = words_in(
+    "peel peels peelings peeling parings pealings pelings peelins husks peals stalks cores pits "
+    "pips seeds rinds skins guts innards trimmings stones hulls"
+)
 
 
 def _without_measures(words: Sequence[str], measures: Collection[int]) -> list[str]:
@@ -136,6 +186,24 @@ def _with_denied_lists(norms: Sequence[str], items: list[Item]) -> list[Item]:
             first = k
         elif joint[-1] in _LIST_JOINTS and out[first].absent:
             out[first : k + 1] = [item._replace(absent=True) for item in out[first : k + 1]]
+    return out
+
+
+def _with_joint_shares(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "Burgers and buns mainly", "a third of it meat and fat": one share for what "and" joins."""
+    out = list(items)
+    for k in range(1, len(out)):
+        first, second = out[k - 1], out[k]
+        if norms[first.end : second.start] not in (["and"], ["n"], ["&"]):
+            continue
+        behind = norms[second.end : second.end + 1]
+        if second.share is not None and behind and behind[0] in MOST and first.share is None:
+            share = second.share
+        elif first.share is not None and second.share is None and norms[first.start - 1] == "it":
+            share = first.share
+        else:
+            continue
+        out[k - 1 : k + 1] = [first._replace(share=share / 2), second._replace(share=share / 2)]
     return out
 
 
@@ -171,11 +239,17 @@ def _grown(
             food, end = _dish(food, head.value), head.end
         elif after is not None and _is_generic(after.value) and not generic:
             scrap, end = True, after.end
+        elif after is not None and norms[end] in _OF_DISHES and not generic:
+            food, end = after.value, after.end
         elif after is not None and generic and not _is_generic(after.value):
             return Item(mark.start, end, food, scrap, generic=generic)
         else:
             break
     return Item(mark.start, end, food, scrap, generic=generic)
+
+
+_OF_DISHES = words_in("meat grease fat cheese dripping lard")
+"""What is called by the dish it comes from: "taco meat", "fish fry grease"."""
 
 
 def _is_generic(food: Food) -> bool:
@@ -232,6 +306,8 @@ def _takes_head(food: Food, last: str) -> bool:
 
 def _part_of(food: Food, part: str) -> Food:
     kind = food.shares[0][0]
+    if part in ("crust", "crusts"):
+        return Food((("grain", 1.0),), 0.0, food.name)
     animal = kind in ("meat", "fish", "bone")
     if animal and part in _BONES:
         return Food((("bone", 1.0),), 1.0, part)
@@ -241,7 +317,7 @@ def _part_of(food: Food, part: str) -> Food:
         return Food((("garden", 1.0),), 0.0, food.name)
     if kind == "pulse" and part in _GREEN:
         return Food((("vegetable", 1.0),), 0.0, food.name)
-    if kind == "meat" and part in _FAT:
+    if kind in ("meat", "fish", "cooked") and part in _FAT:
         return Food((("oil", 1.0),), 1.0, part)
     return food
 
@@ -317,6 +393,7 @@ def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float
         if only.share is None or only.share >= 1 or (only.vague and not generic):
             return [(only, 1.0)]
         return [(only, only.share), (rest, 1 - only.share)]
+    specific = _without_described(specific)
     whole = [item for item in specific if item.share is not None and item.share >= 1]
     if whole:
         return [(item, 1.0) for item in whole]
@@ -327,6 +404,17 @@ def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float
         return [(item, item.share or 0.0) for item in specific] + left
     each = max(1 - stated, 0.15) / len(open_ones)
     return [(item, each if item.share is None else item.share) for item in specific]
+
+
+def _without_described(specific: list[Item]) -> list[Item]:
+    """ "Burgers, buns and slaw, 40 % was meat": the share is said of the burgers by their kind."""
+    kinds = {
+        item.food.shares[0][0]
+        for item in specific
+        if item.share is not None and item.food.name in _OF_DISHES and not item.vague
+    }
+    left = [x for x in specific if x.share is not None or x.food.shares[0][0] not in kinds]
+    return left if len(left) > 1 else specific
 
 
 def _mixed_by(parts: Sequence[tuple[Item, float]]) -> Makeup | None:

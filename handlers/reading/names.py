@@ -6,6 +6,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from handlers.reading.marks import Phrasebook
+from handlers.reading.unitwords import unit_starts
 from handlers.reading.vocabulary import one_slip, verb_words, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
 
@@ -212,8 +213,8 @@ _SHARED_WORDS = (
 
 def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | None:
     after = norms[end] if end < len(norms) else ""
-    if after in BIN_WORDS or after in _ONE:
-        beyond = norms[end + 1] if end + 1 < len(norms) else ""
+    beyond = norms[end + 1] if end + 1 < len(norms) else ""
+    if after in BIN_WORDS or (after in _ONE and beyond not in unit_starts("metric")):
         return None if beyond in AFTER_NOT_OURS else BinRef(start, end + 1, name, True, True)
     if end - start > 1:
         room = _is_room(name, norms[start:end])

@@ -57,7 +57,7 @@ def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
     names = {i for b in message.bins for i in range(b.start, b.end)}
     signs = [s.sign for s in message.signs if not s.absent and s.start not in names]
     warm = [a.value for a in message.amounts if a.quantity == "celsius"]
-    acid = [a.value for a in message.amounts if a.quantity == "ph"]
+    acid = [a.value for a in message.amounts if a.quantity == "ph"] or _read_off(message)
     if not (signs or warm or acid):
         return None
     return Observe(
@@ -68,6 +68,21 @@ def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
         on=day_of(groups, k),
         rules=(rule,),
     )
+
+
+def _read_off(message: Message) -> list[float]:
+    """ "Reads 3.6 on the strips": the one free decimal beside a word for an acidity test."""
+    if not message.has(_STRIPS):
+        return []
+    held = {i for a in message.amounts for i in range(a.start, a.end)}
+    free = [w.norm for i, w in enumerate(message.words) if w.kind == "number" and i not in held]
+    values = [v for norm in free if "." in norm and (v := digits_value(norm)) is not None]
+    return [v for v in values if v <= _MOST_ACID_READ] if len(values) == 1 else []
+
+
+_STRIPS = words_in("strip strips litmus")
+_MOST_ACID_READ = 9.0
+"""pH; a decimal above it is no reading of a ferment."""
 
 
 def _nothing_came(group: Group) -> bool:

@@ -14,7 +14,7 @@ class Said(NamedTuple):
     vague: bool = False
 
 
-_MOST = words_in(
+MOST = words_in(
     "mostly mainly largely chiefly primarily predominantly mostley moslty majority most"
 )
 _ALL = words_in("all entirely purely only solely pure completely wholly just")
@@ -40,7 +40,7 @@ def share_of(
     if stated is not None:
         return stated
     after = norms[end : end + 1]
-    if after and after[0] in _MOST:
+    if after and after[0] in MOST:
         return Said(0.7)
     if after and after[0] == "only" and norms[end + 1 : end + 2] in ([], ["."], ["!"]):
         return Said(1.0)
@@ -76,7 +76,7 @@ _FRACTIONS = {
 }  # fmt: skip
 _COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "nine": 9, "9": 9}
 _SHARE_WORDS = (
-    dict.fromkeys(_MOST, Said(0.7))
+    dict.fromkeys(MOST, Said(0.7))
     | dict.fromkeys(_HARDLY, Said(0.1))
     | dict.fromkeys(_LITTLE, Said(0.1, vague=True))
     | dict.fromkeys(_ALL, Said(1.0))

@@ -19,6 +19,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
         for a in group.measured()
         if not a.negative
         and of_what(group.message, a) == ""
+        and not is_drawn(group.message, a)
         and not _is_rate(norms, a.end)
         and not (a.size and norms[max(0, a.start - 2) : a.start][-1:] != []
                  and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
@@ -26,6 +27,20 @@ def scrap_amounts(group: Group) -> list[Amount]:
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
     return _without_tare(group, _without_total(group, out))
+
+
+def is_drawn(message: Message, amount: Amount) -> bool:
+    """Whether the words round a volume say that it came out ("poured off 10 oz", "2 pints out")."""
+    if amount.quantity != "volume" and amount.liquid_l is None:
+        return False
+    if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
+        return False
+    before = message.norms[max(0, amount.start - 3) : amount.start]
+    behind = message.norms[amount.end : amount.end + 1]
+    return not _DRAWN.isdisjoint(before) or behind in (["off"], ["out"])
+
+
+_DRAWN = words_in("drained drew drawn tapped bled siphoned released off out")
 
 
 def _without_tare(group: Group, amounts: list[Amount]) -> list[Amount]:
@@ -72,7 +87,28 @@ def of_what(message: Message, amount: Amount) -> str:
             break
     if amount.start and message.bran_at(amount.start - 1) and amount.end < len(norms):
         return "bran"
-    return ""
+    return "bran" if _is_said_of_bran(message, amount) else ""
+
+
+def _is_said_of_bran(message: Message, amount: Amount) -> bool:
+    """ "The starter tin's about half full, call it 800 g": bran is what was named last before."""
+    if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
+        return False
+    spans = [(x.start, x.end) for x in message.items]
+    spans += [(x.start, x.end) for x in message.bins]
+    spans += [(x.start, x.end) for x in message.amounts]
+    named = {i for start, end in spans for i in range(start, end)}
+    for i in range(amount.start - 1, max(-1, amount.start - _BACK), -1):
+        if i in named or message.norms[i] in _ENDING:
+            return False
+        if message.bran_at(i):
+            return True
+    return False
+
+
+_BACK = 12
+"""Words back to which an amount may be said of what was named."""
+_ENDING = words_in(". ! ? on over then to into in") | {"\n"}
 
 
 _OF_ENDS = words_in(
@@ -136,6 +172,9 @@ def _weights(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> 
     own = [a for a in amounts if a.quantity == kind]
     if len(own) < 2 or not items:
         return None
+    beside = _one_each(group.message.norms, items, own)
+    if beside is not None:
+        return beside
     before = own[0].start < items[0].start
     weights: list[float] = []
     for item in items:
@@ -148,6 +187,29 @@ def _weights(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> 
         sharing = [x for x in items if _nearest(x, own, before) is near[0]]
         weights.append(near[0].value / max(1, len(sharing)))
     return weights
+
+
+def _one_each(
+    norms: Sequence[str], items: Sequence[Item], own: Sequence[Amount]
+) -> list[float] | None:
+    """ "A kilo of leeks and the bones, about 300 g": each thing has the amount it touches."""
+    if len(items) != len(own):
+        return None
+    weights: list[float] = []
+    for item, amount in zip(items, own, strict=True):
+        first, second = (item.end, amount.start), (amount.end, item.start)
+        between = norms[slice(*(first if first[0] <= first[1] else second))]
+        if len(between) > _NEAR or not _BETWEEN.issuperset(between):
+            return None
+        weights.append(amount.value)
+    return weights
+
+
+_NEAR = 3
+_BETWEEN = words_in(
+    "of the o a some old about abt around roughly maybe approx say nearly almost , ( : - = is was "
+    "were weighed weighing at good"
+)
 
 
 def _nearest(item: Item, own: Sequence[Amount], before: bool) -> Amount | None:

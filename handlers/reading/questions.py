@@ -148,7 +148,9 @@ def filled(q: Question, topic: Topic) -> Ask:
 
 def _name(q: Question) -> str | None:
     """The bin asked about; "it" is the one named before."""
-    named = [b.name for b in q.bins() if b.name is not None]
+    asked = [c for c in q.message.clauses if c.sense == "ask"]
+    refs = [b for b in q.bins() if any(c.start <= b.start < c.end for c in asked)] or q.bins()
+    named = [b.name for b in refs if b.name is not None]
     if named:
         return named[0]
     before = [b.name for b in q.message.bins if b.start < q.start and b.name is not None]

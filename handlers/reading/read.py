@@ -38,13 +38,20 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         asked = asks(message, told=bool(found))
         found += [act for act in asked if _believed(act, scores)]
     known = {kind_of(act) for act in found}
-    beyond = any(_is_beyond(act, scores) for act in found)
+    beyond = any(_is_beyond(act, scores) for act in found) or (
+        any(isinstance(act, Set) for act in found) and not _asks(message)
+    )
     for kind in sure:
         if kind not in known and not (beyond and kind.startswith("ask ")):
             act = supplied(kind, message, scores)
             if act is not None:
                 found.append(act)
     return asked_first(completed(found, message), message)
+
+
+def _asks(message: Message) -> bool:
+    """Whether any of it has the form of a question."""
+    return any(s.asked for s in message.sentences) or any(c.sense == "ask" for c in message.clauses)
 
 
 def _believed(act: Act, scores: Scores) -> bool:

@@ -30,7 +30,7 @@ from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
 from handlers.reading.opened import open_from
-from handlers.reading.quantities import scrap_amounts
+from handlers.reading.quantities import is_drawn, scrap_amounts
 from handlers.reading.questions import filled, question_of
 from handlers.reading.replies import bin_meant, coming, put_off_by, taker
 from handlers.reading.scores import Scores
@@ -97,10 +97,14 @@ def _fitness(kind: str, group: Group, scores: Scores) -> float:
         case "layer":
             told += 2 * bool(scrap_amounts(group)) + bool(group.solids())
         case "drain":
-            told += 2 * bool(drawn(group))
+            told += 2 * bool(drawn(group)) + _comes_out(group)
         case "batch" | "stock":
             told += 3 * bool(group.measured())
     return told
+
+
+def _comes_out(group: Group) -> float:
+    return 2.0 * any(is_drawn(group.message, amount) for amount in group.measured())
 
 
 def _asked(topic: str, message: Message) -> Ask:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 
 from handlers.reading.days import Day
+from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
@@ -55,6 +56,8 @@ def _is_other_day(group: Group, day: Day) -> bool:
     before = message.norms[day.start - 1] if day.start else ""
     if before in _OF and any(day.start - 1 == i.end or i.start == day.end for i in message.items):
         return True
+    if before in _WHOSE and _names_thing(message, day):
+        return True
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
     if clause is None or clause.verb is not None or len(group.clauses) < 2:
         return False
@@ -79,6 +82,18 @@ def _tells_when(group: Group, day: Day) -> bool:
     return other <= 3 and _MEETING.isdisjoint(norms[clause.start : clause.end])
 
 
+def _names_thing(message: Message, day: Day) -> bool:
+    """Whether a weekday only names what stands behind it ("her Sunday joint")."""
+    after = message.words[day.end] if day.end < len(message.words) else None
+    weekday = message.norms[day.start] in WEEKDAYS and day.end == day.start + 1
+    return weekday and after is not None and after.kind == "word" and after.norm not in _AFTER_DAY
+
+
+_AFTER_DAY = BEHIND_A_DAY | words_in(
+    "before after past gone just when was had so then because as with there that a an on my "
+    "you into by for from of but or which"
+)
+_WHOSE = words_in("her his my our their your the")
 _MEETING = words_in(
     "see back ready due until till meet return open party by then visit again home away"
 )
@@ -148,6 +163,7 @@ def _tells(message: Message, day: Day) -> bool:
         return False
     before = message.norms[day.start - 1] if day.start else ""
     of_thing = before in _OF or any(item.start == day.end for item in message.items)
+    of_thing = of_thing or (before in _WHOSE and _names_thing(message, day))
     return not of_thing and _COMING.isdisjoint(message.norms[clause.start : clause.end])
 
 

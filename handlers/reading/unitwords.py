@@ -65,6 +65,7 @@ _BARE = {
     "gallon": "gallon gallons gal gals galon galones gallo",
     "quart": "quart quarts qt qts",
     "pint": "pint pints pt pts",
+    "gill": "gill gills",
     "cup": "cup cups cupful cupfuls cupsful taza tazas",
     "fluid_ounce": "fl_oz floz fluid_ounce fluid_ounces fl_ounces fluid_oz fl_ozs liquid_ounces "
     "fl_._oz",

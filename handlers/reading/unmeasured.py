@@ -107,6 +107,7 @@ _BARE_UNITS = words_in("kg kgs kilo kilos lb lbs pounds litres liters grams")
 def _has_strange_unit(message: Message) -> bool:
     """ "2 flurbs of veg": a number, a word that is no food, and "of"."""
     things = {i for item in message.items for i in range(item.start, item.end)}
+    things |= {i for amount in message.amounts for i in range(amount.start, amount.end)}
     words = message.words
     return any(
         words[i].kind == "number"

@@ -1,0 +1,67 @@
+"""What other sentences of a message say of its one layer: what it was, who put it in, and when."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Layer
+from handlers.reading.doers import member_of
+from handlers.reading.groups import Group, groups_of
+from handlers.reading.materials import makeup
+from handlers.reading.message import Message
+from handlers.reading.told import said_day
+from handlers.reading.vocabulary import words_in
+
+_EVERY = words_in("all both each")
+_PRONOUNS = words_in("it they that those these this them")
+_LOOSE = frozenset({"come", "leave", "have", "get", "find", "take"})
+"""Verbs that tell of scraps but not of putting them in."""
+_MIXED = {"mixed": 1.0}
+
+
+def described(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts, a layer of no stated kind, doer or day with those told elsewhere."""
+    layers = [act for act in acts if isinstance(act, Layer)]
+    if len(layers) > 1:
+        return [_alike(act, message) if isinstance(act, Layer) else act for act in acts]
+    return [_said_of(act, message) if isinstance(act, Layer) else act for act in acts]
+
+
+def _alike(layer: Layer, message: Message) -> Layer:
+    """ "0.9 kg lodge, 0.4 kg Percy, both veg": the kind is said of every layer."""
+    said = [i for i in message.items if i.start and message.norms[i.start - 1] in _EVERY]
+    made = makeup(said[-1:]) if layer.materials == _MIXED else None
+    return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _said_of(layer: Layer, message: Message) -> Layer:
+    groups = groups_of(message)
+    put = [k for k, g in enumerate(groups) if _puts_in(g)]
+    layer = _by(_on(layer, groups, put), groups, put)
+    if layer.materials != _MIXED or any(i.generic for i in message.items):
+        return layer
+    named = [i for g in groups if g.sense not in ("ask", "if") for i in g.items]
+    made = makeup(named)
+    return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _puts_in(group: Group) -> bool:
+    verb = group.verb
+    if group.sense != "did" or verb is None or verb.verb.plain in _LOOSE:
+        return False
+    return "layer" in verb.verb.classes
+
+
+def _by(layer: Layer, groups: Sequence[Group], put: Sequence[int]) -> Layer:
+    """ "We had ten pounds of hulls and Vernon dumped the sack in": who did the putting in."""
+    if layer.member is not None or len(put) != 1:
+        return layer
+    return replace(layer, member=member_of(groups, put[0]))
+
+
+def _on(layer: Layer, groups: Sequence[Group], put: Sequence[int]) -> Layer:
+    """ "So that is where the milk came from. It went in yesterday.": the day it went in."""
+    if layer.on != groups[0].message.today or len(put) != 1 or put[0] == 0:
+        return layer
+    group = groups[put[0]]
+    day = said_day(group)
+    return layer if day is None or group.norms[0] not in _PRONOUNS else replace(layer, on=day.past)

@@ -1,0 +1,111 @@
+"""What a message measures in another sentence than the act's: warmth, acidity, size, starter."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Ask, Layer, Observe, Open, Stock
+from handlers.reading.amounts import Amount
+from handlers.reading.message import Message
+from handlers.reading.sizes import SMALLEST_BARE
+from handlers.reading.vocabulary import words_in
+
+_NOT_IN_BIN = words_in(
+    "outside outdoors oven weather forecast air fridge freezer outdoor room kitchen water sun shade"
+)
+_SIZE = words_in("capacity holds hold holding size sized takes")
+_EACH = words_in("each apiece every per")
+
+
+def measured_elsewhere(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts with the one measure that the message has for them and that no other act uses."""
+    acts = _without_sizes(acts, message)
+    free = _free(acts, message)
+    return [_measured(act, acts, free, message) for act in acts]
+
+
+def _measured(act: Act, acts: Sequence[Act], free: list[Amount], message: Message) -> Act:
+    alone = sum(type(other) is type(act) for other in acts) == 1
+    if isinstance(act, Observe) and alone:
+        return replace(
+            act,
+            celsius=act.celsius if act.celsius is not None else _only(message, "celsius"),
+            ph=act.ph if act.ph is not None else _only(message, "ph"),
+        )
+    if isinstance(act, Open) and alone and act.capacity_l is None:
+        return replace(act, capacity_l=_size(message, free))
+    if isinstance(act, Stock) and alone and act.mass_kg is None:
+        return _stocked(act, message, free)
+    if isinstance(act, Ask) and act.topic == "trench" and act.volume_l is None and not act.mass_kg:
+        sizes = [a.value for a in free if a.quantity == "volume" and a.value >= SMALLEST_BARE]
+        return replace(act, volume_l=sizes[0]) if len(sizes) == 1 else act
+    return act
+
+
+def _free(acts: Sequence[Act], message: Message) -> list[Amount]:
+    """The amounts of mass and volume whose value no act has."""
+    used = {
+        value
+        for act in acts
+        for name in ("mass_kg", "volume_l", "capacity_l", "water_l", "liquid_l")
+        if (value := getattr(act, name, None)) is not None
+    }
+    measures = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    return [a for a in measures if a.value not in used and not a.negative]
+
+
+def _only(message: Message, quantity: str) -> float | None:
+    """The one value of that quantity in the message, if it is not told of something else."""
+    found = [a for a in message.amounts if a.quantity == quantity]
+    if len(found) != 1:
+        return None
+    near = message.norms[max(0, found[0].start - 2) : found[0].end + 3]
+    return found[0].value if _NOT_IN_BIN.isdisjoint(near) else None
+
+
+def _size(message: Message, free: Sequence[Amount]) -> float | None:
+    """What a new bin holds: the size named as such, or the one volume of a bin's size."""
+    sizes = [a for a in free if a.quantity == "volume" and a.value >= SMALLEST_BARE]
+    named = [
+        a for a in sizes if not _SIZE.isdisjoint(message.norms[max(0, a.start - 3) : a.end + 2])
+    ]
+    chosen = named or sizes
+    return chosen[0].value if len(chosen) == 1 else None
+
+
+def _without_sizes(acts: Sequence[Act], message: Message) -> list[Act]:
+    """A new bin's size ("new bin in the yard. 60 litres.") is no layer where nothing went in."""
+    opened = [a for a in acts if isinstance(a, Open) and a.capacity_l is None]
+    if len(opened) != 1 or message.items:
+        return list(acts)
+    return [
+        act
+        for act in acts
+        if not (
+            isinstance(act, Layer)
+            and act.volume_l is not None
+            and act.volume_l >= SMALLEST_BARE
+            and not _put_in(message)
+        )
+    ]
+
+
+def _put_in(message: Message) -> bool:
+    return any(
+        c.sense == "did" and c.verb is not None and "layer" in c.verb.verb.classes
+        for c in message.clauses
+    )
+
+
+def _stocked(act: Stock, message: Message, free: Sequence[Amount]) -> Stock:
+    """ "We are low on bran. Maybe 8 oz in the bag.", "six bags, 1 kg each"."""
+    masses = [a for a in free if a.quantity == "mass"]
+    if len(masses) != 1:
+        return act
+    mass = masses[0]
+    if _EACH.isdisjoint(message.norms[mass.end : mass.end + 2]):
+        return act if act.volume_l is not None else replace(act, mass_kg=mass.value)
+    bags = [a for a in message.amounts if a.vessel and a.end <= mass.start and a.factor]
+    if len(bags) != 1:
+        return act
+    count = bags[0].value / bags[0].factor
+    return replace(act, mass_kg=count * mass.value, volume_l=None)
