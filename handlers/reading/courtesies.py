@@ -17,6 +17,12 @@ def _phrases(side: str) -> frozenset[tuple[str, ...]]:
     return frozenset(_read(side))
 
 
+@cache
+def _outermost(side: str) -> frozenset[str]:
+    """The words with which phrases begin before a message, or end behind it."""
+    return frozenset(phrase[0 if side == "lead" else -1] for phrase in _phrases(side))
+
+
 def _read(side: str) -> Iterator[tuple[str, ...]]:
     for line in lines_of("courtesies.txt"):
         where, _, phrases = line.partition("|")
@@ -27,6 +33,8 @@ def _read(side: str) -> Iterator[tuple[str, ...]]:
 def without_courtesies(words: list[Word]) -> list[Word]:
     """The words without greetings before and thanks behind; all of them if that is all."""
     start, end = _lead(words), _tail(words)
+    if start == 0 and end == len(words):
+        return words
     core = words[start:end]
     if not any(word.kind != "sign" for word in core):
         return words
@@ -61,6 +69,8 @@ def _tail(words: Sequence[Word]) -> int:
 
 def _match(norms: Sequence[str], side: str, *, front: bool) -> int:
     """Length of the longest phrase at the front or the back of the words; 0 if there is none."""
+    if not norms or norms[0 if front else -1] not in _outermost(side):
+        return 0
     known = _phrases(side)
     for length in range(len(norms), 0, -1):
         if tuple(norms[:length] if front else norms[-length:]) in known:

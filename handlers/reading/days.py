@@ -37,14 +37,14 @@ def read_days(
     """All days named in the words; `at` is the local time of the message."""
     reader = _Reader(words, at, month_first)
     out: list[Day] = []
-    i = 0
-    while i < len(words):
-        day = None if i in taken else reader.at_word(i)
-        if day is None:
-            i += 1
+    for i, word in enumerate(words):
+        if not (word.kind == "number" or word.norm in STARTS) or i in taken:
             continue
-        out.append(reader.placed(day))
-        i = day.end
+        if out and i < out[-1].end:
+            continue
+        day = reader.at_word(i)
+        if day is not None:
+            out.append(reader.placed(day))
     return tuple(out)
 
 
@@ -54,8 +54,6 @@ class _Reader(Dates):
         if word.kind == "number":
             return self.dated(i) or self.ordinal(i) or self.counted(i)
         norm = word.norm
-        if word.kind != "word" or norm not in STARTS:
-            return None
         if norm in FIRST_OF_OFFSET:
             day = self.offset(i)
             if day is not None:

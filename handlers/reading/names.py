@@ -95,7 +95,7 @@ def _norms(name: str) -> str:
 
 
 def find_members(
-    words: Sequence[Word], norms: Sequence[str], members: tuple[str, ...]
+    words: Sequence[Word], norms: list[str], members: tuple[str, ...]
 ) -> tuple[MemberRef, ...]:
     """Members named in the words, in order."""
     found = [
@@ -133,13 +133,13 @@ _AFTER_IS = words_in(
 )
 
 
-def find_bot(norms: Sequence[str], bots: tuple[str, ...]) -> tuple[int, ...]:
+def find_bot(norms: list[str], bots: tuple[str, ...]) -> tuple[int, ...]:
     """Indexes of the words that call the bot."""
     return tuple(m.start for m in _book((), (), bots).find(norms))
 
 
 def known_bins(
-    words: Sequence[Word], norms: Sequence[str], bins: tuple[str, ...]
+    words: Sequence[Word], norms: list[str], bins: tuple[str, ...]
 ) -> tuple[BinRef, ...]:
     """The group's own bins that are meant in the words, in order."""
     out: list[BinRef] = []
@@ -152,7 +152,7 @@ def known_bins(
     return tuple(out)
 
 
-def mentions(norms: Sequence[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
+def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
     """Every place where a bin's name stands, or a word that only one name has ("Reg", "Big Reg").
 
     It may well be a room, a colour or a fruit there: whether a bin is meant, the scores say.

@@ -4,22 +4,22 @@
 The rules say what an act's fields are; the scores say whether it was told at all.
 """
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from itertools import repeat
 from math import exp
 from typing import NamedTuple
 
-from handlers.reading.features import Feature, features
+from handlers.reading.features import features
 from handlers.reading.message import Message
 
 
 class _Kind(NamedTuple):
-    """One act, or one topic of a question: its bias, and the log-odds from which it counts."""
+    """One act, or one topic of a question, and the log-odds from which it counts."""
 
     name: str
-    bias: float
     may: float
     """Below it the act was not told, whatever a rule says."""
     sure: float
@@ -27,8 +27,36 @@ class _Kind(NamedTuple):
 
 
 class _Weights(NamedTuple):
+    """The kinds, and the weights of each feature for all of them side by side in one number.
+
+    Each kind has a lane of so many bits, so that one addition adds a feature to the scores of all.
+    Weights are told in hundredths: their sums are exact, in whatever order they are added.
+    """
+
     kinds: tuple[_Kind, ...]
-    by_feature: dict[str, tuple[tuple[int, float], ...]]
+    bias: int
+    """What speaks for each kind before anything is said."""
+    by_feature: dict[str, int]
+
+    def together(self, features: Iterable[str]) -> int:
+        """What some features weigh together, for each kind in its lane."""
+        return sum(map(self.by_feature.get, features, repeat(0)), _level(len(self.kinds)))
+
+
+_LANE = 32
+_HALF = 1 << _LANE - 1
+_MASK = (1 << _LANE) - 1
+
+
+@cache
+def _level(lanes: int) -> int:
+    """Nought in each lane; it lies half up the lane, so that nothing is borrowed from the next."""
+    return sum(_HALF << _LANE * lane for lane in range(lanes))
+
+
+def _weight(together: int, lane: int) -> float:
+    """The weight that stands in a lane."""
+    return ((together >> _LANE * lane & _MASK) - _HALF) / 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +64,8 @@ class Scores:
     """Log-odds of each kind of act in one message."""
 
     log_odds: dict[str, float]
-    found: Sequence[Feature]
+    found: Mapping[str, int]
+    """Its features, each with the word that it stands at."""
 
     def may(self, kind: str) -> bool:
         """Whether a rule that finds such an act is believed."""
@@ -61,39 +90,24 @@ class Scores:
 
     def within(self, kind: str, start: int, end: int) -> float:
         """What words[start:end] speak for the kind."""
-        index = next(i for i, k in enumerate(_weights().kinds) if k.name == kind)
-        by_feature = _weights().by_feature
-        return sum(
-            weight
-            for feature in self.found
-            if start <= feature.at < end
-            for i, weight in by_feature.get(feature.name, ())
-            if i == index
-        )
+        inside = (name for name, at in self.found.items() if start <= at < end)
+        return _weight(_weights().together(inside), _lane(kind))
 
     def reasons(self, kind: str, most: int = 5) -> list[str]:
         """The features that weigh most in it, with their weights."""
-        index = next(i for i, k in enumerate(_weights().kinds) if k.name == kind)
-        found = [
-            (weight, feature.name)
-            for feature in self.found
-            for i, weight in _weights().by_feature.get(feature.name, ())
-            if i == index
-        ]
-        found.sort(key=lambda pair: -abs(pair[0]))
-        return [f"{weight:+.2f} {name}" for weight, name in found[:most]]
+        weights, lane = _weights(), _lane(kind)
+        weighed = [(_weight(weights.together([name]), lane), name) for name in self.found]
+        weighed.sort(key=lambda pair: -abs(pair[0]))
+        return [f"{weight:+.2f} {name}" for weight, name in weighed[:most] if weight]
 
 
 def scores_of(message: Message) -> Scores:
     """The scores of a message's features."""
-    weights = _weights()
-    totals = [kind.bias for kind in weights.kinds]
     found = features(message)
-    by_feature = weights.by_feature
-    for name, _ in found:
-        for i, weight in by_feature.get(name, ()):
-            totals[i] += weight
-    return Scores({k.name: t for k, t in zip(weights.kinds, totals, strict=True)}, found)
+    weights = _weights()
+    together = weights.bias + weights.together(found)
+    log_odds = {kind.name: _weight(together, lane) for lane, kind in enumerate(weights.kinds)}
+    return Scores(log_odds, found)
 
 
 def likelihood(log_odds: float) -> float:
@@ -107,16 +121,26 @@ def _limits() -> dict[str, _Kind]:
 
 
 @cache
+def _lane(kind: str) -> int:
+    return next(n for n, known in enumerate(_weights().kinds) if known.name == kind)
+
+
+@cache
 def _weights() -> _Weights:
     """A line `[kind] bias may sure`, then a line `weight feature` for each feature of the kind."""
     kinds: list[_Kind] = []
-    by_feature: dict[str, list[tuple[int, float]]] = {}
+    total = shift = 0
+    by_feature: dict[str, int] = {}
     text = files("handlers.reading").joinpath("lexicon", "weights.txt").read_text(encoding="utf-8")
     for line in text.splitlines():
         if line.startswith("["):
             name, _, numbers = line[1:].partition("]")
-            kinds.append(_Kind(name, *(float(n) for n in numbers.split())))
+            bias, may, sure = (float(number) for number in numbers.split())
+            shift = _LANE * len(kinds)
+            kinds.append(_Kind(name, may, sure))
+            total += round(100 * bias) << shift
         else:
             weight, _, feature = line.partition(" ")
-            by_feature.setdefault(feature, []).append((len(kinds) - 1, float(weight)))
-    return _Weights(tuple(kinds), {name: tuple(rows) for name, rows in by_feature.items()})
+            hundredths = round(100 * float(weight))
+            by_feature[feature] = by_feature.get(feature, 0) + (hundredths << shift)
+    return _Weights(tuple(kinds), total, by_feature)
