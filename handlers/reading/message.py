@@ -113,12 +113,12 @@ class Message:
     def liquid(self, start: int = 0, end: int | None = None) -> bool:
         """Whether the liquid of a bin is named in the stretch."""
         stop = len(self.norms) if end is None else end
-        return any(self.liquid_at(i) for i in range(start, stop))
+        return self.has(LIQUID, start, end) and any(map(self.liquid_at, range(start, stop)))
 
     def bran(self, start: int = 0, end: int | None = None) -> bool:
         """Whether starter bran is named in the stretch."""
         stop = len(self.norms) if end is None else end
-        return any(self.bran_at(i) for i in range(start, stop))
+        return self.has(BRAN, start, end) and any(map(self.bran_at, range(start, stop)))
 
 
 def read_message(text: str, context: Context) -> Message:

@@ -82,7 +82,7 @@ _INTO = words_in(
 )
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=1024)
 def _book(bins: tuple[str, ...], members: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries = [(_norms(name), "bin", name) for name in bins]
     entries += [(_norms(name.lstrip("@")), "member", name) for name in members]
@@ -106,7 +106,7 @@ def find_members(
     return tuple(sorted((*found, *owners)))
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=1024)
 def _owners(members: tuple[str, ...]) -> Phrasebook:
     """ "That was dots": the names with the s of an owner and no apostrophe."""
     names = {_norms(name.lstrip("@")): name for name in members}
@@ -160,7 +160,7 @@ def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
     return tuple(BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms))
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=1024)
 def _loose_book(bins: tuple[str, ...]) -> Phrasebook:
     parts = Counter(word for name in bins for word in set(_norms(name).split()))
     short = [

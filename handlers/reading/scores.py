@@ -66,11 +66,12 @@ class Scores:
     log_odds: dict[str, float]
     found: Mapping[str, int]
     """Its features, each with the word that it stands at."""
+    believed: frozenset[str]
+    """The kinds that may have been told."""
 
     def may(self, kind: str) -> bool:
         """Whether a rule that finds such an act is believed."""
-        known = _limits().get(kind)
-        return known is None or self.log_odds[kind] >= known.may
+        return kind in self.believed or kind not in self.log_odds
 
     def knows(self, kind: str) -> bool:
         """Whether there are weights for that kind of act."""
@@ -78,14 +79,13 @@ class Scores:
 
     def any_may(self, of: Collection[str] | None = None) -> bool:
         """Whether any kind of act at all, or of those kinds, may have been told."""
-        limits = _limits()
-        kinds = self.log_odds if of is None else of
-        return any(self.log_odds[kind] >= limits[kind].may for kind in kinds)
+        return bool(self.believed) if of is None else any(map(self.may, of))
 
     def sure(self) -> list[str]:
         """The kinds of act that were told, even if no rule found one; the likeliest first."""
-        limits = _limits()
-        told = [k for k, score in self.log_odds.items() if score >= limits[k].sure]
+        if not self.believed:
+            return []
+        told = [k.name for k in _weights().kinds if self.log_odds[k.name] >= k.sure]
         return sorted(told, key=lambda k: -self.log_odds[k])
 
     def within(self, kind: str, start: int, end: int) -> float:
@@ -107,17 +107,13 @@ def scores_of(message: Message) -> Scores:
     weights = _weights()
     together = weights.bias + weights.together(found)
     log_odds = {kind.name: _weight(together, lane) for lane, kind in enumerate(weights.kinds)}
-    return Scores(log_odds, found)
+    believed = frozenset([k.name for k in weights.kinds if log_odds[k.name] >= k.may])
+    return Scores(log_odds, found, believed)
 
 
 def likelihood(log_odds: float) -> float:
     """Log-odds as a probability between 0 and 1."""
     return 1 / (1 + exp(-max(-40.0, min(40.0, log_odds))))
-
-
-@cache
-def _limits() -> dict[str, _Kind]:
-    return {kind.name: kind for kind in _weights().kinds}
 
 
 @cache
