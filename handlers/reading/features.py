@@ -7,7 +7,7 @@ message, or what a clause says: its sense, its verb and the slots in it.
 
 from collections.abc import Callable, Sequence
 
-from handlers.reading.message import Message
+from handlers.reading.message import BRAN, LIQUID, Message
 from handlers.reading.sentences import Clause
 from handlers.reading.vocabulary import word_classes
 
@@ -121,11 +121,12 @@ def _tokens(message: Message) -> tuple[list[str], list[int]]:
 
 
 def _word(message: Message, i: int) -> str:
-    if message.liquid_at(i):
+    norm = message.norms[i]
+    if norm in LIQUID and message.liquid_at(i):
         return "LIQUID"
-    if message.bran_at(i):
+    if norm in BRAN and message.bran_at(i):
         return "BRAN"
-    return "NUMBER" if message.words[i].kind == "number" else message.norms[i]
+    return "NUMBER" if message.words[i].kind == "number" else norm
 
 
 def _slots(message: Message) -> dict[int, tuple[str, int]]:

@@ -241,11 +241,11 @@ def _no_figures_of_speech(bins: tuple[BinRef, ...], marks: list[Mark]) -> tuple[
 
 
 def _overlaps(ref: BinRef, taken: frozenset[int]) -> bool:
-    return any(i in taken for i in range(ref.start, ref.end))
+    return not taken.isdisjoint(range(ref.start, ref.end))
 
 
 def _inside(mark: Mark, taken: frozenset[int]) -> bool:
-    return bool(taken) and any(i in taken for i in range(mark.start, mark.end))
+    return bool(taken) and not taken.isdisjoint(range(mark.start, mark.end))
 
 
 _BEFORE_BIN = words_in("in into to from off of the inside")

@@ -4,7 +4,7 @@ from handlers.reading.acts import Act, Ask, Topic
 from handlers.reading.asking import is_question
 from handlers.reading.briefly import PLANTS
 from handlers.reading.doers import is_sender
-from handlers.reading.further import further, placed
+from handlers.reading.further import further, may_be_further, names_place, placed
 from handlers.reading.materials import makeup
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.quantities import of_what
@@ -48,7 +48,7 @@ def asks(message: Message, *, told: bool = False, scored: bool = True) -> tuple[
     `told` says that the message also reports something, so that it asks only where it plainly asks;
     without `scored`, only what has no score is looked for: that which only a room can be asked.
     """
-    if not scored and not message.context.in_room:
+    if not (scored or may_be_further(message)):
         return ()
     if _bare(message) == "help":
         return (Ask(topic="help", rules=("help",)),)
@@ -56,7 +56,7 @@ def asks(message: Message, *, told: bool = False, scored: bool = True) -> tuple[
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
     out: list[Ask] = []
     for question in _questions(message, told):
-        act = _asked(question, scored or bool(message.context.places))
+        act = _asked(question, scored or names_place(message))
         if act is not None and all(act.topic != other.topic for other in out):
             out.append(act)
     return tuple(out)

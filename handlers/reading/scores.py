@@ -16,31 +16,32 @@ from handlers.reading.features import features
 from handlers.reading.message import Message
 
 
-class _Kind(NamedTuple):
-    """One act, or one topic of a question, and the log-odds from which it counts."""
-
-    name: str
-    may: float
-    """Below it the act was not told, whatever a rule says."""
-    sure: float
-    """From it the act was told, whether or not a rule found it."""
-
-
 class _Weights(NamedTuple):
-    """The kinds, and the weights of each feature for all of them side by side in one number.
+    """What is known of all kinds of act (or topics of a question) side by side in one number.
 
     Each kind has a lane of so many bits, so that one addition adds a feature to the scores of all.
-    Weights are told in hundredths: their sums are exact, in whatever order they are added.
+    Log-odds are told in hundredths: their sums are exact, in whatever order they are added.
     """
 
-    kinds: tuple[_Kind, ...]
+    kinds: tuple[str, ...]
     bias: int
     """What speaks for each kind before anything is said."""
+    may: int
+    """Below it the act was not told, whatever a rule says."""
+    sure: int
+    """From it the act was told, whether or not a rule found it."""
     by_feature: dict[str, int]
 
     def together(self, features: Iterable[str]) -> int:
         """What some features weigh together, for each kind in its lane."""
         return sum(map(self.by_feature.get, features, repeat(0)), _level(len(self.kinds)))
+
+    def reached(self, together: int, limits: int) -> list[str]:
+        """The kinds that reach their limits."""
+        over = together - limits & _level(len(self.kinds))
+        if not over:
+            return []
+        return [kind for lane, kind in enumerate(self.kinds) if over >> _LANE * lane & _HALF]
 
 
 _LANE = 32
@@ -50,7 +51,7 @@ _MASK = (1 << _LANE) - 1
 
 @cache
 def _level(lanes: int) -> int:
-    """Nought in each lane; it lies half up the lane, so that nothing is borrowed from the next."""
+    """Nought in each lane: it lies half up the lane, so that nothing is borrowed from the next."""
     return sum(_HALF << _LANE * lane for lane in range(lanes))
 
 
@@ -61,32 +62,37 @@ def _weight(together: int, lane: int) -> float:
 
 @dataclass(frozen=True, slots=True)
 class Scores:
-    """Log-odds of each kind of act in one message."""
+    """How likely each kind of act is in one message."""
 
-    log_odds: dict[str, float]
+    together: int
+    """The log-odds of all kinds, side by side."""
     found: Mapping[str, int]
     """Its features, each with the word that it stands at."""
     believed: frozenset[str]
     """The kinds that may have been told."""
 
+    @property
+    def log_odds(self) -> dict[str, float]:
+        """The log-odds of each kind."""
+        kinds = enumerate(_weights().kinds)
+        return {kind: _weight(self.together, lane) for lane, kind in kinds}
+
     def may(self, kind: str) -> bool:
         """Whether a rule that finds such an act is believed."""
-        return kind in self.believed or kind not in self.log_odds
+        return kind in self.believed or not self.knows(kind)
 
     def knows(self, kind: str) -> bool:
         """Whether there are weights for that kind of act."""
-        return kind in self.log_odds
+        return kind in _weights().kinds
 
     def any_may(self, of: Collection[str] | None = None) -> bool:
         """Whether any kind of act at all, or of those kinds, may have been told."""
-        return bool(self.believed) if of is None else any(map(self.may, of))
+        return bool(self.believed) if of is None else not self.believed.isdisjoint(of)
 
     def sure(self) -> list[str]:
         """The kinds of act that were told, even if no rule found one; the likeliest first."""
-        if not self.believed:
-            return []
-        told = [k.name for k in _weights().kinds if self.log_odds[k.name] >= k.sure]
-        return sorted(told, key=lambda k: -self.log_odds[k])
+        told = _weights().reached(self.together, _weights().sure)
+        return sorted(told, key=lambda kind: -_weight(self.together, _lane(kind)))
 
     def within(self, kind: str, start: int, end: int) -> float:
         """What words[start:end] speak for the kind."""
@@ -103,12 +109,10 @@ class Scores:
 
 def scores_of(message: Message) -> Scores:
     """The scores of a message's features."""
-    found = features(message)
     weights = _weights()
+    found = features(message)
     together = weights.bias + weights.together(found)
-    log_odds = {kind.name: _weight(together, lane) for lane, kind in enumerate(weights.kinds)}
-    believed = frozenset([k.name for k in weights.kinds if log_odds[k.name] >= k.may])
-    return Scores(log_odds, found, believed)
+    return Scores(together, found, frozenset(weights.reached(together, weights.may)))
 
 
 def likelihood(log_odds: float) -> float:
@@ -118,25 +122,28 @@ def likelihood(log_odds: float) -> float:
 
 @cache
 def _lane(kind: str) -> int:
-    return next(n for n, known in enumerate(_weights().kinds) if known.name == kind)
+    return _weights().kinds.index(kind)
 
 
 @cache
 def _weights() -> _Weights:
     """A line `[kind] bias may sure`, then a line `weight feature` for each feature of the kind."""
-    kinds: list[_Kind] = []
-    total = shift = 0
+    kinds: list[str] = []
+    bias = may = sure = shift = 0
     by_feature: dict[str, int] = {}
     text = files("handlers.reading").joinpath("lexicon", "weights.txt").read_text(encoding="utf-8")
     for line in text.splitlines():
         if line.startswith("["):
-            name, _, numbers = line[1:].partition("]")
-            bias, may, sure = (float(number) for number in numbers.split())
+            kind, _, numbers = line[1:].partition("]")
             shift = _LANE * len(kinds)
-            kinds.append(_Kind(name, may, sure))
-            total += round(100 * bias) << shift
+            kinds.append(kind)
+            of_kind, least, most = (_hundredths(number) << shift for number in numbers.split())
+            bias, may, sure = bias + of_kind, may + least, sure + most
         else:
             weight, _, feature = line.partition(" ")
-            hundredths = round(100 * float(weight))
-            by_feature[feature] = by_feature.get(feature, 0) + (hundredths << shift)
-    return _Weights(tuple(kinds), total, by_feature)
+            by_feature[feature] = by_feature.get(feature, 0) + (_hundredths(weight) << shift)
+    return _Weights(tuple(kinds), bias, may, sure, by_feature)
+
+
+def _hundredths(number: str) -> int:
+    return round(100 * float(number))

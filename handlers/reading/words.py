@@ -86,9 +86,8 @@ def words_of(text: str) -> list[Word]:
     """The words of a cleaned text, in order."""
     out: list[Word] = []
     for piece in _PIECE.finditer(text):
-        written = piece.group()
+        written, start, end = piece[0], piece.start(), piece.end()
         first = written[0]
-        start, end = piece.span()
         if first.isalpha():
             for norm, behind, before in _opened(written):
                 said = written[behind:before]
