@@ -9,7 +9,6 @@ from handlers.reading.acts import Units
 from handlers.reading.numbers import Number, digits_value, read_number
 from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES, MEASURE_NUMBERS
 from handlers.reading.unitwords import (
-    LONGEST,
     VESSEL_WORDS,
     Quantity,
     Unit,
@@ -178,9 +177,9 @@ class _Reader:
         words = self.words
         at = self.after_hedge(self.after_repeat(number))
         for _ in range(3):
-            known = at < len(words) and words[at].norm in self.starts
-            for length in range(min(LONGEST, len(words) - at) if known else 0, 0, -1):
-                spelling = "_".join(w.norm for w in words[at : at + length])
+            longest = self.starts.get(words[at].norm, 0) if at < len(words) else 0
+            for length in range(min(longest, len(words) - at), 0, -1):
+                spelling = "_".join([w.norm for w in words[at : at + length]])
                 unit = self.table.get(spelling)
                 if unit is not None:
                     return (unit, at + length) if self.fits(number, unit, spelling) else None
@@ -378,7 +377,7 @@ def _half(words: Sequence[Word], i: int) -> Number | None:
 @cache
 def _leads(units: Units) -> frozenset[str]:
     """The words, other than figures, that an amount may begin with."""
-    return MEASURE_NUMBERS | unit_starts(units) | _MONEY_SIGNS | {"ph"}
+    return MEASURE_NUMBERS | unit_starts(units).keys() | _MONEY_SIGNS | {"ph"}
 
 
 def single_amounts(

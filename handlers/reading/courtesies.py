@@ -47,6 +47,8 @@ def _lead(words: Sequence[Word]) -> int:
         at = start
         while at < len(words) and at > 0 and words[at].norm in (",", ".", "!", ":", "-", "—", "☺"):
             at += 1
+        if at >= len(words) or words[at].norm not in _outermost("lead"):
+            return at if start else 0
         length = _match([w.norm for w in words[at : at + _LONGEST]], "lead", front=True)
         if not length or [w.norm for w in words[at + length : at + length + 1]] == ["to"]:
             return at if start else 0  # "ok to add bones?" is no filler
@@ -60,6 +62,8 @@ def _tail(words: Sequence[Word]) -> int:
         at = end
         while at > 0 and words[at - 1].kind == "sign":
             at -= 1
+        if at == 0 or words[at - 1].norm not in _outermost("tail"):
+            return end
         length = _match([w.norm for w in words[max(0, at - _LONGEST) : at]], "tail", front=False)
         if not length:
             return end
@@ -69,8 +73,6 @@ def _tail(words: Sequence[Word]) -> int:
 
 def _match(norms: Sequence[str], side: str, *, front: bool) -> int:
     """Length of the longest phrase at the front or the back of the words; 0 if there is none."""
-    if not norms or norms[0 if front else -1] not in _outermost(side):
-        return 0
     known = _phrases(side)
     for length in range(len(norms), 0, -1):
         if tuple(norms[:length] if front else norms[-length:]) in known:

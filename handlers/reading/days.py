@@ -15,6 +15,7 @@ from handlers.reading.daywords import (
     BEHIND_A_DAY,
     DAY_PARTS,
     FEASTS,
+    FIRST_OF_FEAST,
     FIRST_OF_OFFSET,
     MEETING,
     MONTHS,
@@ -71,7 +72,7 @@ class _Reader(Dates):
             return self.ordinal(i)
         if norm in ORDINALS:
             return self.ordinal_of_month(i)
-        return self.feast(i) or self.counted(i)
+        return (self.feast(i) if norm in FIRST_OF_FEAST else None) or self.counted(i)
 
     def feast(self, i: int) -> Day | None:
         for length in (4, 3, 2, 1):
@@ -173,9 +174,7 @@ class _Reader(Dates):
         number = read_number(self.words, i + 1 if ahead and i + 1 < len(self.words) else i)
         if number is None or number.end >= len(self.norms):
             return None
-        step = {"day": 1, "days": 1, "night": 1, "nights": 1, "week": 7, "weeks": 7, "wk": 7,
-                "wks": 7, "fortnight": 14, "hour": 0, "hours": 0, "hrs": 0, "mins": 0,
-                "minutes": 0}.get(self.norms[number.end])  # fmt: skip
+        step = _STEPS.get(self.norms[number.end])
         if step is None or number.value > 400:
             return None
         after = self.norms[number.end + 1] if number.end + 1 < len(self.norms) else ""
@@ -215,5 +214,10 @@ class _Reader(Dates):
         return i == 0 or self.norms[i - 1] in (".", "!", "\n", "?")
 
 
+_STEPS = {
+    "day": 1, "days": 1, "night": 1, "nights": 1, "week": 7, "weeks": 7, "wk": 7, "wks": 7,
+    "fortnight": 14, "hour": 0, "hours": 0, "hrs": 0, "mins": 0, "minutes": 0,
+}  # fmt: skip
+"""Days in what days are counted by."""
 _NOT_A_DAY = [["school"], ["club"], ["group"], ["class"], ["crew"], ["market"], ["papers"]]
 """Behind a weekday: "Sunday school" is a thing, and no day on which something was done."""

@@ -232,6 +232,8 @@ def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
 
 def _no_figures_of_speech(bins: tuple[BinRef, ...], marks: list[Mark]) -> tuple[BinRef, ...]:
     """The bins without the drum of "tight as a drum"."""
+    if all(b.name is not None for b in bins):
+        return bins
     spoken = [m for m in marks if m.tag.startswith("sign") and m.end - m.start > 2]
     return tuple(
         b

@@ -61,7 +61,7 @@ _STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace(
 def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
     """All signs told in the words, in order, also those said to be absent."""
     foods = [m for m in marks if m.tag == "food"]
-    found = _moulds(norms, [m for m in marks if _keeps_out_mould(m)])
+    found = [] if _MOULDY.isdisjoint(norms) else _moulds(norms, marks)
     used = {i for seen in found for i in range(seen.start, seen.end)}
     for mark in marks:
         if not mark.tag.startswith("sign-") or any(i in used for i in range(mark.start, mark.end)):
@@ -168,7 +168,8 @@ def _denied(norms: Sequence[str], at: int) -> bool:
     return False
 
 
-def _moulds(norms: Sequence[str], others: Sequence[Mark]) -> list[Seen]:
+def _moulds(norms: Sequence[str], marks: Sequence[Mark]) -> list[Seen]:
+    others = [m for m in marks if _keeps_out_mould(m)]
     out: list[Seen] = []
     for i, norm in enumerate(norms):
         if norm not in _MOULDY:
