@@ -258,11 +258,13 @@ def _mended(norms: list[str], context: Context) -> list[str]:
     known = vocabulary()
     single = tuple(name for name in context.bins if " " not in name)
     for i, norm in enumerate(norms):
+        if len(norm) < 4:
+            continue
         after = norms[i + 1] if i + 1 < len(norms) else ""
         before = norms[i - 1] if i else ""
         if not (after in BIN_WORDS or before in _BEFORE_BIN):
             continue
-        if len(norm) >= 4 and norm.isalpha() and norm not in known:
+        if norm.isalpha() and norm not in known:
             name = slipped(norm, single)
             if name is not None:
                 norms[i] = name.lower()

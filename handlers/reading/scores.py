@@ -8,7 +8,6 @@ from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
-from itertools import repeat
 from math import exp
 from typing import NamedTuple
 
@@ -34,7 +33,7 @@ class _Weights(NamedTuple):
 
     def together(self, features: Iterable[str]) -> int:
         """What some features weigh together, for each kind in its lane."""
-        return sum(map(self.by_feature.get, features, repeat(0)), _level(len(self.kinds)))
+        return sum(filter(None, map(self.by_feature.get, features)), _level(len(self.kinds)))
 
     def reached(self, together: int, limits: int) -> list[str]:
         """The kinds that reach their limits."""
