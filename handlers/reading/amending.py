@@ -1,11 +1,11 @@
 """Corrections: what puts an earlier record right, or strikes it out."""
 
+from itertools import repeat
+
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amounts import Amount
-from handlers.reading.days import Day
 from handlers.reading.materials import makeup
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
 from handlers.reading.numbers import digits_value, read_number
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.quantities import amount_sum
@@ -33,20 +33,20 @@ def plain_text(message: Message, *, days: bool = False) -> str:
 
     With `days`, a day is `qday`.
     """
-    out: list[str] = []
-    starts: dict[int, BinRef | Day] = {d.start: d for d in message.days} if days else {}
-    starts |= {b.start: b for b in message.bins}
-    i = 0
-    while i < len(message.norms):
-        ref = starts.get(i)
-        if ref is not None:
-            out.append("qbin" if isinstance(ref, BinRef) else "qday")
-            i = ref.end
-            continue
-        if i not in message.bot and message.norms[i] not in ("@", "☺"):
-            out.append(message.norms[i])
-        i += 1
-    return " ".join(out).strip(" ,.!:?-")
+    norms = message.norms.copy()
+    for i in message.bot:
+        norms[i] = ""
+    refs: dict[int, tuple[int, str]] = {d.start: (d.end, "qday") for d in message.days if days}
+    refs |= {b.start: (b.end, "qbin") for b in message.bins}
+    behind = 0
+    for start, (end, name) in sorted(refs.items()):
+        if start >= behind:
+            norms[start:end] = [name, *repeat("", end - start - 1)]
+            behind = end
+    return " ".join([norm for norm in norms if norm not in _UNSAID]).strip(" ,.!:?-")
+
+
+_UNSAID = frozenset({"", "@", "☺"})
 
 
 def word_count(message: Message) -> int:
@@ -61,11 +61,11 @@ def retract(message: Message, text: str) -> Retract | None:
     return Retract(rules=("strike it out",))
 
 
-def amend(message: Message) -> Amend | None:
+def amend(message: Message, text: str) -> Amend | None:
     """The corrected fields of the last record, if the message puts one right."""
-    if word_count(message) > 2 * SHORT or _tells_more(message):
+    if word_count(message) > 2 * SHORT or _tells_more(message, text):
         return None
-    if first_in(NO_ROOM, plain_text(message)) is not None:
+    if first_in(NO_ROOM, text) is not None:
         return None
     rule = _correction(message)
     if rule is None or _tells_who(message):
@@ -171,9 +171,9 @@ def _tells_who(message: Message) -> bool:
     return verb is None or verb.verb.plain == "eat" or verb.verb.classes.isdisjoint(recorded)
 
 
-def _tells_more(message: Message) -> bool:
+def _tells_more(message: Message, text: str) -> bool:
     """Whether the message tells of a new deed with its own words."""
-    if first_in(ANOTHER_DOER, with_people(message, plain_text(message))) is not None:
+    if first_in(ANOTHER_DOER, with_people(message, text)) is not None:
         return False
     corrects = not {"meant", "mean", "said", "typo", "should"}.isdisjoint(message.norms)
     return (
@@ -330,6 +330,8 @@ def _not_denied(message: Message) -> set[int]:
 
 def with_people(message: Message, text: str) -> str:
     """The text with members as `qmember`."""
+    if not message.members:
+        return text
     names = {" ".join(message.norms[m.start : m.end]) for m in message.members}
     words = [("qmember" if word in names else word) for word in text.split(" ")]
     return " ".join(words)

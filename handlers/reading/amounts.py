@@ -1,6 +1,7 @@
 """Amounts: "2 kg", "a pint and a half", "a third of a 10L bucket", in kg, litres, °C, m²."""
 
 from collections.abc import Collection, Sequence
+from functools import cache
 from typing import NamedTuple
 
 from handlers.practice.units import celsius
@@ -8,7 +9,6 @@ from handlers.reading.acts import Units
 from handlers.reading.numbers import Number, digits_value, read_number
 from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES, MEASURE_NUMBERS
 from handlers.reading.unitwords import (
-    LONGEST,
     VESSEL_WORDS,
     Quantity,
     Unit,
@@ -56,6 +56,7 @@ _ISH = frozenset({"ish", "or so", "approx", "roughly", "maybe", "probably", "ish
 _HEDGES = (
     ("and", "a", "bit"), ("and", "something"), ("or", "so"), ("ish",), ("odd",), ("plus",), ("+",),
 )  # fmt: skip
+_HEDGE_STARTS = frozenset(hedge[0] for hedge in _HEDGES)
 _SMALL = 0.001
 """kg in a gram, litres in a millilitre."""
 _AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
@@ -87,22 +88,19 @@ class _Reader:
 
     def read(self) -> tuple[Amount, ...]:
         out: list[Amount] = []
-        i = 0
-        while i < len(self.words):
-            amount = None if i in self.taken else self.at(i)
-            if amount is None:
-                i += 1
+        leads = _leads(self.units)
+        for i, word in enumerate(self.words):
+            if not (word.kind == "number" or word.norm in leads) or i in self.taken:
                 continue
-            out.append(amount)
-            i = amount.end
+            if out and i < out[-1].end:
+                continue
+            amount = self.at(i)
+            if amount is not None:
+                out.append(amount)
         return tuple(out)
 
     def at(self, i: int) -> Amount | None:
-        word, norm = self.words[i], self.words[i].norm
-        if word.kind == "word" and not (
-            norm in MEASURE_NUMBERS or norm in self.starts or norm == "ph"
-        ):
-            return None
+        norm = self.words[i].norm
         if norm == "ph":
             return self.acidity(i)
         if norm in _MONEY_SIGNS:
@@ -112,7 +110,8 @@ class _Reader:
             return self.vessel_of(i)
         if any(k in self.taken for k in range(i, number.end)):
             return None
-        return self.area(number) or self.measured(number) or self.nested(number)
+        unit = self.unit(number)
+        return self.area(number, unit) or self.measured(number, unit) or self.nested(number)
 
     def acidity(self, i: int) -> Amount | None:
         at = i + 1
@@ -143,9 +142,8 @@ class _Reader:
         number = read_number(self.words, i + 1) if i + 1 < len(self.words) else None
         return None if number is None else Amount(i, number.end, "money", number.value)
 
-    def measured(self, number: Number) -> Amount | None:
-        """The number with the unit behind it."""
-        found = self.unit(number)
+    def measured(self, number: Number, found: tuple[Unit, int] | None) -> Amount | None:
+        """The number with the unit found behind it."""
         if found is None:
             return self.repeated(number)
         unit, end = found
@@ -185,9 +183,9 @@ class _Reader:
         words = self.words
         at = self.after_hedge(self.after_repeat(number))
         for _ in range(3):
-            known = at < len(words) and words[at].norm in self.starts
-            for length in range(min(LONGEST, len(words) - at) if known else 0, 0, -1):
-                spelling = "_".join(w.norm for w in words[at : at + length])
+            longest = self.starts.get(words[at].norm, 0) if at < len(words) else 0
+            for length in range(min(longest, len(words) - at), 0, -1):
+                spelling = "_".join([w.norm for w in words[at : at + length]])
                 unit = self.table.get(spelling)
                 if unit is not None:
                     return (unit, at + length) if self.fits(number, unit, spelling) else None
@@ -207,6 +205,8 @@ class _Reader:
 
     def after_hedge(self, at: int) -> int:
         """Index behind "odd", "or so", "and a bit" and the like between a number and its unit."""
+        if at >= len(self.words) or self.words[at].norm not in _HEDGE_STARTS:
+            return at
         for hedge in _HEDGES:
             end = at + len(hedge)
             if tuple(w.norm for w in self.words[at:end]) == hedge:
@@ -263,13 +263,14 @@ class _Reader:
         if at in self.taken or at >= len(words):
             return None
         if number.fraction and words[at].kind == "word":
-            exact = self.measured(number._replace(end=at))
+            further = number._replace(end=at)
+            exact = self.measured(further, self.unit(further))
             if exact is not None and not exact.vessel:
                 return exact
         inner = self.vessel_at(at) if words[at].kind == "word" else None
         if inner is None and words[at].kind == "number":
             size = read_number(words, at)
-            inner = None if size is None else self.measured(size)
+            inner = None if size is None else self.measured(size, self.unit(size))
         if inner is None or not (inner.size or inner.vessel):
             return None
         if not number.fraction and not inner.size:
@@ -328,17 +329,17 @@ class _Reader:
             "to",
         )
 
-    def area(self, number: Number) -> Amount | None:
+    def area(self, number: Number, unit: tuple[Unit, int] | None) -> Amount | None:
         """ "4 by 8 feet", "1.2 x 2.4 m"."""
         words = self.words
-        side = self.length_after(number)
+        side = self.length_after(number, unit)
         at = side[1] if side else number.end
         if at + 1 >= len(words) or words[at].norm not in ("x", "by", "*"):
             return None
         other = read_number(words, at + 1)
         if other is None:
             return None
-        second = self.length_after(other)
+        second = self.length_after(other, self.unit(other))
         factor = (second or side or (None,))[0]
         if factor is None:
             return None
@@ -346,8 +347,9 @@ class _Reader:
         end = second[1] if second else other.end
         return Amount(number.start, end, "area", first * other.value * factor)
 
-    def length_after(self, number: Number) -> tuple[float, int] | None:
-        found = self.unit(number)
+    def length_after(
+        self, number: Number, found: tuple[Unit, int] | None
+    ) -> tuple[float, int] | None:
         if found is None and number.end < len(self.words):
             mark = self.words[number.end].norm
             if mark in _FOOT_MARKS:
@@ -376,6 +378,12 @@ def _half(words: Sequence[Word], i: int) -> Number | None:
     """A half in another language, behind the unit ("kilo y medio")."""
     foreign = words[i].norm in FOREIGN_HALVES and words[i - 1].norm in FOREIGN_AND
     return Number(i, i + 1, 0.5, fraction=True) if foreign else None
+
+
+@cache
+def _leads(units: Units) -> frozenset[str]:
+    """The words, other than figures, that an amount may begin with."""
+    return MEASURE_NUMBERS | unit_starts(units).keys() | _MONEY_SIGNS | {"ph"}
 
 
 def single_amounts(

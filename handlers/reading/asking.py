@@ -97,7 +97,7 @@ def opens_question(norms: Sequence[str]) -> bool:
 
 def _how_within(norms: Sequence[str], k: int) -> bool:
     """ "For 15 litres how deep a pit I should dig": asked without a sign and not at the start."""
-    for i in range(k + 1, len(norms) - 1):
+    for i in range(k + 1, len(norms) - 1) if "how" in norms else ():
         if norms[i] == "how" and norms[i + 1] in (
             "much",
             "many",
@@ -113,14 +113,15 @@ def _how_within(norms: Sequence[str], k: int) -> bool:
 
 def _is_that_so(norms: Sequence[str], k: int) -> bool:
     """ "The white stuff on top is that supposed to be there", "corn cobs yay or nay"."""
-    if list(norms[-3:]) in (["yes", "or", "no"], ["yay", "or", "nay"], ["yea", "or", "nay"]):
+    if "or" in norms[-2:] and tuple(norms[-3:]) in _YES_OR_NO:
         return True
-    return any(
+    return "is" in norms and any(
         norms[i] == "is" and norms[i + 1] in ("that", "it", "this") and norms[i + 2] in SUPPOSED
         for i in range(k + 1, len(norms) - 2)
     )
 
 
+_YES_OR_NO = {("yes", "or", "no"), ("yay", "or", "nay"), ("yea", "or", "nay")}
 SUPPOSED = words_in("supposed normal ok okay bad right meant good fine alright safe gone ruined a")
 _KNOWN_HOW = words_in(
     "know knows knew see sees saw tell tells shows of about on amazing matter is was forgot "

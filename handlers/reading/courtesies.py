@@ -17,6 +17,12 @@ def _phrases(side: str) -> frozenset[tuple[str, ...]]:
     return frozenset(_read(side))
 
 
+@cache
+def _outermost(side: str) -> frozenset[str]:
+    """The words with which phrases begin before a message, or end behind it."""
+    return frozenset(phrase[0 if side == "lead" else -1] for phrase in _phrases(side))
+
+
 def _read(side: str) -> Iterator[tuple[str, ...]]:
     for line in lines_of("courtesies.txt"):
         where, _, phrases = line.partition("|")
@@ -27,6 +33,8 @@ def _read(side: str) -> Iterator[tuple[str, ...]]:
 def without_courtesies(words: list[Word]) -> list[Word]:
     """The words without greetings before and thanks behind; all of them if that is all."""
     start, end = _lead(words), _tail(words)
+    if start == 0 and end == len(words):
+        return words
     core = words[start:end]
     if not any(word.kind != "sign" for word in core):
         return words
@@ -39,6 +47,8 @@ def _lead(words: Sequence[Word]) -> int:
         at = start
         while at < len(words) and at > 0 and words[at].norm in (",", ".", "!", ":", "-", "—", "☺"):
             at += 1
+        if at >= len(words) or words[at].norm not in _outermost("lead"):
+            return at if start else 0
         length = _match([w.norm for w in words[at : at + _LONGEST]], "lead", front=True)
         if not length or _goes_on(words, at + length):
             return at if start else 0
@@ -63,6 +73,8 @@ def _tail(words: Sequence[Word]) -> int:
         at = end
         while at > 0 and words[at - 1].kind == "sign":
             at -= 1
+        if at == 0 or words[at - 1].norm not in _outermost("tail"):
+            return end
         length = _match([w.norm for w in words[max(0, at - _LONGEST) : at]], "tail", front=False)
         if not length:
             return end

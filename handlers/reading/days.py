@@ -16,6 +16,7 @@ from handlers.reading.daywords import (
     BEHIND_A_DAY,
     DAY_PARTS,
     FEASTS,
+    FIRST_OF_FEAST,
     FIRST_OF_OFFSET,
     MEETING,
     MONTHS,
@@ -38,14 +39,14 @@ def read_days(
     """All days named in the words; `at` is the local time of the message."""
     reader = _Reader(words, at, month_first)
     out: list[Day] = []
-    i = 0
-    while i < len(words):
-        day = None if i in taken else reader.at_word(i)
-        if day is None:
-            i += 1
+    for i, word in enumerate(words):
+        if not (word.kind == "number" or word.norm in STARTS) or i in taken:
             continue
-        out.append(reader.placed(day))
-        i = day.end
+        if out and i < out[-1].end:
+            continue
+        day = reader.at_word(i)
+        if day is not None:
+            out.append(reader.placed(day))
     return tuple(out)
 
 
@@ -55,8 +56,6 @@ class _Reader(Dates):
         if word.kind == "number":
             return self.dated(i) or self.ordinal(i) or self.counted(i)
         norm = word.norm
-        if word.kind != "word" or norm not in STARTS:
-            return None
         if norm in FIRST_OF_OFFSET:
             day = self.offset(i)
             if day is not None:
@@ -74,7 +73,7 @@ class _Reader(Dates):
             return self.ordinal(i)
         if norm in ORDINALS:
             return self.ordinal_of_month(i)
-        return self.feast(i) or self.counted(i)
+        return (self.feast(i) if norm in FIRST_OF_FEAST else None) or self.counted(i)
 
     def feast(self, i: int) -> Day | None:
         for length in (4, 3, 2, 1):

@@ -147,13 +147,16 @@ DAY_PARTS = frozenset(
 )
 
 
+FIRST_OF_FEAST = frozenset(phrase.split()[0] for phrase in FEASTS)
+
+
 STARTS = (
     FIRST_OF_OFFSET.keys()
     | WEEKDAYS.keys()
     | SHORT.keys()
     | MONTHS.keys()
     | ORDINALS.keys()
-    | {phrase.split()[0] for phrase in FEASTS}
+    | FIRST_OF_FEAST
     | {"last", "this", "next", "coming", "past", "on", "the", "in"}
     | NUMBER_WORDS
 )

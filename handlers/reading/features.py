@@ -5,138 +5,128 @@ is a word or its class, two neighbours, two with one between, a slot that stands
 message, or what a clause says: its sense, its verb and the slots in it.
 """
 
-from collections.abc import Iterator, Sequence
-from typing import NamedTuple
+from collections.abc import Callable, Sequence
 
-from handlers.reading.message import Message
-from handlers.reading.sentences import Clause, Sentence
+from handlers.reading.message import BRAN, LIQUID, Message
+from handlers.reading.sentences import Clause
 from handlers.reading.vocabulary import word_classes
 
-
-class Feature(NamedTuple):
-    """One feature, and the index of the word it stands at."""
-
-    name: str
-    at: int
+Add = Callable[[str, int], object]
+"""Notes a feature and the index of the word it stands at, unless it is known already."""
 
 
-def features(message: Message, sentences: Sequence[Sentence] | None = None) -> list[Feature]:
-    """The features of a message, or of some of its sentences, each once, in their order."""
-    chosen = message.sentences if sentences is None else sentences
-    tokens = _tokens(message)
-    if sentences is not None:
-        start, end = sentences[0].start, sentences[-1].end
-        tokens = [t for t in tokens if start <= t.at < end]
+def features(message: Message) -> dict[str, int]:
+    """The features of a message in their order, each with the first word that it stands at."""
     found: dict[str, int] = {}
-    for name, at in _all(message, chosen, tokens):
-        found.setdefault(name, at)
-    return [Feature(name, at) for name, at in found.items()]
-
-
-def _all(
-    message: Message, sentences: Sequence[Sentence], tokens: list[Feature]
-) -> Iterator[tuple[str, int]]:
-    yield from _runs(tokens)
+    add = found.setdefault
+    names, places = _tokens(message)
+    _add_runs(names, places, add)
     stop = 0
-    first_word, last_word = (sentences[0].start, sentences[-1].end) if sentences else (0, 0)
     for clause in message.clauses:
-        if not first_word <= clause.start < last_word:
-            continue
         first = stop
-        while first < len(tokens) and tokens[first].at < clause.start:
+        while first < len(names) and places[first] < clause.start:
             first += 1
         stop = first
-        while stop < len(tokens) and tokens[stop].at < clause.end:
+        while stop < len(names) and places[stop] < clause.end:
             stop += 1
-        yield from _of_clause(clause, [t.name for t in tokens[first:stop]])
-    slots = sorted({t.name for t in tokens if t.name[0].isupper()})
-    yield "all " + " ".join(slots), 0
-    for kin, at in _classes(tokens).items():
-        yield kin, at
+        _add_clause(clause, names[first:stop], add)
+    slots = sorted({name for name in names if name[0].isupper()})
+    add("all " + " ".join(slots), 0)
+    for kin, at in _classes(names, places).items():
+        add(kin, at)
         for slot in slots:
-            yield f"{kin} & {slot}", at
+            add(f"{kin} & {slot}", at)
     for i, one in enumerate(slots):
         for other in slots[i + 1 :]:
-            yield f"{one} & {other}", 0
-    if any(s.asked for s in sentences):
-        yield "asked", 0
-    yield f"length {min(6, len(tokens) // 5)}", 0
-    yield f"sentences {min(4, len(sentences))}", 0
+            add(f"{one} & {other}", 0)
+    if any(s.asked for s in message.sentences):
+        add("asked", 0)
+    add(f"length {min(6, len(names) // 5)}", 0)
+    add(f"sentences {min(4, len(message.sentences))}", 0)
+    return found
 
 
-def _classes(tokens: list[Feature]) -> dict[str, int]:
+def _classes(names: Sequence[str], places: Sequence[int]) -> dict[str, int]:
     """The classes that the words stand in, each with its first word."""
     known = word_classes()
     found: dict[str, int] = {}
-    for name, at in tokens:
+    for name, at in zip(names, places, strict=True):
         for kin in known.get(name, ()):
             found.setdefault(kin, at)
     return found
 
 
-def _runs(tokens: list[Feature]) -> Iterator[tuple[str, int]]:
+def _add_runs(names: Sequence[str], places: Sequence[int], add: Add) -> None:
     """Single words, neighbours, and words with one between."""
     before, last = "", "^"
-    for name, at in tokens:
-        yield name, at
-        yield f"{last} {name}", at
+    for name, at in zip(names, places, strict=True):
+        add(name, at)
+        add(f"{last} {name}", at)
         if before:
-            yield f"{before} _ {name}", at
+            add(f"{before} _ {name}", at)
         before, last = last, name
-    if tokens:
-        yield f"{last} $", tokens[-1].at
-        yield f"{before} _ $", tokens[-1].at
+    if names:
+        add(f"{last} $", places[-1])
+        add(f"{before} _ $", places[-1])
 
 
-def _of_clause(clause: Clause, names: list[str]) -> Iterator[tuple[str, int]]:
+def _add_clause(clause: Clause, names: Sequence[str], add: Add) -> None:
     sense, at = clause.sense, clause.start
     slots = sorted({name for name in names if name[0].isupper()})
     together = " ".join(slots) or "-"
-    yield f"{sense}: {together}", at
+    add(f"{sense}: {together}", at)
     if clause.verb is None:
         kinds, plain = ["-"], "-"
     else:
         kinds, plain = sorted(clause.verb.verb.classes), clause.verb.verb.plain
-        yield f"{sense}: {plain}", at
+        add(f"{sense}: {plain}", at)
     for kind in kinds:
-        yield f"{sense}: <{kind}>", at
-        yield f"{sense}: <{kind}> {together}", at
+        add(f"{sense}: <{kind}>", at)
+        add(f"{sense}: <{kind}> {together}", at)
     for slot in slots:
-        yield f"{sense}: {slot}", at
-        yield f"{sense}: {plain} {slot}", at
+        add(f"{sense}: {slot}", at)
+        add(f"{sense}: {plain} {slot}", at)
         for kind in kinds:
-            yield f"{sense}: <{kind}> {slot}", at
+            add(f"{sense}: <{kind}> {slot}", at)
     if sense == "ask":
         for name in names:
-            yield f"ask {name}", at
-    for name in names:
-        if name[0].islower():
-            for slot in slots:
-                yield f"{name} .. {slot}", at
+            add(f"ask {name}", at)
+    if slots:
+        for word in (name for name in names if name[0].islower()):
+            _add_beside(word, slots, at, add)
 
 
-def _tokens(message: Message) -> list[Feature]:
-    """The words in order, a slot in place of each name, figure, day, sign, food or liquid."""
+def _add_beside(word: str, slots: Sequence[str], at: int, add: Add) -> None:
+    for slot in slots:
+        add(f"{word} .. {slot}", at)
+
+
+def _tokens(message: Message) -> tuple[list[str], list[int]]:
+    """The words in order, a slot in place of each name, figure, day, sign, food or liquid; and
+    where each of them stands."""
     slots = _slots(message)
-    out: list[Feature] = []
+    names: list[str] = []
+    places: list[int] = []
     i = 0
     while i < len(message.norms):
+        places.append(i)
         slot = slots.get(i)
         if slot is None:
-            out.append(Feature(_word(message, i), i))
+            names.append(_word(message, i))
             i += 1
         else:
-            out.append(Feature(slot[0], i))
+            names.append(slot[0])
             i = slot[1]
-    return out
+    return names, places
 
 
 def _word(message: Message, i: int) -> str:
-    if message.liquid_at(i):
+    norm = message.norms[i]
+    if norm in LIQUID and message.liquid_at(i):
         return "LIQUID"
-    if message.bran_at(i):
+    if norm in BRAN and message.bran_at(i):
         return "BRAN"
-    return "NUMBER" if message.words[i].kind == "number" else message.norms[i]
+    return "NUMBER" if message.words[i].kind == "number" else norm
 
 
 def _slots(message: Message) -> dict[int, tuple[str, int]]:

@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from handlers.reading.acts import Ask, Topic
 from handlers.reading.howmany import asks_how_many
+from handlers.reading.message import Message
 from handlers.reading.question import CRAFT, Question
 from handlers.reading.vocabulary import words_in
 
@@ -97,6 +98,24 @@ _OF_BEDS = words_in(
     "bins bucket ferment fermented bokashi still already nitrogen any add bury by now our my and "
     "please bot for allowed dug buried more 's be contents measures that which is size sized with"
 )
+
+
+_CUES = words_in(
+    "many full filled fill fills liquid leachate liquor runoff run juice tea fluid wet moist dry "
+    "damp soggy sloppy moisture carbon c"
+)
+"""Words without one of which none of these questions is asked."""
+
+
+def may_be_further(message: Message) -> bool:
+    """Whether it may ask what only a room can be asked."""
+    return message.context.in_room and (message.has(_CUES) or names_place(message))
+
+
+def names_place(message: Message) -> bool:
+    """Whether a word of a place where bins were buried stands in it."""
+    places = message.context.places
+    return message.has(frozenset(word for place in places for word in place.casefold().split()))
 
 
 def further(q: Question) -> Ask | None:

@@ -1,6 +1,7 @@
 """Marks: stretches of words that the word lists know, found in one pass."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
+from itertools import zip_longest
 from typing import Any, NamedTuple
 
 
@@ -20,17 +21,19 @@ Entry = tuple[str, str, Any]
 """A phrase in lower case, its tag, its value."""
 
 
+_Row = tuple[list[str], str, Any]
+"""The words of a phrase behind its first, its tag, its value."""
+
+
 class Phrasebook:
-    """Phrases by their first word, the longest first."""
+    """Phrases by their first two words, the longest first; one word alone stands under each."""
 
     def __init__(self, entries: Iterable[Entry]) -> None:
-        rows: dict[str, list[tuple[tuple[str, ...], str, Any]]] = {}
+        by_first: dict[str, list[_Row]] = {}
         for phrase, tag, value in entries:
-            words = tuple(phrase.split())
-            rows.setdefault(words[0], []).append((words[1:], tag, value))
-        for known in rows.values():
-            known.sort(key=lambda row: -len(row[0]))
-        self._rows = rows
+            first, *rest = phrase.split()
+            by_first.setdefault(first, []).append((rest, tag, value))
+        self._rows = {first: _by_second(rows) for first, rows in by_first.items()}
 
     def __contains__(self, word: str) -> bool:
         return word in self._rows
@@ -38,20 +41,31 @@ class Phrasebook:
     def __iter__(self) -> Iterator[str]:
         return iter(self._rows)
 
-    def find(self, norms: Sequence[str]) -> list[Mark]:
+    def find(self, norms: list[str]) -> list[Mark]:
         """All marks: the longest phrase of a tag at each place, none inside another of its tag."""
         found: list[Mark] = []
         rows = self._rows
+        if rows.keys().isdisjoint(norms):
+            return found
         taken: dict[str, int] = {}
-        for i, norm in enumerate(norms):
+        for i, (norm, after) in enumerate(zip_longest(norms, norms[1:], fillvalue="")):
             known = rows.get(norm)
             if known is None:
                 continue
-            for rest, tag, value in known:
+            for rest, tag, value in known.get(after) or known[""]:
                 if taken.get(tag, 0) > i:
                     continue
                 end = i + 1 + len(rest)
-                if not rest or tuple(norms[i + 1 : end]) == rest:
+                if not rest or norms[i + 1 : end] == rest:
                     found.append(Mark(i, end, tag, value))
                     taken[tag] = end
         return found
+
+
+def _by_second(rows: list[_Row]) -> dict[str, list[_Row]]:
+    alone = [row for row in rows if not row[0]]
+    found: dict[str, list[_Row]] = {"": alone}
+    for row in sorted(rows, key=lambda row: -len(row[0])):
+        if row[0]:
+            found.setdefault(row[0][0], []).append(row)
+    return {second: [*longer, *alone] if second else alone for second, longer in found.items()}

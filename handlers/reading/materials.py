@@ -52,6 +52,7 @@ _GREEN = words_in(
 )
 _PLANT = words_in("plant plants vine vines haulm haulms foliage prunings")
 _LEAF = words_in("leaf leaves")
+_GROWING = _BONES | _FAT | _PARTS | _PLANT
 _PEEL = words_in("peel peels peeling peelings rind rinds husk husks core cores pods")
 _STRONG_PARTS = _PARTS - words_in(
     "top tops end ends head heads stone stones slice slices pieces piece chunks bit bits root "
@@ -93,8 +94,10 @@ def find_items(
 
     `measures` are indexes of the words of amounts: "half a kilo" is no half of a mixture.
     """
-    norms = _without_measures(words, measures)
     foods = {m.start: m for m in marks if m.tag == "food"}
+    if not foods and _ALONE.keys().isdisjoint(words):
+        return ()
+    norms = _without_measures(words, measures)
     heads = {m.start: m for m in marks if m.tag == "head"}
     out: list[Item] = []
     i = 0
@@ -111,7 +114,7 @@ def find_items(
         else:
             i += 1
             continue
-        item = _described(norms, item, set(foods))
+        item = _described(norms, item, foods)
         if out and _is_origin(norms[out[-1].end : item.start]):
             item = item._replace(absent=True)
         out.append(item)
@@ -231,7 +234,7 @@ def _grown(
     while end < len(norms):
         head = heads.get(end)
         after = foods.get(end)
-        if norms[end] in _BONES | _FAT | _PARTS | _PLANT:
+        if norms[end] in _GROWING:
             food = _part_of(food, norms[end])
             scrap = scrap or norms[end] in _STRONG_PARTS
             end += 1

@@ -1,6 +1,6 @@
 """A message with all that the word lists find in it: what every rule looks at."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from itertools import pairwise
@@ -113,12 +113,12 @@ class Message:
     def liquid(self, start: int = 0, end: int | None = None) -> bool:
         """Whether the liquid of a bin is named in the stretch."""
         stop = len(self.norms) if end is None else end
-        return any(self.liquid_at(i) for i in range(start, stop))
+        return self.has(LIQUID, start, end) and any(map(self.liquid_at, range(start, stop)))
 
     def bran(self, start: int = 0, end: int | None = None) -> bool:
         """Whether starter bran is named in the stretch."""
         stop = len(self.norms) if end is None else end
-        return any(self.bran_at(i) for i in range(start, stop))
+        return self.has(BRAN, start, end) and any(map(self.bran_at, range(start, stop)))
 
 
 def read_message(text: str, context: Context) -> Message:
@@ -130,33 +130,35 @@ def read_message(text: str, context: Context) -> Message:
     members = find_members(words, norms, context.members)
     taken = _indexes(bins)
     days = read_days(words, at, month_first=context.units == "us", taken=taken)
-    taken_by_days = taken | _indexes(days)
-    amounts = read_amounts(words, context.units, taken_by_days)
-    held = taken_by_days | _indexes(amounts) | _indexes(members)
-    said = said_bins(words, norms, held, by_food=context.in_room)
+    taken |= _indexes(days)
+    amounts = read_amounts(words, context.units, taken)
+    measures = _indexes(amounts)
+    taken |= measures
+    called = taken | _indexes(members)
+    said = said_bins(words, norms, called, by_food=context.in_room)
     bins = tuple(sorted((*bins, *said)))
     if amounts:
-        named = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(members)
         no_names, alone = not context.bins and not bins, context.in_room and not bins
+        named = called | _indexes(bins)
         fresh = target_bins(words, norms, named, no_names=no_names, by_one_word=alone)
         bins = tuple(sorted((*bins, *fresh)))
-    taken = _indexes(bins)
-    elsewhere = tuple(m for m in mentions(norms, context.bins) if not _overlaps(m, taken))
+    in_bins = _indexes(bins)
+    elsewhere = tuple(m for m in mentions(norms, context.bins) if not _overlaps(m, in_bins))
     marks = vocabulary().find(norms)
     bins = _no_figures_of_speech(bins, marks)
-    taken = _indexes(bins)
-    marks = [m for m in marks if not _inside(m, taken)]
+    in_bins = _indexes(bins)
+    marks = [m for m in marks if not _inside(m, in_bins)]
     signs = find_signs(norms, marks)
-    used = _indexes(s for s in signs if s.plain or s.end - s.start > 1) | _indexes(amounts)
-    items = tuple(i for i in find_items(norms, marks, _indexes(amounts)) if i.start not in used)
-    held = _indexes(bins) | taken_by_days | _indexes(amounts) | _indexes(_food_marks(marks))
-    held |= _list_joints(norms, items, amounts)
+    used = _indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
+    items = tuple(i for i in find_items(norms, marks, measures) if i.start not in used)
+    taken |= in_bins
+    held = taken | _indexes(_food_marks(marks)) | _list_joints(norms, items, amounts)
     sentences = sentences_of(words, held)
     names = frozenset(norms[i] for m in members for i in range(m.start, m.end))
-    verbs = verbs_of(words, marks, _indexes(bins) | taken_by_days | _indexes(amounts))
+    verbs = verbs_of(words, marks, taken)
     hedged = _indexes(_hedges(norms, marks, {v.start for v in verbs}))
     verbs = [v for v in verbs if v.start not in hedged]
-    over = _indexes(d for d in days if d.past == d.future and d.past < at.date())
+    over = _indexes([d for d in days if d.past == d.future and d.past < at.date()])
     clauses = clauses_of(words, sentences, verbs, held | hedged, names, over, hedged)
     clauses = clauses[:MOST_CLAUSES]
     _set_quoted_aside(norms, clauses)
@@ -179,8 +181,13 @@ def _local(context: Context) -> datetime:
     return context.at.astimezone(context.zone)
 
 
-def _indexes(spans: Iterable[BinRef | Day | Amount | MemberRef | Mark | Seen]) -> frozenset[int]:
-    return frozenset(i for span in spans for i in range(span.start, span.end))
+def _indexes(spans: Sequence[BinRef | Day | Amount | MemberRef | Mark | Seen]) -> frozenset[int]:
+    if not spans:
+        return _NONE
+    return frozenset([i for span in spans for i in range(span.start, span.end)])
+
+
+_NONE: frozenset[int] = frozenset()
 
 
 def _food_marks(marks: Iterable[Mark]) -> list[Mark]:
@@ -191,6 +198,8 @@ def _list_joints(
     norms: list[str], items: tuple[Item, ...], amounts: tuple[Amount, ...]
 ) -> frozenset[int]:
     """Words that join two things of one list ("600 g rice and 400 g beans") and no clauses."""
+    if len(items) < 2:
+        return _NONE
     ends = {item.end for item in items}
     starts = {item.start for item in items}
     measured = {
@@ -207,6 +216,8 @@ def _list_joints(
 
 def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
     """A clause between quotation marks is somebody's words, not the sender's report."""
+    if '"' not in norms:
+        return
     marks = [i for i, norm in enumerate(norms) if norm == '"']
     for start, end in zip(marks[::2], marks[1::2], strict=False):
         if end - start < 4:
@@ -222,6 +233,8 @@ def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
 
 def _no_figures_of_speech(bins: tuple[BinRef, ...], marks: list[Mark]) -> tuple[BinRef, ...]:
     """The bins without the drum of "tight as a drum"."""
+    if all(b.name is not None for b in bins):
+        return bins
     spoken = [m for m in marks if m.tag.startswith("sign") and m.end - m.start > 2]
     return tuple(
         b
@@ -231,11 +244,11 @@ def _no_figures_of_speech(bins: tuple[BinRef, ...], marks: list[Mark]) -> tuple[
 
 
 def _overlaps(ref: BinRef, taken: frozenset[int]) -> bool:
-    return any(i in taken for i in range(ref.start, ref.end))
+    return not taken.isdisjoint(range(ref.start, ref.end))
 
 
 def _inside(mark: Mark, taken: frozenset[int]) -> bool:
-    return bool(taken) and any(i in taken for i in range(mark.start, mark.end))
+    return bool(taken) and not taken.isdisjoint(range(mark.start, mark.end))
 
 
 _BEFORE_BIN = words_in("in into to from off of the inside")
@@ -246,11 +259,13 @@ def _mended(norms: list[str], context: Context) -> list[str]:
     known = vocabulary()
     single = tuple(name for name in context.bins if " " not in name)
     for i, norm in enumerate(norms):
-        if len(norm) < 4 or norm in known or not norm.isalpha():
+        if len(norm) < 4:
             continue
         after = norms[i + 1] if i + 1 < len(norms) else ""
         before = norms[i - 1] if i else ""
-        if after in BIN_WORDS or before in _BEFORE_BIN:
+        if not (after in BIN_WORDS or before in _BEFORE_BIN):
+            continue
+        if norm.isalpha() and norm not in known:
             name = slipped(norm, single)
             if name is not None:
                 norms[i] = name.lower()

@@ -83,7 +83,7 @@ _INTO = words_in(
 )
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=1024)
 def _book(bins: tuple[str, ...], members: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
     entries += [(_norms(name.lstrip("@")), "member", name) for name in members]
@@ -96,7 +96,7 @@ def _norms(name: str) -> str:
 
 
 def find_members(
-    words: Sequence[Word], norms: Sequence[str], members: tuple[str, ...]
+    words: Sequence[Word], norms: list[str], members: tuple[str, ...]
 ) -> tuple[MemberRef, ...]:
     """Members named in the words, in order."""
     found = [
@@ -107,7 +107,7 @@ def find_members(
     return tuple(sorted((*found, *owners)))
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=1024)
 def _owners(members: tuple[str, ...]) -> Phrasebook:
     """ "That was dots": the names with the s of an owner and no apostrophe."""
     names = {_norms(name.lstrip("@")): name for name in members}
@@ -134,13 +134,13 @@ _AFTER_IS = words_in(
 )
 
 
-def find_bot(norms: Sequence[str], bots: tuple[str, ...]) -> tuple[int, ...]:
+def find_bot(norms: list[str], bots: tuple[str, ...]) -> tuple[int, ...]:
     """Indexes of the words that call the bot."""
     return tuple(m.start for m in _book((), (), bots).find(norms))
 
 
 def known_bins(
-    words: Sequence[Word], norms: Sequence[str], bins: tuple[str, ...]
+    words: Sequence[Word], norms: list[str], bins: tuple[str, ...]
 ) -> tuple[BinRef, ...]:
     """The group's own bins that are meant in the words, in order."""
     out: list[BinRef] = []
@@ -178,7 +178,7 @@ def _is_pictured(name: str) -> bool:
     return set(_norms(name).split()) == {"☺"}
 
 
-def mentions(norms: Sequence[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
+def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
     """Every place where a bin's name stands, or a word that only one name has ("Reg", "Big Reg").
 
     It may well be a room, a colour or a fruit there: whether a bin is meant, the scores say.
@@ -186,7 +186,7 @@ def mentions(norms: Sequence[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
     return tuple(BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms))
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=1024)
 def _loose_book(bins: tuple[str, ...]) -> Phrasebook:
     parts = Counter(word for name in bins for word in set(_norms(name).split()))
     short = [

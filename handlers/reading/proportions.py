@@ -49,7 +49,9 @@ def share_of(
 
 def _percents_stand_behind(norms: Sequence[str], foods: Collection[int]) -> bool:
     """Whether the last percentage follows the last thing ("veg 60%, meat 40%")."""
-    last = max((i for i, norm in enumerate(norms) if norm in PERCENT), default=-1)
+    if PERCENT.isdisjoint(norms):
+        return False
+    last = max(i for i, norm in enumerate(norms) if norm in PERCENT)
     return last > max(foods, default=0)
 
 

@@ -124,7 +124,7 @@ _OF_BETWEEN = words_in(
 def _without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
     """Drops a total given beside its parts, or the parts that do not add up to it."""
     norms = group.message.norms
-    for a in amounts:
+    for a in amounts if len(amounts) > 1 else ():
         behind = norms[a.end : a.end + 2]
         near = {*norms[max(0, a.start - 2) : a.start], *(behind if behind[:1] != ["."] else ())}
         parts = [b for b in amounts if b is not a and b.quantity == a.quantity]

@@ -4,7 +4,7 @@ from handlers.reading.acts import Act, Ask, Topic
 from handlers.reading.asking import is_question
 from handlers.reading.briefly import PLANTS
 from handlers.reading.doers import is_sender
-from handlers.reading.further import further, placed
+from handlers.reading.further import further, may_be_further, names_place, placed
 from handlers.reading.materials import makeup
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.quantities import of_what
@@ -38,26 +38,33 @@ _ASKED_BY = (
 )  # fmt: skip
 
 
-def asks(message: Message, *, told: bool = False) -> tuple[Act, ...]:
+ASKED_KINDS = frozenset(f"ask {topic}" for topic, _ in TOPICS)
+"""What may be asked without a room, by its name in the scores."""
+
+
+def asks(message: Message, *, told: bool = False, scored: bool = True) -> tuple[Act, ...]:
     """The questions of a message that the bot can answer, each topic once.
 
-    `told` says that the message also reports something, so that it asks only where it plainly asks.
+    `told` says that the message also reports something, so that it asks only where it plainly asks;
+    without `scored`, only what has no score is looked for: that which only a room can be asked.
     """
+    if not (scored or may_be_further(message)):
+        return ()
     if _bare(message) == "help":
         return (Ask(topic="help", rules=("help",)),)
     if message.context.after_bot and _bare(message) in _WHY:
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
     out: list[Ask] = []
     for question in _questions(message, told):
-        act = _asked(question)
+        act = _asked(question, scored or names_place(message))
         if act is not None and all(act.topic != other.topic for other in out):
             out.append(act)
     return tuple(out)
 
 
-def _asked(question: Question) -> Ask | None:
+def _asked(question: Question, scored: bool) -> Ask | None:
     """What a stretch asks; in a room that may be more than the reading contract has topics for."""
-    topic = next((name for name, test in TOPICS if test(question)), None)
+    topic = next((name for name, test in TOPICS if test(question)), None) if scored else None
     act = None if topic is None else filled(question, topic)
     if not question.message.context.in_room:
         return act

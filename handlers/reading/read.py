@@ -4,9 +4,9 @@ from handlers.reading.acts import Act, Ask, Context, Set, Unsure
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import asks
+from handlers.reading.questions import ASKED_KINDS, asks
 from handlers.reading.records import RECORD_KINDS, records
-from handlers.reading.replies import replies
+from handlers.reading.replies import REPLY_KINDS, replies, settings
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
@@ -30,12 +30,13 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if not (scores.any_may() or context.in_room or context.after_bot):
         return ()
     sure = scores.sure()
-    answer = [act for act in replies(message) if _believed(act, scores)]
+    answer = [act for act in _replied(message, scores) if _believed(act, scores)]
     found: list[Act] = list(answer)
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         found += [act for act in records(message) if _believed(act, scores)]
     if not answer or any(kind.startswith("ask ") for kind in sure):
-        asked = asks(message, told=bool(found))
+        scored = context.after_bot or scores.any_may(ASKED_KINDS)
+        asked = asks(message, told=bool(found), scored=scored)
         found += [act for act in asked if _believed(act, scores)]
     known = {kind_of(act) for act in found}
     beyond = any(_is_beyond(act, scores) for act in found) or (
@@ -46,7 +47,14 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
             act = supplied(kind, message, scores)
             if act is not None:
                 found.append(act)
-    return asked_first(completed(found, message), message)
+    return asked_first(completed(found, message), message) if found else ()
+
+
+def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
+    """The reply that a message is; behind the bot's words it was looked for before the scores."""
+    if message.context.after_bot:
+        return ()
+    return replies(message) if scores.any_may(REPLY_KINDS) else settings(message)
 
 
 def _asks(message: Message) -> bool:

@@ -1,9 +1,9 @@
 """Answers and corrections: what leans on an earlier message, a reminder or an offer."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date
 
-from handlers.reading.acts import Accept, Act, Amend, Decline, Done, Later, Offer, Set
+from handlers.reading.acts import Accept, Act, Amend, Decline, Done, Later, Offer, Retract, Set
 from handlers.reading.amending import (
     SHORT,
     SORRY,
@@ -31,12 +31,28 @@ from handlers.reading.wording import (
     first_in,
 )
 
+REPLY_KINDS = frozenset(
+    each.act for each in (Set, Retract, Later, Amend, Done, Decline, Offer, Accept)
+)
+
+_Reader = tuple[Callable[[Message, str], Act | None], frozenset[str]]
+"""Reads one kind of reply; with the words without one of which none of its patterns is found."""
+
 
 def replies(message: Message) -> tuple[Act, ...]:
     """The acts of a message that answers or corrects; none if it stands on its own."""
+    return _first(message, _READERS)
+
+
+def settings(message: Message) -> tuple[Act, ...]:
+    """What a message sets for the group; no other reply."""
+    return _first(message, _READERS[:1])
+
+
+def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
     words = frozenset(message.norms)
     text = ""
-    for reader, cues in _READERS:
+    for reader, cues in readers:
         if words.isdisjoint(cues) and not message.context.after_bot:
             continue
         text = text or plain_text(message)
@@ -63,7 +79,7 @@ def coming(message: Message) -> date | None:
 def _amend(message: Message, text: str) -> Amend | None:
     if adds(message, text):
         return None
-    return amend(message) or another_number(message) or another_doer(message)
+    return amend(message, text) or another_number(message) or another_doer(message)
 
 
 def _offer(message: Message, text: str) -> Offer | None:
@@ -155,8 +171,7 @@ def _set(message: Message, text: str) -> Set | None:
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
 
-# Each reader with the words without one of which none of its patterns can be found.
-_READERS: tuple[tuple[Callable[[Message, str], Act | None], frozenset[str]], ...] = (
+_READERS: tuple[_Reader, ...] = (
     (
         _set,
         words_in(

@@ -4,96 +4,114 @@
 The rules say what an act's fields are; the scores say whether it was told at all.
 """
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 from math import exp
 from typing import NamedTuple
 
-from handlers.reading.features import Feature, features
+from handlers.reading.features import features
 from handlers.reading.message import Message
 
 
-class _Kind(NamedTuple):
-    """One act, or one topic of a question: its bias, and the log-odds from which it counts."""
-
-    name: str
-    bias: float
-    may: float
-    """Below it the act was not told, whatever a rule says."""
-    sure: float
-    """From it the act was told, whether or not a rule found it."""
-
-
 class _Weights(NamedTuple):
-    kinds: tuple[_Kind, ...]
-    by_feature: dict[str, tuple[tuple[int, float], ...]]
+    """What is known of all kinds of act (or topics of a question) side by side in one number.
+
+    Each kind has a lane of so many bits, so that one addition adds a feature to the scores of all.
+    Log-odds are told in hundredths: their sums are exact, in whatever order they are added.
+    """
+
+    kinds: tuple[str, ...]
+    bias: int
+    """What speaks for each kind before anything is said."""
+    may: int
+    """Below it the act was not told, whatever a rule says."""
+    sure: int
+    """From it the act was told, whether or not a rule found it."""
+    by_feature: dict[str, int]
+
+    def together(self, features: Iterable[str]) -> int:
+        """What some features weigh together, for each kind in its lane."""
+        return sum(filter(None, map(self.by_feature.get, features)), _level(len(self.kinds)))
+
+    def reached(self, together: int, limits: int) -> list[str]:
+        """The kinds that reach their limits."""
+        over = together - limits & _level(len(self.kinds))
+        if not over:
+            return []
+        return [kind for lane, kind in enumerate(self.kinds) if over >> _LANE * lane & _HALF]
+
+
+_LANE = 32
+_HALF = 1 << _LANE - 1
+_MASK = (1 << _LANE) - 1
+
+
+@cache
+def _level(lanes: int) -> int:
+    """Nought in each lane: it lies half up the lane, so that nothing is borrowed from the next."""
+    return sum(_HALF << _LANE * lane for lane in range(lanes))
+
+
+def _weight(together: int, lane: int) -> float:
+    """The weight that stands in a lane."""
+    return ((together >> _LANE * lane & _MASK) - _HALF) / 100
 
 
 @dataclass(frozen=True, slots=True)
 class Scores:
-    """Log-odds of each kind of act in one message."""
+    """How likely each kind of act is in one message."""
 
-    log_odds: dict[str, float]
-    found: Sequence[Feature]
+    together: int
+    """The log-odds of all kinds, side by side."""
+    found: Mapping[str, int]
+    """Its features, each with the word that it stands at."""
+    believed: frozenset[str]
+    """The kinds that may have been told."""
+
+    @property
+    def log_odds(self) -> dict[str, float]:
+        """The log-odds of each kind."""
+        kinds = enumerate(_weights().kinds)
+        return {kind: _weight(self.together, lane) for lane, kind in kinds}
 
     def may(self, kind: str) -> bool:
         """Whether a rule that finds such an act is believed."""
-        known = _limits().get(kind)
-        return known is None or self.log_odds[kind] >= known.may
+        return kind in self.believed or not self.knows(kind)
 
     def knows(self, kind: str) -> bool:
         """Whether there are weights for that kind of act."""
-        return kind in self.log_odds
+        return kind in _weights().kinds
 
     def any_may(self, of: Collection[str] | None = None) -> bool:
         """Whether any kind of act at all, or of those kinds, may have been told."""
-        limits = _limits()
-        kinds = self.log_odds if of is None else of
-        return any(self.log_odds[kind] >= limits[kind].may for kind in kinds)
+        return bool(self.believed) if of is None else not self.believed.isdisjoint(of)
 
     def sure(self) -> list[str]:
         """The kinds of act that were told, even if no rule found one; the likeliest first."""
-        limits = _limits()
-        told = [k for k, score in self.log_odds.items() if score >= limits[k].sure]
-        return sorted(told, key=lambda k: -self.log_odds[k])
+        told = _weights().reached(self.together, _weights().sure)
+        return sorted(told, key=lambda kind: -_weight(self.together, _lane(kind)))
 
     def within(self, kind: str, start: int, end: int) -> float:
         """What words[start:end] speak for the kind."""
-        index = next(i for i, k in enumerate(_weights().kinds) if k.name == kind)
-        by_feature = _weights().by_feature
-        return sum(
-            weight
-            for feature in self.found
-            if start <= feature.at < end
-            for i, weight in by_feature.get(feature.name, ())
-            if i == index
-        )
+        inside = (name for name, at in self.found.items() if start <= at < end)
+        return _weight(_weights().together(inside), _lane(kind))
 
     def reasons(self, kind: str, most: int = 5) -> list[str]:
         """The features that weigh most in it, with their weights."""
-        index = next(i for i, k in enumerate(_weights().kinds) if k.name == kind)
-        found = [
-            (weight, feature.name)
-            for feature in self.found
-            for i, weight in _weights().by_feature.get(feature.name, ())
-            if i == index
-        ]
-        found.sort(key=lambda pair: -abs(pair[0]))
-        return [f"{weight:+.2f} {name}" for weight, name in found[:most]]
+        weights, lane = _weights(), _lane(kind)
+        weighed = [(_weight(weights.together([name]), lane), name) for name in self.found]
+        weighed.sort(key=lambda pair: -abs(pair[0]))
+        return [f"{weight:+.2f} {name}" for weight, name in weighed[:most] if weight]
 
 
 def scores_of(message: Message) -> Scores:
     """The scores of a message's features."""
     weights = _weights()
-    totals = [kind.bias for kind in weights.kinds]
     found = features(message)
-    by_feature = weights.by_feature
-    for name, _ in found:
-        for i, weight in by_feature.get(name, ()):
-            totals[i] += weight
-    return Scores({k.name: t for k, t in zip(weights.kinds, totals, strict=True)}, found)
+    together = weights.bias + weights.together(found)
+    return Scores(together, found, frozenset(weights.reached(together, weights.may)))
 
 
 def likelihood(log_odds: float) -> float:
@@ -102,21 +120,29 @@ def likelihood(log_odds: float) -> float:
 
 
 @cache
-def _limits() -> dict[str, _Kind]:
-    return {kind.name: kind for kind in _weights().kinds}
+def _lane(kind: str) -> int:
+    return _weights().kinds.index(kind)
 
 
 @cache
 def _weights() -> _Weights:
     """A line `[kind] bias may sure`, then a line `weight feature` for each feature of the kind."""
-    kinds: list[_Kind] = []
-    by_feature: dict[str, list[tuple[int, float]]] = {}
+    kinds: list[str] = []
+    bias = may = sure = shift = 0
+    by_feature: dict[str, int] = {}
     text = files("handlers.reading").joinpath("lexicon", "weights.txt").read_text(encoding="utf-8")
     for line in text.splitlines():
         if line.startswith("["):
-            name, _, numbers = line[1:].partition("]")
-            kinds.append(_Kind(name, *(float(n) for n in numbers.split())))
+            kind, _, numbers = line[1:].partition("]")
+            shift = _LANE * len(kinds)
+            kinds.append(kind)
+            of_kind, least, most = (_hundredths(number) << shift for number in numbers.split())
+            bias, may, sure = bias + of_kind, may + least, sure + most
         else:
             weight, _, feature = line.partition(" ")
-            by_feature.setdefault(feature, []).append((len(kinds) - 1, float(weight)))
-    return _Weights(tuple(kinds), {name: tuple(rows) for name, rows in by_feature.items()})
+            by_feature[feature] = by_feature.get(feature, 0) + (_hundredths(weight) << shift)
+    return _Weights(tuple(kinds), bias, may, sure, by_feature)
+
+
+def _hundredths(number: str) -> int:
+    return round(100 * float(number))

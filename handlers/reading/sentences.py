@@ -43,6 +43,7 @@ _JOINTS = words_in(
     "and n & but then so because cos cuz while whilst though although which when after before "
     "or + plus y und et since as bc than until if unless once"
 )
+_CUTTING = _SOFT | _JOINTS
 _NOT_YET = frozenset({"will", "order", "habit", "if", "ask", "said"})
 _TIME_JOINTS = words_in("before after since until as than when while")
 
@@ -94,6 +95,7 @@ _TURNS = frozenset(
     {("what", "do", "i"), ("what", "do", "we"), ("what", "should", "i"), ("what", "should", "we"),
      ("how", "do", "i"), ("should", "i", "be"), ("should", "i", "worry"), ("what", "can", "i")}
 )  # fmt: skip
+_TURNING = frozenset(first for first, *_ in _TURNS) | {"is", "are"}
 
 
 class _Cutter:
@@ -138,14 +140,10 @@ class _Cutter:
         start, joint = sentence.start, ""
         for i in range(sentence.start, sentence.end):
             norm = self.norms[i]
-            if norm == "when" and i == sentence.start:
-                continue
-            if i > start and self.turns_to_ask(i, sentence.end):
+            if norm in _TURNING and i > start and self.turns_to_ask(i, sentence.end):
                 out.append((start, i, joint))
                 start, joint = i, ""
-            if i in self.held or not (norm in _SOFT or norm in _JOINTS):
-                continue
-            if self.leads_on(i, sentence.end):
+            if norm not in _CUTTING or i in self.held or self.leads_on(i, sentence):
                 continue
             if i > start:
                 out.append((start, i, joint))
@@ -171,11 +169,13 @@ class _Cutter:
             and norms[2] in SUPPOSED
         )
 
-    def leads_on(self, i: int, end: int) -> bool:
+    def leads_on(self, i: int, sentence: Sentence) -> bool:
         """ "So much", "before midnight": words that join clauses, but here lead no clause."""
-        norm, after = self.norms[i], self.norms[i + 1] if i + 1 < end else ""
+        norm = self.norms[i]
         if norm == "so":
-            return after in ("much", "many", "far")
+            return i + 1 < sentence.end and self.norms[i + 1] in ("much", "many", "far")
+        if norm == "when" and i == sentence.start:
+            return True
         if norm not in _TIME_JOINTS:
             return False
         return not any(i < v.start <= i + 7 for v in self.verbs)
@@ -214,7 +214,7 @@ class _Cutter:
         left = self.norms[start : verb.start]
         if joint in ("if", "unless", "once"):
             left = [joint, *left]
-        behind = any(i in self.behind for i in range(start, end))
+        behind = not self.behind.isdisjoint(range(start, end))
         own = sense_of(left, verb.verb, self.names, behind=behind)
         if joint in ("before", "until", "than", "when") and verb.verb.form in ("plain", "ing"):
             return "will"

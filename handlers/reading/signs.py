@@ -31,6 +31,7 @@ _MOULD_WEAK = words_in(
     "speckles specks blobs hair hairy cotton velvet velvety floss flecks dusting "
     "powdery frosting webbing tufts tuft mossy pelt"
 )
+_MOULDY = _MOULD | _MOULD_WEAK
 _COLOURS: dict[Sign, str] = {
     "white_mould": "white whitish blanco blanca weiss weisse weisser weiße weißer snowy blanc "
     "blanche bianco bianca branco branca wit witte biala puti safed putih",
@@ -60,7 +61,7 @@ _STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace(
 def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
     """All signs told in the words, in order, also those said to be absent."""
     foods = [m for m in marks if m.tag == "food"]
-    found = _moulds(norms, [m for m in marks if _keeps_out_mould(m)])
+    found = [] if _MOULDY.isdisjoint(norms) else _moulds(norms, marks)
     used = {i for seen in found for i in range(seen.start, seen.end)}
     for mark in marks:
         if not mark.tag.startswith("sign-") or any(i in used for i in range(mark.start, mark.end)):
@@ -70,7 +71,7 @@ def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
             found.append(seen)
     found += [
         Seen(i, i + 2, "no_liquid", True)
-        for i in range(len(norms) - 1)
+        for i in range(len(norms) - 1 if "any" in norms else 0)
         if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and _denied(norms, i)
     ]
     return tuple(sorted(s for s in found if not _is_inside(s, found)))
@@ -167,10 +168,11 @@ def _denied(norms: Sequence[str], at: int) -> bool:
     return False
 
 
-def _moulds(norms: Sequence[str], others: Sequence[Mark]) -> list[Seen]:
+def _moulds(norms: Sequence[str], marks: Sequence[Mark]) -> list[Seen]:
+    others = [m for m in marks if _keeps_out_mould(m)]
     out: list[Seen] = []
     for i, norm in enumerate(norms):
-        if norm not in _MOULD and norm not in _MOULD_WEAK:
+        if norm not in _MOULDY:
             continue
         if out and out[-1].end > i:
             continue

@@ -41,6 +41,8 @@ def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
 
 def said_day(group: Group) -> Day | None:
     """The day that the group's own words give, if any."""
+    if not group.days:
+        return None
     told = [d for d in group.days if not d.aside and _tells_when(group, d)]
     told = [d for d in told if not _is_other_day(group, d)]
     today = group.message.today

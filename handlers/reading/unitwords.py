@@ -191,13 +191,14 @@ def unit_table(units: Units) -> Mapping[str, Unit]:
 
 
 @cache
-def unit_starts(units: Units) -> frozenset[str]:
-    """The first words of all spellings of units."""
-    return frozenset(spelling.split("_")[0] for spelling in unit_table(units))
+def unit_starts(units: Units) -> Mapping[str, int]:
+    """The first words of all spellings of units, with the words in the longest that begins so."""
+    found: dict[str, int] = {}
+    for spelling in unit_table(units):
+        first, *rest = spelling.split("_")
+        found[first] = max(found.get(first, 0), 1 + len(rest))
+    return found
 
-
-LONGEST = 3
-"""Words in the longest spelling."""
 
 VESSEL_WORDS = frozenset(
     [

@@ -2,6 +2,7 @@
 
 import re
 import unicodedata
+from functools import lru_cache
 from typing import NamedTuple
 
 READ_AT_MOST = 4000
@@ -98,17 +99,18 @@ def words_of(text: str) -> list[Word]:
     """The words of a cleaned text, in order."""
     out: list[Word] = []
     for piece in _PIECE.finditer(text):
-        written = piece.group()
+        written, start, end = piece[0], piece.start(), piece.end()
         first = written[0]
-        start, end = piece.span()
-        if first.isdigit():
+        if first.isalpha():
+            for norm, behind, before in _opened(written):
+                said = written[behind:before]
+                out.append(Word(norm, said, start + behind, start + before, "word"))
+        elif first.isdigit():
             if out and out[-1].norm == "an":  # "6 pints and 2": said with the d left out
                 out[-1] = out[-1]._replace(norm="and")
             out.append(Word(written, written, start, end, "number"))
         elif first == "." and len(written) > 1:
             out.append(Word(f"0{written}", written, start, end, "number"))
-        elif first.isalpha():
-            _open(written, start, end, out)
         elif first == "-" and _joins(text, start, end):
             continue
         else:
@@ -131,25 +133,17 @@ def _sign(sign: str) -> str:
     return {"—": "—", "→": "→", "➡": "→", "⇒": "→", "•": "\n", "￥": "$", "₹": "$"}.get(sign, "☺")
 
 
-def _open(written: str, start: int, end: int, out: list[Word]) -> None:
-    """Adds a written word, its short forms opened ("I'll" is two words)."""
-    lower = plain(written)
+@lru_cache(maxsize=2048)
+def _opened(written: str) -> tuple[tuple[str, int, int], ...]:
+    """A written word, its short forms opened ("I'll" is two), each with its stretch of letters."""
+    lower, end = plain(written), len(written)
     if "'" not in lower:
-        opened = _OPENED.get(lower)
-        if opened is None:
-            out.append(Word(lower, written, start, end, "word"))
-            return
-        out.extend(Word(norm, written, start, end, "word") for norm in opened)
-        return
+        return tuple((norm, 0, end) for norm in _OPENED.get(lower, (lower,)))
     stem, _, tail = lower.rpartition("'")
-    stem = stem.replace("'", "")
     if tail == "t" or tail not in _TAILS:
-        joined = lower.replace("'", "")
-        out.append(Word(joined, written, start, end, "word"))
-        return
-    cut = start + written.rfind("'") if "'" in written else end
-    out.append(Word(stem, written[: cut - start], start, cut, "word"))
-    out.append(Word(_TAILS[tail], written[cut - start :], cut, end, "word"))
+        return ((lower.replace("'", ""), 0, end),)
+    cut = written.rfind("'") if "'" in written else end
+    return (stem.replace("'", ""), 0, cut), (_TAILS[tail], cut, end)
 
 
 def plain(written: str) -> str:

@@ -9,6 +9,7 @@ from tests.bench.measure import Measured, as_json, table
 
 BENCHES = {
     "start": "the first answer of chat, and --help",
+    "reading": "messages read on one core, beside readers of amounts and of dates; hostile texts",
     "message": "a log message handled and committed, beside the bare commit of the same rows",
     "backlog": "messages a second of a backlog and of a replay, on one core",
     "flat": "answers, digest and dues of a long history beside those of a short one",

@@ -54,7 +54,7 @@ def kind_of(act: Row) -> str:
 
 def learned(rows: Sequence[Row]) -> dict[str, tuple[float, dict[str, float]]]:
     """Bias and weights by feature for each kind of act."""
-    names = [[f.name for f in features(read_message(r["body"], context_of(r)))] for r in rows]
+    names = [list(features(read_message(r["body"], context_of(r)))) for r in rows]
     seen = Counter(name for each in names for name in each)
     book = DictVectorizer()
     table = book.fit_transform([{n: 1.0 for n in each if seen[n] >= LEAST_SEEN} for each in names])
