@@ -107,15 +107,17 @@ class Book:
 
     async def bin(self, name: str) -> Bin | None:
         """The bin of that name, or once of that name, in any case, as `words.name` lets it in."""
-        key = words.name(name).casefold()
 
         async def ask() -> Bin | None:
+            key = words.name(name).casefold()
             row = await self.db.row(
                 "SELECT * FROM bin WHERE room = ? AND key = ?", (self.room.id, key)
             )
-            return Bin(id=row["id"], name=row["name"]) if row else None
+            if row:
+                return Bin(id=row["id"], name=row["name"])
+            return (await self.former_names()).get(key)
 
-        return await self.known("bin", key, ask) or (await self.former_names()).get(key)
+        return await self.known("bin entry:rename", ("bin", name), ask)
 
     async def places(self) -> list[str]:
         """Where bins were buried, as it was said."""

@@ -54,7 +54,8 @@ async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int
             entry.replaces,
         ),
         room=book.room.id,
-        part=entry.act,
+        # What stands in for another entry has its place among those that were read before.
+        part="" if entry.replaces else entry.act,
     )
 
 

@@ -59,8 +59,11 @@ async def first_deed(book: Book, bin: Bin, after: int) -> Entry | None:
         found = await book.told(_FIRST_DEED, (bin.id, after, json.dumps(begins)))
         return found[0] if found else None
 
-    of = f"bin member entry:{','.join(begins)}"
-    return await book.known(of, ("first deed", bin.id, after, book.aside), ask)
+    key = "first deed", bin.id, after, book.aside
+    first = await book.known("bin member entry:rewritten", key, ask)
+    if first and first.run == 1:
+        return first  # nothing that is only added comes before it
+    return await book.known(f"bin member entry:{','.join(begins)}", key, ask)
 
 
 async def last_heard(book: Book, user: str) -> datetime | None:
