@@ -81,11 +81,12 @@ class Client(AsyncClient):
         return answer
 
 
-@asynccontextmanager
-async def connected(
-    home: Home, account: Account, trusted: Trusted = "signed"
-) -> AsyncIterator[Client]:
-    """A client that is this device, with its key store open."""
+def opened(home: Home, account: Account, trusted: Trusted = "signed") -> Client:
+    """A client that is this device, with its key store open.
+
+    To be had before an event loop has other work: a new store waits for the disk, an old one for
+    all its keys to be read, and nio's stays with the thread that opened it.
+    """
     home.keys.mkdir(mode=0o700, parents=True, exist_ok=True)
     config = AsyncClientConfig(
         store=SqliteStore,
@@ -100,6 +101,21 @@ async def connected(
     client.trust = Trust(client, trusted)
     harden(client, client.trust.takes)
     unhurry(client)
+    return client
+
+
+@asynccontextmanager
+async def connected(
+    home: Home, account: Account, trusted: Trusted = "signed"
+) -> AsyncIterator[Client]:
+    """The same, closed at the end: where the loop has nothing else to do."""
+    async with closed_after(opened(home, account, trusted)) as client:
+        yield client
+
+
+@asynccontextmanager
+async def closed_after(client: Client) -> AsyncIterator[Client]:
+    """A client, with its line and its key store closed at the end."""
     try:
         yield client
     finally:

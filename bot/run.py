@@ -20,7 +20,7 @@ from bot import clock, settings
 from bot.account import Account
 from bot.backup import keep_daily
 from bot.calendar_server import CalendarServer, keep_shared
-from bot.connection import Client, connected, cross_sign, tend_keys
+from bot.connection import Client, closed_after, cross_sign, opened, tend_keys
 from bot.forget import forget_left
 from bot.matrix import Session
 from bot.pacing import Bell
@@ -70,7 +70,8 @@ def run(args: argparse.Namespace) -> int:
     try:
         with accounts.sole_user(place):
             accounts.refuse_lost_keys(place, account)
-            asyncio.run(_until_signalled(place, chosen, account))
+            client = opened(place, account, chosen.devices)
+            asyncio.run(_until_signalled(place, chosen, account, client))
     except asyncio.CancelledError:
         return 130
     return 0
@@ -83,7 +84,7 @@ def _start_log(verbose: bool) -> None:
     )
 
 
-async def _until_signalled(place: Home, chosen: Settings, account: Account) -> None:
+async def _until_signalled(place: Home, chosen: Settings, account: Account, client: Client) -> None:
     stop = asyncio.Event()
     this = asyncio.current_task()
     assert this is not None
@@ -95,22 +96,24 @@ async def _until_signalled(place: Home, chosen: Settings, account: Account) -> N
 
     for number in (signal.SIGINT, signal.SIGTERM):
         asyncio.get_running_loop().add_signal_handler(number, end)
-    await take_part(place, chosen, account, stop)
+    await take_part(place, chosen, account, client, stop)
 
 
-async def take_part(place: Home, chosen: Settings, account: Account, stop: asyncio.Event) -> None:
+async def take_part(
+    place: Home, chosen: Settings, account: Account, client: Client, stop: asyncio.Event
+) -> None:
     """Be in the rooms until `stop` is set; what is being done then is finished."""
-    db = await Database.open(place.book, alone=True)
-    try:
-        async with connected(place, account, chosen.devices) as client:
+    async with closed_after(client):
+        db = await Database.open(place.book, alone=True)
+        try:
             await tend_keys(client)
             await cross_sign(client, place, account)
             async with served(db, chosen.listen, chosen.address, clock.now):
                 await _work_together(client, db, place, chosen, stop)
-    except ExceptionGroup as group:
-        raise _reason(group) from group
-    finally:
-        await db.close()
+        except ExceptionGroup as group:
+            raise _reason(group) from group
+        finally:
+            await db.close()
 
 
 def _reason(group: ExceptionGroup[Exception]) -> Exception:

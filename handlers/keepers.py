@@ -153,10 +153,14 @@ def may_take(member: str | None, offer: Entry) -> bool:
 
 async def custody_of(book: Book, bin: Bin, day: date) -> Custody:
     """Who keeps a bin on a day, and what is on offer or agreed."""
-    said = await custody.said_since_taken(book, bin, day)
-    is_taken = said and said[0].act == "accept" and all(one.act != "retire" for one in said)
-    said = said if is_taken else await _begun(book, bin, said)
-    return fold(said, day, book.room.zone)
+
+    async def ask() -> Custody:
+        said = await custody.said_since_taken(book, bin, day)
+        is_taken = said and said[0].act == "accept" and all(one.act != "retire" for one in said)
+        said = said if is_taken else await _begun(book, bin, said)
+        return fold(said, day, book.room.zone)
+
+    return await book.known("room bin member entry", ("custody", bin, day, book.aside), ask)
 
 
 async def present_custody(book: Book, bin: Bin, today: date) -> Custody:

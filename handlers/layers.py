@@ -154,15 +154,17 @@ def _about_bin(entry: NewEntry, state: BinState | None, turn: Turn) -> list[str]
             "Seal it anew when you are done, and its days count from then."
         ]
     after = with_layer(state, entry)
-    if after.fill is None or after.run.layers == state.run.layers:
+    share = after.fill
+    if share is None or after.run.layers == state.run.layers:
         return []
     holds_kg = capacity_kg(state.capacity_l, after.run.make_up) if state.capacity_l else None
     if state.capacity_l and holds_kg and after.run.mass_kg > OVERFULL * holds_kg:
         holds = volume(state.capacity_l, turn.units)
         return [f"By the book {the(state.bin.name)} holds more than it can: is it really {holds}?"]
-    share = percent(after.fill)
-    full = f"{name} is about {share} full" if after.fill >= 0.025 else f"{name} is hardly filled"
-    if after.fill >= NEARLY_FULL:
+    full = (
+        f"{name} is about {percent(share)} full" if share >= 0.025 else f"{name} is hardly filled"
+    )
+    if share >= NEARLY_FULL:
         return [f"{full}: press it down, cover it with starter and seal it soon."]
     return [f"{full}."]
 

@@ -2,9 +2,10 @@
 
 import json
 import sqlite3
-from collections.abc import Iterable, Mapping, Sequence
-from datetime import date
+from collections.abc import Awaitable, Callable, Hashable, Iterable, Mapping, Sequence
+from datetime import date, datetime
 from functools import lru_cache
+from typing import TypeVar
 
 from storage import dues, words
 from storage.database import Database
@@ -48,18 +49,25 @@ ORDER BY id
 """
 
 
+_ACT = "act = (SELECT ?)"
+"""Asked so, SQLite has no plan of its own for each act, which it would make anew every time."""
+
+Result = TypeVar("Result")
+
+
 class Book:
     """What one room's entries say."""
 
     def __init__(self, db: Database, room: Room, aside: Iterable[Entry] = ()) -> None:
         self.db = db
         self.room = room
-        self._aside = frozenset(entry.id for entry in aside)
+        self.aside = frozenset(entry.id for entry in aside)
+        """The entries, by id, that are set aside."""
 
     @property
     def is_whole(self) -> bool:
         """Whether no entries are set aside."""
-        return not self._aside
+        return not self.aside
 
     def without(self, entries: Iterable[Entry]) -> "Book":
         """The book as it is once these entries are struck out."""
@@ -72,7 +80,7 @@ class Book:
             rows = await self.db.rows(_BINS_IN_USE, (self.room.id,))
             return [Bin(id=row["id"], name=row["name"]) for row in rows]
 
-        return await self.db.known("bin entry", ("bins", self.room.id), ask)
+        return await self.known("bin entry", "bins", ask)
 
     async def former_names(self) -> dict[str, Bin]:
         """Bins by the names that they had before, casefolded; none that another has now."""
@@ -80,7 +88,7 @@ class Book:
         async def ask() -> dict[str, Bin]:
             return await self._former_names()
 
-        return await self.db.known("bin entry", ("former", self.room.id), ask)
+        return await self.known("bin entry:rename", "former", ask)
 
     async def _former_names(self) -> dict[str, Bin]:
         rows = await self.db.rows(
@@ -99,26 +107,30 @@ class Book:
 
     async def bin(self, name: str) -> Bin | None:
         """The bin of that name, or once of that name, in any case, as `words.name` lets it in."""
-        key = words.name(name).casefold()
 
         async def ask() -> Bin | None:
+            key = words.name(name).casefold()
             row = await self.db.row(
                 "SELECT * FROM bin WHERE room = ? AND key = ?", (self.room.id, key)
             )
-            return Bin(id=row["id"], name=row["name"]) if row else None
+            if row:
+                return Bin(id=row["id"], name=row["name"])
+            return (await self.former_names()).get(key)
 
-        return await self.db.known("bin", (self.room.id, key), ask) or (
-            await self.former_names()
-        ).get(key)
+        return await self.known("bin entry:rename", ("bin", name), ask)
 
     async def places(self) -> list[str]:
         """Where bins were buried, as it was said."""
-        rows = await self.db.rows(
-            "SELECT DISTINCT place FROM line WHERE room = ? AND act = 'bury' "
-            "AND place IS NOT NULL AND struck_at IS NULL",
-            (self.room.id,),
-        )
-        return [row["place"] for row in rows]
+
+        async def ask() -> list[str]:
+            rows = await self.db.rows(
+                "SELECT DISTINCT place FROM entry WHERE room = ? AND act = 'bury' "
+                "AND place IS NOT NULL AND struck_at IS NULL",
+                (self.room.id,),
+            )
+            return [row["place"] for row in rows]
+
+        return await self.known("entry:bury", "places", ask)
 
     async def members(self) -> Sequence[Member]:
         """Everybody known in the room."""
@@ -132,7 +144,7 @@ class Book:
                 for r in rows
             ]
 
-        return await self.db.known("member", self.room.id, ask)
+        return await self.known("member", "members", ask)
 
     async def member(self, name: str) -> Member | None:
         """The member of that name, in any case."""
@@ -145,24 +157,35 @@ class Book:
 
     async def present_run(self, bin: Bin) -> int:
         """The number of a bin's present (or last) run; 0 before its first entry."""
-        row = await self.db.row(
-            "SELECT run FROM entry WHERE bin = ? AND run IS NOT NULL AND struck_at IS NULL "
-            "ORDER BY run DESC LIMIT 1",
-            (bin.id,),
-        )
-        return int(row["run"]) if row else 0
+
+        async def ask() -> int:
+            row = await self.db.row(
+                "SELECT run FROM entry WHERE bin = ? AND run IS NOT NULL AND struck_at IS NULL "
+                "ORDER BY run DESC LIMIT 1",
+                (bin.id,),
+            )
+            return int(row["run"]) if row else 0
+
+        return await self.known("entry", ("run", bin.id), ask)
 
     async def since_run(self, bin: Bin, run: int) -> Sequence[Entry]:
         """The entries of a bin that stand from a run on, oldest first."""
 
-        async def ask() -> Sequence[Entry]:
-            return await self._lines(
-                "WHERE bin = ? AND run >= ? AND struck_at IS NULL "
-                "ORDER BY run, on_day, said_at, id",
-                (bin.id, run),
-            )
+        key = "since", bin.id, run, self.aside
 
-        return await self.db.known("entry", ("since", bin.id, run, self._aside), ask)
+        async def none() -> list[Entry]:
+            return []
+
+        async def ask() -> Sequence[Entry]:
+            # Entries are only ever added: what was read stays so until one of them is rewritten.
+            read = await self.known("bin member entry:rewritten", key, none)
+            read += await self._lines(
+                "WHERE bin = ? AND run >= ? AND struck_at IS NULL AND +id > ?",
+                (bin.id, run, max((entry.id for entry in read), default=0)),
+            )
+            return sorted(read, key=_in_run)
+
+        return await self.known("bin member entry", key, ask)
 
     async def run(self, bin: Bin, run: int) -> list[Entry]:
         """The entries that stand in one run of a bin, oldest first."""
@@ -182,42 +205,58 @@ class Book:
 
     async def buried(self, bin: Bin, run: int) -> date | None:
         """The day on which a run of a bin was buried."""
-        row = await self.db.row(
-            "SELECT on_day FROM entry WHERE bin = ? AND run = ? AND act = 'bury' "
-            "AND struck_at IS NULL ORDER BY on_day, said_at, id LIMIT 1",
-            (bin.id, run),
-        )
-        return to_day(row["on_day"]) if row else None
+
+        async def ask() -> date | None:
+            row = await self.db.row(
+                "SELECT on_day FROM entry WHERE bin = ? AND run = ? AND act = 'bury' "
+                "AND struck_at IS NULL ORDER BY on_day, said_at, id LIMIT 1",
+                (bin.id, run),
+            )
+            return to_day(row["on_day"]) if row else None
+
+        return await self.known("entry:bury", ("buried", bin.id, run), ask)
 
     async def latest(self, bin: Bin, act: str) -> Entry | None:
         """The last entry of one act written about a bin that stands."""
-        return await self._line(
-            "WHERE bin = ? AND act = ? AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
-            (bin.id, act),
-        )
+
+        async def ask() -> Entry | None:
+            return await self._line(
+                f"WHERE bin = ? AND {_ACT} AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
+                (bin.id, act),
+            )
+
+        return await self.known(f"bin member entry:{act}", ("latest", bin.id), ask)
 
     async def latest_batch(self, act: str) -> Entry | None:
         """The last entry that stands of one act on the starter: a batch mixed, or a count."""
-        return await self._line(
-            "WHERE bin IS NULL AND act = ? AND room = ? AND struck_at IS NULL "
-            "ORDER BY id DESC LIMIT 1",
-            (act, self.room.id),
-        )
+
+        async def ask() -> Entry | None:
+            return await self._line(
+                f"WHERE bin IS NULL AND {_ACT} AND room = ? AND struck_at IS NULL "
+                "ORDER BY id DESC LIMIT 1",
+                (act, self.room.id),
+            )
+
+        return await self.known(f"member entry:{act}", "latest batch", ask)
 
     async def latest_by(self, bin: Bin, act: str, day: date) -> Entry | None:
         """The last entry of one act whose day has come by `day`."""
         return await self._line(
-            "WHERE bin = ? AND act = ? AND on_day <= ? AND struck_at IS NULL "
+            f"WHERE bin = ? AND {_ACT} AND on_day <= ? AND struck_at IS NULL "
             "ORDER BY on_day DESC, id DESC LIMIT 1",
             (bin.id, act, day.isoformat()),
         )
 
     async def about(self, bin: Bin) -> About:
         """What is known of a bin itself: the last that was said of each thing."""
-        row = await self.db.row(ABOUT, (bin.id, json.dumps(list(self._aside))))
-        assert row is not None
-        capacity_l, shared, opener = row
-        return About(capacity_l=capacity_l, shared=bool(shared), opener=opener)
+
+        async def ask() -> About:
+            row = await self.db.row(ABOUT, (bin.id, json.dumps(list(self.aside))))
+            assert row is not None
+            capacity_l, shared, opener = row
+            return About(capacity_l=capacity_l, shared=bool(shared), opener=opener)
+
+        return await self.known("member entry:open", ("about", bin.id, self.aside), ask)
 
     async def history(self, bin: Bin) -> list[Entry]:
         """All entries of a bin that stand, oldest first."""
@@ -240,10 +279,14 @@ class Book:
             "WHERE room = ? AND act = 'date' AND struck_at IS NULL ORDER BY id", (self.room.id,)
         )
 
+    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
+        """What `ask` finds in this book; see `Database.known`."""
+        return await self.db.known(self.room.id, of, key, ask)
+
     async def told(self, question: str, values: Sequence[object]) -> list[Entry]:
         """The entries that a question beginning with `LINES` finds, without those set aside."""
         rows = await self.db.rows(question, values)
-        return [_entry(row) for row in rows if row[0] not in self._aside]
+        return [_entry(row) for row in rows if row[0] not in self.aside]
 
     async def entry(self, id: int) -> Entry | None:
         """The entry of that number."""
@@ -329,12 +372,16 @@ class Book:
 
     async def question(self, sender: str) -> Question | None:
         """The last question asked of a sender that is still open."""
-        row = await self.db.row(
-            "SELECT * FROM question WHERE room = ? AND sender = ? AND settled_by IS NULL "
-            "ORDER BY id DESC LIMIT 1",
-            (self.room.id, sender),
-        )
-        return _question(row) if row else None
+
+        async def ask() -> Question | None:
+            row = await self.db.row(
+                "SELECT * FROM question WHERE room = ? AND sender = ? AND settled_by IS NULL "
+                "ORDER BY id DESC LIMIT 1",
+                (self.room.id, sender),
+            )
+            return _question(row) if row else None
+
+        return await self.known("question", ("question", sender), ask)
 
     async def question_about(self, event: str) -> Question | None:
         """The question that is still open about a message."""
@@ -351,6 +398,11 @@ class Book:
     async def _line(self, which: str, values: Values) -> Entry | None:
         row = await self.db.row(LINES + which, values)
         return _entry(row) if row else None
+
+
+def _in_run(entry: Entry) -> tuple[int, date, datetime, int]:
+    """By it the entries of a bin are in order."""
+    return entry.run or 0, entry.on or date.min, entry.said_at, entry.id
 
 
 def _question(row: sqlite3.Row) -> Question:

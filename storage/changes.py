@@ -13,12 +13,16 @@ from storage.rows import Bin, NewEntry, Question
 async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int:
     """Add an entry, of a run of its bin; bin and people are made known if they are new. Its id."""
     facts = entry.facts
-    made = await book.db.write(
-        "INSERT INTO entry (room, act, bin, run, member, writer, on_day, said_at, written_at, "
+    last = await book.db.row("SELECT max(id) FROM entry")
+    id = ((last and last[0]) or 0) + 1
+    return await book.db.write(
+        "INSERT INTO entry (id, room, act, bin, run, member, writer, on_day, said_at, written_at, "
         "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
-        "signs, celsius, ph, words, hour, rule, days, receiver, until_day, replaces) "
-        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "signs, celsius, ph, words, hour, rule, days, receiver, until_day, replaces, root) "
+        "VALUES (?1,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,"
+        "coalesce((SELECT root FROM entry WHERE id = ?30), ?1))",
         (
+            id,
             book.room.id,
             entry.act,
             (await ensure_bin(book, entry.bin)).id if entry.bin else None,
@@ -49,12 +53,10 @@ async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int
             entry.until.isoformat() if entry.until else None,
             entry.replaces,
         ),
+        room=book.room.id,
+        # What stands in for another entry has its place among those that were read before.
+        part="" if entry.replaces else entry.act,
     )
-    await book.db.write(
-        "UPDATE entry SET root = coalesce((SELECT root FROM entry WHERE id = ?), id) WHERE id = ?",
-        (entry.replaces, made),
-    )
-    return made
 
 
 async def strike_out(book: Book, entries: Sequence[int], by: str, at: datetime) -> None:
@@ -87,13 +89,18 @@ async def ensure_bin(book: Book, name: str) -> Bin:
 
 async def ensure_member(book: Book, name: str) -> int:
     """The id of the member of that name, made if only spoken of."""
-    row = await book.db.row(
-        "SELECT id FROM member WHERE room = ? AND name = ? COLLATE NOCASE "
-        "ORDER BY present DESC, user IS NULL, id LIMIT 1",
-        (book.room.id, name),
-    )
-    if row:
-        return int(row["id"])
+
+    async def ask() -> int | None:
+        row = await book.db.row(
+            "SELECT id FROM member WHERE room = ? AND name = ? COLLATE NOCASE "
+            "ORDER BY present DESC, user IS NULL, id LIMIT 1",
+            (book.room.id, name),
+        )
+        return int(row["id"]) if row else None
+
+    known = await book.known("member", ("id", name), ask)
+    if known:
+        return known
     clean = words.name(name)
     if clean != name:
         return await ensure_member(book, clean)

@@ -14,6 +14,7 @@ _SAID = (
     f"{LINES}WHERE room = ?3 AND act IN ('leave', 'return') AND struck_at IS NULL "
     "AND root >= ?2 ORDER BY root, id"
 )
+_OF_CUSTODY = "bin member entry:open,offer,accept,decline,withdraw,retire,leave,return"
 _FIRST_DEED = LINES + (  # noqa: S608 — both are ours
     "WHERE bin = ? AND root > ? AND member IS NOT NULL "
     "AND act IN (SELECT value FROM json_each(?)) AND struck_at IS NULL "
@@ -29,23 +30,40 @@ async def said_since_taken(book: Book, bin: Bin, day: date) -> list[Entry]:
     """What was said since a bin was last taken at once, by a day: nothing before it matters."""
     if not book.is_whole:
         return await said(book, bin)
-    taken = await book.db.row(_LAST_TAKEN, (bin.id, day.isoformat()))
-    return await book.told(_SAID, (bin.id, (taken and taken["root"]) or 0, book.room.id))
+
+    async def ask() -> int:
+        taken = await book.db.row(_LAST_TAKEN, (bin.id, day.isoformat()))
+        return (taken and taken["root"]) or 0
+
+    taken = await book.known("entry:accept", ("taken", bin.id, day), ask)
+    return await _said_since(book, bin, taken)
 
 
 async def said(book: Book, bin: Bin) -> list[Entry]:
     """All that was said of who keeps a bin: opened, offered, taken; and who left the room."""
-    return await book.told(_SAID, (bin.id, 0, book.room.id))
+    return await _said_since(book, bin, 0)
+
+
+async def _said_since(book: Book, bin: Bin, root: int) -> list[Entry]:
+    async def ask() -> list[Entry]:
+        return await book.told(_SAID, (bin.id, root, book.room.id))
+
+    return await book.known(_OF_CUSTODY, ("said", bin.id, root, book.aside), ask)
 
 
 async def first_deed(book: Book, bin: Bin, after: int) -> Entry | None:
     """The entry by which the use of a bin began, or began again once it was retired (`after`)."""
     begins = ("open", "layer") if after else ("open", "layer", "drain", "seal", "bury", "observe")
-    found = await book.told(
-        _FIRST_DEED,
-        (bin.id, after, json.dumps(begins)),
-    )
-    return found[0] if found else None
+
+    async def ask() -> Entry | None:
+        found = await book.told(_FIRST_DEED, (bin.id, after, json.dumps(begins)))
+        return found[0] if found else None
+
+    key = "first deed", bin.id, after, book.aside
+    first = await book.known("bin member entry:rewritten", key, ask)
+    if first and first.run == 1:
+        return first  # nothing that is only added comes before it
+    return await book.known(f"bin member entry:{','.join(begins)}", key, ask)
 
 
 async def last_heard(book: Book, user: str) -> datetime | None:
@@ -60,22 +78,34 @@ async def last_heard(book: Book, user: str) -> datetime | None:
 
 async def is_anything_asked(book: Book, since: datetime) -> bool:
     """Whether a bin or a turn may wait for somebody to take it; what is older has lapsed."""
-    row = await book.db.row(
-        "SELECT 1 FROM entry AS asked WHERE room = ? AND act IN ('offer', 'swap') "
-        "AND struck_at IS NULL AND (said_at >= ? OR member IS NULL) AND NOT EXISTS "
-        "(SELECT 1 FROM entry AS done WHERE done.bin = asked.bin AND done.struck_at IS NULL "
-        "AND done.act IN ('accept', 'withdraw', 'swapped', 'retire') AND done.root > asked.root)",
-        (book.room.id, to_ms(since)),
-    )
-    return row is not None
+
+    async def ask() -> int:
+        # Until when what is asked may be taken: what nobody asks for themselves has no end.
+        row = await book.db.row(
+            "SELECT max(iif(member IS NULL, 1 << 62, said_at)) AS latest FROM entry AS asked "
+            "WHERE room = ? AND act IN ('offer', 'swap') AND struck_at IS NULL AND NOT EXISTS "
+            "(SELECT 1 FROM entry AS done WHERE done.bin = asked.bin AND done.struck_at IS NULL "
+            "AND done.act IN ('accept', 'withdraw', 'swapped', 'retire') "
+            "AND done.root > asked.root)",
+            (book.room.id,),
+        )
+        return (row and row["latest"]) or 0
+
+    of = "entry:offer,swap,accept,withdraw,swapped,retire"
+    return await book.known(of, "asked", ask) >= to_ms(since)
 
 
 async def just_taken(book: Book, member: str, first: date, last: date) -> str | None:
     """The name of the bin that a member took over between two days, the latest one."""
-    row = await book.db.row(
-        "SELECT bin_name FROM line WHERE room = ?1 AND act = 'accept' AND member = "
-        "(SELECT id FROM member WHERE room = ?1 AND name = ?2) AND on_day BETWEEN ?3 AND ?4 "
-        "AND struck_at IS NULL ORDER BY on_day DESC, id DESC LIMIT 1",
-        (book.room.id, member, first.isoformat(), last.isoformat()),
-    )
-    return str(row["bin_name"]) if row else None
+
+    async def ask() -> str | None:
+        row = await book.db.row(
+            "SELECT bin_name FROM line WHERE room = ?1 AND act = 'accept' AND member = "
+            "(SELECT id FROM member WHERE room = ?1 AND name = ?2) AND on_day BETWEEN ?3 AND ?4 "
+            "AND struck_at IS NULL ORDER BY on_day DESC, id DESC LIMIT 1",
+            (book.room.id, member, first.isoformat(), last.isoformat()),
+        )
+        return str(row["bin_name"]) if row else None
+
+    key = "just taken", member, first, last
+    return await book.known("bin member entry:accept", key, ask)

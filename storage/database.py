@@ -5,6 +5,7 @@ import os
 import sqlite3
 from collections.abc import AsyncIterator, Awaitable, Callable, Coroutine, Hashable, Sequence
 from contextlib import asynccontextmanager
+from functools import partial
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -123,16 +124,23 @@ class Database:
         rows = await self.rows(sql, values)
         return rows[0] if rows else None
 
-    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
-        """What `ask` gives; in `at_once` it is asked once for a key, until a table in `of` changes.
+    async def known(
+        self, room: Hashable, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]
+    ) -> Result:
+        """What `ask` gives of a room; in `at_once` it is asked once, until its grounds change.
 
-        `of` names the tables that the answer depends on, parted by spaces.
+        `of` names these: all that the answer depends on, as `recall.concerns` takes it.
         """
         return await ask()
 
-    async def write(self, sql: str, values: Values = ()) -> int:
-        """Carry out one change, inside a transaction; the id of a row inserted."""
-        return await self._do(self._desk.write, sql, values)
+    async def write(
+        self, sql: str, values: Values = (), *, room: int | None = None, part: str = ""
+    ) -> int:
+        """Carry out one change, inside a transaction; the id of a row inserted.
+
+        `room` and `part` say what alone of the table changes: nothing else is asked for anew.
+        """
+        return await self._do(partial(self._desk.write, sql, values, room=room, part=part))
 
     async def write_many(self, sql: str, many: Sequence[Values]) -> None:
         """Carry out one change for each of many rows, inside a transaction."""
@@ -167,9 +175,11 @@ class AtTheDesk(Database):
         with self._desk.transaction():
             yield
 
-    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
+    async def known(
+        self, room: Hashable, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]
+    ) -> Result:
         """What `ask` gave for the key before, or gives now."""
-        kept = self._desk.known(of)
+        kept = self._desk.known(room, of)
         if key not in kept:
             kept[key] = await ask()
         answer: Result = kept[key]

@@ -8,6 +8,7 @@ from functools import lru_cache
 from typing import Any, NoReturn, TypeVar
 
 from storage.errors import StorageRefused, refusal
+from storage.recall import Recall
 
 Values = Sequence[Any]
 Result = TypeVar("Result")
@@ -31,7 +32,8 @@ class Desk:
         self._path = path
         self._depth = 0
         self._changes_before = 0
-        self._known: dict[str, dict[Hashable, Any]] = {}
+        self._recall = Recall()
+        self._version = 0
 
     def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
         """All rows of a question."""
@@ -40,9 +42,11 @@ class Desk:
         except sqlite3.Error as error:
             self._refuse(error)
 
-    def write(self, sql: str, values: Values = ()) -> int:
+    def write(
+        self, sql: str, values: Values = (), *, room: int | None = None, part: str = ""
+    ) -> int:
         """Carry out one change; the id of a row inserted."""
-        self._forget(sql)
+        self._recall.forget(_changed_by(sql), room, part)
         try:
             return self._connection.execute(sql, values).lastrowid or 0
         except sqlite3.Error as error:
@@ -50,21 +54,22 @@ class Desk:
 
     def write_many(self, sql: str, many: Sequence[Values]) -> None:
         """Carry out one change for each of many rows."""
-        self._forget(sql)
+        self._recall.forget(_changed_by(sql))
         try:
             self._connection.executemany(sql, many)
         except sqlite3.Error as error:
             self._refuse(error)
 
-    def known(self, of: str) -> dict[Hashable, Any]:
-        """What was found out in this transaction and stays so while none of these tables change."""
-        return self._known.setdefault(of, {})
+    def known(self, room: Hashable, of: str) -> dict[Hashable, Any]:
+        """What was found out of a room, and stays so while nothing in `of` changes."""
+        return self._recall.of(room, of)
 
-    def _forget(self, sql: str) -> None:
-        """Forget what the table that a statement changes had a part in."""
-        table = _changed_by(sql)
-        for of in [of for of in self._known if table in of.split()]:
-            del self._known[of]
+    def _look_round(self) -> None:
+        """Remember nothing if others have written in the book since it was last looked at."""
+        (version,) = self._connection.execute("PRAGMA data_version").fetchone()
+        if version != self._version:
+            self._recall.clear()
+            self._version = version
 
     def begin(self) -> None:
         """Begin a transaction, or a part of the one that is going on."""
@@ -73,7 +78,7 @@ class Desk:
         self.write(f"SAVEPOINT part_{self._depth}" if self._depth else "BEGIN IMMEDIATE")
         if not self._depth:
             self._changes_before = self._connection.total_changes
-            self._known.clear()  # others may have written in the book since
+            self._look_round()
         self._depth += 1
 
     def commit(self) -> None:
@@ -89,7 +94,7 @@ class Desk:
 
     def roll_back(self) -> None:
         """Undo what was begun last, if anything was."""
-        self._known.clear()
+        self._recall.clear()
         self._depth = max(self._depth - 1, 0)
         if self._depth == 0:
             self._connection.rollback()
@@ -125,7 +130,7 @@ class Desk:
     def drive(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
         """The result of work that never waits, without an event loop."""
         if not self._depth:
-            self._known.clear()  # others may have written in the book since
+            self._look_round()
         coroutine = work()
         try:
             coroutine.send(None)

@@ -12,8 +12,8 @@ from storage.database import Database
 from storage.moments import from_ms, to_ms
 from storage.session import set_sync_token
 
-OLDEST = 5000
-"""Events among which the rooms take turns: so many are looked through in a few milliseconds."""
+OLDEST = 1000
+"""Events among which the rooms take turns: of ten batches, looked through anew for each."""
 DEEPEST = 100
 """Levels of JSON in an event; no message has so many."""
 

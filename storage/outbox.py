@@ -171,7 +171,7 @@ async def said_as(db: Database, room: int, event: str) -> Message | None:
 async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:
     """The last thing said in a room (reactions are not said), and when."""
     row = await db.row(
-        "SELECT * FROM outbox WHERE room = ? AND kind NOT IN ('reaction', 'calendar') "
+        "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind != 'calendar' "
         "ORDER BY id DESC LIMIT 1",
         (room,),
     )

@@ -87,7 +87,7 @@ async def find(db: Database, address: str) -> Room | None:
         )
         return _room(row) if row else None
 
-    return await db.known("room former", address, ask)
+    return await db.known(address, "room former", "room", ask)
 
 
 async def former(db: Database) -> list[str]:

@@ -15,6 +15,8 @@ _SAID = (
     "AND struck_at IS NULL ORDER BY root, id"
 )
 
+_OF_TURNS = "bin member entry:rota,join,quit,over,swap,swapped,leave,return"
+
 
 class Known(NamedTuple):
     """An absence, and when it was told."""
@@ -25,7 +27,11 @@ class Known(NamedTuple):
 
 async def said(book: Book) -> list[Entry]:
     """What stands of all rotas and of who left the room, in the order it was first said."""
-    return await book.told(_SAID, (book.room.id,))
+
+    async def ask() -> list[Entry]:
+        return await book.told(_SAID, (book.room.id,))
+
+    return await book.known(_OF_TURNS, ("turns", book.aside), ask)
 
 
 async def known_absences(book: Book, first: date) -> list[Known]:

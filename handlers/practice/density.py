@@ -124,8 +124,9 @@ def loose_kg_l(materials: Shares | None) -> float:
 
 def pressed_kg_l(materials: Shares | None) -> float:
     """Density of a blend as the bin holds it, in kg/L: pressed by as much as mixed scraps are."""
+    loose = loose_kg_l(materials)
     pressing = PRESSED_MIXED.value / LOOSE["mixed"].value
-    return min(loose_kg_l(materials) * pressing, max(DENSEST.value, loose_kg_l(materials)))
+    return min(loose * pressing, max(DENSEST.value, loose))
 
 
 def mass_kg(volume_l: float, materials: Shares | None = None) -> float:

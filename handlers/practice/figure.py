@@ -7,6 +7,7 @@ says so, and a rule of thumb is never called published.
 from collections.abc import Iterable
 from dataclasses import dataclass, fields, replace
 from datetime import date
+from functools import lru_cache
 from math import floor, isfinite, log10
 from typing import Literal, Self, get_args
 
@@ -93,6 +94,7 @@ def _plain(value: object) -> object:
     return value
 
 
+@lru_cache(maxsize=1000)  # the same figures are named again and again
 def number(value: float, digits: int = 3) -> str:
     """The number to so many significant digits, without needless noughts.
 

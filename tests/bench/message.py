@@ -4,6 +4,7 @@ The peer is SQLite alone: the statements that the bot carried out for the messag
 once more by the same program on a copy of the book, as durably, with nothing around them.
 """
 
+import os
 import sqlite3
 import tempfile
 import time
@@ -71,8 +72,9 @@ async def _measure(path: Path, copy: Path) -> list[Measured]:
         bare.close()
     finally:
         await db.close()
-    taken, taken_bare, worked, worked_bare = (
-        [1000 * times[n] for times in spent] for n in range(4)
+    waited = [_disk(path) for _ in range(MESSAGES - BEFORE)]
+    taken, taken_bare, worked, worked_bare, busy, busy_bare = (
+        [1000 * times[n] for times in spent] for n in range(6)
     )
     peer = "bare commit of the same rows"
     return [
@@ -83,7 +85,8 @@ async def _measure(path: Path, copy: Path) -> list[Measured]:
             peer=peer,
             beside=median(worked_bare),
             bar=TIMES_THE_COMMIT,
-            note=f"of which reading the words {1000 * median(reading.spent):.2f} ms",
+            note=f"of which reading the words {1000 * median(reading.spent):.2f} ms; of the bare "
+            f"commit, waiting for the disk {1000 * median(waited):.2f} ms",
         ),
         Measured(
             what="with taking it in, the commit of its own",
@@ -93,19 +96,42 @@ async def _measure(path: Path, copy: Path) -> list[Measured]:
             beside=median(worked_bare) + median(taken_bare),
             bar=TIMES_THE_COMMIT,
         ),
+        Measured(
+            what="the same without the disk: the processor's time",
+            value=median(busy),
+            unit="ms",
+            peer=peer,
+            beside=median(busy_bare),
+        ),
     ]
+
+
+def _disk(path: Path) -> float:
+    """Seconds until the disk has a page more: what no durable commit can do without."""
+    with path.with_name("page").open("ab") as page:
+        page.write(bytes(4096))
+        page.flush()
+        began = time.perf_counter()
+        os.fsync(page.fileno())
+        return time.perf_counter() - began
 
 
 async def _pair(
     db: Database, recording: Recording, bare: sqlite3.Connection, number: int
-) -> tuple[float, float, float, float]:
-    """Seconds: taken in, the same bare, worked off, the same bare."""
+) -> tuple[float, ...]:
+    """Seconds: taken in, the same bare, worked off, the same bare; the processor's of those two."""
     recording.changes.clear()
     taken = await _hear(db, number)
+    bare.execute("PRAGMA synchronous = NORMAL")  # as the bot takes in, see `inbox.take_in`
     taken_bare = _commit(bare, recording.changes)
+    bare.execute("PRAGMA synchronous = FULL")
     recording.changes.clear()
+    start = time.process_time()
     worked = await _work(db, number)
-    return taken, taken_bare, worked, _commit(bare, recording.changes)
+    middle = time.process_time()
+    worked_bare = _commit(bare, recording.changes)
+    busy, busy_bare = middle - start, time.process_time() - middle
+    return taken, taken_bare, worked, worked_bare, busy, busy_bare
 
 
 async def _hear(db: Database, number: int) -> float:

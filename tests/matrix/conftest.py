@@ -19,6 +19,7 @@ import pytest
 from bot import account as accounts
 from bot import homeserver
 from bot.account import Account
+from bot.connection import opened
 from bot.homeserver import Homeserver, User
 from bot.neighbour import Neighbour, Raw, neighbour
 from bot.run import take_part
@@ -60,7 +61,9 @@ class Bot:
         self._stop = asyncio.Event()
         account = accounts.read(self.home)
         assert account is not None
-        self.task = asyncio.create_task(take_part(self.home, self.settings, account, self._stop))
+        client = opened(self.home, account, self.settings.devices)
+        taking_part = take_part(self.home, self.settings, account, client, self._stop)
+        self.task = asyncio.create_task(taking_part)
 
     async def stop(self) -> None:
         if self.task is not None:
