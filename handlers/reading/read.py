@@ -44,10 +44,25 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     )
     for kind in sure:
         if kind not in known and not (beyond and kind.startswith("ask ")):
+            if found and scores.likelihood(kind) < BESIDE_ANOTHER:
+                continue
             act = supplied(kind, message, scores)
             if act is not None:
-                found.append(act)
+                found.append(_doubted(act, scores.likelihood(kind)))
     return asked_first(completed(found, message), message) if found else ()
+
+
+BESIDE_ANOTHER = 0.8
+"""Likelihood from which an act that no rule found is believed beside another act."""
+PLAINLY_TOLD = 0.75
+"""Likelihood from which a record that no rule found is written down without asking."""
+
+
+def _doubted(act: Act, likelihood: float) -> Act:
+    """A record that is none too likely is asked about first."""
+    if act.act in RECORD_KINDS and likelihood < PLAINLY_TOLD:
+        return Unsure(guess=(act,), rules=("likely, but no more",))
+    return act
 
 
 def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:

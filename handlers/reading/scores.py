@@ -93,6 +93,10 @@ class Scores:
         told = _weights().reached(self.together, _weights().sure)
         return sorted(told, key=lambda kind: -_weight(self.together, _lane(kind)))
 
+    def likelihood(self, kind: str) -> float:
+        """How likely the kind of act is, from 0 to 1."""
+        return likelihood(_weight(self.together, _lane(kind)))
+
     def within(self, kind: str, start: int, end: int) -> float:
         """What words[start:end] speak for the kind."""
         inside = (name for name, at in self.found.items() if start <= at < end)

@@ -36,6 +36,7 @@ from handlers.reading.replies import bin_meant, coming, put_off_by, taker
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
+from handlers.reading.wishes import wish_of
 
 _RULE = "the scores are sure of it"
 _Reader = Callable[[Sequence[Group], int, str], Act | None]
@@ -129,4 +130,6 @@ def _answer(name: str, message: Message) -> Act | None:
         case "amend":
             act = amend_from(message, _RULE)
             return None if act == Amend() else act
-    return None  # a setting has no value but what a rule reads
+        case "set":
+            return wish_of(message)
+    return None
