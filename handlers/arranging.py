@@ -2,12 +2,13 @@
 
 from typing import assert_never
 
-from handlers import absence, communal, owndates, showing
+from handlers import absence, allowed, communal, harm, owndates, showing
 from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
     Away,
     Back,
     CallOff,
+    Harm,
     KeepUp,
     Moved,
     OwnDate,
@@ -15,6 +16,7 @@ from handlers.reading.arranged import (
     Plan,
     Show,
     Staying,
+    Unfit,
     WhoIsAway,
 )
 from handlers.reading.communal import Communal
@@ -41,6 +43,10 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.move(plan, turn)
         case OwnDates():
             return await owndates.listing(plan, turn)
+        case Harm():
+            return harm.answered(plan)
+        case Unfit():
+            return allowed.put_in(plan)
         case KeepUp():
             return await showing.kept_up(plan, turn)
         case Show():

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from datetime import date, time
 
+from handlers.practice.harm import Hazard
 from handlers.reading.communal import Communal
 
 
@@ -94,8 +95,29 @@ class KeepUp:
     wanted: bool
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Harm:
+    """Somebody is hurt or could be."""
+
+    hazard: Hazard
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Unfit:
+    """Something was put into a bin that stays out of it."""
+
+    what: str
+    bin: str | None = None
+    beside_food: bool = False
+    """There was food too, so that a layer is written down all the same."""
+    ours: bool = True
+    """A bin of the group is meant; else it may be the one for rubbish."""
+
+
 Plan = (
-    KeepUp
+    Unfit
+    | KeepUp
+    | Harm
     | Moved
     | Away
     | Back

@@ -16,6 +16,8 @@ from handlers.reading.duequestions import due_questions
 from handlers.reading.found import Found
 from handlers.reading.handing import CUES as HANDING_CUES
 from handlers.reading.handing import handing
+from handlers.reading.harm import CUES as HARM_CUES
+from handlers.reading.harm import harm
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
@@ -23,12 +25,15 @@ from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
 from handlers.reading.turntaking import CUES as TURN_CUES
 from handlers.reading.turntaking import turntaking
+from handlers.reading.unfit import CUES as UNFIT_CUES
+from handlers.reading.unfit import unfit
 from handlers.reading.upkeep import CUES as UPKEEP_CUES
 from handlers.reading.upkeep import upkeep
 from handlers.reading.words import cleaned
 
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
+    (harm, HARM_CUES),
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
     (handing, HANDING_CUES),
@@ -36,6 +41,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (upkeep, UPKEEP_CUES),
     (recalling, RECALLING_CUES),
     (due_questions, DUE_CUES),
+    (unfit, UNFIT_CUES),
 )
 
 
