@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from handlers import absence, allowed, communal, harm, owndates, showing
+from handlers import absence, advising, allowed, communal, group, owndates, showing
 from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
     Away,
@@ -16,7 +16,10 @@ from handlers.reading.arranged import (
     Plan,
     Show,
     Staying,
+    Taught,
     Unfit,
+    WhatIsSet,
+    WhichMeasure,
     WhoIsAway,
 )
 from handlers.reading.communal import Communal
@@ -44,7 +47,13 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
         case OwnDates():
             return await owndates.listing(plan, turn)
         case Harm():
-            return harm.answered(plan)
+            return advising.about_harm(plan)
+        case Taught():
+            return await advising.taught(plan, turn)
+        case WhatIsSet():
+            return group.shown(plan.what, turn)
+        case WhichMeasure():
+            return group.measure(plan.unit)
         case Unfit():
             return allowed.put_in(plan)
         case KeepUp():

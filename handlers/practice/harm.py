@@ -5,11 +5,11 @@ a doctor or the poison line, and local rules come first.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal, get_args
 
+from handlers.practice.advice import Advice, advice
 from handlers.practice.cautions import caution
-from handlers.practice.figure import Figure, Standing, number
+from handlers.practice.figure import Figure, number
 
 Hazard = Literal[
     "in the eye",
@@ -35,21 +35,6 @@ Hazard = Literal[
 HAZARDS: tuple[Hazard, ...] = get_args(Hazard)
 
 
-@dataclass(frozen=True, slots=True)
-class Advice:
-    """What to do about a hazard, and who says so."""
-
-    lines: tuple[str, ...]
-    source: str
-    standing: Standing
-    figures: tuple[Figure, ...] = ()
-
-    def why(self) -> list[str]:
-        """Where it is from, as "why?" prints it."""
-        said = f"{self.standing}: {self.source}" if self.source else self.standing
-        return [said, *(figure.line() for figure in self.figures)]
-
-
 RINSE = Figure(
     "rinsing an eye at least",
     15,
@@ -71,17 +56,8 @@ _POISONS_CENTRE = "National Poisons Centre of New Zealand, first aid"
 _ACID_AND_BLEACH = "acid sets chlorine free from hypochlorite: chemistry"
 
 
-def _advice(
-    *lines: str,
-    source: str = "",
-    standing: Standing = "common practice",
-    figures: tuple[Figure, ...] = (),
-) -> Advice:
-    return Advice(lines, source, standing, figures)
-
-
 ADVICE: Mapping[Hazard, Advice] = {
-    "in the eye": _advice(
+    "in the eye": advice(
         f"Rinse the eye now with clean running water for {number(RINSE.value)} minutes, lids held "
         "open, contact lenses out.",
         "Then have it seen to the same day, at once if it hurts or sight is blurred; say it was "
@@ -90,33 +66,33 @@ ADVICE: Mapping[Hazard, Advice] = {
         standing="published",
         figures=(RINSE,),
     ),
-    "swallowed": _advice(
+    "swallowed": advice(
         "Rinse or wipe out the mouth and do not make them vomit. Call your poison line or a doctor "
         "now, and say how much of what.",
         "Drowsy, in pain or short of breath: the emergency number at once.",
         source=_POISONS_CENTRE,
         standing="published",
     ),
-    "swallowed by an animal": _advice(
+    "swallowed by an animal": advice(
         "Take it away from the rest and do not make it vomit. Call your vet now and say how much "
         "of what: bones, mould and alcohol in there can harm an animal.",
     ),
-    "on the skin": _advice(
+    "on the skin": advice(
         "Wash it off with soap and plenty of water, and change what it soaked.",
         "If it got into a cut, or the skin turns red and sore, show it to a doctor.",
     ),
-    "in a wound": _advice(
+    "in a wound": advice(
         "Wash the cut well under running water with soap, and cover it before you go on.",
         "Deep or dirty, or red, hot or swollen later: see a doctor, and ask whether your tetanus "
         "cover still holds.",
     ),
-    "bitten": _advice(
+    "bitten": advice(
         "Wash the bite well under running water with soap, and see a doctor today: rats carry "
         "illness that starts like a flu.",
         source="leptospirosis leaflet of a UK allotment association",
         standing="published",
     ),
-    "breathed in": _advice(
+    "breathed in": advice(
         "Go into fresh air. Tight chest, wheezing or short breath: call a doctor or the emergency "
         "number now.",
         caution("illness"),
@@ -124,66 +100,66 @@ ADVICE: Mapping[Hazard, Advice] = {
         standing="published",
         figures=(INCUBATION,),
     ),
-    "ill after": _advice(
+    "ill after": advice(
         "See a doctor and say that you handled fermented waste and soil; badly short of breath or "
         "drowsy, the emergency number.",
         source=INCUBATION.source,
         standing="published",
         figures=(INCUBATION,),
     ),
-    "chlorine": _advice(
+    "chlorine": advice(
         "Leave the room now and keep others out: sour liquid and bleach give off chlorine. Open "
         "doors and windows only on your way.",
         "Coughing, burning eyes or a tight chest: call your poison line or the emergency number.",
         source=_ACID_AND_BLEACH,
         standing="from memory",
     ),
-    "pipe or cable": _advice(
+    "pipe or cable": advice(
         "Stop digging, keep everybody away, and touch neither spade nor line. Gas smell: no "
         "flames, no switches.",
         "Call the network's emergency number, or the emergency services.",
     ),
-    "to drink": _advice(
+    "to drink": advice(
         "No, nobody drinks or eats what comes out of a bin: it is raw waste, sour but not made "
         "safe.",
         "If somebody did: rinse the mouth, and ask your poison line or a doctor.",
         source=_POISONS_CENTRE,
         standing="published",
     ),
-    "to feed": _advice(
+    "to feed": advice(
         "No, not to any animal: fermenting makes neither meat nor mould safe, and in many places "
         "feeding kitchen waste is against the law.",
         source="Reg. (EC) 1069/2009, Art. 11; US Swine Health Protection Act",
         standing="from memory",
     ),
-    "bleach": _advice(
+    "bleach": advice(
         "No bleach or other cleaner near ferment or its liquid: with acid, bleach gives off "
         "chlorine, and what is left kills the next ferment.",
         "Empty the bin, then wash it with hot water and a brush, rinse, and dry it in the sun.",
         source=_ACID_AND_BLEACH,
         standing="from memory",
     ),
-    "gas": _advice(
+    "gas": advice(
         "It is mostly carbon dioxide: harmless where air moves, but do not put your face over a "
         "fresh bin or keep many in a small closed room. Dizzy: out into fresh air.",
         caution("gas"),
         source="ferments of sugar give lactic acid, alcohol and carbon dioxide: chemistry",
         standing="from memory",
     ),
-    "mould": _advice(
+    "mould": advice(
         "White growth does no harm in the bin; green, blue or black is not for breathing in.",
         caution("mould"),
         source="NSW Health and WorkSafe Queensland, on potting mix and compost",
         standing="published",
     ),
-    "who should not": _advice(
+    "who should not": advice(
         "Leave open bins, mould and dusty bran to others if you are pregnant, if your lungs or "
         "immunity are weak, and to no small child alone; ask your doctor if unsure.",
         "Everybody else: gloves, cuts covered, hands washed after.",
         source="WorkSafe Queensland and WA Health, on potting mix; the rest is our reading",
         standing="derived",
     ),
-    "hands": _advice(
+    "hands": advice(
         "Yes, wear gloves for scraps, ferment and liquid, cover cuts, and wash your hands after.",
         source="leptospirosis leaflet of a UK allotment association",
         standing="published",

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import date, time
 
 from handlers.practice.harm import Hazard
+from handlers.practice.lessons import Lesson
 from handlers.reading.communal import Communal
 
 
@@ -103,6 +104,27 @@ class Harm:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Taught:
+    """Something of the craft is asked that nothing has to be reckoned for."""
+
+    lesson: Lesson
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhatIsSet:
+    """How is a setting of the group: its name, or "all"?"""
+
+    what: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhichMeasure:
+    """A volume was said in a measure that is not the same everywhere."""
+
+    unit: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Unfit:
     """Something was put into a bin that stays out of it."""
 
@@ -118,6 +140,9 @@ Plan = (
     Unfit
     | KeepUp
     | Harm
+    | Taught
+    | WhatIsSet
+    | WhichMeasure
     | Moved
     | Away
     | Back

@@ -11,18 +11,24 @@ from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Amend, Ask, Context, Observe
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition
+from handlers.reading.danger import dangers
 from handlers.reading.duequestions import CUES as DUE_CUES
 from handlers.reading.duequestions import due_questions
 from handlers.reading.found import Found
+from handlers.reading.gallons import which_measure
 from handlers.reading.handing import CUES as HANDING_CUES
 from handlers.reading.handing import handing
 from handlers.reading.harm import CUES as HARM_CUES
 from handlers.reading.harm import harm
+from handlers.reading.lessons import CUES as LESSON_CUES
+from handlers.reading.lessons import lessons
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
+from handlers.reading.settled import CUES as SETTLED_CUES
+from handlers.reading.settled import settled
 from handlers.reading.turntaking import CUES as TURN_CUES
 from handlers.reading.turntaking import turntaking
 from handlers.reading.unfit import CUES as UNFIT_CUES
@@ -42,13 +48,19 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (recalling, RECALLING_CUES),
     (due_questions, DUE_CUES),
     (unfit, UNFIT_CUES),
+    (lessons, LESSON_CUES),
+    (settled, SETTLED_CUES),
 )
 
 
 def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     """What a message arranges, and the acts that the rest of it means."""
     arranged, rest = plans(text, context)
-    return (*arranged, *contract.read(rest, context))
+    acts = contract.read(rest, context)
+    if not (arranged or acts):
+        return tuple(dangers(text, context))
+    measure = which_measure(text, context, acts)
+    return (*arranged, *acts, *((measure,) if measure else ()))
 
 
 def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask, ...], str]:

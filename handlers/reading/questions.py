@@ -158,7 +158,7 @@ def _name(q: Question) -> str | None:
 
 def _dose(q: Question) -> Ask:
     masses = [
-        a.value
+        -a.value if a.negative else a.value
         for a in q.message.amounts
         if a.quantity == "mass" and q.start <= a.start < q.end and of_what(q.message, a) != "bran"
     ]

@@ -62,6 +62,11 @@ _SHARES = (
     re.compile(r"^(?:the )?shares (?:of|in) (?:the )?qbin$"),
     re.compile(r"^who (?:(?:has been|'s been|is) (?:feeding|filling)|feeds|has fed) (?:the )?qbin"
                r"(?: so far| lately)?$"),
+    re.compile(
+        rf"^how much (?:scraps |food )?(?:has|have|did|does) (?P<who>qmember|i) (?:actually |"
+        rf"already )?"
+        rf"{_PUT}(?:ed)?(?: (?:{_IN}|so far|yet|(?:the )?qbin|the bins?))*$"
+    ),
     re.compile(r"^(?P<own>my|everybody 's|everyone 's|our) shares?$"),
 )  # fmt: skip
 _STORY = re.compile(
@@ -136,14 +141,23 @@ def _shares(phrase: Phrase) -> Shares | None:
     match = next((found for pattern in _SHARES if (found := pattern.match(text))), None)
     if match is None:
         return None
+    who = match.groupdict().get("who")
     about = (
-        phrase.bin or phrase.to_bot or re.search(r"\b(?:in|into|scraps|layers|put|added)\b", text)
+        who
+        or phrase.bin
+        or phrase.to_bot
+        or re.search(
+            r"\b(?:in|into|scraps|layers|put|"
+            r"added)\b",
+            text,
+        )
     )
     if not about:
         return None
     whose = match.groupdict().get("whose") or match.groupdict().get("own")
-    member = phrase.message.context.sender if whose == "my" else None
-    if whose and "qmember" in whose:
+    own = whose == "my" or who == "i"
+    member = phrase.message.context.sender if own else None
+    if "qmember" in (whose or who or ""):
         member = next((ref.name for ref in phrase.message.members), None)
     return Shares(bin=phrase.bin, member=member)
 

@@ -3,12 +3,12 @@
 import pytest
 
 from handlers.practice.figure import STANDINGS
-from handlers.practice.harm import ADVICE, HAZARDS, Advice
+from handlers.practice.harm import ADVICE, HAZARDS, Hazard
 
 
 @pytest.mark.parametrize("hazard", HAZARDS)
-def test_the_advice_is_short_and_says_where_it_is_from(hazard: str) -> None:
-    advice: Advice = ADVICE[hazard]  # type: ignore[index]
+def test_the_advice_is_short_and_says_where_it_is_from(hazard: Hazard) -> None:
+    advice = ADVICE[hazard]
     assert 1 <= len(advice.lines) <= 2
     assert all(len(line) < 220 for line in advice.lines)
     assert advice.standing in STANDINGS
@@ -30,6 +30,6 @@ def test_the_advice_is_short_and_says_where_it_is_from(hazard: str) -> None:
         ("to feed", ["not to any animal"]),
     ],
 )
-def test_it_says_what_the_source_says(hazard: str, said: list[str]) -> None:
-    words = " ".join(ADVICE[hazard].lines)  # type: ignore[index]
+def test_it_says_what_the_source_says(hazard: Hazard, said: list[str]) -> None:
+    words = " ".join(ADVICE[hazard].lines)
     assert all(part in words for part in said)
