@@ -19,7 +19,14 @@ from handlers.practice.dose import LAYER_DEPTH, SPOONS
 from handlers.practice.figure import Figure, number
 from handlers.practice.goes_in import BOOK
 from handlers.practice.starter import KEEPS_DRY
-from handlers.practice.trench import DEPTH, SOIL_PARTS, TUB_DAYS
+from handlers.practice.trench import (
+    COVER,
+    COVER_ANIMALS,
+    DEPTH,
+    SOIL_PARTS,
+    STIRRED_IN,
+    TUB_DAYS,
+)
 from handlers.practice.trouble import COLD, HOT
 
 Lesson = Literal[
@@ -56,17 +63,40 @@ Lesson = Literal[
     "whole course",
     "near plants",
     "two bins",
+    "using liquid",
+    "soil in it",
+    "on the surface",
+    "in a bed",
+    "pests",
+    "pets",
+    "freezing",
+    "sharing a bin",
+    "weight",
+    "old bran",
+    "moving it",
+    "bran forgotten",
+    "draining forgotten",
+    "law",
+    "bones",
+    "handing it over",
+    "going away",
+    "colour of the liquid",
+    "adding water",
+    "stirring",
+    "bad smell",
+    "afterwards",
+    "eating what grows",
 ]
 """What can be asked about the craft in general."""
 
 LESSONS: tuple[Lesson, ...] = get_args(Lesson)
 
 
-def _range(figure: Figure) -> str:
-    """A figure from its lowest to its highest: "10 to 14"."""
+def _range(figure: Figure, times: float = 1) -> str:
+    """A figure from its lowest to its highest, `times` over: "10 to 14"."""
     if figure.low is None or figure.high is None:
-        return number(figure.value)
-    return f"{number(figure.low)} to {number(figure.high)}"
+        return number(figure.value * times)
+    return f"{number(figure.low * times)} to {number(figure.high * times)}"
 
 
 _WEEKS = (FILL.value + FERMENT.value + PLANT.value) / 7
@@ -266,14 +296,131 @@ TAUGHT: Mapping[Lesson, Advice] = {
     ),
     "near plants": advice(
         "A hand's breadth or two beside small plants, and at the drip line of trees and shrubs, "
-        "not "
-        "against roots.",
+        "not against roots.",
         caution("roots"),
     ),
     "two bins": advice(
         "Two at least: one fills while the other ferments. Ask me “how many bins do we need for "
-        "5 kg "
-        "a week?”",
+        "5 kg a week?”",
+    ),
+    "using liquid": advice(
+        "Thin it and give it to plants at the root: ask me “how much water for 250 mL?”, or “can I "
+        "use it on houseplants?” Undiluted it goes down the drain only.",
+        caution("liquid"),
+    ),
+    "soil in it": advice(
+        f"Not in the bin. When you bury it, yes: stir in {number(STIRRED_IN.value)} part of soil "
+        "to one of ferment, so that it turns to earth sooner.",
+        source=STIRRED_IN.source,
+        standing="published",
+        figures=(STIRRED_IN,),
+    ),
+    "on the surface": advice(
+        f"No: it draws animals and smells there. Cover it with {_range(COVER, 100)} cm of soil, "
+        f"{_range(COVER_ANIMALS, 100)} cm where animals dig.",
+        source=COVER.source,
+        standing="published",
+        figures=(COVER, COVER_ANIMALS),
+    ),
+    "in a bed": advice(
+        f"Yes, where nothing grows yet; cover it well and wait {_range(PLANT)} days before you "
+        "plant. Ask me “how much may go on 3 m²?”",
+        caution("roots"),
+        source=PLANT.source,
+        standing="published",
+        figures=(PLANT,),
+    ),
+    "pests": advice(
+        "Not while the lid shuts tight and spills are wiped up; flies come in on the scraps, so "
+        "keep those covered or frozen until they go in.",
+        f"Once buried, it wants {_range(COVER_ANIMALS, 100)} cm of soil over it where animals dig.",
+        source=COVER_ANIMALS.source,
+        standing="published",
+        figures=(COVER_ANIMALS,),
+    ),
+    "pets": advice(
+        "With the lid tight and the liquid out of reach, yes; they must neither eat nor drink of "
+        f"it, and buried ferment wants {_range(COVER_ANIMALS, 100)} cm of soil over it.",
+        source=COVER_ANIMALS.source,
+        standing="published",
+        figures=(COVER_ANIMALS,),
+    ),
+    "freezing": advice(
+        "Yes: frozen scraps keep till there is enough for a layer, and flies' eggs die. Let them "
+        "thaw and drain them before they go in.",
+    ),
+    "sharing a bin": advice(
+        f"As many as it takes to fill it within {number(FILL.value)} days, rather sooner. Ask me "
+        "“how many bins do we need for 4 people?”",
+        source=FILL.source,
+        standing="published",
+        figures=(FILL,),
+    ),
+    "weight": advice(caution("lifting")),
+    "old bran": advice(
+        "Good bran smells sweet and sour. Musty, or with green or black growth: throw it out, damp "
+        "and without sniffing it. No smell at all: try it on a small layer, or make new.",
+        source=BOOK + ", ch. 4",
+        standing="published",
+    ),
+    "moving it": advice(
+        "Yes, with the lid shut and drained before, so that nothing spills.",
+        caution("lifting"),
+    ),
+    "bran forgotten": advice(
+        "Strew the dose you missed on top now, press it down and shut the lid; the next layer "
+        "brings more. If it smells of rot in the days after, tell me.",
+    ),
+    "draining forgotten": advice(
+        "Drain it now. If it smells of pickles no harm is done; if it smells of rot, tell me: it "
+        "wants more starter and dry paper.",
+    ),
+    "law": advice(
+        "At home mostly yes. A group that shares bins, takes meat or gives ferment away may need "
+        "leave: ask your local authority, whose word goes before mine.",
+        source="NetRegs on catering waste: communal sites are not exempt in the UK; the states of "
+        "the US differ",
+        standing="published",
+    ),
+    "bones": advice(
+        "They come out soft but whole and crumble slowly in the soil; small ones do no harm there.",
+    ),
+    "handing it over": advice(
+        "Say “handing the blue bin to Bram on Friday”; Bram says “I'll take it”. With no name I "
+        "ask everybody.",
+    ),
+    "going away": advice(
+        "Say “I'm away till Monday”: what is yours to do meanwhile is asked of somebody else. A "
+        "sealed bin needs only draining.",
+    ),
+    "colour of the liquid": advice(
+        "Anything from pale to dark brown, clear or cloudy, by what went in. It should smell sour, "
+        "not rotten.",
+    ),
+    "adding water": advice(
+        "No: scraps bring enough, and free liquid lets them rot. A bin that is bone dry may have "
+        "juicier scraps.",
+    ),
+    "stirring": advice(
+        "No: stirring lets air in. Layer upon layer, pressed down, and left alone.",
+    ),
+    "bad smell": advice(
+        "Sour is right. If it smells of rot: drain it, strew half as much starter again on top, "
+        "press, and check that the lid seals.",
+        "Tell me what you smell, such as “the blue bin smells of ammonia”.",
+        source=BOOK + ", ch. 6",
+        standing="published",
+    ),
+    "afterwards": advice(
+        f"Bury it, about {number(DEPTH.value * 100)} cm deep, mixed with soil and covered; plant "
+        f"{_range(PLANT)} days later. Ask me “how big a trench for 20 L?”",
+        "No garden: mix it with soil in a tub, or put it into the middle of a compost heap.",
+        figures=(DEPTH, PLANT),
+    ),
+    "eating what grows": advice(
+        "Yes, washed as ever, once the ferment has rested in the soil; and keep the liquid off the "
+        "parts you eat raw.",
+        caution("rules"),
     ),
 }
 """What to say, by lesson."""

@@ -146,6 +146,10 @@ _GAS = re.compile(
     r"blow up|"
     r"burst)\b"
 )
+_BURNS = re.compile(
+    rf"\b{_LIQUID} (?:burn|hurt|harm|irritate|sting|damage)s? (?:my |the |your |our )?"
+    r"(?:skin|hands?|eyes?)\b"
+)
 _OTHER_GAS = words_in(
     "bill cooker heater boiler bottle canister stove meter fire engineer tank price hob tear ring"
 )
@@ -176,6 +180,7 @@ _ONTO = re.compile(
     rf"\b(?:put|use|pour|spray|give|feed|water|splash)\b.{{0,30}}\b{_LIQUID}\b|"
     rf"\b(?:put|use|pour|spray)\b.{{0,10}}\b(?:it|{_LIQUID})\b"
 )
+_GIVEN = re.compile(r"\b(?:can|may|should) (?:i|we|you) (?:use|spray|pour) it (?:on|onto|over) ")
 _MEASURED = words_in("much many ratio strong")
 _OURS = (
     CRAFT | BIN_WORDS | words_in("spade digging dig dug bury burying buried leachate bran mould")
@@ -248,6 +253,8 @@ def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
         return "to drink"
     if _BLEACH.search(text) and ours:
         return "bleach"
+    if _BURNS.search(text):
+        return "on the skin"
     if _GAS.search(text) and not _has(phrase, _OTHER_GAS):
         return "gas"
     if _IS_MOULD_BAD.search(text):
@@ -265,7 +272,8 @@ def _poured(phrase: Phrase, *, ours: bool) -> Ask | None:
         return Ask(topic="dilution", use="drain")
     use = next((token for token in phrase.tokens if token in USE_WORDS), None)
     neat = _NEAT.search(phrase.text) is not None
-    if not ours or (use is None and not neat) or _ONTO.search(phrase.text) is None:
+    given = _GIVEN.search(phrase.text) is not None
+    if not (ours or given) or (use is None and not neat) or _ONTO.search(phrase.text) is None:
         return None
     if phrase.message.amounts or _has(phrase, _MEASURED):
         return None

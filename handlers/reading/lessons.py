@@ -17,8 +17,19 @@ from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.vocabulary import lines_of
 
 CUES = (
-    *("what", "how ", "do i", "do we", "can ", "should", "where", "when "),
-    *("why ", "is it ", "is there", "need", "does ", "no garden", "no tap", "without"),
+    *("will ", "forgot", "what", "how ", "do i", "do we", "can ", "should", "where", "when "),
+    *(
+        "full",
+        "filled",
+        "why ",
+        "is it ",
+        "is there",
+        "need",
+        "does ",
+        "no garden",
+        "no tap",
+        "without",
+    ),
 )
 
 _LEAD = (
@@ -33,7 +44,7 @@ _TAIL = (
 _NAMED = {
     "<i>": r"(?:i|we|you|one|people)",
     "<bin>": (
-        r"(?:(?:the |a |my |our |your |this |that )?(?:bokashi )?"
+        r"(?:(?:the |a |my |our |your |this |that |one )?(?:bokashi )?"
         r"(?:qbin|bins?|buckets?|pails?)|it|one)"
     ),
     "<it>": (
@@ -61,11 +72,43 @@ def lessons(message: Message) -> Iterator[Found]:
 
 
 def _lesson(phrase: Phrase) -> Lesson | None:
-    if not (phrase.asked or phrase.to_bot or is_question(phrase.tokens, False, frozenset())):
-        return None
+    if _is_full(phrase):
+        return "when it is full"
     lesson = next((name for name, words in _patterns() if words.fullmatch(phrase.text)), None)
+    if lesson is None or not (lesson in _TOLD_OF or _is_question(phrase)):
+        return None
     named = any(ref.known and ref.name for ref in phrase.message.bins)
-    return None if named and lesson is not None and lesson.startswith("when to") else lesson
+    return None if named and lesson in _OF_ONE_BIN else lesson
+
+
+_TOLD_OF: frozenset[Lesson] = frozenset({"bran forgotten", "draining forgotten"})
+_OF_ONE_BIN: frozenset[Lesson] = frozenset(
+    {"when to bury", "when to plant", "when to seal", "when to drain", "bad smell"}
+)
+"""What the book can say more of, where a bin is named."""
+
+
+def _is_question(phrase: Phrase) -> bool:
+    return phrase.asked or phrase.to_bot or is_question(phrase.tokens, False, frozenset())
+
+
+_FULL = re.compile(
+    r"(?:(?P<bin>(?:the |our |my )?(?:qbin|bin|bucket|pail)) (?:is |'s |got |looks )?)?(?:now |"
+    r"nearly |almost |completely |totally |already )*"
+    r"(?P<full>full|filled(?: right)?(?: up)? to the (?:top|brim|rim)|full up|brim ?full|"
+    r"full to the (?:top|brim|rim)|chock full)"
+    r"(?: now| already| again)*"
+)
+
+
+def _is_full(phrase: Phrase) -> bool:
+    """ "The shed bin is full", "filled to the top", with nothing else in the message."""
+    match = _FULL.fullmatch(phrase.text)
+    if match is None or phrase.asked or len(phrase.message.sentences) > 1:
+        return False
+    if not match["bin"]:
+        return match["full"] != "full"
+    return any(ref.plain or (ref.known and not ref.place) for ref in phrase.message.bins)
 
 
 @lru_cache(maxsize=1)
