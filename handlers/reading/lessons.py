@@ -18,18 +18,8 @@ from handlers.reading.vocabulary import lines_of
 
 CUES = (
     *("will ", "forgot", "what", "how ", "do i", "do we", "can ", "should", "where", "when "),
-    *(
-        "full",
-        "filled",
-        "why ",
-        "is it ",
-        "is there",
-        "need",
-        "does ",
-        "no garden",
-        "no tap",
-        "without",
-    ),
+    *("full", "filled", "why ", "is it ", "is there", "does ", "no garden", "no tap"),
+    "without",
 )
 
 _LEAD = (

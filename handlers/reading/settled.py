@@ -8,7 +8,17 @@ from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import phrases
 
-CUES = ("setting", "zone", "unit", "metric", "imperial", "pounds", "quiet hours", "remind", "habit")
+CUES = (
+    "setting",
+    "zone",
+    "unit",
+    "metric",
+    "imperial",
+    "or pounds",
+    "quiet hours",
+    "remind",
+    "habit",
+)
 
 _OURS = r"(?:the|our|your|this group 's|this room 's|group)"
 _WHICH = (

@@ -17,17 +17,17 @@ from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.question import CRAFT
 from handlers.reading.vocabulary import words_in
 
-CUES = (
-    *sorted(
-        {
-            word if len(word) > 4 else f" {word}"
-            for row in STAYS_OUT
-            for phrase in row.words
-            for word in phrase.split()[:1]
-        }
-    ),
-    *("oil", "nappies", "ashes"),
-)
+
+def _cues() -> Iterator[str]:
+    """The words of the table, short ones where they are no part of longer words."""
+    for phrase in (phrase for row in STAYS_OUT for phrase in row.words):
+        if len(phrase) > 4:
+            yield phrase
+        else:
+            yield from (f" {phrase}{end}" for end in (" ", "s", "?", ",", "."))
+
+
+CUES = (*sorted(set(_cues())), "oil", "nappies", "ashes")
 
 _IN = r"(?:in|into|inside|to|on)"
 _WHERE = (
