@@ -22,6 +22,11 @@ Hazard = Literal[
     "ill after",
     "chlorine",
     "pipe or cable",
+    "sharp things",
+    "burst",
+    "fire",
+    "back",
+    "into water",
     "to drink",
     "to feed",
     "bleach",
@@ -118,6 +123,28 @@ ADVICE: Mapping[Hazard, Advice] = {
         "Stop digging, keep everybody away, and touch neither spade nor line. Gas smell: no "
         "flames, no switches.",
         "Call the network's emergency number, or the emergency services.",
+    ),
+    "sharp things": advice(
+        "Do not reach in. Gloves on, lift it out with tongs, and throw out the layer round it; "
+        "ask your local authority about needles.",
+        "If somebody is cut or pricked: wash it under running water and see a doctor today.",
+    ),
+    "burst": advice(
+        "Keep faces away and clear it up with gloves and glasses on; open no other bottle or lid "
+        "but slowly, turned away. Hurt: a doctor.",
+        caution("gas"),
+    ),
+    "fire": advice(
+        "Keep away and call the fire service; do not open the lid. A bin that is only warm and "
+        "steams is not burning: move it out of the sun.",
+    ),
+    "back": advice(
+        "Put it down and lift no more today. Numb, weak or shooting pain: see a doctor.",
+        caution("lifting"),
+    ),
+    "into water": advice(
+        "Not into ponds, streams or storm drains: it takes the air from the water, and fish die. "
+        "If much got in, tell your local authority.",
     ),
     "to drink": advice(
         "No, nobody drinks or eats what comes out of a bin: it is raw waste, sour but not made "

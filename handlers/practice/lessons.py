@@ -86,6 +86,7 @@ Lesson = Literal[
     "bad smell",
     "afterwards",
     "eating what grows",
+    "dug up",
 ]
 """What can be asked about the craft in general."""
 
@@ -268,8 +269,8 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "fine if it is rinsed off. No bleach: it gives off chlorine with acid.",
     ),
     "keeping liquid": advice(
-        "Use it the same day: in air it soon stinks. What you cannot use goes down the drain with "
-        "plenty of water, if local rules allow.",
+        "Use it the same day: in air it soon stinks, and in a closed bottle gas builds up.",
+        "What you cannot use goes down the drain with plenty of water, if local rules allow.",
         source=BOOK,
         standing="published",
     ),
@@ -421,6 +422,13 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "Yes, washed as ever, once the ferment has rested in the soil; and keep the liquid off the "
         "parts you eat raw.",
         caution("rules"),
+    ),
+    "dug up": advice(
+        f"Gloves on, put it back or into the waste, cover it {_range(COVER_ANIMALS, 100)} cm deep, "
+        "and lay a board or wire mesh over it for two weeks.",
+        source=COVER_ANIMALS.source,
+        standing="published",
+        figures=(COVER_ANIMALS,),
     ),
 }
 """What to say, by lesson."""

@@ -17,9 +17,9 @@ from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.vocabulary import lines_of
 
 CUES = (
-    *("will ", "forgot", "what", "how ", "do i", "do we", "can ", "should", "where", "when "),
-    *("full", "filled", "why ", "is it ", "is there", "does ", "no garden", "no tap"),
-    "without",
+    *("will ", "forgot", "dug", "digging", "heavy", "clean", "what", "how ", "do i", "do we"),
+    *("can ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there", "does "),
+    *("no garden", "no tap", "without"),
 )
 
 _LEAD = (
@@ -71,7 +71,9 @@ def _lesson(phrase: Phrase) -> Lesson | None:
     return None if named and lesson in _OF_ONE_BIN else lesson
 
 
-_TOLD_OF: frozenset[Lesson] = frozenset({"bran forgotten", "draining forgotten"})
+_TOLD_OF: frozenset[Lesson] = frozenset(
+    {"bran forgotten", "draining forgotten", "dug up", "weight"}
+)
 _OF_ONE_BIN: frozenset[Lesson] = frozenset(
     {"when to bury", "when to plant", "when to seal", "when to drain", "bad smell"}
 )

@@ -27,6 +27,18 @@ TOLD = [
     ("mixed the leachate with bleach", "chlorine"),
     ("washed the bin with bleach", "bleach"),
     ("hit a pipe digging the trench", "pipe or cable"),
+    ("the cat licked the drip tray of the shed bin", "swallowed by an animal"),
+    ("my dog dug up the bin and ate it", "swallowed by an animal"),
+    ("I think I swallowed a bit", "swallowed"),
+    ("my eyes are burning after opening the bin", "in the eye"),
+    ("my chest is tight after emptying the bin", "breathed in"),
+    ("stabbed my hand with the fork digging in the bin", "in a wound"),
+    ("my hands itch after emptying the bin", "on the skin"),
+    ("broken glass in the bin!", "sharp things"),
+    ("the bottle of juice exploded", "burst"),
+    ("smoke coming out of the bin", "fire"),
+    ("hurt my back lifting the bin", "back"),
+    ("poured the juice into the pond", "into water"),
 ]
 ASKED = [
     ("can I drink the juice", "to drink"),
@@ -42,6 +54,12 @@ ASKED = [
     ("I'm pregnant, can I do the bin?", "who should not"),
     ("is the bin safe for the kids?", "who should not"),
     ("do I need gloves for the bin?", "hands"),
+    ("can I eat the stuff", "to drink"),
+    ("are the fumes bad?", "gas"),
+    ("can it catch fire", "gas"),
+    ("is it dangerous?", "who should not"),
+    ("can the liquid burn my skin?", "on the skin"),
+    ("can I pour it in the river", "into water"),
 ]
 NO_HARM = [
     "keep an eye on the shed bin",
@@ -57,6 +75,12 @@ NO_HARM = [
     "Reef was all bleached out, so sad",
     "cut my finger on the bread knife",
     "is the film safe for kids?",
+    "my eyes are tired",
+    "kids ate all the leftovers",
+    "the cat drank my milk",
+    "got sunburn on my face",
+    "had a sip of tea and ate cake",
+    "cut my finger chopping onions",
 ]
 
 
@@ -86,6 +110,7 @@ def test_a_splash_loses_no_record() -> None:
         ("can I use the liquid undiluted on roses?", "roses", 0.0),
         ("can I pour the juice on my tomatoes?", "tomatoes", None),
         ("can I put it down the drain", "drain", None),
+        ("can I use it on houseplants?", "houseplants", None),
         ("is it ok to tip the leachate down the sink?", "drain", None),
     ],
 )

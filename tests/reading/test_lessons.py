@@ -68,6 +68,9 @@ ASKED = [
     ("how do I stop the smell?", "bad smell"),
     ("what do I do with it after two weeks?", "afterwards"),
     ("can I eat the vegetables grown with it?", "eating what grows"),
+    ("foxes dug it up", "dug up"),
+    ("can I keep the bin in the bedroom?", "where to keep it"),
+    ("vinegar to clean the bin?", "cleaning"),
     ("filled to the top", "when it is full"),
     ("the bin is full now", "when it is full"),
 ]
