@@ -21,7 +21,7 @@ def put_in(plan: Unfit) -> Answer:
     """What is wrong with something that was put in; no layer is made of it."""
     if not plan.ours:
         return SILENCE
-    verdict = allowed(plan.what)
+    verdict = allowed(plan.what, volume_l=plan.volume_l)
     where = f"of {the(plan.bin)}" if plan.bin else "of a bin"
     lines = [f"{capital(verdict.what)} should stay out {where}: {verdict.reason}."]
     if not plan.beside_food:

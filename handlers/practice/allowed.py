@@ -24,7 +24,7 @@ class Allowed(Reckoning):
     reason: str
 
 
-MOST_OIL = Figure("oil that a bin bears at once", 0.25, "L", "", "common practice")
+MOST_OIL = Figure("oil that a bin bears at once", 0.2, "L", "", "common practice")
 MUCH_OIL = row(
     "that much oil",
     "oil",

@@ -130,6 +130,7 @@ class Unfit:
 
     what: str
     bin: str | None = None
+    volume_l: float | None = None
     beside_food: bool = False
     """There was food too, so that a layer is written down all the same."""
     ours: bool = True

@@ -2,17 +2,22 @@
 
 import re
 from calendar import month_name
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from datetime import date, timedelta
+from typing import Literal
 
 from handlers.practice.kinds import Kind
+from handlers.reading.acts import Ask
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import Shares, Story, WhoKept, WhoPut
+from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 
-CUES = ("who", "share", "story", "history", "keepers", "happened", "been through", "how much")
+CUES = (
+    *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
+    *("last", "how many layers"),
+)
 
 _PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
 _IN = r"(?:in|into|inside|to)"
@@ -76,6 +81,23 @@ _STORY = re.compile(
     r"^what(?: has|'s| 's)?(?: all)? happened (?:to|with|in) (?P<to>.{1,40})$|"
     r"^what (?:has|'s) (?P<has>(?:the )?qbin) been through$"
 )
+_LAST_DEEDS: Mapping[str, Literal["layer", "drain", "seal", "bury"]] = {
+    "drain": "drain", "drained": "drain", "draining": "drain",
+    "fed": "layer", "feed": "layer", "filled": "layer", "layer": "layer", "add to": "layer",
+    "added to": "layer", "put something in": "layer",
+    "seal": "seal", "sealed": "seal", "close": "seal", "closed": "seal",
+    "bury": "bury", "buried": "bury", "burial": "bury",
+}  # fmt: skip
+_DEED = rf"(?P<deed>{'|'.join(sorted(_LAST_DEEDS, key=len, reverse=True))})"
+_OF = r"(?:(?:the )?(?:qbin|bin|bucket)|it|one|a bin|any(?: bin)?)"
+_WHEN_LAST = (
+    re.compile(rf"^(?:and |so )?when (?:was|were|has|is) {_OF} (?:been )?last (?:been )?{_DEED}$"),
+    re.compile(rf"^(?:and |so )?when (?:did|have|has) (?:we|i|you|anyone|anybody|somebody|qmember) "
+               rf"last {_DEED}(?: {_OF})?$"),
+    re.compile(rf"^(?:and |so )?when was the last {_DEED}(?: (?:of|in|for) {_OF})?$"),
+    re.compile(rf"^(?:and |so )?who (?:was the last to|last) {_DEED} {_OF}$"),
+    re.compile(rf"^(?:and |so )?who {_DEED} {_OF} last(?: time)?$"),
+)  # fmt: skip
 _LAST_RUN = re.compile(r"\b(?:last|previous|former|earlier) run\b|\brun before\b")
 _BESIDE_RUN = re.compile(
     r"\b(?:the|qbin|of|in|last|previous|former|earlier|run|before|number|no|\d+|so|far|present|"
@@ -87,13 +109,30 @@ _RUN = re.compile(r"\brun (?:number |no )?(?P<number>\d{1,3})\b")
 def recalling(message: Message) -> Iterator[Found]:
     """The questions of a message about what has been."""
     for phrase in phrases(message):
-        plan = _plan(phrase)
+        plan = _plan(phrase) or _layers(phrase)
         if plan is not None:
             yield Found(*phrase.sentence, plan)
 
 
 def _plan(phrase: Phrase) -> Plan | None:
-    return _put(phrase) or _kept(phrase) or _shares(phrase) or _story(phrase)
+    return _put(phrase) or _kept(phrase) or _shares(phrase) or _story(phrase) or _when_last(phrase)
+
+
+def _layers(phrase: Phrase) -> Ask | None:
+    """ "How many layers are in the shed bin?" is told with all else that is known of it."""
+    asked = _HOW_MANY_LAYERS.match(phrase.text)
+    return Ask(topic="bin", bin=phrase.bin) if asked and phrase.bin else None
+
+
+_HOW_MANY_LAYERS = re.compile(
+    r"^(?:and |so )?how many layers (?:are|are there|have gone|went|has|does|do we have|have we)\b"
+    r".{0,20}\bqbin\b.{0,10}$"
+)
+
+
+def _when_last(phrase: Phrase) -> WhenLast | None:
+    match = next((m for pattern in _WHEN_LAST if (m := pattern.match(phrase.text))), None)
+    return WhenLast(deed=_LAST_DEEDS[match["deed"]], bin=phrase.bin) if match else None
 
 
 def _put(phrase: Phrase) -> WhoPut | None:

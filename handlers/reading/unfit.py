@@ -6,7 +6,7 @@ The words are those of the craft's table; what is food is left to the rest of th
 import re
 from collections.abc import Iterator
 
-from handlers.practice.allowed import rows_named, strictest
+from handlers.practice.allowed import MOST_OIL, rows_named, strictest
 from handlers.practice.goes_in import OF_KIND, Row
 from handlers.practice.stays_out import RUBBISH, SPOILT, STAYS_OUT
 from handlers.reading.acts import Ask
@@ -22,12 +22,12 @@ def _cues() -> Iterator[str]:
     """The words of the table, short ones where they are no part of longer words."""
     for phrase in (phrase for row in STAYS_OUT for phrase in row.words):
         if len(phrase) > 4:
-            yield phrase
+            yield phrase.removesuffix("y")
         else:
             yield from (f" {phrase}{end}" for end in (" ", "s", "?", ",", "."))
 
 
-CUES = (*sorted(set(_cues())), "oil", "nappies", "ashes")
+CUES = (*sorted(set(_cues())), "oil", "ashes")
 
 _IN = r"(?:in|into|inside|to|on)"
 _WHERE = (
@@ -127,8 +127,13 @@ def _is_out(rows: list[Row]) -> bool:
 
 
 def _is_much_oil(phrase: Phrase, rows: list[Row]) -> bool:
-    by_volume = any(a.quantity == "volume" for a in phrase.message.amounts)
-    return by_volume and strictest(rows).name == OF_KIND["oil"]
+    volume = _volume(phrase) or 0.0
+    return volume > MOST_OIL.value and strictest(rows).name == OF_KIND["oil"]
+
+
+def _volume(phrase: Phrase) -> float | None:
+    volumes = [a.value for a in phrase.message.amounts if a.quantity == "volume"]
+    return volumes[0] if volumes else None
 
 
 def _what_asked(phrase: Phrase) -> str:
@@ -149,7 +154,7 @@ def _put(phrase: Phrase) -> Found | None:
     match = None if phrase.asked or not _was_done(phrase) else _PUT.search(phrase.text)
     what = _VESSEL_OF.sub("", match["what"]) if match else ""
     rows = rows_named(what)
-    if not rows or not _is_out(rows):
+    if not rows or not (_is_out(rows) or _is_much_oil(phrase, rows)):
         return None
     row, ours = strictest(rows), _is_of_bin(phrase)
     into = _TO_BIN.search(phrase.text) is not None
@@ -158,7 +163,8 @@ def _put(phrase: Phrase) -> Found | None:
     if not ours and row.name != RUBBISH:
         return None
     food = row.name in SPOILT or _has_food(rows) or _is_food(phrase)
-    plan = Unfit(what=what, bin=phrase.bin, beside_food=food, ours=ours)
+    volume = _volume(phrase)
+    plan = Unfit(what=what, bin=phrase.bin, volume_l=volume, beside_food=food, ours=ours)
     return Found(*phrase.sentence, plan, aside=food)
 
 

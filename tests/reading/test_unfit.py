@@ -58,6 +58,7 @@ def test_what_stays_out_is_no_layer(text: str, what: str) -> None:
     [
         "put 2 kg of peelings and some plastic in the shed bin",
         "tipped 3 kg of spoiled tomatoes into the shed bin",
+        "tipped 3 litres of used oil into the shed bin",
     ],
 )
 def test_food_beside_it_is_a_layer_all_the_same(text: str) -> None:
