@@ -15,8 +15,9 @@ CUES = (
 _DANGERS: frozenset[Sign] = frozenset({"rodents", "gas", "green_mould", "black_mould"})
 _LID = words_in("lid lids")
 _ELSEWHERE = words_in(
-    "wheelie council recycling rubbish trap traps road street kitchen-cupboard bread cheese wall "
-    "ceiling garage-door film movie fireworks car bike tyre balloon phone battery boiler toy cat"
+    "wheelie council recycling rubbish trap traps road street bread cheese wall "
+    "ceiling film movie fireworks car bike tyre balloon phone battery boiler toy cat friend "
+    "friends cousin sister brother"
 )
 _MOST_WORDS = 12
 
