@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Literal, get_args
 
 from handlers.practice.advice import Advice, advice
+from handlers.practice.bins import ORDINARY_BIN
 from handlers.practice.cautions import caution
 from handlers.practice.days import (
     DRAIN,
@@ -87,6 +88,8 @@ Lesson = Literal[
     "afterwards",
     "eating what grows",
     "dug up",
+    "size",
+    "leaks",
 ]
 """What can be asked about the craft in general."""
 
@@ -429,6 +432,16 @@ TAUGHT: Mapping[Lesson, Advice] = {
         source=COVER_ANIMALS.source,
         standing="published",
         figures=(COVER_ANIMALS,),
+    ),
+    "size": advice(
+        f"{_range(ORDINARY_BIN)} L suits a household: full within {number(FILL.value)} days, and "
+        "still to be lifted.",
+        caution("lifting"),
+        figures=(ORDINARY_BIN, FILL),
+    ),
+    "leaks": advice(
+        "Drain it, stand it in a tray, and wipe up with gloves on. A bin that leaks lets air in as "
+        "well: mend the tap or put the ferment into another.",
     ),
 }
 """What to say, by lesson."""

@@ -53,7 +53,19 @@ CUES = (
     *("unwell", "pipe", "cable", "the drain", "sink", "toilet", " loo ", " loo?", "neat"),
     *("undiluted", "straight", "pregnan", "asthma", "immun", "kids", "children", "glove", "feed"),
     *("poison", "toxic", "danger", "harmful", "safe", " on my ", " it on", " it over", "my back"),
-    *("fire", "smok", "needle", "syringe", "glass", "pond", "river", "stream", "lake"),
+    *(
+        "lettuce",
+        "salad",
+        "fire",
+        "smok",
+        "needle",
+        "syringe",
+        "glass",
+        "pond",
+        "river",
+        "stream",
+        "lake",
+    ),
 )
 
 

@@ -194,6 +194,7 @@ DOWN = re.compile(
 NEAT = re.compile(r"\b(?:neat|undiluted|unthinned|straight(?! away| after| on)|pure|without water|"
                    r"without diluting)\b")  # fmt: skip
 ONTO = re.compile(
+    rf"\b{_LIQUID} (?:ok|okay|good|safe|fine|bad|alright) (?:for|on)\b|"
     rf"\b(?:put|use|pour|spray|give|feed|water|splash)\b.{{0,30}}\b{_LIQUID}\b|"
     rf"\b(?:put|use|pour|spray)\b.{{0,10}}\b(?:it|{_LIQUID})\b"
 )

@@ -111,6 +111,7 @@ def test_a_splash_loses_no_record() -> None:
         ("can I pour the juice on my tomatoes?", "tomatoes", None),
         ("can I put it down the drain", "drain", None),
         ("can I use it on houseplants?", "houseplants", None),
+        ("is the juice ok for lettuce?", "lettuce", None),
         ("is it ok to tip the leachate down the sink?", "drain", None),
     ],
 )
