@@ -2,12 +2,22 @@
 
 from typing import assert_never
 
-from handlers import absence, communal, owndates, sealing, showing
+from handlers import (
+    absence,
+    advising,
+    allowed,
+    communal,
+    group,
+    owndates,
+    sealing,
+    showing,
+)
 from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
     Away,
     Back,
     CallOff,
+    Harm,
     KeepUp,
     Moved,
     OwnDate,
@@ -16,6 +26,10 @@ from handlers.reading.arranged import (
     Reopened,
     Show,
     Staying,
+    Taught,
+    Unfit,
+    WhatIsSet,
+    WhichMeasure,
     WhoIsAway,
 )
 from handlers.reading.communal import Communal
@@ -44,6 +58,16 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.listing(plan, turn)
         case Reopened():
             return await sealing.reopened(plan, turn)
+        case Harm():
+            return advising.about_harm(plan)
+        case Taught():
+            return await advising.taught(plan, turn)
+        case WhatIsSet():
+            return group.shown(plan.what, turn)
+        case WhichMeasure():
+            return group.measure(plan.unit)
+        case Unfit():
+            return allowed.put_in(plan)
         case KeepUp():
             return await showing.kept_up(plan, turn)
         case Show():

@@ -117,6 +117,16 @@ def choice_lines(names: Iterable[str], room: Room) -> list[str]:
     return lines
 
 
+def own(room: Room) -> list[str]:
+    """What the group chose for itself of the craft, a line for each."""
+    return [
+        f"{choice.words.format(value if isinstance(value, str) else number(value)).capitalize()} "
+        f"(“{choice.order}”)."
+        for choice in CHOICES.values()
+        if (value := room.choices.get(choice.name)) is not None
+    ]
+
+
 def changed(what: str, value: str) -> Answer:
     """A choice is made, or what it can be is said."""
     choice = CHOICES[what]

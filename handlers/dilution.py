@@ -18,6 +18,7 @@ DOWN_THE_DRAIN = (
     "Down the drain it goes undiluted, with plenty of water after it, if local rules allow. Never "
     "together with bleach."
 )
+NOT_NEAT = "Never undiluted on plants: it is sour enough to burn them."
 NO_USE = (
     "I have no dilution for that. For beds it is 1 part to 100 parts water, for pots and leaves "
     "1 to 500, for seedlings 1 to 1000."
@@ -36,11 +37,12 @@ def asked(act: Ask, turn: Turn) -> Answer:
         return Answer(say=DOWN_THE_DRAIN)
     if liquid_ml is None and water_l is None:
         water_l = CAN_L[turn.units]
+    is_neat = act.parts == 0
     try:
         mix = dilute(
             liquid_ml=liquid_ml,
             water_l=water_l,
-            parts=act.parts,
+            parts=None if is_neat else act.parts,
             use=use,
             usual=choices(turn.book.room).parts,
             tablespoon=spoon(turn.units),
@@ -48,7 +50,7 @@ def asked(act: Ask, turn: Turn) -> Answer:
     except Refused as refused:
         return Answer(say=str(refused))
     remark = mix.remark or (_enough(mix, turn.units) if water_l is None else "")
-    lines = [_words(mix, turn.units), remark, caution("liquid")]
+    lines = [NOT_NEAT if is_neat else "", _words(mix, turn.units), remark, caution("liquid")]
     return Answer(say="\n".join(filter(None, lines)), why=reasons(mix, turn.book.room))
 
 

@@ -7,7 +7,8 @@ from handlers import addresses, chosen
 from handlers.answer import Answer, Setting, SettingName, Turn
 from handlers.chosen import CHOICES
 from handlers.powers import refusal
-from handlers.practice.figure import listed
+from handlers.practice.figure import listed, number
+from handlers.practice.units import LITRES
 from handlers.quiet import is_quiet, parsed
 from handlers.reading.acts import Set
 
@@ -131,3 +132,29 @@ def _reminders(value: str, turn: Turn) -> Answer:
 
 def _set(what: SettingName, value: str, say: str) -> Answer:
     return Answer(settings=[Setting(what=what, value=value)], say=say)
+
+
+def shown(what: str, turn: Turn) -> Answer:
+    """How a setting is, or all of them with the words that change them."""
+    room = turn.book.room
+    quiet = _hours(room.quiet_from, room.quiet_to)
+    reminds = f"what is due comes at {room.digest_at:%H:%M}" if room.reminds else "no reminders"
+    lines = {
+        "zone": f"Time zone: {room.zone} (“our time zone is Europe/London”).",
+        "units": f"Units: {NAMED[room.units]} (“set the units to us”).",
+        "habit": f"Starter by the {room.habit} habit (“use the weight habit”).",
+        "digest": f"Reminders: {reminds} (“remind us at 8:00”).",
+        "quiet": f"Quiet hours: {quiet} (“quiet hours 21:00 to 7:00”).",
+    }
+    if what in lines:
+        return Answer(say=lines[what])
+    return Answer(say="\n".join([*lines.values(), *chosen.own(room)]))
+
+
+def measure(unit: str) -> Answer:
+    """Which gallon, quart or pint was reckoned with."""
+    ours, other = LITRES[f"imperial_{unit}"], LITRES[f"us_{unit}"]
+    return Answer(
+        say=f"I took the {unit} as the imperial one, {number(ours)} L; a US {unit} is "
+        f"{number(other)} L: say “US {unit}s”, or “set the units to us”."
+    )

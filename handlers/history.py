@@ -13,7 +13,7 @@ from handlers.people import is_same
 from handlers.phrasing import capital, day, mass, span, the, volume
 from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
-from handlers.reading.communal import Shares, Story, WhoKept, WhoPut
+from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut
 from handlers.spells import Spell, spells
 from handlers.state import layer_mass, look_up
 from storage.rows import Entry
@@ -68,6 +68,24 @@ async def _layers(bin: str | None, turn: Turn) -> list[Entry]:
     entries = await turn.book.history(known) if known else await turn.book.entries()
     layers = [e for e in entries if e.act == "layer" and not e.struck and e.on]
     return sorted(layers, key=lambda e: (e.on or date.max, e.said_at))
+
+
+DONE_TO = {"layer": "fed", "drain": "drained", "seal": "sealed", "bury": "buried"}
+
+
+async def when_last(plan: WhenLast, turn: Turn) -> Answer:
+    """When something was last done to a bin, or to any, and by whom."""
+    bin = await turn.book.bin(plan.bin) if plan.bin else None
+    entries = await turn.book.history(bin) if bin else await turn.book.entries()
+    done = [e for e in entries if e.act == plan.deed and not e.struck and e.on]
+    if not done:
+        return Answer(say=f"No bin was {DONE_TO[plan.deed]} yet, as far as I know.")
+    last = max(done, key=lambda e: (e.on or date.min, e.said_at))
+    if plan.deed == "layer":
+        return Answer(say=_layer(last, turn))
+    where = capital(the(last.bin.name)) if last.bin else "A bin"
+    when = day(last.on, turn.today) if last.on else ""
+    return Answer(say=f"{where}: {_deed(last, turn)}, {when}.")
 
 
 async def who_kept(plan: WhoKept, turn: Turn) -> Answer:

@@ -174,11 +174,18 @@ def with_layer(state: BinState, layer: NewEntry) -> BinState:
     return replace(state, run=fold([layer], state.run))
 
 
+NOT_THAT_LITTLE = (
+    "No layer weighs nothing or less: how much do you mean? Say “how much starter for 1 kg?”"
+)
+
+
 async def asked_dose(act: Ask, turn: Turn) -> Answer:
     """How much starter: for the scraps in question, or the rule."""
     state = await named(turn.book, act.bin, turn.today)
     if act.mass_kg is None and act.volume_l is None:
         return Answer(say=UNMEASURED, why=usual_dose(turn))
+    if (act.mass_kg or act.volume_l or 0) <= 0:
+        return Answer(say=NOT_THAT_LITTLE)
     facts = Facts(
         mass_kg=act.mass_kg, volume_l=act.volume_l, materials=act.materials, rich=act.rich
     )

@@ -42,7 +42,21 @@ async def agreed(plan: Rota, turn: Turn) -> Answer:
     deed = _deed(plan.duty, bin)
     each = "a day" if plan.days == 1 else _length(plan.days)
     first = f"Turns to {deed}, {each} each: {_told(stints, turn.today)}."
-    return Answer(entries=entries, say=f"{first}\n{AWAY}")
+    lines = [first, await _unheard(members, turn), AWAY]
+    return Answer(entries=entries, say="\n".join(filter(None, lines)))
+
+
+async def _unheard(members: Sequence[str], turn: Turn) -> str:
+    """Who of them has never written here, so that nobody can be called by that name."""
+    here = [member for member in await turn.book.members() if member.user]
+    strange = [name for name in members if not known_as(name, here)]
+    if not strange:
+        return ""
+    they = "they are" if len(strange) > 1 else "that is"
+    return (
+        f"I have not heard {listed(strange)} here yet: invite them to the room, or say the rota "
+        f"again if {they} spelled differently."
+    )
 
 
 def _length(days: int) -> str:

@@ -9,8 +9,8 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from handlers.practice.cautions import caution
-from handlers.practice.figure import Reckoning, Refused, quoted
-from handlers.practice.goes_in import GOES_IN, OF_KIND, Row, Verdict
+from handlers.practice.figure import Figure, Reckoning, Refused, quoted
+from handlers.practice.goes_in import GOES_IN, OF_KIND, Row, Verdict, row
 from handlers.practice.kinds import Kind
 from handlers.practice.stays_out import STAYS_OUT
 
@@ -24,6 +24,14 @@ class Allowed(Reckoning):
     reason: str
 
 
+MOST_OIL = Figure("oil that a bin bears at once", 0.2, "L", "", "common practice")
+MUCH_OIL = row(
+    "that much oil",
+    "oil",
+    "no",
+    "it coats the scraps and keeps the ferment out: let it cool and take it to a collection of "
+    "used oil, never down the drain",
+)
 ROWS: tuple[Row, ...] = (*GOES_IN, *STAYS_OUT)
 """Every kind of thing that the trade has a word on."""
 
@@ -33,32 +41,39 @@ _RULE = "anything that was food goes in: cut up, drained, with starter on each l
 _STRICTNESS: Mapping[Verdict, int] = {"yes": 0, "with care": 1, "no": 2}
 
 
-def allowed(what: str, kinds: Iterable[Kind] = ()) -> Allowed:
-    """Whether that may go in, in the words somebody used.
+def allowed(what: str, kinds: Iterable[Kind] = (), *, volume_l: float | None = None) -> Allowed:
+    """Whether that may go in, in the words somebody used, and that much of it if that is said.
 
     Where no row has the words, the kinds that they were read as decide; with none, Refused.
     """
-    rows = _found(what) or [row_of(kind) for kind in kinds]
+    rows = rows_named(what) or [row_of(kind) for kind in kinds]
     if not rows and not what.strip():
         raise Refused("What is to go in? Name it, such as chicken bones.")
     if not rows:
         raise Refused(f"I do not know {quoted(what)}, but {_RULE}.")
-    row = max(rows, key=lambda row: _STRICTNESS[row.verdict])
-    said = {"yes": "Yes", "with care": "With care", "no": "No"}[row.verdict]
+    found = strictest(rows)
+    if found.name == OF_KIND["oil"] and volume_l is not None and volume_l > MOST_OIL.value:
+        found = MUCH_OIL
+    said = {"yes": "Yes", "with care": "With care", "no": "No"}[found.verdict]
     return Allowed(
-        what=row.name,
-        allowed=row.verdict,
-        reason=row.why,
+        what=found.name,
+        allowed=found.verdict,
+        reason=found.why,
         steps=(
-            f"{quoted(what)} is read as {row.name}",
-            f"{row.verdict}, {row.standing}" + (f": {row.source}" if row.source else ""),
+            f"{quoted(what)} is read as {found.name}",
+            f"{found.verdict}, {found.standing}" + (f": {found.source}" if found.source else ""),
         ),
-        figures=(),
+        figures=(MOST_OIL,) if found is MUCH_OIL else (),
         lines=(
-            f"{said}, {row.name}: {row.why}.",
-            *((caution(row.care),) if row.care else ()),
+            f"{said}, {found.name}: {found.why}.",
+            *((caution(found.care),) if found.care else ()),
         ),
     )
+
+
+def strictest(rows: Iterable[Row]) -> Row:
+    """The row that decides where something is of several."""
+    return max(rows, key=lambda row: _STRICTNESS[row.verdict])
 
 
 def row_of(kind: Kind) -> Row:
@@ -66,7 +81,7 @@ def row_of(kind: Kind) -> Row:
     return _NAMED[OF_KIND[kind]]
 
 
-def _found(what: str) -> list[Row]:
+def rows_named(what: str) -> list[Row]:
     """Rows that the words name, the longest words first."""
     text = f" {' '.join(_singular(word) for word in re.findall('[a-zà-ÿ]+', what.lower()))} "
     found = sorted((phrase for phrase in _PHRASES if f" {phrase} " in text), key=len, reverse=True)

@@ -176,14 +176,22 @@ GOES_IN: tuple[Row, ...] = (
         "dill, lemongrass, avocado, avocado skin, cucumber, courgette, zucchini, aubergine, "
         "eggplant, okra, celery, celeriac, fennel, beet, beetroot, turnip, swede, rutabaga, "
         "parsnip, radish, daikon, corn, sweetcorn, spinach, kale, chard, rocket, arugula, cress, "
-        "bok choy, pak choi, endive, chicory, asparagus, artichoke, rhubarb, rhubarb leaf, olive, "
+        "bok choy, pak choi, endive, chicory, asparagus, artichoke, rhubarb, olive, "
         "caper, tomatillo, jackfruit, durian, bamboo shoot, bean sprout, stalk, stem, pulp, "
         "pomace, "
         "juicing pulp, okara, food scrap, kitchen scrap, kitchen waste, food waste, scrap, food, "
-        "peapod, husk, tamarind, turmeric, windfall",
+        "peapod, husk, tamarind, turmeric, windfall, food rubbish, kitchen rubbish, kitchen trash, "
+        "kitchen garbage, food garbage",
         "yes",
         "cut to the size of a thumb",
         "a US community programme: chop to 0.5 to 1 in",
+    ),
+    row(
+        "rhubarb leaves",
+        "rhubarb leaf, rhubarb leave",
+        "yes",
+        "poisonous to eat, but their acid breaks down; keep children and animals off them",
+        "Chicago Botanic Garden, on composting them",
     ),
     row(
         "nuts and seeds",

@@ -2,6 +2,7 @@
 
 from handlers.practice.goes_in import BOOK, Row, row
 
+RUBBISH = "household rubbish"
 STAYS_OUT: tuple[Row, ...] = (
     row(
         "mouldy food",
@@ -25,10 +26,17 @@ STAYS_OUT: tuple[Row, ...] = (
         "poo, poop, faeces, feces, dog waste, cat waste, pet waste, cat litter, kitty litter, "
         "litter, dog poo, dog poop, cat poo, cat poop, dog mess, dog turd, manure, dung, nappy, "
         "diaper, hamster bedding, rabbit bedding, animal bedding, droppings, rabbit droppings, "
-        "bird droppings, chicken manure, horse manure, guano, excrement, urine, human waste, "
+        "bird droppings, dog dirt, dog muck, cat mess, pet poo, pet poop, nappie, chicken "
+        "manure, horse manure, guano, excrement, urine, human waste, "
         "toilet paper, sewage, vomit",
         "no",
         "it carries parasites that fermenting does not kill: never into soil for food",
+    ),
+    row(
+        RUBBISH,
+        "rubbish, garbage, trash, refuse, general waste, household waste, junk, sweepings",
+        "no",
+        "only what was food goes in: pick out the rest",
     ),
     row(
         "hygiene things",
@@ -107,3 +115,6 @@ STAYS_OUT: tuple[Row, ...] = (
     ),
 )
 """What stays out."""
+
+SPOILT = frozenset({"mouldy food", "rotten food"})
+"""Rows of food that was still food, so that a layer of it is one all the same."""

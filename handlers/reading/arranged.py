@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from datetime import date, time
 
+from handlers.practice.harm import Hazard
+from handlers.practice.lessons import Lesson
 from handlers.reading.communal import Communal
 
 
@@ -103,9 +105,55 @@ class Reopened:
     """Words that may also begin a bin anew: "opened the shed bin again"."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Harm:
+    """Somebody is hurt or could be."""
+
+    hazard: Hazard
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Taught:
+    """Something of the craft is asked that nothing has to be reckoned for."""
+
+    lesson: Lesson
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhatIsSet:
+    """How is a setting of the group: its name, or "all"?"""
+
+    what: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhichMeasure:
+    """A volume was said in a measure that is not the same everywhere."""
+
+    unit: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Unfit:
+    """Something was put into a bin that stays out of it."""
+
+    what: str
+    bin: str | None = None
+    volume_l: float | None = None
+    beside_food: bool = False
+    """There was food too, so that a layer is written down all the same."""
+    ours: bool = True
+    """A bin of the group is meant; else it may be the one for rubbish."""
+
+
 Plan = (
-    KeepUp
-    | Reopened
+    Reopened
+    | Unfit
+    | KeepUp
+    | Harm
+    | Taught
+    | WhatIsSet
+    | WhichMeasure
     | Moved
     | Away
     | Back

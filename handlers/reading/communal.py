@@ -186,6 +186,14 @@ class Shares:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class WhenLast:
+    """When was something last done to a bin, or to any, and by whom?"""
+
+    deed: Literal["layer", "drain", "seal", "bury"]
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Story:
     """What happened to a bin in its present run, the one before, or the one of a number?"""
 
@@ -215,5 +223,6 @@ Communal = (
     | WhoPut
     | WhoKept
     | Shares
+    | WhenLast
     | Story
 )

@@ -12,12 +12,18 @@ from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
 from handlers.reading.amending import plain_text
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition
+from handlers.reading.danger import dangers
 from handlers.reading.duequestions import CUES as DUE_CUES
 from handlers.reading.duequestions import due_questions
 from handlers.reading.found import Found
+from handlers.reading.gallons import which_measure
 from handlers.reading.handing import CUES as HANDING_CUES
 from handlers.reading.handing import handing
+from handlers.reading.harm import CUES as HARM_CUES
+from handlers.reading.harm import harm
 from handlers.reading.leaning import another_number, more
+from handlers.reading.lessons import CUES as LESSON_CUES
+from handlers.reading.lessons import lessons
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
@@ -25,16 +31,21 @@ from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
 from handlers.reading.reopening import CUES as REOPENING_CUES
 from handlers.reading.reopening import reopened
+from handlers.reading.settled import CUES as SETTLED_CUES
+from handlers.reading.settled import settled
 from handlers.reading.sizes import CUES as SIZE_CUES
 from handlers.reading.sizes import sizes
 from handlers.reading.turntaking import CUES as TURN_CUES
 from handlers.reading.turntaking import turntaking
+from handlers.reading.unfit import CUES as UNFIT_CUES
+from handlers.reading.unfit import unfit
 from handlers.reading.upkeep import CUES as UPKEEP_CUES
 from handlers.reading.upkeep import upkeep
 from handlers.reading.words import cleaned
 
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
+    (harm, HARM_CUES),
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
     (handing, HANDING_CUES),
@@ -44,6 +55,9 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (due_questions, DUE_CUES),
     (sizes, SIZE_CUES),
     (reopened, REOPENING_CUES),
+    (unfit, UNFIT_CUES),
+    (lessons, LESSON_CUES),
+    (settled, SETTLED_CUES),
 )
 
 
@@ -55,7 +69,11 @@ def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
         leaning = more(message, plain_text(message)) or another_number(message)
         if leaning is not None:
             return (*arranged, leaning)
-    return (*arranged, *contract.read(rest, context))
+    acts = contract.read(rest, context)
+    if not (arranged or acts):
+        return tuple(dangers(text, context))
+    measure = which_measure(text, context, acts)
+    return (*arranged, *acts, *((measure,) if measure else ()))
 
 
 def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open, ...], str]:

@@ -167,7 +167,7 @@ def _name(q: Question) -> str | None:
 
 def _dose(q: Question) -> Ask:
     masses = [
-        a.value
+        -a.value if a.negative else a.value
         for a in q.message.amounts
         if a.quantity == "mass" and q.start <= a.start < q.end and of_what(q.message, a) != "bran"
     ]
@@ -193,12 +193,30 @@ def _allowed(q: Question) -> Ask:
     made = makeup(items)
     return Ask(
         topic="allowed",
-        what=q.message.text(items[0].start, items[-1].end) if items else None,
+        what=q.message.text(_with_its_state(q, items[0].start), items[-1].end) if items else None,
         materials=None if made is None else made.shares,
         rich=None if made is None else made.rich,
         bin=_name(q),
         rules=("asks about allowed",),
     )
+
+
+_STATES = words_in(
+    "mouldy moldy rotten rotting spoiled spoilt rancid putrid slimy fuzzy furry dead big large raw"
+)
+_LEAD_STATES = words_in("old very slightly really a bit of gone off bad and green blue")
+
+
+def _with_its_state(q: Question, start: int) -> int:
+    """Where the words for a thing begin, its state among them: mouldy bread is no bread."""
+    norms = q.message.norms
+    begin = start
+    for i in range(start - 1, max(q.start, start - 4) - 1, -1):
+        if norms[i] in _STATES:
+            begin = i
+        elif norms[i] not in _LEAD_STATES:
+            break
+    return begin
 
 
 def _use(norms: list[str], start: int, end: int) -> str | None:

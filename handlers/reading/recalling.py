@@ -2,17 +2,22 @@
 
 import re
 from calendar import month_name
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from datetime import date, timedelta
+from typing import Literal
 
 from handlers.practice.kinds import Kind
+from handlers.reading.acts import Ask
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import Shares, Story, WhoKept, WhoPut
+from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 
-CUES = ("who", "share", "story", "history", "keepers", "happened", "been through", "how much")
+CUES = (
+    *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
+    *("last", "how many layers"),
+)
 
 _PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
 _IN = r"(?:in|into|inside|to)"
@@ -62,6 +67,11 @@ _SHARES = (
     re.compile(r"^(?:the )?shares (?:of|in) (?:the )?qbin$"),
     re.compile(r"^who (?:(?:has been|'s been|is) (?:feeding|filling)|feeds|has fed) (?:the )?qbin"
                r"(?: so far| lately)?$"),
+    re.compile(
+        rf"^how much (?:scraps |food )?(?:has|have|did|does) (?P<who>qmember|i) (?:actually |"
+        rf"already )?"
+        rf"{_PUT}(?:ed)?(?: (?:{_IN}|so far|yet|(?:the )?qbin|the bins?))*$"
+    ),
     re.compile(r"^(?P<own>my|everybody 's|everyone 's|our) shares?$"),
 )  # fmt: skip
 _STORY = re.compile(
@@ -71,6 +81,23 @@ _STORY = re.compile(
     r"^what(?: has|'s| 's)?(?: all)? happened (?:to|with|in) (?P<to>.{1,40})$|"
     r"^what (?:has|'s) (?P<has>(?:the )?qbin) been through$"
 )
+_LAST_DEEDS: Mapping[str, Literal["layer", "drain", "seal", "bury"]] = {
+    "drain": "drain", "drained": "drain", "draining": "drain",
+    "fed": "layer", "feed": "layer", "filled": "layer", "layer": "layer", "add to": "layer",
+    "added to": "layer", "put something in": "layer",
+    "seal": "seal", "sealed": "seal", "close": "seal", "closed": "seal",
+    "bury": "bury", "buried": "bury", "burial": "bury",
+}  # fmt: skip
+_DEED = rf"(?P<deed>{'|'.join(sorted(_LAST_DEEDS, key=len, reverse=True))})"
+_OF = r"(?:(?:the )?(?:qbin|bin|bucket)|it|one|a bin|any(?: bin)?)"
+_WHEN_LAST = (
+    re.compile(rf"^(?:and |so )?when (?:was|were|has|is) {_OF} (?:been )?last (?:been )?{_DEED}$"),
+    re.compile(rf"^(?:and |so )?when (?:did|have|has) (?:we|i|you|anyone|anybody|somebody|qmember) "
+               rf"last {_DEED}(?: {_OF})?$"),
+    re.compile(rf"^(?:and |so )?when was the last {_DEED}(?: (?:of|in|for) {_OF})?$"),
+    re.compile(rf"^(?:and |so )?who (?:was the last to|last) {_DEED} {_OF}$"),
+    re.compile(rf"^(?:and |so )?who {_DEED} {_OF} last(?: time)?$"),
+)  # fmt: skip
 _LAST_RUN = re.compile(r"\b(?:last|previous|former|earlier) run\b|\brun before\b")
 _BESIDE_RUN = re.compile(
     r"\b(?:the|qbin|of|in|last|previous|former|earlier|run|before|number|no|\d+|so|far|present|"
@@ -82,13 +109,30 @@ _RUN = re.compile(r"\brun (?:number |no )?(?P<number>\d{1,3})\b")
 def recalling(message: Message) -> Iterator[Found]:
     """The questions of a message about what has been."""
     for phrase in phrases(message):
-        plan = _plan(phrase)
+        plan = _plan(phrase) or _layers(phrase)
         if plan is not None:
             yield Found(*phrase.sentence, plan)
 
 
 def _plan(phrase: Phrase) -> Plan | None:
-    return _put(phrase) or _kept(phrase) or _shares(phrase) or _story(phrase)
+    return _put(phrase) or _kept(phrase) or _shares(phrase) or _story(phrase) or _when_last(phrase)
+
+
+def _layers(phrase: Phrase) -> Ask | None:
+    """ "How many layers are in the shed bin?" is told with all else that is known of it."""
+    asked = _HOW_MANY_LAYERS.match(phrase.text)
+    return Ask(topic="bin", bin=phrase.bin) if asked and phrase.bin else None
+
+
+_HOW_MANY_LAYERS = re.compile(
+    r"^(?:and |so )?how many layers (?:are|are there|have gone|went|has|does|do we have|have we)\b"
+    r".{0,20}\bqbin\b.{0,10}$"
+)
+
+
+def _when_last(phrase: Phrase) -> WhenLast | None:
+    match = next((m for pattern in _WHEN_LAST if (m := pattern.match(phrase.text))), None)
+    return WhenLast(deed=_LAST_DEEDS[match["deed"]], bin=phrase.bin) if match else None
 
 
 def _put(phrase: Phrase) -> WhoPut | None:
@@ -136,14 +180,23 @@ def _shares(phrase: Phrase) -> Shares | None:
     match = next((found for pattern in _SHARES if (found := pattern.match(text))), None)
     if match is None:
         return None
+    who = match.groupdict().get("who")
     about = (
-        phrase.bin or phrase.to_bot or re.search(r"\b(?:in|into|scraps|layers|put|added)\b", text)
+        who
+        or phrase.bin
+        or phrase.to_bot
+        or re.search(
+            r"\b(?:in|into|scraps|layers|put|"
+            r"added)\b",
+            text,
+        )
     )
     if not about:
         return None
     whose = match.groupdict().get("whose") or match.groupdict().get("own")
-    member = phrase.message.context.sender if whose == "my" else None
-    if whose and "qmember" in whose:
+    own = whose == "my" or who == "i"
+    member = phrase.message.context.sender if own else None
+    if "qmember" in (whose or who or ""):
         member = next((ref.name for ref in phrase.message.members), None)
     return Shares(bin=phrase.bin, member=member)
 

@@ -5,7 +5,7 @@ import re
 _LEAD = (
     r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|we|from now on|,|can we|let us|i want "
     r"you to|"
-    r"bot|now|so) )*"
+    r"bot|now|so|our|my|the|this group 's) )*"
 )
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"

@@ -101,7 +101,7 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None
     if word.where != "smell" and _describes_food(mark, foods, norms):
         return None
-    if _is_of_my_food(mark, foods, norms):
+    if _is_of_my_food(mark, foods, norms) or _is_of_somebody(norms, mark):
         return None
     if word.sign == "rotten" and _of_another(norms, mark):
         return None
@@ -157,6 +157,21 @@ def _is_of_my_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> b
         and food.value.name not in _ANY_LIQUID
         for food in foods
     )
+
+
+def _is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
+    """ "My feet smell rotten": said of a body or its clothes."""
+    return any(
+        norms[i] in _BODY and norms[i - 1] in _OWN and not _SMELL.isdisjoint(norms[i + 1 : i + 4])
+        for i in range(max(1, mark.start - 6), mark.start)
+    )
+
+
+_OWN = words_in("my his her your our their the")
+_BODY = words_in(
+    "feet foot socks sock shoes trainers boots breath armpits armpit hair clothes jacket coat car "
+    "sofa towels towel laundry dog cat baby husband wife fridge"
+)
 
 
 def _denied(norms: Sequence[str], at: int) -> bool:
@@ -219,11 +234,13 @@ def _colours(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
         return found
     after = norms[i + 1 : i + 5]
     for k, norm in enumerate(after):
-        if norm in _COLOUR and (k == 0 or after[k - 1] in _COPULA):
+        furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
+        if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):
             return [(i, _COLOUR[norm])]
         if norm in (".", "!", "?", "\n") or (norm == "," and k):
             break
     return []
 
 
+_FURRY = words_in("furry fuzzy fluffy hairy mouldy moldy")
 _COPULA = words_in("is was it its are s 's all sort kind of bit looks quite mostly a , that the in")

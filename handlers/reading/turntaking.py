@@ -57,6 +57,7 @@ _DUTIES: tuple[tuple[Duty, frozenset[str]], ...] = (
 )
 _START = re.compile(r"\b(?:from|starting|starts|start|beginning|begin|as of)(?: on)? qday\b")
 
+_HEADED = re.compile(r"^(?:(?:our|new|the|bin|weekly|draining) ){0,2}rota\b")
 _SHOW = re.compile(
     rf"^(?:(?:can|could) (?:you|we|i) )?(?:show|post|see|give|what is|what 's|whats)"
     rf"(?: us| me)? {_ROTA}{_OF_BIN}$|^{_ROTA}{_OF_BIN}(?: now)?$"
@@ -187,7 +188,7 @@ def _rota(message: Message, said: list[Phrase]) -> Rota | None:
 
 
 def _is_of_bins(message: Message, said: list[Phrase], norms: frozenset[str]) -> bool:
-    if any(phrase.bins for phrase in said) or message.bot:
+    if any(phrase.bins for phrase in said) or message.bot or _HEADED.match(said[0].text):
         return True
     return not norms.isdisjoint(BIN_WORDS | {"bins", "buckets", "pails"})
 
@@ -204,8 +205,18 @@ def _named(message: Message) -> Iterator[str]:
             yield known[i]
         elif word.norm in ("i", "me", "myself") and message.context.sender:
             yield message.context.sender
-        elif i > colon and i not in taken and _is_name(word):
+        elif i > colon and i not in taken and (_is_name(word) or _is_listed(message, i)):
             yield word.text
+
+
+def _is_listed(message: Message, i: int) -> bool:
+    """Whether a word stands alone between commas, as the names of a list do."""
+    around = (message.norms[i - 1], (message.norms[i + 1 :] or ["."])[0])
+    alone = all(norm in _JOINTS for norm in around)
+    return alone and message.words[i].kind == "word" and message.norms[i] not in _NO_NAMES
+
+
+_JOINTS = words_in(": , and & . ;")
 
 
 def _is_name(word: Word) -> bool:

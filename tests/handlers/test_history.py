@@ -93,3 +93,25 @@ async def test_every_day_has_one_keeper(room: TalkingRoom) -> None:
         ("ines", 2, 4),
         ("bram", 5, None),
     ]
+
+
+@pytest.mark.parametrize(
+    ("asked", "told"),
+    [
+        ("when did we last drain it?", "The yard bin: 500 mL drained by mei, Thursday 5 March."),
+        ("when was the yard bin last drained?", "The yard bin: 500 mL drained by mei, Thursday"),
+        ("who buried the yard bin last?", "The yard bin: buried by bram, pear tree, Saturday"),
+        ("how many layers are in the yard bin?", "The yard bin: filling, 1 layer, 2 kg"),
+        ("when was the yard bin last fed?", "Ines: 2 kg of vegetable in the yard bin, today."),
+    ],
+)
+async def test_when_it_was_last_done(room: TalkingRoom, asked: str, told: str) -> None:
+    [answer] = await room.says(asked)
+    assert answer.body.startswith(told)
+
+
+async def test_what_was_never_done_is_said_so(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L")
+    [answer] = await room.says("when was it last drained?")
+    assert answer.body == "No bin was drained yet, as far as I know."

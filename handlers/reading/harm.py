@@ -1,0 +1,167 @@
+"""Harm that somebody tells of or asks about: a splash in the eye, a child that drank the liquid.
+
+It is heard whoever is spoken to, since it can hurt; what did not happen is left alone.
+"""
+
+from collections.abc import Iterator
+
+from handlers.practice.dilution_words import USE_WORDS
+from handlers.practice.harm import Hazard
+from handlers.reading.acts import Ask
+from handlers.reading.arranged import Harm
+from handlers.reading.asking import is_question
+from handlers.reading.found import Found
+from handlers.reading.harmwords import (
+    BLEACH,
+    BREATHED,
+    BURNS,
+    BY_ANIMAL,
+    BY_PERSON,
+    DENIED,
+    DOWN,
+    GAS,
+    GIVEN,
+    GLOVES,
+    IS_IT_SAFE,
+    IS_MOULD_BAD,
+    MEASURED,
+    MIXED,
+    NEAT,
+    ONTO,
+    OTHER_DRINK,
+    OTHER_GAS,
+    OTHER_STUFF,
+    OURS,
+    TO_DRINK,
+    TO_FEED,
+    TOLD,
+    TOLD_OURS,
+    WASHED,
+    WHO,
+)
+from handlers.reading.message import Message
+from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.vocabulary import words_in
+
+CUES = (
+    *("eye", "mouth", "drank", "drink", "drunk", "swallow", "tast", "sip", "lick", "lapped"),
+    *("been at", "got at", "got hold", " ate ", " eat", "edible", "breath", "inhal", "lungs"),
+    *("chest", "gas", "fume", "explo", "burst", "blew up", "blow up", "shatter", "bleach"),
+    *("chlorine", "my skin", "his skin", "her skin", "hands", " face", " arm", " leg", "cut m"),
+    *("cut h", "stab", "slic", "gash", "prick", "myself", "wound", " bit ", "bitten", " bite"),
+    *("sick", " ill", "fever", "cough", "headache", "vomit", " rash", "dizzy", "faint", "poorly"),
+    *("unwell", "pipe", "cable", "the drain", "sink", "toilet", " loo ", " loo?", "neat"),
+    *("undiluted", "straight", "pregnan", "asthma", "immun", "kids", "children", "glove", "feed"),
+    *("poison", "toxic", "danger", "harmful", "safe", " on my ", " it on", " it over", "my back"),
+    *(
+        "lettuce",
+        "salad",
+        "fire",
+        "smok",
+        "needle",
+        "syringe",
+        "glass",
+        "pond",
+        "river",
+        "stream",
+        "lake",
+    ),
+)
+
+
+def harm(message: Message) -> Iterator[Found]:
+    """What a message tells of or asks about that can hurt, each hazard once."""
+    said: set[object] = set()
+    for phrase in phrases(message):
+        ours = _is_ours(phrase)
+        hazard = _told(phrase, ours=ours)
+        if hazard and hazard not in said:
+            said.add(hazard)
+            yield Found(*phrase.sentence, Harm(hazard=hazard), aside=hazard != "chlorine")
+        elif hazard is None and (asked := _asked(phrase, ours=ours)) and asked not in said:
+            said.add(asked)
+            plan = asked if isinstance(asked, Ask) else Harm(hazard=asked)
+            yield Found(*phrase.sentence, plan)
+
+
+def _is_ours(phrase: Phrase) -> bool:
+    message = phrase.message
+    spoken_of = any(ref.known or ref.plain for ref in message.bins)
+    bot = phrase.to_bot or message.context.after_bot
+    return bot or spoken_of or message.liquid() or message.has(OURS)
+
+
+def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
+    text = phrase.text
+    if DENIED.search(text) and not phrase.asked:
+        return None
+    if OTHER_STUFF.search(text) is None:
+        for hazard, pattern in TOLD + (TOLD_OURS if ours else ()):
+            if pattern.search(text):
+                return hazard
+    if OTHER_DRINK.search(text) is None:
+        if BY_ANIMAL.search(text) and (ours or phrase.message.liquid()):
+            return "swallowed by an animal"
+        drank = BY_PERSON.search(text)
+        if drank and (drank["what"] not in ("it", "some") or _means_liquid(phrase)):
+            return "swallowed"
+    if BREATHED.search(text):
+        return "breathed in"
+    if not _is_question(phrase) and MIXED.search(text):
+        return "chlorine"
+    return "bleach" if ours and WASHED.search(text) else None
+
+
+def _means_liquid(phrase: Phrase) -> bool:
+    """Whether "it" is the liquid spoken of before."""
+    message = phrase.message
+    return (message.liquid() or message.context.after_bot) and not _has(phrase, _EATEN)
+
+
+_EATEN = words_in("ate eaten eats eating")
+
+
+def _is_question(phrase: Phrase) -> bool:
+    return phrase.asked or is_question(phrase.tokens, False, frozenset())
+
+
+def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
+    text = phrase.text
+    if not _is_question(phrase):
+        return None
+    if TO_FEED.search(text) and ours:
+        return "to feed"
+    stuff = ours or text.endswith(" stuff")
+    if TO_DRINK.search(text) and OTHER_DRINK.search(text) is None and stuff:
+        return "to drink"
+    if BLEACH.search(text) and ours:
+        return "bleach"
+    if BURNS.search(text):
+        return "on the skin"
+    if GAS.search(text) and not _has(phrase, OTHER_GAS):
+        return "gas"
+    if IS_MOULD_BAD.search(text):
+        return "mould"
+    if (WHO.search(text) and ours) or IS_IT_SAFE.fullmatch(text):
+        return "who should not"
+    if GLOVES.search(text) and ours:
+        return "hands"
+    return _poured(phrase, ours=ours)
+
+
+def _poured(phrase: Phrase, *, ours: bool) -> Ask | None:
+    """ "Can I put it down the drain?", "can I put the juice on lettuce neat?"."""
+    if DOWN.search(phrase.text):
+        return Ask(topic="dilution", use="drain")
+    use = next((token for token in phrase.tokens if token in USE_WORDS), None)
+    neat = NEAT.search(phrase.text) is not None
+    given = GIVEN.search(phrase.text) is not None
+    if not (ours or given) or (use is None and not neat) or ONTO.search(phrase.text) is None:
+        return None
+    if phrase.message.amounts or _has(phrase, MEASURED):
+        return None
+    return Ask(topic="dilution", use=use, parts=0.0 if neat else None)
+
+
+def _has(phrase: Phrase, words: frozenset[str]) -> bool:
+    return not words.isdisjoint(phrase.tokens)

@@ -1,0 +1,122 @@
+"""What a newcomer asks about the craft: "what goes in?", "do I need to press it down?".
+
+`lexicon/lessons.txt` holds the turns of phrase. Each is the whole of a sentence, so that talk of
+other things is never answered.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+
+from handlers.practice.lessons import LESSONS, Lesson
+from handlers.reading.arranged import Taught
+from handlers.reading.asking import is_question
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.vocabulary import lines_of
+
+CUES = (
+    *("will ", "forgot", "dug", "digging", "heavy", "clean", "what", "how ", "do i", "do we"),
+    *("can ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there", "does "),
+    *("no garden", "no tap", "without"),
+)
+
+_LEAD = (
+    r"(?:(?:and|so|but|ok|hi|hello|hey|all|everyone|bot|pailkeeper|please|sorry|quick question|"
+    r"new here|i am new here|i am new|can (?:you|someone|anyone) tell me|tell me|does anyone know|"
+    r"do you know|remind me|just wondering|then|also|actually|exactly) )*"
+)
+_TAIL = (
+    r"(?: (?:please|then|exactly|again|thanks|bot|anyway|though|now|at all|in general|with this|"
+    r"for bokashi|with bokashi|in bokashi|do you think|here|really|first|today|too|properly))*"
+)
+_NAMED = {
+    "<i>": r"(?:i|we|you|one|people)",
+    "<bin>": (
+        r"(?:(?:the |a |my |our |your |this |that |one )?(?:bokashi )?"
+        r"(?:qbin|bins?|buckets?|pails?)|it|one)"
+    ),
+    "<it>": (
+        r"(?:it|them|this|that|the (?:stuff|scraps|contents|ferment|bokashi|qbin|bin|bucket|"
+        r"layers?))"
+    ),
+    "<may>": (
+        r"(?:can|could|may|should|do|must|am|are|is it ok(?:ay)? (?:if|to)|is it safe to|would)"
+    ),
+    "<liquid>": (
+        r"(?:the |this |my |our )?(?:liquid|juice|leachate|tea|bokashi tea|bokashi juice|run ?off)"
+    ),
+    "<bran>": r"(?:the |this |my |our )?(?:starter |bokashi )?(?:bran|starter)",
+}
+
+
+def lessons(message: Message) -> Iterator[Found]:
+    """The general questions of a message, each that is the whole of a sentence."""
+    said = set()
+    for phrase in phrases(message):
+        lesson = _lesson(phrase)
+        if lesson is not None and lesson not in said:
+            said.add(lesson)
+            yield Found(*phrase.sentence, Taught(lesson=lesson))
+
+
+def _lesson(phrase: Phrase) -> Lesson | None:
+    if _is_full(phrase):
+        return "when it is full"
+    lesson = next((name for name, words in _patterns() if words.fullmatch(phrase.text)), None)
+    if lesson is None or not (lesson in _TOLD_OF or _is_question(phrase)):
+        return None
+    named = any(ref.known and ref.name for ref in phrase.message.bins)
+    return None if named and lesson in _OF_ONE_BIN else lesson
+
+
+_TOLD_OF: frozenset[Lesson] = frozenset(
+    {"bran forgotten", "draining forgotten", "dug up", "weight"}
+)
+_OF_ONE_BIN: frozenset[Lesson] = frozenset(
+    {"when to bury", "when to plant", "when to seal", "when to drain", "bad smell"}
+)
+"""What the book can say more of, where a bin is named."""
+
+
+def _is_question(phrase: Phrase) -> bool:
+    return phrase.asked or phrase.to_bot or is_question(phrase.tokens, False, frozenset())
+
+
+_FULL = re.compile(
+    r"(?:(?P<bin>(?:the |our |my )?(?:qbin|bin|bucket|pail)) (?:is |'s |got |looks )?)?(?:now |"
+    r"nearly |almost |completely |totally |already )*"
+    r"(?P<full>full|filled(?: right)?(?: up)? to the (?:top|brim|rim)|full up|brim ?full|"
+    r"full to the (?:top|brim|rim)|chock full)"
+    r"(?: now| already| again)*"
+)
+
+
+def _is_full(phrase: Phrase) -> bool:
+    """ "The shed bin is full", "filled to the top", with nothing else in the message."""
+    match = _FULL.fullmatch(phrase.text)
+    if match is None or phrase.asked or len(phrase.message.sentences) > 1:
+        return False
+    if not match["bin"]:
+        return match["full"] != "full"
+    return any(ref.plain or (ref.known and not ref.place) for ref in phrase.message.bins)
+
+
+@lru_cache(maxsize=1)
+def _patterns() -> Sequence[tuple[Lesson, re.Pattern[str]]]:
+    """The turns of phrase of each lesson, as one pattern."""
+    return [
+        (name, re.compile(rf"{_LEAD}(?:{'|'.join(_turns()[name])}){_TAIL}")) for name in LESSONS
+    ]
+
+
+@lru_cache(maxsize=1)
+def _turns() -> dict[str, list[str]]:
+    turns: dict[str, list[str]] = {name: [] for name in LESSONS}
+    for line in lines_of("lessons.txt"):
+        name, _, words = line.partition(" | ")
+        for short, full in _NAMED.items():
+            words = words.replace(short, full)
+        turns[name].append(words)
+    return turns

@@ -1,0 +1,54 @@
+"""Questions about what the group has settled: "what are our settings?", "what's our time zone"."""
+
+import re
+from collections.abc import Iterator
+
+from handlers.reading.arranged import WhatIsSet
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.phrases import phrases
+
+CUES = (
+    "setting",
+    "zone",
+    "unit",
+    "metric",
+    "imperial",
+    "or pounds",
+    "quiet hours",
+    "remind",
+    "habit",
+)
+
+_OURS = r"(?:the|our|your|this group 's|this room 's|group)"
+_WHICH = (
+    r"(?:and |so |bot )*(?:what(?: is| 's| are)?|whats|which|show(?: me| us)?|list|tell me|see|in "
+    r"which|in what)"
+)
+_DOES = r"(?: (?:do|does|did|are|is|have|has) (?:we|you|it|i|the (?:bot|group)|this group))?"
+_ON = (
+    r"(?: (?:set to|set|using|use|on|in|now|have|follow|work in|here|reckon in|for (?:us|"
+    r"this group)))*"
+)
+_ASKED: tuple[tuple[str, re.Pattern[str]], ...] = (
+    ("all", re.compile(rf"{_WHICH}(?: {_OURS})?(?: current| present)? settings?{_DOES}{_ON}|"
+                       r"how (?:are we|is this group|is the bot|are you) set(?: up)?")),
+    ("zone", re.compile(rf"{_WHICH}(?: {_OURS})?(?: current)? time ?zones?{_DOES}{_ON}")),
+    ("units", re.compile(rf"{_WHICH}(?: {_OURS})? (?:units?|measures?){_DOES}{_ON}|"
+                         r"(?:are|is) (?:we|you|it|the bot|this group) (?:on |in |using |set to )?"
+                         r"(?:metric|imperial|kilos or pounds|metric or imperial)")),
+    ("digest", re.compile(r"(?:when|what time|at what time) (?:do|does|are|is) (?:the |our |your |"
+                          r"you |we )?(?:reminders?|digest|remind us|get reminded|be reminded)"
+                          r"(?: come| sent| be sent| posted)?")),
+    ("quiet", re.compile(rf"{_WHICH}(?: {_OURS})? quiet hours{_DOES}{_ON}|when (?:are|is) {_OURS} "
+                         r"quiet (?:hours|time)")),
+    ("habit", re.compile(rf"{_WHICH}(?: {_OURS})? (?:dosing |dose )?habit{_DOES}{_ON}")),
+)  # fmt: skip
+
+
+def settled(message: Message) -> Iterator[Found]:
+    """Each question about a setting that is the whole of a sentence."""
+    for phrase in phrases(message):
+        what = next((what for what, asked in _ASKED if asked.fullmatch(phrase.text)), None)
+        if what is not None:
+            yield Found(*phrase.sentence, WhatIsSet(what=what))

@@ -1,0 +1,205 @@
+"""Things that stay out of a bin: asked about, or put in all the same.
+
+The words are those of the craft's table; what is food is left to the rest of the reading.
+"""
+
+import re
+from collections.abc import Iterator
+
+from handlers.practice.allowed import MOST_OIL, rows_named, strictest
+from handlers.practice.goes_in import OF_KIND, Row
+from handlers.practice.stays_out import RUBBISH, SPOILT, STAYS_OUT
+from handlers.reading.acts import Ask
+from handlers.reading.arranged import Unfit
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.question import CRAFT
+from handlers.reading.vocabulary import words_in
+
+
+def _cues() -> Iterator[str]:
+    """The words of the table, short ones where they are no part of longer words."""
+    for phrase in (phrase for row in STAYS_OUT for phrase in row.words):
+        if len(phrase) > 4:
+            yield phrase.removesuffix("y")
+        else:
+            yield from (f" {phrase}{end}" for end in (" ", "s", "?", ",", "."))
+
+
+CUES = (*sorted(set(_cues())), "oil", "ashes")
+
+_IN = r"(?:in|into|inside|to|on)"
+_WHERE = (
+    rf"(?: {_IN})?(?: (?:the|our|my|a|an|this|that|one of the|their|your))?"
+    r"(?: (?:qbin|bins?|buckets?|pails?|caddy|tubs?|drums?|bokashi|it|there|here|them|ferment|bin "
+    r"bucket))?"
+)
+_MORE = (
+    r"(?: (?:too|also|as well|please|now|then|or not|at all|yes or no|do you think|with (?:the|my|"
+    r"our) scraps|together with it|by accident|by mistake|accidentally|earlier|qday|again|sorry|"
+    r"oops|"
+    r"ok|okay|allowed|fine|alright|about|roughly|approx|\d\S*|kg|kilos?|g|grams?|l|litres?|lbs?|"
+    r"pounds?|half a kilo|a kilo|any ?more|either))*"
+)
+_DEED = (
+    r"(?:put(?:ting)?|add(?:ing)?|chuck(?:ing)?|throw(?:ing)?|includ(?:e|ing)|feed(?:ing)?|bung|"
+    r"toss|"
+    r"stick|compost(?:ing)?|dump|ferment(?:ing)?|bin|pop|use|tip|mix)"
+)
+_ASKS = (
+    re.compile(
+        rf"\b(?:can|could|may|should|shall|do|am|are|is|ok|okay|safe|fine|allowed|possible|what if|"
+        rf"mind if)\b(?: (?:it|i|we|you|one|anyone|people|they|ok|okay|safe|fine|alright|allowed|"
+        rf"able|"
+        rf"possible|to|also|still|just|even|ever|really))* {_DEED} (?:{_IN} )?"
+        rf"(?P<what>\S.{{0,60}}?){_WHERE}{_MORE}$"
+    ),
+    re.compile(
+        rf"\b(?:can|could|may|do|does|will|should|would|is|are)(?: it)? (?P<what>\S.{{0,60}}?) "
+        rf"(?:go(?:es)?|be (?:put|added|used|composted|fermented)|belong|count|"
+        rf"(?:be )?(?:allowed|ok|"
+        rf"okay|fine|alright|accepted|permitted|welcome|safe)){_WHERE}{_MORE}$"
+    ),
+)
+_ABOUT = re.compile(
+    rf"^(?:and |or |but )?(?:what|how) about (?P<what>\S.{{0,50}}?){_WHERE}{_MORE}$"
+)
+_BARE = re.compile(rf"^(?:and |or )?(?P<what>\S+(?: \S+){{0,3}}?){_WHERE}{_MORE}$")
+_PUT = re.compile(
+    rf"\b(?:put|threw|thrown|chucked|added|dropped|tossed|tipped|dumped|binned|popped|stuck|"
+    rf"emptied|"
+    rf"bunged|slung)(?: {_IN})?(?: (?:\d\S*|kg|kilos?|of|a|an|some|the|my|our|his|her|in|into|"
+    rf"qbin|bin|"
+    r"bucket|g|grams?|litres?|l|lbs?|pounds?|half|it))* (?P<what>\S.{0,40}?)"
+    rf"(?: (?:{_IN}|with|from|using|without|for|by|after|before)\b.*|{_MORE})$"
+)
+_HOW = re.compile(r"^(?:and |so )?(?:how|what|when|where|who|why|which)\b(?! about)")
+_NO_THING = re.compile(r"\b(?:not|should|is|are|you|i|we|it)\b")
+_VESSEL_OF = re.compile(
+    r"^.*\b(?:bucket|bag|tub|jar|box|can|tin|pot|bowl|tray|caddy|container|cup|glass|pail|"
+    r"bottle|litre|liter|kilo|gram|pound|kg|g|lb|l)s? of "
+)
+_TO_BIN = re.compile(
+    r"\b(?:in|into|inside|to) (?:the |our |my )?(?:qbin|bin|bucket|pail|caddy|tub|drum)\b|"
+    r"\b(?:in|into)$"
+)
+_WEIGHED = re.compile(
+    r"\b(?:put|threw|thrown|chucked|added|dropped|tossed|tipped|dumped)(?: in)? (?:about |some )?\d"
+)
+_SLIP = re.compile(r"\b(?:accident\w*|mistake|oops|sorry|whoops)\b")
+_ELSEWHERE = words_in(
+    "recycling recycle council wheelie landfill dishwasher fridge freezer oven microwave skip tip "
+    "collection lorry kerb curb car garage washing laundry oil-lamp"
+)
+_CLEANING = words_in("wash washing clean cleaning rinse rinsing scrub scrubbing line lining")
+_BAGS = words_in("bag bags")
+_OF_CRAFT = CRAFT | words_in("bins bokashi")
+
+
+def unfit(message: Message) -> Iterator[Found]:
+    """Every question about a thing that stays out, and every such thing that was put in."""
+    for phrase in phrases(message):
+        if not (_ELSEWHERE | _CLEANING).isdisjoint(phrase.tokens):
+            continue
+        found = _asked(phrase) or _put(phrase)
+        if found is not None:
+            yield found
+
+
+def _asked(phrase: Phrase) -> Found | None:
+    what = _what_asked(phrase)
+    rows = rows_named(what) if what else []
+    if (
+        not rows
+        or _NO_THING.search(what)
+        or _HOW.match(phrase.text)
+        or not (_is_out(rows) or _is_much_oil(phrase, rows))
+    ):
+        return None
+    volumes = [a.value for a in phrase.message.amounts if a.quantity == "volume"]
+    plan = Ask(topic="allowed", what=what, bin=phrase.bin, volume_l=volumes[0] if volumes else None)
+    return Found(*phrase.sentence, plan)
+
+
+def _is_out(rows: list[Row]) -> bool:
+    return strictest(rows).verdict == "no"
+
+
+def _is_much_oil(phrase: Phrase, rows: list[Row]) -> bool:
+    volume = _volume(phrase) or 0.0
+    return volume > MOST_OIL.value and strictest(rows).name == OF_KIND["oil"]
+
+
+def _volume(phrase: Phrase) -> float | None:
+    volumes = [a.value for a in phrase.message.amounts if a.quantity == "volume"]
+    return volumes[0] if volumes else None
+
+
+def _what_asked(phrase: Phrase) -> str:
+    text = phrase.text
+    ours = _is_ours(phrase)
+    for pattern in _ASKS:
+        match = pattern.search(text)
+        if match and (ours or re.search(rf" {_IN}{_MORE}$", text)):
+            return match["what"]
+    if not (phrase.asked and ours) and not phrase.message.context.after_bot:
+        return ""
+    match = _ABOUT.match(text) or (_BARE.match(text) if phrase.asked else None)
+    return match["what"] if match else ""
+
+
+def _put(phrase: Phrase) -> Found | None:
+    """ "Put dog poo in the bin, 1 kg": no scraps; food that is spoilt is still a layer."""
+    match = None if phrase.asked or not _was_done(phrase) else _PUT.search(phrase.text)
+    what = _VESSEL_OF.sub("", match["what"]) if match else ""
+    rows = rows_named(what)
+    if not rows or not (_is_out(rows) or _is_much_oil(phrase, rows)):
+        return None
+    row, ours = strictest(rows), _is_of_bin(phrase)
+    into = _TO_BIN.search(phrase.text) is not None
+    if not into and (row.name in SPOILT or _WEIGHED.search(phrase.text) is None):
+        return None
+    if not ours and row.name != RUBBISH:
+        return None
+    food = row.name in SPOILT or _has_food(rows) or _is_food(phrase)
+    volume = _volume(phrase)
+    plan = Unfit(what=what, bin=phrase.bin, volume_l=volume, beside_food=food, ours=ours)
+    return Found(*phrase.sentence, plan, aside=food)
+
+
+def _was_done(phrase: Phrase) -> bool:
+    return any(
+        clause.sense in ("did", "none") and phrase.start <= clause.start < phrase.end
+        for clause in phrase.message.clauses
+    ) and not any(
+        clause.sense in ("not", "will", "if", "ask") and phrase.start <= clause.start < phrase.end
+        for clause in phrase.message.clauses
+    )
+
+
+def _is_of_bin(phrase: Phrase) -> bool:
+    """Whether a bin of the group is meant, and not the one for rubbish."""
+    message = phrase.message
+    plain = any(ref.plain for ref in message.bins)
+    into = _TO_BIN.search(phrase.text) is not None
+    weighed = bool(message.amounts) and (plain or not into) and not message.has(_BAGS)
+    return bool(phrase.bins) or phrase.to_bot or weighed or _SLIP.search(phrase.text) is not None
+
+
+def _has_food(rows: list[Row]) -> bool:
+    return any(row.verdict != "no" for row in rows)
+
+
+def _is_food(phrase: Phrase) -> bool:
+    """Whether something to eat is named that is in no row of what stays out."""
+    message = phrase.message
+    items = [item for item in message.items if phrase.start <= item.start < phrase.end]
+    named = [rows_named(message.text(item.start, item.end)) for item in items]
+    return any(not rows or _has_food(rows) for rows in named)
+
+
+def _is_ours(phrase: Phrase) -> bool:
+    message = phrase.message
+    plain = any(ref.plain or ref.known for ref in message.bins)
+    return plain or phrase.to_bot or message.context.after_bot or message.has(_OF_CRAFT)

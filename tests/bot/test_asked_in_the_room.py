@@ -1,0 +1,75 @@
+"""What members ask in a room, and what is told there that no record holds."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+
+async def heard(room: TalkingRoom, *said: str) -> str:
+    """What the bot says to the last of the lines, other members having spoken too."""
+    await room.says("hello", who="bram")
+    for line in said[:-1]:
+        await room.says(line)
+    await room.says("hello", who="bram")
+    return "\n".join(message.body for message in await room.says(said[-1]))
+
+
+@pytest.fixture
+def room(db: Database) -> TalkingRoom:
+    return TalkingRoom(db)
+
+
+OPEN = "opened the blue bin, 20 L"
+
+
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        (["some got in my eye"], "15 minutes"),
+        (["my child drank the juice"], "poison line"),
+        ([OPEN, "rats at the bin"], "gloves on, cuts covered"),
+        ([OPEN, "the lid exploded"], "face turned away"),
+        (["is the gas dangerous"], "carbon dioxide"),
+        (["can I put it down the drain"], "Down the drain it goes undiluted"),
+        ([OPEN, "can I put the juice on lettuce neat"], "Never undiluted on plants"),
+        ([OPEN, "put dog poo in the bin 1 kg"], "nothing is written down"),
+        ([OPEN, "can I put a litre of cooking oil in"], "No, that much oil"),
+        ([OPEN, "can I put rhubarb leaves in?"], "Yes, rhubarb leaves"),
+        ([OPEN, "is mouldy bread ok"], "No, mouldy food"),
+        ([OPEN, "added 2 kg scraps", "how much did ines put in?"], "Ines: 2 kg"),
+        (["what are our settings?"], "Europe/Lisbon"),
+        (["what's our time zone"], "Europe/Lisbon"),
+        (["our time zone is Europe/Paris"], "now Europe/Paris"),
+        ([OPEN, "rota for the blue bin: Ines, Zora, Milo, weekly"], "not heard Zora and Milo"),
+        ([OPEN, "rota for the blue bin: bram, zora, weekly"], "not heard zora"),
+        (["how much starter for -1 kg"], "how much do you mean"),
+        (["how much starter for 5 gallons"], "a US gallon is 3.79 L"),
+        (["opened the shed bin, 20 L", "something furry and green in the shed"], "mouldy scraps"),
+    ],
+)
+async def test_the_answer_is_there(room: TalkingRoom, said: list[str], wanted: str) -> None:
+    assert wanted in await heard(room, *said)
+
+
+@pytest.mark.parametrize("said", ["my feet smell rotten", "kids drank all the orange juice"])
+async def test_what_is_none_of_its_business(room: TalkingRoom, said: str) -> None:
+    assert await heard(room, OPEN, said) == ""
+
+
+async def test_rats_are_written_down_and_poo_is_not(room: TalkingRoom) -> None:
+    await heard(room, OPEN, "rats at the bin", "put dog poo in the bin 1 kg")
+    assert [entry.act for entry in await room.standing()] == ["open", "observe"]
+
+
+async def test_planting_is_told_of_the_bin_that_is_in_the_ground(room: TalkingRoom) -> None:
+    general = await heard(room, "when can I plant there?")
+    assert general.startswith("14 to 21 days after burying")
+    own = await heard(room, OPEN, "added 2 kg scraps", "sealed it", "when can I bury it?")
+    assert own.endswith("bury the blue bin (ines)")
+    await room.waits(days=14)
+    planted = await heard(
+        room, "buried the blue bin under the pear tree", "when can I plant there?"
+    )
+    assert planted.endswith("plant where the blue bin was buried (ines)")
+    assert "\n" not in planted

@@ -1,0 +1,119 @@
+"""Harm told or asked about: it is heard from anybody, and from nobody who talks of other things."""
+
+import pytest
+
+from handlers.reading.acts import Ask, Drain
+from handlers.reading.arranged import Harm
+from handlers.reading.plans import plans, read
+from tests.reading.context import group
+
+TOLD = [
+    ("liquid got in my eye", "in the eye"),
+    ("some got in my eye", "in the eye"),
+    ("the juice squirted right into Ruth's eye!", "in the eye"),
+    ("splashed leachate in my mouth", "swallowed"),
+    ("the child drank the juice", "swallowed"),
+    ("my toddler swallowed some leachate", "swallowed"),
+    ("my son tasted the bin juice", "swallowed"),
+    ("the dog drank the juice", "swallowed by an animal"),
+    ("help, our cat has been at the ferment", "swallowed by an animal"),
+    ("I breathed in mould", "breathed in"),
+    ("I inhaled a lot of bran dust", "breathed in"),
+    ("spilled the juice all over my hands", "on the skin"),
+    ("cut my finger on the lid of the shed bin", "in a wound"),
+    ("bitten by a rat at the bin", "bitten"),
+    ("feeling sick since burying the bin", "ill after"),
+    ("I poured bleach into the shed bin", "chlorine"),
+    ("mixed the leachate with bleach", "chlorine"),
+    ("washed the bin with bleach", "bleach"),
+    ("hit a pipe digging the trench", "pipe or cable"),
+    ("the cat licked the drip tray of the shed bin", "swallowed by an animal"),
+    ("my dog dug up the bin and ate it", "swallowed by an animal"),
+    ("I think I swallowed a bit", "swallowed"),
+    ("my eyes are burning after opening the bin", "in the eye"),
+    ("my chest is tight after emptying the bin", "breathed in"),
+    ("stabbed my hand with the fork digging in the bin", "in a wound"),
+    ("my hands itch after emptying the bin", "on the skin"),
+    ("broken glass in the bin!", "sharp things"),
+    ("the bottle of juice exploded", "burst"),
+    ("smoke coming out of the bin", "fire"),
+    ("hurt my back lifting the bin", "back"),
+    ("poured the juice into the pond", "into water"),
+]
+ASKED = [
+    ("can I drink the juice", "to drink"),
+    ("is the leachate poisonous?", "to drink"),
+    ("is it safe to taste the juice?", "to drink"),
+    ("can I feed the ferment to the chickens?", "to feed"),
+    ("can the dog drink the bin juice?", "to feed"),
+    ("can bleach go in the bin", "bleach"),
+    ("can I clean the bin with bleach?", "bleach"),
+    ("is the gas dangerous", "gas"),
+    ("will the bin explode?", "gas"),
+    ("is the green mould dangerous?", "mould"),
+    ("I'm pregnant, can I do the bin?", "who should not"),
+    ("is the bin safe for the kids?", "who should not"),
+    ("do I need gloves for the bin?", "hands"),
+    ("can I eat the stuff", "to drink"),
+    ("are the fumes bad?", "gas"),
+    ("can it catch fire", "gas"),
+    ("is it dangerous?", "who should not"),
+    ("can the liquid burn my skin?", "on the skin"),
+    ("can I pour it in the river", "into water"),
+]
+NO_HARM = [
+    "keep an eye on the shed bin",
+    "nobody drank the juice",
+    "don't get the juice in your eyes",
+    "who drank my juice",
+    "the kids drank all the orange juice",
+    "the roses drank the liquid",
+    "got soap in my eye",
+    "the cat is pregnant",
+    "is the gas bill in yet?",
+    "I put the label on the bin by hand",
+    "Reef was all bleached out, so sad",
+    "cut my finger on the bread knife",
+    "is the film safe for kids?",
+    "my eyes are tired",
+    "kids ate all the leftovers",
+    "the cat drank my milk",
+    "got sunburn on my face",
+    "had a sip of tea and ate cake",
+    "cut my finger chopping onions",
+]
+
+
+@pytest.mark.parametrize(("text", "hazard"), TOLD + ASKED)
+def test_what_can_hurt_is_heard(text: str, hazard: str) -> None:
+    found, _ = plans(text, group(in_room=True))
+    assert found == (Harm(hazard=hazard),)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("text", NO_HARM)
+def test_other_talk_is_left_alone(text: str) -> None:
+    assert not [one for one in plans(text, group(in_room=True))[0] if isinstance(one, Harm)]
+
+
+def test_a_splash_loses_no_record() -> None:
+    text = "drained 300 ml from the shed bin and some got in my eye"
+    told, drain = read(text, group(in_room=True))
+    assert told == Harm(hazard="in the eye")
+    assert isinstance(drain, Drain)
+    assert (drain.volume_l, drain.bin) == (0.3, "shed")
+
+
+@pytest.mark.parametrize(
+    ("text", "use", "parts"),
+    [
+        ("can I put the juice on lettuce neat", "lettuce", 0.0),
+        ("can I use the liquid undiluted on roses?", "roses", 0.0),
+        ("can I pour the juice on my tomatoes?", "tomatoes", None),
+        ("can I put it down the drain", "drain", None),
+        ("can I use it on houseplants?", "houseplants", None),
+        ("is the juice ok for lettuce?", "lettuce", None),
+        ("is it ok to tip the leachate down the sink?", "drain", None),
+    ],
+)
+def test_where_the_liquid_may_go(text: str, use: str, parts: float | None) -> None:
+    assert read(text, group(in_room=True)) == (Ask(topic="dilution", use=use, parts=parts),)

@@ -1,0 +1,91 @@
+"""What stays out of a bin: asked about by any name, and never taken for scraps."""
+
+import pytest
+
+from handlers.reading.acts import Ask, Layer
+from handlers.reading.arranged import Unfit
+from handlers.reading.plans import read
+from tests.reading.context import group
+
+
+@pytest.mark.parametrize(
+    ("text", "what"),
+    [
+        ("can I put dog poo in the bin", "dog poo"),
+        ("can nappies go in", "nappies"),
+        ("can plastic go in the shed bin?", "plastic"),
+        ("can old medicines go in", "old medicines"),
+        ("is it ok to add wood ash to the bin?", "wood ash"),
+        ("can I add mouldy bread", "mouldy bread"),
+        ("dead rat in the bin ok?", "dead rat"),
+        ("what about cat litter in the bin?", "cat litter"),
+        ("is mouldy bread ok", "mouldy bread"),
+    ],
+)
+def test_what_stays_out_is_asked_about(text: str, what: str) -> None:
+    [act] = read(text, group(in_room=True))
+    assert isinstance(act, Ask)
+    assert (act.topic, act.what) == ("allowed", what)
+
+
+@pytest.mark.parametrize("text", ["what about glass?", "cat litter?", "and ash?"])
+def test_a_bare_thing_is_asked_about_only_behind_the_bots_words(text: str) -> None:
+    assert read(text, group(in_room=True)) == ()
+    [act] = read(text, group(in_room=True, after_bot=True))
+    assert isinstance(act, Ask)
+    assert act.topic == "allowed"
+
+
+@pytest.mark.parametrize(
+    ("text", "what"),
+    [
+        ("threw 3 kg of rubbish in the bin", "rubbish"),
+        ("put dog poo in the bin 1 kg", "dog poo"),
+        ("added 2 kg of cat litter to the shed bin", "cat litter"),
+        ("dropped a nappy in the bin by accident", "nappy"),
+    ],
+)
+def test_what_stays_out_is_no_layer(text: str, what: str) -> None:
+    [plan] = read(text, group(in_room=True))
+    assert isinstance(plan, Unfit)
+    assert plan.what == what
+    assert plan.ours
+    assert not plan.beside_food
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "put 2 kg of peelings and some plastic in the shed bin",
+        "tipped 3 kg of spoiled tomatoes into the shed bin",
+        "tipped 3 litres of used oil into the shed bin",
+    ],
+)
+def test_food_beside_it_is_a_layer_all_the_same(text: str) -> None:
+    warned, layer = read(text, group(in_room=True))
+    assert isinstance(warned, Unfit)
+    assert warned.beside_food
+    assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can I put the glass out for recycling",
+        "can I put soil in the pots?",
+        "put the bins out please, 3 bags",
+        "did you put the label on the shed bin?",
+        "put the plastic chairs in the hall",
+        "has put one paint bucket (4 litres) of mixed scraps in the shed bin",
+    ],
+)
+def test_other_things_elsewhere_are_left_alone(text: str) -> None:
+    said = read(text, group(in_room=True))
+    assert not [one for one in said if isinstance(one, Unfit)]
+    assert not [one for one in said if isinstance(one, Ask) and one.topic == "allowed"]
+
+
+def test_the_rubbish_of_the_house_is_no_layer() -> None:
+    [plan] = read("I put the rubbish in the bin", group(in_room=True))
+    assert isinstance(plan, Unfit)
+    assert not plan.ours
