@@ -4,7 +4,7 @@ from collections.abc import Collection, Sequence
 from functools import cache
 from typing import NamedTuple
 
-from handlers.practice.units import celsius
+from handlers.practice.units import POUND_KG, celsius
 from handlers.reading.acts import Units
 from handlers.reading.numbers import Number, digits_value, read_number
 from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES, MEASURE_NUMBERS
@@ -41,7 +41,8 @@ class Amount(NamedTuple):
 
 _BETWEEN = words_in(
     "good big small large little wee heaped heaping level full scant more whole extra rounded "
-    "massive decent generous huge tiny wholesome overflowing packed size sized of"
+    "massive decent generous huge tiny wholesome overflowing packed size sized of fat solid hefty "
+    "tidy nice round"
 )
 _ABOUT = words_in(
     "about abt bout around round roughly approx approximately like maybe ~ nearly almost "
@@ -69,6 +70,9 @@ _ENDINGS = words_in(
 ) | {"\n"}
 _ONE_OF = frozenset(
     {"kilo", "pound", "lb", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
+)
+_BEFORE_ONE = words_in(
+    "added add put dropped tipped chucked tossed fed got gave threw poured binned brought and plus"
 )
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _MONEY_SIGNS = frozenset({"£", "$", "€"})
@@ -147,7 +151,7 @@ class _Reader:
         if found is None:
             return self.repeated(number)
         unit, end = found
-        value, end = self.with_tail(self.meant(number, unit), end)
+        value, end = self.with_tail(self.meant(number, unit), end, unit)
         negative = self.is_negative(number.start)
         if negative and unit.quantity in _DEGREES:
             value, negative = -value, False
@@ -223,9 +227,18 @@ class _Reader:
             return self.units == "us"
         return not number.word or unit.quantity in ("mass", "volume", "days")
 
-    def with_tail(self, value: float, end: int) -> tuple[float, int]:
-        """ "a pint and a half": the part counts in the same unit."""
+    def with_tail(self, value: float, end: int, unit: Unit) -> tuple[float, int]:
+        """ "a pint and a half", "two kilos three fifty", "2 lb 4": the part without its unit."""
         words = self.words
+        smaller = _SMALLER.get((unit.quantity, unit.factor))
+        if smaller and end < len(words) and words[end].kind in ("number", "word"):
+            least, parts = smaller
+            part = read_number(words, end)
+            if part is not None and not part.word and least <= part.value < parts:
+                if self.bare(part) and _ends_amount(words, part.end):
+                    return value + part.value / parts, part.end
+        if end < len(words) and words[end].norm == "twice":
+            return value * 2, end + 1
         if end + 1 < len(words) and words[end].norm in _AND_HALF:
             part = _half(words, end + 1) or read_number(words, end + 1)
             if part is not None and part.fraction and part.value < 1:
@@ -298,7 +311,7 @@ class _Reader:
             return None
         unit = self.table.get(self.words[at].norm)
         if unit is not None and self.stands_for_one(at, unit):
-            value, end = self.with_tail(1.0, at + 1)
+            value, end = self.with_tail(1.0, at + 1, unit)
             return Amount(at, end, unit.quantity, unit.factor * value)
         vessel = self.vessel_at(at)
         if vessel is None or self.words[vessel.end : vessel.end + 1] == []:
@@ -318,8 +331,10 @@ class _Reader:
         if before is not None and before.norm in ("per", "each", "every"):
             return True
         after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
-        if after in _AND_HALF and self.with_tail(1.0, at + 1)[0] > 1:
+        if after in _AND_HALF and self.with_tail(1.0, at + 1, unit)[0] > 1:
             return before is None or before.norm not in _DETERMINED
+        if after == "of" and before is not None and before.kind == "word":
+            return before.norm in _BEFORE_ONE  # "added kilo of peelings"
         return (before is None or before.kind == "sign") and after in (
             "in",
             "of",
@@ -372,6 +387,19 @@ class _Reader:
             return True
         free = start == 1 or words[start - 2].end < sign.start
         return sign.norm == "-" and sign.end == words[start].start and free
+
+
+_SMALLER = {
+    ("mass", 1.0): (50, 1000), ("volume", 1.0): (50, 1000),
+    ("mass", POUND_KG): (1, 16), ("mass", POUND_KG * 14): (1, 14),
+}  # fmt: skip
+"""By quantity and factor of a unit: the least bare number behind it that counts in the next
+smaller unit, and how many of those make one ("1 kg 200", "2 lb 4")."""
+
+
+def _ends_amount(words: Sequence[Word], i: int) -> bool:
+    """Whether nothing that a bare number could count stands at word i."""
+    return i >= len(words) or words[i].norm in _ENDINGS or words[i].norm in ("of", "worth", "o")
 
 
 def _half(words: Sequence[Word], i: int) -> Number | None:

@@ -221,11 +221,13 @@ def _bare_kilos(message: Message) -> float | None:
     free = [w for w in message.words if w.kind == "number" and _DECIMAL.fullmatch(w.norm)]
     held = {i for d in message.days for i in range(d.start, d.end)}
     alone = [i for i, w in enumerate(message.words) if w in free and i not in held]
-    if len(alone) != 1 or not _ends(message.norms[alone[0] + 1 : alone[0] + 2]):
+    weighed = message.has(_SCALES)
+    if len(alone) != 1 or not (weighed or _ends(message.norms[alone[0] + 1 : alone[0] + 2])):
         return None
     return digits_value(message.norms[alone[0]])
 
 
+_SCALES = words_in("scale scales weighed")
 _DECIMAL = re.compile(r"\d{1,2}[.,]\d")
 
 

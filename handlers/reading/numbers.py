@@ -72,10 +72,17 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
     if end < len(words) and words[end].norm in _RANGE_WORDS:
         hyphened = words[end].norm == "-" and end + 1 < len(words) and words[end + 1].norm == "to"
         second = _single(words, _skip_about(words, end + 1 + hyphened))  # "8- to 16-kilo"
-        if second is not None and _ranges(first, second):
-            middle = (first.value + second.value) / 2
-            return Number(i, second.end, middle, True)
+    elif end + 1 < len(words) and words[end].norm == "," and words[end + 1].norm in _MAYBE:
+        second = _single(words, end + 2)  # "two, maybe three kilos"
+    else:
+        return first
+    if second is not None and _ranges(first, second):
+        middle = (first.value + second.value) / 2
+        return Number(i, second.end, middle, True)
     return first
+
+
+_MAYBE = frozenset({"maybe", "perhaps", "possibly", "or"})
 
 
 def _ranges(first: Number, second: Number) -> bool:
@@ -123,6 +130,8 @@ def _digits(words: Sequence[Word], i: int) -> Number | None:
             return Number(i, end + 1, value + part)
     if after in _AND:
         return _and_part(words, i, Number(i, end, value))
+    if after in ("hundred", "thousand") and value < 100:
+        return Number(i, end + 1, value * (100 if after == "hundred" else 1000))
     if _is_thousands(words, i):
         return Number(i, end + 1, value * 1000 + float(words[end].norm))
     if after == "x" and end + 1 < len(words) and words[end + 1].kind == "number":
@@ -201,14 +210,14 @@ def _skip_of(words: Sequence[Word], i: int) -> int:
 
 
 def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Number | None:
-    """ "twenty five", "a hundred and fifty", "two point five", "one and a half"."""
+    """ "twenty five", "three fifty", "two point two five", "one and a half"."""
     total, current, at = 0.0, 0.0, i
     while at < len(words) and at < i + 8:
         norm = words[at].norm
         if norm in UNITS:
             current += UNITS[norm]
         elif norm in TENS:
-            current += TENS[norm]
+            current = current * (100 if 0 < current < 10 else 1) + TENS[norm]
         elif norm == "hundred":
             current = (current or 1) * 100
         elif norm == "thousand":
@@ -221,9 +230,21 @@ def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Numbe
     if at == i:
         return None
     number = Number(i if carried is None else carried, at, total + current)
-    if at + 1 < len(words) and words[at].norm == "point" and words[at + 1].norm in UNITS:
-        return number._replace(end=at + 2, value=number.value + UNITS[words[at + 1].norm] / 10)
+    if words[at : at + 1] and words[at].norm == "point":
+        return _with_decimals(words, number)
     return _and_part(words, number.start, number)
+
+
+def _with_decimals(words: Sequence[Word], number: Number) -> Number:
+    """ "One point two five", digit by digit, or "one point twenty five"."""
+    digits, at = "", number.end + 1
+    while at < len(words) and (digit := UNITS.get(words[at].norm, 10)) < 10:
+        digits, at = digits + str(int(digit)), at + 1
+    if at < len(words) and not digits and words[at].norm in TENS:
+        digits, at = str(int(TENS[words[at].norm])), at + 1
+        if at < len(words) and 0 < (digit := UNITS.get(words[at].norm, 10)) < 10:
+            digits, at = digits[0] + str(int(digit)), at + 1
+    return number._replace(end=at, value=number.value + float(f"0.{digits}")) if digits else number
 
 
 def _is_small(words: Sequence[Word], i: int) -> bool:

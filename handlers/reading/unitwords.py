@@ -74,6 +74,7 @@ _BARE = {
     "cucharada cucharadas",
     "teaspoon": "tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls tea_spoon tea_spoons",
 }
+_HUNDREDWEIGHT = "hundredweight hundredweights cwt"
 _OUNCE = "oz ozs ounce ounces onza onzas"
 _LENGTH = {
     "metre": "m metre metres meter meters",
@@ -184,6 +185,8 @@ def unit_table(units: Units) -> Mapping[str, Unit]:
     table = _fixed()
     for spelling, name in _spelled(_BARE).items():
         table[spelling] = Unit("volume", LITRES[BARE[units][name]])
+    for spelling in _HUNDREDWEIGHT.split():
+        table[spelling] = Unit("mass", KILOGRAMS[BARE[units]["hundredweight"]])
     fluid = LITRES[BARE[units]["fluid_ounce"]]
     for spelling in _OUNCE.split():
         table[spelling] = Unit("mass", KILOGRAMS["ounce"], liquid=fluid)
