@@ -147,8 +147,14 @@ def _signs(group: Group, context: str) -> list[Sign]:
     return out
 
 
+_BURSTS = words_in("firework fireworks rocket rockets balloon balloons tyre tyres boiler bomb")
+"""What bursts or hisses and is no bin."""
+
+
 def _counts(group: Group, seen: Seen, context: str) -> bool:
     if any(b.start <= seen.start < b.end for b in group.bins):
+        return False
+    if seen.sign == "gas" and group.message.has(_BURSTS):
         return False
     clause = next(c for c in group.clauses if c.start <= seen.start < c.end)
     if not seen.plain and clause.joint in _ABOUT_ELSE:

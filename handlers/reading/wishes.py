@@ -80,7 +80,7 @@ _LEADS = words_in("to of is as :")
 
 def _of_reminders(message: Message, said: list[str]) -> tuple[str, str] | None:
     """The hour of the reminders, or whether there are any."""
-    if _REMINDING.isdisjoint(message.norms):
+    if _REMINDING.isdisjoint(message.norms) or _reminds_of_something(message.norms):
         return None
     for i, norm in enumerate(said):
         hour = hour_at(list(message.words), message.norms, i) if norm else None
@@ -90,6 +90,14 @@ def _of_reminders(message: Message, said: list[str]) -> tuple[str, str] | None:
         return "reminders", "off"
     switched_on = "on" in said and not _SWITCHED.isdisjoint(said)
     return ("reminders", "on") if switched_on or not _ON.isdisjoint(said) else None
+
+
+def _reminds_of_something(norms: Sequence[str]) -> bool:
+    """ "Remind us to empty the caddy at 6" arranges one reminder and sets nothing."""
+    return any(
+        norm == "remind" and not {"to", "about", "that"}.isdisjoint(norms[i + 1 : i + 4])
+        for i, norm in enumerate(norms)
+    )
 
 
 def _units(message: Message, said: Collection[str]) -> tuple[str, str] | None:

@@ -33,6 +33,7 @@ def test_a_wish_is_a_setting_and_its_value(text: str, what: str, value: str) -> 
     [
         "write to us a little less often",
         "remind us on Mondays",
+        "remind me to lock up at 18:00",
         "make the rota two weeks each",
         "we had a lovely time in Paris",
     ],
