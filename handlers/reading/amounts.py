@@ -234,9 +234,9 @@ class _Reader:
         if smaller and end < len(words) and words[end].kind in ("number", "word"):
             least, parts = smaller
             part = read_number(words, end)
-            if part is not None and not part.word and least <= part.value < parts:
-                if self.bare(part) and _ends_amount(words, part.end):
-                    return value + part.value / parts, part.end
+            fits = part is not None and not part.word and least <= part.value < parts
+            if part and fits and self.bare(part) and _ends_amount(words, part.end):
+                return value + part.value / parts, part.end
         if end < len(words) and words[end].norm == "twice":
             return value * 2, end + 1
         if end + 1 < len(words) and words[end].norm in _AND_HALF:

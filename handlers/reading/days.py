@@ -47,7 +47,8 @@ def read_days(
         day = reader.at_word(i)
         if day is not None:
             out.append(reader.placed(day))
-    return tuple(out)
+    nearer = [day for day in out if reader.norms[day.end - 1] != "weekend"]
+    return tuple(nearer or out)  # "at the weekend, Saturday I think"
 
 
 class _Reader(Dates):
@@ -63,6 +64,8 @@ class _Reader(Dates):
         return self.worded(i, norm)
 
     def worded(self, i: int, norm: str) -> Day | None:
+        if self.norms[i : i + 3].count("weekend") and self.leads_weekend(i):
+            return self.weekend(i)
         if norm in WEEKDAYS or (norm in SHORT and self.is_short_day(i)):
             return self.weekday(i, i)
         if norm in ("last", "this", "next", "coming", "past", "on"):
@@ -105,7 +108,10 @@ class _Reader(Dates):
     def is_short_day(self, i: int) -> bool:
         before = self.norms[i - 1] if i else ""
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "."
-        ends = i > 0 and self.words[i].text[:1].isupper() and after in (".", ",", "!", ")", "\n")
+        capital = self.words[i].text[:1].isupper()
+        ends = capital and after in (".", ",", "!", ")", "\n", ":")
+        if i == 0:
+            return capital and (ends or after in ("i", "we"))
         return before in BEFORE_SHORT or after in DAY_PARTS or ends
 
     def weekday_number(self, i: int) -> int | None:
@@ -129,7 +135,22 @@ class _Reader(Dates):
             return Day(start, end + 1, past - timedelta(7), future + timedelta(7))
         if self.norms[end : end + 2] == ["just", "gone"]:
             end += 2
-        return Day(start, end, past, future)
+        return self.reckoned_back(Day(start, end, past, future))
+
+    def reckoned_back(self, day: Day) -> Day:
+        """ "Monday before last", "a week last Monday", "Wednesday last"."""
+        week = timedelta(7)
+        if self.norms[day.end : day.end + 2] == ["before", "last"]:
+            return day._replace(end=day.end + 2, past=day.past - week)
+        if self.norms[max(0, day.start - 2) : day.start] == ["a", "week"]:
+            return day._replace(start=day.start - 2, past=day.past - week)
+        beyond = self.norms[day.end + 1] if day.end + 1 < len(self.norms) else ""
+        if self.norms[day.end : day.end + 1] == ["last"] and (
+            not beyond[:1].isalpha() or beyond in BEHIND_A_DAY
+        ):
+            past = day.past - week if day.past == self.today else day.past
+            return day._replace(end=day.end + 1, past=past)
+        return day
 
     def weekday_with_date(self, start: int, i: int) -> Day | None:
         """ "Friday the 10th", "Monday 3 May", "Tues, 9/5": the date behind it counts."""
@@ -160,6 +181,28 @@ class _Reader(Dates):
         if norm in ("last", "past") and day.past == self.today:
             return day._replace(past=day.past - timedelta(7))
         return day
+
+    def leads_weekend(self, i: int) -> bool:
+        """Whether the weekend named within two words is a time, and no thing of that time."""
+        at = self.norms.index("weekend", i, i + 3)
+        lead, after = " ".join(self.norms[i:at]), self.norms[at + 1 : at + 3]
+        return lead in _WEEKEND_LEADS or (lead == "the" and after == ["just", "gone"])
+
+    def weekend(self, i: int) -> Day | None:
+        """ "At the weekend", "last weekend": the Sunday before, or the Saturday to come."""
+        end = self.norms.index("weekend", i, i + 3) + 1
+        saturday = self.today + timedelta((5 - self.today.weekday()) % 7 or 7)
+        sunday = self.today - timedelta((self.today.weekday() + 1) % 7)
+        if self.today.weekday() >= 5:
+            saturday, sunday = self.today, self.today
+        lead = self.norms[end - 2]
+        if lead == "next":
+            return Day(i, end, saturday, saturday)
+        if lead == "last" and self.today.weekday() >= 5:
+            sunday -= timedelta(self.today.weekday() - 5 + 6)
+        if self.norms[end : end + 2] == ["just", "gone"]:
+            end += 2
+        return Day(i, end, sunday, saturday)
 
     def last_week(self, i: int) -> Day | None:
         if self.norms[i : i + 2] == ["last", "week"]:
@@ -259,5 +302,8 @@ _FORTNIGHT = 14
 _FARTHEST = 36_525
 """Days in a century: nobody means a day beyond it."""
 
+_WEEKEND_LEADS = frozenset(
+    {"at the", "over the", "on the", "during the", "last", "this", "next", "this past"}
+)
 _NOT_A_DAY = [["school"], ["club"], ["group"], ["class"], ["crew"], ["market"], ["papers"]]
 """Behind a weekday: "Sunday school" is a thing, and no day on which something was done."""

@@ -157,7 +157,7 @@ STARTS = (
     | MONTHS.keys()
     | ORDINALS.keys()
     | FIRST_OF_FEAST
-    | {"last", "this", "next", "coming", "past", "on", "the", "in"}
+    | {"last", "this", "next", "coming", "past", "on", "the", "in", "at", "over", "during", "a"}
     | NUMBER_WORDS
 )
 """Words that a day can begin with: all others are passed over at once."""

@@ -23,6 +23,10 @@ def amounts(text: str, units: Units = "metric") -> tuple[Amount, ...]:
         ("half a kilo", 0.5), ("quarter of a kilo", 0.25), ("1-1.5kg", 1.25), ("1kg to 2kg", 1.5),
         ("two and a half kilos", 2.5), ("a hundred and fifty grams", 0.15), ("2 x 500 g", 1.0),
         ("12 oz", 12 * OUNCE), ("approx. 400 gm", 0.4), ("kilo in the shed", 1.0),
+        ("one point two five kg", 1.25), ("a kilo two hundred", 1.2), ("2 kg 350", 2.35),
+        ("two kilos three fifty", 2.35), ("2lb 4", 2.25 * POUND), ("two pound ten", 2.625 * POUND),
+        ("half a hundredweight", 56 * POUND), ("500 g twice", 1.0),
+        ("4 hundred grams", 0.4), ("two, maybe three kilos", 2.5), ("added kilo of rice", 1.0),
     ],
 )  # fmt: skip
 def test_masses(text: str, kg: float) -> None:

@@ -44,6 +44,17 @@ def days(text: str, *, month_first: bool = False) -> tuple[Day, ...]:
         ("the twentieth of last month", "2026-08-20", "2026-08-20"),
         ("sealed since halloween", "2025-10-31", "2026-10-31"),
         ("done 27/4.", "2026-04-27", "2027-04-27"),
+        ("over the weekend", "2026-09-06", "2026-09-12"),
+        ("last weekend", "2026-09-06", "2026-09-12"),
+        ("next weekend", "2026-09-12", "2026-09-12"),
+        ("the weekend just gone", "2026-09-06", "2026-09-12"),
+        ("at the weekend, Saturday I think", "2026-09-05", "2026-09-12"),
+        ("Wednesday last", "2026-09-02", "2026-09-16"),
+        ("a week last Monday", "2026-08-31", "2026-09-14"),
+        ("the Sunday before last", "2026-08-30", "2026-09-13"),
+        ("vorgestern", "2026-09-07", "2026-09-07"),
+        ("samedi", "2026-09-05", "2026-09-12"),
+        ("Sat: 2 kg", "2026-09-05", "2026-09-12"),
     ],
 )
 def test_a_day_is_read_both_ways(text: str, past: str, future: str) -> None:

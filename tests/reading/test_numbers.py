@@ -21,7 +21,9 @@ def test_digits_are_read_in_both_conventions(written: str, value: float | None) 
         ("two", 2), ("twenty five", 25), ("a hundred and fifty", 150), ("two point five", 2.5),
         ("one and a half", 1.5), ("1 1/2", 1.5), ("half a", 0.5), ("a third of", 1 / 3),
         ("three quarters of", 0.75), ("a couple of", 2), ("between 1 and 2", 1.5), ("1 to 2", 1.5),
-        ("1-1.5", 1.25), ("2 x 500", 1000),
+        ("1-1.5", 1.25), ("2 x 500", 1000), ("one point two five", 1.25),
+        ("one point twenty five", 1.25), ("three fifty", 350), ("one twenty five", 125),
+        ("4 hundred", 400), ("two, maybe three", 2.5),
     ],
 )  # fmt: skip
 def test_numbers_as_people_say_them(text: str, value: float) -> None:
