@@ -216,17 +216,29 @@ _SUPPOSED = frozenset({"if", "will", "habit"})
 
 def _bare_kilos(message: Message) -> float | None:
     """ "Bin 12: rendang mostly. 1.4": in a metric group a lone decimal is one of kilos."""
+    return _bare(message, _DECIMAL, weighed=message.has(_SCALES))
+
+
+def _bare_millilitres(message: Message) -> float | None:
+    """ "Drained Bridie, 250": in a metric group a lone round number is one of millilitres."""
+    found = _bare(message, _HUNDREDS, weighed=False)
+    return None if found is None else found / 1000
+
+
+def _bare(message: Message, form: re.Pattern[str], *, weighed: bool) -> float | None:
+    """The one number of that form, said of nothing else, where nothing is measured."""
     if message.context.units != "metric" or message.amounts:
         return None
-    free = [w for w in message.words if w.kind == "number" and _DECIMAL.fullmatch(w.norm)]
-    held = {i for d in message.days for i in range(d.start, d.end)}
-    alone = [i for i, w in enumerate(message.words) if w in free and i not in held]
-    weighed = message.has(_SCALES)
+    spans = [(d.start, d.end) for d in message.days] + [(b.start, b.end) for b in message.bins]
+    held = {i for start, end in spans for i in range(start, end)}
+    words = enumerate(message.words)
+    alone = [i for i, w in words if i not in held and form.fullmatch(w.norm)]
     if len(alone) != 1 or not (weighed or _ends(message.norms[alone[0] + 1 : alone[0] + 2])):
         return None
     return digits_value(message.norms[alone[0]])
 
 
+_HUNDREDS = re.compile(r"[1-9]\d?[05]0|[5-9]0")
 _SCALES = words_in("scale scales weighed")
 _DECIMAL = re.compile(r"\d{1,2}[.,]\d")
 
@@ -266,7 +278,7 @@ def _drained(message: Message) -> float | None:
         return told
     exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
     told_of = len(exact) == 1 and _sense_at(message, exact[0].start) not in _SUPPOSED
-    return exact[0].value if told_of else None
+    return exact[0].value if told_of else _bare_millilitres(message)
 
 
 def _shares(layer: Layer, message: Message) -> list[Layer]:

@@ -92,3 +92,16 @@ def test_the_size_of_a_new_bin_is_no_layer() -> None:
     text = "new bin by the stairs. 25 litres."
     assert [a["capacity_l"] for a in told(text, "open")] == [25]
     assert not told(text, "layer")
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("drained the shed, 250", 0.25),
+        ("drained the shed 3 times", None),
+        ("drained the shed at 7.50", None),
+    ],
+)
+def test_a_lone_round_number_drawn_off_is_of_millilitres(text: str, litres: float | None) -> None:
+    (drain,) = told(text, "drain")
+    assert drain.get("volume_l") == litres
