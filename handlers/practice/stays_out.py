@@ -55,8 +55,9 @@ STAYS_OUT: tuple[Row, ...] = (
         "sticker, produce sticker, label, wrapper, sweet wrapper, candy wrapper, styrofoam, "
         "polystyrene, bottle cap, tea bag with plastic, bin bag, bin liner, carrier bag, garbage "
         "bag, trash bag, ziploc, twist tie, wire, nylon, plastic net, coffee pod, coffee capsule, "
-        "capsule, ceramic, china, tetra pak, milk carton, juice carton, drinks carton, fork, knife, "
-        "straw wrapper, plastic straw, cutlery, packaging, tape, nail polish, string bag, glove",
+        "capsule, ceramic, china, tetra pak, milk carton, juice carton, drinks carton, fork, "
+        "knife, straw wrapper, plastic straw, cutlery, packaging, tape, nail polish, "
+        "string bag, glove",
         "no",
         "it never breaks down",
     ),

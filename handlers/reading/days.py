@@ -159,6 +159,8 @@ class _Reader(Dates):
             return day
         if norm in ("last", "past") and day.past == self.today:
             return day._replace(past=day.past - timedelta(7))
+        if norm in ("next", "coming"):
+            return day._replace(past=day.future)
         return day
 
     def last_week(self, i: int) -> Day | None:
