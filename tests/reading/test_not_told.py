@@ -79,11 +79,16 @@ def test_what_is_struck_through_or_quoted_is_not_told(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["added 2 kg to the shed bin next Friday", "drained the shed bin next Monday"]
+    "text",
+    [
+        "added 2 kg to the shed bin next Friday",
+        "drained the shed bin next Monday",
+        "sealed the shed bin tomorrow",
+    ],
 )
 def test_what_is_dated_ahead_is_not_of_a_day_gone_by(text: str) -> None:
     for act in acts(text, in_room=True):
-        assert isinstance(act, Layer | Drain)
+        assert isinstance(act, Layer | Drain | Seal)
         assert act.on is not None
         assert act.on > WEDNESDAY.date()
 

@@ -199,3 +199,8 @@ def test_a_rule_is_said_in_words(rule: str, words: str) -> None:
 )
 def test_a_reminder_on_a_day_that_no_calendar_has_is_asked_about(said: str) -> None:
     assert plans(said, THURSDAY)[0] == (NoSuchDay(),)
+
+
+def test_an_hour_of_tomorrow_morning_is_one_before_noon() -> None:
+    ((plan,), _) = plans("remind us at 2:30 tomorrow morning to stir", THURSDAY)
+    assert plan == own("stir", 6, hour=time(2, 30))
