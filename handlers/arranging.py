@@ -20,6 +20,7 @@ from handlers.reading.arranged import (
     Harm,
     KeepUp,
     Moved,
+    NoSuchDay,
     OwnDate,
     OwnDates,
     Plan,
@@ -33,6 +34,7 @@ from handlers.reading.arranged import (
     WhoIsAway,
 )
 from handlers.reading.communal import Communal
+from handlers.unsure import WHICH_DAY
 
 
 async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line for each plan
@@ -66,6 +68,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return group.shown(plan.what, turn)
         case WhichMeasure():
             return group.measure(plan.unit)
+        case NoSuchDay():
+            return Answer(say=WHICH_DAY)
         case Unfit():
             return allowed.put_in(plan)
         case KeepUp():

@@ -53,7 +53,7 @@ HOW_MUCH = (
     "How much is that? Say it again in kilos, litres or a kitchen measure (a bucket, a caddy, a "
     "handful), and I write it down."
 )
-WHICH_DAY = "No calendar has that day. On which was it? Say it again with the right day."
+WHICH_DAY = "No calendar has that day. Say it again with the right one."
 MOST_ANSWER_WORDS = 4
 """A longer message is read for itself, not as the answer to a question."""
 

@@ -55,8 +55,9 @@ STAYS_OUT: tuple[Row, ...] = (
         "sticker, produce sticker, label, wrapper, sweet wrapper, candy wrapper, styrofoam, "
         "polystyrene, bottle cap, tea bag with plastic, bin bag, bin liner, carrier bag, garbage "
         "bag, trash bag, ziploc, twist tie, wire, nylon, plastic net, coffee pod, coffee capsule, "
-        "capsule, battery, ceramic, china, tetra pak, milk carton, juice carton, drinks carton, "
-        "straw wrapper, plastic straw, cutlery, packaging, tape, nail polish, string bag, glove",
+        "capsule, ceramic, china, tetra pak, milk carton, juice carton, drinks carton, fork, "
+        "knife, straw wrapper, plastic straw, cutlery, packaging, tape, nail polish, "
+        "string bag, glove",
         "no",
         "it never breaks down",
     ),
@@ -91,7 +92,7 @@ STAYS_OUT: tuple[Row, ...] = (
     ),
     row(
         "chemicals and medicine",
-        "chemical, bleach, soap, detergent, washing powder, dish soap, shampoo, cleaner, "
+        "chemical, battery, bleach, soap, detergent, washing powder, dish soap, shampoo, cleaner, "
         "disinfectant, hand sanitiser, medicine, medication, pill, tablet, vitamin, antibiotic, "
         "paint, solvent, petrol, motor oil, engine oil, pesticide, weedkiller, herbicide, "
         "fertiliser, fertilizer, poison, rat poison, preservative, cosmetic, lipstick, perfume",

@@ -4,7 +4,8 @@ import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
+from handlers.reading.arranged import Away, Back, NoSuchDay, Plan, Staying, WhoIsAway
+from handlers.reading.dates import is_no_date
 from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.message import Message
@@ -129,6 +130,8 @@ def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Fo
 
 
 def _away(message: Message, speaker: Speaker, at: int, end: int, *, leant_on: bool) -> Found | None:
+    if is_no_date(message.words[at:end]):
+        return Found(speaker.start, end, NoSuchDay())
     stretch = stretch_in(message, at, end)
     if stretch is None:
         if leant_on or not _FOR_NOW.fullmatch(

@@ -146,8 +146,14 @@ class Unfit:
     """A bin of the group is meant; else it may be the one for rubbish."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NoSuchDay:
+    """Something was arranged for a day that no calendar has."""
+
+
 Plan = (
     Reopened
+    | NoSuchDay
     | Unfit
     | KeepUp
     | Harm

@@ -246,26 +246,35 @@ def is_no_date(words: Sequence[Word]) -> bool:
 def _is_no_date(norms: Sequence[str], i: int) -> bool:
     numeric = _NUMERIC.fullmatch(norms[i])
     if numeric and len(numeric[4] or "") == 4:
-        first, second = int(numeric[1]), int(numeric[3])
-        return not (_fits(first, second) or _fits(second, first))
+        first, second, written = int(numeric[1]), int(numeric[3]), int(numeric[4])
+        return not (_fits(first, second, written) or _fits(second, first, written))
     if _ISO.fullmatch(norms[i]):
-        _, numbered, number = norms[i].split("-")
-        return not _fits(int(number), int(numbered))
+        year, numbered, number = norms[i].split("-")
+        return not _fits(int(number), int(numbered), int(year))
     month = MONTHS.get(norms[i])
     behind = norms[i + 1 : i + 3]
-    if month and behind and behind[0].isdecimal() and not AMOUNT_BEHIND.intersection(behind):
-        return len(behind[0]) <= 2 and not _fits(int(behind[0]), month)  # "February 30"
+    is_numbered = bool(behind) and behind[0].isdecimal() and len(behind[0]) <= 2
+    if month and is_numbered and not AMOUNT_BEHIND.intersection(behind):
+        later = [norm for norm in norms[i + 2 : i + 5] if norm not in ENDS | {","}]
+        # "February 30", "February 29th, 2027"
+        return not _fits(int(behind[0]), month, _year(later))
     at = i - 1
     while at > 0 and norms[at] in ENDS | {"of"}:
         at -= 1
     if month is None or at < 0 or (norms[i] in ("may", "march", "mar") and at == i - 1):
         return False
-    return norms[at].isdecimal() and len(norms[at]) <= 2 and not _fits(int(norms[at]), month)
+    said = norms[at]
+    return said.isdecimal() and len(said) <= 2 and not _fits(int(said), month, _year(behind))
 
 
-def _fits(number: int, month: int) -> bool:
-    """Whether a month has a day of that number, in a leap year at least."""
-    return 1 <= month <= _MONTHS and 1 <= number <= calendar.monthrange(2024, month)[1]
+def _year(behind: Sequence[str]) -> int:
+    """The year said first of these words, else a leap year."""
+    return int(behind[0]) if behind and re.fullmatch(r"[12]\d{3}", behind[0]) else 2024
+
+
+def _fits(number: int, month: int, year: int) -> bool:
+    """Whether a month of that year has a day of that number."""
+    return 1 <= month <= _MONTHS and 1 <= number <= calendar.monthrange(max(year, 1), month)[1]
 
 
 _MONTHS, _DAYS = 12, 31

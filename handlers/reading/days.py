@@ -180,6 +180,8 @@ class _Reader(Dates):
             return day
         if norm in ("last", "past") and day.past == self.today:
             return day._replace(past=day.past - timedelta(7))
+        if norm in ("next", "coming"):
+            return day._replace(past=day.future)
         return day
 
     def leads_weekend(self, i: int) -> bool:

@@ -96,6 +96,8 @@ def _told(
         part = norms[end + 1] if norms[end] == "at" else (norms[end + 2 : end + 3] or [""])[0]
         if part in _LATE | _EARLY:
             half, end = part, end + (2 if norms[end] == "at" else 3)
+    elif norms[end : end + 2] in (["tomorrow", "morning"], ["this", "morning"]):
+        half = "morning"
     elif start and norms[start - 1 - (norms[start - 1] == "at")] in _LATE | _EARLY:
         half = norms[start - 1 - (norms[start - 1] == "at")]
     if half in _LATE and hour < 12:

@@ -3,7 +3,8 @@
 import re
 from collections.abc import Iterator
 
-from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
+from handlers.reading.arranged import CallOff, Moved, NoSuchDay, OwnDate, OwnDates
+from handlers.reading.dates import is_no_date
 from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.message import Message
@@ -29,6 +30,10 @@ _SET_ONE = re.compile(
 _PUT_DOWN = re.compile(
     rf"{_BEFORE}(?:put|add|write|note|enter) (?:down )?(?P<rest>.*) (?:in|on|to|into) "
     r"(?:the |our )?(?:shared )?(?:calendar|diary)(?: ,| please)*(?P<more>.*)"
+)
+_REMINDING = re.compile(
+    rf"{_BEFORE}(?:remind (?:me|{_ALL}|qmember)|(?:(?:set|make|add|create) )?(?:a )?reminder)"
+    r"(?= |$)"
 )
 _STOP = re.compile(
     rf"{_BEFORE}(?:stop|quit|dont|no more) (?:reminding|remind|reminders?)"
@@ -138,6 +143,8 @@ def _found(message: Message, start: int, end: int) -> Found | None:
         return Found(start, end, called_off, aside=called_off.if_set)
     if moved := _moved(text, when):
         return Found(start, end, moved, aside=True)
+    if _REMINDING.match(text.text) and is_no_date(message.words[start:end]):
+        return Found(start, end, NoSuchDay())
     for pattern in (_REMIND, _SET_ONE, _PUT_DOWN):
         match = pattern.fullmatch(text.text)
         if match is None:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Seal
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
-from handlers.reading.told import bin_of, day_of, is_ahead
+from handlers.reading.told import bin_of, day_of, is_ahead, said_day
 from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
 
@@ -63,12 +63,20 @@ def seal_of(groups: Sequence[Group], k: int) -> Seal | None:
 
 def seal_from(groups: Sequence[Group], k: int, rule: str) -> Seal:
     """The sealing with what the k-th group and its neighbours say of it."""
-    return Seal(
-        bin=bin_of(groups, k),
-        member=member_of(groups, k),
-        on=min(day_of(groups, k, since=True), groups[k].message.today),  # ahead is when it is ready
-        rules=(rule,),
-    )
+    day = day_of(groups, k, since=True)
+    if not _is_dated(groups[k]):
+        day = min(day, groups[k].message.today)  # ahead is when it is ready
+    return Seal(bin=bin_of(groups, k), member=member_of(groups, k), on=day, rules=(rule,))
+
+
+def _is_dated(group: Group) -> bool:
+    """Whether a day stands straight behind the sealing and its bin: "sealed the shed tomorrow"."""
+    day, verb = said_day(group), group.verb
+    if day is None or verb is None or day.start < verb.end:
+        return False
+    held = {i for ref in group.bins for i in range(ref.start, ref.end)}
+    between = {group.message.norms[i] for i in range(verb.end, day.start) if i not in held}
+    return between <= {"it", "the", "on", "up"}
 
 
 def _by_lid(groups: Sequence[Group], k: int) -> str | None:

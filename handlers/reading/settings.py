@@ -34,11 +34,11 @@ _SETTINGS = (
     ("soil", re.compile(
         _CHANGE + r"soil(?: parts| ratio)? (?:to |at |: )?(?P<value>\d{1,2})(?: parts)?\b")),
     ("units", re.compile(
-        r"\b(?:set|change|switch|use|make|put|go|speak|show|talk|using|want|prefer)\b(?: "
+        r"\b(?:set|change|switch|use|make|put|go|back|speak|show|talk|using|want|prefer)\b(?: "
         r"\S+){0,4}? "
         r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|kilos|"
         r"kg|pounds|lbs)"
-        r"(?: units| measures| gallons| please| system|$)")),
+        r"(?: units| measures| gallons| please| again| system|$)")),
     ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
                          r"us)\b")),
     ("zone", re.compile(
@@ -49,6 +49,9 @@ _SETTINGS = (
         r"= |should be )*"
         r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)? ?(?:to|-|until|till|and) ?\d{1,2}(?::\d\d)? "
         r"?(?:am|pm)?)")),
+    ("quiet hours", re.compile(
+        r"^(?:please )?(?:set )?(?:the |our )?quiet hours (?:to |from |are |at )?"
+        r"(?P<value>\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?)$")),
     ("reminders", re.compile(
         r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b")),
     ("reminders", re.compile(
@@ -77,7 +80,7 @@ _SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "m
 _ORDER = re.compile(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
-    r"follow|speak|show|no|new|my|own|calendar)\b"
+    r"follow|speak|show|no|new|my|own|calendar|back)\b"
 )
 
 
@@ -107,12 +110,26 @@ def _value(what: str, value: str) -> str:
     if what == "calendar link":
         return value.replace("my", "mine").replace("own", "mine")
     if what == "quiet hours":
-        first, second = re.split(r" ?(?:to|-|until|till|and) ?", value, maxsplit=1)
-        return f"{_clock(first)}-{_clock(second)}"
+        return _quiet_hours(value)
     if what == "zone":
         parts = [p.strip() for p in value.split("/")]
         return "/".join("_".join(w.capitalize() for w in p.split("_")) for p in parts)
     return _SPELLED.get(value, value)
+
+
+def _quiet_hours(value: str) -> str:
+    """ "10 to 7" as 22:00-07:00, for nobody keeps quiet from breakfast on; one hour alone as it is.
+
+    Hours said with a half of the day, or with a nought before them, are taken as they are.
+    """
+    first, *rest = re.split(r" ?(?:to|-|until|till|and) ?", value, maxsplit=1)
+    if not rest:
+        return first
+    start, end = _clock(first), _clock(rest[0])
+    plain = re.fullmatch(r"[1-9]\d?(?::\d\d)?", first) and "m" not in rest[0]
+    if plain and start < "12:00" and end <= start:
+        start = _clock(f"{first} pm")
+    return f"{start}-{end}"
 
 
 def _clock(value: str) -> str:

@@ -74,6 +74,18 @@ _PUT = re.compile(
     r"bucket|g|grams?|litres?|l|lbs?|pounds?|half|it))* (?P<what>\S.{0,40}?)"
     rf"(?: (?:{_IN}|with|from|using|without|for|by|after|before)\b.*|{_MORE})$"
 )
+_GOT_IN = re.compile(
+    r"^(?:\S+ ){0,3}?(?P<what>\S.{0,40}?) (?:(?:has|have|had|must have|seems to have) )?(?:also )?"
+    r"(?:went|gone|got|gotten|fell|fallen|ended up|slipped|dropped|landed|came|come) (?:in|into|"
+    rf"inside)(?: (?P<ours>(?:the |our |my )?qbin|with (?:it|them|that|(?:the|my|our|those|these)"
+    rf"(?: \S+){{1,3}})))?{_WHERE}{_MORE}$"
+)
+"""What got in by itself, or so it is told."""
+_AMONG = re.compile(
+    r"\bwith (?P<what>(?:an?|some|the|two|three|my|our|a few|bits of) \S.{0,40}?) "
+    r"(?:in|inside|among|amongst|mixed in|mixed into|stuck to)(?: (?:it|them|there|that|with it))?$"
+)
+"""What was among the scraps that went in."""
 _HOW = re.compile(r"^(?:and |so )?(?:how|what|when|where|who|why|which)\b(?! about)")
 _NO_THING = re.compile(r"\b(?:not|should|is|are|you|i|we|it)\b")
 _VESSEL_OF = re.compile(
@@ -151,7 +163,11 @@ def _what_asked(phrase: Phrase) -> str:
 
 def _put(phrase: Phrase) -> Found | None:
     """ "Put dog poo in the bin, 1 kg": no scraps; food that is spoilt is still a layer."""
-    match = None if phrase.asked or not _was_done(phrase) else _PUT.search(phrase.text)
+    if phrase.asked or not _was_done(phrase):
+        return None
+    if found := _among(phrase) or _got_in(phrase):
+        return found
+    match = _PUT.search(phrase.text)
     what = _VESSEL_OF.sub("", match["what"]) if match else ""
     rows = rows_named(what)
     if not rows or not (_is_out(rows) or _is_much_oil(phrase, rows)):
@@ -166,6 +182,32 @@ def _put(phrase: Phrase) -> Found | None:
     volume = _volume(phrase)
     plan = Unfit(what=what, bin=phrase.bin, volume_l=volume, beside_food=food, ours=ours)
     return Found(*phrase.sentence, plan, aside=food)
+
+
+def _among(phrase: Phrase) -> Found | None:
+    """ "Added 2 kg with a battery in it": the layer stands, the thing is to be lifted out."""
+    match = _AMONG.search(phrase.text)
+    if match is None or not phrase.message.amounts or not _is_never_food(match["what"]):
+        return None
+    if not (_is_of_bin(phrase) or any(ref.known for ref in phrase.message.bins)):
+        return None
+    first = phrase.spans[phrase.text[: match.start()].count(" ")][0]
+    return Found(first, phrase.end, Unfit(what=match["what"], bin=phrase.bin, beside_food=True))
+
+
+def _got_in(phrase: Phrase) -> Found | None:
+    """ "A plastic bag went in with it": nothing that was put in on purpose, and no layer."""
+    match = _GOT_IN.search(phrase.text)
+    if match is None or _is_food(phrase) or not _is_never_food(match["what"]):
+        return None
+    if not (match["ours"] or _is_of_bin(phrase)):
+        return None
+    return Found(*phrase.sentence, Unfit(what=match["what"], bin=phrase.bin))
+
+
+def _is_never_food(what: str) -> bool:
+    rows = rows_named(what)
+    return bool(rows) and _is_out(rows) and strictest(rows).name not in SPOILT
 
 
 def _was_done(phrase: Phrase) -> bool:

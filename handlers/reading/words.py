@@ -78,6 +78,11 @@ class Word(NamedTuple):
 _FENCED = re.compile(r"^ {0,3}(```|~~~).*?(?:^ {0,3}\1[^\n]*$|\Z)", re.MULTILINE | re.DOTALL)
 _QUOTED = re.compile(r"^ {0,3}>(?!\d).*\n?", re.MULTILINE)
 """A line of another's message; ">2 kg" is more than 2 kg."""
+_STRUCK = re.compile(r"~~(?=\S)[^~\n]+~~|(?<![\w`])`[^`\n ]+(?: [^`\n ]+){2,}`(?![\w`])")
+"""Words struck through, and several words between backticks: taken back, or only quoted."""
+
+_MARKED = re.compile(r"(?<![\w`])`([^`\n]+)`(?![\w`])")
+"""A name set in backticks."""
 
 
 def cleaned(text: str) -> str:
@@ -90,6 +95,8 @@ def cleaned(text: str) -> str:
         text = _QUOTED.sub("", text)
     if "```" in text or "~~~" in text:
         text = _FENCED.sub("", text)
+    if "~~" in text or "`" in text:
+        text = _MARKED.sub(r"\1", _STRUCK.sub("", text))
     if text.isascii():
         return text
     return unicodedata.normalize("NFC", text).translate(_CLEAN)

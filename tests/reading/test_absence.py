@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from handlers.reading.acts import Context
-from handlers.reading.arranged import Away, Back, Plan, Staying, WhoIsAway
+from handlers.reading.arranged import Away, Back, NoSuchDay, Plan, Staying, WhoIsAway
 from handlers.reading.plans import plans
 
 THURSDAY = Context(
@@ -112,3 +112,15 @@ def test_the_rest_of_a_message_is_left_to_the_record() -> None:
 def test_a_clause_that_leans_on_an_absence_keeps_it() -> None:
     said = "While I'm away next week, can someone take the shed bin?"
     assert plans(said, THURSDAY) == ((march(9, 15),), said)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I'm away from 30 February to 3 March",
+        "away till 31 April",
+        "I'm away until 29 February 2027",
+    ],
+)
+def test_an_absence_on_a_day_that_no_calendar_has_is_asked_about(said: str) -> None:
+    assert plans(said, THURSDAY)[0] == (NoSuchDay(),)

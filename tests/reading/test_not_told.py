@@ -3,7 +3,7 @@
 import pytest
 
 from handlers.reading.acts import Act, Drain, Layer, Seal, Unsure
-from tests.reading.context import acts
+from tests.reading.context import WEDNESDAY, acts
 
 
 @pytest.mark.parametrize(
@@ -65,3 +65,42 @@ def test_no_amount_and_no_day_are_asked_about_in_a_room(text: str, kind: type[Ac
 )
 def test_days_and_amounts_that_there_are(text: str) -> None:
     assert not any(isinstance(act, Unsure) for act in acts(text, in_room=True))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "~~added 2 kg to the shed bin~~",
+        "`added 2 kg to the shed bin`",
+    ],
+)
+def test_what_is_struck_through_or_quoted_is_not_told(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "added 2 kg to the shed bin next Friday",
+        "drained the shed bin next Monday",
+        "sealed the shed bin tomorrow",
+    ],
+)
+def test_what_is_dated_ahead_is_not_of_a_day_gone_by(text: str) -> None:
+    for act in acts(text, in_room=True):
+        assert isinstance(act, Layer | Drain | Seal)
+        assert act.on is not None
+        assert act.on > WEDNESDAY.date()
+
+
+def test_a_name_between_backticks_is_read() -> None:
+    (act,) = acts("added 2 kg to the `big blue` bin", in_room=True)
+    assert isinstance(act, Layer)
+    assert act.bin == "big blue"
+
+
+@pytest.mark.parametrize("text", ["added 2 kg to shed on 29 Feb 2023", "on 30/02/2026 added 2 kg"])
+def test_a_leap_day_is_of_leap_years_alone(text: str) -> None:
+    (act,) = acts(text, in_room=True)
+    assert isinstance(act, Unsure)
+    assert act.no_such_day

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from handlers.reading.acts import Ask, Context
-from handlers.reading.arranged import CallOff, KeepUp, OwnDate, OwnDates, Show
+from handlers.reading.arranged import CallOff, KeepUp, NoSuchDay, OwnDate, OwnDates, Show
 from handlers.reading.plans import plans
 from handlers.reading.read import read
 from handlers.reading.recurrence import first_on, monthly, occurrences, spoken
@@ -187,3 +187,20 @@ def test_the_first_day_of_every_second_week_is_the_next_one() -> None:
 )
 def test_a_rule_is_said_in_words(rule: str, words: str) -> None:
     assert spoken(rule, date(2026, 3, 5)) == words
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "remind us on 31 June to wash bins",
+        "remind us to wash the lids on February 30th",
+        "remind us on 29 February 2027 to drain",
+    ],
+)
+def test_a_reminder_on_a_day_that_no_calendar_has_is_asked_about(said: str) -> None:
+    assert plans(said, THURSDAY)[0] == (NoSuchDay(),)
+
+
+def test_an_hour_of_tomorrow_morning_is_one_before_noon() -> None:
+    ((plan,), _) = plans("remind us at 2:30 tomorrow morning to stir", THURSDAY)
+    assert plan == own("stir", 6, hour=time(2, 30))

@@ -114,3 +114,34 @@ def test_what_is_not_there_is_no_refusal(text: str) -> None:
 )  # fmt: skip
 def test_small_talk_with_the_same_words(text: str) -> None:
     assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("quiet hours 10 to 7", "22:00-07:00"),
+        ("make the quiet hours 9 to 6:30", "21:00-06:30"),
+        ("quiet hours 1 to 5", "01:00-05:00"),
+        ("quiet hours 10 am to 7 am", "10:00-07:00"),
+        ("quiet hours 09:00 to 7:00", "09:00-07:00"),
+        ("quiet hours 25:00", "25:00"),
+    ],
+)
+def test_quiet_hours_begin_in_the_evening_unless_said_otherwise(text: str, value: str) -> None:
+    (act,) = acts(text)
+    assert isinstance(act, Set)
+    assert (act.what, act.value) == ("quiet hours", value)
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("back to metric", "metric"),
+        ("bot, use kilos again", "metric"),
+        ("back to imperial", "imperial"),
+    ],
+)
+def test_units_are_set_back(text: str, value: str) -> None:
+    (act,) = acts(text, to_bot=text.startswith("bot"))
+    assert isinstance(act, Set)
+    assert (act.what, act.value) == ("units", value)

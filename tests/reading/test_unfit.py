@@ -89,3 +89,46 @@ def test_the_rubbish_of_the_house_is_no_layer() -> None:
     [plan] = read("I put the rubbish in the bin", group(in_room=True))
     assert isinstance(plan, Unfit)
     assert not plan.ours
+
+
+@pytest.mark.parametrize(
+    ("text", "what"),
+    [
+        ("a plastic bag went in with it", "plastic bag"),
+        ("the kids' dog poo went in the shed bin", "dog poo"),
+        ("some glass fell into the shed bin, sorry", "glass"),
+        ("put a fork in the shed bin by accident", "fork"),
+    ],
+)
+def test_what_got_in_by_itself_is_no_layer(text: str, what: str) -> None:
+    [plan] = read(text, group(in_room=True))
+    assert isinstance(plan, Unfit)
+    assert plan.what.endswith(what)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "added 2 kg to shed with a battery in it",
+        "1 kg went in with some foil stuck to it",
+        "put 2 kg of peelings in the shed bin with some cling film in there",
+    ],
+)
+def test_what_was_among_the_scraps_is_named_and_the_layer_stands(text: str) -> None:
+    plan, layer = read(text, group(in_room=True))
+    assert isinstance(plan, Unfit)
+    assert plan.beside_food
+    assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "plastic bags went in the recycling bin",
+        "sand got into the house",
+        "the battery came in the post",
+        "the dog got in",
+    ],
+)
+def test_what_got_in_elsewhere_is_no_news(text: str) -> None:
+    assert not any(isinstance(act, Unfit) for act in read(text, group(in_room=True)))
