@@ -108,7 +108,7 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
 
 _BACK = 12
 """Words back to which an amount may be said of what was named."""
-_ENDING = words_in(". ! ? on over then to into in") | {"\n"}
+_ENDING = words_in(". ! ? on over then to into in for") | {"\n"}
 
 
 _OF_ENDS = words_in(

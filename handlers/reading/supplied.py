@@ -23,7 +23,7 @@ from handlers.reading.acts import (
     Topic,
 )
 from handlers.reading.amending import amend_from
-from handlers.reading.bran import batch_from, stock_from
+from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn
@@ -72,6 +72,8 @@ def _record(kind: str, message: Message, scores: Scores) -> Act | None:
     told = groups[order[0]]
     if _by_nobody(told) or (not message.context.in_room and told.is_naught()):
         return None
+    if kind in ("batch", "stock") and is_strewn(told):
+        return None
     act = reader(groups, order[0], _RULE)
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
         for k in order[1:]:
@@ -108,6 +110,17 @@ def _comes_out(group: Group) -> float:
     return 2.0 * any(is_drawn(group.message, amount) for amount in group.measured())
 
 
+def _strikes_oneself(message: Message) -> bool:
+    """ "Remove me", "take us off the list": a person is no record."""
+    return _ONESELF.search(" ".join(message.norms)) is not None
+
+
+_ONESELF = re.compile(
+    r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
+    r"(?:me|us|my name|myself)\b"
+)
+
+
 def _asked(topic: str, message: Message) -> Ask:
     return replace(filled(question_of(message), cast(Topic, topic)), rules=(_RULE,))
 
@@ -122,7 +135,7 @@ def _answer(name: str, message: Message) -> Act | None:
         case "offer":
             return Offer(bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules)
         case "retract":
-            return Retract(rules=rules)
+            return None if _strikes_oneself(message) else Retract(rules=rules)
         case "done":
             return Done(bin=bin_meant(message), rules=rules)
         case "later":

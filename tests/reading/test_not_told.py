@@ -65,3 +65,8 @@ def test_no_amount_and_no_day_are_asked_about_in_a_room(text: str, kind: type[Ac
 )
 def test_days_and_amounts_that_there_are(text: str) -> None:
     assert not any(isinstance(act, Unsure) for act in acts(text, in_room=True))
+
+
+@pytest.mark.parametrize("text", ["bye all, remove me", "remove us please, we moved away"])
+def test_who_wants_to_be_taken_off_strikes_no_record(text: str) -> None:
+    assert acts(text, in_room=True) == ()

@@ -65,3 +65,13 @@ def test_a_bare_why_is_read_only_behind_the_bot(text: str) -> None:
 )  # fmt: skip
 def test_other_questions_are_small_talk(text: str) -> None:
     assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kilos"),
+    [("how much bran for 2 kg", 2), ("how much starter do I need for 500 g?", 0.5)],
+)
+def test_the_dose_is_asked_for_what_is_not_said_to_be_scraps(text: str, kilos: float) -> None:
+    (ask,) = acts(text)
+    assert isinstance(ask, Ask)
+    assert ask.mass_kg == pytest.approx(kilos)
