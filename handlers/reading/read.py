@@ -49,9 +49,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         if kind not in known and not (beyond and kind.startswith("ask ")):
             if found and scores.likelihood(kind) < BESIDE_ANOTHER:
                 continue
-            act = supplied(kind, message, scores)
-            if act is not None:
-                found.append(_doubted(act, scores.likelihood(kind)))
+            likelihood = scores.likelihood(kind)
+            found += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
     return asked_first(completed(found, message), message) if found else ()
 
 

@@ -70,3 +70,10 @@ def test_days_and_amounts_that_there_are(text: str) -> None:
 @pytest.mark.parametrize("text", ["bye all, remove me", "remove us please, we moved away"])
 def test_who_wants_to_be_taken_off_strikes_no_record(text: str) -> None:
     assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["opened all three today, 10 litres each", "we started both, 15 L"]
+)
+def test_bins_that_no_name_tells_apart_are_not_one_bin(text: str) -> None:
+    assert acts(text, in_room=True) == ()
