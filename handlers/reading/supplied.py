@@ -36,6 +36,7 @@ from handlers.reading.replies import bin_meant, coming, put_off_by, taker
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
+from handlers.reading.told import is_intended
 from handlers.reading.wishes import wish_of
 
 _RULE = "the scores are sure of it"
@@ -86,7 +87,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
     told = groups[order[0]]
     if _by_nobody(told) or (not message.context.in_room and told.is_naught()):
         return None
-    if (kind in ("batch", "stock") and is_strewn(told)) or (kind == "open" and is_several(told)):
+    if is_intended(told) or _is_other(kind, told):
         return None
     act = reader(groups, order[0], _RULE)
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
@@ -95,6 +96,13 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
             if other.mass_kg is not None or other.volume_l is not None:
                 return replace(act, mass_kg=other.mass_kg, volume_l=other.volume_l)
     return act
+
+
+def _is_other(kind: str, group: Group) -> bool:
+    """Whether the words tell of what goes into no book: bran strewn, bins without names."""
+    if kind in ("batch", "stock"):
+        return is_strewn(group)
+    return kind == "open" and is_several(group)
 
 
 def _by_nobody(group: Group) -> bool:

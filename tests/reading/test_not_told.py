@@ -77,3 +77,10 @@ def test_who_wants_to_be_taken_off_strikes_no_record(text: str) -> None:
 )
 def test_bins_that_no_name_tells_apart_are_not_one_bin(text: str) -> None:
     assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["full. sealing tonight", "draining the shed later", "burying bin 3 tomorrow"]
+)
+def test_what_somebody_is_about_to_do_is_not_done(text: str) -> None:
+    assert acts(text, in_room=True) == ()
