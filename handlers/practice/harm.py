@@ -147,7 +147,7 @@ ADVICE: Mapping[Hazard, Advice] = {
         "If much got in, tell your local authority.",
     ),
     "to drink": advice(
-        "No, nobody drinks or eats what comes out of a bin: it is raw waste, sour but not made "
+        "Nobody should drink or eat what comes out of a bin: it is raw waste, sour but not made "
         "safe.",
         "If somebody did: rinse the mouth, and ask your poison line or a doctor.",
         source=_POISONS_CENTRE,

@@ -36,6 +36,8 @@ def batch_of(groups: Sequence[Group], k: int) -> Batch | None:
     group = groups[k]
     if is_ahead(group) or not _speaks_of_bran(group) or not _is_mixed(group):
         return None
+    if is_strewn(group):
+        return None
     return batch_from(groups, k, "a batch of starter was mixed")
 
 
@@ -84,7 +86,7 @@ def _is_mixed(group: Group) -> bool:
             "ferment" in norms
             or "fermenting" in norms
             or (
-                "on" in norms
+                _is_put_on(norms)
                 and bool(_of_bran(group))
                 and (_SPRINKLED.isdisjoint(norms) and not group.items)
             )
@@ -92,6 +94,34 @@ def _is_mixed(group: Group) -> bool:
     if plain in ("do", "start", "bag"):
         return "batch" in norms or bool(_of_bran(group))
     return plain in _MAKING and (not group.items or bool(_of_bran(group)))
+
+
+def _is_put_on(norms: Sequence[str]) -> bool:
+    """ "Put a batch on", as one puts a kettle on; not "on top", "on each layer"."""
+    behind = [*norms[1:], ""]
+    return any(
+        norm == "on" and after not in _STREWN_ON for norm, after in zip(norms, behind, strict=True)
+    )
+
+
+_STREWN_ON = words_in("top it them this that the my our each every all those these its")
+
+
+def is_strewn(group: Group) -> bool:
+    """ "Put 2 tbsp of bran on top": a dose on a layer, neither a batch nor what is on hand."""
+    norms = set(group.norms)
+    if not norms.isdisjoint(_LEFT | {"batch", "batches"}) or not _speaks_of_bran(group):
+        return False
+    if group.verb is not None and group.verb.verb.plain in _MAKING - {"do"} | _GETTING:
+        return False
+    mass, volume = amount_sum(_of_bran(group))
+    on_it = bool(_STREWN.search(" ".join(group.norms)))
+    return on_it or 0 < (mass or 0) + (volume or 0) <= _LARGEST_DOSE
+
+
+_STREWN = re.compile(rf"\bon (?:{'|'.join(sorted(_STREWN_ON))})\b(?! (?:go|shelf))")
+_LARGEST_DOSE = 0.15
+"""Kilos or litres of bran; what is strewn on one layer is hardly more."""
 
 
 def _of_bran(group: Group) -> list[Amount]:

@@ -46,6 +46,7 @@ from handlers.reading.vocabulary import words_in
 CUES = (
     *("eye", "mouth", "drank", "drink", "drunk", "swallow", "tast", "sip", "lick", "lapped"),
     *("been at", "got at", "got hold", " ate ", " eat", "edible", "breath", "inhal", "lungs"),
+    *("touch", "hand", "finger", "thumb", "handled", "played with", "stepped in"),
     *("chest", "gas", "fume", "explo", "burst", "blew up", "blow up", "shatter", "bleach"),
     *("chlorine", "my skin", "his skin", "her skin", "hands", " face", " arm", " leg", "cut m"),
     *("cut h", "stab", "slic", "gash", "prick", "myself", "wound", " bit ", "bitten", " bite"),

@@ -83,6 +83,12 @@ TOLD: tuple[tuple[Hazard, re.Pattern[str]], ...] = (
         r"scratch|sore)\b")),
 )  # fmt: skip
 TOLD_OURS: tuple[tuple[Hazard, re.Pattern[str]], ...] = (
+    ("swallowed", re.compile(
+        rf"\b{_PERSON} (?:\w+ ){{0,2}}?(?:licked|licking|sucked|sucking) (?:{_WHOSE} )"
+        r"(?:\w+ )?(?:fingers?|hands?|thumbs?)\b")),
+    ("on the skin", re.compile(
+        rf"\b{_PERSON} (?:\w+ ){{0,2}}?(?:touched|grabbed|handled|stepped in|played with|"
+        rf"put (?:{_WHOSE} )(?:\w+ )?(?:fingers?|hands?|foot|arm) in(?:to)?) {_SOME}{_LIQUID}\b")),
     ("in the eye", re.compile(
         r"\beyes? (?:is |are )?(?:really )?(?:sting|stings|stinging|burn|burns|burning|sore|red|"
         r"hurt|"

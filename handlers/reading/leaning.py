@@ -19,7 +19,7 @@ from handlers.reading.wording import FURTHER, NOTHING_FURTHER, PUTTING_RIGHT, fi
 
 _RULE = "and another amount"
 _MOST_WORDS = 10
-_REFUSING = SORRY | words_in("no nope nah")
+_REFUSING = SORRY | words_in("no nope nah make")
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
 
 

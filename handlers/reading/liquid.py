@@ -66,6 +66,7 @@ def drawn(group: Group) -> list[Amount]:
         if not a.negative
         and (a.quantity == "volume" or a.liquid_l is not None)
         and of_what(group.message, a) not in ("bran", "water")
+        and not _sizes_new_bin(group, a)
     ]
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
@@ -74,6 +75,15 @@ def drawn(group: Group) -> list[Amount]:
     exact = [a for a in out if not a.vessel]
     came_out = [a for a in out if is_drawn(group.message, a)]
     return [a for a in came_out if not a.vessel] or exact or came_out or out
+
+
+def _sizes_new_bin(group: Group, amount: Amount) -> bool:
+    """ "Into the new green bin, 30 L": the size of a bin, not what came out of one."""
+    norms = group.message.norms
+    return any(
+        b.end <= amount.start <= b.end + 1 and "new" in norms[max(0, b.start - 1) : b.end]
+        for b in group.bins
+    )
 
 
 def litres(amounts: Sequence[Amount]) -> float | None:

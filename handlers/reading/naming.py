@@ -56,7 +56,12 @@ _IT = words_in('it him her them this that one is : " the')
 
 def _named_already(group: Group) -> str | None:
     """The bin that the words name, if they do not only say that it is a new one."""
-    names = [b.name for b in group.bins if b.name is not None]
+    norms = group.message.norms
+    names = [
+        b.name
+        for b in group.bins
+        if b.name is not None and "from" not in norms[max(0, b.start - 2) : b.start]
+    ]
     fresh = ("new", "second", "third", "other", "spare")
     return next((name for name in names if name.split()[0] not in fresh), None)
 

@@ -43,7 +43,7 @@ _GOING = re.compile(
 def open_of(groups: Sequence[Group], k: int) -> Open | None:
     """The opening or naming of a bin that the k-th group tells of, if it does."""
     group = groups[k]
-    if is_ahead(group):
+    if is_ahead(group) or is_several(group):
         return None
     rule = _opened(groups, k)
     return None if rule is None else open_from(groups, k, rule)
@@ -60,6 +60,15 @@ def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
         on=day_of(groups, k, since=True),
         rules=(rule,),
     )
+
+
+def is_several(group: Group) -> bool:
+    """ "Opened all three": bins that no name tells apart."""
+    return not group.bins and _SEVERAL.search(" ".join(group.norms)) is not None
+
+
+_SEVERAL = re.compile(r"\b(?:all|both|the|our|these) (?:two|three|four|five|six|2|3|4|5|6)\b|"
+                      r"\b(?:them all|both|all of them)\b")  # fmt: skip
 
 
 def _sentence_words(group: Group) -> list[str]:

@@ -8,6 +8,7 @@ from handlers.reading.questions import ASKED_KINDS, asks
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, replies, settings
 from handlers.reading.scores import Scores, scores_of
+from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 
@@ -21,6 +22,8 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
         return found
     if context.after_bot and (leaning := replies(message)):
         return leaning
+    if (meant := put_right(message)) is not None:
+        message = read_message(meant, context)
     return told(message, scores_of(message))
 
 
@@ -46,9 +49,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         if kind not in known and not (beyond and kind.startswith("ask ")):
             if found and scores.likelihood(kind) < BESIDE_ANOTHER:
                 continue
-            act = supplied(kind, message, scores)
-            if act is not None:
-                found.append(_doubted(act, scores.likelihood(kind)))
+            likelihood = scores.likelihood(kind)
+            found += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
     return asked_first(completed(found, message), message) if found else ()
 
 

@@ -21,7 +21,9 @@ _REOPENED = re.compile(
     rf"^{_BEFORE}(?:opened|open)(?: {_IT})?(?: up)? (?:again|back up)(?: again)?{_AFTER}$|"
     rf"^{_IT} (?:is|'s|was|has been) (?:unsealed|open again|opened again|reopened){_AFTER}$|"
     rf"^{_IT} (?:is not|'s not|isnt|was not|wasnt) sealed"
-    r"(?: (?:after all|any ?more|actually))+$"
+    r"(?: (?:after all|any ?more|actually))+$|"
+    rf"^{_BEFORE}(?:sorry |wait |(?:{_IT} (?:is |'s )?))?not sealed"
+    r"(?: (?:yet|it|after all|actually))+$"
 )
 
 

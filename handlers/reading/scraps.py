@@ -131,9 +131,11 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     behind = group.message.norms[group.verb.end : group.verb.end + 1]
     if verb.plain in ("feed", "give") and behind == ["it"] and scrap_amounts(group):
         return "it was fed" if any(g.bins for g in groups[:k]) else None
-    if has_other_target(group) or not said or verb.plain in _NEEDS_BIN:
+    if has_other_target(group) or not said:
         return None
-    return _strong_without_bin(groups, k, verb.plain)
+    if any(other.inherited is group and other.bins for other in groups[k + 1 :]):
+        return "its bin is named behind"
+    return None if verb.plain in _NEEDS_BIN else _strong_without_bin(groups, k, verb.plain)
 
 
 _GETTING = frozenset({"get", "take", "receive", "have", "eat"})

@@ -23,19 +23,20 @@ from handlers.reading.acts import (
     Topic,
 )
 from handlers.reading.amending import amend_from
-from handlers.reading.bran import batch_from, stock_from
+from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
-from handlers.reading.opened import open_from
+from handlers.reading.opened import is_several, open_from
 from handlers.reading.quantities import is_drawn, scrap_amounts
 from handlers.reading.questions import filled, question_of
 from handlers.reading.replies import bin_meant, coming, put_off_by, taker
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
+from handlers.reading.told import is_intended
 from handlers.reading.wishes import wish_of
 
 _RULE = "the scores are sure of it"
@@ -53,24 +54,40 @@ _RECORDS: dict[str, _Reader] = {
 _NOT_TOLD = frozenset({"not", "will", "if", "said"})
 
 
-def supplied(kind: str, message: Message, scores: Scores) -> Act | None:
-    """The act of that kind, with its fields; None where the words give it none at all."""
+def supplied(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
+    """The acts of that kind, with their fields; none where the words give them none at all."""
     if kind in _RECORDS:
-        return _record(kind, message, scores)
+        return _recorded(kind, message, scores)
     name, _, topic = kind.partition(" ")
-    if name == "ask":
-        return _asked(topic, message)
-    return _answer(name, message)
+    act = _asked(topic, message) if name == "ask" else _answer(name, message)
+    return () if act is None else (act,)
 
 
-def _record(kind: str, message: Message, scores: Scores) -> Act | None:
+def _recorded(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
     groups = groups_of(message)
-    if not groups:
-        return None
+    act = _record(kind, groups, message, scores) if groups else None
+    if not isinstance(act, Layer):
+        return () if act is None else (act,)
+    days = [_one_of_days(groups, k) for k in range(len(groups))]
+    apart = [layer for layer in days if layer is not None]
+    return apart if len(apart) > 1 and act in apart else (act,)
+
+
+def _one_of_days(groups: Sequence[Group], k: int) -> Layer | None:
+    """ "2 kg on Monday and 1 kg on Friday": the layer of a group that shares its verb."""
+    group = groups[k]
+    shares = group.inherited or any(other.inherited is group for other in groups)
+    said = group.sense == "did" and group.days and scrap_amounts(group)
+    return layer_from(groups, k, _RULE) if shares and said else None
+
+
+def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores) -> Act | None:
     reader = _RECORDS[kind]
     order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
     told = groups[order[0]]
     if _by_nobody(told) or (not message.context.in_room and told.is_naught()):
+        return None
+    if is_intended(told) or _is_other(kind, told):
         return None
     act = reader(groups, order[0], _RULE)
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
@@ -79,6 +96,13 @@ def _record(kind: str, message: Message, scores: Scores) -> Act | None:
             if other.mass_kg is not None or other.volume_l is not None:
                 return replace(act, mass_kg=other.mass_kg, volume_l=other.volume_l)
     return act
+
+
+def _is_other(kind: str, group: Group) -> bool:
+    """Whether the words tell of what goes into no book: bran strewn, bins without names."""
+    if kind in ("batch", "stock"):
+        return is_strewn(group)
+    return kind == "open" and is_several(group)
 
 
 def _by_nobody(group: Group) -> bool:
@@ -108,6 +132,17 @@ def _comes_out(group: Group) -> float:
     return 2.0 * any(is_drawn(group.message, amount) for amount in group.measured())
 
 
+def _strikes_oneself(message: Message) -> bool:
+    """ "Remove me", "take us off the list": a person is no record."""
+    return _ONESELF.search(" ".join(message.norms)) is not None
+
+
+_ONESELF = re.compile(
+    r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
+    r"(?:me|us|my name|myself)\b"
+)
+
+
 def _asked(topic: str, message: Message) -> Ask:
     return replace(filled(question_of(message), cast(Topic, topic)), rules=(_RULE,))
 
@@ -122,7 +157,7 @@ def _answer(name: str, message: Message) -> Act | None:
         case "offer":
             return Offer(bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules)
         case "retract":
-            return Retract(rules=rules)
+            return None if _strikes_oneself(message) else Retract(rules=rules)
         case "done":
             return Done(bin=bin_meant(message), rules=rules)
         case "later":

@@ -103,6 +103,8 @@ _MEETING = words_in(
 
 def is_ahead(group: Group) -> bool:
     """Whether the group's day still lies ahead, so that nothing has happened yet."""
+    if is_intended(group):
+        return True
     day = said_day(group)
     if day is None:
         return False
@@ -110,6 +112,17 @@ def is_ahead(group: Group) -> bool:
         return True
     coming = group.verb is not None and group.verb.verb.form == "ing"
     return coming and day.past != group.message.today and day.past != day.future
+
+
+def is_intended(group: Group) -> bool:
+    """ "Sealing it tonight": the form of what is going on, with a time that is to come."""
+    going_on = group.verb is not None and group.verb.verb.form == "ing"
+    was = not _WAS.isdisjoint(group.norms)
+    return going_on and not was and not _TO_COME.isdisjoint(group.norms)
+
+
+_TO_COME = words_in("tonight tomorrow later soon shortly")
+_WAS = words_in("finished was were been done just")
 
 
 def _day_beside(groups: Sequence[Group], k: int) -> Day | None:

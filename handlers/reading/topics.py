@@ -219,9 +219,15 @@ _KITCHEN = words_in(
 )
 
 
+_NO_DOSE = re.compile(
+    r"\b(?:costs?|price|pricey|expensive)\b|"
+    r"\bhow much (?:bran|starter) (?:is there|is left|is in the|have we|do we have|we have)\b"
+)
+
+
 def _dose(q: Question) -> bool:
-    if q.has(_DINNER):
-        return False  # a starter before the main course
+    if q.has(_DINNER) or _NO_DOSE.search(q.text):
+        return False  # a starter before the main course, a price, what is in the tin
     measure = q.has(_HOW_MUCH)
     if q.bran():
         using = any(

@@ -38,3 +38,16 @@ def test_a_batch_and_what_is_left_of_the_old() -> None:
 )
 def test_other_bran(text: str) -> None:
     assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "put 2 tbsp bran on top",
+        "put two spoons of starter on it",
+        "put 30 g of bran on the layer",
+        "gave it 2 tablespoons of bran",
+    ],
+)
+def test_what_is_strewn_is_neither_a_batch_nor_on_hand(text: str) -> None:
+    assert acts(text, in_room=True) == ()

@@ -4,6 +4,7 @@ from datetime import date
 
 import pytest
 
+from handlers.reading.acts import Layer
 from tests.reading.context import acts
 
 # The message is of Wednesday 17 June 2026.
@@ -37,3 +38,15 @@ def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
 )
 def test_a_day_of_something_else_is_not(text: str) -> None:
     assert {act.on for act in acts(text)} == {date(2026, 6, 17)}  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "on Monday I put 2 kg of fish and on Tuesday 1 kg of bread",
+        "I put 2 kg of fish on Monday and 1 kg of bread on Tuesday in bin 3",
+    ],
+)
+def test_what_went_in_on_two_days_is_two_layers(text: str) -> None:
+    layers = [(act.mass_kg, act.on) for act in acts(text) if isinstance(act, Layer)]
+    assert layers == [(2, date(2026, 6, 15)), (1, date(2026, 6, 16))]

@@ -39,6 +39,9 @@ TOLD = [
     ("smoke coming out of the bin", "fire"),
     ("hurt my back lifting the bin", "back"),
     ("poured the juice into the pond", "into water"),
+    ("my daughter put her hand in the leachate", "on the skin"),
+    ("a child touched the juice", "on the skin"),
+    ("the boy sucked his thumb after playing at the bin", "swallowed"),
 ]
 ASKED = [
     ("can I drink the juice", "to drink"),

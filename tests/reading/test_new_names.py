@@ -132,3 +132,16 @@ def test_a_size_is_told_beside_a_record(
         [(bin, kg)] if kg else []
     )
     assert len(layers) == bool(kg)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "moved everything from bin 3 to the new green bin 30 L",
+        "tipped it all from the shed into a new green bin, 30 L",
+    ],
+)
+def test_the_new_bin_is_the_one_that_is_moved_into(text: str) -> None:
+    opened = [(act.bin, act.capacity_l) for act in acts(text) if isinstance(act, Open)]
+    assert opened == [("green", 30)]
+    assert not any(isinstance(act, Drain) for act in acts(text))

@@ -78,6 +78,11 @@ def test_what_is_struck_through_or_quoted_is_not_told(text: str) -> None:
     assert acts(text, in_room=True) == ()
 
 
+@pytest.mark.parametrize("text", ["bye all, remove me", "remove us please, we moved away"])
+def test_who_wants_to_be_taken_off_strikes_no_record(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
 @pytest.mark.parametrize(
     "text",
     [
@@ -104,3 +109,17 @@ def test_a_leap_day_is_of_leap_years_alone(text: str) -> None:
     (act,) = acts(text, in_room=True)
     assert isinstance(act, Unsure)
     assert act.no_such_day
+
+
+@pytest.mark.parametrize(
+    "text", ["opened all three today, 10 litres each", "we started both, 15 L"]
+)
+def test_bins_that_no_name_tells_apart_are_not_one_bin(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["full. sealing tonight", "draining the shed later", "burying bin 3 tomorrow"]
+)
+def test_what_somebody_is_about_to_do_is_not_done(text: str) -> None:
+    assert acts(text, in_room=True) == ()

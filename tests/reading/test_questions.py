@@ -18,6 +18,7 @@ IMPERIAL_GALLON = 4.54609  # UK Weights and Measures Act 1985, Schedule 1
         ("how much for a 4x8 ft bed?", "bed"),
         ("how do I make bran", "batch"),
         ("how much bran is left", "starter"),
+        ("how much starter is there?", "starter"),
         ("is white mould ok", "trouble"),
         ("can I put onion skins in", "allowed"),
         ("how many kilos have we done this year", "totals"),
@@ -65,3 +66,18 @@ def test_a_bare_why_is_read_only_behind_the_bot(text: str) -> None:
 )  # fmt: skip
 def test_other_questions_are_small_talk(text: str) -> None:
     assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kilos"),
+    [("how much bran for 2 kg", 2), ("how much starter do I need for 500 g?", 0.5)],
+)
+def test_the_dose_is_asked_for_what_is_not_said_to_be_scraps(text: str, kilos: float) -> None:
+    (ask,) = acts(text)
+    assert isinstance(ask, Ask)
+    assert ask.mass_kg == pytest.approx(kilos)
+
+
+@pytest.mark.parametrize("text", ["how much does starter cost?", "how much is the price of bran"])
+def test_a_price_is_no_dose(text: str) -> None:
+    assert not [act for act in acts(text) if isinstance(act, Ask) and act.topic == "dose"]

@@ -88,6 +88,7 @@ MIXED: Shares = {"mixed": 1.0}
         ("no, make it another 2 kg", LAYER, Amend(mass_kg=2)),
         ("no 2", LAYER, Amend(mass_kg=2)),
         ("no, it was 2.5", LAYER, Amend(mass_kg=2.5)),
+        ("make it 2.5", LAYER, Amend(mass_kg=2.5)),
         ("nope, 600", Layer(mass_kg=0.5), Amend(mass_kg=0.6)),
         ("no 300", DRAIN, Amend(volume_l=0.3)),
         ("no", LAYER, Decline()),

@@ -1,0 +1,64 @@
+"""A slip put right in the same breath is read as it was meant, once."""
+
+from datetime import date, timedelta
+
+import pytest
+
+from handlers.reading.acts import Act, Bury, Drain, Layer, Seal
+from tests.reading.context import acts
+
+TODAY = date(2026, 6, 17)
+
+
+@pytest.mark.parametrize(
+    ("text", "act"),
+    [
+        (
+            "put 2 kg of peelings in the shed, no wait, in bin 3",
+            Layer(mass_kg=2, materials={"vegetable": 1.0}, rich=0, bin="bin 3", on=TODAY),
+        ),
+        (
+            "added 1 kg bread to bin 3, oops shed",
+            Layer(mass_kg=1, materials={"grain": 1.0}, rich=0, bin="shed", on=TODAY),
+        ),
+        (
+            "added 2kg bones to shed *3kg",
+            Layer(mass_kg=3, materials={"bone": 1.0}, rich=1, bin="shed", on=TODAY),
+        ),
+        (
+            "added 3 kg, sorry 2 kg of bones to bin 3",
+            Layer(mass_kg=2, materials={"bone": 1.0}, rich=1, bin="bin 3", on=TODAY),
+        ),
+        (
+            "put 1 kg bread in bin 3 today, no, yesterday",
+            Layer(
+                mass_kg=1,
+                materials={"grain": 1.0},
+                rich=0,
+                bin="bin 3",
+                on=TODAY - timedelta(days=1),
+            ),
+        ),
+        ("drained 200 ml from bin 3. sorry 250", Drain(volume_l=0.25, bin="bin 3", on=TODAY)),
+        ("drained half a litre from the shed, I mean a litre", Drain(
+            volume_l=1, bin="shed", on=TODAY)),
+        ("sealed the shed, I mean bin 3", Seal(bin="bin 3", on=TODAY)),
+        ("buried the shed bin. wait no, drained", Drain(bin="shed", on=TODAY)),
+        ("sealed bin 3, sorry, buried", Bury(bin="bin 3", on=TODAY)),
+    ],
+)  # fmt: skip
+def test_what_was_meant_takes_the_place_of_what_was_said(text: str, act: Act) -> None:
+    assert acts(text) == (act,)
+
+
+@pytest.mark.parametrize(
+    ("text", "act"),
+    [
+        ("drained 200 ml from bin 3, sorry 3 days late", Drain(
+            volume_l=0.2, bin="bin 3", on=TODAY)),
+        ("sealed bin 3, no smell", Seal(bin="bin 3", on=TODAY)),
+        ("sealed bin 3. sorry Ruth", Seal(bin="bin 3", on=TODAY)),
+    ],
+)  # fmt: skip
+def test_an_excuse_changes_nothing(text: str, act: Act) -> None:
+    assert acts(text)[0] == act
