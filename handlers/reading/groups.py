@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from handlers.reading.amounts import Amount
 from handlers.reading.days import Day
 from handlers.reading.materials import Item
-from handlers.reading.message import Message
+from handlers.reading.message import Message, once
 from handlers.reading.names import BinRef
 from handlers.reading.sense import Sense
 from handlers.reading.sentences import Clause
@@ -100,6 +100,7 @@ class Group:
         return list(dict.fromkeys(b.name for b in self.bins if b.name is not None))
 
 
+@once
 def groups_of(message: Message) -> list[Group]:
     """The message's groups in order."""
     out: list[Group] = []
@@ -293,12 +294,13 @@ def _merged(last: Group, one: Group) -> Group:
     return group
 
 
-def whole_of(groups: Sequence[Group]) -> Group | None:
+@once
+def whole_of(message: Message) -> Group | None:
     """All that the message says happened, as one group."""
-    happened = [g for g in groups if g.sense in ("did", "none", "habit", "order")]
+    happened = [g for g in groups_of(message) if g.sense in ("did", "none", "habit", "order")]
     if not happened:
         return None
-    whole = Group(happened[0].message, [], happened[0].verb, happened[0].sense)
+    whole = Group(message, [], happened[0].verb, happened[0].sense)
     for group in happened:
         for clause in group.clauses:
             whole.take(clause)
