@@ -3,9 +3,8 @@
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime
-from functools import wraps
 from itertools import pairwise
-from typing import Any, TypeVar
+from typing import Any
 
 from handlers.reading.acts import Context
 from handlers.reading.amountlists import read_amounts
@@ -74,9 +73,7 @@ class Message:
     signs: tuple[Seen, ...]
     sentences: list[Sentence]
     clauses: list[Clause]
-    kept: dict[Callable[["Message"], Any], Any] = field(
-        default_factory=dict, repr=False, compare=False
-    )
+    kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
     """What `once` has found in it."""
 
     def has(self, words: frozenset[str], start: int = 0, end: int | None = None) -> bool:
@@ -125,23 +122,6 @@ class Message:
         """Whether starter bran is named in the stretch."""
         stop = len(self.norms) if end is None else end
         return self.has(BRAN, start, end) and any(map(self.bran_at, range(start, stop)))
-
-
-_Found = TypeVar("_Found")
-
-
-def once(find: Callable[[Message], _Found]) -> Callable[[Message], _Found]:
-    """The function, which looks at each message only once; nobody changes what it gives."""
-
-    @wraps(find)
-    def found(message: Message) -> _Found:
-        kept = message.kept
-        if find not in kept:
-            kept[find] = find(message)
-        there: _Found = kept[find]
-        return there
-
-    return found
 
 
 def read_message(text: str, context: Context) -> Message:
