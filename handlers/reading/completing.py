@@ -10,7 +10,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
-from handlers.reading.groups import Group, groups_of, whole_of
+from handlers.reading.groups import Group, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
 from handlers.reading.message import Message
@@ -169,8 +169,7 @@ def _blended(parts: Sequence[tuple[Layer, float]], total: float) -> Makeup:
 
 def _measured(layer: Layer, message: Message) -> Layer:
     """The one layer of a message, with the amounts that its other sentences tell of it."""
-    groups = groups_of(message)
-    whole = whole_of(groups)
+    whole = whole_of(message)
     if whole is None or len(set(whole.names())) > 1:
         return layer
     mass, volume = amount_sum(scrap_amounts(whole))
@@ -272,7 +271,7 @@ def _lists_things(whole: Group) -> bool:
 
 
 def _drained(message: Message) -> float | None:
-    whole = whole_of(groups_of(message))
+    whole = whole_of(message)
     told = None if whole is None or whole.solids() else litres(drawn(whole))
     if told is not None:
         return told

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from handlers.practice.signs import Sign
-from handlers.reading.acts import Context, Observe
-from handlers.reading.message import Message, read_message
+from handlers.reading.acts import Observe
+from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
 CUES = (
@@ -22,12 +22,11 @@ _ELSEWHERE = words_in(
 _MOST_WORDS = 12
 
 
-def dangers(text: str, context: Context) -> Iterator[Observe]:
+def dangers(text: str, message: Message) -> Iterator[Observe]:
     """The signs of a short message that tells of nothing else, in a bin or about its lid."""
     lower = text.casefold()
-    if not context.in_room or not any(cue in lower for cue in CUES):
+    if not message.context.in_room or not any(cue in lower for cue in CUES):
         return
-    message = read_message(text, context)
     if len(message.words) > _MOST_WORDS or message.has(_ELSEWHERE) or not _is_told(message):
         return
     signs = tuple(dict.fromkeys(s.sign for s in message.signs if not s.absent))

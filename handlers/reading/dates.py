@@ -240,7 +240,11 @@ class Dates:
 def is_no_date(words: Sequence[Word]) -> bool:
     """Whether a date is said that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
     norms = [word.norm for word in words]
-    return any(_is_no_date(norms, i) for i in range(len(norms)))
+    return any(
+        _is_no_date(norms, i)
+        for i, norm in enumerate(norms)
+        if norm in MONTHS or norm[:1].isdigit()
+    )
 
 
 def _is_no_date(norms: Sequence[str], i: int) -> bool:

@@ -1,13 +1,15 @@
 """Groups: a clause that tells of something, with the clauses that only add details to it."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from typing import Any
 
 from handlers.reading.amounts import Amount
 from handlers.reading.days import Day
 from handlers.reading.materials import Item
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
+from handlers.reading.once import once
 from handlers.reading.sense import Sense
 from handlers.reading.sentences import Clause
 from handlers.reading.verbs import VerbUse
@@ -33,6 +35,8 @@ class Group:
     bins: list[BinRef] = field(default_factory=list)
     days: list[Day] = field(default_factory=list)
     items: list[Item] = field(default_factory=list)
+    kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
+    """What `once` has found in it."""
 
     @property
     def start(self) -> int:
@@ -45,16 +49,19 @@ class Group:
         return self.clauses[-1].end
 
     @property
+    @once
     def norms(self) -> list[str]:
         """The words of the group."""
         return self.message.norms[self.start : self.end]
 
     @property
+    @once
     def free(self) -> set[str]:
         """The words of the group outside of its bins' names."""
         inside = {i for b in self.bins for i in range(b.start, b.end)}
         return {self.message.norms[i] for i in range(self.start, self.end) if i not in inside}
 
+    @once
     def text(self) -> str:
         """The words of the group, one space between, its bins as `qbin`."""
         starts = {b.start: b.end for b in self.bins}
@@ -71,12 +78,14 @@ class Group:
         """Adds a clause and what stands in it."""
         if clause not in self.clauses:
             self.clauses.append(clause)
+        self.kept.clear()
         message, a, b = self.message, clause.start, clause.end
         self.amounts += [x for x in message.amounts if a <= x.start < b]
         self.bins += [x for x in message.bins if a <= x.start < b]
         self.days += [x for x in message.days if a <= x.start < b]
         self.items += [x for x in message.items if a <= x.start < b]
 
+    @once
     def solids(self) -> list[Item]:
         """The things in the group that may be scraps: not its liquid, nor "stuff"."""
         return [
@@ -87,6 +96,7 @@ class Group:
             and not (item.end - item.start == 1 and self.message.liquid_at(item.start))
         ]
 
+    @once
     def measured(self) -> list[Amount]:
         """Amounts of mass and volume."""
         return [a for a in self.amounts if a.quantity in ("mass", "volume")]
@@ -95,11 +105,13 @@ class Group:
         """Whether an amount in it is none or less, which nobody can have put in."""
         return any(a.negative or a.value == 0 for a in self.measured())
 
+    @once
     def names(self) -> list[str]:
         """Names of the bins in the group, each once."""
         return list(dict.fromkeys(b.name for b in self.bins if b.name is not None))
 
 
+@once
 def groups_of(message: Message) -> list[Group]:
     """The message's groups in order."""
     out: list[Group] = []
@@ -293,12 +305,13 @@ def _merged(last: Group, one: Group) -> Group:
     return group
 
 
-def whole_of(groups: Sequence[Group]) -> Group | None:
+@once
+def whole_of(message: Message) -> Group | None:
     """All that the message says happened, as one group."""
-    happened = [g for g in groups if g.sense in ("did", "none", "habit", "order")]
+    happened = [g for g in groups_of(message) if g.sense in ("did", "none", "habit", "order")]
     if not happened:
         return None
-    whole = Group(happened[0].message, [], happened[0].verb, happened[0].sense)
+    whole = Group(message, [], happened[0].verb, happened[0].sense)
     for group in happened:
         for clause in group.clauses:
             whole.take(clause)

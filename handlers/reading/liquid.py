@@ -6,6 +6,7 @@ from handlers.reading.acts import Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.once import once
 from handlers.reading.quantities import is_drawn, of_what
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
@@ -58,6 +59,7 @@ def drain_of_whole(whole: Group) -> float | None:
     return None
 
 
+@once
 def drawn(group: Group) -> list[Amount]:
     """Amounts of liquid in the group; an ounce of liquid is one of volume."""
     out = [

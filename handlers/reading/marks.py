@@ -1,7 +1,6 @@
 """Marks: stretches of words that the word lists know, found in one pass."""
 
 from collections.abc import Iterable, Iterator
-from itertools import zip_longest
 from typing import Any, NamedTuple
 
 
@@ -48,10 +47,9 @@ class Phrasebook:
         if rows.keys().isdisjoint(norms):
             return found
         taken: dict[str, int] = {}
-        for i, (norm, after) in enumerate(zip_longest(norms, norms[1:], fillvalue="")):
-            known = rows.get(norm)
-            if known is None:
-                continue
+        behind = [*norms[1:], ""]
+        for i in [i for i, norm in enumerate(norms) if norm in rows]:
+            known, after = rows[norms[i]], behind[i]
             for rest, tag, value in known.get(after) or known[""]:
                 if taken.get(tag, 0) > i:
                     continue

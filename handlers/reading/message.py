@@ -1,9 +1,10 @@
 """A message with all that the word lists find in it: what every rule looks at."""
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
 from datetime import date, datetime
 from itertools import pairwise
+from typing import Any
 
 from handlers.reading.acts import Context
 from handlers.reading.amountlists import read_amounts
@@ -72,6 +73,8 @@ class Message:
     signs: tuple[Seen, ...]
     sentences: list[Sentence]
     clauses: list[Clause]
+    kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
+    """What `once` has found in it."""
 
     def has(self, words: frozenset[str], start: int = 0, end: int | None = None) -> bool:
         """Whether one of the words stands in the stretch."""
@@ -257,16 +260,17 @@ _BEFORE_BIN = words_in("in into to from off of the inside")
 def _mended(norms: list[str], context: Context) -> list[str]:
     """The words with slips in bin names put right, where a bin's name is expected."""
     known = vocabulary()
-    single = tuple(name for name in context.bins if " " not in name)
-    for i, norm in enumerate(norms):
-        if len(norm) < 4:
-            continue
-        after = norms[i + 1] if i + 1 < len(norms) else ""
-        before = norms[i - 1] if i else ""
-        if not (after in BIN_WORDS or before in _BEFORE_BIN):
-            continue
-        if norm.isalpha() and norm not in known:
+    single = tuple([name for name in context.bins if " " not in name])
+    before = ""
+    for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
+        expected = before in _BEFORE_BIN or after in BIN_WORDS
+        if expected and len(norm) > _SHORT and norm.isalpha() and norm not in known:
             name = slipped(norm, single)
             if name is not None:
                 norms[i] = name.lower()
+        before = norms[i]
     return norms
+
+
+_SHORT = 3
+"""Letters of a word in which nothing is told to be a slip."""

@@ -4,6 +4,8 @@ What stands here is no act of the reading contract, so that `python -m bot read`
 """
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import cached_property
 
 from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
@@ -63,39 +65,61 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
 
 def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     """What a message arranges, and the acts that the rest of it means."""
-    arranged, rest = plans(text, context)
+    arranged, rest = _arranged(_Said(text, context))
+    message = rest.message
     if context.last is not None and not context.after_bot:
-        message = read_message(rest, context)
         leaning = more(message, plain_text(message)) or another_number(message)
         if leaning is not None:
             return (*arranged, leaning)
-    acts = contract.read(rest, context)
+    acts = contract.read_in(message)
     if not (arranged or acts):
-        return tuple(dangers(text, context))
+        return tuple(dangers(text, message))
     measure = which_measure(text, context, acts)
     return (*arranged, *acts, *((measure,) if measure else ()))
 
 
 def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open, ...], str]:
     """What a message arranges, and the rest of its words."""
-    lower = text.casefold()
+    arranged, rest = _arranged(_Said(text, context))
+    return arranged, rest.text
+
+
+@dataclass
+class _Said:
+    """A text, read into words and marks once somebody asks for them."""
+
+    text: str
+    context: Context
+
+    @cached_property
+    def message(self) -> Message:
+        return read_message(self.text, self.context)
+
+
+def _arranged(said: _Said) -> tuple[tuple[Plan | Ask | Open, ...], _Said]:
+    """What is arranged, and what is left to read: the same where no words of it are taken."""
+    context, lower = said.context, said.text.casefold()
     readers = [reader for reader, cues in _READERS if any(cue in lower for cue in cues)]
     if handing not in readers and (context.on_offer or context.took):
         readers.append(handing)  # "me!" answers only what is on offer
     if not readers:
-        return (), text
-    message = read_message(text, context)
-    found = list(_apart(one for reader in readers for one in reader(message)))
+        return (), said
+    found = list(_apart(one for reader in readers for one in reader(said.message)))
     if context.took and any(isinstance(one.plan, Condition) for one in found):
-        found = _beside_records(found, contract.read(text, context))
-    if not found:
-        return (), text
-    rest = cleaned(text)
-    for one in sorted(found, key=lambda one: one.start, reverse=True):
-        if not one.aside:
-            first, last = message.words[one.start], message.words[one.end - 1]
-            rest = f"{rest[: first.start]} {rest[last.end :]}"
-    return tuple(one.plan for one in found), rest
+        found = _beside_records(found, contract.read_in(said.message))
+    return tuple(one.plan for one in found), _without(found, said)
+
+
+def _without(found: Sequence[Found], said: _Said) -> _Said:
+    """What was said without the words of what was found in it."""
+    own = sorted((one for one in found if not one.aside), key=lambda one: -one.start)
+    if not own:
+        return said
+    rest, words = cleaned(said.text), said.message.words
+    for one in own:
+        first, last = words[one.start], words[one.end - 1]
+        rest = f"{rest[: first.start]} {rest[last.end :]}"
+    return _Said(rest, said.context)
 
 
 def _beside_records(found: Sequence[Found], acts: Sequence[Act]) -> list[Found]:

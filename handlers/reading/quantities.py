@@ -6,11 +6,13 @@ from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.materials import Item, Makeup, makeup
 from handlers.reading.message import Message
+from handlers.reading.once import once
 from handlers.reading.vocabulary import words_in
 
 _TOTAL = words_in("total together altogether all combined totals totalling sum")
 
 
+@once
 def scrap_amounts(group: Group) -> list[Amount]:
     """Amounts in the group that are of scraps: not of bran, water or liquid, nor a bin's size."""
     norms = group.message.norms
@@ -94,11 +96,14 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
     """ "The starter tin's about half full, call it 800 g": bran is what was named last before."""
     if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
         return False
+    first = max(0, amount.start - _BACK + 1)
+    if not message.bran(first, amount.start):
+        return False
     spans = [(x.start, x.end) for x in message.items]
     spans += [(x.start, x.end) for x in message.bins]
     spans += [(x.start, x.end) for x in message.amounts]
     named = {i for start, end in spans for i in range(start, end)}
-    for i in range(amount.start - 1, max(-1, amount.start - _BACK), -1):
+    for i in range(amount.start - 1, first - 1, -1):
         if i in named or message.norms[i] in _ENDING:
             return False
         if message.bran_at(i):
@@ -129,8 +134,10 @@ def _without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
     for a in amounts if len(amounts) > 1 else ():
         behind = norms[a.end : a.end + 2]
         near = {*norms[max(0, a.start - 2) : a.start], *(behind if behind[:1] != ["."] else ())}
-        parts = [b for b in amounts if b is not a and b.quantity == a.quantity]
         told = not near.isdisjoint(_TOTAL)
+        if not told and a is not amounts[0]:
+            continue
+        parts = [b for b in amounts if b is not a and b.quantity == a.quantity]
         if parts and told and not _RUNNING.isdisjoint(norms[a.end : a.end + 3]):
             return parts  # "2 kg, total 14 kg now"
         first = len(parts) > 1 and a is amounts[0]

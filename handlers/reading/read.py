@@ -15,7 +15,12 @@ from handlers.reading.unmeasured import asked_first
 
 def read(text: str, context: Context) -> tuple[Act, ...]:
     """The acts that a message means, in the order said; small talk gives none."""
-    message = read_message(text, context)
+    return read_in(read_message(text, context))
+
+
+def read_in(message: Message) -> tuple[Act, ...]:
+    """The acts that a message means, once its words are read."""
+    context = message.context
     if not message.words:
         return ()
     if context.to_bot and (found := about_oneself(message)):

@@ -8,6 +8,7 @@ from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from itertools import compress
 from math import exp
 from typing import NamedTuple
 
@@ -40,10 +41,13 @@ class _Weights(NamedTuple):
         over = together - limits & _level(len(self.kinds))
         if not over:
             return []
-        return [kind for lane, kind in enumerate(self.kinds) if over >> _LANE * lane & _HALF]
+        tops = over.to_bytes(_BYTES * len(self.kinds), "little")[_BYTES - 1 :: _BYTES]
+        return list(compress(self.kinds, tops))
 
 
-_LANE = 32
+_BYTES = 3
+"""Of a lane: half of it is many times what all weights of a kind come to together."""
+_LANE = 8 * _BYTES
 _HALF = 1 << _LANE - 1
 _MASK = (1 << _LANE) - 1
 
@@ -148,5 +152,6 @@ def _weights() -> _Weights:
     return _Weights(tuple(kinds), bias, may, sure, by_feature)
 
 
+@cache
 def _hundredths(number: str) -> int:
     return round(100 * float(number))

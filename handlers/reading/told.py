@@ -7,6 +7,7 @@ from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.once import once
 from handlers.reading.vocabulary import words_in
 
 _OWN = words_in("i we ive im my me us")
@@ -39,6 +40,7 @@ def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
     return today - timedelta(1) if _late_last_night(group) else today
 
 
+@once
 def said_day(group: Group) -> Day | None:
     """The day that the group's own words give, if any."""
     if not group.days:
@@ -101,6 +103,7 @@ _MEETING = words_in(
 )
 
 
+@once
 def is_ahead(group: Group) -> bool:
     """Whether the group's day still lies ahead, so that nothing has happened yet."""
     if is_intended(group):

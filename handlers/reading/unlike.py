@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from handlers.reading.acts import Layer
 from handlers.reading.amounts import Amount
-from handlers.reading.groups import groups_of, whole_of
+from handlers.reading.groups import whole_of
 from handlers.reading.materials import Item, makeup
 from handlers.reading.message import Message
 from handlers.reading.quantities import scrap_amounts
@@ -24,7 +24,7 @@ def parted(layer: Layer, message: Message) -> list[Layer]:
     """
     if not message.context.in_room or layer.mass_kg is None:
         return [layer]
-    whole = whole_of(groups_of(message))
+    whole = whole_of(message)
     lots = [] if whole is None else _lots(scrap_amounts(whole), message)
     weighed = [lot for lot in lots if lot[0].quantity == "mass"]
     poured = [lot for lot in lots if lot[0].quantity == "volume"]

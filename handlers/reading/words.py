@@ -106,7 +106,7 @@ def words_of(text: str) -> list[Word]:
     """The words of a cleaned text, in order."""
     out: list[Word] = []
     for piece in _PIECE.finditer(text):
-        written, start, end = piece[0], piece.start(), piece.end()
+        written, (start, end) = piece[0], piece.span()
         first = written[0]
         if first.isalpha():
             for norm, behind, before in _opened(written):
