@@ -92,6 +92,8 @@ _ORDERS = {choice.name: choice.order for choice in CHOICES.values()} | {
 
 def choices(room: Room) -> Choices:
     """The group's choices: its own where it made them, else ours."""
+    if not room.choices and room.habit == OURS.habit:
+        return OURS
     said: dict[str, Any] = {
         name: int(value) if name in _WHOLE else value for name, value in room.choices.items()
     }

@@ -153,14 +153,16 @@ def may_take(member: str | None, offer: Entry) -> bool:
 
 async def custody_of(book: Book, bin: Bin, day: date) -> Custody:
     """Who keeps a bin on a day, and what is on offer or agreed."""
+    said = await custody.said_since_taken(book, bin, day)
+    is_taken = said and said[0].act == "accept" and all(one.act != "retire" for one in said)
+    deeds = [] if is_taken else await _first_deeds(book, bin, said)
 
     async def ask() -> Custody:
-        said = await custody.said_since_taken(book, bin, day)
-        is_taken = said and said[0].act == "accept" and all(one.act != "retire" for one in said)
-        said = said if is_taken else await _begun(book, bin, said)
-        return fold(said, day, book.room.zone)
+        return fold(_begun(deeds, said), day, book.room.zone)
 
-    return await book.known("room bin member entry", ("custody", bin, day, book.aside), ask)
+    # A deed is the same as long as its number is: but for these acts, entries are only added.
+    key = "custody", bin, day, book.aside, *(deed.id for deed in deeds)
+    return await book.known(f"room {custody.OF_CUSTODY}", key, ask)
 
 
 async def present_custody(book: Book, bin: Bin, today: date) -> Custody:
@@ -175,12 +177,18 @@ async def present_custody(book: Book, bin: Bin, today: date) -> Custody:
 
 async def whole_custody(book: Book, bin: Bin) -> list[Entry]:
     """All that was said of who keeps a bin, its beginning first."""
-    return await _begun(book, bin, await custody.said(book, bin))
+    said = await custody.said(book, bin)
+    return _begun(await _first_deeds(book, bin, said), said)
 
 
-async def _begun(book: Book, bin: Bin, said: Sequence[Entry]) -> list[Entry]:
-    """Whoever began the records of a bin, be it without a word, has opened it."""
+async def _first_deeds(book: Book, bin: Bin, said: Sequence[Entry]) -> list[Entry]:
+    """By what the records of a bin began, and began again once it was retired."""
     since = max((entry.root for entry in said if entry.act == "retire"), default=0)
     deeds = [await custody.first_deed(book, bin, after) for after in {0, since}]
-    opened = [replace(deed, act="open") for deed in deeds if deed]
+    return [deed for deed in deeds if deed]
+
+
+def _begun(deeds: Sequence[Entry], said: Sequence[Entry]) -> list[Entry]:
+    """Whoever began the records of a bin, be it without a word, has opened it."""
+    opened = [replace(deed, act="open") for deed in deeds]
     return sorted([*opened, *said], key=lambda entry: entry.root)

@@ -80,6 +80,14 @@ class Run:
 NOTHING_YET = Run()
 
 
+@dataclass(slots=True, kw_only=True)
+class _Sum:
+    """Entries, oldest first, and the run that they add up to."""
+
+    run: Run
+    entries: list[Line] = field(default_factory=list)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BinState:
     """A bin with its present run."""
@@ -167,6 +175,25 @@ def _add_layer(run: Run, entry: Line, on: date) -> None:
     run.sealed = None  # a layer on top of a sealed bin opens it again
 
 
+async def _added_up(book: Book, bin: Bin, entries: Sequence[Line]) -> Run:
+    """The run that entries add up to; those added up before are not gone through again."""
+    empty = new_run(book.room)
+
+    async def nothing() -> _Sum:
+        return _Sum(run=empty)
+
+    known = await book.known("bin member entry:rewritten", ("sum", bin.id, book.aside), nothing)
+    count = len(known.entries)
+    if known.run.choices != empty.choices or known.entries != entries[:count]:
+        known.entries, known.run, count = [], empty, 0
+    if count == len(entries):
+        return known.run
+    run = fold(entries[count:], known.run)
+    if isinstance(entries[-1], Entry):  # what is being written down comes back as an entry
+        known.entries, known.run = list(entries), run
+    return run
+
+
 def new_run(room: Room) -> Run:
     """A run in which nothing has happened, by the group's choices."""
     return Run(choices=choices(room))
@@ -201,7 +228,7 @@ async def described(
     return BinState(
         bin=bin,
         number=number,
-        run=fold(entries, new_run(book.room)),
+        run=await _added_up(book, bin, entries),
         capacity_l=about.capacity_l,
         shared=about.shared,
         keeper=custody.keeper,

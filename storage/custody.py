@@ -14,7 +14,8 @@ _SAID = (
     f"{LINES}WHERE room = ?3 AND act IN ('leave', 'return') AND struck_at IS NULL "
     "AND root >= ?2 ORDER BY root, id"
 )
-_OF_CUSTODY = "bin member entry:open,offer,accept,decline,withdraw,retire,leave,return"
+OF_CUSTODY = "bin member entry:open,offer,accept,decline,withdraw,retire,leave,return"
+"""What the custody of a bin follows from, but for the deeds by which its use began."""
 _FIRST_DEED = LINES + (  # noqa: S608 — both are ours
     "WHERE bin = ? AND root > ? AND member IS NOT NULL "
     "AND act IN (SELECT value FROM json_each(?)) AND struck_at IS NULL "
@@ -48,7 +49,7 @@ async def _said_since(book: Book, bin: Bin, root: int) -> list[Entry]:
     async def ask() -> list[Entry]:
         return await book.told(_SAID, (bin.id, root, book.room.id))
 
-    return await book.known(_OF_CUSTODY, ("said", bin.id, root, book.aside), ask)
+    return await book.known(OF_CUSTODY, ("said", bin.id, root, book.aside), ask)
 
 
 async def first_deed(book: Book, bin: Bin, after: int) -> Entry | None:

@@ -142,10 +142,12 @@ class Database:
         """
         return await self._do(partial(self._desk.write, sql, values, room=room, part=part))
 
-    async def write_many(self, sql: str, many: Sequence[Values]) -> None:
-        """Carry out one change for each of many rows, inside a transaction."""
+    async def write_many(
+        self, sql: str, many: Sequence[Values], *, room: int | None = None
+    ) -> None:
+        """Carry out one change for each of many rows (of a room), inside a transaction."""
         if many:
-            await self._do(self._desk.write_many, sql, many)
+            await self._do(partial(self._desk.write_many, sql, many, room=room))
 
     async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
         """Take a step on the book's own thread; steps are taken in the order they were asked."""

@@ -52,9 +52,9 @@ class Desk:
         except sqlite3.Error as error:
             self._refuse(error)
 
-    def write_many(self, sql: str, many: Sequence[Values]) -> None:
-        """Carry out one change for each of many rows."""
-        self._recall.forget(_changed_by(sql))
+    def write_many(self, sql: str, many: Sequence[Values], *, room: int | None = None) -> None:
+        """Carry out one change for each of many rows, all of one room if it is given."""
+        self._recall.forget(_changed_by(sql), room)
         try:
             self._connection.executemany(sql, many)
         except sqlite3.Error as error:

@@ -59,9 +59,13 @@ async def put(
     occasion stays the same due: told and put off as it was, changed once more.
     """
     number = bin.id if bin else None
-    rows = await db.rows(
-        "SELECT * FROM due WHERE room = ? AND bin IS ? AND gone = 0", (room.id, number)
-    )
+
+    async def ask() -> list[sqlite3.Row]:
+        return await db.rows(
+            "SELECT * FROM due WHERE room = ? AND bin IS ? AND gone = 0", (room.id, number)
+        )
+
+    rows = await db.known(room.id, "due", ("open", number), ask)
     rows = [row for row in rows if not of or row["what"] in of]
     former = {(row["what"], row["occasion"]): row for row in rows}
     present = {(due.what, due.occasion): due for due in dues}
@@ -78,6 +82,7 @@ async def put(
             for key, due in present.items()
             if key not in former
         ],
+        room=room.id,
     )
     await db.write_many(
         "UPDATE due SET from_day = ?, to_day = ?, to_member = ?, words = ?, hour = ?, "
@@ -87,10 +92,12 @@ async def put(
             for key, row in former.items()
             if key in present and _has_changed(row, present[key])
         ],
+        room=room.id,
     )
     await db.write_many(
         "UPDATE due SET changed_at = ?, gone = 1, sequence = sequence + 1 WHERE id = ?",
         [(moment, row["id"]) for key, row in former.items() if key not in present],
+        room=room.id,
     )
 
 

@@ -37,6 +37,7 @@ async def put(db: Database, room: int, message: Message, made_at: datetime) -> N
             message.attached,
             to_ms(made_at),
         ),
+        room=room,
     )
 
 
@@ -90,6 +91,8 @@ async def hold(db: Database, room: int, event: str) -> None:
         "UPDATE outbox SET gathered = 0 WHERE room = ?1 AND sent_as IS NULL "
         "AND tx_id IN ('re-' || ?2, 'ok-' || ?2)",
         (room, event),
+        room=room,
+        part="held",
     )
 
 
@@ -170,12 +173,16 @@ async def said_as(db: Database, room: int, event: str) -> Message | None:
 
 async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:
     """The last thing said in a room (reactions are not said), and when."""
-    row = await db.row(
-        "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind != 'calendar' "
-        "ORDER BY id DESC LIMIT 1",
-        (room,),
-    )
-    return (_message(row), from_ms(row["made_at"])) if row else None
+
+    async def ask() -> tuple[Message, datetime] | None:
+        row = await db.row(
+            "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind != 'calendar' "
+            "ORDER BY id DESC LIMIT 1",
+            (room,),
+        )
+        return (_message(row), from_ms(row["made_at"])) if row else None
+
+    return await db.known(room, "outbox:said", "latest", ask)
 
 
 def _message(row: sqlite3.Row) -> Message:

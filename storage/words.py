@@ -14,6 +14,7 @@ _JOINERS = "\u200c\u200d"
 """Part of how some scripts, and signs made of several, are written."""
 _LONG_WORD = re.compile(rf"(\S{{{LONGEST_WORD}}})\S+")
 _SPACE = re.compile(r"\s+")
+_HALF = re.compile("[\ud800-\udfff]")
 _SCHEME = re.compile(r":/+")
 _CALL = re.compile(r"@(?=room\b)", re.IGNORECASE)
 """What calls everybody in a room, where older rules of notifying hold."""
@@ -41,7 +42,7 @@ def name(said: str, longest: int = LONGEST_NAME) -> str:
 
 def is_sound(said: str) -> bool:
     """Whether it is text at all: half a surrogate pair, which JSON allows, can be kept nowhere."""
-    return not any("\ud800" <= char <= "\udfff" for char in said)
+    return _HALF.search(said) is None
 
 
 def _is_unseen(char: str) -> bool:
