@@ -156,6 +156,8 @@ def target_bins(
             end += 1
         if end - at >= (1 if by_one_word and _is_new_word(words, norms, at, end) else 2):
             out.append(BinRef(at, end, _written(words, at, end)))
+        elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
+            out.append(BinRef(at, at + 1, words[at].text))  # "added 1 kg to zebra"
         elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
             after = norms[at + 1] if at + 1 < len(norms) else ""
             if not is_part(norms[at - 1], after, True, True):
@@ -165,10 +167,18 @@ def target_bins(
 
 def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int) -> bool:
     """Whether "to Dot" ends there, with a word that is known for nothing else."""
+    if at >= len(words) or at >= end or words[at].kind != "word":
+        return False
     ends = end == len(words) or words[end].kind == "sign" or norms[end] in _BEHIND_NAME
-    return norms[at - 1] in ("to", "into") and norms[at] not in vocabulary() and ends
+    known = norms[at] in vocabulary() or norms[at] in _GENERIC | _NO_NAMES
+    new = not known or norms[at] in PLACE_NAMES
+    return norms[at - 1] in ("to", "into") and new and ends
 
 
+_NO_NAMES = words_in(
+    "mine ours yours theirs hers him them everything everyone somebody someone anything something "
+    "soak rot begin ferment top bottom bed make share eat waste work school town church myself"
+)
 _BEHIND_NAME = words_in("today yesterday just now this last at and with mostly")
 
 

@@ -145,3 +145,18 @@ def test_the_new_bin_is_the_one_that_is_moved_into(text: str) -> None:
     opened = [(act.bin, act.capacity_l) for act in acts(text) if isinstance(act, Open)]
     assert opened == [("green", 30)]
     assert not any(isinstance(act, Drain) for act in acts(text))
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [
+        ("added 1 kg to badger", "badger"),
+        ("tipped 2 kg into pantry", "pantry"),
+        ("added 1 kg to it", None),
+        ("added 2 kg to mine", None),
+    ],
+)
+def test_a_lone_word_behind_an_amount_may_be_a_new_bin(text: str, bin: str | None) -> None:
+    (layer,) = acts(text, in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.bin == bin
