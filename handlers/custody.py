@@ -15,7 +15,7 @@ from handlers.handover import card
 from handlers.keepers import Custody, present_custody
 from handlers.onoffer import OnOffer, bin_meant, bins_named, in_use, is_here, offered_to, on_offer
 from handlers.people import is_same, known_as
-from handlers.phrasing import capital, day, the
+from handlers.phrasing import capital, day, does, the
 from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.reading.acts import Accept, Decline, Offer, as_json
@@ -47,7 +47,7 @@ async def offered(act: Offer, turn: Turn) -> Answer:
         return Answer(say=f"{capital(the(name))} is out of use. Say “opened {the(name)}” first.")
     receiver, refused = await _receiver(act.to, turn)
     if receiver and is_same(receiver, custody.keeper):
-        refused = f"{capital(receiver)} keeps {the(name)} already."
+        refused = f"{does(receiver, 'keep')} {the(name)} already."
     if known and custody.keeper != turn.sender and not refused and receiver:
         refused = await refusal("take", turn)
     if refused:
@@ -142,10 +142,10 @@ async def _passes(
     keeper = custody.keeper
     if on > turn.today:
         until = f"; until then {keeper} keeps it" if keeper else "; until then nobody keeps it"
-        lines = [f"{capital(turn.sender)} takes {the(bin.name)} {day(on, turn.today)}{until}."]
+        lines = [f"{does(turn.sender, 'take')} {the(bin.name)} {day(on, turn.today)}{until}."]
     else:
         state = await look_up(turn.book, bin, turn.today)
-        lines = [f"{capital(turn.sender)} keeps {the(bin.name)} now.", *await card(state, turn)]
+        lines = [f"{does(turn.sender, 'keep')} {the(bin.name)} now.", *await card(state, turn)]
         lines.append(FOUND)
     concerned = (keeper, offer.writer if offer else None)
     calls = dict.fromkeys(name for name in concerned if name and name != turn.sender)
@@ -169,7 +169,7 @@ async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
         return await _passes(bin, custody, None, act, turn)
     sure = Accept(bin=bin.name, on=act.on, firm=True)
     return Answer(
-        say=f"{capital(custody.keeper)} keeps {the(bin.name)}. Shall I write down that you keep "
+        say=f"{does(custody.keeper, 'keep')} {the(bin.name)}. Shall I write down that you keep "
         "it from now on?",
         query=Query(guess=json.dumps([as_json(sure)]), lacks="yes"),
     )
@@ -219,6 +219,8 @@ async def declined(act: Decline, turn: Turn) -> Answer:
     for bin in await bins_named(about, turn):
         custody = await present_custody(turn.book, bin, turn.today)
         if custody.coming and custody.coming.member == turn.sender:
+            if about is None and act.on not in (None, custody.coming.on):
+                continue  # "I can't do the 12th" gives back nothing that begins another day
             return _refused(bin, custody, [custody.coming], [custody.keeper], turn)
         if custody.keeper == turn.sender and (taken := await _just_taken(bin, custody, turn)):
             return await _given_back(bin, taken, turn)

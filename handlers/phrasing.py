@@ -146,6 +146,11 @@ def when(start: date, end: date, today: date) -> str:
     return capital(span(start, max(start, end), today))
 
 
+def does(who: str, verb: str) -> str:
+    """ "Bram keeps", and "You keep" of the person at the prompt, who is called so."""
+    return f"{capital(who)} {verb if who.casefold() == 'you' else verb + 's'}"
+
+
 def capital(words: str) -> str:
     """The words as they begin a sentence."""
     return words[:1].upper() + words[1:]

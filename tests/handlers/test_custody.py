@@ -48,6 +48,14 @@ async def test_a_declined_offer_leaves_the_keeper(group: Group) -> None:
     assert not (await group.says(Accept(), who="bram")).entries
 
 
+async def test_declining_another_day_gives_back_nothing(group: Group) -> None:
+    await group.says(Open(bin="yard"), who="nives")
+    await group.says(Offer(bin="yard", to="bram", on=date(2026, 3, 6)), who="nives")
+    await group.says(Accept(bin="yard", on=date(2026, 3, 6)), who="bram")
+    assert not (await group.says(Decline(on=date(2026, 4, 12)), who="bram")).entries
+    assert (await group.says(Decline(on=date(2026, 3, 6)), who="bram")).entries
+
+
 async def test_yes_without_an_offer_is_not_about_bins(group: Group) -> None:
     await group.says(Open(bin="yard"), who="nives")
     assert (await group.says(Accept(), who="bram")).say == ""

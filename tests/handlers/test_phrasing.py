@@ -100,3 +100,8 @@ def test_starter_is_measured_with_a_spoon(tablespoons: float, said: str) -> None
 )
 def test_a_bin_in_a_sentence(bin: str, said: str) -> None:
     assert phrasing.the(bin) == said
+
+
+@pytest.mark.parametrize(("who", "said"), [("bram", "Bram keeps"), ("you", "You keep")])
+def test_the_person_at_the_prompt_is_called_you(who: str, said: str) -> None:
+    assert phrasing.does(who, "keep") == said
