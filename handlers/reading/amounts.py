@@ -153,6 +153,8 @@ class _Reader:
         unit, end = found
         value, end = self.with_tail(self.meant(number, unit), end, unit)
         negative = self.is_negative(number.start)
+        if negative and self.last is not None and unit.quantity in _MASSY:
+            negative = False  # "2.3 kg minus 300 g for the bowl"
         if negative and unit.quantity in _DEGREES:
             value, negative = -value, False
         if unit.quantity in _MASSY:
@@ -186,6 +188,8 @@ class _Reader:
     def unit(self, number: Number) -> tuple[Unit, int] | None:
         words = self.words
         at = self.after_hedge(self.after_repeat(number))
+        if number.value < 1 and [w.norm for w in words[at : at + 2]] == ["of", "a"]:
+            at += 2  # "0.4 of a kilo"
         for _ in range(3):
             longest = self.starts.get(words[at].norm, 0) if at < len(words) else 0
             for length in range(min(longest, len(words) - at), 0, -1):

@@ -65,7 +65,8 @@ def with_bare_amounts(
             continue
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
-            amount = _shared(words, place, [a for a in known if a.end <= i])
+            earlier = [a for a in known if a.end <= i]
+            amount = _shared(words, place, earlier) or _shared_ahead(place, known)
         if amount is not None:
             more.append(amount)
     return tuple(sorted((*found, *more))) if more else tuple(found)
@@ -116,8 +117,6 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
         return _amount(place, last.quantity, last.factor) if things else None
     if place.before == "(" and last.end == place.i - 1 and place.after == ")":
         return None  # "half a kilo (0.5)"
-    if place.i == last.end and not last.vague and (place.ends or place.after == "of"):
-        return _smaller_unit(place, last)
     if not place.ends:
         return None
     if _is_decimal(words[place.i]):
@@ -133,11 +132,18 @@ _LARGE = 0.4
 _SMALL = 0.001
 
 
-def _smaller_unit(place: _Place, last: Amount) -> Amount | None:
-    """ "1 kilo 200" is 1.2 kg: the grams behind the kilos, the millilitres behind the litres."""
-    if last.factor != 1.0 or not 100 <= place.value < 1000 or place.value != int(place.value):
+def _shared_ahead(place: _Place, known: Sequence[Amount]) -> Amount | None:
+    """ "Bread 400, peel 350 g": a thing's number before the one that has the unit of both."""
+    behind = next((a for a in known if place.i < a.start <= place.i + _AHEAD), None)
+    if behind is None or place.after not in (",", "and", "&", "n", "+"):
         return None
-    return _amount(place, last.quantity, _SMALL)
+    alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
+    things = place.before in vocabulary() and place.beyond.isalpha()
+    return _amount(place, behind.quantity, behind.factor) if alike and things else None
+
+
+_AHEAD = 4
+"""Words from a bare number to the amount whose unit it shares, at most."""
 
 
 def _is_decimal(word: Word) -> bool:

@@ -115,6 +115,8 @@ def _single(words: Sequence[Word], i: int) -> Number | None:
         return _digits(words, i)
     if word.kind != "word":
         return None
+    if word.norm == "point":
+        return _below_one(words, i)
     return _part(words, i) or _article(words, i) or _spelled(words, i) or read_foreign(words, i)
 
 
@@ -233,6 +235,15 @@ def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Numbe
     if words[at : at + 1] and words[at].norm == "point":
         return _with_decimals(words, number)
     return _and_part(words, number.start, number)
+
+
+def _below_one(words: Sequence[Word], i: int) -> Number | None:
+    """ "Point eight", "point 8"."""
+    after = words[i + 1] if i + 1 < len(words) else None
+    if after is not None and after.kind == "number" and after.norm.isdecimal():
+        return Number(i, i + 2, float(f"0.{after.norm}")) if len(after.norm) < 4 else None
+    number = _with_decimals(words, Number(i, i, 0.0))
+    return number if number.end > i else None
 
 
 def _with_decimals(words: Sequence[Word], number: Number) -> Number:

@@ -82,6 +82,7 @@ FOREIGN: Mapping[str, float] = {
     **{word: value for row in _LANGUAGES for word, value in _counted(row, 1).items()},
     **_HUNDREDS,
     **_MIXED,
+    **dict.fromkeys(("pav", "paav", "pao"), 0.25),
 }
 """Number words of other languages, without accents."""
 FOREIGN_HALVES = words_in(
@@ -108,5 +109,5 @@ NUMBER_WORDS = frozenset(
      "fifth", "sixth", "eighth", "tenth", "between"} - {"pair"}
 )  # fmt: skip
 """Words that a number of any use can begin with."""
-MEASURE_NUMBERS = NUMBER_WORDS | FOREIGN.keys() | FOREIGN_HALVES | PLUS_HALF
+MEASURE_NUMBERS = NUMBER_WORDS | {"point"} | FOREIGN.keys() | FOREIGN_HALVES | PLUS_HALF
 """Words that the number of a measure can begin with."""

@@ -6,6 +6,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.materials import Item, Makeup, makeup
 from handlers.reading.message import Message
+from handlers.reading.numbers import read_number
 from handlers.reading.once import once
 from handlers.reading.vocabulary import words_in
 
@@ -28,7 +29,77 @@ def scrap_amounts(group: Group) -> list[Amount]:
     ]  # fmt: skip
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
+    out = without_restated(norms, [_of_each(group, a) for a in out])
+    if len(out) > 1:
+        out = [a for a in out if not _is_part(norms, a.end)] or out
     return _without_tare(group, _without_total(group, out))
+
+
+def _is_part(norms: Sequence[str], i: int) -> bool:
+    """ "1.2 kg, 800 g of it bread": a part of what was told."""
+    return (
+        list(norms[i : i + 1]) == ["of"]
+        and norms[i + 1 : i + 2][:1] != []
+        and (norms[i + 1] in _WHOLE)
+    )
+
+
+_WHOLE = words_in("it that which them those this")
+
+
+def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
+    """ "Nearly 700 g, say 650": what is said again counts once, as it was said last."""
+    out: list[Amount] = []
+    for amount in amounts:
+        last = out[-1] if out else None
+        if last is not None and last.quantity == amount.quantity:
+            between = norms[last.end : amount.start]
+            again = len(between) <= _AGAIN_WORDS and _AGAIN.issuperset(between)
+            if again and not _INSTEAD.isdisjoint(between):
+                out.pop()
+        out.append(amount)
+    return out
+
+
+_AGAIN_WORDS = 4
+_INSTEAD = words_in("say well actually rather call like")
+_AGAIN = _INSTEAD | words_in(", it more maybe or no - — about")
+
+
+def _of_each(group: Group, amount: Amount) -> Amount:
+    """ "500 g each of leeks and rice", "3 loaves, 800 g each": as often as there are things."""
+    norms = group.message.norms
+    if norms[amount.end : amount.end + 1] not in (["each"], ["apiece"]):
+        return amount
+    if norms[amount.end + 1 : amount.end + 2] == ["of"]:
+        times = _listed_from(group, amount.end + 2)
+    else:
+        times = _counted_before(group, amount.start)
+    return amount._replace(value=amount.value * times) if times > 1 else amount
+
+
+def _listed_from(group: Group, start: int) -> int:
+    """How many things stand in the list that begins at a word."""
+    count, end = 0, start
+    for item in group.items:
+        if item.start >= end and set(group.message.norms[end : item.start]) <= _LIST:
+            count, end = count + 1, item.end
+    return count
+
+
+def _counted_before(group: Group, end: int) -> int:
+    """The count of things just before an amount of each ("3 loaves, 800 g each")."""
+    words = group.message.words
+    for i in range(end - 1, max(group.start, end - 5) - 1, -1):
+        number = read_number(words, i) if words[i].kind in ("number", "word") else None
+        if number is not None and not number.word and number.end < end:
+            whole = number.value == int(number.value) and 1 < number.value <= _MOST_THINGS
+            return int(number.value) if whole else 1
+    return 1
+
+
+_LIST = words_in(", and n & the a some of old")
+_MOST_THINGS = 50
 
 
 def is_drawn(message: Message, amount: Amount) -> bool:
@@ -53,12 +124,14 @@ def _without_tare(group: Group, amounts: list[Amount]) -> list[Amount]:
     norms = group.message.norms
     gross, tare = sorted(masses, key=lambda a: -a.value)
     near = set(norms[max(group.start, tare.start - 4) : min(group.end, tare.end + 3)])
-    if near.isdisjoint(_ALONE) or near.isdisjoint(_VESSEL):
+    with_it = not _INCLUDING.isdisjoint(norms[gross.end : gross.end + 2])
+    if (near.isdisjoint(_ALONE) and not with_it) or near.isdisjoint(_VESSEL):
         return amounts
     return [gross._replace(value=gross.value - tare.value)]
 
 
 _VESSEL = words_in("bucket tub pot bowl tin box dish pan tray crate container basin bag jar pail")
+_INCLUDING = words_in("with including incl inc gross")
 _ALONE = words_in("alone empty itself tare own weighs bare less minus")
 
 

@@ -77,3 +77,22 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
     assert poured.materials == {"vegetable": 1}
     assert weighed.mass_kg == 0.3
     assert poured.volume_l
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("1.4 kg into bin 3, 600 g of it crusts", 1.4),
+        ("2.6 kg with the bowl, bowl is 400 g, into bin 3", 2.2),
+        ("tipped 2.6 kg into bin 3 minus 400 g for the bowl", 2.2),
+        ("400 g each of carrots, leeks and rice into bin 3", 1.2),
+        ("4 loaves, 600 g each, into bin 3", 2.4),
+        ("nearly 600 g, say 550, of rice into bin 3", 0.55),
+        ("700 grams, well 720, of rice into bin 3", 0.72),
+        ("into bin 3: bread 500, peel 250 g", 0.75),
+        ("point six of a kilo of rice into bin 3", 0.6),
+        ("0.3 of a kilo of rice into bin 3", 0.3),
+    ],
+)
+def test_parts_tares_counts_and_second_thoughts(text: str, kg: float) -> None:
+    assert layers(text) == [("bin 3", kg)]
