@@ -122,7 +122,12 @@ def _hours(start: time, end: time) -> str:
 def _reminders(value: str, turn: Turn) -> Answer:
     match value.casefold():
         case "off":
-            return _set("reminders", "off", "No more reminders. Ask “what's due?” at any time.")
+            return _set(
+                "reminders",
+                "off",
+                "No more reminders until you say “turn the reminders on”. "
+                "Ask “what's due?” at any time.",
+            )
         case "on":
             at = turn.book.room.digest_at
             return _set("reminders", "on", f"I remind you again, at {at:%H:%M}.")

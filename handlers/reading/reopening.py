@@ -14,7 +14,9 @@ _IT = r"(?:it|that|that one|them|(?:the |our )?qbin)"
 _BEFORE = (
     r"(?:(?:i|we|have|had to|had|just|actually|oops|no|so|then|now|again|qmember|has|he|she) )*"
 )
-_AFTER = r"(?: (?:again|now|qday|already|though|actually|today|sorry|after all))*"
+_WHY = r"(?: (?:cos|because|since|as|we|i|forgot|to|for) .*)?"
+"""Why it was opened again: "we forgot the peelings"."""
+_AFTER = rf"(?: (?:again|now|qday|already|though|actually|today|sorry|after all))*{_WHY}"
 _REOPENED = re.compile(
     rf"^{_BEFORE}(?:unsealed|un sealed|unseal|reopened|re opened|reopen|broke the seal(?: of| on)?)"
     rf"(?: {_IT})?{_AFTER}$|"

@@ -27,8 +27,12 @@ _OF_MONTH = (
     rf"(?:on )?(?:the |every )?(?P<nth>first|second|third|fourth|last|1 st|2 nd|3 rd|4 th) "
     rf"(?P<day>{_DAY}) (?:of|in) (?:the|each|every|a) month"
 )
+_OF_EVERY_MONTH = (
+    rf"(?:on )?every (?P<nth>first|last|1 st) (?P<day>{_DAY})(?: (?:of|in) (?:the|each|a) month)?"
+)
 _RULES = (
     ("nth", re.compile(_OF_MONTH)),
+    ("nth", re.compile(_OF_EVERY_MONTH)),
     ("monthday", re.compile(
         r"(?:every month |monthly |each month )?on the (?P<number>\d\d?) (?:st|nd|rd|th)"
         r"(?: (?:of|in))? (?:the|each|every|a) month")),

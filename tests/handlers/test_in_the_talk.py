@@ -137,7 +137,8 @@ async def test_a_size_is_no_answer_to_what_was_asked_before(room: TalkingRoom) -
 
 @pytest.mark.parametrize(
     "words",
-    ["unsealed", "opened it again", "had to open the shed bin again", "reopened the shed bin",
+    ["unsealed", "opened it again", "unsealed it again, we forgot the rinds",
+     "had to open the shed bin again", "reopened the shed bin",
      "the shed bin is not sealed after all", "wait, not sealed yet"],
 )  # fmt: skip
 async def test_a_sealed_bin_is_opened_again(room: TalkingRoom, words: str) -> None:

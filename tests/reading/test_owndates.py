@@ -44,6 +44,10 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
             own("clean the caddy", 8, rule=SUNDAYS),
         ),
         (
+            "remind us to buy bran every first Saturday at 9",
+            own("buy bran", 7, rule="FREQ=MONTHLY;BYDAY=1SA", hour=time(9)),
+        ),
+        (
             "remind us every Monday at 19:00 to put the bins out",
             own("put the bins out", 9, rule="FREQ=WEEKLY;BYDAY=MO", hour=time(19)),
         ),
