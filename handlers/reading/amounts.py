@@ -72,7 +72,8 @@ _ONE_OF = frozenset(
     {"kilo", "pound", "lb", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
 )
 _BEFORE_ONE = words_in(
-    "added add put dropped tipped chucked tossed fed got gave threw poured binned brought and plus"
+    "added add put dropped tipped chucked tossed fed got gave threw poured binned brought and plus "
+    "final first last whole full odd extra"
 )
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _MONEY_SIGNS = frozenset({"£", "$", "€"})
@@ -388,7 +389,7 @@ class _Reader:
             return False
         sign = words[start - 1]
         if sign.norm == "minus":
-            return True
+            return start < 2 or words[start - 2].norm not in ("plus", "+")  # "plus minus 2 kg"
         free = start == 1 or words[start - 2].end < sign.start
         return sign.norm == "-" and sign.end == words[start].start and free
 

@@ -22,12 +22,15 @@ def described(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, a layer of no stated kind, doer or day with those told elsewhere."""
     layers = [act for act in acts if isinstance(act, Layer)]
     if len(layers) > 1:
-        return [_alike(act, message) if isinstance(act, Layer) else act for act in acts]
+        return [_alike(act, layers, message) if isinstance(act, Layer) else act for act in acts]
     return [_said_of(act, message) if isinstance(act, Layer) else act for act in acts]
 
 
-def _alike(layer: Layer, message: Message) -> Layer:
-    """ "0.9 kg lodge, 0.4 kg Percy, both veg": the kind is said of every layer."""
+def _alike(layer: Layer, layers: Sequence[Layer], message: Message) -> Layer:
+    """ "0.9 kg lodge, 0.4 kg Percy, both veg", "300 more of the same": the kind of every layer."""
+    known = [one for one in layers if one.materials != _MIXED]
+    if layer.materials == _MIXED and known and "same" in message.norms:
+        return replace(layer, materials=known[0].materials, rich=known[0].rich)
     said = [i for i in message.items if i.start and message.norms[i.start - 1] in _EVERY]
     made = makeup(said[-1:]) if layer.materials == _MIXED else None
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)

@@ -311,7 +311,7 @@ def _part_of(food: Food, part: str) -> Food:
     kind = food.shares[0][0]
     if part in ("crust", "crusts"):
         return Food((("grain", 1.0),), 0.0, food.name)
-    animal = kind in ("meat", "fish", "bone")
+    animal = kind in ("meat", "fish", "bone") or (kind == "cooked" and part in ("bone", "bones"))
     if animal and part in _BONES:
         return Food((("bone", 1.0),), 1.0, part)
     if kind in ("vegetable", "fruit", "grain", "pulse") and (

@@ -27,6 +27,7 @@ def amounts(text: str, units: Units = "metric") -> tuple[Amount, ...]:
         ("two kilos three fifty", 2.35), ("2lb 4", 2.25 * POUND), ("two pound ten", 2.625 * POUND),
         ("half a hundredweight", 56 * POUND), ("500 g twice", 1.0),
         ("4 hundred grams", 0.4), ("two, maybe three kilos", 2.5), ("added kilo of rice", 1.0),
+        ("the final pound of rice", POUND), ("plus minus 2 kg", 2.0),
     ],
 )  # fmt: skip
 def test_masses(text: str, kg: float) -> None:

@@ -54,6 +54,8 @@ def test_a_field_told_elsewhere(text: str, kind: str, field: str, value: object)
         ("a coffee can of bacon fat into bin 3", "oil"),
         ("900 g of rolls and pies mainly, and some salad, into bin 3", "grain"),
         ("bin 3 got 2 kg of beans, I am off to put my feet up", "pulse"),
+        ("the shed got 400 g of leek tops, and 300 g of the same went in bin 3", "vegetable"),
+        ("half a kilo of barbecue bones into bin 3", "bone"),
         ("800 g of sausages, crackers and grapes in bin 3, a third was meat", "grain"),
     ],
 )
