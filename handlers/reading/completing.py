@@ -17,6 +17,7 @@ from handlers.reading.message import Message
 from handlers.reading.naming import given_name
 from handlers.reading.numbers import digits_value
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
+from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
 
@@ -32,7 +33,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = enumerated([_in_bin(act, message) for act in acts], message)
-    if _deeds(message) < 2:
+    if deeds(message) < 2:
         acts = _one_each(acts)
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
     acts = [
@@ -115,14 +116,6 @@ def _lists(message: Message) -> list[list[str]]:
 
 
 _JOINTS = words_in("and & n , + the then y und et e")
-
-
-def _deeds(message: Message) -> int:
-    """How often the message says that something was put in: each time is a layer of its own."""
-    return sum(
-        c.sense == "did" and c.verb is not None and "layer" in c.verb.verb.classes
-        for c in message.clauses
-    )
 
 
 def _one_each(acts: list[Act]) -> list[Act]:

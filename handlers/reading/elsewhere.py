@@ -7,6 +7,7 @@ from handlers.reading.acts import Act, Ask, Layer, Observe, Open, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.message import Message
 from handlers.reading.sizes import SMALLEST_BARE
+from handlers.reading.told import deeds
 from handlers.reading.vocabulary import words_in
 
 _NOT_IN_BIN = words_in(
@@ -84,16 +85,9 @@ def _without_sizes(acts: Sequence[Act], message: Message) -> list[Act]:
             isinstance(act, Layer)
             and act.volume_l is not None
             and act.volume_l >= SMALLEST_BARE
-            and not _put_in(message)
+            and not deeds(message)
         )
     ]
-
-
-def _put_in(message: Message) -> bool:
-    return any(
-        c.sense == "did" and c.verb is not None and "layer" in c.verb.verb.classes
-        for c in message.clauses
-    )
 
 
 def _stocked(act: Stock, message: Message, free: Sequence[Amount]) -> Stock:

@@ -261,24 +261,7 @@ def _is_generic(food: Food) -> bool:
 
 
 _LEFTOVER_WORDS = frozenset({"leftover", "left over", "leftovers", "cooked", "cooked food"})
-_SCRAP_NAMES = frozenset(
-    [
-        "scrap",
-        "scraps",
-        "food",
-        "scrap",
-        "kitchen",
-        "scrap",
-        "kitchen",
-        "waste",
-        "food",
-        "waste",
-        "leftover",
-        "leftovers",
-        "waste",
-        "slops",
-    ]
-)
+_SCRAP_NAMES = words_in("scrap scraps food kitchen leftover leftovers waste slops")
 
 
 def _is_scrap(food: Food) -> bool:

@@ -37,11 +37,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
 
 def _is_part(norms: Sequence[str], i: int) -> bool:
     """ "1.2 kg, 800 g of it bread": a part of what was told."""
-    return (
-        list(norms[i : i + 1]) == ["of"]
-        and norms[i + 1 : i + 2][:1] != []
-        and (norms[i + 1] in _WHOLE)
-    )
+    return norms[i : i + 1] == ["of"] and not _WHOLE.isdisjoint(norms[i + 1 : i + 2])
 
 
 _WHOLE = words_in("it that which them those this")

@@ -1,6 +1,7 @@
 """The one door: a text and its context in, acts out."""
 
 from handlers.reading.acts import Act, Ask, Context, Set, Unsure
+from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
 from handlers.reading.privacy import about_oneself
@@ -48,7 +49,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         found += [act for act in asked if _believed(act, scores)]
     known = {kind_of(act) for act in found}
     beyond = any(_is_beyond(act, scores) for act in found) or (
-        any(isinstance(act, Set) for act in found) and not _asks(message)
+        any(isinstance(act, Set) for act in found) and not is_asking(message)
     )
     for kind in sure:
         if kind not in known and not (beyond and kind.startswith("ask ")):
@@ -77,11 +78,6 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
     if message.context.after_bot:
         return ()
     return replies(message) if scores.any_may(REPLY_KINDS) else settings(message)
-
-
-def _asks(message: Message) -> bool:
-    """Whether any of it has the form of a question."""
-    return any(s.asked for s in message.sentences) or any(c.sense == "ask" for c in message.clauses)
 
 
 def _believed(act: Act, scores: Scores) -> bool:

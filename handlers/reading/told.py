@@ -13,6 +13,14 @@ from handlers.reading.vocabulary import words_in
 _OWN = words_in("i we ive im my me us")
 
 
+def deeds(message: Message) -> int:
+    """How often the message says that something was put in: each time is a layer of its own."""
+    return sum(
+        c.sense == "did" and c.verb is not None and "layer" in c.verb.verb.classes
+        for c in message.clauses
+    )
+
+
 def bin_of(groups: Sequence[Group], k: int) -> str | None:
     """Name of the bin the k-th group means: its own, else the last named, else the next."""
     group = groups[k]
