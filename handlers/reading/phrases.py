@@ -34,11 +34,8 @@ class Phrase:
     to_bot: bool
     sentence: tuple[int, int]
     """The words of the message that it stands in, with courtesies and the bot's name."""
-
-    @property
-    def text(self) -> str:
-        """The tokens with one space between."""
-        return " ".join(self.tokens)
+    text: str
+    """The tokens with one space between."""
 
     @property
     def message_text(self) -> str:
@@ -117,6 +114,7 @@ def phrases(message: Message) -> Iterator[Phrase]:
                 sentence.asked,
                 to_bot=bool(message.bot),
                 sentence=(sentence.start, sentence.end),
+                text=" ".join(tokens),
             )
 
 
