@@ -33,7 +33,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = enumerated([_in_bin(act, message) for act in acts], message)
-    if deeds(message) < 2:
+    if len(acts) > 1 and deeds(message) < 2:
         acts = _one_each(acts)
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
     acts = [
@@ -275,6 +275,8 @@ def _drained(message: Message) -> float | None:
 
 def _shares(layer: Layer, message: Message) -> list[Layer]:
     """ "Split between the shed and the hall" is half for each, "1 kg to each bin" one for each."""
+    if len(message.bins) + len(message.named) < 2:
+        return []
     refs = [r for r in sorted((*message.bins, *message.named)) if not _is_asked(message, r.start)]
     names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
     if len(names) < 2:

@@ -240,11 +240,12 @@ class Dates:
 def is_no_date(words: Sequence[Word]) -> bool:
     """Whether a date is said that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
     norms = [word.norm for word in words]
-    return any(
-        _is_no_date(norms, i)
-        for i, norm in enumerate(norms)
-        if norm in MONTHS or norm[:1].isdigit()
-    )
+    dated = [i for i, n in enumerate(norms) if n in MONTHS or (len(n) >= _WHOLE and n[0].isdigit())]
+    return any(_is_no_date(norms, i) for i in dated)
+
+
+_WHOLE = len("1/1/2026")
+"""Signs in the shortest date that is written as one word with its year."""
 
 
 def _is_no_date(norms: Sequence[str], i: int) -> bool:

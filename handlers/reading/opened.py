@@ -17,6 +17,7 @@ _OPENING = frozenset(
      "inaugurate",
      "set going", "call", "dub"}
 )  # fmt: skip
+_GETTING = frozenset({"get", "have", "set"})
 _NAMING = frozenset({"christen", "name", "call", "dub"})
 _SHARED = words_in(
     "shared communal everyone everybody all common anybody public community house block whole "
@@ -98,9 +99,11 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
     if group.sense != "did":
         return None
     plain = group.verb.verb.plain
+    if plain not in _OPENING and plain not in _GETTING:
+        return None
     sized = _capacity(group) is not None
     if (
-        plain in ("get", "have", "set")
+        plain in _GETTING
         and sized
         and ("new" in group.norms or _GOING.search(" ".join(group.norms)))
     ):

@@ -37,6 +37,8 @@ def records(message: Message) -> tuple[Record, ...]:
         if observed is not None:
             seen.append((group.start, observed))
     told += pooled(groups, {group_sentence(message, at) for at, _ in told})
+    if not (told or seen):
+        return ()
     joined = merged([act for _, act in seen])
     starts = [
         next(at for at, act in seen if (act.bin, act.on) == (one.bin, one.on)) for one in joined
