@@ -5,7 +5,7 @@ from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import ASKED_KINDS, asks
+from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, replies, settings
 from handlers.reading.scores import Scores, scores_of
@@ -44,8 +44,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         found += [act for act in records(message) if _believed(act, scores)]
     if not answer or any(kind.startswith("ask ") for kind in sure):
-        scored = context.after_bot or scores.any_may(ASKED_KINDS)
-        asked = asks(message, told=bool(found), scored=scored)
+        asked = asks(message, scores, told=bool(found))
         found += [act for act in asked if _believed(act, scores)]
     known = {kind_of(act) for act in found}
     beyond = any(_is_beyond(act, scores) for act in found) or (
@@ -77,7 +76,7 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
     """The reply that a message is; behind the bot's words it was looked for before the scores."""
     if message.context.after_bot:
         return ()
-    return replies(message) if scores.any_may(REPLY_KINDS) else settings(message)
+    return replies(message, scores.may) if scores.any_may(REPLY_KINDS) else settings(message)
 
 
 def _believed(act: Act, scores: Scores) -> bool:
