@@ -37,10 +37,13 @@ def read_days(
     taken: Collection[int] = (),
 ) -> tuple[Day, ...]:
     """All days named in the words; `at` is the local time of the message."""
+    starts = [i for i, w in enumerate(words) if w.norm in STARTS or w.kind == "number"]
+    if not starts:
+        return ()
     reader = _Reader(words, at, month_first)
     out: list[Day] = []
-    for i, word in enumerate(words):
-        if not (word.kind == "number" or word.norm in STARTS) or i in taken:
+    for i in starts:
+        if i in taken:
             continue
         if out and i < out[-1].end:
             continue

@@ -5,7 +5,7 @@ is a word or its class, two neighbours, two with one between, a slot that stands
 message, or what a clause says: its sense, its verb and the slots in it.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from handlers.reading.message import BRAN, LIQUID, Message
 from handlers.reading.sentences import Clause
@@ -30,7 +30,7 @@ def features(message: Message) -> dict[str, int]:
         while stop < len(names) and places[stop] < clause.end:
             stop += 1
         _add_clause(clause, names[first:stop], add)
-    slots = sorted({name for name in names if name[0].isupper()})
+    slots = _slots_in(names)
     add("all " + " ".join(slots), 0)
     for kin, at in _classes(names, places).items():
         add(kin, at)
@@ -72,7 +72,7 @@ def _add_runs(names: Sequence[str], places: Sequence[int], add: Add) -> None:
 
 def _add_clause(clause: Clause, names: Sequence[str], add: Add) -> None:
     sense, at = clause.sense, clause.start
-    slots = sorted({name for name in names if name[0].isupper()})
+    slots = _slots_in(names)
     together = " ".join(slots) or "-"
     add(f"{sense}: {together}", at)
     if clause.verb is None:
@@ -92,13 +92,15 @@ def _add_clause(clause: Clause, names: Sequence[str], add: Add) -> None:
         for name in names:
             add(f"ask {name}", at)
     if slots:
-        for word in (name for name in names if name[0].islower()):
-            _add_beside(word, slots, at, add)
+        for word in [name for name in names if name[0].islower()]:
+            for slot in slots:
+                add(f"{word} .. {slot}", at)
 
 
-def _add_beside(word: str, slots: Sequence[str], at: int, add: Add) -> None:
-    for slot in slots:
-        add(f"{word} .. {slot}", at)
+def _slots_in(names: Iterable[str]) -> list[str]:
+    """The slots among the words, each once."""
+    found = [name for name in names if name[0].isupper()]
+    return sorted(set(found)) if len(found) > 1 else found
 
 
 def _tokens(message: Message) -> tuple[list[str], list[int]]:
@@ -107,26 +109,26 @@ def _tokens(message: Message) -> tuple[list[str], list[int]]:
     slots = _slots(message)
     names: list[str] = []
     places: list[int] = []
-    i = 0
-    while i < len(message.norms):
+    behind = 0
+    for i, word in enumerate(message.words):
+        if i < behind:
+            continue
         places.append(i)
         slot = slots.get(i)
         if slot is None:
-            names.append(_word(message, i))
-            i += 1
+            names.append("NUMBER" if word.kind == "number" else _named(message, i))
         else:
             names.append(slot[0])
-            i = slot[1]
+            behind = slot[1]
     return names, places
 
 
-def _word(message: Message, i: int) -> str:
+def _named(message: Message, i: int) -> str:
+    """Word i, or the slot of the stuff that it stands for."""
     norm = message.norms[i]
     if norm in LIQUID and message.liquid_at(i):
         return "LIQUID"
-    if norm in BRAN and message.bran_at(i):
-        return "BRAN"
-    return "NUMBER" if message.words[i].kind == "number" else norm
+    return "BRAN" if norm in BRAN and message.bran_at(i) else norm
 
 
 def _slots(message: Message) -> dict[int, tuple[str, int]]:

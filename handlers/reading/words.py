@@ -2,7 +2,8 @@
 
 import re
 import unicodedata
-from functools import lru_cache
+from collections.abc import Callable
+from functools import lru_cache, partial
 from typing import NamedTuple
 
 READ_AT_MOST = 4000
@@ -111,19 +112,23 @@ def words_of(text: str) -> list[Word]:
         if first.isalpha():
             for norm, behind, before in _opened(written):
                 said = written[behind:before]
-                out.append(Word(norm, said, start + behind, start + before, "word"))
+                out.append(_word((norm, said, start + behind, start + before, "word")))
         elif first.isdigit():
             if out and out[-1].norm == "an":  # "6 pints and 2": said with the d left out
                 out[-1] = out[-1]._replace(norm="and")
-            out.append(Word(written, written, start, end, "number"))
+            out.append(_word((written, written, start, end, "number")))
         elif first == "." and len(written) > 1:
-            out.append(Word(f"0{written}", written, start, end, "number"))
+            out.append(_word((f"0{written}", written, start, end, "number")))
         elif first == "-" and _joins(text, start, end):
             continue
         else:
             norm = "\n" if first == "\n" else _sign(first)
-            out.append(Word(norm, written, start, end, "sign"))
+            out.append(_word((norm, written, start, end, "sign")))
     return out
+
+
+_word: Callable[[tuple[str, str, int, int, str]], Word] = partial(tuple.__new__, Word)
+"""Makes a word in half the time that its own constructor takes: there are ten in a message."""
 
 
 def _joins(text: str, start: int, end: int) -> bool:
