@@ -97,7 +97,10 @@ class _Reader(Dates):
         return free and before not in ("for", "the", "happy", "merry", "till", "until")
 
     def offset(self, i: int) -> Day | None:
+        behind = self.norms[i + 1] if i + 1 < len(self.norms) else ""
         for phrase, offset in FIRST_OF_OFFSET[self.norms[i]]:
+            if len(phrase) > 1 and phrase[1] != behind:
+                continue
             end = i + len(phrase)
             if tuple(self.norms[i:end]) == phrase:
                 day = self.today + timedelta(offset)
@@ -218,6 +221,8 @@ class _Reader(Dates):
 
     def counted(self, i: int) -> Day | None:
         """ "3 days ago", "a week ago", "in two days", "5 days from now"."""
+        if _STEPS.keys().isdisjoint(self.norms):
+            return None
         start = i
         ahead = self.norms[i] == "in"
         number = read_number(self.words, i + 1 if ahead and i + 1 < len(self.words) else i)

@@ -5,7 +5,7 @@ is a word or its class, two neighbours, two with one between, a slot that stands
 message, or what a clause says: its sense, its verb and the slots in it.
 """
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 
 from handlers.reading.message import BRAN, LIQUID, Message
 from handlers.reading.sentences import Clause
@@ -21,6 +21,7 @@ def features(message: Message) -> dict[str, int]:
     add = found.setdefault
     names, places = _tokens(message)
     _add_runs(names, places, add)
+    slotted = {name for name in names if name[0].isupper()}
     stop = 0
     for clause in message.clauses:
         first = stop
@@ -29,8 +30,8 @@ def features(message: Message) -> dict[str, int]:
         stop = first
         while stop < len(names) and places[stop] < clause.end:
             stop += 1
-        _add_clause(clause, names[first:stop], add)
-    slots = _slots_in(names)
+        _add_clause(clause, names[first:stop], slotted, add)
+    slots = sorted(slotted)
     add("all " + " ".join(slots), 0)
     for kin, at in _classes(names, places).items():
         add(kin, at)
@@ -70,9 +71,9 @@ def _add_runs(names: Sequence[str], places: Sequence[int], add: Add) -> None:
         add(f"{before} _ $", places[-1])
 
 
-def _add_clause(clause: Clause, names: Sequence[str], add: Add) -> None:
+def _add_clause(clause: Clause, names: Sequence[str], slotted: set[str], add: Add) -> None:
     sense, at = clause.sense, clause.start
-    slots = _slots_in(names)
+    slots = sorted(slotted.intersection(names)) if slotted else []
     together = " ".join(slots) or "-"
     add(f"{sense}: {together}", at)
     if clause.verb is None:
@@ -95,12 +96,6 @@ def _add_clause(clause: Clause, names: Sequence[str], add: Add) -> None:
         for word in [name for name in names if name[0].islower()]:
             for slot in slots:
                 add(f"{word} .. {slot}", at)
-
-
-def _slots_in(names: Iterable[str]) -> list[str]:
-    """The slots among the words, each once."""
-    found = [name for name in names if name[0].isupper()]
-    return sorted(set(found)) if len(found) > 1 else found
 
 
 def _tokens(message: Message) -> tuple[list[str], list[int]]:

@@ -30,8 +30,9 @@ _NEW = re.compile(
     r"\b(?:new|fresh) (?:\S+ ){0,2}(?:bin|balde|cubeta|bucket|pail|one|tub|caddy|drum|barrel)\b|"
     r"\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
 )
+_BEING = words_in("is 's now officially has all just been")
 _IN_USE = re.compile(
-    r"\bqbin (?:is |'s |now |officially |has |all |just |been )+(?:up and running|live|open for "
+    rf"\bqbin (?:(?:{'|'.join(sorted(_BEING))}) )+(?:up and running|live|open for "
     r"business|in use|in service|"
     r"in action|good to go|on the go|started|up and going|ready for scraps|ready to be filled|"
     r"open)\b"
@@ -85,6 +86,7 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
         return None
     if (
         group.sense in ("none", "did", "habit")
+        and group.message.has(_BEING)
         and _IN_USE.search(sentence_text(groups, k))
         and not _known(group)
     ):

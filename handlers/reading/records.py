@@ -101,10 +101,17 @@ def _says_same(first: Record, second: Record) -> bool:
 
 
 def _said(act: Record) -> dict[str, Any]:
-    values = {f.name: getattr(act, f.name) for f in fields(act) if f.name != "rules"}
+    values = {name: getattr(act, name) for name in _NAMES[type(act)]}
     if values.get("materials") == {"mixed": 1.0}:
         del values["materials"]
     return {name: value for name, value in values.items() if value is not None}
+
+
+_NAMES = {
+    kind: tuple(each.name for each in fields(kind) if each.name != "rules")
+    for kind in get_args(Record)
+}
+"""The names of each act's fields, but for its rules."""
 
 
 def _completed(first: Record, second: Record) -> Record:
