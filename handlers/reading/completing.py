@@ -63,9 +63,9 @@ def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the layers as one lot was shared out; none where nothing was."""
     layers = [act for act in acts if isinstance(act, Layer)]
     parts = allotted(layers, message) if layers else []
-    if {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
+    if not parts or {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
         return []
-    return [*parts, *(act for act in acts if not isinstance(act, Layer))] if parts else []
+    return [*parts, *(act for act in acts if not isinstance(act, Layer))]
 
 
 def _in_bin(act: Act, message: Message) -> Act:
@@ -179,7 +179,9 @@ def _measured(layer: Layer, message: Message) -> Layer:
         layer = replace(layer, mass_kg=mass)
     else:
         made = None if layer.materials != {"mixed": 1.0} else made
-    return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+    if made is None or made.shares is layer.materials:
+        return layer
+    return replace(layer, materials=made.shares, rich=made.rich)
 
 
 def _in_list(norms: Sequence[str], amount: Amount) -> bool:

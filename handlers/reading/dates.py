@@ -241,7 +241,7 @@ def is_no_date(words: Sequence[Word]) -> bool:
     """Whether a date is said that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
     norms = [word.norm for word in words]
     dated = [i for i, n in enumerate(norms) if n in MONTHS or (len(n) >= _WHOLE and n[0].isdigit())]
-    return any(_is_no_date(norms, i) for i in dated)
+    return bool(dated) and any(_is_no_date(norms, i) for i in dated)
 
 
 _WHOLE = len("1/1/2026")

@@ -33,8 +33,6 @@ def pooled(groups: Sequence[Group], told: Collection[int]) -> list[tuple[int, La
     `told` are the numbers of the sentences that already gave a record.
     """
     out: list[tuple[int, Layer | Drain]] = []
-    if len(groups) < 2:
-        return out
     numbers = list(dict.fromkeys(g.clauses[0].sentence for g in groups))
     used = set(told)
     for width in (1, 2):

@@ -29,7 +29,10 @@ def scrap_amounts(group: Group) -> list[Amount]:
     ]  # fmt: skip
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
-    out = without_restated(norms, [_of_each(group, a) for a in out])
+    out = [_of_each(group, a) for a in out]
+    if len(out) < 2:
+        return out
+    out = without_restated(norms, out)
     if len(out) > 1:
         out = [a for a in out if not _is_part(norms, a.end)] or out
     return _without_tare(group, _without_total(group, out))
@@ -239,6 +242,7 @@ def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:
     return None, None
 
 
+@once
 def makeup_of(group: Group) -> Makeup | None:
     """Make-up of what the group names, or of the group it goes on from if it names none."""
     amounts = scrap_amounts(group)

@@ -1,5 +1,7 @@
 """The one door: a text and its context in, acts out."""
 
+from collections.abc import Sequence
+
 from handlers.reading.acts import Act, Ask, Context, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
@@ -47,16 +49,27 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         asked = asks(message, scores, told=bool(found))
         found += [act for act in asked if _believed(act, scores)]
     known = {kind_of(act) for act in found}
+    unfound = [kind for kind in sure if kind not in known]
+    if unfound:
+        found += _supplied(unfound, found, message, scores)
+    return asked_first(completed(found, message), message) if found else ()
+
+
+def _supplied(
+    kinds: Sequence[str], found: Sequence[Act], message: Message, scores: Scores
+) -> list[Act]:
+    """The acts that no rule found and the scores are sure of, beside those found."""
     beyond = any(_is_beyond(act, scores) for act in found) or (
         any(isinstance(act, Set) for act in found) and not is_asking(message)
     )
-    for kind in sure:
-        if kind not in known and not (beyond and kind.startswith("ask ")):
-            if found and scores.likelihood(kind) < BESIDE_ANOTHER:
-                continue
-            likelihood = scores.likelihood(kind)
-            found += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
-    return asked_first(completed(found, message), message) if found else ()
+    out: list[Act] = []
+    for kind in kinds:
+        likelihood = scores.likelihood(kind)
+        if beyond and kind.startswith("ask "):
+            continue
+        if not (found or out) or likelihood >= BESIDE_ANOTHER:
+            out += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
+    return out
 
 
 BESIDE_ANOTHER = 0.8

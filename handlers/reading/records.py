@@ -36,9 +36,10 @@ def records(message: Message) -> tuple[Record, ...]:
         observed = observe_of(groups, k)
         if observed is not None:
             seen.append((group.start, observed))
-    told += pooled(groups, {group_sentence(message, at) for at, _ in told})
-    if not (told or seen):
-        return ()
+    if len(groups) > 1:
+        told += pooled(groups, {group_sentence(message, at) for at, _ in told})
+    if not seen and len(told) < 2:
+        return tuple(act for _, act in told)
     joined = merged([act for _, act in seen])
     starts = [
         next(at for at, act in seen if (act.bin, act.on) == (one.bin, one.on)) for one in joined

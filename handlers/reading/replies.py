@@ -52,7 +52,7 @@ def replies(message: Message, may: Callable[[str], bool] | None = None) -> tuple
 
 def settings(message: Message) -> tuple[Act, ...]:
     """What a message sets for the group; no other reply."""
-    return _first(message, _READERS[:1])
+    return () if _measures(message) else _first(message, _READERS[:1])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -170,8 +170,12 @@ def _done(message: Message, text: str) -> Done | None:
     return None
 
 
+def _measures(message: Message) -> bool:
+    return any(a.quantity in ("mass", "volume") for a in message.amounts)
+
+
 def _set(message: Message, text: str) -> Set | None:
-    if any(a.quantity in ("mass", "volume") for a in message.amounts):
+    if _measures(message):
         return None
     found = setting_of(text, to_bot=bool(message.bot) or message.context.after_bot)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
