@@ -5,6 +5,7 @@ is a word or its class, two neighbours, two with one between, a slot that stands
 message, or what a clause says: its sense, its verb and the slots in it.
 """
 
+from bisect import bisect_left
 from collections.abc import Callable, Sequence
 
 from handlers.reading.message import BRAN, LIQUID, Message
@@ -24,12 +25,8 @@ def features(message: Message) -> dict[str, int]:
     slotted = {name for name in names if name[0].isupper()}
     stop = 0
     for clause in message.clauses:
-        first = stop
-        while first < len(names) and places[first] < clause.start:
-            first += 1
-        stop = first
-        while stop < len(names) and places[stop] < clause.end:
-            stop += 1
+        first = bisect_left(places, clause.start, stop)
+        stop = bisect_left(places, clause.end, first)
         _add_clause(clause, names[first:stop], slotted, add)
     slots = sorted(slotted)
     add("all " + " ".join(slots), 0)
@@ -51,8 +48,8 @@ def _classes(names: Sequence[str], places: Sequence[int]) -> dict[str, int]:
     """The classes that the words stand in, each with its first word."""
     known = word_classes()
     found: dict[str, int] = {}
-    for name, at in zip(names, places, strict=True):
-        for kin in known.get(name, ()):
+    for name, at in [each for each in zip(names, places, strict=True) if each[0] in known]:
+        for kin in known[name]:
             found.setdefault(kin, at)
     return found
 
@@ -101,7 +98,7 @@ def _add_clause(clause: Clause, names: Sequence[str], slotted: set[str], add: Ad
 def _tokens(message: Message) -> tuple[list[str], list[int]]:
     """The words in order, a slot in place of each name, figure, day, sign, food or liquid; and
     where each of them stands."""
-    slots = _slots(message)
+    slots, norms = _slots(message), message.norms
     names: list[str] = []
     places: list[int] = []
     behind = 0
@@ -109,13 +106,19 @@ def _tokens(message: Message) -> tuple[list[str], list[int]]:
         if i < behind:
             continue
         places.append(i)
-        slot = slots.get(i)
-        if slot is None:
-            names.append("NUMBER" if word.kind == "number" else _named(message, i))
+        if i in slots:
+            name, behind = slots[i]
+        elif word.kind == "number":
+            name = "NUMBER"
         else:
-            names.append(slot[0])
-            behind = slot[1]
+            name = norms[i]
+            if name in _STUFF:
+                name = _named(message, i)
+        names.append(name)
     return names, places
+
+
+_STUFF = LIQUID | BRAN
 
 
 def _named(message: Message, i: int) -> str:

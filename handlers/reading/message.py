@@ -78,6 +78,8 @@ class Message:
 
     def has(self, words: frozenset[str], start: int = 0, end: int | None = None) -> bool:
         """Whether one of the words stands in the stretch."""
+        if end is None and not start:
+            return not words.isdisjoint(self.norms)
         return not words.isdisjoint(self.norms[start:end])
 
     def text(self, start: int, end: int) -> str:

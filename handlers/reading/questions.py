@@ -79,15 +79,20 @@ def _topic(question: Question, scores: Scores) -> Topic | None:
     A question of a place where bins were buried needs no score.
     """
     message = question.message
-    if names_place(message) or (
-        _is_scored(message, scores)
-        and any(scores.may(kind) and test(question) for kind, test in _KINDS)
-    ):
+    if names_place(message) or (_is_scored(message, scores) and _any_fits(question, scores)):
         return next((name for name, test in TOPICS if test(question)), None)
     return None
 
 
-_KINDS = tuple((f"ask {topic}", test) for topic, test in TOPICS)
+def _any_fits(question: Question, scores: Scores) -> bool:
+    """Whether a topic fits that the scores allow."""
+    allowed = scores.allowed(ASKED_KINDS)
+    return any(test(question) for kind in allowed for test in _TESTS[kind])
+
+
+_TESTS = {
+    kind: tuple(test for topic, test in TOPICS if f"ask {topic}" == kind) for kind in ASKED_KINDS
+}
 
 
 def _is_scored(message: Message, scores: Scores) -> bool:

@@ -63,7 +63,7 @@ def _weight(together: int, lane: int) -> float:
     return ((together >> _LANE * lane & _MASK) - _HALF) / 100
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Scores:
     """How likely each kind of act is in one message."""
 
@@ -83,6 +83,10 @@ class Scores:
     def may(self, kind: str) -> bool:
         """Whether a rule that finds such an act is believed."""
         return kind in self.believed or kind not in _known()
+
+    def allowed(self, of: frozenset[str]) -> frozenset[str]:
+        """The kinds of those in which a rule that finds such an act is believed."""
+        return of & self.believed | of - _known()
 
     def knows(self, kind: str) -> bool:
         """Whether there are weights for that kind of act."""
