@@ -124,7 +124,7 @@ class Dates:
     def dated(self, i: int) -> Day | None:
         """ "15/8", "9/5", "1.6.", "3 June", "2026-03-05"."""
         norm = self.norms[i]
-        if _ISO.fullmatch(norm):
+        if "-" in norm and _ISO.fullmatch(norm):
             return self.parsed(i, i + 1, norm)
         numeric = _NUMERIC.fullmatch(norm)
         if numeric is not None:

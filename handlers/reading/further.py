@@ -125,6 +125,8 @@ def _words_of(places: tuple[str, ...]) -> frozenset[str]:
 
 def further(q: Question) -> Ask | None:
     """A question that the reading contract has no topic for; None if it is none of these."""
+    if not q.has(_CUES):
+        return None
     wanted = asks_how_many(q)
     if wanted is not None:
         return wanted

@@ -152,15 +152,18 @@ def read_message(text: str, context: Context) -> Message:
     in_bins = _indexes(bins)
     elsewhere = tuple([m for m in mentions(norms, context.bins) if not _overlaps(m, in_bins)])
     marks = vocabulary().find(norms)
-    bins = _no_figures_of_speech(bins, marks)
-    in_bins = _indexes(bins)
+    if bins and marks:
+        bins = _no_figures_of_speech(bins, marks)
+        in_bins = _indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _inside(m, in_bins)]
     signs = find_signs(norms, marks)
     used = _indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
     items = tuple([i for i in find_items(norms, marks, measures) if i.start not in used])
     taken |= in_bins
-    held = taken | _indexes(_food_marks(marks)) | _list_joints(norms, items, amounts)
+    held = taken | _indexes(_food_marks(marks))
+    if len(items) > 1:
+        held |= _list_joints(norms, items, amounts)
     sentences = sentences_of(words, held)
     names = frozenset([norms[i] for m in members for i in range(m.start, m.end)])
     verbs = verbs_of(words, marks, taken)
@@ -207,8 +210,6 @@ def _list_joints(
     norms: list[str], items: tuple[Item, ...], amounts: tuple[Amount, ...]
 ) -> frozenset[int]:
     """Words that join two things of one list ("600 g rice and 400 g beans") and no clauses."""
-    if len(items) < 2:
-        return _NONE
     ends = {item.end for item in items}
     starts = {item.start for item in items}
     measured = {
@@ -242,7 +243,7 @@ def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
 
 def _no_figures_of_speech(bins: tuple[BinRef, ...], marks: list[Mark]) -> tuple[BinRef, ...]:
     """The bins without the drum of "tight as a drum"."""
-    if not bins or all(b.name is not None for b in bins):
+    if all(b.name is not None for b in bins):
         return bins
     spoken = [m for m in marks if m.tag.startswith("sign") and m.end - m.start > 2]
     return tuple(

@@ -319,7 +319,7 @@ COLOURS = words_in(
 )
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=1024)
 def slipped(word: str, names: tuple[str, ...]) -> str | None:
     """The one-word name that `word` was meant to be, one slip away; None if not plain."""
     near = [name for name in names if len(name) >= 4 and one_slip(word, name.lower())]

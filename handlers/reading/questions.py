@@ -52,7 +52,7 @@ def asks(message: Message, scores: Scores, *, told: bool = False) -> tuple[Act, 
     """
     if not (_is_scored(message, scores) or may_be_further(message)):
         return ()
-    if _bare(message) == "help":
+    if "help" in message.norms and _bare(message) == "help":
         return (Ask(topic="help", rules=("help",)),)
     if message.context.after_bot and _bare(message) in _WHY:
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
