@@ -28,6 +28,8 @@ class _Part(NamedTuple):
 
 def allotted(layers: Sequence[Layer], message: Message) -> list[Layer]:
     """The layers with each bin's own part, if the message shares one lot out; else none."""
+    if len(message.bins) + len(message.named) < 2:
+        return []
     refs = _refs(message)
     if len({ref.name for ref in refs}) < 2:
         return []
@@ -53,6 +55,8 @@ def allotted(layers: Sequence[Layer], message: Message) -> list[Layer]:
 
 def halved(layer: Layer, message: Message) -> Layer:
     """ "Half into the shed, half to the dog": the one bin named has half of it."""
+    if not message.has(_HALF):
+        return layer
     names = {ref.name for ref in _refs(message)}
     halves = [i for i, norm in enumerate(message.norms) if norm in _HALF]
     held = {i for a in message.amounts for i in range(a.start, a.end)}

@@ -36,6 +36,8 @@ def plain_text(message: Message, *, days: bool = False) -> str:
     norms = message.norms.copy()
     for i in message.bot:
         norms[i] = ""
+    if not (message.bins or (days and message.days)):
+        return _said(norms)
     refs: dict[int, tuple[int, str]] = {d.start: (d.end, "qday") for d in message.days if days}
     refs |= {b.start: (b.end, "qbin") for b in message.bins}
     behind = 0
@@ -43,6 +45,10 @@ def plain_text(message: Message, *, days: bool = False) -> str:
         if start >= behind:
             norms[start:end] = [name, *repeat("", end - start - 1)]
             behind = end
+    return _said(norms)
+
+
+def _said(norms: list[str]) -> str:
     return " ".join([norm for norm in norms if norm not in _UNSAID]).strip(" ,.!:?-")
 
 
@@ -51,7 +57,7 @@ _UNSAID = frozenset({"", "@", "☺"})
 
 def word_count(message: Message) -> int:
     """Words of the message, its signs left out."""
-    return sum(1 for w in message.words if w.kind != "sign")
+    return len([w for w in message.words if w.kind != "sign"])
 
 
 def retract(message: Message, text: str) -> Retract | None:

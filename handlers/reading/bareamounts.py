@@ -47,8 +47,11 @@ def with_bare_amounts(
     words: Sequence[Word], units: Units, taken: Collection[int], found: Sequence[Amount]
 ) -> tuple[Amount, ...]:
     """The amounts found, and the numbers that share their units or one that stands alone."""
+    numbers = [i for i, word in enumerate(words) if word.kind == "number"]
+    if not numbers:
+        return tuple(found)
     held = set(taken) | {i for a in found for i in range(a.start, a.end)}
-    free = [i for i, w in enumerate(words) if w.kind == "number" and i not in held]
+    free = [i for i in numbers if i not in held]
     if not free:
         return tuple(found)
     table = unit_table(units)

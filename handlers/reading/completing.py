@@ -33,7 +33,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = enumerated([_in_bin(act, message) for act in acts], message)
-    if deeds(message) < 2:
+    if len(acts) > 1 and deeds(message) < 2:
         acts = _one_each(acts)
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
     acts = [
@@ -63,9 +63,9 @@ def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the layers as one lot was shared out; none where nothing was."""
     layers = [act for act in acts if isinstance(act, Layer)]
     parts = allotted(layers, message) if layers else []
-    if {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
+    if not parts or {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
         return []
-    return [*parts, *(act for act in acts if not isinstance(act, Layer))] if parts else []
+    return [*parts, *(act for act in acts if not isinstance(act, Layer))]
 
 
 def _in_bin(act: Act, message: Message) -> Act:
@@ -179,7 +179,9 @@ def _measured(layer: Layer, message: Message) -> Layer:
         layer = replace(layer, mass_kg=mass)
     else:
         made = None if layer.materials != {"mixed": 1.0} else made
-    return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+    if made is None or made.shares is layer.materials:
+        return layer
+    return replace(layer, materials=made.shares, rich=made.rich)
 
 
 def _in_list(norms: Sequence[str], amount: Amount) -> bool:
@@ -275,6 +277,8 @@ def _drained(message: Message) -> float | None:
 
 def _shares(layer: Layer, message: Message) -> list[Layer]:
     """ "Split between the shed and the hall" is half for each, "1 kg to each bin" one for each."""
+    if len(message.bins) + len(message.named) < 2:
+        return []
     refs = [r for r in sorted((*message.bins, *message.named)) if not _is_asked(message, r.start)]
     names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
     if len(names) < 2:

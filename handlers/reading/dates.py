@@ -124,7 +124,7 @@ class Dates:
     def dated(self, i: int) -> Day | None:
         """ "15/8", "9/5", "1.6.", "3 June", "2026-03-05"."""
         norm = self.norms[i]
-        if _ISO.fullmatch(norm):
+        if "-" in norm and _ISO.fullmatch(norm):
             return self.parsed(i, i + 1, norm)
         numeric = _NUMERIC.fullmatch(norm)
         if numeric is not None:
@@ -240,11 +240,12 @@ class Dates:
 def is_no_date(words: Sequence[Word]) -> bool:
     """Whether a date is said that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
     norms = [word.norm for word in words]
-    return any(
-        _is_no_date(norms, i)
-        for i, norm in enumerate(norms)
-        if norm in MONTHS or norm[:1].isdigit()
-    )
+    dated = [i for i, n in enumerate(norms) if n in MONTHS or (len(n) >= _WHOLE and n[0].isdigit())]
+    return bool(dated) and any(_is_no_date(norms, i) for i in dated)
+
+
+_WHOLE = len("1/1/2026")
+"""Signs in the shortest date that is written as one word with its year."""
 
 
 def _is_no_date(norms: Sequence[str], i: int) -> bool:

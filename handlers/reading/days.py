@@ -37,10 +37,13 @@ def read_days(
     taken: Collection[int] = (),
 ) -> tuple[Day, ...]:
     """All days named in the words; `at` is the local time of the message."""
+    starts = [i for i, w in enumerate(words) if w.norm in STARTS or w.kind == "number"]
+    if not starts:
+        return ()
     reader = _Reader(words, at, month_first)
     out: list[Day] = []
-    for i, word in enumerate(words):
-        if not (word.kind == "number" or word.norm in STARTS) or i in taken:
+    for i in starts:
+        if i in taken:
             continue
         if out and i < out[-1].end:
             continue
@@ -94,7 +97,10 @@ class _Reader(Dates):
         return free and before not in ("for", "the", "happy", "merry", "till", "until")
 
     def offset(self, i: int) -> Day | None:
+        behind = self.norms[i + 1] if i + 1 < len(self.norms) else ""
         for phrase, offset in FIRST_OF_OFFSET[self.norms[i]]:
+            if len(phrase) > 1 and phrase[1] != behind:
+                continue
             end = i + len(phrase)
             if tuple(self.norms[i:end]) == phrase:
                 day = self.today + timedelta(offset)
@@ -215,6 +221,8 @@ class _Reader(Dates):
 
     def counted(self, i: int) -> Day | None:
         """ "3 days ago", "a week ago", "in two days", "5 days from now"."""
+        if _STEPS.keys().isdisjoint(self.norms):
+            return None
         start = i
         ahead = self.norms[i] == "in"
         number = read_number(self.words, i + 1 if ahead and i + 1 < len(self.words) else i)

@@ -58,7 +58,8 @@ def _by(layer: Layer, groups: Sequence[Group], put: Sequence[int]) -> Layer:
     """ "We had ten pounds of hulls and Vernon dumped the sack in": who did the putting in."""
     if layer.member is not None or len(put) != 1:
         return layer
-    return replace(layer, member=member_of(groups, put[0]))
+    member = member_of(groups, put[0])
+    return layer if member is None else replace(layer, member=member)
 
 
 def _on(layer: Layer, groups: Sequence[Group], put: Sequence[int]) -> Layer:

@@ -24,6 +24,8 @@ _NOT_BY = words_in(
 def member_of(groups: Sequence[Group], k: int) -> str | None:
     """The member whose doing it is; None when it is the sender."""
     group = groups[k]
+    if not group.message.members:
+        return None
     name = _named_doer(group)
     if name is None and _carries_on(group):
         for other in reversed(groups[:k]):

@@ -20,8 +20,13 @@ _EACH = words_in("each apiece every per")
 def measured_elsewhere(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the one measure that the message has for them and that no other act uses."""
     acts = _without_sizes(acts, message)
+    if not any(isinstance(act, _MEASURED) for act in acts):
+        return acts
     free = _free(acts, message)
     return [_measured(act, acts, free, message) for act in acts]
+
+
+_MEASURED = Observe | Open | Stock | Ask
 
 
 def _measured(act: Act, acts: Sequence[Act], free: list[Amount], message: Message) -> Act:

@@ -35,24 +35,14 @@ class Group:
     bins: list[BinRef] = field(default_factory=list)
     days: list[Day] = field(default_factory=list)
     items: list[Item] = field(default_factory=list)
+    start: int = 0
+    """Index of the first word."""
+    end: int = 0
+    """Index after the last word."""
+    norms: list[str] = field(default_factory=list)
+    """The words of the group."""
     kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
     """What `once` has found in it."""
-
-    @property
-    def start(self) -> int:
-        """Index of the first word."""
-        return self.clauses[0].start
-
-    @property
-    def end(self) -> int:
-        """Index after the last word."""
-        return self.clauses[-1].end
-
-    @property
-    @once
-    def norms(self) -> list[str]:
-        """The words of the group."""
-        return self.message.norms[self.start : self.end]
 
     @property
     @once
@@ -64,6 +54,8 @@ class Group:
     @once
     def text(self) -> str:
         """The words of the group, one space between, its bins as `qbin`."""
+        if not self.bins:
+            return " ".join(self.norms)
         starts = {b.start: b.end for b in self.bins}
         inside = {i for b in self.bins for i in range(b.start, b.end)}
         norms = self.message.norms
@@ -80,10 +72,16 @@ class Group:
             self.clauses.append(clause)
         self.kept.clear()
         message, a, b = self.message, clause.start, clause.end
-        self.amounts += [x for x in message.amounts if a <= x.start < b]
-        self.bins += [x for x in message.bins if a <= x.start < b]
-        self.days += [x for x in message.days if a <= x.start < b]
-        self.items += [x for x in message.items if a <= x.start < b]
+        self.start, self.end = self.clauses[0].start, self.clauses[-1].end
+        self.norms = message.norms[self.start : self.end]
+        if message.amounts:
+            self.amounts += [x for x in message.amounts if a <= x.start < b]
+        if message.bins:
+            self.bins += [x for x in message.bins if a <= x.start < b]
+        if message.days:
+            self.days += [x for x in message.days if a <= x.start < b]
+        if message.items:
+            self.items += [x for x in message.items if a <= x.start < b]
 
     @once
     def solids(self) -> list[Item]:
@@ -311,6 +309,8 @@ def whole_of(message: Message) -> Group | None:
     happened = [g for g in groups_of(message) if g.sense in ("did", "none", "habit", "order")]
     if not happened:
         return None
+    if len(happened) == 1 and happened[0].inherited is None:
+        return happened[0]
     whole = Group(message, [], happened[0].verb, happened[0].sense)
     for group in happened:
         for clause in group.clauses:

@@ -100,25 +100,24 @@ def find_items(
     norms = _without_measures(words, measures)
     heads = {m.start: m for m in marks if m.tag == "head"}
     out: list[Item] = []
-    i = 0
-    while i < len(norms):
+    behind = 0
+    for i in [i for i, norm in enumerate(norms) if i in foods or norm in _ALONE]:
+        if i < behind:
+            continue
         mark = foods.get(i)
         if mark is not None and _names_no_food(norms, mark):
-            i = mark.end
+            behind = mark.end
             continue
         if mark is not None:
             item = _grown(norms, mark, foods, heads)
-        elif norms[i] in _ALONE:
+        else:
             item = _alone(norms, i, foods)
             item = _part_of_earlier(item, norms[i], out)
-        else:
-            i += 1
-            continue
         item = _described(norms, item, foods)
         if out and _is_origin(norms[out[-1].end : item.start]):
             item = item._replace(absent=True)
         out.append(item)
-        i = item.end
+        behind = item.end
     return tuple(_with_joint_shares(norms, _with_denied_lists(norms, out)))
 
 
@@ -173,10 +172,11 @@ _OF_PLANTS = words_in(
 
 def _without_measures(words: Sequence[str], measures: Collection[int]) -> list[str]:
     """The words with "#" for those of amounts; a percentage is a share and no amount."""
-    return [
-        "#" if i in measures and PERCENT.isdisjoint(words[i : i + 2]) else norm
-        for i, norm in enumerate(words)
-    ]
+    norms = list(words)
+    for i in measures:
+        if PERCENT.isdisjoint(words[i : i + 2]):
+            norms[i] = "#"
+    return norms
 
 
 def _with_denied_lists(norms: Sequence[str], items: list[Item]) -> list[Item]:

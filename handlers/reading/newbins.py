@@ -9,6 +9,7 @@ from handlers.reading.words import Word
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
 
 
+_LEADS = BIN_WORDS | _BIN_PLURALS | {"called", "named"}
 _NOT_OURS = words_in(
     "donation clothes clothing charity textile ballot book battery nappy recycling wheelie "
     "rubbish trash garbage dust waste wheely general council paper glass "
@@ -44,15 +45,17 @@ def said_bins(
     With `by_food` one may be called by what goes into it ("the coffee bin").
     """
     out: list[BinRef] = []
+    if _LEADS.isdisjoint(norms):
+        return ()
     for i, norm in enumerate(norms):
-        if i in taken:
+        if norm not in _LEADS or i in taken:
             continue
         ref = None
         if norm in BIN_WORDS or norm in _BIN_PLURALS:
             ref = _written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
-        elif norm in ("called", "named"):
+        else:
             end = _after_signs(words, norms, i + 1)
             if end > i + 1:
                 ref = BinRef(i + 1, end, _written(words, i + 1, end), plain=True)
@@ -145,8 +148,8 @@ def target_bins(
     with `by_one_word`.
     """
     out: list[BinRef] = []
-    for i in range(len(words) - 1):
-        if norms[i] not in ("in", "into", "to", "off", "from") or i in taken:
+    for i in [i for i, norm in enumerate(norms[:-1]) if norm in _TO]:
+        if i in taken:
             continue
         at = i + 2 if norms[i + 1] in ("the", "our") else i + 1
         end = at
@@ -163,6 +166,9 @@ def target_bins(
             if not is_part(norms[at - 1], after, True, True):
                 out.append(BinRef(at, at + 1, words[at].text, place=True))
     return tuple(out)
+
+
+_TO = frozenset({"in", "into", "to", "off", "from"})
 
 
 def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int) -> bool:

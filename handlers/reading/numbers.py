@@ -1,6 +1,7 @@
 """Numbers as people write and say them: "1,250", "1½", "two and a half", "a couple of"."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 from math import isfinite
 from typing import NamedTuple
 
@@ -11,6 +12,7 @@ from handlers.reading.numberwords import (
     FOREIGN_AND,
     FOREIGN_HALVES,
     HALVES,
+    MEASURE_NUMBERS,
     MEASURES,
     PARTS,
     PLUS_HALF,
@@ -40,6 +42,7 @@ _LARGEST = 12
 """Digits in the longest number that is read; longer ones are serial numbers, not amounts."""
 
 
+@lru_cache(maxsize=1024)
 def digits_value(written: str, *, large_is_decimal: bool = False) -> float | None:
     """Value of digits with their signs: thousands in commas, decimal comma or point, fraction."""
     if len(written) > _LARGEST or ":" in written:
@@ -65,6 +68,8 @@ def digits_value(written: str, *, large_is_decimal: bool = False) -> float | Non
 
 def read_number(words: Sequence[Word], i: int) -> Number | None:
     """The number or range that starts at word i, or None."""
+    if words[i].kind != "number" and words[i].norm not in _BEGINNINGS:
+        return None
     first = _between(words, i) or _single(words, i)
     if first is None:
         return None
@@ -82,6 +87,7 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
     return first
 
 
+_BEGINNINGS = MEASURE_NUMBERS | TEENS
 _MAYBE = frozenset({"maybe", "perhaps", "possibly", "or"})
 
 

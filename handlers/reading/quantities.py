@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.materials import Item, Makeup, makeup
-from handlers.reading.message import Message
+from handlers.reading.message import BRAN, LIQUID, Message
 from handlers.reading.numbers import read_number
 from handlers.reading.once import once
 from handlers.reading.vocabulary import words_in
@@ -29,7 +29,10 @@ def scrap_amounts(group: Group) -> list[Amount]:
     ]  # fmt: skip
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
-    out = without_restated(norms, [_of_each(group, a) for a in out])
+    out = [_of_each(group, a) for a in out]
+    if len(out) < 2:
+        return out
+    out = without_restated(norms, out)
     if len(out) > 1:
         out = [a for a in out if not _is_part(norms, a.end)] or out
     return _without_tare(group, _without_total(group, out))
@@ -143,6 +146,8 @@ _EACH = words_in("day week month year head person time night hour go session hou
 
 def of_what(message: Message, amount: Amount) -> str:
     """`bran`, `liquid`, `water`, or nothing if the amount is not said to be of these."""
+    if not message.has(_OTHERS):
+        return ""
     norms = message.norms
     at = amount.end
     for i in range(at, min(len(norms), at + 4)):
@@ -150,7 +155,7 @@ def of_what(message: Message, amount: Amount) -> str:
             return "bran"
         if message.liquid_at(i):
             return "liquid"
-        if norms[i] in ("water", "molasses", "jaggery", "treacle"):
+        if norms[i] in _WATER:
             return "water"
         if norms[i] not in _OF_BETWEEN and any(x.start <= i < x.end for x in message.items):
             break
@@ -159,6 +164,10 @@ def of_what(message: Message, amount: Amount) -> str:
     if amount.start and message.bran_at(amount.start - 1) and amount.end < len(norms):
         return "bran"
     return "bran" if _is_said_of_bran(message, amount) else ""
+
+
+_WATER = words_in("water molasses jaggery treacle")
+_OTHERS = BRAN | LIQUID | _WATER
 
 
 def _is_said_of_bran(message: Message, amount: Amount) -> bool:
@@ -233,6 +242,7 @@ def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:
     return None, None
 
 
+@once
 def makeup_of(group: Group) -> Makeup | None:
     """Make-up of what the group names, or of the group it goes on from if it names none."""
     amounts = scrap_amounts(group)

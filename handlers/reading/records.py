@@ -36,7 +36,10 @@ def records(message: Message) -> tuple[Record, ...]:
         observed = observe_of(groups, k)
         if observed is not None:
             seen.append((group.start, observed))
-    told += pooled(groups, {group_sentence(message, at) for at, _ in told})
+    if len(groups) > 1:
+        told += pooled(groups, {group_sentence(message, at) for at, _ in told})
+    if not seen and len(told) < 2:
+        return tuple(act for _, act in told)
     joined = merged([act for _, act in seen])
     starts = [
         next(at for at, act in seen if (act.bin, act.on) == (one.bin, one.on)) for one in joined
@@ -99,10 +102,17 @@ def _says_same(first: Record, second: Record) -> bool:
 
 
 def _said(act: Record) -> dict[str, Any]:
-    values = {f.name: getattr(act, f.name) for f in fields(act) if f.name != "rules"}
+    values = {name: getattr(act, name) for name in _NAMES[type(act)]}
     if values.get("materials") == {"mixed": 1.0}:
         del values["materials"]
     return {name: value for name, value in values.items() if value is not None}
+
+
+_NAMES = {
+    kind: tuple(each.name for each in fields(kind) if each.name != "rules")
+    for kind in get_args(Record)
+}
+"""The names of each act's fields, but for its rules."""
 
 
 def _completed(first: Record, second: Record) -> Record:

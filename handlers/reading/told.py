@@ -41,7 +41,9 @@ def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
     With `since` a state is told, so that "since Monday" says when it began.
     """
     group = groups[k]
-    said = said_day(group) or _day_beside(groups, k) or _day_of_message(groups, k, since)
+    said = None
+    if group.message.days:
+        said = said_day(group) or _day_beside(groups, k) or _day_of_message(groups, k, since)
     today = group.message.today
     if said is not None:
         return said.past
