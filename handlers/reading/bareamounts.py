@@ -5,7 +5,9 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount
+from handlers.reading.daywords import WEEKDAYS
 from handlers.reading.numbers import digits_value
+from handlers.reading.numberwords import UNITS
 from handlers.reading.unitwords import Quantity, Unit, unit_table
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
@@ -40,7 +42,8 @@ class _Place(NamedTuple):
     @property
     def ends(self) -> bool:
         """Whether nothing that it could count follows."""
-        return self.after in _ENDINGS
+        out_of = self.after in ("from", "off") and self.before in _LISTED
+        return self.after in _ENDINGS or out_of
 
 
 def with_bare_amounts(
@@ -48,16 +51,18 @@ def with_bare_amounts(
 ) -> tuple[Amount, ...]:
     """The amounts found, and the numbers that share their units or one that stands alone."""
     held = set(taken) | {i for a in found for i in range(a.start, a.end)}
+    known = [a for a in found if a.factor]
     free = [i for i, w in enumerate(words) if w.kind == "number" and i not in held]
+    if known:
+        free += [i for i, w in enumerate(words) if w.norm in UNITS and i not in held]
     if not free:
         return tuple(found)
     table = unit_table(units)
-    known = [a for a in found if a.factor]
     apart = None if known else _unit_apart(words, table)
     more: list[Amount] = []
-    for i in free:
-        value = digits_value(words[i].norm)
-        if value is None or not value:
+    for i in sorted(free):
+        value = digits_value(words[i].norm) or UNITS.get(words[i].norm)
+        if not value:
             continue
         before, after, beyond = (_norm(words, k) for k in (i - 1, i + 1, i + 2))
         place = _Place(i, value, before, after, beyond)
@@ -66,7 +71,11 @@ def with_bare_amounts(
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
             earlier = [a for a in known if a.end <= i]
-            amount = _shared(words, place, earlier) or _shared_ahead(place, known)
+            amount = _of_a_day(place, earlier, taken)
+            if amount is None and words[i].kind == "word":
+                amount = _spelled(place, earlier)
+            elif amount is None:
+                amount = _shared(words, place, earlier) or _shared_ahead(place, known)
         if amount is not None:
             more.append(amount)
     return tuple(sorted((*found, *more))) if more else tuple(found)
@@ -110,6 +119,8 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     if not near:
         return None
     last = near[-1]
+    if place.before in ("less", "minus") and place.after in ("for", "of", "tare") and near:
+        return _amount(place, last.quantity, last.factor)
     if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
         return _amount(place, last.quantity, last.factor)
     if place.after in ("of", "o") and place.before in _LISTED and place.beyond not in _NOT_THINGS:
@@ -125,6 +136,28 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     named = place.before.isalpha() and len(place.before) > 2
     small = last.factor <= _SMALL and 50 <= place.value < 1900
     return _amount(place, last.quantity, last.factor) if named and small else None
+
+
+def _of_a_day(place: _Place, before: Sequence[Amount], taken: Collection[int]) -> Amount | None:
+    """ "Ten kilos yesterday and two today": the day stands behind the number."""
+    if not before or place.before not in _LISTED or place.i + 1 not in taken:
+        return None
+    last = before[-1]
+    if place.after not in _DAY_STARTS or place.i - last.end > _NEAR:
+        return None
+    return _amount(place, last.quantity, last.factor)
+
+
+_DAY_STARTS = WEEKDAYS.keys() | words_in("today yesterday this last on tonight")
+
+
+def _spelled(place: _Place, before: Sequence[Amount]) -> Amount | None:
+    """ "Two kilos of bones and one of rice"."""
+    near = [a for a in before if place.i - a.end <= _NEAR and a.factor >= _LARGE]
+    if not near or place.before not in _LISTED or place.after != "of":
+        return None
+    things = any(mark.tag == "food" for mark in vocabulary().find([place.beyond]))
+    return _amount(place, near[-1].quantity, near[-1].factor) if things else None
 
 
 _LARGE = 0.4

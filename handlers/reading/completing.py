@@ -7,6 +7,7 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
+from handlers.reading.apart import told_apart
 from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
@@ -16,7 +17,7 @@ from handlers.reading.materials import Makeup
 from handlers.reading.message import Message
 from handlers.reading.naming import given_name
 from handlers.reading.numbers import digits_value
-from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
+from handlers.reading.quantities import amount_sum, makeup_of, of_what, scrap_amounts
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
@@ -51,9 +52,11 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
             whole = act if drains else _measured(act, message)
-            out += _shares(whole, message) or parted(halved(whole, message), message)
-        elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
-            out.append(replace(act, volume_l=_drained(message)))
+            apart = _shares(whole, message) or ([] if drains else told_apart(whole, message))
+            out += apart or parted(halved(whole, message), message)
+        elif isinstance(act, Drain) and drains == 1 and act.volume_l is None:
+            volume = _left(message, acts) if layers else _drained(message)
+            out.append(replace(act, volume_l=volume))
         else:
             out.append(act)
     return out
@@ -271,6 +274,16 @@ def _drained(message: Message) -> float | None:
     exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
     told_of = len(exact) == 1 and _sense_at(message, exact[0].start) not in _SUPPOSED
     return exact[0].value if told_of else _bare_millilitres(message)
+
+
+def _left(message: Message, acts: Sequence[Act]) -> float | None:
+    """The one volume that no layer of the message has, in a clause that tells what was."""
+    layers = [act for act in acts if isinstance(act, Layer)]
+    if any(layer.mass_kg is None for layer in layers):
+        return None
+    exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
+    told = len(exact) == 1 and _sense_at(message, exact[0].start) in ("did", "none")
+    return exact[0].value if told and of_what(message, exact[0]) in ("", "liquid") else None
 
 
 def _shares(layer: Layer, message: Message) -> list[Layer]:

@@ -152,6 +152,7 @@ class Dates:
             sign == "."
             and year is None
             and not (full_stop and before in ("on", "am", "the", "since"))
+            and not (full_stop and len(second) > 1 and before in _LINE_STARTS)
             and not (before in ("on", "am") and self.is_plain_date(i, int(first), int(second)))
         ):
             return None
@@ -281,6 +282,7 @@ def _fits(number: int, month: int, year: int) -> bool:
     return 1 <= month <= _MONTHS and 1 <= number <= calendar.monthrange(max(year, 1), month)[1]
 
 
+_LINE_STARTS = frozenset({"", "\n"})
 _MONTHS, _DAYS = 12, 31
 _FEW = 9
 """Up to here "the 4" may be four things, unless "on" or "since" stands before it."""

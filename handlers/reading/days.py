@@ -11,6 +11,7 @@ from datetime import UTC, date, datetime, timedelta
 from handlers.reading.dates import Dates
 from handlers.reading.dates import Day as Day
 from handlers.reading.daywords import (
+    AMOUNT_BEHIND,
     ASIDE,
     BEFORE_SHORT,
     BEHIND_A_DAY,
@@ -109,10 +110,20 @@ class _Reader(Dates):
         before = self.norms[i - 1] if i else ""
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "."
         capital = self.words[i].text[:1].isupper()
-        ends = capital and after in (".", ",", "!", ")", "\n", ":")
+        ends = capital and after in (".", ",", "!", ")", "\n", ":", "-")
+        if self.leads_amount(i, capital):
+            return True
         if i == 0:
             return capital and (ends or after in ("i", "we"))
         return before in BEFORE_SHORT or after in DAY_PARTS or ends
+
+    def leads_amount(self, i: int, capital: bool) -> bool:
+        """ "Sat 1.5 kg, Sun 2 kg": a day that begins a list, with its amount."""
+        before = self.norms[i - 1] if i else ""
+        numbered = self.words[i + 1 : i + 2] and self.words[i + 1].kind == "number"
+        if not numbered or before not in ("", ",", ";", ".", "\n", "and", "&", ":", "-"):
+            return False
+        return capital or not AMOUNT_BEHIND.isdisjoint(self.norms[i + 2 : i + 3])
 
     def weekday_number(self, i: int) -> int | None:
         if i >= len(self.norms):

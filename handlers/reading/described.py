@@ -6,8 +6,9 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Layer
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, groups_of
-from handlers.reading.materials import makeup
+from handlers.reading.materials import Item, makeup
 from handlers.reading.message import Message
+from handlers.reading.proportions import MOST
 from handlers.reading.told import said_day
 from handlers.reading.vocabulary import words_in
 
@@ -31,9 +32,14 @@ def _alike(layer: Layer, layers: Sequence[Layer], message: Message) -> Layer:
     known = [one for one in layers if one.materials != _MIXED]
     if layer.materials == _MIXED and known and "same" in message.norms:
         return replace(layer, materials=known[0].materials, rich=known[0].rich)
-    said = [i for i in message.items if i.start and message.norms[i.start - 1] in _EVERY]
+    said = [i for i in message.items if _is_said_of_each(message.norms, i)]
     made = makeup(said[-1:]) if layer.materials == _MIXED else None
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _is_said_of_each(norms: Sequence[str], item: Item) -> bool:
+    at = item.start - (norms[item.start - 1 : item.start] != [] and norms[item.start - 1] in MOST)
+    return at > 0 and norms[at - 1] in _EVERY
 
 
 def _said_of(layer: Layer, message: Message) -> Layer:

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import PLAIN_FOLLOWERS, MemberRef
+from handlers.reading.once import once
 from handlers.reading.vocabulary import vocabulary, words_in
 
 _OWN = words_in("i we ive im my me us")
@@ -24,13 +25,17 @@ _NOT_BY = words_in(
 def member_of(groups: Sequence[Group], k: int) -> str | None:
     """The member whose doing it is; None when it is the sender."""
     group = groups[k]
+    if group.verb is not None:
+        at = group.verb.end
+        if group.message.norms[at : at + 1] == ["me"]:
+            return None  # "Priya handed me 900 g"
     name = _named_doer(group)
     if name is None and _carries_on(group):
         for other in reversed(groups[:k]):
             name = _named_doer(other)
             if name is not None or not _OWN.isdisjoint(other.norms):
                 break
-    name = name or _meant_by_pronoun(group) or _leads_sentence(group)
+    name = name or _meant_by_pronoun(group) or _leads_sentence(group) or _logged_for(group.message)
     return None if name is None or is_sender(group.message, name) else name
 
 
@@ -49,6 +54,18 @@ def _meant_by_pronoun(group: Group) -> str | None:
     return others.pop() if len(others) == 1 else None
 
 
+@once
+def _logged_for(message: Message) -> str | None:
+    """ "Ines asked me to record her 2 kg": the member for whom the sender writes it down."""
+    for ref in message.members:
+        after = message.norms[ref.end : ref.end + 4]
+        if after[:1] and after[0] in _ASKED and after[1:3] == ["me", "to"]:
+            return ref.name if after[3:] and after[3] in _WRITE else None
+    return None
+
+
+_ASKED = words_in("asked wants wanted told asks texted rang messaged")
+_WRITE = words_in("log record note add enter put post write register tell report")
 _HE = words_in("he she")
 _SPEAKER = words_in("i we ive")
 _PASSIVE = words_in("is was are were been being got gets needs")
@@ -126,7 +143,12 @@ def _named_doer(group: Group) -> str | None:
 def _is_doer(group: Group, ref: MemberRef) -> bool:
     norms = group.message.norms
     if ref.owner:
-        return norms[ref.end + 1 : ref.end + 2] != [] and norms[ref.end + 1] in _SHARE
+        at = ref.end + (norms[ref.end : ref.end + 1] == ["'s"])
+        if any(a.start == at and a.factor for a in group.amounts):
+            return True  # "Tom's 2 kg went in"
+        return norms[at : at + 1] != [] and norms[at] in _SHARE
+    if _stands_in_list(group, ref):
+        return True
     start = ref.start
     while start > group.start and norms[start - 1] in _TITLES:
         start -= 1
@@ -135,6 +157,8 @@ def _is_doer(group: Group, ref: MemberRef) -> bool:
         return True
     if before in ("behalf", "for") and _logs_for(group, start):
         return True
+    if group.verb is not None and norms[ref.end : group.verb.start] == ["who"]:
+        return norms[max(0, start - 2) : start] == ["it", "was"]
     if before in _HELPERS and (group.verb is None or ref.end <= group.verb.start):
         return True  # "yesterday has Ines 2 kg brought"
     if before in _NOT_BY and not (before == "from" and group.verb is None):
@@ -142,9 +166,30 @@ def _is_doer(group: Group, ref: MemberRef) -> bool:
     return _does(group, ref.end)
 
 
+def _stands_in_list(group: Group, ref: MemberRef) -> bool:
+    """ "Gate, Kofi, 2 kg", "log this: Kofi, 1.75 kg": a name alone between two signs of a list."""
+    norms = group.message.norms
+    if group.verb is not None and group.verb.verb.plain not in ("log", "record", "note"):
+        return False
+    before, after = norms[ref.start - 1 : ref.start], norms[ref.end : ref.end + 1]
+    if any(sign and sign[0] not in _LIST_SIGNS for sign in (before if ref.start else [], after)):
+        return False
+    sentence = group.message.sentences[group.clauses[0].sentence]
+    told = norms[sentence.start : sentence.end]
+    if group.verb is not None:
+        return "," in told
+    number = group.clauses[0].sentence
+    verbless = all(c.verb is None for c in group.message.clauses if c.sentence == number)
+    return verbless and told.count(",") > 1
+
+
+_LIST_SIGNS = frozenset({",", ":", "-", "\n", ";", "|", "/"})
 _TITLES = words_in("miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young")
 _HELPERS = words_in("has have had hat heeft a")
-_SHARE = words_in("lot share haul contribution load scraps bit offering half portion peelings")
+_SHARE = words_in(
+    "lot share haul contribution load scraps bit offering half portion peelings "
+    "behalf donation stuff bucket tub bag caddy leftovers"
+)
 
 
 def _told_of(group: Group) -> str | None:
@@ -178,8 +223,11 @@ def _does(group: Group, end: int) -> bool:
     ):
         return norms[group.start : end] == [] or end - 1 == group.start
     if group.verb is None:
-        return (end < group.end and norms[end] in (":", "-")) or (
-            end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"])
+        measured = any(a.start == end and a.factor for a in group.amounts)
+        return (
+            measured
+            or (end < group.end and norms[end] in (":", "-"))
+            or (end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"]))
         )
     if not end <= group.verb.start:
         return False

@@ -82,6 +82,7 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
     return first
 
 
+_WEIGHED = frozenset({"kg", "kgs", "kilo", "kilos", "lb", "lbs", "g", "oz"})
 _MAYBE = frozenset({"maybe", "perhaps", "possibly", "or"})
 
 
@@ -138,7 +139,8 @@ def _digits(words: Sequence[Word], i: int) -> Number | None:
         return Number(i, end + 1, value * 1000 + float(words[end].norm))
     if after == "x" and end + 1 < len(words) and words[end + 1].kind == "number":
         times = digits_value(words[end + 1].norm)
-        if times is not None and times >= 100:  # "2 x 500 g", but not "4 x 8 ft"
+        unit = words[end + 2].norm if end + 2 < len(words) else ""
+        if times is not None and (times >= 100 or unit in _WEIGHED):  # and not "4 x 8 ft"
             return Number(i, end + 2, value * times)
     return Number(i, end, value, fraction="/" in words[i].norm and value < 1)
 

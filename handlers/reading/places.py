@@ -1,5 +1,7 @@
 """Where a bin was buried: the free words for the place, said with a preposition or alone."""
 
+from collections.abc import Sequence
+
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
@@ -38,6 +40,8 @@ _WEATHER = words_in(
     "peace silence time no"
 )
 """What somebody digs in that is no place."""
+_BEFORE_DAY = words_in("on at from since during over around about")
+_BEFORE_PLACE = PLACE | {",", "-", "☺"}
 _SOIL = frozenset({"ground", "soil", "earth", "dirt", "tierra", "terre", "terra", "erde"})
 _LONGEST = 7
 """Words in a place that is said without a preposition, at most."""
@@ -65,12 +69,17 @@ def _said(group: Group, target: BinRef | None) -> str | None:
     for i in range(start, sentence.end - 1):
         if norms[i] not in PLACE or i + 1 in held or norms[i + 1] in PLACE | _WHEN | _WEATHER:
             continue
-        if norms[i] == "in" and i and message.words[i - 1].kind == "number":
+        inches = i and message.words[i - 1].kind == "number" and not _names_bin(message, i - 1)
+        if norms[i] == "in" and inches:
             continue  # "14 in deep"
         place = _place_from(message, i + 1, sentence.end, held)
         if place and place.lower() not in _WHEN and place.lower().split()[0] not in _WEATHER:
             return place
     return None
+
+
+def _names_bin(message: Message, i: int) -> bool:
+    return any(ref.start <= i < ref.end for ref in message.bins)
 
 
 def _days(message: Message) -> set[int]:
@@ -114,12 +123,23 @@ def _place_from(message: Message, i: int, end: int, held: set[int]) -> str | Non
         if norms[stop] in _PLACE_ENDS and not numbered:
             break
         stop += 1
-    if norms[i : i + 1] and norms[i] in _SOIL and stop - i <= 2:
-        after = stop
-        while after < end and (norms[after] in (",", "-", "☺") or norms[after] in PLACE):
-            after += 1
-        return _place_from(message, after, end, held) if stop < after < end else "ground"
+    while stop in held and stop > i + 1 and norms[stop - 1] in _BEFORE_DAY:
+        stop -= 1
+    if norms[i : i + 1] and norms[i] in _SOIL and (stop - i <= 2 or norms[i + 1] in PLACE):
+        after = _beyond_soil(norms, stop if stop - i <= 2 else i + 1, end, held)
+        return (_place_from(message, after, end, held) if after else None) or "ground"
     return message.text(i, stop) or None
+
+
+def _beyond_soil(norms: Sequence[str], start: int, end: int, held: set[int]) -> int:
+    """Index of the place behind "in the ground", past a day and words of place; 0 if none is."""
+    at, placed = start, False
+    while at < end and (at in held or norms[at] in _BEFORE_PLACE):
+        placed = placed or (norms[at] in PLACE and at + 1 not in held)
+        at += 1
+    dated = not held.isdisjoint(range(start, at))
+    free = start < at < end and norms[at] not in _WHEN and not norms[at][0].isdecimal()
+    return at if free and (placed or not dated) else 0
 
 
 def _alone(group: Group) -> str | None:

@@ -30,9 +30,25 @@ def scrap_amounts(group: Group) -> list[Amount]:
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
     out = without_restated(norms, [_of_each(group, a) for a in out])
-    if len(out) > 1:
-        out = [a for a in out if not _is_part(norms, a.end)] or out
+    out = _result(norms, out)
+    before = _is_told_before(group)
+    if len(out) > 1 or before:
+        out = [a for a in out if not _is_part(norms, a.end)] or ([] if before else out)
     return _without_tare(group, _without_total(group, out))
+
+
+def _is_told_before(group: Group) -> bool:
+    """Whether the sentence has weighed something before the group begins."""
+    first = group.message.sentences[group.clauses[0].sentence].start if group.clauses else 0
+    return any(first <= a.start < group.start and a.factor for a in group.message.amounts)
+
+
+def _result(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
+    """ "2.6 kg minus 400 g = 2.2 kg": what a sum comes to counts alone."""
+    for a in reversed(amounts[1:]):
+        if a.start and norms[a.start - 1] in ("=", "net", "nett"):
+            return [b for b in amounts if b.start >= a.start]
+    return amounts
 
 
 def _is_part(norms: Sequence[str], i: int) -> bool:
@@ -53,13 +69,26 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
             again = len(between) <= _AGAIN_WORDS and _AGAIN.issuperset(between)
             if again and not _INSTEAD.isdisjoint(between):
                 out.pop()
+            elif _is_second_guess(between, last, amount):
+                amount = amount._replace(start=last.start, value=(last.value + amount.value) / 2)
+                out.pop()
         out.append(amount)
     return out
+
+
+def _is_second_guess(between: Sequence[str], last: Amount, amount: Amount) -> bool:
+    """ "1 kg ish, maybe 1.2": two guesses at one amount."""
+    guessed = _PERHAPS_SAID.issuperset(between) and not _PERHAPS.isdisjoint(between)
+    return guessed and max(last.value, amount.value) <= _ALIKE * min(last.value, amount.value)
 
 
 _AGAIN_WORDS = 4
 _INSTEAD = words_in("say well actually rather call like")
 _AGAIN = _INSTEAD | words_in(", it more maybe or no - — about")
+_PERHAPS = words_in("maybe perhaps possibly or")
+_PERHAPS_SAID = _PERHAPS | {",", "ish", "even"}
+_ALIKE = 1.5
+"""Times the less that the greater of two guesses at one amount may be."""
 
 
 def _of_each(group: Group, amount: Amount) -> Amount:
@@ -121,12 +150,17 @@ def _without_tare(group: Group, amounts: list[Amount]) -> list[Amount]:
     gross, tare = sorted(masses, key=lambda a: -a.value)
     near = set(norms[max(group.start, tare.start - 4) : min(group.end, tare.end + 3)])
     with_it = not _INCLUDING.isdisjoint(norms[gross.end : gross.end + 2])
-    if (near.isdisjoint(_ALONE) and not with_it) or near.isdisjoint(_VESSEL):
+    emptied = not _EMPTY.isdisjoint(norms[tare.end : tare.end + 2])
+    if (near.isdisjoint(_ALONE) and not with_it) or (near.isdisjoint(_VESSEL) and not emptied):
         return amounts
     return [gross._replace(value=gross.value - tare.value)]
 
 
-_VESSEL = words_in("bucket tub pot bowl tin box dish pan tray crate container basin bag jar pail")
+_VESSEL = words_in(
+    "bucket tub pot bowl tin box dish pan tray crate container basin bag jar pail caddy sack "
+    "bin basket jug tupperware lunchbox saucepan colander"
+)
+_EMPTY = words_in("empty bare tare")
 _INCLUDING = words_in("with including incl inc gross")
 _ALONE = words_in("alone empty itself tare own weighs bare less minus")
 

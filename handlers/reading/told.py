@@ -70,10 +70,29 @@ def _is_other_day(group: Group, day: Day) -> bool:
         return True
     if before in _WHOSE and _names_thing(message, day):
         return True
+    if _describes_thing(group, day):
+        return True
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
     if clause is None or clause.verb is not None or len(group.clauses) < 2:
         return False
-    return not _COMING.isdisjoint(message.norms[clause.start : clause.end])
+    return _is_coming(message, clause.start, clause.end, day)
+
+
+def _describes_thing(group: Group, day: Day) -> bool:
+    """ "Put in 2 kg Sunday roast bones", "leftover Friday curry": the day a dish is named for."""
+    message = group.message
+    named = message.norms[day.start] in WEEKDAYS and day.end == day.start + 1
+    if not named or group.verb is None or all(i.start != day.end for i in message.items):
+        return False
+    ends = {a.end for a in group.amounts} | {i.end for i in message.items}
+    before = message.norms[day.start - 1] if day.start else ""
+    return day.start in ends or before in ("of", "old", "leftover", "some")
+
+
+def _is_coming(message: Message, start: int, end: int, day: Day) -> bool:
+    """Whether the words round a day say that it comes round; the "back" of "3 days back" is its."""
+    around = message.norms[start : day.start] + message.norms[day.end : end]
+    return not _COMING.isdisjoint(around)
 
 
 def _tells_when(group: Group, day: Day) -> bool:
@@ -190,7 +209,7 @@ def _tells(message: Message, day: Day) -> bool:
     before = message.norms[day.start - 1] if day.start else ""
     of_thing = before in _OF or any(item.start == day.end for item in message.items)
     of_thing = of_thing or (before in _WHOSE and _names_thing(message, day))
-    return not of_thing and _COMING.isdisjoint(message.norms[clause.start : clause.end])
+    return not of_thing and not _is_coming(message, clause.start, clause.end, day)
 
 
 _OF = words_in("the de di do da von van del of from our my")

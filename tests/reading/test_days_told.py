@@ -15,6 +15,10 @@ from tests.reading.context import acts
     [
         ("bin 3 is shut since Monday, lid taped down", "2026-06-15"),
         ("bin 3 is sealed since the 4th", "2026-06-04"),
+        ("bin 3 has been under the quince since Saturday", "2026-06-13"),
+        ("3 days back, 2 kg of batter gone sour, put into bin 3", "2026-06-14"),
+        ("16.06. 1,2 kg in bin 3", "2026-06-16"),
+        ("put 2 pound of peel in bin 3 las night", "2026-06-16"),
         ("oh! forgot — Monday — 2 kg of peelings into bin 3", "2026-06-15"),
         ("From last evening: 0.2 L drained from bin 3", "2026-06-16"),
         ("batch: 4 kg bran, started fermenting 9 June", "2026-06-09"),
@@ -29,6 +33,8 @@ def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
     "text",
     [
         "2 kg of leftovers from Sunday into bin 3",
+        "put 2 kg Sunday roast bones in bin 3",
+        "2 kg of old Friday curry went in bin 3",
         "added 2 kg to bin 3, the collection is on Monday",
         "meeting on the 7th, 2 kg of peelings in bin 3",
         "added a kilo of bones of the Sunday chicken to bin 3",

@@ -17,6 +17,12 @@ from tests.reading.context import acts
         ("buried bin 3 -> pit no. 2 (east corner)", "pit no. 2"),
         ("buried bin 3 debajo del limonero", "limonero"),
         ("bin 3 is in the soil, back garden beside the wall", "back garden beside the wall"),
+        ("bin 3 is in the soil behind the goal", "goal"),
+        ("put bin 3 in the ground Monday, by the swings", "swings"),
+        ("laid bin 3 to rest in the soil at 3 pm", "ground"),
+        ("bin 3 has been under the quince since Saturday", "quince"),
+        ("buried bin 3 in bed four", "bed four"),
+        ("buried bin 3 in the bean patch on 14/6", "bean patch"),
     ],
 )
 def test_the_place_of_a_burial(text: str, place: str) -> None:

@@ -27,6 +27,13 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("added three bags of 2 kg of peelings to bin 3", 6.0),
         ("added 2 kg to bin 3 (total 14 kg now)", 2.0),
         ("added 5 kg to bin 3: rice 3 kg, beans 2 kg", 5.0),
+        ("weighed the caddy at 4.2 kg, it's 600 g empty, all into bin 3", 3.6),
+        ("gross 5.4 kg less 0.9 for the tub, into bin 3", 4.5),
+        ("2.6 kg minus 400 g tub = 2.2 kg into bin 3", 2.2),
+        ("put 3 kg in bin 3 but 1 kg of that was rind", 3.0),
+        ("1 kg ish, maybe 1.2, into bin 3", 1.1),
+        ("two kilos of bones and one of rice into bin 3", 3.0),
+        ("added 2 x 2 kg bags of peelings to bin 3", 4.0),
     ],
 )
 def test_one_layer_told_in_pieces(text: str, kg: float) -> None:

@@ -1,0 +1,68 @@
+"""Lots that have each its own day or its own doer, and amounts told by another amount."""
+
+import pytest
+
+from handlers.reading.acts import Drain, Layer
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    ("text", "lots"),
+    [
+        ("six kilos of peelings yesterday and three today, all bin 3", [("16", 6), ("17", 3)]),
+        ("Sat 1.1 kg, Sun 900 g, both in the shed bin", [("13", 1.1), ("14", 0.9)]),
+        ("2 kg on Monday and 3 kg on Tuesday, bin 3", [("15", 2), ("16", 3)]),
+        ("12 June 700 g, 13 June 1.2 kg, bin 3", [("12", 0.7), ("13", 1.2)]),
+        ("added 2 kg of rice and 1 kg of beans to bin 3 yesterday", [("16", 3)]),
+    ],
+)
+def test_lots_of_several_days(text: str, lots: list[tuple[str, float]]) -> None:
+    found = [act for act in acts(text) if isinstance(act, Layer)]
+    assert [(f"{act.on:%d}", round(act.mass_kg or 0, 3)) for act in found] == lots
+
+
+@pytest.mark.parametrize(
+    ("text", "lots"),
+    [
+        ("2 kg from me and 1 kg from Ruth, all into bin 3", [(None, 2), ("ruth", 1)]),
+        ("shed bin: Ines 1.4 kg, Ruth 600 g", [("ines", 1.4), ("ruth", 0.6)]),
+        ("Ruth and Ines put 2 kg each in bin 3", [("ruth", 2), ("ines", 2)]),
+        ("Ruth put 2.2 kg in bin 3 on the 9th, on the 11th Ines put 1.8", [("ruth", 2.2),
+                                                                           ("ines", 1.8)]),
+        ("Ruth and I put 2 kg in bin 3", [(None, 2)]),
+        ("bin 3, Ruth, 800 g", [("ruth", 0.8)]),
+        ("log for the shed bin: Ruth, 1.2 kg", [("ruth", 1.2)]),
+        ("Ruth asked me to log her 3 kg, bin 3", [("ruth", 3)]),
+        ("Ruth's 2 kg of crusts went into bin 3", [("ruth", 2)]),
+        ("ruths share was 1.5 kg, into bin 3", [("ruth", 1.5)]),
+        ("it was Ruth who put 2 kg in bin 3", [("ruth", 2)]),
+        ("Ruth passed me 2 kg of peelings, I put them in bin 3", [(None, 2)]),
+    ],
+)  # fmt: skip
+def test_lots_of_several_people(text: str, lots: list[tuple[str | None, float]]) -> None:
+    found = [act for act in acts(text) if isinstance(act, Layer)]
+    assert [(act.member, round(act.mass_kg or 0, 3)) for act in found] == lots
+
+
+@pytest.mark.parametrize(
+    ("text", "lots"),
+    [
+        ("bin 3 got 4 kilos, the shed bin half that", [("bin 3", 4), ("shed", 2)]),
+        ("put 500 g in bin 3, twice as much in the shed", [("bin 3", 0.5), ("shed", 1)]),
+        ("2 kg of crusts into bin 3 and the same into the shed", [("bin 3", 2), ("shed", 2)]),
+    ],
+)
+def test_an_amount_told_by_another(text: str, lots: list[tuple[str, float]]) -> None:
+    found = [act for act in acts(text) if isinstance(act, Layer)]
+    assert sorted((act.bin, round(act.mass_kg or 0, 3)) for act in found) == sorted(lots)
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("drained bin 3 twice this week, 200 ml each time", 0.4),
+        ("tipped 1 kg of rice in the shed, then drained bin 3, it gave maybe 300 ml", 0.3),
+    ],
+)
+def test_what_a_drain_gave(text: str, litres: float) -> None:
+    assert [act.volume_l for act in acts(text) if isinstance(act, Drain)] == [litres]
