@@ -81,6 +81,8 @@ def _is_other_day(group: Group, day: Day) -> bool:
 def _describes_thing(group: Group, day: Day) -> bool:
     """ "Put in 2 kg Sunday roast bones", "leftover Friday curry": the day a dish is named for."""
     message = group.message
+    if any(i.start <= day.start < i.end for i in message.items):
+        return True
     named = message.norms[day.start] in WEEKDAYS and day.end == day.start + 1
     if not named or group.verb is None or all(i.start != day.end for i in message.items):
         return False
@@ -191,7 +193,7 @@ def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:
         return None
     held = next((g for g in groups if g.start <= past[0].start < g.end), None)
     if held is None or held is groups[k]:
-        return past[0] if _tells(message, past[0]) else None
+        return past[0] if _tells(message, past[0], since) else None
     same_bin = not held.measured() and held.names() in ([], [bin_of(groups, k)])
     other = held.sense == "did" and not same_bin
     return None if other or not _tells(message, past[0]) else past[0]
@@ -201,13 +203,15 @@ def _since(message: Message, day: Day) -> bool:
     return day.start > 0 and message.norms[day.start - 1] == "since"
 
 
-def _tells(message: Message, day: Day) -> bool:
+def _tells(message: Message, day: Day, since: bool = False) -> bool:
     """Whether the clause of a day tells what was, and not what comes round or lies ahead."""
     clause = next((c for c in message.clauses if c.start <= day.start < c.end), None)
-    if clause is None or clause.sense not in ("did", "none"):
+    lasts = since and _since(message, day)  # "has been under the plum since Saturday"
+    if clause is None or not (clause.sense in ("did", "none") or lasts):
         return False
     before = message.norms[day.start - 1] if day.start else ""
-    of_thing = before in _OF or any(item.start == day.end for item in message.items)
+    of_thing = any(item.start <= day.start < item.end for item in message.items)
+    of_thing = of_thing or before in _OF or any(item.start == day.end for item in message.items)
     of_thing = of_thing or (before in _WHOSE and _names_thing(message, day))
     return not of_thing and not _is_coming(message, clause.start, clause.end, day)
 

@@ -15,7 +15,7 @@ from tests.reading.context import acts
     [
         ("bin 3 is shut since Monday, lid taped down", "2026-06-15"),
         ("bin 3 is sealed since the 4th", "2026-06-04"),
-        ("bin 3 has been under the quince since Saturday", "2026-06-13"),
+        ("bin 3 has been under the plum since Saturday", "2026-06-13"),
         ("3 days back, 2 kg of batter gone sour, put into bin 3", "2026-06-14"),
         ("16.06. 1,2 kg in bin 3", "2026-06-16"),
         ("put 2 pound of peel in bin 3 las night", "2026-06-16"),

@@ -20,7 +20,7 @@ from tests.reading.context import acts
         ("bin 3 is in the soil behind the goal", "goal"),
         ("put bin 3 in the ground Monday, by the swings", "swings"),
         ("laid bin 3 to rest in the soil at 3 pm", "ground"),
-        ("bin 3 has been under the quince since Saturday", "quince"),
+        ("bin 3 has been under the plum since Saturday", "plum"),
         ("buried bin 3 in bed four", "bed four"),
         ("buried bin 3 in the bean patch on 14/6", "bean patch"),
     ],
