@@ -90,14 +90,22 @@ def _unit_apart(words: Sequence[Word], table: Mapping[str, Unit]) -> Unit | None
     for i, word in enumerate(words):
         if word.norm not in _SHORT_UNITS or i == 0 or words[i - 1].kind == "number":
             continue
-        alone = words[i - 1].kind == "sign" or words[i - 1].norm in ("both", "all", "in")
-        if alone and _norm(words, i + 1) in _ENDINGS:
+        alone = words[i - 1].kind == "sign" or words[i - 1].norm in _BEFORE_APART
+        after = _norm(words, i + 1)
+        if alone and (after in _ENDINGS or after in _BEHIND_APART):
             return table.get(word.norm)
     return None
 
 
+_BEFORE_APART = words_in("both all in thats 's is are obvs meaning")
+_BEHIND_APART = words_in("obvs obviously that of btw each by is i not")
+
+
 def _of_unit_apart(words: Sequence[Word], place: _Place, unit: Unit | None) -> Amount | None:
-    if unit is None or not _is_decimal(words[place.i]):
+    if unit is None:
+        return None
+    small = unit.factor <= _SMALL and 20 <= place.value < 1900
+    if not small and not _is_decimal(words[place.i]):
         return None
     return _amount(place, unit.quantity, unit.factor)
 

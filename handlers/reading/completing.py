@@ -1,22 +1,21 @@
 """What the whole message adds to its acts: amounts told apart, a bin named in passing, shares."""
 
-import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock
+from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock, Unsure
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
 from handlers.reading.apart import told_apart
 from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
+from handlers.reading.figures import bare_mass, bare_volume
 from handlers.reading.groups import Group, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
 from handlers.reading.message import Message
 from handlers.reading.naming import given_name
-from handlers.reading.numbers import digits_value
 from handlers.reading.quantities import amount_sum, makeup_of, of_what, scrap_amounts
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
@@ -29,6 +28,8 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with what is told elsewhere in it."""
+    if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
+        return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
     return described(measured_elsewhere(_with_amounts(acts, message), message), message)
 
 
@@ -51,7 +52,7 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     out: list[Act] = []
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
-            whole = act if drains else _measured(act, message)
+            whole = _weighed(act, message) if drains else _measured(act, message)
             apart = _shares(whole, message) or ([] if drains else told_apart(whole, message))
             out += apart or parted(halved(whole, message), message)
         elif isinstance(act, Drain) and drains == 1 and act.volume_l is None:
@@ -170,7 +171,7 @@ def _measured(layer: Layer, message: Message) -> Layer:
         return layer
     mass, volume = amount_sum(scrap_amounts(whole))
     if mass is None and layer.mass_kg is None:
-        mass = _weighed_aside(message) or _bare_kilos(message)
+        mass = _weighed_aside(message) or bare_mass(message)
     made = makeup_of(whole)
     if layer.mass_kg is None and mass is not None:
         layer = replace(layer, mass_kg=mass, volume_l=None)
@@ -183,6 +184,15 @@ def _measured(layer: Layer, message: Message) -> Layer:
     else:
         made = None if layer.materials != {"mixed": 1.0} else made
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _weighed(layer: Layer, message: Message) -> Layer:
+    """A layer beside a draining, with the weight that another sentence tells of it."""
+    whole = whole_of(message)
+    if whole is None or layer.mass_kg is not None or layer.volume_l is not None:
+        return layer
+    masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
+    return replace(layer, mass_kg=amount_sum(masses)[0])
 
 
 def _in_list(norms: Sequence[str], amount: Amount) -> bool:
@@ -207,39 +217,6 @@ def _weighed_aside(message: Message) -> float | None:
 
 
 _SUPPOSED = frozenset({"if", "will", "habit"})
-
-
-def _bare_kilos(message: Message) -> float | None:
-    """ "Bin 12: rendang mostly. 1.4": in a metric group a lone decimal is one of kilos."""
-    return _bare(message, _DECIMAL, weighed=message.has(_SCALES))
-
-
-def _bare_millilitres(message: Message) -> float | None:
-    """ "Drained Bridie, 250": in a metric group a lone round number is one of millilitres."""
-    found = _bare(message, _HUNDREDS, weighed=False)
-    return None if found is None else found / 1000
-
-
-def _bare(message: Message, form: re.Pattern[str], *, weighed: bool) -> float | None:
-    """The one number of that form, said of nothing else, where nothing is measured."""
-    if message.context.units != "metric" or message.amounts:
-        return None
-    spans = [(d.start, d.end) for d in message.days] + [(b.start, b.end) for b in message.bins]
-    held = {i for start, end in spans for i in range(start, end)}
-    words = enumerate(message.words)
-    alone = [i for i, w in words if i not in held and form.fullmatch(w.norm)]
-    if len(alone) != 1 or not (weighed or _ends(message.norms[alone[0] + 1 : alone[0] + 2])):
-        return None
-    return digits_value(message.norms[alone[0]])
-
-
-_HUNDREDS = re.compile(r"[1-9]\d?[05]0|[5-9]0")
-_SCALES = words_in("scale scales weighed")
-_DECIMAL = re.compile(r"\d{1,2}[.,]\d")
-
-
-def _ends(after: Sequence[str]) -> bool:
-    return not after or not after[0].isalnum()
 
 
 def _is_asked(message: Message, i: int) -> bool:
@@ -273,7 +250,7 @@ def _drained(message: Message) -> float | None:
         return told
     exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
     told_of = len(exact) == 1 and _sense_at(message, exact[0].start) not in _SUPPOSED
-    return exact[0].value if told_of else _bare_millilitres(message)
+    return exact[0].value if told_of else bare_volume(message)
 
 
 def _left(message: Message, acts: Sequence[Act]) -> float | None:
@@ -282,6 +259,8 @@ def _left(message: Message, acts: Sequence[Act]) -> float | None:
     if any(layer.mass_kg is None for layer in layers):
         return None
     exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
+    if not exact:
+        return bare_volume(message)
     told = len(exact) == 1 and _sense_at(message, exact[0].start) in ("did", "none")
     return exact[0].value if told and of_what(message, exact[0]) in ("", "liquid") else None
 

@@ -129,7 +129,7 @@ def _is_origin(between: Sequence[str]) -> bool:
 
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
-    "grinder cup mug jar"
+    "grinder cup mug jar pecked nibbled gnawed"
 )
 """Behind a food: "chicken wire", "a coffee can" are things of another trade."""
 _BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")

@@ -183,7 +183,23 @@ def _is_thousands(words: Sequence[Word], i: int) -> bool:
 
 _SINGLE_PARTS = frozenset({"quarter", "third", "fourth", "fifth", "sixth", "eighth", "tenth"})
 _QUARTERED = frozenset(
-    {"litre", "liter", "pint", "kilo", "kg", "pound", "lb", "cup", "gallon", "quart", "kilogram"}
+    {
+        "litre",
+        "liter",
+        "pint",
+        "kilo",
+        "kg",
+        "pound",
+        "lb",
+        "cup",
+        "gallon",
+        "quart",
+        "kilogram",
+        "stone",
+        "bucket",
+        "bag",
+        "tub",
+    }
 )
 
 

@@ -91,6 +91,8 @@ def _stated(near: Sequence[str]) -> Said | None:
     if is_not_much(near):
         return Said(0.1)
     for k in range(len(near) - 1, max(-1, len(near) - 6), -1):
+        if near[k] in ("half", "haf") and near[k + 1 : k + 2] in (["a"], ["an"]):
+            continue  # "half a loaf" is a piece, and no share
         said = _said_at(near[k], near[k - 1] if k else "")
         if said is not None:
             return said

@@ -31,16 +31,19 @@ def scrap_amounts(group: Group) -> list[Amount]:
         out = [a for a in out if not a.size]
     out = without_restated(norms, [_of_each(group, a) for a in out])
     out = _result(norms, out)
-    before = _is_told_before(group)
-    if len(out) > 1 or before:
-        out = [a for a in out if not _is_part(norms, a.end)] or ([] if before else out)
+    out = _without_parts(group, out)
     return _without_tare(group, _without_total(group, out))
 
 
-def _is_told_before(group: Group) -> bool:
-    """Whether the sentence has weighed something before the group begins."""
+def _without_parts(group: Group, amounts: list[Amount]) -> list[Amount]:
+    """The amounts without those that are parts of another told before in the sentence."""
+    norms = group.message.norms
+    if not any(_is_part(norms, a.end) for a in amounts):
+        return amounts
     first = group.message.sentences[group.clauses[0].sentence].start if group.clauses else 0
-    return any(first <= a.start < group.start and a.factor for a in group.message.amounts)
+    known = [a for a in group.message.amounts if first <= a.start < group.end and a.factor]
+    wholes = {a.quantity for a in known if not _is_part(norms, a.end)}
+    return [a for a in amounts if a.quantity not in wholes or not _is_part(norms, a.end)]
 
 
 def _result(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
@@ -185,7 +188,7 @@ def of_what(message: Message, amount: Amount) -> str:
         if message.liquid_at(i):
             return "liquid"
         if norms[i] in ("water", "molasses", "jaggery", "treacle"):
-            return "water"
+            return "liquid" if _is_bin_water(norms, i) else "water"
         if norms[i] not in _OF_BETWEEN and any(x.start <= i < x.end for x in message.items):
             break
         if norms[i] in _OF_ENDS:
@@ -219,6 +222,17 @@ _BACK = 12
 _ENDING = words_in(". ! ? on over then to into in for per with and goes need needs want wants") | {
     "\n"
 }
+
+
+def _is_bin_water(norms: Sequence[str], i: int) -> bool:
+    """ "400 ml of brown water", "250 ml water removed": what came out of a bin, so called."""
+    if norms[i] != "water":
+        return False
+    return norms[i - 1] in _MURKY or not _REMOVED.isdisjoint(norms[i + 1 : i + 3])
+
+
+_MURKY = words_in("brown dirty black smelly yellow murky stinky manky brownish yellowish amber")
+_REMOVED = words_in("removed out off drained came taken")
 
 
 _OF_ENDS = words_in(

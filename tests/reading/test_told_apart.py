@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Drain, Layer
+from handlers.reading.acts import Batch, Drain, Layer, Stock
 from tests.reading.context import acts
 
 
@@ -66,3 +66,65 @@ def test_an_amount_told_by_another(text: str, lots: list[tuple[str, float]]) -> 
 )
 def test_what_a_drain_gave(text: str, litres: float) -> None:
     assert [act.volume_l for act in acts(text) if isinstance(act, Drain)] == [litres]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("bin 3. Crusts. 350.", 0.35),
+        ("Bin 3: rendang mostly. 1.4", 1.4),
+        ("bin 3 got rice mainly, 2.25", 2.25),
+        ("about 700 of plantain skins went in bin 3", 0.7),
+        ("2.2k of rhubarb into bin 3", 2.2),
+        ("bin 3 just had my pound of oatmeal", 0.454),
+        ("the last kilo of leeks went into bin 3", 1.0),
+        ("put the cabbage in bin 3, four pound of em, and had a pint off it", 1.814),
+        ("put 100 tea bags in bin 3", None),
+        ("layer 2 of peelings went in bin 3", None),
+    ],
+)
+def test_figures_and_units_alone(text: str, kg: float | None) -> None:
+    masses = [act.mass_kg for act in acts(text) if isinstance(act, Layer)]
+    assert masses == [kg if kg is None else pytest.approx(kg, abs=0.001)]
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("160 out of bin 3", 0.16),
+        ("bin 3 sealed, jug emptied, 410", 0.41),
+        ("put 1.2 kg of leeks in the shed bin and drained bin 3, 300 off it", 0.3),
+        ("put 2 kg of crumble in bin 3, and 400 ml of brown water out of it", 0.4),
+        ("an eggcup's worth from bin 3", 0.05),
+    ],
+)
+def test_figures_of_a_drain(text: str, litres: float) -> None:
+    assert [act.volume_l for act in acts(text) if isinstance(act, Drain)] == [litres]
+
+
+def test_a_unit_told_apart_is_that_of_every_figure() -> None:
+    found = [a for a in acts("500 in bin 3. 300 in the shed. grams") if isinstance(a, Layer)]
+    assert [(act.bin, act.mass_kg) for act in found] == [("bin 3", 0.5), ("shed", 0.3)]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("we have made starter, Ruth stirred, I poured, 4 kg in total", 4.0),
+        ("5 kilos of bran steeped and bagged in the hot press", 5.0),
+    ],
+)
+def test_a_batch_measured_beside_its_verb(text: str, kg: float) -> None:
+    assert [act.mass_kg for act in acts(text) if isinstance(act, Batch)] == [kg]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("a jar of starter left, about a pound", 0.454),
+        ("starter check: 1 jar, maybe 12 oz", 0.34),
+    ],
+)
+def test_a_vessel_of_starter_weighed(text: str, kg: float) -> None:
+    stocks = [act.mass_kg for act in acts(text) if isinstance(act, Stock)]
+    assert stocks == [pytest.approx(kg, abs=0.001)]
