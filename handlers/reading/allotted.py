@@ -82,6 +82,8 @@ def _refs(message: Message) -> list[BinRef]:
 
 
 def _parts(message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]) -> list[_Part]:
+    if masses and refs and refs[0].end <= masses[0].start:
+        return _parts_behind(refs, masses)
     out: list[_Part] = []
     start = 0
     for ref in refs:
@@ -92,6 +94,17 @@ def _parts(message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]) -
         elif near:
             out.append(_Part(ref, near[-1]))
         start = ref.end
+    return out
+
+
+def _parts_behind(refs: Sequence[BinRef], masses: Sequence[Amount]) -> list[_Part]:
+    """ "Bothy 1 kg, cream 600 g, bin 25 another kilo": each bin's part stands behind its name."""
+    ends = [*(ref.start for ref in refs[1:]), masses[-1].end + 1]
+    out: list[_Part] = []
+    for ref, end in zip(refs, ends, strict=True):
+        own = [a for a in masses if ref.end <= a.start < end and a.start - ref.end < _NEAR]
+        if len(own) == 1:
+            out.append(_Part(ref, own[0]))
     return out
 
 

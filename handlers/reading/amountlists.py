@@ -121,10 +121,11 @@ def _counted(
             out.append(amount)
             continue
         out = [a for a in out if a.end <= count.start]
+        start = count.start if amount.start - count.end < _BEFORE_EACH // 2 else amount.start
         liquid = None if amount.liquid_l is None else amount.liquid_l * count.value
         out.append(
             amount._replace(
-                start=count.start, value=amount.value * count.value, liquid_l=liquid, vessel=False
+                start=start, value=amount.value * count.value, liquid_l=liquid, vessel=False
             )
         )
     return out
@@ -163,7 +164,10 @@ _LIKE_REACH = 10
 def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -> Number | None:
     """The number of packs whose size the amount is, if it is one."""
     at = amount.start
-    each = norms[amount.end : amount.end + 1] in (["each"], ["apiece"], ["ea"])
+    behind = norms[amount.end : amount.end + 2]
+    each = behind[:1] in (["each"], ["apiece"], ["ea"]) or _is_a_pack(behind)
+    if at > 1 and norms[at - 1] == "each":
+        each, at = True, at - 1
     while at > 0 and norms[at - 1] in ("about", "roughly", "~"):
         at -= 1
     lead = norms[at - 1] if at else ""
@@ -171,7 +175,7 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
         return _times_before(words, norms, at)
     if norms[amount.end : amount.end + 1] and norms[amount.end] in _PACKS:
         return _count_at(words, at - 1, at)  # "three 2 lb bags"
-    if lead not in ("of", "at") and not (each and lead in (",", "(", ":", "-", "with")):
+    if lead not in ("of", "at", "x") and not (each and lead in (",", "(", ":", "-", "with")):
         return None
     pack = _pack_before(norms, at - 2, _BEFORE_EACH if each else 1)
     if pack < 1:
@@ -184,6 +188,11 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
 
 
 _EACH_TIME = (("each", "time"), ("a", "time"), ("every", "time"), ("each", "go"), ("a", "go"))
+
+
+def _is_a_pack(behind: Sequence[str]) -> bool:
+    """ "500 g a bag", "1 kg per jar"."""
+    return behind[:1] in (["a"], ["per"]) and f"{behind[-1]}s" in _PACKS
 
 
 def _times_before(words: Sequence[Word], norms: Sequence[str], at: int) -> Number | None:

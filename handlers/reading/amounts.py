@@ -60,6 +60,8 @@ _HEDGES = (
 _HEDGE_STARTS = frozenset(hedge[0] for hedge in _HEDGES)
 _SMALL = 0.001
 """kg in a gram, litres in a millilitre."""
+_LEAST_GRAMS = 50
+"""From here on a bare number behind kilos or litres is one of grams or millilitres."""
 _AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
 _MASSY = ("mass", "volume")
 _DEGREES = ("celsius", "fahrenheit", "degrees")
@@ -278,7 +280,8 @@ class _Reader:
         after = words[number.end].norm if number.end < len(words) else "."
         if words[start - 1].norm not in ("another", "plus", "+") or after not in _ENDINGS:
             return None
-        value = number.value * self.last.factor
+        grams = self.last.factor == 1 and number.value >= _LEAST_GRAMS  # "3 kilos, another 300"
+        value = number.value * (_SMALL if grams else self.last.factor)
         liquid = None if self.last.liquid is None else number.value * self.last.liquid
         return Amount(start, number.end, self.last.quantity, value, liquid_l=liquid)
 

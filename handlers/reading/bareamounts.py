@@ -143,6 +143,9 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
         return _amount(place, large[-1].quantity, large[-1].factor) if large else None
     named = place.before.isalpha() and len(place.before) > 2
     small = last.factor <= _SMALL and 50 <= place.value < 1900
+    thing = named and place.before not in _LISTED and place.after in _ENDINGS
+    if thing and last.factor == 1 and 100 <= place.value < 1000 and place.value % 10 == 0:
+        return _amount(place, last.quantity, _SMALL)  # "bothy 1 kg, cream 600"
     return _amount(place, last.quantity, last.factor) if named and small else None
 
 

@@ -3,10 +3,22 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock, Unsure
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Batch,
+    Drain,
+    Layer,
+    Observe,
+    Open,
+    Seal,
+    Stock,
+    Unsure,
+)
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
 from handlers.reading.apart import told_apart
+from handlers.reading.begun import in_opened, unsized
 from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
@@ -30,11 +42,12 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with what is told elsewhere in it."""
     if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
         return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
-    return described(measured_elsewhere(_with_amounts(acts, message), message), message)
+    acts = unsized(_with_amounts(acts, message))
+    return described(measured_elsewhere(acts, message), message)
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
-    acts = enumerated([_in_bin(act, message) for act in acts], message)
+    acts = enumerated([_in_bin(act, message) for act in in_opened(acts, message)], message)
     if deeds(message) < 2:
         acts = _one_each(acts)
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
@@ -52,7 +65,7 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     out: list[Act] = []
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
-            whole = _weighed(act, message) if drains else _measured(act, message)
+            whole = _whole(act, acts, message)
             apart = _shares(whole, message) or ([] if drains else told_apart(whole, message))
             out += apart or parted(halved(whole, message), message)
         elif isinstance(act, Drain) and drains == 1 and act.volume_l is None:
@@ -61,6 +74,21 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
         else:
             out.append(act)
     return out
+
+
+def _whole(layer: Layer, acts: Sequence[Act], message: Message) -> Layer:
+    """The one layer with what other sentences tell of it, and nothing that they tell of others."""
+    if any(isinstance(act, Drain) for act in acts):
+        return _weighed(layer, message)
+    amend = next((act for act in acts if isinstance(act, Amend)), None)
+    if amend is None or layer.mass_kg is None:
+        return _measured(layer, message)
+    rest = layer.mass_kg - (amend.mass_kg or 0.0)
+    told = any(a.quantity == "mass" and abs(a.value - rest) < _EXACT for a in message.amounts)
+    return replace(layer, mass_kg=rest) if told and amend.mass_kg else layer
+
+
+_EXACT = 1e-6
 
 
 def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:

@@ -23,7 +23,9 @@ def described(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, a layer of no stated kind, doer or day with those told elsewhere."""
     layers = [act for act in acts if isinstance(act, Layer)]
     if len(layers) > 1:
-        return [_alike(act, layers, message) if isinstance(act, Layer) else act for act in acts]
+        told = [_alike(act, layers, message) if isinstance(act, Layer) else act for act in acts]
+        doer = _by_all(layers, message)
+        return [replace(a, member=doer) if doer and isinstance(a, Layer) else a for a in told]
     return [_said_of(act, message) if isinstance(act, Layer) else act for act in acts]
 
 
@@ -32,9 +34,33 @@ def _alike(layer: Layer, layers: Sequence[Layer], message: Message) -> Layer:
     known = [one for one in layers if one.materials != _MIXED]
     if layer.materials == _MIXED and known and "same" in message.norms:
         return replace(layer, materials=known[0].materials, rich=known[0].rich)
-    said = [i for i in message.items if _is_said_of_each(message.norms, i)]
-    made = makeup(said[-1:]) if layer.materials == _MIXED else None
+    said = [i for i in message.items if _is_said_of_each(message.norms, i)][-1:]
+    if layer.materials != _MIXED or layer.mass_kg is None:
+        return layer
+    made = makeup(said or _behind_all(layers, message))
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _behind_all(layers: Sequence[Layer], message: Message) -> list[Item]:
+    """ "Annex 600 g, pantry 350 g, all of it trimmings": things in a clause behind all amounts."""
+    last = max((x.end for span in (message.bins, message.amounts) for x in span), default=0)
+    items = [i for i in message.items if not i.absent]
+    if not items or items[0].start <= last or sum(x.materials != _MIXED for x in layers) > 1:
+        return []
+    between = message.norms[last : items[0].start]
+    return items if not _APART.isdisjoint(between) else []
+
+
+_APART = words_in("all both mostly mainly") | {",", ".", "-", ";", ":", "(", "\n"}
+
+
+def _by_all(layers: Sequence[Layer], message: Message) -> str | None:
+    """ "700 g in the hall, 200 g in the shed, both by Arun": the doer of every layer."""
+    norms = message.norms
+    for m in message.members:
+        if norms[m.start - 1 : m.start] == ["by"] and norms[max(0, m.start - 2)] in _EVERY:
+            return next((x.member for x in layers if x.member is not None), None)
+    return None
 
 
 def _is_said_of_each(norms: Sequence[str], item: Item) -> bool:

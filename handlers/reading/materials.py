@@ -94,7 +94,7 @@ def find_items(
 
     `measures` are indexes of the words of amounts: "half a kilo" is no half of a mixture.
     """
-    foods = {m.start: m for m in marks if m.tag == "food"}
+    foods = {m.start: m for m in _unmeasured(words, marks, measures) if m.tag == "food"}
     if not foods and _ALONE.keys().isdisjoint(words):
         return ()
     norms = _without_measures(words, measures)
@@ -153,6 +153,20 @@ def _names_no_food(norms: Sequence[str], mark: Mark) -> bool:
 
 
 _PLANTS: frozenset[Kind] = frozenset({"vegetable", "fruit"})
+
+
+def _unmeasured(
+    words: Sequence[str], marks: Sequence[Mark], measures: Collection[int]
+) -> list[Mark]:
+    """The marks without what measures them: of "a tin of sardines" the sardines."""
+    out = []
+    for mark in marks:
+        start = mark.start
+        while start < mark.end - 1 and start in measures:
+            start += 1
+        start += start > mark.start and start < mark.end - 1 and words[start] == "of"
+        out.append(mark if start == mark.start else mark._replace(start=start))
+    return out
 
 
 def _part_of_earlier(item: Item, part: str, before: Sequence[Item]) -> Item:

@@ -24,6 +24,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
         and of_what(group.message, a) == ""
         and not is_drawn(group.message, a)
         and not _is_rate(norms, a.end)
+        and norms[max(0, a.start - 2) : a.start] != ["down", "to"]
         and not (a.size and norms[max(0, a.start - 2) : a.start][-1:] != []
                  and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
     ]  # fmt: skip
@@ -202,6 +203,8 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
     """ "The starter tin's about half full, call it 800 g": bran is what was named last before."""
     if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
         return False
+    if message.norms[max(0, amount.start - 2) : amount.start] == ["down", "to"]:
+        return message.bran(max(0, amount.start - _BACK), amount.start)
     first = max(0, amount.start - _BACK + 1)
     if not message.bran(first, amount.start):
         return False
@@ -284,12 +287,20 @@ def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:
 def makeup_of(group: Group) -> Makeup | None:
     """Make-up of what the group names, or of the group it goes on from if it names none."""
     amounts = scrap_amounts(group)
-    items = [i for i in group.items if not i.absent]
+    items = [i for i in group.items if not i.absent and not _came_out(group, i)]
     weights = _weights(group, items, amounts)
     own = makeup(items, weights) if items else None
     if own is None and group.inherited is not None:
         return makeup_of(group.inherited)
     return own
+
+
+def _came_out(group: Group, item: Item) -> bool:
+    """Whether an item is the liquid drawn off ("and 6 oz of juice out of it")."""
+    if not group.message.liquid_at(item.start):
+        return False
+    ends = {a.end for a in group.amounts if a.quantity == "volume" or a.liquid_l is not None}
+    return not ends.isdisjoint((item.start, item.start - 1, item.start - 2))
 
 
 def _weights(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> list[float] | None:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Batch, Drain, Layer, Stock
+from handlers.reading.acts import Amend, Batch, Drain, Layer, Stock
 from tests.reading.context import acts
 
 
@@ -128,3 +128,64 @@ def test_a_batch_measured_beside_its_verb(text: str, kg: float) -> None:
 def test_a_vessel_of_starter_weighed(text: str, kg: float) -> None:
     stocks = [act.mass_kg for act in acts(text) if isinstance(act, Stock)]
     assert stocks == [pytest.approx(kg, abs=0.001)]
+
+
+@pytest.mark.parametrize(
+    ("text", "lots"),
+    [
+        ("bin 3 1 kg, shed 600, big blue another kilo", [("bin 3", 1), ("shed", 0.6),
+                                                         ("big blue", 1)]),
+        ("bin 3, 2 kg, big blue, 1.5 kg", [("bin 3", 2), ("big blue", 1.5)]),
+        ("put 2 kg of rice in bin 3, we're down to 500 g of bran", [("bin 3", 2)]),
+        ("started bin 9, 12 litres, and 700 g of leeks went in", [("bin 9", 0.7)]),
+    ],
+)  # fmt: skip
+def test_lots_of_several_bins(text: str, lots: list[tuple[str, float]]) -> None:
+    found = [act for act in acts(text) if isinstance(act, Layer)]
+    assert [(act.bin, round(act.mass_kg or 0, 3)) for act in found] == lots
+
+
+@pytest.mark.parametrize(
+    ("text", "main"),
+    [
+        ("bin 3 600 g, shed bin 350 g, all of it sprouts", ["vegetable", "vegetable"]),
+        ("three pounds in bin 3 and one pound in the shed, mostly spuds", ["vegetable"] * 2),
+        ("2 lb of rice to bin 3 and then 6 oz of juice out of it", ["grain"]),
+        ("bin 3 had a tin of sardines", ["fish"]),
+        ("1.9 kg of pigeon-pecked cabbage in bin 3", ["vegetable"]),
+        ("put half a loaf in bin 3", ["grain"]),
+    ],
+)
+def test_what_the_lots_were(text: str, main: list[str]) -> None:
+    found = [act.materials or {} for act in acts(text) if isinstance(act, Layer)]
+    assert [max(made, key=lambda kind: made[kind]) for made in found] == main
+
+
+def test_both_by_one() -> None:
+    found = acts("700 g of veg in bin 3, 200 g of egg shells in the shed, both by Ruth")
+    assert [act.member for act in found if isinstance(act, Layer)] == ["ruth", "ruth"]
+
+
+@pytest.mark.parametrize(
+    ("text", "amended", "layer"),
+    [
+        ("sorry 2.5 kg not 25 kg. And bin 3 had 300 g of coffee too", 2.5, 0.3),
+        ("that should be 4 lb, not 5, and today another 2 lb of crusts in bin 3", 1.814, 0.907),
+    ],
+)
+def test_a_correction_beside_a_report(text: str, amended: float, layer: float) -> None:
+    found = acts(text)
+    assert [a.mass_kg for a in found if isinstance(a, Amend)] == [pytest.approx(amended, abs=1e-3)]
+    assert [a.mass_kg for a in found if isinstance(a, Layer)] == [pytest.approx(layer, abs=1e-3)]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("4 bags of starter left, 500 g a bag", 2.0),
+        ("starter count: 2 bags x 1 kg", 2.0),
+        ("bran is down to 750 g", 0.75),
+    ],
+)
+def test_packs_of_starter(text: str, kg: float) -> None:
+    assert [act.mass_kg for act in acts(text) if isinstance(act, Stock)] == [kg]
