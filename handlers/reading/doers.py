@@ -10,6 +10,7 @@ from handlers.reading.vocabulary import vocabulary, words_in
 
 _OWN = words_in("i we ive im my me us")
 _THIRD = words_in("she he they her him")
+_OF_HIM = _THIRD | words_in("which who whose his hers himself herself this one even")
 _BETWEEN = words_in(
     "ji san aunty uncle bhai didi sir madam chan sensei anna bhaiya 's after she he has have "
     "had just also already then finally only even today yesterday now is was very kindly "
@@ -90,6 +91,7 @@ def _leads_sentence(group: Group) -> str | None:
         return None
     if group.verb is None:
         unknown = after.norm not in vocabulary() and after.norm not in PLAIN_FOLLOWERS
+        unknown = unknown or (after.norm in _DEEDS and _PLEASE.isdisjoint(group.norms))
         return ref.name if unknown and group.start <= ref.start else None
     between = message.norms[ref.end : group.verb.start]
     others = any(ref.end <= m.start < group.verb.start for m in message.members)
@@ -98,8 +100,15 @@ def _leads_sentence(group: Group) -> str | None:
     return ref.name if ref.end <= group.verb.start else None
 
 
+_DEEDS = words_in(
+    "add put throw mix pour seal close shut bury dig drain bring dump tip chuck open start give "
+    "take make scrape empty toss drop"
+)
+"""Verbs in the bare form that learners tell of the past with ("Kumar throw 2 kg in")."""
+_PLEASE = words_in("please pls plz can could will")
 _BEFORE_NAME = words_in(
-    "so oh ok okay and well then today yesterday btw fyi also mr mrs ms miss dr sister brother"
+    "just now so oh ok okay and well then today yesterday btw fyi also mr mrs ms miss "
+    "dr sister brother"
 )
 _SPOKEN_TO = words_in(
     "thanks thank ta cheers please pls yes no ok okay done sorry hi hello can could would will "
@@ -153,17 +162,34 @@ def _is_doer(group: Group, ref: MemberRef) -> bool:
     while start > group.start and norms[start - 1] in _TITLES:
         start -= 1
     before = norms[start - 1] if start > group.start else ""
+    if _is_introduced(group, ref, start, before):
+        return True
+    if group.verb is not None and norms[ref.end : group.verb.start] == ["who"]:
+        return norms[max(0, start - 2) : start] == ["it", "was"]
+    if before in _NOT_BY and not (before == "from" and group.verb is None):
+        return False
+    return _does(group, ref.end)
+
+
+def _is_introduced(group: Group, ref: MemberRef, start: int, before: str) -> bool:
+    """Whether the word before the name makes its bearer the doer: "by", "for" in a log, "from"."""
+    norms = group.message.norms
     if before == "by" or norms[start - 2 : start] == ["behalf", "of"]:
         return True
     if before in ("behalf", "for") and _logs_for(group, start):
         return True
-    if group.verb is not None and norms[ref.end : group.verb.start] == ["who"]:
-        return norms[max(0, start - 2) : start] == ["it", "was"]
     if before in _HELPERS and (group.verb is None or ref.end <= group.verb.start):
         return True  # "yesterday has Ines 2 kg brought"
-    if before in _NOT_BY and not (before == "from" and group.verb is None):
+    return before == "from" and group.verb is None and _is_given(group, start, ref)
+
+
+def _is_given(group: Group, start: int, ref: MemberRef) -> bool:
+    """ "500 g of mash to the crate, from Kofi", "a kilo of skin to bin 6 from Leroy"."""
+    norms = group.message.norms
+    if not group.measured() or group.message.bran(group.start, group.end):
         return False
-    return _does(group, ref.end)
+    told = any(b.end <= start - 1 for b in group.bins) or norms[start - 2 : start - 1] == [","]
+    return told and norms[ref.end : ref.end + 1] != ["'s"]
 
 
 def _stands_in_list(group: Group, ref: MemberRef) -> bool:
@@ -200,7 +226,8 @@ def _told_of(group: Group) -> str | None:
     sentence = message.sentences[group.clauses[0].sentence]
     for ref in message.members:
         aside = message.norms[ref.end : group.verb.start]
-        if ref.start == sentence.start and aside[:1] == [","] and not _THIRD.isdisjoint(aside):
+        aside_of_him = aside[:1] in ([","], ["("]) and not _OF_HIM.isdisjoint(aside)
+        if ref.start == sentence.start and aside_of_him:
             return None if not _OWN.isdisjoint(aside) else ref.name
     return None
 

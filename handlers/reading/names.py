@@ -131,7 +131,7 @@ def _owns(norms: Sequence[str], end: int) -> bool:
 
 
 _AFTER_IS = words_in(
-    "after just got been put taken taking gone going done dug shut drawn had the a already now"
+    "went after just got been put taken taking gone going done dug shut drawn had the a already now"
 )
 
 

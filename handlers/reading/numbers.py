@@ -283,7 +283,10 @@ def _is_small(words: Sequence[Word], i: int) -> bool:
 def _and_part(words: Sequence[Word], start: int, number: Number) -> Number:
     """ "two and a half": the part joins the number if the words go on so."""
     i = number.end
-    if i + 1 >= len(words) or words[i].norm not in _AND:
+    if i + 1 >= len(words):
+        return number
+    scots = words[i].norm == "an" and words[i + 1].norm == "a"  # "twa an a half"
+    if words[i].norm not in _AND and not scots:
         return number
     part = _written_part(words, i + 1) or _part(words, i + 1)
     if part is None or part.value >= 1:

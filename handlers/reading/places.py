@@ -31,7 +31,8 @@ _SKIPPED = words_in(
     "el la los las der den dem the a my our to of an under in at where del de do da di al des du"
 )
 _PLACE_ENDS = words_in(
-    ", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this which "
+    ", . ; ! ? ( ) - — ☺ & already and but so then because cos with today yesterday last this "
+    "which "
     "covered me my it before after while when now for as lol n i we will are is about roughly "
     "like used go went goes were con not | → > >"
 )
@@ -69,6 +70,10 @@ def _said(group: Group, target: BinRef | None) -> str | None:
     for i in range(start, sentence.end - 1):
         if norms[i] not in PLACE or i + 1 in held or norms[i + 1] in PLACE | _WHEN | _WEATHER:
             continue
+        if norms[i] == "by" and _is_somebody(message, i + 1):
+            continue
+        if norms[i + 2 : i + 3] == ["own"]:
+            continue  # "on her own"
         inches = i and message.words[i - 1].kind == "number" and not _names_bin(message, i - 1)
         if norms[i] == "in" and inches:
             continue  # "14 in deep"
@@ -76,6 +81,13 @@ def _said(group: Group, target: BinRef | None) -> str | None:
         if place and place.lower() not in _WHEN and place.lower().split()[0] not in _WEATHER:
             return place
     return None
+
+
+def _is_somebody(message: Message, i: int) -> bool:
+    """Whether a person is named at word i ("along the hedge by me and Dom")."""
+    return message.norms[i : i + 1] in (["me"], ["us"]) or any(
+        m.start == i and not m.owner for m in message.members
+    )
 
 
 def _names_bin(message: Message, i: int) -> bool:
@@ -122,6 +134,8 @@ def _place_from(message: Message, i: int, end: int, held: set[int]) -> str | Non
         numbered = norms[stop] == "." and norms[stop - 1] in ("no", "nr")
         if norms[stop] in _PLACE_ENDS and not numbered:
             break
+        if norms[stop] == "by" and _is_somebody(message, stop + 1):
+            break
         stop += 1
     while stop in held and stop > i + 1 and norms[stop - 1] in _BEFORE_DAY:
         stop -= 1
@@ -137,9 +151,11 @@ def _beyond_soil(norms: Sequence[str], start: int, end: int, held: set[int]) -> 
     while at < end and (at in held or norms[at] in _BEFORE_PLACE):
         placed = placed or (norms[at] in PLACE and at + 1 not in held)
         at += 1
-    dated = not held.isdisjoint(range(start, at))
     free = start < at < end and norms[at] not in _WHEN and not norms[at][0].isdecimal()
-    return at if free and (placed or not dated) else 0
+    if free and not placed:  # "in the soil, north bed", but not "in the soil, Uwe dug"
+        stop = next((k for k in range(at, min(end, at + _LONGEST)) if norms[k] == ","), end)
+        free = not (GROUND | _BEDS).isdisjoint(norms[at : min(stop, at + _LONGEST)])
+    return at if free else 0
 
 
 def _alone(group: Group) -> str | None:
@@ -167,4 +183,4 @@ def _is_place(message: Message, clause: Clause) -> bool:
     return len(norms) > 1 and (leads or titled)
 
 
-_BEDS = (GROUND - _SOIL) | words_in("corner side end bay terrace border planter greenhouse")
+_BEDS = (GROUND - _SOIL) | words_in("corner side end foot bay terrace border planter greenhouse")

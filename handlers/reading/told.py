@@ -194,6 +194,9 @@ def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:
     held = next((g for g in groups if g.start <= past[0].start < g.end), None)
     if held is None or held is groups[k]:
         return past[0] if _tells(message, past[0], since) else None
+    bare = held.verb is None and not held.bins and not held.measured()
+    if bare and any(held.start <= m.start < held.end for m in message.members):
+        return None  # "(it was Fatima last week)"
     same_bin = not held.measured() and held.names() in ([], [bin_of(groups, k)])
     other = held.sense == "did" and not same_bin
     return None if other or not _tells(message, past[0]) else past[0]
