@@ -56,7 +56,8 @@ def halved(layer: Layer, message: Message) -> Layer:
     names = {ref.name for ref in _refs(message)}
     halves = [i for i, norm in enumerate(message.norms) if norm in _HALF]
     held = {i for a in message.amounts for i in range(a.start, a.end)}
-    free = [i for i in halves if i not in held]
+    things = {item.start for item in message.items}
+    free = [i for i in halves if i not in held and i + 1 not in things]
     if not free:
         return layer
     rest = len(free) > 1 or (len(free) == 1 and message.has(_REST, free[0]))

@@ -75,6 +75,8 @@ def _together(
     """ "Tom and Priya put 2 kg each in": the doers in a row before an amount of each."""
     before = [m for m in doers if m.end <= amount.start]
     each = message.norms[amount.end : amount.end + 1] in (["each"], ["apiece"])
+    last = before[-1].end if before else amount.start
+    each = each or message.norms[last : last + 1] in (["each"], ["both"])  # "each put a kilo"
     if not each or len(before) < 2:
         return []
     joined = all(_JOINTS.issuperset(message.norms[a.end : b.start]) for a, b in pairwise(before))

@@ -25,6 +25,8 @@ _NO_MEASURE = words_in(
 _CLOCK = words_in("am pm h hrs hours oclock % ° degrees celsius c days weeks cm m mm ft")
 _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
 _LISTED = frozenset({",", "and", "&", "n", "plus", "+"})
+_PERHAPS = words_in("maybe perhaps possibly")
+_WHOLE = words_in("it that which them")
 _NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
 _NEAR = 14
 """Words between a unit and a bare number that shares it, at most."""
@@ -129,6 +131,8 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     last = near[-1]
     if place.before in ("less", "minus") and place.after in ("for", "of", "tare") and near:
         return _amount(place, last.quantity, last.factor)
+    if _guesses_again(place, last) or _is_part_of(place, last):
+        return _amount(place, last.quantity, last.factor)
     if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
         return _amount(place, last.quantity, last.factor)
     if place.after in ("of", "o") and place.before in _LISTED and place.beyond not in _NOT_THINGS:
@@ -176,11 +180,26 @@ _LARGE = 0.4
 _SMALL = 0.001
 
 
+def _guesses_again(place: _Place, last: Amount) -> bool:
+    """ "5 lbs, maybe 6, of pears"."""
+    if place.before not in _PERHAPS or last.end < place.i - 3:
+        return False
+    return 0.5 <= place.value * last.factor / (last.value or 1.0) <= 2
+
+
+def _is_part_of(place: _Place, last: Amount) -> bool:
+    """ "3.1 kg, 1.1 of it meat"."""
+    part = place.after == "of" and place.beyond in _WHOLE
+    return part and place.value * last.factor < last.value
+
+
 def _shared_ahead(place: _Place, known: Sequence[Amount]) -> Amount | None:
     """ "Bread 400, peel 350 g": a thing's number before the one that has the unit of both."""
     behind = next((a for a in known if place.i < a.start <= place.i + _AHEAD), None)
     if behind is None or place.after not in (",", "and", "&", "n", "+"):
         return None
+    if place.after == "+" and behind.start == place.i + 2:
+        return _amount(place, behind.quantity, behind.factor)  # "150 + 200 ml"
     alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
     things = place.before in vocabulary() and place.beyond.isalpha()
     return _amount(place, behind.quantity, behind.factor) if alike and things else None

@@ -26,7 +26,7 @@ from handlers.reading.daywords import (
     STARTS,
     WEEKDAYS,
 )
-from handlers.reading.numbers import read_number
+from handlers.reading.numbers import Number, read_number
 from handlers.reading.words import Word
 
 
@@ -233,6 +233,8 @@ class _Reader(Dates):
             return None
         unit = self.norms[number.end]
         step = _STEPS.get(unit)
+        if unit in WEEKDAYS and self.norms[number.end + 1 : number.end + 2] == ["ago"]:
+            return self.weekdays_ago(start, number)
         if step is None or (ahead and step > _FORTNIGHT):
             return None  # "the first in a month" tells of the past
         after = self.norms[number.end + 1] if number.end + 1 < len(self.norms) else ""
@@ -250,6 +252,12 @@ class _Reader(Dates):
                 return Day(start, end, then.date(), then.date(), at=then.time())
             return Day(start, end, self.today + span, self.today + span)
         return None
+
+    def weekdays_ago(self, start: int, number: Number) -> Day:
+        """ "Two Sundays ago": the last such day is the first of them."""
+        since = (self.today.weekday() - WEEKDAYS[self.norms[number.end]]) % 7 or 7
+        past = self.today - timedelta(since + 7 * (round(min(number.value, 99)) - 1))
+        return Day(start, number.end + 2, past, past)
 
     def after(self, seconds: float) -> datetime:
         """The moment so many seconds after the message, by the group's clock."""

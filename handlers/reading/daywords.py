@@ -112,6 +112,7 @@ ASIDE = frozenset(
         "for",
         "between",
         "like",
+        "as",
         "each",
     ]
 )

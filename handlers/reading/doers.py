@@ -57,14 +57,17 @@ def _meant_by_pronoun(group: Group) -> str | None:
 
 @once
 def _logged_for(message: Message) -> str | None:
-    """ "Ines asked me to record her 2 kg": the member for whom the sender writes it down."""
+    """ "Ines asked me to record her 2 kg", "Ines says "2 kg in the shed"": whose words they are."""
     for ref in message.members:
         after = message.norms[ref.end : ref.end + 4]
+        if after[:1] and after[0] in _SAID and after[1:2] in (['"'], [":"]):
+            return ref.name
         if after[:1] and after[0] in _ASKED and after[1:3] == ["me", "to"]:
             return ref.name if after[3:] and after[3] in _WRITE else None
     return None
 
 
+_SAID = words_in("says said wrote writes reports texted")
 _ASKED = words_in("asked wants wanted told asks texted rang messaged")
 _WRITE = words_in("log record note add enter put post write register tell report")
 _HE = words_in("he she")
@@ -178,6 +181,8 @@ def _is_introduced(group: Group, ref: MemberRef, start: int, before: str) -> boo
         return True
     if before in ("behalf", "for") and _logs_for(group, start):
         return True
+    if group.verb is not None and group.verb.end == start and _is_logging(group):
+        return True  # "pls note Tom bin 3 700 g"
     if before in _HELPERS and (group.verb is None or ref.end <= group.verb.start):
         return True  # "yesterday has Ines 2 kg brought"
     return before == "from" and group.verb is None and _is_given(group, start, ref)
@@ -195,7 +200,7 @@ def _is_given(group: Group, start: int, ref: MemberRef) -> bool:
 def _stands_in_list(group: Group, ref: MemberRef) -> bool:
     """ "Gate, Kofi, 2 kg", "log this: Kofi, 1.75 kg": a name alone between two signs of a list."""
     norms = group.message.norms
-    if group.verb is not None and group.verb.verb.plain not in ("log", "record", "note"):
+    if group.verb is not None and not _is_logging(group):
         return False
     before, after = norms[ref.start - 1 : ref.start], norms[ref.end : ref.end + 1]
     if any(sign and sign[0] not in _LIST_SIGNS for sign in (before if ref.start else [], after)):
@@ -209,12 +214,16 @@ def _stands_in_list(group: Group, ref: MemberRef) -> bool:
     return verbless and told.count(",") > 1
 
 
+def _is_logging(group: Group) -> bool:
+    return group.verb is not None and group.verb.verb.plain in ("log", "record", "note")
+
+
 _LIST_SIGNS = frozenset({",", ":", "-", "\n", ";", "|", "/"})
 _TITLES = words_in("miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young")
 _HELPERS = words_in("has have had hat heeft a")
 _SHARE = words_in(
     "lot share haul contribution load scraps bit offering half portion peelings "
-    "behalf donation stuff bucket tub bag caddy leftovers"
+    "behalf batch donation stuff bucket tub bag caddy leftovers"
 )
 
 

@@ -24,6 +24,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
         and of_what(group.message, a) == ""
         and not is_drawn(group.message, a)
         and not _is_rate(norms, a.end)
+        and a.start not in _weighings(group.message)
         and norms[max(0, a.start - 2) : a.start] != ["down", "to"]
         and not (a.size and norms[max(0, a.start - 2) : a.start][-1:] != []
                  and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
@@ -71,13 +72,27 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
         if last is not None and last.quantity == amount.quantity:
             between = norms[last.end : amount.start]
             again = len(between) <= _AGAIN_WORDS and _AGAIN.issuperset(between)
-            if again and not _INSTEAD.isdisjoint(between):
+            if (again and not _INSTEAD.isdisjoint(between)) or _is_repair(between):
                 out.pop()
             elif _is_second_guess(between, last, amount):
                 amount = amount._replace(start=last.start, value=(last.value + amount.value) / 2)
                 out.pop()
         out.append(amount)
     return out
+
+
+def _is_repair(between: Sequence[str]) -> bool:
+    """ "Two kg, sorry three kg": what is said last counts."""
+    return len(between) <= _AGAIN_WORDS and is_repair(between)
+
+
+def is_repair(between: Sequence[str]) -> bool:
+    """Whether nothing but words of taking back stands between two names or amounts."""
+    return _REPAIRING.issuperset(between) and not _REPAIRS.isdisjoint(between)
+
+
+_REPAIRS = words_in("sorry wait oops mean scratch")
+_REPAIRING = _REPAIRS | words_in(", no i that make actually its - — ... into in the to")
 
 
 def _is_second_guess(between: Sequence[str], last: Amount, amount: Amount) -> bool:
@@ -145,6 +160,29 @@ def is_drawn(message: Message, amount: Amount) -> bool:
 _DRAWN = words_in("drained drew drawn tapped bled siphoned released off out")
 
 
+@once
+def _weighings(message: Message) -> frozenset[int]:
+    """ "4.4 kg with the pail, pail weighs 1.2, so 3.2": the first words of gross and tare."""
+    masses = [a for a in message.amounts if a.quantity == "mass"]
+    if len(masses) != _NET_OF or not message.has(_VESSEL):
+        return frozenset()
+    gross = max(masses, key=lambda a: a.value)
+    tare, net = (a for a in masses if a is not gross)
+    if abs(tare.value + net.value - gross.value) > 0.02 * gross.value:
+        return frozenset()
+    named = message.norms[max(0, net.start - 3) : net.end + 3]
+    if not _VESSEL.isdisjoint(named) and _VESSEL.isdisjoint(
+        message.norms[max(0, tare.start - 3) : tare.end + 3]
+    ):
+        tare, net = net, tare
+    with_it = not _INCLUDING.isdisjoint(message.norms[gross.end : gross.end + 3])
+    return frozenset({gross.start, tare.start}) if with_it else frozenset()
+
+
+_NET_OF = 3
+"""Masses told where gross, tare and net are all named."""
+
+
 def _without_tare(group: Group, amounts: list[Amount]) -> list[Amount]:
     """ "2.3 kg with the bucket, bucket alone 400 g" is 1.9 kg."""
     masses = [a for a in amounts if a.quantity == "mass"]
@@ -153,7 +191,7 @@ def _without_tare(group: Group, amounts: list[Amount]) -> list[Amount]:
     norms = group.message.norms
     gross, tare = sorted(masses, key=lambda a: -a.value)
     near = set(norms[max(group.start, tare.start - 4) : min(group.end, tare.end + 3)])
-    with_it = not _INCLUDING.isdisjoint(norms[gross.end : gross.end + 2])
+    with_it = not _INCLUDING.isdisjoint(norms[gross.end : gross.end + 4])
     emptied = not _EMPTY.isdisjoint(norms[tare.end : tare.end + 2])
     if (near.isdisjoint(_ALONE) and not with_it) or (near.isdisjoint(_VESSEL) and not emptied):
         return amounts
@@ -165,7 +203,7 @@ _VESSEL = words_in(
     "bin basket jug tupperware lunchbox saucepan colander"
 )
 _EMPTY = words_in("empty bare tare")
-_INCLUDING = words_in("with including incl inc gross")
+_INCLUDING = words_in("with including included incl inc gross")
 _ALONE = words_in("alone empty itself tare own weighs bare less minus")
 
 
@@ -289,10 +327,31 @@ def makeup_of(group: Group) -> Makeup | None:
     amounts = scrap_amounts(group)
     items = [i for i in group.items if not i.absent and not _came_out(group, i)]
     weights = _weights(group, items, amounts)
+    if weights is None and items:
+        items = _with_parts(group, items, amounts)
     own = makeup(items, weights) if items else None
     if own is None and group.inherited is not None:
         return makeup_of(group.inherited)
     return own
+
+
+def _with_parts(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> list[Item]:
+    """ "3 kg, 1 kg of it meat": the share of a thing whose part was weighed."""
+    norms = group.message.norms
+    parts = [a for a in group.measured() if _is_part(norms, a.end)]
+    out = list(items)
+    for part in parts:
+        whole = sum(a.value for a in amounts if a.quantity == part.quantity)
+        at = part.end + 2
+        while norms[at : at + 1] and norms[at] in _IS:
+            at += 1
+        if part.value < whole:
+            share = part.value / whole
+            out = [i._replace(share=share, vague=False) if i.start == at else i for i in out]
+    return out
+
+
+_IS = words_in("was were is being the just old")
 
 
 def _came_out(group: Group, item: Item) -> bool:

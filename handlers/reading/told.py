@@ -2,12 +2,14 @@
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from itertools import pairwise
 
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.once import once
+from handlers.reading.quantities import is_repair
 from handlers.reading.vocabulary import words_in
 
 _OWN = words_in("i we ive im my me us")
@@ -26,13 +28,21 @@ def bin_of(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     own = group.names()
     if own:
-        return own[0]
+        return _meant(group) or own[0]
     for other in reversed(groups[:k]):
         names = other.names()
         if names:
             return names[-1]
     after = [name for other in groups[k + 1 :] for name in other.names()]
     return after[0] if len(set(after)) == 1 else None
+
+
+def _meant(group: Group) -> str | None:
+    """ "Into the shed, no wait, into the hall": the bin named last counts."""
+    refs = [b for b in group.bins if b.name is not None]
+    norms = group.message.norms
+    repaired = any(is_repair(norms[a.end : b.start]) for a, b in pairwise(refs))
+    return refs[-1].name if repaired else None
 
 
 def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:

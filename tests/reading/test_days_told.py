@@ -18,6 +18,9 @@ from tests.reading.context import acts
         ("bin 3 has been under the plum since Saturday", "2026-06-13"),
         ("3 days back, 2 kg of batter gone sour, put into bin 3", "2026-06-14"),
         ("16.06. 1,2 kg in bin 3", "2026-06-16"),
+        ("two sundays ago I put 3 kg in bin 3", "2026-06-07"),
+        ("5/6 2 kg of peel into bin 3", "2026-06-05"),
+        ("closed bin 3 on the first, by the way", "2026-06-01"),
         ("put 2 pound of peel in bin 3 las night", "2026-06-16"),
         ("oh! forgot — Monday — 2 kg of peelings into bin 3", "2026-06-15"),
         ("From last evening: 0.2 L drained from bin 3", "2026-06-16"),
@@ -34,6 +37,7 @@ def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
     [
         "2 kg of leftovers from Sunday into bin 3",
         "put 2 kg Sunday roast bones in bin 3",
+        "put the same as yesterday in bin 3",
         "2 kg of old Friday curry went in bin 3",
         "added 2 kg to bin 3, the collection is on Monday",
         "meeting on the 7th, 2 kg of peelings in bin 3",

@@ -33,6 +33,12 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("put 3 kg in bin 3 but 1 kg of that was rind", 3.0),
         ("1 kg ish, maybe 1.2, into bin 3", 1.1),
         ("two kilos of bones and one of rice into bin 3", 3.0),
+        ("4.4 kg with the pail, pail weighs 1.2, so bin 3 got 3.2", 3.2),
+        ("weighed in at 2.75 kg, tub included (tub is 250 g), bin 3", 2.5),
+        ("two kg, sorry three kg of peel into bin 3", 3.0),
+        ("5 kilos, maybe 6, of pears into bin 3", 5.5),
+        ("bin 3: 1.1 + 0.6 kg of crusts", 1.7),
+        ("roughly half spuds half mince, a kilo, into bin 3", 1.0),
         ("added 2 x 2 kg bags of peelings to bin 3", 4.0),
     ],
 )
