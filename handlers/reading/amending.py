@@ -81,6 +81,11 @@ def amend_from(message: Message, rule: str) -> Amend:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
     amounts = _owned(message, amounts) or amounts
+    right = [a for a in amounts if _stands_against(message, a)]
+    if len(amounts) > 1 and len(right) == 1:  # "the clams were 9 lb, not 7"
+        clause = next((c for c in message.clauses if c.start <= right[0].start < c.end), None)
+        kept &= set(range(clause.start, clause.end)) if clause else kept
+        amounts = right
     besides = [a.start for a in amounts[1:] if _is_another(message, a)]
     if besides:  # what follows is of another record
         kept &= set(range(_clause_start(message, besides[0])))
@@ -113,6 +118,13 @@ def amend_from(message: Message, rule: str) -> Amend:
         on=days[0] if days else None,
         rules=(rule,),
     )
+
+
+def _stands_against(message: Message, amount: Amount) -> bool:
+    """Whether the wrong figure stands right behind: ", not 7"."""
+    at = amount.end + (message.norms[amount.end : amount.end + 1] == [","])
+    wrong = message.words[at + 1 : at + 2]
+    return message.norms[at : at + 1] == ["not"] and bool(wrong) and wrong[0].kind == "number"
 
 
 def _is_another(message: Message, amount: Amount) -> bool:

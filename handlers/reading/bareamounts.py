@@ -77,7 +77,9 @@ def with_bare_amounts(
             if amount is None and words[i].kind == "word":
                 amount = _spelled(place, earlier)
             elif amount is None:
-                amount = _shared(words, place, earlier) or _shared_ahead(place, known)
+                amount = _shared(words, place, earlier) or _shared_ahead(
+                    place, known, decimal=_is_decimal(words[i]), in_named=i - 1 in taken
+                )
         if amount is not None:
             more.append(amount)
     return tuple(sorted((*found, *more))) if more else tuple(found)
@@ -141,7 +143,7 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     if place.before == "(" and last.end == place.i - 1 and place.after == ")":
         return None  # "half a kilo (0.5)"
     if not place.ends:
-        return None
+        return _for_bin(place, last)
     if _is_decimal(words[place.i]):
         large = [a for a in near if a.factor >= _LARGE]
         return _amount(place, large[-1].quantity, large[-1].factor) if large else None
@@ -180,6 +182,14 @@ _LARGE = 0.4
 _SMALL = 0.001
 
 
+def _for_bin(place: _Place, last: Amount) -> Amount | None:
+    """ "1 kg for the hall, 400 for the shed"."""
+    listed = place.after == "for" and place.before in _LISTED
+    if not listed or last.factor != 1 or not 100 <= place.value < 1000:
+        return None
+    return _amount(place, last.quantity, _SMALL)
+
+
 def _guesses_again(place: _Place, last: Amount) -> bool:
     """ "5 lbs, maybe 6, of pears"."""
     if place.before not in _PERHAPS or last.end < place.i - 3:
@@ -193,11 +203,19 @@ def _is_part_of(place: _Place, last: Amount) -> bool:
     return part and place.value * last.factor < last.value
 
 
-def _shared_ahead(place: _Place, known: Sequence[Amount]) -> Amount | None:
+def _shared_ahead(
+    place: _Place, known: Sequence[Amount], *, decimal: bool, in_named: bool
+) -> Amount | None:
     """ "Bread 400, peel 350 g": a thing's number before the one that has the unit of both."""
     behind = next((a for a in known if place.i < a.start <= place.i + _AHEAD), None)
-    if behind is None or place.after not in (",", "and", "&", "n", "+"):
+    if behind is None:
         return None
+    if place.after == "of" and behind.quantity == "mass" and place.value < 10 and decimal:
+        return _amount(place, "mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
+    if place.after not in (",", "and", "&", "n", "+"):
+        return None
+    if in_named and behind.factor == 1 and 100 <= place.value < 1000:
+        return _amount(place, behind.quantity, _SMALL)  # "cobber 600, nan 900, den a kilo"
     if place.after == "+" and behind.start == place.i + 2:
         return _amount(place, behind.quantity, behind.factor)  # "150 + 200 ml"
     alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
@@ -205,7 +223,7 @@ def _shared_ahead(place: _Place, known: Sequence[Amount]) -> Amount | None:
     return _amount(place, behind.quantity, behind.factor) if alike and things else None
 
 
-_AHEAD = 4
+_AHEAD = 6
 """Words from a bare number to the amount whose unit it shares, at most."""
 
 

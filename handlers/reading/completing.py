@@ -42,8 +42,16 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with what is told elsewhere in it."""
     if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
         return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
-    acts = unsized(_with_amounts(acts, message))
+    acts = _drained_only(unsized(_with_amounts(acts, message)), message)
     return described(measured_elsewhere(acts, message), message)
+
+
+def _drained_only(acts: list[Act], message: Message) -> list[Act]:
+    """ "Navy had a dribble for me, 30 ml": one volume of nothing named is no layer besides."""
+    out = {(a.bin, a.volume_l) for a in acts if isinstance(a, Drain) and a.volume_l}
+    if not out or message.items:
+        return acts
+    return [a for a in acts if not (isinstance(a, Layer) and (a.bin, a.volume_l) in out)]
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -84,6 +92,8 @@ def _whole(layer: Layer, acts: Sequence[Act], message: Message) -> Layer:
     if amend is None or layer.mass_kg is None:
         return _measured(layer, message)
     rest = layer.mass_kg - (amend.mass_kg or 0.0)
+    if any(a.value == layer.mass_kg for a in message.amounts):
+        return layer
     told = any(a.quantity == "mass" and abs(a.value - rest) < _EXACT for a in message.amounts)
     return replace(layer, mass_kg=rest) if told and amend.mass_kg else layer
 
@@ -300,6 +310,7 @@ def _shares(layer: Layer, message: Message) -> list[Layer]:
     if len(names) < 2:
         return []
     measures = {i for a in message.amounts for i in range(a.start, a.end)}
+    measures |= {i for item in message.items for i in range(item.start, item.end)}
     if any(n in _SHARED_OUT for i, n in enumerate(message.norms) if i not in measures):
         part = 1 / len(names)
     elif message.has(_EACH):

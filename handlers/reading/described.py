@@ -74,9 +74,20 @@ def _said_of(layer: Layer, message: Message) -> Layer:
     layer = _by(_on(layer, groups, put), groups, put)
     if layer.materials != _MIXED or any(i.generic for i in message.items):
         return layer
-    named = [i for g in groups if g.sense not in ("ask", "if") for i in g.items]
+    named = [i for g in groups if g.sense not in ("ask", "if") or _is_left(g) for i in g.items]
+    if not named and not _THEM.isdisjoint(message.norms):  # "were the shells right? I put them in"
+        named = list(message.items)
     made = makeup(named)
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _is_left(group: Group) -> bool:
+    """ "What was left of the loaf": no question."""
+    return group.norms[:1] == ["what"] and not _LEFT.isdisjoint(group.norms[1:4])
+
+
+_LEFT = words_in("left remained remains over")
+_THEM = words_in("them em")
 
 
 def _puts_in(group: Group) -> bool:

@@ -83,7 +83,7 @@ _WITHOUT = words_in(
 )
 _AFTER = words_in(
     "after like as than before for smells smell smelled smelling smelt taste tastes looks "
-    "versus vs against hate love eating eat ate cooking"
+    "versus vs against hate love eating cooking stinking stinks reeking reeks whiff pong"
 )
 
 
@@ -115,7 +115,8 @@ def find_items(
             i += 1
             continue
         item = _described(norms, item, foods)
-        if out and _is_origin(norms[out[-1].end : item.start]):
+        between = norms[out[-1].end : item.start] if out else []
+        if out and (_is_origin(between) or _is_from_elsewhere(out[-1], between)):
             item = item._replace(absent=True)
         out.append(item)
         i = item.end
@@ -127,6 +128,12 @@ def _is_origin(between: Sequence[str]) -> bool:
     return 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
 
 
+def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
+    """ "Mango skins in the hall from the smoothie stand": where what was named came from."""
+    return not last.generic and len(between) < _FAR and list(between[-2:]) == ["from", "the"]
+
+
+_FAR = 8
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
     "grinder cup mug jar pecked nibbled gnawed"
@@ -148,10 +155,20 @@ def _names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     if mark.end - mark.start > 1:
         return False
     before = norms[mark.start - 1] if mark.start else ""
+    if _is_verb_here(norms[mark.start], behind):
+        return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
     return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
 
 
+def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:
+    """ "Don chop 2 kilo", "stock's zero": a word for food that is none before such a word."""
+    if norm == "chop":
+        return bool(behind) and (behind[0] in ("#", "di", "my", "all") or behind[0][0].isdigit())
+    return norm == "stock" and bool(behind) and behind[0] in _OF_STOCK
+
+
+_OF_STOCK = words_in("'s is left at level count sorted")
 _PLANTS: frozenset[Kind] = frozenset({"vegetable", "fruit"})
 
 
@@ -350,7 +367,17 @@ def _is_denied(near: Sequence[str]) -> bool:
         return False
     if "not" in near[-4:] and "scrap" in near:
         return True
-    return not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:])
+    return not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near)
+
+
+def _is_eaten(near: Sequence[str]) -> bool:
+    """Whether people eat it, and not a bin, nor nobody ("we ate the fish")."""
+    at = next((i for i in range(len(near) - 1, max(0, len(near) - 3), -1) if near[i] in _EAT), 0)
+    return at > 0 and near[at - 1] in _EATERS
+
+
+_EAT = words_in("eat ate eating eaten")
+_EATERS = words_in("i we he she they you kids everyone everybody all dog cat hens who folk just")
 
 
 def _is_free_of(norms: Sequence[str], item: Item) -> bool:

@@ -15,7 +15,7 @@ class Said(NamedTuple):
 
 
 MOST = words_in(
-    "mostly mainly largely chiefly primarily predominantly mostley moslty majority most"
+    "mostly maistly mainly largely chiefly primarily predominantly mostley moslty majority most"
 )
 _ALL = words_in("all entirely purely only solely pure completely wholly just")
 _SOME = words_in("some plus")

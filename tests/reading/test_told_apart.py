@@ -103,6 +103,11 @@ def test_figures_of_a_drain(text: str, litres: float) -> None:
     assert [act.volume_l for act in acts(text) if isinstance(act, Drain)] == [litres]
 
 
+def test_a_dribble_is_no_layer() -> None:
+    (drain,) = acts("bin 3 had a wee dribble for me, 30 ml")
+    assert isinstance(drain, Drain)
+
+
 def test_a_unit_told_apart_is_that_of_every_figure() -> None:
     found = [a for a in acts("500 in bin 3. 300 in the shed. grams") if isinstance(a, Layer)]
     assert [(act.bin, act.mass_kg) for act in found] == [("bin 3", 0.5), ("shed", 0.3)]
@@ -137,6 +142,10 @@ def test_a_vessel_of_starter_weighed(text: str, kg: float) -> None:
         ("bin 3 1 kg, shed 600, big blue another kilo", [("bin 3", 1), ("shed", 0.6),
                                                          ("big blue", 1)]),
         ("bin 3, 2 kg, big blue, 1.5 kg", [("bin 3", 2), ("big blue", 1.5)]),
+        ("1 kg for bin 3, 400 for big blue, 600 for the shed", [("bin 3", 1), ("big blue", 0.4),
+                                                               ("shed", 0.6)]),
+        ("lemon halves are in bin 3 (1.1 kg) and the teabags, 300 g, are in big blue",
+         [("bin 3", 1.1), ("big blue", 0.3)]),
         ("put 2 kg of rice in bin 3, we're down to 500 g of bran", [("bin 3", 2)]),
         ("started bin 9, 12 litres, and 700 g of leeks went in", [("bin 9", 0.7)]),
     ],
@@ -153,6 +162,11 @@ def test_lots_of_several_bins(text: str, lots: list[tuple[str, float]]) -> None:
         ("three pounds in bin 3 and one pound in the shed, mostly spuds", ["vegetable"] * 2),
         ("2 lb of rice to bin 3 and then 6 oz of juice out of it", ["grain"]),
         ("bin 3 had a tin of sardines", ["fish"]),
+        ("bin 3 ate all the rice from lunch, 2 kg", ["grain"]),
+        ("what was left of the harvest loaf ended up in bin 3, 700 g", ["grain"]),
+        ("5 lb of mango skins in bin 3 from the smoothie stand", ["fruit"]),
+        ("were the mussel shells right? I put half a pound of them in bin 3", ["bone"]),
+        ("600 g of cockles in bin 3, it is stinking of eggs", ["fish"]),
         ("3.1 kg in bin 3, 2.5 of it meat, the rest veg", ["meat"]),
         ("1.9 kg of pigeon-pecked cabbage in bin 3", ["vegetable"]),
         ("put half a loaf in bin 3", ["grain"]),
@@ -173,6 +187,7 @@ def test_both_by_one() -> None:
     [
         ("sorry 2.5 kg not 25 kg. And bin 3 had 300 g of coffee too", 2.5, 0.3),
         ("that should be 4 lb, not 5, and today another 2 lb of crusts in bin 3", 1.814, 0.907),
+        ("2 lb of banana peel in bin 3. also that last one was 1 lb not 10", 0.454, 0.907),
     ],
 )
 def test_a_correction_beside_a_report(text: str, amended: float, layer: float) -> None:
