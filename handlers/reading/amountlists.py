@@ -65,6 +65,8 @@ def _as_one(
     if last.size or amount.size:
         return None
     between = [norm for norm in norms[last.end : amount.start] if norm not in _ABOUT]
+    if between == ["+"] and last.factor == amount.factor and last.end == last.start + 1:
+        return amount._replace(start=last.start, value=last.value + amount.value)  # "150 + 200 ml"
     smaller = amount.factor < last.factor and amount.value < last.factor
     if smaller and (not between or (len(between) == 1 and between[0] in _AND)):
         liquid = _sum(last.liquid_l, amount.liquid_l)

@@ -22,7 +22,7 @@ from handlers.reading.begun import in_opened, unsized
 from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
-from handlers.reading.figures import bare_mass, bare_volume
+from handlers.reading.figures import bare_mass, bare_volume, drawn_from
 from handlers.reading.groups import Group, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
@@ -43,15 +43,44 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
         return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
     acts = _drained_only(unsized(_with_amounts(acts, message)), message)
-    return described(measured_elsewhere(acts, message), message)
+    return described(measured_elsewhere(_without_echoes(acts), message), message)
 
 
 def _drained_only(acts: list[Act], message: Message) -> list[Act]:
     """ "Navy had a dribble for me, 30 ml": one volume of nothing named is no layer besides."""
+    if not message.items and message.has(_DRIBBLES):
+        acts = [_as_drain(act) if isinstance(act, Layer) and act.volume_l else act for act in acts]
     out = {(a.bin, a.volume_l) for a in acts if isinstance(a, Drain) and a.volume_l}
     if not out or message.items:
         return acts
     return [a for a in acts if not (isinstance(a, Layer) and (a.bin, a.volume_l) in out)]
+
+
+def _without_echoes(acts: list[Act]) -> list[Act]:
+    """ "It was Kofi who sealed the roof": a report that says all that it seems to correct."""
+    told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
+    return [a for a in acts if not (isinstance(a, Amend) and any(_echoes(a, b) for b in told))]
+
+
+def _echoes(amend: Amend, act: Act) -> bool:
+    said = ("mass_kg", "volume_l", "materials", "bin", "member", "on")
+    given = {name: getattr(amend, name) for name in said if getattr(amend, name) is not None}
+    return amend.member is not None and all(
+        getattr(act, name, None) == value for name, value in given.items()
+    )
+
+
+def _as_drain(layer: Layer) -> Drain:
+    return Drain(
+        volume_l=layer.volume_l,
+        bin=layer.bin,
+        member=layer.member,
+        on=layer.on,
+        rules=layer.rules,
+    )
+
+
+_DRIBBLES = words_in("dribble dribbles trickle drips drip squirt drizzle")
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -78,7 +107,7 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
             out += apart or parted(halved(whole, message), message)
         elif isinstance(act, Drain) and drains == 1 and act.volume_l is None:
             volume = _left(message, acts) if layers else _drained(message)
-            out.append(replace(act, volume_l=volume))
+            out.append(replace(act, volume_l=volume, bin=drawn_from(message) or act.bin))
         else:
             out.append(act)
     return out

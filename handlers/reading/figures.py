@@ -42,13 +42,27 @@ def bare_mass(message: Message) -> float | None:
 
 def bare_volume(message: Message) -> float | None:
     """Litres that a bare figure of a draining tells: the one that came out, or the only one."""
+    at = _drawn_figure(message)
+    return None if at is None else float(message.norms[at]) / 1000
+
+
+def drawn_from(message: Message) -> str | None:
+    """The bin that a bare figure is said to have come out of ("250 off the garage")."""
+    at = _drawn_figure(message)
+    if at is None or message.norms[at + 1 : at + 2] == []:
+        return None
+    near = [b for b in message.bins if at + 2 <= b.start <= at + 3 and b.name is not None]
+    return near[0].name if near and message.norms[at + 1] in _OUT else None
+
+
+def _drawn_figure(message: Message) -> int | None:
     if message.context.units != "metric":
         return None
     free = [i for i in _free(message) if _MILLILITRES.fullmatch(message.norms[i])]
     out = [i for i in free if message.norms[i + 1 : i + 2] and message.norms[i + 1] in _OUT]
     alone = [i for i in free if _ends(message, i, ())] if len(free) == 1 else []
     found = out if len(out) == 1 else alone
-    return float(message.norms[found[0]]) / 1000 if found else None
+    return found[0] if found else None
 
 
 def _is_free(message: Message) -> bool:
