@@ -7,6 +7,7 @@ from handlers.reading.acts import (
     Act,
     Amend,
     Batch,
+    Bury,
     Drain,
     Layer,
     Observe,
@@ -48,7 +49,8 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _drained_only(acts: list[Act], message: Message) -> list[Act]:
     """ "Navy had a dribble for me, 30 ml": one volume of nothing named is no layer besides."""
-    if not message.items and message.has(_DRIBBLES):
+    drained = any(isinstance(act, Drain) for act in acts)
+    if not drained and not message.items and message.has(_DRIBBLES):
         acts = [_as_drain(act) if isinstance(act, Layer) and act.volume_l else act for act in acts]
     out = {(a.bin, a.volume_l) for a in acts if isinstance(a, Drain) and a.volume_l}
     if not out or message.items:
