@@ -130,7 +130,7 @@ def _stands_against(message: Message, amount: Amount) -> bool:
 def _is_another(message: Message, amount: Amount) -> bool:
     """ "Then another 200 g", "and the cafe had 300 g too": what was put in besides."""
     norms = message.norms
-    if not _BESIDES.isdisjoint(norms[max(0, amount.start - 3) : amount.start]):
+    if not _BESIDES.isdisjoint(norms[max(0, amount.start - 3) : amount.end]):
         return True
     clause = next((c for c in message.clauses if c.start <= amount.start < c.end), None)
     if clause is None or clause.verb is None or clause.start == message.clauses[0].start:
@@ -144,7 +144,7 @@ def _clause_start(message: Message, i: int) -> int:
     return next((c.start for c in message.clauses if c.start <= i < c.end), i)
 
 
-_BESIDES = words_in("another also more plus too besides further")
+_BESIDES = words_in("another also more plus too besides further extra then")
 
 
 def _owned(message: Message, amounts: list[Amount]) -> list[Amount]:

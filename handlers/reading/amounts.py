@@ -42,7 +42,7 @@ class Amount(NamedTuple):
 _BETWEEN = words_in(
     "good big small large little wee heaped heaping level full scant more whole extra rounded "
     "massive decent generous huge tiny wholesome overflowing packed size sized of fat solid hefty "
-    "tidy nice round"
+    "tidy nice round further extra"
 )
 _ABOUT = words_in(
     "about abt bout around round roughly approx approximately like maybe ~ nearly almost "

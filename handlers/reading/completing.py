@@ -86,6 +86,7 @@ _DRIBBLES = words_in("dribble dribbles trickle drips drip squirt drizzle")
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
+    acts = [_in_bin(act, message) if isinstance(act, Open) else act for act in acts]
     acts = enumerated([_in_bin(act, message) for act in in_opened(acts, message)], message)
     if deeds(message) < 2:
         acts = _one_each(acts)

@@ -98,7 +98,7 @@ def _describes_thing(group: Group, day: Day) -> bool:
         return False
     ends = {a.end for a in group.amounts} | {i.end for i in message.items}
     before = message.norms[day.start - 1] if day.start else ""
-    return day.start in ends or before in ("of", "old", "leftover", "some")
+    return day.start in ends or before in ("of", "old", "leftover", "some", "'s")
 
 
 def _is_coming(message: Message, start: int, end: int, day: Day) -> bool:
@@ -232,7 +232,7 @@ def _tells(message: Message, day: Day, since: bool = False) -> bool:
 _OF = words_in("the de di do da von van del of from our my")
 _COMING = words_in(
     "due next will until till by collection collected meeting see back open opens ready return "
-    "every each deadline leave leaving"
+    "every each deadline leave leaving starting remind nudge ask"
 )
 
 
