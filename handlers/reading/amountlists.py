@@ -107,7 +107,7 @@ def _is_same(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
         last.quantity == amount.quantity
         and last.quantity in _MASSY
         and last.factor != amount.factor
-        and tuple(between) in _OR
+        and (tuple(between) in _OR or between == [","])
         and abs(last.value - amount.value) <= _SAME * last.value
     )
 
@@ -177,7 +177,7 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
         return _times_before(words, norms, at)
     if norms[amount.end : amount.end + 1] and norms[amount.end] in _PACKS:
         return _count_at(words, at - 1, at)  # "three 2 lb bags"
-    if lead not in ("of", "at", "x") and not (each and lead in (",", "(", ":", "-", "with")):
+    if lead not in ("of", "at", "x") and not (each and lead in (",", "(", ":", "-", "with", ".")):
         return None
     pack = _pack_before(norms, at - 2, _BEFORE_EACH if each else 1)
     if pack < 1:

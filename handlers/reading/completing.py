@@ -61,7 +61,8 @@ def _drained_only(acts: list[Act], message: Message) -> list[Act]:
 def _without_echoes(acts: list[Act]) -> list[Act]:
     """ "It was Kofi who sealed the roof": a report that says all that it seems to correct."""
     told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
-    return [a for a in acts if not (isinstance(a, Amend) and any(_echoes(a, b) for b in told))]
+    echoed = [a for a in acts if isinstance(a, Amend) and any(_echoes(a, b) for b in told)]
+    return [a for a in acts if a not in echoed]
 
 
 def _echoes(amend: Amend, act: Act) -> bool:
@@ -158,7 +159,7 @@ def _in_bin(act: Act, message: Message) -> Act:
     return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
 
 
-_ANEW = words_in("restarted restart reopened again relaunched")
+_ANEW = words_in("fresh afresh restarted restart reopened again relaunched")
 
 
 def _for_each(act: Act, message: Message) -> list[Act]:
@@ -168,6 +169,9 @@ def _for_each(act: Act, message: Message) -> list[Act]:
     lists = _lists(message)
     for names in lists:
         if act.bin in names or (act.bin is None and len(lists) == 1):
+            days = [d.past for d in message.days if not d.aside and d.past <= message.today]
+            if len(days) == len(names):  # "sealed: gate (Mon), blue (Tue)"
+                return [replace(act, bin=n, on=day) for n, day in zip(names, days, strict=True)]
             return [replace(act, bin=name) for name in names]
     return [act]
 
@@ -282,8 +286,19 @@ _ABOUT = words_in("about maybe perhaps roughly around approx nearly almost say s
 def _weighed_aside(message: Message) -> float | None:
     """ "She says it's 1.6 kg": the one mass of the message, whoever read it off the scale."""
     masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
-    said = [a for a in masses if _sense_at(message, a.start) not in _SUPPOSED]
+    said = [
+        a
+        for a in masses
+        if _sense_at(message, a.start) not in _SUPPOSED or _is_estimate(message, a.start)
+    ]
     return said[0].value if len(masses) == 1 and said and not message.bran() else None
+
+
+def _is_estimate(message: Message, i: int) -> bool:
+    """ "It'd be a kilo and a half easy": supposed in form only."""
+    clause = next(c for c in message.clauses if c.start <= i < c.end)
+    words = message.norms[clause.start : clause.start + 4]
+    return words[:1] in (["it"], ["that"], ["they"]) and "be" in words
 
 
 _SUPPOSED = frozenset({"if", "will", "habit"})

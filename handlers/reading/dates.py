@@ -199,6 +199,9 @@ class Dates:
         told = (
             alone or measured or after in ("i", "we", "put", "added", "drained", "sealed", "buried")
         )
+        written = self.norms[i].startswith("0") or "/0" in self.norms[i]
+        if leads and written and max(first, second) <= _DAYS:
+            return True  # "10/06 gate 1.5 kg"
         return (told and leads and (second > 4 or first > second)) or (
             alone and first > second and second > 4
         )

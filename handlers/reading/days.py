@@ -293,6 +293,8 @@ class _Reader(Dates):
             aside = False
         if before == "from" and after in (":", ",", "-", "—") and self.opens(day.start - 1):
             aside = False  # "From last evening: 2 kg"
+        if before == "for" and day.past == day.future < self.today:
+            aside = False  # "log 2 kg for yesterday"
         return day._replace(aside=aside and self.norms[day.start] != "today")
 
     def opens(self, i: int) -> bool:

@@ -26,6 +26,8 @@ _NOT_BY = words_in(
 def member_of(groups: Sequence[Group], k: int) -> str | None:
     """The member whose doing it is; None when it is the sender."""
     group = groups[k]
+    if group.norms[:1] == ["me"] and any(a.start == group.start + 1 for a in group.amounts):
+        return None  # "me 1 kg, Ines 2 kg"
     if group.verb is not None:
         at = group.verb.end
         if group.message.norms[at : at + 1] == ["me"]:
@@ -244,9 +246,11 @@ def _told_of(group: Group) -> str | None:
 def _logs_for(group: Group, at: int) -> bool:
     norms = group.message.norms
     before = norms[group.start : at]
-    return "behalf" in before or not {"log", "logging", "record", "recording", "noting"}.isdisjoint(
-        before
-    )
+    asked = "add" in before and not {"kindly", "please", "pls"}.isdisjoint(before)
+    return asked or not _LOGGING.isdisjoint(before)
+
+
+_LOGGING = words_in("behalf log logging record recording noting note")
 
 
 def _does(group: Group, end: int) -> bool:

@@ -55,6 +55,17 @@ def drawn_from(message: Message) -> str | None:
     return near[0].name if near and message.norms[at + 1] in _OUT else None
 
 
+def bare_volume_in(message: Message, start: int, end: int) -> float | None:
+    """Litres that the one bare figure among words[start:end] tells of a draining."""
+    if message.context.units != "metric":
+        return None
+    free = [
+        i for i in _free(message) if start <= i < end and _MILLILITRES.fullmatch(message.norms[i])
+    ]
+    told = len(free) == 1 and _ends(message, free[0], _OUT)
+    return float(message.norms[free[0]]) / 1000 if told else None
+
+
 def _drawn_figure(message: Message) -> int | None:
     if message.context.units != "metric":
         return None

@@ -88,8 +88,16 @@ _INTO = words_in(
 def _book(bins: tuple[str, ...], members: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
     entries += [(_norms(name.lstrip("@")), "member", name) for name in members]
+    entries += [
+        (_norms(name.replace(" ", ". ", 1)), "member", name)
+        for name in members
+        if name.partition(" ")[0].lower() in _TITLES  # "Mrs. Okafor"
+    ]
     entries += [(_norms(name), "bot", name) for name in bots]
     return Phrasebook(entry for entry in entries if entry[0])
+
+
+_TITLES = frozenset({"mr", "mrs", "ms", "dr", "st", "sr", "jr", "rev"})
 
 
 def _norms(name: str) -> str:

@@ -54,17 +54,20 @@ def _led_name(message: Message) -> str | None:
             continue
         for lead in _LEADS:
             at = i + len(lead)
-            if tuple(norms[i:at]) == lead and _is_capital(message, at):
+            told = tuple(norms[i:at]) == lead
+            at += at < len(norms) and norms[at] in ("'", '"')
+            if told and _is_capital(message, at):
                 return name_from(message, at, len(norms), capital=True)
     return None
 
 
 def _quoted(message: Message) -> str | None:
     """ "New bin "Chotu" started": the capital words between quotation marks."""
-    if '"' not in message.norms:
+    mark = next((sign for sign in ('"', "'") if sign in message.norms), None)
+    if mark is None:
         return None
-    at = message.norms.index('"') + 1
-    named = _is_capital(message, at) and '"' in message.norms[at + 1 : at + _LONGEST]
+    at = message.norms.index(mark) + 1
+    named = _is_capital(message, at) and mark in message.norms[at + 1 : at + _LONGEST]
     return name_from(message, at, len(message.norms), capital=True) if named else None
 
 

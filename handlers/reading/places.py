@@ -100,7 +100,14 @@ def _days(message: Message) -> set[int]:
 
 def _before(group: Group, target: BinRef | None) -> str | None:
     """ "Have the bin under the cherry tree buried": the place stands before the verb."""
-    if group.verb is None or target is None:
+    if target is None:
+        return None
+    if group.verb is None:  # "6 inches down under the sweetcorn, Doris"
+        held = _days(group.message)
+        for i in range(group.start, target.start - 1):
+            after = group.message.norms[i + 1]
+            if group.message.norms[i] in PLACE and i + 1 not in held and after not in _WHEN:
+                return _place_from(group.message, i + 1, target.start, held)
         return None
     if target.end > group.verb.start:
         other = [b for b in group.bins if b.name != target.name and b.end <= group.verb.start]

@@ -21,7 +21,7 @@ _ALL = words_in("all entirely purely only solely pure completely wholly just")
 _SOME = words_in("some plus")
 _LITTLE = words_in(
     "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
-    "smattering drop scrap handful stray"
+    "cachito poquito smattering drop scrap handful stray"
 )
 _HARDLY = words_in("hardly barely scarcely")
 _MUCH = words_in("much many lot")

@@ -31,6 +31,8 @@ def scrap_amounts(group: Group) -> list[Amount]:
     ]  # fmt: skip
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
+    if len(out) > 1:  # "the bones from 2 kg of wings"
+        out = [a for a in out if norms[max(0, a.start - 1)] != "from"] or out
     out = without_restated(norms, [_of_each(group, a) for a in out])
     out = _result(norms, out)
     out = _without_parts(group, out)
@@ -186,12 +188,14 @@ _NET_OF = 3
 def _without_tare(group: Group, amounts: list[Amount]) -> list[Amount]:
     """ "2.3 kg with the bucket, bucket alone 400 g" is 1.9 kg."""
     masses = [a for a in amounts if a.quantity == "mass"]
-    if len(masses) != 2 or _VESSEL.isdisjoint(group.norms):
-        return amounts
     norms = group.message.norms
+    if len(masses) != 2 or (_VESSEL.isdisjoint(group.norms) and "before" not in group.norms):
+        return amounts
     gross, tare = sorted(masses, key=lambda a: -a.value)
     near = set(norms[max(group.start, tare.start - 4) : min(group.end, tare.end + 3)])
     with_it = not _INCLUDING.isdisjoint(norms[gross.end : gross.end + 4])
+    if norms[gross.end : gross.end + 1] == ["before"] and "after" in norms[tare.end : tare.end + 1]:
+        return [gross._replace(value=gross.value - tare.value)]
     emptied = not _EMPTY.isdisjoint(norms[tare.end : tare.end + 2])
     if (near.isdisjoint(_ALONE) and not with_it) or (near.isdisjoint(_VESSEL) and not emptied):
         return amounts
@@ -326,7 +330,12 @@ def makeup_of(group: Group) -> Makeup | None:
     """Make-up of what the group names, or of the group it goes on from if it names none."""
     amounts = scrap_amounts(group)
     items = [i for i in group.items if not i.absent and not _came_out(group, i)]
-    weights = _weights(group, items, amounts)
+    specific = [i for i in items if not i.generic]
+    weights = _weights(group, specific, amounts) if specific else None
+    if weights is not None:  # "supper remains: haggis 2.8 kg, neeps 1.9 kg"
+        items = specific
+    else:
+        weights = _weights(group, items, amounts)
     if weights is None and items:
         items = _with_parts(group, items, amounts)
     own = makeup(items, weights) if items else None
@@ -392,16 +401,22 @@ def _one_each(
     if len(items) != len(own):
         return None
     weights: list[float] = []
+    ends = [max(i.end, a.end) for i, a in zip(items, own, strict=True)]
+    starts = [min(i.start, a.start) for i, a in zip(items, own, strict=True)]
+    apart = all(end <= start for end, start in zip(ends, starts[1:], strict=False))
     for item, amount in zip(items, own, strict=True):
         first, second = (item.end, amount.start), (amount.end, item.start)
         between = norms[slice(*(first if first[0] <= first[1] else second))]
-        if len(between) > _NEAR or not _BETWEEN.issuperset(between):
+        beside = len(between) <= _NEAR and _BETWEEN.issuperset(between)
+        if not beside and not (apart and len(between) <= _ASIDE and "," not in between):
             return None
         weights.append(amount.value)
     return weights
 
 
 _NEAR = 3
+_ASIDE = 6
+"""Words between a thing and its amount, where each pair stands apart from the next, at most."""
 _BETWEEN = words_in(
     "of the o a some old about abt around roughly maybe approx say nearly almost , ( : - = is was "
     "were weighed weighing at good"

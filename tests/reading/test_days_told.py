@@ -19,6 +19,8 @@ from tests.reading.context import acts
         ("3 days back, 2 kg of batter gone sour, put into bin 3", "2026-06-14"),
         ("16.06. 1,2 kg in bin 3", "2026-06-16"),
         ("two sundays ago I put 3 kg in bin 3", "2026-06-07"),
+        ("10/06 bin 3 1.5 kg of peel", "2026-06-10"),
+        ("please add 1.5 kg of peel to bin 3 for yesterday", "2026-06-16"),
         ("5/6 2 kg of peel into bin 3", "2026-06-05"),
         ("closed bin 3 on the first, by the way", "2026-06-01"),
         ("put 2 pound of peel in bin 3 las night", "2026-06-16"),

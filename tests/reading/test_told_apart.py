@@ -93,6 +93,7 @@ def test_figures_and_units_alone(text: str, kg: float | None) -> None:
     ("text", "litres"),
     [
         ("160 out of bin 3", 0.16),
+        ("took a litre off bin 3, 900 ml", 1.0),
         ("bin 3 sealed, jug emptied, 410", 0.41),
         ("put 1.2 kg of leeks in the shed bin and drained bin 3, 300 off it", 0.3),
         ("put 2 kg of crumble in bin 3, and 400 ml of brown water out of it", 0.4),
@@ -111,6 +112,11 @@ def test_a_dribble_is_no_layer() -> None:
 def test_a_unit_told_apart_is_that_of_every_figure() -> None:
     found = [a for a in acts("500 in bin 3. 300 in the shed. grams") if isinstance(a, Layer)]
     assert [(act.bin, act.mass_kg) for act in found] == [("bin 3", 0.5), ("shed", 0.3)]
+
+
+def test_each_drain_has_the_figure_beside_it() -> None:
+    found = [a for a in acts("drained bin 3, 250, drained the shed, 140") if isinstance(a, Drain)]
+    assert [(act.bin, act.volume_l) for act in found] == [("bin 3", 0.25), ("shed", 0.14)]
 
 
 @pytest.mark.parametrize(
@@ -162,6 +168,11 @@ def test_lots_of_several_bins(text: str, lots: list[tuple[str, float]]) -> None:
         ("three pounds in bin 3 and one pound in the shed, mostly spuds", ["vegetable"] * 2),
         ("2 lb of rice to bin 3 and then 6 oz of juice out of it", ["grain"]),
         ("bin 3 had a tin of sardines", ["fish"]),
+        (
+            "a kilo of leeks and the bones from the chicken about 300 grams into bin 3",
+            ["vegetable"],
+        ),
+        ("supper remains: haggis 2.8 kg, swede 1.9 kg, both in bin 3", ["meat"]),
         ("bin 3 ate all the rice from lunch, 2 kg", ["grain"]),
         ("what was left of the harvest loaf ended up in bin 3, 700 g", ["grain"]),
         ("5 lb of mango skins in bin 3 from the smoothie stand", ["fruit"]),
@@ -200,6 +211,7 @@ def test_a_correction_beside_a_report(text: str, amended: float, layer: float) -
     ("text", "kg"),
     [
         ("4 bags of starter left, 500 g a bag", 2.0),
+        ("got 6 bags of bran from the mill. 1 kg each", 6.0),
         ("starter count: 2 bags x 1 kg", 2.0),
         ("bran is down to 750 g", 0.75),
     ],
