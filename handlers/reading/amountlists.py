@@ -38,7 +38,7 @@ def read_amounts(
         return with_bare_amounts(words, units, taken, ())
     norms = [word.norm for word in words]
     joined = _counted(words, norms, _said_once(norms, _joined(words, norms, single)))
-    if not _LIKE.isdisjoint(norms):
+    if not _TIMES.keys().isdisjoint(norms):
         joined = _compared(norms, joined, taken)
     whole = with_bare_amounts(words, units, taken, joined)
     return whole if len(whole) == len(joined) else tuple(_joined(words, norms, whole))
@@ -153,7 +153,6 @@ def _compared(
     return sorted(out)
 
 
-_LIKE = words_in("that much same")
 _THAT = (("that",), ("as", "much"), ("of", "that"), ("this",))
 _SAME_GOES = tuple(
     (word,) for word in ("in", "into", "to", "for", "from", "off", "out", "amount", "weight")

@@ -120,6 +120,8 @@ def find_items(
             item = item._replace(absent=True)
         out.append(item)
         i = item.end
+    if len(out) > 1 and not _PART.isdisjoint(norms):
+        out = _in_parts(norms, out)
     return tuple(_with_joint_shares(norms, _with_denied_lists(norms, out)))
 
 
@@ -172,10 +174,33 @@ _OF_STOCK = words_in("'s is left at level count sorted")
 _PLANTS: frozenset[Kind] = frozenset({"vegetable", "fruit"})
 
 
+def _in_parts(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "3 parts veg to 1 part cheese": the shares that the numbers of parts give."""
+    counts = [
+        int(norms[i.start - 2])
+        if i.start > 1 and norms[i.start - 1] in _PART and norms[i.start - 2].isdecimal()
+        else 0
+        for i in items
+    ]
+    total = sum(counts)
+    if sum(count > 0 for count in counts) < 2 or total > _MOST_PARTS:
+        return items
+    return [
+        item._replace(share=count / total, vague=False) if count else item
+        for item, count in zip(items, counts, strict=True)
+    ]
+
+
+_PART = frozenset({"part", "parts"})
+_MOST_PARTS = 100
+
+
 def _unmeasured(
     words: Sequence[str], marks: Sequence[Mark], measures: Collection[int]
 ) -> list[Mark]:
     """The marks without what measures them: of "a tin of sardines" the sardines."""
+    if all(mark.start not in measures for mark in marks):
+        return list(marks)
     out = []
     for mark in marks:
         start = mark.start

@@ -168,6 +168,8 @@ def test_lots_of_several_bins(text: str, lots: list[tuple[str, float]]) -> None:
         ("three pounds in bin 3 and one pound in the shed, mostly spuds", ["vegetable"] * 2),
         ("2 lb of rice to bin 3 and then 6 oz of juice out of it", ["grain"]),
         ("bin 3 had a tin of sardines", ["fish"]),
+        ("mostly greens but a fair bit of egg, 1 kg, bin 3", ["vegetable"]),
+        ("3 parts veg to 1 part cheese, 800 g, bin 3", ["vegetable"]),
         (
             "a kilo of leeks and the bones from the chicken about 300 grams into bin 3",
             ["vegetable"],
