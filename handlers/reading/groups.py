@@ -133,6 +133,8 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
     """Whether a clause only adds to the group before it."""
     if clause.verb is not None or clause.sense != "none":
         return False
+    if clause.joint == "but" and _is_makeup(last, message.norms[clause.start : clause.end]):
+        return True
     if clause.joint == "but" and last.verb is None and last.measured() and not last.bins:
         return not _says_something(message, clause)  # "it's only 300 g but it's in the shed"
     if clause.joint not in _ADDS:
@@ -148,6 +150,15 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
     )
 
 
+def _is_makeup(last: Group, words: Sequence[str]) -> bool:
+    """ "Mostly greens but a fair bit of egg": two short clauses that only say what it was."""
+    short = len(last.norms) <= _SHORT and len(words) <= _SHORT + 1
+    bare = short and last.verb is None and bool(last.items) and not last.measured()
+    return bare and _COPULAS.isdisjoint(words) and _COPULAS.isdisjoint(last.norms)
+
+
+_SHORT = 5
+_COPULAS = frozenset({"is", "was", "'s", "are", "were", "has", "had"})
 _LOOSE = frozenset({"get", "do", "have", "come", "go", "make", "find", "run", "leave", "bring"})
 
 

@@ -102,6 +102,8 @@ class Message:
         before = self.norms[i - 1] if i else ""
         if self.norms[i] == "bokashi":
             return after in BRAN
+        if self.norms[i] == "em":  # "three pound of em" is no culture
+            return self.words[i].text == "EM" or after in ("1", "culture", "solution")
         return after not in _OTHER_BRAN and before not in ("sourdough", "raisin", "oat", "pop")
 
     def liquid_at(self, i: int) -> bool:

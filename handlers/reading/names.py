@@ -63,7 +63,8 @@ PLAIN_FOLLOWERS = words_in(
     "folks all yet btw fyi fwiw tho though i ive we he she it they you there here smells "
     "smelt smelled stinks reeks stank smelling looks looked seems feels hisses hissing hissed "
     "needs needed full sealed drained buried closed opened started going went gone goes ready "
-    "due not no never nearly almost over up down another plus more some mostly mainly half n "
+    "due not no never halfway completely fully right partly "
+    "nearly almost over up down another plus more some mostly mainly half n "
     "y e und et o one bin bucket's 's how what when who why where did do does done didnt one "
     "two three four five six seven eight nine ten twenty thirty gave yields today's monday "
     "tuesday wednesday thursday friday saturday sunday mon tue wed thu fri sat sun yielded "
@@ -90,6 +91,9 @@ def _book(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     return Phrasebook(entry for entry in entries if entry[0])
 
 
+_TITLES = frozenset({"mr", "mrs", "ms", "dr", "st", "sr", "jr", "rev"})
+
+
 def _norms(name: str) -> str:
     return " ".join(word.norm for word in words_of(cleaned(name)))
 
@@ -112,6 +116,11 @@ def find_members(
 @lru_cache(maxsize=1024)
 def _members_book(members: tuple[str, ...]) -> Phrasebook:
     names = [(_norms(name.lstrip("@")), "member", name) for name in members]
+    names += [
+        (_norms(name.replace(" ", ". ", 1)), "member", name)
+        for name in members
+        if name.partition(" ")[0].lower() in _TITLES  # "Mrs. Okafor"
+    ]
     return Phrasebook((*(entry for entry in names if entry[0]), *_owners(members)))
 
 
@@ -137,7 +146,7 @@ def _owns(norms: Sequence[str], end: int) -> bool:
 
 
 _AFTER_IS = words_in(
-    "after just got been put taken taking gone going done dug shut drawn had the a already now"
+    "went after just got been put taken taking gone going done dug shut drawn had the a already now"
 )
 
 

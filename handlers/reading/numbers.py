@@ -88,6 +88,7 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
 
 
 _BEGINNINGS = MEASURE_NUMBERS | TEENS
+_WEIGHED = frozenset({"kg", "kgs", "kilo", "kilos", "lb", "lbs", "g", "oz"})
 _MAYBE = frozenset({"maybe", "perhaps", "possibly", "or"})
 
 
@@ -144,7 +145,8 @@ def _digits(words: Sequence[Word], i: int) -> Number | None:
         return Number(i, end + 1, value * 1000 + float(words[end].norm))
     if after == "x" and end + 1 < len(words) and words[end + 1].kind == "number":
         times = digits_value(words[end + 1].norm)
-        if times is not None and times >= 100:  # "2 x 500 g", but not "4 x 8 ft"
+        unit = words[end + 2].norm if end + 2 < len(words) else ""
+        if times is not None and (times >= 100 or unit in _WEIGHED):  # and not "4 x 8 ft"
             return Number(i, end + 2, value * times)
     return Number(i, end, value, fraction="/" in words[i].norm and value < 1)
 
@@ -187,7 +189,23 @@ def _is_thousands(words: Sequence[Word], i: int) -> bool:
 
 _SINGLE_PARTS = frozenset({"quarter", "third", "fourth", "fifth", "sixth", "eighth", "tenth"})
 _QUARTERED = frozenset(
-    {"litre", "liter", "pint", "kilo", "kg", "pound", "lb", "cup", "gallon", "quart", "kilogram"}
+    {
+        "litre",
+        "liter",
+        "pint",
+        "kilo",
+        "kg",
+        "pound",
+        "lb",
+        "cup",
+        "gallon",
+        "quart",
+        "kilogram",
+        "stone",
+        "bucket",
+        "bag",
+        "tub",
+    }
 )
 
 
@@ -271,7 +289,10 @@ def _is_small(words: Sequence[Word], i: int) -> bool:
 def _and_part(words: Sequence[Word], start: int, number: Number) -> Number:
     """ "two and a half": the part joins the number if the words go on so."""
     i = number.end
-    if i + 1 >= len(words) or words[i].norm not in _AND:
+    if i + 1 >= len(words):
+        return number
+    scots = words[i].norm == "an" and words[i + 1].norm == "a"  # "twa an a half"
+    if words[i].norm not in _AND and not scots:
         return number
     part = _written_part(words, i + 1) or _part(words, i + 1)
     if part is None or part.value >= 1:

@@ -54,8 +54,9 @@ def open_of(groups: Sequence[Group], k: int) -> Open | None:
 def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
     """The opening with what the k-th group and its neighbours say of it."""
     group = groups[k]
+    name = new_name(group)
     return Open(
-        bin=new_name(group),
+        bin=None if name is not None and name.lower() in _SHARED else name,
         capacity_l=_capacity(group),
         shared=True if not _SHARED.isdisjoint(_sentence_words(group)) else None,
         member=member_of(groups, k),
