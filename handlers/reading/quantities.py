@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
+from handlers.reading.intangible import is_intangible
 from handlers.reading.materials import Item, Makeup, makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
@@ -32,6 +33,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
     out = without_restated(norms, [_of_each(group, a) for a in out])
     if len(out) > 1:
         out = [a for a in out if not _is_part(norms, a.end)] or out
+        out = [a for a in out if not is_intangible(norms, a.end)] or out
     return _without_tare(group, _without_total(group, out))
 
 
@@ -185,6 +187,13 @@ _BACK = 12
 _ENDING = words_in(". ! ? on over then to into in for per with and goes need needs want wants") | {
     "\n"
 }
+
+
+def is_of_naught(group: Group) -> bool:
+    """Whether all that was measured is what no scale weighs, and no food is named beside it."""
+    measured, norms = group.measured(), group.message.norms
+    jest = bool(measured) and all(is_intangible(norms, a.end) for a in measured)
+    return jest and not any(not item.generic for item in group.message.items)
 
 
 _OF_ENDS = words_in(

@@ -30,7 +30,7 @@ from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
 from handlers.reading.opened import is_several, open_from
-from handlers.reading.quantities import is_drawn, scrap_amounts
+from handlers.reading.quantities import is_drawn, is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
 from handlers.reading.replies import bin_meant, coming, put_off_by, taker
 from handlers.reading.scores import Scores
@@ -85,7 +85,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
     reader = _RECORDS[kind]
     order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
     told = groups[order[0]]
-    if _by_nobody(told) or (not message.context.in_room and told.is_naught()):
+    if _by_nobody(told) or _is_quoted(told) or (not message.context.in_room and told.is_naught()):
         return None
     if is_intended(told) or _is_other(kind, told):
         return None
@@ -99,7 +99,9 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 
 def _is_other(kind: str, group: Group) -> bool:
-    """Whether the words tell of what goes into no book: bran strewn, bins without names."""
+    """Whether they tell of what goes into no book: bran strewn, bins without names, a jest."""
+    if kind == "layer":
+        return is_of_naught(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
     return kind == "open" and is_several(group)
@@ -108,6 +110,11 @@ def _is_other(kind: str, group: Group) -> bool:
 def _by_nobody(group: Group) -> bool:
     """ "Nobody added 2 kg": what no one did, however sure its words look."""
     return group.sense == "not" and _NOBODY.match(" ".join(group.norms)) is not None
+
+
+def _is_quoted(group: Group) -> bool:
+    """ "He said: sealed bin 3": another's words, however sure they look."""
+    return group.sense == "said" and group.clauses[0].joint == ":"
 
 
 _NOBODY = re.compile(r"(?:\S+ ){0,3}(?:nobody|no ?one|none of (?:us|you|them|the))\b")
