@@ -7,6 +7,7 @@ from handlers import (
     advising,
     allowed,
     communal,
+    corrections,
     group,
     owndates,
     sealing,
@@ -25,6 +26,7 @@ from handlers.reading.arranged import (
     OwnDates,
     Plan,
     Reopened,
+    Restored,
     Show,
     Staying,
     Taught,
@@ -60,6 +62,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.listing(plan, turn)
         case Reopened():
             return await sealing.reopened(plan, turn)
+        case Restored():
+            return await corrections.restored(turn)
         case Harm():
             return advising.about_harm(plan)
         case Taught():

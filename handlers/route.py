@@ -22,6 +22,7 @@ from handlers import (
     reminded,
     rules,
     sealing,
+    several,
     starter,
     totals,
     unsure,
@@ -46,6 +47,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         return SILENCE  # what is to come is a plan, whatever the words looked like
     if isinstance(act, DEEDS) and act.on and turn.today - act.on > LONGEST_AGO:
         return Answer(say=too_long_ago(act.on, turn.today))
+    if isinstance(act, acts.OnBins) and act.each:
+        return await several.answer(act, turn, answer)
     match act:
         case acts.Layer():
             return await layers.added(act, turn)
@@ -72,7 +75,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend():
             return await corrections.amend(act, turn, answer)
         case acts.Retract():
-            return await corrections.retract(turn)
+            return await corrections.retract(act, turn)
         case acts.Done():
             return await reminded.done(act, turn, answer)
         case acts.Later():

@@ -28,6 +28,11 @@ class Back:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Restored:
+    """What the sender has just struck out is to stand as it was."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Staying:
     """A member does not go away after all."""
 
@@ -153,6 +158,7 @@ class NoSuchDay:
 
 Plan = (
     Reopened
+    | Restored
     | NoSuchDay
     | Unfit
     | KeepUp

@@ -4,7 +4,17 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Batch, Drain, Layer, Observe, Open, Seal, Stock
+from handlers.reading.acts import (
+    Act,
+    Batch,
+    Drain,
+    Layer,
+    Observe,
+    OnBins,
+    Open,
+    Seal,
+    Stock,
+)
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
 from handlers.reading.described import described
@@ -28,7 +38,8 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with what is told elsewhere in it."""
-    return described(measured_elsewhere(_with_amounts(acts, message), message), message)
+    done = described(measured_elsewhere(_with_amounts(acts, message), message), message)
+    return [_on_several(act, message) for act in done] if message.context.in_room else done
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -96,6 +107,25 @@ def _for_each(act: Act, message: Message) -> list[Act]:
         if act.bin in names or (act.bin is None and len(lists) == 1):
             return [replace(act, bin=name) for name in names]
     return [act]
+
+
+def _on_several(act: Act, message: Message) -> Act:
+    """ "Sealed both", "drained all of them": a deed on several bins that are not named."""
+    if not isinstance(act, OnBins) or act.bin is not None or not message.has(_EVERY):
+        return act
+    match = _SEVERAL.search(" ".join(message.norms))
+    if match is None:
+        return act
+    return replace(act, each="both" if match.group().startswith("both") else "all")
+
+
+_EVERY = words_in("both all every")
+_SEVERAL = re.compile(
+    r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|$)|"
+    r"\b(?:all(?: of)?(?: the| our| these)?|every) "
+    r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"
+    r"\bthem all\b"
+)
 
 
 def _lists(message: Message) -> list[list[str]]:

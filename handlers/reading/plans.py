@@ -33,6 +33,8 @@ from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
 from handlers.reading.reopening import CUES as REOPENING_CUES
 from handlers.reading.reopening import reopened
+from handlers.reading.restoring import CUES as RESTORING_CUES
+from handlers.reading.restoring import restored
 from handlers.reading.settled import CUES as SETTLED_CUES
 from handlers.reading.settled import settled
 from handlers.reading.sizes import CUES as SIZE_CUES
@@ -57,6 +59,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (due_questions, DUE_CUES),
     (sizes, SIZE_CUES),
     (reopened, REOPENING_CUES),
+    (restored, RESTORING_CUES),
     (unfit, UNFIT_CUES),
     (lessons, LESSON_CUES),
     (settled, SETTLED_CUES),

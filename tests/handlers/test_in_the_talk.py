@@ -148,7 +148,7 @@ async def test_a_sealed_bin_is_opened_again(room: TalkingRoom, words: str) -> No
     assert told.body.startswith(
         "The shed bin is open again: its sealing, yesterday, is struck out."
     )
-    assert [e.act for e in await room.standing()] == ["open", "layer"]
+    assert [e.act for e in await room.standing()] == ["open", "layer", "unseal"]
 
 
 async def test_what_is_not_sealed_is_not_unsealed(room: TalkingRoom) -> None:
@@ -180,3 +180,91 @@ async def test_no_liquid_is_no_refusal_of_an_offer(room: TalkingRoom) -> None:
     await room.says("no liquid at all", who="bram")
     [told, *_] = await room.says("I'll take it", who="bram")
     assert told.body.startswith("Bram keeps the shed bin now.")
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["no wait, keep it", "leave that as it was", "hang on, put it back", "that was right after all",
+     "oops I didn't mean to delete it"],
+)  # fmt: skip
+async def test_a_second_thought_puts_back_what_was_struck_out(
+    room: TalkingRoom, words: str
+) -> None:
+    await room.says("scratch that")
+    assert await layers(room) == []
+    [told] = await room.says(words)
+    assert told.body == "In the book again: 2 kg in the shed bin."
+    assert await layers(room) == [2]
+
+
+async def test_what_was_put_back_is_changed_and_changed_back(room: TalkingRoom) -> None:
+    await room.says("scratch that")
+    await room.says("put it back")
+    await room.says("no, 3 kg", event="$three")
+    assert await layers(room) == [3]
+    await room.deletes("$three")
+    assert await layers(room) == [2]
+
+
+async def test_a_correction_is_left_as_it_was(room: TalkingRoom) -> None:
+    await room.says("no, 3 kg")
+    await room.says("leave it as it was")
+    assert await layers(room) == [2]
+
+
+async def test_only_who_struck_it_out_puts_it_back(room: TalkingRoom) -> None:
+    await room.says("scratch that")
+    assert await room.says("put it back", who="bram") == []
+    assert await layers(room) == []
+
+
+@pytest.mark.parametrize("words", ["keep it", "leave it as it was", "put it back please"])
+async def test_where_nothing_was_struck_out_it_is_talk(room: TalkingRoom, words: str) -> None:
+    assert await room.says(words) == []
+    assert await layers(room) == [2]
+
+
+@pytest.mark.parametrize("words", ["scratch that", "leave it as it was"])
+async def test_a_bin_opened_by_mistake_is_sealed_again(room: TalkingRoom, words: str) -> None:
+    await room.says("sealed the shed bin")
+    await room.says("unsealed it")
+    [told] = await room.says(words)
+    assert told.body.endswith("In the book again: sealing of the shed bin.")
+    assert "seal" in [e.act for e in await room.standing()]
+
+
+async def test_anothers_record_is_struck_out_only_when_sure(room: TalkingRoom) -> None:
+    await room.says("hello all", who="bram")
+    [asked] = await room.says("scratch that", who="bram")
+    assert asked.body == ("The last record is ines's: 2 kg in the shed bin. Shall I strike it out?")
+    assert await layers(room) == [2]
+    await room.says("no", who="bram")
+    assert await layers(room) == [2]
+    await room.says("scratch that", who="bram")
+    [told] = await room.says("yes", who="bram")
+    assert told.body == "Struck out: 2 kg in the shed bin."
+    assert await layers(room) == []
+
+
+@pytest.mark.parametrize(
+    ("words", "act"),
+    [("shut both", "seal"), ("sealed all of them", "seal"), ("drained both bins", "drain")],
+)
+async def test_both_are_those_two_that_it_can_be(room: TalkingRoom, words: str, act: str) -> None:
+    await room.says("opened the yard bin")
+    await room.says("opened the attic bin, 10 L")
+    await room.says("sealed the attic bin")
+    await room.says("buried the attic bin")
+    await room.says(words)
+    done = [e.bin.name for e in await room.standing() if e.act == act and e.bin]
+    assert sorted(set(done) - {"attic"}) == ["shed", "yard"]
+
+
+async def test_both_of_three_are_asked_for(room: TalkingRoom) -> None:
+    await room.says("opened the yard bin")
+    await room.says("opened the attic bin", who="bram")
+    [asked] = await room.says("sealed both", who="bram")
+    assert asked.body == (
+        "Which two: the shed bin, the yard bin or the attic bin? Say it again with their names."
+    )
+    assert "seal" not in [e.act for e in await room.standing()]
