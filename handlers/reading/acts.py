@@ -198,6 +198,8 @@ class Accept(_Act):
     on: date | None = None
     firm: bool | None = None
     """Said when asked whether the bin is to be taken from its keeper; never read from words."""
+    bare: Literal["answer", "aside"] | None = None
+    """No more than "fine by me", in a room: as an answer to the bot, or behind others' words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -32,7 +32,7 @@ from handlers.reading.observations import observe_from
 from handlers.reading.opened import is_several, open_from
 from handlers.reading.quantities import is_drawn, is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
-from handlers.reading.replies import bin_meant, coming, put_off_by, taker
+from handlers.reading.replies import bin_meant, coming, is_consent, put_off_by, taker
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
@@ -158,7 +158,13 @@ def _answer(name: str, message: Message) -> Act | None:
     rules = (_RULE,)
     match name:
         case "accept":
-            return Accept(bin=bin_meant(message), on=coming(message), rules=rules)
+            aside = message.context.in_room and is_consent(message)
+            return Accept(
+                bin=bin_meant(message),
+                on=coming(message),
+                bare="aside" if aside else None,
+                rules=rules,
+            )
         case "decline":
             return Decline(bin=bin_meant(message), on=coming(message), rules=rules)
         case "offer":
