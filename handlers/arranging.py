@@ -10,6 +10,7 @@ from handlers import (
     corrections,
     group,
     owndates,
+    reminded,
     sealing,
     showing,
 )
@@ -24,6 +25,7 @@ from handlers.reading.arranged import (
     NoSuchDay,
     OwnDate,
     OwnDates,
+    Pausing,
     Plan,
     Reopened,
     Restored,
@@ -62,6 +64,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.listing(plan, turn)
         case Reopened():
             return await sealing.reopened(plan, turn)
+        case Pausing():
+            return await reminded.paused(plan, turn)
         case Restored():
             return await corrections.restored(turn)
         case Harm():

@@ -33,6 +33,15 @@ class Restored:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Pausing:
+    """Reminders are to stop until a day; None: no such day was said."""
+
+    until: date | None = None
+    own: bool = False
+    """Only the sender wants none."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Staying:
     """A member does not go away after all."""
 
@@ -159,6 +168,7 @@ class NoSuchDay:
 Plan = (
     Reopened
     | Restored
+    | Pausing
     | NoSuchDay
     | Unfit
     | KeepUp

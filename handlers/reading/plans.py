@@ -29,6 +29,8 @@ from handlers.reading.lessons import lessons
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
+from handlers.reading.pausing import CUES as PAUSING_CUES
+from handlers.reading.pausing import pausing
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
 from handlers.reading.reopening import CUES as REOPENING_CUES
@@ -50,6 +52,7 @@ from handlers.reading.words import cleaned
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
     (harm, HARM_CUES),
+    (pausing, PAUSING_CUES),
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
     (handing, HANDING_CUES),

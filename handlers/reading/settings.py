@@ -2,6 +2,8 @@
 
 import re
 
+from handlers.reading.hours import PARTS
+
 _LEAD = (
     r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|we|from now on|,|can we|let us|i want "
     r"you to|"
@@ -9,6 +11,11 @@ _LEAD = (
 )
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
+_HOUR = r"\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?|noon"
+_NO_REMINDERS = (
+    r"\b(?:dont remind us|(?:no|stop|skip)(?: more| the| any| sending)* "
+    r"(?:reminders?|nagging|digests?|messages))(?: \S+)?"
+)
 _SETTINGS = (
     ("calendar link", re.compile(
         r"\b(?P<value>(?:(?:new|my|own) )*)calendar (?:link|address|feed)\b")),
@@ -61,6 +68,18 @@ _SETTINGS = (
         r"for |by |from |out at )+"
         r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon|midday)(?=$| )")),
     ("reminder time", re.compile(
+        r"\b(?:set|change|move|send|make|put|do|give|have|want)\b(?: \S+){0,3}? "
+        r"(?:reminders?|digest)(?: (?:to|out|only|over|time|for|it))* (?:in the|every|each|at) "
+        r"(?P<value>morning|lunchtime|afternoon|evening)s?\b")),
+    ("reminder time", re.compile(
+        r"^(?:please )?remind us (?:only )?(?:in the|every|each) "
+        r"(?P<value>morning|lunchtime|afternoon|evening)s?(?: please| instead| from now on)*$")),
+    ("quiet before", re.compile(
+        rf"{_NO_REMINDERS} (?:before|earlier than) (?P<value>{_HOUR})(?: in the morning)?(?=$| )")),
+    ("quiet after", re.compile(
+        rf"{_NO_REMINDERS} (?:after|later than|past) "
+        rf"(?P<value>{_HOUR}(?: in the evening| at night)?)(?=$| )")),
+    ("reminder time", re.compile(
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
         r"pm)?|noon)$")),
     ("habit", re.compile(
@@ -77,10 +96,12 @@ _SETTINGS = (
 _SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric",
             "pounds": "us",
             "lbs": "us", "spoons": "spoon", "weights": "weight"}  # fmt: skip
+_EVENING = re.compile(r"(?<=\d)(?: ?pm| in the evening| at night)?$")
+"""Behind an hour after which nothing is to be said, which is one of the evening."""
 _ORDER = re.compile(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
-    r"follow|speak|show|no|new|my|own|calendar|back)\b"
+    r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|want|i want|dont)\b"
 )
 
 
@@ -105,8 +126,12 @@ def _value(what: str, value: str) -> str:
     number, _, unit = value.partition(" ")
     if what.endswith("days") and unit.startswith("week"):
         return str(7 * int(number))
-    if what == "reminder time":
+    if value in PARTS:
+        return f"{PARTS[value]:%H:%M}"
+    if what in ("reminder time", "quiet before"):
         return _clock(value)
+    if what == "quiet after":
+        return _clock(_EVENING.sub(" pm", value))
     if what == "calendar link":
         return value.replace("my", "mine").replace("own", "mine")
     if what == "quiet hours":

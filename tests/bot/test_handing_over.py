@@ -345,7 +345,9 @@ async def test_who_else_may_take_what_one_declined(room: TalkingRoom) -> None:
     assert taken.body == "Mei takes the yard bin Friday 6 March; until then ines keeps it."
 
 
-@pytest.mark.parametrize("consent", ["fine by me", "works for me", "that's ok with me", "good plan"])
+@pytest.mark.parametrize(
+    "consent", ["fine by me", "works for me", "that's ok with me", "good plan"]
+)
 async def test_consent_to_another_takes_nothing(room: TalkingRoom, consent: str) -> None:
     await room.says("who wants the yard bin?")
     await room.says("Bram would be good at that", who="mei")
