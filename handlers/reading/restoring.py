@@ -1,8 +1,9 @@
-"""A second thought behind a striking out: "no wait, keep it", "leave it as it was"."""
+"""Second thoughts: "no wait, keep it" behind a striking out, and how a mistake is put right."""
 
 import re
 from collections.abc import Iterator
 
+from handlers.reading.acts import Ask
 from handlers.reading.arranged import Restored
 from handlers.reading.found import Found
 from handlers.reading.message import Message
@@ -11,7 +12,8 @@ from handlers.reading.phrases import phrases
 CUES = (
     "keep it", "keep that", "keep them", "keep the", "leave it", "leave that", "leave them",
     "it back", "that back", "them back", "restore", "was right", "was correct", "was fine",
-    "mean to", "as it was", "unscratch", "undelete", "unstrike",
+    "mean to", "as it was", "mistake", "how do", "how can",
+    "how to", "undo", "an entry", "a record", "unscratch", "undelete", "unstrike",
 )  # fmt: skip
 _MOST_WORDS = 16
 
@@ -34,8 +36,21 @@ _RESTORED = re.compile(
 )
 
 
+_HOW = re.compile(
+    r"^(?:(?:and|so|but|bot|help) )*(?:how (?:do|can|would|should|to|could|does one)|"
+    r"what (?:do|should|can) (?:i|we) do (?:if|when|about)|can) ?(?:(?:i|we|you|one) )?"
+    r"(?:undo (?:it|that|this)|(?:correct|undo|fix|put right|change|edit|delete|remove|take back|"
+    r"strike(?: out)?|made|make|get rid of|have made)"
+    r" (?:(?:a|an|the|my|that|this|one|last|wrong|previous) )*"
+    r"(?:mistakes?|errors?|entry|entries|records?|typos?|message|amount|number|something|slip|"
+    r"what i (?:wrote|said|logged)))(?: i made| wrong| later| again)*$"
+)
+
+
 def restored(message: Message) -> Iterator[Found]:
     """A message that says no more than that what was struck out is to stand."""
     for phrase in phrases(message) if len(message.words) <= _MOST_WORDS else ():
-        if not phrase.asked and _RESTORED.match(phrase.text):
+        if _HOW.match(phrase.text):
+            yield Found(*phrase.sentence, Ask(topic="help", what="a mistake"))
+        elif not phrase.asked and _RESTORED.match(phrase.text):
             yield Found(*phrase.sentence, Restored())

@@ -33,6 +33,8 @@ ASKED = [
     ("can I use too much bran?", "much bran"),
     ("what is the bran for?", "what bran does"),
     ("I have no garden, what do I do?", "no garden"),
+    ("no yard, only a tiny terrace", "no garden"),
+    ("we've got no garden here just a balcony", "no garden"),
     ("can I put it on the compost heap?", "heap"),
     ("can I feed it to the worms?", "worms"),
     ("can I bury it in winter?", "winter"),
