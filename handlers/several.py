@@ -4,9 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from handlers.answer import Answer, Handler, Turn
-from handlers.bins import AT_WORK
-from handlers.phrasing import the
-from handlers.practice.figure import listed
+from handlers.bins import AT_WORK, either
 from handlers.reading.acts import OnBins
 from handlers.state import Stage, look_up
 
@@ -25,8 +23,7 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     names = [s.bin.name for s in states if s.run.stage(turn.today) in _STAGES[act.act]]
     alone = replace(act, each=None)
     if act.each == "both" and len(names) > 2:
-        choices = listed([the(name) for name in names], "or")
-        return Answer(say=f"Which two: {choices}? Say it again with their names.")
+        return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
     if len(names) < 2:
         return await carry_on(alone, turn)
     return _together([await carry_on(replace(alone, bin=name), turn) for name in names])

@@ -260,7 +260,7 @@ _BEFORE_BIN = words_in("in into to from off of the inside")
 def _mended(norms: list[str], context: Context) -> list[str]:
     """The words with slips in bin names put right, where a bin's name is expected."""
     known = vocabulary()
-    single = tuple([name for name in context.bins if " " not in name])
+    single = tuple([name for name in context.bins if name.isalpha()])
     before = ""
     for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
         expected = before in _BEFORE_BIN or after in BIN_WORDS

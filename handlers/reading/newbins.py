@@ -158,11 +158,20 @@ def target_bins(
             out.append(BinRef(at, end, _written(words, at, end)))
         elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
             out.append(BinRef(at, at + 1, words[at].text))  # "added 1 kg to zebra"
+        elif by_one_word and i - 1 in taken and at not in taken and _is_glued(words, at):
+            out.append(BinRef(at, at + 2, _written(words, at, at + 2)))  # "added 1 kg to plot7"
         elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
             after = norms[at + 1] if at + 1 < len(norms) else ""
             if not is_part(norms[at - 1], after, True, True):
                 out.append(BinRef(at, at + 1, words[at].text, place=True))
     return tuple(out)
+
+
+def _is_glued(words: Sequence[Word], at: int) -> bool:
+    """Whether a word and a number stand there as one ("plot7")."""
+    if at + 1 >= len(words) or words[at].kind != "word" or words[at + 1].kind != "number":
+        return False
+    return _joined(words, at + 1) and len(words[at + 1].text) <= _DIGITS
 
 
 def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int) -> bool:
@@ -206,7 +215,7 @@ def _said(
         return None
     if norms[i] in _BIN_PLURALS:
         return BinRef(i, i + 1, None, plain=True)
-    numbered = _numbered(words, norms, i, taken)
+    numbered = _numbered(words, norms, i, taken) or _with_number(words, norms, i, taken)
     if numbered is not None:
         return numbered
     start = i
@@ -222,6 +231,26 @@ def _said(
         return BinRef(i - 1, i + 1, f"{words[i - 1].text} {words[i].text}", plain=True)
     owner = _owner(words, norms, i)
     return owner or BinRef(i, i + 1, None, plain=True)
+
+
+def _with_number(
+    words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
+) -> BinRef | None:
+    """ "The plot 7 bin", "the b12 bin": one that is called by a word and a number."""
+    if i < 3 or words[i - 1].kind != "number" or words[i - 2].kind != "word":
+        return None
+    number = norms[i - 1]
+    if i - 1 in taken or i - 2 in taken or not number.isdecimal() or len(number) > _DIGITS:
+        return None
+    if norms[i - 3] not in _ARTICLES or (norms[i - 2] in _GENERIC and len(norms[i - 2]) > 1):
+        return None
+    if norms[i - 2] in ("number", "no", "nr"):
+        return BinRef(i - 2, i + 1, f"{norms[i]} {number}", plain=True)  # "the number 5 bin"
+    return BinRef(i - 2, i + 1, _written(words, i - 2, i), plain=True)
+
+
+_DIGITS = 3
+"""Of a number that a bin is called by; a longer one is a year or an amount."""
 
 
 def _is_new_name(norms: Sequence[str], i: int) -> bool:
