@@ -12,6 +12,7 @@ _LEAD = (
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
 _HOUR = r"\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?|noon"
+_PART = r"(?: in the (?:morning|afternoon|evening)| at night)?"
 _NO_REMINDERS = (
     r"\b(?:dont remind us|(?:no|stop|skip)(?: more| the| any| sending)* "
     r"(?:reminders?|nagging|digests?|messages))(?: \S+)?"
@@ -66,7 +67,7 @@ _SETTINGS = (
     ("reminder time", re.compile(
         r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
         r"for |by |from |out at )+"
-        r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon|midday)(?=$| )")),
+        rf"(?P<value>(?:\d{{1,2}}(?::\d\d)? ?(?:am|pm)?|noon|midday){_PART})(?=$| )")),
     ("reminder time", re.compile(
         r"\b(?:set|change|move|send|make|put|do|give|have|want)\b(?: \S+){0,3}? "
         r"(?:reminders?|digest)(?: (?:to|out|only|over|time|for|it))* (?:in the|every|each|at) "
@@ -75,10 +76,10 @@ _SETTINGS = (
         r"^(?:please )?remind us (?:only )?(?:in the|every|each) "
         r"(?P<value>morning|lunchtime|afternoon|evening)s?(?: please| instead| from now on)*$")),
     ("quiet before", re.compile(
-        rf"{_NO_REMINDERS} (?:before|earlier than) (?P<value>{_HOUR})(?: in the morning)?(?=$| )")),
+        rf"{_NO_REMINDERS} (?:before|earlier than) (?P<value>{_HOUR}{_PART})(?=$| )")),
     ("quiet after", re.compile(
         rf"{_NO_REMINDERS} (?:after|later than|past) "
-        rf"(?P<value>{_HOUR}(?: in the evening| at night)?)(?=$| )")),
+        rf"(?P<value>{_HOUR}{_PART})(?=$| )")),
     ("reminder time", re.compile(
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
         r"pm)?|noon)$")),
@@ -96,8 +97,9 @@ _SETTINGS = (
 _SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric",
             "pounds": "us",
             "lbs": "us", "spoons": "spoon", "weights": "weight"}  # fmt: skip
-_EVENING = re.compile(r"(?<=\d)(?: ?pm| in the evening| at night)?$")
-"""Behind an hour after which nothing is to be said, which is one of the evening."""
+_LATE = re.compile(r" ?(?:in the (?:afternoon|evening)|at night)$")
+_EVENING = re.compile(r"(?<=\d)$")
+"""Behind an hour without its half, after which nothing is to be said: one of the evening."""
 _ORDER = re.compile(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
@@ -129,9 +131,9 @@ def _value(what: str, value: str) -> str:
     if value in PARTS:
         return f"{PARTS[value]:%H:%M}"
     if what in ("reminder time", "quiet before"):
-        return _clock(value)
+        return _clock(_halved(value))
     if what == "quiet after":
-        return _clock(_EVENING.sub(" pm", value))
+        return _clock(_EVENING.sub(" pm", _halved(value)))
     if what == "calendar link":
         return value.replace("my", "mine").replace("own", "mine")
     if what == "quiet hours":
@@ -140,6 +142,11 @@ def _value(what: str, value: str) -> str:
         parts = [p.strip() for p in value.split("/")]
         return "/".join("_".join(w.capitalize() for w in p.split("_")) for p in parts)
     return _SPELLED.get(value, value)
+
+
+def _halved(value: str) -> str:
+    """ "7 in the evening" as "7 pm"."""
+    return _LATE.sub(" pm", value).replace(" in the morning", " am")
 
 
 def _quiet_hours(value: str) -> str:

@@ -103,6 +103,7 @@ async def room(db: Database) -> TalkingRoom:
     [
         ("send the reminders in the evening", "What is due comes at 18:00 from now on."),
         ("remind us every morning instead", "What is due comes at 09:00 from now on."),
+        ("move the reminders to 7 in the evening", "What is due comes at 19:00 from now on."),
         ("no reminders before 8", "I keep quiet from 21:00 to 08:00 from now on."),
         ("don't remind us after ten at night", None),
         ("no nagging after 10 pm", "I keep quiet from 22:00 to 07:00 from now on."),
