@@ -4,6 +4,7 @@ from itertools import repeat
 
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amounts import Amount
+from handlers.reading.jests import is_only_a_jest
 from handlers.reading.materials import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value, read_number
@@ -56,6 +57,8 @@ def word_count(message: Message) -> int:
 
 def retract(message: Message, text: str) -> Retract | None:
     """The last record is to be struck out, if the message says so."""
+    if message.context.last is not None and is_only_a_jest(text):
+        return Retract(rules=("it was a jest",))
     if word_count(message) > 2 * SHORT or first_in(RETRACTING, text) is None:
         return None
     return Retract(rules=("strike it out",))

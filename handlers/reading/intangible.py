@@ -25,6 +25,7 @@ _NOTHING_THERE = words_in(
     "sympathy talent tears temper thoughts tiredness tranquillity trauma trouble trust truth "
     "unease vibes vengeance vitriol willpower wisdom wishes wit woe woes wonder worries worry "
     "wrath yearning youth zeal "
+    "nothing gold silver diamond diamonds cash coins treasure jewels platinum uranium plutonium "
     "husband wife boss ex neighbour neighbor neighbours neighbors boyfriend "
     "girlfriend landlord politician politicians teenager teenagers kids toddler toddlers lawyer "
     "lawyers colleagues"

@@ -24,6 +24,7 @@ _WHY = frozenset({
     "how do you work that out", "whats that based on", "what is that based on", "why though",
     "but why",
 })  # fmt: skip
+_HELP = frozenset({"help", "help me", "help please", "please help", "help me please", "pls help"})
 _TELL_ME = (
     "tell me", "let me know how", "remind me how", "anybody know", "anyone know", "any idea",
     "wondering",
@@ -50,7 +51,7 @@ def asks(message: Message, *, told: bool = False, scored: bool = True) -> tuple[
     """
     if not (scored or may_be_further(message)):
         return ()
-    if _bare(message) == "help":
+    if _bare(message) in _HELP:
         return (Ask(topic="help", rules=("help",)),)
     if message.context.after_bot and _bare(message) in _WHY:
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)

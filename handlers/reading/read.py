@@ -3,6 +3,7 @@
 from handlers.reading.acts import Act, Ask, Context, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
+from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import ASKED_KINDS, asks
@@ -57,6 +58,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
                 continue
             likelihood = scores.likelihood(kind)
             found += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
+    if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
+        found = [act for act in found if kind_of(act) not in RECORD_KINDS]
     return asked_first(completed(found, message), message) if found else ()
 
 

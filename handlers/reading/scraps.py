@@ -13,6 +13,7 @@ from handlers.reading.lookalikes import (
     comes_out,
     has_other_target,
     has_scrap,
+    is_between_bins,
     is_gift,
     is_given_away,
     is_only_near,
@@ -46,7 +47,7 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
         return None
     if group.is_naught() and not group.message.context.in_room:
         return None
-    if is_of_naught(group):
+    if is_of_naught(group) or is_between_bins(group):
         return None
     rule = _rule(groups, k)
     if rule is None:

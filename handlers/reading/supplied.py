@@ -27,6 +27,7 @@ from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn
+from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
 from handlers.reading.opened import is_several, open_from
@@ -101,7 +102,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, bins without names, a jest."""
     if kind == "layer":
-        return is_of_naught(group)
+        return is_of_naught(group) or is_between_bins(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
     return kind == "open" and is_several(group)

@@ -118,7 +118,7 @@ async def test_a_message_of_pictures_is_no_record(room: TalkingRoom, said: str) 
 
 async def test_two_who_show_one_name_are_told_apart(room: TalkingRoom) -> None:
     for user in ("@a:one", "@b:two"):
-        raw = {
+        raw: dict[str, object] = {
             "type": "m.room.member",
             "event_id": f"$join-{user}",
             "sender": user,

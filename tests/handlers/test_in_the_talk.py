@@ -268,3 +268,43 @@ async def test_both_of_three_are_asked_for(room: TalkingRoom) -> None:
         "Which two: the shed bin, the yard bin or the attic bin? Say it again with their names."
     )
     assert "seal" not in [e.act for e in await room.standing()]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["call it Greenie", "let's name it Greenie", "rename it to greenie", "it's called Greenie"],
+)
+async def test_the_bin_in_talk_gets_its_name(room: TalkingRoom, words: str) -> None:
+    await room.says("opened the yard bin")
+    [told] = await room.says(words)
+    assert told.body.casefold().startswith("the yard bin is ")
+    assert [bin.name.casefold() for bin in await (await room.book()).bins()] == ["shed", "greenie"]
+
+
+@pytest.mark.parametrize("words", ["let's call it a day", "call it quits", "call it off"])
+async def test_a_day_is_called_and_no_bin(room: TalkingRoom, words: str) -> None:
+    await room.says("opened the yard bin")
+    assert await room.says(words) == []
+
+
+async def test_a_number_far_from_the_one_before_corrects_nothing(room: TalkingRoom) -> None:
+    await room.says("drained 150 ml from the shed bin")
+    await room.says("oops meant 300")
+    await room.says("oops meant 3")
+    volumes = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert volumes == [0.3]
+
+
+async def test_a_question_of_ones_own_is_no_yes(room: TalkingRoom) -> None:
+    await room.says("added 0 kg to the shed bin")
+    before = len(await room.standing())
+    for words in ("do I drain it", "do we open it?", "right then, later"):
+        await room.says(words)
+    assert len(await room.standing()) == before
+
+
+@pytest.mark.parametrize("words", ["jk", "lol just kidding", "psych!", "haha april fools"])
+async def test_a_jest_is_taken_back(room: TalkingRoom, words: str) -> None:
+    await room.says("added 9 kg to the shed bin")
+    await room.says(words)
+    assert await layers(room) == [2]

@@ -187,3 +187,26 @@ def test_a_members_own_report_is_a_record_by_them(text: str, member: str | None)
     [drain] = acts(text, in_room=True)
     assert isinstance(drain, Drain)
     assert (drain.bin, drain.member) == ("bin 3", member)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "put 4 kg of trifle in the shed bin, only joking",
+        "jk put 4 kg of trifle in the shed bin",
+        "sealed bin 3 in my dreams",
+        "drained 2 L from bin 3 in another universe",
+        "added 9 kg of cake to the shed... NOT!",
+        "moved 2 kg of peel from the shed to bin 3",
+    ],
+)
+def test_a_jest_that_takes_itself_back_is_no_record(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["no joking, put 4 kg in the shed bin", "put 4 kg in the shed, I'm not kidding"]
+)
+def test_what_is_meant_in_earnest_is(text: str) -> None:
+    [layer] = acts(text, in_room=True)
+    assert isinstance(layer, Layer)
