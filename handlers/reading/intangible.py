@@ -7,7 +7,7 @@ from handlers.reading.vocabulary import vocabulary, words_in
 _NOTHING_THERE = words_in(
     "affection ambition anger angst anguish anxiety apathy apologies attention attitude banter "
     "bliss bollocks boredom bullshit calm care chaos charm cheer chemistry childhood "
-    "comfort compassion confidence confusion courage creativity criticism cringe curiosity "
+    "comfort compassion compliments compliment congratulations greetings  confidence confusion courage creativity criticism cringe curiosity "
     "cynicism debt delight denial depression desire despair destiny determination disappointment "
     "discipline disdain doubt drama dread dream dreams ego embarrassment emotion emotions energy "
     "ennui enthusiasm envy evil excuses existentialism expectations faith fame fate fear fears "

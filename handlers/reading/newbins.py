@@ -41,7 +41,7 @@ def said_bins(
 ) -> tuple[BinRef, ...]:
     """Bins meant by words that are no known name: "bin 7", "the attic bin", "the bucket".
 
-    With `by_food` one may be called by what goes into it ("the coffee bin").
+    With `by_food` one may be called by what goes into it ("the coffee bin") or by a colour alone.
     """
     out: list[BinRef] = []
     for i, norm in enumerate(norms):
@@ -52,6 +52,8 @@ def said_bins(
             ref = _written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
+        elif norm == "one" and by_food and _is_coloured(norms, i):
+            ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
         elif norm in ("called", "named"):
             end = _after_signs(words, norms, i + 1)
             if end > i + 1:
@@ -59,6 +61,18 @@ def said_bins(
         if ref is not None:
             out.append(ref)
     return tuple(out)
+
+
+def _is_coloured(norms: Sequence[str], i: int) -> bool:
+    if i < 3 or norms[i - 1] not in COLOURS or norms[i - 2] not in ("the", "our", "my"):
+        return False
+    return norms[i - 3] in _DONE_TO
+
+
+_DONE_TO = words_in(
+    "to into in from off of sealed closed shut drained emptied buried fed filled topped opened "
+    "unsealed"
+)
 
 
 def _written(words: Sequence[Word], start: int, end: int) -> str:

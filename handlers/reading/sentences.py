@@ -47,6 +47,7 @@ _CUTTING = _SOFT | _JOINTS
 _NOT_YET = frozenset({"will", "order", "habit", "if", "ask", "said"})
 _UNQUOTED = words_in("i we asked asks all never nobody not dont didnt whoever")
 """Words before a colon behind which the sender speaks all the same."""
+_MOST_OF_NOBODY = 3
 _TIME_JOINTS = words_in("before after since until as than when while")
 
 
@@ -235,6 +236,8 @@ class _Cutter:
         if lead is None or lead.joint == "as":
             return False  # "as agreed: sealed it"
         spoken = self.norms[lead.start : lead.end]
+        if len(spoken) < _MOST_OF_NOBODY and spoken[-1] in ("nobody", "noone"):
+            return True  # "nobody: …"
         says = lead.sense == "said" or spoken[-1] in SPOKE
         return says and not any(norm in _UNQUOTED or norm in self.names for norm in spoken)
 

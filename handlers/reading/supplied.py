@@ -115,7 +115,7 @@ def _by_nobody(group: Group) -> bool:
 
 def _is_quoted(group: Group) -> bool:
     """ "He said: sealed bin 3": another's words, however sure they look."""
-    return group.sense == "said" and group.clauses[0].joint == ":"
+    return any(clause.sense == "said" and clause.joint == ":" for clause in group.clauses)
 
 
 _NOBODY = re.compile(r"(?:\S+ ){0,3}(?:nobody|no ?one|none of (?:us|you|them|the))\b")

@@ -308,3 +308,13 @@ async def test_a_jest_is_taken_back(room: TalkingRoom, words: str) -> None:
     await room.says("added 9 kg to the shed bin")
     await room.says(words)
     assert await layers(room) == [2]
+
+
+async def test_a_yes_behind_a_later_record_is_not_for_an_earlier_question(
+    room: TalkingRoom,
+) -> None:
+    [asked] = await room.says("sealed it with 3 kg of tape")
+    assert asked.body == "Shall I write down a sealing?"
+    await room.says("added 1 kg to the shed bin")
+    await room.says("yes")
+    assert [e.act for e in await room.standing()] == ["open", "layer", "layer"]

@@ -19,6 +19,7 @@ ASKED = [
     ("when do I seal it?", "when to seal"),
     ("how often do I drain it?", "when to drain"),
     ("can I open the lid every day?", "opening"),
+    ("do I put the bran first or last?", "beginning"),
     ("do I need to press it down?", "pressing"),
     ("how small should I cut it?", "cutting"),
     ("how thick should a layer be?", "layers"),

@@ -185,3 +185,15 @@ def test_a_number_in_a_bins_name_is_no_slip(text: str) -> None:
     (act,) = read(text, group(in_room=True, bins=("plot7", "plot70", "shed")))
     assert isinstance(act, Layer)
     assert (act.bin, act.mass_kg) == ("plot7", 2)
+
+
+@pytest.mark.parametrize("text", ["sealed the orange one", "added 2 kg to our orange one"])
+def test_a_colour_alone_names_a_bin_in_a_room(text: str) -> None:
+    (act,) = read(text, group(in_room=True))
+    assert isinstance(act, Layer | Seal)
+    assert act.bin == "orange"
+
+
+@pytest.mark.parametrize("text", ["I like the orange one", "buy the orange one", "the orange one?"])
+def test_another_orange_one_is_talk(text: str) -> None:
+    assert read(text, group(in_room=True)) == ()

@@ -133,6 +133,7 @@ def test_what_somebody_is_about_to_do_is_not_done(text: str) -> None:
         "a whole bucket of Ruth's excuses to the shed",
         "tipped 70 kg of landlord into big blue",
         "half a kilo of wounded pride for Tall Paul",
+        "added 3 kg of heartfelt compliments to the shed",
     ],
 )
 def test_what_no_scale_weighs_is_a_jest(text: str) -> None:
@@ -197,6 +198,9 @@ def test_a_members_own_report_is_a_record_by_them(text: str, member: str | None)
         "sealed bin 3 in my dreams",
         "drained 2 L from bin 3 in another universe",
         "added 9 kg of cake to the shed... NOT!",
+        "nobody: added 9 kg to the shed",
+        '"put 9 kg in the shed" said no one ever',
+        "once upon a time there were 9 kg of cake in the shed",
         "moved 2 kg of peel from the shed to bin 3",
     ],
 )
