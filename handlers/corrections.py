@@ -5,6 +5,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
+from handlers import unsure
 from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.layers import said_amount
 from handlers.phrasing import capital, day, span, the
@@ -23,8 +24,10 @@ from handlers.reading.acts import (
     Retract,
     Seal,
     Stock,
+    Unsure,
     as_json,
 )
+from handlers.reading.amending import BARE_AMOUNT
 from storage import inbox, outbox
 from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry
@@ -75,11 +78,9 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     if targets and targets[-1].act == "open" and act.volume_l and act.capacity_l is None:
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
     target = _fitting(act, targets)
-    if target is None:
-        return Answer(say=NOTHING_THERE)
-    corrected = _corrected(target, act)
-    if corrected is None:
-        return Answer(say=NOTHING_THERE)
+    corrected = _corrected(target, act) if target else None
+    if target is None or corrected is None:
+        return _new_layer(act, targets, turn)
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
     answer = await carry_on(corrected, there)
     if not answer.entries:
@@ -89,6 +90,20 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     return replace(
         answer, entries=entries, strikes=[target], say=f"Corrected. {words}", noted=False
     )
+
+
+def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:
+    """A bare amount where nothing has one to be put right: perhaps it went in just now."""
+    if BARE_AMOUNT not in act.rules:
+        return Answer(say=NOTHING_THERE)
+    bin = next((entry.bin.name for entry in reversed(targets) if entry.bin), None)
+    layer = Layer(
+        mass_kg=act.mass_kg,
+        volume_l=act.volume_l,
+        bin=bin,
+        materials=act.materials or {"mixed": 1.0},
+    )
+    return unsure.asked(Unsure(guess=(layer,)), turn)
 
 
 async def retract(act: Retract, turn: Turn) -> Answer:

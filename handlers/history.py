@@ -236,8 +236,8 @@ def _deed(entry: Entry, turn: Turn) -> str:  # one line for each act
         case "drain":
             drawn = f"{volume(facts.volume_l, turn.units)} " if facts.volume_l else ""
             return f"{drawn}drained by {who}"
-        case "seal":
-            return f"sealed by {who}"
+        case "seal" | "unseal" | "retire":
+            return f"{_DEEDS[entry.act]} by {who}"
         case "bury":
             return f"buried by {who}" + (f", {facts.place}" if facts.place else "")
         case "observe":
@@ -249,9 +249,10 @@ def _deed(entry: Entry, turn: Turn) -> str:  # one line for each act
             return f"to be taken over by {who}" if is_to_come else f"taken over by {who}"
         case "rename":
             return f"renamed {quoted(facts.words)}" if facts.words else ""
-        case "retire":
-            return f"retired by {who}"
     return ""
+
+
+_DEEDS = {"seal": "sealed", "unseal": "opened again", "retire": "retired"}
 
 
 def _end(entries: Sequence[Entry], turn: Turn) -> list[str]:

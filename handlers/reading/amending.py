@@ -25,6 +25,7 @@ SORRY = words_in(
 )
 
 
+BARE_AMOUNT = "the amount that was asked for"
 SHORT = 16
 """Words in a correction or an answer; longer messages tell something new."""
 
@@ -200,7 +201,7 @@ def _correction(message: Message) -> str | None:
         return _ANOTHER_AMOUNT
     short = word_count(message) <= SHORT
     if message.context.after_bot and _is_bare_amount(message):
-        return "the amount that was asked for"
+        return BARE_AMOUNT
     if norms[:1] == ["*"] and short and (message.amounts or message.bins):
         return "a starred correction"
     if not short:

@@ -160,7 +160,8 @@ _WROTE = (
     r"noted|report|reported|tell you|told you)"
 )
 _WRITTEN = re.compile(
-    rf"^(?:and |so )?(?:what (?:all )?(?:did|have|has) (?:i|qmember) (?:already )?{_WROTE}|"
+    r"^(?:and |so )?(?:what (?:is|was|'s) (?:the |my )?last (?:thing|record|entry)(?: that)?(?: i)?"
+    rf"(?: {_WROTE})?|what (?:all )?(?:did|have|has) (?:i|qmember) (?:already )?{_WROTE}|"
     r"(?:(?:show|list)(?: me)? )?(?:what i (?:recorded|logged|wrote|entered)|"
     r"my (?:records|entries|log)))(?: down| so far| already| for| of| on| from)*"
     r"(?: (?:qday|this week|last week|this month|last month|today|yesterday))?$"

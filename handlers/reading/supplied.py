@@ -38,6 +38,7 @@ from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
 from handlers.reading.told import is_intended
+from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
 
 _RULE = "the scores are sure of it"
@@ -145,6 +146,15 @@ def _strikes_oneself(message: Message) -> bool:
     return _ONESELF.search(" ".join(message.norms)) is not None
 
 
+def _only_asks(message: Message) -> bool:
+    """ "What was the last thing I logged?", "double that": what strikes nothing."""
+    norms = message.norms
+    if norms[0] in _ASKING:
+        return any(clause.sense == "ask" for clause in message.clauses)
+    return norms[0] == "double" and norms[1:2] in (["that"], ["it"])
+
+
+_ASKING = words_in("what whats which when who whose how where why did do does is was have has")
 _ONESELF = re.compile(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
     r"(?:me|us|my name|myself)\b"
@@ -171,7 +181,8 @@ def _answer(name: str, message: Message) -> Act | None:
         case "offer":
             return Offer(bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules)
         case "retract":
-            return None if _strikes_oneself(message) else Retract(rules=rules)
+            no_striking = _strikes_oneself(message) or _only_asks(message)
+            return None if no_striking else Retract(rules=rules)
         case "done":
             return Done(bin=bin_meant(message), rules=rules)
         case "later":

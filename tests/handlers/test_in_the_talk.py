@@ -318,3 +318,26 @@ async def test_a_yes_behind_a_later_record_is_not_for_an_earlier_question(
     await room.says("added 1 kg to the shed bin")
     await room.says("yes")
     assert [e.act for e in await room.standing()] == ["open", "layer", "layer"]
+
+
+@pytest.mark.parametrize("words", ["double that", "what was the last entry I logged?"])
+async def test_what_only_sounds_like_striking_strikes_nothing(
+    room: TalkingRoom, words: str
+) -> None:
+    await room.says(words)
+    assert await layers(room) == [2]
+
+
+async def test_a_bare_amount_with_nothing_to_correct_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("opened the yard bin, 25 L", who="bram")
+    [asked] = await room.says("adde 2kg peal", who="bram")
+    assert asked.body == "Shall I write down 2 kg in the yard bin?"
+    await room.says("yes", who="bram")
+    assert await layers(room) == [2, 2]
+
+
+async def test_opening_again_is_told_in_the_story(room: TalkingRoom) -> None:
+    await room.says("sealed the shed bin")
+    await room.says("unsealed it")
+    [told] = await room.says("story of the shed bin")
+    assert "opened again by ines" in told.body
