@@ -137,6 +137,10 @@ class Hearing:
             return False
         if said.at - question.asked_at > QUESTION_STANDS:
             return False
+        if question.lacks == "yes" and turn.refers_to is None:
+            last = await self.book.last_by(turn.sender)
+            if last and last.written_at > question.asked_at:
+                return False  # what was written down since is what a bare yes would be about
         acts = await unsure.settled(said.body, question, self.book)
         if acts is None:
             return False

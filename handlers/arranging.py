@@ -7,8 +7,10 @@ from handlers import (
     advising,
     allowed,
     communal,
+    corrections,
     group,
     owndates,
+    reminded,
     sealing,
     showing,
 )
@@ -23,8 +25,10 @@ from handlers.reading.arranged import (
     NoSuchDay,
     OwnDate,
     OwnDates,
+    Pausing,
     Plan,
     Reopened,
+    Restored,
     Show,
     Staying,
     Taught,
@@ -60,6 +64,10 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.listing(plan, turn)
         case Reopened():
             return await sealing.reopened(plan, turn)
+        case Pausing():
+            return await reminded.paused(plan, turn)
+        case Restored():
+            return await corrections.restored(turn)
         case Harm():
             return advising.about_harm(plan)
         case Taught():

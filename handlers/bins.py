@@ -20,6 +20,9 @@ FIRST_BIN = "bin 1"
 LONGEST_NAME = 40
 """Letters of a bin's name; what is longer is no name but a misreading."""
 
+MOST_CHOICES = 8
+"""Bins that are named where it is asked which one was meant."""
+
 NO_BINS = "No bin is open yet. Say “opened the blue bin, 20 L” to begin."
 
 AT_WORK: frozenset[Stage] = frozenset({"filling", "fermenting", "ready"})
@@ -228,5 +231,12 @@ async def which(turn: Turn, stages: Collection[Stage] = AT_WORK) -> tuple[str, Q
     """The question which bin was meant, and what keeps it open."""
     states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
     fitting = [s for s in states if s.run.stage(turn.today) in stages] or states
-    choices = listed([the(state.bin.name) for state in fitting], "or")
-    return f"Which bin: {choices}?", Query(guess="[]", lacks="bin")
+    question = f"Which bin: {either([state.bin.name for state in fitting])}?"
+    return question, Query(guess="[]", lacks="bin")
+
+
+def either(names: Sequence[str]) -> str:
+    """The bins that it may be; of many only the first."""
+    shown = [the(name) for name in names[:MOST_CHOICES]]
+    rest = len(names) - len(shown)
+    return listed([*shown, f"one of {rest} more"] if rest else shown, "or")

@@ -105,13 +105,16 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
     waiting = await on_offer(about, turn)
     mine = [one for one in waiting if one.custody.keeper == turn.sender]
     theirs = offered_to(turn.sender, [one for one in waiting if one not in mine])
+    if act.bare == "aside":  # behind another's words it may be said of whoever was named there
+        theirs = [one for one in theirs if one.offer.receiver]
     if len(theirs) == 1:
         return await _passes(theirs[0].bin, theirs[0].custody, theirs[0].offer, act, turn)
     if theirs:
         names = listed([the(one.bin.name) for one in theirs], "or")
         return Answer(say=f"Which do you take: {names}?")
     if len(mine) == 1:
-        return _stays(mine[0], turn)
+        is_consent = act.bare == "aside" or (act.bare and mine[0].offer.receiver)
+        return SILENCE if is_consent else _stays(mine[0], turn)
     if swapped := await rota.swap_accepted(turn, turn.refers_to):
         return swapped
     if about is None:

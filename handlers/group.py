@@ -1,5 +1,6 @@
 """The group's settings: zone, units, dosing habit, and when it is reminded."""
 
+from collections.abc import Callable, Mapping
 from datetime import time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -23,19 +24,6 @@ UNITS = {
 NAMED = {"metric": "metric", "us": "US", "imperial": "imperial"}
 HABITS = {"spoon": "spoon", "spoons": "spoon", "weight": "weight"}
 
-KNOWN = {
-    "units": "units",
-    "zone": "zone",
-    "habit": "habit",
-    "digest": "digest",
-    "reminder time": "digest",
-    "quiet": "quiet",
-    "quiet hours": "quiet",
-    "reminders": "reminders",
-    "calendar link": "calendar link",
-}
-"""What can be set, by the words for it."""
-
 
 async def changed(act: Set, turn: Turn) -> Answer:
     """A setting is changed, or what it can be is said."""
@@ -45,42 +33,30 @@ async def changed(act: Set, turn: Turn) -> Answer:
         return Answer(say=refused)
     if act.what in CHOICES:
         return chosen.changed(act.what, value)
-    match KNOWN.get(act.what):
-        case "calendar link":
-            return await addresses.link(value, turn)
-        case "units":
-            return _units(value)
-        case "habit":
-            return _habit(value)
-        case "zone":
-            return _zone(value)
-        case "digest":
-            return _digest(value, turn)
-        case "quiet":
-            return _quiet(value, turn)
-        case "reminders":
-            return _reminders(value, turn)
-        case _:
-            return Answer(
-                say="You can set units, zone, habit (spoon or weight), the reminder time, "
-                "quiet hours, turn reminders on or off, and ask for a new calendar link; of the "
-                f"craft: {listed(CHOICES)}."
-            )
+    if act.what == "calendar link":
+        return await addresses.link(value, turn)
+    if change := _CHANGES.get(act.what):
+        return change(value, turn)
+    return Answer(
+        say="You can set units, zone, habit (spoon or weight), the reminder time, "
+        "quiet hours, turn reminders on or off, and ask for a new calendar link; of the "
+        f"craft: {listed(CHOICES)}."
+    )
 
 
-def _units(value: str) -> Answer:
+def _units(value: str, _: Turn) -> Answer:
     if units := UNITS.get(value.casefold()):
         return _set("units", units, f"From now on I answer in {NAMED[units]} units.")
     return Answer(say="Units can be metric, us or imperial.")
 
 
-def _habit(value: str) -> Answer:
+def _habit(value: str, _: Turn) -> Answer:
     if habit := HABITS.get(value.casefold()):
         return _set("habit", habit, f"From now on I dose by the {habit} habit.")
     return Answer(say="The dosing habit can be spoon or weight.")
 
 
-def _zone(value: str) -> Answer:
+def _zone(value: str, _: Turn) -> Answer:
     try:
         zone = ZoneInfo(value).key
     except (ZoneInfoNotFoundError, ValueError, OSError):
@@ -115,6 +91,27 @@ def _quiet(value: str, turn: Turn) -> Answer:
     return _set("quiet", f"{start:%H:%M}-{end:%H:%M}", f"I keep quiet from {hours} from now on.")
 
 
+def _quiet_before(value: str, turn: Turn) -> Answer:
+    """Quiet up to an hour of the morning; a digest that came before it comes then."""
+    room, end = turn.book.room, parsed(value)
+    if end is None or end > _NOON:
+        return Answer(say="Name two hours, like “quiet hours 21:00 to 7:00”.")
+    quiet = Setting(what="quiet", value=f"{room.quiet_from:%H:%M}-{end:%H:%M}")
+    say = f"I keep quiet from {_hours(room.quiet_from, end)} from now on."
+    if not is_quiet(room.digest_at, room.quiet_from, end):
+        return Answer(settings=[quiet], say=say)
+    digest = Setting(what="digest", value=f"{end:%H:%M}")
+    return Answer(settings=[quiet, digest], say=f"{say} What is due comes at {end:%H:%M}.")
+
+
+def _quiet_after(value: str, turn: Turn) -> Answer:
+    """Quiet from an hour of the evening."""
+    return _quiet(f"{value}-{turn.book.room.quiet_to:%H:%M}", turn)
+
+
+_NOON = time(12)
+
+
 def _hours(start: time, end: time) -> str:
     return f"{start:%H:%M} to {end:%H:%M}"
 
@@ -137,6 +134,21 @@ def _reminders(value: str, turn: Turn) -> Answer:
 
 def _set(what: SettingName, value: str, say: str) -> Answer:
     return Answer(settings=[Setting(what=what, value=value)], say=say)
+
+
+_CHANGES: Mapping[str, Callable[[str, Turn], Answer]] = {
+    "units": _units,
+    "zone": _zone,
+    "habit": _habit,
+    "digest": _digest,
+    "reminder time": _digest,
+    "quiet": _quiet,
+    "quiet hours": _quiet,
+    "quiet before": _quiet_before,
+    "quiet after": _quiet_after,
+    "reminders": _reminders,
+}
+"""What can be set, by the words for it."""
 
 
 def shown(what: str, turn: Turn) -> Answer:

@@ -9,6 +9,12 @@ GREETING = (
 )
 """Three lines, said once when the bot comes into a room."""
 
+PUT_RIGHT = (
+    "Put right: edit or delete your message, reply “no, 3 kg”, say “scratch that” (and “put it "
+    "back” on second thoughts), or mark it ❌."
+)
+"""How a record is corrected, struck out and restored."""
+
 HELP = (
     "Write what you do, as you would tell a neighbour:\n"
     "“opened the blue bin, 20 L” · “added 2 kg scraps, mostly meat” · “drained half a litre” · "
@@ -21,7 +27,7 @@ HELP = (
     "for the yard bin”\n"
     "Arrange: “remind us to wash the lids every second Sunday” · “I'm away till Monday”\n"
     "Answer a reminder with ✅ or 💤, or 1️⃣ for its first line; or “done”, “tomorrow”.\n"
-    "Put right: edit or delete your message, reply “no, 3 kg”, say “scratch that”, or mark it ❌."
+    f"{PUT_RIGHT}"
 )
 
 NOT_UNDERSTOOD = "I did not understand that question. Say “help” to see what I can answer."

@@ -7,13 +7,14 @@ from itertools import groupby
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, unknown
+from handlers.corrections import describe
 from handlers.keepers import whole_custody
 from handlers.layers import said_amount
 from handlers.people import is_same
 from handlers.phrasing import capital, day, mass, span, the, volume
 from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
-from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut
+from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut, Written
 from handlers.spells import Spell, spells
 from handlers.state import layer_mass, look_up
 from storage.rows import Entry
@@ -86,6 +87,19 @@ async def when_last(plan: WhenLast, turn: Turn) -> Answer:
     where = capital(the(last.bin.name)) if last.bin else "A bin"
     when = day(last.on, turn.today) if last.on else ""
     return Answer(say=f"{where}: {_deed(last, turn)}, {when}.")
+
+
+async def written(plan: Written, turn: Turn) -> Answer:
+    """What a member wrote down between two days, each record in a few words."""
+    member = plan.member or turn.sender
+    entries = await turn.book.written_by(member, plan.first, plan.last)
+    days = span(plan.first, plan.last, turn.today)
+    if not entries:
+        return Answer(say=f"{capital(member)} has written nothing down {days}, as far as I know.")
+    told = [describe(entry, turn) for entry in entries[-MOST_TOLD:]]
+    rest = len(entries) - len(told)
+    before = f" (the last {len(told)} of {len(entries)})" if rest else ""
+    return Answer(say="\n".join([f"{capital(member)}, {days}{before}:", *map(capital, told)]))
 
 
 async def who_kept(plan: WhoKept, turn: Turn) -> Answer:
@@ -222,8 +236,8 @@ def _deed(entry: Entry, turn: Turn) -> str:  # one line for each act
         case "drain":
             drawn = f"{volume(facts.volume_l, turn.units)} " if facts.volume_l else ""
             return f"{drawn}drained by {who}"
-        case "seal":
-            return f"sealed by {who}"
+        case "seal" | "unseal" | "retire":
+            return f"{_DEEDS[entry.act]} by {who}"
         case "bury":
             return f"buried by {who}" + (f", {facts.place}" if facts.place else "")
         case "observe":
@@ -235,9 +249,10 @@ def _deed(entry: Entry, turn: Turn) -> str:  # one line for each act
             return f"to be taken over by {who}" if is_to_come else f"taken over by {who}"
         case "rename":
             return f"renamed {quoted(facts.words)}" if facts.words else ""
-        case "retire":
-            return f"retired by {who}"
     return ""
+
+
+_DEEDS = {"seal": "sealed", "unseal": "opened again", "retire": "retired"}
 
 
 def _end(entries: Sequence[Entry], turn: Turn) -> list[str]:

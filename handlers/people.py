@@ -15,6 +15,8 @@ def known_as(name: str, members: Iterable[Member]) -> Sequence[Member]:
     members = list(members)
     exact = [member for member in members if is_same(member.name, name)]
     users = [member for member in exact if member.user]
+    # Who shows the name that another has already is kept under it with the user behind.
+    users += [one for one in members if users and one.name.casefold() == _namesake(name, one)]
     if users or " " in name.strip():
         return users or exact
     called = [
@@ -23,6 +25,10 @@ def known_as(name: str, members: Iterable[Member]) -> Sequence[Member]:
         if member.user and member.present and name.casefold() in _short_names(member)
     ]
     return called or exact
+
+
+def _namesake(name: str, member: Member) -> str:
+    return f"{name} ({member.user})".casefold()
 
 
 def _short_names(member: Member) -> set[str]:

@@ -15,6 +15,7 @@ WORDS = {
     "drain": ("draining", "drainings"),
     "open": ("bin opened or sized", "bins opened or sized"),
     "seal": ("sealing", "sealings"),
+    "unseal": ("sealing undone", "sealings undone"),
     "bury": ("burial", "burials"),
     "observe": ("observation", "observations"),
     "batch": ("batch of starter", "batches of starter"),

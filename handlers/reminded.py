@@ -8,8 +8,10 @@ from handlers.calendar import is_of, task
 from handlers.care import care_of
 from handlers.dues import is_shown_on
 from handlers.phrasing import day
+from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
+from handlers.reading.arranged import Pausing
 from storage import naming
 from storage.rows import Due
 
@@ -64,6 +66,34 @@ async def snoozed(message: str, turn: Turn) -> Answer:
     """A member marks a digest as not now: their part of it comes again tomorrow."""
     dues = await _told(message, None, turn)
     return _put_off(dues, 1, turn) if dues else Answer()
+
+
+async def paused(plan: Pausing, turn: Turn) -> Answer:
+    """All that falls due before a day waits until then; one member alone is only told how."""
+    if plan.own:
+        return Answer(say=FOR_ALL)
+    if plan.until is None or plan.until <= turn.today:
+        return Answer(say=UNTIL_WHEN)
+    if refused := await refusal("settings", turn):
+        return Answer(say=refused)
+    dues = await turn.book.dues(until=plan.until - timedelta(days=1))
+    waiting = [due for due in dues if (due.put_off_until or date.min) < plan.until]
+    until = day(plan.until, turn.today)
+    return Answer(
+        put_off=[PutOff(due=due, until=plan.until) for due in waiting],
+        say=f"No reminders until {until} of what is down so far: I name it then. Ask “what's due?” "
+        "at any time.",
+    )
+
+
+FOR_ALL = (
+    "I remind the group together, not one alone. Say “I'm away till Friday” and others are named "
+    "meanwhile; “turn the reminders off” stops them for all."
+)
+UNTIL_WHEN = (
+    "Until which day? Say “no reminders till Monday”, or “turn the reminders off” to stop them for "
+    "good."
+)
 
 
 async def _told(message: str, line: int | None, turn: Turn) -> list[Due]:

@@ -22,13 +22,14 @@ from handlers import (
     reminded,
     rules,
     sealing,
+    several,
     starter,
     totals,
     unsure,
     whohas,
 )
 from handlers.answer import SILENCE, Answer, Turn
-from handlers.help import HELP
+from handlers.help import HELP, PUT_RIGHT
 from handlers.phrasing import too_long_ago
 from handlers.reading import acts
 from handlers.reading.acts import Act, Ask
@@ -46,6 +47,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         return SILENCE  # what is to come is a plan, whatever the words looked like
     if isinstance(act, DEEDS) and act.on and turn.today - act.on > LONGEST_AGO:
         return Answer(say=too_long_ago(act.on, turn.today))
+    if isinstance(act, acts.OnBins) and act.each:
+        return await several.answer(act, turn, answer)
     match act:
         case acts.Layer():
             return await layers.added(act, turn)
@@ -72,7 +75,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend():
             return await corrections.amend(act, turn, answer)
         case acts.Retract():
-            return await corrections.retract(turn)
+            return await corrections.retract(act, turn)
         case acts.Done():
             return await reminded.done(act, turn, answer)
         case acts.Later():
@@ -107,7 +110,7 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case "custody":
             return await whohas.asked(act, turn)
         case "help":
-            return Answer(say=HELP)
+            return Answer(say=PUT_RIGHT if act.what else HELP)
         case "trench":
             return await ground.asked_trench(act, turn)
         case "bed":

@@ -49,6 +49,7 @@ async def reopened(plan: Reopened, turn: Turn) -> Answer:
         if entry.act == "seal" and not entry.struck and entry.on and entry.on >= sealed_on
     ]
     return Answer(
+        entries=[turn.entry("unseal", bin=state.bin.name)],
         strikes=seals,
         say=f"{capital(the(state.bin.name))} is open again: its sealing, "
         f"{day(sealed_on, turn.today)}, is struck out. Seal it anew when you are done, and its "

@@ -13,12 +13,14 @@ from handlers.reading.acts import (
     Batch,
     Drain,
     Layer,
+    Observe,
     Open,
     Unsure,
     as_json,
     from_json,
 )
 from handlers.reading.sizes import bare_volume
+from handlers.reading.vocabulary import words_in
 from storage.book import Book
 from storage.rows import Facts, Question
 
@@ -49,6 +51,15 @@ YES = frozenset(
     }
 )
 NO = frozenset({"no", "n", "nope", "nah", "never", "don't", "dont", "nein", "non", "👎", "❌"})
+_BESIDE = (
+    YES
+    | NO
+    | words_in(
+        "thanks thank ta cheers you it that this is it's that's was all fine good write down go "
+        "ahead note for me us not wrong sorry mate bot pls plz mind of course the"
+    )
+)
+"""What may stand behind a yes or a no that is nothing else."""
 HOW_MUCH = (
     "How much is that? Say it again in kilos, litres or a kitchen measure (a bucket, a caddy, a "
     "handful), and I write it down."
@@ -86,7 +97,23 @@ def _guessed(act: Act, turn: Turn) -> str:
     if isinstance(act, Layer):
         facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
         return f"{said_amount(facts, turn)}{where}"
-    return f"“{act.act}”{where}"
+    noun = _NOUNS.get(act.act, act.act)
+    seen = f" ({listed(act.signs)})".replace("_", " ") if isinstance(act, Observe) else ""
+    return f"{noun}{seen}{where}"
+
+
+_NOUNS = {
+    "open": "a new bin",
+    "drain": "a draining",
+    "seal": "a sealing",
+    "bury": "a burial",
+    "observe": "what you saw",
+    "batch": "a batch of starter",
+    "stock": "the starter on hand",
+    "amend": "a correction",
+    "retract": "that the last record is wrong",
+}
+"""How an act is named where it is asked about."""
 
 
 async def settled(words: str, question: Question, book: Book) -> list[Act] | None:
@@ -102,6 +129,8 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return [Amend(bin=name)] if name else None
     if question.lacks == "size":
         return await _sized(words, question, book)
+    if "?" in words or not _BESIDE.issuperset(said[1:]):
+        return None  # "do I stir it?", "no, 3 kg"
     if said[0] in YES:
         return [from_json(act) for act in json.loads(question.guess)]
     return [] if said[0] in NO else None

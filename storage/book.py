@@ -354,6 +354,14 @@ class Book:
             (self.room.id, member, json.dumps(list(but))),
         )
 
+    async def written_by(self, member: str, first: date, last: date) -> list[Entry]:
+        """What stands of what a member wrote down of the days from `first` to `last`."""
+        return await self._lines(
+            "WHERE room = ?1 AND writer = (SELECT id FROM member WHERE room = ?1 AND name = ?2) "
+            "AND struck_at IS NULL AND on_day BETWEEN ?3 AND ?4 ORDER BY on_day, id",
+            (self.room.id, member, first.isoformat(), last.isoformat()),
+        )
+
     async def last_layer_by(self, member: str) -> Entry | None:
         """The last layer that a member put into a bin."""
         return await self._line(

@@ -12,7 +12,11 @@ from handlers.reading.message import Message
 from handlers.reading.stretches import Stretch, coming, stretch_in
 from handlers.reading.vocabulary import words_in
 
-CUES = ("away", "back", "holiday", "vacation", "abroad", "town", "gone", "hospital", "on leave")
+CUES = (
+    *("away", "back", "holiday", "vacation", "abroad", "town", "gone", "hospital", "on leave"),
+    *("off from", "off until", "off till", "off for ", "off next week", "off all week"),
+    *("off this week", "off between"),
+)
 
 FARTHEST = 40
 """Words behind a speaker that are looked at."""
@@ -24,11 +28,14 @@ _ADVERBS = (
 )
 _STATE = (
     r"away|on (?:our |my |a )?(?:holidays?|vacation|leave|trip)|off on (?:holidays?|vacation)|"
-    r"out of town|abroad|gone|in hospital|not (?:here|around|home|at home)"
+    r"out of town|abroad|gone|in hospital|not (?:here|around|home|at home)|"
+    r"off(?= (?:from|until|till|for (?:a|the|two|three|ten|\d+) |next week|this week|all week|"
+    r"between))"
 )
 _AWAY = re.compile(rf"{_IS}(?: {_ADVERBS})* (?:{_STATE})(?= |$)")
 _BARE_AWAY = re.compile(
-    r"(?:am |are )?(?:away|on holidays?|on vacation|out of town|abroad|gone for)(?= |$)"
+    r"(?:am |are )?(?:away|off(?= (?:from|until|till) )|on holidays?|on vacation|out of town|"
+    r"abroad|gone for)(?= |$)"
 )
 _BACK = re.compile(rf"(?:am|are|is|'s|will be|'?ll be|got|get)(?: {_ADVERBS})* back(?= |$)")
 _BARE_BACK = re.compile(r"back (?:home|again|now|from|in town|on)(?= |$)")

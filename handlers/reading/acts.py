@@ -72,6 +72,10 @@ class Context:
     """Where the group has buried bins, as it calls these places."""
 
 
+Each = Literal["both", "all"]
+"""Of several bins that are not named; told only in a room."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Act:
     act: ClassVar[str]
@@ -91,6 +95,7 @@ class Layer(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    each: Each | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -102,6 +107,7 @@ class Drain(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    each: Each | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -124,6 +130,7 @@ class Seal(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    each: Each | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -135,6 +142,7 @@ class Bury(_Act):
     member: str | None = None
     on: date | None = None
     place: str | None = None
+    each: Each | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -190,6 +198,8 @@ class Accept(_Act):
     on: date | None = None
     firm: bool | None = None
     """Said when asked whether the bin is to be taken from its keeper; never read from words."""
+    bare: Literal["answer", "aside"] | None = None
+    """No more than "fine by me", in a room: as an answer to the bot, or behind others' words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -226,6 +236,8 @@ class Retract(_Act):
     """The last record, or the one replied to, is to be struck out."""
 
     act = "retract"
+    of: str | None = None
+    """The message whose record was asked about; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -304,6 +316,9 @@ class Unsure(_Act):
     no_such_day: bool | None = None
     """It was said of a day that no calendar has; told in a room alone."""
 
+
+OnBins = Layer | Drain | Seal | Bury
+"""What can be done to several bins in one breath."""
 
 Act = (
     Layer

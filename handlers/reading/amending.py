@@ -4,6 +4,7 @@ from itertools import repeat
 
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amounts import Amount
+from handlers.reading.jests import is_only_a_jest
 from handlers.reading.materials import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value, read_number
@@ -24,6 +25,7 @@ SORRY = words_in(
 )
 
 
+BARE_AMOUNT = "the amount that was asked for"
 SHORT = 16
 """Words in a correction or an answer; longer messages tell something new."""
 
@@ -62,6 +64,8 @@ def word_count(message: Message) -> int:
 
 def retract(message: Message, text: str) -> Retract | None:
     """The last record is to be struck out, if the message says so."""
+    if message.context.last is not None and is_only_a_jest(text):
+        return Retract(rules=("it was a jest",))
     if word_count(message) > 2 * SHORT or first_in(RETRACTING, text) is None:
         return None
     return Retract(rules=("strike it out",))
@@ -239,7 +243,7 @@ def _correction(message: Message) -> str | None:
         return _ANOTHER_AMOUNT
     short = word_count(message) <= SHORT
     if message.context.after_bot and _is_bare_amount(message):
-        return "the amount that was asked for"
+        return BARE_AMOUNT
     if norms[:1] == ["*"] and short and (message.amounts or message.bins):
         return "a starred correction"
     if not short:

@@ -28,6 +28,20 @@ class Back:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Restored:
+    """What the sender has just struck out is to stand as it was."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pausing:
+    """Reminders are to stop until a day; None: no such day was said."""
+
+    until: date | None = None
+    own: bool = False
+    """Only the sender wants none."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Staying:
     """A member does not go away after all."""
 
@@ -153,6 +167,8 @@ class NoSuchDay:
 
 Plan = (
     Reopened
+    | Restored
+    | Pausing
     | NoSuchDay
     | Unfit
     | KeepUp

@@ -31,7 +31,7 @@ _TO_DO = re.compile(
     r"(?: (?:then|please|bot|with it|about it|[?.!]))* $"
     r"|^ (?:(?:so|ok|and|bot|now) )*what (?:is|'s|are) (?:the )?next (?:step|steps|thing to do)"
     r"(?: (?:then|please|bot|now|[?.!]))* $"
-    r"|^ (?:(?:so|ok|and|bot|now|,) )*what next(?: [?.!])* $"
+    r"|^ (?:(?:so|ok|and|bot|now|,) )*(?:what next|now what|what now)(?: [?.!])* $"
 )
 _IS_IT_READY = re.compile(
     r"^ (?:(?:so|ok|and|hey|hi|bot|right|please|,|but) )*"

@@ -33,10 +33,22 @@ _SIX_FEET = re.compile(r"\b(?:six|6) feet under\b")
 def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     """The burial that the k-th group tells of, if it does."""
     group = groups[k]
-    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.free):
+    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.free) or _is_of_member(group):
         return None
     rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
     return None if rule is None else bury_from(groups, k, rule)
+
+
+def _is_of_member(group: Group) -> bool:
+    """ "Buried Ana in the shed": a member is no bin."""
+    verb = group.verb
+    if verb is None or verb.verb.form == "ing":
+        return False
+    held = {b.start for b in group.bins}
+    return any(
+        ref.start == verb.end and ref.start not in held and not ref.owner
+        for ref in group.message.members
+    )
 
 
 def bury_from(groups: Sequence[Group], k: int, rule: str) -> Bury:

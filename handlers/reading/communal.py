@@ -194,6 +194,15 @@ class WhenLast:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Written:
+    """What did the sender, or another, write down between two days?"""
+
+    first: date
+    last: date
+    member: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Story:
     """What happened to a bin in its present run, the one before, or the one of a number?"""
 
@@ -224,5 +233,6 @@ Communal = (
     | WhoKept
     | Shares
     | WhenLast
+    | Written
     | Story
 )

@@ -1,5 +1,6 @@
 """What the whole message adds to its acts: amounts told apart, a bin named in passing, shares."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -11,6 +12,7 @@ from handlers.reading.acts import (
     Drain,
     Layer,
     Observe,
+    OnBins,
     Open,
     Seal,
     Stock,
@@ -44,7 +46,8 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
         return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
     acts = _drained_only(unsized(_with_amounts(acts, message)), message)
-    return described(measured_elsewhere(_without_echoes(acts), message), message)
+    done = described(measured_elsewhere(_without_echoes(acts), message), message)
+    return [_on_several(act, message) for act in done] if message.context.in_room else done
 
 
 def _drained_only(acts: list[Act], message: Message) -> list[Act]:
@@ -174,6 +177,25 @@ def _for_each(act: Act, message: Message) -> list[Act]:
                 return [replace(act, bin=n, on=day) for n, day in zip(names, days, strict=True)]
             return [replace(act, bin=name) for name in names]
     return [act]
+
+
+def _on_several(act: Act, message: Message) -> Act:
+    """ "Sealed both", "drained all of them": a deed on several bins that are not named."""
+    if not isinstance(act, OnBins) or act.bin is not None or not message.has(_EVERY):
+        return act
+    match = _SEVERAL.search(" ".join(message.norms))
+    if match is None:
+        return act
+    return replace(act, each="both" if match.group().startswith("both") else "all")
+
+
+_EVERY = words_in("both all every")
+_SEVERAL = re.compile(
+    r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|$)|"
+    r"\b(?:all(?: of)?(?: the| our| these)?|every) "
+    r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"
+    r"\bthem all\b"
+)
 
 
 def _lists(message: Message) -> list[list[str]]:

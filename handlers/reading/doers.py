@@ -6,8 +6,11 @@ from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import PLAIN_FOLLOWERS, MemberRef
 from handlers.reading.once import once
+from handlers.reading.sense import SAID, SPOKE
 from handlers.reading.vocabulary import vocabulary, words_in
 
+_QUOTED = 12
+"""Words before a verb in which a colon and whose words follow it are looked for."""
 _OWN = words_in("i we ive im my me us")
 _THIRD = words_in("she he they her him")
 _OF_HIM = _THIRD | words_in("which who whose his hers himself herself this one even")
@@ -34,7 +37,7 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
         at = group.verb.end
         if group.message.norms[at : at + 1] == ["me"]:
             return None  # "Priya handed me 900 g"
-    name = _named_doer(group)
+    name = _quoted(group) or _named_doer(group)
     if name is None and _carries_on(group):
         for other in reversed(groups[:k]):
             name = _named_doer(other)
@@ -42,6 +45,21 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
                 break
     name = name or _meant_by_pronoun(group) or _leads_sentence(group) or _logged_for(group.message)
     return None if name is None or is_sender(group.message, name) else name
+
+
+def _quoted(group: Group) -> str | None:
+    """ "Ines told me: I drained it": the member whose words stand behind the colon."""
+    if group.verb is None:
+        return None
+    norms, start = group.message.norms, group.message.sentences[group.clauses[0].sentence].start
+    start = max(start, group.verb.start - _QUOTED)
+    if ":" not in (before := norms[start : group.verb.start]):
+        return None
+    lead = frozenset(before[: before.index(":")])
+    if lead.isdisjoint(SAID | SPOKE) or "i" in lead or "we" in lead:
+        return None
+    end = start + before.index(":")
+    return next((m.name for m in group.message.members if start <= m.start < end), None)
 
 
 def _meant_by_pronoun(group: Group) -> str | None:

@@ -103,7 +103,7 @@ _OF_BEDS = words_in(
 
 _CUES = words_in(
     "many full filled fill fills liquid leachate liquor runoff run juice tea fluid wet moist dry "
-    "damp soggy sloppy moisture carbon c"
+    "damp soggy sloppy moisture carbon c size sized big large"
 )
 """Words without one of which none of these questions is asked."""
 

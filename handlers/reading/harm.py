@@ -32,6 +32,7 @@ from handlers.reading.harmwords import (
     OTHER_GAS,
     OTHER_STUFF,
     OURS,
+    RATIO,
     TO_DRINK,
     TO_FEED,
     TOLD,
@@ -66,6 +67,9 @@ CUES = (
         "river",
         "stream",
         "lake",
+        " 1:",
+        " 1 to ",
+        " 1 in ",
     ),
 )
 
@@ -79,7 +83,7 @@ def harm(message: Message) -> Iterator[Found]:
         if hazard and hazard not in said:
             said.add(hazard)
             yield Found(*phrase.sentence, Harm(hazard=hazard), aside=hazard != "chlorine")
-        elif hazard is None and (asked := _asked(phrase, ours=ours)) and asked not in said:
+        elif hazard is None and (asked := _asked_about(phrase, ours=ours)) and asked not in said:
             said.add(asked)
             plan = asked if isinstance(asked, Ask) else Harm(hazard=asked)
             yield Found(*phrase.sentence, plan)
@@ -126,6 +130,12 @@ def _is_question(phrase: Phrase) -> bool:
     return phrase.asked or is_question(phrase.tokens, False, frozenset())
 
 
+def _asked_about(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
+    if (match := RATIO.match(phrase.text)) and (use := _use(phrase)):
+        return Ask(topic="dilution", use=use, parts=float(match["parts"]))
+    return _asked(phrase, ours=ours)
+
+
 def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
     text = phrase.text
     if not _is_question(phrase):
@@ -154,7 +164,7 @@ def _poured(phrase: Phrase, *, ours: bool) -> Ask | None:
     """ "Can I put it down the drain?", "can I put the juice on lettuce neat?"."""
     if DOWN.search(phrase.text):
         return Ask(topic="dilution", use="drain")
-    use = next((token for token in phrase.tokens if token in USE_WORDS), None)
+    use = _use(phrase)
     neat = NEAT.search(phrase.text) is not None
     given = GIVEN.search(phrase.text) is not None
     if not (ours or given) or (use is None and not neat) or ONTO.search(phrase.text) is None:
@@ -162,6 +172,11 @@ def _poured(phrase: Phrase, *, ours: bool) -> Ask | None:
     if phrase.message.amounts or _has(phrase, MEASURED):
         return None
     return Ask(topic="dilution", use=use, parts=0.0 if neat else None)
+
+
+def _use(phrase: Phrase) -> str | None:
+    """What the liquid is to be given to."""
+    return next((token for token in phrase.tokens if token in USE_WORDS), None)
 
 
 def _has(phrase: Phrase, words: frozenset[str]) -> bool:

@@ -90,9 +90,8 @@ TOLD_OURS: tuple[tuple[Hazard, re.Pattern[str]], ...] = (
         rf"\b{_PERSON} (?:\w+ ){{0,2}}?(?:touched|grabbed|handled|stepped in|played with|"
         rf"put (?:{_WHOSE} )(?:\w+ )?(?:fingers?|hands?|foot|arm) in(?:to)?) {_SOME}{_LIQUID}\b")),
     ("in the eye", re.compile(
-        r"\beyes? (?:is |are )?(?:really )?(?:sting|stings|stinging|burn|burns|burning|sore|red|"
-        r"hurt|"
-        r"hurts|itch\w*)\b")),
+        r"\beyes? (?:is |are )?(?:really |keeps? |started )*(?:sting|stings|stinging|burn|burns|"
+        r"burning|sore|red|hurt|hurts|itch\w*)\b")),
     ("breathed in", re.compile(
         r"\b(?:chest (?:is |feels )?tight|tight chest|short of breath|trouble breathing|wheez\w+|"
         r"dizzy|faint|light ?headed)\b.{0,40}\b(?:bins?|lid|bran|mould|gas|cellar|dust|opening|"
@@ -197,6 +196,10 @@ DOWN = re.compile(
     rf"in) (?:the |my |"
     r"our |a )?(?:\w+ )?(?:drains?|sink|toilet|loo|plughole|gully|septic tank|lavatory)\b"
 )
+RATIO = re.compile(
+    r"(?:is|would|will|and) 1 ?(?::|to|in) ?(?P<parts>\d{2,4}) (?:\w+ ){0,3}?(?:ok|okay|safe|fine|"
+    r"alright|right|good|enough|strong|weak|too strong|too weak|work|do)\b.{0,20} (?:on|for|with)\b"
+)
 NEAT = re.compile(r"\b(?:neat|undiluted|unthinned|straight(?! away| after| on)|pure|without water|"
                    r"without diluting)\b")  # fmt: skip
 ONTO = re.compile(
@@ -209,4 +212,8 @@ GIVEN = re.compile(
     r"onto|over) "
 )
 MEASURED = words_in("much many ratio strong")
-OURS = CRAFT | BIN_WORDS | words_in("spade digging dig dug bury burying buried leachate bran mould")
+OURS = (
+    CRAFT
+    | BIN_WORDS
+    | words_in("spade digging dig dug bury burying buried leachate bran mould draining drained")
+)

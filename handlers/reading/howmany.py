@@ -12,12 +12,25 @@ from handlers.reading.amounts import Amount
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
 
+COUNTED = {
+    word: number
+    for number, word in enumerate(
+        ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), 1
+    )
+}
 _HOW_MANY = re.compile(
     r"\bhow many (?:more |other |extra |bokashi |fermenting |\S+ (?:l|litres?|liters?|gallons?) )*"
     r"(?:bins|buckets|pails)\b(?! of (?!\d))"
 )
+_WHAT_SIZE = re.compile(
+    r"\b(?:what|which) (?:size|sized|size of|volume) (?:of )?(?:a )?(?:bokashi |kitchen )*"
+    r"(?:bins?|buckets?|pails?)\b|\bhow (?:big|large) (?:of )?(?:a|should (?:a|the|our|my)) "
+    r"(?:bokashi |kitchen )*(?:bin|bucket|pail)\b"
+)
 _WANTED = words_in("need needs needed want enough should would require required buy get takes")
-_FOR_MANY = re.compile(r"\b(\d+) (people|persons?|of us|households?|famil(?:y|ies)|homes?)\b")
+_COUNT = rf"(\d+|{'|'.join(sorted(COUNTED))})"
+_FOR_MANY = re.compile(rf"\b{_COUNT} (people|persons?|of us|households?|famil(?:y|ies)|homes?)\b")
+_FAMILY_OF = re.compile(rf"\b(?:family|household|home|house|group) of {_COUNT}\b(?! (?:l|kg)\b)")
 _IN_DAYS = re.compile(r"\bin (\d+) (days?|weeks?)\b")
 _SAID = words_in(
     "how many more other extra bokashi fermenting bins bin buckets bucket pails pail do does would "
@@ -27,7 +40,7 @@ _SAID = words_in(
     "waste peelings if it they fills fill filled full up in takes take to about roughly around and "
     "or is are that which makes make throw away put produce collect so ok bot please then at least "
     "all together street building block house neighbours members altogether required require when "
-    "who hold holds holding big small size sized what , : . 's"
+    "who hold holds holding big large small size sized what which should best right good , : . 's"
 )
 _EACH_DAY = words_in("day daily")
 _EACH_WEEK = words_in("week weekly")
@@ -39,15 +52,18 @@ _WEEKS = 365.25 / 12 / 7
 def asks_how_many(q: Question) -> Ask | None:
     """The question with its figures: scraps a week, people, days to fill, the size of a bin."""
     text = q.text
-    if _HOW_MANY.search(text) is None:
+    if _HOW_MANY.search(text) is None and _WHAT_SIZE.search(text) is None:
         return None
     amounts = [a for a in q.message.amounts if q.start <= a.start < q.end]
     if not _is_of_the_craft(q, amounts):
         return None
-    people, days = _FOR_MANY.search(text), _IN_DAYS.search(text)
+    people = _FAMILY_OF.search(text) or _FOR_MANY.search(text)
+    days = _IN_DAYS.search(text)
     weighed = [a for a in amounts if a.quantity == "mass"]
-    sizes = [a for a in amounts if a.quantity == "volume" and _weeks(q, a) is None]
+    sizes = [a for a in amounts if a.quantity == "volume" and not a.vessel and _weeks(q, a) is None]
     if not (weighed or people or days or q.has(_WANTED)):
+        return None
+    if not (people or weighed) and _HOW_MANY.search(text) is None:
         return None
     by_volume = [a for a in amounts if a.quantity == "volume" and _weeks(q, a) is not None]
     return Ask(
@@ -66,7 +82,7 @@ def _is_of_the_craft(q: Question, amounts: list[Amount]) -> bool:
     held = {i for a in amounts for i in range(a.start, a.end)}
     words = q.message.words
     return all(
-        i in held or words[i].kind == "number" or q.message.norms[i] in _SAID
+        i in held or words[i].kind == "number" or q.message.norms[i] in _SAID | COUNTED.keys()
         for i in range(q.start, q.end)
     )
 
@@ -86,5 +102,6 @@ def _a_week(q: Question, amount: Amount) -> float:
 
 
 def _people(found: "re.Match[str]") -> float:
-    count = float(found[1])
-    return count if found[2].startswith(("p", "of")) else count * HOUSEHOLD.value
+    count = float(COUNTED.get(found[1]) or found[1])
+    of_homes = found.re is _FOR_MANY and not found[2].startswith(("p", "of"))
+    return count * HOUSEHOLD.value if of_homes else count

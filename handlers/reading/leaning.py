@@ -1,12 +1,12 @@
 """A few words that lean on the amount last written down: more of it, or another number."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
-from handlers.reading.acts import Amend, Batch, Drain, Layer, Open, Stock
+from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Stock
 from handlers.reading.amending import SORRY, is_asking, word_count
 from handlers.reading.groups import groups_of
 from handlers.reading.liquid import drain_from, drawn
@@ -84,18 +84,28 @@ def another_number(message: Message) -> Amend | None:
     if any(norm not in _BEHIND_NUMBER for norm in norms[number.end :]):
         return None
     masses, volumes = _UNITS[message.context.units]
-    rules = ("another number",)
+    meant = _meant(number.value, last, masses, volumes)
+    return None if meant is None else replace(meant, rules=("another number",))
+
+
+def _meant(
+    number: float, last: Act | None, masses: Sequence[str], volumes: Sequence[str]
+) -> Amend | None:
+    """The number in the place of the one that was said last, if it can be one for the other."""
     by_weight = [KILOGRAMS[unit] for unit in masses]
     by_volume = [LITRES[unit] for unit in volumes]
     match last:
         case Layer(mass_kg=float(said)) | Batch(mass_kg=float(said)) | Stock(mass_kg=float(said)):
-            return Amend(mass_kg=_likeliest(number.value, by_weight, said), rules=rules)
+            much = _likeliest(number, by_weight, said)
+            return None if much is None else Amend(mass_kg=much)
         case (
             Layer(volume_l=float(said)) | Drain(volume_l=float(said)) | Batch(volume_l=float(said))
         ):
-            return Amend(volume_l=_likeliest(number.value, by_volume, said), rules=rules)
+            much = _likeliest(number, by_volume, said)
+            return None if much is None else Amend(volume_l=much)
         case Open(capacity_l=float(said)):
-            return Amend(capacity_l=_likeliest(number.value, by_volume, said), rules=rules)
+            much = _likeliest(number, by_volume, said)
+            return None if much is None else Amend(capacity_l=much)
     return None
 
 
@@ -124,8 +134,13 @@ _BEFORE_NUMBER = _REFUSING | words_in(
 _BEHIND_NUMBER = words_in(", . ! sorry please not really actually")
 
 
-def _likeliest(number: float, factors: list[float], said: float) -> float:
+def _likeliest(number: float, factors: list[float], said: float) -> float | None:
     """The number in the unit that brings it nearest to what was said before."""
     if said <= 0:
         return number
-    return min((number * factor for factor in factors), key=lambda much: abs(log(much / said)))
+    near = min((number * factor for factor in factors), key=lambda much: abs(log(much / said)))
+    return near if abs(log(near / said)) <= log(_FARTHEST) else None
+
+
+_FARTHEST = 8
+"""Times as much, or as little, as was said before that a bare number may mean."""

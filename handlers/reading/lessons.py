@@ -19,7 +19,7 @@ from handlers.reading.vocabulary import lines_of
 CUES = (
     *("will ", "forgot", "dug", "digging", "heavy", "clean", "what", "how ", "do i", "do we"),
     *("can ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there", "does "),
-    *("no garden", "no tap", "without"),
+    *("no garden", "no yard", "balcony", "no tap", "without"),
 )
 
 _LEAD = (
@@ -77,7 +77,7 @@ def _lesson(phrase: Phrase) -> Lesson | None:
 
 
 _TOLD_OF: frozenset[Lesson] = frozenset(
-    {"bran forgotten", "draining forgotten", "dug up", "weight"}
+    {"bran forgotten", "draining forgotten", "dug up", "weight", "no garden"}
 )
 _OF_ONE_BIN: frozenset[Lesson] = frozenset(
     {"when to bury", "when to plant", "when to seal", "when to drain", "bad smell"}

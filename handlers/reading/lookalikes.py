@@ -208,6 +208,21 @@ def _does_itself(norms: Sequence[str], i: int) -> bool:
 _COPULA = words_in("is are was were has had will would can")
 
 
+def is_between_bins(group: Group) -> bool:
+    """ "Moved 1 kg from the shed to the kitchen": nothing new went in."""
+    norms = group.message.norms
+    if "from" not in group.norms or len(group.bins) < 2:
+        return False
+    leads = {_lead(norms, b.start) for b in group.bins if b.known}
+    return "from" in leads and not leads.isdisjoint({"to", "into"})
+
+
+def _lead(norms: Sequence[str], start: int) -> str:
+    """The word before a bin, its article left out."""
+    at = start - 2 if norms[start - 1 : start] in (["the"], ["our"]) else start - 1
+    return norms[at] if at >= 0 else ""
+
+
 def names_other_thing(group: Group) -> bool:
     """ "2 litres of paint in the shed": the amount is of something that is no scrap."""
     norms = group.message.norms

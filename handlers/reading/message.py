@@ -273,7 +273,7 @@ def _mended(norms: list[str], context: Context) -> list[str]:
     if _EXPECTING.isdisjoint(norms):
         return norms
     known = vocabulary()
-    single = tuple([name for name in context.bins if " " not in name])
+    single = tuple([name for name in context.bins if name.isalpha()])
     before = ""
     for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
         expected = before in _BEFORE_BIN or after in BIN_WORDS

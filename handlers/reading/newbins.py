@@ -9,7 +9,7 @@ from handlers.reading.words import Word
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
 
 
-_LEADS = BIN_WORDS | _BIN_PLURALS | {"called", "named"}
+_LEADS = BIN_WORDS | _BIN_PLURALS | {"called", "named", "one"}
 _NOT_OURS = words_in(
     "donation clothes clothing charity textile ballot book battery nappy recycling wheelie "
     "rubbish trash garbage dust waste wheely general council paper glass "
@@ -42,7 +42,7 @@ def said_bins(
 ) -> tuple[BinRef, ...]:
     """Bins meant by words that are no known name: "bin 7", "the attic bin", "the bucket".
 
-    With `by_food` one may be called by what goes into it ("the coffee bin").
+    With `by_food` one may be called by what goes into it ("the coffee bin") or by a colour alone.
     """
     out: list[BinRef] = []
     if _LEADS.isdisjoint(norms):
@@ -55,6 +55,9 @@ def said_bins(
             ref = _written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
+        elif norm == "one":
+            if by_food and _is_coloured(norms, i):
+                ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
         else:
             end = _after_signs(words, norms, i + 1)
             if end > i + 1:
@@ -62,6 +65,18 @@ def said_bins(
         if ref is not None:
             out.append(ref)
     return tuple(out)
+
+
+def _is_coloured(norms: Sequence[str], i: int) -> bool:
+    if i < 3 or norms[i - 1] not in COLOURS or norms[i - 2] not in ("the", "our", "my"):
+        return False
+    return norms[i - 3] in _DONE_TO
+
+
+_DONE_TO = words_in(
+    "to into in from off of sealed closed shut drained emptied buried fed filled topped opened "
+    "unsealed"
+)
 
 
 def _written(words: Sequence[Word], start: int, end: int) -> str:
@@ -161,6 +176,8 @@ def target_bins(
             out.append(BinRef(at, end, _written(words, at, end)))
         elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
             out.append(BinRef(at, at + 1, words[at].text))  # "added 1 kg to zebra"
+        elif by_one_word and i - 1 in taken and at not in taken and _is_glued(words, at):
+            out.append(BinRef(at, at + 2, _written(words, at, at + 2)))  # "added 1 kg to plot7"
         elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
             after = norms[at + 1] if at + 1 < len(norms) else ""
             if not is_part(norms[at - 1], after, True, True):
@@ -169,6 +186,13 @@ def target_bins(
 
 
 _TO = frozenset({"in", "into", "to", "off", "from"})
+
+
+def _is_glued(words: Sequence[Word], at: int) -> bool:
+    """Whether a word and a number stand there as one ("plot7")."""
+    if at + 1 >= len(words) or words[at].kind != "word" or words[at + 1].kind != "number":
+        return False
+    return _joined(words, at + 1) and len(words[at + 1].text) <= _DIGITS
 
 
 def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int) -> bool:
@@ -212,7 +236,7 @@ def _said(
         return None
     if norms[i] in _BIN_PLURALS:
         return BinRef(i, i + 1, None, plain=True)
-    numbered = _numbered(words, norms, i, taken)
+    numbered = _numbered(words, norms, i, taken) or _with_number(words, norms, i, taken)
     if numbered is not None:
         return numbered
     start = i
@@ -228,6 +252,26 @@ def _said(
         return BinRef(i - 1, i + 1, f"{words[i - 1].text} {words[i].text}", plain=True)
     owner = _owner(words, norms, i)
     return owner or BinRef(i, i + 1, None, plain=True)
+
+
+def _with_number(
+    words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
+) -> BinRef | None:
+    """ "The plot 7 bin", "the b12 bin": one that is called by a word and a number."""
+    if i < 3 or words[i - 1].kind != "number" or words[i - 2].kind != "word":
+        return None
+    number = norms[i - 1]
+    if i - 1 in taken or i - 2 in taken or not number.isdecimal() or len(number) > _DIGITS:
+        return None
+    if norms[i - 3] not in _ARTICLES or (norms[i - 2] in _GENERIC and len(norms[i - 2]) > 1):
+        return None
+    if norms[i - 2] in ("number", "no", "nr"):
+        return BinRef(i - 2, i + 1, f"{norms[i]} {number}", plain=True)  # "the number 5 bin"
+    return BinRef(i - 2, i + 1, _written(words, i - 2, i), plain=True)
+
+
+_DIGITS = 3
+"""Of a number that a bin is called by; a longer one is a year or an amount."""
 
 
 def _is_new_name(norms: Sequence[str], i: int) -> bool:

@@ -30,10 +30,14 @@ from handlers.reading.lessons import lessons
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
+from handlers.reading.pausing import CUES as PAUSING_CUES
+from handlers.reading.pausing import pausing
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
 from handlers.reading.reopening import CUES as REOPENING_CUES
 from handlers.reading.reopening import reopened
+from handlers.reading.restoring import CUES as RESTORING_CUES
+from handlers.reading.restoring import restored
 from handlers.reading.settled import CUES as SETTLED_CUES
 from handlers.reading.settled import settled
 from handlers.reading.sizes import CUES as SIZE_CUES
@@ -49,6 +53,7 @@ from handlers.reading.words import cleaned
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
     (harm, HARM_CUES),
+    (pausing, PAUSING_CUES),
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
     (handing, HANDING_CUES),
@@ -58,6 +63,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (due_questions, DUE_CUES),
     (sizes, SIZE_CUES),
     (reopened, REOPENING_CUES),
+    (restored, RESTORING_CUES),
     (unfit, UNFIT_CUES),
     (lessons, LESSON_CUES),
     (settled, SETTLED_CUES),

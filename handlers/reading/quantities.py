@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
+from handlers.reading.intangible import is_intangible
 from handlers.reading.materials import Item, Makeup, makeup
 from handlers.reading.message import BRAN, LIQUID, Message
 from handlers.reading.numbers import read_number
@@ -38,6 +39,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
     out = _without_parts(group, out)
     if len(out) < 2:
         return out
+    out = [a for a in out if not is_intangible(norms, a.end)] or out
     return _without_tare(group, _without_total(group, out))
 
 
@@ -286,6 +288,13 @@ def _is_bin_water(norms: Sequence[str], i: int) -> bool:
 
 _MURKY = words_in("brown dirty black smelly yellow murky stinky manky brownish yellowish amber")
 _REMOVED = words_in("removed out off drained came taken")
+
+
+def is_of_naught(group: Group) -> bool:
+    """Whether all that was measured is what no scale weighs, and no food is named beside it."""
+    measured, norms = group.measured(), group.message.norms
+    jest = bool(measured) and all(is_intangible(norms, a.end) for a in measured)
+    return jest and not any(not item.generic for item in group.message.items)
 
 
 _OF_ENDS = words_in(

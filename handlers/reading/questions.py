@@ -25,6 +25,7 @@ _WHY = frozenset({
     "how do you work that out", "whats that based on", "what is that based on", "why though",
     "but why",
 })  # fmt: skip
+_HELP = frozenset({"help", "help me", "help please", "please help", "help me please", "pls help"})
 _TELL_ME = (
     "tell me", "let me know how", "remind me how", "anybody know", "anyone know", "any idea",
     "wondering",
@@ -52,7 +53,7 @@ def asks(message: Message, scores: Scores, *, told: bool = False) -> tuple[Act, 
     """
     if not (_is_scored(message, scores) or may_be_further(message)):
         return ()
-    if "help" in message.norms and _bare(message) == "help":
+    if "help" in message.norms and _bare(message) in _HELP:
         return (Ask(topic="help", rules=("help",)),)
     if message.context.after_bot and _bare(message) in _WHY:
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Act, Ask, Context, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
+from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
@@ -52,6 +53,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     unfound = [kind for kind in sure if kind not in known]
     if unfound:
         found += _supplied(unfound, found, message, scores)
+    if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
+        found = [act for act in found if kind_of(act) not in RECORD_KINDS]
     return asked_first(completed(found, message), message) if found else ()
 
 
@@ -62,18 +65,20 @@ def _supplied(
     beyond = any(_is_beyond(act, scores) for act in found) or (
         any(isinstance(act, Set) for act in found) and not is_asking(message)
     )
+    beside = BESIDE_ANOTHER if len(message.sentences) > 1 else IN_ONE_BREATH
     out: list[Act] = []
     for kind in kinds:
         likelihood = scores.likelihood(kind)
         if beyond and kind.startswith("ask "):
             continue
-        if not (found or out) or likelihood >= BESIDE_ANOTHER:
+        if not (found or out) or likelihood >= beside:
             out += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
     return out
 
 
-BESIDE_ANOTHER = 0.8
-"""Likelihood from which an act that no rule found is believed beside another act."""
+BESIDE_ANOTHER, IN_ONE_BREATH = 0.6, 0.8
+"""Likelihoods from which an act that no rule found is believed beside another act: where there is
+a second sentence, and where there is but one."""
 PLAINLY_TOLD = 0.75
 """Likelihood from which a record that no rule found is written down without asking."""
 

@@ -9,14 +9,15 @@ from typing import Literal
 from handlers.practice.kinds import Kind
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut
+from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut, Written
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 
 CUES = (
     *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
-    *("last", "how many layers"),
+    *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
+    *("i logged", "my entries"),
 )
 
 _PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
@@ -115,18 +116,55 @@ def recalling(message: Message) -> Iterator[Found]:
 
 
 def _plan(phrase: Phrase) -> Plan | None:
-    return _put(phrase) or _kept(phrase) or _shares(phrase) or _story(phrase) or _when_last(phrase)
+    return (
+        _put(phrase)
+        or _kept(phrase)
+        or _shares(phrase)
+        or _story(phrase)
+        or _when_last(phrase)
+        or _written(phrase)
+    )
 
 
 def _layers(phrase: Phrase) -> Ask | None:
     """ "How many layers are in the shed bin?" is told with all else that is known of it."""
+    if _LIST_BINS.match(phrase.text):
+        return Ask(topic="bin")
     asked = _HOW_MANY_LAYERS.match(phrase.text)
     return Ask(topic="bin", bin=phrase.bin) if asked and phrase.bin else None
 
 
+_LIST_BINS = re.compile(
+    r"^(?:can you |could you |bot |just )*(?:(?:list|show|name|give)(?: me| us)?(?: a list of)?"
+    r"(?: all)?(?: of)?(?: the| our| my)? bins|(?:what|which)(?: all)? bins (?:do (?:we|i|you) "
+    r"have|are (?:there|in use|open|going|on the go)|have we(?: got)?|do you know(?: of)?))"
+    r"(?: (?:please|now|bot|here|at the moment|right now|there are|we have|in use|"
+    r"and their state))*$"
+)
 _HOW_MANY_LAYERS = re.compile(
     r"^(?:and |so )?how many layers (?:are|are there|have gone|went|has|does|do we have|have we)\b"
     r".{0,20}\bqbin\b.{0,10}$"
+)
+
+
+def _written(phrase: Phrase) -> Written | None:
+    if _WRITTEN.match(phrase.text) is None:
+        return None
+    first, last = _period(phrase)
+    today = phrase.message.today
+    return Written(first=first or today, last=last or today, member=phrase.member)
+
+
+_WROTE = (
+    r"(?:record|recorded|log|logged|write down|written down|write|put down|enter|entered|note|"
+    r"noted|report|reported|tell you|told you)"
+)
+_WRITTEN = re.compile(
+    r"^(?:and |so )?(?:what (?:is|was|'s) (?:the |my )?last (?:thing|record|entry)(?: that)?(?: i)?"
+    rf"(?: {_WROTE})?|what (?:all )?(?:did|have|has) (?:i|qmember) (?:already )?{_WROTE}|"
+    r"(?:(?:show|list)(?: me)? )?(?:what i (?:recorded|logged|wrote|entered)|"
+    r"my (?:records|entries|log)))(?: down| so far| already| for| of| on| from)*"
+    r"(?: (?:qday|this week|last week|this month|last month|today|yesterday))?$"
 )
 
 

@@ -120,9 +120,27 @@ def _accept(message: Message, text: str) -> Accept | None:
     if any(message.norms[b.end : b.end + 1] == ["out"] for b in message.bins):
         return None  # "I can take the bins out"
     bare = message.context.after_bot and first_in(ACCEPTING_BARE, text) is not None
-    if not bare and first_in(ACCEPTING, text) is None:
+    takes = first_in(ACCEPTING, text) is not None
+    if not (bare or takes):
         return None
-    return Accept(bin=bin_meant(message), on=coming(message), rules=("yes to an offer or a turn",))
+    return Accept(
+        bin=bin_meant(message),
+        on=coming(message),
+        bare="answer" if message.context.in_room and not takes else None,
+        rules=("yes to an offer or a turn",),
+    )
+
+
+def is_consent(message: Message) -> bool:
+    """ "Fine by me", "sounds good": behind others' words it takes only what is offered by name."""
+    return _CONSENT.issuperset(message.norms)
+
+
+_CONSENT = words_in(
+    "fine ok okay good great grand perfect lovely brilliant works suits sounds happy glad cool no "
+    "problem objection objections by with for me us that it this all yes yep yeah sure 's is am i "
+    "we idea a plan thats either way too as well and so , . ! ☺ -"
+)
 
 
 def _decline(message: Message, text: str) -> Decline | None:

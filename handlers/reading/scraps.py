@@ -13,6 +13,7 @@ from handlers.reading.lookalikes import (
     comes_out,
     has_other_target,
     has_scrap,
+    is_between_bins,
     is_gift,
     is_given_away,
     is_only_near,
@@ -24,7 +25,7 @@ from handlers.reading.lookalikes import (
 )
 from handlers.reading.materials import Item
 from handlers.reading.names import BinRef
-from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
+from handlers.reading.quantities import amount_sum, is_of_naught, makeup_of, scrap_amounts
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.vocabulary import LEFTOVERS_RICH, words_in
 
@@ -45,6 +46,8 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
     if is_ahead(group) or not _is_told(group):
         return None
     if group.is_naught() and not group.message.context.in_room:
+        return None
+    if is_of_naught(group) or is_between_bins(group):
         return None
     rule = _rule(groups, k)
     if rule is None:

@@ -34,6 +34,11 @@ SAID = words_in(
     "apparently supposedly warned quoting states goes-on leaflet article youtube tiktok video "
     "reddit forum blog podcast documentary guy dude"
 )
+SPOKE = words_in(
+    "wrote writes texted texts messaged messages emailed posted posts replied replies goes shouted "
+    "yelled whispered announced tweeted quote"
+)
+"""Words behind which a colon leads to what somebody said."""
 _HABIT = words_in(
     "always usually normally generally often sometimes every each typically regularly rarely "
     "whenever seldom"
@@ -66,6 +71,7 @@ def sense_of(
     if behind and verb.form == "either" and left and left[-1] == "'d":
         left = left[:-1]  # "I'd put": had, not would
     left = [word for word in left if word != "·"]
+    left = _of_oneself(left, verb, names)
     words = set(left)
     if list(left[:1]) == ["had"] and left[1:2] and left[1] in SUBJECTS:
         return "if"
@@ -84,6 +90,22 @@ def sense_of(
         now = verb.plain == "have" and left[-1:] == ["now"]
         return "did" if now or verb.plain in ("go", "come") else "habit"
     return _of_plain(left, words, verb, names)
+
+
+def _of_oneself(left: list[str], verb: VerbForm, names: frozenset[str]) -> list[str]:
+    """The words that tell a deed: "Ines says she" added is what a member reports of her own."""
+    if verb.form not in ("past", "either") or len(left) < 3 or left[0] not in names:
+        return left
+    at = next((i for i, word in enumerate(left[1:4], 1) if word in _REPORTS), None)
+    if at is None:
+        return left
+    rest = left[at + 1 :]
+    while rest and rest[0] in ("me", "us", "that"):
+        rest = rest[1:]
+    return rest if rest[:1] and rest[0] in ("she", "he", "they") else left
+
+
+_REPORTS = words_in("says said told tells mentioned reports reported texted messaged wrote writes")
 
 
 def _set_aside(left: Sequence[str], words: set[str]) -> Sense | None:

@@ -6,7 +6,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from handlers.reading.asking import SUPPOSED, is_question, opens_question
-from handlers.reading.sense import Sense, sense_of, verbless_sense
+from handlers.reading.sense import SPOKE, Sense, sense_of, verbless_sense
 from handlers.reading.verbs import AUX, VerbUse
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
@@ -45,6 +45,9 @@ _JOINTS = words_in(
 )
 _CUTTING = _SOFT | _JOINTS
 _NOT_YET = frozenset({"will", "order", "habit", "if", "ask", "said"})
+_UNQUOTED = words_in("i we asked asks all never nobody not dont didnt whoever")
+"""Words before a colon behind which the sender speaks all the same."""
+_MOST_OF_NOBODY = 3
 _TIME_JOINTS = words_in("before after since until as than when while")
 
 
@@ -136,6 +139,8 @@ class _Cutter:
             coming = clause.verb is not None and clause.verb.verb.form in ("ing", "plain")
             if coming and after.joint in ("if", "unless", "once", "when") and clause.sense == "did":
                 clause.sense = "will"
+            if clause.sense == "did" and "doubt" in self.norms[after.start : after.start + 3]:
+                clause.sense = "said"
         return clauses
 
     def stretches(self, sentence: Sentence) -> list[tuple[int, int, str]]:
@@ -210,6 +215,8 @@ class _Cutter:
         first = previous is None or previous.sentence != number
         if self.asks(start, end, first, sentence):
             return "ask"
+        if joint == ":" and not first and self.quotes(previous):
+            return "said"
         if verb is None:
             if joint in ("if", "unless", "until"):
                 return "if"
@@ -227,6 +234,16 @@ class _Cutter:
         if joint == "when" and self.norms[previous.start : previous.end] == ["remember"]:
             return "said"
         return self.joined(own, left, verb, joint, previous)
+
+    def quotes(self, lead: Clause | None) -> bool:
+        """ "The leaflet says: sealed for two weeks": words of one who is not of the group."""
+        if lead is None or lead.joint == "as":
+            return False  # "as agreed: sealed it"
+        spoken = self.norms[lead.start : lead.end]
+        if len(spoken) < _MOST_OF_NOBODY and spoken[-1] in ("nobody", "noone"):
+            return True  # "nobody: …"
+        says = lead.sense == "said" or spoken[-1] in SPOKE
+        return says and not any(norm in _UNQUOTED or norm in self.names for norm in spoken)
 
     def asks(self, start: int, end: int, first: bool, sentence: Sentence) -> bool:
         """Whether a clause asks; one further on needs a question mark or an asking word."""

@@ -2,6 +2,8 @@
 
 import re
 
+from handlers.reading.hours import PARTS
+
 _LEAD = (
     r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|we|from now on|,|can we|let us|i want "
     r"you to|"
@@ -9,6 +11,12 @@ _LEAD = (
 )
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
+_HOUR = r"\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?|noon"
+_PART = r"(?: in the (?:morning|afternoon|evening)| at night)?"
+_NO_REMINDERS = (
+    r"\b(?:dont remind us|(?:no|stop|skip)(?: more| the| any| sending)* "
+    r"(?:reminders?|nagging|digests?|messages))(?: \S+)?"
+)
 _SETTINGS = (
     ("calendar link", re.compile(
         r"\b(?P<value>(?:(?:new|my|own) )*)calendar (?:link|address|feed)\b")),
@@ -59,7 +67,19 @@ _SETTINGS = (
     ("reminder time", re.compile(
         r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
         r"for |by |from |out at )+"
-        r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)?|noon|midday)(?=$| )")),
+        rf"(?P<value>(?:\d{{1,2}}(?::\d\d)? ?(?:am|pm)?|noon|midday){_PART})(?=$| )")),
+    ("reminder time", re.compile(
+        r"\b(?:set|change|move|send|make|put|do|give|have|want)\b(?: \S+){0,3}? "
+        r"(?:reminders?|digest)(?: (?:to|out|only|over|time|for|it))* (?:in the|every|each|at) "
+        r"(?P<value>morning|lunchtime|afternoon|evening)s?\b")),
+    ("reminder time", re.compile(
+        r"^(?:please )?remind us (?:only )?(?:in the|every|each) "
+        r"(?P<value>morning|lunchtime|afternoon|evening)s?(?: please| instead| from now on)*$")),
+    ("quiet before", re.compile(
+        rf"{_NO_REMINDERS} (?:before|earlier than) (?P<value>{_HOUR}{_PART})(?=$| )")),
+    ("quiet after", re.compile(
+        rf"{_NO_REMINDERS} (?:after|later than|past) "
+        rf"(?P<value>{_HOUR}{_PART})(?=$| )")),
     ("reminder time", re.compile(
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
         r"pm)?|noon)$")),
@@ -77,10 +97,13 @@ _SETTINGS = (
 _SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric",
             "pounds": "us",
             "lbs": "us", "spoons": "spoon", "weights": "weight"}  # fmt: skip
+_LATE = re.compile(r" ?(?:in the (?:afternoon|evening)|at night)$")
+_EVENING = re.compile(r"(?<=\d)$")
+"""Behind an hour without its half, after which nothing is to be said: one of the evening."""
 _ORDER = re.compile(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
-    r"follow|speak|show|no|new|my|own|calendar|back)\b"
+    r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|want|i want|dont)\b"
 )
 
 
@@ -105,8 +128,12 @@ def _value(what: str, value: str) -> str:
     number, _, unit = value.partition(" ")
     if what.endswith("days") and unit.startswith("week"):
         return str(7 * int(number))
-    if what == "reminder time":
-        return _clock(value)
+    if value in PARTS:
+        return f"{PARTS[value]:%H:%M}"
+    if what in ("reminder time", "quiet before"):
+        return _clock(_halved(value))
+    if what == "quiet after":
+        return _clock(_EVENING.sub(" pm", _halved(value)))
     if what == "calendar link":
         return value.replace("my", "mine").replace("own", "mine")
     if what == "quiet hours":
@@ -115,6 +142,11 @@ def _value(what: str, value: str) -> str:
         parts = [p.strip() for p in value.split("/")]
         return "/".join("_".join(w.capitalize() for w in p.split("_")) for p in parts)
     return _SPELLED.get(value, value)
+
+
+def _halved(value: str) -> str:
+    """ "7 in the evening" as "7 pm"."""
+    return _LATE.sub(" pm", value).replace(" in the morning", " am")
 
 
 def _quiet_hours(value: str) -> str:

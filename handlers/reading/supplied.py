@@ -27,16 +27,18 @@ from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn
+from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
 from handlers.reading.opened import is_several, open_from
-from handlers.reading.quantities import is_drawn, scrap_amounts
+from handlers.reading.quantities import is_drawn, is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
-from handlers.reading.replies import bin_meant, coming, put_off_by, taker
+from handlers.reading.replies import bin_meant, coming, is_consent, put_off_by, taker
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
 from handlers.reading.told import is_intended
+from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
 
 _RULE = "the scores are sure of it"
@@ -85,7 +87,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
     reader = _RECORDS[kind]
     order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
     told = groups[order[0]]
-    if _by_nobody(told) or (not message.context.in_room and told.is_naught()):
+    if _by_nobody(told) or _is_quoted(told) or (not message.context.in_room and told.is_naught()):
         return None
     if is_intended(told) or _is_other(kind, told):
         return None
@@ -99,7 +101,9 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 
 def _is_other(kind: str, group: Group) -> bool:
-    """Whether the words tell of what goes into no book: bran strewn, bins without names."""
+    """Whether they tell of what goes into no book: bran strewn, bins without names, a jest."""
+    if kind == "layer":
+        return is_of_naught(group) or is_between_bins(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
     return kind == "open" and is_several(group)
@@ -108,6 +112,11 @@ def _is_other(kind: str, group: Group) -> bool:
 def _by_nobody(group: Group) -> bool:
     """ "Nobody added 2 kg": what no one did, however sure its words look."""
     return group.sense == "not" and _NOBODY.match(" ".join(group.norms)) is not None
+
+
+def _is_quoted(group: Group) -> bool:
+    """ "He said: sealed bin 3": another's words, however sure they look."""
+    return any(clause.sense == "said" and clause.joint == ":" for clause in group.clauses)
 
 
 _NOBODY = re.compile(r"(?:\S+ ){0,3}(?:nobody|no ?one|none of (?:us|you|them|the))\b")
@@ -137,6 +146,15 @@ def _strikes_oneself(message: Message) -> bool:
     return _ONESELF.search(" ".join(message.norms)) is not None
 
 
+def _only_asks(message: Message) -> bool:
+    """ "What was the last thing I logged?", "double that": what strikes nothing."""
+    norms = message.norms
+    if norms[0] in _ASKING:
+        return any(clause.sense == "ask" for clause in message.clauses)
+    return norms[0] == "double" and norms[1:2] in (["that"], ["it"])
+
+
+_ASKING = words_in("what whats which when who whose how where why did do does is was have has")
 _ONESELF = re.compile(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
     r"(?:me|us|my name|myself)\b"
@@ -151,13 +169,20 @@ def _answer(name: str, message: Message) -> Act | None:
     rules = (_RULE,)
     match name:
         case "accept":
-            return Accept(bin=bin_meant(message), on=coming(message), rules=rules)
+            aside = message.context.in_room and is_consent(message)
+            return Accept(
+                bin=bin_meant(message),
+                on=coming(message),
+                bare="aside" if aside else None,
+                rules=rules,
+            )
         case "decline":
             return Decline(bin=bin_meant(message), on=coming(message), rules=rules)
         case "offer":
             return Offer(bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules)
         case "retract":
-            return None if _strikes_oneself(message) else Retract(rules=rules)
+            no_striking = _strikes_oneself(message) or _only_asks(message)
+            return None if no_striking else Retract(rules=rules)
         case "done":
             return Done(bin=bin_meant(message), rules=rules)
         case "later":

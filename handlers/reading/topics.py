@@ -4,7 +4,7 @@ import re
 from collections.abc import Callable
 
 from handlers.reading.acts import Topic
-from handlers.reading.briefly import asks_dilution, asks_dose, asks_due, asks_trouble
+from handlers.reading.briefly import PLANTS, asks_dilution, asks_dose, asks_due, asks_trouble
 from handlers.reading.message import LIQUID
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
@@ -201,7 +201,7 @@ def _dilution(q: Question) -> bool:
     if _SPOON_PER.search(q.text) and not q.bran() and q.words.isdisjoint(_KITCHEN):
         return True
     if re.search(r"\b1 ?(?::|to|in) ?\d{2,4}\b", q.text) and q.has(
-        LIQUID | {"water", "plants", "seedlings", "roses", "tomatoes", "can", "watering", "sprayer"}
+        LIQUID | PLANTS | {"water", "can", "watering", "sprayer", "salad", "salads"}
     ):
         return True
     if q.bran() or not q.liquid():

@@ -104,6 +104,8 @@ _ELSEWHERE = words_in(
     "recycling recycle council wheelie landfill dishwasher fridge freezer oven microwave skip tip "
     "collection lorry kerb curb car garage washing laundry oil-lamp"
 )
+_WASTE = SPOILT | {"pet waste", "bags called compostable", "coated paper", "dead animals"}
+_MOULDY = words_in("mouldy moldy")
 _CLEANING = words_in("wash washing clean cleaning rinse rinsing scrub scrubbing line lining")
 _BAGS = words_in("bag bags")
 _OF_CRAFT = CRAFT | words_in("bins bokashi")
@@ -114,7 +116,7 @@ def unfit(message: Message) -> Iterator[Found]:
     for phrase in phrases(message):
         if not (_ELSEWHERE | _CLEANING).isdisjoint(phrase.tokens):
             continue
-        found = _asked(phrase) or _put(phrase)
+        found = _asked(phrase) or _put(phrase) or _mouldy(phrase)
         if found is not None:
             yield found
 
@@ -155,10 +157,18 @@ def _what_asked(phrase: Phrase) -> str:
         match = pattern.search(text)
         if match and (ours or re.search(rf" {_IN}{_MORE}$", text)):
             return match["what"]
-    if not (phrase.asked and ours) and not phrase.message.context.after_bot:
+    bare = _is_bare_waste(phrase) or (phrase.asked and phrase.message.context.to_bot)
+    if not (phrase.asked and ours) and not phrase.message.context.after_bot and not bare:
         return ""
     match = _ABOUT.match(text) or (_BARE.match(text) if phrase.asked else None)
     return match["what"] if match else ""
+
+
+def _is_bare_waste(phrase: Phrase) -> bool:
+    """ "Cat litter?": nobody asks that of anything but a bin; "glass?" may be of wine."""
+    if not phrase.asked or len(phrase.message.sentences) > 1:
+        return False
+    return any(row.name in _WASTE for row in rows_named(phrase.text))
 
 
 def _put(phrase: Phrase) -> Found | None:
@@ -182,6 +192,20 @@ def _put(phrase: Phrase) -> Found | None:
     volume = _volume(phrase)
     plan = Unfit(what=what, bin=phrase.bin, volume_l=volume, beside_food=food, ours=ours)
     return Found(*phrase.sentence, plan, aside=food)
+
+
+def _mouldy(phrase: Phrase) -> Found | None:
+    """ "2 kg of mouldy bread, shed": a layer all the same, with a word on mould."""
+    if phrase.asked or _MOULDY.isdisjoint(phrase.tokens) or not _was_done(phrase):
+        return None
+    weighed = any(
+        amount.quantity in ("mass", "volume") and phrase.start <= amount.start < phrase.end
+        for amount in phrase.message.amounts
+    )
+    if not (weighed and _is_food(phrase)):
+        return None
+    plan = Unfit(what="mouldy food", bin=phrase.bin, beside_food=True, ours=True)
+    return Found(*phrase.sentence, plan, aside=True)
 
 
 def _among(phrase: Phrase) -> Found | None:

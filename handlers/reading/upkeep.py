@@ -19,7 +19,16 @@ from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, first_plan
 
 CUES = (
-    *("rename", "re-name", "call", "retire", "decommission", "out of use", "out of service"),
+    *(
+        "rename",
+        "re-name",
+        "call",
+        "name",
+        "retire",
+        "decommission",
+        "out of use",
+        "out of service",
+    ),
     *("label", "may", "takes", "accepts", "no ", "can ", "allowed", "use"),
 )
 
@@ -104,7 +113,7 @@ def _plan(phrase: Phrase) -> Plan | None:
     if match := _LABEL.match(text):
         return LabelWanted(bin=phrase.bin) if phrase.bin or phrase.to_bot else None
     if not phrase.bins:
-        return None
+        return _rename_it(phrase)
     if bar := _barred(phrase):
         return bar
     if _RETIRE.match(text):
@@ -137,6 +146,24 @@ def _rename(phrase: Phrase) -> Rename | None:
     group = next(name for name in ("name", "name2", "name3") if match.groupdict().get(name))
     named = _BIN_WORD.match(phrase.said(match, group).strip(" .!\"'“”"))
     return Rename(bin=phrase.bin, name=named["name"]) if named else None
+
+
+def _rename_it(phrase: Phrase) -> Rename | None:
+    """ "Call it Greenie", behind the record of a bin."""
+    bin: str | None = getattr(phrase.message.context.last, "bin", None)
+    match = None if bin is None or phrase.asked else _IT.match(phrase.text)
+    if bin is None or match is None:
+        return None
+    name = phrase.said(match, "name").strip(" .!\"'“”")
+    plainly = "rename" in phrase.tokens or name[:1].isupper()  # "call it a day" names nothing
+    return Rename(bin=bin, name=name) if plainly and name.casefold() != bin.casefold() else None
+
+
+_IT = re.compile(
+    rf"^(?:no |actually |oh |and |let 's )*{_ASKING}(?:(?:call|name|rename|calling) "
+    r"(?:it|him|her|this one|that one)|(?:it|he|she) (?:is |'s )?(?:called|named)|its name is)"
+    r"(?: (?:to|as))? (?P<name>\S+(?: \S+){0,2})$"
+)
 
 
 def _reserve(what: str, *, for_everybody: bool) -> Reserve | None:

@@ -49,6 +49,8 @@ _RULES = (
     ("fortnight", re.compile(
         rf"(?:every fortnight|fortnightly)(?: on (?:a )?(?P<days>{_DAY}))?")),
     ("unit", re.compile(rf"(?:every|each) {_COUNT}(?P<unit>day|week|month|year)s?")),
+    ("unit", re.compile(
+        rf"(?:every|each) {_COUNT}(?P<unit>morning|afternoon|evening|night)|(?P<nightly>nightly)")),
     ("unit", re.compile(r"(?P<unit>daily|weekly|monthly|yearly)(?: on (?P<days>[a-z]+))?")),
     ("plural", re.compile(
         r"on (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
@@ -103,6 +105,7 @@ def when_in(message: Message, start: int, end: int) -> When | None:
     first = base
     if rule is not None:
         first = first_on(rule.rule, base or today)
+    part = _part_each_day(message.norms[rule.start : rule.end]) if rule else ""
     for span in (begins, ends, *hours):
         if span is not None:
             taken |= set(range(span.start, span.end))
@@ -110,7 +113,9 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         first=first,
         rule=rule.rule if rule else None,
         until=ends.future if ends else None,
-        hour=hour.at if hour else (begins.at if begins else None) or _part_of(message, begins),
+        hour=_in_part(hour.at if hour else None, part)
+        or (begins.at if begins else None)
+        or _part_of(message, begins),
         said=frozenset(_with_leads(message, taken, start)),
     )
 
@@ -171,6 +176,26 @@ def _part_of(message: Message, day: Day | None) -> time | None:
     return PARTS.get(message.norms[day.end - 1]) if day else None
 
 
+def _part_each_day(norms: list[str]) -> str:
+    """The part of the day in "every evening", "nightly"."""
+    last = norms[-1].replace("nightly", "night")
+    return last if last in PARTS else ""
+
+
+def _in_part(hour: time | None, part: str) -> time | None:
+    """An hour in the part of the day that comes again: "at 9 every evening"."""
+    if hour is None or not part:
+        return hour or PARTS.get(part)
+    if part in ("afternoon", "evening", "night") and _SIX <= hour.hour < _NOON:
+        return hour.replace(hour=hour.hour + _NOON)
+    if part == "night" and _NOON < hour.hour < _NOON + _SIX:
+        return hour.replace(hour=hour.hour - _NOON)  # a bare hour was taken for the afternoon's
+    return hour
+
+
+_SIX, _NOON = 6, 12
+
+
 def _rules(message: Message, start: int, end: int) -> Iterator[_Rule]:
     norms = message.norms[start:end]
     text = " ".join(norms)
@@ -210,7 +235,7 @@ def _rule(kind: str, match: re.Match[str], today: date) -> str | None:
             on = _code(said["days"]) if said["days"] else _tomorrow(today)
             return f"FREQ=WEEKLY;INTERVAL=2;BYDAY={on}"
         case _:
-            freq = _UNITS[said["unit"]]
+            freq = _UNITS.get(said["unit"] or "", "DAILY")
             if said.get("days"):
                 return f"FREQ={freq};BYDAY={_codes(said['days'])}" if _codes(said["days"]) else None
             return f"FREQ={freq}{every}"

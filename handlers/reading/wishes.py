@@ -4,6 +4,7 @@ Only looked for where the scores say that a setting was told: the words alone ar
 """
 
 from collections.abc import Collection, Sequence
+from itertools import pairwise
 
 from handlers.reading.acts import Set
 from handlers.reading.hours import hour_at
@@ -95,9 +96,17 @@ def _of_reminders(message: Message, said: list[str]) -> tuple[str, str] | None:
 def _reminds_of_something(norms: Sequence[str]) -> bool:
     """ "Remind us to empty the caddy at 6" arranges one reminder and sets nothing."""
     return any(
-        norm == "remind" and not {"to", "about", "that"}.isdisjoint(norms[i + 1 : i + 4])
+        norm == "remind"
+        and (
+            not {"about", "that"}.isdisjoint(norms[i + 1 : i + 4])
+            or any(a == "to" and b.isalpha() for a, b in pairwise(norms[i + 1 : i + _FAR]))
+        )
         for i, norm in enumerate(norms)
     )
+
+
+_FAR = 12
+"""Words behind "remind" among which the deed is named that is not to be forgotten."""
 
 
 def _units(message: Message, said: Collection[str]) -> tuple[str, str] | None:

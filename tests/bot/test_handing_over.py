@@ -343,3 +343,20 @@ async def test_who_else_may_take_what_one_declined(room: TalkingRoom) -> None:
     await room.says("not me", who="bram")
     [taken] = await room.says("I'll take it", who="mei")
     assert taken.body == "Mei takes the yard bin Friday 6 March; until then ines keeps it."
+
+
+@pytest.mark.parametrize(
+    "consent", ["fine by me", "works for me", "that's ok with me", "good plan"]
+)
+async def test_consent_to_another_takes_nothing(room: TalkingRoom, consent: str) -> None:
+    await room.says("who wants the yard bin?")
+    await room.says("Bram would be good at that", who="mei")
+    assert await room.says(consent, who="zoe") == []
+    assert await keeper(room) == "ines"
+
+
+async def test_a_keepers_consent_leaves_the_offer_standing(room: TalkingRoom) -> None:
+    await room.says("Bram could take the yard bin", who="mei")
+    assert await room.says("fine by me") == []
+    await room.says("fine by me", who="bram")
+    assert await keeper(room) == "bram"

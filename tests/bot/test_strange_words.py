@@ -1,5 +1,7 @@
 """What nobody would write, but anybody can send: it is let in harmless, and stops nobody."""
 
+from datetime import UTC, datetime
+
 import pytest
 
 from bot.content import event_of
@@ -105,3 +107,65 @@ async def test_a_members_name_is_words_everywhere(room: TalkingRoom, name: str) 
         assert "<b" not in content.get("formatted_body", "").replace("<br>", "")
     for line in (await as_csv(await room.book())).splitlines():
         assert not any(cell.lstrip('"')[:1] in "=@\t" for cell in line.split(",") if cell)
+
+
+@pytest.mark.parametrize("said", ["😀", "👍👍", "🍌🥕🍞", "🪣", "‍", "🤢🤮", "❌", "✅"])
+async def test_a_message_of_pictures_is_no_record(room: TalkingRoom, said: str) -> None:
+    await room.says("opened the shed bin, 20 L")
+    assert await room.says(said) == []
+    assert [entry.act for entry in await room.standing()] == ["open"]
+
+
+async def test_two_who_show_one_name_are_told_apart(room: TalkingRoom) -> None:
+    for user in ("@a:one", "@b:two"):
+        raw: dict[str, object] = {
+            "type": "m.room.member",
+            "event_id": f"$join-{user}",
+            "sender": user,
+            "state_key": user,
+            "origin_server_ts": int(room.now.timestamp() * 1000),
+            "content": {"membership": "join", "displayname": "Sam"},
+        }
+        await room.playback.take(raw, room.now)
+        await room.says("added 1 kg to the shed bin", who=user)
+    await room.says("scratch that", who="@a:one")
+    assert [entry.member for entry in await room.standing()] == ["Sam (@b:two)"]
+    [asked] = await room.says("Sam, can you take the shed bin?")
+    assert asked.body == (
+        "Whom do you mean, Sam or Sam (@b:two)? Say it again with the whole name."
+    )
+
+
+async def test_an_edit_of_an_edit_and_a_reply_to_what_is_gone_change_nothing(
+    room: TalkingRoom,
+) -> None:
+    await room.says("added 2 kg to the shed bin", event="$m")
+    await room.edits("$m", "added 3 kg to the shed bin", event="$e")
+    assert await room.edits("$e", "added 4 kg to the shed bin") == []
+    assert [entry.facts.mass_kg for entry in await room.standing()] == [3.0]
+    await room.deletes("$m")
+    for words in ("no, 5 kg", "scratch that", "put it back"):
+        await room.says(words, replies_to="$m")
+    assert await room.edits("$m", "added 6 kg to the shed bin") == []
+    assert await room.standing() == []
+
+
+async def test_an_hour_that_comes_twice_is_told_once(room: TalkingRoom) -> None:
+    room.now = datetime(2026, 10, 23, 12, tzinfo=UTC)  # Lisbon's clocks go back on the 25th
+    await room.says("added 1 kg to the shed bin")
+    await room.says("quiet hours 22:00 to 0:30")
+    await room.says("remind us at 1:30 am")
+    await room.says("remind us to check the tap on Sunday at 1:30 am")
+    await room.waits(minutes=1)
+    told = [message for _ in range(160) for message in await room.waits(minutes=15)]
+    assert [message.kind for message in told] == ["digest", "reminder"]
+
+
+async def test_records_of_a_doubled_hour_keep_their_order(room: TalkingRoom) -> None:
+    room.now = datetime(2026, 10, 25, 0, 40, tzinfo=UTC)  # 1:40, for the first time
+    await room.says("added 1 kg to the shed bin")
+    room.now = datetime(2026, 10, 25, 1, 20, tzinfo=UTC)  # 1:20, for the second time
+    await room.says("added 2 kg to the shed bin")
+    await room.says("no, 3 kg")
+    standing = [(e.facts.mass_kg, f"{e.on}") for e in await room.standing()]
+    assert standing == [(1.0, "2026-10-25"), (3.0, "2026-10-25")]

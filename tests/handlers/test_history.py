@@ -115,3 +115,50 @@ async def test_what_was_never_done_is_said_so(db: Database) -> None:
     await room.says("opened the yard bin, 30 L")
     [answer] = await room.says("when was it last drained?")
     assert answer.body == "No bin was drained yet, as far as I know."
+
+
+@pytest.mark.parametrize(
+    ("asked", "told"),
+    [
+        ("what did I record today?", "Ines, today:\n2 kg in the yard bin"),
+        (
+            "what have I logged this week",
+            "Ines, Monday 30 March to today:\n2 kg in the yard bin",
+        ),
+        (
+            "what did Mei log on 2 March?",
+            "Mei, Monday 2 March:\n1 kg in the yard bin, Monday 2 March",
+        ),
+        ("what did Bram put down yesterday", "Bram has written nothing down yesterday"),
+    ],
+)
+async def test_what_was_written_down(room: TalkingRoom, asked: str, told: str) -> None:
+    [answer] = await room.says(asked)
+    assert answer.body.startswith(told)
+
+
+@pytest.mark.parametrize("asked", ["list all bins", "which bins are there?", "show me our bins"])
+async def test_every_bin_is_listed(room: TalkingRoom, asked: str) -> None:
+    await room.says("opened the attic bin", who="mei")
+    [answer] = await room.says(asked)
+    assert [line.split(":")[0] for line in answer.body.split("\n")] == [
+        "The yard bin",
+        "The attic bin",
+    ]
+
+
+@pytest.mark.parametrize(
+    "asked",
+    ["how do I fix a mistake?", "how can we undo something", "can I change an entry later?",
+     "what do I do if I made a mistake?"],
+)  # fmt: skip
+async def test_how_a_mistake_is_put_right(room: TalkingRoom, asked: str) -> None:
+    await room.says("lovely day", who="mei")
+    [answer] = await room.says(asked)
+    assert answer.body.startswith("Put right: ")
+
+
+@pytest.mark.parametrize("talk", ["how do I fix the lid?", "how do we change the bag"])
+async def test_other_repairs_are_talk(room: TalkingRoom, talk: str) -> None:
+    await room.says("lovely day", who="mei")
+    assert await room.says(talk) == []

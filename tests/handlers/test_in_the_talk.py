@@ -148,7 +148,7 @@ async def test_a_sealed_bin_is_opened_again(room: TalkingRoom, words: str) -> No
     assert told.body.startswith(
         "The shed bin is open again: its sealing, yesterday, is struck out."
     )
-    assert [e.act for e in await room.standing()] == ["open", "layer"]
+    assert [e.act for e in await room.standing()] == ["open", "layer", "unseal"]
 
 
 async def test_what_is_not_sealed_is_not_unsealed(room: TalkingRoom) -> None:
@@ -180,3 +180,164 @@ async def test_no_liquid_is_no_refusal_of_an_offer(room: TalkingRoom) -> None:
     await room.says("no liquid at all", who="bram")
     [told, *_] = await room.says("I'll take it", who="bram")
     assert told.body.startswith("Bram keeps the shed bin now.")
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["no wait, keep it", "leave that as it was", "hang on, put it back", "that was right after all",
+     "oops I didn't mean to delete it"],
+)  # fmt: skip
+async def test_a_second_thought_puts_back_what_was_struck_out(
+    room: TalkingRoom, words: str
+) -> None:
+    await room.says("scratch that")
+    assert await layers(room) == []
+    [told] = await room.says(words)
+    assert told.body == "In the book again: 2 kg in the shed bin."
+    assert await layers(room) == [2]
+
+
+async def test_what_was_put_back_is_changed_and_changed_back(room: TalkingRoom) -> None:
+    await room.says("scratch that")
+    await room.says("put it back")
+    await room.says("no, 3 kg", event="$three")
+    assert await layers(room) == [3]
+    await room.deletes("$three")
+    assert await layers(room) == [2]
+
+
+async def test_a_correction_is_left_as_it_was(room: TalkingRoom) -> None:
+    await room.says("no, 3 kg")
+    await room.says("leave it as it was")
+    assert await layers(room) == [2]
+
+
+async def test_only_who_struck_it_out_puts_it_back(room: TalkingRoom) -> None:
+    await room.says("scratch that")
+    assert await room.says("put it back", who="bram") == []
+    assert await layers(room) == []
+
+
+@pytest.mark.parametrize("words", ["keep it", "leave it as it was", "put it back please"])
+async def test_where_nothing_was_struck_out_it_is_talk(room: TalkingRoom, words: str) -> None:
+    assert await room.says(words) == []
+    assert await layers(room) == [2]
+
+
+@pytest.mark.parametrize("words", ["scratch that", "leave it as it was"])
+async def test_a_bin_opened_by_mistake_is_sealed_again(room: TalkingRoom, words: str) -> None:
+    await room.says("sealed the shed bin")
+    await room.says("unsealed it")
+    [told] = await room.says(words)
+    assert told.body.endswith("In the book again: sealing of the shed bin.")
+    assert "seal" in [e.act for e in await room.standing()]
+
+
+async def test_anothers_record_is_struck_out_only_when_sure(room: TalkingRoom) -> None:
+    await room.says("hello all", who="bram")
+    [asked] = await room.says("scratch that", who="bram")
+    assert asked.body == ("The last record is ines's: 2 kg in the shed bin. Shall I strike it out?")
+    assert await layers(room) == [2]
+    await room.says("no", who="bram")
+    assert await layers(room) == [2]
+    await room.says("scratch that", who="bram")
+    [told] = await room.says("yes", who="bram")
+    assert told.body == "Struck out: 2 kg in the shed bin."
+    assert await layers(room) == []
+
+
+@pytest.mark.parametrize(
+    ("words", "act"),
+    [("shut both", "seal"), ("sealed all of them", "seal"), ("drained both bins", "drain")],
+)
+async def test_both_are_those_two_that_it_can_be(room: TalkingRoom, words: str, act: str) -> None:
+    await room.says("opened the yard bin")
+    await room.says("opened the attic bin, 10 L")
+    await room.says("sealed the attic bin")
+    await room.says("buried the attic bin")
+    await room.says(words)
+    done = [e.bin.name for e in await room.standing() if e.act == act and e.bin]
+    assert sorted(set(done) - {"attic"}) == ["shed", "yard"]
+
+
+async def test_both_of_three_are_asked_for(room: TalkingRoom) -> None:
+    await room.says("opened the yard bin")
+    await room.says("opened the attic bin", who="bram")
+    [asked] = await room.says("sealed both", who="bram")
+    assert asked.body == (
+        "Which two: the shed bin, the yard bin or the attic bin? Say it again with their names."
+    )
+    assert "seal" not in [e.act for e in await room.standing()]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["call it Greenie", "let's name it Greenie", "rename it to greenie", "it's called Greenie"],
+)
+async def test_the_bin_in_talk_gets_its_name(room: TalkingRoom, words: str) -> None:
+    await room.says("opened the yard bin")
+    [told] = await room.says(words)
+    assert told.body.casefold().startswith("the yard bin is ")
+    assert [bin.name.casefold() for bin in await (await room.book()).bins()] == ["shed", "greenie"]
+
+
+@pytest.mark.parametrize("words", ["let's call it a day", "call it quits", "call it off"])
+async def test_a_day_is_called_and_no_bin(room: TalkingRoom, words: str) -> None:
+    await room.says("opened the yard bin")
+    assert await room.says(words) == []
+
+
+async def test_a_number_far_from_the_one_before_corrects_nothing(room: TalkingRoom) -> None:
+    await room.says("drained 150 ml from the shed bin")
+    await room.says("oops meant 300")
+    await room.says("oops meant 3")
+    volumes = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert volumes == [0.3]
+
+
+async def test_a_question_of_ones_own_is_no_yes(room: TalkingRoom) -> None:
+    await room.says("added 0 kg to the shed bin")
+    before = len(await room.standing())
+    for words in ("do I drain it", "do we open it?", "right then, later"):
+        await room.says(words)
+    assert len(await room.standing()) == before
+
+
+@pytest.mark.parametrize("words", ["jk", "lol just kidding", "psych!", "haha april fools"])
+async def test_a_jest_is_taken_back(room: TalkingRoom, words: str) -> None:
+    await room.says("added 9 kg to the shed bin")
+    await room.says(words)
+    assert await layers(room) == [2]
+
+
+async def test_a_yes_behind_a_later_record_is_not_for_an_earlier_question(
+    room: TalkingRoom,
+) -> None:
+    [asked] = await room.says("sealed it with 3 kg of tape")
+    assert asked.body == "Shall I write down a sealing?"
+    await room.says("added 1 kg to the shed bin")
+    await room.says("yes")
+    assert [e.act for e in await room.standing()] == ["open", "layer", "layer"]
+
+
+@pytest.mark.parametrize("words", ["double that", "what was the last entry I logged?"])
+async def test_what_only_sounds_like_striking_strikes_nothing(
+    room: TalkingRoom, words: str
+) -> None:
+    await room.says(words)
+    assert await layers(room) == [2]
+
+
+async def test_a_bare_amount_with_nothing_to_correct_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("opened the yard bin, 25 L", who="bram")
+    [asked] = await room.says("adde 2kg peal", who="bram")
+    assert asked.body == "Shall I write down 2 kg in the yard bin?"
+    await room.says("yes", who="bram")
+    assert await layers(room) == [2, 2]
+
+
+async def test_opening_again_is_told_in_the_story(room: TalkingRoom) -> None:
+    await room.says("sealed the shed bin")
+    await room.says("unsealed it")
+    [told] = await room.says("story of the shed bin")
+    assert "opened again by ines" in told.body

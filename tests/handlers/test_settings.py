@@ -3,9 +3,11 @@
 import pytest
 
 from handlers.reading.acts import Ask, Layer, Seal, Set
+from storage.database import Database
 from storage.rooms import find
 from tests.group import Group
 from tests.reading.context import acts
+from tests.room import TalkingRoom
 
 
 @pytest.mark.parametrize(
@@ -83,3 +85,68 @@ async def test_a_group_that_ferments_for_three_weeks_buries_later(group: Group) 
     assert (await group.dues())["shed", "bury"][1].isoformat() == "2026-03-25"
     said = await group.says(Ask(topic="dilution", liquid_l=0.1))
     assert "100 parts" in said.say
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """A bin whose first draining falls due on a Thursday."""
+    room = TalkingRoom(db)
+    await room.says("hello", who="bram")
+    await room.says("opened the shed bin, 20 L")
+    await room.says("added 2 kg to the shed bin")
+    await room.waits(minutes=1)
+    return room
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("send the reminders in the evening", "What is due comes at 18:00 from now on."),
+        ("remind us every morning instead", "What is due comes at 09:00 from now on."),
+        ("move the reminders to 7 in the evening", "What is due comes at 19:00 from now on."),
+        ("no reminders before 8", "I keep quiet from 21:00 to 08:00 from now on."),
+        ("don't remind us after ten at night", None),
+        ("no nagging after 10 pm", "I keep quiet from 22:00 to 07:00 from now on."),
+        ("stop the reminders after 8", "I keep quiet from 20:00 to 07:00 from now on."),
+    ],
+)
+async def test_hours_of_the_day_for_reminders(
+    room: TalkingRoom, said: str, told: str | None
+) -> None:
+    assert [m.body for m in await room.says(said)] == ([told] if told else [])
+
+
+async def test_a_digest_before_the_first_hour_allowed_comes_then(room: TalkingRoom) -> None:
+    await room.says("remind us at 8")
+    [told] = await room.says("no reminders before 9:30")
+    assert told.body == (
+        "I keep quiet from 21:00 to 09:30 from now on. What is due comes at 09:30."
+    )
+    kept = (await room.book()).room
+    assert f"{kept.digest_at:%H:%M} {kept.quiet_to:%H:%M}" == "09:30 09:30"
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["stop the reminders till next Monday", "no reminders for a week please", "pause the nagging "
+     "until Monday 9 March"],
+)  # fmt: skip
+async def test_reminders_pause_and_come_again_of_themselves(room: TalkingRoom, said: str) -> None:
+    [told] = await room.says(said)
+    assert told.body.startswith("No reminders until Monday 9 March")
+    assert await room.waits(days=5, hours=20) == []
+    assert [m.kind for m in await room.waits(days=2)] == ["digest"]
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("stop reminding me", "I remind the group together"),
+        ("please don't nag me any more", "I remind the group together"),
+        ("no reminders until pigs fly", "Until which day?"),
+    ],
+)
+async def test_what_no_pause_is_stops_nothing(room: TalkingRoom, said: str, told: str) -> None:
+    [answer] = await room.says(said)
+    assert answer.body.startswith(told)
+    assert any(message.kind == "digest" for message in await room.waits(days=5))

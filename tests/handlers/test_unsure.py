@@ -32,7 +32,18 @@ async def test_a_bare_no_leaves_it(group: Group, words: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "words", ["", "no idea what you are talking about", "lovely day", "added 3 kg of rice today"]
+    "words",
+    [
+        "",
+        "no idea what you are talking about",
+        "lovely day",
+        "added 3 kg of rice today",
+        "do I drain it?",
+        "do we open it",
+        "sure about that?",
+        "no, 3 kg",
+        "right then, Friday",
+    ],
 )
 async def test_other_words_are_no_answer(group: Group, words: str) -> None:
     await group.says(GUESS)

@@ -27,6 +27,10 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
     ("said", "meant"),
     [
         ("I'm away till Monday", march(5, 8)),
+        ("I'm off till Monday", march(5, 8)),
+        ("we're off from Saturday until 12 March", march(7, 11)),
+        ("off until Monday folks", march(5, 8)),
+        ("Bram is off for two weeks", march(5, 18, "Bram")),
         ("I'm away from the 3rd to the 10th", march(3, 10)),
         ("Pailkeeper, I am away until 12 March please", march(5, 11)),
         ("away 13-20 March", march(13, 20)),

@@ -22,6 +22,8 @@ QUESTIONS = [
     ("How many 20 L buckets for 4 people?", Ask(topic="bins", people=4.0, capacity_l=20.0)),
     # US Census 2023: 2.5 people to a household.
     ("how many bins for 12 households", Ask(topic="bins", people=30.0)),
+    ("what size bin is right for a household of three?", Ask(topic="bins", people=3.0)),
+    ("how big a bucket for five people", Ask(topic="bins", people=5.0)),
     ("if one fills in 5 days how many bins do we need?", Ask(topic="bins", days=5.0)),
     ("if a bin fills in 2 weeks how many bins do we need?", Ask(topic="bins", days=14.0)),
     ("bot, how many bins should we have for 1 kg a day?", Ask(topic="bins", week_kg=7.0)),

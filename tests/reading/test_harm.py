@@ -10,6 +10,7 @@ from tests.reading.context import group
 TOLD = [
     ("liquid got in my eye", "in the eye"),
     ("some got in my eye", "in the eye"),
+    ("my eye burns, I was draining just now", "in the eye"),
     ("the juice squirted right into Ruth's eye!", "in the eye"),
     ("splashed leachate in my mouth", "swallowed"),
     ("the child drank the juice", "swallowed"),
@@ -115,6 +116,8 @@ def test_a_splash_loses_no_record() -> None:
         ("can I put it down the drain", "drain", None),
         ("can I use it on houseplants?", "houseplants", None),
         ("is the juice ok for lettuce?", "lettuce", None),
+        ("would 1 to 200 be safe on strawberries", "strawberries", 200.0),
+        ("is 1:50 too strong for roses?", "roses", 50.0),
         ("is it ok to tip the leachate down the sink?", "drain", None),
     ],
 )

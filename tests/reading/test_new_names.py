@@ -164,3 +164,40 @@ def test_a_lone_word_behind_an_amount_may_be_a_new_bin(text: str, bin: str | Non
     (layer,) = acts(text, in_room=True)
     assert isinstance(layer, Layer)
     assert layer.bin == bin
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("opened the plot7 bin", "plot7"),
+        ("sealed the flat 12 bin", "flat 12"),
+        ("added 2 kg to the c4 bin", "c4"),
+        ("added 2 kg to stair9", "stair9"),
+        ("sealed the number 5 bin", "bin 5"),
+        ("added 2 kg to the 20 L bin", None),
+    ],
+)
+def test_a_new_bin_is_called_by_a_word_and_a_number(text: str, name: str | None) -> None:
+    (act,) = read(text, group(in_room=True))
+    assert isinstance(act, Layer | Open | Seal)
+    assert act.bin == name
+
+
+@pytest.mark.parametrize("text", ["added 2 kg to plot7", "2 kg of peel into plot 7", "put 2 kg in "
+                                  "the plot7 bin"])  # fmt: skip
+def test_a_number_in_a_bins_name_is_no_slip(text: str) -> None:
+    (act,) = read(text, group(in_room=True, bins=("plot7", "plot70", "shed")))
+    assert isinstance(act, Layer)
+    assert (act.bin, act.mass_kg) == ("plot7", 2)
+
+
+@pytest.mark.parametrize("text", ["sealed the orange one", "added 2 kg to our orange one"])
+def test_a_colour_alone_names_a_bin_in_a_room(text: str) -> None:
+    (act,) = read(text, group(in_room=True))
+    assert isinstance(act, Layer | Seal)
+    assert act.bin == "orange"
+
+
+@pytest.mark.parametrize("text", ["I like the orange one", "buy the orange one", "the orange one?"])
+def test_another_orange_one_is_talk(text: str) -> None:
+    assert read(text, group(in_room=True)) == ()

@@ -123,3 +123,94 @@ def test_bins_that_no_name_tells_apart_are_not_one_bin(text: str) -> None:
 )
 def test_what_somebody_is_about_to_do_is_not_done(text: str) -> None:
     assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "put four kilos of despair in the shed bin",
+        "2 lb of my own foolishness into bin 3",
+        "a whole bucket of Ruth's excuses to the shed",
+        "tipped 70 kg of landlord into big blue",
+        "half a kilo of wounded pride for Tall Paul",
+        "added 3 kg of heartfelt compliments to the shed",
+    ],
+)
+def test_what_no_scale_weighs_is_a_jest(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("1.4 kg of regrets, mainly pasta, in the shed bin", 1.4),
+        ("1 kg of leek tops and 3 kg of despair into the shed bin", 1),
+        ("2 kg of my neighbour's windfalls into the shed", 2),
+        ("put 2 kg of mystery meat in bin 3", 2),
+        ("2 kg of passion fruit skins in the shed", 2),
+        ("added 2 kg to the shed, hope that's fine", 2),
+    ],
+)
+def test_scraps_beside_a_jest_are_told(text: str, kg: float) -> None:
+    [layer] = acts(text, in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == kg
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "so this bloke goes: sealed bin 3",
+        "my cousin wrote: drained the shed, then sealed it",
+        "the video said: sealed bin 3 for two weeks",
+        "this chap told me: buried bin 3 under the hedge",
+        "his last text says: 2 kg of peel into big blue",
+        "Ines reckons she put 4 kg in the shed, I doubt it",
+    ],
+)
+def test_words_behind_a_colon_are_those_of_whoever_said_them(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "member"),
+    [
+        ("Ines wrote: drained bin 3", "ines"),
+        ("Ruth told me: I drained bin 3 before lunch", "ruth"),
+        ("Ruth mentioned that she drained bin 3", "ruth"),
+        ("Ines tells me she drained bin 3", "ines"),
+        ("as I said: drained bin 3", None),
+        ("I told Ines: drained bin 3", None),
+        ("never told anybody: drained bin 3", None),
+    ],
+)
+def test_a_members_own_report_is_a_record_by_them(text: str, member: str | None) -> None:
+    [drain] = acts(text, in_room=True)
+    assert isinstance(drain, Drain)
+    assert (drain.bin, drain.member) == ("bin 3", member)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "put 4 kg of trifle in the shed bin, only joking",
+        "jk put 4 kg of trifle in the shed bin",
+        "sealed bin 3 in my dreams",
+        "drained 2 L from bin 3 in another universe",
+        "added 9 kg of cake to the shed... NOT!",
+        "nobody: added 9 kg to the shed",
+        '"put 9 kg in the shed" said no one ever',
+        "once upon a time there were 9 kg of cake in the shed",
+        "moved 2 kg of peel from the shed to bin 3",
+    ],
+)
+def test_a_jest_that_takes_itself_back_is_no_record(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["no joking, put 4 kg in the shed bin", "put 4 kg in the shed, I'm not kidding"]
+)
+def test_what_is_meant_in_earnest_is(text: str) -> None:
+    [layer] = acts(text, in_room=True)
+    assert isinstance(layer, Layer)

@@ -44,6 +44,14 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
             own("clean the caddy", 8, rule=SUNDAYS),
         ),
         (
+            "remind us every evening at 8 to lift the lid",
+            own("lift the lid", 5, rule="FREQ=DAILY", hour=time(20)),
+        ),
+        (
+            "remind us at half past one every night to check the tap",
+            own("check the tap", 5, rule="FREQ=DAILY", hour=time(1, 30)),
+        ),
+        (
             "remind us to buy bran every first Saturday at 9",
             own("buy bran", 7, rule="FREQ=MONTHLY;BYDAY=1SA", hour=time(9)),
         ),

@@ -28,7 +28,7 @@ def test_what_stays_out_is_asked_about(text: str, what: str) -> None:
     assert (act.topic, act.what) == ("allowed", what)
 
 
-@pytest.mark.parametrize("text", ["what about glass?", "cat litter?", "and ash?"])
+@pytest.mark.parametrize("text", ["what about glass?", "clingfilm?", "and ash?"])
 def test_a_bare_thing_is_asked_about_only_behind_the_bots_words(text: str) -> None:
     assert read(text, group(in_room=True)) == ()
     [act] = read(text, group(in_room=True, after_bot=True))
@@ -131,4 +131,36 @@ def test_what_was_among_the_scraps_is_named_and_the_layer_stands(text: str) -> N
     ],
 )
 def test_what_got_in_elsewhere_is_no_news(text: str) -> None:
+    assert not any(isinstance(act, Unfit) for act in read(text, group(in_room=True)))
+
+
+@pytest.mark.parametrize("text", ["cat litter?", "dog poo?", "mouldy crusts?", "tea towels?"])
+def test_a_bare_waste_is_asked_about_wherever_it_is_said(text: str) -> None:
+    found = read(text, group(in_room=True))
+    assert [act.what for act in found if isinstance(act, Ask)] == (
+        [] if "towels" in text else [text.removesuffix("?")]
+    )
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "added 1.5 kg of mouldy rolls to the shed",
+        "800 g moldy cheese into bin 3",
+        "put 2 kg of mouldy naan in the shed bin",
+        "tipped 1 kg mouldy oranges in",
+    ],
+)
+def test_mould_beside_an_amount_has_its_word(text: str) -> None:
+    warned, layer = read(text, group(in_room=True))
+    assert isinstance(warned, Unfit)
+    assert warned.beside_food
+    assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["the bread went mouldy", "we had mouldy bread all week", "is it mouldy, 2 kg?"],
+)
+def test_talk_of_mould_has_none(text: str) -> None:
     assert not any(isinstance(act, Unfit) for act in read(text, group(in_room=True)))

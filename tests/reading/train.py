@@ -18,6 +18,7 @@ from sklearn.linear_model import LogisticRegression
 
 from handlers.reading.features import features
 from handlers.reading.message import read_message
+from handlers.reading.records import RECORD_KINDS
 from tests.reading.corpus import FOLDER, context_of, messages, taught
 
 WEIGHTS = Path("handlers/reading/lexicon/weights.txt")
@@ -30,8 +31,10 @@ LEAST_WEIGHT = 0.12
 LEAST_TOLD = 3
 """Labelled acts of a kind before it is scored at all."""
 
-MAY, SURE = 0.02, 0.55
-"""Likelihoods below which no rule is believed, and from which no rule is needed."""
+SURE = 0.5
+"""Likelihood from which no rule is needed."""
+MAY_QUESTION, MAY_REPLY, MAY_RECORD = 0.02, 0.05, 0.1
+"""Likelihoods below which no rule is believed: what is written down wants most."""
 
 Row = dict[str, Any]
 
@@ -76,11 +79,17 @@ def text_of(models: dict[str, tuple[float, dict[str, float]]]) -> str:
     """The weights as the file holds them, the heaviest of each kind first."""
     lines = []
     for kind, (bias, weights) in models.items():
-        limits = (log(p / (1 - p)) for p in (MAY, SURE))
+        limits = (log(p / (1 - p)) for p in (_may(kind), SURE))
         lines.append(f"[{kind}] {bias:.2f} " + " ".join(f"{limit:.2f}" for limit in limits))
         ordered = sorted(weights.items(), key=lambda pair: (-abs(round(pair[1], 2)), pair[0]))
         lines += [f"{weight:.2f} {name}" for name, weight in ordered]
     return "\n".join(lines) + "\n"
+
+
+def _may(kind: str) -> float:
+    if kind in RECORD_KINDS:
+        return MAY_RECORD
+    return MAY_QUESTION if kind.startswith("ask ") else MAY_REPLY
 
 
 def main() -> None:

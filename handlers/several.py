@@ -1,0 +1,38 @@
+"""One deed on several bins that nobody names: "sealed both", "drained them all"."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from handlers.answer import Answer, Handler, Turn
+from handlers.bins import AT_WORK, either
+from handlers.reading.acts import OnBins
+from handlers.state import Stage, look_up
+
+_STAGES: Mapping[str, frozenset[Stage]] = {
+    "layer": frozenset({"filling"}),
+    "seal": frozenset({"filling"}),
+    "drain": AT_WORK,
+    "bury": frozenset({"fermenting", "ready"}),
+}
+"""Where a bin has to be for the deed to be meant of it."""
+
+
+async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
+    """The deed on each bin that can be meant; of more than two, which are "both" is asked."""
+    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    names = [s.bin.name for s in states if s.run.stage(turn.today) in _STAGES[act.act]]
+    alone = replace(act, each=None)
+    if act.each == "both" and len(names) > 2:
+        return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
+    if len(names) < 2:
+        return await carry_on(alone, turn)
+    return _together([await carry_on(replace(alone, bin=name), turn) for name in names])
+
+
+def _together(answers: Sequence[Answer]) -> Answer:
+    return Answer(
+        entries=[entry for one in answers for entry in one.entries],
+        say="\n".join(one.say for one in answers if one.say),
+        noted=all(one.noted for one in answers),
+        why=[step for one in answers for step in one.why],
+    )
