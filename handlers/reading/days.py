@@ -7,6 +7,7 @@ chooses.
 import calendar
 from collections.abc import Collection, Sequence
 from datetime import UTC, date, datetime, timedelta
+from functools import cached_property
 
 from handlers.reading.dates import Dates
 from handlers.reading.dates import Day as Day
@@ -56,6 +57,11 @@ def read_days(
 
 
 class _Reader(Dates):
+    @cached_property
+    def counts(self) -> bool:
+        """Whether a unit that days are counted in, or "ago", stands anywhere."""
+        return not _STEPS.keys().isdisjoint(self.norms) or "ago" in self.norms
+
     def at_word(self, i: int) -> Day | None:
         word = self.words[i]
         if word.kind == "number":
@@ -232,7 +238,7 @@ class _Reader(Dates):
 
     def counted(self, i: int) -> Day | None:
         """ "3 days ago", "a week ago", "in two days", "5 days from now"."""
-        if _STEPS.keys().isdisjoint(self.norms) and "ago" not in self.norms:
+        if not self.counts:
             return None
         start = i
         ahead = self.norms[i] == "in"

@@ -227,7 +227,7 @@ _EACH = words_in("day week month year head person time night hour go session hou
 
 def of_what(message: Message, amount: Amount) -> str:
     """`bran`, `liquid`, `water`, or nothing if the amount is not said to be of these."""
-    if not message.has(_OTHERS):
+    if not _names_others(message):
         return ""
     norms = message.norms
     at = amount.end
@@ -249,6 +249,11 @@ def of_what(message: Message, amount: Amount) -> str:
 
 _WATER = words_in("water molasses jaggery treacle")
 _OTHERS = BRAN | LIQUID | _WATER
+
+
+@once
+def _names_others(message: Message) -> bool:
+    return message.has(_OTHERS)
 
 
 def _is_said_of_bran(message: Message, amount: Amount) -> bool:
