@@ -74,6 +74,8 @@ def halved(layer: Layer, message: Message) -> Layer:
 
 
 _MEASURED = ("mass", "volume")
+_NOUGHT = words_in("nil nothing nowt zero none 0 zilch nada")
+"""Behind a bin's name: nothing went into it."""
 
 
 def _refs(message: Message) -> list[BinRef]:
@@ -81,7 +83,9 @@ def _refs(message: Message) -> list[BinRef]:
     measures = {i for a in message.amounts for i in range(a.start, a.end)}
     found: list[BinRef] = []
     for ref in sorted((*message.bins, *message.named)):
-        free = ref.start not in measures and (not found or ref.start >= found[-1].end)
+        after = message.norms[ref.end : ref.end + 2]
+        free = _NOUGHT.isdisjoint(after[after[:1] == [":"] :][:1])
+        free = free and ref.start not in measures and (not found or ref.start >= found[-1].end)
         if ref.name is not None and free:
             found.append(ref)
     return found

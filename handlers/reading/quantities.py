@@ -74,7 +74,8 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
         if last is not None and last.quantity == amount.quantity:
             between = norms[last.end : amount.start]
             again = len(between) <= _AGAIN_WORDS and _AGAIN.issuperset(between)
-            if (again and not _INSTEAD.isdisjoint(between)) or _is_repair(between):
+            exact = norms[amount.end : amount.end + 2] == ["to", "be"]  # "well, 4.8 to be exact"
+            if (again and not _INSTEAD.isdisjoint(between)) or _is_repair(between) or exact:
                 out.pop()
             elif _is_second_guess(between, last, amount):
                 amount = amount._replace(start=last.start, value=(last.value + amount.value) / 2)
