@@ -142,7 +142,9 @@ def _parts_in_order(
     for ref, amount in zip(refs, masses, strict=True):
         first, second = sorted(((ref.start, ref.end), (amount.start, amount.end)))
         between = message.norms[first[1] : second[0]]
-        if len(between) <= _NEAR and "." not in between:
+        others = {a.start for a in masses} | {other.start for other in refs}
+        alone = others.isdisjoint(range(first[1], second[0]))
+        if alone and len(between) <= _NEAR + 2 and "." not in between:
             end = max(ref.end, amount.end)
             out.append(_Part(ref, amount, start, end))
             start = end

@@ -293,10 +293,11 @@ def _measured(layer: Layer, message: Message) -> Layer:
 def _weighed(layer: Layer, message: Message) -> Layer:
     """A layer beside a draining, with the weight that another sentence tells of it."""
     whole = whole_of(message)
-    if whole is None or layer.mass_kg is not None or layer.volume_l is not None:
+    drained = layer.volume_l is not None and layer.volume_l == _drained(message)
+    if whole is None or layer.mass_kg is not None or not (layer.volume_l is None or drained):
         return layer
-    masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
-    return replace(layer, mass_kg=amount_sum(masses)[0])
+    mass, _ = amount_sum([a for a in scrap_amounts(whole) if a.quantity == "mass"])
+    return replace(layer, mass_kg=mass, volume_l=layer.volume_l if mass is None else None)
 
 
 def _in_list(norms: Sequence[str], amount: Amount) -> bool:
