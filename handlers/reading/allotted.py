@@ -78,6 +78,8 @@ def halved(layer: Layer, message: Message) -> Layer:
 
 
 _MEASURED = ("mass", "volume")
+_NOUGHT = words_in("nil nothing nowt zero none 0 zilch nada")
+"""Behind a bin's name: nothing went into it."""
 
 
 def _refs(message: Message) -> list[BinRef]:
@@ -85,7 +87,9 @@ def _refs(message: Message) -> list[BinRef]:
     measures = {i for a in message.amounts for i in range(a.start, a.end)}
     found: list[BinRef] = []
     for ref in sorted((*message.bins, *message.named)):
-        free = ref.start not in measures and (not found or ref.start >= found[-1].end)
+        after = message.norms[ref.end : ref.end + 2]
+        free = _NOUGHT.isdisjoint(after[after[:1] == [":"] :][:1])
+        free = free and ref.start not in measures and (not found or ref.start >= found[-1].end)
         if ref.name is not None and free:
             found.append(ref)
     return found
@@ -142,7 +146,9 @@ def _parts_in_order(
     for ref, amount in zip(refs, masses, strict=True):
         first, second = sorted(((ref.start, ref.end), (amount.start, amount.end)))
         between = message.norms[first[1] : second[0]]
-        if len(between) <= _NEAR and "." not in between:
+        others = {a.start for a in masses} | {other.start for other in refs}
+        alone = others.isdisjoint(range(first[1], second[0]))
+        if alone and len(between) <= _NEAR + 2 and "." not in between:
             end = max(ref.end, amount.end)
             out.append(_Part(ref, amount, start, end))
             start = end

@@ -79,6 +79,7 @@ _BEFORE_ONE = words_in(
 )
 _ONLY_ONE = words_in("last final first whole full")
 _OWNED = words_in("my his her our their your the its 's")
+_FILLED = frozenset({"full", "whole", "heaped"})
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _MONEY_SIGNS = frozenset({"£", "$", "€"})
 _FOOT_MARKS = frozenset({"'", "′"})
@@ -293,6 +294,7 @@ class _Reader:
         if number.fraction:
             while at < min(len(words), number.end + 3) and words[at].norm in _OF_A:
                 at += 1
+        at = self.after_filled(at)
         if at in self.taken or at >= len(words):
             return None
         if number.fraction and words[at].kind == "word":
@@ -315,6 +317,12 @@ class _Reader:
             vessel=True,
             size=inner.size and not number.fraction,
         )
+
+    def after_filled(self, at: int) -> int:
+        """Index behind "full" and the like ("2 full 5 L caddies")."""
+        while at + 1 < len(self.words) and self.words[at].norm in _FILLED:
+            at += 1
+        return at
 
     def vessel_at(self, at: int) -> Amount | None:
         unit_there = self.unit(Number(at, at, 1.0))

@@ -6,16 +6,31 @@ from datetime import date
 from itertools import pairwise
 from typing import Generic, NamedTuple, TypeVar
 
-from handlers.reading.acts import Layer
+from handlers.reading.acts import Drain, Layer
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import is_sender
 from handlers.reading.groups import whole_of
+from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import makeup
 from handlers.reading.message import Message
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.vocabulary import words_in
 
 _T = TypeVar("_T")
+
+
+def drained_apart(drain: Drain, message: Message) -> list[Drain]:
+    """A draining for each amount, where each has its own day ("200 ml on Sunday, 150 today")."""
+    days = _days(message)
+    whole = whole_of(message) if len(days) > 1 else None
+    amounts = [] if whole is None or len(set(whole.names())) > 1 else sorted(drawn(whole))
+    dates = _of_each(amounts, days) if len(amounts) > 1 else []
+    if len(set(dates)) < 2:
+        return []
+    return [
+        replace(drain, volume_l=litres([amount]), on=day)
+        for amount, day in zip(amounts, dates, strict=True)
+    ]
 
 
 class _Mark(NamedTuple, Generic[_T]):

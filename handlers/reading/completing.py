@@ -20,7 +20,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
-from handlers.reading.apart import told_apart
+from handlers.reading.apart import drained_apart, told_apart
 from handlers.reading.begun import in_opened, unsized
 from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
@@ -46,8 +46,24 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
         return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
     acts = _drained_only(unsized(_with_amounts(acts, message)), message)
-    done = described(measured_elsewhere(_without_echoes(acts), message), message)
-    return [_on_several(act, message) for act in done] if message.context.in_room else done
+    acts = described(measured_elsewhere(_without_echoes(acts), message), message)
+    acts = _on_one_day(acts, message)
+    return [_on_several(act, message) for act in acts] if message.context.in_room else acts
+
+
+def _on_one_day(acts: list[Act], message: Message) -> list[Act]:
+    """ "Tom sealed the shed, I sealed the hall, both yesterday": the day of every report."""
+    norms = message.norms
+    told = [d for d in message.days if d.start and not d.aside]
+    said = [d for d in told if norms[d.start - 1] in ("both", "all")]
+    if len(said) != 1 or said[0].past > message.today:
+        return acts
+    return [
+        replace(act, on=said[0].past)
+        if isinstance(act, Layer | Drain | Seal) and act.on == message.today
+        else act
+        for act in acts
+    ]
 
 
 def _drained_only(acts: list[Act], message: Message) -> list[Act]:
@@ -58,7 +74,15 @@ def _drained_only(acts: list[Act], message: Message) -> list[Act]:
     out = {(a.bin, a.volume_l) for a in acts if isinstance(a, Drain) and a.volume_l}
     if not out or message.items:
         return acts
-    return [a for a in acts if not (isinstance(a, Layer) and (a.bin, a.volume_l) in out)]
+    bins = {name for name, _ in out}
+    loose = {a.value for a in message.amounts if a.vessel}
+    kept = [a for a in acts if not (isinstance(a, Layer) and (a.bin, a.volume_l) in out)]
+    return [
+        _as_drain(a)
+        if isinstance(a, Layer) and a.volume_l and a.volume_l not in loose and a.bin in bins
+        else a
+        for a in kept
+    ]
 
 
 def _without_echoes(acts: list[Act]) -> list[Act]:
@@ -112,6 +136,12 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
             whole = _whole(act, acts, message)
             apart = _shares(whole, message) or ([] if drains else told_apart(whole, message))
             out += apart or parted(halved(whole, message), message)
+        elif (
+            isinstance(act, Drain)
+            and drains == 1
+            and (each := [] if layers else drained_apart(act, message))
+        ):
+            out += each
         elif isinstance(act, Drain) and drains == 1 and act.volume_l is None:
             volume = _left(message, acts) if layers else _drained(message)
             out.append(replace(act, volume_l=volume, bin=drawn_from(message) or act.bin))
@@ -287,10 +317,11 @@ def _measured(layer: Layer, message: Message) -> Layer:
 def _weighed(layer: Layer, message: Message) -> Layer:
     """A layer beside a draining, with the weight that another sentence tells of it."""
     whole = whole_of(message)
-    if whole is None or layer.mass_kg is not None or layer.volume_l is not None:
+    drained = layer.volume_l is not None and layer.volume_l == _drained(message)
+    if whole is None or layer.mass_kg is not None or not (layer.volume_l is None or drained):
         return layer
-    masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
-    return replace(layer, mass_kg=amount_sum(masses)[0])
+    mass, _ = amount_sum([a for a in scrap_amounts(whole) if a.quantity == "mass"])
+    return replace(layer, mass_kg=mass, volume_l=layer.volume_l if mass is None else None)
 
 
 def _in_list(norms: Sequence[str], amount: Amount) -> bool:

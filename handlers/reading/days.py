@@ -126,7 +126,7 @@ class _Reader(Dates):
         if self.leads_amount(i, capital):
             return True
         if i == 0:
-            return capital and (ends or after in ("i", "we"))
+            return (capital and (ends or after in ("i", "we"))) or after in DAY_PARTS
         return before in BEFORE_SHORT or after in DAY_PARTS or ends
 
     def leads_amount(self, i: int, capital: bool) -> bool:

@@ -187,6 +187,8 @@ def _is_doer(group: Group, ref: MemberRef) -> bool:
     while start > group.start and norms[start - 1] in _TITLES:
         start -= 1
     before = norms[start - 1] if start > group.start else ""
+    if before in (",", "(", "and") and _is_among_us(norms[group.start : start]):
+        return False
     if _is_introduced(group, ref, start, before):
         return True
     if group.verb is not None and norms[ref.end : group.verb.start] == ["who"]:
@@ -194,6 +196,11 @@ def _is_doer(group: Group, ref: MemberRef) -> bool:
     if before in _NOT_BY and not (before == "from" and group.verb is None):
         return False
     return _does(group, ref.end)
+
+
+def _is_among_us(left: Sequence[str]) -> bool:
+    """ "We (me, Tom, Priya) buried it": the sender is one of them."""
+    return "(" in left and ")" not in left and not _OWN.isdisjoint(left)
 
 
 def _is_introduced(group: Group, ref: MemberRef, start: int, before: str) -> bool:
@@ -233,7 +240,7 @@ def _stands_in_list(group: Group, ref: MemberRef) -> bool:
         return "," in told
     number = group.clauses[0].sentence
     verbless = all(c.verb is None for c in group.message.clauses if c.sentence == number)
-    return verbless and told.count(",") > 1
+    return verbless and sum(norm in _LIST_SIGNS for norm in told) > 1
 
 
 def _is_logging(group: Group) -> bool:

@@ -28,11 +28,16 @@ def measured_elsewhere(acts: Sequence[Act], message: Message) -> list[Act]:
 
 
 _MEASURED = Observe | Open | Stock | Batch | Ask
+_ON_HAND = words_in("shelf total altogether makes thats 's left hand stock us")
 
 
 def _one_stock(acts: Sequence[Act], message: Message) -> list[Act]:
     """ "A jar of starter left, about a pound": what was weighed says how much the vessel holds."""
     weighed = any(isinstance(act, Stock) and act.mass_kg is not None for act in acts)
+    masses = [a.value for a in message.amounts if a.quantity == "mass"]
+    mixed = any(isinstance(a, Batch) and [a.mass_kg] == masses for a in acts)
+    if mixed and not message.has(_ON_HAND):  # "got 10 lb of bran fermenting"
+        return [a for a in acts if not (isinstance(a, Stock) and a.mass_kg == masses[0])]
     if not weighed:
         return list(acts)
     held = {a.value for a in message.amounts if a.vessel}

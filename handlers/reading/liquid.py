@@ -76,9 +76,24 @@ def drawn(group: Group) -> list[Amount]:
         out = [a for a in out if not a.size]
     norms = group.message.norms
     out = [a for a in out if not a.start or norms[a.start - 1] != "into"] or out
-    exact = [a for a in out if not a.vessel]
+    exact = _said_twice([a for a in out if not a.vessel])
+    out = [a for a in out if a.vessel or a in exact]
     came_out = [a for a in out if is_drawn(group.message, a)]
     return [a for a in came_out if not a.vessel] or exact or came_out or out
+
+
+def _said_twice(amounts: list[Amount]) -> list[Amount]:
+    """ "Half a litre off the shed, 500 ml": one amount in two units counts as it was said last."""
+    if len(amounts) != 2:
+        return amounts
+    first, second = amounts
+    other_unit = first.factor != second.factor and bool(first.factor and second.factor)
+    alike = abs(first.value - second.value) <= _SAME * first.value
+    return [second] if other_unit and alike else amounts
+
+
+_SAME = 0.12
+"""Two figures of one amount, rounded, differ by no more."""
 
 
 def _sizes_new_bin(group: Group, amount: Amount) -> bool:

@@ -198,7 +198,10 @@ def name_behind(group: Group) -> str | None:
     message = group.message
     sentence = message.sentences[group.clauses[0].sentence]
     for i in range(group.start, sentence.end - 1):
-        if message.norms[i] in (":", ",", "-", "(") and message.words[i + 1].text[:1].isupper():
+        if (
+            message.norms[i] in (":", ",", "-", "—", "(")
+            and message.words[i + 1].text[:1].isupper()
+        ):
             return name_from(message, i + 1, sentence.end, capital=True)
     return None
 

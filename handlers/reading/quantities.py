@@ -78,7 +78,8 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
         if last is not None and last.quantity == amount.quantity:
             between = norms[last.end : amount.start]
             again = len(between) <= _AGAIN_WORDS and _AGAIN.issuperset(between)
-            if (again and not _INSTEAD.isdisjoint(between)) or _is_repair(between):
+            exact = norms[amount.end : amount.end + 2] == ["to", "be"]  # "well, 4.8 to be exact"
+            if (again and not _INSTEAD.isdisjoint(between)) or _is_repair(between) or exact:
                 out.pop()
             elif _is_second_guess(between, last, amount):
                 amount = amount._replace(start=last.start, value=(last.value + amount.value) / 2)
@@ -265,7 +266,7 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
     first = max(0, amount.start - _BACK + 1)
     if not message.bran(first, amount.start):
         return False
-    spans = [(x.start, x.end) for x in message.items]
+    spans = [(x.start, x.end) for x in message.items if not x.generic]  # "bran remains 600 g"
     spans += [(x.start, x.end) for x in message.bins]
     spans += [(x.start, x.end) for x in message.amounts]
     named = {i for start, end in spans for i in range(start, end)}
@@ -391,7 +392,9 @@ def _came_out(group: Group, item: Item) -> bool:
     if not group.message.liquid_at(item.start):
         return False
     ends = {a.end for a in group.amounts if a.quantity == "volume" or a.liquid_l is not None}
-    return not ends.isdisjoint((item.start, item.start - 1, item.start - 2))
+    starts = {a.start for a in group.amounts if a.quantity == "volume" or a.liquid_l is not None}
+    before = not ends.isdisjoint((item.start, item.start - 1, item.start - 2))
+    return before or item.end in starts or item.end + 1 in starts
 
 
 def _weights(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> list[float] | None:

@@ -65,13 +65,20 @@ def said_day(group: Group) -> Day | None:
     """The day that the group's own words give, if any."""
     if not group.days:
         return None
-    told = [d for d in group.days if not d.aside and _tells_when(group, d)]
+    told = [d for d in group.days if not d.aside and not _is_now(group.message, d)]
+    told = [d for d in told if _tells_when(group, d)]
     told = [d for d in told if not _is_other_day(group, d)]
     today = group.message.today
     # "not much today, ... last night": a day that is over says more than today
     return next(
         (d for d in told if d.past != today or d.future != today), told[0] if told else None
     )
+
+
+def _is_now(message: Message, day: Day) -> bool:
+    """ "It's under the tree now, dug in on Saturday": now is no day of a deed."""
+    now = message.norms[day.start : day.end] == ["now"]
+    return now and message.norms[max(0, day.start - 1) : day.start] != ["not"]
 
 
 def _is_other_day(group: Group, day: Day) -> bool:
@@ -198,7 +205,7 @@ def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:
     """The one past day that the message tells, where no other report has it for itself."""
     message = groups[k].message
     days = [d for d in message.days if not d.aside or (since and _since(message, d))]
-    if any(d.past == message.today for d in days):
+    if any(d.past == message.today and not _is_now(message, d) for d in days):
         return None
     past = [d for d in days if d.past < message.today]
     if len({d.past for d in past}) != 1:

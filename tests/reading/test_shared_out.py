@@ -36,6 +36,7 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("4.4 kg with the pail, pail weighs 1.2, so bin 3 got 3.2", 3.2),
         ("weighed in at 2.75 kg, tub included (tub is 250 g), bin 3", 2.5),
         ("two kg, sorry three kg of peel into bin 3", 3.0),
+        ("put 5 kilos in bin 3, well 4.8 to be exact, all bread", 4.8),
         ("weighed 3.3 kg before and 1.1 kg after emptying it, bin 3", 2.2),
         ("added the bones from 2 kg of wings to bin 3, 600 g", 0.6),
         ("put the rolls in bin 3, it'd be a kilo and a half easy", 1.5),

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Amend, Batch, Drain, Layer, Stock
+from handlers.reading.acts import Amend, Batch, Drain, Layer, Seal, Stock
 from tests.reading.context import acts
 
 
@@ -93,7 +93,7 @@ def test_figures_and_units_alone(text: str, kg: float | None) -> None:
     ("text", "litres"),
     [
         ("160 out of bin 3", 0.16),
-        ("took a litre off bin 3, 900 ml", 1.0),
+        ("took a litre off bin 3, 900 ml", 0.9),
         ("bin 3 sealed, jug emptied, 410", 0.41),
         ("put 1.2 kg of leeks in the shed bin and drained bin 3, 300 off it", 0.3),
         ("put 2 kg of crumble in bin 3, and 400 ml of brown water out of it", 0.4),
@@ -102,6 +102,22 @@ def test_figures_and_units_alone(text: str, kg: float | None) -> None:
 )
 def test_figures_of_a_drain(text: str, litres: float) -> None:
     assert [act.volume_l for act in acts(text) if isinstance(act, Drain)] == [litres]
+
+
+def test_drains_of_several_days() -> None:
+    found = acts("took 200 ml from bin 3 on Sunday and another 150 today")
+    told = [(f"{act.on:%d}", act.volume_l) for act in found if isinstance(act, Drain)]
+    assert told == [("14", 0.2), ("17", 0.15)]
+
+
+def test_one_day_for_every_report() -> None:
+    found = acts("Ruth sealed bin 3, I sealed the shed, both yesterday")
+    assert [f"{act.on:%d}" for act in found if isinstance(act, Seal)] == ["16", "16"]
+
+
+def test_what_was_mixed_is_not_on_hand_besides() -> None:
+    (batch,) = acts("got 10 lb of bran fermenting in the garage as of this morning")
+    assert isinstance(batch, Batch)
 
 
 def test_a_dribble_is_no_layer() -> None:
