@@ -24,10 +24,15 @@ class _Part(NamedTuple):
 
     ref: BinRef
     amount: Amount | None
+    start: int = 0
+    """The words among which its things are named."""
+    end: int = 0
 
 
 def allotted(layers: Sequence[Layer], message: Message) -> list[Layer]:
     """The layers with each bin's own part, if the message shares one lot out; else none."""
+    if len(message.bins) + len(message.named) < 2:
+        return []
     refs = _refs(message)
     if len({ref.name for ref in refs}) < 2:
         return []
@@ -53,10 +58,13 @@ def allotted(layers: Sequence[Layer], message: Message) -> list[Layer]:
 
 def halved(layer: Layer, message: Message) -> Layer:
     """ "Half into the shed, half to the dog": the one bin named has half of it."""
+    if not message.has(_HALF):
+        return layer
     names = {ref.name for ref in _refs(message)}
     halves = [i for i, norm in enumerate(message.norms) if norm in _HALF]
     held = {i for a in message.amounts for i in range(a.start, a.end)}
-    free = [i for i in halves if i not in held]
+    things = {item.start for item in message.items}
+    free = [i for i in halves if i not in held and i + 1 not in things]
     if not free:
         return layer
     rest = len(free) > 1 or (len(free) == 1 and message.has(_REST, free[0]))
@@ -74,31 +82,77 @@ _MEASURED = ("mass", "volume")
 
 def _refs(message: Message) -> list[BinRef]:
     """Where a bin is named, each stretch once."""
+    measures = {i for a in message.amounts for i in range(a.start, a.end)}
     found: list[BinRef] = []
     for ref in sorted((*message.bins, *message.named)):
-        if ref.name is not None and (not found or ref.start >= found[-1].end):
+        free = ref.start not in measures and (not found or ref.start >= found[-1].end)
+        if ref.name is not None and free:
             found.append(ref)
     return found
 
 
 def _parts(message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]) -> list[_Part]:
+    behind = bool(masses) and refs[0].end <= masses[0].start
+    parts = _parts_behind(message, refs, masses) if behind else _parts_before(message, refs, masses)
+    return parts if len(parts) == len(refs) else _parts_in_order(message, refs, masses)
+
+
+def _parts_before(
+    message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]
+) -> list[_Part]:
+    """ "6 kg to the shed, the rest to the hall": each bin's part stands before its name."""
     out: list[_Part] = []
     start = 0
     for ref in refs:
         near = [a for a in masses if start <= a.start and 0 <= ref.start - a.end <= _NEAR]
         lead = max(start, ref.start - _NEAR)
         if message.has(_REST, lead, ref.start):
-            out.append(_Part(ref, None))
+            out.append(_Part(ref, None, start, ref.start))
         elif near:
-            out.append(_Part(ref, near[-1]))
+            out.append(_Part(ref, near[-1], start, ref.start))
         start = ref.end
+    return out
+
+
+def _parts_behind(
+    message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]
+) -> list[_Part]:
+    """ "Bothy 1 kg, cream 600 g, bin 25 another kilo": each bin's part stands behind its name."""
+    ends = [*(ref.start for ref in refs[1:]), len(message.norms)]
+    leads = any(item.end <= refs[0].start for item in message.items)
+    out: list[_Part] = []
+    start = 0
+    for ref, end in zip(refs, ends, strict=True):
+        own = [a for a in masses if ref.end <= a.start < end and a.start - ref.end < _NEAR]
+        if len(own) == 1:  # "egg boxes in the hall, half a pound": its things stand before it
+            window = (start, own[0].end) if leads else (ref.end, end)
+            out.append(_Part(ref, own[0], *window))
+            start = own[0].end
+    return out
+
+
+def _parts_in_order(
+    message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]
+) -> list[_Part]:
+    """ "The halves are in the shed (1.1 kg) and the tea, 300 g, is in the hall": one beside one."""
+    if len(refs) != len(masses):
+        return []
+    out: list[_Part] = []
+    start = 0
+    for ref, amount in zip(refs, masses, strict=True):
+        first, second = sorted(((ref.start, ref.end), (amount.start, amount.end)))
+        between = message.norms[first[1] : second[0]]
+        if len(between) <= _NEAR and "." not in between:
+            end = max(ref.end, amount.end)
+            out.append(_Part(ref, amount, start, end))
+            start = end
     return out
 
 
 def _layer(first: Layer, message: Message, parts: Sequence[_Part], k: int, value: float) -> Layer:
     """The k-th part, made of the things named with it or, if there are none, of the whole lot."""
-    start = parts[k - 1].ref.end if k else 0
-    items = [i for i in message.items if start <= i.start < parts[k].ref.start and not i.absent]
+    part = parts[k]
+    items = [i for i in message.items if part.start <= i.start < part.end and not i.absent]
     own = makeup(items, None) if items and all(part.amount for part in parts) else None
-    layer = replace(first, bin=parts[k].ref.name, mass_kg=value, volume_l=None)
+    layer = replace(first, bin=part.ref.name, mass_kg=value, volume_l=None)
     return layer if own is None else replace(layer, materials=own.shares, rich=own.rich)

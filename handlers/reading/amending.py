@@ -40,6 +40,8 @@ def plain_text(message: Message, *, days: bool = False) -> str:
     norms = message.norms.copy()
     for i in message.bot:
         norms[i] = ""
+    if not (message.bins or (days and message.days)):
+        return _said(norms)
     refs: dict[int, tuple[int, str]] = {d.start: (d.end, "qday") for d in message.days if days}
     refs |= {b.start: (b.end, "qbin") for b in message.bins}
     behind = 0
@@ -47,6 +49,10 @@ def plain_text(message: Message, *, days: bool = False) -> str:
         if start >= behind:
             norms[start:end] = [name, *repeat("", end - start - 1)]
             behind = end
+    return _said(norms)
+
+
+def _said(norms: list[str]) -> str:
     return " ".join([norm for norm in norms if norm not in _UNSAID]).strip(" ,.!:?-")
 
 
@@ -55,7 +61,7 @@ _UNSAID = frozenset({"", "@", "☺"})
 
 def word_count(message: Message) -> int:
     """Words of the message, its signs left out."""
-    return sum(1 for w in message.words if w.kind != "sign")
+    return len([w for w in message.words if w.kind != "sign"])
 
 
 def retract(message: Message, text: str) -> Retract | None:
@@ -92,6 +98,15 @@ def amend_from(message: Message, rule: str) -> Amend:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
     amounts = _owned(message, amounts) or amounts
+    right = [a for a in amounts if _stands_against(message, a)]
+    if len(amounts) > 1 and len(right) == 1:  # "the clams were 9 lb, not 7"
+        clause = next((c for c in message.clauses if c.start <= right[0].start < c.end), None)
+        kept &= set(range(clause.start, clause.end)) if clause else kept
+        amounts = right
+    besides = [a.start for a in amounts[1:] if _is_another(message, a)]
+    if besides:  # what follows is of another record
+        kept &= set(range(_clause_start(message, besides[0])))
+        amounts = [a for a in amounts if a.start in kept] or amounts[:1]
     amounts = _in_the_other_unit(message) or _more_like(message) or amounts
     mass, volume = amount_sum(amounts)
     meant = message.norms.index("meant") if "meant" in message.norms else 0
@@ -120,6 +135,33 @@ def amend_from(message: Message, rule: str) -> Amend:
         on=days[0] if days else None,
         rules=(rule,),
     )
+
+
+def _stands_against(message: Message, amount: Amount) -> bool:
+    """Whether the wrong figure stands right behind: ", not 7"."""
+    at = amount.end + (message.norms[amount.end : amount.end + 1] == [","])
+    wrong = message.words[at + 1 : at + 2]
+    return message.norms[at : at + 1] == ["not"] and bool(wrong) and wrong[0].kind == "number"
+
+
+def _is_another(message: Message, amount: Amount) -> bool:
+    """ "Then another 200 g", "and the cafe had 300 g too": what was put in besides."""
+    norms = message.norms
+    if not _BESIDES.isdisjoint(norms[max(0, amount.start - 3) : amount.end]):
+        return True
+    clause = next((c for c in message.clauses if c.start <= amount.start < c.end), None)
+    if clause is None or clause.verb is None or clause.start == message.clauses[0].start:
+        return False
+    words = norms[clause.start : clause.end]
+    own = any(clause.start <= b.start < clause.end for b in message.bins)
+    return own or not _BESIDES.isdisjoint(words) or clause.verb.verb.plain == "forget"
+
+
+def _clause_start(message: Message, i: int) -> int:
+    return next((c.start for c in message.clauses if c.start <= i < c.end), i)
+
+
+_BESIDES = words_in("another also more plus too besides further extra then")
 
 
 def _owned(message: Message, amounts: list[Amount]) -> list[Amount]:

@@ -38,6 +38,8 @@ def read_amounts(
         return with_bare_amounts(words, units, taken, ())
     norms = [word.norm for word in words]
     joined = _counted(words, norms, _said_once(norms, _joined(words, norms, single)))
+    if not _TIMES.keys().isdisjoint(norms):
+        joined = _compared(norms, joined, taken)
     whole = with_bare_amounts(words, units, taken, joined)
     return whole if len(whole) == len(joined) else tuple(_joined(words, norms, whole))
 
@@ -63,6 +65,8 @@ def _as_one(
     if last.size or amount.size:
         return None
     between = [norm for norm in norms[last.end : amount.start] if norm not in _ABOUT]
+    if between == ["+"] and last.factor == amount.factor and last.end == last.start + 1:
+        return amount._replace(start=last.start, value=last.value + amount.value)  # "150 + 200 ml"
     smaller = amount.factor < last.factor and amount.value < last.factor
     if smaller and (not between or (len(between) == 1 and between[0] in _AND)):
         liquid = _sum(last.liquid_l, amount.liquid_l)
@@ -103,7 +107,7 @@ def _is_same(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
         last.quantity == amount.quantity
         and last.quantity in _MASSY
         and last.factor != amount.factor
-        and tuple(between) in _OR
+        and (tuple(between) in _OR or between == [","])
         and abs(last.value - amount.value) <= _SAME * last.value
     )
 
@@ -119,25 +123,60 @@ def _counted(
             out.append(amount)
             continue
         out = [a for a in out if a.end <= count.start]
+        start = count.start if amount.start - count.end < _BEFORE_EACH // 2 else amount.start
         liquid = None if amount.liquid_l is None else amount.liquid_l * count.value
         out.append(
             amount._replace(
-                start=count.start, value=amount.value * count.value, liquid_l=liquid, vessel=False
+                start=start, value=amount.value * count.value, liquid_l=liquid, vessel=False
             )
         )
     return out
 
 
+def _compared(
+    norms: Sequence[str], amounts: Sequence[Amount], taken: Collection[int]
+) -> list[Amount]:
+    """ "Gate got 3 kilos, blue half that", "2 kg in the shed and the same in the hall"."""
+    out = list(amounts)
+    held = {i for a in amounts for i in range(a.start, a.end)} | set(taken)
+    for i, norm in enumerate(norms):
+        times = _TIMES.get(norm)
+        if times is None or i in held:
+            continue
+        behind = _THAT if norm != "same" else _SAME_GOES
+        end = next((i + len(w) for w in behind if tuple(norms[i + 1 : i + 1 + len(w)]) == w), None)
+        near = [a for a in amounts if a.factor and not a.size and 0 < i - a.end <= _LIKE_REACH]
+        if end is not None and near:
+            of = near[-1]
+            end = i + 1 if norm == "same" else end + 1
+            out.append(of._replace(start=i, end=end, value=of.value * times, liquid_l=None))
+    return sorted(out)
+
+
+_THAT = (("that",), ("as", "much"), ("of", "that"), ("this",))
+_SAME_GOES = tuple(
+    (word,) for word in ("in", "into", "to", "for", "from", "off", "out", "amount", "weight")
+)
+_TIMES = {"half": 0.5, "twice": 2.0, "double": 2.0, "triple": 3.0, "treble": 3.0, "same": 1.0}
+_LIKE_REACH = 10
+"""Words between an amount and what is compared with it, at most."""
+
+
 def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -> Number | None:
     """The number of packs whose size the amount is, if it is one."""
     at = amount.start
-    each = norms[amount.end : amount.end + 1] in (["each"], ["apiece"], ["ea"])
+    behind = norms[amount.end : amount.end + 2]
+    each = behind[:1] in (["each"], ["apiece"], ["ea"]) or _is_a_pack(behind)
+    if at > 1 and norms[at - 1] == "each":
+        each, at = True, at - 1
     while at > 0 and norms[at - 1] in ("about", "roughly", "~"):
         at -= 1
     lead = norms[at - 1] if at else ""
+    if tuple(norms[amount.end : amount.end + 2]) in _EACH_TIME:
+        return _times_before(words, norms, at)
     if norms[amount.end : amount.end + 1] and norms[amount.end] in _PACKS:
         return _count_at(words, at - 1, at)  # "three 2 lb bags"
-    if lead not in ("of", "at") and not (each and lead in (",", "(", ":", "-", "with")):
+    if lead not in ("of", "at", "x") and not (each and lead in (",", "(", ":", "-", "with", ".")):
         return None
     pack = _pack_before(norms, at - 2, _BEFORE_EACH if each else 1)
     if pack < 1:
@@ -147,6 +186,27 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
         if number is not None:
             return number
     return None
+
+
+_EACH_TIME = (("each", "time"), ("a", "time"), ("every", "time"), ("each", "go"), ("a", "go"))
+
+
+def _is_a_pack(behind: Sequence[str]) -> bool:
+    """ "500 g a bag", "1 kg per jar"."""
+    return behind[:1] in (["a"], ["per"]) and f"{behind[-1]}s" in _PACKS
+
+
+def _times_before(words: Sequence[Word], norms: Sequence[str], at: int) -> Number | None:
+    """ "Drained it twice, 200 ml each time": how often, said shortly before."""
+    for i in range(at - 1, max(-1, at - 1 - _BEFORE_EACH), -1):
+        if norms[i] in _OFTEN:
+            return Number(at, at, _OFTEN[norms[i]])
+        if norms[i] == "times":
+            return _count_at(words, i - 1, i)
+    return None
+
+
+_OFTEN = {"twice": 2.0, "thrice": 3.0}
 
 
 def _pack_before(norms: Sequence[str], at: int, reach: int) -> int:

@@ -42,7 +42,7 @@ class Amount(NamedTuple):
 _BETWEEN = words_in(
     "good big small large little wee heaped heaping level full scant more whole extra rounded "
     "massive decent generous huge tiny wholesome overflowing packed size sized of fat solid hefty "
-    "tidy nice round"
+    "tidy nice round further extra"
 )
 _ABOUT = words_in(
     "about abt bout around round roughly approx approximately like maybe ~ nearly almost "
@@ -60,6 +60,8 @@ _HEDGES = (
 _HEDGE_STARTS = frozenset(hedge[0] for hedge in _HEDGES)
 _SMALL = 0.001
 """kg in a gram, litres in a millilitre."""
+_LEAST_GRAMS = 50
+"""From here on a bare number behind kilos or litres is one of grams or millilitres."""
 _AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
 _MASSY = ("mass", "volume")
 _DEGREES = ("celsius", "fahrenheit", "degrees")
@@ -68,13 +70,15 @@ _OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
 _ENDINGS = words_in(
     ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after"
 ) | {"\n"}
-_ONE_OF = frozenset(
-    {"kilo", "pound", "lb", "litre", "liter", "pint", "quart", "gallon", "cup", "tablespoon"}
+_ONE_OF = words_in(
+    "kilo kilogram pound lb litre liter pint quart gallon cup cupful tablespoon stone"
 )
 _BEFORE_ONE = words_in(
     "added add put dropped tipped chucked tossed fed got gave threw poured binned brought and plus "
     "final first last whole full odd extra"
 )
+_ONLY_ONE = words_in("last final first whole full")
+_OWNED = words_in("my his her our their your the its 's")
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _MONEY_SIGNS = frozenset({"£", "$", "€"})
 _FOOT_MARKS = frozenset({"'", "′"})
@@ -230,7 +234,17 @@ class _Reader:
             return False
         if spelling == "#":
             return self.units == "us"
+        if spelling == "k":
+            return self.is_kilo(number)
         return not number.word or unit.quantity in ("mass", "volume", "days")
+
+    def is_kilo(self, number: Number) -> bool:
+        """ "1.8k", "2k of skins": k is a kilo where a thousand makes no sense."""
+        words, at = self.words, number.end + 1
+        after = words[at].norm if at < len(words) else ""
+        decimal = "." in words[number.start].norm and number.value < 30
+        free = not after[:1].isalpha() or after in ("in", "into", "to", "of")
+        return (decimal and free) or (after == "of" and number.value <= 50)
 
     def with_tail(self, value: float, end: int, unit: Unit) -> tuple[float, int]:
         """ "a pint and a half", "two kilos three fifty", "2 lb 4": the part without its unit."""
@@ -266,7 +280,8 @@ class _Reader:
         after = words[number.end].norm if number.end < len(words) else "."
         if words[start - 1].norm not in ("another", "plus", "+") or after not in _ENDINGS:
             return None
-        value = number.value * self.last.factor
+        grams = self.last.factor == 1 and number.value >= _LEAST_GRAMS  # "3 kilos, another 300"
+        value = number.value * (_SMALL if grams else self.last.factor)
         liquid = None if self.last.liquid is None else number.value * self.last.liquid
         return Amount(start, number.end, self.last.quantity, value, liquid_l=liquid)
 
@@ -310,15 +325,15 @@ class _Reader:
 
     def vessel_of(self, at: int) -> Amount | None:
         """ "Jam jar of bacon grease": one vessel, without its article."""
-        if self.words[at].kind != "word" or (
-            at and self.words[at - 1].norm in ("the", "my", "that")
-        ):
+        if self.words[at].kind != "word":
             return None
         unit = self.table.get(self.words[at].norm)
         if unit is not None and self.stands_for_one(at, unit):
             value, end = self.with_tail(1.0, at + 1, unit)
             return Amount(at, end, unit.quantity, unit.factor * value)
-        vessel = self.vessel_at(at)
+        vessel = None
+        if not at or self.words[at - 1].norm not in ("the", "my", "that"):
+            vessel = self.vessel_at(at)
         if vessel is None or self.words[vessel.end : vessel.end + 1] == []:
             return None
         after = self.words[vessel.end].norm
@@ -338,14 +353,21 @@ class _Reader:
         after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
         if after in _AND_HALF and self.with_tail(1.0, at + 1, unit)[0] > 1:
             return before is None or before.norm not in _DETERMINED
-        if after == "of" and before is not None and before.kind == "word":
-            return before.norm in _BEFORE_ONE  # "added kilo of peelings"
+        if before is not None and before.norm in _ONLY_ONE:
+            return True  # "the last kilo", "my final pound"
+        if after in ("of", "o") and before is not None and before.kind == "word":
+            return before.norm in _BEFORE_ONE or before.norm in _OWNED  # "my pound of squash"
+        if before is not None and before.norm in _OWNED:
+            return norm == "cupful"
         return (before is None or before.kind == "sign") and after in (
             "in",
             "of",
+            "o",
+            "or",
             "into",
             "off",
             "from",
+            "aff",
             "to",
         )
 

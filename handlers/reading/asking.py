@@ -63,6 +63,8 @@ def _aux_asks(norms: Sequence[str], first: str, after: str, named: bool) -> bool
 
 def _asks_behind_a_bin(norms: Sequence[str], k: int) -> bool:
     """ "Roof bin how many days more": the asking word stands behind what is asked about."""
+    if "how" not in norms and "when" not in norms:
+        return False
     for i in range(k + 1, min(len(norms), k + 4)):
         if (
             norms[i] in ("how", "when")

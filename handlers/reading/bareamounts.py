@@ -5,7 +5,9 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount
+from handlers.reading.daywords import WEEKDAYS
 from handlers.reading.numbers import digits_value
+from handlers.reading.numberwords import UNITS
 from handlers.reading.unitwords import Quantity, Unit, unit_table
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
@@ -23,6 +25,8 @@ _NO_MEASURE = words_in(
 _CLOCK = words_in("am pm h hrs hours oclock % ° degrees celsius c days weeks cm m mm ft")
 _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
 _LISTED = frozenset({",", "and", "&", "n", "plus", "+"})
+_PERHAPS = words_in("maybe perhaps possibly")
+_WHOLE = words_in("it that which them")
 _NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
 _NEAR = 14
 """Words between a unit and a bare number that shares it, at most."""
@@ -40,24 +44,25 @@ class _Place(NamedTuple):
     @property
     def ends(self) -> bool:
         """Whether nothing that it could count follows."""
-        return self.after in _ENDINGS
+        out_of = self.after in ("from", "off") and self.before in _LISTED
+        return self.after in _ENDINGS or out_of
 
 
 def with_bare_amounts(
     words: Sequence[Word], units: Units, taken: Collection[int], found: Sequence[Amount]
 ) -> tuple[Amount, ...]:
     """The amounts found, and the numbers that share their units or one that stands alone."""
+    known = [a for a in found if a.factor]
     held = set(taken) | {i for a in found for i in range(a.start, a.end)}
-    free = [i for i, w in enumerate(words) if w.kind == "number" and i not in held]
+    free = _free_numbers(words, held, spelled=bool(known))
     if not free:
         return tuple(found)
     table = unit_table(units)
-    known = [a for a in found if a.factor]
     apart = None if known else _unit_apart(words, table)
     more: list[Amount] = []
     for i in free:
-        value = digits_value(words[i].norm)
-        if value is None or not value:
+        value = digits_value(words[i].norm) or UNITS.get(words[i].norm)
+        if not value:
             continue
         before, after, beyond = (_norm(words, k) for k in (i - 1, i + 1, i + 2))
         place = _Place(i, value, before, after, beyond)
@@ -66,10 +71,25 @@ def with_bare_amounts(
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
             earlier = [a for a in known if a.end <= i]
-            amount = _shared(words, place, earlier) or _shared_ahead(place, known)
+            amount = _of_a_day(place, earlier, taken)
+            if amount is None and words[i].kind == "word":
+                amount = _spelled(place, earlier)
+            elif amount is None:
+                amount = _shared(words, place, earlier) or _shared_ahead(
+                    place, known, decimal=_is_decimal(words[i]), in_named=i - 1 in taken
+                )
         if amount is not None:
             more.append(amount)
     return tuple(sorted((*found, *more))) if more else tuple(found)
+
+
+def _free_numbers(words: Sequence[Word], held: Collection[int], *, spelled: bool) -> list[int]:
+    """Words that are numbers of no amount yet; those spelled out only beside an amount."""
+    return [
+        i
+        for i, word in enumerate(words)
+        if (word.kind == "number" or (spelled and word.norm in UNITS)) and i not in held
+    ]
 
 
 def _norm(words: Sequence[Word], i: int) -> str:
@@ -81,14 +101,22 @@ def _unit_apart(words: Sequence[Word], table: Mapping[str, Unit]) -> Unit | None
     for i, word in enumerate(words):
         if word.norm not in _SHORT_UNITS or i == 0 or words[i - 1].kind == "number":
             continue
-        alone = words[i - 1].kind == "sign" or words[i - 1].norm in ("both", "all", "in")
-        if alone and _norm(words, i + 1) in _ENDINGS:
+        alone = words[i - 1].kind == "sign" or words[i - 1].norm in _BEFORE_APART
+        after = _norm(words, i + 1)
+        if alone and (after in _ENDINGS or after in _BEHIND_APART):
             return table.get(word.norm)
     return None
 
 
+_BEFORE_APART = words_in("both all in thats 's is are obvs meaning")
+_BEHIND_APART = words_in("obvs obviously that of btw each by is i not")
+
+
 def _of_unit_apart(words: Sequence[Word], place: _Place, unit: Unit | None) -> Amount | None:
-    if unit is None or not _is_decimal(words[place.i]):
+    if unit is None:
+        return None
+    small = unit.factor <= _SMALL and 20 <= place.value < 1900
+    if not small and not _is_decimal(words[place.i]):
         return None
     return _amount(place, unit.quantity, unit.factor)
 
@@ -110,6 +138,10 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     if not near:
         return None
     last = near[-1]
+    if place.before in ("less", "minus") and place.after in ("for", "of", "tare") and near:
+        return _amount(place, last.quantity, last.factor)
+    if _guesses_again(place, last) or _is_part_of(place, last):
+        return _amount(place, last.quantity, last.factor)
     if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
         return _amount(place, last.quantity, last.factor)
     if place.after in ("of", "o") and place.before in _LISTED and place.beyond not in _NOT_THINGS:
@@ -118,13 +150,38 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     if place.before == "(" and last.end == place.i - 1 and place.after == ")":
         return None  # "half a kilo (0.5)"
     if not place.ends:
-        return None
+        return _for_bin(place, last)
     if _is_decimal(words[place.i]):
         large = [a for a in near if a.factor >= _LARGE]
         return _amount(place, large[-1].quantity, large[-1].factor) if large else None
     named = place.before.isalpha() and len(place.before) > 2
     small = last.factor <= _SMALL and 50 <= place.value < 1900
+    thing = named and place.before not in _LISTED and place.after in _ENDINGS
+    if thing and last.factor == 1 and 100 <= place.value < 1000 and place.value % 10 == 0:
+        return _amount(place, last.quantity, _SMALL)  # "bothy 1 kg, cream 600"
     return _amount(place, last.quantity, last.factor) if named and small else None
+
+
+def _of_a_day(place: _Place, before: Sequence[Amount], taken: Collection[int]) -> Amount | None:
+    """ "Ten kilos yesterday and two today": the day stands behind the number."""
+    if not before or place.before not in _LISTED or place.i + 1 not in taken:
+        return None
+    last = before[-1]
+    if place.after not in _DAY_STARTS or place.i - last.end > _NEAR:
+        return None
+    return _amount(place, last.quantity, last.factor)
+
+
+_DAY_STARTS = WEEKDAYS.keys() | words_in("today yesterday this last on tonight")
+
+
+def _spelled(place: _Place, before: Sequence[Amount]) -> Amount | None:
+    """ "Two kilos of bones and one of rice"."""
+    near = [a for a in before if place.i - a.end <= _NEAR and a.factor >= _LARGE]
+    if not near or place.before not in _LISTED or place.after != "of":
+        return None
+    things = any(mark.tag == "food" for mark in vocabulary().find([place.beyond]))
+    return _amount(place, near[-1].quantity, near[-1].factor) if things else None
 
 
 _LARGE = 0.4
@@ -132,17 +189,48 @@ _LARGE = 0.4
 _SMALL = 0.001
 
 
-def _shared_ahead(place: _Place, known: Sequence[Amount]) -> Amount | None:
+def _for_bin(place: _Place, last: Amount) -> Amount | None:
+    """ "1 kg for the hall, 400 for the shed"."""
+    listed = place.after == "for" and place.before in _LISTED
+    if not listed or last.factor != 1 or not 100 <= place.value < 1000:
+        return None
+    return _amount(place, last.quantity, _SMALL)
+
+
+def _guesses_again(place: _Place, last: Amount) -> bool:
+    """ "5 lbs, maybe 6, of pears"."""
+    if place.before not in _PERHAPS or last.end < place.i - 3:
+        return False
+    return 0.5 <= place.value * last.factor / (last.value or 1.0) <= 2
+
+
+def _is_part_of(place: _Place, last: Amount) -> bool:
+    """ "3.1 kg, 1.1 of it meat"."""
+    part = place.after == "of" and place.beyond in _WHOLE
+    return part and place.value * last.factor < last.value
+
+
+def _shared_ahead(
+    place: _Place, known: Sequence[Amount], *, decimal: bool, in_named: bool
+) -> Amount | None:
     """ "Bread 400, peel 350 g": a thing's number before the one that has the unit of both."""
     behind = next((a for a in known if place.i < a.start <= place.i + _AHEAD), None)
-    if behind is None or place.after not in (",", "and", "&", "n", "+"):
+    if behind is None:
         return None
+    if place.after == "of" and behind.quantity == "mass" and place.value < 10 and decimal:
+        return _amount(place, "mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
+    if place.after not in (",", "and", "&", "n", "+"):
+        return None
+    if in_named and behind.factor == 1 and 100 <= place.value < 1000:
+        return _amount(place, behind.quantity, _SMALL)  # "cobber 600, nan 900, den a kilo"
+    if place.after == "+" and behind.start == place.i + 2:
+        return _amount(place, behind.quantity, behind.factor)  # "150 + 200 ml"
     alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
     things = place.before in vocabulary() and place.beyond.isalpha()
     return _amount(place, behind.quantity, behind.factor) if alike and things else None
 
 
-_AHEAD = 4
+_AHEAD = 6
 """Words from a bare number to the amount whose unit it shares, at most."""
 
 

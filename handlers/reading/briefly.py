@@ -73,13 +73,15 @@ def asks_due(q: Question) -> bool:
 
 def asks_trouble(q: Question) -> bool:
     """ "Why does it smell of ammonia?" with nothing else named."""
-    asked = words_in(
-        "that why does do what should i we is it normal ok bad wrong mean means about can"
-    )
     start, end = q.own
     norms = q.message.norms
-    inside = [i for i in range(start, end) if norms[i] not in asked and norms[i] != "?"]
+    inside = [i for i in range(start, end) if norms[i] not in _ASKED and norms[i] != "?"]
     return bool(q.signs()) and all(is_only_of_bin(q.message, i, i + 1) for i in inside)
+
+
+_ASKED = words_in(
+    "that why does do what should i we is it normal ok bad wrong mean means about can"
+)
 
 
 def asks_dose(q: Question) -> bool:

@@ -58,7 +58,7 @@ def bury_from(groups: Sequence[Group], k: int, rule: str) -> Bury:
     return Bury(
         bin=_named_elsewhere(groups, k) if target is None else target.name,
         member=member_of(groups, k),
-        on=day_of(groups, k),
+        on=day_of(groups, k, since=True),
         place=place_of(group, target),
         rules=(rule,),
     )

@@ -6,7 +6,9 @@ from dataclasses import replace
 
 from handlers.reading.acts import (
     Act,
+    Amend,
     Batch,
+    Bury,
     Drain,
     Layer,
     Observe,
@@ -14,19 +16,22 @@ from handlers.reading.acts import (
     Open,
     Seal,
     Stock,
+    Unsure,
 )
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.amounts import Amount
+from handlers.reading.apart import told_apart
+from handlers.reading.begun import in_opened, unsized
 from handlers.reading.described import described
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
+from handlers.reading.figures import bare_mass, bare_volume, drawn_from
 from handlers.reading.groups import Group, whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.materials import Makeup
 from handlers.reading.message import Message
 from handlers.reading.naming import given_name
-from handlers.reading.numbers import digits_value
-from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
+from handlers.reading.quantities import amount_sum, makeup_of, of_what, scrap_amounts
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
@@ -38,13 +43,56 @@ _SUMMED = words_in("total so far now altogether week month weighs makes average 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, each in the bin that the message names and with what is told elsewhere in it."""
-    done = described(measured_elsewhere(_with_amounts(acts, message), message), message)
+    if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
+        return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
+    acts = _drained_only(unsized(_with_amounts(acts, message)), message)
+    done = described(measured_elsewhere(_without_echoes(acts), message), message)
     return [_on_several(act, message) for act in done] if message.context.in_room else done
 
 
+def _drained_only(acts: list[Act], message: Message) -> list[Act]:
+    """ "Navy had a dribble for me, 30 ml": one volume of nothing named is no layer besides."""
+    drained = any(isinstance(act, Drain) for act in acts)
+    if not drained and not message.items and message.has(_DRIBBLES):
+        acts = [_as_drain(act) if isinstance(act, Layer) and act.volume_l else act for act in acts]
+    out = {(a.bin, a.volume_l) for a in acts if isinstance(a, Drain) and a.volume_l}
+    if not out or message.items:
+        return acts
+    return [a for a in acts if not (isinstance(a, Layer) and (a.bin, a.volume_l) in out)]
+
+
+def _without_echoes(acts: list[Act]) -> list[Act]:
+    """ "It was Kofi who sealed the roof": a report that says all that it seems to correct."""
+    told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
+    echoed = [a for a in acts if isinstance(a, Amend) and any(_echoes(a, b) for b in told)]
+    return [a for a in acts if a not in echoed]
+
+
+def _echoes(amend: Amend, act: Act) -> bool:
+    said = ("mass_kg", "volume_l", "materials", "bin", "member", "on")
+    given = {name: getattr(amend, name) for name in said if getattr(amend, name) is not None}
+    return amend.member is not None and all(
+        getattr(act, name, None) == value for name, value in given.items()
+    )
+
+
+def _as_drain(layer: Layer) -> Drain:
+    return Drain(
+        volume_l=layer.volume_l,
+        bin=layer.bin,
+        member=layer.member,
+        on=layer.on,
+        rules=layer.rules,
+    )
+
+
+_DRIBBLES = words_in("dribble dribbles trickle drips drip squirt drizzle")
+
+
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
-    acts = enumerated([_in_bin(act, message) for act in acts], message)
-    if deeds(message) < 2:
+    acts = [_in_bin(act, message) if isinstance(act, Open) else act for act in acts]
+    acts = enumerated([_in_bin(act, message) for act in in_opened(acts, message)], message)
+    if len(acts) > 1 and deeds(message) < 2:
         acts = _one_each(acts)
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
     acts = [
@@ -61,22 +109,41 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     out: list[Act] = []
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
-            whole = act if drains else _measured(act, message)
-            out += _shares(whole, message) or parted(halved(whole, message), message)
-        elif isinstance(act, Drain) and drains == 1 and layers == 0 and act.volume_l is None:
-            out.append(replace(act, volume_l=_drained(message)))
+            whole = _whole(act, acts, message)
+            apart = _shares(whole, message) or ([] if drains else told_apart(whole, message))
+            out += apart or parted(halved(whole, message), message)
+        elif isinstance(act, Drain) and drains == 1 and act.volume_l is None:
+            volume = _left(message, acts) if layers else _drained(message)
+            out.append(replace(act, volume_l=volume, bin=drawn_from(message) or act.bin))
         else:
             out.append(act)
     return out
+
+
+def _whole(layer: Layer, acts: Sequence[Act], message: Message) -> Layer:
+    """The one layer with what other sentences tell of it, and nothing that they tell of others."""
+    if any(isinstance(act, Drain) for act in acts):
+        return _weighed(layer, message)
+    amend = next((act for act in acts if isinstance(act, Amend)), None)
+    if amend is None or layer.mass_kg is None:
+        return _measured(layer, message)
+    rest = layer.mass_kg - (amend.mass_kg or 0.0)
+    if any(a.value == layer.mass_kg for a in message.amounts):
+        return layer
+    told = any(a.quantity == "mass" and abs(a.value - rest) < _EXACT for a in message.amounts)
+    return replace(layer, mass_kg=rest) if told and amend.mass_kg else layer
+
+
+_EXACT = 1e-6
 
 
 def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the layers as one lot was shared out; none where nothing was."""
     layers = [act for act in acts if isinstance(act, Layer)]
     parts = allotted(layers, message) if layers else []
-    if {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
+    if not parts or {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
         return []
-    return [*parts, *(act for act in acts if not isinstance(act, Layer))] if parts else []
+    return [*parts, *(act for act in acts if not isinstance(act, Layer))]
 
 
 def _in_bin(act: Act, message: Message) -> Act:
@@ -95,7 +162,7 @@ def _in_bin(act: Act, message: Message) -> Act:
     return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
 
 
-_ANEW = words_in("restarted restart reopened again relaunched")
+_ANEW = words_in("fresh afresh restarted restart reopened again relaunched")
 
 
 def _for_each(act: Act, message: Message) -> list[Act]:
@@ -105,6 +172,9 @@ def _for_each(act: Act, message: Message) -> list[Act]:
     lists = _lists(message)
     for names in lists:
         if act.bin in names or (act.bin is None and len(lists) == 1):
+            days = [d.past for d in message.days if not d.aside and d.past <= message.today]
+            if len(days) == len(names):  # "sealed: gate (Mon), blue (Tue)"
+                return [replace(act, bin=n, on=day) for n, day in zip(names, days, strict=True)]
             return [replace(act, bin=name) for name in names]
     return [act]
 
@@ -197,7 +267,7 @@ def _measured(layer: Layer, message: Message) -> Layer:
         return layer
     mass, volume = amount_sum(scrap_amounts(whole))
     if mass is None and layer.mass_kg is None:
-        mass = _weighed_aside(message) or _bare_kilos(message)
+        mass = _weighed_aside(message) or bare_mass(message)
     made = makeup_of(whole)
     if layer.mass_kg is None and mass is not None:
         layer = replace(layer, mass_kg=mass, volume_l=None)
@@ -209,7 +279,18 @@ def _measured(layer: Layer, message: Message) -> Layer:
         layer = replace(layer, mass_kg=mass)
     else:
         made = None if layer.materials != {"mixed": 1.0} else made
-    return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+    if made is None or made.shares is layer.materials:
+        return layer
+    return replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _weighed(layer: Layer, message: Message) -> Layer:
+    """A layer beside a draining, with the weight that another sentence tells of it."""
+    whole = whole_of(message)
+    if whole is None or layer.mass_kg is not None or layer.volume_l is not None:
+        return layer
+    masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
+    return replace(layer, mass_kg=amount_sum(masses)[0])
 
 
 def _in_list(norms: Sequence[str], amount: Amount) -> bool:
@@ -229,44 +310,22 @@ _ABOUT = words_in("about maybe perhaps roughly around approx nearly almost say s
 def _weighed_aside(message: Message) -> float | None:
     """ "She says it's 1.6 kg": the one mass of the message, whoever read it off the scale."""
     masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
-    said = [a for a in masses if _sense_at(message, a.start) not in _SUPPOSED]
+    said = [
+        a
+        for a in masses
+        if _sense_at(message, a.start) not in _SUPPOSED or _is_estimate(message, a.start)
+    ]
     return said[0].value if len(masses) == 1 and said and not message.bran() else None
 
 
+def _is_estimate(message: Message, i: int) -> bool:
+    """ "It'd be a kilo and a half easy": supposed in form only."""
+    clause = next(c for c in message.clauses if c.start <= i < c.end)
+    words = message.norms[clause.start : clause.start + 4]
+    return words[:1] in (["it"], ["that"], ["they"]) and "be" in words
+
+
 _SUPPOSED = frozenset({"if", "will", "habit"})
-
-
-def _bare_kilos(message: Message) -> float | None:
-    """ "Bin 12: rendang mostly. 1.4": in a metric group a lone decimal is one of kilos."""
-    return _bare(message, _DECIMAL, weighed=message.has(_SCALES))
-
-
-def _bare_millilitres(message: Message) -> float | None:
-    """ "Drained Bridie, 250": in a metric group a lone round number is one of millilitres."""
-    found = _bare(message, _HUNDREDS, weighed=False)
-    return None if found is None else found / 1000
-
-
-def _bare(message: Message, form: re.Pattern[str], *, weighed: bool) -> float | None:
-    """The one number of that form, said of nothing else, where nothing is measured."""
-    if message.context.units != "metric" or message.amounts:
-        return None
-    spans = [(d.start, d.end) for d in message.days] + [(b.start, b.end) for b in message.bins]
-    held = {i for start, end in spans for i in range(start, end)}
-    words = enumerate(message.words)
-    alone = [i for i, w in words if i not in held and form.fullmatch(w.norm)]
-    if len(alone) != 1 or not (weighed or _ends(message.norms[alone[0] + 1 : alone[0] + 2])):
-        return None
-    return digits_value(message.norms[alone[0]])
-
-
-_HUNDREDS = re.compile(r"[1-9]\d?[05]0|[5-9]0")
-_SCALES = words_in("scale scales weighed")
-_DECIMAL = re.compile(r"\d{1,2}[.,]\d")
-
-
-def _ends(after: Sequence[str]) -> bool:
-    return not after or not after[0].isalnum()
 
 
 def _is_asked(message: Message, i: int) -> bool:
@@ -300,16 +359,31 @@ def _drained(message: Message) -> float | None:
         return told
     exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
     told_of = len(exact) == 1 and _sense_at(message, exact[0].start) not in _SUPPOSED
-    return exact[0].value if told_of else _bare_millilitres(message)
+    return exact[0].value if told_of else bare_volume(message)
+
+
+def _left(message: Message, acts: Sequence[Act]) -> float | None:
+    """The one volume that no layer of the message has, in a clause that tells what was."""
+    layers = [act for act in acts if isinstance(act, Layer)]
+    if any(layer.mass_kg is None for layer in layers):
+        return None
+    exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
+    if not exact:
+        return bare_volume(message)
+    told = len(exact) == 1 and _sense_at(message, exact[0].start) in ("did", "none")
+    return exact[0].value if told and of_what(message, exact[0]) in ("", "liquid") else None
 
 
 def _shares(layer: Layer, message: Message) -> list[Layer]:
     """ "Split between the shed and the hall" is half for each, "1 kg to each bin" one for each."""
+    if len(message.bins) + len(message.named) < 2:
+        return []
     refs = [r for r in sorted((*message.bins, *message.named)) if not _is_asked(message, r.start)]
     names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
     if len(names) < 2:
         return []
     measures = {i for a in message.amounts for i in range(a.start, a.end)}
+    measures |= {i for item in message.items for i in range(item.start, item.end)}
     if any(n in _SHARED_OUT for i, n in enumerate(message.norms) if i not in measures):
         part = 1 / len(names)
     elif message.has(_EACH):

@@ -58,7 +58,10 @@ class Dates:
         value_word = ORDINALS.get(self.norms[at])
         if value_word is None or self.norms[at - 1] != "the" or self.counts_things(at + 1):
             return None
-        if self.norms[at] in ("first", "second", "third") and not self.ends_there(at + 1):
+        dated = self.norms[i] == "on" and self.is_over(at + 1)  # "closed on the first by Priya"
+        if self.norms[at] in ("first", "second", "third") and not (
+            dated or self.ends_there(at + 1)
+        ):
             return None
         return self.of_month(i, at + 1, value_word)
 
@@ -99,6 +102,11 @@ class Dates:
             and (self.norms[i + 1] in MONTHS)
         )
 
+    def is_over(self, i: int) -> bool:
+        """Whether word i goes on with something else than what an ordinal counts."""
+        after = self.norms[i] if i < len(self.norms) else ""
+        return not after[:1].isalpha() or after in ("by", "and", "i", "we", "but", "with")
+
     def ordinal_of_month(self, i: int) -> Day | None:
         """ "Third of June"."""
         if (
@@ -124,7 +132,7 @@ class Dates:
     def dated(self, i: int) -> Day | None:
         """ "15/8", "9/5", "1.6.", "3 June", "2026-03-05"."""
         norm = self.norms[i]
-        if _ISO.fullmatch(norm):
+        if "-" in norm and _ISO.fullmatch(norm):
             return self.parsed(i, i + 1, norm)
         numeric = _NUMERIC.fullmatch(norm)
         if numeric is not None:
@@ -152,6 +160,7 @@ class Dates:
             sign == "."
             and year is None
             and not (full_stop and before in ("on", "am", "the", "since"))
+            and not (full_stop and len(second) > 1 and before in _LINE_STARTS)
             and not (before in ("on", "am") and self.is_plain_date(i, int(first), int(second)))
         ):
             return None
@@ -186,7 +195,13 @@ class Dates:
         if alone and (max(first, second) > _MONTHS or _tells_deed(before)):
             return max(first, second) <= _DAYS and (second not in _PARTED or first > second)
         leads = i == 0 or before in (".", "!", "\n", ",")
-        told = alone or after in ("i", "we", "put", "added", "drained", "sealed", "buried")
+        measured = self.norms[i + 2 : i + 3] != [] and self.norms[i + 2] in AMOUNT_BEHIND
+        told = (
+            alone or measured or after in ("i", "we", "put", "added", "drained", "sealed", "buried")
+        )
+        written = self.norms[i].startswith("0") or "/0" in self.norms[i]
+        if leads and written and max(first, second) <= _DAYS:
+            return True  # "10/06 gate 1.5 kg"
         return (told and leads and (second > 4 or first > second)) or (
             alone and first > second and second > 4
         )
@@ -240,11 +255,12 @@ class Dates:
 def is_no_date(words: Sequence[Word]) -> bool:
     """Whether a date is said that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
     norms = [word.norm for word in words]
-    return any(
-        _is_no_date(norms, i)
-        for i, norm in enumerate(norms)
-        if norm in MONTHS or norm[:1].isdigit()
-    )
+    dated = [i for i, n in enumerate(norms) if n in MONTHS or (len(n) >= _WHOLE and n[0].isdigit())]
+    return bool(dated) and any(_is_no_date(norms, i) for i in dated)
+
+
+_WHOLE = len("1/1/2026")
+"""Signs in the shortest date that is written as one word with its year."""
 
 
 def _is_no_date(norms: Sequence[str], i: int) -> bool:
@@ -281,6 +297,7 @@ def _fits(number: int, month: int, year: int) -> bool:
     return 1 <= month <= _MONTHS and 1 <= number <= calendar.monthrange(max(year, 1), month)[1]
 
 
+_LINE_STARTS = frozenset({"", "\n"})
 _MONTHS, _DAYS = 12, 31
 _FEW = 9
 """Up to here "the 4" may be four things, unless "on" or "since" stands before it."""

@@ -11,6 +11,7 @@ from datetime import UTC, date, datetime, timedelta
 from handlers.reading.dates import Dates
 from handlers.reading.dates import Day as Day
 from handlers.reading.daywords import (
+    AMOUNT_BEHIND,
     ASIDE,
     BEFORE_SHORT,
     BEHIND_A_DAY,
@@ -25,7 +26,7 @@ from handlers.reading.daywords import (
     STARTS,
     WEEKDAYS,
 )
-from handlers.reading.numbers import read_number
+from handlers.reading.numbers import Number, read_number
 from handlers.reading.words import Word
 
 
@@ -37,10 +38,13 @@ def read_days(
     taken: Collection[int] = (),
 ) -> tuple[Day, ...]:
     """All days named in the words; `at` is the local time of the message."""
+    starts = [i for i, w in enumerate(words) if w.norm in STARTS or w.kind == "number"]
+    if not starts:
+        return ()
     reader = _Reader(words, at, month_first)
     out: list[Day] = []
-    for i, word in enumerate(words):
-        if not (word.kind == "number" or word.norm in STARTS) or i in taken:
+    for i in starts:
+        if i in taken:
             continue
         if out and i < out[-1].end:
             continue
@@ -94,7 +98,10 @@ class _Reader(Dates):
         return free and before not in ("for", "the", "happy", "merry", "till", "until")
 
     def offset(self, i: int) -> Day | None:
+        behind = self.norms[i + 1] if i + 1 < len(self.norms) else ""
         for phrase, offset in FIRST_OF_OFFSET[self.norms[i]]:
+            if len(phrase) > 1 and phrase[1] != behind:
+                continue
             end = i + len(phrase)
             if tuple(self.norms[i:end]) == phrase:
                 day = self.today + timedelta(offset)
@@ -109,10 +116,20 @@ class _Reader(Dates):
         before = self.norms[i - 1] if i else ""
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "."
         capital = self.words[i].text[:1].isupper()
-        ends = capital and after in (".", ",", "!", ")", "\n", ":")
+        ends = capital and after in (".", ",", "!", ")", "\n", ":", "-")
+        if self.leads_amount(i, capital):
+            return True
         if i == 0:
             return capital and (ends or after in ("i", "we"))
         return before in BEFORE_SHORT or after in DAY_PARTS or ends
+
+    def leads_amount(self, i: int, capital: bool) -> bool:
+        """ "Sat 1.5 kg, Sun 2 kg": a day that begins a list, with its amount."""
+        before = self.norms[i - 1] if i else ""
+        numbered = self.words[i + 1 : i + 2] and self.words[i + 1].kind == "number"
+        if not numbered or before not in ("", ",", ";", ".", "\n", "and", "&", ":", "-"):
+            return False
+        return capital or not AMOUNT_BEHIND.isdisjoint(self.norms[i + 2 : i + 3])
 
     def weekday_number(self, i: int) -> int | None:
         if i >= len(self.norms):
@@ -215,6 +232,8 @@ class _Reader(Dates):
 
     def counted(self, i: int) -> Day | None:
         """ "3 days ago", "a week ago", "in two days", "5 days from now"."""
+        if _STEPS.keys().isdisjoint(self.norms) and "ago" not in self.norms:
+            return None
         start = i
         ahead = self.norms[i] == "in"
         number = read_number(self.words, i + 1 if ahead and i + 1 < len(self.words) else i)
@@ -222,6 +241,8 @@ class _Reader(Dates):
             return None
         unit = self.norms[number.end]
         step = _STEPS.get(unit)
+        if unit in WEEKDAYS and self.norms[number.end + 1 : number.end + 2] == ["ago"]:
+            return self.weekdays_ago(start, number)
         if step is None or (ahead and step > _FORTNIGHT):
             return None  # "the first in a month" tells of the past
         after = self.norms[number.end + 1] if number.end + 1 < len(self.norms) else ""
@@ -239,6 +260,12 @@ class _Reader(Dates):
                 return Day(start, end, then.date(), then.date(), at=then.time())
             return Day(start, end, self.today + span, self.today + span)
         return None
+
+    def weekdays_ago(self, start: int, number: Number) -> Day:
+        """ "Two Sundays ago": the last such day is the first of them."""
+        since = (self.today.weekday() - WEEKDAYS[self.norms[number.end]]) % 7 or 7
+        past = self.today - timedelta(since + 7 * (round(min(number.value, 99)) - 1))
+        return Day(start, number.end + 2, past, past)
 
     def after(self, seconds: float) -> datetime:
         """The moment so many seconds after the message, by the group's clock."""
@@ -274,6 +301,8 @@ class _Reader(Dates):
             aside = False
         if before == "from" and after in (":", ",", "-", "—") and self.opens(day.start - 1):
             aside = False  # "From last evening: 2 kg"
+        if before == "for" and day.past == day.future < self.today:
+            aside = False  # "log 2 kg for yesterday"
         return day._replace(aside=aside and self.norms[day.start] != "today")
 
     def opens(self, i: int) -> bool:

@@ -9,7 +9,8 @@ _OFFSETS = {
     "yesterday": -1, "yest": -1, "yesty": -1, "yestie": -1, "ystrday": -1, "yestadday": -1,
     "yday": -1, "yesterdy": -1, "yesteday": -1, "yestrday": -1,
     "ayer": -1, "gestern": -1, "yesterdays": -1, "yesturday": -1, "anoche": -1,
-    "last night": -1, "last nite": -1, "last evening": -1, "last eve": -1, "yesternight": -1,
+    "last night": -1, "las night": -1, "lastnight": -1, "las nite": -1,
+    "last nite": -1, "last evening": -1, "last eve": -1, "yesternight": -1,
     "the night before last": -2, "night before last": -2, "the day before yesterday": -2,
     "day before yesterday": -2, "the other night": -2, "ereyesterday": -2,
     "tomorrow": 1, "tmrw": 1, "tmr": 1, "tmw": 1, "2moro": 1, "tomoz": 1, "tomorow": 1,
@@ -111,6 +112,7 @@ ASIDE = frozenset(
         "for",
         "between",
         "like",
+        "as",
         "each",
     ]
 )

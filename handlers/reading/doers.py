@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import PLAIN_FOLLOWERS, MemberRef
+from handlers.reading.once import once
 from handlers.reading.sense import SAID, SPOKE
 from handlers.reading.vocabulary import vocabulary, words_in
 
@@ -12,6 +13,7 @@ _QUOTED = 12
 """Words before a verb in which a colon and whose words follow it are looked for."""
 _OWN = words_in("i we ive im my me us")
 _THIRD = words_in("she he they her him")
+_OF_HIM = _THIRD | words_in("which who whose his hers himself herself this one even")
 _BETWEEN = words_in(
     "ji san aunty uncle bhai didi sir madam chan sensei anna bhaiya 's after she he has have "
     "had just also already then finally only even today yesterday now is was very kindly "
@@ -27,13 +29,21 @@ _NOT_BY = words_in(
 def member_of(groups: Sequence[Group], k: int) -> str | None:
     """The member whose doing it is; None when it is the sender."""
     group = groups[k]
+    if not group.message.members:
+        return None
+    if group.norms[:1] == ["me"] and any(a.start == group.start + 1 for a in group.amounts):
+        return None  # "me 1 kg, Ines 2 kg"
+    if group.verb is not None:
+        at = group.verb.end
+        if group.message.norms[at : at + 1] == ["me"]:
+            return None  # "Priya handed me 900 g"
     name = _quoted(group) or _named_doer(group)
     if name is None and _carries_on(group):
         for other in reversed(groups[:k]):
             name = _named_doer(other)
             if name is not None or not _OWN.isdisjoint(other.norms):
                 break
-    name = name or _meant_by_pronoun(group) or _leads_sentence(group)
+    name = name or _meant_by_pronoun(group) or _leads_sentence(group) or _logged_for(group.message)
     return None if name is None or is_sender(group.message, name) else name
 
 
@@ -67,6 +77,21 @@ def _meant_by_pronoun(group: Group) -> str | None:
     return others.pop() if len(others) == 1 else None
 
 
+@once
+def _logged_for(message: Message) -> str | None:
+    """ "Ines asked me to record her 2 kg", "Ines says "2 kg in the shed"": whose words they are."""
+    for ref in message.members:
+        after = message.norms[ref.end : ref.end + 4]
+        if after[:1] and after[0] in _SAID and after[1:2] in (['"'], [":"]):
+            return ref.name
+        if after[:1] and after[0] in _ASKED and after[1:3] == ["me", "to"]:
+            return ref.name if after[3:] and after[3] in _WRITE else None
+    return None
+
+
+_SAID = words_in("says said wrote writes reports texted")
+_ASKED = words_in("asked wants wanted told asks texted rang messaged")
+_WRITE = words_in("log record note add enter put post write register tell report")
 _HE = words_in("he she")
 _SPEAKER = words_in("i we ive")
 _PASSIVE = words_in("is was are were been being got gets needs")
@@ -91,6 +116,7 @@ def _leads_sentence(group: Group) -> str | None:
         return None
     if group.verb is None:
         unknown = after.norm not in vocabulary() and after.norm not in PLAIN_FOLLOWERS
+        unknown = unknown or (after.norm in _DEEDS and _PLEASE.isdisjoint(group.norms))
         return ref.name if unknown and group.start <= ref.start else None
     between = message.norms[ref.end : group.verb.start]
     others = any(ref.end <= m.start < group.verb.start for m in message.members)
@@ -99,8 +125,15 @@ def _leads_sentence(group: Group) -> str | None:
     return ref.name if ref.end <= group.verb.start else None
 
 
+_DEEDS = words_in(
+    "add put throw mix pour seal close shut bury dig drain bring dump tip chuck open start give "
+    "take make scrape empty toss drop"
+)
+"""Verbs in the bare form that learners tell of the past with ("Kumar throw 2 kg in")."""
+_PLEASE = words_in("please pls plz can could will")
 _BEFORE_NAME = words_in(
-    "so oh ok okay and well then today yesterday btw fyi also mr mrs ms miss dr sister brother"
+    "just now so oh ok okay and well then today yesterday btw fyi also mr mrs ms miss "
+    "dr sister brother"
 )
 _SPOKEN_TO = words_in(
     "thanks thank ta cheers please pls yes no ok okay done sorry hi hello can could would will "
@@ -144,25 +177,76 @@ def _named_doer(group: Group) -> str | None:
 def _is_doer(group: Group, ref: MemberRef) -> bool:
     norms = group.message.norms
     if ref.owner:
-        return norms[ref.end + 1 : ref.end + 2] != [] and norms[ref.end + 1] in _SHARE
+        at = ref.end + (norms[ref.end : ref.end + 1] == ["'s"])
+        if any(a.start == at and a.factor for a in group.amounts):
+            return True  # "Tom's 2 kg went in"
+        return norms[at : at + 1] != [] and norms[at] in _SHARE
+    if _stands_in_list(group, ref):
+        return True
     start = ref.start
     while start > group.start and norms[start - 1] in _TITLES:
         start -= 1
     before = norms[start - 1] if start > group.start else ""
-    if before == "by" or norms[start - 2 : start] == ["behalf", "of"]:
+    if _is_introduced(group, ref, start, before):
         return True
-    if before in ("behalf", "for") and _logs_for(group, start):
-        return True
-    if before in _HELPERS and (group.verb is None or ref.end <= group.verb.start):
-        return True  # "yesterday has Ines 2 kg brought"
+    if group.verb is not None and norms[ref.end : group.verb.start] == ["who"]:
+        return norms[max(0, start - 2) : start] == ["it", "was"]
     if before in _NOT_BY and not (before == "from" and group.verb is None):
         return False
     return _does(group, ref.end)
 
 
+def _is_introduced(group: Group, ref: MemberRef, start: int, before: str) -> bool:
+    """Whether the word before the name makes its bearer the doer: "by", "for" in a log, "from"."""
+    norms = group.message.norms
+    if before == "by" or norms[start - 2 : start] == ["behalf", "of"]:
+        return True
+    if before in ("behalf", "for") and _logs_for(group, start):
+        return True
+    if group.verb is not None and group.verb.end == start and _is_logging(group):
+        return True  # "pls note Tom bin 3 700 g"
+    if before in _HELPERS and (group.verb is None or ref.end <= group.verb.start):
+        return True  # "yesterday has Ines 2 kg brought"
+    return before == "from" and group.verb is None and _is_given(group, start, ref)
+
+
+def _is_given(group: Group, start: int, ref: MemberRef) -> bool:
+    """ "500 g of mash to the crate, from Kofi", "a kilo of skin to bin 6 from Leroy"."""
+    norms = group.message.norms
+    if not group.measured() or group.message.bran(group.start, group.end):
+        return False
+    told = any(b.end <= start - 1 for b in group.bins) or norms[start - 2 : start - 1] == [","]
+    return told and norms[ref.end : ref.end + 1] != ["'s"]
+
+
+def _stands_in_list(group: Group, ref: MemberRef) -> bool:
+    """ "Gate, Kofi, 2 kg", "log this: Kofi, 1.75 kg": a name alone between two signs of a list."""
+    norms = group.message.norms
+    if group.verb is not None and not _is_logging(group):
+        return False
+    before, after = norms[ref.start - 1 : ref.start], norms[ref.end : ref.end + 1]
+    if any(sign and sign[0] not in _LIST_SIGNS for sign in (before if ref.start else [], after)):
+        return False
+    sentence = group.message.sentences[group.clauses[0].sentence]
+    told = norms[sentence.start : sentence.end]
+    if group.verb is not None:
+        return "," in told
+    number = group.clauses[0].sentence
+    verbless = all(c.verb is None for c in group.message.clauses if c.sentence == number)
+    return verbless and told.count(",") > 1
+
+
+def _is_logging(group: Group) -> bool:
+    return group.verb is not None and group.verb.verb.plain in ("log", "record", "note")
+
+
+_LIST_SIGNS = frozenset({",", ":", "-", "\n", ";", "|", "/"})
 _TITLES = words_in("miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young")
 _HELPERS = words_in("has have had hat heeft a")
-_SHARE = words_in("lot share haul contribution load scraps bit offering half portion peelings")
+_SHARE = words_in(
+    "lot share haul contribution load scraps bit offering half portion peelings "
+    "behalf batch donation stuff bucket tub bag caddy leftovers"
+)
 
 
 def _told_of(group: Group) -> str | None:
@@ -173,7 +257,8 @@ def _told_of(group: Group) -> str | None:
     sentence = message.sentences[group.clauses[0].sentence]
     for ref in message.members:
         aside = message.norms[ref.end : group.verb.start]
-        if ref.start == sentence.start and aside[:1] == [","] and not _THIRD.isdisjoint(aside):
+        aside_of_him = aside[:1] in ([","], ["("]) and not _OF_HIM.isdisjoint(aside)
+        if ref.start == sentence.start and aside_of_him:
             return None if not _OWN.isdisjoint(aside) else ref.name
     return None
 
@@ -181,9 +266,11 @@ def _told_of(group: Group) -> str | None:
 def _logs_for(group: Group, at: int) -> bool:
     norms = group.message.norms
     before = norms[group.start : at]
-    return "behalf" in before or not {"log", "logging", "record", "recording", "noting"}.isdisjoint(
-        before
-    )
+    asked = "add" in before and not {"kindly", "please", "pls"}.isdisjoint(before)
+    return asked or not _LOGGING.isdisjoint(before)
+
+
+_LOGGING = words_in("behalf log logging record recording noting note")
 
 
 def _does(group: Group, end: int) -> bool:
@@ -196,8 +283,11 @@ def _does(group: Group, end: int) -> bool:
     ):
         return norms[group.start : end] == [] or end - 1 == group.start
     if group.verb is None:
-        return (end < group.end and norms[end] in (":", "-")) or (
-            end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"])
+        measured = any(a.start == end and a.factor for a in group.amounts)
+        return (
+            measured
+            or (end < group.end and norms[end] in (":", "-"))
+            or (end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"]))
         )
     if not end <= group.verb.start:
         return False

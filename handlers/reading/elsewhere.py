@@ -3,9 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Layer, Observe, Open, Stock
+from handlers.reading.acts import Act, Ask, Batch, Layer, Observe, Open, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.message import Message
+from handlers.reading.quantities import of_what
 from handlers.reading.sizes import SMALLEST_BARE
 from handlers.reading.told import deeds
 from handlers.reading.vocabulary import words_in
@@ -19,9 +20,27 @@ _EACH = words_in("each apiece every per")
 
 def measured_elsewhere(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the one measure that the message has for them and that no other act uses."""
-    acts = _without_sizes(acts, message)
+    acts = _one_stock(_without_sizes(acts, message), message)
+    if not any(isinstance(act, _MEASURED) for act in acts):
+        return acts
     free = _free(acts, message)
     return [_measured(act, acts, free, message) for act in acts]
+
+
+_MEASURED = Observe | Open | Stock | Batch | Ask
+
+
+def _one_stock(acts: Sequence[Act], message: Message) -> list[Act]:
+    """ "A jar of starter left, about a pound": what was weighed says how much the vessel holds."""
+    weighed = any(isinstance(act, Stock) and act.mass_kg is not None for act in acts)
+    if not weighed:
+        return list(acts)
+    held = {a.value for a in message.amounts if a.vessel}
+    return [
+        act
+        for act in acts
+        if not (isinstance(act, Stock) and act.volume_l in held and not act.mass_kg)
+    ]
 
 
 def _measured(act: Act, acts: Sequence[Act], free: list[Amount], message: Message) -> Act:
@@ -34,6 +53,8 @@ def _measured(act: Act, acts: Sequence[Act], free: list[Amount], message: Messag
         )
     if isinstance(act, Open) and alone and act.capacity_l is None:
         return replace(act, capacity_l=_size(message, free))
+    if isinstance(act, Batch) and alone and act.mass_kg is None and act.volume_l is None:
+        return _mixed(act, message, free)
     if isinstance(act, Stock) and alone and act.mass_kg is None:
         return _stocked(act, message, free)
     if isinstance(act, Ask) and act.topic == "trench" and act.volume_l is None and not act.mass_kg:
@@ -90,6 +111,16 @@ def _without_sizes(acts: Sequence[Act], message: Message) -> list[Act]:
     ]
 
 
+def _mixed(act: Batch, message: Message, free: Sequence[Amount]) -> Batch:
+    """ "We've made starter, Paz stirred, 4 kg in total": the one amount that is left for it."""
+    own = [a for a in free if of_what(message, a) != "water" and not a.size]
+    masses = [a for a in own if a.quantity == "mass"]
+    volumes = [a for a in own if a.quantity == "volume" and not a.vessel]
+    if len(masses) == 1:
+        return replace(act, mass_kg=masses[0].value)
+    return replace(act, volume_l=volumes[0].value) if not masses and len(volumes) == 1 else act
+
+
 def _stocked(act: Stock, message: Message, free: Sequence[Amount]) -> Stock:
     """ "We are low on bran. Maybe 8 oz in the bag.", "six bags, 1 kg each"."""
     masses = [a for a in free if a.quantity == "mass"]
@@ -97,7 +128,9 @@ def _stocked(act: Stock, message: Message, free: Sequence[Amount]) -> Stock:
         return act
     mass = masses[0]
     if _EACH.isdisjoint(message.norms[mass.end : mass.end + 2]):
-        return act if act.volume_l is not None else replace(act, mass_kg=mass.value)
+        vessels = {a.value for a in message.amounts if a.vessel}
+        measured = act.volume_l is not None and act.volume_l not in vessels
+        return act if measured else replace(act, mass_kg=mass.value, volume_l=None)
     bags = [a for a in message.amounts if a.vessel and a.end <= mass.start and a.factor]
     if len(bags) != 1:
         return act

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Drain
 from handlers.reading.buried import bury_from
+from handlers.reading.figures import bare_volume_in
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn, litres
 from handlers.reading.message import Message
@@ -40,8 +41,13 @@ def _measured(act: Act, groups: Sequence[Group]) -> Act:
     """A drain without an amount, with the one that stands beside its bin."""
     if not isinstance(act, Drain) or act.volume_l is not None or act.bin is None:
         return act
-    beside = [g for g in groups if g.names() == [act.bin] and g.verb is None and drawn(g)]
-    return replace(act, volume_l=litres(drawn(beside[0]))) if len(beside) == 1 else act
+    own = [g for g in groups if g.names() == [act.bin]]
+    beside = [g for g in own if g.verb is None and drawn(g)]
+    if len(beside) == 1:
+        return replace(act, volume_l=litres(drawn(beside[0])))
+    if len(own) == 1 and len({name for g in groups for name in g.names()}) > 1:
+        return replace(act, volume_l=bare_volume_in(own[0].message, own[0].start, own[0].end))
+    return act
 
 
 def _tells(kind: str, group: Group) -> bool:

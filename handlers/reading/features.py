@@ -5,6 +5,7 @@ is a word or its class, two neighbours, two with one between, a slot that stands
 message, or what a clause says: its sense, its verb and the slots in it.
 """
 
+from bisect import bisect_left
 from collections.abc import Callable, Sequence
 
 from handlers.reading.message import BRAN, LIQUID, Message
@@ -21,16 +22,13 @@ def features(message: Message) -> dict[str, int]:
     add = found.setdefault
     names, places = _tokens(message)
     _add_runs(names, places, add)
+    slotted = {name for name in names if name[0].isupper()}
     stop = 0
     for clause in message.clauses:
-        first = stop
-        while first < len(names) and places[first] < clause.start:
-            first += 1
-        stop = first
-        while stop < len(names) and places[stop] < clause.end:
-            stop += 1
-        _add_clause(clause, names[first:stop], add)
-    slots = sorted({name for name in names if name[0].isupper()})
+        first = bisect_left(places, clause.start, stop)
+        stop = bisect_left(places, clause.end, first)
+        _add_clause(clause, names[first:stop], slotted, add)
+    slots = sorted(slotted)
     add("all " + " ".join(slots), 0)
     for kin, at in _classes(names, places).items():
         add(kin, at)
@@ -50,8 +48,8 @@ def _classes(names: Sequence[str], places: Sequence[int]) -> dict[str, int]:
     """The classes that the words stand in, each with its first word."""
     known = word_classes()
     found: dict[str, int] = {}
-    for name, at in zip(names, places, strict=True):
-        for kin in known.get(name, ()):
+    for name, at in [each for each in zip(names, places, strict=True) if each[0] in known]:
+        for kin in known[name]:
             found.setdefault(kin, at)
     return found
 
@@ -70,9 +68,9 @@ def _add_runs(names: Sequence[str], places: Sequence[int], add: Add) -> None:
         add(f"{before} _ $", places[-1])
 
 
-def _add_clause(clause: Clause, names: Sequence[str], add: Add) -> None:
+def _add_clause(clause: Clause, names: Sequence[str], slotted: set[str], add: Add) -> None:
     sense, at = clause.sense, clause.start
-    slots = sorted({name for name in names if name[0].isupper()})
+    slots = sorted(slotted.intersection(names)) if slotted else []
     together = " ".join(slots) or "-"
     add(f"{sense}: {together}", at)
     if clause.verb is None:
@@ -92,41 +90,43 @@ def _add_clause(clause: Clause, names: Sequence[str], add: Add) -> None:
         for name in names:
             add(f"ask {name}", at)
     if slots:
-        for word in (name for name in names if name[0].islower()):
-            _add_beside(word, slots, at, add)
-
-
-def _add_beside(word: str, slots: Sequence[str], at: int, add: Add) -> None:
-    for slot in slots:
-        add(f"{word} .. {slot}", at)
+        for word in [name for name in names if name[0].islower()]:
+            for slot in slots:
+                add(f"{word} .. {slot}", at)
 
 
 def _tokens(message: Message) -> tuple[list[str], list[int]]:
     """The words in order, a slot in place of each name, figure, day, sign, food or liquid; and
     where each of them stands."""
-    slots = _slots(message)
+    slots, norms = _slots(message), message.norms
     names: list[str] = []
     places: list[int] = []
-    i = 0
-    while i < len(message.norms):
+    behind = 0
+    for i, word in enumerate(message.words):
+        if i < behind:
+            continue
         places.append(i)
-        slot = slots.get(i)
-        if slot is None:
-            names.append(_word(message, i))
-            i += 1
+        if i in slots:
+            name, behind = slots[i]
+        elif word.kind == "number":
+            name = "NUMBER"
         else:
-            names.append(slot[0])
-            i = slot[1]
+            name = norms[i]
+            if name in _STUFF:
+                name = _named(message, i)
+        names.append(name)
     return names, places
 
 
-def _word(message: Message, i: int) -> str:
+_STUFF = LIQUID | BRAN
+
+
+def _named(message: Message, i: int) -> str:
+    """Word i, or the slot of the stuff that it stands for."""
     norm = message.norms[i]
     if norm in LIQUID and message.liquid_at(i):
         return "LIQUID"
-    if norm in BRAN and message.bran_at(i):
-        return "BRAN"
-    return "NUMBER" if message.words[i].kind == "number" else norm
+    return "BRAN" if norm in BRAN and message.bran_at(i) else norm
 
 
 def _slots(message: Message) -> dict[int, tuple[str, int]]:

@@ -8,6 +8,7 @@ spoken of or the bot was just heard, so that weather and football are never answ
 import re
 from collections.abc import Callable
 from dataclasses import replace
+from functools import lru_cache
 
 from handlers.reading.acts import Ask, Topic
 from handlers.reading.howmany import asks_how_many
@@ -114,12 +115,18 @@ def may_be_further(message: Message) -> bool:
 
 def names_place(message: Message) -> bool:
     """Whether a word of a place where bins were buried stands in it."""
-    places = message.context.places
-    return message.has(frozenset(word for place in places for word in place.casefold().split()))
+    return message.has(_words_of(message.context.places))
+
+
+@lru_cache(maxsize=1024)
+def _words_of(places: tuple[str, ...]) -> frozenset[str]:
+    return frozenset(word for place in places for word in place.casefold().split())
 
 
 def further(q: Question) -> Ask | None:
     """A question that the reading contract has no topic for; None if it is none of these."""
+    if not q.has(_CUES):
+        return None
     wanted = asks_how_many(q)
     if wanted is not None:
         return wanted

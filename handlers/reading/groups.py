@@ -35,24 +35,14 @@ class Group:
     bins: list[BinRef] = field(default_factory=list)
     days: list[Day] = field(default_factory=list)
     items: list[Item] = field(default_factory=list)
+    start: int = 0
+    """Index of the first word."""
+    end: int = 0
+    """Index after the last word."""
+    norms: list[str] = field(default_factory=list)
+    """The words of the group."""
     kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
     """What `once` has found in it."""
-
-    @property
-    def start(self) -> int:
-        """Index of the first word."""
-        return self.clauses[0].start
-
-    @property
-    def end(self) -> int:
-        """Index after the last word."""
-        return self.clauses[-1].end
-
-    @property
-    @once
-    def norms(self) -> list[str]:
-        """The words of the group."""
-        return self.message.norms[self.start : self.end]
 
     @property
     @once
@@ -64,6 +54,8 @@ class Group:
     @once
     def text(self) -> str:
         """The words of the group, one space between, its bins as `qbin`."""
+        if not self.bins:
+            return " ".join(self.norms)
         starts = {b.start: b.end for b in self.bins}
         inside = {i for b in self.bins for i in range(b.start, b.end)}
         norms = self.message.norms
@@ -80,10 +72,16 @@ class Group:
             self.clauses.append(clause)
         self.kept.clear()
         message, a, b = self.message, clause.start, clause.end
-        self.amounts += [x for x in message.amounts if a <= x.start < b]
-        self.bins += [x for x in message.bins if a <= x.start < b]
-        self.days += [x for x in message.days if a <= x.start < b]
-        self.items += [x for x in message.items if a <= x.start < b]
+        self.start, self.end = self.clauses[0].start, self.clauses[-1].end
+        self.norms = message.norms[self.start : self.end]
+        if message.amounts:
+            self.amounts += [x for x in message.amounts if a <= x.start < b]
+        if message.bins:
+            self.bins += [x for x in message.bins if a <= x.start < b]
+        if message.days:
+            self.days += [x for x in message.days if a <= x.start < b]
+        if message.items:
+            self.items += [x for x in message.items if a <= x.start < b]
 
     @once
     def solids(self) -> list[Item]:
@@ -135,6 +133,8 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
     """Whether a clause only adds to the group before it."""
     if clause.verb is not None or clause.sense != "none":
         return False
+    if clause.joint == "but" and _is_makeup(last, message.norms[clause.start : clause.end]):
+        return True
     if clause.joint == "but" and last.verb is None and last.measured() and not last.bins:
         return not _says_something(message, clause)  # "it's only 300 g but it's in the shed"
     if clause.joint not in _ADDS:
@@ -150,6 +150,15 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
     )
 
 
+def _is_makeup(last: Group, words: Sequence[str]) -> bool:
+    """ "Mostly greens but a fair bit of egg": two short clauses that only say what it was."""
+    short = len(last.norms) <= _SHORT and len(words) <= _SHORT + 1
+    bare = short and last.verb is None and bool(last.items) and not last.measured()
+    return bare and _COPULAS.isdisjoint(words) and _COPULAS.isdisjoint(last.norms)
+
+
+_SHORT = 5
+_COPULAS = frozenset({"is", "was", "'s", "are", "were", "has", "had"})
 _LOOSE = frozenset({"get", "do", "have", "come", "go", "make", "find", "run", "leave", "bring"})
 
 
@@ -311,6 +320,8 @@ def whole_of(message: Message) -> Group | None:
     happened = [g for g in groups_of(message) if g.sense in ("did", "none", "habit", "order")]
     if not happened:
         return None
+    if len(happened) == 1 and happened[0].inherited is None:
+        return happened[0]
     whole = Group(message, [], happened[0].verb, happened[0].sense)
     for group in happened:
         for clause in group.clauses:

@@ -64,8 +64,13 @@ def lessons(message: Message) -> Iterator[Found]:
 def _lesson(phrase: Phrase) -> Lesson | None:
     if _is_full(phrase):
         return "when it is full"
+    asked = _is_question(phrase)
+    if not asked and not any(
+        words.fullmatch(phrase.text) for name, words in _patterns() if name in _TOLD_OF
+    ):
+        return None
     lesson = next((name for name, words in _patterns() if words.fullmatch(phrase.text)), None)
-    if lesson is None or not (lesson in _TOLD_OF or _is_question(phrase)):
+    if lesson is None or not (lesson in _TOLD_OF or asked):
         return None
     named = any(ref.known and ref.name for ref in phrase.message.bins)
     return None if named and lesson in _OF_ONE_BIN else lesson

@@ -70,6 +70,8 @@ def drawn(group: Group) -> list[Amount]:
         and of_what(group.message, a) not in ("bran", "water")
         and not _sizes_new_bin(group, a)
     ]
+    if not out:
+        return out
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
     norms = group.message.norms

@@ -83,7 +83,7 @@ _WITHOUT = words_in(
 )
 _AFTER = words_in(
     "after like as than before for smells smell smelled smelling smelt taste tastes looks "
-    "versus vs against hate love eating eat ate cooking"
+    "versus vs against hate love eating cooking stinking stinks reeking reeks whiff pong"
 )
 
 
@@ -94,31 +94,33 @@ def find_items(
 
     `measures` are indexes of the words of amounts: "half a kilo" is no half of a mixture.
     """
-    foods = {m.start: m for m in marks if m.tag == "food"}
+    foods = {m.start: m for m in _unmeasured(words, marks, measures) if m.tag == "food"}
     if not foods and _ALONE.keys().isdisjoint(words):
         return ()
     norms = _without_measures(words, measures)
     heads = {m.start: m for m in marks if m.tag == "head"}
     out: list[Item] = []
-    i = 0
-    while i < len(norms):
+    behind = 0
+    for i in [i for i, norm in enumerate(norms) if i in foods or norm in _ALONE]:
+        if i < behind:
+            continue
         mark = foods.get(i)
         if mark is not None and _names_no_food(norms, mark):
-            i = mark.end
+            behind = mark.end
             continue
         if mark is not None:
             item = _grown(norms, mark, foods, heads)
-        elif norms[i] in _ALONE:
+        else:
             item = _alone(norms, i, foods)
             item = _part_of_earlier(item, norms[i], out)
-        else:
-            i += 1
-            continue
         item = _described(norms, item, foods)
-        if out and _is_origin(norms[out[-1].end : item.start]):
+        between = norms[out[-1].end : item.start] if out else []
+        if out and (_is_origin(between) or _is_from_elsewhere(out[-1], between)):
             item = item._replace(absent=True)
         out.append(item)
-        i = item.end
+        behind = item.end
+    if len(out) > 1 and not _PART.isdisjoint(norms):
+        out = _in_parts(norms, out)
     return tuple(_with_joint_shares(norms, _with_denied_lists(norms, out)))
 
 
@@ -127,9 +129,15 @@ def _is_origin(between: Sequence[str]) -> bool:
     return 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
 
 
+def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
+    """ "Mango skins in the hall from the smoothie stand": where what was named came from."""
+    return not last.generic and len(between) < _FAR and list(between[-2:]) == ["from", "the"]
+
+
+_FAR = 8
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
-    "grinder cup mug jar"
+    "grinder cup mug jar pecked nibbled gnawed"
 )
 """Behind a food: "chicken wire", "a coffee can" are things of another trade."""
 _BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")
@@ -148,11 +156,58 @@ def _names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     if mark.end - mark.start > 1:
         return False
     before = norms[mark.start - 1] if mark.start else ""
+    if _is_verb_here(norms[mark.start], behind):
+        return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
     return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
 
 
+def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:
+    """ "Don chop 2 kilo", "stock's zero": a word for food that is none before such a word."""
+    if norm == "chop":
+        return bool(behind) and (behind[0] in ("#", "di", "my", "all") or behind[0][0].isdigit())
+    return norm == "stock" and bool(behind) and behind[0] in _OF_STOCK
+
+
+_OF_STOCK = words_in("'s is left at level count sorted")
 _PLANTS: frozenset[Kind] = frozenset({"vegetable", "fruit"})
+
+
+def _in_parts(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "3 parts veg to 1 part cheese": the shares that the numbers of parts give."""
+    counts = [
+        int(norms[i.start - 2])
+        if i.start > 1 and norms[i.start - 1] in _PART and norms[i.start - 2].isdecimal()
+        else 0
+        for i in items
+    ]
+    total = sum(counts)
+    if sum(count > 0 for count in counts) < 2 or total > _MOST_PARTS:
+        return items
+    return [
+        item._replace(share=count / total, vague=False) if count else item
+        for item, count in zip(items, counts, strict=True)
+    ]
+
+
+_PART = frozenset({"part", "parts"})
+_MOST_PARTS = 100
+
+
+def _unmeasured(
+    words: Sequence[str], marks: Sequence[Mark], measures: Collection[int]
+) -> list[Mark]:
+    """The marks without what measures them: of "a tin of sardines" the sardines."""
+    if all(mark.start not in measures for mark in marks):
+        return list(marks)
+    out = []
+    for mark in marks:
+        start = mark.start
+        while start < mark.end - 1 and start in measures:
+            start += 1
+        start += start > mark.start and start < mark.end - 1 and words[start] == "of"
+        out.append(mark if start == mark.start else mark._replace(start=start))
+    return out
 
 
 def _part_of_earlier(item: Item, part: str, before: Sequence[Item]) -> Item:
@@ -173,10 +228,11 @@ _OF_PLANTS = words_in(
 
 def _without_measures(words: Sequence[str], measures: Collection[int]) -> list[str]:
     """The words with "#" for those of amounts; a percentage is a share and no amount."""
-    return [
-        "#" if i in measures and PERCENT.isdisjoint(words[i : i + 2]) else norm
-        for i, norm in enumerate(words)
-    ]
+    norms = list(words)
+    for i in measures:
+        if PERCENT.isdisjoint(words[i : i + 2]):
+            norms[i] = "#"
+    return norms
 
 
 def _with_denied_lists(norms: Sequence[str], items: list[Item]) -> list[Item]:
@@ -336,7 +392,17 @@ def _is_denied(near: Sequence[str]) -> bool:
         return False
     if "not" in near[-4:] and "scrap" in near:
         return True
-    return not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:])
+    return not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near)
+
+
+def _is_eaten(near: Sequence[str]) -> bool:
+    """Whether people eat it, and not a bin, nor nobody ("we ate the fish")."""
+    at = next((i for i in range(len(near) - 1, max(0, len(near) - 3), -1) if near[i] in _EAT), 0)
+    return at > 0 and near[at - 1] in _EATERS
+
+
+_EAT = words_in("eat ate eating eaten")
+_EATERS = words_in("i we he she they you kids everyone everybody all dog cat hens who folk just")
 
 
 def _is_free_of(norms: Sequence[str], item: Item) -> bool:

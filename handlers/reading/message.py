@@ -78,6 +78,8 @@ class Message:
 
     def has(self, words: frozenset[str], start: int = 0, end: int | None = None) -> bool:
         """Whether one of the words stands in the stretch."""
+        if end is None and not start:
+            return not words.isdisjoint(self.norms)
         return not words.isdisjoint(self.norms[start:end])
 
     def text(self, start: int, end: int) -> str:
@@ -100,6 +102,8 @@ class Message:
         before = self.norms[i - 1] if i else ""
         if self.norms[i] == "bokashi":
             return after in BRAN
+        if self.norms[i] == "em":  # "three pound of em" is no culture
+            return self.words[i].text == "EM" or after in ("1", "culture", "solution")
         return after not in _OTHER_BRAN and before not in ("sourdough", "raisin", "oat", "pop")
 
     def liquid_at(self, i: int) -> bool:
@@ -139,28 +143,35 @@ def read_message(text: str, context: Context) -> Message:
     taken |= measures
     called = taken | _indexes(members)
     said = said_bins(words, norms, called, by_food=context.in_room)
-    bins = tuple(sorted((*bins, *said)))
+    if said:
+        bins = tuple(sorted((*bins, *said)))
     if amounts:
         no_names, alone = not context.bins and not bins, context.in_room and not bins
         named = called | _indexes(bins)
         fresh = target_bins(words, norms, named, no_names=no_names, by_one_word=alone)
-        bins = tuple(sorted((*bins, *fresh)))
+        if fresh:
+            bins = tuple(sorted((*bins, *fresh)))
     in_bins = _indexes(bins)
-    elsewhere = tuple(m for m in mentions(norms, context.bins) if not _overlaps(m, in_bins))
+    elsewhere = tuple([m for m in mentions(norms, context.bins) if not _overlaps(m, in_bins)])
     marks = vocabulary().find(norms)
-    bins = _no_figures_of_speech(bins, marks)
-    in_bins = _indexes(bins)
-    marks = [m for m in marks if not _inside(m, in_bins)]
+    if bins and marks:
+        bins = _no_figures_of_speech(bins, marks)
+        in_bins = _indexes(bins)
+    if in_bins:
+        marks = [m for m in marks if not _inside(m, in_bins)]
     signs = find_signs(norms, marks)
     used = _indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
-    items = tuple(i for i in find_items(norms, marks, measures) if i.start not in used)
+    items = tuple([i for i in find_items(norms, marks, measures) if i.start not in used])
     taken |= in_bins
-    held = taken | _indexes(_food_marks(marks)) | _list_joints(norms, items, amounts)
+    held = taken | _indexes(_food_marks(marks))
+    if len(items) > 1:
+        held |= _list_joints(norms, items, amounts)
     sentences = sentences_of(words, held)
-    names = frozenset(norms[i] for m in members for i in range(m.start, m.end))
+    names = frozenset([norms[i] for m in members for i in range(m.start, m.end)])
     verbs = verbs_of(words, marks, taken)
     hedged = _indexes(_hedges(norms, marks, {v.start for v in verbs}))
-    verbs = [v for v in verbs if v.start not in hedged]
+    if hedged:
+        verbs = [v for v in verbs if v.start not in hedged]
     over = _indexes([d for d in days if d.past == d.future and d.past < at.date()])
     clauses = clauses_of(words, sentences, verbs, held | hedged, names, over, hedged)
     clauses = clauses[:MOST_CLAUSES]
@@ -201,8 +212,6 @@ def _list_joints(
     norms: list[str], items: tuple[Item, ...], amounts: tuple[Amount, ...]
 ) -> frozenset[int]:
     """Words that join two things of one list ("600 g rice and 400 g beans") and no clauses."""
-    if len(items) < 2:
-        return _NONE
     ends = {item.end for item in items}
     starts = {item.start for item in items}
     measured = {
@@ -251,14 +260,18 @@ def _overlaps(ref: BinRef, taken: frozenset[int]) -> bool:
 
 
 def _inside(mark: Mark, taken: frozenset[int]) -> bool:
-    return bool(taken) and not taken.isdisjoint(range(mark.start, mark.end))
+    return not taken.isdisjoint(range(mark.start, mark.end))
 
 
 _BEFORE_BIN = words_in("in into to from off of the inside")
+_EXPECTING = _BEFORE_BIN | BIN_WORDS
+"""Words beside which a bin's name is expected."""
 
 
 def _mended(norms: list[str], context: Context) -> list[str]:
     """The words with slips in bin names put right, where a bin's name is expected."""
+    if _EXPECTING.isdisjoint(norms):
+        return norms
     known = vocabulary()
     single = tuple([name for name in context.bins if name.isalpha()])
     before = ""

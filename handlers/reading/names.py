@@ -1,11 +1,11 @@
 """Names of bins and members, found as the group uses them: its own case, slips mended."""
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
-from handlers.reading.marks import Phrasebook
+from handlers.reading.marks import Entry, Phrasebook
 from handlers.reading.unitwords import unit_starts
 from handlers.reading.vocabulary import one_slip, verb_words, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
@@ -63,7 +63,8 @@ PLAIN_FOLLOWERS = words_in(
     "folks all yet btw fyi fwiw tho though i ive we he she it they you there here smells "
     "smelt smelled stinks reeks stank smelling looks looked seems feels hisses hissing hissed "
     "needs needed full sealed drained buried closed opened started going went gone goes ready "
-    "due not no never nearly almost over up down another plus more some mostly mainly half n "
+    "due not no never halfway completely fully right partly "
+    "nearly almost over up down another plus more some mostly mainly half n "
     "y e und et o one bin bucket's 's how what when who why where did do does done didnt one "
     "two three four five six seven eight nine ten twenty thirty gave yields today's monday "
     "tuesday wednesday thursday friday saturday sunday mon tue wed thu fri sat sun yielded "
@@ -84,11 +85,13 @@ _INTO = words_in(
 
 
 @lru_cache(maxsize=1024)
-def _book(bins: tuple[str, ...], members: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
+def _book(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
-    entries += [(_norms(name.lstrip("@")), "member", name) for name in members]
     entries += [(_norms(name), "bot", name) for name in bots]
     return Phrasebook(entry for entry in entries if entry[0])
+
+
+_TITLES = frozenset({"mr", "mrs", "ms", "dr", "st", "sr", "jr", "rev"})
 
 
 def _norms(name: str) -> str:
@@ -99,20 +102,33 @@ def find_members(
     words: Sequence[Word], norms: list[str], members: tuple[str, ...]
 ) -> tuple[MemberRef, ...]:
     """Members named in the words, in order."""
-    found = [
-        MemberRef(m.start, m.end, m.value, _owns(norms, m.end))
-        for m in _book((), members, ()).find(norms)
-    ]
-    owners = [MemberRef(m.start, m.end, m.value, True) for m in _owners(members).find(norms)]
-    return tuple(sorted((*found, *owners)))
+    marks = _members_book(members).find(norms)
+    return tuple(
+        sorted(
+            MemberRef(m.start, m.end, m.value, m.tag == "owner" or _owns(norms, m.end))
+            for m in marks
+        )
+        if marks
+        else ()
+    )
 
 
 @lru_cache(maxsize=1024)
-def _owners(members: tuple[str, ...]) -> Phrasebook:
+def _members_book(members: tuple[str, ...]) -> Phrasebook:
+    names = [(_norms(name.lstrip("@")), "member", name) for name in members]
+    names += [
+        (_norms(name.replace(" ", ". ", 1)), "member", name)
+        for name in members
+        if name.partition(" ")[0].lower() in _TITLES  # "Mrs. Okafor"
+    ]
+    return Phrasebook((*(entry for entry in names if entry[0]), *_owners(members)))
+
+
+def _owners(members: tuple[str, ...]) -> Iterator[Entry]:
     """ "That was dots": the names with the s of an owner and no apostrophe."""
     names = {_norms(name.lstrip("@")): name for name in members}
-    return Phrasebook(
-        (f"{norm}s", "member", name)
+    return (
+        (f"{norm}s", "owner", name)
         for norm, name in names.items()
         if len(norm) > 2
         and " " not in norm
@@ -130,13 +146,13 @@ def _owns(norms: Sequence[str], end: int) -> bool:
 
 
 _AFTER_IS = words_in(
-    "after just got been put taken taking gone going done dug shut drawn had the a already now"
+    "went after just got been put taken taking gone going done dug shut drawn had the a already now"
 )
 
 
 def find_bot(norms: list[str], bots: tuple[str, ...]) -> tuple[int, ...]:
     """Indexes of the words that call the bot."""
-    return tuple(m.start for m in _book((), (), bots).find(norms))
+    return tuple([m.start for m in _book((), bots).find(norms)])
 
 
 def known_bins(
@@ -144,13 +160,13 @@ def known_bins(
 ) -> tuple[BinRef, ...]:
     """The group's own bins that are meant in the words, in order."""
     out: list[BinRef] = []
-    for mark in _book(bins, (), ()).find(norms):
+    for mark in _book(bins, ()).find(norms):
         if out and mark.start < out[-1].end:
             continue  # "the shed bin 3 kg": the word for bin is spoken for
         ref = _known(norms, mark.start, mark.end, mark.value)
         if ref is not None:
             out.append(ref)
-    return (*out, *_pictured(words, norms, bins))
+    return tuple(sorted((*out, *_pictured(words, norms, bins))) if "☺" in norms else out)
 
 
 def _pictured(
@@ -158,7 +174,7 @@ def _pictured(
 ) -> tuple[BinRef, ...]:
     """Bins whose names are nothing but pictures, which have one plain form between them all."""
     out: list[BinRef] = []
-    for name in bins if "☺" in norms else ():
+    for name in bins:
         if not _is_pictured(name):
             continue
         drawn = [word.text for word in words_of(cleaned(name))]
@@ -183,7 +199,8 @@ def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
 
     It may well be a room, a colour or a fruit there: whether a bin is meant, the scores say.
     """
-    return tuple(BinRef(m.start, m.end, m.value, known=True) for m in _loose_book(bins).find(norms))
+    marks = _loose_book(bins).find(norms)
+    return tuple([BinRef(m.start, m.end, m.value, known=True) for m in marks])
 
 
 @lru_cache(maxsize=1024)
@@ -311,6 +328,7 @@ COLOURS = words_in(
 )
 
 
+@lru_cache(maxsize=1024)
 def slipped(word: str, names: tuple[str, ...]) -> str | None:
     """The one-word name that `word` was meant to be, one slip away; None if not plain."""
     near = [name for name in names if len(name) >= 4 and one_slip(word, name.lower())]

@@ -1,8 +1,9 @@
 """The name that a new bin is given: "called Dot", "meet Dot", "new bin: Dot", "we call him Dot"."""
 
+from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.names import COLOURS, PLACE_NAMES
+from handlers.reading.names import BIN_WORDS, COLOURS, PLACE_NAMES
 from handlers.reading.vocabulary import words_in
 
 _CALLED = words_in(
@@ -31,8 +32,72 @@ def given_name(message: Message) -> str | None:
         word = message.words[at]
         if word.kind == "word" and (word.text[:1].isupper() or word.text.isupper()):
             return name_from(message, at, len(message.norms), capital=True)
+    if led := _led_name(message) or _quoted(message) or _that_started(message):
+        return led
     fresh = {b.name for b in message.bins if b.name is not None and not b.known}
     return fresh.pop() if len(fresh) == 1 else _place_opened(message)
+
+
+_LEADS = (
+    ("goes", "by"), ("going", "by"), ("known", "as"), ("answers", "to"), ("answering", "to"),
+    ("name", "'s"), ("se", "llama"), ("le", "pusimos"), ("being",), ("as",), ("it", "'s"),
+    ("she", "'s"), ("he", "'s"),
+)  # fmt: skip
+_LEAD_STARTS = frozenset(lead[0] for lead in _LEADS)
+
+
+def _led_name(message: Message) -> str | None:
+    """ "Going by Nickel", "se llama Paco", "to be known as Prior"."""
+    norms = message.norms
+    for i, norm in enumerate(norms):
+        if norm not in _LEAD_STARTS:
+            continue
+        for lead in _LEADS:
+            at = i + len(lead)
+            told = tuple(norms[i:at]) == lead
+            at += at < len(norms) and norms[at] in ("'", '"')
+            if told and _is_capital(message, at):
+                return name_from(message, at, len(norms), capital=True)
+    return None
+
+
+def _quoted(message: Message) -> str | None:
+    """ "New bin "Chotu" started": the capital words between quotation marks."""
+    mark = next((sign for sign in ('"', "'") if sign in message.norms), None)
+    if mark is None:
+        return None
+    at = message.norms.index(mark) + 1
+    named = _is_capital(message, at) and mark in message.norms[at + 1 : at + _LONGEST]
+    return name_from(message, at, len(message.norms), capital=True) if named else None
+
+
+_LONGEST = 5
+"""Words in a name and its closing mark, at most."""
+
+
+def _that_started(message: Message) -> str | None:
+    """ "Penny's started", "Mango Two is up and running": the capital words before the copula."""
+    norms = message.norms
+    for i in range(1, len(norms) - 1):
+        if norms[i] not in ("'s", "is") or norms[i + 1] not in _BEGUN:
+            continue
+        start = i
+        while start > 0 and _is_capital(message, start - 1) and norms[start - 1] not in _NO_NAMES:
+            start -= 1
+        if start < i:
+            return message.text(start, i)
+    return None
+
+
+_BEGUN = words_in("started begun up going open live")
+_NO_NAMES = words_in("it that there this here who what he she everything one") | BIN_WORDS
+
+
+def _is_capital(message: Message, i: int) -> bool:
+    """Whether word i is written as a name is, and names no day."""
+    word = message.words[i] if i < len(message.words) else None
+    capital = word is not None and word.kind == "word" and word.text[:1].isupper()
+    return capital and message.norms[i] not in WEEKDAYS and message.norms[i] not in MONTHS
 
 
 def _place_opened(message: Message) -> str | None:

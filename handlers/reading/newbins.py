@@ -9,6 +9,7 @@ from handlers.reading.words import Word
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
 
 
+_LEADS = BIN_WORDS | _BIN_PLURALS | {"called", "named", "one"}
 _NOT_OURS = words_in(
     "donation clothes clothing charity textile ballot book battery nappy recycling wheelie "
     "rubbish trash garbage dust waste wheely general council paper glass "
@@ -44,17 +45,20 @@ def said_bins(
     With `by_food` one may be called by what goes into it ("the coffee bin") or by a colour alone.
     """
     out: list[BinRef] = []
+    if _LEADS.isdisjoint(norms):
+        return ()
     for i, norm in enumerate(norms):
-        if i in taken:
+        if norm not in _LEADS or i in taken:
             continue
         ref = None
         if norm in BIN_WORDS or norm in _BIN_PLURALS:
             ref = _written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
-        elif norm == "one" and by_food and _is_coloured(norms, i):
-            ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
-        elif norm in ("called", "named"):
+        elif norm == "one":
+            if by_food and _is_coloured(norms, i):
+                ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
+        else:
             end = _after_signs(words, norms, i + 1)
             if end > i + 1:
                 ref = BinRef(i + 1, end, _written(words, i + 1, end), plain=True)
@@ -159,8 +163,8 @@ def target_bins(
     with `by_one_word`.
     """
     out: list[BinRef] = []
-    for i in range(len(words) - 1):
-        if norms[i] not in ("in", "into", "to", "off", "from") or i in taken:
+    for i in [i for i, norm in enumerate(norms[:-1]) if norm in _TO]:
+        if i in taken:
             continue
         at = i + 2 if norms[i + 1] in ("the", "our") else i + 1
         end = at
@@ -186,6 +190,9 @@ def _is_glued(words: Sequence[Word], at: int) -> bool:
     if at + 1 >= len(words) or words[at].kind != "word" or words[at + 1].kind != "number":
         return False
     return _joined(words, at + 1) and len(words[at + 1].text) <= _DIGITS
+
+
+_TO = frozenset({"in", "into", "to", "off", "from"})
 
 
 def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int) -> bool:

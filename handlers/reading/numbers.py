@@ -1,6 +1,7 @@
 """Numbers as people write and say them: "1,250", "1½", "two and a half", "a couple of"."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 from math import isfinite
 from typing import NamedTuple
 
@@ -11,6 +12,7 @@ from handlers.reading.numberwords import (
     FOREIGN_AND,
     FOREIGN_HALVES,
     HALVES,
+    MEASURE_NUMBERS,
     MEASURES,
     PARTS,
     PLUS_HALF,
@@ -40,6 +42,7 @@ _LARGEST = 12
 """Digits in the longest number that is read; longer ones are serial numbers, not amounts."""
 
 
+@lru_cache(maxsize=1024)
 def digits_value(written: str, *, large_is_decimal: bool = False) -> float | None:
     """Value of digits with their signs: thousands in commas, decimal comma or point, fraction."""
     if len(written) > _LARGEST or ":" in written:
@@ -65,6 +68,8 @@ def digits_value(written: str, *, large_is_decimal: bool = False) -> float | Non
 
 def read_number(words: Sequence[Word], i: int) -> Number | None:
     """The number or range that starts at word i, or None."""
+    if words[i].kind != "number" and words[i].norm not in _BEGINNINGS:
+        return None
     first = _between(words, i) or _single(words, i)
     if first is None:
         return None
@@ -82,6 +87,8 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
     return first
 
 
+_BEGINNINGS = MEASURE_NUMBERS | TEENS
+_WEIGHED = frozenset({"kg", "kgs", "kilo", "kilos", "lb", "lbs", "g", "oz"})
 _MAYBE = frozenset({"maybe", "perhaps", "possibly", "or"})
 
 
@@ -138,7 +145,8 @@ def _digits(words: Sequence[Word], i: int) -> Number | None:
         return Number(i, end + 1, value * 1000 + float(words[end].norm))
     if after == "x" and end + 1 < len(words) and words[end + 1].kind == "number":
         times = digits_value(words[end + 1].norm)
-        if times is not None and times >= 100:  # "2 x 500 g", but not "4 x 8 ft"
+        unit = words[end + 2].norm if end + 2 < len(words) else ""
+        if times is not None and (times >= 100 or unit in _WEIGHED):  # and not "4 x 8 ft"
             return Number(i, end + 2, value * times)
     return Number(i, end, value, fraction="/" in words[i].norm and value < 1)
 
@@ -181,7 +189,23 @@ def _is_thousands(words: Sequence[Word], i: int) -> bool:
 
 _SINGLE_PARTS = frozenset({"quarter", "third", "fourth", "fifth", "sixth", "eighth", "tenth"})
 _QUARTERED = frozenset(
-    {"litre", "liter", "pint", "kilo", "kg", "pound", "lb", "cup", "gallon", "quart", "kilogram"}
+    {
+        "litre",
+        "liter",
+        "pint",
+        "kilo",
+        "kg",
+        "pound",
+        "lb",
+        "cup",
+        "gallon",
+        "quart",
+        "kilogram",
+        "stone",
+        "bucket",
+        "bag",
+        "tub",
+    }
 )
 
 
@@ -265,7 +289,10 @@ def _is_small(words: Sequence[Word], i: int) -> bool:
 def _and_part(words: Sequence[Word], start: int, number: Number) -> Number:
     """ "two and a half": the part joins the number if the words go on so."""
     i = number.end
-    if i + 1 >= len(words) or words[i].norm not in _AND:
+    if i + 1 >= len(words):
+        return number
+    scots = words[i].norm == "an" and words[i + 1].norm == "a"  # "twa an a half"
+    if words[i].norm not in _AND and not scots:
         return number
     part = _written_part(words, i + 1) or _part(words, i + 1)
     if part is None or part.value >= 1:

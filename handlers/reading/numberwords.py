@@ -21,7 +21,18 @@ def _counted(words: str, first: int = 0, step: int = 1) -> dict[str, float]:
 UNITS: Mapping[str, float] = _counted(
     "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen "
     "sixteen seventeen eighteen nineteen"
-) | {"un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cinco": 5, "wan": 1, "tow": 2}
+) | {
+    "un": 1,
+    "una": 1,
+    "uno": 1,
+    "dos": 2,
+    "tres": 3,
+    "cinco": 5,
+    "wan": 1,
+    "tow": 2,
+    "twa": 2,
+    "yin": 1,
+}
 TENS: Mapping[str, float] = _counted(
     "twenty thirty forty|fourty fifty sixty seventy eighty ninety", 20, 10
 )
@@ -66,7 +77,12 @@ _LANGUAGES = (
 _HUNDREDS = {
     "cien": 100, "ciento": 100, "cem": 100, "cento": 100, "cent": 100, "hundert": 100,
     "honderd": 100, "sto": 100, "sau": 100, "doscientos": 200, "trescientos": 300,
-    "quinientos": 500, "duzentos": 200, "trezentos": 300, "quinhentos": 500, "duecento": 200,
+    "cuatrocientos": 400,
+    "quinientos": 500, "seiscientos": 600, "setecientos": 700, "ochocientos": 800,
+    "novecientos": 900, "quatrocentos": 400, "seiscentos": 600, "setecentos": 700,
+    "oitocentos": 800, "quattrocento": 400, "seicento": 600, "settecento": 700, "ottocento": 800,
+    "vierhundert": 400, "sechshundert": 600, "siebenhundert": 700, "achthundert": 800,
+    "duzentos": 200, "trezentos": 300, "quinhentos": 500, "duecento": 200,
     "trecento": 300, "cinquecento": 500, "zweihundert": 200, "dreihundert": 300,
     "funfhundert": 500, "tweehonderd": 200, "driehonderd": 300, "vijfhonderd": 500,
     "dwiescie": 200, "trzysta": 300, "piecset": 500,

@@ -19,6 +19,7 @@ _CRAFT = words_in(
 _THERMOMETER = words_in(
     "temp temperature temps thermometer probe core inside ph reading centre center middle"
 )
+_MEASURING = words_in("thermometer temp temperature probe")
 _PLACE_SIGNS: frozenset[Sign] = frozenset(
     {"insects", "rodents", "gas", "warm", "cold", "wet", "dry"}
 )
@@ -30,6 +31,8 @@ _ABOUT_ELSE = frozenset(
 def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     """What the k-th group says of a bin, if it does."""
     group = groups[k]
+    if not _may_be_seen(group):
+        return None
     if is_ahead(group) or (group.sense not in _TOLD and not _nothing_came(group)):
         return None
     context = _bin_context(groups, k)
@@ -49,6 +52,12 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
         on=day_of(groups, k),
         rules=("signs in a bin",),
     )
+
+
+def _may_be_seen(group: Group) -> bool:
+    """Whether any sign or measure is told at all."""
+    measured = any(a.quantity in ("celsius", "ph") for a in group.amounts)
+    return measured or bool(group.message.signs) or group.message.has(_MEASURING)
 
 
 def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
@@ -200,7 +209,7 @@ def _measures(group: Group, context: str) -> tuple[float | None, float | None]:
 def _bare_reading(group: Group) -> float | None:
     """ "The thermometer says 18.5": °C without its sign, where a thermometer is named."""
     norms = group.message.norms
-    if {"thermometer", "temp", "temperature", "probe"}.isdisjoint(norms[group.start : group.end]):
+    if _MEASURING.isdisjoint(group.norms):
         return None
     held = {i for b in group.bins for i in range(b.start, b.end)}
     for i in range(group.start, group.end):

@@ -17,6 +17,7 @@ _OPENING = frozenset(
      "inaugurate",
      "set going", "call", "dub"}
 )  # fmt: skip
+_GETTING = frozenset({"get", "have", "set"})
 _NAMING = frozenset({"christen", "name", "call", "dub"})
 _SHARED = words_in(
     "shared communal everyone everybody all common anybody public community house block whole "
@@ -29,8 +30,9 @@ _NEW = re.compile(
     r"\b(?:new|fresh) (?:\S+ ){0,2}(?:bin|balde|cubeta|bucket|pail|one|tub|caddy|drum|barrel)\b|"
     r"\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
 )
+_BEING = words_in("is 's now officially has all just been")
 _IN_USE = re.compile(
-    r"\bqbin (?:is |'s |now |officially |has |all |just |been )+(?:up and running|live|open for "
+    rf"\bqbin (?:(?:{'|'.join(sorted(_BEING))}) )+(?:up and running|live|open for "
     r"business|in use|in service|"
     r"in action|good to go|on the go|started|up and going|ready for scraps|ready to be filled|"
     r"open)\b"
@@ -52,8 +54,9 @@ def open_of(groups: Sequence[Group], k: int) -> Open | None:
 def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
     """The opening with what the k-th group and its neighbours say of it."""
     group = groups[k]
+    name = new_name(group)
     return Open(
-        bin=new_name(group),
+        bin=None if name is not None and name.lower() in _SHARED else name,
         capacity_l=_capacity(group),
         shared=True if not _SHARED.isdisjoint(_sentence_words(group)) else None,
         member=member_of(groups, k),
@@ -84,6 +87,7 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
         return None
     if (
         group.sense in ("none", "did", "habit")
+        and group.message.has(_BEING)
         and _IN_USE.search(sentence_text(groups, k))
         and not _known(group)
     ):
@@ -98,9 +102,11 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
     if group.sense != "did":
         return None
     plain = group.verb.verb.plain
+    if plain not in _OPENING and plain not in _GETTING:
+        return None
     sized = _capacity(group) is not None
     if (
-        plain in ("get", "have", "set")
+        plain in _GETTING
         and sized
         and ("new" in group.norms or _GOING.search(" ".join(group.norms)))
     ):

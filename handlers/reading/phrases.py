@@ -5,7 +5,7 @@ Every gap in a pattern is bounded, so that none can run away.
 """
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from handlers.reading.arranged import Plan
@@ -14,6 +14,7 @@ from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef, MemberRef
+from handlers.reading.once import once
 from handlers.reading.vocabulary import words_in
 
 _SIGNS = frozenset(",.!?:;-()\"'@☺—\n")
@@ -34,11 +35,8 @@ class Phrase:
     to_bot: bool
     sentence: tuple[int, int]
     """The words of the message that it stands in, with courtesies and the bot's name."""
-
-    @property
-    def text(self) -> str:
-        """The tokens with one space between."""
-        return " ".join(self.tokens)
+    text: str
+    """The tokens with one space between."""
 
     @property
     def message_text(self) -> str:
@@ -103,10 +101,16 @@ class Phrase:
         return self.message.text(*span) if span else ""
 
 
-def phrases(message: Message) -> Iterator[Phrase]:
+@once
+def phrases(message: Message) -> tuple[Phrase, ...]:
     """The sentences of a message, courtesies at their beginning left out."""
+    return tuple(_phrases(message))
+
+
+def _phrases(message: Message) -> Iterator[Phrase]:
+    names = _names(message)
     for sentence in message.sentences:
-        tokens, spans = _tokens(message, sentence.start, sentence.end)
+        tokens, spans = _tokens(message, names, sentence.start, sentence.end)
         while len(tokens) > 1 and tokens[0] in _COURTESIES:
             tokens, spans = tokens[1:], spans[1:]
         if tokens:
@@ -117,6 +121,7 @@ def phrases(message: Message) -> Iterator[Phrase]:
                 sentence.asked,
                 to_bot=bool(message.bot),
                 sentence=(sentence.start, sentence.end),
+                text=" ".join(tokens),
             )
 
 
@@ -124,7 +129,7 @@ def first_plan(
     message: Message, read: Callable[[Phrase], Plan | None], *, most: int
 ) -> Iterator[Found]:
     """What the first sentence that arranges anything arranges; a long message only tells of it."""
-    said = list(phrases(message))
+    said = phrases(message)
     if len(said) > most:
         return
     for phrase in said:
@@ -134,11 +139,18 @@ def first_plan(
             return
 
 
-def _tokens(message: Message, start: int, end: int) -> tuple[list[str], list[tuple[int, int]]]:
+def _names(message: Message) -> dict[int, tuple[str, int]]:
+    """What stands in place of each name and day, and the word behind it, by its first word."""
     days = (day for day in message.days if message.norms[day.start] != "now")
     names: dict[int, tuple[str, int]] = {day.start: ("qday", day.end) for day in days}
     names |= {member.start: ("qmember", member.end) for member in message.members}
     names |= {ref.start: ("qbin", ref.end) for ref in message.bins if ref.name is not None}
+    return names
+
+
+def _tokens(
+    message: Message, names: Mapping[int, tuple[str, int]], start: int, end: int
+) -> tuple[list[str], list[tuple[int, int]]]:
     tokens, spans, at = [], [], start
     while at < end:
         token, stop = names.get(at, (message.norms[at], at + 1))

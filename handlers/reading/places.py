@@ -1,5 +1,7 @@
 """Where a bin was buried: the free words for the place, said with a preposition or alone."""
 
+from collections.abc import Sequence
+
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
@@ -29,7 +31,8 @@ _SKIPPED = words_in(
     "el la los las der den dem the a my our to of an under in at where del de do da di al des du"
 )
 _PLACE_ENDS = words_in(
-    ", . ; ! ? ( ) - — ☺ and but so then because cos with today yesterday last this which "
+    ", . ; ! ? ( ) - — ☺ & already and but so then because cos with today yesterday last this "
+    "which "
     "covered me my it before after while when now for as lol n i we will are is about roughly "
     "like used go went goes were con not | → > >"
 )
@@ -38,6 +41,8 @@ _WEATHER = words_in(
     "peace silence time no"
 )
 """What somebody digs in that is no place."""
+_BEFORE_DAY = words_in("on at from since during over around about")
+_BEFORE_PLACE = PLACE | {",", "-", "☺"}
 _SOIL = frozenset({"ground", "soil", "earth", "dirt", "tierra", "terre", "terra", "erde"})
 _LONGEST = 7
 """Words in a place that is said without a preposition, at most."""
@@ -65,12 +70,28 @@ def _said(group: Group, target: BinRef | None) -> str | None:
     for i in range(start, sentence.end - 1):
         if norms[i] not in PLACE or i + 1 in held or norms[i + 1] in PLACE | _WHEN | _WEATHER:
             continue
-        if norms[i] == "in" and i and message.words[i - 1].kind == "number":
+        if norms[i] == "by" and _is_somebody(message, i + 1):
+            continue
+        if norms[i + 2 : i + 3] == ["own"]:
+            continue  # "on her own"
+        inches = i and message.words[i - 1].kind == "number" and not _names_bin(message, i - 1)
+        if norms[i] == "in" and inches:
             continue  # "14 in deep"
         place = _place_from(message, i + 1, sentence.end, held)
         if place and place.lower() not in _WHEN and place.lower().split()[0] not in _WEATHER:
             return place
     return None
+
+
+def _is_somebody(message: Message, i: int) -> bool:
+    """Whether a person is named at word i ("along the hedge by me and Dom")."""
+    return message.norms[i : i + 1] in (["me"], ["us"]) or any(
+        m.start == i and not m.owner for m in message.members
+    )
+
+
+def _names_bin(message: Message, i: int) -> bool:
+    return any(ref.start <= i < ref.end for ref in message.bins)
 
 
 def _days(message: Message) -> set[int]:
@@ -79,7 +100,14 @@ def _days(message: Message) -> set[int]:
 
 def _before(group: Group, target: BinRef | None) -> str | None:
     """ "Have the bin under the cherry tree buried": the place stands before the verb."""
-    if group.verb is None or target is None:
+    if target is None:
+        return None
+    if group.verb is None:  # "6 inches down under the sweetcorn, Doris"
+        held = _days(group.message)
+        for i in range(group.start, target.start - 1):
+            after = group.message.norms[i + 1]
+            if group.message.norms[i] in PLACE and i + 1 not in held and after not in _WHEN:
+                return _place_from(group.message, i + 1, target.start, held)
         return None
     if target.end > group.verb.start:
         other = [b for b in group.bins if b.name != target.name and b.end <= group.verb.start]
@@ -113,13 +141,28 @@ def _place_from(message: Message, i: int, end: int, held: set[int]) -> str | Non
         numbered = norms[stop] == "." and norms[stop - 1] in ("no", "nr")
         if norms[stop] in _PLACE_ENDS and not numbered:
             break
+        if norms[stop] == "by" and _is_somebody(message, stop + 1):
+            break
         stop += 1
-    if norms[i : i + 1] and norms[i] in _SOIL and stop - i <= 2:
-        after = stop
-        while after < end and (norms[after] in (",", "-", "☺") or norms[after] in PLACE):
-            after += 1
-        return _place_from(message, after, end, held) if stop < after < end else "ground"
+    while stop in held and stop > i + 1 and norms[stop - 1] in _BEFORE_DAY:
+        stop -= 1
+    if norms[i : i + 1] and norms[i] in _SOIL and (stop - i <= 2 or norms[i + 1] in PLACE):
+        after = _beyond_soil(norms, stop if stop - i <= 2 else i + 1, end, held)
+        return (_place_from(message, after, end, held) if after else None) or "ground"
     return message.text(i, stop) or None
+
+
+def _beyond_soil(norms: Sequence[str], start: int, end: int, held: set[int]) -> int:
+    """Index of the place behind "in the ground", past a day and words of place; 0 if none is."""
+    at, placed = start, False
+    while at < end and (at in held or norms[at] in _BEFORE_PLACE):
+        placed = placed or (norms[at] in PLACE and at + 1 not in held)
+        at += 1
+    free = start < at < end and norms[at] not in _WHEN and not norms[at][0].isdecimal()
+    if free and not placed:  # "in the soil, north bed", but not "in the soil, Uwe dug"
+        stop = next((k for k in range(at, min(end, at + _LONGEST)) if norms[k] == ","), end)
+        free = not (GROUND | _BEDS).isdisjoint(norms[at : min(stop, at + _LONGEST)])
+    return at if free else 0
 
 
 def _alone(group: Group) -> str | None:
@@ -147,4 +190,4 @@ def _is_place(message: Message, clause: Clause) -> bool:
     return len(norms) > 1 and (leads or titled)
 
 
-_BEDS = (GROUND - _SOIL) | words_in("corner side end bay terrace border planter greenhouse")
+_BEDS = (GROUND - _SOIL) | words_in("corner side end foot bay terrace border planter greenhouse")

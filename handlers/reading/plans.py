@@ -14,6 +14,7 @@ from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
 from handlers.reading.amending import plain_text
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition
+from handlers.reading.cues import Cues
 from handlers.reading.danger import dangers
 from handlers.reading.duequestions import CUES as DUE_CUES
 from handlers.reading.duequestions import due_questions
@@ -67,6 +68,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (lessons, LESSON_CUES),
     (settled, SETTLED_CUES),
 )
+_CUES = Cues(dict(_READERS))
 
 
 def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
@@ -104,8 +106,8 @@ class _Said:
 
 def _arranged(said: _Said) -> tuple[tuple[Plan | Ask | Open, ...], _Said]:
     """What is arranged, and what is left to read: the same where no words of it are taken."""
-    context, lower = said.context, said.text.casefold()
-    readers = [reader for reader, cues in _READERS if any(cue in lower for cue in cues)]
+    context, heard = said.context, _CUES.heard(said.text.casefold())
+    readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
     if handing not in readers and (context.on_offer or context.took):
         readers.append(handing)  # "me!" answers only what is on offer
     if not readers:

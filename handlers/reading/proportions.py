@@ -15,13 +15,13 @@ class Said(NamedTuple):
 
 
 MOST = words_in(
-    "mostly mainly largely chiefly primarily predominantly mostley moslty majority most"
+    "mostly maistly mainly largely chiefly primarily predominantly mostley moslty majority most"
 )
 _ALL = words_in("all entirely purely only solely pure completely wholly just")
 _SOME = words_in("some plus")
 _LITTLE = words_in(
     "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
-    "smattering drop scrap handful stray"
+    "cachito poquito smattering drop scrap handful stray"
 )
 _HARDLY = words_in("hardly barely scarcely")
 _MUCH = words_in("much many lot")
@@ -91,6 +91,8 @@ def _stated(near: Sequence[str]) -> Said | None:
     if is_not_much(near):
         return Said(0.1)
     for k in range(len(near) - 1, max(-1, len(near) - 6), -1):
+        if near[k] in ("half", "haf") and near[k + 1 : k + 2] in (["a"], ["an"]):
+            continue  # "half a loaf" is a piece, and no share
         said = _said_at(near[k], near[k - 1] if k else "")
         if said is not None:
             return said

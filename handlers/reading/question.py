@@ -27,17 +27,21 @@ class Question(NamedTuple):
     start: int
     end: int
     words: frozenset[str]
+    text: str
+    """The words, one space between and one at either end."""
     to_bot: bool
     """The bot is called by its name."""
+
+    @classmethod
+    def within(cls, message: Message, start: int, end: int) -> "Question":
+        """What words[start:end] ask."""
+        norms = message.norms[start:end]
+        text = f" {' '.join(norms)} "
+        return cls(message, start, end, frozenset(norms), text, bool(message.bot))
 
     def has(self, words: frozenset[str]) -> bool:
         """Whether one of the words stands in it."""
         return not self.words.isdisjoint(words)
-
-    @property
-    def text(self) -> str:
-        """The words, one space between and one at either end."""
-        return f" {' '.join(self.message.norms[self.start : self.end])} "
 
     @property
     def own(self) -> tuple[int, int]:

@@ -9,6 +9,7 @@ from handlers.reading.materials import makeup
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.quantities import of_what
 from handlers.reading.question import Question
+from handlers.reading.scores import Scores
 from handlers.reading.topics import TOPICS
 from handlers.reading.vocabulary import words_in
 
@@ -43,33 +44,61 @@ ASKED_KINDS = frozenset(f"ask {topic}" for topic, _ in TOPICS)
 """What may be asked without a room, by its name in the scores."""
 
 
-def asks(message: Message, *, told: bool = False, scored: bool = True) -> tuple[Act, ...]:
+def asks(message: Message, scores: Scores, *, told: bool = False) -> tuple[Act, ...]:
     """The questions of a message that the bot can answer, each topic once.
 
-    `told` says that the message also reports something, so that it asks only where it plainly asks;
-    without `scored`, only what has no score is looked for: that which only a room can be asked.
+    `told` says that the message also reports something, so that it asks only where it plainly asks.
+    Where the scores allow no topic, only what has no score is looked for: that which only a room
+    can be asked.
     """
-    if not (scored or may_be_further(message)):
+    if not (_is_scored(message, scores) or may_be_further(message)):
         return ()
-    if _bare(message) in _HELP:
+    if "help" in message.norms and _bare(message) in _HELP:
         return (Ask(topic="help", rules=("help",)),)
     if message.context.after_bot and _bare(message) in _WHY:
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
     out: list[Ask] = []
     for question in _questions(message, told):
-        act = _asked(question, scored or names_place(message))
+        act = _asked(question, scores)
         if act is not None and all(act.topic != other.topic for other in out):
             out.append(act)
     return tuple(out)
 
 
-def _asked(question: Question, scored: bool) -> Ask | None:
+def _asked(question: Question, scores: Scores) -> Ask | None:
     """What a stretch asks; in a room that may be more than the reading contract has topics for."""
-    topic = next((name for name, test in TOPICS if test(question)), None) if scored else None
+    topic = _topic(question, scores)
     act = None if topic is None else filled(question, topic)
     if not question.message.context.in_room:
         return act
     return further(question) or placed(act, question)
+
+
+def _topic(question: Question, scores: Scores) -> Topic | None:
+    """The first topic that fits; none where the scores allow none of those that fit.
+
+    A question of a place where bins were buried needs no score.
+    """
+    message = question.message
+    if names_place(message) or (_is_scored(message, scores) and _any_fits(question, scores)):
+        return next((name for name, test in TOPICS if test(question)), None)
+    return None
+
+
+def _any_fits(question: Question, scores: Scores) -> bool:
+    """Whether a topic fits that the scores allow."""
+    allowed = scores.allowed(ASKED_KINDS)
+    return any(test(question) for kind in allowed for test in _TESTS[kind])
+
+
+_TESTS = {
+    kind: tuple(test for topic, test in TOPICS if f"ask {topic}" == kind) for kind in ASKED_KINDS
+}
+
+
+def _is_scored(message: Message, scores: Scores) -> bool:
+    """Whether any topic may be asked about."""
+    return message.context.after_bot or scores.any_may(ASKED_KINDS)
 
 
 def _bare(message: Message) -> str:
@@ -94,8 +123,7 @@ def _questions(message: Message, told: bool) -> list[Question]:
         start = sentence.start
         if k and not told and not _tells(message, k - 1):
             start = message.sentences[k - 1].start
-        words = frozenset(message.norms[start : sentence.end])
-        out.append(Question(message, start, sentence.end, words, to_bot))
+        out.append(Question.within(message, start, sentence.end))
     return out
 
 
@@ -118,8 +146,7 @@ def _requests(norms: list[str], to_bot: bool) -> bool:
 
 def question_of(message: Message) -> Question:
     """The whole message as one question."""
-    words = frozenset(message.norms)
-    return Question(message, 0, len(message.norms), words, bool(message.bot))
+    return Question.within(message, 0, len(message.norms))
 
 
 def filled(q: Question, topic: Topic) -> Ask:

@@ -1,12 +1,14 @@
 """The one door: a text and its context in, acts out."""
 
+from collections.abc import Sequence
+
 from handlers.reading.acts import Act, Ask, Context, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import ASKED_KINDS, asks
+from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, replies, settings
 from handlers.reading.scores import Scores, scores_of
@@ -45,22 +47,32 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         found += [act for act in records(message) if _believed(act, scores)]
     if not answer or any(kind.startswith("ask ") for kind in sure):
-        scored = context.after_bot or scores.any_may(ASKED_KINDS)
-        asked = asks(message, told=bool(found), scored=scored)
+        asked = asks(message, scores, told=bool(found))
         found += [act for act in asked if _believed(act, scores)]
     known = {kind_of(act) for act in found}
-    beyond = any(_is_beyond(act, scores) for act in found) or (
-        any(isinstance(act, Set) for act in found) and not is_asking(message)
-    )
-    for kind in sure:
-        if kind not in known and not (beyond and kind.startswith("ask ")):
-            if found and scores.likelihood(kind) < BESIDE_ANOTHER:
-                continue
-            likelihood = scores.likelihood(kind)
-            found += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
+    unfound = [kind for kind in sure if kind not in known]
+    if unfound:
+        found += _supplied(unfound, found, message, scores)
     if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
         found = [act for act in found if kind_of(act) not in RECORD_KINDS]
     return asked_first(completed(found, message), message) if found else ()
+
+
+def _supplied(
+    kinds: Sequence[str], found: Sequence[Act], message: Message, scores: Scores
+) -> list[Act]:
+    """The acts that no rule found and the scores are sure of, beside those found."""
+    beyond = any(_is_beyond(act, scores) for act in found) or (
+        any(isinstance(act, Set) for act in found) and not is_asking(message)
+    )
+    out: list[Act] = []
+    for kind in kinds:
+        likelihood = scores.likelihood(kind)
+        if beyond and kind.startswith("ask "):
+            continue
+        if not (found or out) or likelihood >= BESIDE_ANOTHER:
+            out += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
+    return out
 
 
 BESIDE_ANOTHER = 0.8
@@ -80,7 +92,7 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
     """The reply that a message is; behind the bot's words it was looked for before the scores."""
     if message.context.after_bot:
         return ()
-    return replies(message) if scores.any_may(REPLY_KINDS) else settings(message)
+    return replies(message, scores.may) if scores.any_may(REPLY_KINDS) else settings(message)
 
 
 def _believed(act: Act, scores: Scores) -> bool:

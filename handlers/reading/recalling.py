@@ -174,14 +174,15 @@ def _when_last(phrase: Phrase) -> WhenLast | None:
 
 
 def _put(phrase: Phrase) -> WhoPut | None:
-    first, last = _period(phrase)
     match = _WHO_FED.match(phrase.text)
     if match and phrase.bin:
+        first, last = _period(phrase)
         return WhoPut(bin=phrase.bin, first=first, last=last)
     match = _WHO_PUT.match(phrase.text)
     span = phrase.words(match, "what") if match else None
     if match is None or span is None:
         return None
+    first, last = _period(phrase)
     items = [item for item in phrase.message.items if span[0] <= item.start < span[1]]
     kinds: list[Kind] = [kind for item in items for kind, share in item.food.shares if share > 0]
     if not kinds:

@@ -13,7 +13,8 @@ from handlers.reading.message import Message
 from handlers.reading.observations import merged, observe_of
 from handlers.reading.opened import open_of
 from handlers.reading.pooled import pooled
-from handlers.reading.scraps import layer_of
+from handlers.reading.quantities import scrap_amounts
+from handlers.reading.scraps import layer_from, layer_of
 from handlers.reading.sealed import seal_of
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
@@ -33,10 +34,14 @@ def records(message: Message) -> tuple[Record, ...]:
         act = _record(groups, k)
         if act is not None:
             told += [(group.start, each) for each in _for_each_bin(act, group)]
+            told += [(group.start, each) for each in _begun_with(act, groups, k)]
         observed = observe_of(groups, k)
         if observed is not None:
             seen.append((group.start, observed))
-    told += pooled(groups, {group_sentence(message, at) for at, _ in told})
+    if len(groups) > 1:
+        told += pooled(groups, {group_sentence(message, at) for at, _ in told})
+    if not seen and len(told) < 2:
+        return tuple(act for _, act in told)
     joined = merged([act for _, act in seen])
     starts = [
         next(at for at, act in seen if (act.bin, act.on) == (one.bin, one.on)) for one in joined
@@ -99,10 +104,17 @@ def _says_same(first: Record, second: Record) -> bool:
 
 
 def _said(act: Record) -> dict[str, Any]:
-    values = {f.name: getattr(act, f.name) for f in fields(act) if f.name != "rules"}
+    values = {name: getattr(act, name) for name in _NAMES[type(act)]}
     if values.get("materials") == {"mixed": 1.0}:
         del values["materials"]
     return {name: value for name, value in values.items() if value is not None}
+
+
+_NAMES = {
+    kind: tuple(each.name for each in fields(kind) if each.name != "rules")
+    for kind in get_args(Record)
+}
+"""The names of each act's fields, but for its rules."""
 
 
 def _completed(first: Record, second: Record) -> Record:
@@ -119,6 +131,18 @@ def _record(groups: Sequence[Group], k: int) -> Record | None:
         if act is not None:
             return act
     return None
+
+
+def _begun_with(act: Record, groups: Sequence[Group], k: int) -> list[Record]:
+    """ "Started the school bin with a kilo of peel": its first layer is told with it."""
+    group = groups[k]
+    begun = isinstance(act, Open) and not _WITH.isdisjoint(group.norms) and bool(group.solids())
+    if not begun or not any(a.quantity == "mass" for a in scrap_amounts(group)):
+        return []
+    return [layer_from(groups, k, "a bin was started with scraps")]
+
+
+_WITH = frozenset({"with", "w", "w/"})
 
 
 def _for_each_bin(act: Record, group: Group) -> list[Record]:

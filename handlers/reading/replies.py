@@ -35,24 +35,30 @@ REPLY_KINDS = frozenset(
     each.act for each in (Set, Retract, Later, Amend, Done, Decline, Offer, Accept)
 )
 
-_Reader = tuple[Callable[[Message, str], Act | None], frozenset[str]]
-"""Reads one kind of reply; with the words without one of which none of its patterns is found."""
+_Reader = tuple[Callable[[Message, str], Act | None], frozenset[str], str]
+"""Reads one kind of reply; with the words without one of which none of its patterns is found, and
+the kind's name in the scores."""
 
 
-def replies(message: Message) -> tuple[Act, ...]:
-    """The acts of a message that answers or corrects; none if it stands on its own."""
+def replies(message: Message, may: Callable[[str], bool] | None = None) -> tuple[Act, ...]:
+    """The acts of a message that answers or corrects; none if it stands on its own.
+
+    `may` says which kinds are believed: where none of those is found, no other is looked for.
+    """
+    if may is not None and not _first(message, [r for r in _READERS if not r[2] or may(r[2])]):
+        return ()
     return _first(message, _READERS)
 
 
 def settings(message: Message) -> tuple[Act, ...]:
     """What a message sets for the group; no other reply."""
-    return _first(message, _READERS[:1])
+    return () if _measures(message) else _first(message, _READERS[:1])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
     words = frozenset(message.norms)
     text = ""
-    for reader, cues in readers:
+    for reader, cues, _ in readers:
         if words.isdisjoint(cues) and not message.context.after_bot:
             continue
         text = text or plain_text(message)
@@ -182,8 +188,12 @@ def _done(message: Message, text: str) -> Done | None:
     return None
 
 
+def _measures(message: Message) -> bool:
+    return any(a.quantity in ("mass", "volume") for a in message.amounts)
+
+
 def _set(message: Message, text: str) -> Set | None:
-    if any(a.quantity in ("mass", "volume") for a in message.amounts):
+    if _measures(message):
         return None
     found = setting_of(text, to_bot=bool(message.bot) or message.context.after_bot)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
@@ -199,6 +209,7 @@ _READERS: tuple[_Reader, ...] = (
             "spoon spoons weight dilution ferment fermenting fermentation planting soil "
             "calendar recipe nitrogen trench trenches"
         ),
+        "",
     ),
     (
         retract,
@@ -210,6 +221,7 @@ _READERS: tuple[_Reader, ...] = (
             "group "
             "room thread meant"
         ),
+        "retract",
     ),
     (
         _later,
@@ -219,8 +231,9 @@ _READERS: tuple[_Reader, ...] = (
             "weekend "
             "next time on in"
         ),
+        "later",
     ),
-    (more, frozenset()),
+    (more, frozenset(), ""),
     (
         _amend,
         words_in(
@@ -229,6 +242,7 @@ _READERS: tuple[_Reader, ...] = (
             "typo actually really not * was is 's my more no nope nah"
         )
         | SORRY,
+        "amend",
     ),
     (
         _done,
@@ -237,6 +251,7 @@ _READERS: tuple[_Reader, ...] = (
             "fertig ho "
             "feito ticked mission dusted dealt seen complete"
         ),
+        "done",
     ),
     (
         _decline,
@@ -245,6 +260,7 @@ _READERS: tuple[_Reader, ...] = (
             "not "
             "miss somebody someone refuse thanks thank love like puedo posso kann possible havent"
         ),
+        "decline",
     ),
     (
         _offer,
@@ -257,6 +273,7 @@ _READERS: tuple[_Reader, ...] = (
             "having getting get takes gets goes going anyone anybody someone somebody who up needs "
             "wants looking over for with like minding hosting"
         ),
+        "offer",
     ),
     (
         _accept,
@@ -266,5 +283,6 @@ _READERS: tuple[_Reader, ...] = (
             "look "
             "agree"
         ),
+        "accept",
     ),
 )

@@ -63,7 +63,7 @@ def _weight(together: int, lane: int) -> float:
     return ((together >> _LANE * lane & _MASK) - _HALF) / 100
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Scores:
     """How likely each kind of act is in one message."""
 
@@ -82,11 +82,15 @@ class Scores:
 
     def may(self, kind: str) -> bool:
         """Whether a rule that finds such an act is believed."""
-        return kind in self.believed or not self.knows(kind)
+        return kind in self.believed or kind not in _known()
+
+    def allowed(self, of: frozenset[str]) -> frozenset[str]:
+        """The kinds of those in which a rule that finds such an act is believed."""
+        return of & self.believed | of - _known()
 
     def knows(self, kind: str) -> bool:
         """Whether there are weights for that kind of act."""
-        return kind in _weights().kinds
+        return kind in _known()
 
     def any_may(self, of: Collection[str] | None = None) -> bool:
         """Whether any kind of act at all, or of those kinds, may have been told."""
@@ -125,6 +129,11 @@ def scores_of(message: Message) -> Scores:
 def likelihood(log_odds: float) -> float:
     """Log-odds as a probability between 0 and 1."""
     return 1 / (1 + exp(-max(-40.0, min(40.0, log_odds))))
+
+
+@cache
+def _known() -> frozenset[str]:
+    return frozenset(_weights().kinds)
 
 
 @cache

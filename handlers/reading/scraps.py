@@ -348,9 +348,18 @@ def _strong_without_bin(groups: Sequence[Group], k: int, plain: str) -> str | No
         if names_other_thing(group) and not context:
             return None
         return "an amount was added"
-    if scrap_amounts(group) and ((group.items and context) or _in_particle(group)):
+    again = plain in _STRONG and _goes_on(groups[:k]) and not names_other_thing(group)
+    if scrap_amounts(group) and ((group.items and context) or _in_particle(group) or again):
         return "an amount was put in"
     return None
+
+
+def _goes_on(before: Sequence[Group]) -> bool:
+    """ "Tom put 2 kg in blue on the 9th, on the 11th Priya put 1.8": the bin was named before."""
+    return any(
+        g.sense == "did" and g.bins and g.verb is not None and "layer" in g.verb.verb.classes
+        for g in before
+    )
 
 
 def _in_particle(group: Group) -> bool:

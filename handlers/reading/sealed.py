@@ -44,6 +44,7 @@ _BIN_IS = re.compile(
 )
 
 
+_FERMENTING = words_in("ferment fermenting fermentation fortnight weeks rest")
 _GONE_TO_FERMENT = re.compile(
     r"\bqbin (?:is |'s |has |have |now |all |gone |been |officially |finally )*"
     r"(?:off|gone|put away|left|set aside|tucked up|tucked away|away) (?:now )?(?:to|for) "
@@ -84,16 +85,15 @@ def _by_lid(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     if group.sense not in ("did", "none") or not _any_bin(groups, k):
         return None
-    text = group.text()
     if "back" in group.norms:
         return None
     if "lid" in group.norms and (
-        _LID_ON.search(text) or _LID_PUT_ON.search(sentence_text(groups, k))
+        _LID_ON.search(group.text()) or _LID_PUT_ON.search(sentence_text(groups, k))
     ):
         return "the lid is on"
-    if _GONE_TO_FERMENT.search(sentence_text(groups, k)):
+    if group.message.has(_FERMENTING) and _GONE_TO_FERMENT.search(sentence_text(groups, k)):
         return "a bin has gone to ferment"
-    closed = _BIN_IS.search(text) if group.verb is None else None
+    closed = _BIN_IS.search(group.text()) if group.verb is None else None
     if closed and ("sealed" in closed.group() or not _is_room(group) or _is_for_good(group)):
         return "a bin is closed"
     return None

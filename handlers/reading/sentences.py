@@ -55,8 +55,8 @@ def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
     """Sentences by their stops; a stop inside an amount, a date or a name ends nothing."""
     out: list[Sentence] = []
     start = 0
-    for i, word in enumerate(words):
-        if word.norm not in _STOPS or i in held:
+    for i, word in [(i, word) for i, word in enumerate(words) if word.norm in _STOPS]:
+        if i in held:
             continue
         if word.norm == "." and _is_short_form(words, i) and not _names_on(words, i + 1, held):
             continue
@@ -99,6 +99,7 @@ _TURNS = frozenset(
      ("how", "do", "i"), ("should", "i", "be"), ("should", "i", "worry"), ("what", "can", "i")}
 )  # fmt: skip
 _TURNING = frozenset(first for first, *_ in _TURNS) | {"is", "are"}
+_BREAKING = _CUTTING | _TURNING
 
 
 class _Cutter:
@@ -115,7 +116,9 @@ class _Cutter:
     ) -> None:
         self.words = words
         self.behind = behind
-        self.norms = ["·" if i in hedged else w.norm for i, w in enumerate(words)]
+        self.norms = [w.norm for w in words]
+        for i in hedged:
+            self.norms[i] = "·"
         self.verbs = verbs
         self.held = held
         self.names = names
@@ -143,8 +146,9 @@ class _Cutter:
     def stretches(self, sentence: Sentence) -> list[tuple[int, int, str]]:
         out: list[tuple[int, int, str]] = []
         start, joint = sentence.start, ""
-        for i in range(sentence.start, sentence.end):
-            norm = self.norms[i]
+        norms = self.norms
+        for i in [i for i in range(sentence.start, sentence.end) if norms[i] in _BREAKING]:
+            norm = norms[i]
             if norm in _TURNING and i > start and self.turns_to_ask(i, sentence.end):
                 out.append((start, i, joint))
                 start, joint = i, ""

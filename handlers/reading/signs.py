@@ -60,11 +60,14 @@ _STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace(
 
 def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
     """All signs told in the words, in order, also those said to be absent."""
-    foods = [m for m in marks if m.tag == "food"]
     found = [] if _MOULDY.isdisjoint(norms) else _moulds(norms, marks)
+    told = [m for m in marks if m.tag in _TAGS]
+    if not (found or told or "any" in norms):
+        return ()
+    foods = [m for m in marks if m.tag == "food"]
     used = {i for seen in found for i in range(seen.start, seen.end)}
-    for mark in marks:
-        if not mark.tag.startswith("sign-") or any(i in used for i in range(mark.start, mark.end)):
+    for mark in told:
+        if any(i in used for i in range(mark.start, mark.end)):
             continue
         seen = _seen(norms, mark, foods)
         if seen is not None:
@@ -75,6 +78,9 @@ def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
         if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and _denied(norms, i)
     ]
     return tuple(sorted(s for s in found if not _is_inside(s, found)))
+
+
+_TAGS = frozenset({"sign-plain", "sign-smell", "sign-bin"})
 
 
 def _keeps_out_mould(mark: Mark) -> bool:

@@ -28,16 +28,17 @@ _RECORDED = frozenset({"layer", "drain", "seal", "bury", "open"})
 
 def put_right(message: Message) -> str | None:
     """The message as it was meant, if it puts right what it told just before; else None."""
-    for at in range(1, len(message.norms) - 1):
-        start = _behind_turn(message.norms, at)
+    norms = message.norms
+    for at in [i for i, norm in enumerate(norms) if norm in _SIGNS]:
+        start = _behind_turn(norms, at) if 0 < at < len(norms) - 1 else None
         if start is not None and (meant := _meant(message, at, start)):
             return meant
     return None
 
 
 def _behind_turn(norms: Sequence[str], at: int) -> int | None:
-    """Where the right words begin, if words[at] is a sign and a turn of putting right follows."""
-    if norms[at] not in _SIGNS or norms[at - 1] in _SIGNS:
+    """Where the right words begin, if a turn of putting right follows the sign at words[at]."""
+    if norms[at - 1] in _SIGNS:
         return None
     start = at
     while norms[start : start + 1] and norms[start] in _SIGNS:

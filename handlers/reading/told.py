@@ -2,12 +2,14 @@
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from itertools import pairwise
 
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.once import once
+from handlers.reading.quantities import is_repair
 from handlers.reading.vocabulary import words_in
 
 _OWN = words_in("i we ive im my me us")
@@ -26,7 +28,7 @@ def bin_of(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     own = group.names()
     if own:
-        return own[0]
+        return _meant(group) or own[0]
     for other in reversed(groups[:k]):
         names = other.names()
         if names:
@@ -35,13 +37,23 @@ def bin_of(groups: Sequence[Group], k: int) -> str | None:
     return after[0] if len(set(after)) == 1 else None
 
 
+def _meant(group: Group) -> str | None:
+    """ "Into the shed, no wait, into the hall": the bin named last counts."""
+    refs = [b for b in group.bins if b.name is not None]
+    norms = group.message.norms
+    repaired = any(is_repair(norms[a.end : b.start]) for a, b in pairwise(refs))
+    return refs[-1].name if repaired else None
+
+
 def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
     """Local date on which the k-th group happened; the day of the message if none was said.
 
     With `since` a state is told, so that "since Monday" says when it began.
     """
     group = groups[k]
-    said = said_day(group) or _day_beside(groups, k) or _day_of_message(groups, k, since)
+    said = None
+    if group.message.days:
+        said = said_day(group) or _day_beside(groups, k) or _day_of_message(groups, k, since)
     today = group.message.today
     if said is not None:
         return said.past
@@ -70,10 +82,31 @@ def _is_other_day(group: Group, day: Day) -> bool:
         return True
     if before in _WHOSE and _names_thing(message, day):
         return True
+    if _describes_thing(group, day):
+        return True
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
     if clause is None or clause.verb is not None or len(group.clauses) < 2:
         return False
-    return not _COMING.isdisjoint(message.norms[clause.start : clause.end])
+    return _is_coming(message, clause.start, clause.end, day)
+
+
+def _describes_thing(group: Group, day: Day) -> bool:
+    """ "Put in 2 kg Sunday roast bones", "leftover Friday curry": the day a dish is named for."""
+    message = group.message
+    if any(i.start <= day.start < i.end for i in message.items):
+        return True
+    named = message.norms[day.start] in WEEKDAYS and day.end == day.start + 1
+    if not named or group.verb is None or all(i.start != day.end for i in message.items):
+        return False
+    ends = {a.end for a in group.amounts} | {i.end for i in message.items}
+    before = message.norms[day.start - 1] if day.start else ""
+    return day.start in ends or before in ("of", "old", "leftover", "some", "'s")
+
+
+def _is_coming(message: Message, start: int, end: int, day: Day) -> bool:
+    """Whether the words round a day say that it comes round; the "back" of "3 days back" is its."""
+    around = message.norms[start : day.start] + message.norms[day.end : end]
+    return not _COMING.isdisjoint(around)
 
 
 def _tells_when(group: Group, day: Day) -> bool:
@@ -172,7 +205,10 @@ def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:
         return None
     held = next((g for g in groups if g.start <= past[0].start < g.end), None)
     if held is None or held is groups[k]:
-        return past[0] if _tells(message, past[0]) else None
+        return past[0] if _tells(message, past[0], since) else None
+    bare = held.verb is None and not held.bins and not held.measured()
+    if bare and any(held.start <= m.start < held.end for m in message.members):
+        return None  # "(it was Fatima last week)"
     same_bin = not held.measured() and held.names() in ([], [bin_of(groups, k)])
     other = held.sense == "did" and not same_bin
     return None if other or not _tells(message, past[0]) else past[0]
@@ -182,21 +218,23 @@ def _since(message: Message, day: Day) -> bool:
     return day.start > 0 and message.norms[day.start - 1] == "since"
 
 
-def _tells(message: Message, day: Day) -> bool:
+def _tells(message: Message, day: Day, since: bool = False) -> bool:
     """Whether the clause of a day tells what was, and not what comes round or lies ahead."""
     clause = next((c for c in message.clauses if c.start <= day.start < c.end), None)
-    if clause is None or clause.sense not in ("did", "none"):
+    lasts = since and _since(message, day)  # "has been under the plum since Saturday"
+    if clause is None or not (clause.sense in ("did", "none") or lasts):
         return False
     before = message.norms[day.start - 1] if day.start else ""
-    of_thing = before in _OF or any(item.start == day.end for item in message.items)
+    of_thing = any(item.start <= day.start < item.end for item in message.items)
+    of_thing = of_thing or before in _OF or any(item.start == day.end for item in message.items)
     of_thing = of_thing or (before in _WHOSE and _names_thing(message, day))
-    return not of_thing and _COMING.isdisjoint(message.norms[clause.start : clause.end])
+    return not of_thing and not _is_coming(message, clause.start, clause.end, day)
 
 
 _OF = words_in("the de di do da von van del of from our my")
 _COMING = words_in(
     "due next will until till by collection collected meeting see back open opens ready return "
-    "every each deadline leave leaving"
+    "every each deadline leave leaving starting remind nudge ask"
 )
 
 

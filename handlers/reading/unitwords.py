@@ -26,8 +26,8 @@ class Unit(NamedTuple):
 
 
 _MASS = {
-    "kilogram": "kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos "
-    "keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen "
+    "kilogram": "k kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo "
+    "kilogramos keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen "
     "kilogramm kilogrammes chilo chili chilogrammo chilogrammi quilo quilos",
     "gram": "g gr grs gm gms grm grms gramms gram grams gramme grammes gramos gramo gs "
     "gramm grammi grammo gramas gramow gramy",
@@ -107,6 +107,10 @@ _VESSELS = {
     "fistful": "fistful fistfuls fist fists",
     "scoop": "scoop scoops scoopful scoopfuls scoopfull",
     "ladle": "ladle ladles ladleful ladlefuls",
+    "eggcup": "eggcup eggcups egg_cup egg_cups eggcupful",
+    "espresso cup": "espresso_cup espresso_cups espresso",
+    "teacup": "teacup teacups tea_cup tea_cups teacupful tea_glass tea_glasses coffee_cup",
+    "coffee can": "coffee_can coffee_cans coffee_tin",
     "glass": "glass glasses glassful tumbler tumblers",
     "mug": "mug mugs mugful mugfuls mugfull",
     "can of food": "tin tins tin_can",

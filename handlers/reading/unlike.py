@@ -25,7 +25,10 @@ def parted(layer: Layer, message: Message) -> list[Layer]:
     if not message.context.in_room or layer.mass_kg is None:
         return [layer]
     whole = whole_of(message)
-    lots = [] if whole is None else _lots(scrap_amounts(whole), message)
+    amounts = [] if whole is None else scrap_amounts(whole)
+    if len(amounts) < 2:
+        return [layer]
+    lots = _lots(amounts, message)
     weighed = [lot for lot in lots if lot[0].quantity == "mass"]
     poured = [lot for lot in lots if lot[0].quantity == "volume"]
     if not weighed or not poured or not all(items for _, items in lots):

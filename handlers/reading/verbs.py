@@ -34,11 +34,12 @@ _DETERMINERS = words_in(
 
 def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int]) -> list[VerbUse]:
     """The words that stand as verbs, in order."""
+    known = [m for m in marks if m.tag == "verb" and m.start not in held]
+    if not known:
+        return []
     foods = {i for m in marks if m.tag == "food" for i in range(m.start, m.end)}
     out: list[VerbUse] = []
-    for mark in marks:
-        if mark.tag != "verb" or mark.start in held:
-            continue
+    for mark in known:
         if mark.start in foods:
             continue
         if _stands_as_verb(words, mark, foods, held):

@@ -2,7 +2,8 @@
 
 import re
 import unicodedata
-from functools import lru_cache
+from collections.abc import Callable
+from functools import lru_cache, partial
 from typing import NamedTuple
 
 READ_AT_MOST = 4000
@@ -105,25 +106,30 @@ def cleaned(text: str) -> str:
 def words_of(text: str) -> list[Word]:
     """The words of a cleaned text, in order."""
     out: list[Word] = []
-    for piece in _PIECE.finditer(text):
-        written, (start, end) = piece[0], piece.span()
+    end = 0
+    for written in _PIECE.findall(text):
+        start = text.find(written, end)  # no piece begins with a sign that stands between two
+        end = start + len(written)
         first = written[0]
         if first.isalpha():
-            for norm, behind, before in _opened(written):
-                said = written[behind:before]
-                out.append(Word(norm, said, start + behind, start + before, "word"))
+            for norm, said, behind, before in _opened(written):
+                out.append(_word((norm, said, start + behind, start + before, "word")))
         elif first.isdigit():
             if out and out[-1].norm == "an":  # "6 pints and 2": said with the d left out
                 out[-1] = out[-1]._replace(norm="and")
-            out.append(Word(written, written, start, end, "number"))
+            out.append(_word((written, written, start, end, "number")))
         elif first == "." and len(written) > 1:
-            out.append(Word(f"0{written}", written, start, end, "number"))
+            out.append(_word((f"0{written}", written, start, end, "number")))
         elif first == "-" and _joins(text, start, end):
             continue
         else:
             norm = "\n" if first == "\n" else _sign(first)
-            out.append(Word(norm, written, start, end, "sign"))
+            out.append(_word((norm, written, start, end, "sign")))
     return out
+
+
+_word: Callable[[tuple[str, str, int, int, str]], Word] = partial(tuple.__new__, Word)
+"""Makes a word in half the time that its own constructor takes: there are ten in a message."""
 
 
 def _joins(text: str, start: int, end: int) -> bool:
@@ -141,16 +147,20 @@ def _sign(sign: str) -> str:
 
 
 @lru_cache(maxsize=2048)
-def _opened(written: str) -> tuple[tuple[str, int, int], ...]:
-    """A written word, its short forms opened ("I'll" is two), each with its stretch of letters."""
+def _opened(written: str) -> tuple[tuple[str, str, int, int], ...]:
+    """A written word, its short forms opened ("I'll" is two), each as it is written and with its
+    stretch of letters."""
     lower, end = plain(written), len(written)
     if "'" not in lower:
-        return tuple((norm, 0, end) for norm in _OPENED.get(lower, (lower,)))
+        return tuple((norm, written, 0, end) for norm in _OPENED.get(lower, (lower,)))
     stem, _, tail = lower.rpartition("'")
     if tail == "t" or tail not in _TAILS:
-        return ((lower.replace("'", ""), 0, end),)
+        return ((lower.replace("'", ""), written, 0, end),)
     cut = written.rfind("'") if "'" in written else end
-    return (stem.replace("'", ""), 0, cut), (_TAILS[tail], cut, end)
+    return (
+        (stem.replace("'", ""), written[:cut], 0, cut),
+        (_TAILS[tail], written[cut:], cut, end),
+    )
 
 
 def plain(written: str) -> str:

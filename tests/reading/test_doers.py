@@ -15,6 +15,13 @@ from tests.reading.context import acts
         "Ruth puso 2 kg de pan en bin 3",
         "Ruth the early bird, she added 2 kg to bin 3",
         "Ruth added 2 kg to bin 3 last night",
+        "Ruth throw 2 kg of noodles inside bin 3",
+        "please note Ruth bin 3 700 g of peelings",
+        'Ruth says "2 kg in bin 3, all peel"',
+        "Ruth, which is a strong woman, has put 2 kg of leeks in bin 3",
+        "Ruth (her with the accordion) poured 400 ml out of bin 3",
+        "500 g of mash to bin 3, from Ruth",
+        "Ruth's went and sealed bin 3",
     ],
 )
 def test_a_member_told_of_is_the_doer(text: str) -> None:

@@ -11,6 +11,10 @@ from tests.reading.context import acts, group
     "text",
     [
         "started a new bin, 30 litres, blue. We call him Hector. It is for everybody.",
+        "new bucket by the back step, 15 litres, going by Hector",
+        "a bin has been begun in the vestry, 15 litres, to be known as Hector",
+        "new bin under the stairs, 60 litres, for the whole street. name's Hector",
+        "Hector's started, 15 L, same shelf",
         "I started a new one yesterday, it lives under the sink and they voted to call it Hector, "
         "15 L",
         "new year new bin! small one of 8 litres, name Hector",

@@ -17,6 +17,15 @@ from tests.reading.context import acts
         ("buried bin 3 -> pit no. 2 (east corner)", "pit no. 2"),
         ("buried bin 3 debajo del limonero", "limonero"),
         ("bin 3 is in the soil, back garden beside the wall", "back garden beside the wall"),
+        ("bin 3 is in the soil behind the goal", "goal"),
+        ("put bin 3 in the ground Monday, by the swings", "swings"),
+        ("laid bin 3 to rest in the soil at 3 pm", "ground"),
+        ("bin 3 was buried along the hedge by me and Ruth", "hedge"),
+        ("bin 3 lies in the earth, Ruth did the digging", "ground"),
+        ("bin 3 was emptied into the trench & covered", "trench"),
+        ("bin 3 has been under the plum since Saturday", "plum"),
+        ("buried bin 3 in bed four", "bed four"),
+        ("buried bin 3 in the bean patch on 14/6", "bean patch"),
     ],
 )
 def test_the_place_of_a_burial(text: str, place: str) -> None:

@@ -1,0 +1,121 @@
+"""Lots told apart by day or by doer: "10 kg yesterday and 2 today", "1 kg from Tom, 2 from me"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date
+from itertools import pairwise
+from typing import Generic, NamedTuple, TypeVar
+
+from handlers.reading.acts import Layer
+from handlers.reading.amounts import Amount
+from handlers.reading.doers import is_sender
+from handlers.reading.groups import whole_of
+from handlers.reading.materials import makeup
+from handlers.reading.message import Message
+from handlers.reading.quantities import scrap_amounts
+from handlers.reading.vocabulary import words_in
+
+_T = TypeVar("_T")
+
+
+class _Mark(NamedTuple, Generic[_T]):
+    """A day or a doer, at words[start:end]."""
+
+    start: int
+    end: int
+    value: _T
+
+
+def told_apart(layer: Layer, message: Message) -> list[Layer]:
+    """A layer for each amount of the one told, where each has its own day or doer; else none."""
+    if len({ref.name for ref in message.bins if ref.name is not None}) > 1:
+        return []
+    days, doers = _days(message), _doers(message)
+    if len(days) < 2 and len(doers) < 2:
+        return []
+    whole = whole_of(message)
+    amounts = [] if whole is None else sorted(scrap_amounts(whole))
+    if len(amounts) == 1:
+        return [replace(layer, member=name) for name in _together(message, doers, amounts[0])]
+    if len({a.quantity for a in amounts}) != 1:
+        return []
+    dates, names = _of_each(amounts, days), _of_each(amounts, doers)
+    if len(set(dates)) < 2 and len(set(names)) < 2:
+        return []
+    parts = [_part(layer, message, amounts, k) for k in range(len(amounts))]
+    if dates:
+        parts = [replace(part, on=day) for part, day in zip(parts, dates, strict=True)]
+    if names:
+        parts = [replace(part, member=name) for part, name in zip(parts, names, strict=True)]
+    return parts
+
+
+def _days(message: Message) -> list[_Mark[date]]:
+    told = [d for d in message.days if not d.aside and d.past <= message.today]
+    return [_Mark(d.start, d.end, d.past) for d in told]
+
+
+def _doers(message: Message) -> list[_Mark[str | None]]:
+    """Members named and the sender's "from me", "mine"; none where no member but one is named."""
+    if not message.members:
+        return []
+    found = [
+        _Mark(m.start, m.end, None if is_sender(message, m.name) else m.name)
+        for m in message.members
+    ]
+    return sorted(found + [_Mark(i, i + 1, None) for i, n in enumerate(message.norms) if n in _ME])
+
+
+_ME = words_in("me mine i my")
+
+
+def _together(
+    message: Message, doers: Sequence[_Mark[str | None]], amount: Amount
+) -> list[str | None]:
+    """ "Tom and Priya put 2 kg each in": the doers in a row before an amount of each."""
+    before = [m for m in doers if m.end <= amount.start]
+    each = message.norms[amount.end : amount.end + 1] in (["each"], ["apiece"])
+    last = before[-1].end if before else amount.start
+    each = each or message.norms[last : last + 1] in (["each"], ["both"])  # "each put a kilo"
+    if not each or len(before) < 2:
+        return []
+    joined = all(_JOINTS.issuperset(message.norms[a.end : b.start]) for a, b in pairwise(before))
+    return [m.value for m in before] if joined else []
+
+
+_JOINTS = words_in("and & n , +")
+
+
+def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
+    """What each amount is marked with, right behind it or right before it; empty if not all are."""
+    if len(marks) < len(amounts):
+        return []
+    ends = [*(a.start for a in amounts[1:]), amounts[-1].end + _NEAR]
+    behind = [
+        [m for m in marks if a.end <= m.start < end and m.start - a.end < _NEAR]
+        for a, end in zip(amounts, ends, strict=True)
+    ]
+    if all(behind):
+        return [found[0].value for found in behind]
+    starts = [0, *(a.end for a in amounts)]
+    before = [
+        [m for m in marks if start <= m.start and 0 <= a.start - m.end < _NEAR]
+        for start, a in zip(starts, amounts, strict=False)
+    ]
+    return [found[-1].value for found in before] if all(before) else []
+
+
+_NEAR = 5
+"""Words between an amount and its day or doer, at most."""
+
+
+def _part(layer: Layer, message: Message, amounts: Sequence[Amount], k: int) -> Layer:
+    """The layer with the k-th amount, and with the things that stand beside it."""
+    amount = amounts[k]
+    end = amounts[k + 1].start if k + 1 < len(amounts) else len(message.norms)
+    items = [i for i in message.items if amount.end <= i.start < end and not i.absent]
+    made = makeup(items) if items else None
+    mass = amount.value if amount.quantity == "mass" else None
+    volume = None if mass is not None else amount.value
+    layer = replace(layer, mass_kg=mass, volume_l=volume)
+    return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
