@@ -7,10 +7,10 @@ from handlers import (
     advising,
     allowed,
     communal,
-    corrections,
     group,
     owndates,
     reminded,
+    retracting,
     sealing,
     showing,
 )
@@ -67,7 +67,7 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
         case Pausing():
             return await reminded.paused(plan, turn)
         case Restored():
-            return await corrections.restored(turn)
+            return await retracting.restored(turn)
         case Harm():
             return advising.about_harm(plan)
         case Taught():

@@ -1,12 +1,11 @@
-"""A record is corrected or struck out: by words, by a reply, by an edit, by a sign."""
+"""A record is corrected, or all that a message did is undone: by words, an edit, a sign."""
 
-import json
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
 from handlers import unsure
-from handlers.answer import SILENCE, Answer, Handler, Query, Turn
+from handlers.answer import Answer, Handler, Turn
 from handlers.layers import said_amount
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.figure import listed
@@ -21,14 +20,11 @@ from handlers.reading.acts import (
     Observe,
     Offer,
     Open,
-    Retract,
     Seal,
     Stock,
     Unsure,
-    as_json,
 )
 from handlers.reading.amending import BARE_AMOUNT
-from storage import inbox, outbox
 from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry
 
@@ -64,17 +60,13 @@ LAST_IS_MEANT = timedelta(days=2)
 """For so long "no, 3 kg" means the sender's last record; an older one has to be replied to."""
 
 NOTHING_THERE = "Which record do you mean? Reply to the message it is about."
-STRUCK_ALREADY = (
-    "Struck out already: {last}. Say “put it back” if it was right, or reply “scratch that” to any "
-    "other that is wrong."
-)
 
 
 async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     """The record replied to, or the sender's last, is written anew as corrected."""
     # What was done on a day that is over is no offer.
     is_over = act.on is not None and act.on < turn.today
-    targets = await _targets(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
+    targets = await targets_of(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
     if targets and targets[-1].act == "open" and act.volume_l and act.capacity_l is None:
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
     target = _fitting(act, targets)
@@ -106,70 +98,6 @@ def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:
     return unsure.asked(Unsure(guess=(layer,)), turn)
 
 
-async def retract(act: Retract, turn: Turn) -> Answer:
-    """The record replied to, or the sender's last, is struck out: never one before it unasked,
-    nor another's.
-    """
-    if act.of:
-        turn = replace(turn, refers_to=act.of)
-    targets = await _targets(turn)
-    if targets:
-        return await _struck_back(targets[0].event, turn)
-    last = None if turn.refers_to else await _last(turn)
-    if last and last.struck:
-        return Answer(say=STRUCK_ALREADY.format(last=describe(last, turn)))
-    return await _whose(turn)
-
-
-async def _struck_back(event: str, turn: Turn) -> Answer:
-    """What a message wrote down is struck out; what it had struck out itself stands again."""
-    undone = await undo(event, turn)
-    again = [replace(entry, cause=turn.cause) for entry in undone.entries]
-    return replace(undone, entries=again, say=undone_words(undone, turn))
-
-
-async def _whose(turn: Turn) -> Answer:
-    """Whose the group's last record is, and whether it is meant."""
-    members = [] if turn.refers_to else await turn.book.members()
-    lasts = [last for one in members if (last := await _last(replace(turn, sender=one.name)))]
-    last = max((one for one in lasts if not one.struck), key=lambda one: one.id, default=None)
-    if last is None:
-        return Answer(say=NOTHING_THERE)
-    theirs = await turn.book.of_event(last.event)
-    words = listed([describe(entry, turn) for entry in theirs])
-    act = Retract(of=last.event)
-    return Answer(
-        say=f"The last record is {last.writer}'s: {words}. Shall I strike it out?",
-        query=Query(guess=json.dumps([as_json(act)]), lacks="yes"),
-    )
-
-
-async def restored(turn: Turn) -> Answer:
-    """What the sender has just struck out or corrected stands again; silence where nothing was."""
-    event = turn.refers_to or await answered_last(turn)
-    if event is None or not await _is_of_sender(event, turn):
-        return SILENCE
-    again = await _struck_back(event, turn)
-    last = await turn.book.last_by(turn.sender)
-    if not again.entries and last and last.struck_by and await _is_of_sender(last.struck_by, turn):
-        again = await _struck_back(last.struck_by, turn)  # behind "struck out already"
-    return again if again.entries else SILENCE
-
-
-async def _is_of_sender(event: str, turn: Turn) -> bool:
-    said = await inbox.trace(turn.book.db, turn.book.room.address, event)
-    user = said.sender if said else None
-    return user is not None and await turn.book.name_of(user) == turn.sender
-
-
-async def answered_last(turn: Turn) -> str | None:
-    """The message that was answered last, if that was lately."""
-    latest = await outbox.latest(turn.book.db, turn.book.room.id)
-    if latest is None or turn.now - latest[1] > LAST_IS_MEANT:
-        return None
-    return latest[0].to_event
-
-
 def struck_words(entries: Sequence[Entry], turn: Turn) -> str:
     """What was struck out, in words."""
     struck = f"Struck out: {listed([describe(entry, turn) for entry in entries])}."
@@ -186,17 +114,17 @@ def undone_words(undone: Answer, turn: Turn) -> str:
     return " ".join(lines)
 
 
-async def _targets(turn: Turn, but: Collection[str] = ()) -> list[Entry]:
+async def targets_of(turn: Turn, but: Collection[str] = ()) -> list[Entry]:
     """The entries of the message replied to, else of the sender's last recorded message that is
     not of an act left out; none if that was struck out, whatever stands before it.
     """
     if turn.refers_to:
         return await turn.book.of_event(turn.refers_to)
-    last = await _last(turn, but)
+    last = await last_lately(turn, but)
     return await turn.book.of_event(last.event) if last and not last.struck else []
 
 
-async def _last(turn: Turn, but: Collection[str] = ()) -> Entry | None:
+async def last_lately(turn: Turn, but: Collection[str] = ()) -> Entry | None:
     """The sender's last entry, if it was written lately enough to be meant."""
     last = await turn.book.last_by(turn.sender, but=but)
     return last if last and turn.now - last.written_at <= LAST_IS_MEANT else None

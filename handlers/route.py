@@ -20,6 +20,7 @@ from handlers import (
     observing,
     privacy,
     reminded,
+    retracting,
     rules,
     sealing,
     several,
@@ -75,7 +76,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend():
             return await corrections.amend(act, turn, answer)
         case acts.Retract():
-            return await corrections.retract(act, turn)
+            return await retracting.retract(act, turn)
         case acts.Done():
             return await reminded.done(act, turn, answer)
         case acts.Later():

@@ -1,5 +1,6 @@
 """Corrections: what puts an earlier record right, or strikes it out."""
 
+from collections.abc import Sequence
 from itertools import repeat
 
 from handlers.reading.acts import Amend, Retract
@@ -10,6 +11,7 @@ from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value, read_number
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.quantities import amount_sum
+from handlers.reading.sentences import Clause
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
     ANOTHER_DOER,
@@ -68,7 +70,12 @@ def retract(message: Message, text: str) -> Retract | None:
         return Retract(rules=("it was a jest",))
     if word_count(message) > 2 * SHORT or first_in(RETRACTING, text) is None:
         return None
-    return Retract(rules=("strike it out",))
+    return None if is_quoted(message.clauses) else Retract(rules=("strike it out",))
+
+
+def is_quoted(clauses: Sequence[Clause]) -> bool:
+    """ "Ana said: scratch that": another's words behind a colon."""
+    return any(clause.sense == "said" and clause.joint == ":" for clause in clauses)
 
 
 def amend(message: Message, text: str) -> Amend | None:

@@ -37,9 +37,10 @@ def scrap_amounts(group: Group) -> list[Amount]:
         out = [a for a in out if norms[max(0, a.start - 1)] != "from"] or out
         out = _result(norms, without_restated(norms, out))
     out = _without_parts(group, out)
+    if len(out) > 1:
+        out = [a for a in out if not is_intangible(norms, a.end)] or out
     if len(out) < 2:
         return out
-    out = [a for a in out if not is_intangible(norms, a.end)] or out
     return _without_tare(group, _without_total(group, out))
 
 

@@ -22,7 +22,7 @@ from handlers.reading.acts import (
     Retract,
     Topic,
 )
-from handlers.reading.amending import amend_from
+from handlers.reading.amending import amend_from, is_quoted
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from
 from handlers.reading.groups import Group, groups_of
@@ -87,7 +87,11 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
     reader = _RECORDS[kind]
     order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
     told = groups[order[0]]
-    if _by_nobody(told) or _is_quoted(told) or (not message.context.in_room and told.is_naught()):
+    if (
+        _by_nobody(told)
+        or is_quoted(told.clauses)
+        or (not message.context.in_room and told.is_naught())
+    ):
         return None
     if is_intended(told) or _is_other(kind, told):
         return None
@@ -112,11 +116,6 @@ def _is_other(kind: str, group: Group) -> bool:
 def _by_nobody(group: Group) -> bool:
     """ "Nobody added 2 kg": what no one did, however sure its words look."""
     return group.sense == "not" and _NOBODY.match(" ".join(group.norms)) is not None
-
-
-def _is_quoted(group: Group) -> bool:
-    """ "He said: sealed bin 3": another's words, however sure they look."""
-    return any(clause.sense == "said" and clause.joint == ":" for clause in group.clauses)
 
 
 _NOBODY = re.compile(r"(?:\S+ ){0,3}(?:nobody|no ?one|none of (?:us|you|them|the))\b")
@@ -146,9 +145,11 @@ def _strikes_oneself(message: Message) -> bool:
     return _ONESELF.search(" ".join(message.norms)) is not None
 
 
-def _only_asks(message: Message) -> bool:
+def _strikes_nothing(message: Message) -> bool:
     """ "What was the last thing I logged?", "double that": what strikes nothing."""
     norms = message.norms
+    if is_quoted(message.clauses):
+        return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)
     return norms[0] == "double" and norms[1:2] in (["that"], ["it"])
@@ -181,7 +182,7 @@ def _answer(name: str, message: Message) -> Act | None:
         case "offer":
             return Offer(bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules)
         case "retract":
-            no_striking = _strikes_oneself(message) or _only_asks(message)
+            no_striking = _strikes_oneself(message) or _strikes_nothing(message)
             return None if no_striking else Retract(rules=rules)
         case "done":
             return Done(bin=bin_meant(message), rules=rules)

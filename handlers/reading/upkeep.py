@@ -151,7 +151,7 @@ def _rename(phrase: Phrase) -> Rename | None:
 def _rename_it(phrase: Phrase) -> Rename | None:
     """ "Call it Greenie", behind the record of a bin."""
     bin: str | None = getattr(phrase.message.context.last, "bin", None)
-    match = None if bin is None or phrase.asked else _IT.match(phrase.text)
+    match = None if bin is None or phrase.asked or phrase.days else _IT.match(phrase.text)
     if bin is None or match is None:
         return None
     name = phrase.said(match, "name").strip(" .!\"'“”")

@@ -1,0 +1,87 @@
+"""A record is struck out by words, and put back on second thoughts."""
+
+import json
+from dataclasses import replace
+
+from handlers.answer import SILENCE, Answer, Query, Turn
+from handlers.corrections import (
+    LAST_IS_MEANT,
+    NOTHING_THERE,
+    describe,
+    last_lately,
+    targets_of,
+    undo,
+    undone_words,
+)
+from handlers.practice.figure import listed
+from handlers.reading.acts import Retract, as_json
+from storage import inbox, outbox
+
+STRUCK_ALREADY = (
+    "Struck out already: {last}. Say “put it back” if it was right, or reply “scratch that” to any "
+    "other that is wrong."
+)
+
+
+async def retract(act: Retract, turn: Turn) -> Answer:
+    """The record replied to, or the sender's last, is struck out: never one before it unasked,
+    nor another's.
+    """
+    if act.of:
+        turn = replace(turn, refers_to=act.of)
+    targets = await targets_of(turn)
+    if targets:
+        return await _struck_back(targets[0].event, turn)
+    last = None if turn.refers_to else await last_lately(turn)
+    if last and last.struck:
+        return Answer(say=STRUCK_ALREADY.format(last=describe(last, turn)))
+    return await _whose(turn)
+
+
+async def _struck_back(event: str, turn: Turn) -> Answer:
+    """What a message wrote down is struck out; what it had struck out itself stands again."""
+    undone = await undo(event, turn)
+    again = [replace(entry, cause=turn.cause) for entry in undone.entries]
+    return replace(undone, entries=again, say=undone_words(undone, turn))
+
+
+async def _whose(turn: Turn) -> Answer:
+    """Whose the group's last record is, and whether it is meant."""
+    members = [] if turn.refers_to else await turn.book.members()
+    lasts = [last for one in members if (last := await last_lately(replace(turn, sender=one.name)))]
+    last = max((one for one in lasts if not one.struck), key=lambda one: one.id, default=None)
+    if last is None:
+        return Answer(say=NOTHING_THERE)
+    theirs = await turn.book.of_event(last.event)
+    words = listed([describe(entry, turn) for entry in theirs])
+    act = Retract(of=last.event)
+    return Answer(
+        say=f"The last record is {last.writer}'s: {words}. Shall I strike it out?",
+        query=Query(guess=json.dumps([as_json(act)]), lacks="yes"),
+    )
+
+
+async def restored(turn: Turn) -> Answer:
+    """What the sender has just struck out or corrected stands again; silence where nothing was."""
+    event = turn.refers_to or await answered_last(turn)
+    if event is None or not await _is_of_sender(event, turn):
+        return SILENCE
+    again = await _struck_back(event, turn)
+    last = await turn.book.last_by(turn.sender)
+    if not again.entries and last and last.struck_by and await _is_of_sender(last.struck_by, turn):
+        again = await _struck_back(last.struck_by, turn)  # behind "struck out already"
+    return again if again.entries else SILENCE
+
+
+async def _is_of_sender(event: str, turn: Turn) -> bool:
+    said = await inbox.trace(turn.book.db, turn.book.room.address, event)
+    user = said.sender if said else None
+    return user is not None and await turn.book.name_of(user) == turn.sender
+
+
+async def answered_last(turn: Turn) -> str | None:
+    """The message that was answered last, if that was lately."""
+    latest = await outbox.latest(turn.book.db, turn.book.room.id)
+    if latest is None or turn.now - latest[1] > LAST_IS_MEANT:
+        return None
+    return latest[0].to_event
