@@ -279,9 +279,11 @@ class Book:
             "WHERE room = ? AND act = 'date' AND struck_at IS NULL ORDER BY id", (self.room.id,)
         )
 
-    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
+    def known(
+        self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]
+    ) -> Awaitable[Result]:
         """What `ask` finds in this book; see `Database.known`."""
-        return await self.db.known(self.room.id, of, key, ask)
+        return self.db.known(self.room.id, of, key, ask)
 
     async def told(self, question: str, values: Sequence[object]) -> list[Entry]:
         """The entries that a question beginning with `LINES` finds, without those set aside."""

@@ -64,13 +64,16 @@ async def strike_out(book: Book, entries: Sequence[int], by: str, at: datetime) 
     await book.db.write_many(
         "UPDATE entry SET struck_at = ?, struck_by = ? WHERE id = ? AND struck_at IS NULL",
         [(to_ms(at), by, entry) for entry in entries],
+        room=book.room.id,
     )
 
 
 async def set_runs(book: Book, runs: Sequence[tuple[int, int]]) -> None:
     """Number entries: pairs of entry id and run."""
     await book.db.write_many(
-        "UPDATE entry SET run = ? WHERE id = ?", [(run, entry) for entry, run in runs]
+        "UPDATE entry SET run = ? WHERE id = ?",
+        [(run, entry) for entry, run in runs],
+        room=book.room.id,
     )
 
 
@@ -83,6 +86,7 @@ async def ensure_bin(book: Book, name: str) -> Bin:
     made = await book.db.write(
         "INSERT INTO bin (room, name, key) VALUES (?, ?, ?)",
         (book.room.id, name, name.casefold()),
+        room=book.room.id,
     )
     return Bin(id=made, name=name)
 
@@ -105,7 +109,9 @@ async def ensure_member(book: Book, name: str) -> int:
     if clean != name:
         return await ensure_member(book, clean)
     return await book.db.write(
-        "INSERT INTO member (room, name) VALUES (?, ?)", (book.room.id, name)
+        "INSERT INTO member (room, name) VALUES (?, ?)",
+        (book.room.id, name),
+        room=book.room.id,
     )
 
 
@@ -128,16 +134,19 @@ async def meet(book: Book, user: str, name: str, *, present: bool = True) -> Non
         await book.db.write(
             "UPDATE member SET name = ?, present = ? WHERE id = ?",
             (name, int(present), known["id"]),
+            room=book.room.id,
         )
     elif spoken_of:
         await book.db.write(
             "UPDATE member SET user = ?, name = ?, present = ? WHERE id = ?",
             (user, name, int(present), spoken_of["id"]),
+            room=book.room.id,
         )
     else:
         await book.db.write(
             "INSERT INTO member (room, user, name, present) VALUES (?, ?, ?, ?)",
             (book.room.id, user, name, int(present)),
+            room=book.room.id,
         )
 
 
@@ -154,9 +163,12 @@ async def ask(book: Book, question: Question) -> None:
             question.lacks,
             to_ms(question.asked_at),
         ),
+        room=book.room.id,
     )
 
 
 async def settle_question(book: Book, question: Question, by: str) -> None:
     """A question was answered, or its message withdrawn."""
-    await book.db.write("UPDATE question SET settled_by = ? WHERE id = ?", (by, question.id))
+    await book.db.write(
+        "UPDATE question SET settled_by = ? WHERE id = ?", (by, question.id), room=book.room.id
+    )

@@ -4,7 +4,7 @@ import asyncio
 import os
 import sqlite3
 from collections.abc import AsyncIterator, Awaitable, Callable, Coroutine, Hashable, Sequence
-from contextlib import asynccontextmanager
+from contextlib import AbstractAsyncContextManager, asynccontextmanager
 from functools import partial
 from pathlib import Path
 from typing import Any, TypeVar
@@ -12,7 +12,7 @@ from typing import Any, TypeVar
 import aiosqlite
 
 from storage import backup
-from storage.desk import Desk, Values
+from storage.desk import Desk, Transaction, Values
 from storage.errors import BookError, refusal
 from storage.lock import Lock
 from storage.migrations import migrate, refuse_foreign
@@ -102,9 +102,12 @@ class Database:
         async with self._writing:
             return await self._do(self._desk.drive, lambda: work(AtTheDesk(self)))
 
-    @asynccontextmanager
-    async def transaction(self) -> AsyncIterator[None]:
+    def transaction(self) -> AbstractAsyncContextManager[None]:
         """All writes inside are kept together, or none is: any exit but success rolls back."""
+        return self._transaction()
+
+    @asynccontextmanager
+    async def _transaction(self) -> AsyncIterator[None]:
         async with self._writing:
             try:
                 await self._do(self._desk.begin)
@@ -136,7 +139,7 @@ class Database:
     async def write(
         self, sql: str, values: Values = (), *, room: int | None = None, part: str = ""
     ) -> int:
-        """Carry out one change, inside a transaction; the id of a row inserted.
+        """Carry out one change, inside a transaction; the id of a row inserted, 0 if none was.
 
         `room` and `part` say what alone of the table changes: nothing else is asked for anew.
         """
@@ -171,11 +174,24 @@ class AtTheDesk(Database):
         """Ask here and now."""
         return await work(self)
 
-    @asynccontextmanager
-    async def transaction(self) -> AsyncIterator[None]:
+    def transaction(self) -> Transaction:
         """All writes inside are kept with the whole, or undone by themselves."""
-        with self._desk.transaction():
-            yield
+        return self._desk.transaction()
+
+    async def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
+        """All rows of a question."""
+        return self._desk.rows(sql, values)
+
+    async def row(self, sql: str, values: Values = ()) -> sqlite3.Row | None:
+        """The first row of a question, if any."""
+        rows = self._desk.rows(sql, values)
+        return rows[0] if rows else None
+
+    async def write(
+        self, sql: str, values: Values = (), *, room: int | None = None, part: str = ""
+    ) -> int:
+        """Carry out one change; the id of a row inserted, 0 if none was."""
+        return self._desk.write(sql, values, room=room, part=part)
 
     async def known(
         self, room: Hashable, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]
