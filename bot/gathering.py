@@ -40,7 +40,7 @@ async def holds_back(
 
     `paced`: also where a member, or the room, has had many answers in the last minute.
     """
-    if await outbox.held(db, room.id, limit=1):
+    if await outbox.is_holding(db, room.id):
         return True
     sender = str(item.raw.get("sender"))
     old = await inbox.messages_waiting(db, item.room, before=now - OLD, limit=OLD_ONES + 1)

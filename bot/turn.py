@@ -58,8 +58,9 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
                     await inbox.put_by(db, item.id, about)
                     return
                 await hearing.take()
-                if hearing.answered and await holds_back(db, hearing.room, item, now, paced=paced):
-                    await outbox.hold(db, hearing.room.id, item.event)
+                if hearing.reply:
+                    held = await holds_back(db, hearing.room, item, now, paced=paced)
+                    await outbox.put(db, hearing.room.id, hearing.reply, now, held=held)
                 if hearing.forgot:
                     trace = replace(trace, sender=None)
             await inbox.settle(db, item.id, "done", trace)

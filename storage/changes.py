@@ -13,16 +13,13 @@ from storage.rows import Bin, NewEntry, Question
 async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int:
     """Add an entry, of a run of its bin; bin and people are made known if they are new. Its id."""
     facts = entry.facts
-    last = await book.db.row("SELECT max(id) FROM entry")
-    id = ((last and last[0]) or 0) + 1
     return await book.db.write(
-        "INSERT INTO entry (id, room, act, bin, run, member, writer, on_day, said_at, written_at, "
+        "INSERT INTO entry (room, act, bin, run, member, writer, on_day, said_at, written_at, "
         "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
         "signs, celsius, ph, words, hour, rule, days, receiver, until_day, replaces, root) "
-        "VALUES (?1,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,"
-        "coalesce((SELECT root FROM entry WHERE id = ?30), ?1))",
+        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?29,"
+        "coalesce((SELECT root FROM entry WHERE id = ?29), (SELECT max(id) FROM entry) + 1, 1))",
         (
-            id,
             book.room.id,
             entry.act,
             (await ensure_bin(book, entry.bin)).id if entry.bin else None,

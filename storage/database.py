@@ -136,6 +136,9 @@ class Database:
         """
         return await ask()
 
+    def note(self, room: Hashable, of: str, key: Hashable, answer: object) -> None:
+        """What `known` would find now, after a change; only `at_once` remembers it."""
+
     async def write(
         self, sql: str, values: Values = (), *, room: int | None = None, part: str = ""
     ) -> int:
@@ -146,11 +149,11 @@ class Database:
         return await self._do(partial(self._desk.write, sql, values, room=room, part=part))
 
     async def write_many(
-        self, sql: str, many: Sequence[Values], *, room: int | None = None
+        self, sql: str, many: Sequence[Values], *, room: int | None = None, part: str = ""
     ) -> None:
         """Carry out one change for each of many rows (of a room), inside a transaction."""
         if many:
-            await self._do(partial(self._desk.write_many, sql, many, room=room))
+            await self._do(partial(self._desk.write_many, sql, many, room=room, part=part))
 
     async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
         """Take a step on the book's own thread; steps are taken in the order they were asked."""
@@ -202,6 +205,10 @@ class AtTheDesk(Database):
             kept[key] = await ask()
         answer: Result = kept[key]
         return answer
+
+    def note(self, room: Hashable, of: str, key: Hashable, answer: object) -> None:
+        """Remember it in place of asking."""
+        self._desk.known(room, of)[key] = answer
 
     async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
         return step(*given)

@@ -53,9 +53,11 @@ class Desk:
         except sqlite3.Error as error:
             self._refuse(error)
 
-    def write_many(self, sql: str, many: Sequence[Values], *, room: int | None = None) -> None:
+    def write_many(
+        self, sql: str, many: Sequence[Values], *, room: int | None = None, part: str = ""
+    ) -> None:
         """Carry out one change for each of many rows, all of one room if it is given."""
-        self._recall.forget(_changed_by(sql), room)
+        self._recall.forget(_changed_by(sql), room, part)
         try:
             self._connection.executemany(sql, many)
         except sqlite3.Error as error:

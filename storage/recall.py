@@ -51,6 +51,8 @@ class Recall:
         if change not in self._concerned:
             self._concerned[change] = {of for of in self._grounds if concerns(of, table, part)}
         concerned = self._concerned[change]
+        if not concerned:
+            return
         rooms = self._rooms.values() if room is None else [self._rooms.get(room, {})]
         for known in rooms:
             for of in concerned & known.keys():
