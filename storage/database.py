@@ -24,6 +24,7 @@ PRAGMAS = (
     "PRAGMA busy_timeout = 5000",
     "PRAGMA trusted_schema = OFF",
     "PRAGMA secure_delete = ON",  # words that are not kept are not left on the disk either
+    "PRAGMA temp_store = MEMORY",  # nor in a temporary file, which would be slower besides
 )
 
 MEMORY = ":memory:"
