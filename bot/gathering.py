@@ -40,16 +40,21 @@ async def holds_back(
 
     `paced`: also where a member, or the room, has had many answers in the last minute.
     """
-    if await outbox.held(db, room.id, limit=1):
+    if await outbox.is_holding(db, room.id):
         return True
     sender = str(item.raw.get("sender"))
-    old = await inbox.messages_waiting(db, item.room, before=now - OLD, limit=OLD_ONES + 1)
+    is_old = now - item.at > OLD
     return (
-        (now - item.at > OLD and old > OLD_ONES)
+        (is_old and await _old_ones(db, item, now) > OLD_ONES)
         or await inbox.messages_waiting(db, item.room, sender=sender, limit=FLOOD + 1) > FLOOD
         or await outbox.unsent(db, room.id, before=now - SLOW, limit=UNSENT + 1) > UNSENT
         or (paced and await _is_fast(db, room, item, now))
     )
+
+
+async def _old_ones(db: Database, item: Item, now: datetime) -> int:
+    """How many messages of a room are old news, up to one more than are answered one by one."""
+    return await inbox.messages_waiting(db, item.room, before=now - OLD, limit=OLD_ONES + 1)
 
 
 async def _is_fast(db: Database, room: Room, item: Item, now: datetime) -> bool:

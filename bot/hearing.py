@@ -63,8 +63,8 @@ class Hearing:
     """Files and pictures to be posted."""
     noted: list[str] = field(default_factory=list)
     """What was written down and needs no words but a mark."""
-    answered: bool = False
-    """Whether something was put into the outbox."""
+    reply: Message | None = None
+    """What is to be put into the outbox, after the files and pictures."""
     forgot: bool = False
     """Whether the sender asked to be forgotten, and was."""
     called: list[str] = field(default_factory=list)
@@ -76,7 +76,7 @@ class Hearing:
         return self.book.room
 
     async def take(self) -> None:
-        """Change the book and fill the outbox as the event demands."""
+        """Change the book as the event demands, and find the reply to it."""
         match self.heard:
             case Moved():
                 await self._moved(self.heard)
@@ -275,7 +275,7 @@ class Hearing:
         former = await self.book.former_names()
         context = await self._context(heard, turn, tuple(former))
         acts = read(heard.body, await with_offers(context, turn))
-        return [by_present_name(act, former) for act in acts]
+        return [by_present_name(act, former) for act in acts] if former else list(acts)
 
     async def _context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         after_bot = isinstance(heard, Said) and await self._answers_us(heard)
@@ -283,8 +283,8 @@ class Hearing:
             at=turn.at,
             zone=ZoneInfo(self.room.zone),
             units=self.room.units,
-            bins=(*(bin.name for bin in await self.book.bins()), *former),
-            members=tuple(member.name for member in await self.book.members()),
+            bins=(*[bin.name for bin in await self.book.bins()], *former),
+            members=tuple([member.name for member in await self.book.members()]),
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=after_bot,
@@ -334,10 +334,7 @@ class Hearing:
             event = await self._own_just_before(heard, turn)
         if event is None:
             return None
-        touched = await self.book.touched_by(event)
-        standing = [entry for entry in touched if not entry.struck]
-        standing += await self.book.of_event(event)
-        last = max(standing, key=lambda entry: entry.id, default=None)
+        last = await self.book.last_standing(event)
         return corrections.as_act(last) if last else None
 
     async def _told_of_sender(self, turn: Turn) -> str | None:
@@ -380,7 +377,8 @@ class Hearing:
                 answer = why.asked(await self._figure_asked_about())
             else:
                 answer = await route.answer(act, turn)
-            answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
+            if succeeding:
+                answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             await self._take_up(answer, turn)
 
     async def _take_up(self, answer: Answer, turn: Turn) -> None:
@@ -415,10 +413,10 @@ class Hearing:
             await changes.settle_question(self.book, question, by)
 
     async def _reply(self, cause: str, *, to: str, thread: str | None = None) -> None:
-        """Put what came up into the outbox: words, or else a mark that it is written down."""
+        """Reply with what came up: words, or else a mark that it is written down."""
         await self._post(cause, to, thread)
         if self.spoken:
-            message = Message(
+            self.reply = Message(
                 tx_id=f"re-{cause}",
                 kind="reply",
                 body=self._words(),
@@ -427,10 +425,8 @@ class Hearing:
                 thread=thread,
                 why=why.explained(self.reasons) or None,
             )
-            await self._put(message)
         elif self.noted:
-            mark = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=to)
-            await self._put(mark)
+            self.reply = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=to)
 
     async def _post(self, cause: str, to: str, thread: str | None) -> None:
         """Put the files and pictures into the outbox."""
@@ -449,7 +445,7 @@ class Hearing:
         if not (self.spoken or self.noted):
             return
         row, _ = before
-        message = Message(
+        self.reply = Message(
             tx_id=f"re-{cause}",
             kind="reply",
             body=self._words(),
@@ -458,11 +454,6 @@ class Hearing:
             rewrites=row,
             why=why.explained(self.reasons) or None,
         )
-        await self._put(message)
-
-    async def _put(self, message: Message) -> None:
-        self.answered = True
-        await outbox.put(self.book.db, self.room.id, message, self.now)
 
     def _words(self) -> str:
         noted = [words for words in self.noted if words]

@@ -68,7 +68,7 @@ class Session:
     async def listen(self, stop: asyncio.Event) -> None:
         """Sync until `stop`; raises SignedOut when the homeserver has forgotten the bot."""
         present = (room.address for room in await rooms.present(self._db))
-        self._present = {*present, *await rooms.former(self._db)}
+        self._present = {*present, *await rooms.renamed(self._db)}
         since = await session.sync_token(self._db)
         patience = Patience()
         while not stop.is_set():

@@ -31,6 +31,8 @@ async def with_offers(context: Context, turn: Turn) -> Context:
         lately = await custody.just_taken(book, turn.sender, first, turn.today)
     # Whoever has just taken a bin may yet say "not me after all".
     may_give_back = context.after_bot and lately is not None
+    if not (on_offer or may_give_back or took or lately):
+        return context
     return replace(context, on_offer=on_offer or may_give_back, took=took or lately)
 
 

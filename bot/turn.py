@@ -1,9 +1,10 @@
 """One event's life: heard, read, answered, stored in one transaction."""
 
 import logging
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
 from dataclasses import replace
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 from traceback import extract_tb
 
@@ -28,6 +29,9 @@ SORRY = (
 TOGETHER = 100
 """Events that are committed together where many wait."""
 
+Work = Callable[[Database, Item, datetime, str, bool], Awaitable[None]]
+"""What is done with an event: in which book, when, by which user of ours, and whether paced."""
+
 
 async def work_off(
     db: Database, *, now: Callable[[], datetime], own: str, paced: bool = False
@@ -39,36 +43,48 @@ async def work_off(
     room, is answered faster than people can read.
     """
 
-    async def batch(db: Database) -> int:
+    async def batch(db: Database, work: Work = _work) -> int:
         items = await inbox.waiting(db, limit=TOGETHER)
         for item in items:
-            await _work(db, item, now(), own, paced)
+            await work(db, item, now(), own, paced)
         return len(items) or await tell_together(db, now(), paced=paced)
 
-    return await db.at_once(batch)
+    try:
+        return await db.at_once(batch)
+    except StorageRefused:
+        raise  # the disk's fault, not an event's: they wait for a better day
+    except Exception:  # noqa: BLE001 - which of them it was, and why, is found out now
+        return await db.at_once(partial(batch, work=_work_apart))
 
 
 async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) -> None:
     heard = from_event(item.raw)
     trace = _trace(item, heard)
+    if heard is not None and (hearing := await _hearing(db, item, heard, now, own)):
+        if about := await _still_to_come(db, item.room, heard):
+            await inbox.put_by(db, item.id, about)
+            return
+        await hearing.take()
+        if hearing.reply:
+            held = await holds_back(db, hearing.room, item, now, paced=paced)
+            await outbox.put(db, hearing.room.id, hearing.reply, now, held=held)
+        if hearing.forgot:
+            trace = replace(trace, sender=None)
+    await inbox.settle(db, item.id, "done", trace)
+
+
+async def _work_apart(db: Database, item: Item, now: datetime, own: str, paced: bool) -> None:
+    """Work through an event so that, if it fails, it takes none of the others along."""
     try:
         async with db.transaction():
-            if heard is not None and (hearing := await _hearing(db, item, heard, now, own)):
-                if about := await _still_to_come(db, item.room, heard):
-                    await inbox.put_by(db, item.id, about)
-                    return
-                await hearing.take()
-                if hearing.answered and await holds_back(db, hearing.room, item, now, paced=paced):
-                    await outbox.hold(db, hearing.room.id, item.event)
-                if hearing.forgot:
-                    trace = replace(trace, sender=None)
-            await inbox.settle(db, item.id, "done", trace)
+            await _work(db, item, now, own, paced)
     except StorageRefused:
-        raise  # the disk's fault, not the event's: it waits for a better day
+        raise
     except Exception as error:  # noqa: BLE001 - one event must not stop those after it
         log.error("could not work through event %s: %s", item.event, _where(error))
+        heard = from_event(item.raw)
         async with db.transaction():
-            await inbox.settle(db, item.id, "failed", trace)
+            await inbox.settle(db, item.id, "failed", _trace(item, heard))
             room = await rooms.find(db, item.room)
             if room and isinstance(heard, Said) and heard.sender != own:
                 sorry = Message(

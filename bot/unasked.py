@@ -53,6 +53,8 @@ async def _give(notices: Sequence[Notice], turn: Turn) -> None:
 
 async def users(book: Book, names: Sequence[str]) -> tuple[str, ...]:
     """The user ids of the members of these names who are in the room."""
+    if not names:
+        return ()
     return tuple(
         member.user
         for member in await book.members()

@@ -71,10 +71,13 @@ ON_STARTER = frozenset({"batch", "stock", "layer"})
 OF_STARTER = frozenset({"dry", "mix"})
 
 
-def windows(state: BinState, before: Run | None = None) -> list[tuple[str, str, days.Window]]:
+def windows(
+    state: BinState, before: Run | None = None, *, explained: bool = True
+) -> list[tuple[str, str, days.Window]]:
     """What is to be done to a bin: the due, its occasion, and the days with how they were reckoned.
 
-    `before` is the run before the present one: its soil may still wait to be planted.
+    `before` is the run before the present one: its soil may still wait to be planted. Unless it is
+    to be `explained`, forecasts come without their working.
     """
     run, found = state.run, list[tuple[str, str, days.Window]]()
     if buried := run.buried or (before.buried if before else None):
@@ -87,7 +90,7 @@ def windows(state: BinState, before: Run | None = None) -> list[tuple[str, str, 
         if run.sealed:
             found.append(("bury", str(state.number), run.to_bury(run.sealed)))
         else:
-            found.append(("seal", str(state.number), _to_seal(state, begun)))
+            found.append(("seal", str(state.number), _to_seal(state, begun, explained)))
         if seen := _in_trouble(run):
             found.append(("check", str(seen), upkeep.check_window(seen)))
     return found
@@ -101,7 +104,7 @@ def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = 
         return []
     dues = [
         Due(bin=state.bin, what=what, occasion=on, from_day=window.start, to_day=window.end)
-        for what, on, window in windows(state, before)
+        for what, on, window in windows(state, before, explained=False)
     ]
     if passing and passing.on:
         taker = passing.receiver if passing.act == "offer" else passing.member
@@ -186,17 +189,18 @@ def dues_of_date(entry: Entry, today: date) -> list[Due]:
     ]
 
 
-def _to_seal(state: BinState, begun: date) -> days.Window:
+def _to_seal(state: BinState, begun: date, explained: bool) -> days.Window:
     """From the day it is likely full to the last likely one; two weeks of filling at most."""
     usual = days.seal_by(begun)
     latest = usual.end
     layers = state.run.layers
-    full = outlook_of(state, layers[-1][0]) if layers else None
+    full = outlook_of(state, layers[-1][0], explained=explained) if layers else None
     if full is None:
         return replace(usual, start=latest)
     start, end = min(full.full_on or latest, latest), min(full.latest or latest, latest)
-    reckoned = usual.led_by(full.steps, full.figures) if start < latest else usual
-    return replace(reckoned, start=start, end=end)
+    if explained and start < latest:
+        usual = usual.led_by(full.steps, full.figures)
+    return replace(usual, start=start, end=end)
 
 
 def is_news(due: Due, today: date) -> bool:

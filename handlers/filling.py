@@ -7,7 +7,7 @@ from handlers.practice.outlook import HOUSEHOLD, Outlook, full_forecast
 from handlers.state import BinState
 
 
-def outlook_of(state: BinState, today: date) -> Outlook | None:
+def outlook_of(state: BinState, today: date, *, explained: bool = True) -> Outlook | None:
     """The forecast of a bin, seen from a day; None where its size is not known or cannot be."""
     if state.capacity_l is None:
         return None
@@ -20,6 +20,7 @@ def outlook_of(state: BinState, today: date) -> Outlook | None:
             today,
             people=feeders * HOUSEHOLD.value if feeders > 1 else None,
             materials=state.run.make_up,
+            explained=explained,
         )
     except Refused:
         return None  # a size that no bin has, written down before: it forecasts nothing

@@ -153,16 +153,31 @@ def may_take(member: str | None, offer: Entry) -> bool:
 
 async def custody_of(book: Book, bin: Bin, day: date) -> Custody:
     """Who keeps a bin on a day, and what is on offer or agreed."""
+
+    async def ask() -> tuple[Custody, date | None]:
+        return await _custody_since(book, bin, day)
+
+    key = "custody", bin.id, book.aside
+    found, since = await book.known(f"room {custody.OF_CUSTODY}", key, ask)
+    if since is None or day < since:
+        found, _ = await ask()
+    return found
+
+
+async def _custody_since(book: Book, bin: Bin, day: date) -> tuple[Custody, date | None]:
+    """The custody on a day, and since when it was the same; None if it may yet be another."""
     said = await custody.said_since_taken(book, bin, day)
-    is_taken = said and said[0].act == "accept" and all(one.act != "retire" for one in said)
+    is_retired = any(one.act == "retire" for one in said)
+    is_taken = bool(said) and said[0].act == "accept" and not is_retired
     deeds = [] if is_taken else await _first_deeds(book, bin, said)
 
-    async def ask() -> Custody:
-        return fold(_begun(deeds, said), day, book.room.zone)
-
-    # A deed is the same as long as its number is: but for these acts, entries are only added.
-    key = "custody", bin, day, book.aside, *(deed.id for deed in deeds)
-    return await book.known(f"room {custody.OF_CUSTODY}", key, ask)
+    begun = _begun(deeds, said)
+    found, zone = fold(begun, day, book.room.zone), book.room.zone
+    days = [max(local_day(entry.said_at, zone), entry.on or date.min) for entry in begun]
+    since = max(days, default=date.min)
+    # What is only added comes before no deed of the first run.
+    lasts = is_taken or (not is_retired and bool(deeds) and deeds[0].run == 1)
+    return found, since if lasts and found.coming is None and since <= day else None
 
 
 async def present_custody(book: Book, bin: Bin, today: date) -> Custody:

@@ -77,6 +77,7 @@ async def write_down(turn: Turn, new: Sequence[NewEntry], struck: Sequence[Entry
         await changes.write_down(book, entry, run_of.get(id(entry)))
     for bin, one in made.items():
         await changes.set_runs(book, one.moved)
+        book.note_run(bin, one.present)
         await settle_dues(turn, await described(book, bin, turn.today, one.present, one.entries))
 
 
@@ -88,7 +89,7 @@ async def settle_dues(turn: Turn, state: BinState) -> None:
     current = await rotas_of(book, today)
     drains = whose_turn(current, bin, "drain", today)
     due = [
-        replace(one, to_member=drains) if one.what == "drain" else one
+        replace(one, to_member=drains) if drains and one.what == "drain" else one
         for one in dues_of(state, before, await _passing(book, bin, turn.today))
     ]
     due += dues_of_turns(current, bin, today)

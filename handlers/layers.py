@@ -66,12 +66,13 @@ async def added(act: Layer, turn: Turn) -> Answer:
     if reckoned:
         facts = replace(facts, starter_g=reckoned.starter_g)
     entry = turn.entry("layer", bin=name, facts=facts, member=act.member, on=act.on)
-    about_bin = _about_bin(entry, state, turn)
+    after = with_layer(state, entry) if state else None
+    about_bin = _about_bin(entry, state, after, turn)
     lines = [_words(entry, reckoned, turn), *about_bin]
     lines += await rules.broken(turn.book, name, act.materials)
     why = [*(reasons(reckoned, turn.book.room) if reckoned else usual_dose(turn))]
-    if state and about_bin:
-        why += filled_step(with_layer(state, entry))
+    if after and about_bin:
+        why += filled_step(after)
     begins = state is None or state.number == 0
     query = how_big(name) if name and begins else None
     if name is None:
@@ -138,11 +139,13 @@ def said_amount(facts: Facts, turn: Turn) -> str:
     return "scraps" if facts.materials else ""
 
 
-def _about_bin(entry: NewEntry, state: BinState | None, turn: Turn) -> list[str]:
-    """At most one line on what the layer does to the bin."""
+def _about_bin(
+    entry: NewEntry, state: BinState | None, after: BinState | None, turn: Turn
+) -> list[str]:
+    """At most one line on what the layer does to the bin, from `state` to what it is `after` it."""
     if entry.bin is None:
         return []
-    if state is None or state.number == 0:
+    if state is None or after is None or state.number == 0:
         return [f"That begins {the(entry.bin)}. How big is it? (“{entry.bin} is 20 L”)"]
     stage = state.run.stage(turn.today)
     name = capital(the(state.bin.name))
@@ -153,7 +156,6 @@ def _about_bin(entry: NewEntry, state: BinState | None, turn: Turn) -> list[str]
             f"{name} was sealed {day(state.run.sealed, turn.today)}; this opens it again. "
             "Seal it anew when you are done, and its days count from then."
         ]
-    after = with_layer(state, entry)
     share = after.fill
     if share is None or after.run.layers == state.run.layers:
         return []

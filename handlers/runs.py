@@ -48,7 +48,7 @@ async def numbering(book: Book, bin: Bin, new: Sequence[NewEntry], struck: int |
     """
     days = [entry.on for entry in new if entry.on]
     # What comes before the run before all that changes stays as it is.
-    touched = [await book.run_before(bin, min(days))] if days else []
+    touched = [await _run_before(book, bin, min(days))] if days else []
     touched += [struck - 1] if struck else []
     first = max(min(touched) if touched else await book.present_run(bin), 1)
     there = await book.since_run(bin, first)
@@ -62,3 +62,11 @@ async def numbering(book: Book, bin: Bin, new: Sequence[NewEntry], struck: int |
         present=present,
         entries=[entry for entry in entries if run_of[id(entry)] == present],
     )
+
+
+async def _run_before(book: Book, bin: Bin, day: date) -> int:
+    """The run of the last entry of a bin from before a day; the present one is known already."""
+    present = await book.present_run(bin)
+    if any(entry.on and entry.on < day for entry in await book.since_run(bin, present)):
+        return present
+    return await book.run_before(bin, day)

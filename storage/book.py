@@ -7,7 +7,7 @@ from datetime import date, datetime
 from functools import lru_cache
 from typing import TypeVar
 
-from storage import dues, words
+from storage import dues, inbox, words
 from storage.database import Database
 from storage.desk import Values
 from storage.moments import from_ms, to_day, to_hour
@@ -37,15 +37,14 @@ SELECT
 """The size of a bin, whether it is shared and who opened it, from its openings that stand."""
 
 # A bin that was retired is in use again once it is opened, somebody takes it or scraps go in.
-_BINS_IN_USE = """
-SELECT * FROM bin WHERE room = ?
-    AND EXISTS (SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL)
+_BINS = """
+SELECT id, name, EXISTS (SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL)
     AND NOT EXISTS (SELECT 1 FROM entry AS gone
         WHERE gone.bin = bin.id AND gone.act = 'retire' AND gone.struck_at IS NULL
             AND NOT EXISTS (SELECT 1 FROM entry AS again
                 WHERE again.bin = bin.id AND again.act IN ('open', 'layer', 'accept')
-                    AND again.struck_at IS NULL AND again.root > gone.root))
-ORDER BY id
+                    AND again.struck_at IS NULL AND again.root > gone.root)) AS is_used
+FROM bin WHERE room = ? ORDER BY id
 """
 
 
@@ -76,11 +75,16 @@ class Book:
     async def bins(self) -> Sequence[Bin]:
         """Every bin in use: with an entry that stands, and not retired since; oldest first."""
 
-        async def ask() -> Sequence[Bin]:
-            rows = await self.db.rows(_BINS_IN_USE, (self.room.id,))
-            return [Bin(id=row["id"], name=row["name"]) for row in rows]
+        async def ask() -> tuple[Sequence[Bin], bool]:
+            rows = await self.db.rows(_BINS, (self.room.id,))
+            used = [Bin(id=row["id"], name=row["name"]) for row in rows if row["is_used"]]
+            return used, len(used) == len(rows)
 
-        return await self.known("bin entry", "bins", ask)
+        # What is in use stays so whatever is added, but for a retirement.
+        bins, are_all = await self.known("bin entry:retire,rewritten", "bins", ask)
+        if not are_all:
+            bins, _ = await self.known("bin entry", "bins", ask)
+        return bins
 
     async def former_names(self) -> dict[str, Bin]:
         """Bins by the names that they had before, casefolded; none that another has now."""
@@ -167,6 +171,10 @@ class Book:
             return int(row["run"]) if row else 0
 
         return await self.known("entry", ("run", bin.id), ask)
+
+    def note_run(self, bin: Bin, run: int) -> None:
+        """What `present_run` finds now that its entries are numbered."""
+        self.db.note(self.room.id, "entry", ("run", bin.id), run)
 
     async def since_run(self, bin: Bin, run: int) -> Sequence[Entry]:
         """The entries of a bin that stand from a run on, oldest first."""
@@ -279,9 +287,11 @@ class Book:
             "WHERE room = ? AND act = 'date' AND struck_at IS NULL ORDER BY id", (self.room.id,)
         )
 
-    async def known(self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]) -> Result:
+    def known(
+        self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]
+    ) -> Awaitable[Result]:
         """What `ask` finds in this book; see `Database.known`."""
-        return await self.db.known(self.room.id, of, key, ask)
+        return self.db.known(self.room.id, of, key, ask)
 
     async def told(self, question: str, values: Sequence[object]) -> list[Entry]:
         """The entries that a question beginning with `LINES` finds, without those set aside."""
@@ -297,6 +307,20 @@ class Book:
         return await self._lines(
             "WHERE room = ? AND event = ? AND struck_at IS NULL ORDER BY id", (self.room.id, event)
         )
+
+    async def last_standing(self, event: str) -> Entry | None:
+        """The last entry that stands for a message, or was made because of it."""
+
+        async def ask() -> Entry | None:
+            return await self._line(
+                "WHERE id = (SELECT max(id) FROM ("
+                "SELECT id FROM entry WHERE room = ?1 AND event = ?2 AND struck_at IS NULL "
+                "UNION ALL "
+                "SELECT id FROM entry WHERE room = ?1 AND cause = ?2 AND struck_at IS NULL))",
+                (self.room.id, event),
+            )
+
+        return await self.known("bin member entry", ("last standing", event), ask)
 
     async def touched_by(self, event: str) -> list[Entry]:
         """Every entry that an event made or struck out, struck ones too."""
@@ -327,23 +351,11 @@ class Book:
 
     async def is_withdrawn(self, event: str) -> bool:
         """Whether a message or mark was taken back, by its writer or a moderator."""
-        return bool(
-            await self.db.row(
-                "SELECT 1 FROM inbox WHERE kind = 'withdrawn' AND about = ?2 AND "
-                "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
-                (self.room.address, event),
-            )
-        )
+        return await inbox.is_withdrawn(self.db, self.room.address, event)
 
     async def withdraws(self, event: str) -> bool:
         """Whether an event is itself the taking back of another."""
-        return bool(
-            await self.db.row(
-                "SELECT 1 FROM inbox WHERE kind = 'withdrawn' AND event = ?2 AND "
-                "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
-                (self.room.address, event),
-            )
-        )
+        return await inbox.withdraws(self.db, self.room.address, event)
 
     async def last_by(self, member: str, *, but: Iterable[str] = ()) -> Entry | None:
         """The last of what a member wrote down, struck or not, those acts left out."""

@@ -13,16 +13,13 @@ from storage.rows import Bin, NewEntry, Question
 async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int:
     """Add an entry, of a run of its bin; bin and people are made known if they are new. Its id."""
     facts = entry.facts
-    last = await book.db.row("SELECT max(id) FROM entry")
-    id = ((last and last[0]) or 0) + 1
     return await book.db.write(
-        "INSERT INTO entry (id, room, act, bin, run, member, writer, on_day, said_at, written_at, "
+        "INSERT INTO entry (room, act, bin, run, member, writer, on_day, said_at, written_at, "
         "event, cause, mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, "
         "signs, celsius, ph, words, hour, rule, days, receiver, until_day, replaces, root) "
-        "VALUES (?1,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,"
-        "coalesce((SELECT root FROM entry WHERE id = ?30), ?1))",
+        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?29,"
+        "coalesce((SELECT root FROM entry WHERE id = ?29), (SELECT max(id) FROM entry) + 1, 1))",
         (
-            id,
             book.room.id,
             entry.act,
             (await ensure_bin(book, entry.bin)).id if entry.bin else None,
@@ -64,13 +61,16 @@ async def strike_out(book: Book, entries: Sequence[int], by: str, at: datetime) 
     await book.db.write_many(
         "UPDATE entry SET struck_at = ?, struck_by = ? WHERE id = ? AND struck_at IS NULL",
         [(to_ms(at), by, entry) for entry in entries],
+        room=book.room.id,
     )
 
 
 async def set_runs(book: Book, runs: Sequence[tuple[int, int]]) -> None:
     """Number entries: pairs of entry id and run."""
     await book.db.write_many(
-        "UPDATE entry SET run = ? WHERE id = ?", [(run, entry) for entry, run in runs]
+        "UPDATE entry SET run = ? WHERE id = ?",
+        [(run, entry) for entry, run in runs],
+        room=book.room.id,
     )
 
 
@@ -83,6 +83,7 @@ async def ensure_bin(book: Book, name: str) -> Bin:
     made = await book.db.write(
         "INSERT INTO bin (room, name, key) VALUES (?, ?, ?)",
         (book.room.id, name, name.casefold()),
+        room=book.room.id,
     )
     return Bin(id=made, name=name)
 
@@ -105,7 +106,9 @@ async def ensure_member(book: Book, name: str) -> int:
     if clean != name:
         return await ensure_member(book, clean)
     return await book.db.write(
-        "INSERT INTO member (room, name) VALUES (?, ?)", (book.room.id, name)
+        "INSERT INTO member (room, name) VALUES (?, ?)",
+        (book.room.id, name),
+        room=book.room.id,
     )
 
 
@@ -128,16 +131,19 @@ async def meet(book: Book, user: str, name: str, *, present: bool = True) -> Non
         await book.db.write(
             "UPDATE member SET name = ?, present = ? WHERE id = ?",
             (name, int(present), known["id"]),
+            room=book.room.id,
         )
     elif spoken_of:
         await book.db.write(
             "UPDATE member SET user = ?, name = ?, present = ? WHERE id = ?",
             (user, name, int(present), spoken_of["id"]),
+            room=book.room.id,
         )
     else:
         await book.db.write(
             "INSERT INTO member (room, user, name, present) VALUES (?, ?, ?, ?)",
             (book.room.id, user, name, int(present)),
+            room=book.room.id,
         )
 
 
@@ -154,9 +160,12 @@ async def ask(book: Book, question: Question) -> None:
             question.lacks,
             to_ms(question.asked_at),
         ),
+        room=book.room.id,
     )
 
 
 async def settle_question(book: Book, question: Question, by: str) -> None:
     """A question was answered, or its message withdrawn."""
-    await book.db.write("UPDATE question SET settled_by = ? WHERE id = ?", (by, question.id))
+    await book.db.write(
+        "UPDATE question SET settled_by = ? WHERE id = ?", (by, question.id), room=book.room.id
+    )

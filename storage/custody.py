@@ -4,7 +4,7 @@ import json
 from datetime import date, datetime
 
 from storage.book import LINES, Book
-from storage.moments import from_ms, to_ms
+from storage.moments import from_ms, to_day, to_ms
 from storage.rows import Bin, Entry
 
 # What stands in for an entry has its place (`root`), so that a slip put right changes no order.
@@ -22,8 +22,8 @@ _FIRST_DEED = LINES + (  # noqa: S608 — both are ours
     "ORDER BY run, root LIMIT 1"
 )
 _LAST_TAKEN = (
-    "SELECT max(root) AS root FROM entry WHERE bin = ? AND act = 'accept' AND on_day <= ? "
-    "AND days = 0 AND struck_at IS NULL"
+    "SELECT max(root) AS root, max(on_day) AS day FROM entry WHERE bin = ? AND act = 'accept' "
+    "AND on_day <= ? AND days = 0 AND struck_at IS NULL"
 )
 
 
@@ -32,12 +32,21 @@ async def said_since_taken(book: Book, bin: Bin, day: date) -> list[Entry]:
     if not book.is_whole:
         return await said(book, bin)
 
-    async def ask() -> int:
-        taken = await book.db.row(_LAST_TAKEN, (bin.id, day.isoformat()))
-        return (taken and taken["root"]) or 0
+    root, last = await _last_taken(book, bin, date.max)
+    if last > day:
+        root, _ = await _last_taken(book, bin, day)
+    return await _said_since(book, bin, root)
 
-    taken = await book.known("entry:accept", ("taken", bin.id, day), ask)
-    return await _said_since(book, bin, taken)
+
+async def _last_taken(book: Book, bin: Bin, until: date) -> tuple[int, date]:
+    """The last entry (its root; 0: none) by which a bin was taken at once, and its last day."""
+
+    async def ask() -> tuple[int, date]:
+        taken = await book.db.row(_LAST_TAKEN, (bin.id, until.isoformat()))
+        root = (taken and taken["root"]) or 0
+        return root, to_day(taken["day"] if taken else None) or date.min
+
+    return await book.known("entry:accept", ("taken", bin.id, until), ask)
 
 
 async def said(book: Book, bin: Bin) -> list[Entry]:
@@ -99,6 +108,18 @@ async def is_anything_asked(book: Book, since: datetime) -> bool:
 async def just_taken(book: Book, member: str, first: date, last: date) -> str | None:
     """The name of the bin that a member took over between two days, the latest one."""
 
+    async def latest() -> date:
+        row = await book.db.row(
+            "SELECT max(on_day) AS day FROM entry WHERE room = ?1 AND act = 'accept' AND member = "
+            "(SELECT id FROM member WHERE room = ?1 AND name = ?2) AND struck_at IS NULL",
+            (book.room.id, member),
+        )
+        return to_day(row["day"] if row else None) or date.min
+
+    of = "bin member entry:accept"
+    if await book.known(of, ("last took", member), latest) < first:
+        return None
+
     async def ask() -> str | None:
         row = await book.db.row(
             "SELECT bin_name FROM line WHERE room = ?1 AND act = 'accept' AND member = "
@@ -109,4 +130,4 @@ async def just_taken(book: Book, member: str, first: date, last: date) -> str | 
         return str(row["bin_name"]) if row else None
 
     key = "just taken", member, first, last
-    return await book.known("bin member entry:accept", key, ask)
+    return await book.known(of, key, ask)

@@ -4,7 +4,7 @@ import asyncio
 import os
 import sqlite3
 from collections.abc import AsyncIterator, Awaitable, Callable, Coroutine, Hashable, Sequence
-from contextlib import asynccontextmanager
+from contextlib import AbstractAsyncContextManager, asynccontextmanager
 from functools import partial
 from pathlib import Path
 from typing import Any, TypeVar
@@ -12,7 +12,7 @@ from typing import Any, TypeVar
 import aiosqlite
 
 from storage import backup
-from storage.desk import Desk, Values
+from storage.desk import Desk, Transaction, Values
 from storage.errors import BookError, refusal
 from storage.lock import Lock
 from storage.migrations import migrate, refuse_foreign
@@ -24,6 +24,7 @@ PRAGMAS = (
     "PRAGMA busy_timeout = 5000",
     "PRAGMA trusted_schema = OFF",
     "PRAGMA secure_delete = ON",  # words that are not kept are not left on the disk either
+    "PRAGMA temp_store = MEMORY",  # nor in a temporary file, which would be slower besides
 )
 
 MEMORY = ":memory:"
@@ -102,9 +103,12 @@ class Database:
         async with self._writing:
             return await self._do(self._desk.drive, lambda: work(AtTheDesk(self)))
 
-    @asynccontextmanager
-    async def transaction(self) -> AsyncIterator[None]:
+    def transaction(self) -> AbstractAsyncContextManager[None]:
         """All writes inside are kept together, or none is: any exit but success rolls back."""
+        return self._transaction()
+
+    @asynccontextmanager
+    async def _transaction(self) -> AsyncIterator[None]:
         async with self._writing:
             try:
                 await self._do(self._desk.begin)
@@ -133,21 +137,24 @@ class Database:
         """
         return await ask()
 
+    def note(self, room: Hashable, of: str, key: Hashable, answer: object) -> None:
+        """What `known` would find now, after a change; only `at_once` remembers it."""
+
     async def write(
         self, sql: str, values: Values = (), *, room: int | None = None, part: str = ""
     ) -> int:
-        """Carry out one change, inside a transaction; the id of a row inserted.
+        """Carry out one change, inside a transaction; the id of a row inserted, 0 if none was.
 
         `room` and `part` say what alone of the table changes: nothing else is asked for anew.
         """
         return await self._do(partial(self._desk.write, sql, values, room=room, part=part))
 
     async def write_many(
-        self, sql: str, many: Sequence[Values], *, room: int | None = None
+        self, sql: str, many: Sequence[Values], *, room: int | None = None, part: str = ""
     ) -> None:
         """Carry out one change for each of many rows (of a room), inside a transaction."""
         if many:
-            await self._do(partial(self._desk.write_many, sql, many, room=room))
+            await self._do(partial(self._desk.write_many, sql, many, room=room, part=part))
 
     async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
         """Take a step on the book's own thread; steps are taken in the order they were asked."""
@@ -171,11 +178,24 @@ class AtTheDesk(Database):
         """Ask here and now."""
         return await work(self)
 
-    @asynccontextmanager
-    async def transaction(self) -> AsyncIterator[None]:
+    def transaction(self) -> Transaction:
         """All writes inside are kept with the whole, or undone by themselves."""
-        with self._desk.transaction():
-            yield
+        return self._desk.transaction()
+
+    async def rows(self, sql: str, values: Values = ()) -> list[sqlite3.Row]:
+        """All rows of a question."""
+        return self._desk.rows(sql, values)
+
+    async def row(self, sql: str, values: Values = ()) -> sqlite3.Row | None:
+        """The first row of a question, if any."""
+        rows = self._desk.rows(sql, values)
+        return rows[0] if rows else None
+
+    async def write(
+        self, sql: str, values: Values = (), *, room: int | None = None, part: str = ""
+    ) -> int:
+        """Carry out one change; the id of a row inserted, 0 if none was."""
+        return self._desk.write(sql, values, room=room, part=part)
 
     async def known(
         self, room: Hashable, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]
@@ -186,6 +206,10 @@ class AtTheDesk(Database):
             kept[key] = await ask()
         answer: Result = kept[key]
         return answer
+
+    def note(self, room: Hashable, of: str, key: Hashable, answer: object) -> None:
+        """Remember it in place of asking."""
+        self._desk.known(room, of)[key] = answer
 
     async def _do(self, step: Callable[..., Result], *given: Any) -> Result:
         return step(*given)

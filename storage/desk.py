@@ -2,8 +2,8 @@
 
 import re
 import sqlite3
-from collections.abc import Callable, Coroutine, Hashable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Callable, Coroutine, Hashable, Sequence
+from contextlib import AbstractAsyncContextManager, AbstractContextManager
 from functools import lru_cache
 from typing import Any, NoReturn, TypeVar
 
@@ -45,16 +45,19 @@ class Desk:
     def write(
         self, sql: str, values: Values = (), *, room: int | None = None, part: str = ""
     ) -> int:
-        """Carry out one change; the id of a row inserted."""
+        """Carry out one change; the id of a row inserted, 0 if none was."""
         self._recall.forget(_changed_by(sql), room, part)
         try:
-            return self._connection.execute(sql, values).lastrowid or 0
+            done = self._connection.execute(sql, values)
+            return (done.rowcount and done.lastrowid) or 0
         except sqlite3.Error as error:
             self._refuse(error)
 
-    def write_many(self, sql: str, many: Sequence[Values], *, room: int | None = None) -> None:
+    def write_many(
+        self, sql: str, many: Sequence[Values], *, room: int | None = None, part: str = ""
+    ) -> None:
         """Carry out one change for each of many rows, all of one room if it is given."""
-        self._recall.forget(_changed_by(sql), room)
+        self._recall.forget(_changed_by(sql), room, part)
         try:
             self._connection.executemany(sql, many)
         except sqlite3.Error as error:
@@ -75,7 +78,7 @@ class Desk:
         """Begin a transaction, or a part of the one that is going on."""
         if self._depth and not self._connection.in_transaction:
             raise StorageRefused(f"an error undid what was being written in the book {self._path}")
-        self.write(f"SAVEPOINT part_{self._depth}" if self._depth else "BEGIN IMMEDIATE")
+        self._do(f"SAVEPOINT part_{self._depth}" if self._depth else "BEGIN IMMEDIATE")
         if not self._depth:
             self._changes_before = self._connection.total_changes
             self._look_round()
@@ -85,9 +88,9 @@ class Desk:
         """Keep what was begun last: for good, or with the transaction that it is a part of."""
         outer = self._depth - 1
         if outer:
-            self.write(f"RELEASE part_{outer}")
+            self._do(f"RELEASE part_{outer}")
         elif self._connection.total_changes > self._changes_before:
-            self.write("COMMIT")
+            self._do("COMMIT")
         else:
             self._connection.rollback()  # there is nothing to bring to the disk
         self._depth = outer
@@ -99,33 +102,31 @@ class Desk:
         if self._depth == 0:
             self._connection.rollback()
         elif self._connection.in_transaction:  # some errors have already undone all of it
-            self.write(f"ROLLBACK TO part_{self._depth}")
-            self.write(f"RELEASE part_{self._depth}")
+            self._do(f"ROLLBACK TO part_{self._depth}")
+            self._do(f"RELEASE part_{self._depth}")
 
-    @contextmanager
-    def transaction(self) -> Iterator[None]:
-        """All writes inside are kept together, or none is."""
-        self.begin()
+    def _do(self, sql: str) -> None:
         try:
-            yield
-            self.commit()
-        except BaseException:
-            self.roll_back()
-            raise
+            self._connection.execute(sql)
+        except sqlite3.Error as error:
+            self._refuse(error)
+
+    def transaction(self) -> "Transaction":
+        """All writes inside are kept together, or none is."""
+        return Transaction(self)
 
     def at_once(
         self, work: Callable[[], Coroutine[Any, Any, Result]], lasting: bool = True
     ) -> Result:
         """Do all of `work` in one transaction; it must not wait for anything outside the book."""
-        if lasting:
-            with self.transaction():
-                return self.drive(work)
-        self._connection.execute("PRAGMA synchronous = NORMAL")
+        if not lasting:
+            self._connection.execute("PRAGMA synchronous = NORMAL")
         try:
             with self.transaction():
                 return self.drive(work)
         finally:
-            self._connection.execute("PRAGMA synchronous = FULL")
+            if not lasting:
+                self._connection.execute("PRAGMA synchronous = FULL")
 
     def drive(self, work: Callable[[], Coroutine[Any, Any, Result]]) -> Result:
         """The result of work that never waits, without an event loop."""
@@ -147,3 +148,29 @@ class Desk:
         if told is None:
             raise error
         raise told from error
+
+
+class Transaction(AbstractContextManager[None], AbstractAsyncContextManager[None]):
+    """What is written inside is kept together, or none of it is: any exit but success undoes it."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def __enter__(self) -> None:
+        self._desk.begin()
+
+    def __exit__(self, kind: type[BaseException] | None, *_: object) -> None:
+        if kind is not None:
+            self._desk.roll_back()
+            return
+        try:
+            self._desk.commit()
+        except BaseException:
+            self._desk.roll_back()
+            raise
+
+    async def __aenter__(self) -> None:
+        self.__enter__()
+
+    async def __aexit__(self, kind: type[BaseException] | None, *_: object) -> None:
+        self.__exit__(kind)

@@ -69,6 +69,8 @@ async def put(
     rows = [row for row in rows if not of or row["what"] in of]
     former = {(row["what"], row["occasion"]): row for row in rows}
     present = {(due.what, due.occasion): due for due in dues}
+    if not former and not present:
+        return
     moment = to_ms(at)
     await db.write_many(
         "INSERT INTO due "

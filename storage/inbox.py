@@ -2,12 +2,13 @@
 
 import json
 import sqlite3
+from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from storage import words
+from storage import rooms, words
 from storage.database import Database
 from storage.moments import from_ms, to_ms
 from storage.session import set_sync_token
@@ -66,7 +67,9 @@ async def add(db: Database, arrivals: Sequence[Arrival]) -> None:
     """Keep new events, inside a transaction; one seen before is passed over."""
     rows = [row for arrival in arrivals if (row := _row(arrival)) is not None]
     await db.write_many(
-        "INSERT OR IGNORE INTO inbox (room, event, at, raw, state) VALUES (?, ?, ?, ?, ?)", rows
+        "INSERT OR IGNORE INTO inbox (room, event, at, raw, state) VALUES (?, ?, ?, ?, ?)",
+        rows,
+        part="come",
     )
 
 
@@ -84,14 +87,23 @@ def _row(arrival: Arrival) -> tuple[str, str, int, str, str] | None:
 
 async def waiting(db: Database, limit: int = 100) -> list[Item]:
     """The events to work through next: in the order they came, and no room before the others."""
-    rows = await db.rows(
-        "SELECT inbox.* FROM inbox JOIN (SELECT id, row_number() OVER (PARTITION BY "
-        "coalesce((SELECT address FROM renamed WHERE before = room), room) ORDER BY id) AS turn "
-        "FROM (SELECT id, room FROM inbox INDEXED BY inbox_waiting WHERE state = 'waiting' "
-        "ORDER BY id LIMIT ?)) USING (id) ORDER BY turn, id LIMIT ?",
-        (OLDEST, limit),
+    oldest = await db.rows(
+        "SELECT id, room FROM inbox INDEXED BY inbox_waiting WHERE state = 'waiting' "
+        "ORDER BY id LIMIT ?",
+        (OLDEST,),
     )
-    return [_item(row) for row in rows]
+    renamed = await rooms.renamed(db)
+    had, turns = Counter[str](), list[tuple[int, int]]()
+    for id, address in oldest:
+        room = renamed.get(address, address)
+        had[room] += 1
+        turns.append((had[room], id))
+    ids = [id for _, id in sorted(turns)[:limit]]
+    rows = await db.rows(
+        "SELECT * FROM inbox WHERE id IN (SELECT value FROM json_each(?))", (json.dumps(ids),)
+    )
+    items = {row["id"]: _item(row) for row in rows}
+    return [items[id] for id in ids]
 
 
 async def how_many_wait(db: Database) -> int:
@@ -159,17 +171,44 @@ async def unpark(db: Database, item: int, raw: Mapping[str, Any]) -> None:
 
 async def state(db: Database, room: str, event: str) -> str | None:
     """Where an event stands: waiting, parked, done or failed; None if it has not come."""
-    row = await db.row(
-        "SELECT state FROM inbox WHERE event = ?2 AND "
-        "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
-        (room, event),
-    )
+    row = await _row_of(db, room, event)
     return str(row["state"]) if row else None
+
+
+async def is_withdrawn(db: Database, room: str, event: str) -> bool:
+    """Whether a message or mark was taken back, by its writer or a moderator."""
+    for address in await rooms.addresses(db, room):
+        if await db.rows(
+            "SELECT 1 FROM inbox WHERE room = ? AND about = ? AND kind = 'withdrawn'",
+            (address, event),
+        ):
+            return True
+    return False
+
+
+async def withdraws(db: Database, room: str, event: str) -> bool:
+    """Whether an event is itself the taking back of another."""
+    row = await _row_of(db, room, event)
+    return row is not None and row["kind"] == "withdrawn"
 
 
 async def put_by(db: Database, item: int, about: str) -> None:
     """Park an event until the one that it is about is worked through; inside a transaction."""
     await db.write("UPDATE inbox SET state = 'parked', about = ? WHERE id = ?", (about, item))
+
+
+async def _is_any_put_by(db: Database) -> bool:
+    """Whether any event waits for the one that it is about."""
+
+    async def ask() -> bool:
+        return bool(
+            await db.rows(
+                "SELECT 1 FROM inbox INDEXED BY inbox_parked "
+                "WHERE state = 'parked' AND about IS NOT NULL LIMIT 1"
+            )
+        )
+
+    return await db.known(None, "inbox:parked", "is any put by", ask)
 
 
 async def expire_parked(db: Database, before: datetime) -> None:
@@ -198,25 +237,31 @@ async def settle(db: Database, item: int, state: str, trace: Trace) -> None:
 
     What was put by until then may have its turn.
     """
-    await db.write(
-        "UPDATE inbox SET state = 'waiting', about = NULL WHERE state = 'parked' AND about = ?",
-        (trace.event,),
-    )
+    if await _is_any_put_by(db):
+        await db.write(
+            "UPDATE inbox SET state = 'waiting', about = NULL WHERE state = 'parked' AND about = ?",
+            (trace.event,),
+        )
     await db.write(
         "UPDATE inbox SET state = ?, raw = NULL, sender = ?, kind = ?, about = ?, mark = ? "
         "WHERE id = ?",
         (state, trace.sender, trace.kind, trace.about, trace.mark, item),
+        part="settled",
     )
 
 
 async def trace(db: Database, room: str, event: str) -> Trace | None:
     """What is still known of an event."""
-    row = await db.row(
-        "SELECT * FROM inbox WHERE event = ?2 AND "
-        "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
-        (room, event),
-    )
+    row = await _row_of(db, room, event)
     return _trace(row) if row else None
+
+
+async def _row_of(db: Database, room: str, event: str) -> sqlite3.Row | None:
+    for address in await rooms.addresses(db, room):
+        row = await db.row("SELECT * FROM inbox WHERE room = ? AND event = ?", (address, event))
+        if row:
+            return row
+    return None
 
 
 async def last_said(db: Database, room: str, before: int) -> Trace | None:

@@ -4,11 +4,12 @@ from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
+_MS = timedelta(milliseconds=1)
 
 
 def to_ms(moment: datetime) -> int:
     """UTC milliseconds of an aware moment."""
-    return (moment - _EPOCH) // timedelta(milliseconds=1)
+    return (moment - _EPOCH) // _MS
 
 
 def from_ms(ms: int) -> datetime:

@@ -14,31 +14,47 @@ OF_EVENT = (
     "UNION SELECT id FROM outbox WHERE tx_id = ?1)"
 )
 """What was said as an event, or under a transaction id (a replay has no other)."""
+UNSAID = frozenset({"reaction", "calendar"})
+"""Kinds of messages that are not said."""
+_SAID = "outbox:said,held"
+_HELD = "outbox:held,gathered"
+"""What depends on all that was said, and on what is held back."""
 LATEST = 500
 """Of so many messages it is looked when they were made: in a minute there are no more."""
 
 
-async def put(db: Database, room: int, message: Message, made_at: datetime) -> None:
-    """Keep something to say, inside a transaction; a `tx_id` used before changes nothing."""
-    await db.write(
-        "INSERT OR IGNORE INTO outbox "
-        "(room, tx_id, kind, to_event, body, mentions, thread, rewrites, why, attached, made_at) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+async def put(
+    db: Database, room: int, message: Message, made_at: datetime, *, held: bool = False
+) -> None:
+    """Keep something to say, inside a transaction; a `tx_id` used before changes nothing.
+
+    `held`: it is not to be said by itself, but later with others.
+    """
+    moment = to_ms(made_at)
+    is_new = await db.write(
+        "INSERT OR IGNORE INTO outbox (room, tx_id, kind, to_event, body, mentions, thread, "
+        "rewrites, why, attached, made_at, gathered) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         (
             room,
             message.tx_id,
             message.kind,
             message.to_event,
             message.body,
-            json.dumps(message.mentions),
+            json.dumps(message.mentions) if message.mentions else "[]",
             message.thread,
             message.rewrites,
             message.why,
             message.attached,
-            to_ms(made_at),
+            moment,
+            0 if held else None,
         ),
         room=room,
+        part="held" if held else "said",
     )
+    if is_new and message.kind not in UNSAID:
+        db.note(room, _SAID, "latest", (message, from_ms(moment)))
+    if is_new and held:
+        db.note(room, _HELD, "is holding", True)
 
 
 async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> list[Waiting]:
@@ -85,21 +101,21 @@ async def is_known(db: Database, tx_id: str) -> bool:
     return await db.row("SELECT 1 FROM outbox WHERE tx_id = ?", (tx_id,)) is not None
 
 
-async def hold(db: Database, room: int, event: str) -> None:
-    """What answers an event is not said by itself, but later with others; in a transaction."""
-    await db.write(
-        "UPDATE outbox SET gathered = 0 WHERE room = ?1 AND sent_as IS NULL "
-        "AND tx_id IN ('re-' || ?2, 'ok-' || ?2)",
-        (room, event),
-        room=room,
-        part="held",
-    )
+async def is_holding(db: Database, room: int) -> bool:
+    """Whether answers of a room are held back."""
+
+    async def ask() -> bool:
+        return bool(
+            await db.rows("SELECT 1 FROM outbox WHERE room = ? AND gathered = 0 LIMIT 1", (room,))
+        )
+
+    return await db.known(room, _HELD, "is holding", ask)
 
 
-async def held(db: Database, room: int, limit: int = -1) -> list[tuple[int, Message]]:
-    """The answers of a room that are held back, with their row ids, in order; limit -1: all."""
+async def held(db: Database, room: int) -> list[tuple[int, Message]]:
+    """The answers of a room that are held back, with their row ids, in order."""
     rows = await db.rows(
-        "SELECT * FROM outbox WHERE room = ? AND gathered = 0 ORDER BY id LIMIT ?", (room, limit)
+        "SELECT * FROM outbox WHERE room = ? AND gathered = 0 ORDER BY id", (room,)
     )
     return [(row["id"], _message(row)) for row in rows]
 
@@ -152,6 +168,8 @@ async def gather(db: Database, room: int, tx_id: str) -> None:
         "UPDATE outbox SET gathered = (SELECT id FROM outbox WHERE tx_id = ?) "
         "WHERE room = ? AND gathered = 0",
         (tx_id, room),
+        room=room,
+        part="gathered",
     )
 
 
@@ -182,7 +200,7 @@ async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:
         )
         return (_message(row), from_ms(row["made_at"])) if row else None
 
-    return await db.known(room, "outbox:said", "latest", ask)
+    return await db.known(room, _SAID, "latest", ask)
 
 
 def _message(row: sqlite3.Row) -> Message:
@@ -191,7 +209,7 @@ def _message(row: sqlite3.Row) -> Message:
         kind=row["kind"],
         body=row["body"],
         to_event=row["to_event"],
-        mentions=tuple(json.loads(row["mentions"])),
+        mentions=tuple(json.loads(row["mentions"])) if row["mentions"] != "[]" else (),
         thread=row["thread"],
         rewrites=row["rewrites"],
         why=row["why"],

@@ -1,15 +1,12 @@
 """What was found out from the book and is so still: remembered, room by room, until it changes."""
 
-from collections import OrderedDict
 from collections.abc import Hashable
-from functools import lru_cache
 from typing import Any
 
 ROOMS = 100
 """Of so many rooms it is remembered: as many as one batch has."""
 
 
-@lru_cache(maxsize=2000)
 def concerns(of: str, table: str, part: str) -> bool:
     """Whether what depends on `of` may be otherwise after a change of a table (of one part of it).
 
@@ -27,28 +24,38 @@ class Recall:
     """Answers by room, by what they depend on, and by key."""
 
     def __init__(self) -> None:
-        self._rooms: OrderedDict[Hashable, dict[str, dict[Hashable, Any]]] = OrderedDict()
-        self._tables: set[str] = set()
-        """Those that anything remembered depends on."""
+        self._rooms: dict[Hashable, dict[str, dict[Hashable, Any]]] = {}
+        self._grounds: set[str] = set()
+        """All that anything remembered ever depended on."""
+        self._concerned: dict[tuple[str, str], set[str]] = {}
+        """Of these grounds, those that a change of a table and part concerns."""
 
     def of(self, room: Hashable, of: str) -> dict[Hashable, Any]:
         """What is remembered of a room that depends on `of`: to be looked into and added to."""
-        known = self._rooms.setdefault(room, {})
-        self._rooms.move_to_end(room)
-        if len(self._rooms) > ROOMS:
-            self._rooms.popitem(last=False)
-        if of not in known:
-            self._tables |= {word.partition(":")[0] for word in of.split()}
-            known[of] = {}
-        return known[of]
+        try:
+            return self._rooms[room][of]
+        except KeyError:
+            return self._begun(room, of)
+
+    def _begun(self, room: Hashable, of: str) -> dict[Hashable, Any]:
+        if of not in self._grounds:
+            self._grounds.add(of)
+            self._concerned.clear()
+        if room not in self._rooms and len(self._rooms) == ROOMS:
+            del self._rooms[next(iter(self._rooms))]
+        return self._rooms.setdefault(room, {}).setdefault(of, {})
 
     def forget(self, table: str, room: Hashable = None, part: str = "") -> None:
         """A table was changed; `room` and `part`, if given, say what alone of it was."""
-        if table not in self._tables:
+        change = table, part
+        if change not in self._concerned:
+            self._concerned[change] = {of for of in self._grounds if concerns(of, table, part)}
+        concerned = self._concerned[change]
+        if not concerned:
             return
         rooms = self._rooms.values() if room is None else [self._rooms.get(room, {})]
         for known in rooms:
-            for of in [of for of in known if concerns(of, table, part)]:
+            for of in concerned & known.keys():
                 del known[of]
 
     def clear(self) -> None:

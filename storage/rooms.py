@@ -2,7 +2,7 @@
 
 import json
 import sqlite3
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from datetime import date, datetime, time
 
 from storage.database import Database
@@ -90,9 +90,24 @@ async def find(db: Database, address: str) -> Room | None:
     return await db.known(address, "room former", "room", ask)
 
 
-async def former(db: Database) -> list[str]:
-    """The addresses that rooms of the bot had before an upgrade."""
-    return [row["address"] for row in await db.rows("SELECT address FROM former")]
+async def addresses(db: Database, address: str) -> Sequence[str]:
+    """The address of a room, and those that it had before."""
+
+    async def ask() -> Sequence[str]:
+        rows = await db.rows("SELECT before FROM renamed WHERE address = ?", (address,))
+        return [address, *(row["before"] for row in rows)]
+
+    return await db.known(address, "room former", "addresses", ask)
+
+
+async def renamed(db: Database) -> dict[str, str]:
+    """The addresses of rooms by those that they had before an upgrade."""
+
+    async def ask() -> dict[str, str]:
+        rows = await db.rows("SELECT before, address FROM renamed")
+        return {row["before"]: row["address"] for row in rows}
+
+    return await db.known(None, "room former", "renamed", ask)
 
 
 async def present(db: Database) -> list[Room]:

@@ -18,7 +18,7 @@ _HALF = re.compile("[\ud800-\udfff]")
 _SCHEME = re.compile(r":/+")
 _CALL = re.compile(r"@(?=room\b)", re.IGNORECASE)
 """What calls everybody in a room, where older rules of notifying hold."""
-_DOMAIN = re.compile(r"(?<=[^\W\d_])[.．。](?=[^\W\d_]{2})")
+_DOMAIN = re.compile(r"[.．。](?<=[^\W\d_].)(?=[^\W\d_]{2})")
 """A stop with no space behind it, between letters: apps take what is round it for an address."""
 
 
@@ -31,7 +31,12 @@ def text(said: str) -> str:
     kept = lines.replace("\t", " ")
     if not kept.isprintable():
         kept = "".join("" if _is_unseen(char) else char for char in kept)
-    return _LONG_WORD.sub(r"\1", _DOMAIN.sub(". ", _SCHEME.sub(" ", _CALL.sub("", kept))))
+    if "@" in kept:
+        kept = _CALL.sub("", kept)
+    if "/" in kept:
+        kept = _SCHEME.sub(" ", kept)
+    kept = _DOMAIN.sub(". ", kept)
+    return _LONG_WORD.sub(r"\1", kept) if len(kept) > LONGEST_WORD else kept
 
 
 def name(said: str, longest: int = LONGEST_NAME) -> str:
@@ -42,7 +47,7 @@ def name(said: str, longest: int = LONGEST_NAME) -> str:
 
 def is_sound(said: str) -> bool:
     """Whether it is text at all: half a surrogate pair, which JSON allows, can be kept nowhere."""
-    return _HALF.search(said) is None
+    return said.isascii() or _HALF.search(said) is None
 
 
 def _is_unseen(char: str) -> bool:

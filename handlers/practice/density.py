@@ -107,7 +107,9 @@ MIXED: Shares = {"mixed": 1.0}
 
 def shares(materials: Shares | None) -> dict[Kind, float]:
     """The make-up with shares that add up to 1; scraps of no stated kind are mixed."""
-    known = {kind: share for kind, share in (materials or MIXED).items() if share > 0}
+    if not materials:
+        return dict(MIXED)
+    known = {kind: share for kind, share in materials.items() if share > 0}
     total = sum(known.values())
     return {kind: share / total for kind, share in known.items()} if total else dict(MIXED)
 
@@ -119,7 +121,7 @@ def loose_figures(materials: Shares | None) -> tuple[Figure, ...]:
 
 def loose_kg_l(materials: Shares | None) -> float:
     """Density of a blend as it is said and freshly laid, in kg/L."""
-    return sum(LOOSE[kind].value * share for kind, share in shares(materials).items())
+    return sum([LOOSE[kind].value * share for kind, share in shares(materials).items()])
 
 
 def pressed_kg_l(materials: Shares | None) -> float:

@@ -118,11 +118,13 @@ def full_forecast(
     *,
     people: float | None = None,
     materials: Shares | None = None,
+    explained: bool = True,
 ) -> Outlook:
     """When a bin of `capacity_l` is full, from its run's layers as (day, kg).
 
     A volume becomes kg by `density.mass_kg`. `people` who feed the bin (unknown: one household)
     set the seed rate; `materials` are the run's make-up so far. Days after `today` do not count.
+    Unless it is to be `explained`, the working is left out.
     """
     positive(capacity_l, 1500, what="A bin", unit="L", advice="give what the bin holds in litres")
     rate = _rate(layers, today, people)
@@ -130,20 +132,15 @@ def full_forecast(
     holds = density.capacity_kg(capacity_l, materials)
     left = holds - total
     spread = PACKING.value * holds
-    earliest, middle, latest = (
-        _crossing(left, spread, rate, z) for z in (-TEN_PERCENT.value, 0.0, TEN_PERCENT.value)
-    )
+    middle = _crossing(left, spread, rate, 0.0)
+    earliest = _crossing(left, spread, rate, -TEN_PERCENT.value)
+    latest = None
+    if middle is not None:
+        latest = _crossing(left, spread, rate, TEN_PERCENT.value, since=middle)
     dates = [None if days is None else after(today, days) for days in (middle, earliest)]
     last = None if latest is None else after(today, latest)
-    return Outlook(
-        full_on=dates[0],
-        earliest=dates[1],
-        latest=last,
-        filled_l=min(capacity_l, capacity_l * total / holds),
-        filled_share=min(1.0, total / holds),
-        rate_kg_day=rate.median,
-        days_logged=rate.days,
-        steps=(
+    steps = (
+        (
             f"{number(capacity_l)} L x {number(density.pressed_kg_l(materials))} kg/L, settled by "
             f"{number(density.SETTLING.value * 100)} %, holds {number(holds)} kg",
             f"{number(total)} kg are in, {number(max(left, 0))} kg are left",
@@ -154,7 +151,19 @@ def full_forecast(
             f"a day scatters by {number(rate.scatter, 2)} kg and the rate may be "
             f"{rate.error / rate.median:.0%} off: four times in five {_days(earliest)} to "
             f"{_days(latest)}",
-        ),
+        )
+        if explained
+        else ()
+    )
+    return Outlook(
+        full_on=dates[0],
+        earliest=dates[1],
+        latest=last,
+        filled_l=min(capacity_l, capacity_l * total / holds),
+        filled_share=min(1.0, total / holds),
+        rate_kg_day=rate.median,
+        days_logged=rate.days,
+        steps=steps,
         figures=(
             density.PRESSED_MIXED,
             density.SETTLING,
@@ -236,15 +245,15 @@ def _scatter(layers: Sequence[float], gap: float) -> float:
     return sqrt((1 + weights) * every - 1)
 
 
-def _crossing(left: float, spread: float, rate: _Rate, z: float) -> int | None:
+def _crossing(left: float, spread: float, rate: _Rate, z: float, since: int = 0) -> int | None:
     """First day by which the sum has reached what is left, at so many standard deviations.
 
     The last layer reaches over the brim by half of itself. The rate is lognormal: it may be further
-    over its median than under it.
+    over its median than under it. On no day before `since` it can have reached it.
     """
     wanted = left + rate.layer / 2 if left > 0 else left
     off = abs(exp(-z * rate.error / rate.median) - 1) * rate.median
-    for days in range(HORIZON):
+    for days in range(since, HORIZON):
         by_chance = z**2 * (days * rate.scatter**2 + spread**2)
         deviation = copysign(sqrt(by_chance + (days * off) ** 2), z)
         if days * rate.median - deviation >= wanted - 1e-9:

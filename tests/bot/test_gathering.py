@@ -148,8 +148,7 @@ async def test_what_asks_for_something_is_told_first_and_in_few_words(room: Room
     async with room.db.transaction():
         for number, body in enumerate(bodies):
             message = Message(tx_id=f"re-${number}", kind="reply", body=body, to_event=f"${number}")
-            await outbox.put(room.db, known.id, message, NOW)
-            await outbox.hold(room.db, known.id, f"${number}")
+            await outbox.put(room.db, known.id, message, NOW, held=True)
     await room.works()
     [told] = await room.sends()
     lines = told.message.body.split("\n")

@@ -52,7 +52,8 @@ def test_a_text_keeps_its_lines_and_what_can_be_seen(said: str) -> None:
     text = words.text(said)
     assert words.text(text) == text
     text.encode()
-    if said.isprintable() and said.isascii() and max(map(len, said.split()), default=0) < 40:
+    is_plain = said.isprintable() and said.isascii() and not set(said) & set("/@.")
+    if is_plain and max(map(len, said.split()), default=0) < 40:
         assert text == said
 
 
