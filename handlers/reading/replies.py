@@ -17,6 +17,7 @@ from handlers.reading.amending import (
 from handlers.reading.doers import is_sender
 from handlers.reading.leaning import adds, another_doer, another_number, more
 from handlers.reading.message import Message
+from handlers.reading.restated import CUES, restated
 from handlers.reading.settings import setting_of
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
@@ -50,9 +51,9 @@ def replies(message: Message, may: Callable[[str], bool] | None = None) -> tuple
     return _first(message, _READERS)
 
 
-def settings(message: Message) -> tuple[Act, ...]:
-    """What a message sets for the group; no other reply."""
-    return () if _measures(message) else _first(message, _READERS[:1])
+def certain(message: Message) -> tuple[Act, ...]:
+    """What is a reply by its form alone: a setting, or a figure put right."""
+    return _first(message, _READERS[:2])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -86,6 +87,10 @@ def _amend(message: Message, text: str) -> Amend | None:
     if adds(message, text):
         return None
     return amend(message, text) or another_number(message) or another_doer(message)
+
+
+def _restated(message: Message, text: str) -> Amend | None:
+    return None if adds(message, text) else restated(message)
 
 
 def _offer(message: Message, text: str) -> Offer | None:
@@ -211,6 +216,7 @@ _READERS: tuple[_Reader, ...] = (
         ),
         "",
     ),
+    (_restated, CUES, ""),
     (
         retract,
         words_in(
