@@ -2,11 +2,12 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Act, Ask, Context, Set, Unsure
+from handlers.reading.acts import Act, Ask, Context, Layer, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
+from handlers.reading.outlook import is_outlook
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
@@ -56,6 +57,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         found += _supplied(unfound, found, message, scores)
     if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
         found = [act for act in found if kind_of(act) not in RECORD_KINDS]
+    if any(isinstance(act, Layer) for act in found) and is_outlook(message):
+        found = [act for act in found if not isinstance(act, Layer)]
     return asked_first(completed(found, message), message) if found else ()
 
 
