@@ -1,4 +1,4 @@
-"""Refusals, puttings off and takings back that are between people, and answer nothing of ours."""
+"""Refusals, puttings off, takings back and doubts that are between people, and answer nothing of ours."""
 
 import re
 
@@ -22,11 +22,12 @@ _OF_ELSE = {
         r"booking|meeting|subscription|app|number|song|game|party)\b"
     ),
     "later": re.compile(r"^what a\b"),
+    "ask custody": re.compile(r"^(?:says|said) who$"),
 }
 
 
 def is_aside(kind: str, message: Message) -> bool:
-    """Whether an answer of that kind speaks of other things, or to another person."""
+    """Whether an answer or question of that kind speaks of other things, or to another person."""
     if message.context.after_bot:
         return False
     of_else = _OF_ELSE.get(kind)

@@ -62,7 +62,7 @@ def supplied(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
     if kind in _RECORDS:
         return _recorded(kind, message, scores)
     name, _, topic = kind.partition(" ")
-    if is_aside(name, message):
+    if is_aside(kind, message):
         return ()
     act = _asked(topic, message) if name == "ask" else _answer(name, message)
     return () if act is None else (act,)
