@@ -1,4 +1,4 @@
-"""Refusals, puttings off, takings back and doubts that are between people, and answer nothing of ours."""
+"""Refusals, delays, strikings and doubts that are between people, and answer nothing of ours."""
 
 import re
 
@@ -19,7 +19,8 @@ _OF_ELSE = {
     ),
     "retract": re.compile(
         r"\b(?:delete|cancel|remove|scrap) (?:that|this) (?:pic|pics|photo|picture|video|order|"
-        r"booking|meeting|subscription|app|number|song|game|party)\b"
+        r"booking|meeting|subscription|app|number|song|game|party)\b|"
+        r"\bscratch that ,? ?(?:\w+ ){1,3}for (?:tea|dinner|supper|lunch|breakfast)\b"
     ),
     "later": re.compile(r"^what a\b"),
     "ask custody": re.compile(r"^(?:says|said) who$"),
