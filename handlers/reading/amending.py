@@ -258,7 +258,7 @@ def _correction(message: Message) -> str | None:
     if _amount_not_another(message):
         return "an amount, not another"
     sorry = any(w in SORRY for w in norms[:3])
-    if sorry and "not" in norms and (message.bins or message.amounts or message.days):
+    if sorry and "not" in norms and (message.bins or message.amounts or _ends_with_a_day(message)):
         return "putting it right"
     refused = norms[:1] in (["no"], ["nope"], ["nah"]) and bool(message.amounts)
     if refused and not message.bins and not message.items and word_count(message) <= 5:
@@ -274,6 +274,11 @@ def _correction(message: Message) -> str | None:
     ):
         return "putting it right"
     return None
+
+
+def _ends_with_a_day(message: Message) -> bool:
+    """ "Sorry, Friday not Saturday": behind it no more is said of what was on that day."""
+    return any(day.end >= len(message.norms) - 2 for day in message.days)
 
 
 def _refuses_with_amount(message: Message) -> bool:

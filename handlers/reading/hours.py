@@ -1,6 +1,7 @@
 """Hours of the day as people say them: "at 6", "half past six", "18:00", "in the evening"."""
 
 import re
+from collections.abc import Sequence
 from datetime import time
 from typing import NamedTuple
 
@@ -48,6 +49,13 @@ def hour_at(words: list[Word], norms: list[str], i: int) -> Hour | None:
     leads = norm in ("at", "around", "about", "@")
     found = _clock(words, norms, i + 1 if leads else i, bare=leads)
     return found._replace(start=i) if found else None
+
+
+def hour_behind(words: Sequence[Word], norms: Sequence[str], i: int) -> Hour | None:
+    """The hour at word i, behind a word that leads to nothing else: "6", "half six", "9 pm"."""
+    halved = norms[i] == "half" and norms[i + 1 : i + 2] not in ([], ["past"])
+    found = _clock(list(words), list(norms), i + halved, bare=True)
+    return found._replace(start=i, at=found.at.replace(minute=30)) if found and halved else found
 
 
 def _clock(words: list[Word], norms: list[str], i: int, *, bare: bool) -> Hour | None:

@@ -73,7 +73,6 @@ def more(message: Message, text: str) -> Layer | Drain | None:
 
 def another_number(message: Message) -> Amend | None:
     """ "No 2", "no, it was 3": a bare number in place of the one last written down."""
-    last = message.context.last
     if message.bins or message.amounts:
         return None
     norms = message.norms
@@ -83,9 +82,14 @@ def another_number(message: Message) -> Amend | None:
         return None
     if any(norm not in _BEHIND_NUMBER for norm in norms[number.end :]):
         return None
-    masses, volumes = _UNITS[message.context.units]
-    meant = _meant(number.value, last, masses, volumes)
+    meant = number_meant(number.value, message)
     return None if meant is None else replace(meant, rules=("another number",))
+
+
+def number_meant(number: float, message: Message) -> Amend | None:
+    """A bare number in the unit of what was last written down, if it can stand in its place."""
+    masses, volumes = _UNITS[message.context.units]
+    return _meant(number, message.context.last, masses, volumes)
 
 
 def _meant(

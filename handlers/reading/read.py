@@ -2,15 +2,17 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Act, Ask, Context, Set, Unsure
+from handlers.reading.acts import Act, Ask, Context, Layer, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
+from handlers.reading.outlook import is_outlook
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
-from handlers.reading.replies import REPLY_KINDS, replies, settings
+from handlers.reading.replies import REPLY_KINDS, certain, replies
+from handlers.reading.restated import BY_FORM
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
@@ -40,7 +42,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     """What the rules find and the scores believe, and what the scores are sure of besides."""
     context = message.context
     if not (scores.any_may() or context.in_room or context.after_bot):
-        return ()
+        return certain(message)
     sure = scores.sure()
     answer = [act for act in _replied(message, scores) if _believed(act, scores)]
     found: list[Act] = list(answer)
@@ -55,6 +57,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         found += _supplied(unfound, found, message, scores)
     if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
         found = [act for act in found if kind_of(act) not in RECORD_KINDS]
+    if any(isinstance(act, Layer) for act in found) and is_outlook(message):
+        found = [act for act in found if not isinstance(act, Layer)]
     return asked_first(completed(found, message), message) if found else ()
 
 
@@ -94,12 +98,13 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
     """The reply that a message is; behind the bot's words it was looked for before the scores."""
     if message.context.after_bot:
         return ()
-    return replies(message, scores.may) if scores.any_may(REPLY_KINDS) else settings(message)
+    return replies(message, scores.may) if scores.any_may(REPLY_KINDS) else certain(message)
 
 
 def _believed(act: Act, scores: Scores) -> bool:
-    """Whether what a rule found is told at all: a setting says so itself, the rest by its score."""
-    return isinstance(act, Set) or _is_beyond(act, scores) or scores.may(kind_of(act))
+    """Whether what a rule found is told: some forms say so themselves, the rest by its score."""
+    by_form = isinstance(act, Set) or BY_FORM in act.rules
+    return by_form or _is_beyond(act, scores) or scores.may(kind_of(act))
 
 
 def _is_beyond(act: Act, scores: Scores) -> bool:

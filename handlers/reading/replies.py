@@ -14,11 +14,16 @@ from handlers.reading.amending import (
     with_people,
     word_count,
 )
+from handlers.reading.asides import is_aside
 from handlers.reading.doers import is_sender
 from handlers.reading.leaning import adds, another_doer, another_number, more
 from handlers.reading.message import Message
+from handlers.reading.restated import CUES, restated
+from handlers.reading.sethours import CUES as OF_HOURS
+from handlers.reading.sethours import hours_set
 from handlers.reading.settings import setting_of
 from handlers.reading.vocabulary import words_in
+from handlers.reading.wishes import zone_named
 from handlers.reading.wording import (
     ACCEPTING,
     ACCEPTING_BARE,
@@ -50,9 +55,9 @@ def replies(message: Message, may: Callable[[str], bool] | None = None) -> tuple
     return _first(message, _READERS)
 
 
-def settings(message: Message) -> tuple[Act, ...]:
-    """What a message sets for the group; no other reply."""
-    return () if _measures(message) else _first(message, _READERS[:1])
+def certain(message: Message) -> tuple[Act, ...]:
+    """What is a reply by its form alone: a setting, or a figure put right."""
+    return _first(message, _READERS[:2])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -63,7 +68,7 @@ def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
             continue
         text = text or plain_text(message)
         act = reader(message, text)
-        if act is not None:
+        if act is not None and not is_aside(act.act, message):
             return (act,)
     return ()
 
@@ -86,6 +91,10 @@ def _amend(message: Message, text: str) -> Amend | None:
     if adds(message, text):
         return None
     return amend(message, text) or another_number(message) or another_doer(message)
+
+
+def _restated(message: Message, text: str) -> Amend | None:
+    return None if adds(message, text) else restated(message)
 
 
 def _offer(message: Message, text: str) -> Offer | None:
@@ -196,6 +205,7 @@ def _set(message: Message, text: str) -> Set | None:
     if _measures(message):
         return None
     found = setting_of(text, to_bot=bool(message.bot) or message.context.after_bot)
+    found = found or hours_set(message) or zone_named(message)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
 
@@ -208,9 +218,11 @@ _READERS: tuple[_Reader, ...] = (
             "quiet silent night reminder reminders remind nagging habit dose dosing dosage doses "
             "spoon spoons weight dilution ferment fermenting fermentation planting soil "
             "calendar recipe nitrogen trench trenches"
-        ),
+        )
+        | OF_HOURS,
         "",
     ),
+    (_restated, CUES, ""),
     (
         retract,
         words_in(

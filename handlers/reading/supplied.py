@@ -23,6 +23,7 @@ from handlers.reading.acts import (
     Topic,
 )
 from handlers.reading.amending import amend_from, is_quoted
+from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from
 from handlers.reading.groups import Group, groups_of
@@ -61,6 +62,8 @@ def supplied(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
     if kind in _RECORDS:
         return _recorded(kind, message, scores)
     name, _, topic = kind.partition(" ")
+    if is_aside(kind, message):
+        return ()
     act = _asked(topic, message) if name == "ask" else _answer(name, message)
     return () if act is None else (act,)
 

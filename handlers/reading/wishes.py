@@ -3,6 +3,7 @@
 Only looked for where the scores say that a setting was told: the words alone are those of talk.
 """
 
+import re
 from collections.abc import Collection, Sequence
 from itertools import pairwise
 
@@ -37,6 +38,12 @@ _ZONES = {
         ("America/Los_Angeles", "pacific"), ("Australia/Sydney", "sydney"),
         ("Pacific/Auckland", "auckland"), ("Asia/Kolkata", "indian"), ("Asia/Manila", "manila"),
         ("Asia/Singapore", "singapore"), ("Africa/Lagos", "lagos"),
+        ("Europe/Vienna", "vienna austrian"), ("Europe/Brussels", "brussels belgian"),
+        ("Europe/Stockholm", "stockholm swedish"), ("Europe/Copenhagen", "copenhagen danish"),
+        ("Europe/Oslo", "oslo norwegian"), ("Europe/Athens", "athens greek"),
+        ("Europe/Prague", "prague czech"), ("Europe/Zurich", "zurich swiss"),
+        ("Australia/Brisbane", "brisbane"), ("Australia/Perth", "perth"),
+        ("America/Toronto", "toronto"), ("America/Vancouver", "vancouver"),
         ("Africa/Nairobi", "nairobi"), ("Africa/Johannesburg", "johannesburg"),
     )
 }  # fmt: skip
@@ -58,6 +65,36 @@ def _wanted(message: Message) -> list[str]:
         refused = (refused and norm not in _ENDS) or norm in _INSTEAD
         out.append("" if refused else norm)
     return out
+
+
+def zone_named(message: Message) -> tuple[str, str] | None:
+    """The zone that is named where a time zone is spoken of: "we live in Vienna"."""
+    norms = message.norms
+    spoken = "timezone" in norms or ("time", "zone") in pairwise(norms)
+    if not spoken or len(message.sentences) > _FEW:
+        return None
+    text = " ".join([norm for norm in norms if norm.isalpha() or norm == "/"])
+    written = [zone for zone in _ZONES if _as_said(zone) in text]
+    if written:
+        return "zone", written[0]
+    if match := _WRITTEN_ZONE.search(text):
+        return "zone", match.group().title().replace(" ", "")
+    ours = {c for a, b, c in zip(norms, norms[1:], norms[2:], strict=False) if (a, b) in _AT_HOME}
+    found = [zone for zone, names in _ZONES.items() if not names.isdisjoint(ours)]
+    return ("zone", found[0]) if len(found) == 1 else None
+
+
+def _as_said(zone: str) -> str:
+    """ "America/New_York" as the words of a message have it."""
+    return zone.lower().replace("/", " / ").replace("_", " ")
+
+
+_AT_HOME = frozenset({("are", "in"), ("live", "in"), ("based", "in"), ("living", "in")})
+_FEW = 2
+_WRITTEN_ZONE = re.compile(
+    r"\b(?:africa|america|asia|atlantic|australia|europe|indian|pacific)"
+    r"(?: / [a-z]+){1,2}"
+)
 
 
 def _zone(said: Sequence[str]) -> tuple[str, str] | None:

@@ -100,7 +100,8 @@ PUTTING_RIGHT = _patterns(
     r" (?:\d|qbin|qday|qmember|half|a |an |one|two|three|four|five|six|seven|eight|nine|ten)",
     r"^(?:\S+ ){0,4}should (?:be|have been|read|say)$",
     r"^(?:(?:actually|sorry|oops|no|wait|ah|,|\.|and|so|ok|erm|er|um|well) )*(?:it|that)(?: "
-    r"one)? (?:was|is) (?:on )?qday\b",
+    r"one)? (?:was|is) (?:on )?qday\b(?!(?: ,? ?not qday)?(?: ,)? (?:i|we|you|he|she|they|when|"
+    r"that|the|my|our|qmember) )",
     r"^(?:(?!i |we |you |to |can )\S+ ){0,3}make (?:that|it) (?!up|work|to)",
     r"^(?:\S+ ){0,2}correction\b",
     r"\b(?:change|correct|amend|fix|update|edit) (?:that|it|the last|last|my last|this) ~(?:to|"
