@@ -51,6 +51,8 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     whole = whole_of(message)
     amounts = [] if whole is None else sorted(scrap_amounts(whole))
     if len(amounts) == 1:
+        if dated := _together(message, days, amounts[0]):
+            return [replace(layer, on=day) for day in dated]
         return [replace(layer, member=name) for name in _together(message, doers, amounts[0])]
     if len({a.quantity for a in amounts}) != 1:
         return []
@@ -84,12 +86,12 @@ def _doers(message: Message) -> list[_Mark[str | None]]:
 _ME = words_in("me mine i my")
 
 
-def _together(
-    message: Message, doers: Sequence[_Mark[str | None]], amount: Amount
-) -> list[str | None]:
-    """ "Tom and Priya put 2 kg each in": the doers in a row before an amount of each."""
-    before = [m for m in doers if m.end <= amount.start]
-    each = message.norms[amount.end : amount.end + 1] in (["each"], ["apiece"])
+def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> list[_T]:
+    """ "Tom and Priya put 2 kg each in", "Monday and Tuesday 1 kg a day": the doers or days in a
+    row before an amount of each."""
+    before = [m for m in marks if m.end <= amount.start]
+    behind = message.norms[amount.end : amount.end + 2]
+    each = behind[:1] in (["each"], ["apiece"]) or behind in (["a", "day"], ["every", "day"])
     last = before[-1].end if before else amount.start
     each = each or message.norms[last : last + 1] in (["each"], ["both"])  # "each put a kilo"
     if not each or len(before) < 2:

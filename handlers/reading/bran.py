@@ -24,7 +24,7 @@ _GETTING = frozenset({"buy", "pick up", "get", "receive", "find", "purchase", "a
                       "weigh", "come", "collect", "bring"})  # fmt: skip
 _NOT_BRAN = words_in(
     "muffins muffin cereal breakfast ducks horse horses chooks hens pony recipe bread cookies "
-    "loaf porridge eat ate diet fibre fiber"
+    "loaf loaves rolls baking porridge eat ate diet fibre fiber"
 )
 _SPRINKLED = words_in(
     "sprinkled sprinkle topped dusted layer covered handful handfuls fist fists spoon"

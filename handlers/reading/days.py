@@ -17,6 +17,7 @@ from handlers.reading.daywords import (
     BEFORE_SHORT,
     BEHIND_A_DAY,
     DAY_PARTS,
+    DEEDS,
     FEASTS,
     FIRST_OF_FEAST,
     FIRST_OF_OFFSET,
@@ -298,7 +299,8 @@ class _Reader(Dates):
         before = self.norms[day.start - 1] if day.start else ""
         after = self.norms[day.end] if day.end < len(self.norms) else ""
         beyond = self.words[day.end + 1] if day.end + 1 < len(self.words) else None
-        owns = after == "'s" and not (beyond is not None and beyond.kind == "number")
+        deed = beyond is not None and (beyond.kind == "number" or beyond.norm in DEEDS)
+        owns = after == "'s" and not deed  # "last night's draining" was last night
         meeting = not MEETING.isdisjoint(self.norms[max(0, day.start - 4) : day.start])
         aside = meeting or before in ASIDE or owns or self.norms[day.start].endswith("days")
         if before == "from" and after in ("on", "onwards"):
@@ -307,6 +309,8 @@ class _Reader(Dates):
             aside = False
         if before == "from" and after in (":", ",", "-", "—") and self.opens(day.start - 1):
             aside = False  # "From last evening: 2 kg"
+        if before == "of" and self.norms[max(0, day.start - 2)] in DAY_PARTS:
+            aside = False  # "on the afternoon of the 12th"
         if before == "for" and day.past == day.future < self.today:
             aside = False  # "log 2 kg for yesterday"
         return day._replace(aside=aside and self.norms[day.start] != "today")

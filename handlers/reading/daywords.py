@@ -1,6 +1,7 @@
 """The words that a day is told by."""
 
 from handlers.reading.numberwords import NUMBER_WORDS
+from handlers.reading.vocabulary import words_in
 
 _OFFSETS = {
     "today": 0, "tonight": 0, "tonite": 0, "2day": 0, "now": 0, "2nite": 0, "hoy": 0,
@@ -87,13 +88,26 @@ ORDINALS = {
 }  # fmt: skip
 
 
+DEEDS = words_in(
+    "draining drain drainings layer layers feed feeding addition additions deposit filling fill "
+    "topping contribution offering haul entry burial burying sealing opening"
+)
+"""What is done on the day that it is called after; other things only come from it."""
+
+
 FEASTS = {
     "christmas eve": (12, 24), "xmas eve": (12, 24), "christmas day": (12, 25),
     "xmas day": (12, 25), "boxing day": (12, 26), "new years eve": (12, 31),
     "new year 's eve": (12, 31), "nye": (12, 31), "new years day": (1, 1),
     "new year 's day": (1, 1), "hogmanay": (12, 31), "halloween": (10, 31),
     "valentines day": (2, 14), "st patricks day": (3, 17), "bonfire night": (11, 5),
-    "christmas": (12, 25), "xmas": (12, 25),
+    "christmas": (12, 25), "xmas": (12, 25), "stephens day": (12, 26),
+    "stephen 's day": (12, 26), "st stephens day": (12, 26), "st stephen 's day": (12, 26),
+    "valentine 's day": (2, 14), "st patrick 's day": (3, 17), "paddys day": (3, 17),
+    "paddy 's day": (3, 17), "guy fawkes night": (11, 5), "burns night": (1, 25),
+    "st andrews day": (11, 30), "st davids day": (3, 1), "anzac day": (4, 25),
+    "australia day": (1, 26), "canada day": (7, 1), "independence day": (7, 4),
+    "fourth of july": (7, 4), "twelfth night": (1, 5), "midsummers day": (6, 24),
 }  # fmt: skip
 
 

@@ -137,9 +137,9 @@ def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
 _FAR = 8
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
-    "grinder cup mug jar pecked nibbled gnawed"
+    "grinder cup mug jar pecked nibbled gnawed masher peeler ricer crusher press slicer scoop"
 )
-"""Behind a food: "chicken wire", "a coffee can" are things of another trade."""
+"""Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")
 _COLOURS = words_in(
     "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"

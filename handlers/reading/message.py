@@ -27,7 +27,7 @@ from handlers.reading.newbins import said_bins, target_bins
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import Seen, find_signs
 from handlers.reading.verbs import verbs_of
-from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
 
 BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
@@ -131,7 +131,7 @@ class Message:
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
     words = without_courtesies(words_of(cleaned(text)))
-    norms = _mended([w.norm for w in words], context)
+    norms = _mended([verb_meant(w.norm) for w in words], context)
     at = _local(context)
     bins = known_bins(words, norms, context.bins)
     members = find_members(words, norms, context.members)

@@ -57,6 +57,7 @@ PLAIN_FOLLOWERS = words_in(
     "into within throughout despite instead except like unlike than whilst although whereas "
     "plus minus via is was has had are were will would can should be been isnt wasnt hasnt "
     "got gets get a an the and or but so then now today yesterday tonight tomorrow last this "
+    "arvo morning afternoon evening night noon midday "
     "that on in at to into from for with without by off out of about around approx after "
     "before while when since because cos cuz as if again too also already just only still "
     "finally later twice once lol lmao haha please pls plz thx thanks ta rn ok okay mate "

@@ -1,6 +1,7 @@
 """How much of what a report tells: the amounts that are of scraps, added up, and their make-up."""
 
 from collections.abc import Sequence
+from math import isclose
 
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
@@ -80,7 +81,8 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
             between = norms[last.end : amount.start]
             again = len(between) <= _AGAIN_WORDS and _AGAIN.issuperset(between)
             exact = norms[amount.end : amount.end + 2] == ["to", "be"]  # "well, 4.8 to be exact"
-            if (again and not _INSTEAD.isdisjoint(between)) or _is_repair(between) or exact:
+            again = again and not _INSTEAD.isdisjoint(between)
+            if again or exact or _is_repair(between) or _is_same(between, last, amount):
                 out.pop()
             elif _is_second_guess(between, last, amount):
                 amount = amount._replace(start=last.start, value=(last.value + amount.value) / 2)
@@ -109,11 +111,21 @@ def _is_second_guess(between: Sequence[str], last: Amount, amount: Amount) -> bo
     return guessed and max(last.value, amount.value) <= _ALIKE * min(last.value, amount.value)
 
 
+def _is_same(between: Sequence[str], last: Amount, amount: Amount) -> bool:
+    """ "A stone of potatoes, that's 14 lb": the same once more, by another unit."""
+    other = last.factor and amount.factor and last.factor != amount.factor
+    told = not _THAT_IS.isdisjoint(between[-2:])
+    return bool(other) and told and isclose(last.value, amount.value, rel_tol=_AS_GOOD_AS)
+
+
+_THAT_IS = words_in("thats 's is ie = so or")
+_AS_GOOD_AS = 0.06
+"""Share of an amount by which its rounded value in another unit may differ."""
 _AGAIN_WORDS = 4
 _INSTEAD = words_in("say well actually rather call like")
 _AGAIN = _INSTEAD | words_in(", it more maybe or no - — about")
-_PERHAPS = words_in("maybe perhaps possibly or")
-_PERHAPS_SAID = _PERHAPS | {",", "ish", "even"}
+_PERHAPS = words_in("maybe perhaps possibly or may might could")
+_PERHAPS_SAID = _PERHAPS | words_in(", ish even may might could have been be")
 _ALIKE = 1.5
 """Times the less that the greater of two guesses at one amount may be."""
 

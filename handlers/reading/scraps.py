@@ -23,7 +23,7 @@ from handlers.reading.lookalikes import (
     leaves_bin,
     names_other_thing,
 )
-from handlers.reading.materials import Item
+from handlers.reading.materials import Item, Makeup
 from handlers.reading.names import BinRef
 from handlers.reading.quantities import amount_sum, is_of_naught, makeup_of, scrap_amounts
 from handlers.reading.told import bin_of, day_of, is_ahead
@@ -66,7 +66,7 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
 def layer_from(groups: Sequence[Group], k: int, rule: str) -> Layer:
     """The layer with what the k-th group and its neighbours say of it."""
     mass, volume = amount_sum(scrap_amounts(groups[k]))
-    made = makeup_of(groups[k])
+    made = makeup_of(groups[k]) or _same_things(groups, k)
     return Layer(
         mass_kg=mass,
         volume_l=volume,
@@ -77,6 +77,16 @@ def layer_from(groups: Sequence[Group], k: int, rule: str) -> Layer:
         on=day_of(groups, k),
         rules=(rule,),
     )
+
+
+def _same_things(groups: Sequence[Group], k: int) -> Makeup | None:
+    """ "Niall put 3 lb of plums in plot 9 and I put 2 lb in the shed": plums again."""
+    group = groups[k]
+    if not k or group.items or group.verb is None or not scrap_amounts(group):
+        return None
+    before, joint = groups[k - 1], group.clauses[0].joint
+    same = before.verb is not None and before.verb.verb.plain == group.verb.verb.plain
+    return makeup_of(before) if same and joint == "and" and scrap_amounts(before) else None
 
 
 def _is_of_signs(group: Group) -> bool:

@@ -193,6 +193,24 @@ def is_slip_of_food(word: str) -> bool:
     return any(one_slip(word, food) for food in _food_words().get(word[0], ()))
 
 
+_DEEDS = {"a": "added", "b": "buried", "c": "closed", "d": "drained", "o": "opened", "s": "sealed"}
+
+
+def verb_meant(word: str) -> str:
+    """The verb of a record that a word is with its letters doubled, left out or swapped."""
+    deed = _DEEDS.get(word[:1])
+    if deed is None or len(word) < len(deed) - 1 or word == deed:
+        return word
+    return deed if _is_scrambled(word, deed) else word
+
+
+@lru_cache(maxsize=1024)
+def _is_scrambled(word: str, deed: str) -> bool:
+    """A slip that leaves all letters but one: "selaed", "seald", "openned"; no other word's."""
+    same = sorted(word) == sorted(deed) or len(word) != len(deed)
+    return same and set(word) <= set(deed) and one_slip(word, deed) and word not in vocabulary()
+
+
 def one_slip(said: str, meant: str) -> bool:
     """Whether two words differ by one letter left out, added, changed or swapped."""
     if said == meant or abs(len(said) - len(meant)) > 1:

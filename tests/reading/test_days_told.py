@@ -13,6 +13,11 @@ from tests.reading.context import acts
 @pytest.mark.parametrize(
     ("text", "on"),
     [
+        ("yesterday's drain: 300 ml, bin 3", "2026-06-16"),
+        ("put yesterday's rice in bin 3, 1 kg", "2026-06-17"),
+        ("sealed bin 3 on the evening of the 12th", "2026-06-12"),
+        ("2 kg of sprouts into bin 3 on St Stephen's Day", "2025-12-26"),
+        ("drianed bin 3 on Monday, 200 ml", "2026-06-15"),
         ("bin 3 is shut since Monday, lid taped down", "2026-06-15"),
         ("bin 3 is sealed since the 4th", "2026-06-04"),
         ("bin 3 has been under the plum since Saturday", "2026-06-13"),

@@ -12,6 +12,9 @@ from tests.reading.context import acts
         ("six kilos of peelings yesterday and three today, all bin 3", [("16", 6), ("17", 3)]),
         ("Sat 1.1 kg, Sun 900 g, both in the shed bin", [("13", 1.1), ("14", 0.9)]),
         ("2 kg on Monday and 3 kg on Tuesday, bin 3", [("15", 2), ("16", 3)]),
+        ("Sunday, Monday and Tuesday 2 kg each into bin 3", [("14", 2), ("15", 2), ("16", 2)]),
+        ("half a stone of peel went in bin 3 yesterday, that is 7 lb", [("16", 3.175)]),
+        ("14 oz of skins in bin 3, so 400 g", [("17", 0.4)]),
         ("12 June 700 g, 13 June 1.2 kg, bin 3", [("12", 0.7), ("13", 1.2)]),
         ("added 2 kg of rice and 1 kg of beans to bin 3 yesterday", [("16", 3)]),
     ],
@@ -236,3 +239,10 @@ def test_a_correction_beside_a_report(text: str, amended: float, layer: float) -
 )
 def test_packs_of_starter(text: str, kg: float) -> None:
     assert [act.mass_kg for act in acts(text) if isinstance(act, Stock)] == [kg]
+
+
+def test_a_second_lot_in_the_same_words_is_of_the_same_things() -> None:
+    first, second = acts("Ruth put 2 kg of plums in bin 3 and I put 3 kg in the shed")
+    assert isinstance(first, Layer)
+    assert isinstance(second, Layer)
+    assert first.materials == second.materials == {"fruit": 1.0}

@@ -31,10 +31,10 @@ LEAST_WEIGHT = 0.12
 LEAST_TOLD = 3
 """Labelled acts of a kind before it is scored at all."""
 
-SURE = 0.5
-"""Likelihood from which no rule is needed."""
-MAY_QUESTION, MAY_REPLY, MAY_RECORD = 0.02, 0.05, 0.1
-"""Likelihoods below which no rule is believed: what is written down wants most."""
+SURE, SURE_OF_RECORD = 0.4, 0.5
+"""Likelihoods from which no rule is needed."""
+MAY_QUESTION, MAY_REPLY, MAY_RECORD = 0.02, 0.05, 0.05
+"""Likelihoods below which no rule is believed; a question does no harm."""
 
 Row = dict[str, Any]
 
@@ -79,17 +79,18 @@ def text_of(models: dict[str, tuple[float, dict[str, float]]]) -> str:
     """The weights as the file holds them, the heaviest of each kind first."""
     lines = []
     for kind, (bias, weights) in models.items():
-        limits = (log(p / (1 - p)) for p in (_may(kind), SURE))
+        limits = (log(p / (1 - p)) for p in _limits(kind))
         lines.append(f"[{kind}] {bias:.2f} " + " ".join(f"{limit:.2f}" for limit in limits))
         ordered = sorted(weights.items(), key=lambda pair: (-abs(round(pair[1], 2)), pair[0]))
         lines += [f"{weight:.2f} {name}" for name, weight in ordered]
     return "\n".join(lines) + "\n"
 
 
-def _may(kind: str) -> float:
+def _limits(kind: str) -> tuple[float, float]:
+    """The likelihoods below which no rule is believed, and from which none is needed."""
     if kind in RECORD_KINDS:
-        return MAY_RECORD
-    return MAY_QUESTION if kind.startswith("ask ") else MAY_REPLY
+        return MAY_RECORD, SURE_OF_RECORD
+    return MAY_QUESTION if kind.startswith("ask ") else MAY_REPLY, SURE
 
 
 def main() -> None:
