@@ -6,8 +6,10 @@ from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.corrections import (
+    ARRANGED,
     LAST_IS_MEANT,
     NOTHING_THERE,
+    PASSING,
     describe,
     last_lately,
     targets_of,
@@ -66,7 +68,8 @@ async def _last_in(name: str, turn: Turn) -> Answer:
     """Another bin than that of the sender's last record is named: is its last one meant?"""
     bin = await turn.book.bin(name)
     run = await turn.book.run(bin, await turn.book.present_run(bin)) if bin else []
-    last = max((one for one in run if not one.struck), key=lambda one: one.id, default=None)
+    standing = (one for one in run if not one.struck and one.act not in ARRANGED | PASSING)
+    last = max(standing, key=lambda one: one.id, default=None)
     if bin is None or last is None:
         return Answer(say=NOTHING_THERE)
     return await _is_meant(last, f"The last record in {the(bin.name)}", turn)
