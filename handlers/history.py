@@ -11,7 +11,7 @@ from handlers.corrections import describe
 from handlers.keepers import whole_custody
 from handlers.layers import said_amount
 from handlers.people import is_same
-from handlers.phrasing import capital, day, mass, span, the, volume
+from handlers.phrasing import capital, day, mass, span, the, volume, whole_days
 from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
 from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut, Written
@@ -266,5 +266,7 @@ def _end(entries: Sequence[Entry], turn: Turn) -> list[str]:
     if not layers or begun is None or not total:
         return []
     if buried is None or buried.on is None:
-        return [f"So far {mass(total, turn.units)} in {(turn.today - begun).days} days."]
-    return [f"In all {mass(total, turn.units)} in {(buried.on - begun).days} days, begin to bed."]
+        return [f"So far {mass(total, turn.units)} in {whole_days((turn.today - begun).days)}."]
+    return [
+        f"In all {mass(total, turn.units)} in {whole_days((buried.on - begun).days)}, begin to bed."
+    ]

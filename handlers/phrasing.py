@@ -85,6 +85,11 @@ def area(square_metres: float, units: Units) -> str:
     return f"{number(square_metres / SQUARE_METRES['square_foot'])} square feet"
 
 
+def whole_days(count: int) -> str:
+    """A stretch of whole days: "1 day", "12 days"."""
+    return "1 day" if count == 1 else f"{count} days"
+
+
 def _plural(amount: float, word: str, parts: int) -> str:
     words = fraction(amount, parts)
     return f"{words} {word}" if round(amount * parts) <= parts else f"{words} {word}s"
@@ -157,9 +162,11 @@ def capital(words: str) -> str:
 
 
 def the(bin: str) -> str:
-    """A bin as said in a sentence: "the shed bin", "bin 3", "the wee bin"."""
+    """A bin as said in a sentence: "the shed bin", "bin 3", "bin B", "the wee bin"."""
     words = bin.split()
     if any(word.isdigit() for word in words) or bin.casefold().startswith("the "):
+        return bin
+    if len(words) > 1 and len(words[-1]) == 1 and words[0].casefold() in VESSELS:
         return bin
     if words and words[-1].casefold() in VESSELS:
         return f"the {bin}"

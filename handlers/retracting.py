@@ -1,21 +1,26 @@
 """A record is struck out by words, and put back on second thoughts."""
 
 import json
+from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.corrections import (
+    ARRANGED,
     LAST_IS_MEANT,
     NOTHING_THERE,
+    PASSING,
     describe,
     last_lately,
     targets_of,
     undo,
     undone_words,
 )
+from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Retract, as_json
 from storage import inbox, outbox
+from storage.rows import Entry
 
 STRUCK_ALREADY = (
     "Struck out already: {last}. Say “put it back” if it was right, or reply “scratch that” to any "
@@ -30,6 +35,8 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     if act.of:
         turn = replace(turn, refers_to=act.of)
     targets = await targets_of(turn)
+    if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
+        return await _last_in(act.bin, turn)
     if targets:
         return await _struck_back(targets[0].event, turn)
     last = None if turn.refers_to else await last_lately(turn)
@@ -50,13 +57,31 @@ async def _whose(turn: Turn) -> Answer:
     members = [] if turn.refers_to else await turn.book.members()
     lasts = [last for one in members if (last := await last_lately(replace(turn, sender=one.name)))]
     last = max((one for one in lasts if not one.struck), key=lambda one: one.id, default=None)
-    if last is None:
+    return await _is_meant(last, "The last record", turn) if last else Answer(say=NOTHING_THERE)
+
+
+def _is_in(bin: str, entries: Sequence[Entry]) -> bool:
+    return any(entry.bin and entry.bin.name.casefold() == bin.casefold() for entry in entries)
+
+
+async def _last_in(name: str, turn: Turn) -> Answer:
+    """Another bin than that of the sender's last record is named: is its last one meant?"""
+    bin = await turn.book.bin(name)
+    run = await turn.book.run(bin, await turn.book.present_run(bin)) if bin else []
+    standing = (one for one in run if not one.struck and one.act not in ARRANGED | PASSING)
+    last = max(standing, key=lambda one: one.id, default=None)
+    if bin is None or last is None:
         return Answer(say=NOTHING_THERE)
+    return await _is_meant(last, f"The last record in {the(bin.name)}", turn)
+
+
+async def _is_meant(last: Entry, which: str, turn: Turn) -> Answer:
+    """Which record would be struck out, and whether it is meant."""
     theirs = await turn.book.of_event(last.event)
     words = listed([describe(entry, turn) for entry in theirs])
     act = Retract(of=last.event)
     return Answer(
-        say=f"The last record is {last.writer}'s: {words}. Shall I strike it out?",
+        say=f"{which} is {last.writer}'s: {words}. Shall I strike it out?",
         query=Query(guess=json.dumps([as_json(act)]), lacks="yes"),
     )
 

@@ -236,6 +236,7 @@ class Retract(_Act):
     """The last record, or the one replied to, is to be struck out."""
 
     act = "retract"
+    bin: str | None = None
     of: str | None = None
     """The message whose record was asked about; never read from words."""
 

@@ -14,6 +14,7 @@ from handlers.reading.acts import (
     Observe,
     OnBins,
     Open,
+    Retract,
     Seal,
     Stock,
     Unsure,
@@ -48,7 +49,15 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = _drained_only(unsized(_with_amounts(acts, message)), message)
     acts = described(measured_elsewhere(_without_echoes(acts), message), message)
     acts = _on_one_day(acts, message)
-    return [_on_several(act, message) for act in acts] if message.context.in_room else acts
+    if not message.context.in_room:
+        return acts
+    return [_on_several(_struck_in(act, message), message) for act in acts]
+
+
+def _struck_in(act: Act, message: Message) -> Act:
+    """ "Scratch that last one in the shed": the bin whose record is to be struck out."""
+    named = {ref.name for ref in message.bins if ref.known and ref.plain}
+    return replace(act, bin=named.pop()) if isinstance(act, Retract) and len(named) == 1 else act
 
 
 def _on_one_day(acts: list[Act], message: Message) -> list[Act]:

@@ -167,7 +167,49 @@ def known_bins(
         ref = _known(norms, mark.start, mark.end, mark.value)
         if ref is not None:
             out.append(ref)
-    return tuple(sorted((*out, *_pictured(words, norms, bins))) if "☺" in norms else out)
+    out += _by_letter(words, norms, _lettered(bins))
+    return tuple(sorted((*out, *_pictured(words, norms, bins))) if "☺" in norms else sorted(out))
+
+
+@lru_cache(maxsize=1024)
+def _lettered(bins: tuple[str, ...]) -> dict[str, str]:
+    """The bins that are told apart by a letter ("bin B"), by that letter; none that two have."""
+    named = [(name.split(), name) for name in bins]
+    found = [
+        (parts[1].upper(), name)
+        for parts, name in named
+        if len(parts) == 2 and parts[0].lower() in BIN_WORDS and _is_letter(parts[1])
+    ]
+    count = Counter(letter for letter, _ in found)
+    taken = {name.upper() for name in bins}
+    return {letter: name for letter, name in found if count[letter] == 1 and letter not in taken}
+
+
+def _is_letter(text: str) -> bool:
+    return len(text) == 1 and text.isalpha()
+
+
+def _by_letter(
+    words: Sequence[Word], norms: Sequence[str], lettered: dict[str, str]
+) -> Iterator[BinRef]:
+    """ "Added 1 kg to B": a capital alone, behind what is done to a bin or goes into it."""
+    for i in range(1, len(words)) if lettered else ():
+        text = words[i].text
+        name = lettered.get(text.upper() if text in SMALL_LETTERS else text)
+        led = norms[i - 1] in _INTO | _ASKED_OF or norms[i - 1] in verb_words()
+        if name is None or not led:
+            continue
+        after = norms[i + 1] if i + 1 < len(norms) else ""
+        if not after or not after[0].isalpha() or after in _BEHIND_LETTER:
+            yield BinRef(i, i + 1, name, True, True)
+
+
+SMALL_LETTERS = frozenset("bcdef")
+"""By which bins are told apart without a capital: they stand for no word and no unit of amounts."""
+_ASKED_OF = words_in("is was for about")
+_BEHIND_LETTER = words_in(
+    "and with today yesterday tonight now just this last please is was be ready due full mostly"
+)
 
 
 def _pictured(

@@ -2,7 +2,15 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.names import AFTER_NOT_OURS, BIN_WORDS, COLOURS, PLACE_NAMES, BinRef, is_part
+from handlers.reading.names import (
+    AFTER_NOT_OURS,
+    BIN_WORDS,
+    COLOURS,
+    PLACE_NAMES,
+    SMALL_LETTERS,
+    BinRef,
+    is_part,
+)
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
 
@@ -318,12 +326,21 @@ def _numbered(
     if at >= len(words) or at in taken:
         return None
     number = _SPELLED.get(norms[at], norms[at] if words[at].kind == "number" else "")
-    letter = len(norms[at]) == 1 and norms[at].isalpha() and words[at].text.isupper()
-    if letter and norms[at] not in ("i", "a"):
-        number = words[at].text
+    if _is_letter(words, norms, at):
+        number = words[at].text.upper()
     elif not number.isdecimal() or len(number) > 3:
         return None
     return BinRef(i, at + 1, f"{words[i].norm} {number}", plain=True)
+
+
+def _is_letter(words: Sequence[Word], norms: Sequence[str], at: int) -> bool:
+    """Whether "bin C" is called so; an article is no capital amid a sentence in small letters."""
+    text = words[at].text
+    if len(text) != 1 or not text.isalpha() or norms[at] == "i":
+        return False
+    if text.isupper():
+        return text != "A" or any(word.text.islower() for word in words)
+    return text in SMALL_LETTERS and not (at + 1 < len(words) and _joined(words, at + 1))
 
 
 _SPELLED = {

@@ -34,6 +34,8 @@ from handlers.reading.pausing import CUES as PAUSING_CUES
 from handlers.reading.pausing import pausing
 from handlers.reading.recalling import CUES as RECALLING_CUES
 from handlers.reading.recalling import recalling
+from handlers.reading.recipe import CUES as RECIPE_CUES
+from handlers.reading.recipe import recipe
 from handlers.reading.reopening import CUES as REOPENING_CUES
 from handlers.reading.reopening import reopened
 from handlers.reading.restoring import CUES as RESTORING_CUES
@@ -64,6 +66,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (sizes, SIZE_CUES),
     (reopened, REOPENING_CUES),
     (restored, RESTORING_CUES),
+    (recipe, RECIPE_CUES),
     (unfit, UNFIT_CUES),
     (lessons, LESSON_CUES),
     (settled, SETTLED_CUES),

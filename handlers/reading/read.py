@@ -8,6 +8,7 @@ from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.outlook import is_outlook
+from handlers.reading.plainly import plain_report
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
@@ -41,6 +42,9 @@ def read_in(message: Message) -> tuple[Act, ...]:
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     """What the rules find and the scores believe, and what the scores are sure of besides."""
     context = message.context
+    plain = plain_report(message)
+    if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
+        return tuple(completed(acts, message))
     if not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
     sure = scores.sure()

@@ -175,3 +175,16 @@ async def test_a_correction_is_of_the_senders_own_record(group: Group) -> None:
     assert await standing(group) == [("layer", "shed", 5.0), ("layer", "shed", 3.0)]
     answer = await group.says(Amend(mass_kg=1.0), who="ruth")
     assert answer.say == corrections.NOTHING_THERE
+
+
+async def test_a_record_of_another_bin_is_asked_about_not_the_last_one_struck(group: Group) -> None:
+    await group.says(Open(bin="yard"))
+    await group.says(Layer(mass_kg=0.7, bin="shed"), event="$shed")
+    await group.says(Layer(mass_kg=2.0, bin="yard"))
+    answer = await group.says(Retract(bin="shed"))
+    assert "700 g in the shed bin. Shall I strike it out?" in answer.say
+    assert ("layer", "yard", 2.0) in await standing(group)
+    await group.says(Retract(of="$shed"))
+    assert ("layer", "shed", 0.7) not in await standing(group)
+    await group.says(Retract(bin="yard"))
+    assert ("layer", "yard", 2.0) not in await standing(group)

@@ -28,6 +28,11 @@ def test_a_mass(kg: float, units: Units, said: str) -> None:
     assert phrasing.mass(kg, units) == said
 
 
+@pytest.mark.parametrize(("count", "said"), [(0, "0 days"), (1, "1 day"), (9, "9 days")])
+def test_whole_days(count: int, said: str) -> None:
+    assert phrasing.whole_days(count) == said
+
+
 @pytest.mark.parametrize(
     ("litres", "units", "said"),
     [
@@ -96,6 +101,8 @@ def test_starter_is_measured_with_a_spoon(tablespoons: float, said: str) -> None
         ("green bucket", "the green bucket"),
         ("Rosemary", "Rosemary"),
         ("wee bin", "the wee bin"),
+        ("bucket C", "bucket C"),
+        ("tub A", "tub A"),
     ],
 )
 def test_a_bin_in_a_sentence(bin: str, said: str) -> None:

@@ -1,7 +1,8 @@
 import pytest
 
-from handlers.reading.acts import Batch, Stock
-from tests.reading.context import acts
+from handlers.reading.acts import Ask, Batch, Stock
+from handlers.reading.plans import read as read_in_room
+from tests.reading.context import acts, group
 
 
 @pytest.mark.parametrize("text", ["made 2 kg of bran", "mixed up 2 kg o bran", "bran's on: 2 kg"])
@@ -51,3 +52,10 @@ def test_other_bran(text: str) -> None:
 )
 def test_what_is_strewn_is_neither_a_batch_nor_on_hand(text: str) -> None:
     assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize("text", ["recipe for 6 kg of bran", "molasses for 6 kg wheat bran please"])
+def test_the_recipe_of_a_batch_is_asked_for_in_few_words(text: str) -> None:
+    (act,) = read_in_room(text, group(in_room=True))
+    assert isinstance(act, Ask)
+    assert (act.topic, act.mass_kg) == ("batch", 6.0)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Amend, Drain, Layer, Open, Seal, Set, as_json
+from handlers.reading.acts import Amend, Drain, Layer, Open, Retract, Seal, Set, as_json
 from handlers.reading.plans import read
 from tests.reading.context import acts, group
 
@@ -201,3 +201,34 @@ def test_a_colour_alone_names_a_bin_in_a_room(text: str) -> None:
 @pytest.mark.parametrize("text", ["I like the orange one", "buy the orange one", "the orange one?"])
 def test_another_orange_one_is_talk(text: str) -> None:
     assert read(text, group(in_room=True)) == ()
+
+
+@pytest.mark.parametrize("letter", ["A", "B", "f"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "put 1.5 kg of leek tops in bin {}",
+        "put 1.5 kg of leek tops in {}",
+        "1.5 kg of leek tops went into {} today",
+    ],
+)
+def test_bins_told_apart_by_a_letter(text: str, letter: str) -> None:
+    bins = ("bin A", "bin B", "bin F", "shed")
+    (act,) = acts(text.format(letter), bins=bins, in_room=True)
+    assert isinstance(act, Layer)
+    assert act.bin == f"bin {letter.upper()}"
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [("opened bin A, 20 litres", "bin A"), ("started bin d today, 15 litres", "bin D")],
+)
+def test_a_first_bin_may_be_called_by_a_letter(text: str, name: str) -> None:
+    (opened,) = acts(text, bins=())
+    assert isinstance(opened, Open)
+    assert opened.bin == name
+
+
+def test_the_bin_in_which_something_is_to_be_struck_out() -> None:
+    told = acts("scratch that last marrow in the shed bin", in_room=True)
+    assert Retract(bin="shed") in told

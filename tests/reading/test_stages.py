@@ -2,7 +2,7 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Bury, Open, Seal
+from handlers.reading.acts import Bury, Drain, Open, Seal
 from tests.reading.context import acts
 
 
@@ -71,3 +71,26 @@ def test_the_day_it_was_done() -> None:
 )  # fmt: skip
 def test_the_same_words_of_other_things(text: str) -> None:
     assert acts(text) == ()
+
+
+@pytest.mark.parametrize("said", ["{} the barn bin", "I {} the barn bin yesterday", "{} bin 3!"])
+@pytest.mark.parametrize(
+    ("deed", "kind"),
+    [("started", Open), ("drained", Drain), ("sealed", Seal), ("buried", Bury)],
+)
+def test_the_plainest_report_holds_by_its_form(said: str, deed: str, kind: type) -> None:
+    (act,) = acts(said.format(deed), bins=("barn", "bin 3"))
+    assert isinstance(act, kind)
+
+
+@pytest.mark.parametrize("text", ["who drained the barn bin", "nobody buried the barn bin"])
+def test_what_is_no_plain_report(text: str) -> None:
+    told = acts(text, bins=("barn",))
+    assert not any(isinstance(act, Bury | Drain) for act in told)
+
+
+@pytest.mark.parametrize("text", ["opened the barn bin", "We opened the barn bin today."])
+def test_a_new_bin_is_opened_in_the_plainest_words(text: str) -> None:
+    (act,) = acts(text, bins=())
+    assert isinstance(act, Open)
+    assert act.bin == "barn"

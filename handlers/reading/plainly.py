@@ -1,0 +1,28 @@
+"""The plainest reports, which hold by their form, whatever their score: "opened the yard bin"."""
+
+from handlers.reading.acts import Act, Bury, Drain, Open, Seal
+from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
+
+_DEEDS: dict[str, type[Act]] = {
+    **dict.fromkeys(("opened", "started"), Open),
+    "drained": Drain,
+    "sealed": Seal,
+    "buried": Bury,
+}
+_BESIDE = words_in("i we just have ve the our now . !")
+
+
+def plain_report(message: Message) -> type[Act] | None:
+    """The kind of act of a message that says no more than what was done to one bin."""
+    if len(message.bins) != 1 or not message.bins[0].plain or message.bins[0].name is None:
+        return None
+    start, end, *_ = message.bins[0]
+    dated = {i for day in message.days for i in range(day.start, day.end)}
+    rest = [
+        norm
+        for i, norm in enumerate(message.norms)
+        if not start <= i < end and i not in dated and norm not in _BESIDE
+    ]
+    ahead = len(rest) == 1 and rest[0] in message.norms[:start]
+    return _DEEDS.get(rest[0]) if ahead else None
