@@ -56,6 +56,8 @@ def _aux_asks(norms: Sequence[str], first: str, after: str, named: bool) -> bool
         return False  # "Heike has put": the name is the one who did it
     if first in ("had", "were") or (first == "did" and after in ("it", "that")):
         return False
+    if first in ("is", "are") and norms[-1] in ("ok", "okay", "allowed"):
+        return True
     if first in ("do", "does", "will") and norms[-1] in ("in", "count", "allowed", "ok", "work"):
         return True
     return _inverted(first, after)
