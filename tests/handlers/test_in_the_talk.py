@@ -332,7 +332,7 @@ async def test_what_only_sounds_like_striking_strikes_nothing(
 
 async def test_a_bare_amount_with_nothing_to_correct_is_asked_about(room: TalkingRoom) -> None:
     await room.says("opened the yard bin, 25 L", who="bram")
-    [asked] = await room.says("adde 2kg peal", who="bram")
+    [asked] = await room.says("adz 2kg peal", who="bram")
     assert asked.body == "Shall I write down 2 kg in the yard bin?"
     await room.says("yes", who="bram")
     assert await layers(room) == [2, 2]
