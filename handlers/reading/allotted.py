@@ -10,6 +10,7 @@ from handlers.reading.materials import makeup
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
 from handlers.reading.quantities import of_what
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _REST = words_in("rest remainder remaining remains others")
@@ -62,7 +63,7 @@ def halved(layer: Layer, message: Message) -> Layer:
         return layer
     names = {ref.name for ref in _refs(message)}
     halves = [i for i, norm in enumerate(message.norms) if norm in _HALF]
-    held = {i for a in message.amounts for i in range(a.start, a.end)}
+    held = indexes(message.amounts)
     things = {item.start for item in message.items}
     free = [i for i in halves if i not in held and i + 1 not in things]
     if not free:
@@ -84,7 +85,7 @@ _NOUGHT = words_in("nil nothing nowt zero none 0 zilch nada")
 
 def _refs(message: Message) -> list[BinRef]:
     """Where a bin is named, each stretch once."""
-    measures = {i for a in message.amounts for i in range(a.start, a.end)}
+    measures = indexes(message.amounts)
     found: list[BinRef] = []
     for ref in sorted((*message.bins, *message.named)):
         after = message.norms[ref.end : ref.end + 2]

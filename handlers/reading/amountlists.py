@@ -10,6 +10,7 @@ from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount, single_amounts
 from handlers.reading.bareamounts import with_bare_amounts
 from handlers.reading.numbers import Number, read_number
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
@@ -138,7 +139,7 @@ def _compared(
 ) -> list[Amount]:
     """ "Gate got 3 kilos, blue half that", "2 kg in the shed and the same in the hall"."""
     out = list(amounts)
-    held = {i for a in amounts for i in range(a.start, a.end)} | set(taken)
+    held = indexes(amounts) | set(taken)
     for i, norm in enumerate(norms):
         times = _TIMES.get(norm)
         if times is None or i in held:

@@ -8,6 +8,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.daywords import WEEKDAYS
 from handlers.reading.numbers import digits_value
 from handlers.reading.numberwords import UNITS
+from handlers.reading.spans import indexes
 from handlers.reading.unitwords import Quantity, Unit, unit_table
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
@@ -53,7 +54,7 @@ def with_bare_amounts(
 ) -> tuple[Amount, ...]:
     """The amounts found, and the numbers that share their units or one that stands alone."""
     known = [a for a in found if a.factor]
-    held = set(taken) | {i for a in found for i in range(a.start, a.end)}
+    held = set(taken) | indexes(found)
     free = _free_numbers(words, held, spelled=bool(known))
     if not free:
         return tuple(found)

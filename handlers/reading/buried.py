@@ -8,6 +8,7 @@ from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.names import BinRef
 from handlers.reading.places import GREEN, GROUND, PLACE, UNDER, place_of
+from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
@@ -97,7 +98,7 @@ def _scraps(group: Group) -> bool:
 def _names_ground(group: Group) -> bool:
     """Whether ground, or a plant behind "under", is named outside of the bin's own name."""
     norms = group.message.norms
-    named = {i for b in group.bins for i in range(b.start, b.end)}
+    named = indexes(group.bins)
     named |= {i for i in range(group.start, group.end) if norms[i - 1 : i + 1] == ["in", "bed"]}
     words = {norms[i] for i in range(group.start, group.end) if i not in named}
     if not words.isdisjoint(GROUND):

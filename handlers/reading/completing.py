@@ -33,6 +33,7 @@ from handlers.reading.materials import Makeup
 from handlers.reading.message import Message
 from handlers.reading.naming import given_name
 from handlers.reading.quantities import amount_sum, makeup_of, of_what, scrap_amounts
+from handlers.reading.spans import indexes
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
@@ -422,8 +423,7 @@ def _shares(layer: Layer, message: Message) -> list[Layer]:
     names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
     if len(names) < 2:
         return []
-    measures = {i for a in message.amounts for i in range(a.start, a.end)}
-    measures |= {i for item in message.items for i in range(item.start, item.end)}
+    measures = indexes(message.amounts, message.items)
     if any(n in _SHARED_OUT for i, n in enumerate(message.norms) if i not in measures):
         part = 1 / len(names)
     elif message.has(_EACH):

@@ -9,6 +9,7 @@ from collections.abc import Collection, Sequence
 
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _KILOS = re.compile(r"\d{1,2}[.,]\d{1,2}")
@@ -83,10 +84,7 @@ def _is_free(message: Message) -> bool:
 
 def _free(message: Message) -> list[int]:
     """Indexes of the numbers that belong to no day, name or amount."""
-    spans = [(x.start, x.end) for x in message.days] + [(x.start, x.end) for x in message.bins]
-    spans += [(x.start, x.end) for x in message.amounts]
-    spans += [(x.start, x.end) for x in message.named]
-    held = {i for start, end in spans for i in range(start, end)}
+    held = indexes(message.days, message.bins, message.amounts, message.named)
     return [i for i, w in enumerate(message.words) if w.kind == "number" and i not in held]
 
 

@@ -14,6 +14,7 @@ from handlers.reading.acts import Ask, Topic
 from handlers.reading.howmany import asks_how_many
 from handlers.reading.message import Message
 from handlers.reading.question import CRAFT, Question
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _LEAD = (
@@ -216,7 +217,6 @@ def _asks_of_bed(q: Question, place: str) -> bool:
     forms = (form.replace("{place}", re.escape(place)) for form in (_BED_HAD, _BED_TAKES))
     if all(re.search(form, q.text) is None for form in forms):
         return False
-    held = {i for a in q.message.amounts for i in range(a.start, a.end)}
-    held |= {i for b in q.bins() for i in range(b.start, b.end)}
+    held = indexes(q.message.amounts, q.bins())
     ours = _OF_BEDS | set(place.split())
     return all(i in held or q.message.norms[i] in ours for i in range(q.start, q.end))

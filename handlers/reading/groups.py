@@ -12,6 +12,7 @@ from handlers.reading.names import BinRef
 from handlers.reading.once import once
 from handlers.reading.sense import Sense
 from handlers.reading.sentences import Clause
+from handlers.reading.spans import indexes
 from handlers.reading.verbs import VerbUse
 
 _RECORDS = frozenset({"layer", "drain", "open", "seal", "bury", "batch", "stock"})
@@ -48,7 +49,7 @@ class Group:
     @once
     def free(self) -> set[str]:
         """The words of the group outside of its bins' names."""
-        inside = {i for b in self.bins for i in range(b.start, b.end)}
+        inside = indexes(self.bins)
         return {self.message.norms[i] for i in range(self.start, self.end) if i not in inside}
 
     @once
@@ -57,7 +58,7 @@ class Group:
         if not self.bins:
             return " ".join(self.norms)
         starts = {b.start: b.end for b in self.bins}
-        inside = {i for b in self.bins for i in range(b.start, b.end)}
+        inside = indexes(self.bins)
         norms = self.message.norms
         words = [
             "qbin" if i in starts else norms[i]

@@ -10,6 +10,7 @@ from handlers.practice.outlook import HOUSEHOLD
 from handlers.reading.acts import Ask
 from handlers.reading.amounts import Amount
 from handlers.reading.question import Question
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 COUNTED = {
@@ -79,7 +80,7 @@ def asks_how_many(q: Question) -> Ask | None:
 
 def _is_of_the_craft(q: Question, amounts: list[Amount]) -> bool:
     """Whether each of its words is an amount, a number or one of ours."""
-    held = {i for a in amounts for i in range(a.start, a.end)}
+    held = indexes(amounts)
     words = q.message.words
     return all(
         i in held or words[i].kind == "number" or q.message.norms[i] in _SAID | COUNTED.keys()

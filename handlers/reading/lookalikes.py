@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.groups import Group
 from handlers.reading.names import PLAIN_FOLLOWERS
 from handlers.reading.quantities import scrap_amounts
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import is_slip_of_food, vocabulary, words_in
 
 _OTHER_PLACES = words_in(
@@ -73,8 +74,8 @@ def is_gift(group: Group) -> bool:
 def has_other_target(group: Group) -> bool:
     """Whether the thing went to another place than a bin ("to the wiki", "in my soup")."""
     message, norms = group.message, group.message.norms
-    items = {i for x in group.items for i in range(x.start, x.end)}
-    held = items | {i for d in group.days for i in range(d.start, d.end)}
+    items = indexes(group.items)
+    held = items | indexes(group.days)
     for i in range(group.start, group.end - 1):
         if norms[i] not in ("in", "into", "to", "onto", "on"):
             continue
@@ -121,8 +122,7 @@ def is_given_away(group: Group) -> bool:
 
 def is_other_matter(group: Group) -> bool:
     """Talk of room, size or starter: the amount is not of scraps."""
-    named = {i for b in group.bins for i in range(b.start, b.end)}
-    named |= {i for a in group.amounts for i in range(a.start, a.end)}
+    named = indexes(group.bins, group.amounts)
     words = {group.message.norms[i] for i in range(group.start, group.end) if i not in named}
     if group.message.bran(group.start, group.end) and (not group.solids() or _is_for(group)):
         return True

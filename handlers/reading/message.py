@@ -1,6 +1,6 @@
 """A message with all that the word lists find in it: what every rule looks at."""
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from itertools import pairwise
@@ -26,6 +26,7 @@ from handlers.reading.names import (
 from handlers.reading.newbins import said_bins, target_bins
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import Seen, find_signs
+from handlers.reading.spans import indexes
 from handlers.reading.verbs import verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
@@ -135,44 +136,44 @@ def read_message(text: str, context: Context) -> Message:
     at = _local(context)
     bins = known_bins(words, norms, context.bins)
     members = find_members(words, norms, context.members)
-    taken = _indexes(bins)
+    taken = indexes(bins)
     days = read_days(words, at, month_first=context.units == "us", taken=taken)
-    taken |= _indexes(days)
+    taken |= indexes(days)
     amounts = read_amounts(words, context.units, taken)
-    measures = _indexes(amounts)
+    measures = indexes(amounts)
     taken |= measures
-    called = taken | _indexes(members)
+    called = taken | indexes(members)
     said = said_bins(words, norms, called, by_food=context.in_room)
     if said:
         bins = tuple(sorted((*bins, *said)))
     if amounts:
         no_names, alone = not context.bins and not bins, context.in_room and not bins
-        named = called | _indexes(bins)
+        named = called | indexes(bins)
         fresh = target_bins(words, norms, named, no_names=no_names, by_one_word=alone)
         if fresh:
             bins = tuple(sorted((*bins, *fresh)))
-    in_bins = _indexes(bins)
+    in_bins = indexes(bins)
     elsewhere = tuple([m for m in mentions(norms, context.bins) if not _overlaps(m, in_bins)])
     marks = vocabulary().find(norms)
     if bins and marks:
         bins = _no_figures_of_speech(bins, marks)
-        in_bins = _indexes(bins)
+        in_bins = indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _inside(m, in_bins)]
     signs = find_signs(norms, marks)
-    used = _indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
+    used = indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
     items = tuple([i for i in find_items(norms, marks, measures) if i.start not in used])
     taken |= in_bins
-    held = taken | _indexes(_food_marks(marks))
+    held = taken | indexes(_food_marks(marks))
     if len(items) > 1:
         held |= _list_joints(norms, items, amounts)
     sentences = sentences_of(words, held)
     names = frozenset([norms[i] for m in members for i in range(m.start, m.end)])
     verbs = verbs_of(words, marks, taken)
-    hedged = _indexes(_hedges(norms, marks, {v.start for v in verbs}))
+    hedged = indexes(_hedges(norms, marks, {v.start for v in verbs}))
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
-    over = _indexes([d for d in days if d.past == d.future and d.past < at.date()])
+    over = indexes([d for d in days if d.past == d.future and d.past < at.date()])
     clauses = clauses_of(words, sentences, verbs, held | hedged, names, over, hedged)
     clauses = clauses[:MOST_CLAUSES]
     _set_quoted_aside(norms, clauses)
@@ -193,15 +194,6 @@ def _hedges(norms: list[str], marks: list[Mark], verbs: set[int]) -> list[Mark]:
 
 def _local(context: Context) -> datetime:
     return context.at.astimezone(context.zone)
-
-
-def _indexes(spans: Sequence[BinRef | Day | Amount | MemberRef | Mark | Seen]) -> frozenset[int]:
-    if not spans:
-        return _NONE
-    return frozenset([i for span in spans for i in range(span.start, span.end)])
-
-
-_NONE: frozenset[int] = frozenset()
 
 
 def _food_marks(marks: Iterable[Mark]) -> list[Mark]:

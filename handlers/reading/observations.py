@@ -8,6 +8,7 @@ from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value
 from handlers.reading.signs import Seen
+from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_seen_in_unnamed_bin
 from handlers.reading.vocabulary import words_in
@@ -63,7 +64,7 @@ def _may_be_seen(group: Group) -> bool:
 def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
     """What the whole message says was seen or measured, told of the bin of the k-th group."""
     message = groups[k].message
-    names = {i for b in message.bins for i in range(b.start, b.end)}
+    names = indexes(message.bins)
     signs = [s.sign for s in message.signs if not s.absent and s.start not in names]
     warm = [a.value for a in message.amounts if a.quantity == "celsius"]
     acid = [a.value for a in message.amounts if a.quantity == "ph"] or _read_off(message)
@@ -83,7 +84,7 @@ def _read_off(message: Message) -> list[float]:
     """ "Reads 3.6 on the strips": the one free decimal beside a word for an acidity test."""
     if not message.has(_STRIPS):
         return []
-    held = {i for a in message.amounts for i in range(a.start, a.end)}
+    held = indexes(message.amounts)
     free = [w.norm for i, w in enumerate(message.words) if w.kind == "number" and i not in held]
     values = [v for norm in free if "." in norm and (v := digits_value(norm)) is not None]
     return [v for v in values if v <= _MOST_ACID_READ] if len(values) == 1 else []
@@ -211,7 +212,7 @@ def _bare_reading(group: Group) -> float | None:
     norms = group.message.norms
     if _MEASURING.isdisjoint(group.norms):
         return None
-    held = {i for b in group.bins for i in range(b.start, b.end)}
+    held = indexes(group.bins)
     for i in range(group.start, group.end):
         if group.message.words[i].kind == "number" and i not in held:
             value = digits_value(norms[i])

@@ -6,6 +6,7 @@ from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
 from handlers.reading.sentences import Clause
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 GROUND = words_in(
@@ -66,7 +67,7 @@ def _said(group: Group, target: BinRef | None) -> str | None:
     if target is not None:
         start = max(start, target.end)
     sentence = message.sentences[group.clauses[0].sentence]
-    held = _days(message)
+    held = indexes(message.days)
     for i in range(start, sentence.end - 1):
         if norms[i] not in PLACE or i + 1 in held or norms[i + 1] in PLACE | _WHEN | _WEATHER:
             continue
@@ -94,16 +95,12 @@ def _names_bin(message: Message, i: int) -> bool:
     return any(ref.start <= i < ref.end for ref in message.bins)
 
 
-def _days(message: Message) -> set[int]:
-    return {i for d in message.days for i in range(d.start, d.end)}
-
-
 def _before(group: Group, target: BinRef | None) -> str | None:
     """ "Have the bin under the cherry tree buried": the place stands before the verb."""
     if target is None:
         return None
     if group.verb is None:  # "6 inches down under the sweetcorn, Doris"
-        held = _days(group.message)
+        held = indexes(group.message.days)
         for i in range(group.start, target.start - 1):
             after = group.message.norms[i + 1]
             if group.message.norms[i] in PLACE and i + 1 not in held and after not in _WHEN:
@@ -113,7 +110,7 @@ def _before(group: Group, target: BinRef | None) -> str | None:
         other = [b for b in group.bins if b.name != target.name and b.end <= group.verb.start]
         return next((b.name for b in other if b.name is not None), None)
     message = group.message
-    held = _days(message)
+    held = indexes(message.days)
     for i in range(target.end, group.verb.start - 1):
         if message.norms[i] in PLACE and i + 1 not in held:
             return _place_from(message, i + 1, group.verb.start, held)
@@ -129,10 +126,10 @@ def _behind_arrow(group: Group, target: BinRef | None) -> str | None:
     if message.norms[at : at + 1] not in (["→"], [">"]):
         return None
     sentence = message.sentences[group.clauses[0].sentence]
-    return _place_from(message, at + 1, max(sentence.end, at + 2), _days(message))
+    return _place_from(message, at + 1, max(sentence.end, at + 2), indexes(message.days))
 
 
-def _place_from(message: Message, i: int, end: int, held: set[int]) -> str | None:
+def _place_from(message: Message, i: int, end: int, held: frozenset[int]) -> str | None:
     norms = message.norms
     while i < end and norms[i] in _SKIPPED:
         i += 1
@@ -152,7 +149,7 @@ def _place_from(message: Message, i: int, end: int, held: set[int]) -> str | Non
     return message.text(i, stop) or None
 
 
-def _beyond_soil(norms: Sequence[str], start: int, end: int, held: set[int]) -> int:
+def _beyond_soil(norms: Sequence[str], start: int, end: int, held: frozenset[int]) -> int:
     """Index of the place behind "in the ground", past a day and words of place; 0 if none is."""
     at, placed = start, False
     while at < end and (at in held or norms[at] in _BEFORE_PLACE):
@@ -172,7 +169,7 @@ def _alone(group: Group) -> str | None:
     for clause in message.clauses[first + 1 : first + 1 + _AFTER + len(group.clauses)]:
         named = clause.verb is None or clause.verb.end == clause.end  # "runner bean trench"
         if named and clause.sense in ("none", "order", "did") and _is_place(message, clause):
-            place = _place_from(message, clause.start, clause.end, _days(message))
+            place = _place_from(message, clause.start, clause.end, indexes(message.days))
             if place:
                 return place
     return None

@@ -2,6 +2,7 @@
 
 from handlers.reading.acts import Act, Bury, Drain, Open, Seal
 from handlers.reading.message import Message
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _DEEDS: dict[str, type[Act]] = {
@@ -15,10 +16,12 @@ _BESIDE = words_in("i we just have ve the our now . !")
 
 def plain_report(message: Message) -> type[Act] | None:
     """The kind of act of a message that says no more than what was done to one bin."""
-    if len(message.bins) != 1 or not message.bins[0].plain or message.bins[0].name is None:
+    if _DEEDS.keys().isdisjoint(message.norms) or len(message.bins) != 1:
+        return None
+    if not message.bins[0].plain or message.bins[0].name is None:
         return None
     start, end, *_ = message.bins[0]
-    dated = {i for day in message.days for i in range(day.start, day.end)}
+    dated = indexes(message.days)
     rest = [
         norm
         for i, norm in enumerate(message.norms)

@@ -26,6 +26,7 @@ from handlers.reading.lookalikes import (
 from handlers.reading.materials import Item, Makeup
 from handlers.reading.names import BinRef
 from handlers.reading.quantities import amount_sum, is_of_naught, makeup_of, scrap_amounts
+from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.vocabulary import LEFTOVERS_RICH, words_in
 
@@ -240,7 +241,7 @@ def _names_only_bin(group: Group) -> bool:
     if any(b.plain for b in group.bins):
         return True
     first = min((b.start for b in group.bins if b.start >= group.verb.end), default=group.verb.end)
-    held = {i for d in group.days for i in range(d.start, d.end)}
+    held = indexes(group.days)
     between = {group.message.norms[i] for i in range(group.verb.end, first) if i not in held}
     return between <= _TO_BIN
 

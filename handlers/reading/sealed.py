@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Seal
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
+from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead, said_day
 from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
@@ -75,7 +76,7 @@ def _is_dated(group: Group) -> bool:
     day, verb = said_day(group), group.verb
     if day is None or verb is None or day.start < verb.end:
         return False
-    held = {i for ref in group.bins for i in range(ref.start, ref.end)}
+    held = indexes(group.bins)
     between = {group.message.norms[i] for i in range(verb.end, day.start) if i not in held}
     return between <= {"it", "the", "on", "up"}
 

@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from handlers.practice.signs import Sign
 from handlers.reading.marks import Mark
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import SignWord, words_in
 
 
@@ -65,7 +66,7 @@ def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
     if not (found or told or "any" in norms):
         return ()
     foods = [m for m in marks if m.tag == "food"]
-    used = {i for seen in found for i in range(seen.start, seen.end)}
+    used = indexes(found)
     for mark in told:
         if any(i in used for i in range(mark.start, mark.end)):
             continue

@@ -9,6 +9,7 @@ from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
 from handlers.reading.numbers import digits_value
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import cleaned, words_of
 
@@ -68,7 +69,7 @@ def bare_volume(text: str, units: Units) -> float | None:
     """ "20 L", "it's about 20 litres", in a metric group "20": litres, if that is all it says."""
     words = words_of(cleaned(text))
     amounts = read_amounts(words, units, frozenset())
-    held = {i for amount in amounts for i in range(amount.start, amount.end)}
+    held = indexes(amounts)
     numbers = [word for i, word in enumerate(words) if word.kind == "number" and i not in held]
     rest = {w.norm for i, w in enumerate(words) if i not in held and w.kind == "word"}
     if not rest <= _BARE or len(amounts) + len(numbers) != 1:

@@ -10,6 +10,7 @@ from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.quantities import is_repair
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _OWN = words_in("i we ive im my me us")
@@ -124,7 +125,7 @@ def _tells_when(group: Group, day: Day) -> bool:
     if clause.start <= group.verb.start:
         return True
     norms = group.message.norms
-    held = {i for b in group.bins for i in range(b.start, b.end)}
+    held = indexes(group.bins)
     other = (
         clause.end
         - clause.start

@@ -18,6 +18,7 @@ from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.phrases import Phrase, first_plan, phrases
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
@@ -197,9 +198,7 @@ def _named(message: Message) -> Iterator[str]:
     """Those who take turns: members, and names with a capital in the list behind a colon."""
     known = {ref.start: ref.name for ref in message.members}
     colon = message.norms.index(":") if ":" in message.norms else len(message.norms)
-    taken = {i for ref in message.bins for i in range(ref.start, ref.end)}
-    taken |= {i for day in message.days for i in range(day.start, day.end)}
-    taken |= {i for ref in message.members for i in range(ref.start, ref.end)}
+    taken = indexes(message.bins, message.days, message.members)
     for i, word in enumerate(message.words):
         if i in known:
             yield known[i]

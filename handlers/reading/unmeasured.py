@@ -20,6 +20,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.dates import is_no_date
 from handlers.reading.message import Message
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _PORTIONS = words_in(
@@ -97,7 +98,7 @@ def _has_bare_unit(message: Message) -> bool:
     """ "Added NaN kg", "kilos of peel": a unit without a number that could be read."""
     if not message.context.in_room:
         return False
-    held = {i for a in message.amounts for i in range(a.start, a.end)}
+    held = indexes(message.amounts)
     return any(norm in _BARE_UNITS and i not in held for i, norm in enumerate(message.norms))
 
 
@@ -106,8 +107,7 @@ _BARE_UNITS = words_in("kg kgs kilo kilos lb lbs pounds litres liters grams")
 
 def _has_strange_unit(message: Message) -> bool:
     """ "2 flurbs of veg": a number, a word that is no food, and "of"."""
-    things = {i for item in message.items for i in range(item.start, item.end)}
-    things |= {i for amount in message.amounts for i in range(amount.start, amount.end)}
+    things = indexes(message.items, message.amounts)
     words = message.words
     return any(
         words[i].kind == "number"

@@ -8,6 +8,7 @@ from collections.abc import Collection, Sequence
 
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _MEANT = words_in("it its them they her him everything lot mine ours contents")
@@ -84,8 +85,7 @@ def is_seen_in_unnamed_bin(groups: Sequence[Group], k: int) -> bool:
 
 def is_only_of_bin(message: Message, start: int, end: int) -> bool:
     """Whether words[start:end] name nothing but signs, and what they are seen on in a bin."""
-    held = {i for s in message.signs for i in range(s.start, s.end)}
-    held |= {i for d in message.days for i in range(d.start, d.end)}
+    held = indexes(message.signs, message.days)
     said = {message.norms[i] for i in range(start, end) if i not in held}
     return said <= _SEEN_AMONG and said.isdisjoint(("this", "that"))
 
@@ -104,9 +104,7 @@ def _is_empty(group: Group) -> bool:
 def _words(group: Group, place: Collection[int] = ()) -> list[str]:
     """The words of the group without its verb, its days, its amounts and the members named."""
     message = group.message
-    held = {i for d in group.days for i in range(d.start, d.end)} | set(place)
-    held |= {i for a in group.amounts for i in range(a.start, a.end)}
-    held |= {i for m in message.members for i in range(m.start, m.end)}
+    held = indexes(group.days, group.amounts, message.members) | set(place)
     if group.verb is not None:
         held |= set(range(group.verb.start, group.verb.end))
     return [message.norms[i] for i in range(group.start, group.end) if i not in held]

@@ -10,6 +10,7 @@ from handlers.reading.daywords import WEEKDAYS
 from handlers.reading.hours import PARTS, Hour, hour_at
 from handlers.reading.message import Message
 from handlers.reading.recurrence import CODES, first_on, monthly
+from handlers.reading.spans import indexes
 from handlers.reading.stretches import coming
 
 _COUNTS = {
@@ -161,7 +162,7 @@ def _with_leads(message: Message, taken: set[int], start: int) -> Iterator[int]:
 def _hours(message: Message, start: int, end: int, days: list[Day]) -> list[Hour]:
     """The hours that are said, in order: a part of the day, and one by the clock."""
     found: list[Hour] = []
-    inside = {i for day in days for i in range(day.start, day.end)}
+    inside = indexes(days)
     for i in range(start, end):
         if i in inside and message.norms[i] != "tonight":
             continue

@@ -1,0 +1,23 @@
+"""Which words the stretches of a message hold: amounts, days, names and the like."""
+
+from collections.abc import Iterable
+from typing import Protocol
+
+
+class Span(Protocol):
+    """Something read from words[start:end]."""
+
+    @property
+    def start(self) -> int:
+        """The index of its first word."""
+        ...
+
+    @property
+    def end(self) -> int:
+        """The index after its last word."""
+        ...
+
+
+def indexes(*spans: Iterable[Span]) -> frozenset[int]:
+    """The indexes of all words that the spans hold."""
+    return frozenset([i for some in spans for span in some for i in range(span.start, span.end)])
