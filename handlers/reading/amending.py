@@ -302,10 +302,9 @@ def _is_bare_amount(message: Message) -> bool:
     if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False
     measured = [a for a in message.amounts if a.quantity in ("mass", "volume")]
-    words = sum(1 for w in message.words if w.kind != "sign")
     return (
         len(measured) == 1
-        and words - (measured[0].end - measured[0].start) <= 4
+        and word_count(message) - (measured[0].end - measured[0].start) <= 4
         and not is_asking(message)
     )
 

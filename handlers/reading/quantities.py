@@ -28,9 +28,8 @@ def scrap_amounts(group: Group) -> list[Amount]:
         and not _is_rate(norms, a.end)
         and a.start not in _weighings(group.message)
         and norms[max(0, a.start - 2) : a.start] != ["down", "to"]
-        and not (a.size and norms[max(0, a.start - 2) : a.start][-1:] != []
-                 and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
-    ]  # fmt: skip
+        and not (a.size and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
+    ]
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
     out = [_of_each(group, a) for a in out]
@@ -38,10 +37,9 @@ def scrap_amounts(group: Group) -> list[Amount]:
         out = [a for a in out if norms[max(0, a.start - 1)] != "from"] or out
         out = _result(norms, without_restated(norms, out))
     out = _without_parts(group, out)
-    if len(out) > 1:
-        out = [a for a in out if not is_intangible(norms, a.end)] or out
     if len(out) < 2:
         return out
+    out = [a for a in out if not is_intangible(norms, a.end)] or out
     return _without_tare(group, _without_total(group, out))
 
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from datetime import time
 from typing import NamedTuple
 
+from handlers.reading.amending import word_count
 from handlers.reading.hours import Hour, hour_behind
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
@@ -39,8 +40,9 @@ class _Bound(NamedTuple):
 def hours_set(message: Message) -> tuple[str, str] | None:
     """Which setting of hours is asked for, and its value."""
     norms = message.norms
-    words = sum(1 for word in message.words if word.kind != "sign")
-    if CUES.isdisjoint(norms) or words > _MOST_WORDS or any(s.asked for s in message.sentences[1:]):
+    if CUES.isdisjoint(norms) or word_count(message) > _MOST_WORDS:
+        return None
+    if any(sentence.asked for sentence in message.sentences[1:]):
         return None
     bounds = _bounds(message)
     if not bounds:
