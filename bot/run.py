@@ -7,11 +7,13 @@ of them fail, the process ends with its reason; nothing is lost, since each has 
 
 import argparse
 import asyncio
+import gc
 import logging
 import os
 import signal
 import sys
 from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
 
 from peewee import PeeweeException
 
@@ -32,6 +34,8 @@ from bot.settings import Home, Settings, SettingsError
 from bot.terminal import say
 from bot.turn import TOGETHER, work_off
 from bot.web import served
+from handlers.reading.acts import Context
+from handlers.reading.plans import read
 from storage import inbox, outbox
 from storage.database import Database
 from storage.errors import UserError
@@ -96,6 +100,7 @@ async def _until_signalled(place: Home, chosen: Settings, account: Account, clie
 
     for number in (signal.SIGINT, signal.SIGTERM):
         asyncio.get_running_loop().add_signal_handler(number, end)
+    await asyncio.to_thread(at_hand)
     await take_part(place, chosen, account, client, stop)
 
 
@@ -114,6 +119,17 @@ async def take_part(
             raise _reason(group) from group
         finally:
             await db.close()
+
+
+def at_hand() -> None:
+    """Have ready what reading needs, before somebody waits for it.
+
+    It lasts as long as the program does; were the collector to look through all of it now and then
+    (a quarter of a million objects), everything else would stand still for a tenth of a second.
+    """
+    read("added 2 kg of peelings to the bin", Context(at=clock.now(), zone=ZoneInfo("UTC")))
+    gc.collect()
+    gc.freeze()
 
 
 def _reason(group: ExceptionGroup[Exception]) -> Exception:

@@ -27,6 +27,12 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 
 def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
+    acts = _read(message)
+    message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
+    return acts
+
+
+def _read(message: Message) -> tuple[Act, ...]:
     context = message.context
     if not message.words:
         return ()

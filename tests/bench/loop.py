@@ -3,8 +3,10 @@
 What a running bot does with a homeserver's answers is watched by the bench `memory`.
 """
 
+import gc
 import itertools
 import tempfile
+import time
 from collections.abc import Awaitable, Callable
 from datetime import timedelta
 from pathlib import Path
@@ -12,6 +14,7 @@ from pathlib import Path
 import aiohttp
 
 from bot.reminders import tell
+from bot.run import at_hand
 from bot.turn import work_off
 from bot.web import served
 from storage import inbox, links, rooms
@@ -29,6 +32,7 @@ LATER = traffic.BEGIN + timedelta(days=120)
 
 async def measure() -> list[Measured]:
     """Longest steps in milliseconds, by the processor's time; by the clock in the notes."""
+    at_hand()
     with tempfile.TemporaryDirectory() as folder:
         db = await Database.open(Path(folder) / "book.db")
         try:
@@ -36,6 +40,7 @@ async def measure() -> list[Measured]:
                 await _watch("a backlog of 3,000 messages", db, _backlog),
                 await _watch("the digests of 1,000 rooms", db, _digests),
                 await _watch("board and feed of 100 bins", db, _pages),
+                _collection(),
             ]
         finally:
             await db.close()
@@ -51,6 +56,14 @@ async def _watch(what: str, db: Database, work: Callable[[Database], Awaitable[N
         bar=BAR_MS,
         note=held.told(),
     )
+
+
+def _collection() -> Measured:
+    """Everything stands still while the collector looks through all that the program holds."""
+    began = time.process_time()
+    gc.collect()
+    spent = time.process_time() - began
+    return Measured(what="a full garbage collection", value=1000 * spent, unit="ms", bar=BAR_MS)
 
 
 async def _backlog(db: Database) -> None:
