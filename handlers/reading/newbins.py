@@ -64,7 +64,7 @@ def said_bins(
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
         elif norm == "one":
-            if by_food and _is_coloured(norms, i):
+            if by_food and _is_told_apart(norms, i):
                 ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
         else:
             end = _after_signs(words, norms, i + 1)
@@ -75,10 +75,19 @@ def said_bins(
     return tuple(out)
 
 
-def _is_coloured(norms: Sequence[str], i: int) -> bool:
-    if i < 3 or norms[i - 1] not in COLOURS or norms[i - 2] not in ("the", "our", "my"):
+def _is_told_apart(norms: Sequence[str], i: int) -> bool:
+    if i < 3 or norms[i - 2] not in ("the", "our", "my"):
         return False
-    return norms[i - 3] in _DONE_TO
+    if norms[i - 1] in COLOURS:
+        return norms[i - 3] in _DONE_TO
+    named = norms[i - 1].isalpha() and (
+        norms[i - 1] in _LOOKS or norms[i - 1] not in _GENERIC | verb_words()
+    )
+    return norms[i - 3] in _BEGUN and named  # "opened the tall one, 20 L"
+
+
+_BEGUN = words_in("opened started began launched")
+_LOOKS = words_in("big small little wee large mini plastic metal lidded")
 
 
 _DONE_TO = words_in(

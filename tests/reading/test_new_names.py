@@ -109,6 +109,8 @@ def test_a_picture_behind_a_name_is_no_bin() -> None:
         ("opened the 🦄 bin, 20 L", "🦄"),
         ("opened a bin called <script>alert(1)</script>, 20 L", "script"),
         ("opened a bin called Dot 🎉, 20 L", "Dot"),
+        ("opened the tall one, 20 L", "tall"),
+        ("started my small one today, 20 L", "small"),
     ],
 )
 def test_an_odd_name_is_given(text: str, name: str) -> None:
