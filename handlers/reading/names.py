@@ -5,7 +5,9 @@ from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
+from handlers.reading.daywords import ORDINALS
 from handlers.reading.marks import Entry, Phrasebook
+from handlers.reading.numberwords import UNITS
 from handlers.reading.unitwords import unit_starts
 from handlers.reading.vocabulary import one_slip, verb_words, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
@@ -89,7 +91,24 @@ _INTO = words_in(
 def _book(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
     entries += [(_norms(name), "bot", name) for name in bots]
+    own = {entry[0] for entry in entries}
+    entries += [(said, "bin", name) for said, name in _numbered(bins) if said not in own]
     return Phrasebook(entry for entry in entries if entry[0])
+
+
+def _numbered(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    """ "Bucket one", "number 1", "the first tub": other words for bin 1, the only one of 1."""
+    parts = [(name.lower().split(), name) for name in bins]
+    found = [(p[1], name) for p, name in parts if len(p) == 2 and p[0] in BIN_WORDS]
+    count = Counter(number for number, _ in found)
+    for number, name in found:
+        if count[number] > 1 or not number.isdecimal():
+            continue
+        spelled = {number, *(word for word, value in UNITS.items() if value == float(number))}
+        place = [word for word, value in ORDINALS.items() if value == float(number)]
+        for lead in (*BIN_WORDS, "number"):
+            yield from ((f"{lead} {said}", name) for said in spelled)
+        yield from ((f"{said} {vessel}", name) for said in place for vessel in BIN_WORDS)
 
 
 _TITLES = frozenset({"mr", "mrs", "ms", "dr", "st", "sr", "jr", "rev"})

@@ -11,6 +11,7 @@ from handlers.reading.names import (
     BinRef,
     is_part,
 )
+from handlers.reading.numberwords import UNITS
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
 
@@ -352,9 +353,4 @@ def _is_letter(words: Sequence[Word], norms: Sequence[str], at: int) -> bool:
     return text in SMALL_LETTERS and not (at + 1 < len(words) and _joined(words, at + 1))
 
 
-_SPELLED = {
-    word: str(n)
-    for n, word in enumerate(
-        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine"], 1
-    )
-}
+_SPELLED = {word: str(int(value)) for word, value in UNITS.items() if 0 < value < 10}

@@ -1,9 +1,10 @@
 import pytest
 
+from handlers.reading.acts import Seal
 from handlers.reading.message import read_message
 from handlers.reading.names import slipped
 from handlers.reading.vocabulary import one_slip
-from tests.reading.context import group
+from tests.reading.context import acts, group
 
 BINS = ("shed", "kitchen", "green", "bin 3", "big blue", "Room 12")
 
@@ -60,3 +61,25 @@ def test_one_slip_of_the_finger(said: str, meant: str, is_slip: bool) -> None:
 
 def test_a_slip_between_two_names_is_not_mended() -> None:
     assert slipped("roon", ("roof", "room")) is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "sealed bucket one",
+        "sealed the first tub",
+        "sealed number 1",
+        "sealed bin one",
+        "sealed bin 1",
+    ],
+)
+def test_a_number_is_enough_whatever_stands_on_the_lid(text: str) -> None:
+    (sealed,) = acts(text, bins=("bin 1", "tub 2"))
+    assert isinstance(sealed, Seal)
+    assert sealed.bin == "bin 1"
+
+
+def test_two_of_one_number_are_told_apart() -> None:
+    (sealed,) = acts("sealed bucket one", bins=("bin 1", "bucket 1"))
+    assert isinstance(sealed, Seal)
+    assert sealed.bin == "bucket 1"
