@@ -6,10 +6,10 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Layer
 from handlers.reading.amounts import Amount
-from handlers.reading.materials import makeup
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
-from handlers.reading.quantities import of_what
+from handlers.reading.ofwhat import of_what
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 

@@ -6,7 +6,7 @@ from itertools import repeat
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amounts import Amount
 from handlers.reading.jests import is_only_a_jest
-from handlers.reading.materials import makeup
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value, read_number
 from handlers.reading.numberwords import NUMBER_WORDS

@@ -11,7 +11,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.doers import is_sender
 from handlers.reading.groups import whole_of
 from handlers.reading.liquid import drawn, litres
-from handlers.reading.materials import makeup
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.vocabulary import words_in

@@ -7,7 +7,8 @@ from handlers.reading.acts import Batch, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
-from handlers.reading.quantities import amount_sum, of_what
+from handlers.reading.ofwhat import of_what
+from handlers.reading.quantities import amount_sum
 from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 

@@ -29,10 +29,11 @@ from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import bare_mass, bare_volume, drawn_from
 from handlers.reading.groups import Group, whole_of
 from handlers.reading.liquid import drawn, litres
-from handlers.reading.materials import Makeup
+from handlers.reading.makeups import Makeup
 from handlers.reading.message import Message
 from handlers.reading.naming import given_name
-from handlers.reading.quantities import amount_sum, makeup_of, of_what, scrap_amounts
+from handlers.reading.ofwhat import of_what
+from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.spans import indexes
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted

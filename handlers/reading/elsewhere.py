@@ -6,7 +6,7 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Ask, Batch, Layer, Observe, Open, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.message import Message
-from handlers.reading.quantities import of_what
+from handlers.reading.ofwhat import of_what
 from handlers.reading.sizes import SMALLEST_BARE
 from handlers.reading.told import deeds
 from handlers.reading.vocabulary import words_in

@@ -6,8 +6,8 @@ from handlers.reading.acts import Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.once import once
-from handlers.reading.quantities import is_drawn, of_what
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in

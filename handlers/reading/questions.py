@@ -5,9 +5,9 @@ from handlers.reading.asking import is_question
 from handlers.reading.briefly import PLANTS
 from handlers.reading.doers import is_sender
 from handlers.reading.further import further, may_be_further, names_place, placed
-from handlers.reading.materials import makeup
+from handlers.reading.makeups import makeup
 from handlers.reading.message import LIQUID, Message
-from handlers.reading.quantities import of_what
+from handlers.reading.ofwhat import of_what
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.topics import TOPICS

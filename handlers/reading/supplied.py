@@ -31,8 +31,9 @@ from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
+from handlers.reading.ofwhat import is_drawn
 from handlers.reading.opened import is_several, open_from
-from handlers.reading.quantities import is_drawn, is_of_naught, scrap_amounts
+from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
 from handlers.reading.replies import bin_meant, coming, is_consent, put_off_by, taker
 from handlers.reading.scores import Scores
