@@ -8,7 +8,7 @@ from collections.abc import Collection, Sequence
 
 from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount, single_amounts
-from handlers.reading.bareamounts import with_bare_amounts
+from handlers.reading.bareamounts import is_second_guess, with_bare_amounts
 from handlers.reading.numbers import Number, read_number
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
@@ -77,12 +77,16 @@ def _as_one(
         ranges = between == ["and"]
     if not between:  # "1kg-2kg": the hyphen was taken for one within a word
         ranges = words[amount.start].start - words[last.end - 1].end == 1
-    if ranges and last.value < amount.value:
+    guessed = is_second_guess(norms[last.end : amount.start])
+    guessed = guessed and 1 / _ALIKE <= amount.value / (last.value or 1.0) <= _ALIKE
+    if guessed or (ranges and last.value < amount.value):
         middle = (last.value + amount.value) / 2
         return amount._replace(start=last.start, value=middle, vague=True)
     return None
 
 
+_ALIKE = 1.5
+"""Times the less that the greater of two guesses at one amount may be."""
 _ABOUT = frozenset({"about", "~", "maybe", "perhaps", "around"})
 
 
@@ -177,7 +181,7 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
         return _times_before(words, norms, at)
     if norms[amount.end : amount.end + 1] and norms[amount.end] in _PACKS:
         return _count_at(words, at - 1, at)  # "three 2 lb bags"
-    if lead not in ("of", "at", "x") and not (each and lead in (",", "(", ":", "-", "with", ".")):
+    if lead not in ("of", "at", "x") and not each:
         return None
     pack = _pack_before(norms, at - 2, _BEFORE_EACH if each else 1)
     if pack < 1:

@@ -62,13 +62,16 @@ _SMALL = 0.001
 """kg in a gram, litres in a millilitre."""
 _LEAST_GRAMS = 50
 """From here on a bare number behind kilos or litres is one of grams or millilitres."""
+_LEAST_SPELLED = 20
+"""From here on a number spelled out takes the last unit ("another three hundred")."""
 _AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
 _MASSY = ("mass", "volume")
 _DEGREES = ("celsius", "fahrenheit", "degrees")
 """Quantities that may well be below nought."""
 _OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
 _ENDINGS = words_in(
-    ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after"
+    ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after on "
+    "at yesterday before for"
 ) | {"\n"}
 _ONE_OF = words_in(
     "kilo kilogram pound lb litre liter pint quart gallon cup cupful tablespoon stone"
@@ -276,7 +279,9 @@ class _Reader:
     def repeated(self, number: Number) -> Amount | None:
         """ "200 ml and then another 150": a bare number that takes the last unit."""
         words, start = self.words, number.start
-        if self.last is None or words[number.end - 1].kind != "number" or start == 0:
+        if self.last is None or number.word or number.fraction or start == 0:
+            return None
+        if words[start].kind != "number" and number.value < _LEAST_SPELLED:
             return None
         after = words[number.end].norm if number.end < len(words) else "."
         if words[start - 1].norm not in ("another", "plus", "+") or after not in _ENDINGS:
@@ -303,7 +308,7 @@ class _Reader:
             if exact is not None and not exact.vessel:
                 return exact
         inner = self.vessel_at(at) if words[at].kind == "word" else None
-        if inner is None and words[at].kind == "number":
+        if inner is None:
             size = read_number(words, at)
             inner = None if size is None else self.measured(size, self.unit(size))
         if inner is None or not (inner.size or inner.vessel):

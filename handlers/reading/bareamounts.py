@@ -26,7 +26,6 @@ _NO_MEASURE = words_in(
 _CLOCK = words_in("am pm h hrs hours oclock % ° degrees celsius c days weeks cm m mm ft")
 _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
 _LISTED = frozenset({",", "and", "&", "n", "plus", "+"})
-_PERHAPS = words_in("maybe perhaps possibly")
 _WHOLE = words_in("it that which them")
 _NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
 _NEAR = 14
@@ -67,7 +66,7 @@ def with_bare_amounts(
             continue
         before, after, beyond = (_norm(words, k) for k in (i - 1, i + 1, i + 2))
         place = _Place(i, value, before, after, beyond)
-        if place.before in _NO_MEASURE or place.after in _CLOCK:
+        if (place.before in _NO_MEASURE and not _is_weighed(words, i)) or place.after in _CLOCK:
             continue
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
@@ -82,6 +81,15 @@ def with_bare_amounts(
         if amount is not None:
             more.append(amount)
     return tuple(sorted((*found, *more))) if more else tuple(found)
+
+
+def _is_weighed(words: Sequence[Word], i: int) -> bool:
+    """ "I weighed it at 3.8": the figure that the scales showed."""
+    lead = [word.norm for word in words[max(0, i - 3) : i]]
+    return lead[-1:] == ["at"] and not _WEIGHED.isdisjoint(lead)
+
+
+_WEIGHED = words_in("weighed weighs weigh scales scale")
 
 
 def _free_numbers(words: Sequence[Word], held: Collection[int], *, spelled: bool) -> list[int]:
@@ -141,7 +149,7 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     last = near[-1]
     if place.before in ("less", "minus") and place.after in ("for", "of", "tare") and near:
         return _amount(place, last.quantity, last.factor)
-    if _guesses_again(place, last) or _is_part_of(place, last):
+    if _guesses_again(words, place, last) or _is_part_of(place, last):
         return _amount(place, last.quantity, last.factor)
     if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
         return _amount(place, last.quantity, last.factor)
@@ -198,11 +206,19 @@ def _for_bin(place: _Place, last: Amount) -> Amount | None:
     return _amount(place, last.quantity, _SMALL)
 
 
-def _guesses_again(place: _Place, last: Amount) -> bool:
+def is_second_guess(between: Sequence[str]) -> bool:
+    """Whether nothing but doubt stands between two figures ("700 g, may have been 800")."""
+    return _PERHAPS_SAID.issuperset(between) and not _PERHAPS.isdisjoint(between)
+
+
+_PERHAPS = words_in("maybe perhaps possibly may might could")
+_PERHAPS_SAID = _PERHAPS | words_in(", ( or so thereabouts ish even may might could have been be")
+
+
+def _guesses_again(words: Sequence[Word], place: _Place, last: Amount) -> bool:
     """ "5 lbs, maybe 6, of pears"."""
-    if place.before not in _PERHAPS or last.end < place.i - 3:
-        return False
-    return 0.5 <= place.value * last.factor / (last.value or 1.0) <= 2
+    between = [words[k].norm for k in range(last.end, place.i)]
+    return is_second_guess(between) and 0.5 <= place.value * last.factor / (last.value or 1.0) <= 2
 
 
 def _is_part_of(place: _Place, last: Amount) -> bool:

@@ -41,7 +41,7 @@ from handlers.reading.vocabulary import words_in
 
 _SHARED_OUT = words_in("split divided divide shared share half halves evenly equally halved mitad")
 _EACH = words_in("each both apiece")
-_SUMMED = words_in("total so far now altogether week month weighs makes average per")
+_SUMMED = words_in("total so far now altogether week month weighs makes average per only")
 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:

@@ -85,10 +85,10 @@ def _is_bin_water(norms: Sequence[str], i: int) -> bool:
     """ "400 ml of brown water", "250 ml water removed": what came out of a bin, so called."""
     if norms[i] != "water":
         return False
-    return norms[i - 1] in _MURKY or not _REMOVED.isdisjoint(norms[i + 1 : i + 3])
+    return norms[i - 1] in MURKY or not _REMOVED.isdisjoint(norms[i + 1 : i + 3])
 
 
-_MURKY = words_in("brown dirty black smelly yellow murky stinky manky brownish yellowish amber")
+MURKY = words_in("brown dirty black smelly yellow murky stinky manky brownish yellowish amber")
 _REMOVED = words_in("removed out off drained came taken")
 
 

@@ -8,6 +8,7 @@ from handlers.reading.intangible import is_intangible
 from handlers.reading.itemweights import item_weights
 from handlers.reading.makeups import Makeup, makeup
 from handlers.reading.materials import Item
+from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.once import once
@@ -29,7 +30,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
         and not _is_rate(norms, a.end)
         and a.start not in weighings(group.message)
         and norms[max(0, a.start - 2) : a.start] != ["down", "to"]
-        and not (a.size and not {"in", "into"}.isdisjoint(norms[max(0, a.start - 2) : a.start]))
+        and not (a.size and _is_size_of_bin(group, a))
     ]
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
@@ -44,22 +45,42 @@ def scrap_amounts(group: Group) -> list[Amount]:
     return without_tare(group, without_total(group, out))
 
 
+def _is_size_of_bin(group: Group, amount: Amount) -> bool:
+    """ "Into a 20 L bucket", but not "brought in a 20 L bucket of peel"."""
+    norms, start = group.message.norms, amount.start
+    particle = group.verb is not None and norms[start - 1 : start] == ["in"]
+    if particle and group.verb is not None and group.verb.end >= start - 1:
+        return False
+    return not {"in", "into"}.isdisjoint(norms[max(0, start - 2) : start])
+
+
 def _without_parts(group: Group, amounts: list[Amount]) -> list[Amount]:
     """The amounts without those that are parts of another told before in the sentence."""
-    norms = group.message.norms
-    if not any(_is_part(norms, a.end) for a in amounts):
+    message = group.message
+    if not any(_part(message, a) for a in amounts):
         return amounts
-    first = group.message.sentences[group.clauses[0].sentence].start if group.clauses else 0
-    known = [a for a in group.message.amounts if first <= a.start < group.end and a.factor]
-    wholes = {a.quantity for a in known if not _is_part(norms, a.end)}
-    return [a for a in amounts if a.quantity not in wholes or not _is_part(norms, a.end)]
+    first = message.sentences[group.clauses[0].sentence].start if group.clauses else 0
+    known = [a for a in message.amounts if first <= a.start < group.end and a.factor]
+    wholes = {a.quantity for a in known if not _part(message, a)}
+    return [a for a in amounts if a.quantity not in wholes or not _part(message, a)]
 
 
-def _is_part(norms: Sequence[str], i: int) -> bool:
-    """ "1.2 kg, 800 g of it bread": a part of what was told."""
-    return norms[i : i + 1] == ["of"] and not _WHOLE.isdisjoint(norms[i + 1 : i + 2])
+def _part(message: Message, amount: Amount) -> int:
+    """Where the thing stands of which the amount is a part ("1.2 kg, 800 g of it bread", "of which
+    800 g bread", "including 800 g of bread"); 0 if it is no part of what was told.
+    """
+    norms, start, end = message.norms, amount.start, amount.end
+    of = norms[end : end + 1] == ["of"]
+    if of and norms[end + 1 : end + 2] and norms[end + 1] in _WHOLE:
+        return end + 2
+    lead = norms[max(0, start - 2) : start]
+    if lead[:1] == ["of"] and lead[-1] in _WHOLE:
+        return end + of
+    included = lead[-1:] and lead[-1] in _INCLUDING
+    return end + of if included and any(i.start == end + of for i in message.items) else 0
 
 
+_INCLUDING = words_in("including incl inc includes included")
 _WHOLE = words_in("it that which them those this")
 
 
@@ -150,14 +171,13 @@ def makeup_of(group: Group) -> Makeup | None:
 def _with_parts(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> list[Item]:
     """ "3 kg, 1 kg of it meat": the share of a thing whose part was weighed."""
     norms = group.message.norms
-    parts = [a for a in group.measured() if _is_part(norms, a.end)]
     out = list(items)
-    for part in parts:
+    for part in group.measured():
+        at = _part(group.message, part)
         whole = sum(a.value for a in amounts if a.quantity == part.quantity)
-        at = part.end + 2
-        while norms[at : at + 1] and norms[at] in _IS:
+        while at and norms[at : at + 1] and norms[at] in _IS:
             at += 1
-        if part.value < whole:
+        if at and part.value < whole:
             share = part.value / whole
             out = [i._replace(share=share, vague=False) if i.start == at else i for i in out]
     return out

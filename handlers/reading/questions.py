@@ -2,11 +2,11 @@
 
 from handlers.reading.acts import Act, Ask, Topic
 from handlers.reading.asking import is_question
-from handlers.reading.briefly import PLANTS
+from handlers.reading.dilutions import dilution_of
 from handlers.reading.doers import is_sender
 from handlers.reading.further import further, may_be_further, names_place, placed
 from handlers.reading.makeups import makeup
-from handlers.reading.message import LIQUID, Message
+from handlers.reading.message import Message
 from handlers.reading.ofwhat import of_what
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
@@ -154,7 +154,7 @@ def filled(q: Question, topic: Topic) -> Ask:
     rule = (f"asks about {topic}",)
     match topic:
         case "dilution":
-            return _dilution(q)
+            return dilution_of(q, _name(q))
         case "dose":
             return _dose(q)
         case "batch" | "trench":
@@ -245,83 +245,3 @@ def _with_its_state(q: Question, start: int) -> int:
         elif norms[i] not in _LEAD_STATES:
             break
     return begin
-
-
-def _use(norms: list[str], start: int, end: int) -> str | None:
-    """What the liquid is for; "house plants" want it far weaker than a bed does."""
-    for i in range(start, end):
-        if norms[i] in PLANTS or norms[i] in _DOWN:
-            indoor = i > start and norms[i - 1] in _INDOOR
-            return f"{norms[i - 1]} {norms[i]}" if indoor else norms[i]
-    return None
-
-
-_DOWN = words_in("sink toilet loo")
-_INDOOR = words_in("house pot potted indoor")
-
-
-def _dilution(q: Question) -> Ask:
-    water: float | None = None
-    liquid: float | None = None
-    norms = q.message.norms
-    for a in q.message.amounts:
-        if a.quantity not in ("volume", "mass") or not q.start <= a.start < q.end:
-            continue
-        litres = a.value if a.quantity == "volume" else a.liquid_l
-        if litres is None:
-            continue
-        of_liquid = (_of_liquid(norms, a.end) or _water_asked(norms, q, a.end)) and not a.size
-        if of_liquid and liquid is None:
-            liquid = litres
-        elif not of_liquid and water is None:
-            water = litres
-    if liquid is None and water is not None and water < _SPOON_L and len(q.amounts("volume")) > 1:
-        liquid, water = water, max(q.amounts("volume"))
-    return Ask(
-        topic="dilution",
-        water_l=water,
-        liquid_l=liquid,
-        parts=_parts(q),
-        use=_use(norms, q.start, q.end),
-        bin=_name(q),
-        rules=("asks about dilution",),
-    )
-
-
-_SPOON_L = 0.25
-"""Litres; the smaller of two amounts, if it is no more, is that of the liquid."""
-
-
-def _water_asked(norms: list[str], q: Question, at: int) -> bool:
-    """ "How much water for 250 mL?": the water is what is asked, so the amount is of liquid."""
-    if norms[at : at + 2] == ["of", "water"] or norms[at : at + 1] == ["water"]:
-        return False
-    return any(f" {words} water " in q.text for words in ("how much", "how many litres of")) and (
-        norms[at : at + 1] not in (["can"], ["watering"], ["bucket"])
-    )
-
-
-def _of_liquid(norms: list[str], at: int) -> bool:
-    for i in range(at, min(len(norms), at + 4)):
-        if norms[i] in LIQUID:
-            return True
-        if norms[i] in ("water", "can", "watering", ",", "how", "bucket", "sprayer"):
-            return False
-    return False
-
-
-def _parts(q: Question) -> float | None:
-    """The parts of water in "1:100", "1 to 100", "1 part in 100"."""
-    words = q.message.words
-    for i in range(q.start, q.end):
-        one, _, many = words[i].norm.partition(":")
-        if one == "1" and many.isdecimal() and len(many) <= 4:
-            return float(many)
-        if words[i].norm != "1":
-            continue
-        for word in words[i + 1 : i + 5]:
-            if word.kind == "number" and word.norm.isdecimal() and len(word.norm) <= 4:
-                return float(word.norm)
-            if word.norm not in ("to", "in", "part", "parts", "of"):
-                break
-    return None

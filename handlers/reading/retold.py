@@ -28,9 +28,6 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
             again = again and not _INSTEAD.isdisjoint(between)
             if again or exact or _is_repair(between) or _is_same(between, last, amount):
                 out.pop()
-            elif _is_second_guess(between, last, amount):
-                amount = amount._replace(start=last.start, value=(last.value + amount.value) / 2)
-                out.pop()
         out.append(amount)
     return out
 
@@ -49,12 +46,6 @@ _REPAIRS = words_in("sorry wait oops mean scratch")
 _REPAIRING = _REPAIRS | words_in(", no i that make actually its - — ... into in the to")
 
 
-def _is_second_guess(between: Sequence[str], last: Amount, amount: Amount) -> bool:
-    """ "1 kg ish, maybe 1.2": two guesses at one amount."""
-    guessed = _PERHAPS_SAID.issuperset(between) and not _PERHAPS.isdisjoint(between)
-    return guessed and max(last.value, amount.value) <= _ALIKE * min(last.value, amount.value)
-
-
 def _is_same(between: Sequence[str], last: Amount, amount: Amount) -> bool:
     """ "A stone of potatoes, that's 14 lb": the same once more, by another unit."""
     other = last.factor and amount.factor and last.factor != amount.factor
@@ -68,10 +59,6 @@ _AS_GOOD_AS = 0.06
 _AGAIN_WORDS = 4
 _INSTEAD = words_in("say well actually rather call like")
 _AGAIN = _INSTEAD | words_in(", it more maybe or no - — about")
-_PERHAPS = words_in("maybe perhaps possibly or may might could")
-_PERHAPS_SAID = _PERHAPS | words_in(", ish even may might could have been be")
-_ALIKE = 1.5
-"""Times the less that the greater of two guesses at one amount may be."""
 
 
 _TOTAL = words_in("total together altogether all combined totals totalling sum")

@@ -185,6 +185,8 @@ class _Cutter:
             return i + 1 < sentence.end and self.norms[i + 1] in ("much", "many", "far")
         if norm == "when" and i == sentence.start:
             return True
+        if norm == "which":
+            return self.norms[i - 1] == "of" and i > sentence.start  # "3 kg, of which 1 kg meat"
         if norm not in _TIME_JOINTS:
             return False
         return not any(i < v.start <= i + 7 for v in self.verbs)

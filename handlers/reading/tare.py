@@ -52,5 +52,5 @@ _VESSEL = words_in(
     "bin basket jug tupperware lunchbox saucepan colander"
 )
 _EMPTY = words_in("empty bare tare")
-_INCLUDING = words_in("with including included incl inc gross")
+_INCLUDING = words_in("with w including included incl inc gross")
 _ALONE = words_in("alone empty itself tare own weighs bare less minus")

@@ -179,7 +179,7 @@ def _fixed() -> dict[str, Unit]:
     }
     table |= {w: Unit("fahrenheit", 1) for w in ("°_f", "fahrenheit", "degrees_f", "f", "deg_f")}
     table |= {w: Unit("fahrenheit", 1) for w in ("degrees_fahrenheit",)}
-    table |= {w: Unit("degrees", 1) for w in ("°", "degrees", "deg", "degs")}
+    table |= {w: Unit("degrees", 1) for w in ("°", "degrees", "degree", "deg", "degs")}
     return table
 
 
