@@ -148,20 +148,33 @@ def _compared(
         times = _TIMES.get(norm)
         if times is None or i in held:
             continue
-        behind = _THAT if norm != "same" else _SAME_GOES
-        end = next((i + len(w) for w in behind if tuple(norms[i + 1 : i + 1 + len(w)]) == w), None)
+        end = _end_of_likeness(norms, i)
         near = [a for a in amounts if a.factor and not a.size and 0 < i - a.end <= _LIKE_REACH]
-        if end is not None and near:
-            of = near[-1]
-            end = i + 1 if norm == "same" else end + 1
-            out.append(of._replace(start=i, end=end, value=of.value * times, liquid_l=None))
+        if end and near:
+            liquid = None if near[-1].liquid_l is None else near[-1].liquid_l * times
+            like = near[-1]._replace(start=i, end=end, value=near[-1].value * times)
+            out.append(like._replace(liquid_l=liquid))
     return sorted(out)
 
 
+def _end_of_likeness(norms: Sequence[str], i: int) -> int:
+    """Index behind "half that", "the same" and the like at word i; 0 if nothing is likened."""
+    after = norms[i + 1 : i + 2]
+    if norms[i] == "same":
+        goes = not after or after[0] in _SAME_GOES or (after[0] in _STOPS and norms[i - 1] != "the")
+        return i + 1 if goes else 0
+    for words in _THAT:
+        end = i + 1 + len(words)
+        if tuple(norms[i + 1 : end]) == words:
+            said_of_it = norms[end : end + 1] != [] and norms[end] in _IS
+            return 0 if said_of_it else end  # "more than half of that was naan"
+    return 0
+
+
+_IS = words_in("was were is are")
 _THAT = (("that",), ("as", "much"), ("of", "that"), ("this",))
-_SAME_GOES = tuple(
-    (word,) for word in ("in", "into", "to", "for", "from", "off", "out", "amount", "weight")
-)
+_SAME_GOES = words_in("in into to for from off out amount weight again too")
+_STOPS = words_in(", . ;") | {"\n"}
 _TIMES = {"half": 0.5, "twice": 2.0, "double": 2.0, "triple": 3.0, "treble": 3.0, "same": 1.0}
 _LIKE_REACH = 10
 """Words between an amount and what is compared with it, at most."""
@@ -171,7 +184,8 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     """The number of packs whose size the amount is, if it is one."""
     at = amount.start
     behind = norms[amount.end : amount.end + 2]
-    each = behind[:1] in (["each"], ["apiece"], ["ea"]) or _is_a_pack(behind)
+    each = behind[:1] in (["each"], ["apiece"], ["ea"]) or behind == ["in", "each"]
+    each = each or _is_a_pack(behind)
     if at > 1 and norms[at - 1] == "each":
         each, at = True, at - 1
     while at > 0 and norms[at - 1] in ("about", "roughly", "~"):

@@ -1,13 +1,13 @@
 """Numbers without a unit of their own, that take one told elsewhere in the message."""
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence, Set
 from typing import NamedTuple
 
 from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount
 from handlers.reading.daywords import WEEKDAYS
-from handlers.reading.numbers import digits_value
-from handlers.reading.numberwords import UNITS
+from handlers.reading.numbers import digits_value, read_number
+from handlers.reading.numberwords import TENS, UNITS
 from handlers.reading.spans import indexes
 from handlers.reading.unitwords import Quantity, Unit, unit_table
 from handlers.reading.vocabulary import vocabulary, words_in
@@ -28,14 +28,17 @@ _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
 _LISTED = frozenset({",", "and", "&", "n", "plus", "+"})
 _WHOLE = words_in("it that which them")
 _NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
+_LEAST_SPELLED = 20
+"""From here on a number spelled out is read as one in figures ("and four hundred of pastry")."""
 _NEAR = 14
 """Words between a unit and a bare number that shares it, at most."""
 
 
 class _Place(NamedTuple):
-    """A bare number at words[i], between two words."""
+    """A bare number at words[i:end], between two words."""
 
     i: int
+    end: int
     value: float
     before: str
     after: str
@@ -60,19 +63,16 @@ def with_bare_amounts(
     table = unit_table(units)
     apart = None if known else _unit_apart(words, table)
     more: list[Amount] = []
-    for i in free:
-        value = digits_value(words[i].norm) or UNITS.get(words[i].norm)
-        if not value:
-            continue
-        before, after, beyond = (_norm(words, k) for k in (i - 1, i + 1, i + 2))
-        place = _Place(i, value, before, after, beyond)
+    for i, end, value in free:
+        before, after, beyond = (_norm(words, k) for k in (i - 1, end, end + 1))
+        place = _Place(i, end, value, before, after, beyond)
         if (place.before in _NO_MEASURE and not _is_weighed(words, i)) or place.after in _CLOCK:
             continue
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
             earlier = [a for a in known if a.end <= i]
             amount = _of_a_day(place, earlier, taken)
-            if amount is None and words[i].kind == "word":
+            if amount is None and words[i].kind == "word" and value < _LEAST_SPELLED:
                 amount = _spelled(place, earlier)
             elif amount is None:
                 amount = _shared(words, place, earlier) or _shared_ahead(
@@ -92,13 +92,25 @@ def _is_weighed(words: Sequence[Word], i: int) -> bool:
 _WEIGHED = words_in("weighed weighs weigh scales scale")
 
 
-def _free_numbers(words: Sequence[Word], held: Collection[int], *, spelled: bool) -> list[int]:
-    """Words that are numbers of no amount yet; those spelled out only beside an amount."""
-    return [
-        i
-        for i, word in enumerate(words)
-        if (word.kind == "number" or (spelled and word.norm in UNITS)) and i not in held
-    ]
+def _free_numbers(
+    words: Sequence[Word], held: Set[int], *, spelled: bool
+) -> list[tuple[int, int, float]]:
+    """Numbers of no amount yet, with their ends; those spelled out only beside an amount."""
+    out: list[tuple[int, int, float]] = []
+    behind = 0
+    for i, word in enumerate(words):
+        if i in held or i < behind:
+            continue
+        if word.kind == "number":
+            behind, value = i + 1, digits_value(word.norm)
+        elif spelled and (word.norm in UNITS or word.norm in TENS):
+            number = read_number(words, i)
+            behind, value = (i + 1, None) if number is None else (number.end, number.value)
+        else:
+            continue
+        if value and held.isdisjoint(range(i, behind)):
+            out.append((i, behind, value))
+    return out
 
 
 def _norm(words: Sequence[Word], i: int) -> str:
@@ -173,7 +185,7 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
 
 def _of_a_day(place: _Place, before: Sequence[Amount], taken: Collection[int]) -> Amount | None:
     """ "Ten kilos yesterday and two today": the day stands behind the number."""
-    if not before or place.before not in _LISTED or place.i + 1 not in taken:
+    if not before or place.before not in _LISTED or place.end not in taken:
         return None
     last = before[-1]
     if place.after not in _DAY_STARTS or place.i - last.end > _NEAR:
@@ -240,7 +252,7 @@ def _shared_ahead(
         return None
     if in_named and behind.factor == 1 and 100 <= place.value < 1000:
         return _amount(place, behind.quantity, _SMALL)  # "cobber 600, nan 900, den a kilo"
-    if place.after == "+" and behind.start == place.i + 2:
+    if place.after == "+" and behind.start == place.end + 1:
         return _amount(place, behind.quantity, behind.factor)  # "150 + 200 ml"
     alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
     things = place.before in vocabulary() and place.beyond.isalpha()
@@ -257,4 +269,4 @@ def _is_decimal(word: Word) -> bool:
 
 
 def _amount(place: _Place, quantity: Quantity, factor: float) -> Amount:
-    return Amount(place.i, place.i + 1, quantity, place.value * factor, factor=factor)
+    return Amount(place.i, place.end, quantity, place.value * factor, factor=factor)

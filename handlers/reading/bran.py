@@ -115,7 +115,7 @@ def is_strewn(group: Group) -> bool:
         return False
     if group.verb is not None and group.verb.verb.plain in _MAKING - {"do"} | _GETTING:
         return False
-    mass, volume = amount_sum(_of_bran(group))
+    mass, volume = amount_sum(_said_of_bran(group) or _of_bran(group))
     on_it = bool(_STREWN.search(" ".join(group.norms)))
     return on_it or 0 < (mass or 0) + (volume or 0) <= _LARGEST_DOSE
 
@@ -127,6 +127,21 @@ _LARGEST_DOSE = 0.15
 
 def _of_bran(group: Group) -> list[Amount]:
     return [a for a in group.measured() if not a.negative]
+
+
+def _said_of_bran(group: Group) -> list[Amount]:
+    """The amounts of bran, so called or told as more of it ("and another pound in the freezer")."""
+    message, out = group.message, list[Amount]()
+    for amount in _of_bran(group):
+        of = of_what(message, amount)
+        more = bool(out) and of == "" and not group.items and _is_more(message.norms, amount.start)
+        if of == "bran" or more:
+            out.append(amount)
+    return out
+
+
+def _is_more(norms: Sequence[str], start: int) -> bool:
+    return norms[start - 1] in ("plus", "+", "and", ",")
 
 
 def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
@@ -141,8 +156,7 @@ def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
 
 def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
     """The starter on hand with what the k-th group says of it."""
-    amounts = _of_bran(groups[k])
-    amounts = [a for a in amounts if of_what(groups[k].message, a) == "bran"] or amounts
+    amounts = _said_of_bran(groups[k]) or _of_bran(groups[k])
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)
     return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))

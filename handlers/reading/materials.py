@@ -130,7 +130,8 @@ def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
 _FAR = 8
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
-    "grinder cup mug jar pecked nibbled gnawed masher peeler ricer crusher press slicer scoop"
+    "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
+    "scoop"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")
@@ -390,11 +391,11 @@ def _is_denied(near: Sequence[str]) -> bool:
 
 def _is_eaten(near: Sequence[str]) -> bool:
     """Whether people eat it, and not a bin, nor nobody ("we ate the fish")."""
-    at = next((i for i in range(len(near) - 1, max(0, len(near) - 3), -1) if near[i] in _EAT), 0)
+    at = next((i for i in range(len(near) - 1, max(0, len(near) - 3), -1) if near[i] in EATING), 0)
     return at > 0 and near[at - 1] in _EATERS
 
 
-_EAT = words_in("eat ate eating eaten")
+EATING = words_in("eat ate eating eaten scoffed")
 _EATERS = words_in("i we he she they you kids everyone everybody all dog cat hens who folk just")
 
 

@@ -1,13 +1,14 @@
 """How much of what a report tells: the amounts that are of scraps, added up, and their make-up."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.intangible import is_intangible
 from handlers.reading.itemweights import item_weights
 from handlers.reading.makeups import Makeup, makeup
-from handlers.reading.materials import Item
+from handlers.reading.materials import EATING, Item
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.ofwhat import is_drawn, of_what
@@ -28,6 +29,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
         and of_what(group.message, a) == ""
         and not is_drawn(group.message, a)
         and not _is_rate(norms, a.end)
+        and not _is_eaten(group, a)
         and a.start not in weighings(group.message)
         and norms[max(0, a.start - 2) : a.start] != ["down", "to"]
         and not (a.size and _is_size_of_bin(group, a))
@@ -43,6 +45,14 @@ def scrap_amounts(group: Group) -> list[Amount]:
         return out
     out = [a for a in out if not is_intangible(norms, a.end)] or out
     return without_tare(group, without_total(group, out))
+
+
+def _is_eaten(group: Group, amount: Amount) -> bool:
+    """ "The goat ate 2 kilos": what somebody ate, and no bin."""
+    ate = amount.start - 1
+    if ate < 0 or group.message.norms[ate] not in EATING:
+        return False
+    return not any(b.end == ate for b in group.message.bins)
 
 
 def _is_size_of_bin(group: Group, amount: Amount) -> bool:
@@ -87,22 +97,39 @@ _WHOLE = words_in("it that which them those this")
 def _of_each(group: Group, amount: Amount) -> Amount:
     """ "500 g each of leeks and rice", "3 loaves, 800 g each": as often as there are things."""
     norms = group.message.norms
-    if norms[amount.end : amount.end + 1] not in (["each"], ["apiece"]):
-        return amount
-    if norms[amount.end + 1 : amount.end + 2] == ["of"]:
-        times = _listed_from(group, amount.end + 2)
+    if norms[amount.end : amount.end + 1] in (["each"], ["apiece"]):
+        if norms[amount.end + 1 : amount.end + 2] == ["of"]:
+            times = _listed_from(group, amount.end + 2)
+        else:
+            times = _counted_before(group, amount.start)
     else:
-        times = _counted_before(group, amount.start)
+        times = _counted_by_each(group, amount.start)
     return amount._replace(value=amount.value * times) if times > 1 else amount
 
 
+def _counted_by_each(group: Group, end: int) -> int:
+    """The count in "20 pupils each brought 100 g", "each of the 3 classes brought 2 kg"."""
+    norms = group.message.norms
+    for i in range(end - 1, max(group.start, end - 7) - 1, -1):
+        if norms[i] == "each":
+            of = norms[i + 1 : i + 3] == ["of", "the"]
+            return _counted_before(group, min(end, i + 5) if of else i)
+    return 1
+
+
 def _listed_from(group: Group, start: int) -> int:
-    """How many things stand in the list that begins at a word."""
-    count, end = 0, start
-    for item in group.items:
-        if item.start >= end and set(group.message.norms[end : item.start]) <= _LIST:
-            count, end = count + 1, item.end
-    return count
+    """How many things stand in the list that begins at a word ("ham, swiss and rye in")."""
+    norms = group.message.norms
+    stretch = norms[start : min(group.end, start + _LONGEST_LIST)]
+    end = next((i for i, norm in enumerate(stretch) if norm in _BEHIND_LIST), len(stretch))
+    parts = [norm in _JOINTS for norm in stretch[:end]]
+    joints = sum(joint and not before for before, joint in pairwise(parts))
+    return 1 + joints - (parts[-1:] == [True])
+
+
+_LONGEST_LIST = 16
+_JOINTS = words_in(", and n & plus")
+_BEHIND_LIST = words_in("in into to for from went going all . ( : - ;") | {"\n"}
 
 
 def _counted_before(group: Group, end: int) -> int:

@@ -111,10 +111,18 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, bins without names, a jest."""
     if kind == "layer":
-        return is_of_naught(group) or is_between_bins(group)
+        return is_of_naught(group) or is_between_bins(group) or _is_only_drawn(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
     return kind == "open" and is_several(group)
+
+
+def _is_only_drawn(group: Group) -> bool:
+    """ "Took 16 oz off the porch": all that it measures came out, and no thing is named."""
+    measured = group.measured()
+    return (
+        bool(measured) and not group.solids() and all(is_drawn(group.message, a) for a in measured)
+    )
 
 
 def _by_nobody(group: Group) -> bool:

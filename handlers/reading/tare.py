@@ -23,7 +23,8 @@ def weighings(message: Message) -> frozenset[int]:
     ):
         tare, net = net, tare
     with_it = not _INCLUDING.isdisjoint(message.norms[gross.end : gross.end + 3])
-    return frozenset({gross.start, tare.start}) if with_it else frozenset()
+    bare = not _ALONE.isdisjoint(message.norms[max(0, tare.start - 2) : tare.end + 2])
+    return frozenset({gross.start, tare.start}) if with_it or bare else frozenset()
 
 
 _NET_OF = 3

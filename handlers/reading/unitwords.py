@@ -26,7 +26,8 @@ class Unit(NamedTuple):
 
 
 _MASS = {
-    "kilogram": "k kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo "
+    "kilogram": "k kg kgs kay_gee kay_gees kilo kilos kilogram kilograms kilogramme kilogrammes "
+    "kilogramo "
     "kilogramos keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen "
     "kilogramm kilogrammes chilo chili chilogrammo chilogrammi quilo quilos",
     "gram": "g gr grs gm gms grm grms gramms gram grams gramme grammes gramos gramo gs "
