@@ -15,7 +15,7 @@ from handlers.reading.unitwords import (
     unit_starts,
     unit_table,
 )
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
 
 
@@ -84,6 +84,7 @@ _ONLY_ONE = words_in("last final first whole full")
 _OWNED = words_in("my his her our their your the its 's")
 _FILLED = frozenset({"full", "whole", "heaped"})
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
+_NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
 _MONEY_SIGNS = frozenset({"£", "$", "€"})
 _FOOT_MARKS = frozenset({"'", "′"})
 
@@ -105,7 +106,7 @@ class _Reader:
         for i, word in enumerate(self.words):
             if not (word.kind == "number" or word.norm in leads) or i in self.taken:
                 continue
-            if out and i < out[-1].end:
+            if out and (i < out[-1].end or _is_price_of(self.words, out[-1], i)):
                 continue
             amount = self.at(i)
             if amount is not None:
@@ -118,6 +119,8 @@ class _Reader:
             return self.acidity(i)
         if norm in _MONEY_SIGNS:
             return self.price(i)
+        if self.is_label(i):
+            return None
         number = read_number(self.words, i)
         if number is None:
             return self.vessel_of(i)
@@ -125,6 +128,11 @@ class _Reader:
             return None
         unit = self.unit(number)
         return self.area(number, unit) or self.measured(number, unit) or self.nested(number)
+
+    def is_label(self, i: int) -> bool:
+        """ "Flat 101 - 500 g": a number that names a household and begins no range."""
+        after = self.words[i + 1].norm if i + 1 < len(self.words) else ""
+        return after == "-" and i > 0 and self.words[i - 1].norm in _NUMBERED
 
     def acidity(self, i: int) -> Amount | None:
         at = i + 1
@@ -258,7 +266,8 @@ class _Reader:
             least, parts = smaller
             part = read_number(words, end)
             fits = part is not None and not part.word and least <= part.value < parts
-            if part and fits and self.bare(part) and _ends_amount(words, part.end):
+            large = least > 1  # "1 kg 200 beetroot", but not "2 lb 4 onions"
+            if part and fits and self.bare(part) and _ends_amount(words, part.end, large=large):
                 return value + part.value / parts, part.end
         if end < len(words) and words[end].norm == "twice":
             return value * 2, end + 1
@@ -437,15 +446,23 @@ _SMALLER = {
 smaller unit, and how many of those make one ("1 kg 200", "2 lb 4")."""
 
 
-def _ends_amount(words: Sequence[Word], i: int) -> bool:
-    """Whether nothing that a bare number could count stands at word i."""
-    return i >= len(words) or words[i].norm in _ENDINGS or words[i].norm in ("of", "worth", "o")
+def _ends_amount(words: Sequence[Word], i: int, *, large: bool) -> bool:
+    """Whether nothing that a bare number could count stands at word i; a large one counts none."""
+    if i >= len(words) or words[i].norm in _ENDINGS or words[i].norm in ("of", "worth", "o"):
+        return True
+    return large and words[i].norm in vocabulary()
 
 
 def _half(words: Sequence[Word], i: int) -> Number | None:
     """A half in another language, behind the unit ("kilo y medio")."""
     foreign = words[i].norm in FOREIGN_HALVES and words[i - 1].norm in FOREIGN_AND
     return Number(i, i + 1, 0.5, fraction=True) if foreign else None
+
+
+def _is_price_of(words: Sequence[Word], last: Amount, i: int) -> bool:
+    """ "50 shillings a kilo", "120 rupees per kg": what the money buys, and no amount."""
+    per = words[i - 1].norm == "per" and last.end == i - 1
+    return last.quantity == "money" and (per or (last.end == i and words[i].norm in ("a", "an")))
 
 
 @cache

@@ -43,12 +43,14 @@ class _Place(NamedTuple):
     before: str
     after: str
     beyond: str
+    dated: bool = False
+    """A day stands behind it."""
 
     @property
     def ends(self) -> bool:
         """Whether nothing that it could count follows."""
         out_of = self.after in ("from", "off") and self.before in _LISTED
-        return self.after in _ENDINGS or out_of
+        return self.after in _ENDINGS or out_of or self.dated
 
 
 def with_bare_amounts(
@@ -65,13 +67,14 @@ def with_bare_amounts(
     more: list[Amount] = []
     for i, end, value in free:
         before, after, beyond = (_norm(words, k) for k in (i - 1, end, end + 1))
-        place = _Place(i, end, value, before, after, beyond)
+        dated = end in taken and after in _DAY_STARTS
+        place = _Place(i, end, value, before, after, beyond, dated)
         if (place.before in _NO_MEASURE and not _is_weighed(words, i)) or place.after in _CLOCK:
             continue
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
             earlier = [a for a in known if a.end <= i]
-            amount = _of_a_day(place, earlier, taken)
+            amount = _of_a_day(place, earlier)
             if amount is None and words[i].kind == "word" and value < _LEAST_SPELLED:
                 amount = _spelled(place, earlier)
             elif amount is None:
@@ -183,14 +186,12 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     return _amount(place, last.quantity, last.factor) if named and small else None
 
 
-def _of_a_day(place: _Place, before: Sequence[Amount], taken: Collection[int]) -> Amount | None:
+def _of_a_day(place: _Place, before: Sequence[Amount]) -> Amount | None:
     """ "Ten kilos yesterday and two today": the day stands behind the number."""
-    if not before or place.before not in _LISTED or place.end not in taken:
+    near = [a for a in before[-1:] if place.i - a.end <= _NEAR]
+    if not near or place.before not in _LISTED or not place.dated:
         return None
-    last = before[-1]
-    if place.after not in _DAY_STARTS or place.i - last.end > _NEAR:
-        return None
-    return _amount(place, last.quantity, last.factor)
+    return _amount(place, near[-1].quantity, near[-1].factor)
 
 
 _DAY_STARTS = WEEKDAYS.keys() | words_in("today yesterday this last on tonight")
@@ -248,7 +249,7 @@ def _shared_ahead(
         return None
     if place.after == "of" and behind.quantity == "mass" and place.value < 10 and decimal:
         return _amount(place, "mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
-    if place.after not in (",", "and", "&", "n", "+"):
+    if place.after not in (",", ";", "and", "&", "n", "+"):
         return None
     if in_named and behind.factor == 1 and 100 <= place.value < 1000:
         return _amount(place, behind.quantity, _SMALL)  # "cobber 600, nan 900, den a kilo"

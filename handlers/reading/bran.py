@@ -134,14 +134,23 @@ def _said_of_bran(group: Group) -> list[Amount]:
     message, out = group.message, list[Amount]()
     for amount in _of_bran(group):
         of = of_what(message, amount)
-        more = bool(out) and of == "" and not group.items and _is_more(message.norms, amount.start)
-        if of == "bran" or more:
+        more = bool(out) and of == "" and not group.items and _is_more(message.norms, amount)
+        if of == "bran" or (more and amount.quantity == out[-1].quantity):
             out.append(amount)
     return out
 
 
-def _is_more(norms: Sequence[str], start: int) -> bool:
-    return norms[start - 1] in ("plus", "+", "and", ",")
+def _is_more(norms: Sequence[str], amount: Amount) -> bool:
+    """ "2 lb of bran in the bag, 5 in the tin": kept beside the first, and not spent."""
+    lead = set(norms[max(0, amount.start - 3) : amount.start])
+    return not lead.isdisjoint(_LISTED) and lead.isdisjoint(_SPENT)
+
+
+_LISTED = words_in(", and & + plus n")
+_SPENT = words_in(
+    "used use uses using after from gave give given make making need needs for per last took total "
+    "so makes that thats now sprinkled"
+)
 
 
 def stock_of(groups: Sequence[Group], k: int) -> Stock | None:

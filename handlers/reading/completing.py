@@ -32,7 +32,7 @@ from handlers.reading.liquid import drawn, litres
 from handlers.reading.makeups import Makeup
 from handlers.reading.message import Message
 from handlers.reading.naming import given_name
-from handlers.reading.ofwhat import of_what
+from handlers.reading.ofwhat import is_level, of_what
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.spans import indexes
 from handlers.reading.told import deeds
@@ -352,6 +352,7 @@ _ABOUT = words_in("about maybe perhaps roughly around approx nearly almost say s
 def _weighed_aside(message: Message) -> float | None:
     """ "She says it's 1.6 kg": the one mass of the message, whoever read it off the scale."""
     masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
+    masses = [a for a in masses if not is_level(message, a)]
     said = [
         a
         for a in masses

@@ -12,7 +12,7 @@ from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in
 
-_STRONG = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
+DRAINING = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
                      "syphon", "tap", "bleed", "drenar", "na drain", "sacar", "ablassen",
     "decant", "take off"})  # fmt: skip
 _OTHER_LIQUIDS = words_in(
@@ -118,7 +118,7 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     verb = group.verb.verb
     if group.sense != "did":
         return None
-    if "drain" in verb.classes and verb.plain in _STRONG:
+    if "drain" in verb.classes and verb.plain in DRAINING:
         return _drained(groups, k)
     return _taken(groups, k)
 
@@ -186,7 +186,7 @@ def _verb_plain(group: Group) -> str:
 
 
 def _drains(group: Group) -> bool:
-    return bool(group.bins) and group.verb is not None and group.verb.verb.plain in _STRONG
+    return bool(group.bins) and group.verb is not None and group.verb.verb.plain in DRAINING
 
 
 def _at_the_tap(group: Group) -> bool:

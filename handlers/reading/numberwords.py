@@ -31,6 +31,7 @@ UNITS: Mapping[str, float] = _counted(
     "wan": 1,
     "tow": 2,
     "twa": 2,
+    "fower": 4,
     "yin": 1,
 }
 TENS: Mapping[str, float] = _counted(

@@ -1,6 +1,7 @@
 """Of what an amount is said to be: starter bran, liquid of a bin, water; else of scraps."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from handlers.reading.amounts import Amount
 from handlers.reading.message import BRAN, LIQUID, Message
@@ -22,13 +23,34 @@ def is_drawn(message: Message, amount: Amount) -> bool:
 _DRAWN = words_in("drained drew drawn tapped bled siphoned released off out")
 
 
+def is_level(message: Message, amount: Amount) -> bool:
+    """ "Bertha is up to 11 kilos", "12 kg in the hall so far": what a bin holds by now."""
+    norms = message.norms
+    lead = norms[max(0, amount.start - 2) : amount.start]
+    behind = norms[amount.end : amount.end + _SO_FAR]
+    so_far = any(pair == ("so", "far") for pair in pairwise(behind))
+    return lead in (["down", "to"], ["up", "to"]) or so_far
+
+
+_SO_FAR = 6
+
+
 def of_what(message: Message, amount: Amount) -> str:
     """`bran`, `liquid`, `water`, or nothing if the amount is not said to be of these."""
     if not _names_others(message):
         return ""
+    called = called_behind(message, amount)
+    if called:
+        return called
+    if amount.start and message.bran_at(amount.start - 1) and amount.end < len(message.norms):
+        return "bran"
+    return "bran" if _is_said_of_bran(message, amount) else ""
+
+
+def called_behind(message: Message, amount: Amount) -> str:
+    """What the words right behind an amount call it, of `bran`, `liquid` and `water`."""
     norms = message.norms
-    at = amount.end
-    for i in range(at, min(len(norms), at + 4)):
+    for i in range(amount.end, min(len(norms), amount.end + 4)):
         if message.bran_at(i):
             return "bran"
         if message.liquid_at(i):
@@ -39,9 +61,7 @@ def of_what(message: Message, amount: Amount) -> str:
             break
         if norms[i] in _OF_ENDS:
             break
-    if amount.start and message.bran_at(amount.start - 1) and amount.end < len(norms):
-        return "bran"
-    return "bran" if _is_said_of_bran(message, amount) else ""
+    return ""
 
 
 _WATER = words_in("water molasses jaggery treacle")

@@ -11,7 +11,7 @@ from handlers.reading.makeups import Makeup, makeup
 from handlers.reading.materials import EATING, Item
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
-from handlers.reading.ofwhat import is_drawn, of_what
+from handlers.reading.ofwhat import is_drawn, is_level, of_what
 from handlers.reading.once import once
 from handlers.reading.retold import result_of, without_restated, without_total
 from handlers.reading.tare import weighings, without_tare
@@ -31,7 +31,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
         and not _is_rate(norms, a.end)
         and not _is_eaten(group, a)
         and a.start not in weighings(group.message)
-        and norms[max(0, a.start - 2) : a.start] != ["down", "to"]
+        and not is_level(group.message, a)
         and not (a.size and _is_size_of_bin(group, a))
     ]
     if any(not a.size for a in out):
@@ -199,8 +199,11 @@ def _with_parts(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) 
     """ "3 kg, 1 kg of it meat": the share of a thing whose part was weighed."""
     norms = group.message.norms
     out = list(items)
+    kept = {a.start for a in amounts}
     for part in group.measured():
         at = _part(group.message, part)
+        if not at and part.start not in kept:
+            at = next((i.start for i in items if part.start - i.end in (0, 1)), 0)
         whole = sum(a.value for a in amounts if a.quantity == part.quantity)
         while at and norms[at : at + 1] and norms[at] in _IS:
             at += 1

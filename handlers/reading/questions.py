@@ -7,7 +7,7 @@ from handlers.reading.doers import is_sender
 from handlers.reading.further import further, may_be_further, names_place, placed
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
-from handlers.reading.ofwhat import of_what
+from handlers.reading.ofwhat import called_behind
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.topics import TOPICS
@@ -197,7 +197,9 @@ def _dose(q: Question) -> Ask:
     masses = [
         -a.value if a.negative else a.value
         for a in q.message.amounts
-        if a.quantity == "mass" and q.start <= a.start < q.end and of_what(q.message, a) != "bran"
+        if a.quantity == "mass"
+        and q.start <= a.start < q.end
+        and called_behind(q.message, a) != "bran"
     ]
     volumes = [] if masses else [v for v in q.amounts("volume") if v >= _LEAST_SCRAPS]
     made = makeup(q.items())

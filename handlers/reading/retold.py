@@ -70,19 +70,25 @@ def without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
     for a in amounts if len(amounts) > 1 else ():
         behind = norms[a.end : a.end + 2]
         near = {*norms[max(0, a.start - 2) : a.start], *(behind if behind[:1] != ["."] else ())}
-        told = not near.isdisjoint(_TOTAL)
+        told = not near.isdisjoint(_TOTAL) or behind == ["the", "lot"]
         if not told and a is not amounts[0]:
             continue
         parts = [b for b in amounts if b is not a and b.quantity == a.quantity]
         if parts and told and not _RUNNING.isdisjoint(norms[a.end : a.end + 3]):
             return parts  # "2 kg, total 14 kg now"
-        first = len(parts) > 1 and a is amounts[0]
+        rest = not _REST.isdisjoint(norms[a.end : group.end])
+        first = (len(parts) > 1 or rest) and a is amounts[0]
         first = first and not {":", "("}.isdisjoint(norms[a.end : amounts[1].start])
         if parts and (told or first):
             summed = sum(b.value for b in parts)
             if abs(summed - a.value) <= (0.05 if told else 0.01) * a.value:
                 return [b for b in amounts if b is not a]
+            if summed < a.value and (told or rest):
+                return [a] if a.value <= _MOST_BEYOND * summed or first else parts
     return amounts
 
 
+_REST = words_in("rest remainder remaining balance others")
+_MOST_BEYOND = 2.5
+"""Times what was told apart that a total of one layer may be; more has other layers in it."""
 _RUNNING = words_in("now far already inside")

@@ -27,11 +27,11 @@ from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from
 from handlers.reading.groups import Group, groups_of
-from handlers.reading.liquid import drain_from, drawn
+from handlers.reading.liquid import DRAINING, drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
-from handlers.reading.ofwhat import is_drawn
+from handlers.reading.ofwhat import is_drawn, is_level
 from handlers.reading.opened import is_several, open_from
 from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
@@ -111,18 +111,28 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, bins without names, a jest."""
     if kind == "layer":
-        return is_of_naught(group) or is_between_bins(group) or _is_only_drawn(group)
+        return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
+    if kind == "drain":
+        return _is_only_of_scraps(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
     return kind == "open" and is_several(group)
 
 
-def _is_only_drawn(group: Group) -> bool:
-    """ "Took 16 oz off the porch": all that it measures came out, and no thing is named."""
-    measured = group.measured()
-    return (
-        bool(measured) and not group.solids() and all(is_drawn(group.message, a) for a in measured)
-    )
+def _goes_in_nowhere(group: Group) -> bool:
+    """ "Took 16 oz off the porch", "12 kg so far": what came out or is in, and no thing named."""
+    message, measured = group.message, group.measured()
+    others = all(is_drawn(message, amount) or is_level(message, amount) for amount in measured)
+    return bool(measured) and others and not group.solids()
+
+
+def _is_only_of_scraps(group: Group) -> bool:
+    """ "The cafe gave us 7 kilos of grounds in 2 buckets": no liquid, nothing drawn off."""
+    message, verb = group.message, group.verb
+    if not group.solids() or message.liquid(group.start, group.end):
+        return False
+    drains = verb is not None and verb.verb.plain in DRAINING
+    return not drains and not any(is_drawn(message, a) for a in group.measured())
 
 
 def _by_nobody(group: Group) -> bool:

@@ -99,7 +99,10 @@ _TIME = {
     365: "year years yr yrs",
 }
 _HOURS = {1.0: "hour hours hr hrs", 1 / 60: "min mins minute minutes", 1 / 3600: "secs seconds"}
-_MONEY = "quid pounds_sterling dollars dollar bucks euro euros rs rupees yen pesos pence cents"
+_MONEY = (
+    "shillings shilling bob naira rand cedis kwacha ksh "
+    "quid pounds_sterling dollars dollar bucks euro euros rs rupees yen pesos pence cents"
+)
 
 _VESSELS = {
     "pinch": "pinch pinches",
