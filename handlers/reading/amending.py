@@ -1,7 +1,7 @@
 """Corrections: what puts an earlier record right, or strikes it out."""
 
 from collections.abc import Sequence
-from itertools import repeat
+from itertools import pairwise, repeat
 
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amounts import Amount
@@ -11,6 +11,7 @@ from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value, read_number
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.quantities import amount_sum
+from handlers.reading.retold import without_restated
 from handlers.reading.sentences import Clause
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
@@ -98,6 +99,7 @@ def amend_from(message: Message, rule: str) -> Amend:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
     amounts = _owned(message, amounts) or amounts
+    amounts = [a for a in amounts if _sense_at(message, a.start) != "ask"] or amounts
     right = [a for a in amounts if _stands_against(message, a)]
     if len(amounts) > 1 and len(right) == 1:  # "the clams were 9 lb, not 7"
         clause = next((c for c in message.clauses if c.start <= right[0].start < c.end), None)
@@ -107,6 +109,7 @@ def amend_from(message: Message, rule: str) -> Amend:
     if besides:  # what follows is of another record
         kept &= set(range(_clause_start(message, besides[0])))
         amounts = [a for a in amounts if a.start in kept] or amounts[:1]
+    amounts = _last_said(message, without_restated(message.norms, amounts))
     amounts = _in_the_other_unit(message) or _more_like(message) or amounts
     mass, volume = amount_sum(amounts)
     meant = message.norms.index("meant") if "meant" in message.norms else 0
@@ -155,6 +158,22 @@ def _is_another(message: Message, amount: Amount) -> bool:
     words = norms[clause.start : clause.end]
     own = any(clause.start <= b.start < clause.end for b in message.bins)
     return own or not _BESIDES.isdisjoint(words) or clause.verb.verb.plain == "forget"
+
+
+def _last_said(message: Message, amounts: list[Amount]) -> list[Amount]:
+    """ "I think I wrote 5 kg, it is 500 g only": of two figures the one that puts right."""
+    for first, second in pairwise(amounts):
+        between = message.norms[first.end : second.start]
+        if first.quantity == second.quantity and not _IT_IS.isdisjoint(between):
+            return [second]
+    return amounts
+
+
+_IT_IS = words_in("it its")
+
+
+def _sense_at(message: Message, i: int) -> str:
+    return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
 
 
 def _clause_start(message: Message, i: int) -> int:

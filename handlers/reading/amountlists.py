@@ -160,7 +160,7 @@ def _compared(
 def _end_of_likeness(norms: Sequence[str], i: int) -> int:
     """Index behind "half that", "the same" and the like at word i; 0 if nothing is likened."""
     after = norms[i + 1 : i + 2]
-    if norms[i] == "same":
+    if norms[i] in ("same", "ditto"):
         goes = not after or after[0] in _SAME_GOES or (after[0] in _STOPS and norms[i - 1] != "the")
         return i + 1 if goes else 0
     for words in _THAT:
@@ -175,7 +175,15 @@ _IS = words_in("was were is are")
 _THAT = (("that",), ("as", "much"), ("of", "that"), ("this",))
 _SAME_GOES = words_in("in into to for from off out amount weight again too")
 _STOPS = words_in(", . ;") | {"\n"}
-_TIMES = {"half": 0.5, "twice": 2.0, "double": 2.0, "triple": 3.0, "treble": 3.0, "same": 1.0}
+_TIMES = {
+    "half": 0.5,
+    "twice": 2.0,
+    "double": 2.0,
+    "triple": 3.0,
+    "treble": 3.0,
+    "same": 1.0,
+    "ditto": 1.0,
+}
 _LIKE_REACH = 10
 """Words between an amount and what is compared with it, at most."""
 

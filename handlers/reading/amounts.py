@@ -68,7 +68,7 @@ _AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
 _MASSY = ("mass", "volume")
 _DEGREES = ("celsius", "fahrenheit", "degrees")
 """Quantities that may well be below nought."""
-_OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
+_OF_A = frozenset({"of", "de", "a", "an", "the", "my", "our", "that", "o"})
 _ENDINGS = words_in(
     ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after on "
     "at yesterday before for"
@@ -82,6 +82,8 @@ _BEFORE_ONE = words_in(
 )
 _ONLY_ONE = words_in("last final first whole full")
 _OWNED = words_in("my his her our their your the its 's")
+_TIMES = frozenset({"x", "*", "×", "times"})
+_COUNTS = range(2, 51)
 _FILLED = frozenset({"full", "whole", "heaped"})
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
@@ -169,6 +171,8 @@ class _Reader:
             return self.repeated(number)
         unit, end = found
         value, end = self.with_tail(self.meant(number, unit), end, unit)
+        if number.word and self.words[end : end + 1] and self.words[end].norm == "or":
+            value, end = self.or_more(value, end)
         negative = self.is_negative(number.start)
         if negative and self.last is not None and unit.quantity in _MASSY:
             negative = False  # "2.3 kg minus 300 g for the bowl"
@@ -240,7 +244,7 @@ class _Reader:
 
     def fits(self, number: Number, unit: Unit, spelling: str) -> bool:
         digits = self.words[number.start].kind == "number"
-        if len(spelling) == 1 and spelling != "%" and not digits:
+        if len(spelling) == 1 and spelling not in ("%", "k") and not digits:
             return False
         if spelling in ("c", "f") and number.value < 8:
             return False
@@ -254,6 +258,8 @@ class _Reader:
         """ "1.8k", "2k of skins": k is a kilo where a thousand makes no sense."""
         words, at = self.words, number.end + 1
         after = words[at].norm if at < len(words) else ""
+        if number.word:
+            return False
         decimal = "." in words[number.start].norm and number.value < 30
         free = not after[:1].isalpha() or after in ("in", "into", "to", "of")
         return (decimal and free) or (after == "of" and number.value <= 50)
@@ -271,6 +277,10 @@ class _Reader:
                 return value + part.value / parts, part.end
         if end < len(words) and words[end].norm == "twice":
             return value * 2, end + 1
+        if end + 1 < len(words) and words[end].norm in _TIMES and unit.quantity in _MASSY:
+            times = read_number(words, end + 1)
+            if times is not None and times.value in _COUNTS and self.bare(times):
+                return value * times.value, times.end  # "250 g x 4 packets"
         if end + 1 < len(words) and words[end].norm in _AND_HALF:
             part = _half(words, end + 1) or read_number(words, end + 1)
             if part is not None and part.fraction and part.value < 1:
@@ -279,6 +289,13 @@ class _Reader:
                 if self.bare(part) and not (after == "of" and beyond in ("a", "an")):
                     return value + part.value, part.end
         return value, end
+
+    def or_more(self, one: float, end: int) -> tuple[float, int]:
+        """ "A cup or two": the middle of one and what stands behind "or"."""
+        more = read_number(self.words, end + 1) if end + 1 < len(self.words) else None
+        if more is None or more.word or not one < more.value <= 4 or not self.bare(more):
+            return one, end
+        return (one + more.value) / 2, more.end
 
     def bare(self, part: Number) -> bool:
         """Whether no unit of its own stands right behind the part."""

@@ -83,7 +83,7 @@ def _doers(message: Message) -> list[_Mark[str | None]]:
     return sorted(found + [_Mark(i, i + 1, None) for i, n in enumerate(message.norms) if n in _ME])
 
 
-_ME = words_in("me mine i my")
+_ME = words_in("me mine i my myself self")
 
 
 def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> list[_T]:
@@ -107,6 +107,9 @@ def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
     """What each amount is marked with, right behind it or right before it; empty if not all are."""
     if len(marks) < len(amounts):
         return []
+    led = [[m for m in marks if m.end == a.start] for a in amounts]
+    if all(led):
+        return [found[0].value for found in led]  # "me 1.2 kg, Tom 800 g"
     ends = [*(a.start for a in amounts[1:]), amounts[-1].end + _NEAR]
     behind = [
         [m for m in marks if a.end <= m.start < end and m.start - a.end < _NEAR]

@@ -16,7 +16,10 @@ from handlers.reading.words import Word
 _SHORT_UNITS = words_in(
     "kg kgs kilo kilos g grams gm lb lbs pounds oz ounces l litres liters ml mls"
 )
-_ENDINGS = words_in(". , ; ! ? ) ☺ in into to and n & so then all both + — -") | {"\n", ""}
+_ENDINGS = words_in(". , ; ! ? ) ☺ in into to and n & so then left remaining all both + — -") | {
+    "\n",
+    "",
+}
 _NO_MEASURE = words_in(
     "bin room plot no number at by until till # page flat house apartment bus route on since ph "
     "temp day layer block degrees bucket tub keg barrel drum bed row from @ before after version "
@@ -26,7 +29,7 @@ _NO_MEASURE = words_in(
 _CLOCK = words_in("am pm h hrs hours oclock % ° degrees celsius c days weeks cm m mm ft")
 _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
 _LISTED = frozenset({",", "and", "&", "n", "plus", "+"})
-_WHOLE = words_in("it that which them")
+_WHOLE = words_in("it that thats which them this those")
 _NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
 _LEAST_SPELLED = 20
 """From here on a number spelled out is read as one in figures ("and four hundred of pastry")."""
@@ -78,9 +81,7 @@ def with_bare_amounts(
             if amount is None and words[i].kind == "word" and value < _LEAST_SPELLED:
                 amount = _spelled(place, earlier)
             elif amount is None:
-                amount = _shared(words, place, earlier) or _shared_ahead(
-                    place, known, decimal=_is_decimal(words[i]), in_named=i - 1 in taken
-                )
+                amount = _shared(words, place, earlier) or _shared_ahead(words, place, known, taken)
         if amount is not None:
             more.append(amount)
     return tuple(sorted((*found, *more))) if more else tuple(found)
@@ -162,10 +163,11 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     if not near:
         return None
     last = near[-1]
-    if place.before in ("less", "minus") and place.after in ("for", "of", "tare") and near:
+    tare = place.before in ("less", "minus") and place.after in ("for", "of", "tare")
+    if tare or _guesses_again(words, place, last):
         return _amount(place, last.quantity, last.factor)
-    if _guesses_again(words, place, last) or _is_part_of(place, last):
-        return _amount(place, last.quantity, last.factor)
+    if place.after == "of" and place.beyond in _WHOLE:
+        return _part_of(place, last)
     if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
         return _amount(place, last.quantity, last.factor)
     if place.after in ("of", "o") and place.before in _LISTED and place.beyond not in _NOT_THINGS:
@@ -211,6 +213,9 @@ _LARGE = 0.4
 _SMALL = 0.001
 
 
+_LEAST_GRAMS = 50
+
+
 def _for_bin(place: _Place, last: Amount) -> Amount | None:
     """ "1 kg for the hall, 400 for the shed"."""
     listed = place.after == "for" and place.before in _LISTED
@@ -234,33 +239,55 @@ def _guesses_again(words: Sequence[Word], place: _Place, last: Amount) -> bool:
     return is_second_guess(between) and 0.5 <= place.value * last.factor / (last.value or 1.0) <= 2
 
 
-def _is_part_of(place: _Place, last: Amount) -> bool:
-    """ "3.1 kg, 1.1 of it meat"."""
-    part = place.after == "of" and place.beyond in _WHOLE
-    return part and place.value * last.factor < last.value
+def _part_of(place: _Place, last: Amount) -> Amount | None:
+    """ "3.1 kg, 1.1 of it meat", "2 kg, 300 of that cheese"."""
+    grams = last.factor == 1 and place.value >= _LEAST_GRAMS
+    part = _amount(place, last.quantity, _SMALL if grams else last.factor)
+    return part if part.value < last.value else None
 
 
 def _shared_ahead(
-    place: _Place, known: Sequence[Amount], *, decimal: bool, in_named: bool
+    words: Sequence[Word], place: _Place, known: Sequence[Amount], taken: Collection[int]
 ) -> Amount | None:
     """ "Bread 400, peel 350 g": a thing's number before the one that has the unit of both."""
     behind = next((a for a in known if place.i < a.start <= place.i + _AHEAD), None)
     if behind is None:
         return None
-    if place.after == "of" and behind.quantity == "mass" and place.value < 10 and decimal:
+    if (
+        place.after == "of"
+        and behind.quantity == "mass"
+        and place.value < 10
+        and _is_decimal(words[place.i])
+    ):
         return _amount(place, "mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
+    in_named = place.i - 1 in taken
+    if in_named and place.end in taken and behind.factor == _SMALL and place.value >= _LEAST_GRAMS:
+        return _amount(place, behind.quantity, behind.factor)  # "gate 600 shed 450 g"
     if place.after not in (",", ";", "and", "&", "n", "+"):
         return None
     if in_named and behind.factor == 1 and 100 <= place.value < 1000:
         return _amount(place, behind.quantity, _SMALL)  # "cobber 600, nan 900, den a kilo"
     if place.after == "+" and behind.start == place.end + 1:
         return _amount(place, behind.quantity, behind.factor)  # "150 + 200 ml"
+    if behind.factor == _SMALL and _is_listed(words, place, behind):
+        return _amount(place, behind.quantity, behind.factor)  # "Tom 800, Priya 650, me 900 g"
     alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
     things = place.before in vocabulary() and place.beyond.isalpha()
     return _amount(place, behind.quantity, behind.factor) if alike and things else None
 
 
-_AHEAD = 6
+def _is_listed(words: Sequence[Word], place: _Place, behind: Amount) -> bool:
+    """Whether each of several words in a row has its number: "Tom 800, Priya 650, me 900 g"."""
+    led = place.before.isalpha() and words[behind.start - 1].norm.isalpha()
+    between = words[place.end : behind.start]
+    row = all(
+        w.kind != "word" or (k and between[k - 1].kind == "sign") for k, w in enumerate(between)
+    )
+    grams = _LEAST_GRAMS <= place.value < 2000
+    return led and row and grams and len(between) % 3 == 2
+
+
+_AHEAD = 8
 """Words from a bare number to the amount whose unit it shares, at most."""
 
 

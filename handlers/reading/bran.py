@@ -7,6 +7,7 @@ from handlers.reading.acts import Batch, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.message import Message
 from handlers.reading.ofwhat import of_what
 from handlers.reading.quantities import amount_sum
 from handlers.reading.told import day_of, is_ahead
@@ -129,6 +130,20 @@ def _of_bran(group: Group) -> list[Amount]:
     return [a for a in group.measured() if not a.negative]
 
 
+def _left_of_bran(message: Message) -> list[Amount]:
+    """ "2.5 kg bran, used 300 g, so 2.2 left": what is told as left, where more is measured."""
+    masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
+    if len(masses) < 2:
+        return []
+    norms = message.norms
+    left = [a for a in masses if norms[a.end : a.end + 1] in (["left"], ["remaining"], ["remains"])]
+    left += [a for a in masses[1:] if message.has(_BALANCE, max(0, a.start - 3), a.start)]
+    return left if len(left) == 1 else []
+
+
+_BALANCE = words_in("balance leaves leaving remaining remains")
+
+
 def _said_of_bran(group: Group) -> list[Amount]:
     """The amounts of bran, so called or told as more of it ("and another pound in the freezer")."""
     message, out = group.message, list[Amount]()
@@ -165,7 +180,8 @@ def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
 
 def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
     """The starter on hand with what the k-th group says of it."""
-    amounts = _said_of_bran(groups[k]) or _of_bran(groups[k])
+    amounts = _left_of_bran(groups[k].message)
+    amounts = amounts or _said_of_bran(groups[k]) or _of_bran(groups[k])
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)
     return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))

@@ -304,7 +304,7 @@ def _blended(parts: Sequence[tuple[Layer, float]], total: float) -> Makeup:
 def _measured(layer: Layer, message: Message) -> Layer:
     """The one layer of a message, with the amounts that its other sentences tell of it."""
     whole = whole_of(message)
-    if whole is None or len(set(whole.names())) > 1:
+    if whole is None or (len(set(whole.names())) > 1 and not message.has(_EACH)):
         return layer
     mass, volume = amount_sum(scrap_amounts(whole))
     if mass is None and layer.mass_kg is None:

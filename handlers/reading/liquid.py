@@ -69,6 +69,7 @@ def drawn(group: Group) -> list[Amount]:
         and (a.quantity == "volume" or a.liquid_l is not None)
         and of_what(group.message, a) not in ("bran", "water")
         and not _sizes_new_bin(group, a)
+        and not _thins(group.message.norms, a)
     ]
     if not out:
         return out
@@ -80,6 +81,15 @@ def drawn(group: Group) -> list[Amount]:
     out = [a for a in out if a.vessel or a in exact]
     came_out = [a for a in out if is_drawn(group.message, a)]
     return [a for a in came_out if not a.vessel] or exact or came_out or out
+
+
+def _thins(norms: Sequence[str], amount: Amount) -> bool:
+    """ "Mixed with 20 gallons": what the liquid was thinned with."""
+    lead = norms[max(0, amount.start - 4) : amount.start]
+    return not {"with", "in", "into", "to"}.isdisjoint(lead) and not _THINNED.isdisjoint(lead)
+
+
+_THINNED = words_in("mixed diluted thinned dilute mix cut watered")
 
 
 def _said_twice(amounts: list[Amount]) -> list[Amount]:

@@ -43,7 +43,7 @@ PARTS: Mapping[str, float] = {
     "half": 1 / 2, "halves": 1 / 2, "haf": 1 / 2, "halve": 1 / 2, "media": 1 / 2, "medio": 1 / 2,
     "third": 1 / 3, "thirds": 1 / 3, "quarter": 1 / 4, "quarters": 1 / 4, "fourth": 1 / 4,
     "fourths": 1 / 4, "fifth": 1 / 5, "fifths": 1 / 5, "sixth": 1 / 6, "sixths": 1 / 6,
-    "eighth": 1 / 8, "eighths": 1 / 8, "tenth": 1 / 10, "tenths": 1 / 10,
+    "eighth": 1 / 8, "eighths": 1 / 8, "tenth": 1 / 10, "tenths": 1 / 10, "cuarto": 1 / 4,
 }  # fmt: skip
 ARTICLES = frozenset({"a", "an", "another"})
 FEW: Mapping[str, float] = {"couple": 2, "few": 3, "several": 4, "dozen": 12, "pair": 2}

@@ -30,6 +30,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
         and not is_drawn(group.message, a)
         and not _is_rate(norms, a.end)
         and not _is_eaten(group, a)
+        and _SUPPOSED.isdisjoint(norms[max(0, a.start - 4) : a.start])
         and a.start not in weighings(group.message)
         and not is_level(group.message, a)
         and not (a.size and _is_size_of_bin(group, a))
@@ -45,6 +46,10 @@ def scrap_amounts(group: Group) -> list[Amount]:
         return out
     out = [a for a in out if not is_intangible(norms, a.end)] or out
     return without_tare(group, without_total(group, out))
+
+
+_SUPPOSED = words_in("supposed")
+"""Before an amount that was only meant to be."""
 
 
 def _is_eaten(group: Group, amount: Amount) -> bool:

@@ -11,7 +11,7 @@ from handlers.reading.vocabulary import words_in
 def result_of(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     """ "2.6 kg minus 400 g = 2.2 kg": what a sum comes to counts alone."""
     for a in reversed(amounts[1:]):
-        if a.start and norms[a.start - 1] in ("=", "net", "nett"):
+        if a.start and norms[a.start - 1] in ("=", "net", "nett", "balance"):
             return [b for b in amounts if b.start >= a.start]
     return amounts
 
@@ -58,7 +58,7 @@ _AS_GOOD_AS = 0.06
 """Share of an amount by which its rounded value in another unit may differ."""
 _AGAIN_WORDS = 4
 _INSTEAD = words_in("say well actually rather call like")
-_AGAIN = _INSTEAD | words_in(", it more maybe or no - — about")
+_AGAIN = _INSTEAD | words_in(", was it more maybe or no - — about")
 
 
 _TOTAL = words_in("total together altogether all combined totals totalling sum")
@@ -78,7 +78,8 @@ def without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
             return parts  # "2 kg, total 14 kg now"
         rest = not _REST.isdisjoint(norms[a.end : group.end])
         first = (len(parts) > 1 or rest) and a is amounts[0]
-        first = first and not {":", "("}.isdisjoint(norms[a.end : amounts[1].start])
+        bare = not any(a.end <= i.start <= a.end + 1 and not i.generic for i in group.items)
+        first = first and (bare or not {":", "("}.isdisjoint(norms[a.end : amounts[1].start]))
         if parts and (told or first):
             summed = sum(b.value for b in parts)
             if abs(summed - a.value) <= (0.05 if told else 0.01) * a.value:

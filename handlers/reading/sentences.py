@@ -79,7 +79,7 @@ def _is_short_form(words: Sequence[Word], i: int) -> bool:
 
 def _names_on(words: Sequence[Word], i: int, held: frozenset[int]) -> bool:
     """ "1 kg. garage bin: 2 kg": whether word i begins a new entry, so that the stop ends one."""
-    listed = any(word.norm == ":" for word in words[i + 1 : i + 4])
+    listed = any(word.norm == ":" or word.kind == "number" for word in words[i + 1 : i + 4])
     return listed and i in held and words[i].kind == "word"
 
 
