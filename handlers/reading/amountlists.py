@@ -11,6 +11,7 @@ from handlers.reading.amounts import Amount, single_amounts
 from handlers.reading.bareamounts import is_second_guess, with_bare_amounts
 from handlers.reading.numbers import Number, read_number
 from handlers.reading.spans import indexes
+from handlers.reading.unitwords import unit_table
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
@@ -39,6 +40,7 @@ def read_amounts(
         return with_bare_amounts(words, units, taken, ())
     norms = [word.norm for word in words]
     joined = _counted(words, norms, _said_once(norms, _joined(words, norms, single)))
+    joined = _sized(norms, joined, units)
     if not _TIMES.keys().isdisjoint(norms):
         joined = _compared(norms, joined, taken)
     whole = with_bare_amounts(words, units, taken, joined)
@@ -135,6 +137,21 @@ def _counted(
                 start=start, value=amount.value * count.value, liquid_l=liquid, vessel=False
             )
         )
+    return out
+
+
+def _sized(norms: Sequence[str], amounts: list[Amount], units: Units) -> list[Amount]:
+    """ "Half a bucket of peel (the 5 L bucket)": a vessel holds what is told of its size."""
+    sizes = {norms[a.end - 1].removesuffix("s"): a.value for a in amounts if a.size}
+    if not sizes or all(a.size or not a.vessel for a in amounts):
+        return amounts
+    out = []
+    for amount in amounts:
+        size = sizes.get(norms[amount.end - 1].removesuffix("s"))
+        usual = unit_table(units).get(norms[amount.end - 1])
+        if size is not None and usual is not None and amount.vessel and not amount.size:
+            amount = amount._replace(value=amount.value / usual.factor * size)
+        out.append(amount)
     return out
 
 

@@ -72,7 +72,9 @@ def with_bare_amounts(
         before, after, beyond = (_norm(words, k) for k in (i - 1, end, end + 1))
         dated = end in taken and after in _DAY_STARTS
         place = _Place(i, end, value, before, after, beyond, dated)
-        if (place.before in _NO_MEASURE and not _is_weighed(words, i)) or place.after in _CLOCK:
+        named = i - 1 in taken and _is_decimal(words[i])  # "shed bin 1.9"
+        counts = place.before in _NO_MEASURE and not (named or _is_weighed(words, i))
+        if counts or place.after in _CLOCK:
             continue
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:

@@ -29,10 +29,13 @@ def is_level(message: Message, amount: Amount) -> bool:
     lead = norms[max(0, amount.start - 2) : amount.start]
     behind = norms[amount.end : amount.end + _SO_FAR]
     so_far = any(pair == ("so", "far") for pair in pairwise(behind))
-    return lead in (["down", "to"], ["up", "to"]) or so_far
+    inside = behind[:2] == ["in", "there"] or behind[:1] in (["now"], ["inside"])
+    made = inside and not _MADE.isdisjoint(norms[max(0, amount.start - 3) : amount.start])
+    return lead in (["down", "to"], ["up", "to"]) or so_far or made
 
 
 _SO_FAR = 6
+_MADE = words_in("makes making brings bringing take takes")
 
 
 def of_what(message: Message, amount: Amount) -> str:

@@ -78,8 +78,8 @@ def without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
             return parts  # "2 kg, total 14 kg now"
         rest = not _REST.isdisjoint(norms[a.end : group.end])
         first = (len(parts) > 1 or rest) and a is amounts[0]
-        bare = not any(a.end <= i.start <= a.end + 1 and not i.generic for i in group.items)
-        first = first and (bare or not {":", "("}.isdisjoint(norms[a.end : amounts[1].start]))
+        listed = not _has_thing(group, a) and all(_has_thing(group, b) for b in parts)
+        first = first and (listed or not {":", "("}.isdisjoint(norms[a.end : amounts[1].start]))
         if parts and (told or first):
             summed = sum(b.value for b in parts)
             if abs(summed - a.value) <= (0.05 if told else 0.01) * a.value:
@@ -87,6 +87,12 @@ def without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
             if summed < a.value and (told or rest):
                 return [a] if a.value <= _MOST_BEYOND * summed or first else parts
     return amounts
+
+
+def _has_thing(group: Group, amount: Amount) -> bool:
+    """Whether a thing of stated kind stands just behind an amount ("2 kg was plantain peel")."""
+    near = range(amount.end, amount.end + 3)
+    return any(item.start in near and not item.generic for item in group.items)
 
 
 _REST = words_in("rest remainder remaining balance others")

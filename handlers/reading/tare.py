@@ -54,4 +54,4 @@ _VESSEL = words_in(
 )
 _EMPTY = words_in("empty bare tare")
 _INCLUDING = words_in("with w including included incl inc gross")
-_ALONE = words_in("alone empty itself tare own weighs bare less minus")
+_ALONE = words_in("alone empty itself tare own weighs bare less minus off deduct subtract")
