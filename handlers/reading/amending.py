@@ -169,7 +169,7 @@ def _last_said(message: Message, amounts: list[Amount]) -> list[Amount]:
     return amounts
 
 
-_IT_IS = words_in("it its")
+_IT_IS = words_in("it its meant correct should actual actually right real")
 
 
 def _sense_at(message: Message, i: int) -> str:

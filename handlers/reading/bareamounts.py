@@ -79,7 +79,7 @@ def with_bare_amounts(
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
             earlier = [a for a in known if a.end <= i]
-            amount = _of_a_day(place, earlier)
+            amount = _of_a_day(place, earlier) or _for_bin(words, place, earlier, taken)
             if amount is None and words[i].kind == "word" and value < _LEAST_SPELLED:
                 amount = _spelled(place, earlier)
             elif amount is None:
@@ -178,7 +178,7 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     if place.before == "(" and last.end == place.i - 1 and place.after == ")":
         return None  # "half a kilo (0.5)"
     if not place.ends:
-        return _for_bin(place, last)
+        return None
     if _is_decimal(words[place.i]):
         large = [a for a in near if a.factor >= _LARGE]
         return _amount(place, large[-1].quantity, large[-1].factor) if large else None
@@ -218,12 +218,23 @@ _SMALL = 0.001
 _LEAST_GRAMS = 50
 
 
-def _for_bin(place: _Place, last: Amount) -> Amount | None:
-    """ "1 kg for the hall, 400 for the shed"."""
-    listed = place.after == "for" and place.before in _LISTED
-    if not listed or last.factor != 1 or not 100 <= place.value < 1000:
+def _for_bin(
+    words: Sequence[Word], place: _Place, before: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """ "1 kg for the hall, 400 for the shed", "2 kg in the hall and 3 in the shed"."""
+    if not before or place.after not in _TO_BIN or place.i - before[-1].end > _NEAR:
         return None
-    return _amount(place, last.quantity, _SMALL)
+    last, at = before[-1], place.end + 1
+    at += at < len(words) and words[at].norm in ("the", "our", "my")
+    grams = last.factor == 1 and _LEAST_GRAMS <= place.value < 1000
+    amount = _amount(place, last.quantity, _SMALL if grams else last.factor)
+    put = place.before in _PUT and amount.value <= last.value
+    told = place.before in _LISTED or put
+    return amount if told and (at in taken or (grams and place.after == "for")) else None
+
+
+_TO_BIN = words_in("in into to for")
+_PUT = words_in("put took tipped added chucked dumped went gave threw")
 
 
 def is_second_guess(between: Sequence[str]) -> bool:

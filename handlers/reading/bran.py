@@ -152,13 +152,14 @@ def _said_of_bran(group: Group) -> list[Amount]:
         more = bool(out) and of == "" and not group.items and _is_more(message.norms, amount)
         if of == "bran" or (more and amount.quantity == out[-1].quantity):
             out.append(amount)
-    return out
+    kept = [a for a in out if not message.has(_SPENT, max(0, a.start - 3), a.start)]
+    return kept or out
 
 
 def _is_more(norms: Sequence[str], amount: Amount) -> bool:
     """ "2 lb of bran in the bag, 5 in the tin": kept beside the first, and not spent."""
-    lead = set(norms[max(0, amount.start - 3) : amount.start])
-    return not lead.isdisjoint(_LISTED) and lead.isdisjoint(_SPENT)
+    lead = norms[max(0, amount.start - 3) : amount.start]
+    return not _LISTED.isdisjoint(lead)
 
 
 _LISTED = words_in(", and & + plus n")

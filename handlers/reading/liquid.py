@@ -80,7 +80,19 @@ def drawn(group: Group) -> list[Amount]:
     exact = _said_twice([a for a in out if not a.vessel])
     out = [a for a in out if a.vessel or a in exact]
     came_out = [a for a in out if is_drawn(group.message, a)]
+    came_out = [a for a in out if a in came_out or _goes_on(norms, came_out, a)]
     return [a for a in came_out if not a.vessel] or exact or came_out or out
+
+
+def _goes_on(norms: Sequence[str], drawn_off: Sequence[Amount], amount: Amount) -> bool:
+    """ "Drained 100 ml + 150 ml": told right behind one that was drawn off."""
+    return any(
+        before.end < amount.start and _AND.issuperset(norms[before.end : amount.start])
+        for before in drawn_off
+    )
+
+
+_AND = words_in("and + & plus then another n ,")
 
 
 def _thins(norms: Sequence[str], amount: Amount) -> bool:

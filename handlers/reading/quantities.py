@@ -207,7 +207,7 @@ def _with_parts(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) 
     kept = {a.start for a in amounts}
     for part in group.measured():
         at = _part(group.message, part)
-        if not at and part.start not in kept:
+        if not at and part.start not in kept and not of_what(group.message, part):
             at = next((i.start for i in items if part.start - i.end in (0, 1)), 0)
         whole = sum(a.value for a in amounts if a.quantity == part.quantity)
         while at and norms[at : at + 1] and norms[at] in _IS:
