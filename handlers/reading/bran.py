@@ -10,6 +10,7 @@ from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import of_what
 from handlers.reading.quantities import amount_sum
+from handlers.reading.retold import result_of, without_restated
 from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
@@ -127,7 +128,8 @@ _LARGEST_DOSE = 0.15
 
 
 def _of_bran(group: Group) -> list[Amount]:
-    return [a for a in group.measured() if not a.negative]
+    amounts = [a for a in group.measured() if not a.negative]
+    return result_of(group.message.norms, without_restated(group.message.norms, amounts))
 
 
 def _left_of_bran(message: Message) -> list[Amount]:
@@ -164,8 +166,8 @@ def _is_more(norms: Sequence[str], amount: Amount) -> bool:
 
 _LISTED = words_in(", and & + plus n")
 _SPENT = words_in(
-    "used use uses using after from gave give given make making need needs for per last took total "
-    "so makes that thats now sprinkled"
+    "used use uses using after from gave give given make making need needs for per last took "
+    "sprinkled"
 )
 
 

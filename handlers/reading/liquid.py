@@ -8,6 +8,7 @@ from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.once import once
+from handlers.reading.retold import result_of, without_restated
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in
@@ -77,6 +78,7 @@ def drawn(group: Group) -> list[Amount]:
         out = [a for a in out if not a.size]
     norms = group.message.norms
     out = [a for a in out if not a.start or norms[a.start - 1] != "into"] or out
+    out = result_of(norms, without_restated(norms, out))
     exact = _said_twice([a for a in out if not a.vessel])
     out = [a for a in out if a.vessel or a in exact]
     came_out = [a for a in out if is_drawn(group.message, a)]

@@ -11,7 +11,7 @@ from handlers.reading.vocabulary import words_in
 def result_of(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     """ "2.6 kg minus 400 g = 2.2 kg": what a sum comes to counts alone."""
     for a in reversed(amounts[1:]):
-        if a.start and norms[a.start - 1] in ("=", "net", "nett", "balance"):
+        if a.start and norms[a.start - 1] in ("=", "net", "nett", "balance", "makes"):
             return [b for b in amounts if b.start >= a.start]
     return amounts
 
