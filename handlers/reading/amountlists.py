@@ -178,8 +178,10 @@ def _end_of_likeness(norms: Sequence[str], i: int) -> int:
     """Index behind "half that", "the same" and the like at word i; 0 if nothing is likened."""
     after = norms[i + 1 : i + 2]
     if norms[i] in ("same", "ditto"):
-        goes = not after or after[0] in _SAME_GOES or (after[0] in _STOPS and norms[i - 1] != "the")
-        return i + 1 if goes else 0
+        stops = not after or after[0] in _STOPS
+        said_anew = norms[i + 2 : i + 3] and norms[i + 2][0].isdigit()  # "same, 4 lb"
+        goes = stops and norms[i - 1] != "the" and not said_anew
+        return i + 1 if goes or (after and after[0] in _SAME_GOES) else 0
     for words in _THAT:
         end = i + 1 + len(words)
         if tuple(norms[i + 1 : end]) == words:

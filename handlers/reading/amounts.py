@@ -171,7 +171,7 @@ class _Reader:
             return self.repeated(number)
         unit, end = found
         value, end = self.with_tail(self.meant(number, unit), end, unit)
-        if number.word and self.words[end : end + 1] and self.words[end].norm == "or":
+        if number.word and unit.quantity in _MASSY and end < len(self.words):
             value, end = self.or_more(value, end)
         negative = self.is_negative(number.start)
         if negative and self.last is not None and unit.quantity in _MASSY:
@@ -292,7 +292,9 @@ class _Reader:
 
     def or_more(self, one: float, end: int) -> tuple[float, int]:
         """ "A cup or two": the middle of one and what stands behind "or"."""
-        more = read_number(self.words, end + 1) if end + 1 < len(self.words) else None
+        words, more = self.words, None
+        if words[end].norm == "or" and end + 1 < len(words):
+            more = read_number(words, end + 1)
         if more is None or more.word or not one < more.value <= 4 or not self.bare(more):
             return one, end
         return (one + more.value) / 2, more.end

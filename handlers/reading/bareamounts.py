@@ -229,8 +229,9 @@ def _for_bin(
     grams = last.factor == 1 and _LEAST_GRAMS <= place.value < 1000
     amount = _amount(place, last.quantity, _SMALL if grams else last.factor)
     put = place.before in _PUT and amount.value <= last.value
-    told = place.before in _LISTED or put
-    return amount if told and (at in taken or (grams and place.after == "for")) else None
+    if place.after == "for" and not put:
+        return amount if grams and place.before in _LISTED else None
+    return amount if (put or place.before in _LISTED) and at in taken else None
 
 
 _TO_BIN = words_in("in into to for")

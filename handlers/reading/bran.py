@@ -46,7 +46,8 @@ def batch_of(groups: Sequence[Group], k: int) -> Batch | None:
 
 def batch_from(groups: Sequence[Group], k: int, rule: str) -> Batch:
     """The batch with what the k-th group says of it."""
-    mass, volume = amount_sum(_of_bran(groups[k]))
+    left = _left_of_bran(groups[k].message)
+    mass, volume = amount_sum([a for a in _of_bran(groups[k]) if a not in left])
     return Batch(
         mass_kg=mass,
         volume_l=volume,
@@ -137,12 +138,12 @@ def _left_of_bran(message: Message) -> list[Amount]:
     masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
     if len(masses) < 2:
         return []
-    norms = message.norms
-    left = [a for a in masses if norms[a.end : a.end + 1] in (["left"], ["remaining"], ["remains"])]
+    left = [a for a in masses if message.has(_LEFT_BEHIND, a.end, a.end + 3)]
     left += [a for a in masses[1:] if message.has(_BALANCE, max(0, a.start - 3), a.start)]
     return left if len(left) == 1 else []
 
 
+_LEFT_BEHIND = words_in("left remaining remains hand old still here")
 _BALANCE = words_in("balance leaves leaving remaining remains")
 
 

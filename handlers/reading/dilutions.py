@@ -13,8 +13,10 @@ def dilution_of(q: Question, name: str | None) -> Ask:
     """The question with the litres of liquid and of water told in it; `name` is its bin."""
     water: float | None = None
     liquid: float | None = None
-    for a in q.message.amounts:
-        if a.quantity not in ("volume", "mass") or not q.start <= a.start < q.end:
+    asked = [a for a in q.message.amounts if q.start <= a.start < q.end]
+    exact = any(a.quantity == "volume" and not a.vessel for a in asked)
+    for a in asked:
+        if a.quantity not in ("volume", "mass") or (a.vessel and exact):
             continue
         litres = a.value if a.quantity == "volume" else a.liquid_l
         if litres is None:

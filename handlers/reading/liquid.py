@@ -13,7 +13,7 @@ from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in
 
-DRAINING = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
+_STRONG = frozenset({"drain", "drian", "drain off", "draw off", "run off", "pour off", "siphon",
                      "syphon", "tap", "bleed", "drenar", "na drain", "sacar", "ablassen",
     "decant", "take off"})  # fmt: skip
 _OTHER_LIQUIDS = words_in(
@@ -142,7 +142,7 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     verb = group.verb.verb
     if group.sense != "did":
         return None
-    if "drain" in verb.classes and verb.plain in DRAINING:
+    if "drain" in verb.classes and verb.plain in _STRONG:
         return _drained(groups, k)
     return _taken(groups, k)
 
@@ -210,7 +210,7 @@ def _verb_plain(group: Group) -> str:
 
 
 def _drains(group: Group) -> bool:
-    return bool(group.bins) and group.verb is not None and group.verb.verb.plain in DRAINING
+    return bool(group.bins) and group.verb is not None and group.verb.verb.plain in _STRONG
 
 
 def _at_the_tap(group: Group) -> bool:

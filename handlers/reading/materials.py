@@ -392,11 +392,14 @@ def _is_denied(near: Sequence[str]) -> bool:
 def _is_eaten(near: Sequence[str]) -> bool:
     """Whether people eat it, and not a bin, nor nobody ("we ate the fish")."""
     at = next((i for i in range(len(near) - 1, max(0, len(near) - 3), -1) if near[i] in EATING), 0)
-    return at > 0 and near[at - 1] in _EATERS
+    return at > 0 and near[at - 1] in EATERS
 
 
 EATING = words_in("eat ate eating eaten scoffed")
-_EATERS = words_in("i we he she they you kids everyone everybody all dog cat hens who folk just")
+EATERS = words_in(
+    "i we he she they you kids everyone everybody all dog cat hens who folk just goat goats pig "
+    "pigs cow cows rat rats mice fox foxes chooks hen birds puppy"
+)
 
 
 def _is_free_of(norms: Sequence[str], item: Item) -> bool:

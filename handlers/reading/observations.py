@@ -67,7 +67,8 @@ def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
     message = groups[k].message
     names = indexes(message.bins)
     signs = [s.sign for s in message.signs if not s.absent and s.start not in names]
-    warm = [a.value for a in message.amounts if a.quantity == "celsius" and is_in_bin(message, a)]
+    told = [a for a in message.amounts if a.quantity == "celsius"]
+    warm = [a.value for a in [a for a in told if is_in_bin(message, a)] or told]
     acid = [a.value for a in message.amounts if a.quantity == "ph"] or _read_off(message)
     if not (signs or warm or acid):
         return None

@@ -29,12 +29,15 @@ def is_level(message: Message, amount: Amount) -> bool:
     lead = norms[max(0, amount.start - 2) : amount.start]
     behind = norms[amount.end : amount.end + _SO_FAR]
     so_far = any(pair == ("so", "far") for pair in pairwise(behind))
+    so_far = so_far and _SIGNS.isdisjoint(behind[: behind.index("so")])
+    so_far = so_far and any(amount.end < b.start < amount.end + _SO_FAR for b in message.bins)
     inside = behind[:2] == ["in", "there"] or behind[:1] in (["now"], ["inside"])
     made = inside and not _MADE.isdisjoint(norms[max(0, amount.start - 3) : amount.start])
     return lead in (["down", "to"], ["up", "to"]) or so_far or made
 
 
 _SO_FAR = 6
+_SIGNS = words_in(", . ; : ( )")
 _MADE = words_in("makes making brings bringing take takes")
 
 

@@ -8,7 +8,7 @@ from handlers.reading.groups import Group
 from handlers.reading.intangible import is_intangible
 from handlers.reading.itemweights import item_weights
 from handlers.reading.makeups import Makeup, makeup
-from handlers.reading.materials import EATING, Item
+from handlers.reading.materials import EATERS, EATING, Item
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.ofwhat import is_drawn, is_level, of_what
@@ -54,10 +54,8 @@ _SUPPOSED = words_in("supposed")
 
 def _is_eaten(group: Group, amount: Amount) -> bool:
     """ "The goat ate 2 kilos": what somebody ate, and no bin."""
-    ate = amount.start - 1
-    if ate < 0 or group.message.norms[ate] not in EATING:
-        return False
-    return not any(b.end == ate for b in group.message.bins)
+    norms, ate = group.message.norms, amount.start - 1
+    return ate > 0 and norms[ate] in EATING and norms[ate - 1] in EATERS
 
 
 def _is_size_of_bin(group: Group, amount: Amount) -> bool:

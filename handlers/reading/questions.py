@@ -1,13 +1,14 @@
 """Questions the bot can answer: where one is asked, about which topic, with which figures."""
 
 from handlers.reading.acts import Act, Ask, Topic
+from handlers.reading.amounts import Amount
 from handlers.reading.asking import is_question
 from handlers.reading.dilutions import dilution_of
 from handlers.reading.doers import is_sender
 from handlers.reading.further import further, may_be_further, names_place, placed
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
-from handlers.reading.ofwhat import called_behind
+from handlers.reading.ofwhat import called_behind, of_what
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.topics import TOPICS
@@ -197,9 +198,7 @@ def _dose(q: Question) -> Ask:
     masses = [
         -a.value if a.negative else a.value
         for a in q.message.amounts
-        if a.quantity == "mass"
-        and q.start <= a.start < q.end
-        and called_behind(q.message, a) != "bran"
+        if a.quantity == "mass" and q.start <= a.start < q.end and not _is_of_bran(q, a)
     ]
     volumes = [] if masses else [v for v in q.amounts("volume") if v >= _LEAST_SCRAPS]
     made = makeup(q.items())
@@ -214,6 +213,15 @@ def _dose(q: Question) -> Ask:
     )
 
 
+def _is_of_bran(q: Question, amount: Amount) -> bool:
+    """Whether an amount is of bran, and not of what bran is asked for ("how much bran on 2 kg")."""
+    if called_behind(q.message, amount) == "bran":
+        return True
+    asked = q.message.has(_ASKS_MUCH, q.start, amount.start)
+    return not asked and of_what(q.message, amount) == "bran"
+
+
+_ASKS_MUCH = words_in("how much many would will does do can is kitna cuanto cuanta what")
 _LEAST_SCRAPS = 0.5
 """Litres; a smaller volume in a question of dose is that of the bran."""
 

@@ -27,7 +27,7 @@ from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from
 from handlers.reading.groups import Group, groups_of
-from handlers.reading.liquid import DRAINING, drain_from, drawn
+from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
@@ -127,12 +127,13 @@ def _goes_in_nowhere(group: Group) -> bool:
 
 
 def _is_only_of_scraps(group: Group) -> bool:
-    """ "The cafe gave us 7 kilos of grounds in 2 buckets": no liquid, nothing drawn off."""
-    message, verb = group.message, group.verb
-    if not group.solids() or message.liquid(group.start, group.end):
+    """ "The cafe gave us 7 kilos of grounds in 2 buckets": vessels of what was weighed."""
+    message, measured = group.message, group.measured()
+    weighed = any(a.quantity == "mass" and a.liquid_l is None for a in measured)
+    volumes = [a for a in measured if a.quantity == "volume"]
+    if not weighed or not volumes or message.liquid(group.start, group.end):
         return False
-    drains = verb is not None and verb.verb.plain in DRAINING
-    return not drains and not any(is_drawn(message, a) for a in group.measured())
+    return all(a.vessel and not is_drawn(message, a) for a in volumes)
 
 
 def _by_nobody(group: Group) -> bool:
