@@ -87,7 +87,7 @@ _COUNTS = range(2, 51)
 _FILLED = frozenset({"full", "whole", "heaped"})
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
-_MONEY_SIGNS = frozenset({"£", "$", "€"})
+_MONEY_SIGNS = frozenset({"£", "$", "€", "rs", "ksh"})
 _FOOT_MARKS = frozenset({"'", "′"})
 
 

@@ -55,6 +55,9 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
             break
     if not _WATER.isdisjoint(norms[end : end + 1]) or norms[end : end + 2] == ["of", "water"]:
         return False
+    near = norms[max(q.start, amount.start - 4) : amount.start] + norms[end : end + 2]
+    if not _OFF.isdisjoint(near):
+        return True
     thinned = not _THINNED.isdisjoint(norms[max(q.start, amount.start - 3) : amount.start])
     asked = any(f" {words} water " in q.text for words in _WATER_ASKED)
     return asked or thinned or is_drawn(q.message, amount)
@@ -62,6 +65,7 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
 
 _BEHIND = 4
 """Words behind an amount in which its liquid is named."""
+_OFF = words_in("from off came collected got tapped drew")
 _WATER = words_in("water can watering bucket butt tank sprayer")
 _NO_LIQUID = _WATER | words_in(", how")
 _THINNED = words_in("dilute diluting thin thinning water cut")

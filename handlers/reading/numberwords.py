@@ -123,7 +123,7 @@ MEASURES = words_in(
 """Units in front of which a foreign number word is a number."""
 NUMBER_WORDS = frozenset(
     {*UNITS, *TENS, *FEW, *ARTICLES, *HALVES, "hundred", "thousand", "quarter", "third", "fourth",
-     "fifth", "sixth", "eighth", "tenth", "between"} - {"pair"}
+     "fifth", "sixth", "eighth", "tenth", "cuarto", "between"} - {"pair"}
 )  # fmt: skip
 """Words that a number of any use can begin with."""
 MEASURE_NUMBERS = NUMBER_WORDS | {"point"} | FOREIGN.keys() | FOREIGN_HALVES | PLUS_HALF

@@ -119,7 +119,8 @@ _REMOVED = words_in("removed out off drained came taken")
 
 
 _OF_ENDS = words_in(
-    ", . in into and to ( ) ; for from + n how what is are do should can : → off out"
+    "before after without , . in into and to ( ) ; for from + n how what is are do should can : → "
+    "off out"
 )
 
 

@@ -70,8 +70,12 @@ def _is_size_of_bin(group: Group, amount: Amount) -> bool:
 def _without_parts(group: Group, amounts: list[Amount]) -> list[Amount]:
     """The amounts without those that are parts of another told before in the sentence."""
     message = group.message
-    if not any(_part(message, a) for a in amounts):
+    parts = [a for a in amounts if _part(message, a)]
+    if not parts:
         return amounts
+    inside = [a for a in parts if message.has(_INTO, a.end + 2, a.end + 3)]
+    if len(inside) == 1 and len(parts) == 1:
+        return inside  # "dropped 10 kilos, and 6 of it went into the shed"
     first = message.sentences[group.clauses[0].sentence].start if group.clauses else 0
     known = [a for a in message.amounts if first <= a.start < group.end and a.factor]
     wholes = {a.quantity for a in known if not _part(message, a)}
@@ -93,6 +97,7 @@ def _part(message: Message, amount: Amount) -> int:
     return end + of if included and any(i.start == end + of for i in message.items) else 0
 
 
+_INTO = words_in("into in went to")
 _INCLUDING = words_in("including incl inc includes included")
 _WHOLE = words_in("it that which them those this")
 

@@ -127,13 +127,14 @@ def _goes_in_nowhere(group: Group) -> bool:
 
 
 def _is_only_of_scraps(group: Group) -> bool:
-    """ "The cafe gave us 7 kilos of grounds in 2 buckets": vessels of what was weighed."""
-    message, measured = group.message, group.measured()
-    weighed = any(a.quantity == "mass" and a.liquid_l is None for a in measured)
-    volumes = [a for a in measured if a.quantity == "volume"]
-    if not weighed or not volumes or message.liquid(group.start, group.end):
+    """ "The cafe gave us 7 kilos of grounds in 2 buckets": scraps weighed, and their vessels."""
+    message = group.message
+    if not group.solids() or message.liquid(group.start, group.end):
         return False
-    return all(a.vessel and not is_drawn(message, a) for a in volumes)
+    loose = any(a.vessel or a.liquid_l is not None for a in group.measured())
+    return loose and all(
+        (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in group.measured()
+    )
 
 
 def _by_nobody(group: Group) -> bool:
