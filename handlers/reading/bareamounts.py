@@ -222,6 +222,9 @@ def _for_bin(
     words: Sequence[Word], place: _Place, before: Sequence[Amount], taken: Collection[int]
 ) -> Amount | None:
     """ "1 kg for the hall, 400 for the shed", "2 kg in the hall and 3 in the shed"."""
+    from_me = place.after == "from" and place.beyond in ("me", "us")
+    if from_me and before and place.before in _LISTED and before[-1].factor >= _LARGE:
+        return _amount(place, before[-1].quantity, before[-1].factor)  # "2 kg from Tom, 1 from me"
     if not before or place.after not in _TO_BIN or place.i - before[-1].end > _NEAR:
         return None
     last, at = before[-1], place.end + 1

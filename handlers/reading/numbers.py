@@ -215,23 +215,24 @@ _QUARTERED = words_in(
 def _article(words: Sequence[Word], i: int) -> Number | None:
     norm = words[i].norm
     if norm not in ARTICLES:
-        if norm in ("couple", "few", "several") or (norm == "dozen"):
-            return Number(i, _skip_of(words, i + 1), FEW[norm], True)
-        return None
+        return _few(words, i, i) if norm in ("couple", "few", "several", "dozen") else None
     after = words[i + 1].norm if i + 1 < len(words) else ""
-    if after == "good" and i + 2 < len(words):
-        after = words[i + 2].norm
-        if after in FEW:
-            return Number(i, _skip_of(words, i + 3), FEW[after], True)
-    if after in FEW:
-        times = 100 if words[i + 2 : i + 3] and words[i + 2].norm == "hundred" else 1
-        end = i + 3 if times > 1 else _skip_of(words, i + 2)
-        return Number(i, end, FEW[after] * times, after != "dozen")
+    at = i + 1 + (after == "good")
+    if at < len(words) and words[at].norm in FEW:
+        return _few(words, i, at)
     if after in ("hundred", "thousand"):
         return _spelled(words, i + 1, carried=i)
     if after and words[i + 1].kind == "number":  # "a 20 L bucket" is the size of one
         return None
     return Number(i, i + 1, 1.0, word=True)
+
+
+def _few(words: Sequence[Word], start: int, at: int) -> Number:
+    """ "A couple of", "a good few", "a couple of hundred"; the word for few stands at `at`."""
+    value, end = FEW[words[at].norm], _skip_of(words, at + 1)
+    if end < len(words) and words[end].norm == "hundred":
+        value, end = value * 100, end + 1
+    return Number(start, end, value, words[at].norm != "dozen" or at == start)
 
 
 def _skip_of(words: Sequence[Word], i: int) -> int:

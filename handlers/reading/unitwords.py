@@ -135,6 +135,7 @@ _VESSELS = {
     "takeaway box": "takeaway_box takeaway_boxes takeaway_tub takeaway_tubs takeout_box "
     "takeout_boxes takeout_container takeaway_container",
     "ice-cream tub": "ice_cream_tub ice_cream_tubs ice_cream_container ice_cream_containers "
+    "ice_cream_bucket ice_cream_buckets icecream_bucket "
     "icecream_tub icecream_tubs icecream_container",
     "saucepan": "saucepan saucepans pan pans panful panfuls",
     "pot": "pot pots potful potfuls",
