@@ -166,9 +166,12 @@ def _last_said(message: Message, amounts: list[Amount]) -> list[Amount]:
         between = message.norms[first.end : second.start]
         if first.quantity == second.quantity and not _IT_IS.isdisjoint(between):
             return [second]
+        if first.quantity == second.quantity and _JOINED.isdisjoint(between):
+            return [first]  # "make it 5 kg, one kilo was the bag"
     return amounts
 
 
+_JOINED = words_in("and & plus + n then another")
 _IT_IS = words_in("it its meant correct should actual actually right real")
 
 

@@ -4,7 +4,7 @@ from handlers.reading.acts import Ask
 from handlers.reading.amounts import Amount
 from handlers.reading.briefly import PLANTS
 from handlers.reading.message import LIQUID
-from handlers.reading.ofwhat import MURKY, is_drawn
+from handlers.reading.ofwhat import MURKY, is_drawn, of_what
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
 
@@ -16,7 +16,8 @@ def dilution_of(q: Question, name: str | None) -> Ask:
     asked = [a for a in q.message.amounts if q.start <= a.start < q.end]
     exact = any(a.quantity == "volume" and not a.vessel for a in asked)
     for a in asked:
-        if a.quantity not in ("volume", "mass") or (a.vessel and exact):
+        loose = a.vessel and exact
+        if a.quantity not in ("volume", "mass") or loose or of_what(q.message, a) == "bran":
             continue
         litres = a.value if a.quantity == "volume" else a.liquid_l
         if litres is None:

@@ -79,9 +79,9 @@ def _drawn_figure(message: Message) -> int | None:
 
 
 def _is_free(message: Message) -> bool:
-    """Whether a bare figure can be one of kilos or grams: nothing but bran is measured."""
-    bran_alone = all(of_what(message, a) == "bran" for a in message.amounts)
-    return message.context.units == "metric" and bran_alone
+    """Whether a bare figure can be one of kilos or grams: no scales are told of but for bran."""
+    loose = all(a.vessel or of_what(message, a) == "bran" for a in message.amounts)
+    return message.context.units == "metric" and loose
 
 
 def _free(message: Message) -> list[int]:

@@ -160,6 +160,8 @@ def filled(q: Question, topic: Topic) -> Ask:
             return _dose(q)
         case "batch" | "trench":
             mass, volume = q.amounts("mass"), q.amounts("volume")
+            if topic == "batch":
+                mass = _of_bran(q) or mass
             return Ask(
                 topic=topic,
                 mass_kg=mass[0] if mass else None,
@@ -211,6 +213,15 @@ def _dose(q: Question) -> Ask:
         bin=_name(q),
         rules=("asks about dose",),
     )
+
+
+def _of_bran(q: Question) -> list[float]:
+    """Kilos that are said to be of bran."""
+    return [
+        a.value
+        for a in q.message.amounts
+        if a.quantity == "mass" and called_behind(q.message, a) == "bran"
+    ]
 
 
 def _is_of_bran(q: Question, amount: Amount) -> bool:
