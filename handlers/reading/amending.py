@@ -1,7 +1,7 @@
 """Corrections: what puts an earlier record right, or strikes it out."""
 
 from collections.abc import Sequence
-from itertools import pairwise, repeat
+from itertools import repeat
 
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amounts import Amount
@@ -161,18 +161,24 @@ def _is_another(message: Message, amount: Amount) -> bool:
 
 
 def _last_said(message: Message, amounts: list[Amount]) -> list[Amount]:
-    """ "I think I wrote 5 kg, it is 500 g only": of two figures the one that puts right."""
-    for first, second in pairwise(amounts):
-        between = message.norms[first.end : second.start]
-        if first.quantity == second.quantity and not _IT_IS.isdisjoint(between):
-            return [second]
-        if first.quantity == second.quantity and _JOINED.isdisjoint(between):
-            return [first]  # "make it 5 kg, one kilo was the bag"
-    return amounts
+    """ "I wrote 5 kg, it is 500 g only", "make it 5 kg, one kilo was the bag": the right figure."""
+    if len(amounts) < 2 or amounts[0].quantity != amounts[1].quantity:
+        return amounts
+    norms, (first, second) = message.norms, amounts[:2]
+    between = norms[first.end : second.start]
+    corrected = not _IT_IS.isdisjoint(between)
+    if not corrected and not _JOINED.isdisjoint(between) and _DENIED.isdisjoint(between):
+        return amounts
+    lead = norms[max(0, first.start - 4) : first.start]
+    right = not _RIGHT.isdisjoint(lead) and lead[-1:] != ["by"]
+    right = right or not _DENIED.isdisjoint(between)
+    return [first] if right and not corrected else [second]
 
 
 _JOINED = words_in("and & plus + n then another")
-_IT_IS = words_in("it its meant correct should actual actually right real")
+_DENIED = words_in("no not nao nicht non nie")
+_IT_IS = words_in("it its meant correct should actual actually right real wait sorry")
+_RIGHT = words_in("make was its is 's foram eran fue war should thats")
 
 
 def _sense_at(message: Message, i: int) -> str:

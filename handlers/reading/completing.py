@@ -172,7 +172,10 @@ def _whole(layer: Layer, acts: Sequence[Act], message: Message) -> Layer:
     if any(a.value == layer.mass_kg for a in message.amounts):
         return layer
     told = any(a.quantity == "mass" and abs(a.value - rest) < _EXACT for a in message.amounts)
-    return replace(layer, mass_kg=rest) if told and amend.mass_kg else layer
+    if told and amend.mass_kg:
+        return replace(layer, mass_kg=rest)
+    more = [a for a in message.amounts if a.quantity == "mass"][-1:]
+    return replace(layer, mass_kg=more[0].value) if more and amend.mass_kg else layer
 
 
 _EXACT = 1e-6

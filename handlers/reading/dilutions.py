@@ -4,7 +4,7 @@ from handlers.reading.acts import Ask
 from handlers.reading.amounts import Amount
 from handlers.reading.briefly import PLANTS
 from handlers.reading.message import LIQUID
-from handlers.reading.ofwhat import MURKY, is_drawn, of_what
+from handlers.reading.ofwhat import MURKY, called_behind, is_drawn, of_what
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
 
@@ -16,7 +16,7 @@ def dilution_of(q: Question, name: str | None) -> Ask:
     asked = [a for a in q.message.amounts if q.start <= a.start < q.end]
     exact = any(a.quantity == "volume" and not a.vessel for a in asked)
     for a in asked:
-        loose = a.vessel and exact
+        loose = a.vessel and exact and called_behind(q.message, a) != "liquid"
         if a.quantity not in ("volume", "mass") or loose or of_what(q.message, a) == "bran":
             continue
         litres = a.value if a.quantity == "volume" else a.liquid_l
@@ -66,7 +66,7 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
 
 _BEHIND = 4
 """Words behind an amount in which its liquid is named."""
-_OFF = words_in("from off came collected got tapped drew")
+_OFF = words_in("from off came tapped drew")
 _WATER = words_in("water can watering bucket butt tank sprayer")
 _NO_LIQUID = _WATER | words_in(", how")
 _THINNED = words_in("dilute diluting thin thinning water cut")

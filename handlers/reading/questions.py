@@ -232,7 +232,7 @@ def _is_of_bran(q: Question, amount: Amount) -> bool:
     return not asked and of_what(q.message, amount) == "bran"
 
 
-_ASKS_MUCH = words_in("how much many would will does do can is kitna cuanto cuanta what")
+_ASKS_MUCH = words_in("how much many would will does do can kitna cuanto cuanta what")
 _LEAST_SCRAPS = 0.5
 """Litres; a smaller volume in a question of dose is that of the bran."""
 
