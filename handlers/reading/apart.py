@@ -122,7 +122,13 @@ def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
         [m for m in marks if start <= m.start and 0 <= a.start - m.end < _NEAR]
         for start, a in zip(starts, amounts, strict=False)
     ]
-    return [found[-1].value for found in before] if all(before) else []
+    if all(before):
+        return [found[-1].value for found in before]
+    if len(marks) != len(amounts):
+        return []
+    apart = (max(m.start - a.end, a.start - m.end) for m, a in zip(marks, amounts, strict=True))
+    near = all(distance < _NEAR for distance in apart)
+    return [mark.value for mark in marks] if near else []  # "7 kg yesterday, today 9 kg"
 
 
 _NEAR = 5

@@ -8,7 +8,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.ofwhat import of_what
+from handlers.reading.ofwhat import called_behind, of_what
 from handlers.reading.quantities import amount_sum
 from handlers.reading.retold import result_of, without_restated
 from handlers.reading.told import day_of, is_ahead
@@ -47,7 +47,10 @@ def batch_of(groups: Sequence[Group], k: int) -> Batch | None:
 def batch_from(groups: Sequence[Group], k: int, rule: str) -> Batch:
     """The batch with what the k-th group says of it."""
     left = _left_of_bran(groups[k].message)
-    mass, volume = amount_sum([a for a in _of_bran(groups[k]) if a not in left])
+    amounts = [a for a in _of_bran(groups[k]) if a not in left]
+    if not any(a.quantity == "mass" for a in amounts):
+        amounts = _called_bran(groups[k].message) or amounts
+    mass, volume = amount_sum(amounts)
     return Batch(
         mass_kg=mass,
         volume_l=volume,
@@ -145,6 +148,12 @@ def _left_of_bran(message: Message) -> list[Amount]:
 
 _LEFT_BEHIND = words_in("left remaining remains hand old still here")
 _BALANCE = words_in("balance leaves leaving remaining remains")
+
+
+def _called_bran(message: Message) -> list[Amount]:
+    """ "5 kg of bran, 50 mL of culture, 1.5 L of water, mixed": the mass that is one of bran."""
+    masses = [a for a in message.amounts if a.quantity == "mass"]
+    return [a for a in masses if called_behind(message, a) == "bran"][:1]
 
 
 def _said_of_bran(group: Group) -> list[Amount]:

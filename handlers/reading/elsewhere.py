@@ -56,7 +56,9 @@ def _measured(act: Act, acts: Sequence[Act], free: list[Amount], message: Messag
         )
     if isinstance(act, Open) and alone and act.capacity_l is None:
         return replace(act, capacity_l=_size(message, free))
-    if isinstance(act, Batch) and alone and act.mass_kg is None and act.volume_l is None:
+    on_hand = {other.mass_kg for other in acts if isinstance(other, Stock)}
+    unmeasured = isinstance(act, Batch) and act.volume_l is None
+    if isinstance(act, Batch) and unmeasured and alone and act.mass_kg in {None, *on_hand}:
         return _mixed(act, message, free)
     if isinstance(act, Stock) and alone and act.mass_kg is None:
         return _stocked(act, message, free)

@@ -9,6 +9,7 @@ from handlers.reading.groups import Group
 from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.once import once
 from handlers.reading.retold import result_of, without_restated
+from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in
@@ -82,19 +83,21 @@ def drawn(group: Group) -> list[Amount]:
     exact = _said_twice([a for a in out if not a.vessel])
     out = [a for a in out if a.vessel or a in exact]
     came_out = [a for a in out if is_drawn(group.message, a)]
-    came_out = [a for a in out if a in came_out or _goes_on(norms, came_out, a)]
+    came_out = [a for a in out if a in came_out or _goes_on(group, came_out, a)]
     return [a for a in came_out if not a.vessel] or exact or came_out or out
 
 
-def _goes_on(norms: Sequence[str], drawn_off: Sequence[Amount], amount: Amount) -> bool:
-    """ "Drained 100 ml + 150 ml": told right behind one that was drawn off."""
+def _goes_on(group: Group, drawn_off: Sequence[Amount], amount: Amount) -> bool:
+    """ "3 cups off the shed on Sunday and another today": told behind one that was drawn off."""
+    held, norms = indexes(group.bins, group.days), group.message.norms
     return any(
-        before.end < amount.start and _AND.issuperset(norms[before.end : amount.start])
+        before.end < amount.start
+        and _AND.issuperset(norms[i] for i in range(before.end, amount.start) if i not in held)
         for before in drawn_off
     )
 
 
-_AND = words_in("and + & plus then another n ,")
+_AND = words_in("and + & plus then another n , off from the out of on")
 
 
 def _thins(norms: Sequence[str], amount: Amount) -> bool:
