@@ -13,6 +13,7 @@ from handlers.reading.groups import whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.ofwhat import of_what
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.vocabulary import words_in
 
@@ -48,6 +49,8 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     days, doers = _days(message), _doers(message)
     if len(days) < 2 and len(doers) < 2:
         return []
+    if rest := _rest_of(layer, message, days):
+        return rest
     whole = whole_of(message)
     amounts = [] if whole is None else sorted(scrap_amounts(whole))
     if len(amounts) == 1:
@@ -65,6 +68,24 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     if names:
         parts = [replace(part, member=name) for part, name in zip(parts, names, strict=True)]
     return parts
+
+
+def _rest_of(layer: Layer, message: Message, days: Sequence[_Mark[date]]) -> list[Layer]:
+    """ "2.6 kg this week: 1.1 on Monday, the rest today": a layer for the part and for the rest."""
+    masses = [a for a in message.amounts if a.quantity == "mass" and not of_what(message, a)]
+    if len(masses) != 2 or not message.has(_REST, masses[1].end) or len(days) < 2:
+        return []
+    total, part = masses
+    dates = [m.value for m in days if m.start >= total.end][-2:]
+    if part.value >= total.value or len(dates) < 2:
+        return []
+    return [
+        replace(layer, mass_kg=value, volume_l=None, on=day)
+        for value, day in zip((part.value, total.value - part.value), dates, strict=True)
+    ]
+
+
+_REST = words_in("rest remainder balance remaining")
 
 
 def _days(message: Message) -> list[_Mark[date]]:

@@ -85,6 +85,8 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
         return False
     if message.norms[max(0, amount.start - 2) : amount.start] == ["down", "to"]:
         return message.bran(max(0, amount.start - _BACK), amount.start)
+    if _is_headed_bran(message, amount):
+        return True
     first = max(0, amount.start - _BACK + 1)
     if not message.bran(first, amount.start):
         return False
@@ -100,6 +102,15 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
     return False
 
 
+def _is_headed_bran(message: Message, amount: Amount) -> bool:
+    """ "Bran now: hall 1 kg, shed 2 kg": bran is what the list is of."""
+    if message.items or ":" not in message.norms[:_HEADING]:
+        return False
+    head = message.norms.index(":")
+    return head < amount.start and message.bran(0, head)
+
+
+_HEADING = 5
 _BACK = 12
 """Words back to which an amount may be said of what was named."""
 _ENDING = words_in(". ! ? on over then to into in for per with and goes need needs want wants") | {
