@@ -281,7 +281,9 @@ class _Reader:
             times = read_number(words, end + 1)
             if times is not None and times.value in _COUNTS and self.bare(times):
                 return value * times.value, times.end  # "250 g x 4 packets"
-        if end + 1 < len(words) and words[end].norm in _AND_HALF:
+        if smaller and (part := self.large_part(end, smaller[0])):
+            return value + part.value / smaller[1], part.end
+        if end + 1 < len(words) and self.joins_part(end):
             part = _half(words, end + 1) or read_number(words, end + 1)
             if part is not None and part.fraction and part.value < 1:
                 after = words[part.end].norm if part.end < len(words) else ""
@@ -289,6 +291,22 @@ class _Reader:
                 if self.bare(part) and not (after == "of" and beyond in ("a", "an")):
                     return value + part.value, part.end
         return value, end
+
+    def joins_part(self, i: int) -> bool:
+        """Whether "and" stands at word i, as before a half ("a pint an a half" too)."""
+        words = self.words
+        return words[i].norm in _AND_HALF or (words[i].norm == "an" and words[i + 1].norm == "a")
+
+    def large_part(self, end: int, least: float) -> Number | None:
+        """ "One kilo and two hundred": grams or millilitres behind "and"."""
+        words = self.words
+        if end + 1 >= len(words) or words[end].norm not in _AND_HALF or least < _LEAST_GRAMS:
+            return None
+        part = read_number(words, end + 1)
+        fits = part is not None and not (part.word or part.fraction or part.vague)
+        if part is None or not fits or not 100 <= part.value < 1000 or not self.bare(part):
+            return None
+        return part if _ends_amount(words, part.end, large=False) else None
 
     def or_more(self, one: float, end: int) -> tuple[float, int]:
         """ "A cup or two": the middle of one and what stands behind "or"."""

@@ -166,7 +166,8 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
         return None
     last = near[-1]
     tare = place.before in ("less", "minus") and place.after in ("for", "of", "tare")
-    if tare or _guesses_again(words, place, last):
+    called = place.before == "it" and _norm(words, place.i - 2) == "call"
+    if tare or called or _guesses_again(words, place, last):
         return _amount(place, last.quantity, last.factor)
     if place.after == "of" and place.beyond in _WHOLE:
         return _part_of(place, last)

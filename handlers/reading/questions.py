@@ -161,7 +161,7 @@ def filled(q: Question, topic: Topic) -> Ask:
         case "batch" | "trench":
             mass, volume = q.amounts("mass"), q.amounts("volume")
             if topic == "batch":
-                mass = _of_bran(q) or mass
+                mass = [a.value for a in _of_bran(q)] or mass
             return Ask(
                 topic=topic,
                 mass_kg=mass[0] if mass else None,
@@ -215,13 +215,12 @@ def _dose(q: Question) -> Ask:
     )
 
 
-def _of_bran(q: Question) -> list[float]:
-    """Kilos that are said to be of bran."""
-    return [
-        a.value
-        for a in q.message.amounts
-        if a.quantity == "mass" and called_behind(q.message, a) == "bran"
-    ]
+def _of_bran(q: Question) -> list[Amount]:
+    """Masses in the words that ask, or else those that are said to be of bran."""
+    masses = [a for a in q.message.amounts if a.quantity == "mass"]
+    start, end = q.own
+    asked = [a for a in masses if start <= a.start < end]
+    return asked or [a for a in masses if called_behind(q.message, a) == "bran"]
 
 
 def _is_of_bran(q: Question, amount: Amount) -> bool:

@@ -26,7 +26,8 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
             again = len(between) <= _AGAIN_WORDS and _AGAIN.issuperset(between)
             exact = norms[amount.end : amount.end + 2] == ["to", "be"]  # "well, 4.8 to be exact"
             again = again and not _INSTEAD.isdisjoint(between)
-            if again or exact or _is_repair(between) or _is_same(between, last, amount):
+            called = between[-2:] == ["call", "it"]
+            if again or exact or called or _is_repair(between) or _is_same(between, last, amount):
                 out.pop()
         out.append(amount)
     return out
