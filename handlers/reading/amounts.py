@@ -4,10 +4,11 @@ from collections.abc import Collection, Sequence
 from functools import cache
 from typing import NamedTuple
 
-from handlers.practice.units import POUND_KG, celsius
+from handlers.practice.units import celsius
 from handlers.reading.acts import Units
 from handlers.reading.numbers import Number, digits_value, read_number
-from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES, MEASURE_NUMBERS
+from handlers.reading.numberwords import MEASURE_NUMBERS
+from handlers.reading.tails import AND_HALF, ENDINGS, LEAST_GRAMS, MASSY, Tails
 from handlers.reading.unitwords import (
     VESSEL_WORDS,
     Quantity,
@@ -15,7 +16,7 @@ from handlers.reading.unitwords import (
     unit_starts,
     unit_table,
 )
-from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
 
@@ -60,19 +61,11 @@ _HEDGES = (
 _HEDGE_STARTS = frozenset(hedge[0] for hedge in _HEDGES)
 _SMALL = 0.001
 """kg in a gram, litres in a millilitre."""
-_LEAST_GRAMS = 50
-"""From here on a bare number behind kilos or litres is one of grams or millilitres."""
 _LEAST_SPELLED = 20
 """From here on a number spelled out takes the last unit ("another three hundred")."""
-_AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
-_MASSY = ("mass", "volume")
 _DEGREES = ("celsius", "fahrenheit", "degrees")
 """Quantities that may well be below nought."""
 _OF_A = frozenset({"of", "de", "a", "an", "the", "my", "our", "that", "o"})
-_ENDINGS = words_in(
-    ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after on "
-    "at yesterday before for"
-) | {"\n"}
 _ONE_OF = words_in(
     "kilo kilogram pound lb litre liter pint quart gallon cup cupful tablespoon stone"
 )
@@ -82,8 +75,6 @@ _BEFORE_ONE = words_in(
 )
 _ONLY_ONE = words_in("last final first whole full")
 _OWNED = words_in("my his her our their your the its 's")
-_TIMES = frozenset({"x", "*", "×", "times"})
-_COUNTS = range(2, 51)
 _FILLED = frozenset({"full", "whole", "heaped"})
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
@@ -100,6 +91,7 @@ class _Reader:
         self.taken = taken
         self.table = unit_table(units)
         self.starts = unit_starts(units)
+        self.tails = Tails(words, self.table)
         self.last: Unit | None = None
 
     def read(self) -> tuple[Amount, ...]:
@@ -170,15 +162,15 @@ class _Reader:
         if found is None:
             return self.repeated(number)
         unit, end = found
-        value, end = self.with_tail(self.meant(number, unit), end, unit)
-        if number.word and unit.quantity in _MASSY and end < len(self.words):
-            value, end = self.or_more(value, end)
+        value, end = self.tails.added(self.meant(number, unit), end, unit)
+        if number.word and unit.quantity in MASSY and end < len(self.words):
+            value, end = self.tails.or_more(value, end)
         negative = self.is_negative(number.start)
-        if negative and self.last is not None and unit.quantity in _MASSY:
+        if negative and self.last is not None and unit.quantity in MASSY:
             negative = False  # "2.3 kg minus 300 g for the bowl"
         if negative and unit.quantity in _DEGREES:
             value, negative = -value, False
-        if unit.quantity in _MASSY:
+        if unit.quantity in MASSY:
             self.last = unit
         size = (
             unit.quantity == "volume"
@@ -197,13 +189,13 @@ class _Reader:
             size,
             liquid,
             negative,
-            unit.factor if unit.quantity in _MASSY and not unit.vessel else 0.0,
+            unit.factor if unit.quantity in MASSY and not unit.vessel else 0.0,
         )
 
     def meant(self, number: Number, unit: Unit) -> float:
         """The number, its point read as one of thousands where it would be a crumb ("1.500 g")."""
         head, _, group = self.words[number.start].norm.partition(".")
-        crumb = unit.quantity in _MASSY and unit.factor == _SMALL and head != "0"
+        crumb = unit.quantity in MASSY and unit.factor == _SMALL and head != "0"
         return number.value * 1000 if crumb and len(group) == 3 else number.value
 
     def unit(self, number: Number) -> tuple[Unit, int] | None:
@@ -264,64 +256,6 @@ class _Reader:
         free = not after[:1].isalpha() or after in ("in", "into", "to", "of")
         return (decimal and free) or (after == "of" and number.value <= 50)
 
-    def with_tail(self, value: float, end: int, unit: Unit) -> tuple[float, int]:
-        """ "a pint and a half", "two kilos three fifty", "2 lb 4": the part without its unit."""
-        words = self.words
-        smaller = _SMALLER.get((unit.quantity, unit.factor))
-        if smaller and end < len(words) and words[end].kind in ("number", "word"):
-            least, parts = smaller
-            part = read_number(words, end)
-            fits = part is not None and not part.word and least <= part.value < parts
-            large = least > 1  # "1 kg 200 beetroot", but not "2 lb 4 onions"
-            if part and fits and self.bare(part) and _ends_amount(words, part.end, large=large):
-                return value + part.value / parts, part.end
-        if end < len(words) and words[end].norm == "twice":
-            return value * 2, end + 1
-        if end + 1 < len(words) and words[end].norm in _TIMES and unit.quantity in _MASSY:
-            times = read_number(words, end + 1)
-            if times is not None and times.value in _COUNTS and self.bare(times):
-                return value * times.value, times.end  # "250 g x 4 packets"
-        if smaller and (part := self.large_part(end, smaller[0])):
-            return value + part.value / smaller[1], part.end
-        if end + 1 < len(words) and self.joins_part(end):
-            part = _half(words, end + 1) or read_number(words, end + 1)
-            if part is not None and part.fraction and part.value < 1:
-                after = words[part.end].norm if part.end < len(words) else ""
-                beyond = words[part.end + 1].norm if part.end + 1 < len(words) else ""
-                if self.bare(part) and not (after == "of" and beyond in ("a", "an")):
-                    return value + part.value, part.end
-        return value, end
-
-    def joins_part(self, i: int) -> bool:
-        """Whether "and" stands at word i, as before a half ("a pint an a half" too)."""
-        words = self.words
-        return words[i].norm in _AND_HALF or (words[i].norm == "an" and words[i + 1].norm == "a")
-
-    def large_part(self, end: int, least: float) -> Number | None:
-        """ "One kilo and two hundred": grams or millilitres behind "and"."""
-        words = self.words
-        if end + 1 >= len(words) or words[end].norm not in _AND_HALF or least < _LEAST_GRAMS:
-            return None
-        part = read_number(words, end + 1)
-        fits = part is not None and not (part.word or part.fraction or part.vague)
-        if part is None or not fits or not 100 <= part.value < 1000 or not self.bare(part):
-            return None
-        return part if _ends_amount(words, part.end, large=False) else None
-
-    def or_more(self, one: float, end: int) -> tuple[float, int]:
-        """ "A cup or two": the middle of one and what stands behind "or"."""
-        words, more = self.words, None
-        if words[end].norm == "or" and end + 1 < len(words):
-            more = read_number(words, end + 1)
-        if more is None or more.word or not one < more.value <= 4 or not self.bare(more):
-            return one, end
-        return (one + more.value) / 2, more.end
-
-    def bare(self, part: Number) -> bool:
-        """Whether no unit of its own stands right behind the part."""
-        at = part.end
-        return at >= len(self.words) or self.words[at].norm not in self.table
-
     def repeated(self, number: Number) -> Amount | None:
         """ "200 ml and then another 150": a bare number that takes the last unit."""
         words, start = self.words, number.start
@@ -330,9 +264,9 @@ class _Reader:
         if words[start].kind != "number" and number.value < _LEAST_SPELLED:
             return None
         after = words[number.end].norm if number.end < len(words) else "."
-        if words[start - 1].norm not in ("another", "plus", "+") or after not in _ENDINGS:
+        if words[start - 1].norm not in ("another", "plus", "+") or after not in ENDINGS:
             return None
-        grams = self.last.factor == 1 and number.value >= _LEAST_GRAMS  # "3 kilos, another 300"
+        grams = self.last.factor == 1 and number.value >= LEAST_GRAMS  # "3 kilos, another 300"
         value = number.value * (_SMALL if grams else self.last.factor)
         liquid = None if self.last.liquid is None else number.value * self.last.liquid
         return Amount(start, number.end, self.last.quantity, value, liquid_l=liquid)
@@ -388,7 +322,7 @@ class _Reader:
             return None
         unit = self.table.get(self.words[at].norm)
         if unit is not None and self.stands_for_one(at, unit):
-            value, end = self.with_tail(1.0, at + 1, unit)
+            value, end = self.tails.added(1.0, at + 1, unit)
             return Amount(at, end, unit.quantity, unit.factor * value)
         vessel = None
         if not at or self.words[at - 1].norm not in ("the", "my", "that"):
@@ -410,7 +344,7 @@ class _Reader:
         if before is not None and before.norm in ("per", "each", "every"):
             return True
         after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
-        if after in _AND_HALF and self.with_tail(1.0, at + 1, unit)[0] > 1:
+        if after in AND_HALF and self.tails.added(1.0, at + 1, unit)[0] > 1:
             return before is None or before.norm not in _DETERMINED
         if before is not None and before.norm in _ONLY_ONE:
             return True  # "the last kilo", "my final pound"
@@ -473,27 +407,6 @@ class _Reader:
             return start < 2 or words[start - 2].norm not in ("plus", "+")  # "plus minus 2 kg"
         free = start == 1 or words[start - 2].end < sign.start
         return sign.norm == "-" and sign.end == words[start].start and free
-
-
-_SMALLER = {
-    ("mass", 1.0): (50, 1000), ("volume", 1.0): (50, 1000),
-    ("mass", POUND_KG): (1, 16), ("mass", POUND_KG * 14): (1, 14),
-}  # fmt: skip
-"""By quantity and factor of a unit: the least bare number behind it that counts in the next
-smaller unit, and how many of those make one ("1 kg 200", "2 lb 4")."""
-
-
-def _ends_amount(words: Sequence[Word], i: int, *, large: bool) -> bool:
-    """Whether nothing that a bare number could count stands at word i; a large one counts none."""
-    if i >= len(words) or words[i].norm in _ENDINGS or words[i].norm in ("of", "worth", "o"):
-        return True
-    return large and words[i].norm in vocabulary()
-
-
-def _half(words: Sequence[Word], i: int) -> Number | None:
-    """A half in another language, behind the unit ("kilo y medio")."""
-    foreign = words[i].norm in FOREIGN_HALVES and words[i - 1].norm in FOREIGN_AND
-    return Number(i, i + 1, 0.5, fraction=True) if foreign else None
 
 
 def _is_price_of(words: Sequence[Word], last: Amount, i: int) -> bool:
