@@ -79,8 +79,10 @@ def without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
             return parts  # "2 kg, total 14 kg now"
         rest = not _REST.isdisjoint(norms[a.end : group.end])
         first = (len(parts) > 1 or rest) and a is amounts[0]
-        listed = not _has_thing(group, a) and all(_has_thing(group, b) for b in parts)
-        first = first and (listed or not {":", "("}.isdisjoint(norms[a.end : amounts[1].start]))
+        first = first and (
+            not {":", "("}.isdisjoint(norms[a.end : amounts[1].start])
+            or (not _has_thing(group, a) and all(_has_thing(group, b) for b in parts))
+        )
         if parts and (told or first):
             summed = sum(b.value for b in parts)
             if abs(summed - a.value) <= (0.05 if told else 0.01) * a.value:
