@@ -6,10 +6,10 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Layer
 from handlers.reading.amounts import Amount
-from handlers.reading.materials import makeup
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
-from handlers.reading.quantities import of_what
+from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
@@ -37,7 +37,11 @@ def allotted(layers: Sequence[Layer], message: Message) -> list[Layer]:
     refs = _refs(message)
     if len({ref.name for ref in refs}) < 2:
         return []
-    masses = [a for a in message.amounts if a.quantity == "mass" and not of_what(message, a)]
+    masses = [
+        a
+        for a in message.amounts
+        if a.quantity == "mass" and not of_what(message, a) and not is_drawn(message, a)
+    ]
     parts = _parts(message, refs, masses)
     if len({part.ref.name for part in parts}) < 2 or len(parts) != len(refs):
         return []

@@ -6,11 +6,12 @@ from itertools import repeat
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amounts import Amount
 from handlers.reading.jests import is_only_a_jest
-from handlers.reading.materials import makeup
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value, read_number
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.quantities import amount_sum
+from handlers.reading.retold import without_restated
 from handlers.reading.sentences import Clause
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
@@ -98,6 +99,7 @@ def amend_from(message: Message, rule: str) -> Amend:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
     amounts = _owned(message, amounts) or amounts
+    amounts = [a for a in amounts if _sense_at(message, a.start) != "ask"] or amounts
     right = [a for a in amounts if _stands_against(message, a)]
     if len(amounts) > 1 and len(right) == 1:  # "the clams were 9 lb, not 7"
         clause = next((c for c in message.clauses if c.start <= right[0].start < c.end), None)
@@ -107,6 +109,7 @@ def amend_from(message: Message, rule: str) -> Amend:
     if besides:  # what follows is of another record
         kept &= set(range(_clause_start(message, besides[0])))
         amounts = [a for a in amounts if a.start in kept] or amounts[:1]
+    amounts = _last_said(message, without_restated(message.norms, amounts))
     amounts = _in_the_other_unit(message) or _more_like(message) or amounts
     mass, volume = amount_sum(amounts)
     meant = message.norms.index("meant") if "meant" in message.norms else 0
@@ -155,6 +158,31 @@ def _is_another(message: Message, amount: Amount) -> bool:
     words = norms[clause.start : clause.end]
     own = any(clause.start <= b.start < clause.end for b in message.bins)
     return own or not _BESIDES.isdisjoint(words) or clause.verb.verb.plain == "forget"
+
+
+def _last_said(message: Message, amounts: list[Amount]) -> list[Amount]:
+    """ "I wrote 5 kg, it is 500 g only", "make it 5 kg, one kilo was the bag": the right figure."""
+    if len(amounts) < 2 or amounts[0].quantity != amounts[1].quantity:
+        return amounts
+    norms, (first, second) = message.norms, amounts[:2]
+    between = norms[first.end : second.start]
+    corrected = not _IT_IS.isdisjoint(between)
+    if not corrected and not _JOINED.isdisjoint(between) and _DENIED.isdisjoint(between):
+        return amounts
+    lead = norms[max(0, first.start - 4) : first.start]
+    right = not _RIGHT.isdisjoint(lead) and lead[-1:] != ["by"]
+    right = right or not _DENIED.isdisjoint(between)
+    return [first] if right and not corrected else [second]
+
+
+_JOINED = words_in("and & plus + n then another")
+_DENIED = words_in("no not nao nicht non nie")
+_IT_IS = words_in("it its meant correct should actual actually right real wait sorry")
+_RIGHT = words_in("make was its is 's foram eran fue war should thats")
+
+
+def _sense_at(message: Message, i: int) -> str:
+    return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
 
 
 def _clause_start(message: Message, i: int) -> int:

@@ -8,9 +8,10 @@ from collections.abc import Collection, Sequence
 
 from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount, single_amounts
-from handlers.reading.bareamounts import with_bare_amounts
+from handlers.reading.bareamounts import is_second_guess, with_bare_amounts
 from handlers.reading.numbers import Number, read_number
 from handlers.reading.spans import indexes
+from handlers.reading.unitwords import unit_table
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
@@ -39,6 +40,7 @@ def read_amounts(
         return with_bare_amounts(words, units, taken, ())
     norms = [word.norm for word in words]
     joined = _counted(words, norms, _said_once(norms, _joined(words, norms, single)))
+    joined = _sized(norms, joined, units)
     if not _TIMES.keys().isdisjoint(norms):
         joined = _compared(norms, joined, taken)
     whole = with_bare_amounts(words, units, taken, joined)
@@ -77,12 +79,16 @@ def _as_one(
         ranges = between == ["and"]
     if not between:  # "1kg-2kg": the hyphen was taken for one within a word
         ranges = words[amount.start].start - words[last.end - 1].end == 1
-    if ranges and last.value < amount.value:
+    guessed = is_second_guess(norms[last.end : amount.start])
+    guessed = guessed and 1 / _ALIKE <= amount.value / (last.value or 1.0) <= _ALIKE
+    if guessed or (ranges and last.value < amount.value):
         middle = (last.value + amount.value) / 2
         return amount._replace(start=last.start, value=middle, vague=True)
     return None
 
 
+_ALIKE = 1.5
+"""Times the less that the greater of two guesses at one amount may be."""
 _ABOUT = frozenset({"about", "~", "maybe", "perhaps", "around"})
 
 
@@ -134,6 +140,21 @@ def _counted(
     return out
 
 
+def _sized(norms: Sequence[str], amounts: list[Amount], units: Units) -> list[Amount]:
+    """ "Half a bucket of peel (the 5 L bucket)": a vessel holds what is told of its size."""
+    sizes = {norms[a.end - 1].removesuffix("s"): a.value for a in amounts if a.size}
+    if not sizes or all(a.size or not a.vessel for a in amounts):
+        return amounts
+    out = []
+    for amount in amounts:
+        size = sizes.get(norms[amount.end - 1].removesuffix("s"))
+        usual = unit_table(units).get(norms[amount.end - 1])
+        if size is not None and usual is not None and amount.vessel and not amount.size:
+            amount = amount._replace(value=amount.value / usual.factor * size)
+        out.append(amount)
+    return out
+
+
 def _compared(
     norms: Sequence[str], amounts: Sequence[Amount], taken: Collection[int]
 ) -> list[Amount]:
@@ -144,21 +165,44 @@ def _compared(
         times = _TIMES.get(norm)
         if times is None or i in held:
             continue
-        behind = _THAT if norm != "same" else _SAME_GOES
-        end = next((i + len(w) for w in behind if tuple(norms[i + 1 : i + 1 + len(w)]) == w), None)
+        end = _end_of_likeness(norms, i)
         near = [a for a in amounts if a.factor and not a.size and 0 < i - a.end <= _LIKE_REACH]
-        if end is not None and near:
-            of = near[-1]
-            end = i + 1 if norm == "same" else end + 1
-            out.append(of._replace(start=i, end=end, value=of.value * times, liquid_l=None))
+        if end and near:
+            liquid = None if near[-1].liquid_l is None else near[-1].liquid_l * times
+            like = near[-1]._replace(start=i, end=end, value=near[-1].value * times)
+            out.append(like._replace(liquid_l=liquid))
     return sorted(out)
 
 
+def _end_of_likeness(norms: Sequence[str], i: int) -> int:
+    """Index behind "half that", "the same" and the like at word i; 0 if nothing is likened."""
+    after = norms[i + 1 : i + 2]
+    if norms[i] in ("same", "ditto"):
+        stops = not after or after[0] in _STOPS
+        said_anew = norms[i + 2 : i + 3] and norms[i + 2][0].isdigit()  # "same, 4 lb"
+        goes = stops and norms[i - 1] != "the" and not said_anew
+        return i + 1 if goes or (after and after[0] in _SAME_GOES) else 0
+    for words in _THAT:
+        end = i + 1 + len(words)
+        if tuple(norms[i + 1 : end]) == words:
+            said_of_it = norms[end : end + 1] != [] and norms[end] in _IS
+            return 0 if said_of_it else end  # "more than half of that was naan"
+    return 0
+
+
+_IS = words_in("was were is are")
 _THAT = (("that",), ("as", "much"), ("of", "that"), ("this",))
-_SAME_GOES = tuple(
-    (word,) for word in ("in", "into", "to", "for", "from", "off", "out", "amount", "weight")
-)
-_TIMES = {"half": 0.5, "twice": 2.0, "double": 2.0, "triple": 3.0, "treble": 3.0, "same": 1.0}
+_SAME_GOES = words_in("in into to for from off out amount weight again too")
+_STOPS = words_in(", . ;") | {"\n"}
+_TIMES = {
+    "half": 0.5,
+    "twice": 2.0,
+    "double": 2.0,
+    "triple": 3.0,
+    "treble": 3.0,
+    "same": 1.0,
+    "ditto": 1.0,
+}
 _LIKE_REACH = 10
 """Words between an amount and what is compared with it, at most."""
 
@@ -167,7 +211,8 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     """The number of packs whose size the amount is, if it is one."""
     at = amount.start
     behind = norms[amount.end : amount.end + 2]
-    each = behind[:1] in (["each"], ["apiece"], ["ea"]) or _is_a_pack(behind)
+    each = behind[:1] in (["each"], ["apiece"], ["ea"]) or behind == ["in", "each"]
+    each = each or _is_a_pack(behind)
     if at > 1 and norms[at - 1] == "each":
         each, at = True, at - 1
     while at > 0 and norms[at - 1] in ("about", "roughly", "~"):
@@ -177,7 +222,7 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
         return _times_before(words, norms, at)
     if norms[amount.end : amount.end + 1] and norms[amount.end] in _PACKS:
         return _count_at(words, at - 1, at)  # "three 2 lb bags"
-    if lead not in ("of", "at", "x") and not (each and lead in (",", "(", ":", "-", "with", ".")):
+    if lead not in ("of", "at", "x") and not each:
         return None
     pack = _pack_before(norms, at - 2, _BEFORE_EACH if each else 1)
     if pack < 1:

@@ -4,10 +4,11 @@ from collections.abc import Collection, Sequence
 from functools import cache
 from typing import NamedTuple
 
-from handlers.practice.units import POUND_KG, celsius
+from handlers.practice.units import celsius
 from handlers.reading.acts import Units
 from handlers.reading.numbers import Number, digits_value, read_number
-from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES, MEASURE_NUMBERS
+from handlers.reading.numberwords import MEASURE_NUMBERS
+from handlers.reading.tails import AND_HALF, ENDINGS, LEAST_GRAMS, MASSY, Tails
 from handlers.reading.unitwords import (
     VESSEL_WORDS,
     Quantity,
@@ -60,16 +61,11 @@ _HEDGES = (
 _HEDGE_STARTS = frozenset(hedge[0] for hedge in _HEDGES)
 _SMALL = 0.001
 """kg in a gram, litres in a millilitre."""
-_LEAST_GRAMS = 50
-"""From here on a bare number behind kilos or litres is one of grams or millilitres."""
-_AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
-_MASSY = ("mass", "volume")
+_LEAST_SPELLED = 20
+"""From here on a number spelled out takes the last unit ("another three hundred")."""
 _DEGREES = ("celsius", "fahrenheit", "degrees")
 """Quantities that may well be below nought."""
-_OF_A = frozenset({"of", "a", "an", "the", "my", "our", "that", "o"})
-_ENDINGS = words_in(
-    ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after"
-) | {"\n"}
+_OF_A = frozenset({"of", "de", "a", "an", "the", "my", "our", "that", "o"})
 _ONE_OF = words_in(
     "kilo kilogram pound lb litre liter pint quart gallon cup cupful tablespoon stone"
 )
@@ -81,7 +77,8 @@ _ONLY_ONE = words_in("last final first whole full")
 _OWNED = words_in("my his her our their your the its 's")
 _FILLED = frozenset({"full", "whole", "heaped"})
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
-_MONEY_SIGNS = frozenset({"£", "$", "€"})
+_NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
+_MONEY_SIGNS = frozenset({"£", "$", "€", "rs", "ksh"})
 _FOOT_MARKS = frozenset({"'", "′"})
 
 
@@ -94,6 +91,7 @@ class _Reader:
         self.taken = taken
         self.table = unit_table(units)
         self.starts = unit_starts(units)
+        self.tails = Tails(words, self.table)
         self.last: Unit | None = None
 
     def read(self) -> tuple[Amount, ...]:
@@ -102,7 +100,7 @@ class _Reader:
         for i, word in enumerate(self.words):
             if not (word.kind == "number" or word.norm in leads) or i in self.taken:
                 continue
-            if out and i < out[-1].end:
+            if out and (i < out[-1].end or _is_price_of(self.words, out[-1], i)):
                 continue
             amount = self.at(i)
             if amount is not None:
@@ -115,6 +113,8 @@ class _Reader:
             return self.acidity(i)
         if norm in _MONEY_SIGNS:
             return self.price(i)
+        if self.is_label(i):
+            return None
         number = read_number(self.words, i)
         if number is None:
             return self.vessel_of(i)
@@ -122,6 +122,11 @@ class _Reader:
             return None
         unit = self.unit(number)
         return self.area(number, unit) or self.measured(number, unit) or self.nested(number)
+
+    def is_label(self, i: int) -> bool:
+        """ "Flat 101 - 500 g": a number that names a household and begins no range."""
+        after = self.words[i + 1].norm if i + 1 < len(self.words) else ""
+        return after == "-" and i > 0 and self.words[i - 1].norm in _NUMBERED
 
     def acidity(self, i: int) -> Amount | None:
         at = i + 1
@@ -157,13 +162,15 @@ class _Reader:
         if found is None:
             return self.repeated(number)
         unit, end = found
-        value, end = self.with_tail(self.meant(number, unit), end, unit)
+        value, end = self.tails.added(self.meant(number, unit), end, unit)
+        if number.word and unit.quantity in MASSY and end < len(self.words):
+            value, end = self.tails.or_more(value, end)
         negative = self.is_negative(number.start)
-        if negative and self.last is not None and unit.quantity in _MASSY:
+        if negative and self.last is not None and unit.quantity in MASSY:
             negative = False  # "2.3 kg minus 300 g for the bowl"
         if negative and unit.quantity in _DEGREES:
             value, negative = -value, False
-        if unit.quantity in _MASSY:
+        if unit.quantity in MASSY:
             self.last = unit
         size = (
             unit.quantity == "volume"
@@ -182,13 +189,13 @@ class _Reader:
             size,
             liquid,
             negative,
-            unit.factor if unit.quantity in _MASSY and not unit.vessel else 0.0,
+            unit.factor if unit.quantity in MASSY and not unit.vessel else 0.0,
         )
 
     def meant(self, number: Number, unit: Unit) -> float:
         """The number, its point read as one of thousands where it would be a crumb ("1.500 g")."""
         head, _, group = self.words[number.start].norm.partition(".")
-        crumb = unit.quantity in _MASSY and unit.factor == _SMALL and head != "0"
+        crumb = unit.quantity in MASSY and unit.factor == _SMALL and head != "0"
         return number.value * 1000 if crumb and len(group) == 3 else number.value
 
     def unit(self, number: Number) -> tuple[Unit, int] | None:
@@ -229,7 +236,7 @@ class _Reader:
 
     def fits(self, number: Number, unit: Unit, spelling: str) -> bool:
         digits = self.words[number.start].kind == "number"
-        if len(spelling) == 1 and spelling != "%" and not digits:
+        if len(spelling) == 1 and spelling not in ("%", "k") and not digits:
             return False
         if spelling in ("c", "f") and number.value < 8:
             return False
@@ -243,45 +250,23 @@ class _Reader:
         """ "1.8k", "2k of skins": k is a kilo where a thousand makes no sense."""
         words, at = self.words, number.end + 1
         after = words[at].norm if at < len(words) else ""
+        if number.word:
+            return False
         decimal = "." in words[number.start].norm and number.value < 30
         free = not after[:1].isalpha() or after in ("in", "into", "to", "of")
         return (decimal and free) or (after == "of" and number.value <= 50)
 
-    def with_tail(self, value: float, end: int, unit: Unit) -> tuple[float, int]:
-        """ "a pint and a half", "two kilos three fifty", "2 lb 4": the part without its unit."""
-        words = self.words
-        smaller = _SMALLER.get((unit.quantity, unit.factor))
-        if smaller and end < len(words) and words[end].kind in ("number", "word"):
-            least, parts = smaller
-            part = read_number(words, end)
-            fits = part is not None and not part.word and least <= part.value < parts
-            if part and fits and self.bare(part) and _ends_amount(words, part.end):
-                return value + part.value / parts, part.end
-        if end < len(words) and words[end].norm == "twice":
-            return value * 2, end + 1
-        if end + 1 < len(words) and words[end].norm in _AND_HALF:
-            part = _half(words, end + 1) or read_number(words, end + 1)
-            if part is not None and part.fraction and part.value < 1:
-                after = words[part.end].norm if part.end < len(words) else ""
-                beyond = words[part.end + 1].norm if part.end + 1 < len(words) else ""
-                if self.bare(part) and not (after == "of" and beyond in ("a", "an")):
-                    return value + part.value, part.end
-        return value, end
-
-    def bare(self, part: Number) -> bool:
-        """Whether no unit of its own stands right behind the part."""
-        at = part.end
-        return at >= len(self.words) or self.words[at].norm not in self.table
-
     def repeated(self, number: Number) -> Amount | None:
         """ "200 ml and then another 150": a bare number that takes the last unit."""
         words, start = self.words, number.start
-        if self.last is None or words[number.end - 1].kind != "number" or start == 0:
+        if self.last is None or number.word or number.fraction or start == 0:
+            return None
+        if words[start].kind != "number" and number.value < _LEAST_SPELLED:
             return None
         after = words[number.end].norm if number.end < len(words) else "."
-        if words[start - 1].norm not in ("another", "plus", "+") or after not in _ENDINGS:
+        if words[start - 1].norm not in ("another", "plus", "+") or after not in ENDINGS:
             return None
-        grams = self.last.factor == 1 and number.value >= _LEAST_GRAMS  # "3 kilos, another 300"
+        grams = self.last.factor == 1 and number.value >= LEAST_GRAMS  # "3 kilos, another 300"
         value = number.value * (_SMALL if grams else self.last.factor)
         liquid = None if self.last.liquid is None else number.value * self.last.liquid
         return Amount(start, number.end, self.last.quantity, value, liquid_l=liquid)
@@ -303,7 +288,7 @@ class _Reader:
             if exact is not None and not exact.vessel:
                 return exact
         inner = self.vessel_at(at) if words[at].kind == "word" else None
-        if inner is None and words[at].kind == "number":
+        if inner is None:
             size = read_number(words, at)
             inner = None if size is None else self.measured(size, self.unit(size))
         if inner is None or not (inner.size or inner.vessel):
@@ -337,7 +322,7 @@ class _Reader:
             return None
         unit = self.table.get(self.words[at].norm)
         if unit is not None and self.stands_for_one(at, unit):
-            value, end = self.with_tail(1.0, at + 1, unit)
+            value, end = self.tails.added(1.0, at + 1, unit)
             return Amount(at, end, unit.quantity, unit.factor * value)
         vessel = None
         if not at or self.words[at - 1].norm not in ("the", "my", "that"):
@@ -359,7 +344,7 @@ class _Reader:
         if before is not None and before.norm in ("per", "each", "every"):
             return True
         after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
-        if after in _AND_HALF and self.with_tail(1.0, at + 1, unit)[0] > 1:
+        if after in AND_HALF and self.tails.added(1.0, at + 1, unit)[0] > 1:
             return before is None or before.norm not in _DETERMINED
         if before is not None and before.norm in _ONLY_ONE:
             return True  # "the last kilo", "my final pound"
@@ -424,23 +409,10 @@ class _Reader:
         return sign.norm == "-" and sign.end == words[start].start and free
 
 
-_SMALLER = {
-    ("mass", 1.0): (50, 1000), ("volume", 1.0): (50, 1000),
-    ("mass", POUND_KG): (1, 16), ("mass", POUND_KG * 14): (1, 14),
-}  # fmt: skip
-"""By quantity and factor of a unit: the least bare number behind it that counts in the next
-smaller unit, and how many of those make one ("1 kg 200", "2 lb 4")."""
-
-
-def _ends_amount(words: Sequence[Word], i: int) -> bool:
-    """Whether nothing that a bare number could count stands at word i."""
-    return i >= len(words) or words[i].norm in _ENDINGS or words[i].norm in ("of", "worth", "o")
-
-
-def _half(words: Sequence[Word], i: int) -> Number | None:
-    """A half in another language, behind the unit ("kilo y medio")."""
-    foreign = words[i].norm in FOREIGN_HALVES and words[i - 1].norm in FOREIGN_AND
-    return Number(i, i + 1, 0.5, fraction=True) if foreign else None
+def _is_price_of(words: Sequence[Word], last: Amount, i: int) -> bool:
+    """ "50 shillings a kilo", "120 rupees per kg": what the money buys, and no amount."""
+    per = words[i - 1].norm == "per" and last.end == i - 1
+    return last.quantity == "money" and (per or (last.end == i and words[i].norm in ("a", "an")))
 
 
 @cache

@@ -11,8 +11,9 @@ from handlers.reading.amounts import Amount
 from handlers.reading.doers import is_sender
 from handlers.reading.groups import whole_of
 from handlers.reading.liquid import drawn, litres
-from handlers.reading.materials import makeup
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.ofwhat import of_what
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.vocabulary import words_in
 
@@ -48,6 +49,8 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     days, doers = _days(message), _doers(message)
     if len(days) < 2 and len(doers) < 2:
         return []
+    if rest := _rest_of(layer, message, days):
+        return rest
     whole = whole_of(message)
     amounts = [] if whole is None else sorted(scrap_amounts(whole))
     if len(amounts) == 1:
@@ -67,6 +70,24 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     return parts
 
 
+def _rest_of(layer: Layer, message: Message, days: Sequence[_Mark[date]]) -> list[Layer]:
+    """ "2.6 kg this week: 1.1 on Monday, the rest today": a layer for the part and for the rest."""
+    masses = [a for a in message.amounts if a.quantity == "mass" and not of_what(message, a)]
+    if len(masses) != 2 or not message.has(_REST, masses[1].end) or len(days) < 2:
+        return []
+    total, part = masses
+    dates = [m.value for m in days if m.start >= total.end][-2:]
+    if part.value >= total.value or len(dates) < 2:
+        return []
+    return [
+        replace(layer, mass_kg=value, volume_l=None, on=day)
+        for value, day in zip((part.value, total.value - part.value), dates, strict=True)
+    ]
+
+
+_REST = words_in("rest remainder balance remaining")
+
+
 def _days(message: Message) -> list[_Mark[date]]:
     told = [d for d in message.days if not d.aside and d.past <= message.today]
     return [_Mark(d.start, d.end, d.past) for d in told]
@@ -83,7 +104,7 @@ def _doers(message: Message) -> list[_Mark[str | None]]:
     return sorted(found + [_Mark(i, i + 1, None) for i, n in enumerate(message.norms) if n in _ME])
 
 
-_ME = words_in("me mine i my")
+_ME = words_in("me mine i my myself self")
 
 
 def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> list[_T]:
@@ -107,6 +128,9 @@ def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
     """What each amount is marked with, right behind it or right before it; empty if not all are."""
     if len(marks) < len(amounts):
         return []
+    led = [[m for m in marks if m.end == a.start] for a in amounts]
+    if all(led):
+        return [found[0].value for found in led]  # "me 1.2 kg, Tom 800 g"
     ends = [*(a.start for a in amounts[1:]), amounts[-1].end + _NEAR]
     behind = [
         [m for m in marks if a.end <= m.start < end and m.start - a.end < _NEAR]
@@ -119,7 +143,13 @@ def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
         [m for m in marks if start <= m.start and 0 <= a.start - m.end < _NEAR]
         for start, a in zip(starts, amounts, strict=False)
     ]
-    return [found[-1].value for found in before] if all(before) else []
+    if all(before):
+        return [found[-1].value for found in before]
+    if len(marks) != len(amounts):
+        return []
+    apart = (max(m.start - a.end, a.start - m.end) for m, a in zip(marks, amounts, strict=True))
+    near = all(distance < _NEAR for distance in apart)
+    return [mark.value for mark in marks] if near else []  # "7 kg yesterday, today 9 kg"
 
 
 _NEAR = 5

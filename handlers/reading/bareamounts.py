@@ -1,13 +1,13 @@
 """Numbers without a unit of their own, that take one told elsewhere in the message."""
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence, Set
 from typing import NamedTuple
 
 from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount
 from handlers.reading.daywords import WEEKDAYS
-from handlers.reading.numbers import digits_value
-from handlers.reading.numberwords import UNITS
+from handlers.reading.numbers import digits_value, read_number
+from handlers.reading.numberwords import TENS, UNITS
 from handlers.reading.spans import indexes
 from handlers.reading.unitwords import Quantity, Unit, unit_table
 from handlers.reading.vocabulary import vocabulary, words_in
@@ -16,7 +16,10 @@ from handlers.reading.words import Word
 _SHORT_UNITS = words_in(
     "kg kgs kilo kilos g grams gm lb lbs pounds oz ounces l litres liters ml mls"
 )
-_ENDINGS = words_in(". , ; ! ? ) ☺ in into to and n & so then all both + — -") | {"\n", ""}
+_ENDINGS = words_in(". , ; ! ? ) ☺ in into to and n & so then left remaining all both + — -") | {
+    "\n",
+    "",
+}
 _NO_MEASURE = words_in(
     "bin room plot no number at by until till # page flat house apartment bus route on since ph "
     "temp day layer block degrees bucket tub keg barrel drum bed row from @ before after version "
@@ -26,27 +29,31 @@ _NO_MEASURE = words_in(
 _CLOCK = words_in("am pm h hrs hours oclock % ° degrees celsius c days weeks cm m mm ft")
 _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
 _LISTED = frozenset({",", "and", "&", "n", "plus", "+"})
-_PERHAPS = words_in("maybe perhaps possibly")
-_WHOLE = words_in("it that which them")
+_WHOLE = words_in("it that thats which them this those")
 _NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
+_LEAST_SPELLED = 20
+"""From here on a number spelled out is read as one in figures ("and four hundred of pastry")."""
 _NEAR = 14
 """Words between a unit and a bare number that shares it, at most."""
 
 
 class _Place(NamedTuple):
-    """A bare number at words[i], between two words."""
+    """A bare number at words[i:end], between two words."""
 
     i: int
+    end: int
     value: float
     before: str
     after: str
     beyond: str
+    dated: bool = False
+    """A day stands behind it."""
 
     @property
     def ends(self) -> bool:
         """Whether nothing that it could count follows."""
         out_of = self.after in ("from", "off") and self.before in _LISTED
-        return self.after in _ENDINGS or out_of
+        return self.after in _ENDINGS or out_of or self.dated
 
 
 def with_bare_amounts(
@@ -61,36 +68,55 @@ def with_bare_amounts(
     table = unit_table(units)
     apart = None if known else _unit_apart(words, table)
     more: list[Amount] = []
-    for i in free:
-        value = digits_value(words[i].norm) or UNITS.get(words[i].norm)
-        if not value:
-            continue
-        before, after, beyond = (_norm(words, k) for k in (i - 1, i + 1, i + 2))
-        place = _Place(i, value, before, after, beyond)
-        if place.before in _NO_MEASURE or place.after in _CLOCK:
+    for i, end, value in free:
+        before, after, beyond = (_norm(words, k) for k in (i - 1, end, end + 1))
+        dated = end in taken and after in _DAY_STARTS
+        place = _Place(i, end, value, before, after, beyond, dated)
+        named = i - 1 in taken and _is_decimal(words[i])  # "shed bin 1.9"
+        counts = place.before in _NO_MEASURE and not (named or _is_weighed(words, i))
+        if counts or place.after in _CLOCK:
             continue
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
             earlier = [a for a in known if a.end <= i]
-            amount = _of_a_day(place, earlier, taken)
-            if amount is None and words[i].kind == "word":
+            amount = _of_a_day(place, earlier) or _for_bin(words, place, earlier, taken)
+            if amount is None and words[i].kind == "word" and value < _LEAST_SPELLED:
                 amount = _spelled(place, earlier)
             elif amount is None:
-                amount = _shared(words, place, earlier) or _shared_ahead(
-                    place, known, decimal=_is_decimal(words[i]), in_named=i - 1 in taken
-                )
+                amount = _shared(words, place, earlier) or _shared_ahead(words, place, known, taken)
         if amount is not None:
             more.append(amount)
     return tuple(sorted((*found, *more))) if more else tuple(found)
 
 
-def _free_numbers(words: Sequence[Word], held: Collection[int], *, spelled: bool) -> list[int]:
-    """Words that are numbers of no amount yet; those spelled out only beside an amount."""
-    return [
-        i
-        for i, word in enumerate(words)
-        if (word.kind == "number" or (spelled and word.norm in UNITS)) and i not in held
-    ]
+def _is_weighed(words: Sequence[Word], i: int) -> bool:
+    """ "I weighed it at 3.8": the figure that the scales showed."""
+    lead = [word.norm for word in words[max(0, i - 3) : i]]
+    return lead[-1:] == ["at"] and not _WEIGHED.isdisjoint(lead)
+
+
+_WEIGHED = words_in("weighed weighs weigh scales scale")
+
+
+def _free_numbers(
+    words: Sequence[Word], held: Set[int], *, spelled: bool
+) -> list[tuple[int, int, float]]:
+    """Numbers of no amount yet, with their ends; those spelled out only beside an amount."""
+    out: list[tuple[int, int, float]] = []
+    behind = 0
+    for i, word in enumerate(words):
+        if i in held or i < behind:
+            continue
+        if word.kind == "number":
+            behind, value = i + 1, digits_value(word.norm)
+        elif spelled and (word.norm in UNITS or word.norm in TENS):
+            number = read_number(words, i)
+            behind, value = (i + 1, None) if number is None else (number.end, number.value)
+        else:
+            continue
+        if value and held.isdisjoint(range(i, behind)):
+            out.append((i, behind, value))
+    return out
 
 
 def _norm(words: Sequence[Word], i: int) -> str:
@@ -139,10 +165,12 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     if not near:
         return None
     last = near[-1]
-    if place.before in ("less", "minus") and place.after in ("for", "of", "tare") and near:
+    tare = place.before in ("less", "minus") and place.after in ("for", "of", "tare")
+    called = place.before == "it" and _norm(words, place.i - 2) == "call"
+    if tare or called or _guesses_again(words, place, last):
         return _amount(place, last.quantity, last.factor)
-    if _guesses_again(place, last) or _is_part_of(place, last):
-        return _amount(place, last.quantity, last.factor)
+    if place.after == "of" and place.beyond in _WHOLE:
+        return _part_of(place, last)
     if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
         return _amount(place, last.quantity, last.factor)
     if place.after in ("of", "o") and place.before in _LISTED and place.beyond not in _NOT_THINGS:
@@ -151,7 +179,7 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     if place.before == "(" and last.end == place.i - 1 and place.after == ")":
         return None  # "half a kilo (0.5)"
     if not place.ends:
-        return _for_bin(place, last)
+        return None
     if _is_decimal(words[place.i]):
         large = [a for a in near if a.factor >= _LARGE]
         return _amount(place, large[-1].quantity, large[-1].factor) if large else None
@@ -163,14 +191,12 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
     return _amount(place, last.quantity, last.factor) if named and small else None
 
 
-def _of_a_day(place: _Place, before: Sequence[Amount], taken: Collection[int]) -> Amount | None:
+def _of_a_day(place: _Place, before: Sequence[Amount]) -> Amount | None:
     """ "Ten kilos yesterday and two today": the day stands behind the number."""
-    if not before or place.before not in _LISTED or place.i + 1 not in taken:
+    near = [a for a in before[-1:] if place.i - a.end <= _NEAR]
+    if not near or place.before not in _LISTED or not place.dated:
         return None
-    last = before[-1]
-    if place.after not in _DAY_STARTS or place.i - last.end > _NEAR:
-        return None
-    return _amount(place, last.quantity, last.factor)
+    return _amount(place, near[-1].quantity, near[-1].factor)
 
 
 _DAY_STARTS = WEEKDAYS.keys() | words_in("today yesterday this last on tonight")
@@ -190,48 +216,96 @@ _LARGE = 0.4
 _SMALL = 0.001
 
 
-def _for_bin(place: _Place, last: Amount) -> Amount | None:
-    """ "1 kg for the hall, 400 for the shed"."""
-    listed = place.after == "for" and place.before in _LISTED
-    if not listed or last.factor != 1 or not 100 <= place.value < 1000:
+_LEAST_GRAMS = 50
+
+
+def _for_bin(
+    words: Sequence[Word], place: _Place, before: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """ "1 kg for the hall, 400 for the shed", "2 kg in the hall and 3 in the shed"."""
+    from_me = place.after == "from" and place.beyond in ("me", "us")
+    if from_me and before and place.before in _LISTED and before[-1].factor >= _LARGE:
+        return _amount(place, before[-1].quantity, before[-1].factor)  # "2 kg from Tom, 1 from me"
+    if not before or place.after not in _TO_BIN or place.i - before[-1].end > _NEAR:
         return None
-    return _amount(place, last.quantity, _SMALL)
+    last, at = before[-1], place.end + 1
+    at += at < len(words) and words[at].norm in ("the", "our", "my")
+    grams = last.factor == 1 and _LEAST_GRAMS <= place.value < 1000
+    amount = _amount(place, last.quantity, _SMALL if grams else last.factor)
+    put = place.before in _PUT and amount.value <= last.value
+    if place.after == "for" and not put:
+        return amount if grams and place.before in _LISTED else None
+    return amount if (put or place.before in _LISTED) and at in taken else None
 
 
-def _guesses_again(place: _Place, last: Amount) -> bool:
+_TO_BIN = words_in("in into to for")
+_PUT = words_in("put took tipped added chucked dumped went gave threw")
+
+
+def is_second_guess(between: Sequence[str]) -> bool:
+    """Whether nothing but doubt stands between two figures ("700 g, may have been 800")."""
+    return _PERHAPS_SAID.issuperset(between) and not _PERHAPS.isdisjoint(between)
+
+
+_PERHAPS = words_in("maybe perhaps possibly may might could")
+_PERHAPS_SAID = _PERHAPS | words_in(", ( or so thereabouts ish even may might could have been be")
+
+
+def _guesses_again(words: Sequence[Word], place: _Place, last: Amount) -> bool:
     """ "5 lbs, maybe 6, of pears"."""
-    if place.before not in _PERHAPS or last.end < place.i - 3:
-        return False
-    return 0.5 <= place.value * last.factor / (last.value or 1.0) <= 2
+    between = [words[k].norm for k in range(last.end, place.i)]
+    return is_second_guess(between) and 0.5 <= place.value * last.factor / (last.value or 1.0) <= 2
 
 
-def _is_part_of(place: _Place, last: Amount) -> bool:
-    """ "3.1 kg, 1.1 of it meat"."""
-    part = place.after == "of" and place.beyond in _WHOLE
-    return part and place.value * last.factor < last.value
+def _part_of(place: _Place, last: Amount) -> Amount | None:
+    """ "3.1 kg, 1.1 of it meat", "2 kg, 300 of that cheese"."""
+    grams = last.factor == 1 and place.value >= _LEAST_GRAMS
+    part = _amount(place, last.quantity, _SMALL if grams else last.factor)
+    return part if part.value < last.value else None
 
 
 def _shared_ahead(
-    place: _Place, known: Sequence[Amount], *, decimal: bool, in_named: bool
+    words: Sequence[Word], place: _Place, known: Sequence[Amount], taken: Collection[int]
 ) -> Amount | None:
     """ "Bread 400, peel 350 g": a thing's number before the one that has the unit of both."""
     behind = next((a for a in known if place.i < a.start <= place.i + _AHEAD), None)
     if behind is None:
         return None
-    if place.after == "of" and behind.quantity == "mass" and place.value < 10 and decimal:
+    if (
+        place.after == "of"
+        and behind.quantity == "mass"
+        and place.value < 10
+        and _is_decimal(words[place.i])
+    ):
         return _amount(place, "mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
-    if place.after not in (",", "and", "&", "n", "+"):
+    in_named = place.i - 1 in taken
+    if in_named and place.end in taken and behind.factor == _SMALL and place.value >= _LEAST_GRAMS:
+        return _amount(place, behind.quantity, behind.factor)  # "gate 600 shed 450 g"
+    if place.after not in (",", ";", "and", "&", "n", "+"):
         return None
     if in_named and behind.factor == 1 and 100 <= place.value < 1000:
         return _amount(place, behind.quantity, _SMALL)  # "cobber 600, nan 900, den a kilo"
-    if place.after == "+" and behind.start == place.i + 2:
+    if place.after == "+" and behind.start == place.end + 1:
         return _amount(place, behind.quantity, behind.factor)  # "150 + 200 ml"
+    if behind.factor == _SMALL and _is_listed(words, place, behind):
+        return _amount(place, behind.quantity, behind.factor)  # "Tom 800, Priya 650, me 900 g"
     alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
     things = place.before in vocabulary() and place.beyond.isalpha()
     return _amount(place, behind.quantity, behind.factor) if alike and things else None
 
 
-_AHEAD = 6
+def _is_listed(words: Sequence[Word], place: _Place, behind: Amount) -> bool:
+    """Whether each of several words in a row has its number: "Tom 800, Priya 650, me 900 g"."""
+    led = place.before.isalpha() and words[behind.start - 1].norm.isalpha()
+    between = words[place.end : behind.start]
+    row = all(
+        w.kind != "word" or (k and between[k - 1].kind == "sign") for k, w in enumerate(between)
+    )
+    grams = _LEAST_GRAMS <= place.value < 2000
+    return led and row and grams and len(between) % 3 == 2
+
+
+_AHEAD = 8
 """Words from a bare number to the amount whose unit it shares, at most."""
 
 
@@ -241,4 +315,4 @@ def _is_decimal(word: Word) -> bool:
 
 
 def _amount(place: _Place, quantity: Quantity, factor: float) -> Amount:
-    return Amount(place.i, place.i + 1, quantity, place.value * factor, factor=factor)
+    return Amount(place.i, place.end, quantity, place.value * factor, factor=factor)

@@ -7,7 +7,10 @@ from handlers.reading.acts import Batch, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
-from handlers.reading.quantities import amount_sum, of_what
+from handlers.reading.message import Message
+from handlers.reading.ofwhat import called_behind, of_what
+from handlers.reading.quantities import amount_sum
+from handlers.reading.retold import result_of, without_restated
 from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
@@ -43,7 +46,11 @@ def batch_of(groups: Sequence[Group], k: int) -> Batch | None:
 
 def batch_from(groups: Sequence[Group], k: int, rule: str) -> Batch:
     """The batch with what the k-th group says of it."""
-    mass, volume = amount_sum(_of_bran(groups[k]))
+    left = _left_of_bran(groups[k].message)
+    amounts = [a for a in _of_bran(groups[k]) if a not in left]
+    if not any(a.quantity == "mass" for a in amounts):
+        amounts = _called_bran(groups[k].message) or amounts
+    mass, volume = amount_sum(amounts)
     return Batch(
         mass_kg=mass,
         volume_l=volume,
@@ -114,7 +121,7 @@ def is_strewn(group: Group) -> bool:
         return False
     if group.verb is not None and group.verb.verb.plain in _MAKING - {"do"} | _GETTING:
         return False
-    mass, volume = amount_sum(_of_bran(group))
+    mass, volume = amount_sum(_said_of_bran(group) or _of_bran(group))
     on_it = bool(_STREWN.search(" ".join(group.norms)))
     return on_it or 0 < (mass or 0) + (volume or 0) <= _LARGEST_DOSE
 
@@ -125,7 +132,53 @@ _LARGEST_DOSE = 0.15
 
 
 def _of_bran(group: Group) -> list[Amount]:
-    return [a for a in group.measured() if not a.negative]
+    amounts = [a for a in group.measured() if not a.negative]
+    return result_of(group.message.norms, without_restated(group.message.norms, amounts))
+
+
+def _left_of_bran(message: Message) -> list[Amount]:
+    """ "2.5 kg bran, used 300 g, so 2.2 left": what is told as left, where more is measured."""
+    masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
+    if len(masses) < 2:
+        return []
+    left = [a for a in masses if message.has(_LEFT_BEHIND, a.end, a.end + 3)]
+    left += [a for a in masses[1:] if message.has(_BALANCE, max(0, a.start - 3), a.start)]
+    return left if len(left) == 1 else []
+
+
+_LEFT_BEHIND = words_in("left remaining remains hand old still here")
+_BALANCE = words_in("balance leaves leaving remaining remains")
+
+
+def _called_bran(message: Message) -> list[Amount]:
+    """ "5 kg of bran, 50 mL of culture, 1.5 L of water, mixed": the mass that is one of bran."""
+    masses = [a for a in message.amounts if a.quantity == "mass"]
+    return [a for a in masses if called_behind(message, a) == "bran"][:1]
+
+
+def _said_of_bran(group: Group) -> list[Amount]:
+    """The amounts of bran, so called or told as more of it ("and another pound in the freezer")."""
+    message, out = group.message, list[Amount]()
+    for amount in _of_bran(group):
+        of = of_what(message, amount)
+        more = bool(out) and of == "" and not group.items and _is_more(message.norms, amount)
+        if of == "bran" or (more and amount.quantity == out[-1].quantity):
+            out.append(amount)
+    kept = [a for a in out if not message.has(_SPENT, max(0, a.start - 3), a.start)]
+    return kept or out
+
+
+def _is_more(norms: Sequence[str], amount: Amount) -> bool:
+    """ "2 lb of bran in the bag, 5 in the tin": kept beside the first, and not spent."""
+    lead = norms[max(0, amount.start - 3) : amount.start]
+    return not _LISTED.isdisjoint(lead)
+
+
+_LISTED = words_in(", and & + plus n")
+_SPENT = words_in(
+    "used use uses using after from gave give given make making need needs for per last took "
+    "sprinkled"
+)
 
 
 def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
@@ -140,8 +193,8 @@ def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
 
 def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
     """The starter on hand with what the k-th group says of it."""
-    amounts = _of_bran(groups[k])
-    amounts = [a for a in amounts if of_what(groups[k].message, a) == "bran"] or amounts
+    amounts = _left_of_bran(groups[k].message)
+    amounts = amounts or _said_of_bran(groups[k]) or _of_bran(groups[k])
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)
     return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))

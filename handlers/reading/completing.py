@@ -29,10 +29,11 @@ from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import bare_mass, bare_volume, drawn_from
 from handlers.reading.groups import Group, whole_of
 from handlers.reading.liquid import drawn, litres
-from handlers.reading.materials import Makeup
+from handlers.reading.makeups import Makeup
 from handlers.reading.message import Message
 from handlers.reading.naming import given_name
-from handlers.reading.quantities import amount_sum, makeup_of, of_what, scrap_amounts
+from handlers.reading.ofwhat import is_level, of_what
+from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.spans import indexes
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
@@ -40,7 +41,7 @@ from handlers.reading.vocabulary import words_in
 
 _SHARED_OUT = words_in("split divided divide shared share half halves evenly equally halved mitad")
 _EACH = words_in("each both apiece")
-_SUMMED = words_in("total so far now altogether week month weighs makes average per")
+_SUMMED = words_in("total so far now altogether week month weighs makes average per only")
 
 
 def completed(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -171,7 +172,10 @@ def _whole(layer: Layer, acts: Sequence[Act], message: Message) -> Layer:
     if any(a.value == layer.mass_kg for a in message.amounts):
         return layer
     told = any(a.quantity == "mass" and abs(a.value - rest) < _EXACT for a in message.amounts)
-    return replace(layer, mass_kg=rest) if told and amend.mass_kg else layer
+    if told and amend.mass_kg:
+        return replace(layer, mass_kg=rest)
+    more = [a for a in message.amounts if a.quantity == "mass"][-1:]
+    return replace(layer, mass_kg=more[0].value) if more and amend.mass_kg else layer
 
 
 _EXACT = 1e-6
@@ -303,7 +307,7 @@ def _blended(parts: Sequence[tuple[Layer, float]], total: float) -> Makeup:
 def _measured(layer: Layer, message: Message) -> Layer:
     """The one layer of a message, with the amounts that its other sentences tell of it."""
     whole = whole_of(message)
-    if whole is None or len(set(whole.names())) > 1:
+    if whole is None or (len(set(whole.names())) > 1 and not message.has(_EACH)):
         return layer
     mass, volume = amount_sum(scrap_amounts(whole))
     if mass is None and layer.mass_kg is None:
@@ -351,6 +355,7 @@ _ABOUT = words_in("about maybe perhaps roughly around approx nearly almost say s
 def _weighed_aside(message: Message) -> float | None:
     """ "She says it's 1.6 kg": the one mass of the message, whoever read it off the scale."""
     masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
+    masses = [a for a in masses if not is_level(message, a)]
     said = [
         a
         for a in masses

@@ -6,14 +6,12 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Ask, Batch, Layer, Observe, Open, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.message import Message
-from handlers.reading.quantities import of_what
+from handlers.reading.observations import is_in_bin
+from handlers.reading.ofwhat import of_what
 from handlers.reading.sizes import SMALLEST_BARE
 from handlers.reading.told import deeds
 from handlers.reading.vocabulary import words_in
 
-_NOT_IN_BIN = words_in(
-    "outside outdoors oven weather forecast air fridge freezer outdoor room kitchen water sun shade"
-)
 _SIZE = words_in("capacity holds hold holding size sized takes")
 _EACH = words_in("each apiece every per")
 
@@ -58,7 +56,9 @@ def _measured(act: Act, acts: Sequence[Act], free: list[Amount], message: Messag
         )
     if isinstance(act, Open) and alone and act.capacity_l is None:
         return replace(act, capacity_l=_size(message, free))
-    if isinstance(act, Batch) and alone and act.mass_kg is None and act.volume_l is None:
+    on_hand = {other.mass_kg for other in acts if isinstance(other, Stock)}
+    unmeasured = isinstance(act, Batch) and act.volume_l is None
+    if isinstance(act, Batch) and unmeasured and alone and act.mass_kg in {None, *on_hand}:
         return _mixed(act, message, free)
     if isinstance(act, Stock) and alone and act.mass_kg is None:
         return _stocked(act, message, free)
@@ -82,11 +82,8 @@ def _free(acts: Sequence[Act], message: Message) -> list[Amount]:
 
 def _only(message: Message, quantity: str) -> float | None:
     """The one value of that quantity in the message, if it is not told of something else."""
-    found = [a for a in message.amounts if a.quantity == quantity]
-    if len(found) != 1:
-        return None
-    near = message.norms[max(0, found[0].start - 2) : found[0].end + 3]
-    return found[0].value if _NOT_IN_BIN.isdisjoint(near) else None
+    found = [a.value for a in message.amounts if a.quantity == quantity and is_in_bin(message, a)]
+    return found[0] if len(found) == 1 else None
 
 
 def _size(message: Message, free: Sequence[Amount]) -> float | None:

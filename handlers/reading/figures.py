@@ -9,6 +9,7 @@ from collections.abc import Collection, Sequence
 
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value
+from handlers.reading.ofwhat import of_what
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
@@ -78,8 +79,9 @@ def _drawn_figure(message: Message) -> int | None:
 
 
 def _is_free(message: Message) -> bool:
-    """Whether a bare figure can be one of kilos or grams: nothing is measured."""
-    return message.context.units == "metric" and not message.amounts
+    """Whether a bare figure can be one of kilos or grams: no scales are told of but for bran."""
+    loose = all(a.vessel or of_what(message, a) == "bran" for a in message.amounts)
+    return message.context.units == "metric" and loose
 
 
 def _free(message: Message) -> list[int]:

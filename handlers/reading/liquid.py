@@ -6,8 +6,10 @@ from handlers.reading.acts import Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.once import once
-from handlers.reading.quantities import is_drawn, of_what
+from handlers.reading.retold import result_of, without_restated
+from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.vocabulary import words_in
@@ -69,6 +71,7 @@ def drawn(group: Group) -> list[Amount]:
         and (a.quantity == "volume" or a.liquid_l is not None)
         and of_what(group.message, a) not in ("bran", "water")
         and not _sizes_new_bin(group, a)
+        and not _thins(group.message.norms, a)
     ]
     if not out:
         return out
@@ -76,10 +79,34 @@ def drawn(group: Group) -> list[Amount]:
         out = [a for a in out if not a.size]
     norms = group.message.norms
     out = [a for a in out if not a.start or norms[a.start - 1] != "into"] or out
+    out = result_of(norms, without_restated(norms, out))
     exact = _said_twice([a for a in out if not a.vessel])
     out = [a for a in out if a.vessel or a in exact]
     came_out = [a for a in out if is_drawn(group.message, a)]
+    came_out = [a for a in out if a in came_out or _goes_on(group, came_out, a)]
     return [a for a in came_out if not a.vessel] or exact or came_out or out
+
+
+def _goes_on(group: Group, drawn_off: Sequence[Amount], amount: Amount) -> bool:
+    """ "3 cups off the shed on Sunday and another today": told behind one that was drawn off."""
+    held, norms = indexes(group.bins, group.days), group.message.norms
+    return any(
+        before.end < amount.start
+        and _AND.issuperset(norms[i] for i in range(before.end, amount.start) if i not in held)
+        for before in drawn_off
+    )
+
+
+_AND = words_in("and + & plus then another n , off from the out of on")
+
+
+def _thins(norms: Sequence[str], amount: Amount) -> bool:
+    """ "Mixed with 20 gallons": what the liquid was thinned with."""
+    lead = norms[max(0, amount.start - 4) : amount.start]
+    return not {"with", "in", "into", "to"}.isdisjoint(lead) and not _THINNED.isdisjoint(lead)
+
+
+_THINNED = words_in("mixed diluted thinned dilute mix cut watered")
 
 
 def _said_twice(amounts: list[Amount]) -> list[Amount]:

@@ -9,7 +9,8 @@ from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import is_slip_of_food, vocabulary, words_in
 
 _OTHER_PLACES = words_in(
-    "oven fridge freezer pan pot car boot trunk wiki list recipe basket cart trolley wash "
+    "trash garbage oven fridge freezer pan pot car boot trunk wiki list recipe basket cart trolley "
+    "wash "
     "washing machine soup stew batter dough mixture sauce bath pool tank pond bowl wall "
     "playlist calendar chat group spreadsheet doc document rota folder album account bank "
     "fund kitty bill order oven's microwave cooker bbq grill blender mixer dishwasher tumble "

@@ -27,13 +27,6 @@ class Item(NamedTuple):
     """Scraps or leftovers of no stated kind."""
 
 
-class Makeup(NamedTuple):
-    """Kinds to shares adding up to 1, and the rich share if any kind was stated."""
-
-    shares: Mapping[Kind, float]
-    rich: float | None
-
-
 _PARTS = words_in(
     "peel peels peeling peelings skin skins core cores rind rinds husk husks stalk stalks "
     "stem stems top tops tail tails end ends trimming trimmings offcut offcuts pulp seed "
@@ -137,7 +130,8 @@ def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
 _FAR = 8
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
-    "grinder cup mug jar pecked nibbled gnawed masher peeler ricer crusher press slicer scoop"
+    "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
+    "scoop"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")
@@ -298,7 +292,7 @@ def _grown(
             food, end = _dish(food, head.value), head.end
         elif after is not None and _is_generic(after.value) and not generic:
             scrap, end = True, after.end
-        elif after is not None and norms[end] in _OF_DISHES and not generic:
+        elif after is not None and norms[end] in OF_DISHES and not generic:
             food, end = after.value, after.end
         elif after is not None and generic and not _is_generic(after.value):
             return Item(mark.start, end, food, scrap, generic=generic)
@@ -307,7 +301,7 @@ def _grown(
     return Item(mark.start, end, food, scrap, generic=generic)
 
 
-_OF_DISHES = words_in("meat grease fat cheese dripping lard")
+OF_DISHES = words_in("meat grease fat cheese dripping lard")
 """What is called by the dish it comes from: "taco meat", "fish fry grease"."""
 
 
@@ -397,12 +391,15 @@ def _is_denied(near: Sequence[str]) -> bool:
 
 def _is_eaten(near: Sequence[str]) -> bool:
     """Whether people eat it, and not a bin, nor nobody ("we ate the fish")."""
-    at = next((i for i in range(len(near) - 1, max(0, len(near) - 3), -1) if near[i] in _EAT), 0)
-    return at > 0 and near[at - 1] in _EATERS
+    at = next((i for i in range(len(near) - 1, max(0, len(near) - 3), -1) if near[i] in EATING), 0)
+    return at > 0 and near[at - 1] in EATERS
 
 
-_EAT = words_in("eat ate eating eaten")
-_EATERS = words_in("i we he she they you kids everyone everybody all dog cat hens who folk just")
+EATING = words_in("eat ate eating eaten scoffed")
+EATERS = words_in(
+    "i we he she they you kids everyone everybody all dog cat hens who folk just goat goats pig "
+    "pigs cow cows rat rats mice fox foxes chooks hen birds puppy"
+)
 
 
 def _is_free_of(norms: Sequence[str], item: Item) -> bool:
@@ -422,61 +419,3 @@ def _near(before: Sequence[str]) -> list[str]:
             break
     near.reverse()
     return near
-
-
-def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Makeup | None:
-    """What the items make up together; `weights` are their amounts, where each has its own."""
-    present = [item for item in items if not item.absent]
-    if not present:
-        return None
-    if weights is not None:
-        return _mixed_by([(i, w) for i, w in zip(items, weights, strict=True) if not i.absent])
-    specific = [item for item in present if not item.generic]
-    generic = [item for item in present if item.generic]
-    if not specific:
-        return _mixed_by([(generic[0], 1.0)])
-    return _mixed_by(_shared(specific, generic[:1]))
-
-
-def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float]]:
-    rest = generic[0] if generic else Item(0, 0, Food((("mixed", 1.0),), 0.0), generic=True)
-    if len(specific) == 1:
-        only = specific[0]
-        if only.share is None or only.share >= 1 or (only.vague and not generic):
-            return [(only, 1.0)]
-        return [(only, only.share), (rest, 1 - only.share)]
-    specific = _without_described(specific)
-    whole = [item for item in specific if item.share is not None and item.share >= 1]
-    if whole:
-        return [(item, 1.0) for item in whole]
-    stated = sum(item.share or 0.0 for item in specific)
-    open_ones = [item for item in specific if item.share is None]
-    if not open_ones:
-        left = [(rest, 1 - stated)] if stated < 0.75 else []
-        return [(item, item.share or 0.0) for item in specific] + left
-    each = max(1 - stated, 0.15) / len(open_ones)
-    return [(item, each if item.share is None else item.share) for item in specific]
-
-
-def _without_described(specific: list[Item]) -> list[Item]:
-    """ "Burgers, buns and slaw, 40 % was meat": the share is said of the burgers by their kind."""
-    kinds = {
-        item.food.shares[0][0]
-        for item in specific
-        if item.share is not None and item.food.name in _OF_DISHES and not item.vague
-    }
-    left = [x for x in specific if x.share is not None or x.food.shares[0][0] not in kinds]
-    return left if len(left) > 1 else specific
-
-
-def _mixed_by(parts: Sequence[tuple[Item, float]]) -> Makeup | None:
-    total = sum(weight for _, weight in parts)
-    if total <= 0:
-        return None
-    shares: dict[Kind, float] = {}
-    rich = 0.0
-    for item, weight in parts:
-        rich += item.food.rich * weight / total
-        for kind, share in item.food.shares:
-            shares[kind] = shares.get(kind, 0.0) + share * weight / total
-    return Makeup(shares, None if set(shares) == {"mixed"} else min(1.0, rich))

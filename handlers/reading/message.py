@@ -102,7 +102,7 @@ class Message:
         after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
         before = self.norms[i - 1] if i else ""
         if self.norms[i] == "bokashi":
-            return after in BRAN
+            return after in BRAN or after == "powder"
         if self.norms[i] == "em":  # "three pound of em" is no culture
             return self.words[i].text == "EM" or after in ("1", "culture", "solution")
         return after not in _OTHER_BRAN and before not in ("sourdough", "raisin", "oat", "pop")

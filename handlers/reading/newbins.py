@@ -31,7 +31,8 @@ _NOT_OURS = words_in(
 _GENERIC = words_in(
     "the a an my our your his her their this that these those same other another next second "
     "first third last new old big small wee little full empty whole each every both all any "
-    "some one two which what whose of in into to from off on for at and or but with is was "
+    "including incl some one two which what whose of in into to from off on for at and or but with "
+    "is was "
     "are put it i we you shared communal spare current fermenting ready sealed starter scrap "
     "scraps food bokashi compost kitchen-scrap litre liter l gallon gal plastic metal lidded "
     "clean fresh good bad up out down over no not left per extra large mini nearly almost now "

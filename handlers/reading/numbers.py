@@ -20,6 +20,7 @@ from handlers.reading.numberwords import (
     TENS,
     UNITS,
 )
+from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
 
@@ -88,7 +89,10 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
 
 
 _BEGINNINGS = MEASURE_NUMBERS | TEENS
-_WEIGHED = frozenset({"kg", "kgs", "kilo", "kilos", "lb", "lbs", "g", "oz"})
+_WEIGHED = words_in(
+    "kg kgs kilo kilos lb lbs g oz l lt ltr litre litres liter liters gallon gallons gal ml pint "
+    "pints"
+)
 _MAYBE = frozenset({"maybe", "perhaps", "possibly", "or"})
 
 
@@ -133,12 +137,8 @@ def _digits(words: Sequence[Word], i: int) -> Number | None:
     if value is None:
         return None
     end = i + 1
-    if end < len(words) and words[end].kind == "number" and "/" in words[end].norm:
-        part = digits_value(words[end].norm)
-        if part is not None and part < 1 and value == int(value):
-            return Number(i, end + 1, value + part)
-    if after in _AND:
-        return _and_part(words, i, Number(i, end, value))
+    if (part := _with_part(words, Number(i, end, value))) is not None:
+        return part
     if after in ("hundred", "thousand") and value < 100:
         return Number(i, end + 1, value * (100 if after == "hundred" else 1000))
     if _is_thousands(words, i):
@@ -149,6 +149,23 @@ def _digits(words: Sequence[Word], i: int) -> Number | None:
         if times is not None and (times >= 100 or unit in _WEIGHED):  # and not "4 x 8 ft"
             return Number(i, end + 2, value * times)
     return Number(i, end, value, fraction="/" in words[i].norm and value < 1)
+
+
+def _with_part(words: Sequence[Word], number: Number) -> Number | None:
+    """ "1 1/2", "1-1/4", "2 and a half", "3 quarters of a kilo": a figure with a part behind it."""
+    end = number.end
+    after = words[end].norm if end < len(words) else ""
+    if after in _AND:
+        return _and_part(words, number.start, number)
+    if after in PARTS and after.endswith("s") and number.value in _FEW_PARTS:
+        return number._replace(end=end + 1, value=number.value * PARTS[after], fraction=True)
+    part = _written_part(words, end + (after == "-"))
+    if part is None or part.value >= 1 or number.value != int(number.value):
+        return None
+    return number._replace(end=part.end, value=number.value + part.value)
+
+
+_FEW_PARTS = (2, 3, 4)
 
 
 def _part(words: Sequence[Word], i: int) -> Number | None:
@@ -164,7 +181,7 @@ def _part(words: Sequence[Word], i: int) -> Number | None:
     if i + 1 >= len(words):
         return None
     after = words[i + 1].norm
-    if norm in _SINGLE_PARTS and after in ("of", "o"):
+    if norm in _SINGLE_PARTS and after in ("of", "o", "de"):
         return Number(i, i + 1, PARTS[norm], fraction=True)
     if norm == "quarter" and after in _QUARTERED:
         return Number(i, i + 1, 0.25, fraction=True)
@@ -187,48 +204,35 @@ def _is_thousands(words: Sequence[Word], i: int) -> bool:
     return len(group) == 3 and group.isdecimal() and small and not packets
 
 
-_SINGLE_PARTS = frozenset({"quarter", "third", "fourth", "fifth", "sixth", "eighth", "tenth"})
-_QUARTERED = frozenset(
-    {
-        "litre",
-        "liter",
-        "pint",
-        "kilo",
-        "kg",
-        "pound",
-        "lb",
-        "cup",
-        "gallon",
-        "quart",
-        "kilogram",
-        "stone",
-        "bucket",
-        "bag",
-        "tub",
-    }
+_SINGLE_PARTS = frozenset(
+    {"cuarto", "quarter", "third", "fourth", "fifth", "sixth", "eighth", "tenth"}
+)
+_QUARTERED = words_in(
+    "litre liter pint kilo kg pound lb cup gallon quart kilogram stone bucket bag tub"
 )
 
 
 def _article(words: Sequence[Word], i: int) -> Number | None:
     norm = words[i].norm
     if norm not in ARTICLES:
-        if norm in ("couple", "few", "several") or (norm == "dozen"):
-            return Number(i, _skip_of(words, i + 1), FEW[norm], True)
-        return None
+        return _few(words, i, i) if norm in ("couple", "few", "several", "dozen") else None
     after = words[i + 1].norm if i + 1 < len(words) else ""
-    if after == "good" and i + 2 < len(words):
-        after = words[i + 2].norm
-        if after in FEW:
-            return Number(i, _skip_of(words, i + 3), FEW[after], True)
-    if after in FEW:
-        times = 100 if words[i + 2 : i + 3] and words[i + 2].norm == "hundred" else 1
-        end = i + 3 if times > 1 else _skip_of(words, i + 2)
-        return Number(i, end, FEW[after] * times, after != "dozen")
+    at = i + 1 + (after == "good")
+    if at < len(words) and words[at].norm in FEW:
+        return _few(words, i, at)
     if after in ("hundred", "thousand"):
         return _spelled(words, i + 1, carried=i)
     if after and words[i + 1].kind == "number":  # "a 20 L bucket" is the size of one
         return None
     return Number(i, i + 1, 1.0, word=True)
+
+
+def _few(words: Sequence[Word], start: int, at: int) -> Number:
+    """ "A couple of", "a good few", "a couple of hundred"; the word for few stands at `at`."""
+    value, end = FEW[words[at].norm], _skip_of(words, at + 1)
+    if end < len(words) and words[end].norm == "hundred":
+        value, end = value * 100, end + 1
+    return Number(start, end, value, words[at].norm != "dozen" or at == start)
 
 
 def _skip_of(words: Sequence[Word], i: int) -> int:
@@ -302,7 +306,7 @@ def _and_part(words: Sequence[Word], start: int, number: Number) -> Number:
 
 def _written_part(words: Sequence[Word], i: int) -> Number | None:
     """The "1/2" of "1 and 1/2"."""
-    if words[i].kind != "number" or "/" not in words[i].norm:
+    if i >= len(words) or words[i].kind != "number" or "/" not in words[i].norm:
         return None
     value = digits_value(words[i].norm)
     return None if value is None else Number(i, i + 1, value, fraction=True)
@@ -320,6 +324,8 @@ def read_foreign(words: Sequence[Word], i: int) -> Number | None:
         return None
     end = i + 1
     after = words[end].norm
+    if after in _HUNDREDS:
+        return _before_measure(words, Number(i, end + 1, value * 100))  # "teen sau gram"
     if norm in TEENS and after in FOREIGN:
         value, end = value + FOREIGN[after], end + 1
     elif after in FOREIGN_HALVES and value == 1:
@@ -327,6 +333,9 @@ def read_foreign(words: Sequence[Word], i: int) -> Number | None:
     elif after in FOREIGN_AND and end + 1 < len(words) and words[end + 1].norm in FOREIGN_HALVES:
         value, end = value + 0.5, end + 2
     return _before_measure(words, Number(i, end, value))
+
+
+_HUNDREDS = frozenset({"sau", "cent", "cents", "hundert"})
 
 
 def _before_measure(words: Sequence[Word], number: Number) -> Number | None:

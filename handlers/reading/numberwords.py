@@ -31,6 +31,7 @@ UNITS: Mapping[str, float] = _counted(
     "wan": 1,
     "tow": 2,
     "twa": 2,
+    "fower": 4,
     "yin": 1,
 }
 TENS: Mapping[str, float] = _counted(
@@ -42,7 +43,7 @@ PARTS: Mapping[str, float] = {
     "half": 1 / 2, "halves": 1 / 2, "haf": 1 / 2, "halve": 1 / 2, "media": 1 / 2, "medio": 1 / 2,
     "third": 1 / 3, "thirds": 1 / 3, "quarter": 1 / 4, "quarters": 1 / 4, "fourth": 1 / 4,
     "fourths": 1 / 4, "fifth": 1 / 5, "fifths": 1 / 5, "sixth": 1 / 6, "sixths": 1 / 6,
-    "eighth": 1 / 8, "eighths": 1 / 8, "tenth": 1 / 10, "tenths": 1 / 10,
+    "eighth": 1 / 8, "eighths": 1 / 8, "tenth": 1 / 10, "tenths": 1 / 10, "cuarto": 1 / 4,
 }  # fmt: skip
 ARTICLES = frozenset({"a", "an", "another"})
 FEW: Mapping[str, float] = {"couple": 2, "few": 3, "several": 4, "dozen": 12, "pair": 2}
@@ -122,7 +123,7 @@ MEASURES = words_in(
 """Units in front of which a foreign number word is a number."""
 NUMBER_WORDS = frozenset(
     {*UNITS, *TENS, *FEW, *ARTICLES, *HALVES, "hundred", "thousand", "quarter", "third", "fourth",
-     "fifth", "sixth", "eighth", "tenth", "between"} - {"pair"}
+     "fifth", "sixth", "eighth", "tenth", "cuarto", "between"} - {"pair"}
 )  # fmt: skip
 """Words that a number of any use can begin with."""
 MEASURE_NUMBERS = NUMBER_WORDS | {"point"} | FOREIGN.keys() | FOREIGN_HALVES | PLUS_HALF

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers.practice.signs import Sign
 from handlers.reading.acts import Observe
+from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value
@@ -66,7 +67,8 @@ def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
     message = groups[k].message
     names = indexes(message.bins)
     signs = [s.sign for s in message.signs if not s.absent and s.start not in names]
-    warm = [a.value for a in message.amounts if a.quantity == "celsius"]
+    told = [a for a in message.amounts if a.quantity == "celsius"]
+    warm = [a.value for a in [a for a in told if is_in_bin(message, a)] or told]
     acid = [a.value for a in message.amounts if a.quantity == "ph"] or _read_off(message)
     if not (signs or warm or acid):
         return None
@@ -200,6 +202,7 @@ def _of_something_else(message: Message, seen: Seen) -> bool:
 
 def _measures(group: Group, context: str) -> tuple[float | None, float | None]:
     warm = [a for a in group.amounts if a.quantity == "celsius"]
+    warm = [a for a in warm if is_in_bin(group.message, a)] or warm
     acid = [a for a in group.amounts if a.quantity == "ph"]
     celsius = warm[0].value if warm and _is_of_bin(group, context) else None
     if celsius is None and not warm and context != "craft":
@@ -234,6 +237,16 @@ def _is_of_bin(group: Group, context: str) -> bool:
                   "the"],
                   ["checked"]) for b in group.bins)  # fmt: skip
     return context == "plain" or (subject and context != "place")
+
+
+def is_in_bin(message: Message, amount: Amount) -> bool:
+    """Whether a measure is not said to be of the air, an oven or the like."""
+    return _NOT_IN_BIN.isdisjoint(message.norms[max(0, amount.start - 2) : amount.end + 3])
+
+
+_NOT_IN_BIN = words_in(
+    "outside outdoors oven weather forecast air fridge freezer outdoor room kitchen water sun shade"
+)
 
 
 def merged(acts: Sequence[Observe]) -> list[Observe]:

@@ -1,13 +1,14 @@
 """Questions the bot can answer: where one is asked, about which topic, with which figures."""
 
 from handlers.reading.acts import Act, Ask, Topic
+from handlers.reading.amounts import Amount
 from handlers.reading.asking import is_question
-from handlers.reading.briefly import PLANTS
+from handlers.reading.dilutions import dilution_of
 from handlers.reading.doers import is_sender
 from handlers.reading.further import further, may_be_further, names_place, placed
-from handlers.reading.materials import makeup
-from handlers.reading.message import LIQUID, Message
-from handlers.reading.quantities import of_what
+from handlers.reading.makeups import makeup
+from handlers.reading.message import Message
+from handlers.reading.ofwhat import called_behind, of_what
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.topics import TOPICS
@@ -154,11 +155,13 @@ def filled(q: Question, topic: Topic) -> Ask:
     rule = (f"asks about {topic}",)
     match topic:
         case "dilution":
-            return _dilution(q)
+            return dilution_of(q, _name(q))
         case "dose":
             return _dose(q)
         case "batch" | "trench":
             mass, volume = q.amounts("mass"), q.amounts("volume")
+            if topic == "batch":
+                mass = [a.value for a in _of_bran(q)] or mass
             return Ask(
                 topic=topic,
                 mass_kg=mass[0] if mass else None,
@@ -197,7 +200,7 @@ def _dose(q: Question) -> Ask:
     masses = [
         -a.value if a.negative else a.value
         for a in q.message.amounts
-        if a.quantity == "mass" and q.start <= a.start < q.end and of_what(q.message, a) != "bran"
+        if a.quantity == "mass" and q.start <= a.start < q.end and not _is_of_bran(q, a)
     ]
     volumes = [] if masses else [v for v in q.amounts("volume") if v >= _LEAST_SCRAPS]
     made = makeup(q.items())
@@ -212,6 +215,23 @@ def _dose(q: Question) -> Ask:
     )
 
 
+def _of_bran(q: Question) -> list[Amount]:
+    """Masses in the words that ask, or else those that are said to be of bran."""
+    masses = [a for a in q.message.amounts if a.quantity == "mass"]
+    start, end = q.own
+    asked = [a for a in masses if start <= a.start < end]
+    return asked or [a for a in masses if called_behind(q.message, a) == "bran"]
+
+
+def _is_of_bran(q: Question, amount: Amount) -> bool:
+    """Whether an amount is of bran, and not of what bran is asked for ("how much bran on 2 kg")."""
+    if called_behind(q.message, amount) == "bran":
+        return True
+    asked = q.message.has(_ASKS_MUCH, q.start, amount.start)
+    return not asked and of_what(q.message, amount) == "bran"
+
+
+_ASKS_MUCH = words_in("how much many would will does do can kitna cuanto cuanta what")
 _LEAST_SCRAPS = 0.5
 """Litres; a smaller volume in a question of dose is that of the bran."""
 
@@ -245,83 +265,3 @@ def _with_its_state(q: Question, start: int) -> int:
         elif norms[i] not in _LEAD_STATES:
             break
     return begin
-
-
-def _use(norms: list[str], start: int, end: int) -> str | None:
-    """What the liquid is for; "house plants" want it far weaker than a bed does."""
-    for i in range(start, end):
-        if norms[i] in PLANTS or norms[i] in _DOWN:
-            indoor = i > start and norms[i - 1] in _INDOOR
-            return f"{norms[i - 1]} {norms[i]}" if indoor else norms[i]
-    return None
-
-
-_DOWN = words_in("sink toilet loo")
-_INDOOR = words_in("house pot potted indoor")
-
-
-def _dilution(q: Question) -> Ask:
-    water: float | None = None
-    liquid: float | None = None
-    norms = q.message.norms
-    for a in q.message.amounts:
-        if a.quantity not in ("volume", "mass") or not q.start <= a.start < q.end:
-            continue
-        litres = a.value if a.quantity == "volume" else a.liquid_l
-        if litres is None:
-            continue
-        of_liquid = (_of_liquid(norms, a.end) or _water_asked(norms, q, a.end)) and not a.size
-        if of_liquid and liquid is None:
-            liquid = litres
-        elif not of_liquid and water is None:
-            water = litres
-    if liquid is None and water is not None and water < _SPOON_L and len(q.amounts("volume")) > 1:
-        liquid, water = water, max(q.amounts("volume"))
-    return Ask(
-        topic="dilution",
-        water_l=water,
-        liquid_l=liquid,
-        parts=_parts(q),
-        use=_use(norms, q.start, q.end),
-        bin=_name(q),
-        rules=("asks about dilution",),
-    )
-
-
-_SPOON_L = 0.25
-"""Litres; the smaller of two amounts, if it is no more, is that of the liquid."""
-
-
-def _water_asked(norms: list[str], q: Question, at: int) -> bool:
-    """ "How much water for 250 mL?": the water is what is asked, so the amount is of liquid."""
-    if norms[at : at + 2] == ["of", "water"] or norms[at : at + 1] == ["water"]:
-        return False
-    return any(f" {words} water " in q.text for words in ("how much", "how many litres of")) and (
-        norms[at : at + 1] not in (["can"], ["watering"], ["bucket"])
-    )
-
-
-def _of_liquid(norms: list[str], at: int) -> bool:
-    for i in range(at, min(len(norms), at + 4)):
-        if norms[i] in LIQUID:
-            return True
-        if norms[i] in ("water", "can", "watering", ",", "how", "bucket", "sprayer"):
-            return False
-    return False
-
-
-def _parts(q: Question) -> float | None:
-    """The parts of water in "1:100", "1 to 100", "1 part in 100"."""
-    words = q.message.words
-    for i in range(q.start, q.end):
-        one, _, many = words[i].norm.partition(":")
-        if one == "1" and many.isdecimal() and len(many) <= 4:
-            return float(many)
-        if words[i].norm != "1":
-            continue
-        for word in words[i + 1 : i + 5]:
-            if word.kind == "number" and word.norm.isdecimal() and len(word.norm) <= 4:
-                return float(word.norm)
-            if word.norm not in ("to", "in", "part", "parts", "of"):
-                break
-    return None

@@ -23,7 +23,8 @@ from handlers.reading.lookalikes import (
     leaves_bin,
     names_other_thing,
 )
-from handlers.reading.materials import Item, Makeup
+from handlers.reading.makeups import Makeup
+from handlers.reading.materials import Item
 from handlers.reading.names import BinRef
 from handlers.reading.quantities import amount_sum, is_of_naught, makeup_of, scrap_amounts
 from handlers.reading.spans import indexes

@@ -79,7 +79,7 @@ def _is_short_form(words: Sequence[Word], i: int) -> bool:
 
 def _names_on(words: Sequence[Word], i: int, held: frozenset[int]) -> bool:
     """ "1 kg. garage bin: 2 kg": whether word i begins a new entry, so that the stop ends one."""
-    listed = any(word.norm == ":" for word in words[i + 1 : i + 4])
+    listed = any(word.norm == ":" or word.kind == "number" for word in words[i + 1 : i + 4])
     return listed and i in held and words[i].kind == "word"
 
 
@@ -185,6 +185,8 @@ class _Cutter:
             return i + 1 < sentence.end and self.norms[i + 1] in ("much", "many", "far")
         if norm == "when" and i == sentence.start:
             return True
+        if norm == "which":
+            return self.norms[i - 1] == "of" and i > sentence.start  # "3 kg, of which 1 kg meat"
         if norm not in _TIME_JOINTS:
             return False
         return not any(i < v.start <= i + 7 for v in self.verbs)

@@ -55,7 +55,11 @@ def _meant(message: Message, at: int, start: int) -> str | None:
     norms = message.norms
     while start < len(norms) and norms[start] in _LEADS:
         start += 1
-    return _another_deed(message, at, start) or _another_thing(message, at, start)
+    return (
+        _another_deed(message, at, start)
+        or _another_thing(message, at, start)
+        or _another_report(message, at, start)
+    )
 
 
 def _is_told(message: Message, at: int) -> bool:
@@ -108,6 +112,22 @@ def _another_thing(message: Message, at: int, start: int) -> str | None:
         said = _in_its_unit(message, right, last)
         return _joined(message.text(0, last.start), said, message.text(last.end, at), rest)
     return None
+
+
+def _another_report(message: Message, at: int, start: int) -> str | None:
+    """ "Put 1 kg in the hall. Wait no, 1 kg in the church and 2 in the hall": all of it again."""
+    measured = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    again = any(a.start == start for a in measured) and any(b.start > start for b in message.bins)
+    if (
+        not again
+        or not any(a.end <= at for a in measured)
+        or any(c.verb for c in message.clauses if c.start >= at)
+    ):
+        return None
+    did = next((c.verb for c in message.clauses if c.sense == "did" and c.verb), None)
+    if did is None or did.end > at:
+        return None
+    return _joined(message.text(0, did.end), message.text(start, len(message.norms)))
 
 
 def _in_its_unit(message: Message, right: _Thing, wrong: _Thing) -> str:

@@ -31,8 +31,9 @@ from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
+from handlers.reading.ofwhat import is_drawn, is_level
 from handlers.reading.opened import is_several, open_from
-from handlers.reading.quantities import is_drawn, is_of_naught, scrap_amounts
+from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
 from handlers.reading.replies import bin_meant, coming, is_consent, put_off_by, taker
 from handlers.reading.scores import Scores
@@ -110,10 +111,30 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, bins without names, a jest."""
     if kind == "layer":
-        return is_of_naught(group) or is_between_bins(group)
+        return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
+    if kind == "drain":
+        return _is_only_of_scraps(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
     return kind == "open" and is_several(group)
+
+
+def _goes_in_nowhere(group: Group) -> bool:
+    """ "Took 16 oz off the porch", "12 kg so far": what came out or is in, and no thing named."""
+    message, measured = group.message, group.measured()
+    others = all(is_drawn(message, amount) or is_level(message, amount) for amount in measured)
+    return bool(measured) and others and not group.solids()
+
+
+def _is_only_of_scraps(group: Group) -> bool:
+    """ "The cafe gave us 7 kilos of grounds in 2 buckets": scraps weighed, and their vessels."""
+    message = group.message
+    if not group.solids() or message.liquid(group.start, group.end):
+        return False
+    loose = any(a.vessel or a.liquid_l is not None for a in group.measured())
+    return loose and all(
+        (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in group.measured()
+    )
 
 
 def _by_nobody(group: Group) -> bool:

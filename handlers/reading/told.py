@@ -9,7 +9,7 @@ from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.once import once
-from handlers.reading.quantities import is_repair
+from handlers.reading.retold import is_repair
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 

@@ -226,7 +226,7 @@ _NO_DOSE = re.compile(
 
 
 def _dose(q: Question) -> bool:
-    if q.has(_DINNER) or _NO_DOSE.search(q.text):
+    if q.has(_DINNER) or q.amounts("money") or _NO_DOSE.search(q.text):
         return False  # a starter before the main course, a price, what is in the tin
     measure = q.has(_HOW_MUCH)
     if q.bran():

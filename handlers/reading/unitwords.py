@@ -26,7 +26,8 @@ class Unit(NamedTuple):
 
 
 _MASS = {
-    "kilogram": "k kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo "
+    "kilogram": "k kg kgs kay_gee kay_gees kilo kilos kilogram kilograms kilogramme kilogrammes "
+    "kilogramo "
     "kilogramos keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen "
     "kilogramm kilogrammes chilo chili chilogrammo chilogrammi quilo quilos",
     "gram": "g gr grs gm gms grm grms gramms gram grams gramme grammes gramos gramo gs "
@@ -98,7 +99,10 @@ _TIME = {
     365: "year years yr yrs",
 }
 _HOURS = {1.0: "hour hours hr hrs", 1 / 60: "min mins minute minutes", 1 / 3600: "secs seconds"}
-_MONEY = "quid pounds_sterling dollars dollar bucks euro euros rs rupees yen pesos pence cents"
+_MONEY = (
+    "shillings shilling bob naira rand cedis kwacha ksh "
+    "quid pounds_sterling dollars dollar bucks euro euros rs rupees yen pesos pence cents"
+)
 
 _VESSELS = {
     "pinch": "pinch pinches",
@@ -131,6 +135,7 @@ _VESSELS = {
     "takeaway box": "takeaway_box takeaway_boxes takeaway_tub takeaway_tubs takeout_box "
     "takeout_boxes takeout_container takeaway_container",
     "ice-cream tub": "ice_cream_tub ice_cream_tubs ice_cream_container ice_cream_containers "
+    "ice_cream_bucket ice_cream_buckets icecream_bucket "
     "icecream_tub icecream_tubs icecream_container",
     "saucepan": "saucepan saucepans pan pans panful panfuls",
     "pot": "pot pots potful potfuls",
@@ -179,7 +184,7 @@ def _fixed() -> dict[str, Unit]:
     }
     table |= {w: Unit("fahrenheit", 1) for w in ("°_f", "fahrenheit", "degrees_f", "f", "deg_f")}
     table |= {w: Unit("fahrenheit", 1) for w in ("degrees_fahrenheit",)}
-    table |= {w: Unit("degrees", 1) for w in ("°", "degrees", "deg", "degs")}
+    table |= {w: Unit("degrees", 1) for w in ("°", "degrees", "degree", "deg", "degs")}
     return table
 
 

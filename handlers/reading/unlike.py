@@ -9,7 +9,8 @@ from itertools import pairwise
 from handlers.reading.acts import Layer
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import whole_of
-from handlers.reading.materials import Item, makeup
+from handlers.reading.makeups import makeup
+from handlers.reading.materials import Item
 from handlers.reading.message import Message
 from handlers.reading.quantities import scrap_amounts
 
@@ -31,7 +32,9 @@ def parted(layer: Layer, message: Message) -> list[Layer]:
     lots = _lots(amounts, message)
     weighed = [lot for lot in lots if lot[0].quantity == "mass"]
     poured = [lot for lot in lots if lot[0].quantity == "volume"]
-    if not weighed or not poured or not all(items for _, items in lots):
+    if not weighed or not poured:
+        return [layer]
+    if not all(items for _, items in lots) and not _are_added(message, amounts):
         return [layer]
     if abs(sum(amount.value for amount, _ in weighed) - layer.mass_kg) > _EXACT * layer.mass_kg:
         return [layer]
@@ -43,6 +46,14 @@ def parted(layer: Layer, message: Message) -> list[Layer]:
 
 
 _EXACT = 0.01
+
+
+def _are_added(message: Message, amounts: Sequence[Amount]) -> bool:
+    """ "2 kg and 3 litres to the verge": one told beside the other, and no other name for it."""
+    return all(
+        message.norms[a.end : b.start] in (["and"], ["&"], ["+"], ["plus"], ["n"])
+        for a, b in pairwise(sorted(amounts))
+    )
 
 
 def _lots(amounts: Sequence[Amount], message: Message) -> list[tuple[Amount, list[Item]]]:

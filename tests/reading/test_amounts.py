@@ -28,6 +28,10 @@ def amounts(text: str, units: Units = "metric") -> tuple[Amount, ...]:
         ("half a hundredweight", 56 * POUND), ("500 g twice", 1.0),
         ("4 hundred grams", 0.4), ("two, maybe three kilos", 2.5), ("added kilo of rice", 1.0),
         ("the final pound of rice", POUND), ("plus minus 2 kg", 2.0),
+        ("700 g, may have been 800", 0.75), ("1-1/4 lb", 1.25 * POUND), ("250 g x 4 packets", 1.0),
+        ("3 quarters of a kilo", 0.75), ("1 kg 200 beetroot", 1.2), ("2 kay gees", 2.0),
+        ("teen sau gram", 0.3), ("cuarto de kilo", 0.25), ("a pound or two", 1.5 * POUND),
+        ("two bags of the bran five pounds each", 10 * POUND),
     ],
 )  # fmt: skip
 def test_masses(text: str, kg: float) -> None:

@@ -16,7 +16,10 @@ def drains(text: str, **changes: object) -> list[Drain]:
         ("drained 300 ml from the shed", 0.3), ("got half a litre of juice off the shed", 0.5),
         ("shed: 0,3 L out", 0.3), ("drained shed twice today, 200ml and then another 150", 0.35),
         ("opened the tap on the shed and got 250 ml", 0.25), ("Tall Paul gave up 900 ml", 0.9),
-        ("drained the shed", None),
+        ("drained the shed", None), ("drained 100 ml + 150 ml from the shed", 0.25),
+        ("drained 300 ml, maybe 350, from the shed", 0.325),
+        ("drained 300 ml from the shed, no wait 400", 0.4),
+        ("drained half a litre from the shed, mixed with 50 litres for the lawn", 0.5),
     ],
 )  # fmt: skip
 def test_liquid_that_was_drawn_off(text: str, litres: float | None) -> None:

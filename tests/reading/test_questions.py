@@ -78,6 +78,24 @@ def test_the_dose_is_asked_for_what_is_not_said_to_be_scraps(text: str, kilos: f
     assert ask.mass_kg == pytest.approx(kilos)
 
 
+@pytest.mark.parametrize(
+    ("text", "liquid", "water"),
+    [
+        ("I've a pint of the brown stuff, what do I dilute it with?", 0.568, None),
+        ("how much water for 300 ml?", 0.3, None),
+        ("got 200 ml off the shed, what do I mix that with?", 0.2, None),
+        ("how much juice goes into a 10 litre can?", None, 10),
+    ],
+)
+def test_what_is_thinned_and_with_what(
+    text: str, liquid: float | None, water: float | None
+) -> None:
+    (ask,) = [act for act in acts(text) if isinstance(act, Ask)]
+    assert ask.topic == "dilution"
+    assert ask.liquid_l == (None if liquid is None else pytest.approx(liquid, abs=1e-3))
+    assert ask.water_l == water
+
+
 @pytest.mark.parametrize("text", ["how much does starter cost?", "how much is the price of bran"])
 def test_a_price_is_no_dose(text: str) -> None:
     assert not [act for act in acts(text) if isinstance(act, Ask) and act.topic == "dose"]

@@ -167,6 +167,12 @@ def test_a_vessel_of_starter_weighed(text: str, kg: float) -> None:
         ("bin 3 1 kg, shed 600, big blue another kilo", [("bin 3", 1), ("shed", 0.6),
                                                          ("big blue", 1)]),
         ("bin 3, 2 kg, big blue, 1.5 kg", [("bin 3", 2), ("big blue", 1.5)]),
+        ("2 kg in bin 3 and 3 in big blue", [("bin 3", 2), ("big blue", 3)]),
+        ("two kilos in bin 3, one in the shed", [("bin 3", 2), ("shed", 1)]),
+        ("a kilo into bin 3, ditto into the shed", [("bin 3", 1), ("shed", 1)]),
+        ("big blue 600 shed 450 grams, all coffee", [("big blue", 0.6), ("shed", 0.45)]),
+        ("put 1 kg in bin 3. wait no, 1 kg in the shed and half a kilo in bin 3",
+         [("shed", 1), ("bin 3", 0.5)]),
         ("1 kg for bin 3, 400 for big blue, 600 for the shed", [("bin 3", 1), ("big blue", 0.4),
                                                                ("shed", 0.6)]),
         ("lemon halves are in bin 3 (1.1 kg) and the teabags, 300 g, are in big blue",
@@ -235,6 +241,9 @@ def test_a_correction_beside_a_report(text: str, amended: float, layer: float) -
         ("got 6 bags of bran from the mill. 1 kg each", 6.0),
         ("starter count: 2 bags x 1 kg", 2.0),
         ("bran is down to 750 g", 0.75),
+        ("2.5 kg of bran. Used 300 g of it, so 2.2 left", 2.2),
+        ("got 500 g of bran in the tin and another kilo in the sack", 1.5),
+        ("had given 2 kg of bran to Ines, 1 kg is with me", 1.0),
     ],
 )
 def test_packs_of_starter(text: str, kg: float) -> None:

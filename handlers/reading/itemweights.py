@@ -1,0 +1,71 @@
+"""Each thing with the amount that it has of its own ("rice 2 kg, beans 300 g")."""
+
+from collections.abc import Sequence
+
+from handlers.reading.amounts import Amount
+from handlers.reading.groups import Group
+from handlers.reading.materials import Item
+from handlers.reading.vocabulary import words_in
+
+
+def item_weights(
+    group: Group, items: Sequence[Item], amounts: Sequence[Amount]
+) -> list[float] | None:
+    """Amounts of the single items, where each has one: said before it or behind it."""
+    kind = "mass" if any(a.quantity == "mass" for a in amounts) else "volume"
+    own = [a for a in amounts if a.quantity == kind]
+    if len(own) < 2 or not items:
+        return None
+    beside = _one_each(group.message.norms, items, own)
+    if beside is not None:
+        return beside
+    before = own[0].start < items[0].start
+    weights: list[float] = []
+    for item in items:
+        if before:
+            near = [a for a in own if a.start < item.start][-1:]
+        else:
+            near = [a for a in own if a.start >= item.end][:1]
+        if not near:
+            return None
+        sharing = [x for x in items if _nearest(x, own, before) is near[0]]
+        weights.append(near[0].value / max(1, len(sharing)))
+    return weights
+
+
+def _one_each(
+    norms: Sequence[str], items: Sequence[Item], own: Sequence[Amount]
+) -> list[float] | None:
+    """ "A kilo of leeks and the bones, about 300 g": each thing has the amount it touches."""
+    if len(items) != len(own):
+        return None
+    weights: list[float] = []
+    ends = [max(i.end, a.end) for i, a in zip(items, own, strict=True)]
+    starts = [min(i.start, a.start) for i, a in zip(items, own, strict=True)]
+    apart = all(end <= start for end, start in zip(ends, starts[1:], strict=False))
+    for item, amount in zip(items, own, strict=True):
+        first, second = (item.end, amount.start), (amount.end, item.start)
+        between = norms[slice(*(first if first[0] <= first[1] else second))]
+        beside = len(between) <= _NEAR and _BETWEEN.issuperset(between)
+        if not beside and not (apart and len(between) <= _ASIDE and "," not in between):
+            return None
+        weights.append(amount.value)
+    return weights
+
+
+_NEAR = 3
+_ASIDE = 6
+"""Words between a thing and its amount, where each pair stands apart from the next, at most."""
+_BETWEEN = words_in(
+    "of the o a some old about abt around roughly maybe approx say nearly almost , ( : - = is was "
+    "were weighed weighing at good"
+)
+
+
+def _nearest(item: Item, own: Sequence[Amount], before: bool) -> Amount | None:
+    near = (
+        [a for a in own if a.start < item.start][-1:]
+        if before
+        else [a for a in own if a.start >= item.end][:1]
+    )
+    return near[0] if near else None

@@ -1,0 +1,73 @@
+"""What several things make up together: kinds to shares, and the rich share."""
+
+from collections.abc import Mapping, Sequence
+from typing import NamedTuple
+
+from handlers.practice.kinds import Kind
+from handlers.reading.materials import OF_DISHES, Item
+from handlers.reading.vocabulary import Food
+
+
+class Makeup(NamedTuple):
+    """Kinds to shares adding up to 1, and the rich share if any kind was stated."""
+
+    shares: Mapping[Kind, float]
+    rich: float | None
+
+
+def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Makeup | None:
+    """What the items make up together; `weights` are their amounts, where each has its own."""
+    present = [item for item in items if not item.absent]
+    if not present:
+        return None
+    if weights is not None:
+        return _mixed_by([(i, w) for i, w in zip(items, weights, strict=True) if not i.absent])
+    specific = [item for item in present if not item.generic]
+    generic = [item for item in present if item.generic]
+    if not specific:
+        return _mixed_by([(generic[0], 1.0)])
+    return _mixed_by(_shared(specific, generic[:1]))
+
+
+def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float]]:
+    rest = generic[0] if generic else Item(0, 0, Food((("mixed", 1.0),), 0.0), generic=True)
+    if len(specific) == 1:
+        only = specific[0]
+        if only.share is None or only.share >= 1 or (only.vague and not generic):
+            return [(only, 1.0)]
+        return [(only, only.share), (rest, 1 - only.share)]
+    specific = _without_described(specific)
+    whole = [item for item in specific if item.share is not None and item.share >= 1]
+    if whole:
+        return [(item, 1.0) for item in whole]
+    stated = sum(item.share or 0.0 for item in specific)
+    open_ones = [item for item in specific if item.share is None]
+    if not open_ones:
+        left = [(rest, 1 - stated)] if stated < 0.75 else []
+        return [(item, item.share or 0.0) for item in specific] + left
+    each = max(1 - stated, 0.15) / len(open_ones)
+    return [(item, each if item.share is None else item.share) for item in specific]
+
+
+def _without_described(specific: list[Item]) -> list[Item]:
+    """ "Burgers, buns and slaw, 40 % was meat": the share is said of the burgers by their kind."""
+    kinds = {
+        item.food.shares[0][0]
+        for item in specific
+        if item.share is not None and item.food.name in OF_DISHES and not item.vague
+    }
+    left = [x for x in specific if x.share is not None or x.food.shares[0][0] not in kinds]
+    return left if len(left) > 1 else specific
+
+
+def _mixed_by(parts: Sequence[tuple[Item, float]]) -> Makeup | None:
+    total = sum(weight for _, weight in parts)
+    if total <= 0:
+        return None
+    shares: dict[Kind, float] = {}
+    rich = 0.0
+    for item, weight in parts:
+        rich += item.food.rich * weight / total
+        for kind, share in item.food.shares:
+            shares[kind] = shares.get(kind, 0.0) + share * weight / total
+    return Makeup(shares, None if set(shares) == {"mixed"} else min(1.0, rich))

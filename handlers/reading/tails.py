@@ -1,0 +1,118 @@
+"""What follows an amount and belongs to it: "and a half", "three fifty", "x 4", "or two"."""
+
+from collections.abc import Mapping, Sequence
+
+from handlers.practice.units import POUND_KG
+from handlers.reading.numbers import Number, read_number
+from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES
+from handlers.reading.unitwords import Unit
+from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.words import Word
+
+MASSY = ("mass", "volume")
+LEAST_GRAMS = 50
+"""From here on a bare number behind kilos or litres is one of grams or millilitres."""
+AND_HALF = frozenset({"and", "n", "&"}) | FOREIGN_AND
+ENDINGS = words_in(
+    ". , ; ! ? ) ☺ in into to from off out of today this now later and n then so after on "
+    "at yesterday before for"
+) | {"\n"}
+_TIMES = frozenset({"x", "*", "×", "times"})
+_COUNTS = range(2, 51)
+_LEAST_JOINED = 100
+"""From here on a bare number behind "and" is one of grams or millilitres."""
+
+
+class Tails:
+    """What stands behind the units of one message."""
+
+    def __init__(self, words: Sequence[Word], table: Mapping[str, Unit]) -> None:
+        self.words = words
+        self.table = table
+
+    def added(self, value: float, end: int, unit: Unit) -> tuple[float, int]:
+        """The value with what stands from word `end` on and belongs to it, and where that ends."""
+        words = self.words
+        if end >= len(words):
+            return value, end
+        if words[end].norm == "twice":
+            return value * 2, end + 1
+        if (times := self.times(end)) and unit.quantity in MASSY:
+            return value * times.value, times.end
+        smaller = _SMALLER.get((unit.quantity, unit.factor))
+        if smaller and (part := self.smaller_part(end, *smaller)):
+            return value + part.value / smaller[1], part.end
+        half = self.half(end)
+        return (value, end) if half is None else (value + half.value, half.end)
+
+    def times(self, end: int) -> Number | None:
+        """ "250 g x 4 packets"."""
+        if end + 1 >= len(self.words) or self.words[end].norm not in _TIMES:
+            return None
+        times = read_number(self.words, end + 1)
+        counts = times is not None and times.value in _COUNTS and self.bare(times)
+        return times if counts else None
+
+    def smaller_part(self, end: int, least: float, parts: float) -> Number | None:
+        """ "2 lb 4", "two kilos three fifty", "one kilo and two hundred": in the smaller unit."""
+        words = self.words
+        joined = words[end].norm in AND_HALF and least >= LEAST_GRAMS
+        at = end + joined
+        if at >= len(words) or words[at].kind == "sign":
+            return None
+        part = read_number(words, at)
+        if part is None or part.word or not self.bare(part) or (joined and part.fraction):
+            return None
+        if not (_LEAST_JOINED if joined else least) <= part.value < parts:
+            return None
+        large = least > 1 and not joined  # "1 kg 200 beetroot", but not "2 lb 4 onions"
+        return part if _ends_amount(words, part.end, large=large) else None
+
+    def half(self, end: int) -> Number | None:
+        """ "A pint and a half", "kilo y medio", "a pint an a half"."""
+        words = self.words
+        if end + 1 >= len(words):
+            return None
+        scots = words[end].norm == "an" and words[end + 1].norm == "a"
+        if not scots and words[end].norm not in AND_HALF:
+            return None
+        part = _half(words, end + 1) or read_number(words, end + 1)
+        if part is None or not part.fraction or part.value >= 1 or not self.bare(part):
+            return None
+        behind = [word.norm for word in words[part.end : part.end + 2]]
+        return None if behind in (["of", "a"], ["of", "an"]) else part
+
+    def or_more(self, one: float, end: int) -> tuple[float, int]:
+        """ "A cup or two": the middle of one and what stands behind "or"."""
+        words, more = self.words, None
+        if words[end].norm == "or" and end + 1 < len(words):
+            more = read_number(words, end + 1)
+        if more is None or more.word or not one < more.value <= 4 or not self.bare(more):
+            return one, end
+        return (one + more.value) / 2, more.end
+
+    def bare(self, part: Number) -> bool:
+        """Whether no unit of its own stands right behind the part."""
+        at = part.end
+        return at >= len(self.words) or self.words[at].norm not in self.table
+
+
+_SMALLER = {
+    ("mass", 1.0): (50, 1000), ("volume", 1.0): (50, 1000),
+    ("mass", POUND_KG): (1, 16), ("mass", POUND_KG * 14): (1, 14),
+}  # fmt: skip
+"""By quantity and factor of a unit: the least bare number behind it that counts in the next
+smaller unit, and how many of those make one ("1 kg 200", "2 lb 4")."""
+
+
+def _ends_amount(words: Sequence[Word], i: int, *, large: bool) -> bool:
+    """Whether nothing that a bare number could count stands at word i; a large one counts none."""
+    if i >= len(words) or words[i].norm in ENDINGS or words[i].norm in ("of", "worth", "o"):
+        return True
+    return large and words[i].norm in vocabulary()
+
+
+def _half(words: Sequence[Word], i: int) -> Number | None:
+    """A half in another language, behind the unit ("kilo y medio")."""
+    foreign = words[i].norm in FOREIGN_HALVES and words[i - 1].norm in FOREIGN_AND
+    return Number(i, i + 1, 0.5, fraction=True) if foreign else None
