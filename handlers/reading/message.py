@@ -29,6 +29,7 @@ from handlers.reading.signs import Seen, find_signs
 from handlers.reading.spans import indexes
 from handlers.reading.verbs import verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
+from handlers.reading.wordnames import set_apart
 from handlers.reading.words import Word, cleaned, words_of
 
 BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
@@ -136,6 +137,8 @@ def read_message(text: str, context: Context) -> Message:
     at = _local(context)
     bins = known_bins(words, norms, context.bins)
     members = find_members(words, norms, context.members)
+    if members:
+        set_apart(words, norms, members)
     taken = indexes(bins)
     days = read_days(words, at, month_first=context.units == "us", taken=taken)
     taken |= indexes(days)
