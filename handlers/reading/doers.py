@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.credits import credited, logged_for
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import PLAIN_FOLLOWERS, MemberRef
-from handlers.reading.once import once
 from handlers.reading.sense import SAID, SPOKE
 from handlers.reading.vocabulary import vocabulary, words_in
 
@@ -22,7 +22,7 @@ _BETWEEN = words_in(
 )
 _NOT_BY = words_in(
     "to with for and ask asked tell told see saw like than thanks thank ta cheers from of at "
-    "dear hi hello hey happy sorry @ about 's call called"
+    "dear hi hello hey happy sorry about 's call called help helped helping"
 )
 
 
@@ -43,7 +43,8 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
             name = _named_doer(other)
             if name is not None or not _OWN.isdisjoint(other.norms):
                 break
-    name = name or _meant_by_pronoun(group) or _leads_sentence(group) or _logged_for(group.message)
+    name = name or _meant_by_pronoun(group) or _leads_sentence(group)
+    name = name or logged_for(group.message) or credited(group)
     return None if name is None or is_sender(group.message, name) else name
 
 
@@ -77,21 +78,6 @@ def _meant_by_pronoun(group: Group) -> str | None:
     return others.pop() if len(others) == 1 else None
 
 
-@once
-def _logged_for(message: Message) -> str | None:
-    """ "Ines asked me to record her 2 kg", "Ines says "2 kg in the shed"": whose words they are."""
-    for ref in message.members:
-        after = message.norms[ref.end : ref.end + 4]
-        if after[:1] and after[0] in _SAID and after[1:2] in (['"'], [":"]):
-            return ref.name
-        if after[:1] and after[0] in _ASKED and after[1:3] == ["me", "to"]:
-            return ref.name if after[3:] and after[3] in _WRITE else None
-    return None
-
-
-_SAID = words_in("says said wrote writes reports texted")
-_ASKED = words_in("asked wants wanted told asks texted rang messaged")
-_WRITE = words_in("log record note add enter put post write register tell report")
 _HE = words_in("he she")
 _SPEAKER = words_in("i we ive")
 _PASSIVE = words_in("is was are were been being got gets needs")
@@ -170,8 +156,37 @@ def _left(group: Group) -> list[str]:
 def _named_doer(group: Group) -> str | None:
     for ref in group.message.members:
         if group.start <= ref.start < group.end and _is_doer(group, ref):
-            return ref.name
+            return _first_of(group.message, ref)
     return _told_of(group)
+
+
+def _first_of(message: Message, ref: MemberRef) -> str | None:
+    """ "Rose and Olive", "Kofi, me and Priya": the first of those who did it together; the sender
+    (None), where one of them is."""
+    norms, named = message.norms, {m.start: m for m in message.members}
+    ends = {m.end: m for m in message.members}
+    start, end, joined = ref.start, ref.end, False
+    while (norms[start - 1 : start] or [""])[0] in _TOGETHER and start > 1:
+        before = ends.get(start - 1)
+        if before is None and norms[start - 2] not in _US:
+            break
+        joined = joined or norms[start - 1] != ","
+        start = start - 2 if before is None else before.start
+    while (norms[end : end + 1] or [""])[0] in _TOGETHER:
+        after = named.get(end + 1)
+        if after is None and (norms[end] == "," or norms[end + 1 : end + 2] not in _US_BEHIND):
+            break
+        joined = joined or norms[end] != ","
+        end = end + 2 if after is None else after.end
+    if not joined:
+        return ref.name
+    ours = not _US.isdisjoint(norms[start:end])
+    return None if ours else named[start].name if start in named else ref.name
+
+
+_TOGETHER = words_in(", and & n + with plus")
+_US = words_in("me i myself us")
+_US_BEHIND = [[word] for word in sorted(_US)]
 
 
 def _is_doer(group: Group, ref: MemberRef) -> bool:
@@ -184,7 +199,7 @@ def _is_doer(group: Group, ref: MemberRef) -> bool:
     if _stands_in_list(group, ref):
         return True
     start = ref.start
-    while start > group.start and norms[start - 1] in _TITLES:
+    while start > group.start and norms[start - 1] in _BEFORE_ITS_NAME:
         start -= 1
     before = norms[start - 1] if start > group.start else ""
     if before in (",", "(", "and") and _is_among_us(norms[group.start : start]):
@@ -212,18 +227,8 @@ def _is_introduced(group: Group, ref: MemberRef, start: int, before: str) -> boo
         return True
     if group.verb is not None and group.verb.end == start and _is_logging(group):
         return True  # "pls note Tom bin 3 700 g"
-    if before in _HELPERS and (group.verb is None or ref.end <= group.verb.start):
-        return True  # "yesterday has Ines 2 kg brought"
-    return before == "from" and group.verb is None and _is_given(group, start, ref)
-
-
-def _is_given(group: Group, start: int, ref: MemberRef) -> bool:
-    """ "500 g of mash to the crate, from Kofi", "a kilo of skin to bin 6 from Leroy"."""
-    norms = group.message.norms
-    if not group.measured() or group.message.bran(group.start, group.end):
-        return False
-    told = any(b.end <= start - 1 for b in group.bins) or norms[start - 2 : start - 1] == [","]
-    return told and norms[ref.end : ref.end + 1] != ["'s"]
+    # "yesterday has Ines 2 kg brought"
+    return before in _HELPERS and (group.verb is None or ref.end <= group.verb.start)
 
 
 def _stands_in_list(group: Group, ref: MemberRef) -> bool:
@@ -248,7 +253,9 @@ def _is_logging(group: Group) -> bool:
 
 
 _LIST_SIGNS = frozenset({",", ":", "-", "\n", ";", "|", "/"})
-_TITLES = words_in("miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young")
+_BEFORE_ITS_NAME = words_in(
+    "@ miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young"
+)
 _HELPERS = words_in("has have had hat heeft a")
 _SHARE = words_in(
     "lot share haul contribution load scraps bit offering half portion peelings "
