@@ -196,15 +196,20 @@ class Dates:
             return max(first, second) <= _DAYS and (second not in _PARTED or first > second)
         leads = i == 0 or before in (".", "!", "\n", ",")
         measured = self.norms[i + 2 : i + 3] != [] and self.norms[i + 2] in AMOUNT_BEHIND
-        told = (
-            alone or measured or after in ("i", "we", "put", "added", "drained", "sealed", "buried")
-        )
+        told = alone or measured or self.leads_report(i + 1)
         written = self.norms[i].startswith("0") or "/0" in self.norms[i]
         if leads and written and max(first, second) <= _DAYS:
             return True  # "10/06 gate 1.5 kg"
         return (told and leads and (second > 4 or first > second)) or (
             alone and first > second and second > 4
         )
+
+    def leads_report(self, i: int) -> bool:
+        """Whether word i begins what was done: "i", a verb, or a name ("3/5 Mei drained it")."""
+        if self.norms[i] in ("i", "we", "put") or self.norms[i].endswith("ed"):
+            return True
+        after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
+        return self.words[i].text[:1].isupper() or after == "put" or after.endswith("ed")
 
     def month_first_date(self, i: int) -> Day | None:
         """ "June 3", "March 3rd", "Sept. 5"."""

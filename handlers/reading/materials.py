@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from handlers.practice.kinds import Kind
 from handlers.reading.marks import Mark
-from handlers.reading.proportions import MOST, PERCENT, is_not_much, share_of
+from handlers.reading.proportions import MOST, PERCENT, Said, is_not_much, share_of
 from handlers.reading.vocabulary import Food, Head, words_in
 
 
@@ -382,9 +382,16 @@ def _described(norms: Sequence[str], item: Item, foods: Collection[int]) -> Item
     near = _near(norms[start : item.start])
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
     absent = _is_denied(near) or _is_free_of(norms, item)
-    said = share_of(norms, near, item.end, foods)
+    said = share_of(norms, near, item.end, foods) or _bones_beside(norms, near, item)
     item = item._replace(scrap=scrap, absent=absent)
     return item if said is None else item._replace(share=said.share, vague=said.vague)
+
+
+def _bones_beside(norms: Sequence[str], near: Sequence[str], item: Item) -> Said | None:
+    """ "Curry goat with the bones", "wings, bones and all": they are not half of it."""
+    beside = list(near) in (["with"], ["with", "the"], ["with", "its"])
+    beside = beside or norms[item.end : item.end + 2] == ["and", "all"]
+    return Said(0.3, vague=True) if beside and item.food.shares[0][0] == "bone" else None
 
 
 def _is_denied(near: Sequence[str]) -> bool:
@@ -392,7 +399,10 @@ def _is_denied(near: Sequence[str]) -> bool:
         return False
     if "not" in near[-4:] and "scrap" in near:
         return True
-    return not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near)
+    if not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near):
+        return True
+    lead = near[:-1] if near[-1:] and near[-1] in _ALL_OF else near
+    return lead[-1:] == ["bar"] or tuple(lead[-2:]) in _LEFT_OUT
 
 
 def _is_eaten(near: Sequence[str]) -> bool:
@@ -401,6 +411,9 @@ def _is_eaten(near: Sequence[str]) -> bool:
     return at > 0 and near[at - 1] in _EATERS
 
 
+_ALL_OF = words_in("the any its their")
+_LEFT_OUT = frozenset({("apart", "from"), ("aside", "from"), ("but", "for")})
+"""Behind which all of a thing is left out, where no word says that some of it is there."""
 _EAT = words_in("eat ate eating eaten")
 _EATERS = words_in("i we he she they you kids everyone everybody all dog cat hens who folk just")
 

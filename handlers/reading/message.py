@@ -19,6 +19,7 @@ from handlers.reading.names import (
     MemberRef,
     find_bot,
     find_members,
+    is_scrambled,
     known_bins,
     mentions,
     slipped,
@@ -167,7 +168,7 @@ def read_message(text: str, context: Context) -> Message:
     used = indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
     items = tuple([i for i in find_items(norms, marks, measures) if i.start not in used])
     taken |= in_bins
-    held = taken | indexes(_food_marks(marks))
+    held = taken | indexes(_food_marks(marks), [m for m in members if m.end - m.start > 1])
     if len(items) > 1:
         held |= _list_joints(norms, items, amounts)
     sentences = sentences_of(words, held)
@@ -259,22 +260,21 @@ def _inside(mark: Mark, taken: frozenset[int]) -> bool:
 
 
 _BEFORE_BIN = words_in("in into to from off of the inside")
-_EXPECTING = _BEFORE_BIN | BIN_WORDS
-"""Words beside which a bin's name is expected."""
 
 
 def _mended(norms: list[str], context: Context) -> list[str]:
-    """The words with slips in bin names put right, where a bin's name is expected."""
-    if _EXPECTING.isdisjoint(norms):
+    """The words with slips in bin names put right: letters missing or swapped in a long name, and
+    any slip where a bin's name is expected."""
+    single = tuple([name for name in context.bins if name.isalpha()])
+    if not single:
         return norms
     known = vocabulary()
-    single = tuple([name for name in context.bins if name.isalpha()])
     before = ""
     for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
-        expected = before in _BEFORE_BIN or after in BIN_WORDS
-        if expected and len(norm) > _SHORT and norm.isalpha() and norm not in known:
-            name = slipped(norm, single)
-            if name is not None:
+        if len(norm) > _SHORT and norm.isalpha() and norm not in known:
+            expected = before in _BEFORE_BIN or after in BIN_WORDS
+            name = slipped(norm, single) if expected or len(norm) >= _LONG else None
+            if name is not None and (expected or is_scrambled(norm, name.lower())):
                 norms[i] = name.lower()
         before = norms[i]
     return norms
@@ -282,3 +282,5 @@ def _mended(norms: list[str], context: Context) -> list[str]:
 
 _SHORT = 3
 """Letters of a word in which nothing is told to be a slip."""
+_LONG = 6
+"""Letters of a word that is mended wherever it stands."""

@@ -87,11 +87,26 @@ _INTO = words_in(
 
 @lru_cache(maxsize=1024)
 def _book(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
-    entries = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
+    entries = [(form, "bin", name) for name in bins for form in _written_forms(name)]
     entries += [(_norms(name), "bot", name) for name in bots]
     return Phrasebook(entry for entry in entries if entry[0])
 
 
+def _written_forms(name: str) -> Iterator[str]:
+    """A bin's name in words, and "no. 1", "#1" and "number one" for "number 1"."""
+    if _is_pictured(name):
+        return
+    yield (norms := _norms(name))
+    lead, _, number = norms.rpartition(" ")
+    if number.isdecimal() and lead in _NUMBERED:
+        yield from (f"{sign} {number}" for sign in _NUMBERED if sign != lead)
+        yield f"number {SPELLED.get(int(number), number)}"
+
+
+_NUMBERED = ("number", "no", "no .", "nr", "#")
+_NUMBER_WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+SPELLED = dict(enumerate(_NUMBER_WORDS, 1))
+"""The words for the numbers that bins are called by."""
 _TITLES = frozenset({"mr", "mrs", "ms", "dr", "st", "sr", "jr", "rev"})
 
 
@@ -376,3 +391,9 @@ def slipped(word: str, names: tuple[str, ...]) -> str | None:
     """The one-word name that `word` was meant to be, one slip away; None if not plain."""
     near = [name for name in names if len(name) >= 4 and one_slip(word, name.lower())]
     return near[0] if len(near) == 1 else None
+
+
+def is_scrambled(word: str, name: str) -> bool:
+    """Whether a word has the letters of a name, but one left out or two swapped, and its ends."""
+    ends = (word[0], word[-1]) == (name[0], name[-1])
+    return ends and (len(word) < len(name) or sorted(word) == sorted(name))

@@ -8,6 +8,7 @@ from handlers.reading.names import (
     COLOURS,
     PLACE_NAMES,
     SMALL_LETTERS,
+    SPELLED,
     BinRef,
     is_part,
 )
@@ -343,9 +344,4 @@ def _is_letter(words: Sequence[Word], norms: Sequence[str], at: int) -> bool:
     return text in SMALL_LETTERS and not (at + 1 < len(words) and _joined(words, at + 1))
 
 
-_SPELLED = {
-    word: str(n)
-    for n, word in enumerate(
-        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine"], 1
-    )
-}
+_SPELLED = {word: str(number) for number, word in SPELLED.items()}
