@@ -192,9 +192,12 @@ class Dates:
             return True
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "\n"
         alone = after in (":", ",", ".", "\n", "-", ";", ")") or i + 1 == len(self.norms)
-        if alone and (max(first, second) > _MONTHS or _tells_deed(before)):
+        done = _tells_deed(self.norms[i - 2] if before in _THINGS and i > 1 else before)
+        if alone and (max(first, second) > _MONTHS or done):
             return max(first, second) <= _DAYS and (second not in _PARTED or first > second)
         leads = i == 0 or before in (".", "!", "\n", ",")
+        if leads and _MONTHS < max(first, second) <= _DAYS and second not in _PARTED:
+            return True  # "11/21 gate 4 lb"
         measured = self.norms[i + 2 : i + 3] != [] and self.norms[i + 2] in AMOUNT_BEHIND
         told = alone or measured or self.leads_report(i + 1)
         written = self.norms[i].startswith("0") or "/0" in self.norms[i]
@@ -316,6 +319,9 @@ _COUNTED = words_in(
     "year tub caddy load lot round go try person household keeper storey jar bag trench row bed "
     "month century layers party meeting edition"
 )
+
+
+_THINGS = words_in("it her him them this that")
 
 
 def _tells_deed(word: str) -> bool:

@@ -14,7 +14,7 @@ _OFFSETS = {
     "last nite": -1, "last evening": -1, "last eve": -1, "yesternight": -1,
     "the night before last": -2, "night before last": -2, "the day before yesterday": -2,
     "day before yesterday": -2, "day b4 yesterday": -2, "day b 4 yesterday": -2, "day b4 yday": -2,
-    "the other night": -2, "ereyesterday": -2,
+    "yesterday week": -8, "the other night": -2, "ereyesterday": -2,
     "tomorrow": 1, "tmrw": 1, "tmr": 1, "tmw": 1, "2moro": 1, "tomoz": 1, "tomorow": 1,
     "tommorow": 1, "tommorrow": 1, "tomorrows": 1, "manana": 1, "morgen": 1, "the morra": 1,
     "the morn": 1, "the morrow": 1, "tomorra": 1, "tomo": 1,

@@ -74,7 +74,8 @@ def _meant_by_pronoun(group: Group) -> str | None:
     if at is None or not _PASSIVE.isdisjoint(left[at:]) or not _SPEAKER.isdisjoint(left[at:]):
         return None
     before = [m for m in message.members if m.start < verb.start]
-    others = {m.name for m in before if not is_sender(message, m.name)}
+    telling = [m for m in before if message.norms[m.end] in SAID] or before
+    others = {m.name for m in telling if not is_sender(message, m.name)}
     return others.pop() if len(others) == 1 else None
 
 

@@ -126,7 +126,8 @@ def find_items(
 
 def _is_origin(between: Sequence[str]) -> bool:
     """ "Bones from the stock", "off Sunday's chicken": where what stands before comes from."""
-    return 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
+    named = 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
+    return named and between[-1][0].isalpha()
 
 
 def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
@@ -298,7 +299,7 @@ def _grown(
             food, end = _dish(food, head.value), head.end
         elif after is not None and _is_generic(after.value) and not generic:
             scrap, end = True, after.end
-        elif after is not None and norms[end] in _OF_DISHES and not generic:
+        elif after is not None and _is_of_dish(norms[end], after.value) and not generic:
             food, end = after.value, after.end
         elif after is not None and generic and not _is_generic(after.value):
             return Item(mark.start, end, food, scrap, generic=generic)
@@ -307,8 +308,12 @@ def _grown(
     return Item(mark.start, end, food, scrap, generic=generic)
 
 
+def _is_of_dish(norm: str, food: Food) -> bool:
+    """Whether a food is called by the dish it comes from: "taco meat", "pho broth bones"."""
+    return norm in _OF_DISHES or food.shares[0][0] == "bone"
+
+
 _OF_DISHES = words_in("meat grease fat cheese dripping lard")
-"""What is called by the dish it comes from: "taco meat", "fish fry grease"."""
 
 
 def _is_generic(food: Food) -> bool:
@@ -350,7 +355,9 @@ def _part_of(food: Food, part: str) -> Food:
     kind = food.shares[0][0]
     if part in ("crust", "crusts"):
         return Food((("grain", 1.0),), 0.0, food.name)
-    animal = kind in ("meat", "fish", "bone") or (kind == "cooked" and part in ("bone", "bones"))
+    animal = kind in ("meat", "fish", "bone") or (
+        kind in ("cooked", "liquid") and part in ("bone", "bones")
+    )
     if animal and part in _BONES:
         return Food((("bone", 1.0),), 1.0, part)
     if kind in ("vegetable", "fruit", "grain", "pulse") and (
@@ -412,7 +419,9 @@ def _is_eaten(near: Sequence[str]) -> bool:
 
 
 _ALL_OF = words_in("the any its their")
-_LEFT_OUT = frozenset({("apart", "from"), ("aside", "from"), ("but", "for")})
+_LEFT_OUT = frozenset(
+    {("apart", "from"), ("aside", "from"), ("but", "for"), ("everything", "but"), ("all", "but")}
+)
 """Behind which all of a thing is left out, where no word says that some of it is there."""
 _EAT = words_in("eat ate eating eaten")
 _EATERS = words_in("i we he she they you kids everyone everybody all dog cat hens who folk just")
@@ -431,7 +440,10 @@ def _near(before: Sequence[str]) -> list[str]:
         if norm in (",", ".", ";", ":", "(", ")", "\n", "!", "?", "☺", "—", "+", "-", "→"):
             break
         near.append(norm)
-        if norm in ("and", "n", "&", "but", "with", "y"):
+        if norm in ("and", "n", "&", "but", "with", "y") and before[-len(near) - 1 :][:1] not in (
+            ["everything"],
+            ["all"],
+        ):
             break
     near.reverse()
     return near
@@ -442,6 +454,9 @@ def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Mak
     present = [item for item in items if not item.absent]
     if not present:
         return None
+    if len(present) < len(items) and (denied := _denied_of_dishes(items)):
+        present = [_freed(item, denied) for item in present]
+        items = [item if item.absent else _freed(item, denied) for item in items]
     if weights is not None:
         return _mixed_by([(i, w) for i, w in zip(items, weights, strict=True) if not i.absent])
     specific = [item for item in present if not item.generic]
@@ -449,6 +464,29 @@ def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Mak
     if not specific:
         return _mixed_by([(generic[0], 1.0)])
     return _mixed_by(_shared(specific, generic[:1]))
+
+
+def _denied_of_dishes(items: Sequence[Item]) -> frozenset[Kind]:
+    """The kinds that are said to be left out, where something else that is there may hold them."""
+    return frozenset(i.food.shares[0][0] for i in items if i.absent) & {"meat", "fish", "dairy"}
+
+
+def _freed(item: Item, denied: frozenset[Kind]) -> Item:
+    """ "Pupusas, no meat": a dish without what it usually has of the kinds that were left out."""
+    shares = tuple((kind, share) for kind, share in item.food.shares if kind not in denied)
+    left = sum(share for _, share in shares)
+    if not shares or (left > _WHOLE_DISH and shares[0][0] != "cooked"):
+        return item
+    rich = max(0.0, (item.food.rich - 1 + left) / left)
+    rich = min(rich, LEAN) if "meat" in denied and shares[0][0] == "cooked" else rich
+    whole = tuple((kind, share / left) for kind, share in shares)
+    return item._replace(food=Food(whole, rich, item.food.name))
+
+
+_WHOLE_DISH = 0.999
+"""Share from which nothing was left out of a dish."""
+LEAN = 0.1
+"""Rich share of a cooked dish without its meat, for its fat and cheese."""
 
 
 def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float]]:

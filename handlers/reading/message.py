@@ -17,6 +17,7 @@ from handlers.reading.names import (
     BIN_WORDS,
     BinRef,
     MemberRef,
+    by_known_name,
     find_bot,
     find_members,
     is_scrambled,
@@ -137,10 +138,10 @@ def read_message(text: str, context: Context) -> Message:
     norms = _mended([verb_meant(w.norm) for w in words], context)
     at = _local(context)
     bins = known_bins(words, norms, context.bins)
-    members = find_members(words, norms, context.members)
+    taken = indexes(bins)
+    members = find_members(norms, context.members, taken)
     if members:
         set_apart(words, norms, members)
-    taken = indexes(bins)
     days = read_days(words, at, month_first=context.units == "us", taken=taken)
     taken |= indexes(days)
     amounts = read_amounts(words, context.units, taken)
@@ -149,7 +150,7 @@ def read_message(text: str, context: Context) -> Message:
     called = taken | indexes(members)
     said = said_bins(words, norms, called, by_food=context.in_room)
     if said:
-        bins = tuple(sorted((*bins, *said)))
+        bins = tuple(sorted((*bins, *(by_known_name(ref, context.bins) for ref in said))))
     if amounts:
         no_names, alone = not context.bins and not bins, context.in_room and not bins
         named = called | indexes(bins)

@@ -98,16 +98,20 @@ def _written_forms(name: str) -> Iterator[str]:
         return
     yield (norms := _norms(name))
     lead, _, number = norms.rpartition(" ")
-    if number.isdecimal() and lead in _NUMBERED:
+    if not number.isdecimal() or not lead:
+        return
+    if lead in _NUMBERED:
         yield from (f"{sign} {number}" for sign in _NUMBERED if sign != lead)
-        yield f"number {SPELLED.get(int(number), number)}"
+        lead = "number"
+    if int(number) in SPELLED and lead not in BIN_WORDS:
+        yield f"{lead} {SPELLED[int(number)]}"
 
 
 _NUMBERED = ("number", "no", "no .", "nr", "#")
 _NUMBER_WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 SPELLED = dict(enumerate(_NUMBER_WORDS, 1))
 """The words for the numbers that bins are called by."""
-_TITLES = frozenset({"mr", "mrs", "ms", "dr", "st", "sr", "jr", "rev"})
+_TITLES = words_in("mr mrs ms dr st sr jr rev col capt prof fr")
 
 
 def _norms(name: str) -> str:
@@ -115,42 +119,75 @@ def _norms(name: str) -> str:
 
 
 def find_members(
-    words: Sequence[Word], norms: list[str], members: tuple[str, ...]
+    norms: list[str], members: tuple[str, ...], taken: frozenset[int]
 ) -> tuple[MemberRef, ...]:
-    """Members named in the words, in order."""
+    """Members named in the words, in order; a short form that stands in `taken` names none."""
     marks = _members_book(members).find(norms)
     return tuple(
         sorted(
-            MemberRef(m.start, m.end, m.value, m.tag == "owner" or _owns(norms, m.end))
+            MemberRef(m.start, m.end, m.value.name, m.tag == "owner" or _owns(norms, m.end))
             for m in marks
+            if not (m.value.short and m.start in taken)
         )
         if marks
         else ()
     )
 
 
+class _Called(NamedTuple):
+    name: str
+    short: bool = False
+
+
 @lru_cache(maxsize=1024)
 def _members_book(members: tuple[str, ...]) -> Phrasebook:
-    names = [(_norms(name.lstrip("@")), "member", name) for name in members]
-    names += [
-        (_norms(name.replace(" ", ". ", 1)), "member", name)
-        for name in members
-        if name.partition(" ")[0].lower() in _TITLES  # "Mrs. Okafor"
-    ]
-    return Phrasebook((*(entry for entry in names if entry[0]), *_owners(members)))
+    called = {_norms(name.lstrip("@")): _Called(name) for name in members}
+    for short, names in _short_forms(members).items():
+        if len(names) == 1:
+            called.setdefault(short, _Called(names.pop(), short=True))
+    entries = [(norms, "member", value) for norms, value in called.items() if norms]
+    return Phrasebook((*entries, *_owners(called)))
 
 
-def _owners(members: tuple[str, ...]) -> Iterator[Entry]:
+def _owners(called: dict[str, _Called]) -> Iterator[Entry]:
     """ "That was dots": the names with the s of an owner and no apostrophe."""
-    names = {_norms(name.lstrip("@")): name for name in members}
     return (
-        (f"{norm}s", "owner", name)
-        for norm, name in names.items()
+        (f"{norm}s", "owner", value)
+        for norm, value in called.items()
         if len(norm) > 2
         and " " not in norm
-        and f"{norm}s" not in names
+        and f"{norm}s" not in called
         and f"{norm}s" not in vocabulary()
     )
+
+
+def _short_forms(members: tuple[str, ...]) -> dict[str, set[str]]:
+    """What else members are called by, each with those that it may stand for: "Grace" and "Grace
+    O" for "Grace Okoro", "Ravi" for "Ravi (flat 2)", "Mrs. Rao" for "Mrs Rao"."""
+    found: dict[str, set[str]] = {}
+    for name in members:
+        for short in _shorter(_norms(name.lstrip("@").partition(":")[0]).split()):
+            found.setdefault(short, set()).add(name)
+    return found
+
+
+def _shorter(parts: list[str]) -> Iterator[str]:
+    if parts and parts[0] in _TITLES:
+        rest = [part for part in parts[1:] if part != "."]
+        yield from (" ".join((parts[0], *rest)), " ".join((parts[0], ".", *rest)))
+        return
+    first = next((part for part in parts if part not in _BYNAMES), "")
+    if len(first) > 2 and first.isalpha():
+        yield first
+    if len(parts) > 1 and parts[0] == first and parts[1].isalpha():
+        yield from (f"{first} {parts[1][0]}", f"{first} {parts[1]}")
+
+
+_BYNAMES = words_in(
+    "the big little old young wee aunty auntie aunt uncle sister brother pastor miss lady "
+    "family team house flat unit apt apartment room number no"
+)
+"""Words of a member's name by which nobody is called alone."""
 
 
 def _owns(norms: Sequence[str], end: int) -> bool:
@@ -314,6 +351,13 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         return None
     plain = after in _BIN_PARTS or (not place and into)
     return BinRef(start, end, name, True, plain, place)
+
+
+def by_known_name(ref: BinRef, bins: tuple[str, ...]) -> BinRef:
+    """A bin that was said in words ("bin ten"), under the group's own name for it if it has one."""
+    said = (ref.name or "").lower()
+    known = next((name for name in bins if name.lower() == said), None) if said else None
+    return ref if known is None else ref._replace(name=known, known=True)
 
 
 def _is_smell(word: str) -> bool:

@@ -94,6 +94,11 @@ def _stands_as_verb(
     if after is not None and (
         after.norm in ("is", "was", "are", "'s", "came", "comes", "coming", "went", "ran", "leaked")
         or (after.norm in ("on", "of") and verb.plain in _ALSO_THINGS)
+        or (
+            after.norm == "of"
+            and verb.plain == "smell"
+            and (before is None or before.kind == "sign")
+        )
         or (after.kind == "number" and verb.plain == "layer")
     ):
         return False

@@ -6,21 +6,20 @@ from functools import lru_cache
 from handlers.reading.daywords import MONTHS
 from handlers.reading.names import MemberRef
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
-from handlers.reading.words import Word, plain
+from handlers.reading.words import Word
 
 
 def set_apart(words: list[Word], norms: list[str], members: Sequence[MemberRef]) -> None:
     """Gives each word that is a member's name here a norm that stands in no list of words."""
     for ref in members:
-        one_word = ref.end == ref.start + 1 and _is_word(ref.name)
+        one_word = ref.end == ref.start + 1 and _is_word(norms[ref.start])
         if one_word and _is_named(words, ref, members):
             norms[ref.start] = words[ref.start].text.capitalize()
             words[ref.start] = words[ref.start]._replace(norm=norms[ref.start])
 
 
 @lru_cache(maxsize=1024)
-def _is_word(name: str) -> bool:
-    norm = plain(name.lstrip("@"))
+def _is_word(norm: str) -> bool:
     return norm in MONTHS or norm in _OF_SENSE or norm in vocabulary()
 
 
@@ -43,7 +42,8 @@ def _is_named(words: Sequence[Word], ref: MemberRef, members: Sequence[MemberRef
         return True
     joined = after in _AND and any(m.start == ref.end + 1 for m in members)
     joined = joined or (before in _AND and any(m.end == ref.start - 1 for m in members))
-    return joined or after in _DID or (after.endswith("ed") and after in verb_words())
+    did = after.endswith("ed") and (capital or after in verb_words())
+    return joined or did or after in _DID
 
 
 _AND = words_in("and & n")
