@@ -13,25 +13,22 @@ from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
 from handlers.reading.marks import Mark
 from handlers.reading.materials import Item, find_items
+from handlers.reading.mending import mended
 from handlers.reading.names import (
-    BIN_WORDS,
     BinRef,
     MemberRef,
     by_known_name,
     find_bot,
-    find_members,
-    is_scrambled,
     known_bins,
     mentions,
-    slipped,
 )
 from handlers.reading.newbins import said_bins, target_bins
+from handlers.reading.people import find_members, set_apart
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import Seen, find_signs
 from handlers.reading.spans import indexes
 from handlers.reading.verbs import verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
-from handlers.reading.wordnames import set_apart
 from handlers.reading.words import Word, cleaned, words_of
 
 BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
@@ -135,7 +132,7 @@ class Message:
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
     words = without_courtesies(words_of(cleaned(text)))
-    norms = _mended([verb_meant(w.norm) for w in words], context)
+    norms = mended([verb_meant(w.norm) for w in words], context)
     at = _local(context)
     bins = known_bins(words, norms, context.bins)
     taken = indexes(bins)
@@ -258,30 +255,3 @@ def _overlaps(ref: BinRef, taken: frozenset[int]) -> bool:
 
 def _inside(mark: Mark, taken: frozenset[int]) -> bool:
     return not taken.isdisjoint(range(mark.start, mark.end))
-
-
-_BEFORE_BIN = words_in("in into to from off of the inside")
-
-
-def _mended(norms: list[str], context: Context) -> list[str]:
-    """The words with slips in bin names put right: letters missing or swapped in a long name, and
-    any slip where a bin's name is expected."""
-    single = tuple([name for name in context.bins if name.isalpha()])
-    if not single:
-        return norms
-    known = vocabulary()
-    before = ""
-    for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
-        if len(norm) > _SHORT and norm.isalpha() and norm not in known:
-            expected = before in _BEFORE_BIN or after in BIN_WORDS
-            name = slipped(norm, single) if expected or len(norm) >= _LONG else None
-            if name is not None and (expected or is_scrambled(norm, name.lower())):
-                norms[i] = name.lower()
-        before = norms[i]
-    return norms
-
-
-_SHORT = 3
-"""Letters of a word in which nothing is told to be a slip."""
-_LONG = 6
-"""Letters of a word that is mended wherever it stands."""

@@ -5,9 +5,9 @@ from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
-from handlers.reading.marks import Entry, Phrasebook
+from handlers.reading.marks import Phrasebook
 from handlers.reading.unitwords import unit_starts
-from handlers.reading.vocabulary import one_slip, verb_words, vocabulary, words_in
+from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
 
 
@@ -88,7 +88,7 @@ _INTO = words_in(
 @lru_cache(maxsize=1024)
 def _book(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries = [(form, "bin", name) for name in bins for form in _written_forms(name)]
-    entries += [(_norms(name), "bot", name) for name in bots]
+    entries += [(norms_of(name), "bot", name) for name in bots]
     return Phrasebook(entry for entry in entries if entry[0])
 
 
@@ -96,7 +96,7 @@ def _written_forms(name: str) -> Iterator[str]:
     """A bin's name in words, and "no. 1", "#1" and "number one" for "number 1"."""
     if _is_pictured(name):
         return
-    yield (norms := _norms(name))
+    yield (norms := norms_of(name))
     lead, _, number = norms.rpartition(" ")
     if not number.isdecimal() or not lead:
         return
@@ -111,96 +111,11 @@ _NUMBERED = ("number", "no", "no .", "nr", "#")
 _NUMBER_WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 SPELLED = dict(enumerate(_NUMBER_WORDS, 1))
 """The words for the numbers that bins are called by."""
-_TITLES = words_in("mr mrs ms dr st sr jr rev col capt prof fr")
 
 
-def _norms(name: str) -> str:
+def norms_of(name: str) -> str:
+    """A name as its words are read, one space between."""
     return " ".join(word.norm for word in words_of(cleaned(name)))
-
-
-def find_members(
-    norms: list[str], members: tuple[str, ...], taken: frozenset[int]
-) -> tuple[MemberRef, ...]:
-    """Members named in the words, in order; a short form that stands in `taken` names none."""
-    marks = _members_book(members).find(norms)
-    return tuple(
-        sorted(
-            MemberRef(m.start, m.end, m.value.name, m.tag == "owner" or _owns(norms, m.end))
-            for m in marks
-            if not (m.value.short and m.start in taken)
-        )
-        if marks
-        else ()
-    )
-
-
-class _Called(NamedTuple):
-    name: str
-    short: bool = False
-
-
-@lru_cache(maxsize=1024)
-def _members_book(members: tuple[str, ...]) -> Phrasebook:
-    called = {_norms(name.lstrip("@")): _Called(name) for name in members}
-    for short, names in _short_forms(members).items():
-        if len(names) == 1:
-            called.setdefault(short, _Called(names.pop(), short=True))
-    entries = [(norms, "member", value) for norms, value in called.items() if norms]
-    return Phrasebook((*entries, *_owners(called)))
-
-
-def _owners(called: dict[str, _Called]) -> Iterator[Entry]:
-    """ "That was dots": the names with the s of an owner and no apostrophe."""
-    return (
-        (f"{norm}s", "owner", value)
-        for norm, value in called.items()
-        if len(norm) > 2
-        and " " not in norm
-        and f"{norm}s" not in called
-        and f"{norm}s" not in vocabulary()
-    )
-
-
-def _short_forms(members: tuple[str, ...]) -> dict[str, set[str]]:
-    """What else members are called by, each with those that it may stand for: "Grace" and "Grace
-    O" for "Grace Okoro", "Ravi" for "Ravi (flat 2)", "Mrs. Rao" for "Mrs Rao"."""
-    found: dict[str, set[str]] = {}
-    for name in members:
-        for short in _shorter(_norms(name.lstrip("@").partition(":")[0]).split()):
-            found.setdefault(short, set()).add(name)
-    return found
-
-
-def _shorter(parts: list[str]) -> Iterator[str]:
-    if parts and parts[0] in _TITLES:
-        rest = [part for part in parts[1:] if part != "."]
-        yield from (" ".join((parts[0], *rest)), " ".join((parts[0], ".", *rest)))
-        return
-    first = next((part for part in parts if part not in _BYNAMES), "")
-    if len(first) > 2 and first.isalpha():
-        yield first
-    if len(parts) > 1 and parts[0] == first and parts[1].isalpha():
-        yield from (f"{first} {parts[1][0]}", f"{first} {parts[1]}")
-
-
-_BYNAMES = words_in(
-    "the big little old young wee aunty auntie aunt uncle sister brother pastor miss lady "
-    "family team house flat unit apt apartment room number no"
-)
-"""Words of a member's name by which nobody is called alone."""
-
-
-def _owns(norms: Sequence[str], end: int) -> bool:
-    """Whether "'s" behind a name is that of an owner, and not "is" or "has"."""
-    if norms[end : end + 1] != ["'s"]:
-        return False
-    after = norms[end + 1] if end + 1 < len(norms) else ""
-    return not (after.endswith(("ed", "ing")) or after in _AFTER_IS)
-
-
-_AFTER_IS = words_in(
-    "went after just got been put taken taking gone going done dug shut drawn had the a already now"
-)
 
 
 def find_bot(norms: list[str], bots: tuple[str, ...]) -> tuple[int, ...]:
@@ -227,10 +142,12 @@ def known_bins(
 def _lettered(bins: tuple[str, ...]) -> dict[str, str]:
     """The bins that are told apart by a letter ("bin B"), by that letter; none that two have."""
     named = [(name.split(), name) for name in bins]
+    named = [(parts, name) for parts, name in named if len(parts) == 2 and _is_letter(parts[1])]
+    leads = Counter(parts[0].lower() for parts, _ in named)
     found = [
         (parts[1].upper(), name)
         for parts, name in named
-        if len(parts) == 2 and parts[0].lower() in BIN_WORDS and _is_letter(parts[1])
+        if parts[0].lower() in BIN_WORDS or leads[parts[0].lower()] > 1
     ]
     count = Counter(letter for letter, _ in found)
     taken = {name.upper() for name in bins}
@@ -286,7 +203,7 @@ def _pictured(
 
 
 def _is_pictured(name: str) -> bool:
-    return set(_norms(name).split()) == {"☺"}
+    return set(norms_of(name).split()) == {"☺"}
 
 
 def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
@@ -300,14 +217,14 @@ def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
 
 @lru_cache(maxsize=1024)
 def _loose_book(bins: tuple[str, ...]) -> Phrasebook:
-    parts = Counter(word for name in bins for word in set(_norms(name).split()))
+    parts = Counter(word for name in bins for word in set(norms_of(name).split()))
     short = [
         (word, "bin", name)
         for name in bins
-        for word in _norms(name).split()
+        for word in norms_of(name).split()
         if " " in name and parts[word] == 1 and len(word) > 2 and word not in _SHARED_WORDS
     ]
-    whole = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
+    whole = [(norms_of(name), "bin", name) for name in bins if not _is_pictured(name)]
     return Phrasebook(entry for entry in (*whole, *short) if entry[0])
 
 
@@ -428,16 +345,3 @@ _NOUNS = words_in(
 COLOURS = words_in(
     "red blue green yellow orange purple pink white black grey gray brown rojo azul verde amarillo"
 )
-
-
-@lru_cache(maxsize=1024)
-def slipped(word: str, names: tuple[str, ...]) -> str | None:
-    """The one-word name that `word` was meant to be, one slip away; None if not plain."""
-    near = [name for name in names if len(name) >= 4 and one_slip(word, name.lower())]
-    return near[0] if len(near) == 1 else None
-
-
-def is_scrambled(word: str, name: str) -> bool:
-    """Whether a word has the letters of a name, but one left out or two swapped, and its ends."""
-    ends = (word[0], word[-1]) == (name[0], name[-1])
-    return ends and (len(word) < len(name) or sorted(word) == sorted(name))

@@ -1,7 +1,7 @@
 import pytest
 
+from handlers.reading.mending import slipped
 from handlers.reading.message import read_message
-from handlers.reading.names import slipped
 from handlers.reading.vocabulary import one_slip
 from tests.reading.context import group
 
