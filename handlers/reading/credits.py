@@ -43,7 +43,8 @@ def _is_given(group: Group, start: int) -> bool:
         leads = any(b.end <= verb.start for b in group.bins)
         return leads and verb.verb.plain in _RECEIVING and start - 1 >= verb.end
     told = any(b.end <= start - 1 for b in group.bins) or norms[start - 2 : start - 1] == [","]
-    return told or (bool(group.bins) and any(a.end == start - 1 for a in group.measured()))
+    beside = any(x.end == start - 1 for x in (*group.measured(), *group.items))
+    return told or (bool(group.bins) and beside)  # "2 kg of peel from Kofi, the yard"
 
 
 _RECEIVING = words_in("get have take receive eat")
@@ -78,14 +79,17 @@ def logged_for(message: Message) -> str | None:
 
 
 def _heads_or_ends(norms: Sequence[str], ref: MemberRef, after: Sequence[str]) -> bool:
-    """ "For Kofi: 2 kg in bin 3", "message from Kofi: sealed it", "... That was Kofi"."""
+    """ "For Kofi: 2 kg in bin 3", "it's Kofi on Dot's phone, sealed it", "... That was Kofi"."""
     before = norms[: ref.start]
     if after[:1] == [":"] and before and before[-1] in ("for", "from"):
         return _HEADING.issuperset(before)
+    if before[-1:] == ["me"] or (before[-1:] != [] and before[-1] in ("is", "'s")):
+        return _SPEAKING.issuperset(before)
     said = before[-2:-1] and before[-2] in ("that", "this", "it") and before[-1] == "was"
     return bool(said) and (not after or after[0] in _ENDING)
 
 
+_SPEAKING = words_in("it is 's this me hi hello hey only just now ,")
 _HEADING = words_in("for from a message msg note text word report update news one this is")
 _ENDING = words_in(". ! , not again btw ) ☺")
 _SAID = words_in("says said wrote writes reports texted")

@@ -88,9 +88,10 @@ def _leads_sentence(group: Group) -> str | None:
     """ "Ines tapó el cubo": a member begins the sentence and a word that we do not know follows."""
     message = group.message
     start = message.sentences[group.clauses[0].sentence].start
-    while start < group.start and message.norms[start] in _BEFORE_NAME:
+    named = {m.start: m for m in message.members if not m.owner}
+    while start < group.end - 1 and start not in named and message.norms[start] in _BEFORE_NAME:
         start += 1
-    ref = next((m for m in message.members if m.start == start and not m.owner), None)
+    ref = named.get(start)
     if ref is None or ref.end >= len(message.norms) or group.sense not in ("did", "none"):
         return None
     after = message.words[ref.end]
@@ -103,7 +104,7 @@ def _leads_sentence(group: Group) -> str | None:
         return None
     if group.verb is None:
         unknown = after.norm not in vocabulary() and after.norm not in PLAIN_FOLLOWERS
-        unknown = unknown or (after.norm in _DEEDS and _PLEASE.isdisjoint(group.norms))
+        unknown = unknown or (after.norm in _DEEDS | _CARRYING and _PLEASE.isdisjoint(group.norms))
         return ref.name if unknown and group.start <= ref.start else None
     between = message.norms[ref.end : group.verb.start]
     others = any(ref.end <= m.start < group.verb.start for m in message.members)
@@ -117,10 +118,11 @@ _DEEDS = words_in(
     "take make scrape empty toss drop"
 )
 """Verbs in the bare form that learners tell of the past with ("Kumar throw 2 kg in")."""
+_CARRYING = words_in("carry use go done don")
 _PLEASE = words_in("please pls plz can could will")
 _BEFORE_NAME = words_in(
     "just now so oh ok okay and well then today yesterday btw fyi also mr mrs ms miss "
-    "dr sister brother"
+    "dr sister brother na abeg a la el der die"
 )
 _SPOKEN_TO = words_in(
     "thanks thank ta cheers please pls yes no ok okay done sorry hi hello can could would will "
@@ -144,9 +146,16 @@ def _carries_on(group: Group) -> bool:
         return False
     return (
         not _THIRD.isdisjoint(left)
-        or (group.verb is not None and group.clauses[0].joint in ("and", "n", "then", "&"))
+        or (group.verb is not None and _goes_on(group))
         or group.inherited is not None
     )
+
+
+def _goes_on(group: Group) -> bool:
+    """Whether a group with a verb goes on with the subject of the verb before it."""
+    first = group.clauses[0]
+    within = first.start > group.message.sentences[first.sentence].start
+    return first.joint in ("and", "n", "then", "&") or (first.joint == "" and within)
 
 
 def _left(group: Group) -> list[str]:
@@ -186,7 +195,7 @@ def _first_of(message: Message, ref: MemberRef) -> str | None:
 
 
 _TOGETHER = words_in(", and & n + with plus")
-_US = words_in("me i myself us")
+_US = words_in("me i myself meself us")
 _US_BEHIND = [[word] for word in sorted(_US)]
 
 
@@ -257,7 +266,7 @@ _LIST_SIGNS = frozenset({",", ":", "-", "\n", ";", "|", "/"})
 _BEFORE_ITS_NAME = words_in(
     "@ miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young"
 )
-_HELPERS = words_in("has have had hat heeft a")
+_HELPERS = words_in("has have had hat heeft")
 _SHARE = words_in(
     "lot share haul contribution load scraps bit offering half portion peelings "
     "behalf batch donation stuff bucket tub bag caddy leftovers"
@@ -299,8 +308,10 @@ def _does(group: Group, end: int) -> bool:
         return norms[group.start : end] == [] or end - 1 == group.start
     if group.verb is None:
         measured = any(a.start == end and a.factor for a in group.amounts)
+        alone = group.start == end - 1 and group.end == end  # "Jack and the scouts dug it in"
         return (
             measured
+            or alone
             or (end < group.end and norms[end] in (":", "-"))
             or (end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"]))
         )

@@ -65,6 +65,7 @@ _ALONE_BY_KIND: Mapping[Kind, str] = {
     "fruit": "cores pits pips seeds",
     "grain": "crusts heels crumbs",
     "meat": "gristle innards rinds",
+    "garden": "cuttings",
     "mixed": "skins offcuts guts scrapings remains leavings",
 }
 _ALONE: Mapping[str, Kind] = {w: kind for kind, ws in _ALONE_BY_KIND.items() for w in ws.split()}

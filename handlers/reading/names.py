@@ -162,22 +162,26 @@ def _by_letter(
     words: Sequence[Word], norms: Sequence[str], lettered: dict[str, str]
 ) -> Iterator[BinRef]:
     """ "Added 1 kg to B": a capital alone, behind what is done to a bin or goes into it."""
-    for i in range(1, len(words)) if lettered else ():
+    for i in range(len(words)) if lettered else ():
         text = words[i].text
-        name = lettered.get(text.upper() if text in SMALL_LETTERS else text)
-        led = norms[i - 1] in _INTO | _ASKED_OF or norms[i - 1] in verb_words()
-        if name is None or not led:
+        name = lettered.get(text.upper() if i and text in SMALL_LETTERS else text)
+        if name is None:
             continue
+        before = norms[i - 1] if i else "."
         after = norms[i + 1] if i + 1 < len(norms) else ""
-        if not after or not after[0].isalpha() or after in _BEHIND_LETTER:
+        led = before in _INTO | _ASKED_OF or before in verb_words()
+        ends = not after or not after[0].isalpha() or after in _BEHIND_LETTER
+        if (led and ends) or (before in ".!,;\n" and after in _DONE_BY_BIN):
             yield BinRef(i, i + 1, name, True, True)
 
 
 SMALL_LETTERS = frozenset("bcdef")
 """By which bins are told apart without a capital: they stand for no word and no unit of amounts."""
 _ASKED_OF = words_in("is was for about")
+_DONE_BY_BIN = words_in("'s got has had is was took smells stinks hisses needs")
 _BEHIND_LETTER = words_in(
-    "and with today yesterday tonight now just this last please is was be ready due full mostly"
+    "on at since by before after and with today yesterday tonight now just this last please is was "
+    "be ready due full mostly"
 )
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
-from handlers.reading.daywords import MONTHS
+from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.marks import Entry, Phrasebook
 from handlers.reading.names import MemberRef, norms_of
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
@@ -117,7 +117,10 @@ def set_apart(words: list[Word], norms: list[str], members: Sequence[MemberRef])
 
 @lru_cache(maxsize=1024)
 def _is_word(norm: str) -> bool:
-    return norm in MONTHS or norm in _OF_SENSE or norm in vocabulary()
+    return norm in _DATES or norm in _OF_SENSE or norm in vocabulary()
+
+
+_DATES = MONTHS.keys() | WEEKDAYS.keys()
 
 
 _OF_SENSE = words_in("will hope may wish")
@@ -132,10 +135,11 @@ def _is_named(words: Sequence[Word], ref: MemberRef, members: Sequence[MemberRef
         return True
     if before in _OF_THINGS or before.isdecimal():
         return False
-    if word.norm in MONTHS and (before in _DATING or after.isdecimal()):
+    if word.norm in _DATES and (before in _DATING or after.isdecimal()):
         return False
     capital = word.text[:1].isupper() and not word.text[1:].isupper()
-    if capital and (before[:1].isalnum() or after in _HIS):
+    written = after in _HIS if word.norm in _DATES else before[:1].isalnum() or after in _HIS
+    if capital and written and word.norm not in WEEKDAYS:
         return True
     joined = after in _AND and any(m.start == ref.end + 1 for m in members)
     joined = joined or (before in _AND and any(m.end == ref.start - 1 for m in members))
@@ -147,4 +151,4 @@ _AND = words_in("and & n")
 _OF_THINGS = words_in("of some fresh g kg kgs lb lbs oz kilo kilos")
 _DATING = words_in("in of on since from until till by last next this early late mid")
 _HIS = words_in("'s has had just :")
-_DID = words_in("did put dug took gave made threw shut brought drew left")
+_DID = words_in("don did put dug took gave made threw shut brought drew left")
