@@ -43,8 +43,8 @@ def _is_given(group: Group, start: int) -> bool:
         leads = any(b.end <= verb.start for b in group.bins)
         return leads and verb.verb.plain in _RECEIVING and start - 1 >= verb.end
     told = any(b.end <= start - 1 for b in group.bins) or norms[start - 2 : start - 1] == [","]
-    beside = any(x.end == start - 1 for x in (*group.measured(), *group.items))
-    return told or (bool(group.bins) and beside)  # "2 kg of peel from Kofi, the yard"
+    ends = {a.end for a in group.measured()} | {item.end for item in group.items}
+    return told or (bool(group.bins) and start - 1 in ends)  # "2 kg of peel from Kofi, the yard"
 
 
 _RECEIVING = words_in("get have take receive eat")

@@ -104,7 +104,7 @@ def _leads_sentence(group: Group) -> str | None:
         return None
     if group.verb is None:
         unknown = after.norm not in vocabulary() and after.norm not in PLAIN_FOLLOWERS
-        unknown = unknown or (after.norm in _DEEDS | _CARRYING and _PLEASE.isdisjoint(group.norms))
+        unknown = unknown or (after.norm in _DEEDS and _PLEASE.isdisjoint(group.norms))
         return ref.name if unknown and group.start <= ref.start else None
     between = message.norms[ref.end : group.verb.start]
     others = any(ref.end <= m.start < group.verb.start for m in message.members)
@@ -115,10 +115,9 @@ def _leads_sentence(group: Group) -> str | None:
 
 _DEEDS = words_in(
     "add put throw mix pour seal close shut bury dig drain bring dump tip chuck open start give "
-    "take make scrape empty toss drop"
+    "take make scrape empty toss drop carry"
 )
 """Verbs in the bare form that learners tell of the past with ("Kumar throw 2 kg in")."""
-_CARRYING = words_in("carry use go done don")
 _PLEASE = words_in("please pls plz can could will")
 _BEFORE_NAME = words_in(
     "just now so oh ok okay and well then today yesterday btw fyi also mr mrs ms miss "
