@@ -94,10 +94,17 @@ def _leads_sentence(group: Group) -> str | None:
     ref = named.get(start)
     if ref is None or ref.end >= len(message.norms) or group.sense not in ("did", "none"):
         return None
-    after = message.words[ref.end]
+    end = ref.end
+    while (
+        end + 1 in named
+        and message.norms[end] in _TOGETHER
+        and named[end + 1].end < len(message.words)
+    ):
+        end = named[end + 1].end  # "Winston and Ravindra dig it in"
+    after = message.words[end]
     spans = (message.bins, message.amounts, message.items)
     if (
-        any(x.start == ref.end for span in spans for x in span)
+        any(x.start == end for span in spans for x in span)
         or after.kind != "word"
         or after.norm in _SPOKEN_TO
     ):
@@ -105,12 +112,12 @@ def _leads_sentence(group: Group) -> str | None:
     if group.verb is None:
         unknown = after.norm not in vocabulary() and after.norm not in PLAIN_FOLLOWERS
         unknown = unknown or (after.norm in _DEEDS and _PLEASE.isdisjoint(group.norms))
-        return ref.name if unknown and group.start <= ref.start else None
-    between = message.norms[ref.end : group.verb.start]
-    others = any(ref.end <= m.start < group.verb.start for m in message.members)
+        return ref.name if unknown and group.start < end else None
+    between = message.norms[end : group.verb.start]
+    others = any(end <= m.start < group.verb.start for m in message.members)
     if others or not _OWN.isdisjoint(between) or not _NOT_HIS.isdisjoint(between):
         return None
-    return ref.name if ref.end <= group.verb.start else None
+    return ref.name if end <= group.verb.start else None
 
 
 _DEEDS = words_in(
