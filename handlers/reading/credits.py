@@ -79,7 +79,7 @@ def logged_for(message: Message) -> str | None:
 
 
 def _heads_or_ends(norms: Sequence[str], ref: MemberRef, after: Sequence[str]) -> bool:
-    """ "For Kofi: 2 kg in bin 3", "it's Kofi on Dot's phone, sealed it", "... That was Kofi"."""
+    """ "For Kofi: 2 kg in bin 3", "it's me Kofi, sealed it", "... That was Kofi"."""
     before = norms[: ref.start]
     if after[:1] == [":"] and before and before[-1] in ("for", "from"):
         return _HEADING.issuperset(before)

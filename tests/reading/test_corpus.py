@@ -19,6 +19,7 @@ FLOORS = {
     "own_stories.jsonl": 0.88,
     "own_places.jsonl": 0.95,
     "own_asides.jsonl": 0.95,
+    "own_kinds.jsonl": 0.92,
 }
 
 ONE_IN_A_HUNDRED = 0.01

@@ -94,3 +94,13 @@ def test_a_new_bin_is_opened_in_the_plainest_words(text: str) -> None:
     (act,) = acts(text, bins=())
     assert isinstance(act, Open)
     assert act.bin == "barn"
+
+
+def test_several_new_bins_are_opened_in_one_breath() -> None:
+    told = acts("opened the orange bin and the pink bin")
+    assert [(act.act, act.bin) for act in told] == [("open", "orange"), ("open", "pink")]  # type: ignore[union-attr]
+
+
+def test_a_known_bin_said_in_a_word_is_not_opened_anew() -> None:
+    told = acts("bin three opened up today, stinks like sewage")
+    assert [(act.act, act.bin) for act in told] == [("observe", "bin 3")]  # type: ignore[union-attr]
