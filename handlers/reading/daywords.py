@@ -8,6 +8,7 @@ _OFFSETS = {
     "this morning": 0, "this afternoon": 0, "this evening": 0, "this aft": 0, "this arvo": 0,
     "this am": 0, "this pm": 0, "this mornin": 0, "this lunchtime": 0,
     "yesterday": -1, "yest": -1, "yesty": -1, "yestie": -1, "ystrday": -1, "yestadday": -1,
+    "yestday": -1, "yestdy": -1,
     "yday": -1, "yesterdy": -1, "yesteday": -1, "yestrday": -1,
     "ayer": -1, "gestern": -1, "yesterdays": -1, "yesturday": -1, "anoche": -1,
     "last night": -1, "las night": -1, "lastnight": -1, "las nite": -1,
@@ -109,6 +110,7 @@ FEASTS = {
     "st andrews day": (11, 30), "st davids day": (3, 1), "anzac day": (4, 25),
     "australia day": (1, 26), "canada day": (7, 1), "independence day": (7, 4),
     "fourth of july": (7, 4), "twelfth night": (1, 5), "midsummers day": (6, 24),
+    "midsummer 's day": (6, 24), "midsummer day": (6, 24),
 }  # fmt: skip
 
 

@@ -37,6 +37,8 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
         at = group.verb.end
         if group.message.norms[at : at + 1] == ["me"]:
             return None  # "Priya handed me 900 g"
+        if _turns_to_us(group, at):
+            return None
     name = _quoted(group) or _named_doer(group)
     if name is None and _carries_on(group):
         for other in reversed(groups[:k]):
@@ -46,6 +48,15 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
     name = name or _meant_by_pronoun(group) or _leads_sentence(group)
     name = name or logged_for(group.message) or credited(group)
     return None if name is None or is_sender(group.message, name) else name
+
+
+def _turns_to_us(group: Group, at: int) -> bool:
+    """ "Ruth baked for thirty and we binned 2 kg": whether "I" or "we" stands before the amount."""
+    norms, end = group.message.norms, group.amounts[0].start if group.amounts else at
+    return any(norms[i] in ("i", "we") and norms[i - 1] in _THEN for i in range(at, end))
+
+
+_THEN = words_in("and n & so then but")
 
 
 def _quoted(group: Group) -> str | None:

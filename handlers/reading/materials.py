@@ -389,7 +389,7 @@ def _described(norms: Sequence[str], item: Item, foods: Collection[int]) -> Item
     start = max(0, item.start - 6)
     near = _near(norms[start : item.start])
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
-    absent = _is_denied(near) or _is_free_of(norms, item)
+    absent = _is_denied(near) or _is_free_of(norms, item) or _is_gone(norms, item.end)
     said = share_of(norms, near, item.end, foods) or _bones_beside(norms, near, item)
     item = item._replace(scrap=scrap, absent=absent)
     return item if said is None else item._replace(share=said.share, vague=said.vague)
@@ -426,6 +426,18 @@ _LEFT_OUT = frozenset(
 """Behind which all of a thing is left out, where no word says that some of it is there."""
 _EAT = words_in("eat ate eating eaten")
 _EATERS = words_in("i we he she they you kids everyone everybody all dog cat hens who folk just")
+
+
+def _is_gone(norms: Sequence[str], end: int) -> bool:
+    """ "The prawns had all gone": nothing of it was left to go in."""
+    at = end
+    while norms[at : at + 1] and norms[at] in _HAD:
+        at += 1
+    over = norms[at : at + 1] in (["gone"], ["eaten"], ["finished"])
+    return over and at > end and (at + 1 == len(norms) or not norms[at + 1][0].isalpha())
+
+
+_HAD = words_in("had was were are all already long mostly been")
 
 
 def _is_free_of(norms: Sequence[str], item: Item) -> bool:

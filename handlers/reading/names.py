@@ -97,6 +97,9 @@ def _written_forms(name: str) -> Iterator[str]:
     if _is_pictured(name):
         return
     yield (norms := norms_of(name))
+    article, _, rest = norms.partition(" ")
+    if article == "the" and rest:
+        yield rest
     lead, _, number = norms.rpartition(" ")
     if not number.isdecimal() or not lead:
         return

@@ -56,6 +56,7 @@ def test_a_member_told_of_is_the_doer(text: str) -> None:
         "bin 3 was sealed by Ruth and myself",
         "I helped Ruth put 2 kg of peelings in bin 3",
         "Ruth: sealed bin 3 today",
+        "Ruth made a pie for thirty and we binned 2 kg of it in bin 3",
     ],
 )
 def test_one_who_is_only_spoken_to_is_not(text: str) -> None:

@@ -34,6 +34,7 @@ def made(text: str) -> Makeup | None:
         ("scraps", {"mixed": 1}),
         ("jollof, bar the bones", {"cooked": 1}),
         ("everything but the meat", None),
+        ("rice, the prawns had all gone", {"grain": 1}),
         ("butter chicken minus the chicken", {"cooked": 1}),
         ("wings with the bones", {"meat": 0.7, "bone": 0.3}),
         ("pho broth bones", {"bone": 1}),

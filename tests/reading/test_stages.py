@@ -104,3 +104,21 @@ def test_several_new_bins_are_opened_in_one_breath() -> None:
 def test_a_known_bin_said_in_a_word_is_not_opened_anew() -> None:
     told = acts("bin three opened up today, stinks like sewage")
     assert [(act.act, act.bin) for act in told] == [("observe", "bin 3")]  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("drained and sealed bin 3", ["drain", "seal"]),
+        ("sealed bin 3, it has a white mould", ["seal", "observe"]),
+        ("drained and sealed bin 3. It has a white mould", ["drain", "seal", "observe"]),
+        (
+            "sealed bin 3 after running off 180 ml, it had some green fur",
+            ["seal", "drain", "observe"],
+        ),
+    ],
+)
+def test_several_deeds_on_one_bin(text: str, told: list[str]) -> None:
+    found = acts(text)
+    assert sorted(act.act for act in found) == sorted(told)
+    assert {act.bin for act in found} == {"bin 3"}  # type: ignore[union-attr]
