@@ -174,7 +174,12 @@ def _by_letter(
         after = norms[i + 1] if i + 1 < len(norms) else ""
         led = before in _INTO | _ASKED_OF or before in verb_words()
         ends = not after or not after[0].isalpha() or after in _BEHIND_LETTER
-        if (led and ends) or (before in ".!,;\n" and after in _DONE_BY_BIN):
+        listed = before == "," and i + 1 == len(words)  # "1 kg of peel, A"
+        if (
+            (led and ends)
+            or (listed and text.isupper())
+            or (before in ".!,;\n" and after in _DONE_BY_BIN)
+        ):
             yield BinRef(i, i + 1, name, True, True)
 
 

@@ -145,6 +145,7 @@ def _past_stands(
         return True
     describes = before.norm in _DETERMINERS or mark.start - 1 in held
     before_thing = mark.end in foods and mark.start - 1 in held
-    if before_thing or before.norm in _DETERMINERS:
+    lettered = before.norm == "a" and mark.start - 1 in held  # "bin A sealed today"
+    if before_thing or (before.norm in _DETERMINERS and not lettered):
         return False
     return not describes or after is None or mark.end not in foods

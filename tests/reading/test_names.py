@@ -33,6 +33,7 @@ def named(text: str) -> list[str | None]:
         ("Gerty got 2 kg", ["Gertie"]),
         ("kitchn sealed", ["kitchen"]),
         ("2 kg in A", ["dustbin A"]),
+        ("2 kg of peel, B", ["dustbin B"]),
         ("B's lid is up", ["dustbin B"]),
     ],
 )

@@ -122,3 +122,11 @@ def test_several_deeds_on_one_bin(text: str, told: list[str]) -> None:
     found = acts(text)
     assert sorted(act.act for act in found) == sorted(told)
     assert {act.bin for act in found} == {"bin 3"}  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize("text", ["bin 3 sealed on Sunday, bin A sealed today",
+                                  "bin 3 sealed on Sunday, bin A today"])  # fmt: skip
+def test_each_bin_has_its_own_day(text: str) -> None:
+    found = acts(text, bins=("bin 3", "bin A"))
+    days = [(act.bin, act.on) for act in found if isinstance(act, Seal)]
+    assert days == [("bin 3", date(2026, 6, 14)), ("bin A", date(2026, 6, 17))]
