@@ -12,20 +12,29 @@ _BEFORE_BIN = words_in("in into to from off of the inside")
 def mended(norms: list[str], context: Context) -> list[str]:
     """The words with slips in bin names put right: letters missing or swapped in a long name, and
     any slip where a bin's name is expected."""
-    single = tuple([name for name in context.bins if name.isalpha()])
+    single, by_initial = _single(context.bins)
     if not single:
         return norms
-    known, initials = vocabulary(), {name[0].lower() for name in single}
+    known = vocabulary()
     before = ""
     for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
-        if len(norm) > _SHORT and norm.isalpha() and norm not in known:
+        if len(norm) > _SHORT:
             expected = before in _BEFORE_BIN or after in BIN_WORDS
-            meant = expected or (len(norm) > _SHORT + 1 and norm[0] in initials)
-            name = slipped(norm, single) if meant else None
-            if name is not None and (expected or is_scrambled(norm, name.lower())):
-                norms[i] = name.lower()
+            near = single if expected else by_initial.get(norm[0], ())
+            if near and norm not in known and norm.isalpha():
+                name = slipped(norm, near)
+                if name is not None and (expected or is_scrambled(norm, name.lower())):
+                    norms[i] = name.lower()
         before = norms[i]
     return norms
+
+
+@lru_cache(maxsize=1024)
+def _single(bins: tuple[str, ...]) -> tuple[tuple[str, ...], dict[str, tuple[str, ...]]]:
+    """The names of one word, and those that begin with each letter."""
+    single = tuple([name for name in bins if name.isalpha()])
+    initials = {name[0].lower() for name in single}
+    return single, {a: tuple([n for n in single if n[0].lower() == a]) for a in initials}
 
 
 _SHORT = 3
