@@ -211,9 +211,12 @@ _ANEW = words_in("fresh afresh restarted restart reopened again relaunched")
 
 def _for_each(act: Act, message: Message) -> list[Act]:
     """ "Two closed today: bin 6 and the hall": an act for each bin of the list."""
-    if not isinstance(act, Seal) and not (isinstance(act, Drain) and act.volume_l is None):
+    if not isinstance(act, Seal | Open) and not (isinstance(act, Drain) and act.volume_l is None):
         return [act]
     lists = _lists(message)
+    if isinstance(act, Open):  # "opened the orange bin and the pink bin"
+        new = {ref.name for ref in message.bins if ref.plain and not ref.known}
+        lists = [names for names in lists if new.issuperset(names)]
     for names in lists:
         if act.bin in names or (act.bin is None and len(lists) == 1):
             days = [d.past for d in message.days if not d.aside and d.past <= message.today]

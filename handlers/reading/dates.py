@@ -192,19 +192,27 @@ class Dates:
             return True
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "\n"
         alone = after in (":", ",", ".", "\n", "-", ";", ")") or i + 1 == len(self.norms)
-        if alone and (max(first, second) > _MONTHS or _tells_deed(before)):
+        done = _tells_deed(self.norms[i - 2] if before in _THINGS and i > 1 else before)
+        if alone and (max(first, second) > _MONTHS or done):
             return max(first, second) <= _DAYS and (second not in _PARTED or first > second)
         leads = i == 0 or before in (".", "!", "\n", ",")
+        if leads and _MONTHS < max(first, second) <= _DAYS and second not in _PARTED:
+            return True  # "11/21 gate 4 lb"
         measured = self.norms[i + 2 : i + 3] != [] and self.norms[i + 2] in AMOUNT_BEHIND
-        told = (
-            alone or measured or after in ("i", "we", "put", "added", "drained", "sealed", "buried")
-        )
+        told = alone or measured or self.leads_report(i + 1)
         written = self.norms[i].startswith("0") or "/0" in self.norms[i]
         if leads and written and max(first, second) <= _DAYS:
             return True  # "10/06 gate 1.5 kg"
         return (told and leads and (second > 4 or first > second)) or (
             alone and first > second and second > 4
         )
+
+    def leads_report(self, i: int) -> bool:
+        """Whether word i begins what was done: "i", a verb, or a name ("3/5 Mei drained it")."""
+        if self.norms[i] in ("i", "we", "put") or self.norms[i].endswith("ed"):
+            return True
+        after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
+        return self.words[i].text[:1].isupper() or after == "put" or after.endswith("ed")
 
     def month_first_date(self, i: int) -> Day | None:
         """ "June 3", "March 3rd", "Sept. 5"."""
@@ -311,6 +319,9 @@ _COUNTED = words_in(
     "year tub caddy load lot round go try person household keeper storey jar bag trench row bed "
     "month century layers party meeting edition"
 )
+
+
+_THINGS = words_in("it her him them this that")
 
 
 def _tells_deed(word: str) -> bool:

@@ -102,7 +102,14 @@ class _Reader(Dates):
         after = self.norms[end] if end < len(self.norms) else ""
         before = self.norms[start - 1] if start else ""
         free = not after or not after[0].isalpha() or after in BEHIND_A_DAY
-        return free and before not in ("for", "the", "happy", "merry", "till", "until")
+        return (free or before == "on") and before not in (
+            "for",
+            "the",
+            "happy",
+            "merry",
+            "till",
+            "until",
+        )
 
     def offset(self, i: int) -> Day | None:
         behind = self.norms[i + 1] if i + 1 < len(self.norms) else ""

@@ -8,12 +8,14 @@ _OFFSETS = {
     "this morning": 0, "this afternoon": 0, "this evening": 0, "this aft": 0, "this arvo": 0,
     "this am": 0, "this pm": 0, "this mornin": 0, "this lunchtime": 0,
     "yesterday": -1, "yest": -1, "yesty": -1, "yestie": -1, "ystrday": -1, "yestadday": -1,
+    "yestday": -1, "yestdy": -1,
     "yday": -1, "yesterdy": -1, "yesteday": -1, "yestrday": -1,
     "ayer": -1, "gestern": -1, "yesterdays": -1, "yesturday": -1, "anoche": -1,
     "last night": -1, "las night": -1, "lastnight": -1, "las nite": -1,
     "last nite": -1, "last evening": -1, "last eve": -1, "yesternight": -1,
     "the night before last": -2, "night before last": -2, "the day before yesterday": -2,
     "day before yesterday": -2, "day b4 yesterday": -2, "day b 4 yesterday": -2, "day b4 yday": -2,
+    "yesterday week": -8, "ytd night": -1, "ytd evening": -1, "ystd": -1,
     "the other night": -2, "ereyesterday": -2,
     "tomorrow": 1, "tmrw": 1, "tmr": 1, "tmw": 1, "2moro": 1, "tomoz": 1, "tomorow": 1,
     "tommorow": 1, "tommorrow": 1, "tomorrows": 1, "manana": 1, "morgen": 1, "the morra": 1,
@@ -108,6 +110,7 @@ FEASTS = {
     "st andrews day": (11, 30), "st davids day": (3, 1), "anzac day": (4, 25),
     "australia day": (1, 26), "canada day": (7, 1), "independence day": (7, 4),
     "fourth of july": (7, 4), "twelfth night": (1, 5), "midsummers day": (6, 24),
+    "midsummer 's day": (6, 24), "midsummer day": (6, 24),
 }  # fmt: skip
 
 

@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.credits import credited, logged_for
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.names import PLAIN_FOLLOWERS, MemberRef
-from handlers.reading.once import once
 from handlers.reading.sense import SAID, SPOKE
 from handlers.reading.vocabulary import vocabulary, words_in
 
@@ -22,7 +22,7 @@ _BETWEEN = words_in(
 )
 _NOT_BY = words_in(
     "to with for and ask asked tell told see saw like than thanks thank ta cheers from of at "
-    "dear hi hello hey happy sorry @ about 's call called"
+    "dear hi hello hey happy sorry about 's call called help helped helping"
 )
 
 
@@ -37,14 +37,26 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
         at = group.verb.end
         if group.message.norms[at : at + 1] == ["me"]:
             return None  # "Priya handed me 900 g"
+        if _turns_to_us(group, at):
+            return None
     name = _quoted(group) or _named_doer(group)
     if name is None and _carries_on(group):
         for other in reversed(groups[:k]):
             name = _named_doer(other)
             if name is not None or not _OWN.isdisjoint(other.norms):
                 break
-    name = name or _meant_by_pronoun(group) or _leads_sentence(group) or _logged_for(group.message)
+    name = name or _meant_by_pronoun(group) or _leads_sentence(group)
+    name = name or logged_for(group.message) or credited(group)
     return None if name is None or is_sender(group.message, name) else name
+
+
+def _turns_to_us(group: Group, at: int) -> bool:
+    """ "Ruth baked for thirty and we binned 2 kg": whether "I" or "we" stands before the amount."""
+    norms, end = group.message.norms, group.amounts[0].start if group.amounts else at
+    return any(norms[i] in ("i", "we") and norms[i - 1] in _THEN for i in range(at, end))
+
+
+_THEN = words_in("and n & so then but")
 
 
 def _quoted(group: Group) -> str | None:
@@ -73,25 +85,11 @@ def _meant_by_pronoun(group: Group) -> str | None:
     if at is None or not _PASSIVE.isdisjoint(left[at:]) or not _SPEAKER.isdisjoint(left[at:]):
         return None
     before = [m for m in message.members if m.start < verb.start]
-    others = {m.name for m in before if not is_sender(message, m.name)}
+    telling = [m for m in before if message.norms[m.end] in SAID] or before
+    others = {m.name for m in telling if not is_sender(message, m.name)}
     return others.pop() if len(others) == 1 else None
 
 
-@once
-def _logged_for(message: Message) -> str | None:
-    """ "Ines asked me to record her 2 kg", "Ines says "2 kg in the shed"": whose words they are."""
-    for ref in message.members:
-        after = message.norms[ref.end : ref.end + 4]
-        if after[:1] and after[0] in _SAID and after[1:2] in (['"'], [":"]):
-            return ref.name
-        if after[:1] and after[0] in _ASKED and after[1:3] == ["me", "to"]:
-            return ref.name if after[3:] and after[3] in _WRITE else None
-    return None
-
-
-_SAID = words_in("says said wrote writes reports texted")
-_ASKED = words_in("asked wants wanted told asks texted rang messaged")
-_WRITE = words_in("log record note add enter put post write register tell report")
 _HE = words_in("he she")
 _SPEAKER = words_in("i we ive")
 _PASSIVE = words_in("is was are were been being got gets needs")
@@ -101,15 +99,23 @@ def _leads_sentence(group: Group) -> str | None:
     """ "Ines tapó el cubo": a member begins the sentence and a word that we do not know follows."""
     message = group.message
     start = message.sentences[group.clauses[0].sentence].start
-    while start < group.start and message.norms[start] in _BEFORE_NAME:
+    named = {m.start: m for m in message.members if not m.owner}
+    while start < group.end - 1 and start not in named and message.norms[start] in _BEFORE_NAME:
         start += 1
-    ref = next((m for m in message.members if m.start == start and not m.owner), None)
+    ref = named.get(start)
     if ref is None or ref.end >= len(message.norms) or group.sense not in ("did", "none"):
         return None
-    after = message.words[ref.end]
+    end = ref.end
+    while (
+        end + 1 in named
+        and message.norms[end] in _TOGETHER
+        and named[end + 1].end < len(message.words)
+    ):
+        end = named[end + 1].end  # "Winston and Ravindra dig it in"
+    after = message.words[end]
     spans = (message.bins, message.amounts, message.items)
     if (
-        any(x.start == ref.end for span in spans for x in span)
+        any(x.start == end for span in spans for x in span)
         or after.kind != "word"
         or after.norm in _SPOKEN_TO
     ):
@@ -117,23 +123,23 @@ def _leads_sentence(group: Group) -> str | None:
     if group.verb is None:
         unknown = after.norm not in vocabulary() and after.norm not in PLAIN_FOLLOWERS
         unknown = unknown or (after.norm in _DEEDS and _PLEASE.isdisjoint(group.norms))
-        return ref.name if unknown and group.start <= ref.start else None
-    between = message.norms[ref.end : group.verb.start]
-    others = any(ref.end <= m.start < group.verb.start for m in message.members)
+        return ref.name if unknown and group.start < end else None
+    between = message.norms[end : group.verb.start]
+    others = any(end <= m.start < group.verb.start for m in message.members)
     if others or not _OWN.isdisjoint(between) or not _NOT_HIS.isdisjoint(between):
         return None
-    return ref.name if ref.end <= group.verb.start else None
+    return ref.name if end <= group.verb.start else None
 
 
 _DEEDS = words_in(
     "add put throw mix pour seal close shut bury dig drain bring dump tip chuck open start give "
-    "take make scrape empty toss drop"
+    "take make scrape empty toss drop carry"
 )
 """Verbs in the bare form that learners tell of the past with ("Kumar throw 2 kg in")."""
 _PLEASE = words_in("please pls plz can could will")
 _BEFORE_NAME = words_in(
     "just now so oh ok okay and well then today yesterday btw fyi also mr mrs ms miss "
-    "dr sister brother"
+    "dr sister brother na abeg a la el der die"
 )
 _SPOKEN_TO = words_in(
     "thanks thank ta cheers please pls yes no ok okay done sorry hi hello can could would will "
@@ -157,9 +163,16 @@ def _carries_on(group: Group) -> bool:
         return False
     return (
         not _THIRD.isdisjoint(left)
-        or (group.verb is not None and group.clauses[0].joint in ("and", "n", "then", "&"))
+        or (group.verb is not None and _goes_on(group))
         or group.inherited is not None
     )
+
+
+def _goes_on(group: Group) -> bool:
+    """Whether a group with a verb goes on with the subject of the verb before it."""
+    first = group.clauses[0]
+    within = first.start > group.message.sentences[first.sentence].start
+    return first.joint in ("and", "n", "then", "&") or (first.joint == "" and within)
 
 
 def _left(group: Group) -> list[str]:
@@ -170,8 +183,37 @@ def _left(group: Group) -> list[str]:
 def _named_doer(group: Group) -> str | None:
     for ref in group.message.members:
         if group.start <= ref.start < group.end and _is_doer(group, ref):
-            return ref.name
+            return _first_of(group.message, ref)
     return _told_of(group)
+
+
+def _first_of(message: Message, ref: MemberRef) -> str | None:
+    """ "Rose and Olive", "Kofi, me and Priya": the first of those who did it together; the sender
+    (None), where one of them is."""
+    norms, named = message.norms, {m.start: m for m in message.members}
+    ends = {m.end: m for m in message.members}
+    start, end, joined = ref.start, ref.end, False
+    while (norms[start - 1 : start] or [""])[0] in _TOGETHER and start > 1:
+        before = ends.get(start - 1)
+        if before is None and norms[start - 2] not in _US:
+            break
+        joined = joined or norms[start - 1] != ","
+        start = start - 2 if before is None else before.start
+    while (norms[end : end + 1] or [""])[0] in _TOGETHER:
+        after = named.get(end + 1)
+        if after is None and (norms[end] == "," or norms[end + 1 : end + 2] not in _US_BEHIND):
+            break
+        joined = joined or norms[end] != ","
+        end = end + 2 if after is None else after.end
+    if not joined:
+        return ref.name
+    ours = not _US.isdisjoint(norms[start:end])
+    return None if ours else named[start].name if start in named else ref.name
+
+
+_TOGETHER = words_in(", and & n + with plus")
+_US = words_in("me i myself meself us")
+_US_BEHIND = [[word] for word in sorted(_US)]
 
 
 def _is_doer(group: Group, ref: MemberRef) -> bool:
@@ -184,7 +226,7 @@ def _is_doer(group: Group, ref: MemberRef) -> bool:
     if _stands_in_list(group, ref):
         return True
     start = ref.start
-    while start > group.start and norms[start - 1] in _TITLES:
+    while start > group.start and norms[start - 1] in _BEFORE_ITS_NAME:
         start -= 1
     before = norms[start - 1] if start > group.start else ""
     if before in (",", "(", "and") and _is_among_us(norms[group.start : start]):
@@ -212,18 +254,8 @@ def _is_introduced(group: Group, ref: MemberRef, start: int, before: str) -> boo
         return True
     if group.verb is not None and group.verb.end == start and _is_logging(group):
         return True  # "pls note Tom bin 3 700 g"
-    if before in _HELPERS and (group.verb is None or ref.end <= group.verb.start):
-        return True  # "yesterday has Ines 2 kg brought"
-    return before == "from" and group.verb is None and _is_given(group, start, ref)
-
-
-def _is_given(group: Group, start: int, ref: MemberRef) -> bool:
-    """ "500 g of mash to the crate, from Kofi", "a kilo of skin to bin 6 from Leroy"."""
-    norms = group.message.norms
-    if not group.measured() or group.message.bran(group.start, group.end):
-        return False
-    told = any(b.end <= start - 1 for b in group.bins) or norms[start - 2 : start - 1] == [","]
-    return told and norms[ref.end : ref.end + 1] != ["'s"]
+    # "yesterday has Ines 2 kg brought"
+    return before in _HELPERS and (group.verb is None or ref.end <= group.verb.start)
 
 
 def _stands_in_list(group: Group, ref: MemberRef) -> bool:
@@ -248,8 +280,10 @@ def _is_logging(group: Group) -> bool:
 
 
 _LIST_SIGNS = frozenset({",", ":", "-", "\n", ";", "|", "/"})
-_TITLES = words_in("miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young")
-_HELPERS = words_in("has have had hat heeft a")
+_BEFORE_ITS_NAME = words_in(
+    "@ miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young"
+)
+_HELPERS = words_in("has have had hat heeft")
 _SHARE = words_in(
     "lot share haul contribution load scraps bit offering half portion peelings "
     "behalf batch donation stuff bucket tub bag caddy leftovers"
@@ -291,8 +325,10 @@ def _does(group: Group, end: int) -> bool:
         return norms[group.start : end] == [] or end - 1 == group.start
     if group.verb is None:
         measured = any(a.start == end and a.factor for a in group.amounts)
+        alone = group.start == end - 1 and group.end == end  # "Jack and the scouts dug it in"
         return (
             measured
+            or alone
             or (end < group.end and norms[end] in (":", "-"))
             or (end == group.end == len(norms) and (norms[end - 2 : end - 1] == ["from"]))
         )

@@ -119,6 +119,8 @@ def groups_of(message: Message) -> list[Group]:
         if clause.joint in _ASIDE and clause.verb is not None and out:
             continue
         last = out[-1] if out and out[-1].clauses[-1].sentence == clause.sentence else None
+        if last is not None and last.verb is not None and one.verb and _stands_for(one, last.verb):
+            one.verb = last.verb._replace(start=one.verb.start, end=one.verb.end)
         if last is None:
             out.append(one)
         elif _is_detail(message, clause, last):
@@ -128,6 +130,16 @@ def groups_of(message: Message) -> list[Group]:
         else:
             out.append(one)
     return _completed(out)
+
+
+def _stands_for(one: Group, before: VerbUse) -> bool:
+    """ "I drained pail 3, Earl did pail 4": whether "did" stands for the verb before it."""
+    bare = one.verb is not None and one.verb.verb.plain == "do" and one.sense == "did"
+    deed = not before.verb.classes.isdisjoint(_DONE_AGAIN)
+    return bare and deed and bool(one.bins) and not one.measured() and not one.items
+
+
+_DONE_AGAIN = frozenset({"drain", "seal", "bury"})
 
 
 def _is_detail(message: Message, clause: Clause, last: Group) -> bool:

@@ -169,9 +169,21 @@ def _drained(groups: Sequence[Group], k: int) -> str | None:
         return "an amount was drained"
     if before and plain and not group.solids():
         return "it was drained"
+    if plain and _shares_its_bin(groups, k):
+        return "drained, and what was done next"
     if plain and not _MEANT.isdisjoint(group.norms) and is_of_unnamed_bin(groups, k):
         return "a bin not named was drained"
     return None
+
+
+def _shares_its_bin(groups: Sequence[Group], k: int) -> bool:
+    """ "Drained and sealed the shed": nothing stands between the two verbs of one bin."""
+    group, after = groups[k], groups[k + 1 : k + 2]
+    bare = group.verb is not None and group.norms[-1:] == ["drained"]
+    return bare and bool(after) and bool(after[0].bins) and after[0].clauses[0].joint in _SHARING
+
+
+_SHARING = words_in("and & n then +") | {","}
 
 
 def _names_liquid(group: Group) -> bool:

@@ -20,6 +20,9 @@ def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Mak
     present = [item for item in items if not item.absent]
     if not present:
         return None
+    if len(present) < len(items) and (denied := _denied_of_dishes(items)):
+        present = [_freed(item, denied) for item in present]
+        items = [item if item.absent else _freed(item, denied) for item in items]
     if weights is not None:
         return _mixed_by([(i, w) for i, w in zip(items, weights, strict=True) if not i.absent])
     specific = [item for item in present if not item.generic]
@@ -27,6 +30,29 @@ def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Mak
     if not specific:
         return _mixed_by([(generic[0], 1.0)])
     return _mixed_by(_shared(specific, generic[:1]))
+
+
+def _denied_of_dishes(items: Sequence[Item]) -> frozenset[Kind]:
+    """The kinds that are said to be left out, where something else that is there may hold them."""
+    return frozenset(i.food.shares[0][0] for i in items if i.absent) & {"meat", "fish", "dairy"}
+
+
+def _freed(item: Item, denied: frozenset[Kind]) -> Item:
+    """ "Pupusas, no meat": a dish without what it usually has of the kinds that were left out."""
+    shares = tuple((kind, share) for kind, share in item.food.shares if kind not in denied)
+    left = sum(share for _, share in shares)
+    if not shares or (left > _WHOLE_DISH and shares[0][0] != "cooked"):
+        return item
+    rich = max(0.0, (item.food.rich - 1 + left) / left)
+    rich = min(rich, LEAN) if "meat" in denied and shares[0][0] == "cooked" else rich
+    whole = tuple((kind, share / left) for kind, share in shares)
+    return item._replace(food=Food(whole, rich, item.food.name))
+
+
+_WHOLE_DISH = 0.999
+"""Share from which nothing was left out of a dish."""
+LEAN = 0.1
+"""Rich share of a cooked dish without its meat, for its fat and cheese."""
 
 
 def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float]]:

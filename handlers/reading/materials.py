@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from handlers.practice.kinds import Kind
 from handlers.reading.marks import Mark
-from handlers.reading.proportions import MOST, PERCENT, is_not_much, share_of
+from handlers.reading.proportions import MOST, PERCENT, Said, is_not_much, share_of
 from handlers.reading.vocabulary import Food, Head, words_in
 
 
@@ -58,6 +58,7 @@ _ALONE_BY_KIND: Mapping[Kind, str] = {
     "fruit": "cores pits pips seeds",
     "grain": "crusts heels crumbs",
     "meat": "gristle innards rinds",
+    "garden": "cuttings",
     "mixed": "skins offcuts guts scrapings remains leavings",
 }
 _ALONE: Mapping[str, Kind] = {w: kind for kind, ws in _ALONE_BY_KIND.items() for w in ws.split()}
@@ -119,7 +120,8 @@ def find_items(
 
 def _is_origin(between: Sequence[str]) -> bool:
     """ "Bones from the stock", "off Sunday's chicken": where what stands before comes from."""
-    return 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
+    named = 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
+    return named and between[-1][0].isalpha()
 
 
 def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
@@ -292,7 +294,7 @@ def _grown(
             food, end = _dish(food, head.value), head.end
         elif after is not None and _is_generic(after.value) and not generic:
             scrap, end = True, after.end
-        elif after is not None and norms[end] in OF_DISHES and not generic:
+        elif after is not None and _is_of_dish(norms[end], after.value) and not generic:
             food, end = after.value, after.end
         elif after is not None and generic and not _is_generic(after.value):
             return Item(mark.start, end, food, scrap, generic=generic)
@@ -301,8 +303,12 @@ def _grown(
     return Item(mark.start, end, food, scrap, generic=generic)
 
 
+def _is_of_dish(norm: str, food: Food) -> bool:
+    """Whether a food is called by the dish it comes from: "taco meat", "pho broth bones"."""
+    return norm in OF_DISHES or food.shares[0][0] == "bone"
+
+
 OF_DISHES = words_in("meat grease fat cheese dripping lard")
-"""What is called by the dish it comes from: "taco meat", "fish fry grease"."""
 
 
 def _is_generic(food: Food) -> bool:
@@ -344,7 +350,9 @@ def _part_of(food: Food, part: str) -> Food:
     kind = food.shares[0][0]
     if part in ("crust", "crusts"):
         return Food((("grain", 1.0),), 0.0, food.name)
-    animal = kind in ("meat", "fish", "bone") or (kind == "cooked" and part in ("bone", "bones"))
+    animal = kind in ("meat", "fish", "bone") or (
+        kind in ("cooked", "liquid") and part in ("bone", "bones")
+    )
     if animal and part in _BONES:
         return Food((("bone", 1.0),), 1.0, part)
     if kind in ("vegetable", "fruit", "grain", "pulse") and (
@@ -375,10 +383,17 @@ def _described(norms: Sequence[str], item: Item, foods: Collection[int]) -> Item
     start = max(0, item.start - 6)
     near = _near(norms[start : item.start])
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
-    absent = _is_denied(near) or _is_free_of(norms, item)
-    said = share_of(norms, near, item.end, foods)
+    absent = _is_denied(near) or _is_free_of(norms, item) or _is_gone(norms, item.end)
+    said = share_of(norms, near, item.end, foods) or _bones_beside(norms, near, item)
     item = item._replace(scrap=scrap, absent=absent)
     return item if said is None else item._replace(share=said.share, vague=said.vague)
+
+
+def _bones_beside(norms: Sequence[str], near: Sequence[str], item: Item) -> Said | None:
+    """ "Curry goat with the bones", "wings, bones and all": they are not half of it."""
+    beside = list(near) in (["with"], ["with", "the"], ["with", "its"])
+    beside = beside or norms[item.end : item.end + 2] == ["and", "all"]
+    return Said(0.3, vague=True) if beside and item.food.shares[0][0] == "bone" else None
 
 
 def _is_denied(near: Sequence[str]) -> bool:
@@ -386,7 +401,10 @@ def _is_denied(near: Sequence[str]) -> bool:
         return False
     if "not" in near[-4:] and "scrap" in near:
         return True
-    return not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near)
+    if not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near):
+        return True
+    lead = near[:-1] if near[-1:] and near[-1] in _ALL_OF else near
+    return lead[-1:] == ["bar"] or tuple(lead[-2:]) in _LEFT_OUT
 
 
 def _is_eaten(near: Sequence[str]) -> bool:
@@ -395,11 +413,28 @@ def _is_eaten(near: Sequence[str]) -> bool:
     return at > 0 and near[at - 1] in EATERS
 
 
+_ALL_OF = words_in("the any its their")
+_LEFT_OUT = frozenset(
+    {("apart", "from"), ("aside", "from"), ("but", "for"), ("everything", "but"), ("all", "but")}
+)
+"""Behind which all of a thing is left out, where no word says that some of it is there."""
 EATING = words_in("eat ate eating eaten scoffed")
 EATERS = words_in(
     "i we he she they you kids everyone everybody all dog cat hens who folk just goat goats pig "
     "pigs cow cows rat rats mice fox foxes chooks hen birds puppy"
 )
+
+
+def _is_gone(norms: Sequence[str], end: int) -> bool:
+    """ "The prawns had all gone": nothing of it was left to go in."""
+    at = end
+    while norms[at : at + 1] and norms[at] in _HAD:
+        at += 1
+    over = norms[at : at + 1] in (["gone"], ["eaten"], ["finished"])
+    return over and at > end and (at + 1 == len(norms) or not norms[at + 1][0].isalpha())
+
+
+_HAD = words_in("had was were are all already long mostly been")
 
 
 def _is_free_of(norms: Sequence[str], item: Item) -> bool:
@@ -415,7 +450,10 @@ def _near(before: Sequence[str]) -> list[str]:
         if norm in (",", ".", ";", ":", "(", ")", "\n", "!", "?", "☺", "—", "+", "-", "→"):
             break
         near.append(norm)
-        if norm in ("and", "n", "&", "but", "with", "y"):
+        if norm in ("and", "n", "&", "but", "with", "y") and before[-len(near) - 1 :][:1] not in (
+            ["everything"],
+            ["all"],
+        ):
             break
     near.reverse()
     return near

@@ -13,17 +13,17 @@ from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
 from handlers.reading.marks import Mark
 from handlers.reading.materials import Item, find_items
+from handlers.reading.mending import mended
 from handlers.reading.names import (
-    BIN_WORDS,
     BinRef,
     MemberRef,
+    by_known_name,
     find_bot,
-    find_members,
     known_bins,
     mentions,
-    slipped,
 )
 from handlers.reading.newbins import said_bins, target_bins
+from handlers.reading.people import find_members, set_apart
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import Seen, find_signs
 from handlers.reading.spans import indexes
@@ -132,11 +132,13 @@ class Message:
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
     words = without_courtesies(words_of(cleaned(text)))
-    norms = _mended([verb_meant(w.norm) for w in words], context)
+    norms = mended([verb_meant(w.norm) for w in words], context)
     at = _local(context)
     bins = known_bins(words, norms, context.bins)
-    members = find_members(words, norms, context.members)
     taken = indexes(bins)
+    members = find_members(norms, context.members, taken)
+    if members:
+        set_apart(words, norms, members)
     days = read_days(words, at, month_first=context.units == "us", taken=taken)
     taken |= indexes(days)
     amounts = read_amounts(words, context.units, taken)
@@ -145,7 +147,7 @@ def read_message(text: str, context: Context) -> Message:
     called = taken | indexes(members)
     said = said_bins(words, norms, called, by_food=context.in_room)
     if said:
-        bins = tuple(sorted((*bins, *said)))
+        bins = tuple(sorted((*bins, *(by_known_name(ref, context.bins) for ref in said))))
     if amounts:
         no_names, alone = not context.bins and not bins, context.in_room and not bins
         named = called | indexes(bins)
@@ -164,7 +166,7 @@ def read_message(text: str, context: Context) -> Message:
     used = indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
     items = tuple([i for i in find_items(norms, marks, measures) if i.start not in used])
     taken |= in_bins
-    held = taken | indexes(_food_marks(marks))
+    held = taken | indexes(_food_marks(marks), [m for m in members if m.end - m.start > 1])
     if len(items) > 1:
         held |= _list_joints(norms, items, amounts)
     sentences = sentences_of(words, held)
@@ -253,29 +255,3 @@ def _overlaps(ref: BinRef, taken: frozenset[int]) -> bool:
 
 def _inside(mark: Mark, taken: frozenset[int]) -> bool:
     return not taken.isdisjoint(range(mark.start, mark.end))
-
-
-_BEFORE_BIN = words_in("in into to from off of the inside")
-_EXPECTING = _BEFORE_BIN | BIN_WORDS
-"""Words beside which a bin's name is expected."""
-
-
-def _mended(norms: list[str], context: Context) -> list[str]:
-    """The words with slips in bin names put right, where a bin's name is expected."""
-    if _EXPECTING.isdisjoint(norms):
-        return norms
-    known = vocabulary()
-    single = tuple([name for name in context.bins if name.isalpha()])
-    before = ""
-    for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
-        expected = before in _BEFORE_BIN or after in BIN_WORDS
-        if expected and len(norm) > _SHORT and norm.isalpha() and norm not in known:
-            name = slipped(norm, single)
-            if name is not None:
-                norms[i] = name.lower()
-        before = norms[i]
-    return norms
-
-
-_SHORT = 3
-"""Letters of a word in which nothing is told to be a slip."""

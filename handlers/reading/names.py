@@ -6,10 +6,9 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from handlers.reading.daywords import ORDINALS
-from handlers.reading.marks import Entry, Phrasebook
-from handlers.reading.numberwords import UNITS
+from handlers.reading.marks import Phrasebook
 from handlers.reading.unitwords import unit_starts
-from handlers.reading.vocabulary import one_slip, verb_words, vocabulary, words_in
+from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
 
 
@@ -89,14 +88,14 @@ _INTO = words_in(
 
 @lru_cache(maxsize=1024)
 def _book(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
-    entries = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
-    entries += [(_norms(name), "bot", name) for name in bots]
+    entries = [(form, "bin", name) for name in bins for form in _written_forms(name)]
+    entries += [(norms_of(name), "bot", name) for name in bots]
     own = {entry[0] for entry in entries}
-    entries += [(said, "bin", name) for said, name in _numbered(bins) if said not in own]
+    entries += [(said, "bin", name) for said, name in _in_other_vessels(bins) if said not in own]
     return Phrasebook(entry for entry in entries if entry[0])
 
 
-def _numbered(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+def _in_other_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
     """ "Bucket one", "number 1", "the first tub": other words for bin 1, the only one of 1."""
     parts = [(name.lower().split(), name) for name in bins]
     found = [(p[1], name) for p, name in parts if len(p) == 2 and p[0] in BIN_WORDS]
@@ -104,70 +103,40 @@ def _numbered(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
     for number, name in found:
         if count[number] > 1 or not number.isdecimal():
             continue
-        spelled = {number, *(word for word, value in UNITS.items() if value == float(number))}
-        place = [word for word, value in ORDINALS.items() if value == float(number)]
+        spelled = {number, SPELLED.get(int(number), number)}
+        place = [word for word, value in ORDINALS.items() if value == int(number)]
         for lead in (*BIN_WORDS, "number"):
             yield from ((f"{lead} {said}", name) for said in spelled)
         yield from ((f"{said} {vessel}", name) for said in place for vessel in BIN_WORDS)
 
 
-_TITLES = frozenset({"mr", "mrs", "ms", "dr", "st", "sr", "jr", "rev"})
+def _written_forms(name: str) -> Iterator[str]:
+    """A bin's name in words, and "no. 1", "#1" and "number one" for "number 1"."""
+    if _is_pictured(name):
+        return
+    yield (norms := norms_of(name))
+    article, _, rest = norms.partition(" ")
+    if article == "the" and rest:
+        yield rest
+    lead, _, number = norms.rpartition(" ")
+    if not number.isdecimal() or not lead:
+        return
+    if lead in _NUMBERED:
+        yield from (f"{sign} {number}" for sign in _NUMBERED if sign != lead)
+        lead = "number"
+    if int(number) in SPELLED and lead not in BIN_WORDS:
+        yield f"{lead} {SPELLED[int(number)]}"
 
 
-def _norms(name: str) -> str:
+_NUMBERED = ("number", "no", "no .", "nr", "#")
+_NUMBER_WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+SPELLED = dict(enumerate(_NUMBER_WORDS, 1))
+"""The words for the numbers that bins are called by."""
+
+
+def norms_of(name: str) -> str:
+    """A name as its words are read, one space between."""
     return " ".join(word.norm for word in words_of(cleaned(name)))
-
-
-def find_members(
-    words: Sequence[Word], norms: list[str], members: tuple[str, ...]
-) -> tuple[MemberRef, ...]:
-    """Members named in the words, in order."""
-    marks = _members_book(members).find(norms)
-    return tuple(
-        sorted(
-            MemberRef(m.start, m.end, m.value, m.tag == "owner" or _owns(norms, m.end))
-            for m in marks
-        )
-        if marks
-        else ()
-    )
-
-
-@lru_cache(maxsize=1024)
-def _members_book(members: tuple[str, ...]) -> Phrasebook:
-    names = [(_norms(name.lstrip("@")), "member", name) for name in members]
-    names += [
-        (_norms(name.replace(" ", ". ", 1)), "member", name)
-        for name in members
-        if name.partition(" ")[0].lower() in _TITLES  # "Mrs. Okafor"
-    ]
-    return Phrasebook((*(entry for entry in names if entry[0]), *_owners(members)))
-
-
-def _owners(members: tuple[str, ...]) -> Iterator[Entry]:
-    """ "That was dots": the names with the s of an owner and no apostrophe."""
-    names = {_norms(name.lstrip("@")): name for name in members}
-    return (
-        (f"{norm}s", "owner", name)
-        for norm, name in names.items()
-        if len(norm) > 2
-        and " " not in norm
-        and f"{norm}s" not in names
-        and f"{norm}s" not in vocabulary()
-    )
-
-
-def _owns(norms: Sequence[str], end: int) -> bool:
-    """Whether "'s" behind a name is that of an owner, and not "is" or "has"."""
-    if norms[end : end + 1] != ["'s"]:
-        return False
-    after = norms[end + 1] if end + 1 < len(norms) else ""
-    return not (after.endswith(("ed", "ing")) or after in _AFTER_IS)
-
-
-_AFTER_IS = words_in(
-    "went after just got been put taken taking gone going done dug shut drawn had the a already now"
-)
 
 
 def find_bot(norms: list[str], bots: tuple[str, ...]) -> tuple[int, ...]:
@@ -194,10 +163,12 @@ def known_bins(
 def _lettered(bins: tuple[str, ...]) -> dict[str, str]:
     """The bins that are told apart by a letter ("bin B"), by that letter; none that two have."""
     named = [(name.split(), name) for name in bins]
+    named = [(parts, name) for parts, name in named if len(parts) == 2 and _is_letter(parts[1])]
+    leads = Counter(parts[0].lower() for parts, _ in named)
     found = [
         (parts[1].upper(), name)
         for parts, name in named
-        if len(parts) == 2 and parts[0].lower() in BIN_WORDS and _is_letter(parts[1])
+        if parts[0].lower() in BIN_WORDS or leads[parts[0].lower()] > 1
     ]
     count = Counter(letter for letter, _ in found)
     taken = {name.upper() for name in bins}
@@ -212,22 +183,31 @@ def _by_letter(
     words: Sequence[Word], norms: Sequence[str], lettered: dict[str, str]
 ) -> Iterator[BinRef]:
     """ "Added 1 kg to B": a capital alone, behind what is done to a bin or goes into it."""
-    for i in range(1, len(words)) if lettered else ():
+    for i in range(len(words)) if lettered else ():
         text = words[i].text
-        name = lettered.get(text.upper() if text in SMALL_LETTERS else text)
-        led = norms[i - 1] in _INTO | _ASKED_OF or norms[i - 1] in verb_words()
-        if name is None or not led:
+        name = lettered.get(text.upper() if i and text in SMALL_LETTERS else text)
+        if name is None:
             continue
+        before = norms[i - 1] if i else "."
         after = norms[i + 1] if i + 1 < len(norms) else ""
-        if not after or not after[0].isalpha() or after in _BEHIND_LETTER:
+        led = before in _INTO | _ASKED_OF or before in verb_words()
+        ends = not after or not after[0].isalpha() or after in _BEHIND_LETTER
+        listed = before == "," and i + 1 == len(words)  # "1 kg of peel, A"
+        if (
+            (led and ends)
+            or (listed and text.isupper())
+            or (before in ".!,;\n" and after in _DONE_BY_BIN)
+        ):
             yield BinRef(i, i + 1, name, True, True)
 
 
 SMALL_LETTERS = frozenset("bcdef")
 """By which bins are told apart without a capital: they stand for no word and no unit of amounts."""
 _ASKED_OF = words_in("is was for about")
+_DONE_BY_BIN = words_in("'s got has had is was took smells stinks hisses needs")
 _BEHIND_LETTER = words_in(
-    "and with today yesterday tonight now just this last please is was be ready due full mostly"
+    "on at since by before after and with today yesterday tonight now just this last please is was "
+    "be ready due full mostly"
 )
 
 
@@ -253,7 +233,7 @@ def _pictured(
 
 
 def _is_pictured(name: str) -> bool:
-    return set(_norms(name).split()) == {"☺"}
+    return set(norms_of(name).split()) == {"☺"}
 
 
 def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
@@ -267,14 +247,14 @@ def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
 
 @lru_cache(maxsize=1024)
 def _loose_book(bins: tuple[str, ...]) -> Phrasebook:
-    parts = Counter(word for name in bins for word in set(_norms(name).split()))
+    parts = Counter(word for name in bins for word in set(norms_of(name).split()))
     short = [
         (word, "bin", name)
         for name in bins
-        for word in _norms(name).split()
+        for word in norms_of(name).split()
         if " " in name and parts[word] == 1 and len(word) > 2 and word not in _SHARED_WORDS
     ]
-    whole = [(_norms(name), "bin", name) for name in bins if not _is_pictured(name)]
+    whole = [(norms_of(name), "bin", name) for name in bins if not _is_pictured(name)]
     return Phrasebook(entry for entry in (*whole, *short) if entry[0])
 
 
@@ -318,6 +298,13 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         return None
     plain = after in _BIN_PARTS or (not place and into)
     return BinRef(start, end, name, True, plain, place)
+
+
+def by_known_name(ref: BinRef, bins: tuple[str, ...]) -> BinRef:
+    """A bin that was said in words ("bin ten"), under the group's own name for it if it has one."""
+    said = (ref.name or "").lower()
+    known = next((name for name in bins if name.lower() == said), None) if said else None
+    return ref if known is None else ref._replace(name=known, known=True)
 
 
 def _is_smell(word: str) -> bool:
@@ -388,10 +375,3 @@ _NOUNS = words_in(
 COLOURS = words_in(
     "red blue green yellow orange purple pink white black grey gray brown rojo azul verde amarillo"
 )
-
-
-@lru_cache(maxsize=1024)
-def slipped(word: str, names: tuple[str, ...]) -> str | None:
-    """The one-word name that `word` was meant to be, one slip away; None if not plain."""
-    near = [name for name in names if len(name) >= 4 and one_slip(word, name.lower())]
-    return near[0] if len(near) == 1 else None

@@ -8,10 +8,10 @@ from handlers.reading.names import (
     COLOURS,
     PLACE_NAMES,
     SMALL_LETTERS,
+    SPELLED,
     BinRef,
     is_part,
 )
-from handlers.reading.numberwords import UNITS
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
 
@@ -354,4 +354,4 @@ def _is_letter(words: Sequence[Word], norms: Sequence[str], at: int) -> bool:
     return text in SMALL_LETTERS and not (at + 1 < len(words) and _joined(words, at + 1))
 
 
-_SPELLED = {word: str(int(value)) for word, value in UNITS.items() if 0 < value < 10}
+_SPELLED = {word: str(number) for number, word in SPELLED.items()}

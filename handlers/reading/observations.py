@@ -52,8 +52,31 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
         ph=ph,
         bin=bin_of(groups, k),
         on=day_of(groups, k),
-        rules=("signs in a bin",),
+        rules=("signs in a bin", ON_IT) if _is_said_of_it(groups, k) else ("signs in a bin",),
     )
+
+
+ON_IT = "a growth on the bin just told of"
+"""The rule whose form is told whatever its score: "sealed the shed, it has a white mould"."""
+
+
+def _is_said_of_it(groups: Sequence[Group], k: int) -> bool:
+    """Whether "it" has a mould of a colour, right behind what was done to a bin that is named."""
+    group, before = groups[k], groups[:k]
+    grown = any(
+        s.sign in _COLOURED and not s.absent and group.start <= s.start < group.end
+        for s in group.message.signs
+    )
+    if not grown or group.bins or group.norms[0] not in _IT or group.sense not in _TOLD:
+        return False
+    done = [g for g in before if g.sense == "did" and g.verb is not None and g.bins]
+    last = done[-1].verb if done else None
+    return last is not None and not last.verb.classes.isdisjoint(_DONE)
+
+
+_COLOURED: frozenset[Sign] = frozenset({"white_mould", "green_mould", "black_mould"})
+_IT = words_in("it its she he there")
+_DONE = frozenset({"seal", "drain", "layer"})
 
 
 def _may_be_seen(group: Group) -> bool:

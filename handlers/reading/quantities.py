@@ -197,7 +197,10 @@ def makeup_of(group: Group) -> Makeup | None:
         weights = item_weights(group, items, amounts)
     if weights is None and items:
         items = _with_parts(group, items, amounts)
-    own = makeup(items, weights) if items else None
+    absent = [i for i in group.items if i.absent]
+    if weights is not None:
+        weights = [*weights, *(0.0 for _ in absent)]
+    own = makeup([*items, *absent], weights) if items else None
     if own is None and group.inherited is not None:
         return makeup_of(group.inherited)
     return own

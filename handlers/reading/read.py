@@ -7,6 +7,7 @@ from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
+from handlers.reading.observations import ON_IT
 from handlers.reading.outlook import is_outlook
 from handlers.reading.plainly import plain_report
 from handlers.reading.privacy import about_oneself
@@ -113,8 +114,11 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
 
 def _believed(act: Act, scores: Scores) -> bool:
     """Whether what a rule found is told: some forms say so themselves, the rest by its score."""
-    by_form = isinstance(act, Set) or BY_FORM in act.rules
+    by_form = isinstance(act, Set) or not _TOLD_BY_FORM.isdisjoint(act.rules)
     return by_form or _is_beyond(act, scores) or scores.may(kind_of(act))
+
+
+_TOLD_BY_FORM = frozenset({BY_FORM, ON_IT})
 
 
 def _is_beyond(act: Act, scores: Scores) -> bool:

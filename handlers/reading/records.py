@@ -146,10 +146,10 @@ _WITH = frozenset({"with", "w", "w/"})
 
 
 def _for_each_bin(act: Record, group: Group) -> list[Record]:
-    """One act for each bin: "drained shed and kitchen" is two."""
+    """One act for each bin: "drained shed and kitchen" is two, each on its own day if told so."""
     names = group.names()
     if len(names) < 2 or not isinstance(act, (Drain, Seal)) or getattr(act, "volume_l", None):
         return [act]
-    if isinstance(act, Drain):
-        return [Drain(bin=n, member=act.member, on=act.on, rules=act.rules) for n in names]
-    return [Seal(bin=n, member=act.member, on=act.on, rules=act.rules) for n in names]
+    told = [d.past for d in group.days if not d.aside and d.past <= group.message.today]
+    days = told if len(told) == len(names) else [act.on] * len(names)
+    return [replace(act, bin=name, on=day) for name, day in zip(names, days, strict=True)]

@@ -100,7 +100,7 @@ def _of_oneself(left: list[str], verb: VerbForm, names: frozenset[str]) -> list[
     if at is None:
         return left
     rest = left[at + 1 :]
-    while rest and rest[0] in ("me", "us", "that"):
+    while rest and (rest[0] in ("me", "us", "that") or rest[0] in names):
         rest = rest[1:]
     return rest if rest[:1] and rest[0] in ("she", "he", "they") else left
 
@@ -180,7 +180,7 @@ def _of_past(left: Sequence[str], words: set[str]) -> Sense:
         return "if" if "have" in words else "will"
     if "to" in words and ("be" in words or "get" in words):
         return "will"
-    if modal and left and left[-1] in ("'d", "would", "should", "could") and "i" not in words:
+    if modal and left and left[-1] in ("would", "should", "could") and "i" not in words:
         return "will"
     if left and left[-1] in ("you", "u", "ye", "yous", "youse"):
         return "you"

@@ -94,6 +94,11 @@ def _stands_as_verb(
     if after is not None and (
         after.norm in ("is", "was", "are", "'s", "came", "comes", "coming", "went", "ran", "leaked")
         or (after.norm in ("on", "of") and verb.plain in _ALSO_THINGS)
+        or (
+            after.norm == "of"
+            and verb.plain == "smell"
+            and (before is None or before.kind == "sign")
+        )
         or (after.kind == "number" and verb.plain == "layer")
     ):
         return False
@@ -140,6 +145,7 @@ def _past_stands(
         return True
     describes = before.norm in _DETERMINERS or mark.start - 1 in held
     before_thing = mark.end in foods and mark.start - 1 in held
-    if before_thing or before.norm in _DETERMINERS:
+    lettered = before.norm == "a" and mark.start - 1 in held  # "bin A sealed today"
+    if before_thing or (before.norm in _DETERMINERS and not lettered):
         return False
     return not describes or after is None or mark.end not in foods

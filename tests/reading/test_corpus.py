@@ -20,6 +20,7 @@ FLOORS = {
     "own_places.jsonl": 0.95,
     "own_asides.jsonl": 0.95,
     "own_amounts.jsonl": 0.89,
+    "own_kinds.jsonl": 0.92,
 }
 
 ONE_IN_A_HUNDRED = 0.01

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.reading.context import acts
+from tests.reading.context import WEDNESDAY, acts
 
 
 @pytest.mark.parametrize(
@@ -22,6 +22,20 @@ from tests.reading.context import acts
         "Ruth (her with the accordion) poured 400 ml out of bin 3",
         "500 g of mash to bin 3, from Ruth",
         "Ruth's went and sealed bin 3",
+        "@Ruth put 2 kg of rice in bin 3",
+        "2 kg of peelings in bin 3 (Ruth)",
+        "2 kg of peelings in bin 3 - Ruth",
+        "2 kg of peelings in bin 3. That was Ruth",
+        "2 kg of peelings in bin 3, courtesy of Ruth",
+        "2 kg of Ruth's peelings into bin 3",
+        "bin 3 got 2 kg of peelings off Ruth",
+        "for Ruth: 2 kg of peelings, bin 3",
+        "message from Ruth: sealed bin 3",
+        "Ruth and Ines drained bin 3",
+        "Ruth and the scouts buried bin 3 under the plum",
+        "Ruth told Ines she'd sealed bin 3 on Monday",
+        "it's me Ruth, sealed bin 3",
+        "Ruth carry bin 3 go bury under the plum",
     ],
 )
 def test_a_member_told_of_is_the_doer(text: str) -> None:
@@ -37,6 +51,12 @@ def test_a_member_told_of_is_the_doer(text: str) -> None:
         "Ruth thanks for the scales, added 2 kg of peelings to bin 3",
         "Ruth and Ines were out so I added 2 kg to bin 3",
         "kofi here, added 2 kg to bin 3",
+        "me and Ruth put 2 kg of peelings in bin 3",
+        "Ruth, Ines and I drained bin 3",
+        "bin 3 was sealed by Ruth and myself",
+        "I helped Ruth put 2 kg of peelings in bin 3",
+        "Ruth: sealed bin 3 today",
+        "Ruth made a pie for thirty and we binned 2 kg of it in bin 3",
     ],
 )
 def test_one_who_is_only_spoken_to_is_not(text: str) -> None:
@@ -47,3 +67,47 @@ def test_one_who_is_only_spoken_to_is_not(text: str) -> None:
 def test_a_correction_names_whose_it_was(text: str) -> None:
     (act,) = acts(text)
     assert act.member == "ruth"  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    ("text", "member"),
+    [
+        ("Grace O put 2 kg in bin 3", "Grace Okoro"),
+        ("Grace Lim put 2 kg in bin 3", "Grace Lim"),
+        ("Grace put 2 kg in bin 3", None),
+        ("Lola put 2 kg in bin 3", "Lola (flat 2)"),
+        ("Mrs Rao put 2 kg in bin 3", "Mrs. Rao"),
+        ("mai put 2 kg in bin 3", "Thị Mai"),
+        ("tomek put 2 kg in bin 3", "@tomek:flat9.example"),
+    ],
+)
+def test_members_are_called_by_short_forms_that_only_one_has(text: str, member: str | None) -> None:
+    members = ("Grace Okoro", "Grace Lim", "Lola (flat 2)", "Mrs. Rao", "Thị Mai")
+    (act,) = acts(text, members=(*members, "@tomek:flat9.example"))
+    assert act.member == member  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    ("text", "member"),
+    [
+        ("Hope put 2 kg of rice in bin 3", "Hope"),
+        ("Hope it's fine, I put 2 kg of rice in bin 3", None),
+        ("on behalf of Hope: 2 kg of rice, bin 3", "Hope"),
+        ("May's lot was 2 kg of rice, into bin 3", "May"),
+        ("may I say: 2 kg of rice in bin 3", None),
+        ("Friday put 2 kg of rice in bin 3", "Friday"),
+        ("Basil put 2 kg of rice in bin 3", "Basil"),
+    ],
+)
+def test_a_name_that_is_a_word_too_is_one_where_somebody_is_meant(
+    text: str, member: str | None
+) -> None:
+    (act,) = acts(text, members=("Hope", "May", "Friday", "Basil"))
+    assert act.member == member  # type: ignore[union-attr]
+    assert act.materials == {"grain": 1.0}  # type: ignore[union-attr]
+    assert act.on == WEDNESDAY.date()  # type: ignore[union-attr]
+
+
+def test_did_stands_for_the_verb_before_it() -> None:
+    told = acts("I drained bin 3 and Ruth did big blue")
+    assert [(act.act, act.member) for act in told] == [("drain", None), ("drain", "ruth")]  # type: ignore[union-attr]

@@ -1,12 +1,13 @@
 import pytest
 
 from handlers.reading.acts import Seal
+from handlers.reading.mending import slipped
 from handlers.reading.message import read_message
-from handlers.reading.names import slipped
 from handlers.reading.vocabulary import one_slip
 from tests.reading.context import acts, group
 
-BINS = ("shed", "kitchen", "green", "bin 3", "big blue", "Room 12")
+BINS = ("shed", "kitchen", "green", "bin 3", "big blue", "Room 12", "number 1", "Gertie", "plot 4",
+        "dustbin A", "dustbin B")  # fmt: skip
 
 
 def named(text: str) -> list[str | None]:
@@ -27,6 +28,14 @@ def named(text: str) -> list[str | None]:
         ("the bucket", [None]),
         ("room 12 today", ["Room 12"]),
         ("the shed's lid", ["shed"]),
+        ("in no. 1", ["number 1"]),
+        ("into number one", ["number 1"]),
+        ("plot four", ["plot 4"]),
+        ("Gerty got 2 kg", ["Gertie"]),
+        ("kitchn sealed", ["kitchen"]),
+        ("2 kg in A", ["dustbin A"]),
+        ("2 kg of peel, B", ["dustbin B"]),
+        ("B's lid is up", ["dustbin B"]),
     ],
 )
 def test_bins_are_found_under_the_names_of_the_group(text: str, names: list[str | None]) -> None:

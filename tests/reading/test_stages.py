@@ -94,3 +94,39 @@ def test_a_new_bin_is_opened_in_the_plainest_words(text: str) -> None:
     (act,) = acts(text, bins=())
     assert isinstance(act, Open)
     assert act.bin == "barn"
+
+
+def test_several_new_bins_are_opened_in_one_breath() -> None:
+    told = acts("opened the orange bin and the pink bin")
+    assert [(act.act, act.bin) for act in told] == [("open", "orange"), ("open", "pink")]  # type: ignore[union-attr]
+
+
+def test_a_known_bin_said_in_a_word_is_not_opened_anew() -> None:
+    told = acts("bin three opened up today, stinks like sewage")
+    assert [(act.act, act.bin) for act in told] == [("observe", "bin 3")]  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("drained and sealed bin 3", ["drain", "seal"]),
+        ("sealed bin 3, it has a white mould", ["seal", "observe"]),
+        ("drained and sealed bin 3. It has a white mould", ["drain", "seal", "observe"]),
+        (
+            "sealed bin 3 after running off 180 ml, it had some green fur",
+            ["seal", "drain", "observe"],
+        ),
+    ],
+)
+def test_several_deeds_on_one_bin(text: str, told: list[str]) -> None:
+    found = acts(text)
+    assert sorted(act.act for act in found) == sorted(told)
+    assert {act.bin for act in found} == {"bin 3"}  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize("text", ["bin 3 sealed on Sunday, bin A sealed today",
+                                  "bin 3 sealed on Sunday, bin A today"])  # fmt: skip
+def test_each_bin_has_its_own_day(text: str) -> None:
+    found = acts(text, bins=("bin 3", "bin A"))
+    days = [(act.bin, act.on) for act in found if isinstance(act, Seal)]
+    assert days == [("bin 3", date(2026, 6, 14)), ("bin A", date(2026, 6, 17))]

@@ -1,0 +1,75 @@
+"""Slips in the names of bins, put right where a bin is meant."""
+
+from functools import lru_cache
+
+from handlers.reading.acts import Context
+from handlers.reading.names import BIN_WORDS
+from handlers.reading.vocabulary import one_slip, vocabulary, words_in
+
+_BEFORE_BIN = words_in("in into to from off of the inside")
+
+
+def mended(norms: list[str], context: Context) -> list[str]:
+    """The words with slips in bin names put right: letters missing or swapped in a long name, and
+    any slip where a bin's name is expected."""
+    single, by_initial = _single(context.bins)
+    if not single:
+        return norms
+    known = vocabulary()
+    before = ""
+    for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
+        if len(norm) > _SHORT:
+            expected = before in _BEFORE_BIN or after in BIN_WORDS
+            near = single if expected else by_initial.get(norm[0], ())
+            if near and norm not in known and norm.isalpha():
+                name = slipped(norm, near)
+                if name is not None and (expected or is_scrambled(norm, name.lower())):
+                    norms[i] = name.lower()
+        before = norms[i]
+    return norms
+
+
+@lru_cache(maxsize=1024)
+def _single(bins: tuple[str, ...]) -> tuple[tuple[str, ...], dict[str, tuple[str, ...]]]:
+    """The names of one word, and those that begin with each letter."""
+    single = tuple([name for name in bins if name.isalpha()])
+    initials = {name[0].lower() for name in single}
+    return single, {a: tuple([n for n in single if n[0].lower() == a]) for a in initials}
+
+
+_SHORT = 3
+"""Letters of a word in which nothing is told to be a slip."""
+
+
+@lru_cache(maxsize=1024)
+def slipped(word: str, names: tuple[str, ...]) -> str | None:
+    """The one-word name that `word` was meant to be, one slip away; None if not plain."""
+    near = [
+        name
+        for name in names
+        if len(name) >= 4 and (one_slip(word, name.lower()) or sounds_as(word, name.lower()))
+    ]
+    return near[0] if len(near) == 1 else None
+
+
+def sounds_as(word: str, name: str) -> bool:
+    """Whether a word is a name with another ending of the same sound: "Gerty", "Gertie"."""
+    return word != name and word[0] == name[0] and _sound(word) == _sound(name)
+
+
+def _sound(word: str) -> str:
+    ending = next((end for end in ("ie", "ey", "y", "i") if word.endswith(end)), "")
+    return f"{word[: -len(ending)]}y" if ending else word
+
+
+def is_scrambled(word: str, name: str) -> bool:
+    """Whether a long word has a name's ends and letters, but for one left out or two swapped; or
+    its sound."""
+    ends = len(word) > _LONG and (word[0], word[-1]) == (name[0], name[-1])
+    return sounds_as(word, name) or (
+        ends and (len(word) < len(name) or sorted(word) == sorted(name))
+    )
+
+
+_LONG = 5
+"""Letters of a word up to which it may be another word as well as a slip."""
