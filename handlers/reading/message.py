@@ -160,7 +160,7 @@ def read_message(text: str, context: Context) -> Message:
         in_bins = indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _inside(m, in_bins)]
-    signs = find_signs(norms, marks)
+    signs = find_signs(norms, marks, in_bins)
     used = indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
     items = tuple([i for i in find_items(norms, marks, measures) if i.start not in used])
     taken |= in_bins

@@ -1,10 +1,11 @@
 """What was seen, smelt or measured: moulds with their colours, smells, flies, a bulging lid."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from typing import NamedTuple
 
 from handlers.practice.signs import Sign
 from handlers.reading.marks import Mark
+from handlers.reading.signturns import Turn, turns_in
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import SignWord, words_in
 
@@ -33,6 +34,13 @@ _MOULD_WEAK = words_in(
     "powdery frosting webbing tufts tuft mossy pelt"
 )
 _MOULDY = _MOULD | _MOULD_WEAK
+_MOULD_OF_BIN = words_in(
+    "down wig doona rug moustache mustache afro crust crusts skin dust powder rind carpet "
+    "cape lace silk felt scum slime lurgy blotches blotch blotchy specks speck webs web thing mat "
+    "frost crud icing nap wool woolly woolen lint cloud clouds islands colonies colony circles "
+    "rings freckles pimples pom poms pile shag tufty lawn moss quilt shawl veil scarf toupee hairs"
+)
+"""What a growth is likened to where a bin is named and a colour said."""
 _COLOURS: dict[Sign, str] = {
     "white_mould": "white whitish blanco blanca weiss weisse weisser weiße weißer snowy blanc "
     "blanche bianco bianca branco branca wit witte biala puti safed putih",
@@ -49,7 +57,9 @@ _COLOUR: dict[str, Sign] = {
 _SMELL = words_in(
     "smell smells smelled smelling smelt smelly whiff whiffs whiffed odour odor scent aroma "
     "stink stinks niffs niff nose sniff sniffed sniffs stank pong pongs pongy reek reeks "
-    "reeking reeked stench huele riecht amoy hint note notes tang"
+    "reeking reeked stench huele riecht amoy hint note notes tang fumes fume perfume perfumes "
+    "perfumed fug waft wafts wafting twang reminds bouquet nosed niffy whiffy scented scents odours "
+    "odors aromas smeller smellin pongin hums cheira puzza pachnie ruikt niff nostrils"
 )
 _SMELL_GAP = 7
 _NOT = words_in(
@@ -59,11 +69,20 @@ _NOT = words_in(
 _STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace("\n", "")) | {"\n"}
 
 
-def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
-    """All signs told in the words, in order, also those said to be absent."""
-    found = [] if _MOULDY.isdisjoint(norms) else _moulds(norms, marks)
-    told = [m for m in marks if m.tag in _TAGS]
-    if not (found or told or "any" in norms):
+def find_signs(
+    norms: Sequence[str], marks: Sequence[Mark], in_bins: Collection[int] = frozenset()
+) -> tuple[Seen, ...]:
+    """All signs told in the words, in order, also those said to be absent.
+
+    `in_bins` are the words that name a bin, beside which everyday words are signs too.
+    """
+    of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
+    mouldy = _MOULDY | _MOULD_OF_BIN if of_bin else _MOULDY
+    found = [] if mouldy.isdisjoint(norms) else _moulds(norms, marks, mouldy, in_bins)
+    tags = _TAGS | _TAGS_OF_BIN if of_bin else _TAGS
+    told = [m for m in marks if m.tag in tags]
+    turns = list(turns_in(norms)) if of_bin else []
+    if not (found or told or turns or "any" in norms):
         return ()
     foods = [m for m in marks if m.tag == "food"]
     used = indexes(found)
@@ -78,10 +97,57 @@ def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
         for i in range(len(norms) - 1 if "any" in norms else 0)
         if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and _denied(norms, i)
     ]
+    found += _turned(norms, turns, found, foods, in_bins)
     return tuple(sorted(s for s in found if not _is_inside(s, found)))
 
 
 _TAGS = frozenset({"sign-plain", "sign-smell", "sign-bin"})
+_TAGS_OF_BIN = frozenset({"sign-named", "sign-scent"})
+_VESSELS = words_in(
+    "bin bins bucket buckets pail pails tub tubs caddy caddies bokashi drum barrel ferment leachate"
+)
+_SMELLS: frozenset[Sign] = frozenset({"sour", "rotten", "ammonia", "alcohol"})
+
+
+def _turned(
+    norms: Sequence[str],
+    turns: Sequence[Turn],
+    found: Sequence[Seen],
+    foods: Sequence[Mark],
+    in_bins: Collection[int],
+) -> list[Seen]:
+    """The turns of phrase that no other sign stands in; a sting in the nose only tells a smell
+    where no other word does."""
+    held = indexes(found) | set(in_bins)
+    smelt = any(s.sign in _SMELLS for s in found)
+    out: list[Seen] = []
+    for turn in turns:
+        if not held.isdisjoint(range(turn.start, turn.end)):
+            continue
+        if turn.sign == "ammonia" and smelt:
+            continue
+        if turn.of_growth and (_is_of_food(turn, foods) or not _WALLS.isdisjoint(norms)):
+            continue
+        if _is_of_house(norms, turn.sign):
+            continue
+        absent = turn.sign != "no_liquid" and _denied(norms, turn.start)
+        plain = not turn.of_growth and turn.sign not in _LIKE_WEATHER
+        out.append(Seen(turn.start, turn.end, turn.sign, plain, absent))
+        held |= set(range(turn.start, turn.end))
+    return out
+
+
+def _is_of_food(turn: Turn, foods: Sequence[Mark]) -> bool:
+    """ "Bananas gone black", "green peas": the colour of a food."""
+    return any(
+        turn.first - 1 <= food.end <= turn.start or food.start <= turn.end < food.end
+        for food in foods
+    )
+
+
+_WALLS = words_in("wall walls ceiling roof bathroom shower leaves lawn")
+_LIKE_WEATHER: frozenset[Sign] = frozenset({"wet", "dry", "warm", "cold", "much_liquid"})
+"""What may also be told of a room or a day."""
 
 
 def _keeps_out_mould(mark: Mark) -> bool:
@@ -104,9 +170,14 @@ _ANY_LIQUID = frozenset({"liquid", "juice", "leachate", "tea", "fluid", "liquor"
 
 def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | None:
     word: SignWord = mark.value
-    if word.where == "smell" and not _smelling(norms, mark.start):
+    by_smell = word.where in ("smell", "scent")
+    if by_smell and not _smelling(norms, mark.start):
         return None
-    if word.where != "smell" and _describes_food(mark, foods, norms):
+    if not by_smell and _describes_food(mark, foods, norms):
+        return None
+    if word.where == "named" and (
+        _is_of_people_or_scraps(norms, mark) or _is_of_house(norms, word.sign)
+    ):
         return None
     if _is_of_my_food(mark, foods, norms) or _is_of_somebody(norms, mark):
         return None
@@ -115,7 +186,39 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
     if word.sign == "gas" and not _SMELL.isdisjoint(norms[max(0, mark.start - 3) : mark.start]):
         return None
     absent = word.sign != "no_liquid" and _denied(norms, mark.start)
-    return Seen(mark.start, mark.end, word.sign, word.where != "bin", absent)
+    plain = word.where != "bin" and not (word.where == "named" and word.sign in _LIKE_WEATHER)
+    return Seen(mark.start, mark.end, word.sign, plain, absent)
+
+
+def _is_of_people_or_scraps(norms: Sequence[str], mark: Mark) -> bool:
+    """ "I'm sweating", "wasps and all": said of the sender, or of what was put in."""
+    told = norms[max(0, mark.start - 2) : mark.start]
+    person = not _PEOPLE.isdisjoint(told[-1:]) or (
+        len(told) > 1 and told[0] in _PEOPLE and told[1] in _BEING
+    )
+    behind = list(norms[mark.end : mark.end + 2])
+    return (
+        (person and mark.value.sign != "rotten")
+        or behind == ["and", "all"]
+        or not _MORSELS.isdisjoint(behind[:1])
+    )
+
+
+def _is_of_house(norms: Sequence[str], sign: Sign) -> bool:
+    """ "The roof is leaking": water, heat and cold have more places than a bin."""
+    return sign in _LIKE_WEATHER and not _HOUSE.isdisjoint(norms)
+
+
+_HOUSE = words_in(
+    "roof geyser pipe pipes plumber ceiling boiler radiator dishwasher washer gutter gutters "
+    "cistern toilet shower hose hosepipe tyre tyres car van boat tent wall walls cistern sink "
+    "window windows fridge freezer kettle nappy pram shoes boots wellies coat"
+)
+_MORSELS = words_in(
+    "bits bread toast scraps leftovers stuff remains ends rinds nibbled eaten bitten"
+)
+_PEOPLE = words_in("i we you am he")
+_BEING = words_in("am are was were is get got feel felt 're")
 
 
 def _of_another(norms: Sequence[str], mark: Mark) -> bool:
@@ -182,6 +285,8 @@ _BODY = words_in(
 
 
 def _denied(norms: Sequence[str], at: int) -> bool:
+    if norms[max(0, at - 1) : at] in (["nothing"], ["nowt"]):
+        return True
     for k in range(at - 1, max(-1, at - 5), -1):
         if norms[k] in _NOT:
             return norms[k + 1 : k + 2] != ["only"]
@@ -190,18 +295,27 @@ def _denied(norms: Sequence[str], at: int) -> bool:
     return False
 
 
-def _moulds(norms: Sequence[str], marks: Sequence[Mark]) -> list[Seen]:
+def _moulds(
+    norms: Sequence[str],
+    marks: Sequence[Mark],
+    mouldy: Collection[str],
+    in_bins: Collection[int],
+) -> list[Seen]:
     others = [m for m in marks if _keeps_out_mould(m)]
     out: list[Seen] = []
     for i, norm in enumerate(norms):
-        if norm not in _MOULDY:
+        if norm not in mouldy or i in in_bins:
             continue
         if out and out[-1].end > i:
             continue
         if any(m.start <= i < m.end or (m.start == i + 1 and m.tag == "food") for m in others):
             continue
-        colours = _colours(norms, i)
-        if not colours and norm in _MOULD_WEAK:
+        colours = [
+            (at, sign)
+            for at, sign in _colours(norms, i)
+            if at not in in_bins and (norm in _MOULDY or (at == i - 1 if norm == "down" else at >= i - 2))
+        ]
+        if not colours and (norm in _MOULD_WEAK or norm in _MOULD_OF_BIN):
             continue
         if norm in ("stuff", "bits") and norms[i - 1] in (
             "brown",
