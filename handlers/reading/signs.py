@@ -36,8 +36,9 @@ _MOULD_WEAK = words_in(
 _MOULDY = _MOULD | _MOULD_WEAK
 _MOULD_OF_BIN = words_in(
     "down wig doona rug moustache mustache afro crust crusts skin dust powder rind carpet "
-    "cape lace silk felt scum slime lurgy blotches blotch blotchy specks speck webs web thing mat "
-    "frost crud icing nap wool woolly woolen lint cloud clouds islands colonies colony circles "
+    "cape lace silk felt scum slime lurgy blotches blotch blotchy specks speck webs web thing "
+    "mat frost crud icing nap wool woolly lint flaum bart barbe barba barbetta pelito pelusa "
+    "balbas islands colonies colony circles "
     "rings freckles pimples pom poms pile shag tufty lawn moss quilt shawl veil scarf toupee hairs"
 )
 """What a growth is likened to where a bin is named and a colour said."""
@@ -57,9 +58,10 @@ _COLOUR: dict[str, Sign] = {
 _SMELL = words_in(
     "smell smells smelled smelling smelt smelly whiff whiffs whiffed odour odor scent aroma "
     "stink stinks niffs niff nose sniff sniffed sniffs stank pong pongs pongy reek reeks "
-    "reeking reeked stench huele riecht amoy hint note notes tang fumes fume perfume perfumes "
-    "perfumed fug waft wafts wafting twang reminds bouquet nosed niffy whiffy scented scents odours "
-    "odors aromas smeller smellin pongin hums cheira puzza pachnie ruikt niff nostrils"
+    "reeking reeked ponged ponging stunk stench huele riecht amoy hint note notes tang fumes "
+    "perfume perfumes perfumed fug waft wafts wafting twang reminds bouquet nosed niffy whiffy "
+    "scented scents odours odors aromas smeller smellin pongin hums cheira puzza pachnie ruikt "
+    "niff nostrils"
 )
 _SMELL_GAP = 7
 _NOT = words_in(
@@ -153,16 +155,19 @@ _LIKE_WEATHER: frozenset[Sign] = frozenset({"wet", "dry", "warm", "cold", "much_
 def _keeps_out_mould(mark: Mark) -> bool:
     """ "Mouldy bread" and "fungus gnats" tell of no mould in the bin; "mouldy stuff" does."""
     if mark.tag == "food":
-        return bool(mark.value.name != "stuff")
+        return mark.value.name not in ("stuff", "speck")
     return mark.tag == "sign-plain" and mark.value.sign == "insects"
 
 
 def _is_inside(seen: Seen, found: Sequence[Seen]) -> bool:
     """ "A dead mouse" is what it smells of, and no mouse; "the tap is bone dry", not the bin."""
-    return any(
-        s.start <= seen.start and seen.end <= s.end and s.end - s.start > seen.end - seen.start
-        for s in found
-    )
+    return any(_says_more(other, seen) for other in found)
+
+
+def _says_more(other: Seen, seen: Seen) -> bool:
+    if (other.start, other.end) == (seen.start, seen.end):
+        return other.sign in _SMELLS and seen.sign not in _SMELLS  # "smells like a swamp"
+    return other.start <= seen.start and seen.end <= other.end
 
 
 _ANY_LIQUID = frozenset({"liquid", "juice", "leachate", "tea", "fluid", "liquor"})
@@ -171,14 +176,17 @@ _ANY_LIQUID = frozenset({"liquid", "juice", "leachate", "tea", "fluid", "liquor"
 def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | None:
     word: SignWord = mark.value
     by_smell = word.where in ("smell", "scent")
-    if by_smell and not _smelling(norms, mark.start):
+    if by_smell and not _smelling(norms, mark):
         return None
-    if not by_smell and _describes_food(mark, foods, norms):
+    smelt = word.sign in _SMELLS and _before_smell(norms, mark.end)
+    if not by_smell and not smelt and _describes_food(mark, foods, norms):
         return None
     if word.where == "named" and (
         _is_of_people_or_scraps(norms, mark) or _is_of_house(norms, word.sign)
     ):
         return None
+    if list(norms[mark.start - 1 : mark.end]) == ["a", "cold"] and not _has_noun(norms, mark.end):
+        return None  # "Walter has a cold"
     if _is_of_my_food(mark, foods, norms) or _is_of_somebody(norms, mark):
         return None
     if word.sign == "rotten" and _of_another(norms, mark):
@@ -221,6 +229,10 @@ _PEOPLE = words_in("i we you am he")
 _BEING = words_in("am are was were is get got feel felt 're")
 
 
+def _has_noun(norms: Sequence[str], at: int) -> bool:
+    return at < len(norms) and norms[at][0].isalpha() and norms[at] not in ("and", "so", "but")
+
+
 def _of_another(norms: Sequence[str], mark: Mark) -> bool:
     """ "Stinks of paint": the smell is named, and it is not one of rot."""
     if norms[mark.end : mark.end + 1] != ["of"]:
@@ -236,13 +248,29 @@ _ROT = words_in(
 )
 
 
-def _smelling(norms: Sequence[str], at: int) -> bool:
+def _smelling(norms: Sequence[str], mark: Mark) -> bool:
+    at = mark.start
     for k in range(at - 1, max(-1, at - 1 - _SMELL_GAP), -1):
-        if norms[k] in _SMELL:
+        if norms[k] in _SMELL or (norms[k] == "off" and norms[k - 1] in _GIVING):
             return True
         if norms[k] in (".", "!", "?", ";", "\n") or (norms[k] == "," and at - k > 3):
-            return False
-    return at + 1 < len(norms) and (norms[at + 1] in _SMELL)
+            break
+    if not _SMELL.isdisjoint(norms[at + 1 : at + 2]):
+        return True
+    return _before_smell(norms, mark.end)
+
+
+def _before_smell(norms: Sequence[str], at: int) -> bool:
+    """ "A pickle smell", "a vinegar type smell": what smells stands before the word for it."""
+    behind = norms[at + 1 : at + 2] if norms[at : at + 1] and norms[at] in _SORT else ()
+    return not _A_SMELL.isdisjoint((*norms[at : at + 1], *behind))
+
+
+_A_SMELL = words_in(
+    "smell whiff odour odor scent aroma pong stink stench tang note notes fumes hint nose twang fug"
+)
+_GIVING = words_in("giving gives gave give")
+_SORT = words_in("type kind sort y ish like milk")
 
 
 def _describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
@@ -312,8 +340,9 @@ def _moulds(
             continue
         colours = [
             (at, sign)
-            for at, sign in _colours(norms, i)
-            if at not in in_bins and (norm in _MOULDY or (at == i - 1 if norm == "down" else at >= i - 2))
+            for at, sign in _colours(norms, i, in_bins)
+            if at not in in_bins
+            and (norm in _MOULDY or (at == i - 1 if norm == "down" else at >= i - 2))
         ]
         if not colours and (norm in _MOULD_WEAK or norm in _MOULD_OF_BIN):
             continue
@@ -343,7 +372,7 @@ def _one_growth(seen: list[Seen]) -> list[Seen]:
     return list(unique.values())
 
 
-def _colours(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
+def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tuple[int, Sign]]:
     """Colours said of the growth at word i: up to four words before it, or behind a copula."""
     found: list[tuple[int, Sign]] = []
     for k in range(i - 1, max(-1, i - 5), -1):
@@ -353,7 +382,8 @@ def _colours(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
             found.append((k, _COLOUR[norms[k]]))
     if found:
         return found
-    after = norms[i + 1 : i + 5]
+    span = range(i + 1, min(i + 9, len(norms)))
+    after = [norms[k] for k in span if k not in in_bins and not (in_bins and norms[k] == "on")][:4]
     for k, norm in enumerate(after):
         furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
         if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):

@@ -45,7 +45,8 @@ _COLOURS: dict[Sign, str] = {
 }
 _SPREAD = (
     r"(?:all over|all through|all on top|all round|all around|through and through|over the top"
-    r"|on (?:the )?(?:top|crusts?|bread|peel|surface|rim|lid|sides?|scraps|skins|rice|edges?|inside)"
+    r"|on (?:the )?(?:top|crusts?|bread|peel|surface|rim|lid|sides?|scraps|skins|rice|edges?"
+    r"|inside)"
     r"|(?:a)?round the (?:rim|edges?|top|sides?|lid|tap)|at the (?:rim|edges?)|under the lid"
     r"|up the sides?|down the sides?)"
 )
@@ -59,8 +60,9 @@ _TURNS: tuple[tuple[Sign, str], ...] = (
     (
         "gas",
         _LID + _GAP % 4 + r" (?P<s>flew|flown|flies off|shot (?:off|up)|jumped|leapt|hopped|risen"
-        r"|rises|rising|convex|domed?|domes|curved|gone round|(?:a )?hump|swells?|belly|taut|standing up"
-        r"|stood up|up (?:by|on|like|a|half)|(?:keeps|kept) (?:lifting|popping|rising|coming|moving)"
+        r"|rises|rising|convex|domed?|domes|curved|gone round|(?:a )?hump|swells?|belly|taut"
+        r"|(?:standing|stood) up|up (?:by|on|like|a|half)"
+        r"|(?:keeps|kept) (?:lifting|popping|rising|coming|moving)"
         r"|lift(?:s|ed|ing) (?:itself|by|on)|has lifted|pop(?:s|ped)? (?:up|off)"
         r"|(?:wont|wouldnt|doesnt|will not|refuses to) (?:sit|lie|stay|go|shut|close|keep)"
         r"|goes up|pushed up|being pushed)\b",
@@ -73,7 +75,8 @@ _TURNS: tuple[tuple[Sign, str], ...] = (
     (
         "gas",
         r"\b(?P<s>(?:let out|gave|gives?|giving|heaved|makes?|made)(?: me)? (?:a|an|such a)"
-        r"(?: [^ .!?\n]+){0,3} (?:sigh|hiss|whistle|pop|puff|belch|burp|wheeze|gasp|fizz|whoosh|bang))\b",
+        r"(?: [^ .!?\n]+){0,3} (?:sigh|hiss|whistle|pop|puff|belch|burp|wheeze|gasp|fizz"
+        r"|whoosh|bang))\b",
     ),
     (
         "no_liquid",
@@ -84,12 +87,28 @@ _TURNS: tuple[tuple[Sign, str], ...] = (
         "no_liquid",
         rf"\b(?P<s>{_NOT_DOING} (?:been |even |yet |once |really |actually )*{_YIELDING}"
         r"(?: us| me| out)?(?: any| much| a| one| no| the| single| bit of| drop of| more)* "
-        r"(?:juice|liquid|leachate|drop|drops|drip|drips|dribble|trickle|thing|liquor))\b(?! in (?:years|months|ages))",
+        r"(?:juice|liquid|leachate|drop|drops|drip|drips|dribble|trickle|thing|liquor))\b"
+        r"(?! in (?:years|months|ages))",
     ),
     (
         "no_liquid",
         r"\b(?P<s>(?:cant|couldnt|can not) (?:get|coax|wring|squeeze) (?:a|one|any|so much as a)"
         r"(?: single)? (?:drop|drip|dribble|juice|liquid|leachate))\b",
+    ),
+    (
+        "no_liquid",
+        r"\b(?P<s>(?:gave|gives|giving|yielded|yields|produced) (?:us |me )?(?:none|zero|nothing"
+        r"|zip|nada|nil|squat|nowt|naught|zilch)(?: at all)?)\b(?! (?:away|up|back|to))",
+    ),
+    (
+        "no_liquid",
+        r"\b(?P<s>(?:not|nary|naw|no|nae|nor) (?:even )?a (?:[a-z]+ ){0,2}?"
+        r"(?:drop|drip|dribble|drap|dreep|trickle|bead))\b(?! of (?!juice|liquid|leachate))",
+    ),
+    (
+        "no_liquid",
+        r"\b(?P<s>(?:nothing|nowt|nothin)(?: at all| whatsoever)? (?:coming|comes|came|dripping"
+        r"|running) (?:out|from|through|off))\b",
     ),
     (
         "much_liquid",
@@ -120,8 +139,8 @@ _TURNS: tuple[tuple[Sign, str], ...] = (
     ),
     (
         "wet",
-        rf"\b(?:'s|is|was|are) (?:just |all |only |pure |a |an |more like |pretty much |like |one big "
-        rf"|nothing but |basically |proper |right )+(?P<s>{_MUSH})\b",
+        rf"\b(?:'s|is|was|are) (?:just |all |only |pure |a |an |more like |pretty much |like "
+        rf"|one big |nothing but |basically |proper |right )+(?P<s>{_MUSH})\b",
     ),
     ("wet", r"\b(?:newspaper|cardboard|paper|contents)(?: is| was| 's) (?P<s>pulp)\b"),
     (
@@ -136,8 +155,8 @@ _TURNS: tuple[tuple[Sign, str], ...] = (
     ),
     (
         "ammonia",
-        r"\b(?P<s>hair out of (?:your|my) (?:nose|nostrils)|eyes? (?:is |are |was |were )?(?:watering"
-        r"|streaming|stinging)|eye watering|without crying|peeling (?:\w+ )?onions)\b",
+        r"\b(?P<s>hair out of (?:your|my) (?:nose|nostrils)|eyes? (?:is |are |was |were )?"
+        r"(?:watering|streaming|stinging)|eye watering|without crying|peeling (?:\w+ )?onions)\b",
     ),
     *(
         (sign, rf"\b(?P<s>(?:{colours})(?: as [a-z]+(?: [a-z]+)?)?) {_SPREAD}\b")
