@@ -6,7 +6,7 @@ from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 THERMOMETERS = words_in("thermometer temp temperature probe")
-_STRIPS = words_in("strip strips litmus ph meter acid acidity")
+STRIPS = words_in("strip strips litmus ph meter acid acidity")
 _READING = words_in("say says said read reads reading gives giving shows showing showed came at is")
 _LEAST_ACID, _MOST_ACID = 2.0, 9.0
 """pH; beyond them no figure is the reading of a ferment."""
@@ -25,11 +25,16 @@ _ARTICLES = frozenset({"a", "an", "one"})
 def acidity(message: Message) -> list[float]:
     """ "Reads 3.6 on the strips": the one free figure beside a word for an acidity test; a whole
     number only where it is read off ("pH paper says four")."""
-    if not message.has(_STRIPS):
+    if not message.has(STRIPS):
         return []
-    read = message.has(_READING) or "=" in message.norms
+    read = is_read_off(message)
     free = [n.value for n in _free_numbers(message) if read or n.value % 1]
     return free if len(free) == 1 and _LEAST_ACID <= free[0] <= _MOST_ACID else []
+
+
+def is_read_off(message: Message) -> bool:
+    """Whether a figure is said to be what something shows."""
+    return message.has(_READING) or "=" in message.norms
 
 
 def warmth(message: Message, start: int = 0, end: int | None = None) -> list[float]:

@@ -24,8 +24,9 @@ from handlers.reading.names import (
     slipped,
 )
 from handlers.reading.newbins import said_bins, target_bins
+from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
-from handlers.reading.signs import Seen, find_signs
+from handlers.reading.signs import find_signs
 from handlers.reading.spans import indexes
 from handlers.reading.verbs import verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in

@@ -5,11 +5,11 @@ from itertools import pairwise
 
 from handlers.practice.signs import Sign
 from handlers.reading.acts import Observe
-from handlers.reading.dials import THERMOMETERS, acidity, is_fever, warmth
+from handlers.reading.dials import STRIPS, THERMOMETERS, acidity, is_fever, is_read_off, warmth
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.otherthings import is_of_other_things
-from handlers.reading.signs import Seen
+from handlers.reading.seen import Seen
 from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_seen_in_unnamed_bin
@@ -59,7 +59,7 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
 def _may_be_seen(group: Group) -> bool:
     """Whether any sign or measure is told at all."""
     measured = any(a.quantity in ("celsius", "ph") for a in group.amounts)
-    return measured or bool(group.message.signs) or group.message.has(THERMOMETERS)
+    return measured or bool(group.message.signs) or group.message.has(THERMOMETERS | STRIPS)
 
 
 def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
@@ -200,7 +200,8 @@ def _measures(group: Group, context: str) -> tuple[float | None, float | None]:
         celsius = _bare_reading(group)
     if celsius is not None and is_fever(group.message, celsius):
         celsius = None
-    return celsius, acid[0].value if acid else None
+    read = acidity(group.message) if is_read_off(group.message) and context != "craft" else []
+    return celsius, next(iter([*(a.value for a in acid), *read]), None)
 
 
 def _bare_reading(group: Group) -> float | None:

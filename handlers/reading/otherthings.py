@@ -4,6 +4,7 @@ Bins have the names of people, rooms and colours: "Mabel's gone green" may be a 
 """
 
 from handlers.reading.message import Message
+from handlers.reading.names import BIN_WORDS
 from handlers.reading.once import once
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
@@ -42,7 +43,7 @@ def is_of_other_things(message: Message) -> bool:
         return True
     if not message.has(_THINGS) or message.has(_OF_BIN):
         return False
-    if any(bin.plain for bin in message.bins):
+    if any(message.has(BIN_WORDS, ref.start, ref.end) for ref in message.bins):
         return False
     held = set(indexes(message.bins, message.signs))
     for i, norm in enumerate(norms):

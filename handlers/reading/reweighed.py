@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import replace
+from math import log10
 
 from handlers.reading.acts import Amend, Layer
 from handlers.reading.amending import amend_from, is_asking, word_count
@@ -28,15 +29,16 @@ _FARTHEST = 20
 """Times as much or as little as was last written down that a correction may say."""
 
 _TUB = (
-    r"(?:(?:the|its|my|a) )?(?:qunit|tub|bucket|bowl|bag|pan|lid|jar|crate|tin|box|dish|basin|pot|caddy"
-    r"|container|plate|tray|pail)(?: on it)?"
+    r"(?:(?:the|its|my|a) )?(?:qunit|tub|bucket|bowl|bag|pan|lid|jar|crate|tin|box|dish"
+    r"|basin|pot|caddy|container|plate|tray|pail)(?: on it)?"
 )
 _LEAD = r"(?:(?:ah|oh|ok|so|and|but|hmm|wait|sorry|right|no|actually|,|\.|we|i|turns out) )*"
 _IS = (
-    r"(?:(?:,|:|;|-|and|it|that|which|is|was|'s|only|just|about|comes|came|to|got|gives|gave|says"
+    r"(?:(?:,|:|;|-|and|it|that|which|is|was|'s|only|just|about|comes|came|to|got|gives|gave|say|says"
     r"|said|reads|read|shows|showed|makes|made|at|now|really|actually|in fact) )*"
 )
-_REASON = r"(?: [,.;!(-]+(?: [^\n]{0,70})?| (?:without|with|less|minus|not) [^\n]{0,40})?"
+_WHY = r"(?: [,.;!(-]+(?: [^\n]{0,70})?)?"
+_REASON = rf"(?:{_WHY}| (?:without|with|less|minus|not) [^\n]{{0,40}})"
 _RIGHT = tuple(
     re.compile(_LEAD + form + _REASON)
     for form in (
@@ -52,11 +54,11 @@ _RIGHT = tuple(
         rf"|number|reading|measure)(?: (?:for|of) (?:that|it|this)| there)? {_IS}qfig",
         r"(?:had|got|put|moved|misplaced|missed) the (?:comma|point|decimal|decimal point)"
         rf"(?: [a-z]+){{0,4}} (?:[,:;-] )?{_IS}qfig(?: (?:and )?not qfig)?",
-        rf"(?:that|the) (?:figure|weight|amount|number) was with {_TUB} (?:, )?{_IS}qfig(?: without(?: it)?)?",
+        rf"(?:that|the) (?:figure|weight|amount|number) was with {_TUB} (?:, )?{_IS}qfig"
+        r"(?: without(?: it)?)?",
         rf"looks like {_IS}qfig (?:would be|is) (?:nearer|closer)(?: to the (?:truth|mark))?",
     )
 )
-_WHY = r"(?: [,.;!(-]+(?: [^\n]{0,70})?)?"
 _UNIT = re.compile(
     _LEAD + r"(?:qunit not qunit|sorry ,? ?qunit"
     r"|(?:that is|thats|that 's|it is|it 's|it was|in) qunit(?: i measured)?(?: ,? ?not qunit)?"
@@ -124,10 +126,28 @@ def _figure(message: Message, at: int) -> Amend | None:
     if number is None:
         return None
     if message.context.last is not None:
-        meant = number_meant(number.value, message)
+        meant = number_meant(number.value, message) or _point_moved(message, number.value)
         return None if meant is None else replace(meant, rules=(BY_FORM,))
     whole = number.value == int(number.value)
     return Amend(rules=(BY_FORM,)) if number.value >= WEIGHED or not whole else None
+
+
+def _point_moved(message: Message, right: float) -> Amend | None:
+    """ "I had the comma astray, 1.2 not 12": the same figures, ten or a hundred times less."""
+    last = message.context.last
+    if not message.has(_POINTS) or right <= 0:
+        return None
+    mass, volume = getattr(last, "mass_kg", None), getattr(last, "volume_l", None)
+    if mass and _is_power_of_ten(mass / right):
+        return Amend(mass_kg=right)
+    return Amend(volume_l=right) if volume and _is_power_of_ten(volume / right) else None
+
+
+def _is_power_of_ten(ratio: float) -> bool:
+    return round(log10(ratio), 6).is_integer()
+
+
+_POINTS = words_in("point comma decimal")
 
 
 def _is_near(message: Message, found: Amend) -> bool:

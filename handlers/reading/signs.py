@@ -1,60 +1,15 @@
 """What was seen, smelt or measured: moulds with their colours, smells, flies, a bulging lid."""
 
 from collections.abc import Collection, Sequence
-from typing import NamedTuple
 
 from handlers.practice.signs import Sign
 from handlers.reading.marks import Mark
+from handlers.reading.moulds import moulds_in
+from handlers.reading.seen import Seen, denied
 from handlers.reading.signturns import Turn, turns_in
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import SignWord, words_in
 
-
-class Seen(NamedTuple):
-    """A sign told by words[start:end]."""
-
-    start: int
-    end: int
-    sign: Sign
-    plain: bool
-    """It is a sign by itself; else only where a bin is plainly meant."""
-    absent: bool = False
-    """It is said not to be there ("no flies")."""
-
-
-_MOULD = words_in(
-    "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry "
-    "mycelium mildew moho schimmel moisissure amag mold's growth spores whiskers cobweb "
-    "cobwebby threads moule moisissures muffa plesn bolor hongo hongos mycelia kulat phaphoond"
-)
-_MOULD_WEAK = words_in(
-    "growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches spots stuff "
-    "film coat coating blanket bloom beard whiskers duvet jumper snow layer dots patch bits "
-    "speckles specks blobs hair hairy cotton velvet velvety floss flecks dusting "
-    "powdery frosting webbing tufts tuft mossy pelt"
-)
-_MOULDY = _MOULD | _MOULD_WEAK
-_MOULD_OF_BIN = words_in(
-    "down wig doona rug moustache mustache afro crust crusts skin dust powder rind carpet "
-    "cape lace silk felt scum slime lurgy blotches blotch blotchy specks speck webs web thing "
-    "mat frost crud icing nap wool woolly lint flaum bart barbe barba barbetta pelito pelusa "
-    "balbas islands colonies colony circles "
-    "rings freckles pimples pom poms pile shag tufty lawn moss quilt shawl veil scarf toupee hairs"
-)
-"""What a growth is likened to where a bin is named and a colour said."""
-_COLOURS: dict[Sign, str] = {
-    "white_mould": "white whitish blanco blanca weiss weisse weisser weiße weißer snowy blanc "
-    "blanche bianco bianca branco branca wit witte biala puti safed putih",
-    "green_mould": "green greenish verde blue bluish blueish gruner grun grune turquoise teal "
-    "vert verte bleu bleue azul blau blaue blauer groen groene blauw zielona berde hara hijau",
-    "black_mould": "black blackish negro negra dark schwarz schwarze schwarzer noir noire nero "
-    "nera preto preta zwart zwarte czarna itim kala hitam charcoal sooty inky",
-    "other_mould": "grey gray pink pinkish orange orangey red reddish yellow yellowish yellowy "
-    "purple brown brownish rosa rouge rojo roja jaune amarillo amarilla gelb gelbe gris",
-}
-_COLOUR: dict[str, Sign] = {
-    word: sign for sign, words in _COLOURS.items() for word in words_in(words)
-}
 _SMELL = words_in(
     "smell smells smelled smelling smelt smelly whiff whiffs whiffed odour odor scent aroma "
     "stink stinks niffs niff nose sniff sniffed sniffs stank pong pongs pongy reek reeks "
@@ -64,11 +19,6 @@ _SMELL = words_in(
     "niff nostrils"
 )
 _SMELL_GAP = 7
-_NOT = words_in(
-    "no not isnt wasnt without never nor neither arent werent aint dont doesnt didnt hasnt "
-    "havent zero none cant hardly barely nae nowt kein keine"
-)
-_STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace("\n", "")) | {"\n"}
 
 
 def find_signs(
@@ -79,8 +29,7 @@ def find_signs(
     `in_bins` are the words that name a bin, beside which everyday words are signs too.
     """
     of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
-    mouldy = _MOULDY | _MOULD_OF_BIN if of_bin else _MOULDY
-    found = [] if mouldy.isdisjoint(norms) else _moulds(norms, marks, mouldy, in_bins)
+    found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
     tags = _TAGS | _TAGS_OF_BIN if of_bin else _TAGS
     told = [m for m in marks if m.tag in tags]
     turns = list(turns_in(norms)) if of_bin else []
@@ -97,10 +46,18 @@ def find_signs(
     found += [
         Seen(i, i + 2, "no_liquid", True)
         for i in range(len(norms) - 1 if "any" in norms else 0)
-        if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and _denied(norms, i)
+        if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and denied(norms, i)
     ]
     found += _turned(norms, turns, found, foods, in_bins)
-    return tuple(sorted(s for s in found if not _is_inside(s, found)))
+    return tuple(
+        sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
+    )
+
+
+def _is_only_from(norms: Sequence[str], seen: Seen, found: Sequence[Seen]) -> bool:
+    """ "A vinegar smell off bin 3": where the smell is named, "off" says no more than "from"."""
+    alone = list(norms[seen.start : seen.end]) == ["off"]
+    return alone and any(s.sign in _SMELLS and not s.absent for s in found if s is not seen)
 
 
 _TAGS = frozenset({"sign-plain", "sign-smell", "sign-bin"})
@@ -132,7 +89,7 @@ def _turned(
             continue
         if _is_of_house(norms, turn.sign):
             continue
-        absent = turn.sign != "no_liquid" and _denied(norms, turn.start)
+        absent = turn.sign != "no_liquid" and denied(norms, turn.start)
         plain = not turn.of_growth and turn.sign not in _LIKE_WEATHER
         out.append(Seen(turn.start, turn.end, turn.sign, plain, absent))
         held |= set(range(turn.start, turn.end))
@@ -150,13 +107,6 @@ def _is_of_food(turn: Turn, foods: Sequence[Mark]) -> bool:
 _WALLS = words_in("wall walls ceiling roof bathroom shower leaves lawn")
 _LIKE_WEATHER: frozenset[Sign] = frozenset({"wet", "dry", "warm", "cold", "much_liquid"})
 """What may also be told of a room or a day."""
-
-
-def _keeps_out_mould(mark: Mark) -> bool:
-    """ "Mouldy bread" and "fungus gnats" tell of no mould in the bin; "mouldy stuff" does."""
-    if mark.tag == "food":
-        return mark.value.name not in ("stuff", "speck")
-    return mark.tag == "sign-plain" and mark.value.sign == "insects"
 
 
 def _is_inside(seen: Seen, found: Sequence[Seen]) -> bool:
@@ -193,7 +143,7 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None
     if word.sign == "gas" and not _SMELL.isdisjoint(norms[max(0, mark.start - 3) : mark.start]):
         return None
-    absent = word.sign != "no_liquid" and _denied(norms, mark.start)
+    absent = word.sign != "no_liquid" and denied(norms, mark.start)
     plain = word.where != "bin" and not (word.where == "named" and word.sign in _LIKE_WEATHER)
     return Seen(mark.start, mark.end, word.sign, plain, absent)
 
@@ -310,88 +260,3 @@ _BODY = words_in(
     "feet foot socks sock shoes trainers boots breath armpits armpit hair clothes jacket coat car "
     "sofa towels towel laundry dog cat baby husband wife fridge"
 )
-
-
-def _denied(norms: Sequence[str], at: int) -> bool:
-    if norms[max(0, at - 1) : at] in (["nothing"], ["nowt"]):
-        return True
-    for k in range(at - 1, max(-1, at - 5), -1):
-        if norms[k] in _NOT:
-            return norms[k + 1 : k + 2] != ["only"]
-        if norms[k] in _STRAY and norms[k] not in ("and",):
-            return False
-    return False
-
-
-def _moulds(
-    norms: Sequence[str],
-    marks: Sequence[Mark],
-    mouldy: Collection[str],
-    in_bins: Collection[int],
-) -> list[Seen]:
-    others = [m for m in marks if _keeps_out_mould(m)]
-    out: list[Seen] = []
-    for i, norm in enumerate(norms):
-        if norm not in mouldy or i in in_bins:
-            continue
-        if out and out[-1].end > i:
-            continue
-        if any(m.start <= i < m.end or (m.start == i + 1 and m.tag == "food") for m in others):
-            continue
-        colours = [
-            (at, sign)
-            for at, sign in _colours(norms, i, in_bins)
-            if at not in in_bins
-            and (norm in _MOULDY or (at == i - 1 if norm == "down" else at >= i - 2))
-        ]
-        if not colours and (norm in _MOULD_WEAK or norm in _MOULD_OF_BIN):
-            continue
-        if norm in ("stuff", "bits") and norms[i - 1] in (
-            "brown",
-            "dark",
-            "red",
-            "yellow",
-            "orange",
-        ):
-            continue
-        absent = _denied(norms, min([i, *(at for at, _ in colours)]))
-        for _, sign in colours or [(i, "other_mould")]:
-            start = min([i, *(at for at, _ in colours)])
-            out.append(Seen(start, i + 1, sign, True, absent))
-    return _one_growth(out)
-
-
-def _one_growth(seen: list[Seen]) -> list[Seen]:
-    """ "Fuzzy white mould" is one sign: a bare mould beside a coloured one adds nothing."""
-    coloured = [s for s in seen if s.sign != "other_mould"]
-    if not coloured:
-        return seen[:1]
-    unique: dict[tuple[Sign, bool], Seen] = {}
-    for s in coloured + [s for s in seen if s.end - s.start > 1]:
-        unique.setdefault((s.sign, s.absent), s)
-    return list(unique.values())
-
-
-def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tuple[int, Sign]]:
-    """Colours said of the growth at word i: up to four words before it, or behind a copula."""
-    found: list[tuple[int, Sign]] = []
-    for k in range(i - 1, max(-1, i - 5), -1):
-        if norms[k] in (".", "!", "?", "\n", ";") or norms[k] in _MOULD:
-            break
-        if norms[k] in _COLOUR and norms[k + 1] not in ("bin", "has", "bucket", "is", "one"):
-            found.append((k, _COLOUR[norms[k]]))
-    if found:
-        return found
-    span = range(i + 1, min(i + 9, len(norms)))
-    after = [norms[k] for k in span if k not in in_bins and not (in_bins and norms[k] == "on")][:4]
-    for k, norm in enumerate(after):
-        furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
-        if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):
-            return [(i, _COLOUR[norm])]
-        if norm in (".", "!", "?", "\n") or (norm == "," and k):
-            break
-    return []
-
-
-_FURRY = words_in("furry fuzzy fluffy hairy mouldy moldy")
-_COPULA = words_in("is was it its are s 's all sort kind of bit looks quite mostly a , that the in")
