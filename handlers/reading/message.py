@@ -24,8 +24,9 @@ from handlers.reading.names import (
 )
 from handlers.reading.newbins import said_bins, target_bins
 from handlers.reading.people import find_members, set_apart
+from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
-from handlers.reading.signs import Seen, find_signs
+from handlers.reading.signs import find_signs
 from handlers.reading.spans import indexes
 from handlers.reading.verbs import verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
@@ -162,7 +163,7 @@ def read_message(text: str, context: Context) -> Message:
         in_bins = indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _inside(m, in_bins)]
-    signs = find_signs(norms, marks)
+    signs = find_signs(norms, marks, in_bins)
     used = indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
     items = tuple([i for i in find_items(norms, marks, measures) if i.start not in used])
     taken |= in_bins

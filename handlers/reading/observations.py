@@ -1,14 +1,16 @@
 """Observations: what was seen, smelt or measured in a bin."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from handlers.practice.signs import Sign
 from handlers.reading.acts import Observe
 from handlers.reading.amounts import Amount
+from handlers.reading.dials import STRIPS, THERMOMETERS, acidity, is_fever, is_read_off, warmth
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.numbers import digits_value
-from handlers.reading.signs import Seen
+from handlers.reading.otherthings import is_of_other_things
+from handlers.reading.seen import Seen
 from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_seen_in_unnamed_bin
@@ -21,7 +23,6 @@ _CRAFT = words_in(
 _THERMOMETER = words_in(
     "temp temperature temps thermometer probe core inside ph reading centre center middle"
 )
-_MEASURING = words_in("thermometer temp temperature probe")
 _PLACE_SIGNS: frozenset[Sign] = frozenset(
     {"insects", "rodents", "gas", "warm", "cold", "wet", "dry"}
 )
@@ -33,7 +34,7 @@ _ABOUT_ELSE = frozenset(
 def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     """What the k-th group says of a bin, if it does."""
     group = groups[k]
-    if not _may_be_seen(group):
+    if not _may_be_seen(group) or is_of_other_things(group.message):
         return None
     if is_ahead(group) or (group.sense not in _TOLD and not _nothing_came(group)):
         return None
@@ -82,17 +83,20 @@ _DONE = frozenset({"seal", "drain", "layer"})
 def _may_be_seen(group: Group) -> bool:
     """Whether any sign or measure is told at all."""
     measured = any(a.quantity in ("celsius", "ph") for a in group.amounts)
-    return measured or bool(group.message.signs) or group.message.has(_MEASURING)
+    return measured or bool(group.message.signs) or group.message.has(THERMOMETERS | STRIPS)
 
 
 def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
     """What the whole message says was seen or measured, told of the bin of the k-th group."""
     message = groups[k].message
+    if is_of_other_things(message):
+        return None
     names = indexes(message.bins)
     signs = [s.sign for s in message.signs if not s.absent and s.start not in names]
     told = [a for a in message.amounts if a.quantity == "celsius"]
-    warm = [a.value for a in [a for a in told if is_in_bin(message, a)] or told]
-    acid = [a.value for a in message.amounts if a.quantity == "ph"] or _read_off(message)
+    warm = [a.value for a in [a for a in told if is_in_bin(message, a)] or told] or warmth(message)
+    warm = [value for value in warm if not is_fever(message, value)]
+    acid = [a.value for a in message.amounts if a.quantity == "ph"] or acidity(message)
     if not (signs or warm or acid):
         return None
     return Observe(
@@ -103,21 +107,6 @@ def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:
         on=day_of(groups, k),
         rules=(rule,),
     )
-
-
-def _read_off(message: Message) -> list[float]:
-    """ "Reads 3.6 on the strips": the one free decimal beside a word for an acidity test."""
-    if not message.has(_STRIPS):
-        return []
-    held = indexes(message.amounts)
-    free = [w.norm for i, w in enumerate(message.words) if w.kind == "number" and i not in held]
-    values = [v for norm in free if "." in norm and (v := digits_value(norm)) is not None]
-    return [v for v in values if v <= _MOST_ACID_READ] if len(values) == 1 else []
-
-
-_STRIPS = words_in("strip strips litmus")
-_MOST_ACID_READ = 9.0
-"""pH; a decimal above it is no reading of a ferment."""
 
 
 def _nothing_came(group: Group) -> bool:
@@ -146,10 +135,13 @@ def _bin_context(groups: Sequence[Group], k: int) -> str | None:
         if len(words & _CRAFT) >= (1 if mine else 2) or is_seen_in_unnamed_bin(groups, k):
             return "craft"
         return None
-    inside = "inside" in group.norms
-    if inside or any(b.plain for b in refs) or _is_filled(near, group):
+    if not _PARTS.isdisjoint(group.norms) or any(b.plain for b in refs) or _is_filled(near, group):
         return "plain"
     return "place" if any(b.place for b in refs) and not _is_surely_seen(group) else "name"
+
+
+_PARTS = words_in("inside lid lids rim spigot contents grid leachate")
+"""What only a bin has."""
 
 
 def _is_surely_seen(group: Group) -> bool:
@@ -162,7 +154,9 @@ def _is_surely_seen(group: Group) -> bool:
 
 def _is_filled(near: Sequence[Group], group: Group) -> bool:
     """Whether scraps just went into what "it" stands for, so that it must be a bin."""
-    if {"it", "its"}.isdisjoint(group.norms):
+    if {"it", "its"}.isdisjoint(group.norms) and ["in", "there"] not in map(
+        list, pairwise(group.norms)
+    ):
         return False
     return any(g.measured() and (g is not group or bool(g.solids())) for g in near)
 
@@ -230,24 +224,18 @@ def _measures(group: Group, context: str) -> tuple[float | None, float | None]:
     celsius = warm[0].value if warm and _is_of_bin(group, context) else None
     if celsius is None and not warm and context != "craft":
         celsius = _bare_reading(group)
-    return celsius, acid[0].value if acid else None
+    if celsius is not None and is_fever(group.message, celsius):
+        celsius = None
+    read = acidity(group.message) if is_read_off(group.message) and context != "craft" else []
+    return celsius, next(iter([*(a.value for a in acid), *read]), None)
 
 
 def _bare_reading(group: Group) -> float | None:
     """ "The thermometer says 18.5": °C without its sign, where a thermometer is named."""
-    norms = group.message.norms
-    if _MEASURING.isdisjoint(group.norms):
+    if THERMOMETERS.isdisjoint(group.norms):
         return None
-    held = indexes(group.bins)
-    for i in range(group.start, group.end):
-        if group.message.words[i].kind == "number" and i not in held:
-            value = digits_value(norms[i])
-            return value if value is not None and 0 < value < _HOTTEST else None
-    return None
-
-
-_HOTTEST = 60.0
-"""°C; no bin that ferments is as hot."""
+    read = warmth(group.message, group.start, group.end)
+    return read[0] if read else None
 
 
 def _is_of_bin(group: Group, context: str) -> bool:

@@ -19,6 +19,8 @@ from handlers.reading.doers import is_sender
 from handlers.reading.leaning import adds, another_doer, another_number, more
 from handlers.reading.message import Message
 from handlers.reading.restated import CUES, restated
+from handlers.reading.reweighed import CUES as OF_WEIGHING
+from handlers.reading.reweighed import reweighed
 from handlers.reading.sethours import CUES as OF_HOURS
 from handlers.reading.sethours import hours_set
 from handlers.reading.settings import setting_of
@@ -94,7 +96,7 @@ def _amend(message: Message, text: str) -> Amend | None:
 
 
 def _restated(message: Message, text: str) -> Amend | None:
-    return None if adds(message, text) else restated(message)
+    return None if adds(message, text) else restated(message) or reweighed(message)
 
 
 def _offer(message: Message, text: str) -> Offer | None:
@@ -222,7 +224,7 @@ _READERS: tuple[_Reader, ...] = (
         | OF_HOURS,
         "",
     ),
-    (_restated, CUES, ""),
+    (_restated, CUES | OF_WEIGHING, ""),
     (
         retract,
         words_in(

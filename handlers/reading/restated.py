@@ -119,12 +119,12 @@ def _is_plain(message: Message, figure: _Figure, *, alone: bool) -> bool:
         return number_meant(figure.value, message) is not None
     if _CLOCK.fullmatch(written) or _YEARS[0] <= figure.value <= _YEARS[1]:
         return False
-    return figure.value >= _WEIGHED or figure.value != int(figure.value)
+    return figure.value >= WEIGHED or figure.value != int(figure.value)
 
 
 _CLOCK = re.compile(r"(?:[01]?\d|2[0-3])[:.](?:00|15|30|45)")
 _YEARS = (1900, 2100)
-_WEIGHED = 100
+WEIGHED = 100
 """A bare whole number from here on counts grams or millilitres and hardly anything else."""
 
 
@@ -139,7 +139,7 @@ def _another_unit(message: Message, units: list[tuple[int, Unit]]) -> Amend | No
     if not right or any(unit != right[0] for unit in right):
         return None
     if wrong:
-        return _converted(message, right[0], wrong[0])
+        return converted(message, right[0], wrong[0])
     return Amend(rules=(BY_FORM,)) if "should" in norms and len(units) == 1 else None
 
 
@@ -147,7 +147,7 @@ def _is_refused(norms: list[str], i: int) -> bool:
     return norms[i - 1 : i] in _WRONG or norms[max(0, i - 2) : i] in (["not", "a"], ["not", "an"])
 
 
-def _converted(message: Message, right: Unit, wrong: Unit) -> Amend:
+def converted(message: Message, right: Unit, wrong: Unit) -> Amend:
     """The amount last written down in the unit that was meant."""
     last = message.context.last
     said = getattr(last, "mass_kg" if wrong.quantity == "mass" else "volume_l", None)

@@ -1,69 +1,39 @@
 """What was seen, smelt or measured: moulds with their colours, smells, flies, a bulging lid."""
 
-from collections.abc import Sequence
-from typing import NamedTuple
+from collections.abc import Collection, Sequence
 
 from handlers.practice.signs import Sign
 from handlers.reading.marks import Mark
+from handlers.reading.moulds import moulds_in
+from handlers.reading.seen import Seen, denied
+from handlers.reading.signturns import Turn, turns_in
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import SignWord, words_in
 
-
-class Seen(NamedTuple):
-    """A sign told by words[start:end]."""
-
-    start: int
-    end: int
-    sign: Sign
-    plain: bool
-    """It is a sign by itself; else only where a bin is plainly meant."""
-    absent: bool = False
-    """It is said not to be there ("no flies")."""
-
-
-_MOULD = words_in(
-    "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry "
-    "mycelium mildew moho schimmel moisissure amag mold's growth spores whiskers cobweb "
-    "cobwebby threads moule moisissures muffa plesn bolor hongo hongos mycelia kulat phaphoond"
-)
-_MOULD_WEAK = words_in(
-    "growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches spots stuff "
-    "film coat coating blanket bloom beard whiskers duvet jumper snow layer dots patch bits "
-    "speckles specks blobs hair hairy cotton velvet velvety floss flecks dusting "
-    "powdery frosting webbing tufts tuft mossy pelt"
-)
-_MOULDY = _MOULD | _MOULD_WEAK
-_COLOURS: dict[Sign, str] = {
-    "white_mould": "white whitish blanco blanca weiss weisse weisser weiße weißer snowy blanc "
-    "blanche bianco bianca branco branca wit witte biala puti safed putih",
-    "green_mould": "green greenish verde blue bluish blueish gruner grun grune turquoise teal "
-    "vert verte bleu bleue azul blau blaue blauer groen groene blauw zielona berde hara hijau",
-    "black_mould": "black blackish negro negra dark schwarz schwarze schwarzer noir noire nero "
-    "nera preto preta zwart zwarte czarna itim kala hitam charcoal sooty inky",
-    "other_mould": "grey gray pink pinkish orange orangey red reddish yellow yellowish yellowy "
-    "purple brown brownish rosa rouge rojo roja jaune amarillo amarilla gelb gelbe gris",
-}
-_COLOUR: dict[str, Sign] = {
-    word: sign for sign, words in _COLOURS.items() for word in words_in(words)
-}
 _SMELL = words_in(
     "smell smells smelled smelling smelt smelly whiff whiffs whiffed odour odor scent aroma "
     "stink stinks niffs niff nose sniff sniffed sniffs stank pong pongs pongy reek reeks "
-    "reeking reeked stench huele riecht amoy hint note notes tang"
+    "reeking reeked ponged ponging stunk stench huele riecht amoy hint note notes tang fumes "
+    "perfume perfumes perfumed fug waft wafts wafting twang reminds bouquet nosed niffy whiffy "
+    "scented scents odours odors aromas smeller smellin pongin hums cheira puzza pachnie ruikt "
+    "niff nostrils"
 )
 _SMELL_GAP = 7
-_NOT = words_in(
-    "no not isnt wasnt without never nor neither arent werent aint dont doesnt didnt hasnt "
-    "havent zero none cant hardly barely nae nowt kein keine"
-)
-_STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace("\n", "")) | {"\n"}
 
 
-def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
-    """All signs told in the words, in order, also those said to be absent."""
-    found = [] if _MOULDY.isdisjoint(norms) else _moulds(norms, marks)
-    told = [m for m in marks if m.tag in _TAGS]
-    if not (found or told or "any" in norms):
+def find_signs(
+    norms: Sequence[str], marks: Sequence[Mark], in_bins: Collection[int] = frozenset()
+) -> tuple[Seen, ...]:
+    """All signs told in the words, in order, also those said to be absent.
+
+    `in_bins` are the words that name a bin, beside which everyday words are signs too.
+    """
+    of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
+    found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
+    tags = _TAGS | _TAGS_OF_BIN if of_bin else _TAGS
+    told = [m for m in marks if m.tag in tags]
+    turns = list(turns_in(norms)) if of_bin else []
+    if not (found or told or turns or "any" in norms):
         return ()
     foods = [m for m in marks if m.tag == "food"]
     used = indexes(found)
@@ -76,27 +46,78 @@ def find_signs(norms: Sequence[str], marks: Sequence[Mark]) -> tuple[Seen, ...]:
     found += [
         Seen(i, i + 2, "no_liquid", True)
         for i in range(len(norms) - 1 if "any" in norms else 0)
-        if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and _denied(norms, i)
+        if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and denied(norms, i)
     ]
-    return tuple(sorted(s for s in found if not _is_inside(s, found)))
+    found += _turned(norms, turns, found, foods, in_bins)
+    return tuple(
+        sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
+    )
+
+
+def _is_only_from(norms: Sequence[str], seen: Seen, found: Sequence[Seen]) -> bool:
+    """ "A vinegar smell off bin 3": where the smell is named, "off" says no more than "from"."""
+    alone = list(norms[seen.start : seen.end]) == ["off"]
+    return alone and any(s.sign in _SMELLS and not s.absent for s in found if s is not seen)
 
 
 _TAGS = frozenset({"sign-plain", "sign-smell", "sign-bin"})
+_TAGS_OF_BIN = frozenset({"sign-named", "sign-scent"})
+_VESSELS = words_in(
+    "bin bins bucket buckets pail pails tub tubs caddy caddies bokashi drum barrel ferment leachate"
+)
+_SMELLS: frozenset[Sign] = frozenset({"sour", "rotten", "ammonia", "alcohol"})
 
 
-def _keeps_out_mould(mark: Mark) -> bool:
-    """ "Mouldy bread" and "fungus gnats" tell of no mould in the bin; "mouldy stuff" does."""
-    if mark.tag == "food":
-        return bool(mark.value.name != "stuff")
-    return mark.tag == "sign-plain" and mark.value.sign == "insects"
+def _turned(
+    norms: Sequence[str],
+    turns: Sequence[Turn],
+    found: Sequence[Seen],
+    foods: Sequence[Mark],
+    in_bins: Collection[int],
+) -> list[Seen]:
+    """The turns of phrase that no other sign stands in; a sting in the nose only tells a smell
+    where no other word does."""
+    held = indexes(found) | set(in_bins)
+    smelt = any(s.sign in _SMELLS for s in found)
+    out: list[Seen] = []
+    for turn in turns:
+        if not held.isdisjoint(range(turn.start, turn.end)):
+            continue
+        if turn.sign == "ammonia" and smelt:
+            continue
+        if turn.of_growth and (_is_of_food(turn, foods) or not _WALLS.isdisjoint(norms)):
+            continue
+        if _is_of_house(norms, turn.sign):
+            continue
+        absent = turn.sign != "no_liquid" and denied(norms, turn.start)
+        plain = not turn.of_growth and turn.sign not in _LIKE_WEATHER
+        out.append(Seen(turn.start, turn.end, turn.sign, plain, absent))
+        held |= set(range(turn.start, turn.end))
+    return out
+
+
+def _is_of_food(turn: Turn, foods: Sequence[Mark]) -> bool:
+    """ "Bananas gone black", "green peas": the colour of a food."""
+    return any(
+        turn.first - 1 <= food.end <= turn.start or food.start <= turn.end < food.end
+        for food in foods
+    )
+
+
+_WALLS = words_in("wall walls ceiling roof bathroom shower leaves lawn")
+_LIKE_WEATHER: frozenset[Sign] = frozenset({"wet", "dry", "warm", "cold", "much_liquid"})
+"""What may also be told of a room or a day."""
 
 
 def _is_inside(seen: Seen, found: Sequence[Seen]) -> bool:
     """ "A dead mouse" is what it smells of, and no mouse; "the tap is bone dry", not the bin."""
-    return any(
-        s.start <= seen.start and seen.end <= s.end and s.end - s.start > seen.end - seen.start
-        for s in found
-    )
+    return any(_says_more(other, seen) for other in found)
+
+
+def _says_more(other: Seen, seen: Seen) -> bool:
+    if (other.start, other.end) == (seen.start, seen.end):
+        return other.sign in _SMELLS and seen.sign not in _SMELLS  # "smells like a swamp"
+    return other.start <= seen.start and seen.end <= other.end
 
 
 _ANY_LIQUID = frozenset({"liquid", "juice", "leachate", "tea", "fluid", "liquor"})
@@ -104,18 +125,62 @@ _ANY_LIQUID = frozenset({"liquid", "juice", "leachate", "tea", "fluid", "liquor"
 
 def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | None:
     word: SignWord = mark.value
-    if word.where == "smell" and not _smelling(norms, mark.start):
+    by_smell = word.where in ("smell", "scent")
+    if by_smell and not _smelling(norms, mark):
         return None
-    if word.where != "smell" and _describes_food(mark, foods, norms):
+    smelt = word.sign in _SMELLS and _before_smell(norms, mark.end)
+    if not by_smell and not smelt and _describes_food(mark, foods, norms):
         return None
+    if word.where == "named" and (
+        _is_of_people_or_scraps(norms, mark) or _is_of_house(norms, word.sign)
+    ):
+        return None
+    if list(norms[mark.start - 1 : mark.end]) == ["a", "cold"] and not _has_noun(norms, mark.end):
+        return None  # "Walter has a cold"
     if _is_of_my_food(mark, foods, norms) or _is_of_somebody(norms, mark):
         return None
     if word.sign == "rotten" and _of_another(norms, mark):
         return None
     if word.sign == "gas" and not _SMELL.isdisjoint(norms[max(0, mark.start - 3) : mark.start]):
         return None
-    absent = word.sign != "no_liquid" and _denied(norms, mark.start)
-    return Seen(mark.start, mark.end, word.sign, word.where != "bin", absent)
+    absent = word.sign != "no_liquid" and denied(norms, mark.start)
+    plain = word.where != "bin" and not (word.where == "named" and word.sign in _LIKE_WEATHER)
+    return Seen(mark.start, mark.end, word.sign, plain, absent)
+
+
+def _is_of_people_or_scraps(norms: Sequence[str], mark: Mark) -> bool:
+    """ "I'm sweating", "wasps and all": said of the sender, or of what was put in."""
+    told = norms[max(0, mark.start - 2) : mark.start]
+    person = not _PEOPLE.isdisjoint(told[-1:]) or (
+        len(told) > 1 and told[0] in _PEOPLE and told[1] in _BEING
+    )
+    behind = list(norms[mark.end : mark.end + 2])
+    return (
+        (person and mark.value.sign != "rotten")
+        or behind == ["and", "all"]
+        or not _MORSELS.isdisjoint(behind[:1])
+    )
+
+
+def _is_of_house(norms: Sequence[str], sign: Sign) -> bool:
+    """ "The roof is leaking": water, heat and cold have more places than a bin."""
+    return sign in _LIKE_WEATHER and not _HOUSE.isdisjoint(norms)
+
+
+_HOUSE = words_in(
+    "roof geyser pipe pipes plumber ceiling boiler radiator dishwasher washer gutter gutters "
+    "cistern toilet shower hose hosepipe tyre tyres car van boat tent wall walls cistern sink "
+    "window windows fridge freezer kettle nappy pram shoes boots wellies coat"
+)
+_MORSELS = words_in(
+    "bits bread toast scraps leftovers stuff remains ends rinds nibbled eaten bitten"
+)
+_PEOPLE = words_in("i we you am he")
+_BEING = words_in("am are was were is get got feel felt 're")
+
+
+def _has_noun(norms: Sequence[str], at: int) -> bool:
+    return at < len(norms) and norms[at][0].isalpha() and norms[at] not in ("and", "so", "but")
 
 
 def _of_another(norms: Sequence[str], mark: Mark) -> bool:
@@ -133,13 +198,29 @@ _ROT = words_in(
 )
 
 
-def _smelling(norms: Sequence[str], at: int) -> bool:
+def _smelling(norms: Sequence[str], mark: Mark) -> bool:
+    at = mark.start
     for k in range(at - 1, max(-1, at - 1 - _SMELL_GAP), -1):
-        if norms[k] in _SMELL:
+        if norms[k] in _SMELL or (norms[k] == "off" and norms[k - 1] in _GIVING):
             return True
         if norms[k] in (".", "!", "?", ";", "\n") or (norms[k] == "," and at - k > 3):
-            return False
-    return at + 1 < len(norms) and (norms[at + 1] in _SMELL)
+            break
+    if not _SMELL.isdisjoint(norms[at + 1 : at + 2]):
+        return True
+    return _before_smell(norms, mark.end)
+
+
+def _before_smell(norms: Sequence[str], at: int) -> bool:
+    """ "A pickle smell", "a vinegar type smell": what smells stands before the word for it."""
+    behind = norms[at + 1 : at + 2] if norms[at : at + 1] and norms[at] in _SORT else ()
+    return not _A_SMELL.isdisjoint((*norms[at : at + 1], *behind))
+
+
+_A_SMELL = words_in(
+    "smell whiff odour odor scent aroma pong stink stench tang note notes fumes hint nose twang fug"
+)
+_GIVING = words_in("giving gives gave give")
+_SORT = words_in("type kind sort y ish like milk")
 
 
 def _describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
@@ -179,75 +260,3 @@ _BODY = words_in(
     "feet foot socks sock shoes trainers boots breath armpits armpit hair clothes jacket coat car "
     "sofa towels towel laundry dog cat baby husband wife fridge"
 )
-
-
-def _denied(norms: Sequence[str], at: int) -> bool:
-    for k in range(at - 1, max(-1, at - 5), -1):
-        if norms[k] in _NOT:
-            return norms[k + 1 : k + 2] != ["only"]
-        if norms[k] in _STRAY and norms[k] not in ("and",):
-            return False
-    return False
-
-
-def _moulds(norms: Sequence[str], marks: Sequence[Mark]) -> list[Seen]:
-    others = [m for m in marks if _keeps_out_mould(m)]
-    out: list[Seen] = []
-    for i, norm in enumerate(norms):
-        if norm not in _MOULDY:
-            continue
-        if out and out[-1].end > i:
-            continue
-        if any(m.start <= i < m.end or (m.start == i + 1 and m.tag == "food") for m in others):
-            continue
-        colours = _colours(norms, i)
-        if not colours and norm in _MOULD_WEAK:
-            continue
-        if norm in ("stuff", "bits") and norms[i - 1] in (
-            "brown",
-            "dark",
-            "red",
-            "yellow",
-            "orange",
-        ):
-            continue
-        absent = _denied(norms, min([i, *(at for at, _ in colours)]))
-        for _, sign in colours or [(i, "other_mould")]:
-            start = min([i, *(at for at, _ in colours)])
-            out.append(Seen(start, i + 1, sign, True, absent))
-    return _one_growth(out)
-
-
-def _one_growth(seen: list[Seen]) -> list[Seen]:
-    """ "Fuzzy white mould" is one sign: a bare mould beside a coloured one adds nothing."""
-    coloured = [s for s in seen if s.sign != "other_mould"]
-    if not coloured:
-        return seen[:1]
-    unique: dict[tuple[Sign, bool], Seen] = {}
-    for s in coloured + [s for s in seen if s.end - s.start > 1]:
-        unique.setdefault((s.sign, s.absent), s)
-    return list(unique.values())
-
-
-def _colours(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
-    """Colours said of the growth at word i: up to four words before it, or behind a copula."""
-    found: list[tuple[int, Sign]] = []
-    for k in range(i - 1, max(-1, i - 5), -1):
-        if norms[k] in (".", "!", "?", "\n", ";") or norms[k] in _MOULD:
-            break
-        if norms[k] in _COLOUR and norms[k + 1] not in ("bin", "has", "bucket", "is", "one"):
-            found.append((k, _COLOUR[norms[k]]))
-    if found:
-        return found
-    after = norms[i + 1 : i + 5]
-    for k, norm in enumerate(after):
-        furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
-        if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):
-            return [(i, _COLOUR[norm])]
-        if norm in (".", "!", "?", "\n") or (norm == "," and k):
-            break
-    return []
-
-
-_FURRY = words_in("furry fuzzy fluffy hairy mouldy moldy")
-_COPULA = words_in("is was it its are s 's all sort kind of bit looks quite mostly a , that the in")

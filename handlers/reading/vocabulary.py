@@ -41,7 +41,7 @@ class SignWord(NamedTuple):
     """A word of something seen or smelt, and where it counts."""
 
     sign: Sign
-    where: Literal["plain", "smell", "bin"]
+    where: Literal["plain", "smell", "bin", "named", "scent"]
 
 
 def _text(name: str) -> str:
@@ -147,7 +147,7 @@ def _signs() -> Iterator[Entry]:
 @cache
 def vocabulary() -> Phrasebook:
     """All word lists as one book; tags: food, head, verb, hedge, sign-plain, sign-smell,
-    sign-bin."""
+    sign-bin, sign-named, sign-scent."""
     foods = _foods() | _dishes()
     entries: list[Entry] = [(phrase, "food", food) for phrase, food in foods.items()]
     entries += [(phrase, "head", head) for phrase, head in _heads().items()]

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Decline, Later
+from handlers.reading.acts import Decline, Later, Retract
 from tests.reading.context import acts
 
 
@@ -10,7 +10,11 @@ from tests.reading.context import acts
     "text",
     ["sorry, can't do choir", "I must decline the port", "sorry can't do the raffle",
      "remind me tomorrow, Ines, I want that cake recipe", "delete that photo",
-     "cancel that booking", "what a week", "scratch that, curry for dinner"],
+     "cancel that booking", "what a week", "scratch that, curry for dinner",
+     "scratch that, Thursday suits the band", "take that down from the gate",
+     "ignore what I said about the neighbours", "wipe that grin off your face",
+     "undo that bottom button", "homework done, tea next", "give us a bell after choir",
+     "no can do, play without me"],
 )  # fmt: skip
 def test_what_is_between_people_is_no_answer(text: str) -> None:
     assert acts(text) == ()
@@ -23,6 +27,8 @@ def test_what_is_between_people_is_no_answer(text: str) -> None:
         ("sorry, can't do Friday", Decline),
         ("I have to decline the shed", Decline),
         ("remind me tomorrow", Later),
+        ("ignore what I said about the 3 kg", Retract),
+        ("scratch that", Retract),
     ],
 )
 def test_what_is_ours_is_answered(text: str, kind: type) -> None:

@@ -1,7 +1,7 @@
 import pytest
 
 from handlers.practice.signs import Sign
-from handlers.reading.acts import Observe
+from handlers.reading.acts import Layer, Observe
 from tests.reading.context import acts
 
 
@@ -49,6 +49,56 @@ from tests.reading.context import acts
         ("bin 3's lid popped off", ["gas"]),
         ("bin 3 is steaming", ["warm"]),
         ("bin 3 is frozen solid", ["cold"]),
+        ("bin 3 has gone to slop", ["wet"]),
+        ("it's like gruel inside bin 3, pure slop", ["wet"]),
+        ("bin 3 is a proper quagmire", ["wet"]),
+        ("condensation all down the inside of bin 3", ["wet"]),
+        ("bin 3 has sprung a leak", ["much_liquid"]),
+        ("three fingers of broth in the bottom of bin 3", ["much_liquid"]),
+        ("liquid in bin 3 is up to the grid", ["much_liquid"]),
+        ("bin 3 has puffed up like a toad", ["gas"]),
+        ("the lid of bin 3 has gone convex", ["gas"]),
+        ("bin 3's lid shot off in the night", ["gas"]),
+        ("bin 3 went psssht when I cracked it", ["gas"]),
+        ("bin 3 let out a long whistle", ["gas"]),
+        ("the lid on bin 3 won't lie flat", ["gas"]),
+        ("bin 3 is risen like a loaf", ["gas"]),
+        ("bin 3 smells like a dead badger", ["rotten"]),
+        ("bin 3 is on the turn", ["rotten"]),
+        ("bin 3 is a bit niffy", ["rotten"]),
+        ("bin 3 is eggy", ["rotten"]),
+        ("had to pinch my nose over bin 3", ["rotten"]),
+        ("bin 3 is giving off eggs", ["rotten"]),
+        ("bin 3 smells of dill", ["sour"]),
+        ("a mild vinegar type smell off bin 3", ["sour"]),
+        ("bin 3 smells like chutney", ["sour"]),
+        ("bin 3 smells like a vineyard", ["alcohol"]),
+        ("bin 3 smells of sherry", ["alcohol"]),
+        ("bin 3 smells like a hairdresser's", ["ammonia"]),
+        ("bin 3 clears the sinuses", ["ammonia"]),
+        ("bin 3 is flyblown", ["insects"]),
+        ("slugs on the rim of bin 3", ["insects"]),
+        ("something wriggled in bin 3", ["insects"]),
+        ("moths inside bin 3", ["insects"]),
+        ("something has bitten a hole in bin 3", ["rodents"]),
+        ("a skin of white on bin 3", ["white_mould"]),
+        ("bin 3 has a white wig on", ["white_mould"]),
+        ("bin 3 is white all over", ["white_mould"]),
+        ("a green moustache on bin 3", ["green_mould"]),
+        ("there's blue on the crusts in bin 3", ["green_mould"]),
+        ("bin 3 has turned black round the rim", ["black_mould"]),
+        ("black specks in bin 3", ["black_mould"]),
+        ("bin 3 has gone pink on top", ["other_mould"]),
+        ("orange blotches in bin 3", ["other_mould"]),
+        ("a bloom on bin 3, white, all over", ["white_mould"]),
+        ("the tap on bin 3 is dead", ["no_liquid"]),
+        ("bin 3 isn't making any juice", ["no_liquid"]),
+        ("bin 3 hasn't given a drop", ["no_liquid"]),
+        ("couldn't get a drip out of bin 3", ["no_liquid"]),
+        ("bin 3 gave nothing at all", ["no_liquid"]),
+        ("bin 3 is like a desert inside", ["dry"]),
+        ("bin 3 is like a furnace", ["warm"]),
+        ("bin 3 is a block of ice", ["cold"]),
     ],
 )
 def test_what_was_seen_or_smelt(text: str, signs: list[Sign]) -> None:
@@ -63,6 +113,9 @@ def test_what_was_seen_or_smelt(text: str, signs: list[Sign]) -> None:
         ("bin 3 is at 24C", 24, None),
         ("pH of bin 3 is 3.7", None, 3.7),
         ("the thermometer in bin 3 says 18.5", 18.5, None),
+        ("probe in bin 3 reads thirty-one", 31, None),
+        ("pH paper in bin 3 says four", None, 4),
+        ("the meter came out at 3.6 in bin 3, nice and acid", None, 3.6),
     ],
 )
 def test_what_was_measured(text: str, celsius: float | None, ph: float | None) -> None:
@@ -78,7 +131,34 @@ def test_what_was_measured(text: str, celsius: float | None, ph: float | None) -
      "mould on the bathroom ceiling", "my kefir smells sour", "mouldy bread again",
      "my yoghurt smells sour", "the tap in the bathroom is dripping",
      "something smells fishy about that invoice", "popping round to the shed later",
-    "no flies on bin 3"],
+    "no flies on bin 3", "nothing leaking in bin 3",
+    "Tall Paul's puffed up since the wasp sting", "the roof is leaking over the shed",
+    "took Tall Paul's temperature, 39, he's off school", "Tall Paul has a cold",
+    "I dreamed bin 3 was full of maggots", "Tall Paul has gone green on the ferry",
+    "the tyre is puffed up behind the shed", "Tall Paul was wallowing in the swimming baths"],
 )  # fmt: skip
 def test_what_is_said_of_other_things(text: str) -> None:
     assert acts(text) == ()
+
+
+def test_a_sign_behind_a_record_is_seen_too() -> None:
+    layer, seen = acts("emptied 900 g of peel into bin 3. Bone dry in there")
+    assert isinstance(layer, Layer)
+    assert isinstance(seen, Observe)
+    assert (seen.bin, seen.signs) == ("bin 3", ("dry",))
+
+
+def test_degrees_fahrenheit_where_the_group_measures_so() -> None:
+    (seen,) = acts("thermometer stuck in bin 3 reads 95", units="us")
+    assert isinstance(seen, Observe)
+    assert seen.celsius == pytest.approx(35)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["1.2 kg of windfalls into bin 3, wasps and all", "spuds gone green, 2 kg, into bin 3",
+     "500 g slug-bitten lettuce in bin 3"],
+)  # fmt: skip
+def test_what_is_said_of_the_scraps_is_no_sign(text: str) -> None:
+    (layer,) = acts(text)
+    assert isinstance(layer, Layer)

@@ -49,3 +49,45 @@ def test_other_things_are_put_right_in_talk(text: str) -> None:
 def test_a_day_before_a_deed_is_told_with_it() -> None:
     (act,) = acts("it was last night I put 2 kg of prawn shells in the shed")
     assert isinstance(act, Layer)
+
+
+@pytest.mark.parametrize(
+    ("text", "last", "amend"),
+    [
+        ("weighed it again, 0.75", LAYER, Amend(mass_kg=0.75)),
+        ("we reweighed it and it's 820 g", LAYER, Amend(mass_kg=0.82)),
+        ("kitchen scales say 540 without the bowl", LAYER, Amend(mass_kg=0.54)),
+        ("third weighing gives 0.9", LAYER, Amend(mass_kg=0.9)),
+        ("checked it on the proper scales: 700 grams", LAYER, Amend(mass_kg=0.7)),
+        ("minus the crate it's 480 g", LAYER, Amend(mass_kg=0.48)),
+        ("it's 510 without the pan", LAYER, Amend(mass_kg=0.51)),
+        ("take 150 g off that for the tub", LAYER, Amend(mass_kg=0.45)),
+        ("the correct weight for that is 1.35", LAYER, Amend(mass_kg=1.35)),
+        ("I had the point in the wrong place: 0.06", LAYER, Amend(mass_kg=0.06)),
+        ("turns out it was litres, not ml", DRAIN, Amend(volume_l=3)),
+        ("read litres where I wrote millilitres", DRAIN, Amend(volume_l=3)),
+        ("that's pints, I'm a fool", None, Amend()),
+        ("it was cooked, not raw", LAYER, Amend(materials={"cooked": 1.0})),
+    ],
+)
+def test_circumstance_puts_a_record_right(text: str, last: Act | None, amend: Amend) -> None:
+    (act,) = acts(text, last=last)
+    assert isinstance(act, Amend)
+    for field in ("mass_kg", "volume_l"):
+        assert getattr(act, field) == pytest.approx(getattr(amend, field))
+    assert act.materials == amend.materials
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the scales say 82 kg, diet starts now",
+        "weighed him again, 4.2 kg, the midwife is happy",
+        "it's pounds not euros over there",
+        "it was cooked, not raw, at the sushi place",
+        "make that three coffees, my mates are here",
+        "not a gallon, a pint! the milk I mean",
+    ],
+)
+def test_what_is_weighed_or_ordered_elsewhere(text: str) -> None:
+    assert acts(text, last=LAYER) == ()

@@ -1,0 +1,75 @@
+"""What is read off a strip, a meter or a thermometer without its unit."""
+
+from handlers.reading.message import Message
+from handlers.reading.numbers import Number, read_number
+from handlers.reading.spans import indexes
+from handlers.reading.vocabulary import words_in
+
+THERMOMETERS = words_in("thermometer temp temperature probe")
+STRIPS = words_in("strip strips litmus ph meter acid acidity")
+_READING = words_in("say says said read reads reading gives giving shows showing showed came at is")
+_LEAST_ACID, _MOST_ACID = 2.0, 9.0
+"""pH; beyond them no figure is the reading of a ferment."""
+_HOTTEST, _HOTTEST_FAHRENHEIT = 60.0, 140.0
+"""°C and °F; no bin that ferments is as hot."""
+_FEVERS = (35.0, 43.0)
+"""°C that a body may have."""
+_ILL = words_in(
+    "school nursery fever doctor gp nurse calpol paracetamol ibuprofen aspirin flu ill poorly "
+    "unwell tonsils tonsillitis antibiotics chickenpox measles teething vet surgery forehead "
+    "armpit cough coughing sniffles patient hospital keeping sofa duvet"
+)
+_ARTICLES = frozenset({"a", "an", "one"})
+
+
+def acidity(message: Message) -> list[float]:
+    """ "Reads 3.6 on the strips": the one free figure beside a word for an acidity test; a whole
+    number only where it is read off ("pH paper says four")."""
+    if not message.has(STRIPS):
+        return []
+    read = is_read_off(message)
+    free = [n.value for n in _free_numbers(message) if read or n.value % 1]
+    return free if len(free) == 1 and _LEAST_ACID <= free[0] <= _MOST_ACID else []
+
+
+def is_read_off(message: Message) -> bool:
+    """Whether a figure is said to be what something shows."""
+    return message.has(_READING) or "=" in message.norms
+
+
+def warmth(message: Message, start: int = 0, end: int | None = None) -> list[float]:
+    """ "Thirty-three on the probe": °C, where it is named; degrees Fahrenheit where no °C can be
+    meant and the group measures so."""
+    if not message.has(THERMOMETERS):
+        return []
+    stop = len(message.norms) if end is None else end
+    values = [n.value for n in _free_numbers(message) if start <= n.start < stop]
+    if not values or (end is None and len(values) > 1):
+        return []
+    if 0 < values[0] < _HOTTEST:
+        return values[:1]
+    fahrenheit = message.context.units == "us" and _HOTTEST <= values[0] <= _HOTTEST_FAHRENHEIT
+    return [(values[0] - 32) / 1.8] if fahrenheit else []
+
+
+def is_fever(message: Message, celsius: float) -> bool:
+    """ "Took Mabel's temperature, 39, she's off school": a person's."""
+    held = indexes(message.bins)
+    told = {norm for i, norm in enumerate(message.norms) if i not in held}
+    return _FEVERS[0] <= celsius <= _FEVERS[1] and not told.isdisjoint(_ILL)
+
+
+def _free_numbers(message: Message) -> list[Number]:
+    """The numbers, in digits or words, that belong to no amount, day or name."""
+    held = indexes(message.amounts, message.days, message.bins)
+    found: list[Number] = []
+    i = 0
+    while i < len(message.words):
+        number = None if i in held else read_number(message.words, i)
+        if number is None or number.word or number.vague:
+            i += 1
+            continue
+        if message.norms[i] not in _ARTICLES:
+            found.append(number)
+        i = number.end
+    return found

@@ -1,0 +1,131 @@
+"""Growths and their colours: "white fuzz", "a skin of white", "mouldy"."""
+
+from collections.abc import Collection, Sequence
+
+from handlers.practice.signs import Sign
+from handlers.reading.marks import Mark
+from handlers.reading.seen import Seen, denied
+from handlers.reading.vocabulary import words_in
+
+_MOULD = words_in(
+    "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry "
+    "mycelium mildew moho schimmel moisissure amag mold's growth spores whiskers cobweb "
+    "cobwebby threads moule moisissures muffa plesn bolor hongo hongos mycelia kulat phaphoond"
+)
+_MOULD_WEAK = words_in(
+    "growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches spots stuff "
+    "film coat coating blanket bloom beard whiskers duvet jumper snow layer dots patch bits "
+    "speckles specks blobs hair hairy cotton velvet velvety floss flecks dusting "
+    "powdery frosting webbing tufts tuft mossy pelt"
+)
+_MOULD_OF_BIN = words_in(
+    "down wig doona rug moustache mustache afro crust crusts skin dust powder rind carpet "
+    "cape lace silk felt scum slime lurgy blotches blotch blotchy specks speck webs web thing "
+    "mat frost crud icing nap wool woolly lint flaum bart barbe barba barbetta pelito pelusa "
+    "balbas islands colonies colony circles "
+    "rings freckles pimples pom poms pile shag tufty lawn moss quilt shawl veil scarf toupee hairs"
+)
+"""What a growth is likened to where a bin is named and a colour said."""
+_COLOURS: dict[Sign, str] = {
+    "white_mould": "white whitish blanco blanca weiss weisse weisser weiße weißer snowy blanc "
+    "blanche bianco bianca branco branca wit witte biala puti safed putih",
+    "green_mould": "green greenish verde blue bluish blueish gruner grun grune turquoise teal "
+    "vert verte bleu bleue azul blau blaue blauer groen groene blauw zielona berde hara hijau",
+    "black_mould": "black blackish negro negra dark schwarz schwarze schwarzer noir noire nero "
+    "nera preto preta zwart zwarte czarna itim kala hitam charcoal sooty inky",
+    "other_mould": "grey gray pink pinkish orange orangey red reddish yellow yellowish yellowy "
+    "purple brown brownish rosa rouge rojo roja jaune amarillo amarilla gelb gelbe gris",
+}
+_COLOUR: dict[str, Sign] = {
+    word: sign for sign, words in _COLOURS.items() for word in words_in(words)
+}
+_BY_THEMSELVES = _MOULD | _MOULD_WEAK
+_ALONE = _MOULD - _MOULD_WEAK
+"""Words that tell of a mould without its colour."""
+_ANY = _BY_THEMSELVES | _MOULD_OF_BIN
+
+
+def _keeps_out_mould(mark: Mark) -> bool:
+    """ "Mouldy bread" and "fungus gnats" tell of no mould in the bin; "mouldy stuff" does."""
+    if mark.tag == "food":
+        return mark.value.name not in ("stuff", "speck")
+    return mark.tag == "sign-plain" and mark.value.sign == "insects"
+
+
+def moulds_in(
+    norms: Sequence[str], marks: Sequence[Mark], in_bins: Collection[int], *, of_bin: bool
+) -> list[Seen]:
+    """The growths in the words; with `of_bin` also what they are only likened to."""
+    words = _ANY if of_bin else _BY_THEMSELVES
+    if words.isdisjoint(norms):
+        return []
+    others = [m for m in marks if _keeps_out_mould(m)]
+    out: list[Seen] = []
+    for i in [i for i, norm in enumerate(norms) if norm in words and i not in in_bins]:
+        if out and out[-1].end > i:
+            continue
+        if any(m.start <= i < m.end or (m.start == i + 1 and m.tag == "food") for m in others):
+            continue
+        colours = [
+            (at, sign)
+            for at, sign in _colours(norms, i, in_bins)
+            if at not in in_bins and at >= i - _reach(norms[i]) and (at < i or norms[i] != "down")
+        ]
+        if not (colours or norms[i] in _ALONE) or _is_soil(norms, i):
+            continue
+        start = min([i, *(at for at, _ in colours)])
+        absent = denied(norms, start)
+        for _, sign in colours or [(i, "other_mould")]:
+            out.append(Seen(start, i + 1, sign, norms[i] in _BY_THEMSELVES, absent))
+    return _one_growth(out)
+
+
+def _reach(norm: str) -> int:
+    """How many words before it a growth may have its colour."""
+    if norm in _BY_THEMSELVES:
+        return len(_COLOURS)
+    return 1 if norm == "down" else 2
+
+
+def _is_soil(norms: Sequence[str], i: int) -> bool:
+    """ "Brown stuff", "dark bits": what ferments looks so."""
+    return norms[i] in ("stuff", "bits") and norms[i - 1] in _OF_FOOD
+
+
+_OF_FOOD = words_in("brown dark red yellow orange")
+
+
+def _one_growth(seen: list[Seen]) -> list[Seen]:
+    """ "Fuzzy white mould" is one sign: a bare mould beside a coloured one adds nothing."""
+    coloured = [s for s in seen if s.sign != "other_mould"]
+    if not coloured:
+        return seen[:1]
+    unique: dict[tuple[Sign, bool], Seen] = {}
+    for s in coloured + [s for s in seen if s.end - s.start > 1]:
+        unique.setdefault((s.sign, s.absent), s)
+    return list(unique.values())
+
+
+def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tuple[int, Sign]]:
+    """Colours said of the growth at word i: up to four words before it, or behind a copula."""
+    found: list[tuple[int, Sign]] = []
+    for k in range(i - 1, max(-1, i - 5), -1):
+        if norms[k] in (".", "!", "?", "\n", ";") or norms[k] in _MOULD:
+            break
+        if norms[k] in _COLOUR and norms[k + 1] not in ("bin", "has", "bucket", "is", "one"):
+            found.append((k, _COLOUR[norms[k]]))
+    if found:
+        return found
+    span = range(i + 1, min(i + 9, len(norms)))
+    after = [norms[k] for k in span if k not in in_bins and not (in_bins and norms[k] == "on")][:4]
+    for k, norm in enumerate(after):
+        furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
+        if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):
+            return [(i, _COLOUR[norm])]
+        if norm in (".", "!", "?", "\n") or (norm == "," and k):
+            break
+    return []
+
+
+_FURRY = words_in("furry fuzzy fluffy hairy mouldy moldy")
+_COPULA = words_in("is was it its are s 's all sort kind of bit looks quite mostly a , that the in")

@@ -1,0 +1,185 @@
+"""Turns of phrase that tell a sign of a bin: "the lid flew off by itself", "green on the crusts".
+
+The word lists hold what stands together; here is what has other words between. All of them count
+only in a message that names a bin.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from handlers.practice.signs import Sign
+
+
+class Turn(NamedTuple):
+    """A sign told by words[start:end]."""
+
+    start: int
+    end: int
+    sign: Sign
+    first: int
+    """Index of the first word that the turn needs."""
+    of_growth: bool
+    """A colour alone, which some food may have."""
+
+
+_GAP = r"(?: [^ .!?\n]+){0,%d}?"
+_NOT_DOING = (
+    r"(?:(?:is|was|has|have|had|does|did|will|are) (?:not|never)|isnt|wasnt|aint|hasnt|havent|hadnt"
+    r"|doesnt|didnt|dont|never|wont|wouldnt|refuses to|refusing to|stopped)"
+)
+_YIELDING = (
+    r"(?:make|makes|making|made|give|gives|giving|given|gave|yield|yields|yielded|yielding|produce"
+    r"|produces|produced|producing|release|released|drip|drips|dripped|leave|left)"
+)
+_LIQUID = r"(?:liquid|juice|water|liquor|leachate|soup|broth|gravy|tea|stuff|brew)"
+_PLATE = r"(?:grid|grate|grating|plate|strainer|mesh|tap|spigot|sieve|basket|brim|rim|top)"
+_TAP = r"\b(?:tap|taps|spigot|spout|valve)\b"
+_LID = r"\b(?:lid|lids|cover)\b"
+_MUSH = r"(?:soup|slop|slops|mush|pulp|porridge|sludge|gruel|slurry|swamp|bog|quagmire|pond|marsh)"
+_COLOURS: dict[Sign, str] = {
+    "white_mould": "white|whitish|snow white|pure white",
+    "green_mould": "green|greenish|blue|bluish|blue green|turquoise|teal",
+    "black_mould": "black|blackish|jet black",
+    "other_mould": "grey|gray|pink|pinkish|orange|orangey|red|reddish|yellow|yellowish|purple",
+}
+_SPREAD = (
+    r"(?:all over|all through|all on top|all round|all around|through and through|over the top"
+    r"|on (?:the )?(?:top|crusts?|bread|peel|surface|rim|lid|sides?|scraps|skins|rice|edges?"
+    r"|inside)"
+    r"|(?:a)?round the (?:rim|edges?|top|sides?|lid|tap)|at the (?:rim|edges?)|under the lid"
+    r"|up the sides?|down the sides?)"
+)
+_GROWN = (
+    r"(?:gone|turned|turning|going|goes|went|growing|grown|grew|sprouted|something|things?)"
+    r"(?: (?:all|a|bit|slightly|completely|quite|very|right|proper|bright|dark|pale|nice|and|furry"
+    r"|fluffy|fuzzy|hairy))*"
+)
+
+_TURNS: tuple[tuple[Sign, str], ...] = (
+    (
+        "gas",
+        _LID + _GAP % 4 + r" (?P<s>flew|flown|flies off|shot (?:off|up)|jumped|leapt|hopped|risen"
+        r"|rises|rising|convex|domed?|domes|curved|gone round|(?:a )?hump|swells?|belly|taut"
+        r"|(?:standing|stood) up|up (?:by|on|like|a|half)"
+        r"|(?:keeps|kept) (?:lifting|popping|rising|coming|moving)"
+        r"|lift(?:s|ed|ing) (?:itself|by|on)|has lifted|pop(?:s|ped)? (?:up|off)"
+        r"|(?:wont|wouldnt|doesnt|will not|refuses to) (?:sit|lie|stay|go|shut|close|keep)"
+        r"|goes up|pushed up|being pushed)\b",
+    ),
+    (
+        "gas",
+        r"(?<!\S)(?P<s>p?s{3,}h*t*|p+s+t{2,}|p*f{3,}t*|p+s+h+t*|t?s{4,}|p?fi{3,}|hi?s{4,}|p{2,}s+t*)"
+        r"(?!\S)",
+    ),
+    (
+        "gas",
+        r"\b(?P<s>(?:let out|gave|gives?|giving|heaved|makes?|made)(?: me)? (?:a|an|such a)"
+        r"(?: [^ .!?\n]+){0,3} (?:sigh|hiss|whistle|pop|puff|belch|burp|wheeze|gasp|fizz"
+        r"|whoosh|bang))\b",
+    ),
+    (
+        "no_liquid",
+        _TAP + _GAP % 8 + r" (?P<s>dead|nothing|nowt|zip|nada|zilch|squat|naught|nil|not so much as"
+        r"|not a (?:drop|drip|dribble|trickle|bead|thing|spot)|never drips?)\b(?! wrong| to do)",
+    ),
+    (
+        "no_liquid",
+        rf"\b(?P<s>{_NOT_DOING} (?:been |even |yet |once |really |actually )*{_YIELDING}"
+        r"(?: us| me| out)?(?: any| much| a| one| no| the| single| bit of| drop of| more)* "
+        r"(?:juice|liquid|leachate|drop|drops|drip|drips|dribble|trickle|thing|liquor))\b"
+        r"(?! in (?:years|months|ages))",
+    ),
+    (
+        "no_liquid",
+        r"\b(?P<s>(?:cant|couldnt|can not) (?:get|coax|wring|squeeze) (?:a|one|any|so much as a)"
+        r"(?: single)? (?:drop|drip|dribble|juice|liquid|leachate))\b",
+    ),
+    (
+        "no_liquid",
+        r"\b(?P<s>(?:gave|gives|giving|yielded|yields|produced) (?:us |me )?(?:none|zero|nothing"
+        r"|zip|nada|nil|squat|nowt|naught|zilch)(?: at all)?)\b(?! (?:away|up|back|to))",
+    ),
+    (
+        "no_liquid",
+        r"\b(?P<s>(?:not|nary|naw|no|nae|nor) (?:even )?a (?:[a-z]+ ){0,2}?"
+        r"(?:drop|drip|dribble|drap|dreep|trickle|bead))\b(?! of (?!juice|liquid|leachate))",
+    ),
+    (
+        "no_liquid",
+        r"\b(?P<s>(?:nothing|nowt|nothin)(?: at all| whatsoever)? (?:coming|comes|came|dripping"
+        r"|running) (?:out|from|through|off))\b",
+    ),
+    (
+        "much_liquid",
+        r"\b(?P<s>(?:inch|inches|fingers?|cm|centimetres?|centimeters?) of)"
+        r"(?: [^ .!?\n]+){0,3} " + _LIQUID,
+    ),
+    (
+        "much_liquid",
+        rf"\b{_LIQUID}(?: [^ .!?\n]+){{0,3}}? (?P<s>(?:sat|sitting|lying|standing|pooled|pooling"
+        rf"|collecting|up to|up past|above|over|past|covers|covering|is at))"
+        rf"(?: (?:in|at|on|under|round|above) )?(?: ?(?:the|its|his|her) (?:[a-z]+ )?"
+        rf"(?:{_PLATE}|bottom|base|foot|pan|tray|bin|bucket))\b",
+    ),
+    (
+        "much_liquid",
+        r"\b(?P<s>(?:leaking|dripping|drips|pouring|dribbling|running|weeing|peeing|seeping|gone))"
+        r"(?: [^ .!?\n]+){0,4} (?:floor|bench|shelf|carpet|lino|tiles|seam|everywhere|worktop)\b",
+    ),
+    (
+        "wet",
+        r"(?<!\S)(?P<s>(?:'s|is|like) (?:soup|porridge)|slops?|mush|sludge|slurry|swamp|bog)"
+        r" (?:in there|inside)\b",
+    ),
+    (
+        "wet",
+        rf"\b(?:gone|turned|turning|going) (?:all |right |completely |to |into |like |pure |a )*"
+        rf"(?P<s>{_MUSH})\b",
+    ),
+    (
+        "wet",
+        rf"\b(?:'s|is|was|are) (?:just |all |only |pure |a |an |more like |pretty much |like "
+        rf"|one big |nothing but |basically |proper |right )+(?P<s>{_MUSH})\b",
+    ),
+    ("wet", r"\b(?:newspaper|cardboard|paper|contents)(?: is| was| 's) (?P<s>pulp)\b"),
+    (
+        "wet",
+        r"\b(?P<s>(?:could|can) (?:swim|paddle|pour|sail|float|row)) (?:in|a|it|her|him|across)\b",
+    ),
+    ("cold", r"\b(?P<s>nothing|nowt) (?:is |'s )?(?:moving|movin|working) in there\b"),
+    (
+        "ammonia",
+        r"\b(?P<s>(?:clears?|burns?|stings?|singe[sd]?|stung|burnt) (?:the|my|your|our)"
+        r" (?:sinuses|nose|nostrils|eyes|eyebrows))\b",
+    ),
+    (
+        "ammonia",
+        r"\b(?P<s>hair out of (?:your|my) (?:nose|nostrils)|eyes? (?:is |are |was |were )?"
+        r"(?:watering|streaming|stinging)|eye watering|without crying|peeling (?:\w+ )?onions)\b",
+    ),
+    *(
+        (sign, rf"\b(?P<s>(?:{colours})(?: as [a-z]+(?: [a-z]+)?)?) {_SPREAD}\b")
+        for sign, colours in _COLOURS.items()
+    ),
+    *(
+        (
+            sign,
+            rf"\b{_GROWN} (?P<s>{colours})\b(?! (?:with|pepper|bean|lentil|tea|bin|one|wine|lid))",
+        )
+        for sign, colours in _COLOURS.items()
+    ),
+)
+_COMPILED = tuple((sign, re.compile(pattern)) for sign, pattern in _TURNS)
+_FIRST_OF_COLOUR = len(_TURNS) - 2 * len(_COLOURS)
+
+
+def turns_in(norms: Sequence[str]) -> Iterator[Turn]:
+    """The turns of phrase in the words, kind by kind."""
+    text = " ".join(norms)
+    for k, (sign, pattern) in enumerate(_COMPILED):
+        for match in pattern.finditer(text):
+            start = text.count(" ", 0, match.start("s"))
+            end = start + 1 + match["s"].strip().count(" ")
+            first = text.count(" ", 0, match.start())
+            yield Turn(start, end, sign, first, k >= _FIRST_OF_COLOUR)
