@@ -7,7 +7,7 @@ from handlers.reading.vocabulary import words_in
 
 _CUES = words_in(
     "jk jks kidding joking dreams dream universe psych psyche fools fool not nobody noone upon "
-    "knock said"
+    "knock said dreamt dreamed"
 )
 """Words without one of which nothing is taken for a jest."""
 _JEST = re.compile(
@@ -15,7 +15,9 @@ _JEST = re.compile(
     r"(?<!no )(?<!not )(?<!not even )\b(?:just |only )?(?:kidding|joking)\b|"
     r"\b(?:in|only in) (?:my|your|his|her|our) (?:wildest )?dreams?\b|"
     r"\b(?:parallel|alternate|alternative|another) universe\b|\bapril fools?\b|"
-    r"(?:^|[,.!] )psyche?(?: [!.])*$|[,.!—-] not(?: [!.☺])*$|\bin a dream\b|"
+    r"(?:^|[,.!] )psyche?(?: [!.])*$|[,.!—-] not(?: [!.☺])*$|"
+    r"\bin (?:a|the|my|this|that|last night 's) dream\b|"
+    r"\b(?:i|had a) (?:dreamt|dreamed|dream)\b(?!.* (?:but|then) )|"
     r"\bsaid (?:nobody|noone|no one)\b|\bonce upon a time\b|^knock knock\b"
 )
 _ONLY = re.compile(

@@ -1,4 +1,4 @@
-"""Goals, limits, totals and plans: amounts of what is not put in by this message."""
+"""Goals, limits, totals and plans: what is not done, or not put in, by this message."""
 
 import re
 
@@ -31,3 +31,49 @@ def is_outlook(message: Message) -> bool:
     if any(c.sense == "did" and c.verb and "layer" in c.verb.verb.classes for c in message.clauses):
         return False
     return _HEADING.search(" ".join(norms[: 2 * _FIRST])) is not None
+
+
+_PLANNING = words_in(
+    "plan plans planned list lists schedule programme program timetable target targets goal goals "
+    "agenda budget intention intentions proposal proposals proposed option options variant "
+    "variants itinerary worksheet decided hypothetical hypothetically picture imagine wishlist "
+    "job jobs remember thinking want wanted like who stall show fair rota"
+)
+_PLAN = re.compile(
+    r"^(?:[\w' ]{0,30}\b)?(?:plans?|schedule|program(?:me)?|timetable|targets?|goals?|agenda|"
+    r"(?:(?:to ?do|shopping|next) |(?:next \w+|tomorrow|(?!today)\w+day) 's )list|"
+    r"budget|intentions?|proposals?|proposed|options? [a-z0-9]|variants? [a-z0-9]|itinerary|"
+    r"worksheet|hypothetical(?:ly)?|wish ?list|(?!today)\w+day 's jobs?|to be decided)\b"
+    r"(?: [\w'/]+){0,5} ?(?:[:—]| - )|"
+    r"^proposed for [\w ]+[.:]|^next on the (?:list|agenda)\b|^things to [\w ]+:|"
+    r"^who does what\b|^what i (?:'d|would) (?:want|like)[\w ]*:|"
+    r"^here (?:is|'s) what i (?:am |'m )?thinking\b|^(?:picture|imagine) (?:it|this) :|"
+    r"^for the (?:stall|show|fair|fete|demo) ?:|"
+    r"^options? [a-z0-9] ?,.*\boptions? [a-z0-9]\b"
+)
+_CARRIED_OUT = re.compile(
+    r"\b(?:done|ticked|achieved|worked|met|hit|smashed|was|went|is sorted|all sorted|complete|"
+    r"completed|is sealed|is buried|log)\b"
+)
+_TELLERS = words_in("i we ive weve")
+
+
+def is_plan(message: Message) -> bool:
+    """Whether a heading says that its list is of deeds to come, though told in participles."""
+    if _PLANNING.isdisjoint(message.norms[:_HEAD]):
+        return False
+    if any(
+        _is_of_teller(message, c.verb.start) for c in message.clauses if c.verb and c.sense == "did"
+    ):
+        return False
+    text = " ".join(message.norms)
+    return _PLAN.search(text) is not None and _CARRIED_OUT.search(text) is None
+
+
+_HEAD = 8
+"""Words among which a heading says that it is one of a plan."""
+
+
+def _is_of_teller(message: Message, at: int) -> bool:
+    """Whether the sender says of herself that she did it: "I sealed", "we have just drained"."""
+    return not _TELLERS.isdisjoint(message.norms[max(0, at - 3) : at])

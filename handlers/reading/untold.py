@@ -1,0 +1,32 @@
+"""Records that the words of the whole message take back, whatever rules and scores say of them."""
+
+from collections.abc import Callable, Sequence
+
+from handlers.reading.acts import Act, Unsure
+from handlers.reading.jests import is_jest
+from handlers.reading.message import Message
+from handlers.reading.outlook import is_outlook, is_plan
+from handlers.reading.records import RECORD_KINDS
+
+_LAYER = frozenset({"layer"})
+_DEEDS = RECORD_KINDS - {"observe"}
+_TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
+    (is_jest, RECORD_KINDS),
+    (is_outlook, _LAYER),
+    (is_plan, _DEEDS),
+)
+"""What a message may be, and the kinds of record that such a message does not tell."""
+
+
+def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts without the records that the message as a whole does not tell."""
+    left = list(acts)
+    for is_such, kinds in _TAKEN_BACK:
+        if any(_kind(act) in kinds for act in left) and is_such(message):
+            left = [act for act in left if _kind(act) not in kinds]
+    return left
+
+
+def _kind(act: Act) -> str:
+    """The kind of act; of what is asked about first, the kind that it may be."""
+    return act.guess[0].act if isinstance(act, Unsure) and act.guess else act.act
