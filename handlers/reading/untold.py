@@ -4,7 +4,9 @@ from collections.abc import Callable, Sequence
 
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.jests import is_jest
+from handlers.reading.kept import is_kept
 from handlers.reading.message import Message
+from handlers.reading.mouths import is_eaten
 from handlers.reading.outlook import is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
 
@@ -14,6 +16,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_jest, RECORD_KINDS),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
+    (is_kept, _LAYER),
+    (is_eaten, _LAYER),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 

@@ -1,0 +1,51 @@
+"""Scraps that went to animals or to people, and not to a bin: "the hens had them, not bin 3"."""
+
+import re
+
+from handlers.reading.amending import plain_text
+from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
+
+_ANIMALS = words_in(
+    "hen hens duck ducks pig pigs piglets dog dogs goat goats worm worms chook chooks chickens "
+    "horse horses pony ponies rabbit rabbits parrot budgie cat cats gull gulls bird birds mice "
+    "cow cows calf hedgehog hedgehogs donkey donkeys sheep geese hamster tortoise bunny bunnies"
+)
+_PETS = "horse|pony|dog|cat|parrot|budgie|hamster|donkey|tortoise|hens|ducks"
+_PEOPLE = words_in("neighbours neighbors tramp lodger")
+_CUES = _ANIMALS | _PEOPLE
+"""Words without one of which nothing is taken for eaten."""
+_MOUTH = rf"(?:{'|'.join(sorted(_CUES))})"
+_WHOSE = r"(?: (?:the|my|our|his|her|their|your|some|\w+ 's))?(?: (?:two|three|school|farm|big))?"
+_NO_MOUTH = r"(?! (?:skins?|bones?|scraps|carcass|feet|foot|food|heads?|curry|soup|stew|pie|fat)\b)"
+_DENIED = re.compile(
+    r"\b(?:not|none|nothing|instead of|rather than)(?: (?:to|for|in|into))?(?: the)? qbin\b|"
+    r"\bqbin (?:went hungry|went without|missed out|didnt|would have|got (?:nothing|none))\b"
+)
+"""Said of a bin that was given nothing."""
+_EATER = re.compile(
+    rf"\bqbin(?: [(,] (?:the|my|our))? (?:{_PETS})\b{_NO_MOUTH}|"
+    rf"\b(?:in|at) (?:the )?qbin for{_WHOSE}(?: 's)? {_MOUTH}\b{_NO_MOUTH}|"
+    rf"\bfull\b[^.]*\bso\b(?:(?!qbin).)*\b(?:fed|in|to|into){_WHOSE} {_MOUTH}\b(?!.*qbin)|"
+    rf"\bqbin : {_MOUTH} (?:got|had|ate)\b"
+)
+"""Another mouth beside a bin's name, which is its own, where it is fed, or that of a full bin."""
+_FED = re.compile(
+    rf"\b(?:to|for|fed|gave|given){_WHOSE} {_MOUTH}\b{_NO_MOUTH}|"
+    rf"\b{_MOUTH} (?:got|had|have had|ate|finished|demolished|polished off|scoffed)\b"
+)
+_SHARED = words_in(
+    "rest remainder half some other left without bin bucket tub caddy in into added put logged"
+)
+
+
+def is_eaten(message: Message) -> bool:
+    """Whether the words say that another mouth had it, and no bin."""
+    if not message.has(_CUES) or any(_CUES & set(b.lower().split()) for b in message.context.bins):
+        return False
+    text = plain_text(message)
+    if _EATER.search(text):
+        return True
+    if _DENIED.search(text):
+        return text.count("qbin") == 1
+    return not (message.bins or message.named or message.has(_SHARED)) and bool(_FED.search(text))
