@@ -6,32 +6,41 @@ from handlers.reading.amending import plain_text
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
-_ANIMALS = words_in(
-    "hen hens duck ducks pig pigs piglets dog dogs goat goats worm worms chook chooks chickens "
-    "horse horses pony ponies rabbit rabbits parrot budgie cat cats gull gulls bird birds mice "
-    "cow cows calf hedgehog hedgehogs donkey donkeys sheep geese hamster tortoise bunny bunnies"
+_ONE = words_in(
+    "hen duck pig dog goat worm chook horse pony rabbit parrot budgie cat gull bird cow calf "
+    "hedgehog donkey hamster tortoise bunny lodger"
 )
-_PETS = "horse|pony|dog|cat|parrot|budgie|hamster|donkey|tortoise|hens|ducks"
-_PEOPLE = words_in("neighbours neighbors tramp lodger")
-_CUES = _ANIMALS | _PEOPLE
+_MANY = words_in(
+    "hens ducks pigs piglets dogs goats worms chooks chickens horses ponies rabbits cats gulls "
+    "birds mice cows calves hedgehogs donkeys sheep geese bunnies neighbours neighbors"
+)
+_CUES = _ONE | _MANY
 """Words without one of which nothing is taken for eaten."""
-_MOUTH = rf"(?:{'|'.join(sorted(_CUES))})"
-_WHOSE = r"(?: (?:the|my|our|his|her|their|your|some|\w+ 's))?(?: (?:two|three|school|farm|big))?"
-_NO_MOUTH = r"(?! (?:skins?|bones?|scraps|carcass|feet|foot|food|heads?|curry|soup|stew|pie|fat)\b)"
+_PETS = "horse|pony|dog|cat|parrot|budgie|hamster|donkey|tortoise|hens|ducks"
+
+
+def _any_of(words: frozenset[str]) -> str:
+    return f"(?:{'|'.join(sorted(words))})"
+
+
+_WHOSE = r"(?:the|my|our|his|her|their|your|\w+ 's)"
+_MOUTH = rf"(?:{_WHOSE} (?:\w+ )?{_any_of(_ONE)}|(?:{_WHOSE} )?(?:\w+ )?{_any_of(_MANY)})\b"
+"""An animal with its owner's word, or some without; "to Hen" may be a bin's name."""
+_NO_DISH = r"(?! (?:skins?|bones?|scraps|carcass|feet|foot|food|heads?|curry|soup|stew|pie|fat)\b)"
 _DENIED = re.compile(
     r"\b(?:not|none|nothing|instead of|rather than)(?: (?:to|for|in|into))?(?: the)? qbin\b|"
     r"\bqbin (?:went hungry|went without|missed out|didnt|would have|got (?:nothing|none))\b"
 )
 """Said of a bin that was given nothing."""
 _EATER = re.compile(
-    rf"\bqbin(?: [(,] (?:the|my|our))? (?:{_PETS})\b{_NO_MOUTH}|"
-    rf"\b(?:in|at) (?:the )?qbin for{_WHOSE}(?: 's)? {_MOUTH}\b{_NO_MOUTH}|"
-    rf"\bfull\b[^.]*\bso\b(?:(?!qbin).)*\b(?:fed|in|to|into){_WHOSE} {_MOUTH}\b(?!.*qbin)|"
+    rf"\bqbin(?: [(,] (?:the|my|our))? (?:{_PETS})\b{_NO_DISH}|"
+    rf"\b(?:in|at) (?:the )?qbin for {_MOUTH}{_NO_DISH}|"
+    rf"\bfull\b[^.]*\bso\b(?:(?!qbin).)*\b(?:fed|in|to|into) {_MOUTH}(?!.*qbin)|"
     rf"\bqbin : {_MOUTH} (?:got|had|ate)\b"
 )
 """Another mouth beside a bin's name, which is its own, where it is fed, or that of a full bin."""
 _FED = re.compile(
-    rf"\b(?:to|for|fed|gave|given){_WHOSE} {_MOUTH}\b{_NO_MOUTH}|"
+    rf"\b(?:to|for|fed|gave|given) {_MOUTH}{_NO_DISH}|"
     rf"\b{_MOUTH} (?:got|had|have had|ate|finished|demolished|polished off|scoffed)\b"
 )
 _SHARED = words_in(
