@@ -9,6 +9,7 @@ from handlers.reading.vocabulary import words_in
 _CUES = words_in(
     "yourself yourselves yourselfs yaself yaselves yerself yersel take have want wants fancy like "
     "hungry peckish brave interested whoever eat served bring come collect own yours toast reheat "
+    "nobody waste use kept dished doled handed "
     "microwave touch touching let alone going spare begging straw sand sawdust newspaper ripen "
     "ripening winter tray trays hung hanging hangs strung chitting defrosting thawing curing "
     "maturing proving soaking drying stacked stashed stored laid by up lugged ice muslin net ready "
@@ -29,7 +30,10 @@ _OFFER = re.compile(
     r"\bbring (?:a|your|your own|own) ?(?:bowl|mug|bag|plate|spoon|container|box|own)s?\b|"
     r"\bbring (?:bowls|mugs|bags|plates|spoons)\b|"
     r"\bcome (?:and |n |& )?(?:pick|get|help|grab|fetch)\b(?! (?:him|her|it|qbin|\d))|"
-    r"\b(?:pick|bag|cut|grab|serve) your own\b|\btoast (?:em|them)\b|\breheat\b|"
+    r"\b(?:pick|bag|cut|grab|serve) your own\b|\btoast '? ?(?:em|them)\b|\breheat\b|"
+    r"\bnobody bin it\b|\bgo to waste\b|"
+    r"\buse (?:it |them )?(?:before|by) (?:\w*day|evening|night)\b|\bkept [^.]{0,30}\bfor you\b|"
+    r"\b(?:dished|doled|handed) out\b.*\bto\b|"
     r"\bmicrowave (?:it|them)\b|\b(?:do not|dont|no|nobody|hands) (?:touch|touching|off)\b|"
     r"\bdo not let \w+ near\b|\bleave (?:it|them) alone\b"
 )
@@ -40,7 +44,7 @@ _FEASTS = (
 )
 _KEPT = re.compile(
     r"\bin (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
-    r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with) ice\b|"
+    r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
     r"\b(?:hung|hanging|strung|chitting|defrosting|thawing|curing|maturing|proving|soaking|drying|"
     r"stacked|stashed|stored|laid out|put by|put up|lugged)\b|"
     r"\bunder (?:muslin|a net|a cloth|foil)\b|\bready at\b|\bto sulk\b|"
@@ -51,7 +55,7 @@ _KEPT = re.compile(
 _SPENT = words_in(
     "rotted rotten mouldy moldy mould mold slimy fur furry stale past off sour weevils moth eaten "
     "maggots untouched unlabelled failed fell dropped died broke turned ignored burnt burned "
-    "nobody noone old ancient sat forgotten too"
+    "noone old ancient sat forgotten too"
 )
 """Words of food that is no longer food."""
 _THROWN = words_in(
@@ -90,7 +94,9 @@ def _is_in_larder(message: Message) -> bool:
 
 
 _STILL_EATEN = words_in("old off too past stale")
-_LEFT = re.compile(r"\b(?:leftover|left (?:over|in|by|for|a|some)|eat|take|bring|stale)\b")
+_LEFT = re.compile(
+    r"\b(?:leftover|left (?:over|in|by|for|a|some)|eat|take|bring|stale|own|waste)\b"
+)
 
 
 def _is_of_waste(message: Message, text: str) -> bool:

@@ -3,10 +3,12 @@
 from collections.abc import Callable, Sequence
 
 from handlers.reading.acts import Act, Unsure
+from handlers.reading.awaited import is_awaited
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
+from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
 
@@ -18,6 +20,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_plan, _DEEDS),
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
+    (is_awaited, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 
@@ -28,7 +31,7 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     for is_such, kinds in _TAKEN_BACK:
         if any(_kind(act) in kinds for act in left) and is_such(message):
             left = [act for act in left if _kind(act) not in kinds]
-    return left
+    return [act for act in left if not is_of_else(_kind(act), message)]
 
 
 def _kind(act: Act) -> str:
