@@ -8,7 +8,8 @@ from handlers.reading.vocabulary import words_in
 
 _CUES = words_in(
     "tell text shout ping ring message msg whistle holler yell call warn nudge bell buzz nod know "
-    "till until unless provided providing assuming long day minute moment second believe but "
+    "till until unless provided providing assuming long day minute moment second believe but sure "
+    "asked asks asking wondered wanted wants "
     "almost nearly practically good pretend up forgot back home"
 )
 """Words without one of which no deed is taken for undone."""
@@ -20,6 +21,9 @@ _AWAITED = re.compile(
     rf"[^.]{{0,40}}\b{_DEED}|"
     rf"\b(?:till|until|unless|provided|providing|assuming|(?:so|as) long as)(?: that| the)? "
     rf"(?:\w+ )?(?:is |'s |are |was |has |gets |has been |'s been |been )?{_DEED}|"
+    rf"\bmake sure (?:that )?[^.]{{0,30}}{_DEED}|"
+    rf"\b(?:asked|asks|asking|wondered|wanted to know|wants to know)(?: \w+){{0,2}} "
+    rf"(?:when|if|whether)\b[^.]{{0,30}}{_DEED}|"
     rf"\bthe (?:day|minute|moment|second) (?:\w+ ){{1,2}}(?:gets|is|'s) {_DEED}|"
     rf"\bbelieve [^.]{{0,30}}\b{_DEED} when\b|\bpretend (?:i|we|you|that|it)\b[^.]*{_DEED}|"
     rf"\b(?:all but|almost|nearly|as good as|practically) {_DEED}(?! the wrong)"

@@ -17,7 +17,7 @@ _JEST = re.compile(
     r"\b(?:parallel|alternate|alternative|another) universe\b|\bapril fools?\b|"
     r"(?:^|[,.!] )psyche?(?: [!.])*$|[,.!—-] not(?: [!.☺])*$|"
     r"\bin (?:a|the|my|this|that|last night 's) dream\b|"
-    r"\b(?:i|had a) (?:dreamt|dreamed|dream)\b(?!.* (?:but|then) )|"
+    r"\b(?:dreamt|dreamed|had a dream)\b(?!.* (?:but|then) )|"
     r"\bsaid (?:nobody|noone|no one)\b|\bonce upon a time\b|^knock knock\b"
 )
 _ONLY = re.compile(

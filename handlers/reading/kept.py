@@ -11,7 +11,8 @@ _CUES = words_in(
     "hungry peckish brave interested whoever eat served bring come collect own yours toast reheat "
     "nobody waste use kept dished doled handed "
     "microwave touch touching let alone going spare begging straw sand sawdust newspaper ripen "
-    "ripening winter tray trays hung hanging hangs strung chitting defrosting thawing curing "
+    "ripening winter tray trays hung hanging hangs strung chitting defrosting thawing "
+    "brining marinating cured curing keepers tuck hide "
     "maturing proving soaking drying stacked stashed stored laid by up lugged ice muslin net ready "
     "till until sulk fridge freezer sink cupboard counter oven esky cooler table shelf worktop "
     "wedding party hangi funeral wake stall fete feast shift dinner lunch tea supper barbecue bbq "
@@ -19,7 +20,9 @@ _CUES = words_in(
 )
 """Words without one of which nothing is taken for kept."""
 _OFFER = re.compile(
-    r"\bhelp (?:your|ya|yer)sel(?:f|ves|fs)?\b|\bfirst come\b|\bcollect (?:by|from|before|at)\b|"
+    r"\bhelp (?:your|ya|yer)sel(?:f|ves|fs)?\b|\bfirst come\b|\btuck in$|\bhide it\b|"
+    r"\bwho (?:wants|fancies) (?:them|some|one|a few)\b|"
+    r"\bcollect (?:by|from|before|at)\b|"
     r"\btake (?:one|some|a few|what (?:you|u|ye) (?:like|want|need|fancy)|your pick|them all)\b|"
     r"\bhave some$|\byours to (?:raid|take|eat)\b|\bgoing (?:free|spare|begging)\b|"
     r"\bif (?:you|u|ye|yous|any ?one|any ?body|some ?one|some ?body|the \w+)"
@@ -45,9 +48,9 @@ _FEASTS = (
 _KEPT = re.compile(
     r"\bin (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
-    r"\b(?:hung|hanging|strung|chitting|defrosting|thawing|curing|maturing|proving|soaking|drying|"
+    r"\b(?:hung|hanging|strung|chitting|defrosting|thawing|brining|marinating|curing|cured|maturing|proving|soaking|drying|"
     r"stacked|stashed|stored|laid out|put by|put up|lugged)\b|"
-    r"\bunder (?:muslin|a net|a cloth|foil)\b|\bready at\b|\bto sulk\b|"
+    r"\bunder (?:muslin|a net|a cloth|foil)\b|\bready at\b|\bto sulk\b|\bkeepers\b|"
     r"\b(?:till|until) (?:christmas|easter|the \w+ opens|distribution)\b|"
     rf"\bfor (?:the|a|an|our|my|your|\w+ 's) (?:\w+ )?(?:{_FEASTS})\b"
 )

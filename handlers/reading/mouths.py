@@ -29,7 +29,8 @@ _MOUTH = rf"(?:{_WHOSE} (?:\w+ )?{_any_of(_ONE)}|(?:{_WHOSE} )?(?:\w+ )?{_any_of
 _NO_DISH = r"(?! (?:skins?|bones?|scraps|carcass|feet|foot|food|heads?|curry|soup|stew|pie|fat)\b)"
 _DENIED = re.compile(
     r"\b(?:not|none|nothing|instead of|rather than)(?: (?:to|for|in|into))?(?: the)? qbin\b|"
-    r"\bqbin (?:went hungry|went without|missed out|didnt|would have|got (?:nothing|none))\b"
+    r"\bsorry qbin\b|"
+    r"\bqbin (?:went hungry|went without|missed out|didnt|would have|got (?:nothing|none|nowt))\b"
 )
 """Said of a bin that was given nothing."""
 _EATER = re.compile(

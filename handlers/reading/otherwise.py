@@ -39,7 +39,8 @@ _OF_ELSE = {
         "sealed(?: up| off)?",
         "will wills envelope envelopes letter letters card cards parcel parcels crack cracks gap "
         "gaps window windows wall walls floor floors worktop drive driveway patio deck grout tiles "
-        "lips deal fate final match win title contract bargain chimney roof leak joint record",
+        "lips deal fate final match win title contract bargain chimney roof leak joint record "
+        "door doors",
         "grouted caulk caulked mastic putty varnish varnished silicone coats frost frames sanded "
         "insulated tiled tiles",
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b|"
@@ -72,14 +73,17 @@ _OF_ELSE = {
         "wife hamster goldfish budgie nose face head feelings quad car van treasure",
         "overtime paperwork",
         r"\bburied (?:under|in) (?:[\d.]+ \w+ of )?(?:work|emails?|debt|snow|laundry|marking|"
-        r"homework|admin)\b|\bburied (?:his|her|their|your) peas\b|\bburied (?:at sea|alive)\b|"
+        r"homework|admin)\b|"
+        r"\bburied in (?:the|a|his|her) (?:crossword|newspaper|book|phone|laptop|telly)\b|"
+        r"\bburied (?:his|her|their|your) peas\b|\bburied (?:at sea|alive)\b|"
         r"\b(?:goldfish|hamster|budgie|gerbil|cat|dog|car|van) (?:is |was |'s |got |been )*"
         r"(?:buried|dug in)\b|"
         r"\b\d+ (?:\w+ ){0,2}(?:crowns|bulbs|leeks|seedlings|cloves|tubers|saplings)\b"
         r".*\b(?:into|in) the ground\b|\bdug (?:the|some) (?:compost|manure) in\b|"
         r"\bput in for (?:the|an?)\b",
-        "work email emails debt snow laundry marking homework admin peas sea alive gerbil cat dog "
-        "crowns bulbs leeks seedlings cloves tubers saplings compost manure for",
+        "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
+        "homework admin peas sea alive gerbil cat dog crowns bulbs leeks seedlings cloves tubers "
+        "saplings compost manure for",
         r"\b(?:bur(?:y|ied)|dug|went in|under)\b",
     ),
 }

@@ -4,12 +4,13 @@ from collections.abc import Callable, Sequence
 
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.awaited import is_awaited
+from handlers.reading.brews import is_brew
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
 from handlers.reading.otherwise import is_of_else
-from handlers.reading.outlook import is_outlook, is_plan
+from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
 
 _LAYER = frozenset({"layer"})
@@ -18,8 +19,10 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_jest, RECORD_KINDS),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
+    (is_ahead, frozenset({"layer", "drain"})),
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
+    (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""

@@ -1,8 +1,9 @@
-"""Food that is kept or served in a room named like a bin, and scraps that another mouth had."""
+"""Food that is kept, served, brewed in a room named like a bin, or that another mouth had."""
 
 import pytest
 
 from handlers.reading.acts import Layer
+from handlers.reading.records import RECORD_KINDS
 from tests.reading.context import acts
 
 _BINS = ("shed", "back hall", "number 7", "Hettie")
@@ -79,3 +80,29 @@ def test_what_a_bin_had_in_their_place_is_a_layer(text: str) -> None:
 
 def test_a_bin_that_is_named_like_an_animal() -> None:
     assert any(isinstance(act, Layer) for act in acts("2 kg of peel to the goose", bins=("Goose",)))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "elderflower champagne fizzing in the shed, 6 litres",
+        "cider in the demijohn in the back hall, 5 litres, airlock going",
+        "comfrey steeping in the shed, 10 litres",
+        "kimchi's in the crock in the shed, 3 kg of cabbage",
+    ],
+)
+def test_what_is_brewed_beside_the_bins_is_no_record(text: str) -> None:
+    assert RECORD_KINDS.isdisjoint(act.act for act in acts(text, bins=_BINS))
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("old kimchi from the crock, 2 kg, into number 7", "layer"),
+        ("number 7 is bubbling and smells of cider", "observe"),
+        ("2 kg of comfrey leaves in number 7", "layer"),
+        ("drained 400 ml off Hettie, smells like wine, fizzy", "drain"),
+    ],
+)
+def test_a_bin_that_smells_of_a_brew_is_observed(text: str, kind: str) -> None:
+    assert kind in {act.act for act in acts(text, bins=_BINS)}

@@ -37,6 +37,11 @@ def test_what_is_in_is_a_layer(text: str) -> None:
      "hypothetical: the shed is full and sealed, and a goose turns up",
      "Agenda: shed drained, bin 3 dug in, tea", "I dreamt I sealed the shed bin",
      "in my dream I buried bin 3 under a palm",
+     "tomorrow: shed 2 kg, bin 3 1 kg",
+     "by Friday that will be another 4 kg in bin 3", 
+     "this bag of skins, 3 kg, is destined for bin 3",
+     "roadmap for May: shed sealed, bin 3 buried, 2 kg bran mixed", 
+     "shed sealed: that's the plan",
      "option 1, 4 kg in the shed; option 2, all in bin 3"],
 )  # fmt: skip
 def test_what_is_planned_or_dreamt_is_no_record(text: str) -> None:
@@ -51,6 +56,7 @@ def test_what_is_planned_or_dreamt_is_no_record(text: str) -> None:
      ("plan B it was: 2 kg of crusts in big blue", "layer"),
      ("two jobs done: shed drained, bin 3 sealed", "seal"),
      ("today's list: shed 2 kg potato peel", "layer"),
+     ("a bag of skins, 3 kg, was destined for bin 3 but the shed got it", "layer"),
      ("I thought I had dreamt it but I did seal the shed bin", "seal")],
 )  # fmt: skip
 def test_what_was_carried_out_is_a_record(text: str, kind: str) -> None:
