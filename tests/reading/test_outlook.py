@@ -38,9 +38,9 @@ def test_what_is_in_is_a_layer(text: str) -> None:
      "Agenda: shed drained, bin 3 dug in, tea", "I dreamt I sealed the shed bin",
      "in my dream I buried bin 3 under a palm",
      "tomorrow: shed 2 kg, bin 3 1 kg",
-     "by Friday that will be another 4 kg in bin 3", 
+     "by Friday that will be another 4 kg in bin 3",
      "this bag of skins, 3 kg, is destined for bin 3",
-     "roadmap for May: shed sealed, bin 3 buried, 2 kg bran mixed", 
+     "roadmap for May: shed sealed, bin 3 buried, 2 kg bran mixed",
      "shed sealed: that's the plan",
      "option 1, 4 kg in the shed; option 2, all in bin 3"],
 )  # fmt: skip
