@@ -18,7 +18,7 @@ _WHEN = r"(?:when|once|as soon as|soon as|the minute|the moment|if|after)"
 _AWAITED = re.compile(
     rf"\b(?:(?:tell|text|shout|ping|ring|message|msg|whistle|holler|yell|call|warn|nudge)"
     rf"(?: \w+){{0,3}}|give \w+ a (?:bell|shout|ring|call|buzz|nod|wave)|let \w+ know) {_WHEN}\b"
-    rf"[^.]{{0,40}}\b{_DEED}|"
+    rf"[^.,:;]{{0,40}}\b{_DEED}|"
     rf"\b(?:till|until|unless|provided|providing|assuming|(?:so|as) long as)(?: that| the)? "
     rf"(?:\w+ )?(?:is |'s |are |was |has |gets |has been |'s been |been )?{_DEED}|"
     rf"\bmake sure (?:that )?[^.]{{0,30}}{_DEED}|"

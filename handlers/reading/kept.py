@@ -37,7 +37,7 @@ _OFFER = re.compile(
     r"\bnobody bin it\b|\bgo to waste\b|"
     r"\buse (?:it |them )?(?:before|by) (?:\w*day|evening|night)\b|\bkept [^.]{0,30}\bfor you\b|"
     r"\b(?:dished|doled|handed) out\b.*\bto\b|"
-    r"\bmicrowave (?:it|them)\b|\b(?:do not|dont|no|nobody|hands) (?:touch|touching|off)\b|"
+    r"\bmicrowave (?:it|them)\b|\bhands off$|"
     r"\bdo not let \w+ near\b|\bleave (?:it|them) alone\b"
 )
 """What is said of food that others may have, or must leave be."""
@@ -50,6 +50,7 @@ _KEPT = re.compile(
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
     r"\b(?:hung|hanging|strung|chitting|defrosting|thawing|brining|marinating|curing|cured|maturing|proving|soaking|drying|"
     r"stacked|stashed|stored|laid out|put by|put up|lugged)\b|"
+    r"\b(?:do not|dont|no|nobody) (?:touch|touching)\b(?! (?:it|her|him|the|qbin|anything)\b)|"
     r"\bunder (?:muslin|a net|a cloth|foil)\b|\bready at\b|\bto sulk\b|\bkeepers\b|"
     r"\b(?:till|until) (?:christmas|easter|the \w+ opens|distribution)\b|"
     rf"\bfor (?:the|a|an|our|my|your|\w+ 's) (?:\w+ )?(?:{_FEASTS})\b"

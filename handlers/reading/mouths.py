@@ -34,7 +34,7 @@ _DENIED = re.compile(
 )
 """Said of a bin that was given nothing."""
 _EATER = re.compile(
-    rf"\bqbin(?: [(,] (?:the|my|our))? (?:{_PETS})\b{_NO_DISH}|"
+    rf"\bqbin(?: \( (?:the|my|our))? (?:{_PETS})\b{_NO_DISH}|"
     rf"\b(?:in|at) (?:the )?qbin for {_MOUTH}{_NO_DISH}|"
     rf"\bfull\b[^.]*\bso\b(?:(?!qbin).)*\b(?:fed|in|to|into) {_MOUTH}(?!.*qbin)|"
     rf"\bqbin : {_MOUTH} (?:got|had|ate)\b"

@@ -41,30 +41,32 @@ _OF_ELSE = {
         "gaps window windows wall walls floor floors worktop drive driveway patio deck grout tiles "
         "lips deal fate final match win title contract bargain chimney roof leak joint record "
         "door doors",
-        "grouted caulk caulked mastic putty varnish varnished silicone coats frost frames sanded "
+        "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded "
         "insulated tiled tiles",
-        r"\blips (?:are |is )?sealed\b|\bsealed off by\b|"
+        r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:repairs?|concert|renovations?|stocktaking|"
         r"refurbishment|wedding|funeral|decorating|maintenance|filming)\b|"
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
         "off repair repairs concert renovation renovations stocktaking refurbishment wedding "
         "funeral decorating maintenance filming birthday party mouth eyes account shop",
-        r"\b(?:seal|shut|clos|lid)",
+        r"\b(?:seal|shut|clos|lid|tape)",
     ),
     "drain": _else(
         "drained(?: off)?|draining",
-        "pasta potatoes spuds rice noodles chickpeas tuna pond pool bottle bottles glass mug pint "
-        "coffee wine beer whisky malt savings battery batteries ear ears knee knees bilge radiator "
-        "radiators boiler mower engine liver abscess",
+        "pasta potatoes spuds rice noodles chickpeas tuna pond pool wine beer whisky malt savings "
+        "battery batteries ear ears knee knees bilge radiator radiators boiler mower engine liver "
+        "abscess",
         "abscess knee cyst blister landlord landlady darts painted doctor vet nurse surgeon urn "
         "heater radiators",
+        r"\bdrained (?:my|his|her) (?:glass|pint|mug|coffee|beer)\b|"
+        r"\bdrained [\w ]{1,12}\b(?:bottles?|cans?) of (?:malt|whisky|gin|rum|beer|wine)\b|"
         r"\b(?:litres?|liters?|ml|pints?|gallons?|bucket) of (?:oil|petrol|diesel|kombucha|wine|"
         r"cider|beer|milk|sap|comfrey|nettles?|syrup)\b|"
         r"\b(?:comfrey|nettles?|seaweed)(?: \w+)? (?:drawn|drained|strained|off)\b|"
         r"\b(?:syphoned|siphoned|racked|bottled) (?:off )?(?:the )?(?:wine|cider|beer|mead|gin)\b|"
         r"\b(?:gin|wine|cider|mead|ale|beer) is \d",
         "oil petrol diesel kombucha cider milk sap comfrey nettle nettles syrup seaweed mead gin "
-        "ale",
+        "ale glass pint mug coffee rum",
         r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)",
     ),
     "bury": _else(

@@ -30,7 +30,13 @@ def is_outlook(message: Message) -> bool:
         return False
     if any(c.sense == "did" and c.verb and "layer" in c.verb.verb.classes for c in message.clauses):
         return False
-    return _HEADING.search(" ".join(norms[: 2 * _FIRST])) is not None
+    if _HEADING.search(" ".join(norms[: 2 * _FIRST])) is None:
+        return False
+    return _AND_TODAY.search(" ".join(norms)) is None
+
+
+_AND_TODAY = re.compile(r"[.;!] (?:(?:so|and|but) )?(?:today|just|now|this morning)\b")
+"""What is told behind a heading and its list."""
 
 
 _PLANNING = words_in(
@@ -70,7 +76,9 @@ def is_plan(message: Message) -> bool:
     ):
         return False
     text = " ".join(message.norms)
-    return _PLAN.search(text) is not None and _CARRIED_OUT.search(text) is None
+    if _PLAN.search(text) is None or _AND_TODAY.search(text):
+        return False
+    return _CARRIED_OUT.search(text) is None
 
 
 _HEAD = 8

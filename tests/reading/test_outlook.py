@@ -21,7 +21,8 @@ def test_what_is_not_yet_in_is_no_layer(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     ["added 2 kg to the shed, our target is 30", "Friday: shed 2 kg", "shed: 1.5 kg potato peel",
-     "to follow: more. added 2 kg to the shed"],
+     "to follow: more. added 2 kg to the shed",
+     "goal: 100 kg. today 2 kg of peel to the shed"],
 )  # fmt: skip
 def test_what_is_in_is_a_layer(text: str) -> None:
     assert any(isinstance(act, Layer) for act in acts(text))
