@@ -4,6 +4,7 @@ import re
 
 from handlers.reading.amending import plain_text
 from handlers.reading.message import Message
+from handlers.reading.names import BIN_WORDS
 from handlers.reading.vocabulary import words_in
 
 _CUES = words_in(
@@ -46,7 +47,7 @@ _FEASTS = (
     "picnic|raffle|meeting|neighbours?|neighbors?|guests?"
 )
 _KEPT = re.compile(
-    r"\bin (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
+    r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
     r"\b(?:hung|hanging|strung|chitting|defrosting|thawing|brining|marinating|curing|cured|maturing|proving|soaking|drying|"
     r"stacked|stashed|stored|laid out|put by|put up|lugged)\b|"
@@ -77,7 +78,23 @@ def is_kept(message: Message) -> bool:
         return not message.has(_SPENT - _STILL_EATEN) and not _is_of_waste(message, text)
     if not (_KEPT.search(text) or _is_in_larder(message)) or message.has(_SPENT | _THROWN):
         return False
-    return not any(b.plain for b in message.bins) and not any(i.scrap for i in message.items)
+    return not _is_in_bin(message, text) and not _names_waste(message)
+
+
+_SURELY = re.compile(
+    r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b"
+)
+
+
+def _is_in_bin(message: Message, text: str) -> bool:
+    """Whether a bin is named that could be no room; a number alone may be a room's."""
+    if not any(b.plain for b in message.bins):
+        return False
+    return message.has(BIN_WORDS) or _SURELY.search(text) is None
+
+
+def _names_waste(message: Message) -> bool:
+    return any(i.scrap and i.food.name != "food" for i in message.items)
 
 
 _FURNITURE = words_in(
@@ -105,4 +122,4 @@ _LEFT = re.compile(
 
 def _is_of_waste(message: Message, text: str) -> bool:
     """Whether peelings and the like are told, and not as what others may eat."""
-    return any(i.scrap for i in message.items) and _LEFT.search(text) is None
+    return _names_waste(message) and _LEFT.search(text) is None

@@ -23,7 +23,7 @@ def _any_of(words: frozenset[str]) -> str:
     return f"(?:{'|'.join(sorted(words))})"
 
 
-_WHOSE = r"(?:the|my|our|his|her|their|your|\w+ 's)"
+_WHOSE = r"(?:(?:the|my|our|his|her|their|your)(?: \w+ 's)?|\w+ 's)"
 _MOUTH = rf"(?:{_WHOSE} (?:\w+ )?{_any_of(_ONE)}|(?:{_WHOSE} )?(?:\w+ )?{_any_of(_MANY)})\b"
 """An animal with its owner's word, or some without; "to Hen" may be a bin's name."""
 _NO_DISH = r"(?! (?:skins?|bones?|scraps|carcass|feet|foot|food|heads?|curry|soup|stew|pie|fat)\b)"

@@ -35,6 +35,14 @@ def _else(verbs: str, things: str, beside: str, turns: str, cues: str, itself: s
 
 
 _OF_ELSE = {
+    "observe": _Else(
+        words_in("heap pile midden tank oven aphids ankles campsite"),
+        re.compile(
+            r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
+            r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b"
+        ),
+        re.compile(r"\b(?:bin|bucket|lid|caddy)\b"),
+    ),
     "seal": _else(
         "sealed(?: up| off)?",
         "will wills envelope envelopes letter letters card cards parcel parcels crack cracks gap "
