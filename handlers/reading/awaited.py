@@ -9,8 +9,8 @@ from handlers.reading.vocabulary import words_in
 _CUES = words_in(
     "tell text shout ping ring message msg whistle holler yell call warn nudge bell buzz nod know "
     "till until unless provided providing assuming long day minute moment second believe but sure "
-    "asked asks asking wondered wanted wants "
-    "almost nearly practically good pretend up forgot back home"
+    "asked asks asking wondered wanted wants almost nearly practically good pretend up forgot "
+    "back home"
 )
 """Words without one of which no deed is taken for undone."""
 _DEED = r"(?:sealed|closed|shut|buried|drained|dug in|lidded|locked|emptied)"

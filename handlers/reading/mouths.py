@@ -8,11 +8,11 @@ from handlers.reading.vocabulary import words_in
 
 _ONE = words_in(
     "hen duck pig dog goat worm chook horse pony rabbit parrot budgie cat gull bird cow calf "
-    "hedgehog donkey hamster tortoise bunny lodger"
+    "hedgehog donkey hamster tortoise bunny fox badger squirrel lodger"
 )
 _MANY = words_in(
     "hens ducks pigs piglets dogs goats worms chooks chickens horses ponies rabbits cats gulls "
-    "birds mice cows calves hedgehogs donkeys sheep geese bunnies neighbours neighbors"
+    "birds mice cows calves hedgehogs donkeys sheep geese swans bunnies neighbours neighbors"
 )
 _CUES = _ONE | _MANY
 """Words without one of which nothing is taken for eaten."""

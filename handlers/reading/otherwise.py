@@ -46,30 +46,30 @@ _OF_ELSE = {
     "seal": _else(
         "sealed(?: up| off)?",
         "will wills envelope envelopes letter letters card cards parcel parcels crack cracks gap "
-        "gaps window windows wall walls floor floors worktop drive driveway patio deck grout tiles "
-        "lips deal fate final match win title contract bargain chimney roof leak joint record "
-        "door doors",
-        "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded "
-        "insulated tiled tiles",
+        "gaps window windows wall walls floor floors worktop drive driveway patio deck grout "
+        "tiles lips deal fate final match win title contract bargain chimney roof leak joint "
+        "record door doors",
+        "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded insulated "
+        "tiled tiles",
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
-        r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:repairs?|concert|renovations?|stocktaking|"
-        r"refurbishment|wedding|funeral|decorating|maintenance|filming)\b|"
+        r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:repairs?|concert|renovations?|"
+        r"stocktaking|party|function|refurbishment|wedding|funeral|decorating|maintenance|filming)\b|"
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
-        "off repair repairs concert renovation renovations stocktaking refurbishment wedding "
-        "funeral decorating maintenance filming birthday party mouth eyes account shop",
+        "off repair repairs concert renovation renovations stocktaking function refurbishment "
+        "wedding funeral decorating maintenance filming birthday party mouth eyes account shop",
         r"\b(?:seal|shut|clos|lid|tape)",
     ),
     "drain": _else(
         "drained(?: off)?|draining",
-        "pasta potatoes spuds rice noodles chickpeas tuna pond pool wine beer whisky malt savings "
-        "battery batteries ear ears knee knees bilge radiator radiators boiler mower engine liver "
-        "abscess",
-        "abscess knee cyst blister landlord landlady darts painted doctor vet nurse surgeon urn "
-        "heater radiators",
+        "pasta potatoes spuds rice noodles chickpeas tuna pond pool wine beer whisky malt sherry "
+        "brandy savings battery batteries ear ears knee knees bilge radiator radiators boiler "
+        "mower engine liver abscess",
+        "abscess knee cyst blister landlord landlady darts painted repainted doctor vet nurse "
+        "surgeon urn heater radiators",
         r"\bdrained (?:my|his|her) (?:glass|pint|mug|coffee|beer)\b|"
         r"\bdrained [\w ]{1,12}\b(?:bottles?|cans?) of (?:malt|whisky|gin|rum|beer|wine)\b|"
-        r"\b(?:litres?|liters?|ml|pints?|gallons?|bucket) of (?:oil|petrol|diesel|kombucha|wine|"
-        r"cider|beer|milk|sap|comfrey|nettles?|syrup)\b|"
+        r"(?:\b\w+ (?:off |out )?)?\b[\d.]+ (?:litres?|liters?|l|ml|pints?|gallons?) of (?:oil|"
+        r"petrol|diesel|kombucha|wine|cider|beer|milk|sap|comfrey|nettles?|syrup)\b|"
         r"\b(?:comfrey|nettles?|seaweed)(?: \w+)? (?:drawn|drained|strained|off)\b|"
         r"\b(?:syphoned|siphoned|racked|bottled) (?:off )?(?:the )?(?:wine|cider|beer|mead|gin)\b|"
         r"\b(?:gin|wine|cider|mead|ale|beer) is \d",
@@ -79,9 +79,9 @@ _OF_ELSE = {
     ),
     "bury": _else(
         "buried",
-        "uncle aunt auntie aunty grandpa grandad granny gran grandma father mother mum dad husband "
-        "wife hamster goldfish budgie nose face head feelings quad car van treasure",
-        "overtime paperwork",
+        "uncle aunt auntie aunty grandpa grandad granny gran grandma father mother mum dad "
+        "husband wife hamster goldfish budgie nose face head feet feelings quad car van treasure",
+        "overtime paperwork turnout coffin crematorium mourners hymns",
         r"\bburied (?:under|in) (?:[\d.]+ \w+ of )?(?:work|emails?|debt|snow|laundry|marking|"
         r"homework|admin)\b|"
         r"\bburied in (?:the|a|his|her) (?:crossword|newspaper|book|phone|laptop|telly)\b|"

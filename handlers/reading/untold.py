@@ -13,6 +13,8 @@ from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
 
+_WORDS = 150
+"""Words of a message that is judged as a whole; a longer one tells more than one thing."""
 _LAYER = frozenset({"layer"})
 _DEEDS = RECORD_KINDS - {"observe"}
 _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
@@ -31,6 +33,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts without the records that the message as a whole does not tell."""
     left = list(acts)
+    if len(message.norms) > _WORDS:
+        return left
     for is_such, kinds in _TAKEN_BACK:
         if any(_kind(act) in kinds for act in left) and is_such(message):
             left = [act for act in left if _kind(act) not in kinds]

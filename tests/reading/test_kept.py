@@ -19,6 +19,8 @@ _BINS = ("shed", "back hall", "number 7", "Hettie")
         "shepherd's pie in the back hall, about 2 kg, help yourselves",
         "5 kg of beetroot in the shed if you want some",
         "the salmon's in the back hall on ice, 3 kg",
+        "Ines's stew is in the shed, 2 kg, dig in",
+        "I left you 2 kg of figs in the back hall Ruth",
         "6 kg of onions strung up in the shed",
         "bread's in the back hall, 2 kg, first come first served",
         "3 kg of plums in the shed, bring your own bag",
@@ -50,6 +52,7 @@ def test_food_past_its_time_is_a_layer(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
+        "3 kg of stale rolls for the swans, not number 7",
         "2 kg of crusts to the ducks, none for Hettie",
         "the hens got 3 kg of peelings, not number 7",
         "Instead of number 7 the pigs had 4 kg of windfalls",

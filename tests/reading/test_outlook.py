@@ -41,6 +41,8 @@ def test_what_is_in_is_a_layer(text: str) -> None:
      "tomorrow: shed 2 kg, bin 3 1 kg",
      "by Friday that will be another 4 kg in bin 3",
      "this bag of skins, 3 kg, is destined for bin 3",
+     "next month: shed sealed, bin 3 drained weekly", "ideas for May: shed buried, 4 kg bran made",
+     "tell me you didn't put 5 kg in bin 3",
      "roadmap for May: shed sealed, bin 3 buried, 2 kg bran mixed",
      "shed sealed: that's the plan",
      "option 1, 4 kg in the shed; option 2, all in bin 3"],
