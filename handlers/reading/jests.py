@@ -7,7 +7,7 @@ from handlers.reading.vocabulary import words_in
 
 _CUES = words_in(
     "jk jks kidding joking dreams dream universe psych psyche fools fool not nobody noone upon "
-    "knock said"
+    "knock said tell dreamt dreamed"
 )
 """Words without one of which nothing is taken for a jest."""
 _JEST = re.compile(
@@ -15,7 +15,10 @@ _JEST = re.compile(
     r"(?<!no )(?<!not )(?<!not even )\b(?:just |only )?(?:kidding|joking)\b|"
     r"\b(?:in|only in) (?:my|your|his|her|our) (?:wildest )?dreams?\b|"
     r"\b(?:parallel|alternate|alternative|another) universe\b|\bapril fools?\b|"
-    r"(?:^|[,.!] )psyche?(?: [!.])*$|[,.!—-] not(?: [!.☺])*$|\bin a dream\b|"
+    r"(?:^|[,.!] )psyche?(?: [!.])*$|[,.!—-] not(?: [!.☺])*$|"
+    r"\bin (?:a|the|my|this|that|last night 's) dream\b|"
+    r"\b(?:dreamt|dreamed|had a dream)\b(?!.* (?:but|then) )|"
+    r"\btell me (?:you|they|he|she|we) (?:didnt|have not|havent)\b|"
     r"\bsaid (?:nobody|noone|no one)\b|\bonce upon a time\b|^knock knock\b"
 )
 _ONLY = re.compile(

@@ -2,13 +2,11 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Act, Ask, Context, Layer, Set, Unsure
+from handlers.reading.acts import Act, Ask, Context, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
-from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.observations import ON_IT
-from handlers.reading.outlook import is_outlook
 from handlers.reading.plainly import plain_report
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
@@ -19,6 +17,7 @@ from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
+from handlers.reading.untold import without_untold
 
 
 def read(text: str, context: Context) -> tuple[Act, ...]:
@@ -66,10 +65,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     unfound = [kind for kind in sure if kind not in known]
     if unfound:
         found += _supplied(unfound, found, message, scores)
-    if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
-        found = [act for act in found if kind_of(act) not in RECORD_KINDS]
-    if any(isinstance(act, Layer) for act in found) and is_outlook(message):
-        found = [act for act in found if not isinstance(act, Layer)]
+    found = without_untold(found, message)
     return asked_first(completed(found, message), message) if found else ()
 
 

@@ -1,0 +1,46 @@
+"""Records that the words of the whole message take back, whatever rules and scores say of them."""
+
+from collections.abc import Callable, Sequence
+
+from handlers.reading.acts import Act, Unsure
+from handlers.reading.awaited import is_awaited
+from handlers.reading.brews import is_brew
+from handlers.reading.jests import is_jest
+from handlers.reading.kept import is_kept
+from handlers.reading.message import Message
+from handlers.reading.mouths import is_eaten
+from handlers.reading.otherwise import is_of_else
+from handlers.reading.outlook import is_ahead, is_outlook, is_plan
+from handlers.reading.records import RECORD_KINDS
+
+_WORDS = 150
+"""Words of a message that is judged as a whole; a longer one tells more than one thing."""
+_LAYER = frozenset({"layer"})
+_DEEDS = RECORD_KINDS - {"observe"}
+_TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
+    (is_jest, RECORD_KINDS),
+    (is_outlook, _LAYER),
+    (is_plan, _DEEDS),
+    (is_ahead, frozenset({"layer", "drain"})),
+    (is_kept, _LAYER),
+    (is_eaten, _LAYER),
+    (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
+    (is_awaited, frozenset({"seal", "drain", "bury"})),
+)
+"""What a message may be, and the kinds of record that such a message does not tell."""
+
+
+def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts without the records that the message as a whole does not tell."""
+    left = list(acts)
+    if len(message.norms) > _WORDS:
+        return left
+    for is_such, kinds in _TAKEN_BACK:
+        if any(_kind(act) in kinds for act in left) and is_such(message):
+            left = [act for act in left if _kind(act) not in kinds]
+    return [act for act in left if not is_of_else(_kind(act), message)]
+
+
+def _kind(act: Act) -> str:
+    """The kind of act; of what is asked about first, the kind that it may be."""
+    return act.guess[0].act if isinstance(act, Unsure) and act.guess else act.act
