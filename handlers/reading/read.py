@@ -2,12 +2,13 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Act, Ask, Context, Layer, Set, Unsure
+from handlers.reading.acts import Act, Ask, Context, Layer, Offer, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.outlook import is_outlook
+from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import plain_report
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
@@ -47,14 +48,15 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         return tuple(completed(acts, message))
     if not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
-    sure = scores.sure()
     answer = [act for act in _replied(message, scores) if _believed(act, scores)]
+    sure = _sure_beside(answer, message, scores)
     found: list[Act] = list(answer)
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         found += [act for act in records(message) if _believed(act, scores)]
     if not answer or any(kind.startswith("ask ") for kind in sure):
+        answered = {kind_of(act) for act in answer}
         asked = asks(message, scores, told=bool(found))
-        found += [act for act in asked if _believed(act, scores)]
+        found += [a for a in asked if _believed(a, scores) and kind_of(a) not in answered]
     known = {kind_of(act) for act in found}
     unfound = [kind for kind in sure if kind not in known]
     if unfound:
@@ -64,6 +66,24 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if any(isinstance(act, Layer) for act in found) and is_outlook(message):
         found = [act for act in found if not isinstance(act, Layer)]
     return asked_first(completed(found, message), message) if found else ()
+
+
+def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
+    """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
+    sure = scores.sure()
+    if not any(BY_NAME in act.rules for act in answer):
+        return sure
+    offered = any(isinstance(act, Offer) for act in answer)
+    rivals = set(RIVALS)
+    if len(message.sentences) > 1:
+        rivals = {kind for kind in RIVALS if scores.likelihood(kind) < CERTAIN}
+    if offered:
+        rivals.add("decline")
+    return [kind for kind in sure if kind not in rivals]
+
+
+CERTAIN = 0.9
+"""Likelihood from which one answer is believed beside another that is told by a bin's name."""
 
 
 def _supplied(
@@ -107,7 +127,7 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
 
 def _believed(act: Act, scores: Scores) -> bool:
     """Whether what a rule found is told: some forms say so themselves, the rest by its score."""
-    by_form = isinstance(act, Set) or BY_FORM in act.rules
+    by_form = isinstance(act, Set) or BY_FORM in act.rules or BY_NAME in act.rules
     return by_form or _is_beyond(act, scores) or scores.may(kind_of(act))
 
 
