@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.acts import Act, Ask, Context, Layer, Offer, Set, Unsure
 from handlers.reading.amending import is_asking
+from handlers.reading.asides import is_aside
 from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
@@ -56,6 +57,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if not answer or any(kind.startswith("ask ") for kind in sure):
         answered = {kind_of(act) for act in answer}
         asked = asks(message, scores, told=bool(found))
+        asked = tuple(act for act in asked if not is_aside(kind_of(act), message))
         found += [a for a in asked if _believed(a, scores) and kind_of(a) not in answered]
     known = {kind_of(act) for act in found}
     unfound = [kind for kind in sure if kind not in known]
