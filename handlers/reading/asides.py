@@ -86,6 +86,11 @@ _WHOSE_ELSE = re.compile(
     r"\bis it (?:just )?me or has\b|\bwho 'd be an?\b"
 )
 """Turns and keepers of other things, whatever place with a bin's name stands beside them."""
+_RHETORICAL = re.compile(
+    r"\bwhy me$|\bwhy do (?:i|they|we) (?:even bother|bother|hate|always)\b|\bto deserve this\b|"
+    r"\bpast caring\b|\bis it any wonder\b|\bhow time flies\b"
+)
+"""Sighs in the form of a question."""
 _ELSEWHERE = {
     "ask dose": words_in(
         "loaf loaves sourdough baby babies toddler child fever syrup flea fleas formula medicine "
@@ -125,6 +130,8 @@ def is_aside(kind: str, message: Message) -> bool:
     if message.context.after_bot:
         return False
     if kind == "ask custody" and _WHOSE_ELSE.search(plain_text(message)):
+        return True
+    if kind == "ask trouble" and _RHETORICAL.search(plain_text(message)):
         return True
     if any(b.known or b.plain for b in message.bins):
         return False

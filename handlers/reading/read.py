@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Act, Ask, Context, Layer, Offer, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
+from handlers.reading.beside import asked_beside
 from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
@@ -12,7 +13,7 @@ from handlers.reading.outlook import is_outlook
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import plain_report
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import asks
+from handlers.reading.questions import asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.restated import BY_FORM
@@ -63,11 +64,19 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     unfound = [kind for kind in sure if kind not in known]
     if unfound:
         found += _supplied(unfound, found, message, scores)
+    found += _asked_beside(found, message)
     if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
         found = [act for act in found if kind_of(act) not in RECORD_KINDS]
     if any(isinstance(act, Layer) for act in found) and is_outlook(message):
         found = [act for act in found if not isinstance(act, Layer)]
     return asked_first(completed(found, message), message) if found else ()
+
+
+def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
+    """The questions of a few words that lean on the records found, each topic once."""
+    kinds = frozenset(kind_of(act) for act in found)
+    topics = dict.fromkeys(asked_beside(message, kinds)) if kinds else {}
+    return [filled(question_of(message), topic) for topic in topics if f"ask {topic}" not in kinds]
 
 
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
