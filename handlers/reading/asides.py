@@ -8,7 +8,8 @@ from handlers.reading.vocabulary import words_in
 
 _OURS = (
     r"(?!qbin\b|it\b|this\b|that\b|my\b|our\b|the (?:qbin|turn|week|offer|rota|bin|next)\b|"
-    r"turns?\b|next\b|one\b|any\b|another\b|weeks?\b|bins?\b|today\b|tomorrow\b|tonight\b|on\b|over\b|"
+    r"turns?\b|next\b|one\b|any\b|another\b|weeks?\b|bins?\b|today\b|tomorrow\b|tonight\b|on\b|"
+    r"over\b|"
     r"(?:mon|tues|wednes|thurs|fri|satur|sun)days?\b|now\b|more\b|so\b|either\b|sorry\b|for\b|"
     r"you\b|him\b|her\b|them\b|anything\b|right\b|much\b)"
 )
@@ -19,7 +20,8 @@ _THING = (
     r"next\b|last\b|first\b|new\b|lot\b|offer\b|rota\b|bins?\b|buckets?\b|pails?\b|tubs?\b|"
     r"drums?\b|barrels?\b|kegs?\b|churns?\b|crates?\b|caddy\b|bran\b|starter\b|today\b|tomorrow\b|"
     r"tonight\b|now\b|then\b|too\b|over\b|care\b|on\b|up\b|in\b|at\b|from\b|for\b|to\b|part\b|"
-    r"more\b|so\b|either\b|sorry\b|thanks\b|please\b|(?:mon|tues|wednes|thurs|fri|satur|sun)days?\b|"
+    r"more\b|so\b|either\b|sorry\b|thanks\b|please\b|(?:mon|tues|wednes|thurs|fri|satur|"
+    r"sun)days?\b|"
     r"january\b|february\b|march\b|april\b|may\b|june\b|july\b|august\b|september\b|october\b|"
     r"november\b|december\b|summer\b|winter\b|spring\b|autumn\b)[a-z]{3,}"
 )
@@ -27,7 +29,8 @@ _THING = (
 _SAID_THING = rf"(?:(?:the|your|his|a|an|some|another) {_THING}|[a-z]+ing\b)"
 """Behind an article, or a pastime: a word alone may be a bin that nobody listed."""
 _CARES = (
-    r"(?:take|have|keep|host|mind|drain|empty|feed|fill|bury|seal|make|mix|look|collect|carry|check|"
+    r"(?:take|have|keep|host|mind|drain|empty|feed|fill|bury|seal|make|mix|look|collect|carry|"
+    r"check|"
     r"clean|wash|rinse|hold|store|tip|dig|stir|top|"
     r"(?:bring|haul|lug|move|fetch|shift|get|do) (?:the )?(?:qbin|it|him|her|bins?|buckets?|bran))"
 )
@@ -91,6 +94,16 @@ _RHETORICAL = re.compile(
     r"\bpast caring\b|\bis it any wonder\b|\bhow time flies\b"
 )
 """Sighs in the form of a question."""
+_ROOM_ELSE = re.compile(
+    r"\b(?:room|space) for (?:\w+ ){0,3}(?:guests?|kids|people|chairs|bikes?|cars?|tables?|beds?|"
+    r"prams?|boxes|bodies|visitors|dogs?)\b"
+)
+_BESIDE_BINS = {
+    "ask custody": _WHOSE_ELSE,
+    "ask trouble": _RHETORICAL,
+    "ask bin": _ROOM_ELSE,
+}
+"""What is an aside although a bin, or a place with a bin's name, stands in it."""
 _ELSEWHERE = {
     "ask dose": words_in(
         "loaf loaves sourdough baby babies toddler child fever syrup flea fleas formula medicine "
@@ -129,9 +142,8 @@ def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
     if message.context.after_bot:
         return False
-    if kind == "ask custody" and _WHOSE_ELSE.search(plain_text(message)):
-        return True
-    if kind == "ask trouble" and _RHETORICAL.search(plain_text(message)):
+    beside_bins = _BESIDE_BINS.get(kind)
+    if beside_bins is not None and beside_bins.search(plain_text(message)):
         return True
     if any(b.known or b.plain for b in message.bins):
         return False

@@ -89,7 +89,8 @@ _SUMS = re.compile(
     r"\b(?:me|us) at what for\b|\bwhat have we all got\b"
 )
 _FILL = re.compile(
-    r"\bfull yet$|\bnear the brim\b|\brunning (?:weight|figure|total)\b.{0,20}\b(?:that|it|"
+    r"\bfull yet$|\bnear the brim (?:or|yet)\b|"
+    r"\brunning (?:weight|figure|total)\b.{0,20}\b(?:that|it|"
     r"qbin)\b|\b(?:it|she|he) (?:is |'s )?up to now\b|\bwhat figure has it\b|"
     r"\b(?:does|will) that bring (?:qbin|it)\b|\bthat brings it to\b|"
     r"\bhow full does that make\b|\bwhat (?:kinds? of )?stuff went in\b|"

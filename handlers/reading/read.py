@@ -1,8 +1,9 @@
 """The one door: a text and its context in, acts out."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Context, Layer, Offer, Set, Unsure
+from handlers.reading.acts import Act, Ask, Context, Layer, Offer, Set, Topic, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import asked_beside
@@ -10,10 +11,11 @@ from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.outlook import is_outlook
+from handlers.reading.outright import OUTRIGHT, asked_outright
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import plain_report
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import asks, filled, question_of
+from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.restated import BY_FORM
@@ -48,7 +50,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(completed(acts, message))
-    if not (scores.any_may() or context.in_room or context.after_bot):
+    outright = asked_outright(message)
+    if outright is None and not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
     answer = [act for act in _replied(message, scores) if _believed(act, scores)]
     sure = _sure_beside(answer, message, scores)
@@ -65,11 +68,36 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if unfound:
         found += _supplied(unfound, found, message, scores)
     found += _asked_beside(found, message)
+    if outright is not None:
+        found = _asked(outright, found, message, scores)
     if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
         found = [act for act in found if kind_of(act) not in RECORD_KINDS]
     if any(isinstance(act, Layer) for act in found) and is_outlook(message):
         found = [act for act in found if not isinstance(act, Layer)]
     return asked_first(completed(found, message), message) if found else ()
+
+
+def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores) -> list[Act]:
+    """What was found, with what can only be asked in place of what one sentence was taken for."""
+    kinds = [kind_of(act) for act in found]
+    if topic == "batch" and "batch" in kinds:
+        return list(found)
+    if f"ask {topic}" not in kinds:
+        asked: Act = replace(filled(question_of(message), topic), rules=(OUTRIGHT,))
+    else:
+        asked = found[kinds.index(f"ask {topic}")]
+    kept = [act for act in found if act is not asked]
+    if len(message.sentences) == 1:
+        taken_for = ASKED_KINDS | {"offer"}
+        if message.clauses[0].sense == "ask":
+            taken_for |= RECORD_KINDS
+        kept = [a for a in kept if kind_of(a) not in taken_for or _is_certain(a, scores)]
+    return [*kept, asked]
+
+
+def _is_certain(act: Act, scores: Scores) -> bool:
+    kind = kind_of(act)
+    return kind in ASKED_KINDS - {"ask starter"} and scores.likelihood(kind) >= CERTAIN
 
 
 def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
