@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Context, Layer, Offer, Set, Topic, Unsure
+from handlers.reading.acts import Act, Ask, Context, Layer, Observe, Offer, Set, Topic, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import asked_beside
@@ -104,7 +104,9 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
     """The questions of a few words that lean on the records found, each topic once."""
     kinds = frozenset(kind_of(act) for act in found)
     topics = dict.fromkeys(asked_beside(message, kinds)) if kinds else {}
-    return [filled(question_of(message), topic) for topic in topics if f"ask {topic}" not in kinds]
+    asked = [filled(question_of(message), topic) for topic in topics if f"ask {topic}" not in kinds]
+    seen = next((act.signs for act in found if isinstance(act, Observe)), ())
+    return [replace(a, signs=a.signs or seen) if a.topic == "trouble" else a for a in asked]
 
 
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
