@@ -55,7 +55,9 @@ _OF_ELSE = {
         r"\bnot possible for me to (?:attend|come|join|give|go|drive|bring|lend|meet|play|sing|"
         r"watch|pay|cook|bake)\b|"
         r"\brather not (?:be|go|come|sing|play|say|talk|sit|dance|eat|drink|drive|speak|read)\b|"
-        r"\bany more of\b|\bno (?:sign|idea|use|point|chance) (?:of|in)\b|"
+        r"\bany more (?:of\b|"
+        r"(?!bins\b|buckets\b|tubs\b|pails\b|turns\b|weeks\b|shifts\b)"
+        r"[a-z]{3,}s$)|\bno (?:sign|idea|use|point|chance) (?:of|in)\b|"
         r"\bsorry for (?:the |my )?(?:mistake|english|delay|noise|spelling|late|typos?)\b|"
         r"\bcant take [a-z]+ 's (?:shift|class|lesson|call|kids|dog|cat)\b|"
         r"\bnot for me\b.{0,12} , the (?!qbin|bin)[a-z]+"
@@ -102,6 +104,9 @@ _BESIDE_BINS = {
     "ask custody": _WHOSE_ELSE,
     "ask trouble": _RHETORICAL,
     "ask bin": _ROOM_ELSE,
+    "ask due": re.compile(
+        r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
+    ),
 }
 """What is an aside although a bin, or a place with a bin's name, stands in it."""
 _ELSEWHERE = {

@@ -47,6 +47,7 @@ _DOSE = re.compile(
     rf"\b(?:thin|light) (?:dusting|layer) of {_BRAN}\b|\bwhat 's that in (?:grams of )?{_BRAN}\b"
 )
 _DUE = re.compile(
+    r"\b(?:tell me|remind me|remember|know|say) what (?:is|'s|are) due\b|"
     r"\b(?:anything|owt|what jobs are)\b.{0,15}\b(?:wanting doing|want(?:s)? doing|outstanding|"
     r"on the go|seeing to)\b.{0,30}\b(?:qbin|bins?|bin-wise|qday)\b|"
     r"\b(?:am i|are we) (?:meant to be|supposed to be|up for|rostered to|down to|due to)\b.{0,12}"
@@ -60,6 +61,10 @@ _DUE = re.compile(
     r"\bthe earliest (?:we|i|you) (?:can|could|may) (?:empty|open|bury|drain|dig)\b|"
     r"\bdeadline (?:on|for) (?:the )?qbin\b|\bneed to touch (?:the )?qbin\b|"
     r"\b(?:which|what) date\b.{0,25}\bopen(?:ing)? (?:the )?qbin\b"
+)
+_STARTER = re.compile(
+    rf"\bhow (?:many more|much longer|long|far)\b.{{0,25}}\b(?:will|does) (?:our|the) {_BRAN} (?:"
+    rf"do|last|stretch|go)\b|\b{_BRAN} (?:count|check)$|\b(?:headcount|count) of the {_BRAN}\b"
 )
 _HOLE = r"(?:hole|trench|pit|ditch)"
 _TRENCH = re.compile(
@@ -126,10 +131,11 @@ _OUTRIGHT = (
         "due",
         words_in(
             "want wants wanting outstanding seeing meant supposed rostered drain draining tip date "
-            "dates nearly sleeps days nights programme earliest deadline touch opening open"
+            "dates nearly sleeps days nights programme earliest deadline touch opening open due"
         ),
         _DUE,
     ),
+    _Outright("starter", words_in("bran starter"), _STARTER),
     _Outright("trench", words_in("hole trench pit ditch soil earth bury dig"), _TRENCH),
     _Outright(
         "bin",

@@ -67,6 +67,8 @@ _TAKEN = _patterns(
     r"\b(?:put (?:me|us) down|put my name down|count (?:me|us) in|my hand (?:is |'s )up)"
     r" (?:for|as (?:the )?keeper of) BIN",
     r"\b(?:i|we) 'd love BIN(?! to\b)",
+    r"^(?:will|shall|can|could) (?:take|have|mind|host) (?:the )?qbin (?:ex|from|for|till|until|"
+    r"qday)\b",
     r"\b(?:i|we) (?:have )?agreed? to KEEP BIN",
     r"\bqmember (?:has |'s |have )?agree[ds] to (?:KEEP )?BIN",
     r"\bqmember (?:is |'s )happy (?:with|to KEEP) (?:the )?qbin (?:from|for|till|until|qday|over|"
@@ -175,7 +177,8 @@ _REFUSING = words_in(
 )
 _TAKING = words_in(
     "us me ours mine my we bother trouble problem hassle yes love agree agreed agrees happy taking "
-    "having hosting housing minding handling fostering looking i works suits our"
+    "having hosting housing minding handling fostering looking i works suits our will shall "
+    "can could"
 )
 CUES = _ASKING | _OFFERING | _GIVING_UP | _REFUSING | _TAKING
 """Without one of these nothing is found."""

@@ -50,7 +50,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(completed(acts, message))
-    outright = asked_outright(message)
+    outright = _outright(message)
     if outright is None and not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
     answer = [act for act in _replied(message, scores) if _believed(act, scores)]
@@ -77,6 +77,12 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     return asked_first(completed(found, message), message) if found else ()
 
 
+def _outright(message: Message) -> Topic | None:
+    """The topic that a message can only ask about, if it is not of another matter."""
+    topic = asked_outright(message)
+    return None if topic is None or is_aside(f"ask {topic}", message) else topic
+
+
 def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores) -> list[Act]:
     """What was found, with what can only be asked in place of what one sentence was taken for."""
     kinds = [kind_of(act) for act in found]
@@ -89,10 +95,15 @@ def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores)
     kept = [act for act in found if act is not asked]
     if len(message.sentences) == 1:
         taken_for = ASKED_KINDS | {"offer"}
-        if message.clauses[0].sense == "ask":
+        if _opens_asking(message):
             taken_for |= RECORD_KINDS
         kept = [a for a in kept if kind_of(a) not in taken_for or _is_certain(a, scores)]
     return [*kept, asked]
+
+
+def _opens_asking(message: Message) -> bool:
+    """ "Has the shed got room for a few kilos": one sentence that asks from its first word."""
+    return message.clauses[0].sense == "ask" or message.norms[0] in ("has", "have", "is", "does")
 
 
 def _is_certain(act: Act, scores: Scores) -> bool:
