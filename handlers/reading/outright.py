@@ -167,6 +167,7 @@ _OUTRIGHT = (
     ),
     _Outright("help", words_in("type magic correct way"), _HELP),
 )
+_CUES = frozenset[str]().union(*(each.cues for each in _OUTRIGHT))
 LONGEST = 240
 """Letters of a message that may ask so; a longer one tells a story."""
 OUTRIGHT = "asked in words that can ask about nothing else"
@@ -174,9 +175,9 @@ OUTRIGHT = "asked in words that can ask about nothing else"
 
 def asked_outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if its words are such."""
-    words = frozenset(message.norms)
+    words = _CUES.intersection(message.norms)
     text = ""
-    for each in _OUTRIGHT:
+    for each in _OUTRIGHT if words else ():
         if words.isdisjoint(each.cues):
             continue
         text = text or with_people(message, plain_text(message, days=True))

@@ -162,23 +162,26 @@ _KEPT_WHERE = _patterns(
     r"\bqbin , (?:in|on|at|under) whose \w+ is (?:she|he|it)\b",
 )
 
-_ASKING = words_in("whose which who has did")
+_ASKING = words_in("whose which who changed collected picked handed back")
 _OFFERING = words_in(
-    "grabs adoption spare begging offer free looking needs needing wants wanting move must has is "
-    "takers takkers who rid relieve forward volunteer volunteers home room corner spot space place "
-    "shelf whoever"
+    "grabs adoption spare begging offer free looking needs needing wants wanting move someone "
+    "somebody anyone anybody takers takkers who rid relieve forward volunteer volunteers home room "
+    "corner spot space place shelf whoever one"
 )
 _GIVING_UP = words_in(
-    "cant cannot couldnt wont able unable longer no got have has must need empty free going stiff"
+    "cant cannot couldnt wont unable longer no not give hand part pass rehome let empty free going "
+    "lid"
 )
 _REFUSING = words_in(
-    "no not never pass passes passing begs begging out off find elsewhere dont refuse decline on "
-    "stint bit share stretch time turn days duty else leave try able unable"
+    "no not never pass passes passing begs begging leave count rub cross out find elsewhere dont "
+    "refuse decline down stint bit share stretch time turn days duty better prefer rather sooner "
+    "try unable"
 )
 _TAKING = words_in(
-    "us me ours mine my we bother trouble problem hassle yes love agree agreed agrees happy taking "
-    "having hosting housing minding handling fostering looking i works suits our will shall "
-    "can could"
+    "coming comes moving moves move come stay holiday live stop lodge winter grand fine good great "
+    "ok okay lovely perfect dandy bother trouble problem hassle mine ours yes count put hand love "
+    "agree agreed agrees happy taking having hosting housing minding handling fostering looking "
+    "will shall can could wing roof works suits"
 )
 CUES = _ASKING | _OFFERING | _GIVING_UP | _REFUSING | _TAKING
 """Without one of these nothing is found."""
