@@ -386,7 +386,8 @@ class Hearing:
         await keeping.carry_out(turn, answer)
         self.forgot = self.forgot or answer.forgets is not None
         if answer.say:
-            self.spoken.append(answer.say)
+            if not any(said.endswith(answer.say) for said in self.spoken):
+                self.spoken.append(answer.say)
         elif answer.noted:
             entries = [corrections.describe(entry, turn) for entry in answer.entries]
             self.noted.append(listed(entries) if entries else "")

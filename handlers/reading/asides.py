@@ -4,19 +4,69 @@ import re
 
 from handlers.reading.amending import plain_text
 from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
 
 _OURS = (
     r"(?!qbin\b|it\b|this\b|that\b|my\b|our\b|the (?:qbin|turn|week|offer|rota|bin|next)\b|"
-    r"turns?\b|next\b|one\b|any\b|another\b|weeks?\b|bins?\b|today\b|tomorrow\b|tonight\b|on\b|over\b|"
+    r"turns?\b|next\b|one\b|any\b|another\b|weeks?\b|bins?\b|today\b|tomorrow\b|tonight\b|on\b|"
+    r"over\b|"
     r"(?:mon|tues|wednes|thurs|fri|satur|sun)days?\b|now\b|more\b|so\b|either\b|sorry\b|for\b|"
     r"you\b|him\b|her\b|them\b|anything\b|right\b|much\b)"
 )
+_THING = (
+    r"(?:the |your |his |a |an |some |another )?(?!the\b|your\b|his\b|a\b|an\b|some\b|another\b|"
+    r"qbin\b|qmember\b|it\b|this\b|that\b|these\b|those\b|them\b|him\b|her\b|me\b|us\b|you\b|"
+    r"my\b|our\b|one\b|any\b|turns?\b|weeks?\b|weekends?\b|month\b|fortnight\b|shifts?\b|go\b|"
+    r"next\b|last\b|first\b|new\b|lot\b|offer\b|rota\b|bins?\b|buckets?\b|pails?\b|tubs?\b|"
+    r"drums?\b|barrels?\b|kegs?\b|churns?\b|crates?\b|caddy\b|bran\b|starter\b|today\b|tomorrow\b|"
+    r"tonight\b|now\b|then\b|too\b|over\b|care\b|on\b|up\b|in\b|at\b|from\b|for\b|to\b|part\b|"
+    r"more\b|so\b|either\b|sorry\b|thanks\b|please\b|(?:mon|tues|wednes|thurs|fri|satur|"
+    r"sun)days?\b|"
+    r"january\b|february\b|march\b|april\b|may\b|june\b|july\b|august\b|september\b|october\b|"
+    r"november\b|december\b|summer\b|winter\b|spring\b|autumn\b)[a-z]{3,}"
+)
+"""A thing that is neither a bin nor a turn, as the object of an answer."""
+_SAID_THING = rf"(?:(?:the|your|his|a|an|some|another) {_THING}|[a-z]+ing\b)"
+"""Behind an article, or a pastime: a word alone may be a bin that nobody listed."""
+_CARES = (
+    r"(?:take|have|keep|host|mind|drain|empty|feed|fill|bury|seal|make|mix|look|collect|carry|"
+    r"check|"
+    r"clean|wash|rinse|hold|store|tip|dig|stir|top|"
+    r"(?:bring|haul|lug|move|fetch|shift|get|do) (?:the )?(?:qbin|it|him|her|bins?|buckets?|bran))"
+)
+"""What a turn of ours is for."""
 _OF_ELSE = {
+    "accept": re.compile(
+        rf"\b(?:happy|glad) to (?:take|do|have|mind) {_THING}|"
+        rf"\bdibs (?:on {_SAID_THING}|(?:!|,|:) {_THING})|"
+        rf"\bi (?:will|shall|can) (?:ring|phone|call|sign|email|text|drive|cook|bake|pay)\b|"
+        rf"\bi (?:will|shall) take the (?!qbin\b|turn\b|next\b|week\b|first\b|last\b)[a-z]+|"
+        rf"\b(?:want|wants) the last [a-z]+|\bi (?:will|shall) be [a-z]+ie\b|"
+        rf"\b(?:cousins|kids|guests|boys|girls|dogs?|cats?) can (?:come|stay)\b"
+    ),
     "decline": re.compile(
         rf"\b(?:cant|wont|couldnt) (?:do|make) {_OURS}(?:the )?[a-z]+|"
         rf"\b(?:pass on|decline|refuse|say no to) (?:the|your|his|her|some) "
         r"(?!qbin\b|turn\b|offer\b|bin\b|week\b|next\b|rota\b|bucket\b)[a-z]+|"
-        r"\b(?:play|start|eat|sing|carry on|go) without me\b"
+        r"\b(?:play|start|eat|sing|carry on|go) without me\b|"
+        rf"\b(?:no can do on|pass on|count me out of|saying no to|no thanks re) "
+        rf"{_SAID_THING}|"
+        rf"\bcount me out for {_THING}|"
+        rf"\b(?:cant|cannot) (?:have {_SAID_THING}|(?:swing|afford) {_THING})|"
+        r"\bnot possible for me to (?:attend|come|join|give|go|drive|bring|lend|meet|play|sing|"
+        r"watch|pay|cook|bake)\b|"
+        r"\brather not (?:be|go|come|sing|play|say|talk|sit|dance|eat|drink|drive|speak|read)\b|"
+        r"\bany more (?:of\b|"
+        r"(?!bins\b|buckets\b|tubs\b|pails\b|turns\b|weeks\b|shifts\b)"
+        r"[a-z]{3,}s$)|\bno (?:sign|idea|use|point|chance) (?:of|in)\b|"
+        r"\bsorry for (?:the |my )?(?:mistake|english|delay|noise|spelling|late|typos?)\b|"
+        r"\bcant take [a-z]+ 's (?:shift|class|lesson|call|kids|dog|cat)\b|"
+        r"\bnot for me\b.{0,12} , the (?!qbin|bin)[a-z]+"
+    ),
+    "offer": re.compile(
+        rf"\btake (?:over|charge of) {_THING}|\b(?:like|want|have|take) (?:my|the|a) "
+        r"(?:desk|cot|bed|sofa|chair|table|car|bike|lift|minutes|seat|ticket|tickets|couch|lamp|"
+        r"fridge|piano|tent|pram|mattress|wardrobe|telly|dog|cat|kids|class|choir)\b"
     ),
     "retract": re.compile(
         r"\b(?:delete|cancel|remove|scrap) (?:that|this) (?:pic|pics|photo|picture|video|order|"
@@ -61,12 +111,86 @@ _OF_ELSE = {
     ),
     "ask custody": re.compile(r"^(?:says|said) who$"),
 }
+_WHOSE_ELSE = re.compile(
+    rf"\bwhose (?:turn|go|week|job)(?: is it| is)? to (?!{_CARES}\b)[a-z]+|"
+    r"\bwhose (?:turn|go|week|job)(?: is it| is)? (?:for|on|with) (?:the )?(?:[a-z]+ )?(?:flowers|"
+    r"stairs|games?|console|rota|biscuits|dishes|bathroom|teas|driving|school run)\b|"
+    r"\bwhose (?!qbin\b|bins?\b|buckets?\b|turn\b|go\b|week\b|tub\b|pail\b|job\b)[a-z]+ is (?:this|"
+    r"that|blocking|parked|in the way)\b|"
+    r"\bwhose go is it , i have moved\b|"
+    r"\bwho (?:is |'s )?(?:has|have|got|looking after|minding|feeding|walking) (?:the )?qbin 's "
+    r"(?!lid\b|tap\b|scoop\b|bran\b)[a-z]+|"
+    r"\bwho (?:is |'s )(?:babysitting for|teaching|driving|cooking|baking|singing|"
+    r"playing|refereeing)\b|"
+    r"^(?:and |so |but )?who (?:in (?:their|his|her|your) right mind|elected|died|knew|cares|sells|"
+    r"dey sell|keeps putting|would have thought|'d have thought|sent me|on earth)\b|"
+    r"\bis it (?:just )?me or has\b|\bwho 'd be an?\b"
+)
+"""Turns and keepers of other things, whatever place with a bin's name stands beside them."""
+_RHETORICAL = re.compile(
+    r"\bwhy me$|\bwhy do (?:i|they|we) (?:even bother|bother|hate|always)\b|\bto deserve this\b|"
+    r"\bpast caring\b|\bis it any wonder\b|\bhow time flies\b"
+)
+"""Sighs in the form of a question."""
+_ROOM_ELSE = re.compile(
+    r"\b(?:room|space) for (?:\w+ ){0,3}(?:guests?|kids|people|chairs|bikes?|cars?|tables?|beds?|"
+    r"prams?|boxes|bodies|visitors|dogs?)\b"
+)
+_BESIDE_BINS = {
+    "ask custody": _WHOSE_ELSE,
+    "ask trouble": _RHETORICAL,
+    "ask bin": _ROOM_ELSE,
+    "ask due": re.compile(
+        r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
+    ),
+}
+"""What is an aside although a bin, or a place with a bin's name, stands in it."""
+_ELSEWHERE = {
+    "ask dose": words_in(
+        "loaf loaves sourdough baby babies toddler child fever syrup flea fleas formula medicine "
+        "paracetamol ibuprofen cows horse horses detergent softener chlorine"
+    ),
+    "ask starter": words_in("loaf loaves sourdough bread"),
+    "ask totals": words_in(
+        "raised puppy calf calves steer lamb moose payroll vaccinated parking present fundraiser "
+        "collection donations votes goals pumpkin marathon"
+    ),
+    "ask due": words_in(
+        "library books parcel piccalilli cake pie film episode passport homework tide pottery rent"
+    ),
+    "ask dilution": words_in(
+        "vinegar windows toddlers tank cordial bleach detergent softener cot lime whisky gin"
+    ),
+    "ask bed": words_in(
+        "seed seeds gravel paint mattress bunk carpet tiles stairs bedroom slabs turf"
+    ),
+    "ask trench": words_in("bulb bulbs fence post posts road pool pond postholes tent"),
+    "ask trouble": words_in(
+        "printer atm cement ankle telly tv salon radio phone laptop knee boiler shoulder tyre"
+    ),
+    "ask bin": words_in("suitcase cocktail pint kids handbag"),
+    "ask allowed": words_in("coleslaw china microwave pancakes"),
+    "ask help": words_in("birthday shopping reference homework cv"),
+}
+"""Words of another matter, in questions that have the craft's shape."""
+
+
+_CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket buckets stale grams")
+"""With one of these a question is of the craft."""
 
 
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
     if message.context.after_bot:
         return False
+    beside_bins = _BESIDE_BINS.get(kind)
+    if beside_bins is not None and beside_bins.search(plain_text(message)):
+        return True
+    if any(b.known or b.plain for b in message.bins):
+        return False
+    words = frozenset(message.norms)
+    if not words.isdisjoint(_ELSEWHERE.get(kind, ())) and words.isdisjoint(_CRAFT):
+        return True
     of_else = _OF_ELSE.get(kind)
     if of_else is None or message.bins:
         return False

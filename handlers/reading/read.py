@@ -1,15 +1,20 @@
 """The one door: a text and its context in, acts out."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Context, Set, Unsure
+from handlers.reading.acts import Act, Ask, Context, Layer, Observe, Offer, Set, Topic, Unsure
 from handlers.reading.amending import is_asking
+from handlers.reading.asides import is_aside
+from handlers.reading.beside import asked_beside
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
 from handlers.reading.observations import ON_IT
+from handlers.reading.outright import OUTRIGHT, asked_outright
+from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import plain_report
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import asks
+from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.restated import BY_FORM
@@ -51,22 +56,89 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(completed(acts, message))
-    if not (scores.any_may() or context.in_room or context.after_bot):
+    outright = _outright(message)
+    if outright is None and not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
-    sure = scores.sure()
     answer = [act for act in _replied(message, scores) if _believed(act, scores)]
+    sure = _sure_beside(answer, message, scores)
     found: list[Act] = list(answer)
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         found += [act for act in records(message) if _believed(act, scores)]
     if not answer or any(kind.startswith("ask ") for kind in sure):
+        answered = {kind_of(act) for act in answer}
         asked = asks(message, scores, told=bool(found))
-        found += [act for act in asked if _believed(act, scores)]
+        asked = tuple(act for act in asked if not is_aside(kind_of(act), message))
+        found += [a for a in asked if _believed(a, scores) and kind_of(a) not in answered]
     known = {kind_of(act) for act in found}
     unfound = [kind for kind in sure if kind not in known]
     if unfound:
         found += _supplied(unfound, found, message, scores)
+    found += _asked_beside(found, message)
+    if outright is not None:
+        found = _asked(outright, found, message, scores)
     found = without_untold(found, message)
     return asked_first(completed(found, message), message) if found else ()
+
+
+def _outright(message: Message) -> Topic | None:
+    """The topic that a message can only ask about, if it is not of another matter."""
+    topic = asked_outright(message)
+    return None if topic is None or is_aside(f"ask {topic}", message) else topic
+
+
+def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores) -> list[Act]:
+    """What was found, with what can only be asked in place of what one sentence was taken for."""
+    kinds = [kind_of(act) for act in found]
+    if topic == "batch" and "batch" in kinds:
+        return list(found)
+    if f"ask {topic}" not in kinds:
+        asked: Act = replace(filled(question_of(message), topic), rules=(OUTRIGHT,))
+    else:
+        asked = found[kinds.index(f"ask {topic}")]
+    kept = [act for act in found if act is not asked]
+    if len(message.sentences) == 1:
+        taken_for = ASKED_KINDS | {"offer"}
+        if _opens_asking(message):
+            taken_for |= RECORD_KINDS
+        kept = [a for a in kept if kind_of(a) not in taken_for or _is_certain(a, scores)]
+    return [*kept, asked]
+
+
+def _opens_asking(message: Message) -> bool:
+    """ "Has the shed got room for a few kilos": one sentence that asks from its first word."""
+    return message.clauses[0].sense == "ask" or message.norms[0] in ("has", "have", "is", "does")
+
+
+def _is_certain(act: Act, scores: Scores) -> bool:
+    kind = kind_of(act)
+    return kind in ASKED_KINDS - {"ask starter"} and scores.likelihood(kind) >= CERTAIN
+
+
+def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
+    """The questions of a few words that lean on the records found, each topic once."""
+    kinds = frozenset(kind_of(act) for act in found)
+    topics = dict.fromkeys(asked_beside(message, kinds)) if kinds else {}
+    asked = [filled(question_of(message), topic) for topic in topics if f"ask {topic}" not in kinds]
+    seen = next((act.signs for act in found if isinstance(act, Observe)), ())
+    return [replace(a, signs=a.signs or seen) if a.topic == "trouble" else a for a in asked]
+
+
+def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
+    """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
+    sure = scores.sure()
+    if not any(BY_NAME in act.rules for act in answer):
+        return sure
+    offered = any(isinstance(act, Offer) for act in answer)
+    rivals = set(RIVALS)
+    if len(message.sentences) > 1:
+        rivals = {kind for kind in RIVALS if scores.likelihood(kind) < CERTAIN}
+    if offered:
+        rivals.add("decline")
+    return [kind for kind in sure if kind not in rivals]
+
+
+CERTAIN = 0.9
+"""Likelihood from which one answer is believed beside another that is told by a bin's name."""
 
 
 def _supplied(
@@ -114,7 +186,7 @@ def _believed(act: Act, scores: Scores) -> bool:
     return by_form or _is_beyond(act, scores) or scores.may(kind_of(act))
 
 
-_TOLD_BY_FORM = frozenset({BY_FORM, ON_IT})
+_TOLD_BY_FORM = frozenset({BY_FORM, BY_NAME, ON_IT})
 
 
 def _is_beyond(act: Act, scores: Scores) -> bool:

@@ -1,7 +1,6 @@
 """Answers and corrections: what leans on an earlier message, a reminder or an offer."""
 
 from collections.abc import Callable, Sequence
-from datetime import date
 
 from handlers.reading.acts import Accept, Act, Amend, Decline, Done, Later, Offer, Retract, Set
 from handlers.reading.amending import (
@@ -15,9 +14,10 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.asides import is_aside
-from handlers.reading.doers import is_sender
 from handlers.reading.leaning import adds, another_doer, another_number, more
 from handlers.reading.message import Message
+from handlers.reading.passing import CUES as OF_PASSING
+from handlers.reading.passing import coming, passed_on, taker
 from handlers.reading.restated import CUES, restated
 from handlers.reading.reweighed import CUES as OF_WEIGHING
 from handlers.reading.reweighed import reweighed
@@ -58,8 +58,8 @@ def replies(message: Message, may: Callable[[str], bool] | None = None) -> tuple
 
 
 def certain(message: Message) -> tuple[Act, ...]:
-    """What is a reply by its form alone: a setting, or a figure put right."""
-    return _first(message, _READERS[:2])
+    """What is a reply by its form alone: a setting, a figure put right, a bin named as passing."""
+    return _first(message, _READERS[:3])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -81,12 +81,8 @@ def bin_meant(message: Message) -> str | None:
     return names[0] if names else None
 
 
-def coming(message: Message) -> date | None:
-    """The day that lies ahead, where one is said."""
-    for day in message.days:
-        if not day.aside or message.norms[day.start - 1] == "from":
-            return day.past if day.past >= message.today else day.future
-    return None
+def _passed_on(message: Message, _text: str) -> Act | None:
+    return passed_on(message)
 
 
 def _amend(message: Message, text: str) -> Amend | None:
@@ -111,12 +107,6 @@ def _offer(message: Message, text: str) -> Offer | None:
         on=coming(message),
         rules=("a bin is to pass on",),
     )
-
-
-def taker(message: Message) -> str | None:
-    """The member, other than the sender, whom an offer names."""
-    others = [m.name for m in message.members if not m.owner and not is_sender(message, m.name)]
-    return others[0] if others else None
 
 
 def _is_denied(message: Message) -> bool:
@@ -225,6 +215,7 @@ _READERS: tuple[_Reader, ...] = (
         "",
     ),
     (_restated, CUES | OF_WEIGHING, ""),
+    (_passed_on, OF_PASSING, ""),
     (
         retract,
         words_in(

@@ -33,9 +33,10 @@ from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
 from handlers.reading.ofwhat import is_drawn, is_level
 from handlers.reading.opened import is_several, open_from
+from handlers.reading.passing import coming, taker
 from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
-from handlers.reading.replies import bin_meant, coming, is_consent, put_off_by, taker
+from handlers.reading.replies import bin_meant, is_consent, put_off_by
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from

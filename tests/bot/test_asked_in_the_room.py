@@ -73,3 +73,10 @@ async def test_planting_is_told_of_the_bin_that_is_in_the_ground(room: TalkingRo
     )
     assert planted.endswith("plant where the blue bin was buried (ines)")
     assert "\n" not in planted
+
+
+async def test_advice_is_given_once_for_what_is_seen_and_asked_in_one_breath(
+    room: TalkingRoom,
+) -> None:
+    said = await heard(room, OPEN, "the blue bin smells of rotten eggs, any advice?")
+    assert said.count("Most likely") == 1

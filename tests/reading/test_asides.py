@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Decline, Later, Retract
+from handlers.reading.acts import Ask, Decline, Later, Retract
 from tests.reading.context import acts
 
 
@@ -14,7 +14,16 @@ from tests.reading.context import acts
      "scratch that, Thursday suits the band", "take that down from the gate",
      "ignore what I said about the neighbours", "wipe that grin off your face",
      "undo that bottom button", "homework done, tea next", "give us a bell after choir",
-     "no can do, play without me"],
+     "no can do, play without me",
+     "no can do on the jumble stall, I'm at work", "going to have to pass on kayaking",
+     "count me out for snooker", "can't take any more jokes",
+     "happy to take photos at the fete", "dibs! window seat",
+     "not possible for me to sing this time", "I'd rather not be in the photo, thanks",
+     "could anyone take over the tombola?", "whose turn is it to phone the plumber?",
+     "who's teaching in the shed this week?", "who elected Ines chief of everything",
+     "how many kilos has the puppy put on this month?", "how much have we raised so far this year?",
+     "what dose of syrup for a child of 14 kilos?", "how much seed for 6 square metres of bed?",
+     "how many days left on the library books?", "what's wrong with the printer, it stinks"],
 )  # fmt: skip
 def test_what_is_between_people_is_no_answer(text: str) -> None:
     assert acts(text) == ()
@@ -29,6 +38,9 @@ def test_what_is_between_people_is_no_answer(text: str) -> None:
         ("remind me tomorrow", Later),
         ("ignore what I said about the 3 kg", Retract),
         ("scratch that", Retract),
+        ("no can do on the shed, sorry", Decline),
+        ("whose turn is it to drain bin 3?", Ask),
+        ("how many grams of bran for a child's fist of scraps?", Ask),
     ],
 )
 def test_what_is_ours_is_answered(text: str, kind: type) -> None:

@@ -1,0 +1,43 @@
+"""Questions of a few words, in the same breath as a record."""
+
+import pytest
+
+from handlers.reading.acts import Ask, Batch, Drain, Layer, Observe, Seal, Topic
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    ("text", "record", "topic"),
+    [
+        ("the shed smells of rotten eggs, any advice", Observe, "trouble"),
+        ("there are maggots in bin 3, kindly advise", Observe, "trouble"),
+        ("bin 3 has black mould on the lid and I'm at a loss", Observe, "trouble"),
+        ("1 kg of mackerel in the shed, and now I fret, will it draw rats?", Layer, "trouble"),
+        ("mixed 3 kg of bran today, how soon may we use it?", Batch, "due"),
+        ("sealed the shed, not sure what day I may open it", Seal, "due"),
+        ("put 2 kg of peel in bin 3, no idea what number of scoops that wants", Layer, "dose"),
+        ("1 kg of peel in the shed, so what am I on now?", Layer, "totals"),
+        ("another 2 kg of peel to bin 3, full yet?", Layer, "bin"),
+        ("1 kg of mussels in bin 3. shells too?", Layer, "allowed"),
+    ],
+)
+def test_a_record_says_what_the_few_words_beside_it_ask(
+    text: str, record: type, topic: Topic
+) -> None:
+    told = acts(text)
+    assert [type(act) for act in told] == [record, Ask]
+    assert isinstance(told[1], Ask)
+    assert told[1].topic == topic
+
+
+@pytest.mark.parametrize(
+    ("text", "record"),
+    [
+        ("bin 3 smells rotten again and there are flies. Why do I even bother", Observe),
+        ("drained 300 ml from bin 3, how time flies", Drain),
+        ("sealed the shed, the earliest of us all this month", Seal),
+        ("1 kg of mussels in bin 3, shells too", Layer),
+    ],
+)
+def test_a_sigh_beside_a_record_asks_nothing(text: str, record: type) -> None:
+    assert [type(act) for act in acts(text)] == [record]

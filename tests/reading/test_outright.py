@@ -1,0 +1,52 @@
+"""Questions whose words can ask about nothing but the craft, and talk that sounds like them."""
+
+import pytest
+
+from handlers.reading.acts import Ask, Topic
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    ("text", "topic"),
+    [
+        ("could we have the steps for the starter, my class wants to try", "batch"),
+        ("how many cups of water go into 4 kg of bran", "batch"),
+        ("is oat bran fine in place of wheat when I mix the starter", "batch"),
+        ("less bran in winter or more?", "dose"),
+        ("can you overdo the starter?", "dose"),
+        ("one handful per layer, is that about right?", "dose"),
+        ("are we supposed to be draining anything tonight?", "due"),
+        ("how many nights till the shed can be opened?", "due"),
+        ("will bin 3 want seeing to while I'm in Wales?", "due"),
+        ("do I line the pit with anything?", "trench"),
+        ("what width of ditch does one bin want?", "trench"),
+        ("how packed is bin 3?", "bin"),
+        ("has bin 3 got space for a couple kg of melon rinds", "bin"),
+        ("how many more layers will our bran do?", "starter"),
+        ("someone tell me what's due this week, the sheet got wet", "due"),
+        ("has the shed got room for a bag of windfalls?", "bin"),
+        ("stats for bin 3 please", "totals"),
+        ("is cling film a strict no?", "allowed"),
+        ("the runnings on my ferns, neat or thinned?", "dilution"),
+        ("after Ruth, who is it?", "custody"),
+        ("what do I type once I've drained one?", "help"),
+    ],
+)
+def test_a_question_in_the_crafts_own_words_is_asked(text: str, topic: Topic) -> None:
+    assert [act.topic for act in acts(text) if isinstance(act, Ask)] == [topic]
+    assert all(isinstance(act, Ask) for act in acts(text))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the steps to the bran mill are shut",
+        "less sugar in summer or more?",
+        "is football a strict no at your place then",
+        "has the shed got room for a few more guests?",
+        "after Ruth who gets the shower",
+        "what do I type in the crossword, seven letters",
+    ],
+)
+def test_talk_that_sounds_like_one_asks_nothing(text: str) -> None:
+    assert acts(text) == ()

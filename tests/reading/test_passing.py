@@ -1,0 +1,65 @@
+"""A bin's name as the thing taken, refused, passed on or asked for, and its false twins."""
+
+from datetime import date
+
+import pytest
+
+from handlers.reading.acts import Accept, Act, Ask, Decline, Offer
+from tests.reading.context import acts
+
+
+def told(text: str) -> tuple[Act, ...]:
+    return acts(text, bins=("shed", "Agnes", "bin 3", "plum"), members=("ruth", "kofi"))
+
+
+@pytest.mark.parametrize(
+    ("text", "act"),
+    [
+        ("Agnes is coming to us, we've cleared the porch", Accept(bin="Agnes")),
+        ("Plum can winter with us", Accept(bin="plum")),
+        ("put my name down for bin 3", Accept(bin="bin 3")),
+        ("the shed is no bother, there's space by the boiler", Accept(bin="shed")),
+        ("yes to plum, no to any of the lids", Accept(bin="plum")),
+        ("Ruth's agreed to bin 3", Accept(bin="bin 3")),
+        ("plum's under our roof now", Accept(bin="plum")),
+        ("hard pass on Agnes, I've a newborn", Decline(bin="Agnes")),
+        ("Ruth's not up for plum, she's on lates", Decline(bin="plum")),
+        ("leave her off bin 3 for now, Ruth says", Decline(bin="bin 3")),
+        ("find another mug for plum", Decline(bin="plum")),
+        ("I've done my stint with the shed", Decline(bin="shed")),
+        ("please don't palm Agnes off on me", Decline(bin="Agnes")),
+        ("Agnes is going begging", Offer(bin="Agnes")),
+        ("plum's up for grabs", Offer(bin="plum")),
+        ("the job's moved me north so Agnes needs somewhere to live", Offer(bin="Agnes")),
+        ("we've no more room for plum, any takers?", Offer(bin="plum")),
+        ("can't keep Agnes past the spring, who'd like her?", Offer(bin="Agnes")),
+        ("who fancies bin 3?", Offer(bin="bin 3")),
+        ("in whose cellar is plum now?", Ask(topic="custody", bin="plum")),
+        ("has bin 3 been picked up?", Ask(topic="custody", bin="bin 3")),
+    ],
+)
+def test_a_bin_is_taken_refused_or_offered_by_its_name(text: str, act: Act) -> None:
+    (found,) = told(text)
+    assert type(found) is type(act)
+    assert getattr(found, "bin", None) == getattr(act, "bin", None)
+
+
+def test_the_day_it_is_taken_from_is_read() -> None:
+    (found,) = told("yes to plum, from Friday")
+    assert isinstance(found, Accept)
+    assert found.on == date(2026, 6, 19)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Agnes is coming to us for lunch on Sunday",
+        "a bag of coats in the shed going spare",
+        "the post at the shed is going begging",
+        "who fancies a pint after?",
+        "free to a good home: one plum sofa",
+        "yes to plum jam",
+    ],
+)
+def test_other_things_taken_and_offered_are_no_bins(text: str) -> None:
+    assert told(text) == ()
