@@ -23,7 +23,7 @@ from handlers.reading.sethours import CUES as OF_HOURS
 from handlers.reading.sethours import hours_set
 from handlers.reading.settings import setting_of
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import zone_named
+from handlers.reading.wishes import pounds_of
 from handlers.reading.wording import (
     ACCEPTING,
     ACCEPTING_BARE,
@@ -35,6 +35,7 @@ from handlers.reading.wording import (
     OFFERING,
     first_in,
 )
+from handlers.reading.zones import zone_named
 
 REPLY_KINDS = frozenset(
     each.act for each in (Set, Retract, Later, Amend, Done, Decline, Offer, Accept)
@@ -205,6 +206,8 @@ def _set(message: Message, text: str) -> Set | None:
     if _measures(message):
         return None
     found = setting_of(text, to_bot=bool(message.bot) or message.context.after_bot)
+    if found == ("units", "pounds"):
+        found = "units", pounds_of(message)
     found = found or hours_set(message) or zone_named(message)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 

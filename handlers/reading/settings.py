@@ -42,8 +42,8 @@ _SETTINGS = (
     ("soil", re.compile(
         _CHANGE + r"soil(?: parts| ratio)? (?:to |at |: )?(?P<value>\d{1,2})(?: parts)?\b")),
     ("units", re.compile(
-        r"\b(?:set|change|switch|use|make|put|go|back|speak|show|talk|using|want|prefer)\b(?: "
-        r"\S+){0,4}? "
+        r"\b(?:set|change|switch|use|make|put|go|back|speak|show|talk|using|want|prefer)\b"
+        r"(?: (?!for\b|against\b|than\b)\S+){0,4}? "
         r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|kilos|"
         r"kg|pounds|lbs)"
         r"(?: units| measures| gallons| please| again| system|$)")),
@@ -56,14 +56,16 @@ _SETTINGS = (
         r"\b(?:quiet|silent|quiet time|night)(?: hours| time)? (?:to |are |is |from |between |: |"
         r"= |should be )*"
         r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)? ?(?:to|-|until|till|and) ?\d{1,2}(?::\d\d)? "
-        r"?(?:am|pm)?)")),
+        r"?(?:am|pm)?)(?! (?:on|in|at) (?:the|a)\b(?! (?:group|room|chat)))")),
     ("quiet hours", re.compile(
         r"^(?:please )?(?:set )?(?:the |our )?quiet hours (?:to |from |are |at )?"
         r"(?P<value>\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?)$")),
     ("reminders", re.compile(
-        r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b")),
+        r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b"
+        r"(?! (?:for|of|about|on)\b)")),
     ("reminders", re.compile(
-        r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b")),
+        r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b"
+        r"(?! (?:for|of|about|on)\b)")),
     ("reminder time", re.compile(
         r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
         r"for |by |from |out at )+"
@@ -95,8 +97,7 @@ _SETTINGS = (
         r"(?:the )?(?P<value>spoon|weight)")),
 )  # fmt: skip
 _SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric",
-            "pounds": "us",
-            "lbs": "us", "spoons": "spoon", "weights": "weight"}  # fmt: skip
+            "lbs": "pounds", "spoons": "spoon", "weights": "weight"}  # fmt: skip
 _LATE = re.compile(r" ?(?:in the (?:afternoon|evening)|at night)$")
 _EVENING = re.compile(r"(?<=\d)$")
 """Behind an hour without its half, after which nothing is to be said: one of the evening."""

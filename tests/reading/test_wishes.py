@@ -2,7 +2,6 @@
 
 import pytest
 
-from handlers.reading.acts import Set
 from handlers.reading.message import read_message
 from handlers.reading.wishes import wish_of
 from tests.reading.context import group
@@ -20,23 +19,76 @@ from tests.reading.context import group
         ("switch the nagging back on", "reminders", "on"),
         ("we moved the group to Irish time", "zone", "Europe/Dublin"),
         ("use the clock of Paris and not London", "zone", "Europe/Paris"),
+        ("swap us over to Cape Town time", "zone", "Africa/Johannesburg"),
+        ("the clock is an hour out, we're in Swansea", "zone", "Europe/London"),
+        ("put the group on Port of Spain for the time", "zone", "America/Port_of_Spain"),
+        ("could we have it in ounces from here on", "units", "imperial"),
+        ("cups and pounds for this lot", "units", "us"),
+        ("quit giving us litres, pints would be kinder", "units", "imperial"),
+        ("can we have reminders at 7 instead", "reminder time", "07:00"),
+        ("evenings for the reminders, about 7", "reminder time", "19:00"),
+        ("let the morning bulletin go out at 6:30", "reminder time", "06:30"),
+        ("knock off the 6am messages, begin at 8", "reminder time", "08:00"),
+        ("nudge us after supper from now on", "reminder time", "19:00"),
+        ("no more pings before nine", "quiet before", "09:00"),
+        ("nae pings efter ten at night", "quiet after", "22:00"),
+        ("not a peep from 10 to 6", "quiet hours", "22:00-06:00"),
+        ("ping us only between 9 and 8", "quiet hours", "20:00-09:00"),
+        ("ferment for three weeks in winter please", "ferment days", "21"),
     ],
 )
 def test_a_wish_is_a_setting_and_its_value(text: str, what: str, value: str) -> None:
-    found = wish_of(read_message(text, group()))
-    assert isinstance(found, Set)
-    assert (found.what, found.value) == (what, value)
+    assert wished(text) == (what, value)
+
+
+@pytest.mark.parametrize(
+    ("text", "what"),
+    [
+        ("write to us in Yoruba", "language"),
+        ("put the day before the month, dd/mm", "dates"),
+        ("remind us on Mondays", "reminder days"),
+        ("weekdays only for the nagging", "reminder days"),
+        ("have the nudge come the day before", "reminder days"),
+        ("make the reminders every four days", "reminder days"),
+        ("turn off the reminders for the shed bin", "some reminders"),
+        ("remind Ines and leave me out", "some reminders"),
+        ("make the rota two weeks each", "rota"),
+        ("ten days per keeper", "rota"),
+        ("put Ruth in charge of the shed bin", "keeper"),
+    ],
+)
+def test_a_wish_for_what_cannot_be_set_is_told_apart(text: str, what: str) -> None:
+    found = wished(text)
+    assert found is not None
+    assert found[0] == what
+
+
+def test_each_sentence_is_read_by_itself() -> None:
+    said = "650 g to bin 3. Also, could the reminders be at 8 not 6"
+    assert wished(said) == ("reminder time", "08:00")
+
+
+def test_what_has_no_name_is_a_wish_where_the_bot_is_asked() -> None:
+    assert wished("bot, call us the Chapel Rotters") == ("other", "bot, call us the Chapel Rotters")
+    assert wished("call us the Chapel Rotters") is None
 
 
 @pytest.mark.parametrize(
     "text",
     [
-        "write to us a little less often",
-        "remind us on Mondays",
         "remind me to lock up at 18:00",
-        "make the rota two weeks each",
         "we had a lovely time in Paris",
+        "text me at noon rather than 8",
+        "let them know at 7pm if you're coming",
+        "set the boiler to 18",
+        "move gym to 7 in the evening",
+        "whose turn is it on the rota",
     ],
 )
-def test_what_names_no_setting_that_we_have_sets_nothing(text: str) -> None:
-    assert wish_of(read_message(text, group())) is None
+def test_what_names_no_setting_sets_nothing(text: str) -> None:
+    assert wished(text) is None
+
+
+def wished(text: str) -> tuple[str, str] | None:
+    found = wish_of(read_message(text, group()))
+    return None if found is None else (found.what, found.value)
