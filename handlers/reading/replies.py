@@ -23,7 +23,7 @@ from handlers.reading.sethours import CUES as OF_HOURS
 from handlers.reading.sethours import hours_set
 from handlers.reading.settings import setting_of
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import pounds_of
+from handlers.reading.wishes import is_to_bot, pounds_of
 from handlers.reading.wording import (
     ACCEPTING,
     ACCEPTING_BARE,
@@ -205,7 +205,7 @@ def _measures(message: Message) -> bool:
 def _set(message: Message, text: str) -> Set | None:
     if _measures(message):
         return None
-    found = setting_of(text, to_bot=bool(message.bot) or message.context.after_bot)
+    found = setting_of(text, to_bot=is_to_bot(message))
     if found == ("units", "pounds"):
         found = "units", pounds_of(message)
     found = found or hours_set(message) or zone_named(message)
@@ -216,7 +216,7 @@ _READERS: tuple[_Reader, ...] = (
     (
         _set,
         words_in(
-            "unit units metric imperial us american british kilos kg pounds lbs zone timezone "
+            "unit units metric imperial us american british kilos kg grams litres liters pounds lbs ounces oz pints quarts zone timezone "
             "clock "
             "quiet silent night reminder reminders remind nagging habit dose dosing dosage doses "
             "spoon spoons weight dilution ferment fermenting fermentation planting soil "

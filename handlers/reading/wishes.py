@@ -40,7 +40,9 @@ _SWITCHED = words_in("turn switch put turned switched")
 _INSTEAD = words_in(
     "not no none never nae nuh dont without instead rather than nicht pas nada quit stop drop knock"
 )
-_ENDS = frozenset({".", ",", "!", "?", ";", "\n", "—", "(", ")", "make", "use", "do", "but"})
+_ENDS = frozenset(
+    {".", ",", "!", "?", ";", "\n", "—", "(", ")", "make", "use", "do", "but", "back"}
+)
 _TURNS = words_in("rota roster rotation keepers keeping handover handovers duty per")
 _KEEPER = words_in("keeper incharge charge keeps")
 _LANGUAGES = words_in(
@@ -82,11 +84,12 @@ def _parts(message: Message) -> list[Message]:
     """Its sentences one by one, if there are several: a bin of another one is not meant."""
     if len(message.sentences) < 2:
         return []
-    context = replace(message.context, to_bot=_is_to_bot(message))
+    context = replace(message.context, to_bot=is_to_bot(message))
     return [read_message(message.text(s.start, s.end), context) for s in message.sentences]
 
 
-def _is_to_bot(message: Message) -> bool:
+def is_to_bot(message: Message) -> bool:
+    """Whether the bot is spoken to."""
     return bool(message.bot) or message.context.to_bot or message.context.after_bot
 
 
@@ -144,7 +147,7 @@ def _speaks(message: Message) -> bool:
     """Whether it is about what the bot says, and not what a neighbour says."""
     if not _REMINDING.isdisjoint(message.norms):
         return True
-    of_all = _is_to_bot(message) or not _US.isdisjoint(message.norms)
+    of_all = is_to_bot(message) or not _US.isdisjoint(message.norms)
     return of_all and not _SPEAKING.isdisjoint(message.norms)
 
 
@@ -231,7 +234,7 @@ def pounds_of(message: Message) -> str:
 
 def _other(message: Message, said: Sequence[str]) -> _Found:
     """What the bot is asked by name: the hour at which it speaks, or what it has no setting for."""
-    if not _is_to_bot(message) or any(a.quantity in ("mass", "volume") for a in message.amounts):
+    if not is_to_bot(message) or any(a.quantity in ("mass", "volume") for a in message.amounts):
         return None
     return hours_wanted(message, said) or ("other", _words(message))
 
