@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 from datetime import time
+from itertools import pairwise
 from typing import NamedTuple
 
 from handlers.reading.amending import word_count
@@ -47,9 +48,16 @@ def hours_set(message: Message) -> tuple[str, str] | None:
     if any(sentence.asked for sentence in message.sentences[1:]):
         return None
     bounds = _bounds(message)
-    if not bounds or norms[bounds[-1].hour.end :][:2] == ["on", "the"]:
-        return None  # "on the noticeboard"
+    if not bounds or _of_a_place(norms, bounds[-1].hour.end):
+        return None
     return _quiet(message, bounds) or _daily(norms, bounds)
+
+
+def _of_a_place(norms: Sequence[str], end: int) -> bool:
+    """ "Quiet hours at the pool are …", "quiet hours … on the noticeboard"."""
+    pairs = [tuple(norms[end : end + 2])]
+    pairs += [tuple(norms[i + 1 : i + 3]) for i, norm in enumerate(norms) if norm == "hours"]
+    return any(pair in (("on", "the"), ("at", "the"), ("in", "the")) for pair in pairs)
 
 
 def _bounds(message: Message) -> list[_Bound]:
@@ -150,7 +158,11 @@ def hours_wanted(message: Message, said: Sequence[str]) -> tuple[str, str] | Non
 
 
 def _wanted_quiet(norms: Sequence[str], bounds: Sequence[_Bound]) -> tuple[str, str] | None:
-    if _forbids(norms, _SENT | _ROUSING) or not (_QUIET | _HUSHED).isdisjoint(norms):
+    if _of_a_place(norms, len(norms)):
+        return None
+    late_or_early = any(a in _NEVER and b in _BEFORE | _AFTER for a, b in pairwise(norms))
+    hushed = not (_QUIET | _HUSHED).isdisjoint(norms)
+    if hushed or late_or_early or _forbids(norms, _SENT | _ROUSING):
         return _kept_quiet(norms, bounds, forbidden=True)
     if "only" not in norms:
         return None
@@ -165,16 +177,17 @@ def _wanted_quiet(norms: Sequence[str], bounds: Sequence[_Bound]) -> tuple[str, 
     return None
 
 
-_HUSHED = words_in("peep zipped shush disturb pinging texting messaging")
+_HUSHED = words_in("peep zipped schtum shush disturb pinging texting messaging")
 _FROM = words_in("between from")
 
 
 def _wanted_hour(message: Message, said: Sequence[str]) -> tuple[str, str] | None:
     """The hour to remind at: one by the clock, else a part of the day."""
     hours = [bound.hour for bound in _all_hours(message) if said[bound.hour.start]]
-    exact = [_in_its_half(message.norms, said, hour) for hour in hours if not hour.vague]
-    named = [at for norm in said if (at := _named_hour(norm))]
-    found = exact or [hour.at for hour in hours] or named
+    exact = [_in_its_half(message.norms, said, hour) for hour in _to_the_hour(message, hours)]
+    meals = [_MEALS[norm] for norm in said if norm in _MEALS]
+    parts = [PARTS[part] for norm in said if (part := norm.removesuffix("s")) in PARTS]
+    found = exact or meals or [hour.at for hour in hours] or parts
     return ("reminder time", f"{found[0]:%H:%M}") if found else None
 
 
@@ -194,11 +207,19 @@ _LATE = words_in("evening evenings night nights tea teatime supper arvo afternoo
 _EARLY = words_in("morning mornings breakfast dawn")
 
 
-def _named_hour(norm: str) -> time | None:
-    """ "Evenings", "lunchtime", "after tea"."""
-    return _MEALS.get(norm) or PARTS.get(norm.removesuffix("s"))
+def _to_the_hour(message: Message, hours: Sequence[Hour]) -> Sequence[Hour]:
+    """Those told by the clock; "at ten to eight" is one, ten minutes before eight."""
+    exact = [hour for hour in hours if not hour.vague]
+    for first, second in pairwise(exact):
+        minutes = _MINUTES.get(message.norms[first.end - 1])
+        between = message.norms[first.end : second.start]
+        if minutes and between == ["to"] and message.norms[first.start] == "at":
+            at = time((second.at.hour - 1) % 24, 60 - minutes)
+            return [second._replace(start=first.start, at=at)]
+    return exact
 
 
+_MINUTES = {"five": 5, "5": 5, "ten": 10, "10": 10, "twenty": 20, "20": 20}
 _MEALS = {"breakfast": time(8), "teatime": time(17), "tea": time(18), "supper": time(19)}
 
 

@@ -5,9 +5,8 @@ import re
 from handlers.reading.hours import PARTS
 
 _LEAD = (
-    r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|let 's|i 'd|we 'd|we|from now on|,|can we|let us|i want "
-    r"you to|"
-    r"bot|now|so|our|my|the|this group 's) )*"
+    r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|let 's|i 'd|we 'd|we|"
+    r"from now on|,|can we|let us|i want you to|bot|now|so|our|my|the|this group 's) )*"
 )
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _COUNTED = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "ten": 10, "fourteen": 14}
@@ -52,7 +51,7 @@ _SETTINGS = (
         r"(?: (?!(?:for|against|than|not|no|never|without)\b)\S+){0,4}? "
         r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|"
         r"kilos|kg|grams|lit(?:re|er)s|pounds|lbs|ounces|oz|pints|quarts)(?: and [a-z]+)?"
-        r"(?: units| measures| gallons| system|$)")),
+        r"(?: units| measures| gallons| system|(?: ,)? (?:not|rather than|instead of) |$)")),
     ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
                          r"us)\b")),
     ("zone", re.compile(
@@ -92,6 +91,9 @@ _SETTINGS = (
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
         r"pm)?|noon)$")),
     ("habit", re.compile(
+        r"^(?:(?:please|bot|lets|let 's|we) )*(?:dose|measure|weigh)(?: the)?(?: bran| starter)? "
+        r"by (?:the )?(?P<value>spoons?|weight)$")),
+    ("habit", re.compile(
         r"\b(?:go|dose|use|work|measure)\b(?: \S+){0,3}? (?:by )?(?P<value>spoons?|weights?)"
         r"(?: for (?:the )?(?:bran|dose|doses|starter))\b")),
     ("habit", re.compile(
@@ -116,8 +118,8 @@ _TAIL = re.compile(
 _ORDER = re.compile(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
-    r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|dont|ferment|fermenting|"
-    r"fermentation|we)\b"
+    r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|"
+    r"dont|dose|measure|ferment|fermenting|fermentation|we)\b"
 )
 
 

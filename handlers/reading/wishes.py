@@ -71,6 +71,8 @@ _Found = tuple[str, str] | None
 
 def wish_of(message: Message) -> Set | None:
     """The setting that a message asks for in its own words, if it can be told which and to what."""
+    if is_of_old(message):
+        return None
     for part in (*_parts(message), message):
         said = _wanted(part)
         found = next((one for find in _FINDERS if (one := find(part, said))), None)
@@ -86,6 +88,11 @@ def _parts(message: Message) -> list[Message]:
         return []
     context = replace(message.context, to_bot=is_to_bot(message))
     return [read_message(message.text(s.start, s.end), context) for s in message.sentences]
+
+
+def is_of_old(message: Message) -> bool:
+    """ "We used to get the reminders at seven"."""
+    return any(pair == ("used", "to") for pair in pairwise(message.norms))
 
 
 def is_to_bot(message: Message) -> bool:
@@ -249,8 +256,8 @@ _FINDERS: tuple[Callable[[Message, Sequence[str]], _Found], ...] = (
     _of_reminders,
     _ferment,
     _dose,
+    _dates,
     _units,
     _turns,
-    _dates,
 )
 """The first that finds anything is believed."""

@@ -57,7 +57,7 @@ def zone_wanted(said: Sequence[str]) -> tuple[str, str] | None:
     if _CLOCK.isdisjoint(said):
         return None
     zone = _written(said) or _only(said, _is_of_clock) or _only(said, _is_home)
-    if zone is None and not _SETTING.isdisjoint(said):
+    if zone is None and not (_SETTING | _ZONE).isdisjoint(said):
         zone = _only(said, lambda *_: True)
     if zone is None and not _ZONE.isdisjoint(said):
         zone = ""

@@ -1,10 +1,14 @@
 """Settings asked for in free words."""
 
+from zoneinfo import ZoneInfo
+
 import pytest
 
+from handlers.reading.acts import Set
 from handlers.reading.message import read_message
+from handlers.reading.replies import certain
 from handlers.reading.wishes import wish_of
-from tests.reading.context import group
+from tests.reading.context import acts, group
 
 
 @pytest.mark.parametrize(
@@ -32,6 +36,8 @@ from tests.reading.context import group
         ("nudge us after supper from now on", "reminder time", "19:00"),
         ("no more pings before nine", "quiet before", "09:00"),
         ("nae pings efter ten at night", "quiet after", "22:00"),
+        ("could the daily reminder land at ten to eight", "reminder time", "07:50"),
+        ("evenings are hopeless, remind us at breakfast", "reminder time", "08:00"),
         ("not a peep from 10 to 6", "quiet hours", "22:00-06:00"),
         ("ping us only between 9 and 8", "quiet hours", "20:00-09:00"),
         ("ferment for three weeks in winter please", "ferment days", "21"),
@@ -83,6 +89,8 @@ def test_what_has_no_name_is_a_wish_where_the_bot_is_asked() -> None:
         "set the boiler to 18",
         "move gym to 7 in the evening",
         "whose turn is it on the rota",
+        "we used to have the reminders in kilos",
+        "quiet hours at the pool are ten to eight",
     ],
 )
 def test_what_names_no_setting_sets_nothing(text: str) -> None:
@@ -92,3 +100,39 @@ def test_what_names_no_setting_sets_nothing(text: str) -> None:
 def wished(text: str) -> tuple[str, str] | None:
     found = wish_of(read_message(text, group()))
     return None if found is None else (found.what, found.value)
+
+
+@pytest.mark.parametrize(
+    ("text", "what", "value"),
+    [
+        ("let's do metric from now on", "units", "metric"),
+        ("bot, use pounds not kilos", "units", "imperial"),
+        ("bot, I'd like it in ounces", "units", "imperial"),
+        ("fermentation time: 18 days", "ferment days", "18"),
+        ("make the fermenting time three weeks now it's winter", "ferment days", "21"),
+        ("we ferment for two weeks from now on", "ferment days", "14"),
+        ("dose by weight from now on please", "habit", "weight"),
+    ],
+)
+def test_plain_orders_need_no_score(text: str, what: str, value: str) -> None:
+    assert certain(read_message(text, group())) == (Set(what=what, value=value),)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "mine fermented for three weeks last winter",
+        "I train by weight from now on",
+        "bot, show April against May for kilos",
+        "set the oven to 180",
+        "the phone's language has gone to Finnish",
+        "units at the trading estate are going for a song",
+    ],
+)
+def test_orders_of_other_things_set_nothing(text: str) -> None:
+    assert not any(isinstance(act, Set) for act in acts(text))
+
+
+def test_whose_pounds_they_are_goes_by_the_clock() -> None:
+    boston = group(zone=ZoneInfo("America/New_York"))
+    assert certain(read_message("bot, use pounds", boston)) == (Set(what="units", value="us"),)
