@@ -24,7 +24,7 @@ from handlers.reading.sethours import hours_set
 from handlers.reading.settings import setting_of
 from handlers.reading.turntaking import turns_set
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import is_of_old, is_to_bot, pounds_of
+from handlers.reading.wishes import LANGUAGES, asked_by_name, is_of_old, is_to_bot, pounds_of
 from handlers.reading.wording import (
     ACCEPTING,
     ACCEPTING_BARE,
@@ -210,6 +210,7 @@ def _set(message: Message, text: str) -> Set | None:
     if found == ("units", "pounds"):
         found = "units", pounds_of(message)
     found = found or hours_set(message) or zone_named(message) or turns_set(message)
+    found = found or asked_by_name(message)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
 
@@ -217,15 +218,16 @@ _READERS: tuple[_Reader, ...] = (
     (
         _set,
         words_in(
-            "unit units metric imperial us american british kilos kg grams litres "
-            "liters pounds lbs ounces oz pints quarts zone timezone "
+            "unit units metric imperial us american british kilos kilograms kg grams litres "
+            "liters pounds lbs ounces oz pints quarts gallons zone timezone "
             "clock "
             "quiet silent night reminder reminders remind nagging habit dose dosing dosage doses "
             "spoon spoons weight dilution ferment fermenting fermentation planting soil "
             "calendar recipe nitrogen trench trenches rota roster rotation per "
             "keepers keeping keeps"
         )
-        | OF_HOURS,
+        | OF_HOURS
+        | LANGUAGES,
         "",
     ),
     (_restated, CUES, ""),

@@ -220,7 +220,8 @@ def _to_the_hour(message: Message, hours: Sequence[Hour]) -> Sequence[Hour]:
 
 
 _MINUTES = {"five": 5, "5": 5, "ten": 10, "10": 10, "twenty": 20, "20": 20}
-_MEALS = {"breakfast": time(8), "teatime": time(17), "tea": time(18), "supper": time(19)}
+_MEALS = {"breakfast": time(8), "teatime": time(17), "tea": time(18), "supper": time(19),
+          "suppertime": time(19), "dinnertime": time(18)}  # fmt: skip
 
 
 def _all_hours(message: Message) -> Sequence[_Bound]:

@@ -42,16 +42,23 @@ _SETTINGS = (
         rf"^(?:(?:please|bot|lets|let us|we|we should|we will) )*ferment "
         rf"(?:everything |them |bins |all bins )?for (?P<value>{_SOME_DAYS} (?:weeks?|days))"
         r"(?: in (?:winter|summer|the (?:cold|warm)))?$")),
+    ("ferment days", re.compile(
+        rf"^(?:the |our |all )?(?:bins|everything) (?:to|should|will|must|shall) ferment "
+        rf"(?:for )?(?P<value>{_SOME_DAYS} (?:weeks?|days))$")),
     ("planting days", re.compile(
         _CHANGE + r"planting (?:days|wait|time) (?:to |at |: )?(?P<value>\d{1,3}(?: weeks?)?)\b")),
     ("soil", re.compile(
         _CHANGE + r"soil(?: parts| ratio)? (?:to |at |: )?(?P<value>\d{1,2})(?: parts)?\b")),
     ("units", re.compile(
-        r"\b(?:set|change|switch|use|make|put|go|back|speak|show|talk|using|want|prefer|do|like|have|give)\b"
+        r"\b(?:set|change|switch|use|make|put|go|back|speak|show|talk|using|want|prefer|do|like|have|give|"
+        r"count|reckon|answer|write)\b"
         r"(?: (?!(?:for|against|than|not|no|never|without)\b)\S+){0,4}? "
         r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|"
-        r"kilos|kg|grams|lit(?:re|er)s|pounds|lbs|ounces|oz|pints|quarts)(?: and [a-z]+)?"
+        r"kilos|kilograms|kg|grams|lit(?:re|er)s|pounds|lbs|ounces|oz|pints|quarts|gallons)"
+        r"(?: and [a-z]+)?"
         r"(?: units| measures| gallons| system|(?: ,)? (?:not|rather than|instead of) |$)")),
+    ("units", re.compile(
+        r"^(?P<value>metric|imperial|kilos|kilograms|kg|pounds|lbs)(?: and [a-z]+)? only$")),
     ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
                          r"us)\b")),
     ("zone", re.compile(
@@ -94,6 +101,9 @@ _SETTINGS = (
         r"^(?:(?:please|bot|lets|let 's|we) )*(?:dose|measure|weigh)(?: the)?(?: bran| starter)? "
         r"by (?:the )?(?P<value>spoons?|weight)$")),
     ("habit", re.compile(
+        r"^(?:the )?(?P<value>spoon|weight) habit(?: for (?:the )?(?:bran|dosing|doses|"
+        r"starter))?$")),
+    ("habit", re.compile(
         r"\b(?:go|dose|use|work|measure)\b(?: \S+){0,3}? (?:by )?(?P<value>spoons?|weights?)"
         r"(?: for (?:the )?(?:bran|dose|doses|starter))\b")),
     ("habit", re.compile(
@@ -105,8 +115,8 @@ _SETTINGS = (
         r"(?:the )?(?P<value>spoon|weight)")),
 )  # fmt: skip
 _SPELLED = {"american": "us", "british": "imperial", "quarts": "us",
-            **dict.fromkeys(("kilos", "kg", "grams", "litres", "liters"), "metric"),
-            **dict.fromkeys(("lbs", "ounces", "oz", "pints"), "pounds"),
+            **dict.fromkeys(("kilos", "kilograms", "kg", "grams", "litres", "liters"), "metric"),
+            **dict.fromkeys(("lbs", "ounces", "oz", "pints", "gallons"), "pounds"),
             "spoons": "spoon", "weights": "weight"}  # fmt: skip
 _LATE = re.compile(r" ?(?:in the (?:afternoon|evening)|at night)$")
 _EVENING = re.compile(r"(?<=\d)$")
@@ -119,7 +129,8 @@ _ORDER = re.compile(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
     r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|"
-    r"dont|dose|measure|ferment|fermenting|fermentation|we)\b"
+    r"dont|dose|measure|weight|spoon|bins|everything|count|answer|write|metric|imperial|kilos|"
+    r"kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
 )
 
 

@@ -93,7 +93,7 @@ _QUIT = re.compile(
 )
 _OVER = re.compile(
     rf"^(?:can we |lets |let us |we )?(?:end|stop|cancel|scrap|drop|finish|abandon|delete) "
-    rf"{_ROTA}{_OF_BIN}$|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|"
+    rf"{_ROTA}{_OF_BIN}{_REASON}|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|"
     rf"'s) over$"
 )
 _MINE = r"(?:my|this|next|that)(?: coming| next)? (?:week|turn|go|days?|slot|fortnight|month)"
@@ -144,11 +144,14 @@ def turntaking(message: Message) -> Iterator[Found]:
 
 def turns_set(message: Message) -> tuple[str, str] | None:
     """The rota that a message settles or changes, as a setting of the group."""
+    if _WORDS.isdisjoint(message.norms):
+        return None
     plans = (found.plan for found in turntaking(message))
     said = message.text(0, len(message.words))
     return next((("rota", said) for plan in plans if isinstance(plan, _SETTLED)), None)
 
 
+_WORDS = words_in("rota roster rotation per keepers keeping keeps")
 _SETTLED = (Rota, Joining, Quitting, Rearranged, RotaOver)
 
 

@@ -45,7 +45,7 @@ _ENDS = frozenset(
 )
 _TURNS = words_in("rota roster rotation keepers keeping handover handovers duty per")
 _KEEPER = words_in("keeper incharge charge keeps")
-_LANGUAGES = words_in(
+LANGUAGES = words_in(
     "english french german dutch spanish italian portuguese irish gaelic welsh scots polish "
     "swedish danish norwegian finnish greek turkish russian ukrainian arabic hebrew hindi urdu "
     "bengali tamil punjabi swahili afrikaans zulu xhosa yoruba igbo hausa pidgin patois creole "
@@ -84,10 +84,35 @@ def wish_of(message: Message) -> Set | None:
 
 def _parts(message: Message) -> list[Message]:
     """Its sentences one by one, if there are several: a bin of another one is not meant."""
-    if len(message.sentences) < 2:
+    if not 1 < len(message.sentences) <= _MOST_SENTENCES:
         return []
     context = replace(message.context, to_bot=is_to_bot(message))
     return [read_message(message.text(s.start, s.end), context) for s in message.sentences]
+
+
+_MOST_SENTENCES = 8
+
+
+def asked_by_name(message: Message) -> _Found:
+    """What the bot is asked by its name, in words that no score is needed for."""
+    if not message.bot or message.sentences[0].asked:
+        return None
+    said = _wanted(message)
+    if not _ANSWERING.isdisjoint(said) and any(
+        a == "in" and b in LANGUAGES for a, b in pairwise(said)
+    ):
+        return _language(message, said)
+    rhythm = not _RECURRING.isdisjoint(message.norms) or ("a", "week") in pairwise(message.norms)
+    named = not _REMINDERS.isdisjoint(message.norms)
+    return _of_reminders(message, said) if rhythm and named else None
+
+
+_ANSWERING = words_in("write reply answer answers speak talk message respond")
+_REMINDERS = words_in("reminders nudge nudges nagging nag ping pings pinging digest")
+_RECURRING = words_in(
+    "mondays tuesdays wednesdays thursdays fridays saturdays sundays weekdays weekends weekly "
+    "fortnightly"
+)
 
 
 def is_of_old(message: Message) -> bool:
@@ -117,7 +142,7 @@ def _zone(_: Message, said: Sequence[str]) -> _Found:
 def _of_reminders(message: Message, said: Sequence[str]) -> _Found:
     """When and of what the bot reminds: it knows one hour for all, and on or off."""
     norms = message.norms
-    if _reminds_of_something(norms):
+    if _reminds_of_something(norms) or _are_of_others(norms):
         return None
     hours = hours_wanted(message, said)
     if hours and hours[0] == "quiet hours":
@@ -180,6 +205,13 @@ def _reminds_of_something(norms: Sequence[str]) -> bool:
     )
 
 
+def _are_of_others(norms: Sequence[str]) -> bool:
+    """ "The reminders from the dentist come at 6:45"."""
+    threes = zip(norms, norms[1:], norms[2:], strict=False)
+    return any(a in _REMINDING and b == "from" and c in _WHOSE for a, b, c in threes)
+
+
+_WHOSE = words_in("the a my her his their")
 _FAR = 12
 """Words behind "remind" among which the deed is named that is not to be forgotten."""
 
@@ -198,7 +230,7 @@ _NO_TURNS = words_in("cant cannot who whose")
 
 
 def _language(_: Message, said: Sequence[str]) -> _Found:
-    named = [norm for norm in said if norm in _LANGUAGES]
+    named = [norm for norm in said if norm in LANGUAGES]
     if not named and "language" not in said:
         return None
     return "language", " and ".join(norm.capitalize() for norm in named)
@@ -230,13 +262,13 @@ def _units(message: Message, said: Sequence[str]) -> _Found:
         return "units", "imperial"
     if _POUNDS.isdisjoint(named) and _AMERICAN.isdisjoint(named):
         return None
-    american = not _AMERICAN.isdisjoint(named) or any(word.text == "US" for word in message.words)
-    return "units", "us" if american else pounds_of(message)
+    return "units", pounds_of(message) if _AMERICAN.isdisjoint(named) else "us"
 
 
 def pounds_of(message: Message) -> str:
     """Whose pounds are meant: the measures of a clock in America, or the imperial ones."""
-    return "us" if message.context.zone.key.startswith("America/") else "imperial"
+    over_there = message.context.zone.key.startswith("America/")
+    return "us" if over_there or any(word.text == "US" for word in message.words) else "imperial"
 
 
 def _other(message: Message, said: Sequence[str]) -> _Found:
