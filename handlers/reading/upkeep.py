@@ -155,7 +155,8 @@ def _rename_bare(phrase: Phrase) -> Rename | None:
     """ "Rename C to Kitchen", where C may be a degree or a letter in other talk."""
     match = _BARE.match(phrase.text)
     bare = match["bare"] if match else ""
-    bin = next((name for name in phrase.message.context.bins if name.casefold() == bare), None)
+    bins = phrase.message.context.bins
+    bin = next((name for name in bins if name.casefold() in (bare, f"bin {bare}")), None)
     if match is None or bin is None:
         return None
     named = _BIN_WORD.match(phrase.said(match, "name").strip(" .!\"'“”"))

@@ -41,7 +41,7 @@ async def test_what_cannot_be_set_is_explained(group: Group, what: str, value: s
         ("reminder days", "comes at|remind us every Friday"),
         ("some reminders", "no reminders till Monday"),
         ("rota", "say it anew"),
-        ("keeper", "I have the shed bin now"),
+        ("keeper", "I've got the shed bin now"),
     ],
 )
 async def test_what_there_is_no_setting_for_is_told_with_what_there_is(

@@ -129,6 +129,7 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("swap my week with Mei please", Swap(to="Mei")),
         ("I can't do my turn", Swap()),
         ("rename Gertie to Kitchen", Rename(bin="Gertie", name="Kitchen")),
+        ("rename 3 to Kitchen", Rename(bin="bin 3", name="Kitchen")),
         ("rename the shed bin to Rosemary", Rename(bin="shed", name="Rosemary")),
         ("call bin 3 the Green Man from now on", Rename(bin="bin 3", name="Green Man")),
         ("retire bin 3", Retire(bin="bin 3")),
