@@ -38,8 +38,8 @@ NOT_HAD: Mapping[str, str] = {
     "rota": "To change a rota say it anew: “rota for the shed bin: Ines, Bram, weekly, from "
     "Monday”; turns change hands on that weekday. “Add Mei to the rota” and “take Bram off the "
     "rota” change who is on it.",
-    "keeper": "A keeper takes a bin over: “I've got the shed bin now”; or has it offered: “pass the "
-    "shed bin to Mei”.",
+    "keeper": "A keeper takes a bin over: “I've got the shed bin now”; or has it offered: “pass "
+    "the shed bin to Mei”.",
 }
 """What is asked for and cannot be set, and what there is instead."""
 
