@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from handlers import custody, handover, history, labels, powers, renaming, rota, rules
+from handlers import custody, handover, history, labels, powers, rearranging, renaming, rota, rules
 from handlers.answer import Answer, Turn
 from handlers.reading import communal as said
 from handlers.reading.acts import Decline, Offer
@@ -27,6 +27,8 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             return await rota.joined(plan, turn)
         case said.Quitting():
             return await rota.quitted(plan, turn)
+        case said.Rearranged():
+            return await rearranging.rearranged(plan, turn)
         case said.RotaOver():
             return await rota.ended(plan, turn)
         case said.WhoseTurn():

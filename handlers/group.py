@@ -25,6 +25,25 @@ NAMED = {"metric": "metric", "us": "US", "imperial": "imperial"}
 HABITS = {"spoon": "spoon", "spoons": "spoon", "weight": "weight"}
 
 
+NOT_HAD: Mapping[str, str] = {
+    "language": "I write in English alone.",
+    "dates": "I write days with the month in words, like “Friday 4 December”, and hours from 0 to "
+    "24; that cannot be set.",
+    "reminder days": "I remind on the days when something is due, at {digest}: no other days or "
+    "rhythm can be set. There is “remind us at 18:00”, “no reminders till Monday” and “turn the "
+    "reminders off”; for a day of your own, “remind us every Friday to empty the caddy”.",
+    "some reminders": "I remind the group together of all that is due, and of no bin or member "
+    "apart. Say “later” to what need not be done yet, “no reminders till Monday” or “turn the "
+    "reminders off”.",
+    "rota": "To change a rota say it anew: “rota for the shed bin: Ines, Bram, weekly, from "
+    "Monday”; turns change hands on that weekday. “Add Mei to the rota” and “take Bram off the "
+    "rota” change who is on it.",
+    "keeper": "A keeper takes a bin over: “I've got the shed bin now”; or has it offered: “pass "
+    "the shed bin to Mei”.",
+}
+"""What is asked for and cannot be set, and what there is instead."""
+
+
 async def changed(act: Set, turn: Turn) -> Answer:
     """A setting is changed, or what it can be is said."""
     value = act.value.strip()
@@ -37,9 +56,12 @@ async def changed(act: Set, turn: Turn) -> Answer:
         return await addresses.link(value, turn)
     if change := _CHANGES.get(act.what):
         return change(value, turn)
+    if act.what in NOT_HAD:
+        at = f"{turn.book.room.digest_at:%H:%M}"
+        return Answer(say=NOT_HAD[act.what].format(digest=at))
     return Answer(
-        say="You can set units, zone, habit (spoon or weight), the reminder time, "
-        "quiet hours, turn reminders on or off, and ask for a new calendar link; of the "
+        say="That I cannot set. You can set units, zone, habit (spoon or weight), the reminder "
+        "time, quiet hours, turn reminders on or off, and ask for a new calendar link; of the "
         f"craft: {listed(CHOICES)}."
     )
 
@@ -57,6 +79,10 @@ def _habit(value: str, _: Turn) -> Answer:
 
 
 def _zone(value: str, _: Turn) -> Answer:
+    if not value:
+        return Answer(
+            say="Name the zone of a city near you, like “our time zone is Europe/London”."
+        )
     try:
         zone = ZoneInfo(value).key
     except (ZoneInfoNotFoundError, ValueError, OSError):

@@ -15,6 +15,7 @@ from storage.rows import Bin, Entry, Facts, NewEntry
 
 SHORTEST, LONGEST = 1, 90
 """Days of a turn."""
+HOW_LONG = f"A turn lasts from {SHORTEST} to {LONGEST} days: say how long."
 SHOWN = 4
 """Turns that an answer tells."""
 
@@ -24,13 +25,22 @@ AWAY = "Say “I'm away till Monday” and you are passed over; “can anyone sw
 async def agreed(plan: Rota, turn: Turn) -> Answer:
     """A rota begins, in place of the one there was for the same."""
     if not SHORTEST <= plan.days <= LONGEST:
-        return Answer(say=f"A turn lasts from {SHORTEST} to {LONGEST} days: say how long.")
+        return Answer(say=HOW_LONG)
     bin, refused = await _bin(plan.bin, turn)
     if refused:
         return Answer(say=refused)
-    members = await _members(plan.members, turn)
+    members = await called(plan.members, turn)
     if len(members) < 2:
         return Answer(say="A rota wants two members at least: “rota for the shed bin: …, weekly”.")
+    entries, first = await begun(plan, members, bin, turn)
+    lines = [first, await _unheard(members, turn), AWAY]
+    return Answer(entries=entries, say="\n".join(filter(None, lines)))
+
+
+async def begun(
+    plan: Rota, members: Sequence[str], bin: Bin | None, turn: Turn
+) -> tuple[list[NewEntry], str]:
+    """The entries of a rota, and what its first turns are."""
     start = plan.start or turn.today
     name = bin.name if bin else None
     facts = Facts(words=plan.duty, days=plan.days)
@@ -38,12 +48,11 @@ async def agreed(plan: Rota, turn: Turn) -> Answer:
     entries += [_entry("join", one, name, plan.duty, start, turn) for one in members]
     gone = await absences_known(turn.book, turn.today)
     turns = Turns(start=start, days=plan.days, members=[(m, start) for m in members], gone=gone)
-    stints = turns.until(start + timedelta(days=plan.days * (len(members) - 1)))
-    deed = _deed(plan.duty, bin)
+    ahead = timedelta(days=plan.days * (len(members) - 1))
+    stints = [s for s in turns.until(max(start, turn.today) + ahead) if s.end >= turn.today]
     each = "a day" if plan.days == 1 else _length(plan.days)
-    first = f"Turns to {deed}, {each} each: {_told(stints, turn.today)}."
-    lines = [first, await _unheard(members, turn), AWAY]
-    return Answer(entries=entries, say="\n".join(filter(None, lines)))
+    deed = _deed(plan.duty, bin)
+    return entries, f"Turns to {deed}, {each} each: {_told(stints, turn.today)}."
 
 
 async def _unheard(members: Sequence[str], turn: Turn) -> str:
@@ -83,15 +92,15 @@ async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, str]:
     return known, ""
 
 
-async def _members(names: Sequence[str], turn: Turn) -> list[str]:
+async def called(names: Sequence[str], turn: Turn) -> list[str]:
     """The members of a rota by the names they show; all who are here if none is named."""
     members = await turn.book.members()
     if not names:
         return [member.name for member in members if member.user and member.present]
     found = []
     for name in names:
-        called = known_as(name, members)
-        found.append(called[0].name if called else name)
+        known = known_as(name, members)
+        found.append(known[0].name if known else name)
     return list(dict.fromkeys(found))
 
 
@@ -133,27 +142,27 @@ async def shown(bin: str | None, turn: Turn) -> Answer:
 
 async def joined(plan: Joining, turn: Turn) -> Answer:
     """A member comes to a rota."""
-    one = await _meant(plan.bin, plan.duty, turn)
+    one = await meant(plan.bin, plan.duty, turn)
     if isinstance(one, Answer):
         return one
-    [name] = await _members([plan.member or turn.sender], turn)
+    [name] = await called([plan.member or turn.sender], turn)
     if is_on(one, name):
         return Answer(say=f"{capital(name)} is on that rota already.")
-    entry = _entry("join", name, _name(one), one.duty, turn.today, turn)
+    entry = _entry("join", name, bin_of(one), one.duty, turn.today, turn)
     return Answer(entries=[entry], say=f"{capital(name)} takes turns to {one.deed} now.")
 
 
 async def quitted(plan: Quitting, turn: Turn) -> Answer:
     """A member leaves a rota."""
-    one = await _meant(plan.bin, plan.duty, turn, member=plan.member or turn.sender)
+    one = await meant(plan.bin, plan.duty, turn, member=plan.member or turn.sender)
     if isinstance(one, Answer):
         return one
-    [name] = await _members([plan.member or turn.sender], turn)
+    [name] = await called([plan.member or turn.sender], turn)
     if not is_on(one, name):
         return Answer(say=f"{capital(name)} is not on that rota.")
     before = one.coming(turn.today)
     left = Gone(member=name, first=turn.today, last=date.max, known=turn.today)
-    entry = _entry("quit", name, _name(one), one.duty, turn.today, turn)
+    entry = _entry("quit", name, bin_of(one), one.duty, turn.today, turn)
     now = _moved(name, before, one.coming(turn.today, [left]), one, turn)
     say = f"{capital(name)} takes no more turns to {one.deed}."
     return Answer(entries=[entry], say=" ".join([say, *now]))
@@ -161,18 +170,19 @@ async def quitted(plan: Quitting, turn: Turn) -> Answer:
 
 async def ended(plan: RotaOver, turn: Turn) -> Answer:
     """A rota ends."""
-    one = await _meant(plan.bin, plan.duty, turn)
+    one = await meant(plan.bin, plan.duty, turn)
     if isinstance(one, Answer):
         return one
-    entry = turn.entry("over", bin=_name(one), facts=Facts(words=one.duty))
+    entry = turn.entry("over", bin=bin_of(one), facts=Facts(words=one.duty))
     return Answer(entries=[entry], say=f"No more turns to {one.deed}.")
 
 
-def _name(one: RotaState) -> str | None:
+def bin_of(one: RotaState) -> str | None:
+    """The name of its bin; None for all of them."""
     return one.bin.name if one.bin else None
 
 
-async def _meant(
+async def meant(
     bin: str | None, duty: str | None, turn: Turn, member: str | None = None
 ) -> RotaState | Answer:
     """The one rota that is meant; else what to say."""
@@ -197,9 +207,9 @@ async def wished(plan: Swap, turn: Turn) -> Answer:
     if found is None:
         return Answer(say="You have no turn coming up that I know of.")
     one, stint = found
-    to = (await _members([plan.to], turn))[0] if plan.to else None
+    to = (await called([plan.to], turn))[0] if plan.to else None
     facts = Facts(words=one.duty)
-    entry = turn.entry("swap", bin=_name(one), on=stint.start, receiver=to, facts=facts)
+    entry = turn.entry("swap", bin=bin_of(one), on=stint.start, receiver=to, facts=facts)
     others = [to] if to else [name for name, _ in one.members if name != turn.sender]
     asked = f"{capital(to)}, can you swap" if to else "Who can swap"
     days = span(stint.start, stint.end, turn.today)
@@ -248,7 +258,7 @@ async def swap_accepted(turn: Turn, event: str | None) -> Answer | None:
     assert wish.on is not None  # every wish is for a day
     stint = next(s for s in one.coming(turn.today, ahead=one.round) if s.start == wish.on)
     facts = Facts(words=one.duty)
-    entry = turn.entry("swapped", bin=_name(one), on=wish.on, receiver=wish.member, facts=facts)
+    entry = turn.entry("swapped", bin=bin_of(one), on=wish.on, receiver=wish.member, facts=facts)
     one.exchanges.append(Exchange(giver=wish.member, taker=turn.sender, on=wish.on))
     after = one.coming(turn.today, ahead=wish.on - turn.today + one.round)
     if next((s.member for s in after if s.start == wish.on), None) != turn.sender:

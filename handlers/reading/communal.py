@@ -87,6 +87,22 @@ class Quitting:
     duty: Duty | None = None
 
 
+Place = Literal["first", "last", "before", "after", "swapped", "instead", "by name"]
+"""Where in the order of turns somebody is to come."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rearranged:
+    """The turns of a rota in another order, or of another length in days."""
+
+    member: str | None = None
+    place: Place | None = None
+    other: str | None = None
+    """Before, after or instead of whom, or with whom swapped."""
+    days: int | None = None
+    bin: str | None = None
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RotaOver:
     """A rota ends."""
@@ -220,6 +236,7 @@ Communal = (
     | Rota
     | Joining
     | Quitting
+    | Rearranged
     | RotaOver
     | WhoseTurn
     | Swap

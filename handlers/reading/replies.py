@@ -24,8 +24,9 @@ from handlers.reading.reweighed import reweighed
 from handlers.reading.sethours import CUES as OF_HOURS
 from handlers.reading.sethours import hours_set
 from handlers.reading.settings import setting_of
+from handlers.reading.turntaking import turns_set
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import zone_named
+from handlers.reading.wishes import LANGUAGES, asked_by_name, is_of_old, is_to_bot, pounds_of
 from handlers.reading.wording import (
     ACCEPTING,
     ACCEPTING_BARE,
@@ -37,6 +38,7 @@ from handlers.reading.wording import (
     OFFERING,
     first_in,
 )
+from handlers.reading.zones import zone_named
 
 REPLY_KINDS = frozenset(
     each.act for each in (Set, Retract, Later, Amend, Done, Decline, Offer, Accept)
@@ -194,10 +196,13 @@ def _measures(message: Message) -> bool:
 
 
 def _set(message: Message, text: str) -> Set | None:
-    if _measures(message):
+    if _measures(message) or is_of_old(message):
         return None
-    found = setting_of(text, to_bot=bool(message.bot) or message.context.after_bot)
-    found = found or hours_set(message) or zone_named(message)
+    found = setting_of(text, to_bot=is_to_bot(message))
+    if found == ("units", "pounds"):
+        found = "units", pounds_of(message)
+    found = found or hours_set(message) or zone_named(message) or turns_set(message)
+    found = found or asked_by_name(message)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
 
@@ -205,13 +210,16 @@ _READERS: tuple[_Reader, ...] = (
     (
         _set,
         words_in(
-            "unit units metric imperial us american british kilos kg pounds lbs zone timezone "
+            "unit units metric imperial us american british kilos kilograms kg grams litres "
+            "liters pounds lbs ounces oz pints quarts gallons zone timezone "
             "clock "
             "quiet silent night reminder reminders remind nagging habit dose dosing dosage doses "
             "spoon spoons weight dilution ferment fermenting fermentation planting soil "
-            "calendar recipe nitrogen trench trenches"
+            "calendar recipe nitrogen trench trenches rota roster rotation per "
+            "keepers keeping keeps"
         )
-        | OF_HOURS,
+        | OF_HOURS
+        | LANGUAGES,
         "",
     ),
     (_restated, CUES | OF_WEIGHING, ""),

@@ -5,12 +5,13 @@ import re
 from handlers.reading.hours import PARTS
 
 _LEAD = (
-    r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|we|from now on|,|can we|let us|i want "
-    r"you to|"
-    r"bot|now|so|our|my|the|this group 's) )*"
+    r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|let 's|i 'd|we 'd|we|"
+    r"from now on|,|can we|let us|i want you to|bot|now|so|our|my|the|this group 's) )*"
 )
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
+_COUNTED = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "ten": 10, "fourteen": 14}
 _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
+_SOME_DAYS = rf"(?:\d{{1,2}}|{'|'.join(_COUNTED)})(?: (?:weeks?|days))?"
 _HOUR = r"\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?|noon"
 _PART = r"(?: in the (?:morning|afternoon|evening)| at night)?"
 _NO_REMINDERS = (
@@ -35,18 +36,29 @@ _SETTINGS = (
         _CHANGE + rf"(?:starter |bran )?recipe (?:to |: )?(?:the )?(?P<value>{_RECIPES})$")),
     ("recipe", re.compile(_CHANGE + rf"(?P<value>{_RECIPES}) recipe$")),
     ("ferment days", re.compile(
-        _CHANGE + r"ferment(?:ing|ation)? (?:days|time) (?:to |at |: )?"
-        r"(?P<value>\d{1,2}(?: weeks?)?)\b")),
+        rf"(?:{_CHANGE}|^(?:the |our )?)ferment(?:ing|ation)? (?:days|time|period) "
+        rf"(?:to |at |is |be |: ?|of )*(?P<value>{_SOME_DAYS})\b")),
+    ("ferment days", re.compile(
+        rf"^(?:(?:please|bot|lets|let us|we|we should|we will) )*ferment "
+        rf"(?:everything |them |bins |all bins )?for (?P<value>{_SOME_DAYS} (?:weeks?|days))"
+        r"(?: in (?:winter|summer|the (?:cold|warm)))?$")),
+    ("ferment days", re.compile(
+        rf"^(?:the |our |all )?(?:bins|everything) (?:to|should|will|must|shall) ferment "
+        rf"(?:for )?(?P<value>{_SOME_DAYS} (?:weeks?|days))$")),
     ("planting days", re.compile(
         _CHANGE + r"planting (?:days|wait|time) (?:to |at |: )?(?P<value>\d{1,3}(?: weeks?)?)\b")),
     ("soil", re.compile(
         _CHANGE + r"soil(?: parts| ratio)? (?:to |at |: )?(?P<value>\d{1,2})(?: parts)?\b")),
     ("units", re.compile(
-        r"\b(?:set|change|switch|use|make|put|go|back|speak|show|talk|using|want|prefer)\b(?: "
-        r"\S+){0,4}? "
-        r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|kilos|"
-        r"kg|pounds|lbs)"
-        r"(?: units| measures| gallons| please| again| system|$)")),
+        r"\b(?:set|change|switch|use|make|put|go|back|speak|show|talk|using|want|prefer|do|like|have|give|"
+        r"count|reckon|answer|write)\b"
+        r"(?: (?!(?:for|against|than|not|no|never|without)\b)\S+){0,4}? "
+        r"(?:to |in |is |as |over to |the )?(?P<value>metric|imperial|us|american|british|"
+        r"kilos|kilograms|kg|grams|lit(?:re|er)s|pounds|lbs|ounces|oz|pints|quarts|gallons)"
+        r"(?: and [a-z]+)?"
+        r"(?: units| measures| gallons| system|(?: ,)? (?:not|rather than|instead of) |$)")),
+    ("units", re.compile(
+        r"^(?P<value>metric|imperial|kilos|kilograms|kg|pounds|lbs)(?: and [a-z]+)? only$")),
     ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
                          r"us)\b")),
     ("zone", re.compile(
@@ -56,14 +68,16 @@ _SETTINGS = (
         r"\b(?:quiet|silent|quiet time|night)(?: hours| time)? (?:to |are |is |from |between |: |"
         r"= |should be )*"
         r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)? ?(?:to|-|until|till|and) ?\d{1,2}(?::\d\d)? "
-        r"?(?:am|pm)?)")),
+        r"?(?:am|pm)?)(?!\d)(?! ?(?:on|in|at) (?:the|a)\b(?! (?:group|room|chat)))")),
     ("quiet hours", re.compile(
         r"^(?:please )?(?:set )?(?:the |our )?quiet hours (?:to |from |are |at )?"
         r"(?P<value>\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?)$")),
     ("reminders", re.compile(
-        r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b")),
+        r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b"
+        r"(?! (?:for|of|about|on)\b)")),
     ("reminders", re.compile(
-        r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b")),
+        r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b"
+        r"(?! (?:for|of|about|on)\b)")),
     ("reminder time", re.compile(
         r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
         r"for |by |from |out at )+"
@@ -84,6 +98,12 @@ _SETTINGS = (
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
         r"pm)?|noon)$")),
     ("habit", re.compile(
+        r"^(?:(?:please|bot|lets|let 's|we) )*(?:dose|measure|weigh)(?: the)?(?: bran| starter)? "
+        r"by (?:the )?(?P<value>spoons?|weight)$")),
+    ("habit", re.compile(
+        r"^(?:the )?(?P<value>spoon|weight) habit(?: for (?:the )?(?:bran|dosing|doses|"
+        r"starter))?$")),
+    ("habit", re.compile(
         r"\b(?:go|dose|use|work|measure)\b(?: \S+){0,3}? (?:by )?(?P<value>spoons?|weights?)"
         r"(?: for (?:the )?(?:bran|dose|doses|starter))\b")),
     ("habit", re.compile(
@@ -94,16 +114,23 @@ _SETTINGS = (
         r"\b(?:set|change|switch)\b(?: the| our)? dos(?:e|es|ing|age)(?: habit| rule)? (?:to|by) "
         r"(?:the )?(?P<value>spoon|weight)")),
 )  # fmt: skip
-_SPELLED = {"american": "us", "british": "imperial", "kilos": "metric", "kg": "metric",
-            "pounds": "us",
-            "lbs": "us", "spoons": "spoon", "weights": "weight"}  # fmt: skip
+_SPELLED = {"american": "us", "british": "imperial", "quarts": "us",
+            **dict.fromkeys(("kilos", "kilograms", "kg", "grams", "litres", "liters"), "metric"),
+            **dict.fromkeys(("lbs", "ounces", "oz", "pints", "gallons"), "pounds"),
+            "spoons": "spoon", "weights": "weight"}  # fmt: skip
 _LATE = re.compile(r" ?(?:in the (?:afternoon|evening)|at night)$")
 _EVENING = re.compile(r"(?<=\d)$")
 """Behind an hour without its half, after which nothing is to be said: one of the evening."""
+_TAIL = re.compile(
+    r"(?: ,)?(?: (?:from (?:now|here|today)(?: on| out)?|please|pls|thanks|in future|henceforth|"
+    r"now|again|instead|for (?:us|everything|(?:this|the|our) group|all bins)))+$"
+)
 _ORDER = re.compile(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
-    r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|want|i want|dont)\b"
+    r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|"
+    r"dont|dose|measure|weight|spoon|bins|everything|count|answer|write|metric|imperial|kilos|"
+    r"kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
 )
 
 
@@ -112,6 +139,7 @@ _UNITS_NAMED = re.compile(r"\b(?:units?|metric|imperial)\b")
 
 def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
     """What is to be set and to which value, or None; `text` is plain words, one space between."""
+    text = _TAIL.sub("", text)
     if _ORDER.search(text) is None:
         return None
     for what, pattern in _SETTINGS:
@@ -125,9 +153,9 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
 
 
 def _value(what: str, value: str) -> str:
-    number, _, unit = value.partition(" ")
-    if what.endswith("days") and unit.startswith("week"):
-        return str(7 * int(number))
+    if what.endswith("days"):
+        number, _, unit = value.partition(" ")
+        return str(int(_COUNTED.get(number, number)) * (7 if unit.startswith("week") else 1))
     if value in PARTS:
         return f"{PARTS[value]:%H:%M}"
     if what in ("reminder time", "quiet before"):

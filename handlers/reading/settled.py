@@ -31,7 +31,8 @@ _ON = (
     r"this group)))*"
 )
 _ASKED: tuple[tuple[str, re.Pattern[str]], ...] = (
-    ("all", re.compile(rf"{_WHICH}(?: {_OURS})?(?: current| present)? settings?{_DOES}{_ON}|"
+    ("all", re.compile(rf"(?:{_OURS} )?settings|"
+                       rf"{_WHICH}(?: {_OURS})?(?: current| present)? settings?{_DOES}{_ON}|"
                        r"how (?:are we|is this group|is the bot|are you) set(?: up)?")),
     ("zone", re.compile(rf"{_WHICH}(?: {_OURS})?(?: current)? time ?zones?{_DOES}{_ON}")),
     ("units", re.compile(rf"{_WHICH}(?: {_OURS})? (?:units?|measures?){_DOES}{_ON}|"

@@ -9,6 +9,7 @@ from handlers.reading.communal import (
     Duty,
     Joining,
     Quitting,
+    Rearranged,
     Rota,
     RotaOver,
     Swap,
@@ -18,6 +19,7 @@ from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.phrases import Phrase, first_plan, phrases
+from handlers.reading.rearranging import rearranged
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
@@ -25,7 +27,18 @@ from handlers.reading.words import Word
 LONGEST = 3
 """Sentences of a message that arranges turns."""
 
-CUES = ("rota", "roster", "turn", "swap", "my week")
+CUES = (
+    "rota",
+    "roster",
+    "turn",
+    "swap",
+    "my week",
+    "per keeper",
+    "per household",
+    "keeping period",
+    "keeps",
+    "list of keepers",
+)
 
 _ROTA = (
     r"(?:(?:the|our|a|this|bin|draining|drain|keeping|carrying|new|weekly) ){0,4}(?:rota|roster)"
@@ -63,23 +76,24 @@ _SHOW = re.compile(
     rf"^(?:(?:can|could) (?:you|we|i) )?(?:show|post|see|give|what is|what 's|whats)"
     rf"(?: us| me)? {_ROTA}{_OF_BIN}$|^{_ROTA}{_OF_BIN}(?: now)?$"
 )
+_REASON = r"(?: (?:he|she|they|i|we|as|because|since)\b.{1,60})?$"
 _JOIN = re.compile(
     rf"^(?:can you |could you |can |could )?(?:add|put) (?P<who>me|us|qmember|[a-z]\w+) "
-    rf"(?:on|to|onto|in|down for) {_ROTA}{_OF_BIN}(?: too| as well| again)*$|"
+    rf"(?:on|to|onto|in|down for) {_ROTA}{_OF_BIN}(?: too| as well| again)*{_REASON}|"
     rf"^(?P<joiner>i|qmember) (?:will |would like to |'d like to |want to |wants to |can |am |is |"
     rf"'s )?(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$"
 )
 _QUIT = re.compile(
     rf"^(?:can you |could you |can |could )?(?:take|remove|drop|leave|strike|get) (?P<who>me|"
-    rf"qmember) "
-    rf"(?:off|from|out of|off of) {_ROTA}{_OF_BIN}(?: from now(?: on)?| for good)*$|"
+    rf"qmember|[a-z]\w+) (?:off|from|out of|off of) (?:the list of keepers|{_ROTA}{_OF_BIN})"
+    rf"(?: from now(?: on)?| for good)*{_REASON}|"
     rf"^(?P<leaver>i|qmember) (?:am |is |'s |will |have to |has to |must |want to |wants to |"
     rf"need to )?"
     rf"(?:off|out of|leave|leaving|quit|quitting|come off|coming off|leaves) {_ROTA}{_OF_BIN}$"
 )
 _OVER = re.compile(
     rf"^(?:can we |lets |let us |we )?(?:end|stop|cancel|scrap|drop|finish|abandon|delete) "
-    rf"{_ROTA}{_OF_BIN}$|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|"
+    rf"{_ROTA}{_OF_BIN}{_REASON}|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|"
     rf"'s) over$"
 )
 _MINE = r"(?:my|this|next|that)(?: coming| next)? (?:week|turn|go|days?|slot|fortnight|month)"
@@ -115,7 +129,7 @@ _SWAP = (
     re.compile(rf"^qmember (?:can|could|would|will) you (?:please )?(?:do|cover|take|have) {_MINE}"
                rf"(?: for me| instead| qday| please)*{_OF_BIN}$"),
 )  # fmt: skip
-_PAST_ROTA = words_in("was used had last were")
+_PAST_ROTA = words_in("was used had last were draft nobody out")
 
 
 def turntaking(message: Message) -> Iterator[Found]:
@@ -128,13 +142,27 @@ def turntaking(message: Message) -> Iterator[Found]:
         yield from first_plan(message, _plan, most=LONGEST)
 
 
+def turns_set(message: Message) -> tuple[str, str] | None:
+    """The rota that a message settles or changes, as a setting of the group."""
+    if _WORDS.isdisjoint(message.norms):
+        return None
+    plans = (found.plan for found in turntaking(message))
+    said = message.text(0, len(message.words))
+    return next((("rota", said) for plan in plans if isinstance(plan, _SETTLED)), None)
+
+
+_WORDS = words_in("rota roster rotation per keepers keeping keeps")
+_SETTLED = (Rota, Joining, Quitting, Rearranged, RotaOver)
+
+
 def _plan(phrase: Phrase) -> Plan | None:
     text = phrase.text
     if match := _JOIN.match(text):
         return _joining(phrase, match)
     if match := _QUIT.match(text):
-        member = phrase.member if "qmember" in (match["who"], match["leaver"]) else None
-        return Quitting(member=member, bin=phrase.bin, duty=_duty(phrase))
+        return _quitting(phrase, match)
+    if change := rearranged(phrase):
+        return change
     if _OVER.match(text):
         return RotaOver(bin=phrase.bin, duty=_duty(phrase))
     if _SHOW.match(text):
@@ -145,13 +173,26 @@ def _plan(phrase: Phrase) -> Plan | None:
 
 
 def _joining(phrase: Phrase, match: re.Match[str]) -> Joining | None:
-    who = match["who"] or match["joiner"]
-    member = phrase.member if who == "qmember" else None
-    if who not in ("me", "us", "i", "qmember"):
-        member = phrase.said(match, "who")
-        if not member[:1].isupper():
-            return None
-    return Joining(member=member, bin=phrase.bin, duty=_duty(phrase))
+    who, member = _who(phrase, match, "who", match["joiner"])
+    return Joining(member=member, bin=phrase.bin, duty=_duty(phrase)) if who else None
+
+
+def _quitting(phrase: Phrase, match: re.Match[str]) -> Quitting | None:
+    who, member = _who(phrase, match, "who", match["leaver"])
+    return Quitting(member=member, bin=phrase.bin, duty=_duty(phrase)) if who else None
+
+
+def _who(
+    phrase: Phrase, match: re.Match[str], group: str, told: str | None
+) -> tuple[bool, str | None]:
+    """Whether somebody is meant, and which member if it is not the sender."""
+    who = match[group] or told
+    if who == "qmember":
+        return True, phrase.member
+    if who in ("me", "us", "i"):
+        return True, None
+    name = phrase.said(match, group)
+    return name[:1].isupper(), name
 
 
 def _of_turn(phrase: Phrase) -> date | None:
@@ -197,7 +238,7 @@ def _is_of_bins(message: Message, said: list[Phrase], norms: frozenset[str]) -> 
 def _named(message: Message) -> Iterator[str]:
     """Those who take turns: members, and names with a capital in the list behind a colon."""
     known = {ref.start: ref.name for ref in message.members}
-    colon = message.norms.index(":") if ":" in message.norms else len(message.norms)
+    colon = _heading(message.norms)
     taken = indexes(message.bins, message.days, message.members)
     for i, word in enumerate(message.words):
         if i in known:
@@ -208,6 +249,17 @@ def _named(message: Message) -> Iterator[str]:
             yield word.text
 
 
+def _heading(norms: list[str]) -> int:
+    """Where the list of names begins: behind a colon, or behind the word that heads it."""
+    if ":" in norms:
+        return norms.index(":")
+    return next((i for i, norm in enumerate(norms[:_HEAD]) if norm in _HEADS), len(norms))
+
+
+_HEAD = 3
+_HEADS = words_in("rota roster")
+
+
 def _is_listed(message: Message, i: int) -> bool:
     """Whether a word stands alone between commas, as the names of a list do."""
     around = (message.norms[i - 1], (message.norms[i + 1 :] or ["."])[0])
@@ -215,7 +267,7 @@ def _is_listed(message: Message, i: int) -> bool:
     return alone and message.words[i].kind == "word" and message.norms[i] not in _NO_NAMES
 
 
-_JOINTS = words_in(": , and & . ;")
+_JOINTS = words_in(": , and & . ; rota roster weekly daily fortnightly monthly")
 
 
 def _is_name(word: Word) -> bool:

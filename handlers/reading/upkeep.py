@@ -39,6 +39,9 @@ _RENAME = re.compile(
     rf"^{_ASKING}(?:rename|re name|renaming) (?:the )?(?P<bin>qbin)(?: (?:to|as|into))? "
     r"(?P<name>\S.{0,60})$"
 )
+_BARE = re.compile(
+    rf"^{_ASKING}rename (?:the )?(?P<bare>\S+) (?:to|as|into) (?P<name>\S.{{0,60}})$"
+)
 _CALL = re.compile(
     rf"^{_ASKING}(?:call|calling) (?:the )?(?P<bin>qbin) (?P<name>\S.{{0,60}}?) "
     r"(?:from now on|from now|now on|in future)$|"
@@ -113,7 +116,7 @@ def _plan(phrase: Phrase) -> Plan | None:
     if match := _LABEL.match(text):
         return LabelWanted(bin=phrase.bin) if phrase.bin or phrase.to_bot else None
     if not phrase.bins:
-        return _rename_it(phrase)
+        return _rename_bare(phrase) or _rename_it(phrase)
     if bar := _barred(phrase):
         return bar
     if _RETIRE.match(text):
@@ -146,6 +149,18 @@ def _rename(phrase: Phrase) -> Rename | None:
     group = next(name for name in ("name", "name2", "name3") if match.groupdict().get(name))
     named = _BIN_WORD.match(phrase.said(match, group).strip(" .!\"'“”"))
     return Rename(bin=phrase.bin, name=named["name"]) if named else None
+
+
+def _rename_bare(phrase: Phrase) -> Rename | None:
+    """ "Rename C to Kitchen", where C may be a degree or a letter in other talk."""
+    match = _BARE.match(phrase.text)
+    bare = match["bare"] if match else ""
+    bins = phrase.message.context.bins
+    bin = next((name for name in bins if name.casefold() in (bare, f"bin {bare}")), None)
+    if match is None or bin is None:
+        return None
+    named = _BIN_WORD.match(phrase.said(match, "name").strip(" .!\"'“”"))
+    return Rename(bin=bin, name=named["name"]) if named else None
 
 
 def _rename_it(phrase: Phrase) -> Rename | None:

@@ -1,60 +1,128 @@
 """Settings asked for in free words: "put us back in kilos", "nothing before 9 in the morning".
 
 Only looked for where the scores say that a setting was told: the words alone are those of talk.
+Settings that the bot has not are told apart too, so that it can say what there is instead.
 """
 
-import re
-from collections.abc import Collection, Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 from itertools import pairwise
 
 from handlers.reading.acts import Set
-from handlers.reading.hours import hour_at
-from handlers.reading.message import Message
+from handlers.reading.message import Message, read_message
+from handlers.reading.sethours import hours_wanted
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
+from handlers.reading.zones import zone_wanted
 
-_METRIC = words_in("metric kilo kilos kg kgs kilograms grams litre litres liter liters celsius")
-_POUNDS = words_in("pound pounds lb lbs ounce ounces oz pint pints gallon gallons quart quarts")
-_AMERICAN = words_in("american quart quarts fahrenheit")
-_REMINDING = words_in(
-    "remind reminds reminder reminders reminding notice notices notification notifications nudge "
-    "nudges nag nagging digest alerts rappel rappels recordatorio recordatorios erinnerung "
-    "erinnerungen promemoria"
+_METRIC = words_in(
+    "metric kilo kilos kg kgs kilograms grams litre litres liter liters ml millilitres milliliters "
+    "celsius"
 )
+_POUNDS = words_in(
+    "pound pounds lb lbs ounce ounces oz pint pints gallon gallons quart quarts cups"
+)
+_AMERICAN = words_in("american customary quart quarts cups fahrenheit")
+_REMINDING = words_in(
+    "remind reminds reminder reminders reminding remindin notice notices notification "
+    "notifications notify nudge nudges nag nags nagging digest alerts rappel rappels recordatorio "
+    "recordatorios avisos erinnerung erinnerungen promemoria ping pings pinging "
+    "announcements bulletin summary summaries messages daily"
+)
+_SPEAKING = words_in(
+    "message messaging text texts texting call ring write tell told speak talk bother send "
+    "disturb chatter post hour round-up roundup"
+)
+_US = words_in("us we our everyone everybody group")
 _OFF = words_in("off stop pause mute silence cancel enough")
 _ON = words_in("start resume unmute")
 _SWITCHED = words_in("turn switch put turned switched")
-_INSTEAD = words_in("not no none never without instead rather nicht pas nada")
-_ENDS = frozenset({".", ",", "!", "?", ";", "\n", "—", "(", ")"})
-_CLOCK = words_in("time zone timezone clock")
-_ZONES = {
-    zone: words_in(names)
-    for zone, names in (
-        ("Europe/London", "british uk london english scottish welsh"), ("Europe/Dublin",
-         "irish dublin"), ("Europe/Paris", "french paris"), ("Europe/Berlin", "german berlin"),
-        ("Europe/Madrid", "spanish madrid"), ("Europe/Rome", "italian rome"),
-        ("Europe/Lisbon", "portuguese lisbon"), ("Europe/Amsterdam", "dutch amsterdam"),
-        ("Europe/Warsaw", "polish warsaw"), ("America/New_York", "eastern"),
-        ("America/Chicago", "chicago"), ("America/Denver", "mountain denver"),
-        ("America/Los_Angeles", "pacific"), ("Australia/Sydney", "sydney"),
-        ("Pacific/Auckland", "auckland"), ("Asia/Kolkata", "indian"), ("Asia/Manila", "manila"),
-        ("Asia/Singapore", "singapore"), ("Africa/Lagos", "lagos"),
-        ("Europe/Vienna", "vienna austrian"), ("Europe/Brussels", "brussels belgian"),
-        ("Europe/Stockholm", "stockholm swedish"), ("Europe/Copenhagen", "copenhagen danish"),
-        ("Europe/Oslo", "oslo norwegian"), ("Europe/Athens", "athens greek"),
-        ("Europe/Prague", "prague czech"), ("Europe/Zurich", "zurich swiss"),
-        ("Australia/Brisbane", "brisbane"), ("Australia/Perth", "perth"),
-        ("America/Toronto", "toronto"), ("America/Vancouver", "vancouver"),
-        ("Africa/Nairobi", "nairobi"), ("Africa/Johannesburg", "johannesburg"),
-    )
-}  # fmt: skip
-"""Zones of the IANA database by what people call their time."""
+_INSTEAD = words_in(
+    "not no none never nae nuh dont without instead rather than nicht pas nada quit stop drop knock"
+)
+_ENDS = frozenset(
+    {".", ",", "!", "?", ";", "\n", "—", "(", ")", "make", "use", "do", "but", "back"}
+)
+_TURNS = words_in("rota roster rotation keepers keeping handover handovers duty per")
+_KEEPER = words_in("keeper incharge charge keeps")
+LANGUAGES = words_in(
+    "english french german dutch spanish italian portuguese irish gaelic welsh scots polish "
+    "swedish danish norwegian finnish greek turkish russian ukrainian arabic hebrew hindi urdu "
+    "bengali tamil punjabi swahili afrikaans zulu xhosa yoruba igbo hausa pidgin patois creole "
+    "thai malay tagalog vietnamese chinese mandarin cantonese japanese korean maori romanian "
+    "hungarian czech catalan basque"
+)
+_DATES = words_in("dates dd mm")
+_RHYTHM = words_in(
+    "monday mondays tuesday tuesdays wednesday wednesdays thursday thursdays friday fridays "
+    "saturday saturdays sunday sundays sabbath weekday weekdays weekend weekends weekly "
+    "fortnightly monthly twice once"
+)
+_BEFOREHAND = (("day", "before"), ("days", "before"), ("night", "before"), ("evening", "before"),
+               ("day", "ahead"), ("days", "ahead"), ("school", "days"), ("school", "holidays"),
+               ("on", "holidays"), ("less", "often"), ("per", "job"), ("a", "week"),
+               ("the", "month"), ("the", "week"))  # fmt: skip
+_DUTIES = words_in("drain draining custody handover handovers seal sealing bury burying")
+_FERMENTING = words_in("ferment ferments fermenting fermentation fermented")
+_DOSING = words_in("dose doses dosing dosage")
+
+_Found = tuple[str, str] | None
 
 
 def wish_of(message: Message) -> Set | None:
     """The setting that a message asks for in its own words, if it can be told which and to what."""
+    if is_of_old(message):
+        return None
+    for part in (*_parts(message), message):
+        said = _wanted(part)
+        found = next((one for find in _FINDERS if (one := find(part, said))), None)
+        if found is not None:
+            return Set(what=found[0], value=found[1], rules=("a wish",))
+    other = _other(message, _wanted(message))
+    return Set(what=other[0], value=other[1], rules=("a wish",)) if other else None
+
+
+def _parts(message: Message) -> list[Message]:
+    """Its sentences one by one, if there are several: a bin of another one is not meant."""
+    if not 1 < len(message.sentences) <= _MOST_SENTENCES:
+        return []
+    context = replace(message.context, to_bot=is_to_bot(message))
+    return [read_message(message.text(s.start, s.end), context) for s in message.sentences]
+
+
+_MOST_SENTENCES = 8
+
+
+def asked_by_name(message: Message) -> _Found:
+    """What the bot is asked by its name, in words that no score is needed for."""
+    if not message.bot or message.sentences[0].asked:
+        return None
     said = _wanted(message)
-    found = _zone(said) or _of_reminders(message, said) or _units(message, said)
-    return None if found is None else Set(what=found[0], value=found[1], rules=("a wish",))
+    if not _ANSWERING.isdisjoint(said) and any(
+        a == "in" and b in LANGUAGES for a, b in pairwise(said)
+    ):
+        return _language(message, said)
+    rhythm = not _RECURRING.isdisjoint(message.norms) or ("a", "week") in pairwise(message.norms)
+    named = not _REMINDERS.isdisjoint(message.norms)
+    return _of_reminders(message, said) if rhythm and named else None
+
+
+_ANSWERING = words_in("write reply answer answers speak talk message respond")
+_REMINDERS = words_in("reminders nudge nudges nagging nag ping pings pinging digest")
+_RECURRING = words_in(
+    "mondays tuesdays wednesdays thursdays fridays saturdays sundays weekdays weekends weekly "
+    "fortnightly"
+)
+
+
+def is_of_old(message: Message) -> bool:
+    """ "We used to get the reminders at seven"."""
+    return any(pair == ("used", "to") for pair in pairwise(message.norms))
+
+
+def is_to_bot(message: Message) -> bool:
+    """Whether the bot is spoken to."""
+    return bool(message.bot) or message.context.to_bot or message.context.after_bot
 
 
 def _wanted(message: Message) -> list[str]:
@@ -67,67 +135,62 @@ def _wanted(message: Message) -> list[str]:
     return out
 
 
-def zone_named(message: Message) -> tuple[str, str] | None:
-    """The zone that is named where a time zone is spoken of: "we live in Vienna"."""
+def _zone(_: Message, said: Sequence[str]) -> _Found:
+    return zone_wanted(said)
+
+
+def _of_reminders(message: Message, said: Sequence[str]) -> _Found:
+    """When and of what the bot reminds: it knows one hour for all, and on or off."""
     norms = message.norms
-    spoken = "timezone" in norms or ("time", "zone") in pairwise(norms)
-    if not spoken or len(message.sentences) > _FEW:
+    if _reminds_of_something(norms) or _are_of_others(norms):
         return None
-    text = " ".join([norm for norm in norms if norm.isalpha() or norm == "/"])
-    written = [zone for zone in _ZONES if _as_said(zone) in text]
-    if written:
-        return "zone", written[0]
-    if match := _WRITTEN_ZONE.search(text):
-        return "zone", match.group().title().replace(" ", "")
-    ours = {c for a, b, c in zip(norms, norms[1:], norms[2:], strict=False) if (a, b) in _AT_HOME}
-    found = [zone for zone, names in _ZONES.items() if not names.isdisjoint(ours)]
-    return ("zone", found[0]) if len(found) == 1 else None
-
-
-def _as_said(zone: str) -> str:
-    """ "America/New_York" as the words of a message have it."""
-    return zone.lower().replace("/", " / ").replace("_", " ")
-
-
-_AT_HOME = frozenset({("are", "in"), ("live", "in"), ("based", "in"), ("living", "in")})
-_FEW = 2
-_WRITTEN_ZONE = re.compile(
-    r"\b(?:africa|america|asia|atlantic|australia|europe|indian|pacific)"
-    r"(?: / [a-z]+){1,2}"
-)
-
-
-def _zone(said: Sequence[str]) -> tuple[str, str] | None:
-    """ "Irish time", "the clock of Paris"; "a lovely time in Paris" is none."""
-    near = {
-        word
-        for i, norm in enumerate(said)
-        if norm in _CLOCK
-        for word in (*said[max(0, i - 1) : i], *_behind(said[i + 1 : i + 3]))
-    }
-    found = [zone for zone, names in _ZONES.items() if not names.isdisjoint(near)]
-    return ("zone", found[0]) if len(found) == 1 else None
-
-
-def _behind(words: Sequence[str]) -> Sequence[str]:
-    return words if words[:1] and words[0] in _LEADS else ()
-
-
-_LEADS = words_in("to of is as :")
-
-
-def _of_reminders(message: Message, said: list[str]) -> tuple[str, str] | None:
-    """The hour of the reminders, or whether there are any."""
-    if _REMINDING.isdisjoint(message.norms) or _reminds_of_something(message.norms):
+    hours = hours_wanted(message, said)
+    if hours and hours[0] == "quiet hours":
+        return hours
+    if not _speaks(message):
         return None
-    for i, norm in enumerate(said):
-        hour = hour_at(list(message.words), message.norms, i) if norm else None
-        if hour is not None and not hour.vague:
-            return "reminder time", hour.at.strftime("%H:%M")
-    if not _OFF.isdisjoint(said):
+    if _of_some(message) or not _DUTIES.isdisjoint(norms):
+        return "some reminders", _words(message)
+    if _has_rhythm(norms):
+        return "reminder days", _words(message)
+    return hours or _switch(norms)
+
+
+def _has_rhythm(norms: Sequence[str]) -> bool:
+    """Whether days are named on which to remind, or how often."""
+    return not _RHYTHM.isdisjoint(norms) or any(
+        (a, b) in _BEFOREHAND or (a == "every" and b not in _DAILY) for a, b in pairwise(norms)
+    )
+
+
+_DAILY = words_in("day morning evening night noon afternoon")
+
+
+def _of_some(message: Message) -> bool:
+    """Whether it is about the reminders of one bin, or of one member."""
+    starts = [ref.start for ref in message.bins] + [ref.start for ref in message.members]
+    return any(not _FOR.isdisjoint(message.norms[max(0, at - 2) : at]) for at in starts)
+
+
+_FOR = words_in("for of about to remind nag ping tell take from")
+
+
+def _speaks(message: Message) -> bool:
+    """Whether it is about what the bot says, and not what a neighbour says."""
+    if not _REMINDING.isdisjoint(message.norms):
+        return True
+    of_all = is_to_bot(message) or not _US.isdisjoint(message.norms)
+    return of_all and not _SPEAKING.isdisjoint(message.norms)
+
+
+def _switch(norms: Sequence[str]) -> _Found:
+    """Whether there are any reminders at all."""
+    if _REMINDING.isdisjoint(norms):
+        return None
+    if not _OFF.isdisjoint(norms):
         return "reminders", "off"
-    switched_on = "on" in said and not _SWITCHED.isdisjoint(said)
-    return ("reminders", "on") if switched_on or not _ON.isdisjoint(said) else None
+    switched_on = "on" in norms and not _SWITCHED.isdisjoint(norms)
+    return ("reminders", "on") if switched_on or not _ON.isdisjoint(norms) else None
 
 
 def _reminds_of_something(norms: Sequence[str]) -> bool:
@@ -142,18 +205,91 @@ def _reminds_of_something(norms: Sequence[str]) -> bool:
     )
 
 
+def _are_of_others(norms: Sequence[str]) -> bool:
+    """ "The reminders from the dentist come at 6:45"."""
+    threes = zip(norms, norms[1:], norms[2:], strict=False)
+    return any(a in _REMINDING and b == "from" and c in _WHOSE for a, b, c in threes)
+
+
+_WHOSE = words_in("the a my her his their")
 _FAR = 12
 """Words behind "remind" among which the deed is named that is not to be forgotten."""
 
 
-def _units(message: Message, said: Collection[str]) -> tuple[str, str] | None:
-    if not _REMINDING.isdisjoint(message.norms):
+def _turns(message: Message, said: Sequence[str]) -> _Found:
+    """Whose turn it is and for how long; who keeps a bin."""
+    if not _NO_TURNS.isdisjoint(message.norms):
         return None
-    if not _METRIC.isdisjoint(said):
+    if not _TURNS.isdisjoint(said) or {"keeper", "day"} <= set(said):
+        return "rota", _words(message)
+    return None if _KEEPER.isdisjoint(said) else ("keeper", _words(message))
+
+
+_NO_TURNS = words_in("cant cannot who whose")
+"""Words of one who has no time for a turn, or asks whose it is."""
+
+
+def _language(_: Message, said: Sequence[str]) -> _Found:
+    named = [norm for norm in said if norm in LANGUAGES]
+    if not named and "language" not in said:
+        return None
+    return "language", " and ".join(norm.capitalize() for norm in named)
+
+
+def _dates(message: Message, said: Sequence[str]) -> _Found:
+    clock = ("24", "hour") in pairwise(said)
+    return ("dates", _words(message)) if clock or not _DATES.isdisjoint(said) else None
+
+
+def _ferment(message: Message, said: Sequence[str]) -> _Found:
+    """How long bins ferment: "three weeks", "21 days"."""
+    days = [a.value for a in message.amounts if a.quantity == "days" and said[a.start]]
+    if _FERMENTING.isdisjoint(said) or not days:
+        return None
+    return "ferment days", f"{days[0]:g}"
+
+
+def _dose(message: Message, said: Sequence[str]) -> _Found:
+    return ("habit", _words(message)) if not _DOSING.isdisjoint(said) else None
+
+
+def _units(message: Message, said: Sequence[str]) -> _Found:
+    measured = indexes(a for a in message.amounts if a.quantity in ("mass", "volume"))
+    named = frozenset(norm for i, norm in enumerate(said) if i not in measured)
+    if not _METRIC.isdisjoint(named):
         return "units", "metric"
-    if "imperial" in said:
+    if "imperial" in named:
         return "units", "imperial"
-    if _POUNDS.isdisjoint(said) and _AMERICAN.isdisjoint(said):
+    if _POUNDS.isdisjoint(named) and _AMERICAN.isdisjoint(named):
         return None
+    return "units", pounds_of(message) if _AMERICAN.isdisjoint(named) else "us"
+
+
+def pounds_of(message: Message) -> str:
+    """Whose pounds are meant: the measures of a clock in America, or the imperial ones."""
     over_there = message.context.zone.key.startswith("America/")
-    return "units", "us" if over_there or not _AMERICAN.isdisjoint(said) else "imperial"
+    return "us" if over_there or any(word.text == "US" for word in message.words) else "imperial"
+
+
+def _other(message: Message, said: Sequence[str]) -> _Found:
+    """What the bot is asked by name: the hour at which it speaks, or what it has no setting for."""
+    if not is_to_bot(message) or any(a.quantity in ("mass", "volume") for a in message.amounts):
+        return None
+    return hours_wanted(message, said) or ("other", _words(message))
+
+
+def _words(message: Message) -> str:
+    return message.text(0, len(message.words)).strip(" ,.!")
+
+
+_FINDERS: tuple[Callable[[Message, Sequence[str]], _Found], ...] = (
+    _zone,
+    _language,
+    _of_reminders,
+    _ferment,
+    _dose,
+    _dates,
+    _units,
+    _turns,
+)
+"""The first that finds anything is believed."""

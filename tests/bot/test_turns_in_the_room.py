@@ -198,3 +198,60 @@ async def test_months_of_turns_are_fair_and_nobody_has_one_while_away(db: Databa
     await year.live(120)
     assert year.told >= 17
     assert year.away > 50
+
+
+@pytest.mark.parametrize(
+    ("said", "after"),
+    [
+        ("put Bram after Mei on the rota", ["ines", "mei", "bram"]),
+        ("put Bram last on the rota", ["ines", "mei", "bram"]),
+        ("put Mei first on the rota", ["ines", "mei", "bram"]),
+        ("put Ines last on the rota", ["ines", "bram", "mei"]),
+        ("swap the rota so Mei goes before Bram", ["ines", "mei", "bram"]),
+        ("put Mei before Ines on the rota", ["ines", "bram", "mei"]),
+        ("swap Ines and Mei on the rota", ["mei", "bram", "ines"]),
+        ("add Zora to the rota after Ines", ["ines", "Zora", "bram", "mei"]),
+        ("Bram is out, Zora is in on the rota", ["ines", "Zora", "mei"]),
+        ("alphabetical rota please", ["ines", "mei", "bram"]),
+    ],
+)
+async def test_the_round_goes_on_in_another_order(
+    room: TalkingRoom, said: str, after: list[str]
+) -> None:
+    await room.says(DRAINING)
+    await room.waits(days=2)
+    [told] = await room.says(said)
+    assert told.body.startswith(f"Turns to drain the yard bin, a week each: {after[0]} today to ")
+    now = await turns(room)
+    assert [who for _, _, who in now][: len(after)] == after
+    assert now[0][1] == march(2)
+
+
+async def test_turns_of_another_length_go_on_from_the_present_one(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    await room.waits(days=2)
+    [told] = await room.says("make the rota two weeks each")
+    assert told.body == (
+        "Turns to drain the yard bin, 2 weeks each: ines today to Sunday 15 March, then bram from "
+        "Monday 16 March, then mei from Monday 30 March."
+    )
+    assert [(day, who) for _, day, who in await turns(room)][:2] == [
+        (march(2), "ines"),
+        (march(16), "bram"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("said", "answer"),
+    [
+        ("put Bram after Zora on the rota", "Zora is not on that rota."),
+        ("99 weeks per keeper", "A turn lasts from 1 to 90 days: say how long."),
+    ],
+)
+async def test_a_round_that_cannot_be_stays_as_it_is(
+    room: TalkingRoom, said: str, answer: str
+) -> None:
+    await room.says(DRAINING)
+    before = await turns(room)
+    [told] = await room.says(said)
+    assert (told.body, await turns(room)) == (answer, before)

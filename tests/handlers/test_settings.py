@@ -1,5 +1,7 @@
 """A group's units, zone and dosing habit."""
 
+import re
+
 import pytest
 
 from handlers.reading.acts import Ask, Layer, Seal, Set
@@ -22,12 +24,32 @@ async def test_a_setting_is_kept(group: Group, what: str, value: str, kept: str 
 
 
 @pytest.mark.parametrize(
-    ("what", "value"), [("units", "furlongs"), ("habit", "guess"), ("zone", "Moon"), ("mood", "x")]
+    ("what", "value"),
+    [("units", "furlongs"), ("habit", "guess"), ("zone", "Moon"), ("zone", ""), ("mood", "x")],
 )
 async def test_what_cannot_be_set_is_explained(group: Group, what: str, value: str) -> None:
     answer = await group.says(Set(what=what, value=value))
     assert not answer.settings
     assert answer.say
+
+
+@pytest.mark.parametrize(
+    ("what", "instead"),
+    [
+        ("language", "English"),
+        ("dates", "cannot be set"),
+        ("reminder days", "comes at|remind us every Friday"),
+        ("some reminders", "no reminders till Monday"),
+        ("rota", "say it anew"),
+        ("keeper", "I've got the shed bin now"),
+    ],
+)
+async def test_what_there_is_no_setting_for_is_told_with_what_there_is(
+    group: Group, what: str, instead: str
+) -> None:
+    answer = await group.says(Set(what=what, value="so"))
+    assert not answer.settings
+    assert re.search(instead, answer.say)
 
 
 @pytest.mark.parametrize(

@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from handlers.reading.acts import Context
+from handlers.reading.acts import Context, Set
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import (
     Bar,
@@ -16,6 +16,7 @@ from handlers.reading.communal import (
     Joining,
     LabelWanted,
     Quitting,
+    Rearranged,
     Refusing,
     Rename,
     Reserve,
@@ -103,6 +104,23 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("add Mei to the rota for bin 3", Joining(member="Mei", bin="bin 3")),
         ("Bram is off the rota", Quitting(member="Bram")),
         ("take me off the rota for the shed bin please", Quitting(bin="shed")),
+        ("take Greet off the rota, she's moved away", Quitting(member="Greet")),
+        ("please remove Bram from the list of keepers", Quitting(member="Bram")),
+        ("rota Ines, Bram, Zora weekly", Rota(members=("Ines", "Bram", "Zora"), days=7)),
+        ("put Mei after Bram on the rota", Rearranged(member="Mei", place="after", other="Bram")),
+        ("add Zora to the rota before Mei",
+         Rearranged(member="Zora", place="before", other="Mei")),
+        ("put Zora between Bram and Mei in the rota",
+         Rearranged(member="Zora", place="after", other="Bram")),
+        ("swap the rota so Mei goes before Bram",
+         Rearranged(member="Mei", place="before", other="Bram")),
+        ("could you move Bram to the end of the rota", Rearranged(member="Bram", place="last")),
+        ("swap Bram and Mei on the rota", Rearranged(member="Bram", place="swapped", other="Mei")),
+        ("Bram out, Zora in on the rota", Rearranged(member="Zora", place="instead", other="Bram")),
+        ("make it an alphabetical rota", Rearranged(place="by name")),
+        ("make the rota for bin 3 two weeks each", Rearranged(days=14, bin="bin 3")),
+        ("ten days per keeper from now on", Rearranged(days=10)),
+        ("keeping period: 3 weeks", Rearranged(days=21)),
         ("stop the rota", RotaOver()),
         ("can anyone swap my week?", Swap()),
         ("Can anyone swap with me on Friday?", Swap(on=march(6))),
@@ -110,6 +128,8 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("can Bram do my turn?", Swap(to="Bram")),
         ("swap my week with Mei please", Swap(to="Mei")),
         ("I can't do my turn", Swap()),
+        ("rename Gertie to Kitchen", Rename(bin="Gertie", name="Kitchen")),
+        ("rename 3 to Kitchen", Rename(bin="bin 3", name="Kitchen")),
         ("rename the shed bin to Rosemary", Rename(bin="shed", name="Rosemary")),
         ("call bin 3 the Green Man from now on", Rename(bin="bin 3", name="Green Man")),
         ("retire bin 3", Retire(bin="bin 3")),
@@ -211,6 +231,12 @@ def test_a_record_or_a_question_of_the_taker_is_no_condition(said: str) -> None:
         "condition of the road is bad",
         "can anyone swap my shift?",
         "cleaning rota: Ines, Bram, weekly",
+        "put the milk after the bread on the list",
+        "take Bram off the guest list",
+        "put Bram after Mei on the choir rota",
+        "draft rota: Ines, Bram, weekly",
+        "the rota for the shed bin used to be Ines, Bram",
+        "two weeks per country is what she's allowed",
         "giving the dog to Teodor on Friday",
         "handing the keys of the shed bin to Teodor",
     ],
@@ -247,7 +273,12 @@ def test_in_labelled_talk_nothing_is_found_that_is_not_there() -> None:
 
 
 @pytest.mark.parametrize(
-    "said", ["rename the shed bin to Rosemary", "stop the rota", "a label for the shed bin"]
+    "said", ["rename the shed bin to Rosemary", "show the rota", "a label for the shed bin"]
 )
 def test_the_reading_contract_has_none_of_it(said: str) -> None:
     assert read(said, THURSDAY) == ()
+
+
+@pytest.mark.parametrize("said", ["put me on the rota", "ten days per keeper", "stop the rota"])
+def test_by_the_reading_contract_a_rota_is_a_setting(said: str) -> None:
+    assert read(said, THURSDAY) == (Set(what="rota", value=said),)

@@ -17,10 +17,12 @@ from tests.reading.context import acts
         ("bot, don't disturb us before 8:15", "quiet before", "08:15"),
         ("hush from 11 to 7, bot", "quiet hours", "23:00-07:00"),
         ("change the reminder hour to 8", "reminder time", "08:00"),
+        ("quiet hours 10 to 6, bot", "quiet hours", "22:00-06:00"),
         ("shift the daily digest to 9:45", "reminder time", "09:45"),
         ("could the bot do its nagging at half eight", "reminder time", "08:30"),
         ("the timezone is off, we're Europe/Madrid", "zone", "Europe/Madrid"),
         ("wrong time zone, it's America/New_York here", "zone", "America/New_York"),
+        ("our time zone is Brisbane", "zone", "Australia/Brisbane"),
         ("we are in Stockholm, use that time zone", "zone", "Europe/Stockholm"),
     ],
 )
@@ -39,6 +41,9 @@ def test_an_hour_or_a_zone_is_set(text: str, what: str, value: str) -> None:
         "sit still from 10 to 12",
         "move the meeting to 10:15",
         "no messages from Bea since 9",
+        "quiet hours from 13 to 15 on the noticeboard, nobody reads it",
+        "quiet hours at the library are two to six",
+        "we used to get the reminders at seven",
         "we had a week in Vienna, a different time zone",
     ],
 )

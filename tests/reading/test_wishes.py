@@ -1,11 +1,14 @@
 """Settings asked for in free words."""
 
+from zoneinfo import ZoneInfo
+
 import pytest
 
 from handlers.reading.acts import Set
 from handlers.reading.message import read_message
+from handlers.reading.replies import certain
 from handlers.reading.wishes import wish_of
-from tests.reading.context import group
+from tests.reading.context import acts, group
 
 
 @pytest.mark.parametrize(
@@ -20,23 +23,122 @@ from tests.reading.context import group
         ("switch the nagging back on", "reminders", "on"),
         ("we moved the group to Irish time", "zone", "Europe/Dublin"),
         ("use the clock of Paris and not London", "zone", "Europe/Paris"),
+        ("swap us over to Cape Town time", "zone", "Africa/Johannesburg"),
+        ("the clock is an hour out, we're in Swansea", "zone", "Europe/London"),
+        ("put the group on Port of Spain for the time", "zone", "America/Port_of_Spain"),
+        ("could we have it in ounces from here on", "units", "imperial"),
+        ("cups and pounds for this lot", "units", "us"),
+        ("quit giving us litres, pints would be kinder", "units", "imperial"),
+        ("can we have reminders at 7 instead", "reminder time", "07:00"),
+        ("evenings for the reminders, about 7", "reminder time", "19:00"),
+        ("let the morning bulletin go out at 6:30", "reminder time", "06:30"),
+        ("knock off the 6am messages, begin at 8", "reminder time", "08:00"),
+        ("nudge us after supper from now on", "reminder time", "19:00"),
+        ("no more pings before nine", "quiet before", "09:00"),
+        ("nae pings efter ten at night", "quiet after", "22:00"),
+        ("could the daily reminder land at ten to eight", "reminder time", "07:50"),
+        ("evenings are hopeless, remind us at breakfast", "reminder time", "08:00"),
+        ("not a peep from 10 to 6", "quiet hours", "22:00-06:00"),
+        ("ping us only between 9 and 8", "quiet hours", "20:00-09:00"),
+        ("ferment for three weeks in winter please", "ferment days", "21"),
     ],
 )
 def test_a_wish_is_a_setting_and_its_value(text: str, what: str, value: str) -> None:
-    found = wish_of(read_message(text, group()))
-    assert isinstance(found, Set)
-    assert (found.what, found.value) == (what, value)
+    assert wished(text) == (what, value)
+
+
+@pytest.mark.parametrize(
+    ("text", "what"),
+    [
+        ("write to us in Yoruba", "language"),
+        ("put the day before the month, dd/mm", "dates"),
+        ("remind us on Mondays", "reminder days"),
+        ("weekdays only for the nagging", "reminder days"),
+        ("have the nudge come the day before", "reminder days"),
+        ("make the reminders every four days", "reminder days"),
+        ("turn off the reminders for the shed bin", "some reminders"),
+        ("remind Ines and leave me out", "some reminders"),
+        ("make the rota two weeks each", "rota"),
+        ("ten days per keeper", "rota"),
+        ("put Ruth in charge of the shed bin", "keeper"),
+    ],
+)
+def test_a_wish_for_what_cannot_be_set_is_told_apart(text: str, what: str) -> None:
+    found = wished(text)
+    assert found is not None
+    assert found[0] == what
+
+
+def test_each_sentence_is_read_by_itself() -> None:
+    said = "650 g to bin 3. Also, could the reminders be at 8 not 6"
+    assert wished(said) == ("reminder time", "08:00")
+
+
+def test_what_has_no_name_is_a_wish_where_the_bot_is_asked() -> None:
+    assert wished("bot, call us the Chapel Rotters") == ("other", "bot, call us the Chapel Rotters")
+    assert wished("call us the Chapel Rotters") is None
 
 
 @pytest.mark.parametrize(
     "text",
     [
-        "write to us a little less often",
-        "remind us on Mondays",
         "remind me to lock up at 18:00",
-        "make the rota two weeks each",
         "we had a lovely time in Paris",
+        "text me at noon rather than 8",
+        "let them know at 7pm if you're coming",
+        "set the boiler to 18",
+        "move gym to 7 in the evening",
+        "whose turn is it on the rota",
+        "we used to have the reminders in kilos",
+        "quiet hours at the pool are ten to eight",
     ],
 )
-def test_what_names_no_setting_that_we_have_sets_nothing(text: str) -> None:
-    assert wish_of(read_message(text, group())) is None
+def test_what_names_no_setting_sets_nothing(text: str) -> None:
+    assert wished(text) is None
+
+
+def wished(text: str) -> tuple[str, str] | None:
+    found = wish_of(read_message(text, group()))
+    return None if found is None else (found.what, found.value)
+
+
+@pytest.mark.parametrize(
+    ("text", "what", "value"),
+    [
+        ("let's do metric from now on", "units", "metric"),
+        ("bot, use pounds not kilos", "units", "imperial"),
+        ("bot, I'd like it in ounces", "units", "imperial"),
+        ("bot, kilograms only henceforth", "units", "metric"),
+        ("bot, pounds and US gallons from now on, use pounds", "units", "us"),
+        ("bot, give your answers in Vietnamese please", "language", "Vietnamese"),
+        ("weight habit for the dosing please", "habit", "weight"),
+        ("fermentation time: 18 days", "ferment days", "18"),
+        ("make the fermenting time three weeks now it's winter", "ferment days", "21"),
+        ("we ferment for two weeks from now on", "ferment days", "14"),
+        ("dose by weight from now on please", "habit", "weight"),
+    ],
+)
+def test_plain_orders_need_no_score(text: str, what: str, value: str) -> None:
+    assert certain(read_message(text, group())) == (Set(what=what, value=value),)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "mine fermented for three weeks last winter",
+        "I train by weight from now on",
+        "bot, show April against May for kilos",
+        "set the oven to 180",
+        "bot, how do you say bran in French?",
+        "the reminders from the dentist come at 6:45 am",
+        "the phone's language has gone to Finnish",
+        "units at the trading estate are going for a song",
+    ],
+)
+def test_orders_of_other_things_set_nothing(text: str) -> None:
+    assert not any(isinstance(act, Set) for act in acts(text))
+
+
+def test_whose_pounds_they_are_goes_by_the_clock() -> None:
+    boston = group(zone=ZoneInfo("America/New_York"))
+    assert certain(read_message("bot, use pounds", boston)) == (Set(what="units", value="us"),)
