@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Context, Layer, Observe, Offer, Set, Topic, Unsure
+from handlers.reading.acts import Act, Ask, Context, Observe, Offer, Set, Topic, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import asked_beside
