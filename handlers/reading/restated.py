@@ -4,7 +4,8 @@ import re
 from typing import NamedTuple
 
 from handlers.reading.acts import Amend
-from handlers.reading.amending import SHORT, SORRY, amend_from, word_count
+from handlers.reading.amended import amend_from
+from handlers.reading.amending import SHORT, SORRY, word_count
 from handlers.reading.leaning import number_meant
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
