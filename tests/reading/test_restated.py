@@ -47,6 +47,9 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
         ("supposed to read 4", None, Amend()),
         ("350 not 3500, dearie me", None, Amend()),
         ("on the scale again it says 1,350", None, Amend(mass_kg=1.35)),
+        ("knock 150 g off for the tray", LAYER, Amend(mass_kg=0.45)),
+        ("take 100 off that, I forgot the bowl", LAYER, Amend(mass_kg=0.5)),
+        ("take 150 g off for the lid", None, Amend()),
         ("oops 1.8, not 2.8", None, Amend()),
         ("that should read millilitres", None, Amend()),
     ],
@@ -60,7 +63,7 @@ def test_a_figure_or_a_unit_is_put_right(text: str, last: Act | None, amend: Ame
 
 @pytest.mark.parametrize(
     "text",
-    ["it's 7 not 8 the concert",
+    ["take 200 g off the butter", "take 5 off for the raffle", "it's 7 not 8 the concert",
      "the vet says twelve not twenty", "I put nine in the lottery, not ninety",
      "for 8 read 9, the clocks went back", "half seven rather than seven, the traffic",
      "scale says 1.2 kg into bin 3", "the green hat, not the yellow one",
@@ -84,7 +87,7 @@ def test_a_day_before_a_deed_is_told_with_it() -> None:
         ("bin 3, not the shed, I'm half asleep", "bin 3"),
         ("I put bin 3, should be Tall Paul", "Tall Paul"),
         ("200 not 220 for bin 3", "bin 3"),
-        ("what I wrote as the shed should be bin 3", None),
+        ("what I wrote as the shed should be bin 3", "bin 3"),
     ],
 )
 def test_a_bin_is_put_right(text: str, bin: str | None) -> None:
@@ -101,3 +104,32 @@ def test_what_follows_a_correction_is_read_too() -> None:
     amend, layer = acts("I wrote 3 kg; should be 2. Also added 500 g of crusts to bin 3.")
     assert (isinstance(amend, Amend) and amend.mass_kg) == pytest.approx(2)
     assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    ("text", "member"),
+    [
+        ("Ines carried that one, not me", "ines"),
+        ("not me, Ruth it was that brought it", "ruth"),
+        ("Ruth poured it, I only held the lid", "ruth"),
+        ("Ruth ate those, not me", None),
+        ("Ruth did that dance, not me", None),
+    ],
+)
+def test_a_deed_is_put_down_to_who_did_it(text: str, member: str | None) -> None:
+    found = [act.member for act in acts(text) if isinstance(act, Amend)]
+    assert found == ([] if member is None else [member])
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("for bread read beef", "meat"),
+        ("where I wrote apples, read potatoes", "vegetable"),
+        ("sorry, read cheese where I put peas", "dairy"),
+        ("for your sins read a book", None),
+    ],
+)
+def test_a_food_is_put_right(text: str, kind: str | None) -> None:
+    found = [act.materials for act in acts(text) if isinstance(act, Amend)]
+    assert found == ([] if kind is None else [{kind: 1.0}])
