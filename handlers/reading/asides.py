@@ -20,7 +20,13 @@ _OF_ELSE = {
     "retract": re.compile(
         r"\b(?:delete|cancel|remove|scrap) (?:that|this) (?:pic|pics|photo|picture|video|order|"
         r"booking|meeting|subscription|app|number|song|game|party)\b|"
-        r"\bscratch that ,? ?(?:\w+ ){1,3}for (?:tea|dinner|supper|lunch|breakfast)\b"
+        r"\bscratch that ,? ?(?:\w+ ){1,3}for (?:tea|dinner|supper|lunch|breakfast)\b|"
+        r"\bscratch that ,? ?(?:(?:on|the|\w*day|\w*noon|morning|evening|\d+|\w+teen) )+"
+        r"(?:works|suits|(?:is|'s) (?:better|fine|good|best))\b"
+    ),
+    "amend": re.compile(
+        r"\bmake (?:that|it) (?:\w+ )?(?:pints?|halves|beers?|wines?|coffees?|teas?|pizzas?|"
+        r"tickets?)\b.* (?:brought|here|coming|joining|joined|came|thirsty|as well|too)\b"
     ),
     "later": re.compile(r"^what a\b"),
     "ask custody": re.compile(r"^(?:says|said) who$"),

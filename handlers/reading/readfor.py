@@ -18,6 +18,11 @@ _RIGHT_LAST = re.compile(
 _RIGHT_FIRST = re.compile(
     rf"^(?:sorry |oops |, )*read {_THING}where i {_WROTE} {_THING}(?:[.!] )*$"
 )
+_COOKED = re.compile(
+    r"^(?:(?:and|sorry|oops|no|actually|,) )*(?:it|that|this)(?: (?:last )?(?:lot|one))? (?:was|is|"
+    r"'s) (?:all )?cooked (?:stuff |food |scraps )?(?:, )?not raw (?:, |[.!] |if that matters |"
+    r"(?:on |in )?(?:that|my|the) last (?:one|lot|entry) )*$"
+)
 
 
 def read_for(message: Message) -> Amend | None:
@@ -25,6 +30,8 @@ def read_for(message: Message) -> Amend | None:
     if word_count(message) > SHORT:
         return None
     text = " ".join(message.norms) + " "
+    if _COOKED.match(text) and (message.context.last or not message.context.in_room):
+        return Amend(materials={"cooked": 1.0}, rules=(BY_FORM,))
     match = _RIGHT_LAST.match(text) or _RIGHT_FIRST.match(text)
     if match is None:
         return None

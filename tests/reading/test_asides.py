@@ -10,7 +10,8 @@ from tests.reading.context import acts
     "text",
     ["sorry, can't do choir", "I must decline the port", "sorry can't do the raffle",
      "remind me tomorrow, Ines, I want that cake recipe", "delete that photo",
-     "cancel that booking", "what a week", "scratch that, curry for dinner"],
+     "cancel that booking", "what a week", "scratch that, curry for dinner",
+     "scratch that, Friday suits me", "make it four coffees, Ines is coming"],
 )  # fmt: skip
 def test_what_is_between_people_is_no_answer(text: str) -> None:
     assert acts(text) == ()

@@ -127,6 +127,7 @@ def test_a_deed_is_put_down_to_who_did_it(text: str, member: str | None) -> None
         ("for bread read beef", "meat"),
         ("where I wrote apples, read potatoes", "vegetable"),
         ("sorry, read cheese where I put peas", "dairy"),
+        ("it was cooked, not raw, that last lot", "cooked"),
         ("for your sins read a book", None),
     ],
 )
