@@ -35,7 +35,7 @@ _OF_ELSE = {
 
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
-    if message.context.after_bot:
+    if message.context.after_bot and kind not in ("retract", "amend"):
         return False
     of_else = _OF_ELSE.get(kind)
     if of_else is None or message.bins:

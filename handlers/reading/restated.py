@@ -29,7 +29,7 @@ from handlers.reading.rightwrong import (
     right,
     sides,
 )
-from handlers.reading.unitright import amount_of, another_unit
+from handlers.reading.unitright import amount_of, another_unit, unit_said
 from handlers.reading.unitwords import Unit
 from handlers.reading.vocabulary import words_in
 
@@ -83,6 +83,7 @@ def _another_figure(message: Message, told: Sides) -> Amend | None:
     bin = right(message.norms, told.bins)
     return replace(
         _measured(figure, told)
+        or _in_its_unit(figure, told, message)
         or number_meant(_number(figure), message)
         or _by_its_measure(figure, message)
         or Amend(),
@@ -102,6 +103,15 @@ def _measured(figure: Thing, told: Sides) -> Amend | None:
     alone = [thing.of for thing in told.units if isinstance(thing.of, Unit) and not thing.wrong]
     if len(alone) == 1:
         return amount_of(alone[0].quantity, _number(figure) * alone[0].factor)
+    return None
+
+
+def _in_its_unit(figure: Thing, told: Sides, message: Message) -> Amend | None:
+    """The figure in the unit that makes the wrong one what was last written down."""
+    for each in told.figures:
+        unit = unit_said(message, _number(each)) if each.wrong else None
+        if unit is not None:
+            return amount_of(unit.quantity, _number(figure) * unit.factor)
     return None
 
 
@@ -162,7 +172,8 @@ def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
         less = not WITHOUT.isdisjoint(head) and not VESSELS.isdisjoint(head)
         return wrong or less or not JOINED_CUES.isdisjoint(head) or head[0] == "*"
     if message.context.last is not None:
-        return number_meant(_number(figure), message) is not None
+        known = _in_its_unit(figure, told, message) or number_meant(_number(figure), message)
+        return known is not None
     if _is_of_time(message.norms[figure.start], figure):
         return False
     if _number(figure) >= _WEIGHED or _number(figure) != int(_number(figure)):

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from math import log10
+from math import isclose, log10
 
 from handlers.reading.acts import Amend
 from handlers.reading.amending import SHORT, word_count
@@ -41,12 +41,25 @@ def _measures(message: Message) -> list[Unit]:
     last = message.context.last
     mass, volume = getattr(last, "mass_kg", None), getattr(last, "volume_l", None)
     quantity, said = ("mass", mass) if mass else ("volume", volume)
+    if not said:
+        return []
+    return [u for u in _usual(message, quantity) if _is_round(said / u.factor)]
+
+
+def unit_said(message: Message, number: float) -> Unit | None:
+    """The unit in which the amount last written down is that number."""
+    last = message.context.last
+    for name, quantity in (("mass_kg", "mass"), ("volume_l", "volume")):
+        said = getattr(last, name, None)
+        if said:
+            usual = _usual(message, quantity)
+            return next((u for u in usual if isclose(number * u.factor, said, rel_tol=0.01)), None)
+    return None
+
+
+def _usual(message: Message, quantity: str) -> list[Unit]:
     table = unit_table(message.context.units)
-    return [
-        unit
-        for unit in (table[name] for name in _USUAL)
-        if said and unit.quantity == quantity and _is_round(said / unit.factor)
-    ]
+    return [table[name] for name in _USUAL if table[name].quantity == quantity]
 
 
 _USUAL = ("kg", "g", "lb", "oz", "l", "ml", "gallon", "quart", "pint")

@@ -47,6 +47,8 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
         ("supposed to read 4", None, Amend()),
         ("350 not 3500, dearie me", None, Amend()),
         ("on the scale again it says 1,350", None, Amend(mass_kg=1.35)),
+        ("600 is a typo, 60", LAYER, Amend(mass_kg=0.06)),
+        ("0.3 not 3", POUNDS, Amend(mass_kg=0.3 * 0.45359237)),
         ("knock 150 g off for the tray", LAYER, Amend(mass_kg=0.45)),
         ("take 100 off that, I forgot the bowl", LAYER, Amend(mass_kg=0.5)),
         ("take 150 g off for the lid", None, Amend()),
