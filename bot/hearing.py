@@ -41,8 +41,8 @@ QUESTION_STANDS = timedelta(days=1)
 TALK_GOES_ON = timedelta(hours=1)
 """How long "another 2 kg" is more of what its sender had written down."""
 
-MOST_LEANING_WORDS = 6
-"""A longer message is read for itself, whatever was said before."""
+MOST_LEANING_WORDS, MOST_CORRECTING_WORDS = 6, 16
+"""A longer message is read for itself, whatever was said before; a correction may be longer."""
 
 MOST_ANSWERS = 6
 """Answers to one message that are told in full; all of it is written down."""
@@ -321,7 +321,7 @@ class Hearing:
         """The record that a few words may lean on: the one replied to, the one we answered last,
         or the sender's own in the message before; of an edit, what stood in its place.
         """
-        if len(heard.body.split()) > MOST_LEANING_WORDS:
+        if len(heard.body.split()) > MOST_CORRECTING_WORDS:
             return None
         if isinstance(heard, Edited):
             entries = await self.book.last_of_event(heard.original)

@@ -4,14 +4,9 @@ from collections.abc import Sequence
 from itertools import repeat
 
 from handlers.reading.acts import Amend, Retract
-from handlers.reading.amounts import Amount
+from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
 from handlers.reading.jests import is_only_a_jest
-from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
-from handlers.reading.numbers import digits_value, read_number
-from handlers.reading.numberwords import NUMBER_WORDS
-from handlers.reading.quantities import amount_sum
-from handlers.reading.retold import without_restated
 from handlers.reading.sentences import Clause
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
@@ -92,157 +87,6 @@ def amend(message: Message, text: str) -> Amend | None:
     return None if act == Amend() and rule != "an amount, not another" else act
 
 
-def amend_from(message: Message, rule: str) -> Amend:
-    """The correction with the fields that the message gives, without those it takes back."""
-    kept = _not_denied(message)
-    if rule == _ANOTHER_AMOUNT:
-        kept &= set(range(message.sentences[0].end))  # what follows is its reason
-    amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
-    amounts = _owned(message, amounts) or amounts
-    amounts = [a for a in amounts if _sense_at(message, a.start) != "ask"] or amounts
-    right = [a for a in amounts if _stands_against(message, a)]
-    if len(amounts) > 1 and len(right) == 1:  # "the clams were 9 lb, not 7"
-        clause = next((c for c in message.clauses if c.start <= right[0].start < c.end), None)
-        kept &= set(range(clause.start, clause.end)) if clause else kept
-        amounts = right
-    besides = [a.start for a in amounts[1:] if _is_another(message, a)]
-    if besides:  # what follows is of another record
-        kept &= set(range(_clause_start(message, besides[0])))
-        amounts = [a for a in amounts if a.start in kept] or amounts[:1]
-    amounts = _last_said(message, without_restated(message.norms, amounts))
-    amounts = _in_the_other_unit(message) or _more_like(message) or amounts
-    mass, volume = amount_sum(amounts)
-    meant = message.norms.index("meant") if "meant" in message.norms else 0
-    bins = [b.name for b in message.bins if b.start in kept and b.name is not None]
-    bins = [b.name for b in message.bins if b.start > meant and b.name in bins] or bins
-    items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
-    items = [i for i in items if not _is_counted(message, i.start)]
-    made = makeup(items) if items and rule != "an amount, not another" else None
-    warm = [a.value for a in message.amounts if a.quantity == "celsius" and a.start in kept]
-    acid = [a.value for a in message.amounts if a.quantity == "ph" and a.start in kept]
-    days = [d.past for d in message.days if not d.aside and d.start in kept]
-    people = [
-        m.name
-        for m in message.members
-        if m.start in kept and (m.owner or not _addressed(message, m.start, m.end))
-    ]
-    return Amend(
-        mass_kg=mass,
-        volume_l=volume,
-        materials=None if made is None else made.shares,
-        rich=None if made is None else made.rich,
-        celsius=warm[0] if warm else None,
-        ph=acid[0] if acid else None,
-        bin=bins[0] if bins else None,
-        member=people[0] if people else None,
-        on=days[0] if days else None,
-        rules=(rule,),
-    )
-
-
-def _stands_against(message: Message, amount: Amount) -> bool:
-    """Whether the wrong figure stands right behind: ", not 7"."""
-    at = amount.end + (message.norms[amount.end : amount.end + 1] == [","])
-    wrong = message.words[at + 1 : at + 2]
-    return message.norms[at : at + 1] == ["not"] and bool(wrong) and wrong[0].kind == "number"
-
-
-def _is_another(message: Message, amount: Amount) -> bool:
-    """ "Then another 200 g", "and the cafe had 300 g too": what was put in besides."""
-    norms = message.norms
-    if not _BESIDES.isdisjoint(norms[max(0, amount.start - 3) : amount.end]):
-        return True
-    clause = next((c for c in message.clauses if c.start <= amount.start < c.end), None)
-    if clause is None or clause.verb is None or clause.start == message.clauses[0].start:
-        return False
-    words = norms[clause.start : clause.end]
-    own = any(clause.start <= b.start < clause.end for b in message.bins)
-    return own or not _BESIDES.isdisjoint(words) or clause.verb.verb.plain == "forget"
-
-
-def _last_said(message: Message, amounts: list[Amount]) -> list[Amount]:
-    """ "I wrote 5 kg, it is 500 g only", "make it 5 kg, one kilo was the bag": the right figure."""
-    if len(amounts) < 2 or amounts[0].quantity != amounts[1].quantity:
-        return amounts
-    norms, (first, second) = message.norms, amounts[:2]
-    between = norms[first.end : second.start]
-    corrected = not _IT_IS.isdisjoint(between)
-    if not corrected and not _JOINED.isdisjoint(between) and _DENIED.isdisjoint(between):
-        return amounts
-    lead = norms[max(0, first.start - 4) : first.start]
-    right = not _RIGHT.isdisjoint(lead) and lead[-1:] != ["by"]
-    right = right or not _DENIED.isdisjoint(between)
-    return [first] if right and not corrected else [second]
-
-
-_JOINED = words_in("and & plus + n then another")
-_DENIED = words_in("no not nao nicht non nie")
-_IT_IS = words_in("it its meant correct should actual actually right real wait sorry")
-_RIGHT = words_in("make was its is 's foram eran fue war should thats")
-
-
-def _sense_at(message: Message, i: int) -> str:
-    return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
-
-
-def _clause_start(message: Message, i: int) -> int:
-    return next((c.start for c in message.clauses if c.start <= i < c.end), i)
-
-
-_BESIDES = words_in("another also more plus too besides further extra then")
-
-
-def _owned(message: Message, amounts: list[Amount]) -> list[Amount]:
-    """The amounts that no clause denies: "12 ounces, I don't own 12 pounds of anything"."""
-    return [a for a in amounts if not _DENYING & set(_clause_before(message, a.start))]
-
-
-_DENYING = frozenset({"dont", "didnt", "never", "havent"})
-
-
-def _clause_before(message: Message, i: int) -> list[str]:
-    clause = next((c for c in message.clauses if c.start <= i < c.end), None)
-    return [] if clause is None else message.norms[clause.start : i]
-
-
-def _in_the_other_unit(message: Message) -> list[Amount]:
-    """ "2.5 not 2 kg": the bare number has the unit of the one it corrects."""
-    words = message.words
-    for a in message.amounts:
-        at = a.start - 2
-        if a.quantity in ("mass", "volume") and at >= 0 and words[at + 1].norm == "not":
-            right, wrong = digits_value(words[at].norm), digits_value(words[a.start].norm)
-            if right is not None and wrong:
-                return [a._replace(value=a.value * right / wrong)]
-    return []
-
-
-def _more_like(message: Message) -> list[Amount]:
-    """ "I said 2 kilos, it was more like one point two": a bare number in the unit before it."""
-    said = [a for a in message.amounts if a.quantity in ("mass", "volume")]
-    if len(said) != 1:
-        return []
-    for i in range(said[0].end, len(message.words)):
-        number = read_number(message.words, i)
-        if number is not None and not number.word and message.has(_RATHER, said[0].end, i):
-            first = read_number(message.words, said[0].start)
-            if first is not None and first.value:
-                return [said[0]._replace(value=said[0].value * number.value / first.value)]
-    return []
-
-
-_RATHER = words_in("like actually really rather")
-
-
-def _addressed(message: Message, start: int, end: int) -> bool:
-    """A member who is only spoken to: "sorry Bev", "2 kg not 3, Alf"."""
-    norms = message.norms
-    before = norms[start - 1] if start else ""
-    after = norms[end] if end < len(norms) else "."
-    aside = before in ("sorry", ",", "@", "cheers", "ta", "thanks", "", "as", "like", "than")
-    return aside or after in (",", ":", "!")
-
-
 def _tells_who(message: Message) -> bool:
     """ "It was Ruth who ate the cake": a deed that is in no book."""
     if "who" not in message.norms:
@@ -275,7 +119,7 @@ def _correction(message: Message) -> str | None:
         return "putting it right"
     norms = message.norms
     if _refuses_with_amount(message):
-        return _ANOTHER_AMOUNT
+        return ANOTHER_AMOUNT
     short = word_count(message) <= SHORT
     if message.context.after_bot and _is_bare_amount(message):
         return BARE_AMOUNT
@@ -321,7 +165,6 @@ def _refuses_with_amount(message: Message) -> bool:
     return len(amounts) == 1 and words - (amounts[0].end - amounts[0].start) <= 3
 
 
-_ANOTHER_AMOUNT = "no, another amount"
 _REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "sorry", "oops"})
 
 
@@ -359,58 +202,11 @@ def _amount_not_another(message: Message) -> bool:
     return False
 
 
-def _is_counted(message: Message, at: int) -> bool:
-    """ "Make it three pizzas": a number of dishes, not what went in."""
-    before = message.norms[at - 1] if at else ""
-    held = {k for a in message.amounts for k in range(a.start, a.end)}
-    counts = before.isdecimal() or before in NUMBER_WORDS - _PARTS_OF
-    return at - 1 not in held and counts
-
-
-_PARTS_OF = frozenset({"half", "haf", "quarter", "third", "a", "an", "one", "few", "couple"})
-
-
 def _counts_things(message: Message, i: int) -> bool:
     """ "2 not 3 pizzas": the number is one of things."""
     held = {k for a in message.amounts for k in range(a.start, a.end)}
     word = message.words[i] if i < len(message.words) else None
     return word is not None and word.kind == "word" and i not in held and word.norm not in SORRY
-
-
-_BUT = frozenset({"but", "should"})
-_WROTE = frozenset({"put", "wrote", "said", "typed", "logged", "posted", "entered"})
-
-
-def _not_denied(message: Message) -> set[int]:
-    """Indexes of the words that are not behind a "not", up to the next stop."""
-    kept: set[int] = set()
-    denied = False
-    for i, norm in enumerate(message.norms):
-        if norm in _WROTE and not _BUT.isdisjoint(message.norms[i:]):
-            denied = True  # "I wrote 3 kg but it was 2 kg"
-        elif norm in ("not", "isnt", "wasnt", "instead", "than", "rather"):
-            denied = norm != "instead" or message.norms[i + 1 : i + 2] == ["of"]
-        elif norm in (
-            ",",
-            ".",
-            ";",
-            ":",
-            "but",
-            "its",
-            "it",
-            "\n",
-            "!",
-            "and",
-            "(",
-            "-",
-            "—",
-            "actually",
-            "sorry",
-        ):
-            denied = False
-        if not denied:
-            kept.add(i)
-    return kept
 
 
 def with_people(message: Message, text: str) -> str:

@@ -72,6 +72,8 @@ _OF_ELSE = {
         r"\b(?:delete|cancel|remove|scrap) (?:that|this) (?:pic|pics|photo|picture|video|order|"
         r"booking|meeting|subscription|app|number|song|game|party)\b|"
         r"\bscratch that ,? ?(?:\w+ ){1,3}for (?:tea|dinner|supper|lunch|breakfast)\b|"
+        r"\bscratch that ,? ?(?:(?:on|the|\w*day|\w*noon|morning|evening|\d+|\w+teen) )+"
+        r"(?:works|suits|(?:is|'s) (?:better|fine|good|best))\b|"
         r"\b(?:scratch|scrap) that ,? (?:\S+ ){0,4}(?:works|suits|is better|fits|won|lost|scored|"
         r"equalised)\b|"
         r"\btake (?:that|it|this) down (?:from|off) (?:the|that|your|his|her) "
@@ -89,6 +91,8 @@ _OF_ELSE = {
         r"\bwrong , it (?:is|'s|was) a\b"
     ),
     "amend": re.compile(
+        r"\bmake (?:that|it) (?:\w+ )?(?:pints?|halves|beers?|wines?|coffees?|teas?|pizzas?|"
+        r"tickets?)\b.* (?:brought|here|coming|joining|joined|came|thirsty|as well|too)\b|"
         r"\bmake (?:that|it) \S+ (?:coffees|teas|beers|lagers|burgers|pizzas|seats|places|tickets|"
         r"chairs|rooms|beds|portions)\b|"
         r"\bmake (?:that|it) \S+ (?:pints|halves|cups|glasses)\b.{0,30}\b(?:brought|here|coming|"
@@ -181,7 +185,7 @@ _CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket bucke
 
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
-    if message.context.after_bot:
+    if message.context.after_bot and kind not in ("retract", "amend"):
         return False
     beside_bins = _BESIDE_BINS.get(kind)
     if beside_bins is not None and beside_bins.search(plain_text(message)):

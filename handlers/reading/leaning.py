@@ -18,7 +18,7 @@ from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.wording import FURTHER, NOTHING_FURTHER, PUTTING_RIGHT, first_in
 
 _RULE = "and another amount"
-_MOST_WORDS = 10
+_MOST_WORDS = 6
 _REFUSING = SORRY | words_in("no nope nah make")
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
 

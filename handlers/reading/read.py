@@ -17,7 +17,7 @@ from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
-from handlers.reading.restated import BY_FORM
+from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied

@@ -14,13 +14,14 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.asides import is_aside
+from handlers.reading.credited import credited
 from handlers.reading.leaning import adds, another_doer, another_number, more
+from handlers.reading.lessened import OFF, lessened
 from handlers.reading.message import Message
 from handlers.reading.passing import CUES as OF_PASSING
 from handlers.reading.passing import coming, passed_on, taker
+from handlers.reading.readfor import read_for
 from handlers.reading.restated import CUES, restated
-from handlers.reading.reweighed import CUES as OF_WEIGHING
-from handlers.reading.reweighed import reweighed
 from handlers.reading.sethours import CUES as OF_HOURS
 from handlers.reading.sethours import hours_set
 from handlers.reading.settings import setting_of
@@ -94,7 +95,10 @@ def _amend(message: Message, text: str) -> Amend | None:
 
 
 def _restated(message: Message, text: str) -> Amend | None:
-    return None if adds(message, text) else restated(message) or reweighed(message)
+    if adds(message, text):
+        return None
+    found = restated(message) or lessened(message)
+    return found or read_for(message) or credited(message, text)
 
 
 def _offer(message: Message, text: str) -> Offer | None:
@@ -222,7 +226,7 @@ _READERS: tuple[_Reader, ...] = (
         | LANGUAGES,
         "",
     ),
-    (_restated, CUES | OF_WEIGHING, ""),
+    (_restated, CUES | OFF | words_in("only"), ""),
     (_passed_on, OF_PASSING, ""),
     (
         retract,

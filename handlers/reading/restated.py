@@ -1,159 +1,239 @@
-"""Bare corrections: a figure or a unit put right by words that can tell of nothing else."""
+"""Corrections in few words: a figure, a unit or a bin put right by a form that tells nothing else.
+
+A form is a cue, what was wrong and what is right, in any order; behind a stop may follow how the
+slip came about.
+"""
 
 import re
-from typing import NamedTuple
+from collections.abc import Collection, Sequence
+from dataclasses import replace
+from math import log10
 
 from handlers.reading.acts import Amend
-from handlers.reading.amending import SHORT, SORRY, amend_from, word_count
+from handlers.reading.amending import SHORT, word_count
 from handlers.reading.leaning import number_meant
 from handlers.reading.message import Message
-from handlers.reading.numbers import read_number
-from handlers.reading.unitwords import Unit, unit_table
+from handlers.reading.rightwrong import (
+    BY_FORM,
+    JOINED_CUES,
+    PLAIN_CUES,
+    REASONS,
+    STOPS,
+    TELLING,
+    VESSELS,
+    WEIGHED,
+    WEIGHING,
+    WITHOUT,
+    Sides,
+    Thing,
+    right,
+    sides,
+)
+from handlers.reading.unitright import amount_of, another_unit, unit_said
+from handlers.reading.unitwords import Unit
 from handlers.reading.vocabulary import words_in
 
-BY_FORM = "a figure put right, and nothing else"
-
-_PLAIN_CUES = (SORRY - {"actually", "wait"}) | words_in("* typed mistyped")
-_JOINED_CUES = words_in("not make should shoulda shd ought must meant rather instead wrong")
-CUES = _PLAIN_CUES | _JOINED_CUES
-"""Words without one of which nothing is put right."""
-_TAKEN_BACK = words_in("not than of said say wrote put typed logged posted entered")
-"""Right before the figure that was wrong."""
-_ALONE = CUES | _TAKEN_BACK | words_in(
-    "ah oh ha haha no nope nah ok okay well um er argh ugh hang on hold actually wait bot please "
-    "pls thanks ta , . ! - : — ( ) * ☺ it its that this is was 's be been have of to my the a an "
-    "i me by and but last one number figure amount weight it all only just about really now read "
-    "excuse"
-)  # fmt: skip
-_REASONS = words_in(
-    "weighed weigh scale scales misread box bag bowl tub lid phone thumb thumbs finger fingers "
-    "glasses total totals bran dose so far"
+_NAMED = (
+    WEIGHING
+    | TELLING
+    | words_in("typo typos mistyped misread typing decimal supposed autocorrect thumb thumbs")
 )
-"""Behind a stop: why the figure was wrong, or what follows from the right one."""
-_ARTICLES = words_in("a an one")
-_STOPS = words_in(", . ! ; - — ( \n now")
-
-
-class _Figure(NamedTuple):
-    start: int
-    value: float
-    measured: bool
+"""Cues of a record alone: with one of these any figure is one of the record."""
+_HEADS = PLAIN_CUES | JOINED_CUES | _NAMED
+CUES = _HEADS | REASONS | WITHOUT | WEIGHED
+"""Words without one of which nothing is put right."""
+_SLIPS = words_in(
+    "misread decimal comma point nought zero number numbers digit digits figure figures typing "
+    "wrong"
+)
+"""Before a stop: how a figure came to be wrong."""
+_ENDS = words_in(". ; ! \n so")
+_HEADS_ALONE = _NAMED | words_in("should shoulda shd shld make")
+"""Cues behind which another sentence may tell or ask of something else."""
+_OURSELVES = words_in("i im my me we our")
+_WONDERING = _OURSELVES | words_in("what how where")
+"""They begin what a person adds about a slip, where the two figures show that it was one."""
+_NOTHING: frozenset[str] = frozenset()
 
 
 def restated(message: Message) -> Amend | None:
-    """The figure that a short correction puts right, where it says nothing besides."""
+    """What a short correction puts right, where it says nothing besides."""
     norms = message.norms
-    if CUES.isdisjoint(norms) or word_count(message) > SHORT or message.days:
+    if CUES.isdisjoint(norms) or word_count(message) > 2 * SHORT:
         return None
-    figures, units, end = _read(message)
-    if end < len(norms) and not _is_reasoned(message, figures, end):
+    told = sides(message)
+    if not (told.figures or told.units or told.bins):
+        told = sides(message, _behind_reason(message))
+        if not any(each.wrong for each in told.figures) and "should" not in norms:
+            return None
+    if any(day.start < told.end for day in message.days):
         return None
-    if not figures:
-        return _another_unit(message, units)
-    figure = _right(norms, figures)
-    if figure is None or not _is_plain(message, figure, alone=len(figures) == 1):
+    if told.figures:
+        return _another_figure(message, told)
+    return another_unit(message, told) or _another_bin(message, told)
+
+
+def _another_figure(message: Message, told: Sides) -> Amend | None:
+    figure = right(message.norms, told.figures)
+    if figure is None or not _is_plain(message, figure, told):
         return None
-    if any(each.measured for each in figures):
-        return amend_from(message, BY_FORM)
-    meant = number_meant(figure.value, message) or Amend()
-    return Amend(
-        mass_kg=meant.mass_kg,
-        volume_l=meant.volume_l,
-        capacity_l=meant.capacity_l,
+    added = _WONDERING if _is_slip(figure, told.figures) else _NOTHING
+    if not _ends_well(message, told, told.figures, added):
+        return None
+    bin = right(message.norms, told.bins)
+    return replace(
+        _measured(figure, told)
+        or _in_its_unit(figure, told, message)
+        or number_meant(_number(figure), message)
+        or _by_its_measure(figure, message)
+        or Amend(),
+        bin=None if bin is None else str(bin.of),
         rules=(BY_FORM,),
     )
 
 
-def _read(message: Message) -> tuple[list[_Figure], list[tuple[int, Unit]], int]:
-    """Figures and bare units, and where the first word stands that belongs to no correction."""
-    measured = {a.start: a for a in message.amounts if a.quantity in ("mass", "volume")}
-    table = unit_table(message.context.units)
-    figures: list[_Figure] = []
-    units: list[tuple[int, Unit]] = []
-    i = 0
-    while i < len(message.norms):
-        amount = measured.get(i)
-        number = None if message.norms[i] in _ARTICLES else read_number(message.words, i)
-        if amount is not None:
-            figures.append(_Figure(i, amount.value, measured=True))
-            i = amount.end
-        elif number is not None and not number.word:
-            figures.append(_Figure(i, number.value, measured=False))
-            i = number.end
-        elif message.norms[i] in _ALONE:
-            i += 1
-        elif message.norms[i] in table:
-            units.append((i, table[message.norms[i]]))
-            i += 1
-        else:
-            break
-    return figures, units, i
+def _measured(figure: Thing, told: Sides) -> Amend | None:
+    """The figure in the unit said with it, with the wrong one, or by itself ("ml")."""
+    if figure.amount is not None:
+        return amount_of(figure.amount.quantity, figure.amount.value)
+    for other in told.figures:
+        if other.amount is not None and _number(other):
+            factor = other.amount.value / _number(other)
+            return amount_of(other.amount.quantity, _number(figure) * factor)
+    alone = [thing.of for thing in told.units if isinstance(thing.of, Unit) and not thing.wrong]
+    if len(alone) == 1:
+        return amount_of(alone[0].quantity, _number(figure) * alone[0].factor)
+    return None
 
 
-def _is_reasoned(message: Message, figures: list[_Figure], end: int) -> bool:
-    """Whether what follows is a reason, or asks what comes of the right figure."""
+def _in_its_unit(figure: Thing, told: Sides, message: Message) -> Amend | None:
+    """The figure in the unit that makes the wrong one what was last written down."""
+    for each in told.figures:
+        unit = unit_said(message, _number(each)) if each.wrong else None
+        if unit is not None:
+            return amount_of(unit.quantity, _number(figure) * unit.factor)
+    return None
+
+
+def _by_its_measure(figure: Thing, message: Message) -> Amend | None:
+    """A bare figure read off a scale or a jug, where no record tells its unit."""
+    if message.context.units != "metric" or message.context.last is not None:
+        return None
+    number = _number(figure)
+    small = 1.0 if number < _WEIGHED and number != int(number) else None
+    factor = small or (0.001 if number >= _WEIGHED else None)
+    if factor is None:
+        return None
+    if message.has(_SCALES):
+        return Amend(mass_kg=number * factor)
+    return Amend(volume_l=number * factor) if "jug" in message.norms else None
+
+
+_SCALES = WEIGHED | words_in("scale scales weight")
+
+
+def _number(figure: Thing) -> float:
+    return figure.of if isinstance(figure.of, int | float) else 0.0
+
+
+def _behind_reason(message: Message) -> int:
+    """Where the correction begins behind its reason: "I had the comma astray, 1.2 not 12"."""
     norms = message.norms
-    behind = bool(figures) and not _STOPS.isdisjoint(norms[figures[-1].start + 1 : end + 1])
-    return behind and not _REASONS.isdisjoint(norms[end:])
+    stop = next((i for i, norm in enumerate(norms) if norm in STOPS or norm == ":"), 0)
+    return 0 if _SLIPS.isdisjoint(norms[:stop]) or message.items else stop + 1
 
 
-def _right(norms: list[str], figures: list[_Figure]) -> _Figure | None:
-    """The figure that is meant: none where two may be."""
-    right = [f for f in figures if norms[f.start - 1 : f.start] not in _WRONG]
-    if len(right) == 2 and not _BETWEEN.isdisjoint(norms[right[0].start : right[1].start]):
-        return right[1]
-    return right[0] if len(right) == 1 else None
-
-
-_WRONG = [[word] for word in _TAKEN_BACK]
-_BETWEEN = words_in("should shoulda shd must ought meant")
-"""Between a wrong figure and the right one: "230 must be 320"."""
-
-
-def _is_plain(message: Message, figure: _Figure, *, alone: bool) -> bool:
-    """Whether the figure can be none of things, years or hours: "sorry, 6.30 not 7.30"."""
-    if figure.measured:
-        return not alone or not _JOINED_CUES.isdisjoint(message.norms) or message.norms[0] == "*"
-    written = message.norms[figure.start]
-    if message.context.last is not None:
-        return number_meant(figure.value, message) is not None
-    if _CLOCK.fullmatch(written) or _YEARS[0] <= figure.value <= _YEARS[1]:
+def _ends_well(
+    message: Message, told: Sides, things: Sequence[Thing], added: Collection[str]
+) -> bool:
+    """Whether nothing follows but a reason, what begins with a word of `added`, or a sentence that
+    tells of something else.
+    """
+    norms = message.norms
+    behind = things[-1].end
+    between, rest = norms[behind : told.end + 1], norms[behind:]
+    if not _ENDS.isdisjoint(between) and not _HEADS_ALONE.isdisjoint(norms[:behind]):
+        return True
+    if word_count(message) > SHORT or message.days:
         return False
-    return figure.value >= WEIGHED or figure.value != int(figure.value)
+    if told.end >= len(norms) or not (STOPS.isdisjoint(between) or REASONS.isdisjoint(rest)):
+        return True
+    return any(norm in added for norm in between) and "?" not in norms
+
+
+def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
+    """Whether the figure can be none of things, years or hours: "sorry, 6.30 not 7.30"."""
+    head = message.norms[: told.end]
+    wrong = any(each.wrong for each in told.figures)
+    reasoned = not REASONS.isdisjoint(message.norms[told.figures[-1].end :])
+    if not wrong and (told.bins or not (_has_cue(head) or (reasoned and not _IT.isdisjoint(head)))):
+        return False  # it tells of something new
+    if figure.amount is not None or any(each.amount for each in told.figures):
+        less = not WITHOUT.isdisjoint(head) and not VESSELS.isdisjoint(head)
+        return wrong or less or not JOINED_CUES.isdisjoint(head) or head[0] == "*"
+    if message.context.last is not None:
+        known = _in_its_unit(figure, told, message) or number_meant(_number(figure), message)
+        return known is not None
+    if _is_of_time(message.norms[figure.start], figure):
+        return False
+    if _number(figure) >= _WEIGHED or _number(figure) != int(_number(figure)):
+        return True
+    if message.context.in_room:
+        return False  # no record is spoken of that it could be one of
+    alone = told.end >= len(message.norms) or reasoned or _is_slip(figure, told.figures)
+    return (wrong and alone) or not _NAMED.isdisjoint(message.norms)
+
+
+def _has_cue(head: Sequence[str]) -> bool:
+    """Whether a word of putting right stands there, or something was weighed again."""
+    again = not WEIGHED.isdisjoint(head) and not _AGAIN.isdisjoint(head)
+    less = not WITHOUT.isdisjoint(head) and not VESSELS.isdisjoint(head)
+    return again or less or not _HEADS.isdisjoint(head)
+
+
+_AGAIN = words_in("again once second twice")
+_IT = words_in("it its that")
+
+
+def _is_of_time(written: str, figure: Thing) -> bool:
+    return bool(_CLOCK.fullmatch(written)) or _YEARS[0] <= _number(figure) <= _YEARS[1]
 
 
 _CLOCK = re.compile(r"(?:[01]?\d|2[0-3])[:.](?:00|15|30|45)")
 _YEARS = (1900, 2100)
-WEIGHED = 100
+_WEIGHED = 100
 """A bare whole number from here on counts grams or millilitres and hardly anything else."""
 
 
-def _another_unit(message: Message, units: list[tuple[int, Unit]]) -> Amend | None:
-    """ "Kilos! Not grams": the unit put right; the figure is as it was."""
-    norms = message.norms
-    units = [(i, unit) for i, unit in units if unit.quantity in ("mass", "volume")]
-    wrong = [unit for i, unit in units if _is_refused(norms, i)]
-    right = [unit for i, unit in units if not _is_refused(norms, i)]
-    if "please" in norms or message.bot:
-        return None  # "ounces please, not grams" is a wish for all that is to come
-    if not right or any(unit != right[0] for unit in right):
+def _is_slip(figure: Thing, figures: Sequence[Thing]) -> bool:
+    """Whether the wrong figure is the right one mistyped: a nought, a comma, turned digits."""
+    meant = _number(figure)
+    for each in figures:
+        if each.wrong and meant and _number(each):
+            ten, digits = log10(_number(each) / meant), (_digits(meant), _digits(_number(each)))
+            if abs(ten) > _SAME and abs(ten - round(ten)) < _SAME:
+                return True
+            if digits[0] != digits[1] and sorted(digits[0]) == sorted(digits[1]):
+                return True
+    return False
+
+
+_SAME = 1e-6
+
+
+def _digits(value: float) -> str:
+    return f"{value:g}".replace(".", "")
+
+
+def _another_bin(message: Message, told: Sides) -> Amend | None:
+    """ "The porch, not the yard": one known bin in place of another."""
+    bin = right(message.norms, told.bins)
+    if bin is None or not any(each.of != bin.of for each in told.bins):
         return None
-    if wrong:
-        return converted(message, right[0], wrong[0])
-    return Amend(rules=(BY_FORM,)) if "should" in norms and len(units) == 1 else None
-
-
-def _is_refused(norms: list[str], i: int) -> bool:
-    return norms[i - 1 : i] in _WRONG or norms[max(0, i - 2) : i] in (["not", "a"], ["not", "an"])
-
-
-def converted(message: Message, right: Unit, wrong: Unit) -> Amend:
-    """The amount last written down in the unit that was meant."""
-    last = message.context.last
-    said = getattr(last, "mass_kg" if wrong.quantity == "mass" else "volume_l", None)
-    if said is None:
-        return Amend(rules=(BY_FORM,))
-    much = said * right.factor / wrong.factor
-    if right.quantity == "mass":
-        return Amend(mass_kg=much, rules=(BY_FORM,))
-    return Amend(volume_l=much, rules=(BY_FORM,))
+    if any(item.start < told.end for item in message.items):
+        return None
+    if message.context.in_room and message.context.last is None:
+        return None
+    if not _ends_well(message, told, told.bins, _OURSELVES):
+        return None
+    return Amend(bin=str(bin.of), rules=(BY_FORM,))

@@ -22,7 +22,8 @@ from handlers.reading.acts import (
     Retract,
     Topic,
 )
-from handlers.reading.amending import amend_from, is_quoted
+from handlers.reading.amended import amend_from
+from handlers.reading.amending import is_quoted
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from

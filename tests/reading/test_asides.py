@@ -23,7 +23,8 @@ from tests.reading.context import acts
      "who's teaching in the shed this week?", "who elected Ines chief of everything",
      "how many kilos has the puppy put on this month?", "how much have we raised so far this year?",
      "what dose of syrup for a child of 14 kilos?", "how much seed for 6 square metres of bed?",
-     "how many days left on the library books?", "what's wrong with the printer, it stinks"],
+     "how many days left on the library books?", "what's wrong with the printer, it stinks",
+     "scratch that, Friday suits me", "make it four coffees, Ines is coming"],
 )  # fmt: skip
 def test_what_is_between_people_is_no_answer(text: str) -> None:
     assert acts(text) == ()

@@ -1,0 +1,36 @@
+"""A deed put down to the one who did it: "Ines carried that one, not me"."""
+
+import re
+
+from handlers.reading.acts import Amend
+from handlers.reading.amending import SHORT, with_people, word_count
+from handlers.reading.message import Message
+from handlers.reading.rightwrong import BY_FORM
+
+_DID = (
+    r"(?:did|done|carried|carry|brought|bring|put|poured|pour|added|tipped|emptied|drained|sealed|"
+    r"buried|weighed)"
+)
+_THAT = r"(?:that|it|this|them|those)(?: (?:one|lot|bin|layer|in|down|out|over|up))*"
+_LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|,|\.) )*"
+_NOT_ME = re.compile(
+    _LEAD + rf"(?:it was )?qmember (?:who |that |it was )*{_DID} {_THAT}(?: (?:,|\.|and))* not "
+    r"(?:me|muggins)\b|"
+    + _LEAD
+    + rf"not (?:me|qmember) (?:, )?qmember (?:it was |that |who |it )*{_DID}(?: {_THAT})?\b|"
+    + _LEAD
+    + rf"qmember {_DID} {_THAT} (?:, )?i only (?:carried|held|opened|typed|wrote|watched)\b"
+)
+
+
+def credited(message: Message, text: str) -> Amend | None:
+    """Who did what was written down, where the sender says that it was another."""
+    if not message.members or word_count(message) > SHORT or message.amounts or message.items:
+        return None
+    if message.context.in_room and message.context.last is None:
+        return None
+    match = _NOT_ME.search(with_people(message, text))
+    if match is None or "?" in message.norms:
+        return None
+    named = [m.name for m in message.members if message.norms[m.start - 1 : m.start] != ["not"]]
+    return Amend(member=named[0], rules=(BY_FORM,)) if named else None
