@@ -2,8 +2,13 @@
 
 from handlers.reading.acts import Act, Bury, Drain, Open, Seal
 from handlers.reading.message import Message
+from handlers.reading.restated import RESTATED
+from handlers.reading.scraps import WITHIN
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
+
+BY_FORM = frozenset({RESTATED, WITHIN})
+"""Rules whose words leave no doubt."""
 
 _DEEDS: dict[str, type[Act]] = {
     **dict.fromkeys(("opened", "started"), Open),

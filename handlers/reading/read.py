@@ -8,12 +8,11 @@ from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.outlook import is_outlook
-from handlers.reading.plainly import plain_report
+from handlers.reading.plainly import BY_FORM, plain_report
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
-from handlers.reading.restated import BY_FORM
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
@@ -107,7 +106,7 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
 
 def _believed(act: Act, scores: Scores) -> bool:
     """Whether what a rule found is told: some forms say so themselves, the rest by its score."""
-    by_form = isinstance(act, Set) or BY_FORM in act.rules
+    by_form = isinstance(act, Set) or not BY_FORM.isdisjoint(act.rules)
     return by_form or _is_beyond(act, scores) or scores.may(kind_of(act))
 
 

@@ -11,7 +11,7 @@ from handlers.reading.numbers import read_number
 from handlers.reading.unitwords import Unit, unit_table
 from handlers.reading.vocabulary import words_in
 
-BY_FORM = "a figure put right, and nothing else"
+RESTATED = "a figure put right, and nothing else"
 
 _PLAIN_CUES = (SORRY - {"actually", "wait"}) | words_in("* typed mistyped")
 _JOINED_CUES = words_in("not make should shoulda shd ought must meant rather instead wrong")
@@ -54,13 +54,13 @@ def restated(message: Message) -> Amend | None:
     if figure is None or not _is_plain(message, figure, alone=len(figures) == 1):
         return None
     if any(each.measured for each in figures):
-        return amend_from(message, BY_FORM)
+        return amend_from(message, RESTATED)
     meant = number_meant(figure.value, message) or Amend()
     return Amend(
         mass_kg=meant.mass_kg,
         volume_l=meant.volume_l,
         capacity_l=meant.capacity_l,
-        rules=(BY_FORM,),
+        rules=(RESTATED,),
     )
 
 
@@ -140,7 +140,7 @@ def _another_unit(message: Message, units: list[tuple[int, Unit]]) -> Amend | No
         return None
     if wrong:
         return _converted(message, right[0], wrong[0])
-    return Amend(rules=(BY_FORM,)) if "should" in norms and len(units) == 1 else None
+    return Amend(rules=(RESTATED,)) if "should" in norms and len(units) == 1 else None
 
 
 def _is_refused(norms: list[str], i: int) -> bool:
@@ -152,8 +152,8 @@ def _converted(message: Message, right: Unit, wrong: Unit) -> Amend:
     last = message.context.last
     said = getattr(last, "mass_kg" if wrong.quantity == "mass" else "volume_l", None)
     if said is None:
-        return Amend(rules=(BY_FORM,))
+        return Amend(rules=(RESTATED,))
     much = said * right.factor / wrong.factor
     if right.quantity == "mass":
-        return Amend(mass_kg=much, rules=(BY_FORM,))
-    return Amend(volume_l=much, rules=(BY_FORM,))
+        return Amend(mass_kg=much, rules=(RESTATED,))
+    return Amend(volume_l=much, rules=(RESTATED,))

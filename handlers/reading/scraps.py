@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Layer
+from handlers.reading.buried import is_inside
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.lookalikes import (
@@ -36,6 +37,7 @@ _STRONG = frozenset(
      "pile",
      "log", "record", "plonk", "layer", "donate", "echar", "feed"}
 )  # fmt: skip
+WITHIN = "scraps were laid under others in a bin"
 _ADDING = frozenset({"add", "feed", "top up", "top", "tip in"})
 _NEEDS_BIN = frozenset({"feed", "give", "come", "leave", "do", "bring", "go", "top"})
 _INTO = words_in("in into to onto inside at for from")
@@ -102,6 +104,8 @@ def _rule(groups: Sequence[Group], k: int) -> str | None:
         before = next((j for j in range(k) if groups[j] is group.inherited), None)
         if before is not None and not comes_out(group) and layer_of(groups, before) is not None:
             return "and another amount"
+    if is_inside(group):
+        return WITHIN
     return _by_verb(groups, k) if group.verb is not None else _without_verb(groups, k)
 
 

@@ -25,13 +25,14 @@ from handlers.reading.acts import (
 from handlers.reading.amending import amend_from, is_quoted
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
-from handlers.reading.buried import bury_from
+from handlers.reading.buried import bury_from, is_inside
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
 from handlers.reading.opened import is_several, open_from
+from handlers.reading.peeks import is_shut_again
 from handlers.reading.quantities import is_drawn, is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
 from handlers.reading.replies import bin_meant, coming, is_consent, put_off_by, taker
@@ -108,11 +109,15 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 
 def _is_other(kind: str, group: Group) -> bool:
-    """Whether they tell of what goes into no book: bran strewn, bins without names, a jest."""
+    """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
+    if kind == "seal":
+        return is_shut_again(group.message)
+    if kind == "bury":
+        return is_inside(group)
     return kind == "open" and is_several(group)
 
 

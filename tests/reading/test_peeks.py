@@ -1,0 +1,64 @@
+"""A bin closed again after a look is not sealed; scraps laid under others are no burial."""
+
+import pytest
+
+from handlers.reading.acts import Bury, Layer, Seal
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "opened bin 3, saw a maggot, closed it again",
+        "had a peek in big blue, all white inside, shut it again",
+        "lid off, 600 g of leek tops in, lid on. Big blue",
+        "stopped by the shed bin with a kilo of rind, closed it after me",
+        "turned the tap on bin 3, 90 ml, closed it again",
+    ],
+)
+def test_what_was_opened_and_shut_again_is_not_sealed(text: str) -> None:
+    assert not any(isinstance(act, Seal) for act in acts(text))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "opened bin 3, pressed it down, closed it for good",
+        "put the last 400 g in bin 3 and closed it",
+        "closed bin 3 today",
+        "had a look in bin 3, it's full, so I shut it till the 4th",
+    ],
+)
+def test_what_was_closed_to_stay_closed_is_sealed(text: str) -> None:
+    assert any(isinstance(act, Seal) and act.bin == "bin 3" for act in acts(text))
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "of"),
+    [
+        ("buried the cod heads deep under the rice in bin 3", Layer, "bin 3"),
+        ("ines buried her sardine tails in big blue under the salad", Layer, "big blue"),
+        ("buried bin 3 under the beans", Bury, "bin 3"),
+        ("buried big blue in the bed by the cabbages", Bury, "big blue"),
+    ],
+)
+def test_scraps_buried_within_a_bin_are_a_layer(text: str, kind: type, of: str) -> None:
+    [act] = acts(text)
+    assert isinstance(act, kind)
+    assert getattr(act, "bin", None) == of
+
+
+@pytest.mark.parametrize(
+    ("text", "of"),
+    [
+        ("carrot tops, a kilo, 3", "bin 3"),
+        ("2 kg, 3, cabbage", "bin 3"),
+        ("3 got a kilo of bread", "bin 3"),
+        ("put a kilo of peel in the shed bin, 3 of us", "shed"),
+        ("put a kilo of peel in at 3, all veg", None),
+    ],
+)
+def test_a_bin_called_by_its_number_alone(text: str, of: str | None) -> None:
+    [layer] = acts(text)
+    assert isinstance(layer, Layer)
+    assert layer.bin == of
