@@ -8,7 +8,7 @@ from handlers.reading.completing import completed
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.outlook import is_outlook
-from handlers.reading.plainly import BY_FORM, plain_report
+from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import asks
 from handlers.reading.records import RECORD_KINDS, records
@@ -50,7 +50,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     answer = [act for act in _replied(message, scores) if _believed(act, scores)]
     found: list[Act] = list(answer)
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
-        found += [act for act in records(message) if _believed(act, scores)]
+        told_of = records(message)
+        found += with_siblings([act for act in told_of if _believed(act, scores)], told_of, message)
     if not answer or any(kind.startswith("ask ") for kind in sure):
         asked = asks(message, scores, told=bool(found))
         found += [act for act in asked if _believed(act, scores)]

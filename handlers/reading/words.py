@@ -61,6 +61,8 @@ _OPENED = {
     "wouldve": ("would", "have"), "couldve": ("could", "have"), "shouldve": ("should", "have"),
     "mightve": ("might", "have"), "mustve": ("must", "have"), "whove": ("who", "have"),
     "youd": ("you", "'d"), "theyd": ("they", "'d"), "wouldof": ("would", "have"),
+    "thatll": ("that", "will"), "wholl": ("who", "will"), "itd": ("it", "'d"),
+    "whod": ("who", "'d"),
     "coulda": ("could", "have"), "woulda": ("would", "have"), "id": ("i", "'d"),
 }  # fmt: skip
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Bury, Layer, Seal
+from handlers.reading.acts import Bury, Drain, Layer, Open, Seal
 from tests.reading.context import acts
 
 
@@ -62,3 +62,45 @@ def test_a_bin_called_by_its_number_alone(text: str, of: str | None) -> None:
     [layer] = acts(text)
     assert isinstance(layer, Layer)
     assert layer.bin == of
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "ines buried bin 3, I rinsed it and set it going again",
+        "bin 3's been dug in, scrubbed and restarted",
+        "begun bin 3 anew from empty",
+        "bin 3 is washed and back in service from today",
+    ],
+)
+def test_an_emptied_bin_is_begun_again(text: str) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == ["bin 3"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "washed bin 3 and the pong is back on duty all the same",
+        "bin 3's tap is clean and the juice is running again",
+        "once bin 3 is washed we'll start it again",
+        "is bin 3 washed and back in use?",
+        "the dishwasher in the shed was cleaned and is running again",
+    ],
+)
+def test_what_is_no_new_beginning(text: str) -> None:
+    assert not any(isinstance(act, Open) for act in acts(text))
+
+
+def test_one_plain_deed_carries_the_other() -> None:
+    told = acts("Ruth's drained big blue and ines has sealed bin 3 for the fortnight")
+    assert [(type(act), getattr(act, "bin", None)) for act in told] == [
+        (Drain, "big blue"),
+        (Seal, "bin 3"),
+    ]
+
+
+@pytest.mark.parametrize(
+    "text", ["I wouldve drained bin 3 but the tap was stuck", "somebody shouldve sealed bin 3"]
+)
+def test_short_forms_without_their_apostrophe(text: str) -> None:
+    assert acts(text) == ()
