@@ -16,6 +16,7 @@ from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
+from handlers.reading.underway import is_under_way
 from handlers.reading.unmeasured import asked_first
 
 
@@ -61,7 +62,9 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         found += _supplied(unfound, found, message, scores)
     if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
         found = [act for act in found if kind_of(act) not in RECORD_KINDS]
-    if any(isinstance(act, Layer) for act in found) and is_outlook(message):
+    if any(isinstance(act, Layer) for act in found) and (
+        is_outlook(message) or is_under_way(message)
+    ):
         found = [act for act in found if not isinstance(act, Layer)]
     return asked_first(completed(found, message), message) if found else ()
 
