@@ -28,7 +28,7 @@ from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_o
 from handlers.reading.signs import Seen, find_signs
 from handlers.reading.spans import indexes
 from handlers.reading.verbs import verbs_of
-from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
+from handlers.reading.vocabulary import is_spelling_slip, verb_meant, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, words_of
 
 BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
@@ -262,6 +262,9 @@ _EXPECTING = _BEFORE_BIN | BIN_WORDS
 
 def _mended(norms: list[str], context: Context) -> list[str]:
     """The words with slips in bin names put right, where a bin's name is expected."""
+    if norms and (norms[0][:1].isdigit() or not _DEEDS.isdisjoint(norms)):
+        names = tuple([name.removeprefix("the ") for name in context.bins])
+        _mend_in_notes(norms, tuple([name for name in names if len(name) > _SHORT]))
     if _EXPECTING.isdisjoint(norms):
         return norms
     known = vocabulary()
@@ -277,5 +280,28 @@ def _mended(norms: list[str], context: Context) -> list[str]:
     return norms
 
 
+_DEEDS = words_in("drained sealed buried opened closed emptied fed filled tapped")
+
+
+def _mend_in_notes(norms: list[str], names: tuple[str, ...]) -> None:
+    """ "Drianed turtel 6 oz", "2 lb corn cobs valut": a name with its letters swapped or left out,
+    beside the deed or at the end of a short note."""
+    initials = {name[0].lower() for name in names}
+    known = vocabulary()
+    for i, norm in enumerate(norms):
+        if len(norm) <= _SHORT or norm[0] not in initials or norm in known or norm in _OWN_WORDS:
+            continue
+        beside = norms[i - 1 : i] and norms[i - 1] in _DEEDS
+        ahead = i == 0 and not _DEEDS.isdisjoint(norms[1:4])
+        ends = i == len(norms) - 1 and i < _NOTE and norms[0][:1].isdigit()
+        name = slipped(norm, names) if beside or ahead or ends else None
+        if name is not None and is_spelling_slip(norm, name.lower()):
+            norms[i] = name.lower()
+
+
+_NOTE = 6
+"""Words of a note that gives no more than an amount, a thing and a bin."""
+_OWN_WORDS = words_in("heater diary sliver")
+"""Words that are no slip of a name, though they differ from it by as little."""
 _SHORT = 3
 """Letters of a word in which nothing is told to be a slip."""

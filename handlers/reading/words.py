@@ -63,6 +63,7 @@ _OPENED = {
     "youd": ("you", "'d"), "theyd": ("they", "'d"), "wouldof": ("would", "have"),
     "thatll": ("that", "will"), "wholl": ("who", "will"), "itd": ("it", "'d"),
     "whod": ("who", "'d"),
+    "drianed": ("drained",), "burried": ("buried",),
     "coulda": ("could", "have"), "woulda": ("would", "have"), "id": ("i", "'d"),
 }  # fmt: skip
 
