@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Act, Ask, Context, Layer, Set, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.completing import completed
+from handlers.reading.eaters import is_eaten
 from handlers.reading.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.outlook import is_outlook
@@ -63,7 +64,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if any(kind_of(act) in RECORD_KINDS for act in found) and is_jest(message):
         found = [act for act in found if kind_of(act) not in RECORD_KINDS]
     if any(isinstance(act, Layer) for act in found) and (
-        is_outlook(message) or is_under_way(message)
+        is_outlook(message) or is_under_way(message) or is_eaten(message)
     ):
         found = [act for act in found if not isinstance(act, Layer)]
     return asked_first(completed(found, message), message) if found else ()

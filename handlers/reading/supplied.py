@@ -123,10 +123,14 @@ def _is_other(kind: str, group: Group) -> bool:
 
 def _by_nobody(group: Group) -> bool:
     """ "Nobody added 2 kg": what no one did, however sure its words look."""
-    return group.sense == "not" and _NOBODY.match(" ".join(group.norms)) is not None
+    found = _NOBODY.match(" ".join(group.norms)) if group.sense == "not" else None
+    if found is None:
+        return False
+    at = group.start + found.group().count(" ") - found.group(1).count(" ")
+    return all(item.end != at for item in group.items)  # "the platters no one ate"
 
 
-_NOBODY = re.compile(r"(?:\S+ ){0,3}(?:nobody|no ?one|none of (?:us|you|them|the))\b")
+_NOBODY = re.compile(r"(?:\S+ ){0,3}(nobody|no ?one|none of (?:us|you|them|the))\b")
 
 
 def _fitness(kind: str, group: Group, scores: Scores) -> float:

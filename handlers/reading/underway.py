@@ -3,6 +3,7 @@
 import re
 
 from handlers.reading.message import Message
+from handlers.reading.phrases import named_text
 from handlers.reading.vocabulary import words_in
 
 _CUES = words_in(
@@ -46,7 +47,7 @@ def is_under_way(message: Message) -> bool:
     """Whether scraps are only carried, kept ready or commended to others, none yet put in."""
     if not message.has(_CUES):
         return False
-    text = _named(message)
+    text = named_text(message)
     if _REQUEST.search(text) or _TURNED_BACK.search(text):
         return True
     going = _UNDER_WAY.search(text) is not None and _ARRIVED.search(text) is None
@@ -64,18 +65,4 @@ def _is_put_in(message: Message) -> bool:
         and "layer" in clause.verb.verb.classes
         and clause.verb.verb.plain not in _CARRIED
         for clause in message.clauses
-    )
-
-
-def _named(message: Message) -> str:
-    """The words of the message, its bins as `qbin` and its members as `qmember`."""
-    refs = [(ref.start, ref.end, "qbin") for ref in message.bins]
-    held = {i for start, end, _ in refs for i in range(start, end)}
-    refs += [(m.start, m.end, "qmember") for m in message.members if m.start not in held]
-    starts = {start: name for start, _, name in refs}
-    inside = {i for start, end, _ in refs for i in range(start, end)}
-    return " ".join(
-        starts.get(i, norm)
-        for i, norm in enumerate(message.norms)
-        if i in starts or i not in inside
     )

@@ -37,3 +37,28 @@ def test_nothing_has_gone_in_yet(text: str) -> None:
 )
 def test_what_has_gone_in_is_a_layer(text: str) -> None:
     assert [act.mass_kg for act in acts(text) if isinstance(act, Layer)] == [2]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "gave the ducks 2 kg of bread, none for bin 3",
+        "Tall Paul fed the pigs 3 kg of potatoes",
+        "the hens had 2 kg of peel that bin 3 was waiting for",
+        "Tall Paul ate two kilos of plums and had to lie down",
+    ],
+)
+def test_what_animals_and_people_had_is_no_layer(text: str) -> None:
+    assert not any(isinstance(act, Layer) for act in acts(text))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2 kg of crusts to bin 3, none for the ducks",
+        "Tall Paul ate well tonight, 2 kg of peel",
+        "the dog had a bone, the other 2 kg of peel went into bin 3",
+    ],
+)
+def test_what_the_bin_had_is_a_layer(text: str) -> None:
+    assert [act.mass_kg for act in acts(text) if isinstance(act, Layer)] == [2]
