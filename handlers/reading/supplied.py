@@ -92,7 +92,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
     order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
     told = groups[order[0]]
     if (
-        _by_nobody(told)
+        _by_nobody(kind, told)
         or is_quoted(told.clauses)
         or (not message.context.in_room and told.is_naught())
     ):
@@ -121,9 +121,11 @@ def _is_other(kind: str, group: Group) -> bool:
     return kind == "open" and is_several(group)
 
 
-def _by_nobody(group: Group) -> bool:
+def _by_nobody(kind: str, group: Group) -> bool:
     """ "Nobody added 2 kg": what no one did, however sure its words look."""
-    found = _NOBODY.match(" ".join(group.norms)) if group.sense == "not" else None
+    if group.sense != "not" or group.verb is None or kind not in group.verb.verb.classes:
+        return False  # "nobody objected, so ..." denies another thing
+    found = _NOBODY.match(" ".join(group.norms))
     if found is None:
         return False
     at = group.start + found.group().count(" ") - found.group(1).count(" ")

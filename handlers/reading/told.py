@@ -169,8 +169,13 @@ def is_ahead(group: Group) -> bool:
 def is_intended(group: Group) -> bool:
     """ "Sealing it tonight": the form of what is going on, with a time that is to come."""
     going_on = group.verb is not None and group.verb.verb.form == "ing"
-    was = not _WAS.isdisjoint(group.norms)
-    return going_on and not was and not _TO_COME.isdisjoint(group.norms)
+    if not going_on or not _WAS.isdisjoint(group.norms):
+        return False
+    norms = group.norms
+    return any(
+        norm in _TO_COME and norms[max(0, i - 1) : i] not in (["from"], ["of"])
+        for i, norm in enumerate(norms)
+    )  # "from tonight", "as of tonight" is now
 
 
 _TO_COME = words_in("tonight tomorrow later soon shortly")
