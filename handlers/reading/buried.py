@@ -129,11 +129,14 @@ def _names_ground(group: Group) -> bool:
     """Whether ground, or a plant behind "under", is named outside of the bin's own name."""
     norms = group.message.norms
     named = indexes(group.bins)
-    named |= {i for i in range(group.start, group.end) if norms[i - 1 : i + 1] == ["in", "bed"]}
+    named |= {i for i in range(group.start, group.end) if norms[i - 1 : i + 1] in _TO_SLEEP}
     words = {norms[i] for i in range(group.start, group.end) if i not in named}
     if not words.isdisjoint(GROUND):
         return True
     return not words.isdisjoint(UNDER) and not words.isdisjoint(GREEN)
+
+
+_TO_SLEEP = (["in", "bed"], ["to", "bed"])
 
 
 def _by_verb(groups: Sequence[Group], k: int) -> str | None:

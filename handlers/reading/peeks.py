@@ -23,11 +23,17 @@ _TO_FERMENT = words_in(
     "ferment rest finished filled done clamped strapped topped brim date dated now"
 )
 """Words that say that it stays closed."""
+_UNDER_BRAN = re.compile(
+    r"\b(?:sealed|locked) (?:in (?:\S+ ){1,5}|(?:\S+ ){1,6}(?:in|down) )with (?:\S+ ){0,4}bran\b"
+)
+_SEALED_IN = words_in("sealed locked")
 
 
 @once
 def is_shut_again(message: Message) -> bool:
-    """ "Opened bin 3, saw maggots, shut it again", "lid off, 2 kg in, lid on"."""
+    """ "Opened bin 3, saw maggots, shut it again"; "sealed today's lot in with bran"."""
+    if message.has(_SEALED_IN) and message.bran() and _UNDER_BRAN.search(" ".join(message.norms)):
+        return True
     if not message.has(_CLOSING) or message.has(_TO_FERMENT):
         return False
     if len({ref.name for ref in message.bins if ref.name is not None}) > 1:

@@ -17,6 +17,7 @@ from handlers.reading.quantities import scrap_amounts
 from handlers.reading.restarts import restart_of
 from handlers.reading.scraps import layer_from, layer_of
 from handlers.reading.sealed import seal_of
+from handlers.reading.told import is_of_namesake
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
 
@@ -129,6 +130,8 @@ def _completed(first: Record, second: Record) -> Record:
 
 
 def _record(groups: Sequence[Group], k: int) -> Record | None:
+    if is_of_namesake(groups[k]):
+        return None
     for reader in _READERS:
         act = reader(groups, k)
         if act is not None:

@@ -39,7 +39,7 @@ from handlers.reading.replies import bin_meant, coming, is_consent, put_off_by, 
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
-from handlers.reading.told import is_intended
+from handlers.reading.told import is_intended, is_of_namesake
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
 
@@ -110,6 +110,8 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
+    if kind in ("bury", "drain", "seal") and is_of_namesake(group):
+        return True
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group)
     if kind in ("batch", "stock"):

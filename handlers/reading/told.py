@@ -8,6 +8,7 @@ from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.names import BIN_WORDS
 from handlers.reading.once import once
 from handlers.reading.quantities import is_repair
 from handlers.reading.spans import indexes
@@ -150,6 +151,27 @@ _WHOSE = words_in("her his my our their your the")
 _MEETING = words_in(
     "see back ready due until till meet return open party by then visit again home away"
 )
+
+
+def is_of_namesake(group: Group) -> bool:
+    """ "Dolly's buried her mother": one who bears a bin's name did it, to what is somebody's."""
+    verb = group.verb
+    if verb is None or verb.verb.form != "past" or verb.verb.plain not in _OF_BINS:
+        return False
+    norms = group.message.norms
+    whose = norms[verb.end : verb.end + 1] and norms[verb.end] in _WHOSE - {"the"}
+    if not whose or verb.end + 1 >= group.end or any(b.start >= verb.end for b in group.bins):
+        return False
+    return any(
+        b.end <= verb.start
+        and BIN_WORDS.isdisjoint(norms[b.start : b.end])
+        and set(norms[b.end : verb.start]) <= _HAS
+        for b in group.bins
+    )
+
+
+_OF_BINS = frozenset({"bury", "drain", "seal"})
+_HAS = words_in("'s has have had just")
 
 
 @once

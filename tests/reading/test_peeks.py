@@ -104,3 +104,34 @@ def test_one_plain_deed_carries_the_other() -> None:
 )
 def test_short_forms_without_their_apostrophe(text: str) -> None:
     assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("Tall Paul's been put to bed, taped and dated", {Seal}),
+        ("sealed today's lot in with an inch of bran, bin 3, 400 g of mash", {Layer}),
+        ("Tall Paul went into the potato bed this morning", {Bury}),
+        ("sealed bin 3 with tape", {Seal}),
+    ],
+)
+def test_put_to_bed_and_sealed_in_with_bran(text: str, kinds: set[type]) -> None:
+    assert {type(act) for act in acts(text)} == kinds
+
+
+def test_what_nobody_did_denies_no_other_deed() -> None:
+    [layer] = acts("the cold pizza nobody ate, 1 kg, bin 3")
+    assert isinstance(layer, Layer)
+    assert (layer.mass_kg, layer.bin) == (1, "bin 3")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Tall Paul buried his uncle on Friday",
+        "Tall Paul's drained his glass and gone home",
+        "Tall Paul has sealed her envelope",
+    ],
+)
+def test_a_bin_does_nothing_to_what_is_somebodys(text: str) -> None:
+    assert acts(text) == ()
