@@ -22,7 +22,7 @@ _EATEN = re.compile(
     rf"\b(?:fed|gave|feeding|giving) {_WHOSE}?(?:{_BEASTS}|{_PEOPLE})\b|"
     rf"\b{_WHOSE}?{_BEASTS} (?:got|had|ate|have had|finished)\b|"
     rf"\b(?:to|for) {_WHOSE}{_BEASTS}\b|\( the {_BEASTS} \)|"
-    rf"\bqbin (?:, )?{_WHOSE}(?:old |wee |big )?{_BEASTS}\b"
+    rf"\bqbin (?:, the (?:old|wee|big) )?{_BEASTS}\b"
 )
 _BY_PERSON = re.compile(
     r"\b(?:qbin|qmember) (?:'s )?(?:ate|eaten|had|put|gained|lost) .{0,60}"
