@@ -7,6 +7,7 @@ from handlers.reading.acts import Bury
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.names import BinRef
+from handlers.reading.once import once
 from handlers.reading.places import GREEN, GROUND, PLACE, UNDER, place_of
 from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
@@ -36,8 +37,37 @@ def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     group = groups[k]
     if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.free) or _is_of_member(group):
         return None
+    if is_inside(group):
+        return None
     rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
     return None if rule is None else bury_from(groups, k, rule)
+
+
+@once
+def is_inside(group: Group) -> bool:
+    """ "Buried the fish heads deep under the bread in bin 14": scraps laid within a bin."""
+    message, verb = group.message, group.verb
+    if verb is None or verb.verb.plain not in _HIDING:
+        return False
+    first = min((item.start for item in message.items if not item.generic), default=verb.end)
+    held = [
+        ref
+        for ref in group.bins
+        if ref.start > first and (ref.plain or (ref.name or "").lower() not in GROUND)
+    ]
+    norms = message.norms
+    return (
+        bool(held)
+        and any(item.start < ref.start for item in group.items for ref in held)
+        and any(
+            not _WITHIN.isdisjoint(norms[max(group.start, ref.start - 3) : ref.start])
+            for ref in held
+        )
+    )
+
+
+_HIDING = frozenset({"bury", "inter"})
+_WITHIN = frozenset({"in", "into", "inside", "within"})
 
 
 def _is_of_member(group: Group) -> bool:
@@ -99,11 +129,14 @@ def _names_ground(group: Group) -> bool:
     """Whether ground, or a plant behind "under", is named outside of the bin's own name."""
     norms = group.message.norms
     named = indexes(group.bins)
-    named |= {i for i in range(group.start, group.end) if norms[i - 1 : i + 1] == ["in", "bed"]}
+    named |= {i for i in range(group.start, group.end) if norms[i - 1 : i + 1] in _TO_SLEEP}
     words = {norms[i] for i in range(group.start, group.end) if i not in named}
     if not words.isdisjoint(GROUND):
         return True
     return not words.isdisjoint(UNDER) and not words.isdisjoint(GREEN)
+
+
+_TO_SLEEP = (["in", "bed"], ["to", "bed"])
 
 
 def _by_verb(groups: Sequence[Group], k: int) -> str | None:

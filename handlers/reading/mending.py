@@ -4,7 +4,7 @@ from functools import lru_cache
 
 from handlers.reading.acts import Context
 from handlers.reading.names import BIN_WORDS
-from handlers.reading.vocabulary import one_slip, vocabulary, words_in
+from handlers.reading.vocabulary import is_spelling_slip, one_slip, vocabulary, words_in
 
 _BEFORE_BIN = words_in("in into to from off of the inside")
 
@@ -12,6 +12,9 @@ _BEFORE_BIN = words_in("in into to from off of the inside")
 def mended(norms: list[str], context: Context) -> list[str]:
     """The words with slips in bin names put right: letters missing or swapped in a long name, and
     any slip where a bin's name is expected."""
+    if norms and (norms[0][:1].isdigit() or not _DEEDS.isdisjoint(norms)):
+        names = tuple([name.removeprefix("the ") for name in context.bins])
+        _mend_in_notes(norms, tuple([name for name in names if len(name) > _SHORT]))
     single, by_initial = _single(context.bins)
     if not single:
         return norms
@@ -27,6 +30,31 @@ def mended(norms: list[str], context: Context) -> list[str]:
                     norms[i] = name.lower()
         before = norms[i]
     return norms
+
+
+_DEEDS = words_in("drained sealed buried opened closed emptied fed filled tapped")
+
+
+def _mend_in_notes(norms: list[str], names: tuple[str, ...]) -> None:
+    """ "Drianed turtel 6 oz", "2 lb corn cobs valut": a name with its letters swapped or left out,
+    beside the deed or at the end of a short note."""
+    initials = {name[0].lower() for name in names}
+    known = vocabulary()
+    for i, norm in enumerate(norms):
+        if len(norm) <= _SHORT or norm[0] not in initials or norm in known or norm in _OWN_WORDS:
+            continue
+        beside = norms[i - 1 : i] and norms[i - 1] in _DEEDS
+        ahead = i == 0 and not _DEEDS.isdisjoint(norms[1:4])
+        ends = i == len(norms) - 1 and i < _NOTE and norms[0][:1].isdigit()
+        name = slipped(norm, names) if beside or ahead or ends else None
+        if name is not None and is_spelling_slip(norm, name.lower()):
+            norms[i] = name.lower()
+
+
+_NOTE = 6
+"""Words of a note that gives no more than an amount, a thing and a bin."""
+_OWN_WORDS = words_in("heater diary sliver")
+"""Words that are no slip of a name, though they differ from it by as little."""
 
 
 @lru_cache(maxsize=1024)

@@ -156,6 +156,8 @@ def known_bins(
         if ref is not None:
             out.append(ref)
     out += _by_letter(words, norms, _lettered(bins))
+    if not out:
+        out += _by_number(words, norms, _numbered(bins))
     return tuple(sorted((*out, *_pictured(words, norms, bins))) if "☺" in norms else sorted(out))
 
 
@@ -201,6 +203,44 @@ def _by_letter(
             yield BinRef(i, i + 1, name, True, True)
 
 
+@lru_cache(maxsize=1024)
+def _numbered(bins: tuple[str, ...]) -> dict[str, str]:
+    """The bins that are told apart by a number ("bin 40"), by that number; none that two have."""
+    named = [(norms_of(name).split(), name) for name in bins]
+    found = [(parts[1], name) for parts, name in named if _is_numbered(parts)]
+    count = Counter(number for number, _ in found)
+    return {number: name for number, name in found if count[number] == 1 and number not in bins}
+
+
+def _is_numbered(parts: Sequence[str]) -> bool:
+    return len(parts) == 2 and parts[0] in BIN_WORDS and parts[1].isdecimal()
+
+
+def _by_number(
+    words: Sequence[Word], norms: Sequence[str], numbered: dict[str, str]
+) -> Iterator[BinRef]:
+    """ "Mussel shells, 40": the number alone, as a breath of its own or as the one that got it."""
+    for i, norm in enumerate(norms) if numbered else ():
+        name = numbered.get(norm)
+        if name is None:
+            continue
+        after = norms[i + 1] if i + 1 < len(norms) else ""
+        alone = _leads_number(norms, i) and (after in _BREATHS or after in _BEHIND_NUMBER)
+        within = norms[i - 1 : i] in _WITHIN and (after in _BREATHS or after in _BEHIND_LETTER)
+        if alone or within:
+            yield BinRef(i, i + 1, name, True, True)
+
+
+def _leads_number(norms: Sequence[str], i: int) -> bool:
+    """Whether a breath begins at word i, and no list of numbers goes on there."""
+    if i < 2:
+        return i == 0
+    return norms[i - 1] in _BREATHS and not norms[i - 2].isdecimal()
+
+
+_BREATHS = frozenset({"", ",", ".", "-", ":", "!", "(", ")", "—", "\n"})
+_BEHIND_NUMBER = words_in("has had got gets 's tapped drained sealed buried gave is was went")
+_WITHIN = (["in"], ["into"], ["off"], ["from"], ["fed"])
 SMALL_LETTERS = frozenset("bcdef")
 """By which bins are told apart without a capital: they stand for no word and no unit of amounts."""
 _ASKED_OF = words_in("is was for about")

@@ -172,3 +172,18 @@ def as_written(message: Message, start: int, end: int) -> str:
             parts.append(word.text)
             last = word.end
     return "".join(parts)
+
+
+@once
+def named_text(message: Message) -> str:
+    """The words of the message, stops among them; bins as `qbin`, members as `qmember`."""
+    refs = [(ref.start, ref.end, "qbin") for ref in message.bins]
+    held = {i for start, end, _ in refs for i in range(start, end)}
+    refs += [(m.start, m.end, "qmember") for m in message.members if m.start not in held]
+    starts = {start: name for start, _, name in refs}
+    inside = {i for start, end, _ in refs for i in range(start, end)}
+    return " ".join(
+        starts.get(i, norm)
+        for i, norm in enumerate(message.norms)
+        if i in starts or i not in inside
+    )

@@ -1,9 +1,19 @@
 """The plainest reports, which hold by their form, whatever their score: "opened the yard bin"."""
 
+from collections.abc import Sequence
+
 from handlers.reading.acts import Act, Bury, Drain, Open, Seal
 from handlers.reading.message import Message
+from handlers.reading.observations import ON_IT
+from handlers.reading.passing import BY_NAME
+from handlers.reading.restarts import RESTARTED
+from handlers.reading.rightwrong import BY_FORM as PUT_RIGHT
+from handlers.reading.scraps import WITHIN
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
+
+BY_FORM = frozenset({BY_NAME, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
+"""Rules whose words leave no doubt."""
 
 _DEEDS: dict[str, type[Act]] = {
     **dict.fromkeys(("opened", "started"), Open),
@@ -29,3 +39,19 @@ def plain_report(message: Message) -> type[Act] | None:
     ]
     ahead = len(rest) == 1 and rest[0] in message.norms[:start]
     return _DEEDS.get(rest[0]) if ahead else None
+
+
+def with_siblings(believed: list[Act], told: Sequence[Act], message: Message) -> list[Act]:
+    """The acts that are believed, with those that are told in the same plain form beside them.
+
+    "Ines drained the shed and Kofi's sealed bin 3": what carries the one carries the other.
+    """
+    if len(believed) == len(told) or not any(isinstance(act, _SIBLINGS) for act in believed):
+        return believed
+    if ":" in message.norms:  # a heading may say that all of it is a plan
+        return believed
+    return [act for act in told if act in believed or not _PLAIN.isdisjoint(act.rules)]
+
+
+_SIBLINGS = (Bury, Drain, Seal)
+_PLAIN = frozenset({"a bin was drained", "a bin was sealed", "a bin was buried"})

@@ -9,15 +9,13 @@ from handlers.reading.asides import is_aside
 from handlers.reading.beside import asked_beside
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
-from handlers.reading.observations import ON_IT
 from handlers.reading.outright import OUTRIGHT, asked_outright
 from handlers.reading.passing import BY_NAME, RIVALS
-from handlers.reading.plainly import plain_report
+from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
-from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
@@ -63,7 +61,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     sure = _sure_beside(answer, message, scores)
     found: list[Act] = list(answer)
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
-        found += [act for act in records(message) if _believed(act, scores)]
+        told_of = records(message)
+        found += with_siblings([act for act in told_of if _believed(act, scores)], told_of, message)
     if not answer or any(kind.startswith("ask ") for kind in sure):
         answered = {kind_of(act) for act in answer}
         asked = asks(message, scores, told=bool(found))
@@ -182,11 +181,8 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
 
 def _believed(act: Act, scores: Scores) -> bool:
     """Whether what a rule found is told: some forms say so themselves, the rest by its score."""
-    by_form = isinstance(act, Set) or not _TOLD_BY_FORM.isdisjoint(act.rules)
+    by_form = isinstance(act, Set) or not BY_FORM.isdisjoint(act.rules)
     return by_form or _is_beyond(act, scores) or scores.may(kind_of(act))
-
-
-_TOLD_BY_FORM = frozenset({BY_FORM, BY_NAME, ON_IT})
 
 
 def _is_beyond(act: Act, scores: Scores) -> bool:

@@ -14,8 +14,10 @@ from handlers.reading.observations import merged, observe_of
 from handlers.reading.opened import open_of
 from handlers.reading.pooled import pooled
 from handlers.reading.quantities import scrap_amounts
+from handlers.reading.restarts import restart_of
 from handlers.reading.scraps import layer_from, layer_of
 from handlers.reading.sealed import seal_of
+from handlers.reading.told import is_of_namesake
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
 
@@ -40,6 +42,8 @@ def records(message: Message) -> tuple[Record, ...]:
             seen.append((group.start, observed))
     if len(groups) > 1:
         told += pooled(groups, {group_sentence(message, at) for at, _ in told})
+    if (anew := restart_of(groups)) and not any(isinstance(act, Open) for _, act in told):
+        told.append(anew)
     if not seen and len(told) < 2:
         return tuple(act for _, act in told)
     joined = merged([act for _, act in seen])
@@ -126,6 +130,8 @@ def _completed(first: Record, second: Record) -> Record:
 
 
 def _record(groups: Sequence[Group], k: int) -> Record | None:
+    if is_of_namesake(groups[k]):
+        return None
     for reader in _READERS:
         act = reader(groups, k)
         if act is not None:

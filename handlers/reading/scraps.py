@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Layer
+from handlers.reading.buried import is_inside
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.lookalikes import (
@@ -24,6 +25,8 @@ from handlers.reading.putting import is_building, put_in
 from handlers.reading.quantities import amount_sum, is_of_naught, makeup_of, scrap_amounts
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.vocabulary import LEFTOVERS_RICH
+
+WITHIN = "scraps were laid under others in a bin"
 
 
 def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
@@ -87,6 +90,8 @@ def _rule(groups: Sequence[Group], k: int) -> str | None:
         before = next((j for j in range(k) if groups[j] is group.inherited), None)
         if before is not None and not comes_out(group) and layer_of(groups, before) is not None:
             return "and another amount"
+    if is_inside(group):
+        return WITHIN
     return put_in(groups, k) if group.verb is not None else _without_verb(groups, k)
 
 

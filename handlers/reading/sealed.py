@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Seal
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
+from handlers.reading.peeks import is_shut_again
 from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead, said_day
 from handlers.reading.unnamed import is_of_unnamed_bin
@@ -60,7 +61,9 @@ def seal_of(groups: Sequence[Group], k: int) -> Seal | None:
     if (is_ahead(group) and "from" not in group.norms) or not _OTHER_THINGS.isdisjoint(group.free):
         return None
     rule = _by_lid(groups, k) or _by_verb(groups, k)
-    return None if rule is None else seal_from(groups, k, rule)
+    if rule is None or is_shut_again(group.message):
+        return None
+    return seal_from(groups, k, rule)
 
 
 def seal_from(groups: Sequence[Group], k: int, rule: str) -> Seal:

@@ -18,7 +18,7 @@ NOT = words_in(
     "nunca kein nicht nie mustnt neednt nearly almost none"
 )
 _IF = words_in(
-    "if unless whether suppose supposing imagine wish wished once until till lest assuming"
+    "if unless whether suppose supposing imagine pretend wish wished once until till lest assuming"
 )
 _MODAL = words_in(
     "will would shall should can could may might must 'd let lets gotta ought wont need needs "

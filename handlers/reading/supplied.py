@@ -26,7 +26,7 @@ from handlers.reading.amended import amend_from
 from handlers.reading.amending import is_quoted
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
-from handlers.reading.buried import bury_from
+from handlers.reading.buried import bury_from, is_inside
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
@@ -35,13 +35,14 @@ from handlers.reading.observations import observe_from
 from handlers.reading.ofwhat import is_drawn, is_level
 from handlers.reading.opened import is_several, open_from
 from handlers.reading.passing import coming, taker
+from handlers.reading.peeks import is_shut_again
 from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
 from handlers.reading.replies import bin_meant, is_consent, put_off_by
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
-from handlers.reading.told import is_intended
+from handlers.reading.told import is_intended, is_of_namesake
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
 
@@ -94,7 +95,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
     order = sorted(range(len(groups)), key=lambda k: -_fitness(kind, groups[k], scores) + 0.001 * k)
     told = groups[order[0]]
     if (
-        _by_nobody(told)
+        _by_nobody(kind, told)
         or is_quoted(told.clauses)
         or (not message.context.in_room and told.is_naught())
     ):
@@ -111,13 +112,19 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 
 def _is_other(kind: str, group: Group) -> bool:
-    """Whether they tell of what goes into no book: bran strewn, bins without names, a jest."""
+    """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
+    if kind in ("bury", "drain", "seal") and is_of_namesake(group):
+        return True
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
     if kind == "drain":
         return _is_only_of_scraps(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
+    if kind == "seal":
+        return is_shut_again(group.message)
+    if kind == "bury":
+        return is_inside(group)
     return kind == "open" and is_several(group)
 
 
@@ -139,12 +146,18 @@ def _is_only_of_scraps(group: Group) -> bool:
     )
 
 
-def _by_nobody(group: Group) -> bool:
+def _by_nobody(kind: str, group: Group) -> bool:
     """ "Nobody added 2 kg": what no one did, however sure its words look."""
-    return group.sense == "not" and _NOBODY.match(" ".join(group.norms)) is not None
+    if group.sense != "not" or group.verb is None or kind not in group.verb.verb.classes:
+        return False  # "nobody objected, so ..." denies another thing
+    found = _NOBODY.match(" ".join(group.norms))
+    if found is None:
+        return False
+    at = group.start + found.group().count(" ") - found.group(1).count(" ")
+    return all(item.end != at for item in group.items)  # "the platters no one ate"
 
 
-_NOBODY = re.compile(r"(?:\S+ ){0,3}(?:nobody|no ?one|none of (?:us|you|them|the))\b")
+_NOBODY = re.compile(r"(?:\S+ ){0,3}(nobody|no ?one|none of (?:us|you|them|the))\b")
 
 
 def _fitness(kind: str, group: Group, scores: Scores) -> float:

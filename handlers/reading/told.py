@@ -8,6 +8,7 @@ from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.names import BIN_WORDS
 from handlers.reading.once import once
 from handlers.reading.retold import is_repair
 from handlers.reading.spans import indexes
@@ -152,6 +153,27 @@ _MEETING = words_in(
 )
 
 
+def is_of_namesake(group: Group) -> bool:
+    """ "Dolly's buried her mother": one who bears a bin's name did it, to what is somebody's."""
+    verb = group.verb
+    if verb is None or verb.verb.form != "past" or verb.verb.plain not in _OF_BINS:
+        return False
+    norms = group.message.norms
+    whose = norms[verb.end : verb.end + 1] and norms[verb.end] in _WHOSE - {"the"}
+    if not whose or verb.end + 1 >= group.end or any(b.start >= verb.end for b in group.bins):
+        return False
+    return any(
+        b.end <= verb.start
+        and BIN_WORDS.isdisjoint(norms[b.start : b.end])
+        and set(norms[b.end : verb.start]) <= _HAS
+        for b in group.bins
+    )
+
+
+_OF_BINS = frozenset({"bury", "drain", "seal"})
+_HAS = words_in("'s has have had just")
+
+
 @once
 def is_ahead(group: Group) -> bool:
     """Whether the group's day still lies ahead, so that nothing has happened yet."""
@@ -169,8 +191,13 @@ def is_ahead(group: Group) -> bool:
 def is_intended(group: Group) -> bool:
     """ "Sealing it tonight": the form of what is going on, with a time that is to come."""
     going_on = group.verb is not None and group.verb.verb.form == "ing"
-    was = not _WAS.isdisjoint(group.norms)
-    return going_on and not was and not _TO_COME.isdisjoint(group.norms)
+    if not going_on or not _WAS.isdisjoint(group.norms):
+        return False
+    norms = group.norms
+    return any(
+        norm in _TO_COME and norms[max(0, i - 1) : i] not in (["from"], ["of"])
+        for i, norm in enumerate(norms)
+    )  # "from tonight", "as of tonight" is now
 
 
 _TO_COME = words_in("tonight tomorrow later soon shortly")

@@ -5,6 +5,7 @@ from collections.abc import Callable, Sequence
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.awaited import is_awaited
 from handlers.reading.brews import is_brew
+from handlers.reading.eaters import is_eaten as is_eaten_up
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.message import Message
@@ -12,6 +13,7 @@ from handlers.reading.mouths import is_eaten
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
+from handlers.reading.underway import is_under_way
 
 _WORDS = 150
 """Words of a message that is judged as a whole; a longer one tells more than one thing."""
@@ -24,6 +26,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_ahead, frozenset({"layer", "drain"})),
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
+    (is_eaten_up, _LAYER),
+    (is_under_way, _LAYER),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
 )

@@ -211,6 +211,13 @@ def _is_scrambled(word: str, deed: str) -> bool:
     return same and set(word) <= set(deed) and one_slip(word, deed) and word not in vocabulary()
 
 
+def is_spelling_slip(said: str, meant: str) -> bool:
+    """Whether a word one slip away keeps the first letter, and has none that is another's."""
+    if len(said) == len(meant):
+        return said[0] == meant[0] and sorted(said) == sorted(meant)
+    return said[0] == meant[0] and len(said) < len(meant)
+
+
 def one_slip(said: str, meant: str) -> bool:
     """Whether two words differ by one letter left out, added, changed or swapped."""
     if said == meant or abs(len(said) - len(meant)) > 1:

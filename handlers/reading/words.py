@@ -58,6 +58,12 @@ _OPENED = {
     "oot": ("out",), "aff": ("off",), "fae": ("from",), "frae": ("from",), "wi": ("with",),
     "doon": ("down",), "noo": ("now",), "wis": ("was",), "gied": ("gave",), "intu": ("into",),
     "pittin": ("putting",), "addin": ("adding",), "drainin": ("draining",),
+    "wouldve": ("would", "have"), "couldve": ("could", "have"), "shouldve": ("should", "have"),
+    "mightve": ("might", "have"), "mustve": ("must", "have"), "whove": ("who", "have"),
+    "youd": ("you", "'d"), "theyd": ("they", "'d"), "wouldof": ("would", "have"),
+    "thatll": ("that", "will"), "wholl": ("who", "will"), "itd": ("it", "'d"),
+    "whod": ("who", "'d"),
+    "drianed": ("drained",), "burried": ("buried",),
     "coulda": ("could", "have"), "woulda": ("would", "have"), "id": ("i", "'d"),
 }  # fmt: skip
 

@@ -62,3 +62,19 @@ def test_what_was_meant_takes_the_place_of_what_was_said(text: str, act: Act) ->
 )  # fmt: skip
 def test_an_excuse_changes_nothing(text: str, act: Act) -> None:
     assert acts(text)[0] == act
+
+
+@pytest.mark.parametrize(
+    ("text", "of"),
+    [
+        ("drianed kithcen 200 ml", "kitchen"),
+        ("kitchn sealed till the 4th", "kitchen"),
+        ("2 lb carrot tops kichen", "kitchen"),
+        ("burried kitchen by the shed", "kitchen"),
+        ("drained kittens 200 ml", None),
+        ("2 lb carrot tops chicken", None),
+    ],
+)
+def test_a_slip_in_the_name_beside_the_deed(text: str, of: str | None) -> None:
+    names = [getattr(act, "bin", None) for act in acts(text, bins=("kitchen", "bin 3"))]
+    assert (names == [of]) if of else "kitchen" not in names
