@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from handlers.practice.signs import Sign
+from handlers.reading.vocabulary import words_in
 
 
 class Turn(NamedTuple):
@@ -36,7 +37,8 @@ _LIQUID = r"(?:liquid|juice|water|liquor|leachate|soup|broth|gravy|tea|stuff|bre
 _PLATE = r"(?:grid|grate|grating|plate|strainer|mesh|tap|spigot|sieve|basket|brim|rim|top)"
 _TAP = r"\b(?:tap|taps|spigot|spout|valve)\b"
 _LID = r"\b(?:lid|lids|cover)\b"
-_MUSH = r"(?:soup|slop|slops|mush|pulp|porridge|sludge|gruel|slurry|swamp|bog|quagmire|pond|marsh)"
+_MUSHES = "soup slop slops mush pulp porridge sludge gruel slurry swamp bog quagmire pond marsh"
+_MUSH = f"(?:{_MUSHES.replace(' ', '|')})"
 _COLOURS: dict[Sign, str] = {
     "white_mould": "white|whitish|snow white|pure white",
     "green_mould": "green|greenish|blue|bluish|blue green|turquoise|teal",
@@ -56,9 +58,15 @@ _GROWN = (
     r"|fluffy|fuzzy|hairy))*"
 )
 
-_TURNS: tuple[tuple[Sign, str], ...] = (
+
+def _words(alternatives: str) -> str:
+    return alternatives.replace("|", " ")
+
+
+_TURNS: tuple[tuple[Sign, str, str], ...] = (
     (
         "gas",
+        "lid lids cover",
         _LID + _GAP % 4 + r" (?P<s>flew|flown|flies off|shot (?:off|up)|jumped|leapt|hopped|risen"
         r"|rises|rising|convex|domed?|domes|curved|gone round|(?:a )?hump|swells?|belly|taut"
         r"|(?:standing|stood) up|up (?:by|on|like|a|half)"
@@ -69,22 +77,26 @@ _TURNS: tuple[tuple[Sign, str], ...] = (
     ),
     (
         "gas",
+        "",
         r"(?<!\S)(?P<s>p?s{3,}h*t*|p+s+t{2,}|p*f{3,}t*|p+s+h+t*|t?s{4,}|p?fi{3,}|hi?s{4,}|p{2,}s+t*)"
         r"(?!\S)",
     ),
     (
         "gas",
+        "sigh hiss whistle pop puff belch burp wheeze gasp fizz whoosh bang",
         r"\b(?P<s>(?:let out|gave|gives?|giving|heaved|makes?|made)(?: me)? (?:a|an|such a)"
         r"(?: [^ .!?\n]+){0,3} (?:sigh|hiss|whistle|pop|puff|belch|burp|wheeze|gasp|fizz"
         r"|whoosh|bang))\b",
     ),
     (
         "no_liquid",
+        "tap taps spigot spout valve",
         _TAP + _GAP % 8 + r" (?P<s>dead|nothing|nowt|zip|nada|zilch|squat|naught|nil|not so much as"
         r"|not a (?:drop|drip|dribble|trickle|bead|thing|spot)|never drips?)\b(?! wrong| to do)",
     ),
     (
         "no_liquid",
+        "juice liquid leachate drop drops drip drips dribble trickle thing liquor",
         rf"\b(?P<s>{_NOT_DOING} (?:been |even |yet |once |really |actually )*{_YIELDING}"
         r"(?: us| me| out)?(?: any| much| a| one| no| the| single| bit of| drop of| more)* "
         r"(?:juice|liquid|leachate|drop|drops|drip|drips|dribble|trickle|thing|liquor))\b"
@@ -92,31 +104,37 @@ _TURNS: tuple[tuple[Sign, str], ...] = (
     ),
     (
         "no_liquid",
+        "drop drip dribble juice liquid leachate",
         r"\b(?P<s>(?:cant|couldnt|can not) (?:get|coax|wring|squeeze) (?:a|one|any|so much as a)"
         r"(?: single)? (?:drop|drip|dribble|juice|liquid|leachate))\b",
     ),
     (
         "no_liquid",
+        "none zero nothing zip nada nil squat nowt naught zilch",
         r"\b(?P<s>(?:gave|gives|giving|yielded|yields|produced) (?:us |me )?(?:none|zero|nothing"
         r"|zip|nada|nil|squat|nowt|naught|zilch)(?: at all)?)\b(?! (?:away|up|back|to))",
     ),
     (
         "no_liquid",
+        "drop drip dribble drap dreep trickle bead",
         r"\b(?P<s>(?:not|nary|naw|no|nae|nor) (?:even )?a (?:[a-z]+ ){0,2}?"
         r"(?:drop|drip|dribble|drap|dreep|trickle|bead))\b(?! of (?!juice|liquid|leachate))",
     ),
     (
         "no_liquid",
+        "nothing nowt nothin",
         r"\b(?P<s>(?:nothing|nowt|nothin)(?: at all| whatsoever)? (?:coming|comes|came|dripping"
         r"|running) (?:out|from|through|off))\b",
     ),
     (
         "much_liquid",
+        "inch inches finger fingers cm centimetre centimetres centimeter centimeters",
         r"\b(?P<s>(?:inch|inches|fingers?|cm|centimetres?|centimeters?) of)"
         r"(?: [^ .!?\n]+){0,3} " + _LIQUID,
     ),
     (
         "much_liquid",
+        "liquid juice water liquor leachate soup broth gravy tea stuff brew",
         rf"\b{_LIQUID}(?: [^ .!?\n]+){{0,3}}? (?P<s>(?:sat|sitting|lying|standing|pooled|pooling"
         rf"|collecting|up to|up past|above|over|past|covers|covering|is at))"
         rf"(?: (?:in|at|on|under|round|above) )?(?: ?(?:the|its|his|her) (?:[a-z]+ )?"
@@ -124,60 +142,75 @@ _TURNS: tuple[tuple[Sign, str], ...] = (
     ),
     (
         "much_liquid",
+        "floor bench shelf carpet lino tiles seam everywhere worktop",
         r"\b(?P<s>(?:leaking|dripping|drips|pouring|dribbling|running|weeing|peeing|seeping|gone))"
         r"(?: [^ .!?\n]+){0,4} (?:floor|bench|shelf|carpet|lino|tiles|seam|everywhere|worktop)\b",
     ),
     (
         "wet",
+        "soup porridge slop slops mush sludge slurry swamp bog",
         r"(?<!\S)(?P<s>(?:'s|is|like) (?:soup|porridge)|slops?|mush|sludge|slurry|swamp|bog)"
         r" (?:in there|inside)\b",
     ),
     (
         "wet",
+        _MUSHES,
         rf"\b(?:gone|turned|turning|going) (?:all |right |completely |to |into |like |pure |a )*"
         rf"(?P<s>{_MUSH})\b",
     ),
     (
         "wet",
+        _MUSHES,
         rf"\b(?:'s|is|was|are) (?:just |all |only |pure |a |an |more like |pretty much |like "
         rf"|one big |nothing but |basically |proper |right )+(?P<s>{_MUSH})\b",
     ),
-    ("wet", r"\b(?:newspaper|cardboard|paper|contents)(?: is| was| 's) (?P<s>pulp)\b"),
+    ("wet", "pulp", r"\b(?:newspaper|cardboard|paper|contents)(?: is| was| 's) (?P<s>pulp)\b"),
     (
         "wet",
+        "swim paddle pour sail float row",
         r"\b(?P<s>(?:could|can) (?:swim|paddle|pour|sail|float|row)) (?:in|a|it|her|him|across)\b",
     ),
-    ("cold", r"\b(?P<s>nothing|nowt) (?:is |'s )?(?:moving|movin|working) in there\b"),
+    (
+        "cold",
+        "nothing nowt",
+        r"\b(?P<s>nothing|nowt) (?:is |'s )?(?:moving|movin|working) in there\b",
+    ),
     (
         "ammonia",
+        "sinuses nose eyes eyebrows",
         r"\b(?P<s>(?:clears?|burns?|stings?|singe[sd]?|stung|burnt) (?:the|my|your|our)"
         r" (?:sinuses|nose|nostrils|eyes|eyebrows))\b",
     ),
     (
         "ammonia",
+        "hair watering streaming stinging crying onions",
         r"\b(?P<s>hair out of (?:your|my) (?:nose|nostrils)|eyes? (?:is |are |was |were )?"
         r"(?:watering|streaming|stinging)|eye watering|without crying|peeling (?:\w+ )?onions)\b",
     ),
     *(
-        (sign, rf"\b(?P<s>(?:{colours})(?: as [a-z]+(?: [a-z]+)?)?) {_SPREAD}\b")
+        (sign, _words(colours), rf"\b(?P<s>(?:{colours})(?: as [a-z]+(?: [a-z]+)?)?) {_SPREAD}\b")
         for sign, colours in _COLOURS.items()
     ),
     *(
         (
             sign,
+            _words(colours),
             rf"\b{_GROWN} (?P<s>{colours})\b(?! (?:with|pepper|bean|lentil|tea|bin|one|wine|lid))",
         )
         for sign, colours in _COLOURS.items()
     ),
 )
-_COMPILED = tuple((sign, re.compile(pattern)) for sign, pattern in _TURNS)
+"""Sign, the words without one of which it is not looked for (none: it always is), and the turn."""
+_COMPILED = tuple((sign, words_in(cues), re.compile(pattern)) for sign, cues, pattern in _TURNS)
 _FIRST_OF_COLOUR = len(_TURNS) - 2 * len(_COLOURS)
 
 
 def turns_in(norms: Sequence[str]) -> Iterator[Turn]:
     """The turns of phrase in the words, kind by kind."""
-    text = " ".join(norms)
-    for k, (sign, pattern) in enumerate(_COMPILED):
+    text, words = " ".join(norms), frozenset(norms)
+    for k, (sign, cues, pattern) in enumerate(_COMPILED):
+        if words.isdisjoint(cues) and cues:
+            continue
         for match in pattern.finditer(text):
             start = text.count(" ", 0, match.start("s"))
             end = start + 1 + match["s"].strip().count(" ")
