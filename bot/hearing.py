@@ -385,9 +385,9 @@ class Hearing:
         """Write down what an answer says, and keep its words for the reply."""
         await keeping.carry_out(turn, answer)
         self.forgot = self.forgot or answer.forgets is not None
-        if answer.say:
-            if not any(said.endswith(answer.say) for said in self.spoken):
-                self.spoken.append(answer.say)
+        told = any(said.endswith(answer.say) for said in self.spoken)  # as advice with its record
+        if answer.say and (answer.entries or not told):
+            self.spoken.append(answer.say)
         elif answer.noted:
             entries = [corrections.describe(entry, turn) for entry in answer.entries]
             self.noted.append(listed(entries) if entries else "")
