@@ -4,6 +4,7 @@ import re
 
 from handlers.reading.amending import plain_text
 from handlers.reading.message import Message
+from handlers.reading.phrases import named_text
 from handlers.reading.vocabulary import words_in
 
 _ONE = words_in(
@@ -51,6 +52,10 @@ _SHARED = words_in(
 
 def is_eaten(message: Message) -> bool:
     """Whether the words say that another mouth had it, and no bin."""
+    return _beside_bin(message) or _had_elsewhere(message)
+
+
+def _beside_bin(message: Message) -> bool:
     if not message.has(_CUES) or any(_CUES & set(b.lower().split()) for b in message.context.bins):
         return False
     text = plain_text(message)
@@ -59,3 +64,42 @@ def is_eaten(message: Message) -> bool:
     if _DENIED.search(text):
         return text.count("qbin") == 1
     return not (message.bins or message.named or message.has(_SHARED)) and bool(_FED.search(text))
+
+
+_BEASTS = (
+    r"(?:hens|chickens|chooks|ducks?|geese|goats?|pigs?|piglets|horses?|pony|ponies|cows?|calf|"
+    r"sheep|lambs?|dogs?|cats?|parrot|rabbits?|gulls?|pigeons|birds|worms|mice|rats)"
+)
+_PEOPLE = r"(?:neighbours|neighbors|street|kids|children|lads|team|crew|guests|whole \w+)"
+_OWNER = r"(?:the |his |her |my |our |their |your |some |\w+ 's )"
+_AT_TABLE = words_in(
+    "hens chickens chooks ducks duck geese goat goats pig pigs piglets horse horses pony ponies",
+    "cow cows calf sheep lamb lambs dog dogs cat cats parrot rabbit rabbits gull gulls pigeons",
+    "birds worms mice rats neighbours neighbors street kids children lads team crew guests whole",
+    "lie vet doctor slimming ramadan weigh gone",
+)
+_HAD = re.compile(
+    rf"\b(?:fed|gave|feeding|giving) {_OWNER}?(?:{_BEASTS}|{_PEOPLE})\b|"
+    rf"\b{_OWNER}?{_BEASTS} (?:got|had|ate|have had|finished)\b|"
+    rf"\b(?:to|for) {_OWNER}{_BEASTS}\b|\( the {_BEASTS} \)|"
+    rf"\bqbin (?:, the (?:old|wee|big) )?{_BEASTS}\b"
+)
+_BY_PERSON = re.compile(
+    r"\b(?:qbin|qmember) (?:'s )?(?:ate|eaten|had|put|gained|lost) .{0,60}"
+    r"\b(?:to lie down|the vet|the doctor|slimming|ramadan|weigh in|gone down)\b"
+)
+_INTO_BIN = re.compile(
+    r"\b(?:in|into|inside) (?:the |our |to )?qbin\b(?! (?:would|instead))|"
+    r"(?<!not )(?<!none )\b(?:to|for|within|feeding) (?:the |our )?qbin\b|"
+    r"\bqbin (?:got|gets|has|had|took) |\b(?:the )?(?:rest|remainder|leavings)\b"
+)
+
+
+def _had_elsewhere(message: Message) -> bool:
+    """ "Gave the hens 2 kg of peel, none for Rosie": what they had went into no bin."""
+    if not message.has(_AT_TABLE) or "?" in message.norms:
+        return False
+    text = named_text(message)
+    if _BY_PERSON.search(text):
+        return True
+    return _HAD.search(text) is not None and _INTO_BIN.search(text) is None

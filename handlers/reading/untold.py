@@ -5,7 +5,6 @@ from collections.abc import Callable, Sequence
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.awaited import is_awaited
 from handlers.reading.brews import is_brew
-from handlers.reading.eaters import is_eaten as is_eaten_up
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.message import Message
@@ -26,7 +25,6 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_ahead, frozenset({"layer", "drain"})),
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
-    (is_eaten_up, _LAYER),
     (is_under_way, _LAYER),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
