@@ -39,9 +39,9 @@ LEAST_WEIGHT = 0.12
 LEAST_TOLD = 3
 """Labelled acts of a kind before it is scored at all."""
 
-SURE, SURE_OF_RECORD = 0.4, 0.5
+SURE, SURE_OF_RECORD = 0.4, 0.55
 """Likelihoods from which no rule is needed."""
-MAY_QUESTION, MAY_REPLY, MAY_RECORD = 0.02, 0.05, 0.05
+MAY_QUESTION, MAY_REPLY, MAY_RECORD = 0.05, 0.05, 0.02
 """Likelihoods below which no rule is believed; a question does no harm."""
 
 Row = dict[str, Any]
