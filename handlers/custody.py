@@ -15,7 +15,7 @@ from handlers.handover import card
 from handlers.keepers import Custody, present_custody
 from handlers.onoffer import OnOffer, bin_meant, bins_named, in_use, is_here, offered_to, on_offer
 from handlers.people import is_same, known_as
-from handlers.phrasing import capital, day, does, the
+from handlers.phrasing import agreeing, capital, day, does, the
 from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.reading.acts import Accept, Decline, Offer, as_json
@@ -144,7 +144,8 @@ async def _passes(
     entry = turn.entry("accept", bin=bin.name, on=on, facts=ahead)
     keeper = custody.keeper
     if on > turn.today:
-        until = f"; until then {keeper} keeps it" if keeper else "; until then nobody keeps it"
+        who = f"{keeper} {agreeing('keep', keeper)}" if keeper else "nobody keeps"
+        until = f"; until then {who} it"
         lines = [f"{does(turn.sender, 'take')} {the(bin.name)} {day(on, turn.today)}{until}."]
     else:
         state = await look_up(turn.book, bin, turn.today)
@@ -251,7 +252,8 @@ async def _given_back(bin: Bin, taken: Entry, turn: Turn) -> Answer:
 def _refused(
     bin: Bin, custody: Custody, strikes: Sequence[Entry], calls: Sequence[str | None], turn: Turn
 ) -> Answer:
-    stays = f"{custody.keeper} still keeps it" if custody.keeper else "it needs a keeper"
+    keeper = custody.keeper
+    stays = f"{keeper} still {agreeing('keep', keeper)} it" if keeper else "it needs a keeper"
     return Answer(
         entries=[turn.entry("decline", bin=bin.name)],
         strikes=strikes,

@@ -153,7 +153,12 @@ def when(start: date, end: date, today: date) -> str:
 
 def does(who: str, verb: str) -> str:
     """ "Bram keeps", and "You keep" of the person at the prompt, who is called so."""
-    return f"{capital(who)} {verb if who.casefold() == 'you' else verb + 's'}"
+    return f"{capital(who)} {agreeing(verb, who)}"
+
+
+def agreeing(verb: str, who: str) -> str:
+    """ "Keeps", and "keep" of the person at the prompt."""
+    return verb if who.casefold() == "you" else f"{verb}s"
 
 
 def capital(words: str) -> str:

@@ -34,13 +34,14 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 
 def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts without the records that the message as a whole does not tell."""
-    left = list(acts)
+    left = {_kind(act) for act in acts}
     if len(message.norms) > _WORDS:
-        return left
+        return list(acts)
     for is_such, kinds in _TAKEN_BACK:
-        if any(_kind(act) in kinds for act in left) and is_such(message):
-            left = [act for act in left if _kind(act) not in kinds]
-    return [act for act in left if not is_of_else(_kind(act), message)]
+        if not left.isdisjoint(kinds) and is_such(message):
+            left = left - kinds
+    left = {kind for kind in left if not is_of_else(kind, message)}
+    return [act for act in acts if _kind(act) in left]
 
 
 def _kind(act: Act) -> str:

@@ -288,7 +288,8 @@ OFFERING = _patterns(
     r"\b(?:would|could|can|does|will) qmember (?:like|take|have|want|mind|host|look after)(?: to "
     r"have| to take)? (?:the )?qbin",
     r"qmember (?:will|should|is going to|can|could|to) (?:be )?(?:taking|take|have|having|get|"
-    r"getting|mind|minding|host|hosting)(?: over)? (?:the )?qbin",
+    r"getting|mind|minding|host|hosting|keep|keeping|look after|looking after)(?: over)? "
+    r"(?:the )?qbin",
     r"\b(?:like|want) qmember to (?:have|take|mind|host) (?:the )?qbin",
     r"qmember (?:you|do you|would you)(?: want| like| fancy| take)+ (?:to have |to take )?(?:the "
     r")?qbin",
