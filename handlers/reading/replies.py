@@ -14,7 +14,7 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.asides import is_aside
-from handlers.reading.credited import credited
+from handlers.reading.doerright import another_did
 from handlers.reading.leaning import adds, another_doer, another_number, more
 from handlers.reading.lessened import OFF, lessened
 from handlers.reading.message import Message
@@ -98,7 +98,7 @@ def _restated(message: Message, text: str) -> Amend | None:
     if adds(message, text):
         return None
     found = restated(message) or lessened(message)
-    return found or read_for(message) or credited(message, text)
+    return found or read_for(message) or another_did(message, text)
 
 
 def _offer(message: Message, text: str) -> Offer | None:

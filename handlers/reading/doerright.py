@@ -23,7 +23,7 @@ _NOT_ME = re.compile(
 )
 
 
-def credited(message: Message, text: str) -> Amend | None:
+def another_did(message: Message, text: str) -> Amend | None:
     """Who did what was written down, where the sender says that it was another."""
     if not message.members or word_count(message) > SHORT or message.amounts or message.items:
         return None
