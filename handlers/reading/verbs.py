@@ -11,9 +11,9 @@ AUX = words_in(
     "have has had was were been is are am be being got 's 'd ive get just also then already "
     "finally only even both all never not didnt dont did didn will would could should can to "
     "i we he she they you it and n & but or so who which that havent hasnt hadnt wont cant "
-    "couldnt ll wasnt werent please now since so went gone still nearly almost more again ya "
-    "y'all everything everyone folks mostly today yesterday always usually finally happily "
-    "dutifully proudly kindly carefully eventually accidentally must might may shall gotta "
+    "couldnt aint hasnt hadnt ll wasnt werent please now since so went gone still nearly almost "
+    "more again ya y'all everything everyone folks mostly today yesterday always usually finally "
+    "happily dutifully proudly kindly carefully eventually accidentally must might may shall gotta "
     "let lets going about you u nobody someone somebody"
 )
 

@@ -12,6 +12,7 @@ from tests.reading.context import WEDNESDAY, acts
         "nobody added 2 kg to the shed",
         "none of us put 2 kg in the shed bin",
         "no one has put anything in",
+        "ain't fed the shed ain't drained it neither",
         "I think nobody added 2 kg to the shed bin",
         "> added 2 kg to the shed bin",
         "> added 2 kg to the shed bin\n\nnice one, thanks",
