@@ -3,6 +3,7 @@
 import re
 
 from handlers.reading.amending import plain_text
+from handlers.reading.briefly import POURED_ON
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -144,6 +145,7 @@ _BESIDE_BINS = {
     "ask custody": _WHOSE_ELSE,
     "ask trouble": _RHETORICAL,
     "ask bin": _ROOM_ELSE,
+    "ask allowed": POURED_ON,
     "ask due": re.compile(
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),

@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Topic
 from handlers.reading.amending import plain_text
+from handlers.reading.briefly import POURED_ON
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -166,6 +167,13 @@ _BESIDE = (
         words_in("layer"),
         words_in("sure certain wondering know tell"),
         _UNSURE_OF,
+    ),
+    _Beside(
+        "dilution",
+        words_in("drain"),
+        words_in("put pour use give spray sprinkle tip feed water"),
+        POURED_ON,
+        marked=True,
     ),
 )
 _CUES = frozenset[str]().union(*(each.cues for each in _BESIDE))

@@ -10,13 +10,20 @@ from handlers.reading.unnamed import is_only_of_bin
 from handlers.reading.vocabulary import words_in
 
 PLANTS = words_in(
-    "roses rose tomatoes tomato houseplants houseplant seedlings seedling lawn drains drain "
-    "plants plant beds pots vegetables veg veggies flowers trees tree orchids herbs garden "
+    "roses rose tomatoes tomatos tomato houseplants houseplant seedlings seedling lawn drains "
+    "drain plants plant beds pots vegetables veg veggies flowers trees tree orchids herbs garden "
     "balcony soil compost peppers chillies chilli basil lettuce shrubs hedge cucumbers beans "
     "fern ferns cactus succulents succulent citrus strawberries courgettes aubergines kale "
     "spinach squash pumpkins potted pot ficus monstera bonsai dahlias marigolds lemons okra"
 )
 """What the thinned liquid is given to."""
+POURED_ON = re.compile(
+    r"\b(?:put|pour|use|give|spray|sprinkle|tip|feed|water)(?: (?:some|any) of)? (?:it|that|this)"
+    r"(?: (?:straight|neat|as it is|now|directly))* (?:on|onto|over|to|for|round|around) "
+    r"(?:(?:my|the|our|her|his|their|some) )?(?:\w+ )?"
+    rf"(?:{'|'.join(sorted(PLANTS - words_in('drains drain soil compost potted')))})\b"
+)
+"""Said of the liquid: nothing else that comes out of a bin is poured on what grows."""
 _DILUTING = words_in(
     "how much many strong weak thin what what's is 's the ratio mix strength dilution rate water "
     "for of to in with my our a an do does i we need use want put should it be them add per and "

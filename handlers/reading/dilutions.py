@@ -66,7 +66,7 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
 
 _BEHIND = 4
 """Words behind an amount in which its liquid is named."""
-_OFF = words_in("from off came tapped drew stretch produced gave")
+_OFF = words_in("drained from off came tapped drew stretch produced gave")
 _WATER = words_in("water can watering bucket butt tank sprayer")
 _NO_LIQUID = _WATER | words_in(", how")
 _THINNED = words_in("dilute diluting thin thinning water cut")

@@ -3,8 +3,9 @@
 import re
 from typing import NamedTuple
 
-from handlers.reading.acts import Topic
+from handlers.reading.acts import Drain, Topic
 from handlers.reading.amending import plain_text, with_people
+from handlers.reading.briefly import POURED_ON
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -175,6 +176,8 @@ OUTRIGHT = "asked in words that can ask about nothing else"
 
 def asked_outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if its words are such."""
+    if isinstance(message.context.last, Drain) and POURED_ON.search(plain_text(message)):
+        return "dilution" if any(sentence.asked for sentence in message.sentences) else None
     words = _CUES.intersection(message.norms)
     text = ""
     for each in _OUTRIGHT if words else ():

@@ -19,6 +19,7 @@ from tests.reading.context import acts
         ("1 kg of peel in the shed, so what am I on now?", Layer, "totals"),
         ("another 2 kg of peel to bin 3, full yet?", Layer, "bin"),
         ("1 kg of mussels in bin 3. shells too?", Layer, "allowed"),
+        ("drained bin 3, 250 ml, can I pour it on the beans?", Drain, "dilution"),
     ],
 )
 def test_a_record_says_what_the_few_words_beside_it_ask(

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Ask, Topic
+from handlers.reading.acts import Ask, Drain, Topic
 from tests.reading.context import acts
 
 
@@ -50,3 +50,9 @@ def test_a_question_in_the_crafts_own_words_is_asked(text: str, topic: Topic) ->
 )
 def test_talk_that_sounds_like_one_asks_nothing(text: str) -> None:
     assert acts(text) == ()
+
+
+def test_what_was_drained_is_asked_about_next() -> None:
+    (asked,) = acts("could I use that on my roses?", last=Drain(volume_l=0.2), in_room=True)
+    assert isinstance(asked, Ask)
+    assert asked.topic == "dilution"
