@@ -1,9 +1,8 @@
 """Refusals, delays, strikings and doubts that are between people, and answer nothing of ours."""
 
-import re
-
 from handlers.reading.amending import plain_text
 from handlers.reading.briefly import POURED_ON
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -36,8 +35,8 @@ _CARES = (
     r"(?:bring|haul|lug|move|fetch|shift|get|do) (?:the )?(?:qbin|it|him|her|bins?|buckets?|bran))"
 )
 """What a turn of ours is for."""
-_OF_ELSE = {
-    "accept": re.compile(
+_OF_ELSE: dict[str, Late] = {
+    "accept": Late(
         rf"\b(?:happy|glad) to (?:take|do|have|mind) {_THING}|"
         rf"\bdibs (?:on {_SAID_THING}|(?:!|,|:) {_THING})|"
         rf"\bi (?:will|shall|can) (?:ring|phone|call|sign|email|text|drive|cook|bake|pay)\b|"
@@ -45,7 +44,7 @@ _OF_ELSE = {
         rf"\b(?:want|wants) the last [a-z]+|\bi (?:will|shall) be [a-z]+ie\b|"
         rf"\b(?:cousins|kids|guests|boys|girls|dogs?|cats?) can (?:come|stay)\b"
     ),
-    "decline": re.compile(
+    "decline": Late(
         rf"\b(?:cant|wont|couldnt) (?:do|make) {_OURS}(?:the )?[a-z]+|"
         rf"\b(?:pass on|decline|refuse|say no to) (?:the|your|his|her|some) "
         r"(?!qbin\b|turn\b|offer\b|bin\b|week\b|next\b|rota\b|bucket\b)[a-z]+|"
@@ -64,12 +63,12 @@ _OF_ELSE = {
         r"\bcant take [a-z]+ 's (?:shift|class|lesson|call|kids|dog|cat)\b|"
         r"\bnot for me\b.{0,12} , the (?!qbin|bin)[a-z]+"
     ),
-    "offer": re.compile(
+    "offer": Late(
         rf"\btake (?:over|charge of) {_THING}|\b(?:like|want|have|take) (?:my|the|a) "
         r"(?:desk|cot|bed|sofa|chair|table|car|bike|lift|minutes|seat|ticket|tickets|couch|lamp|"
         r"fridge|piano|tent|pram|mattress|wardrobe|telly|dog|cat|kids|class|choir)\b"
     ),
-    "retract": re.compile(
+    "retract": Late(
         r"\b(?:delete|cancel|remove|scrap) (?:that|this) (?:pic|pics|photo|picture|video|order|"
         r"booking|meeting|subscription|app|number|song|game|party)\b|"
         r"\bscratch that ,? ?(?:\w+ ){1,3}for (?:tea|dinner|supper|lunch|breakfast)\b|"
@@ -91,7 +90,7 @@ _OF_ELSE = {
         r"\btake that back ,? (?:the|my|his|her|your) (?:joke|compliment|insult|remark)\b|"
         r"\bwrong , it (?:is|'s|was) a\b"
     ),
-    "amend": re.compile(
+    "amend": Late(
         r"\bmake (?:that|it) (?:\w+ )?(?:pints?|halves|beers?|wines?|coffees?|teas?|pizzas?|"
         r"tickets?)\b.* (?:brought|here|coming|joining|joined|came|thirsty|as well|too)\b|"
         r"\bmake (?:that|it) \S+ (?:coffees|teas|beers|lagers|burgers|pizzas|seats|places|tickets|"
@@ -103,20 +102,20 @@ _OF_ELSE = {
         r"doctor|nurse|sushi place|door|barber)\b|"
         r"\bwhen the (?:fair|circus|bus|train|post) came\b"
     ),
-    "done": re.compile(
+    "done": Late(
         r"\b(?:homework|chores|antibiotics|exams?|marking|ironing|dishes|taxes|revision|shopping)"
         r"(?: is| all)? done\b|\bfinished with (?:the )?(?:antibiotics|exams|dentist|book)\b|"
         r"\bdone in\b(?: ,| $|$)|\bdone as a [a-z]+\b"
     ),
-    "later": re.compile(
+    "later": Late(
         r"^what a\b|\b(?:ring|phone|telephone|text) (?:me|us) (?:again|back|later|tonight)\b|"
         r"\bgive (?:me|us) a (?:bell|ring|call|buzz|tinkle)\b|"
         r"\bfor (?:ball|cricket|football|golf|tennis|rugby)\b|"
         r"\b(?:days?|weeks?) for the (?!qbin|bin|bucket|turn|rota|layer|bran|soil|trench)[a-z]+"
     ),
-    "ask custody": re.compile(r"^(?:says|said) who$"),
+    "ask custody": Late(r"^(?:says|said) who$"),
 }
-_WHOSE_ELSE = re.compile(
+_WHOSE_ELSE = Late(
     rf"\bwhose (?:turn|go|week|job)(?: is it| is)? to (?!{_CARES}\b)[a-z]+|"
     r"\bwhose (?:turn|go|week|job)(?: is it| is)? (?:for|on|with) (?:the )?(?:[a-z]+ )?(?:flowers|"
     r"stairs|games?|console|rota|biscuits|dishes|bathroom|teas|driving|school run)\b|"
@@ -132,21 +131,21 @@ _WHOSE_ELSE = re.compile(
     r"\bis it (?:just )?me or has\b|\bwho 'd be an?\b"
 )
 """Turns and keepers of other things, whatever place with a bin's name stands beside them."""
-_RHETORICAL = re.compile(
+_RHETORICAL = Late(
     r"\bwhy me$|\bwhy do (?:i|they|we) (?:even bother|bother|hate|always)\b|\bto deserve this\b|"
     r"\bpast caring\b|\bis it any wonder\b|\bhow time flies\b"
 )
 """Sighs in the form of a question."""
-_ROOM_ELSE = re.compile(
+_ROOM_ELSE = Late(
     r"\b(?:room|space) for (?:\w+ ){0,3}(?:guests?|kids|people|chairs|bikes?|cars?|tables?|beds?|"
     r"prams?|boxes|bodies|visitors|dogs?)\b"
 )
-_BESIDE_BINS = {
+_BESIDE_BINS: dict[str, Late] = {
     "ask custody": _WHOSE_ELSE,
     "ask trouble": _RHETORICAL,
     "ask bin": _ROOM_ELSE,
     "ask allowed": POURED_ON,
-    "ask due": re.compile(
+    "ask due": Late(
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),
 }

@@ -4,13 +4,13 @@ Beside a record a few words ask enough, since the record says what they are abou
 whatever their score, and only where the record was found.
 """
 
-import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
 from handlers.reading.acts import Topic
 from handlers.reading.amending import plain_text
 from handlers.reading.briefly import POURED_ON
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -21,7 +21,7 @@ class _Beside(NamedTuple):
     """The kinds of act, beside one of which it is asked so."""
     cues: frozenset[str]
     """Words without one of which it is not asked."""
-    asked: re.Pattern[str]
+    asked: Late
     marked: bool = False
     """It is asked only with a question mark."""
 
@@ -33,7 +33,7 @@ _LOST = (
 )
 _END = r"(?: (?:pls|please|plz|anyone|anybody|urgently|welcome|needed|appreciated|[^\w\s]))*$"
 
-_HELP = re.compile(
+_HELP = Late(
     rf"\b(?:kindly|please|pls) (?:guide|advise|suggest|help){_END}|"
     rf"\b(?:advice|tips|ideas|thoughts|suggestions|wisdom|opinions|verdict|remedy|cure|fix|"
     rf"wise words){_END}|"
@@ -50,13 +50,13 @@ _HELP = re.compile(
     r"\bwhether it 's (?:serious|bad|safe|dangerous|normal)\b|"
     r"\bi killed it\b|, panic$|\bstress or no stress\b"
 )
-_WORRY = re.compile(
+_WORRY = Late(
     r"\b(?:will|would) (?:it|that|this|they) (?:go (?:bad|off|mouldy|moldy|rotten)|bring|"
     r"draw|attract|spoil|ruin|stop the|stink)\b|"
     r"\bhow (?:to|do (?:i|we|you)|does one|'d you|can (?:i|we)) (?:stop|prevent|keep) (?:it|"
     r"them|that)\b|\bwhat keeps (?:it|them) (?:off|away)\b"
 )
-_WHEN_FERMENTED = re.compile(
+_WHEN_FERMENTED = Late(
     r"\b(?:when|how (?:soon|long|many days?))\b.{0,30}\b(?:use|used|using|open|opened|ready|"
     r"good|usable|done|wait|come out|comes out|dig|bury|buried|due|start)\b|"
     r"\bhow long must (?:i |we |it )?(?:wait|stand|ferment)\b|"
@@ -67,14 +67,14 @@ _WHEN_FERMENTED = re.compile(
     r"becomes?|done|open|due|ready|be)\b|\b(?:digging-in|burial|opening|burying) (?:date|"
     r"day)\b"
 )
-_WHEN_DONE = re.compile(
+_WHEN_DONE = Late(
     rf"\b{_LOST}\b.{{0,30}}\b(?:when|date|day)\b.{{0,30}}\b(?:buried|ripe|ready|done|due|"
     rf"completion|finished|over)\b|\bdate of completion\b|"
     r"\bclosing time for\b|\bis (?:it|she|he|qbin) (?:finished|cooked|done|ready|ripe)(?: "
     r"yet| or what)?$|\bdoes that mean (?:she|he|it) (?:'s|is) (?:done|ready|cooked)\b|"
     r"\bis it for the ground\b|\bis it time to (?:shut|close|seal|bury|dig)\b"
 )
-_DOSE = re.compile(
+_DOSE = Late(
     r"\b(?:change|changes) the (?:scoops|bran|dose)\b|\bstill need\b.{0,12}\bscoops?\b|"
     r"\bsame (?:scoops|bran|dose) or\b|\b(?:scoops|bran) (?:or )?(?:different|the same)\b|"
     r"\bis the bran different\b|\bless bran (?:then )?or the same\b|"
@@ -84,12 +84,12 @@ _DOSE = re.compile(
     r"\bwhat (?:amount|quantity) of bran\b|"
     r"\bwhat (?:is|'s) the dose per\b|\bhow many scoops? (?:to be|go)\b"
 )
-_SUMS = re.compile(
+_SUMS = Late(
     r"\bwhat (?:am i|are we) on (?:now|so far)\b|\bwhat (?:does|'s|is) that (?:make|put|"
     r"leave) (?:me|us)\b|\bwhere does that leave (?:me|us)\b|\b(?:my|our) (?:score|tally)\b|"
     r"\b(?:me|us) at what for\b|\bwhat have we all got\b"
 )
-_FILL = re.compile(
+_FILL = Late(
     r"\bfull yet$|\bnear the brim (?:or|yet)\b|"
     r"\brunning (?:weight|figure|total)\b.{0,20}\b(?:that|it|"
     r"qbin)\b|\b(?:it|she|he) (?:is |'s )?up to now\b|\bwhat figure has it\b|"
@@ -97,13 +97,13 @@ _FILL = re.compile(
     r"\bhow full does that make\b|\bwhat (?:kinds? of )?stuff went in\b|"
     r"\bhow much went in it\b"
 )
-_GOES_IN_TOO = re.compile(
+_GOES_IN_TOO = Late(
     r"[.,?] (?:the )?(?:shells?|bones?|crusts?|skins?|peels?|stones?|heads?|box|rinds?|pips|"
     r"tails?|foil|leaves|stalks?|husks?|beaks) (?:too|as well|also|ok|okay|all right|alright|"
     r"inside or)(?: or (?:nah|no|not))?|\b(?:bones|head|skin|icing|crust) (?:is )?(?:ok|okay|"
     r"all right|n all right)$"
 )
-_UNSURE_OF = re.compile(
+_UNSURE_OF = Late(
     r"\b(?:not (?:sure|certain)|wasnt sure|keep wondering|dont know)\b.{0,40}\b(?:counts? as|"
     r"allowed|permitted|(?:is|are) fine)\b|\btell me that 's not a problem\b"
 )

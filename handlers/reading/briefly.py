@@ -5,6 +5,7 @@ They count only where no word of them speaks of another thing.
 
 import re
 
+from handlers.reading.late import Late
 from handlers.reading.question import Question
 from handlers.reading.unnamed import is_only_of_bin
 from handlers.reading.vocabulary import words_in
@@ -17,7 +18,7 @@ PLANTS = words_in(
     "spinach squash pumpkins potted pot ficus monstera bonsai dahlias marigolds lemons okra"
 )
 """What the thinned liquid is given to."""
-POURED_ON = re.compile(
+POURED_ON = Late(
     r"\b(?:put|pour|use|give|spray|sprinkle|tip|feed|water)(?: (?:some|any) of)? (?:it|that|this)"
     r"(?: (?:straight|neat|as it is|now|directly))* (?:on|onto|over|to|for|round|around) "
     r"(?:(?:my|the|our|her|his|their|some) )?(?:\w+ )?"

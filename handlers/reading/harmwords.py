@@ -3,9 +3,8 @@
 Bins stand as `qbin`, members as `qmember`. Every gap is bounded, so that none can run away.
 """
 
-import re
-
 from handlers.practice.harm import Hazard
+from handlers.reading.late import Late
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.question import CRAFT
 from handlers.reading.vocabulary import words_in
@@ -17,19 +16,19 @@ _FERMENT = (
     r"(?:is |'s |comes? )?(?:from|out of|off|in|inside) (?:the )?(?:bin|bucket|qbin|tap|tray|pail|"
     r"caddy|jug))"
 )
-OTHER_DRINK = re.compile(
+OTHER_DRINK = Late(
     r"\b(?:orange|apple|fruit|tomato|lemon|lime|cranberry|grape|carrot|pineapple|mango|"
     r"beet(?:root)?"
     r"|pomegranate|grapefruit|raisin|oat|fizzy|glass of|carton of|breakfast) (?:juice|bran)\b|"
     r"\bbran (?:flakes|muffins?)\b|\b(?:my|his|her|your|all the) juice\b"
 )
 _STUFF = rf"(?:{_LIQUID}|some|it|splash\w*|squirt\w*|spray\w*|drops?|bran|starter|dust|bit|stuff)"
-OTHER_STUFF = re.compile(
+OTHER_STUFF = Late(
     r"\b(?:soap|shampoo|sand|eyelash|onions?|chill?i|lemon|sun|sunscreen|paint|contact|pollen|"
     r"perfume|midges?|football|tears?|twinkle|glint|apple|evil|black)\b"
 )
 _WHOSE = r"(?:my|his|her|our|their|your|the|an?|one|both|each|qmember 's|\w+ 's)"
-DENIED = re.compile(
+DENIED = Late(
     r"\b(?:nobody|no one|none|nothing|didnt|did not|never|nearly|almost|hasnt|havent|wont|doesnt|"
     r"does not|(?:dont|do not|avoid|without|not to|before you|so you dont) (?:let|get|getting|"
     r"drink|eat|swallow|breathe|inhale|mix|put|pour))\b"
@@ -50,87 +49,87 @@ _DRANK = (
 )
 _SOME = r"(?:(?:some|a bit|a sip|a cup|a glass|any|all|half|most|lots|of|the|our|my|this|that|your|"
 _SOME += r"raw|neat|bin) ){0,4}"
-BY_ANIMAL = re.compile(
+BY_ANIMAL = Late(
     rf"\b{_ANIMAL} (?:\w+ ){{0,6}}?{_DRANK} {_SOME}(?:{_FERMENT}|it|some|buried \w+|"
     rf"(?:from )?(?:the )?"
     r"(?:drip )?(?:tray|tap|spigot|jug|puddle))\b"
 )
-BY_PERSON = re.compile(
+BY_PERSON = Late(
     rf"(?:^|\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} {_SOME}(?P<what>{_FERMENT}|it|some)\b"
 )
-TOLD: tuple[tuple[Hazard, re.Pattern[str]], ...] = (
-    ("in the eye", re.compile(rf"\b{_STUFF}\b.{{0,40}}\b(?:in|into) (?:{_WHOSE} ){{1,3}}eyes?\b")),
-    ("in the eye", re.compile(rf"\beyes?\b.{{0,30}}\b(?:splashed|squirted|"
+TOLD: tuple[tuple[Hazard, Late], ...] = (
+    ("in the eye", Late(rf"\b{_STUFF}\b.{{0,40}}\b(?:in|into) (?:{_WHOSE} ){{1,3}}eyes?\b")),
+    ("in the eye", Late(rf"\beyes?\b.{{0,30}}\b(?:splashed|squirted|"
                               rf"hit)\b.{{0,20}}{_LIQUID}")),
-    ("swallowed", re.compile(rf"\b{_STUFF}\b.{{0,40}}\b(?:in|into) (?:{_WHOSE} ){{1,3}}mouth\b")),
-    ("bitten", re.compile(r"\b(?:rat|mouse) (?:has |just )?bit\b|\bbitten by (?:a|the) (?:rat|"
+    ("swallowed", Late(rf"\b{_STUFF}\b.{{0,40}}\b(?:in|into) (?:{_WHOSE} ){{1,3}}mouth\b")),
+    ("bitten", Late(r"\b(?:rat|mouse) (?:has |just )?bit\b|\bbitten by (?:a|the) (?:rat|"
                           r"mouse)\b"
                           r"|\brat bite\b")),
-    ("swallowed", re.compile(
+    ("swallowed", Late(
         rf"\b{_PERSON} (?:\w+ ){{0,2}}?swallowed (?:some|a bit|a little|a drop|a mouthful)$")),
-    ("breathed in", re.compile(r"\bcant breathe\b.{0,40}\b(?:bran|dust|bin|mould|lid|fumes)\b")),
-    ("into water", re.compile(
+    ("breathed in", Late(r"\bcant breathe\b.{0,40}\b(?:bran|dust|bin|mould|lid|fumes)\b")),
+    ("into water", Late(
         rf"\b(?:{_LIQUID}|it|some)\b.{{0,15}}\b(?:in|into) (?:the |my |our |a )?(?:\w+ )?(?:pond|"
         r"river|stream|lake|canal|brook|sea|storm drain|creek)\b")),
-    ("sharp things", re.compile(
+    ("sharp things", Late(
         r"\b(?:needles?|syringes?|broken glass|glass shards?|razor|blade)\b.{0,20}\b(?:in|inside|"
         r"into) (?:the |our |my )?(?:qbin|bin|bucket|scraps|pail)\b")),
-    ("fire", re.compile(
+    ("fire", Late(
         r"\b(?:bin|bucket|qbin|pail) (?:is |'s )?(?:on fire|burning|smoking|in flames)\b|"
         r"\bsmoke (?:coming )?(?:out of|from|in) (?:the )?(?:bin|bucket|qbin)\b")),
-    ("in a wound", re.compile(
+    ("in a wound", Late(
         rf"\b{_STUFF}\b.{{0,30}}\b(?:in|into|on) (?:{_WHOSE} )(?:open |small )?(?:cut|wound|graze|"
         r"scratch|sore)\b")),
 )  # fmt: skip
-TOLD_OURS: tuple[tuple[Hazard, re.Pattern[str]], ...] = (
-    ("swallowed", re.compile(
+TOLD_OURS: tuple[tuple[Hazard, Late], ...] = (
+    ("swallowed", Late(
         rf"\b{_PERSON} (?:\w+ ){{0,2}}?(?:licked|licking|sucked|sucking) (?:{_WHOSE} )"
         r"(?:\w+ )?(?:fingers?|hands?|thumbs?)\b")),
-    ("on the skin", re.compile(
+    ("on the skin", Late(
         rf"\b{_PERSON} (?:\w+ ){{0,2}}?(?:touched|grabbed|handled|stepped in|played with|"
         rf"put (?:{_WHOSE} )(?:\w+ )?(?:fingers?|hands?|foot|arm) in(?:to)?) {_SOME}{_LIQUID}\b")),
-    ("in the eye", re.compile(
+    ("in the eye", Late(
         r"\beyes? (?:is |are )?(?:really |keeps? |started )*(?:sting|stings|stinging|burn|burns|"
         r"burning|sore|red|hurt|hurts|itch\w*)\b")),
-    ("breathed in", re.compile(
+    ("breathed in", Late(
         r"\b(?:chest (?:is |feels )?tight|tight chest|short of breath|trouble breathing|wheez\w+|"
         r"dizzy|faint|light ?headed)\b.{0,40}\b(?:bins?|lid|bran|mould|gas|cellar|dust|opening|"
         r"emptying)\b")),
-    ("burst", re.compile(
+    ("burst", Late(
         r"\b(?:bottle|jar|jug|flask)\b.{0,25}\b(?:exploded|burst|blew up|shattered|popped)\b")),
-    ("back", re.compile(
+    ("back", Late(
         r"\b(?:hurt|pulled|strained|put out|did|wrenched|ricked) (?:my|his|her) back\b")),
-    ("on the skin", re.compile(
+    ("on the skin", Late(
         r"\b(?:skin|hands?|arms?|fingers) (?:is |are )?(?:itch\w*|burn\w*|sting\w*|red|sore)\b|"
         rf"\brash\b.{{0,15}}{_LIQUID}|\btouch(?:es|ed)? (?:my|his|her|the) skin\b")),
-    ("in a wound", re.compile(
+    ("in a wound", Late(
         r"\b(?:cut|sliced|stabbed|gashed|pricked|nicked|jabbed) (?:(?:my|his|her|our|their) "
         r"(?:\w+ )?(?:hand|finger|thumb|arm|leg|foot|toe|knee|self)|myself|himself|herself)\b")),
-    ("on the skin", re.compile(
+    ("on the skin", Late(
         rf"\b{_STUFF}\b.{{0,40}}\b(?:on|over|down|onto) (?:{_WHOSE} )(?:bare )?(?:hands?|skin|"
         rf"arms?|"
         r"legs?|face|foot|feet|fingers?|lips?|clothes)\b")),
-    ("ill after", re.compile(
+    ("ill after", Late(
         r"\b(?:fever|feverish|ill|sick|cough(?:ing)?|headache|vomit\w*|throwing up|diarrh\w+|rash|"
         r"poorly|unwell|short of breath|wheez\w+|dizzy|nause\w+)\b.{0,30}\b(?:after|since|"
         r"from)\b")),
-    ("pipe or cable", re.compile(
+    ("pipe or cable", Late(
         r"\b(?:hit|struck|cut|damaged|nicked|broke|burst|severed|went through|dug (?:through|into))"
         r" (?:a|the|an|some|what looks like a) (?:\w+ ){0,2}?(?:pipe|cable|main|wire|line)\b")),
 )  # fmt: skip
 _MOULD = r"(?:moulds?|molds?|mouldy|moldy|spores?|fungus|fuzz|mildew)"
-BREATHED = re.compile(
+BREATHED = Late(
     rf"\b(?:breath(?:e|ed|ing)?|inhal(?:e|ed|ing)|lungful)\b.{{0,30}}\b(?:{_MOULD}|dust|bran|gas|"
     rf"gases"
     rf"|fumes|green|black)\b|\b(?:{_MOULD}|dust|bran|fumes)\b.{{0,20}}\bin (?:my|his|her) lungs?\b"
 )
-BLEACH = re.compile(r"\b(?:bleach|bleached|chlorine|hypochlorite|disinfectant)\b")
-MIXED = re.compile(
+BLEACH = Late(r"\b(?:bleach|bleached|chlorine|hypochlorite|disinfectant)\b")
+MIXED = Late(
     r"\b(?:mixed|poured|put|added|tipped|chucked|threw|splashed|dumped|combined) (?:\w+ ){0,4}?"
     rf"(?:bleach|chlorine)\b(?=.*\b(?:{_LIQUID}|ferment|scraps|bin|bucket|qbin|pail|tray)\b)|"
     rf"\bmixed (?:\w+ ){{0,3}}{_LIQUID} (?:\w+ ){{0,2}}(?:with|and) (?:\w+ )?bleach\b"
 )
-WASHED = re.compile(
+WASHED = Late(
     r"\b(?:washed|cleaned|scrubbed|rinsed|swilled|sprayed)\b.{0,30}\bwith (?:\w+ )?bleach\b"
 )
 _MAY = (
@@ -138,12 +137,12 @@ _MAY = (
     r"(?:is it |it is |it 's |is that )?(?:safe|ok|okay|all ?right|alright|fine|allowed|bad|"
     r"dangerous|harmful) (?:for (?:\w+ ){1,3})?to |what (?:happens )?if (?:\w+ ){1,3}?)"
 )
-TO_DRINK = re.compile(
+TO_DRINK = Late(
     rf"\b{_MAY}(?:drinks?|sip|taste|eats?|swallows?) {_SOME}(?:{_FERMENT}|it|bokashi)\b|"
     rf"\b{_LIQUID}\b.{{0,20}}\b(?:drinkable|edible|poisonous|toxic|safe to drink)\b|"
     rf"\b(?:drink|eat|taste) (?:the |this |that |our )?(?:{_LIQUID}|stuff)$"
 )
-TO_FEED = re.compile(
+TO_FEED = Late(
     rf"\b(?:can|could|may|should|ok|okay|safe|allowed|will|would|do|does|what if)\b.{{0,40}}"
     rf"(?:\bfeed\b.{{0,40}}\b{_ANIMAL}\b|\b{_ANIMAL} (?:eat|have|drink|get|lick|eats|drinks) "
     rf"{_SOME}(?:{_FERMENT}|it|scraps|leftovers|them|this|that)\b|\b(?:give|to|for) (?:the |my |"
@@ -156,7 +155,7 @@ _BAD_FOR = (
     r"us|health|the lungs)|bad|explode|catch fire|hurt|kill|make (?:me|us|you|people) (?:ill|sick)|"
     r"safe)"
 )
-GAS = re.compile(
+GAS = Late(
     rf"\b(?:gas|gases|fumes)\b.{{0,40}}\b{_BAD_FOR}\b|\b{_BAD_FOR}\b.{{0,20}}\b(?:gas|gases|"
     rf"fumes)\b|"
     r"\b(?:what|which) gas(?:es)? (?:comes?|is|are|does)\b|\b(?:can|could|will|might) (?:the |a |"
@@ -164,50 +163,50 @@ GAS = re.compile(
     r"blow up|"
     r"burst)\b"
 )
-BURNS = re.compile(
+BURNS = Late(
     rf"\b{_LIQUID} (?:burn|hurt|harm|irritate|sting|damage)s? (?:my |the |your |our )?"
     r"(?:skin|hands?|eyes?)\b"
 )
 OTHER_GAS = words_in(
     "bill cooker heater boiler bottle canister stove meter engineer tank price hob tear ring"
 )
-IS_MOULD_BAD = re.compile(
+IS_MOULD_BAD = Late(
     rf"\b(?:is|are|can|could|will|does)\b.{{0,30}}\b{_MOULD}\b.{{0,25}}\b(?:dangerous|harmful|"
     rf"hazardous|"
     r"toxic|poisonous|unhealthy|bad for|hurt|make (?:me|us|you|people|anyone) (?:ill|sick))\b"
 )
-WHO = re.compile(
+WHO = Late(
     r"\b(?:pregnant|pregnancy|asthma|asthmatic|immun\w+|copd|chemo\w*)\b|"
     r"\b(?:safe|ok|okay|alright|dangerous|suitable) for (?:the |my |our |small |young )*"
     r"(?:kids|children|toddlers?|child|pupils)\b|"
     r"\b(?:can|should|may) (?:the |my |our |small )*(?:kids|children|toddlers?) "
     r"(?:help|do|touch|handle|stir|drain|use|work)\b"
 )
-IS_IT_SAFE = re.compile(
+IS_IT_SAFE = Late(
     r"(?:is|are) (?:it|bokashi|this|the (?:bins?|bucket|qbin)|handling it) (?:really |at all )?"
     r"(?:dangerous|safe|harmful|unhealthy|hazardous|a health risk)(?: at all| for us| really)?"
 )
-GLOVES = re.compile(
+GLOVES = Late(
     r"\b(?:need|wear|use|have to wear|should i wear|must i wear) (?:\w+ )?gloves\b|"
     r"^(?:are )?gloves(?: needed| necessary)?$"
 )
-DOWN = re.compile(
+DOWN = Late(
     rf"\b(?:{_LIQUID}|it|rest|excess|this|that|what is left)\b.{{0,20}}\b(?:down|into|"
     rf"in) (?:the |my |"
     r"our |a )?(?:\w+ )?(?:drains?|sink|toilet|loo|plughole|gully|septic tank|lavatory)\b"
 )
-RATIO = re.compile(
+RATIO = Late(
     r"(?:is|would|will|and) 1 ?(?::|to|in) ?(?P<parts>\d{2,4}) (?:\w+ ){0,3}?(?:ok|okay|safe|fine|"
     r"alright|right|good|enough|strong|weak|too strong|too weak|work|do)\b.{0,20} (?:on|for|with)\b"
 )
-NEAT = re.compile(r"\b(?:neat|undiluted|unthinned|straight(?! away| after| on)|pure|without water|"
+NEAT = Late(r"\b(?:neat|undiluted|unthinned|straight(?! away| after| on)|pure|without water|"
                    r"without diluting)\b")  # fmt: skip
-ONTO = re.compile(
+ONTO = Late(
     rf"\b{_LIQUID} (?:ok|okay|good|safe|fine|bad|alright) (?:for|on)\b|"
     rf"\b(?:put|use|pour|spray|give|feed|water|splash)\b.{{0,30}}\b{_LIQUID}\b|"
     rf"\b(?:put|use|pour|spray)\b.{{0,10}}\b(?:it|{_LIQUID})\b"
 )
-GIVEN = re.compile(
+GIVEN = Late(
     r"\b(?:can|may|should|is it ok to|is it safe to)(?: (?:i|we|you))? (?:use|spray|pour) it (?:on|"
     r"onto|over) "
 )

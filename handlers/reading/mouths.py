@@ -1,8 +1,7 @@
 """Scraps that went to animals or to people, and not to a bin: "the hens had them, not bin 3"."""
 
-import re
-
 from handlers.reading.amending import plain_text
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import named_text
 from handlers.reading.vocabulary import words_in
@@ -28,20 +27,20 @@ _WHOSE = r"(?:(?:the|my|our|his|her|their|your)(?: \w+ 's)?|\w+ 's)"
 _MOUTH = rf"(?:{_WHOSE} (?:\w+ )?{_any_of(_ONE)}|(?:{_WHOSE} )?(?:\w+ )?{_any_of(_MANY)})\b"
 """An animal with its owner's word, or some without; "to Hen" may be a bin's name."""
 _NO_DISH = r"(?! (?:skins?|bones?|scraps|carcass|feet|foot|food|heads?|curry|soup|stew|pie|fat)\b)"
-_DENIED = re.compile(
+_DENIED = Late(
     r"\b(?:not|none|nothing|instead of|rather than)(?: (?:to|for|in|into))?(?: the)? qbin\b|"
     r"\bsorry qbin\b|"
     r"\bqbin (?:went hungry|went without|missed out|didnt|would have|got (?:nothing|none|nowt))\b"
 )
 """Said of a bin that was given nothing."""
-_EATER = re.compile(
+_EATER = Late(
     rf"\bqbin(?: \( (?:the|my|our))? (?:{_PETS})\b{_NO_DISH}|"
     rf"\b(?:in|at) (?:the )?qbin for {_MOUTH}{_NO_DISH}|"
     rf"\bfull\b[^.]*\bso\b(?:(?!qbin).)*\b(?:fed|in|to|into) {_MOUTH}(?!.*qbin)|"
     rf"\bqbin : {_MOUTH} (?:got|had|ate)\b"
 )
 """Another mouth beside a bin's name, which is its own, where it is fed, or that of a full bin."""
-_FED = re.compile(
+_FED = Late(
     rf"\b(?:to|for|fed|gave|given) {_MOUTH}{_NO_DISH}|"
     rf"\b{_MOUTH} (?:got|had|have had|ate|finished|demolished|polished off|scoffed)\b"
 )
@@ -78,17 +77,17 @@ _AT_TABLE = words_in(
     "birds worms mice rats neighbours neighbors street kids children lads team crew guests whole",
     "lie vet doctor slimming ramadan weigh gone",
 )
-_HAD = re.compile(
+_HAD = Late(
     rf"\b(?:fed|gave|feeding|giving) {_OWNER}?(?:{_BEASTS}|{_PEOPLE})\b|"
     rf"\b{_OWNER}?{_BEASTS} (?:got|had|ate|have had|finished)\b|"
     rf"\b(?:to|for) {_OWNER}{_BEASTS}\b|\( the {_BEASTS} \)|"
     rf"\bqbin (?:, the (?:old|wee|big) )?{_BEASTS}\b"
 )
-_BY_PERSON = re.compile(
+_BY_PERSON = Late(
     r"\b(?:qbin|qmember) (?:'s )?(?:ate|eaten|had|put|gained|lost) .{0,60}"
     r"\b(?:to lie down|the vet|the doctor|slimming|ramadan|weigh in|gone down)\b"
 )
-_INTO_BIN = re.compile(
+_INTO_BIN = Late(
     r"\b(?:in|into|inside) (?:the |our |to )?qbin\b(?! (?:would|instead))|"
     r"(?<!not )(?<!none )\b(?:to|for|within|feeding) (?:the |our )?qbin\b|"
     r"\bqbin (?:got|gets|has|had|took) |\b(?:the )?(?:rest|remainder|leavings)\b"

@@ -1,9 +1,9 @@
 """The craft's verbs said of other things: sealed envelopes, drained pints, a nose in a book."""
 
-import re
 from typing import NamedTuple
 
 from handlers.reading.amending import plain_text
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -13,8 +13,8 @@ class _Else(NamedTuple):
 
     cues: frozenset[str]
     """Words without one of which it is not looked for."""
-    turns: re.Pattern[str]
-    itself: re.Pattern[str]
+    turns: Late
+    itself: Late
     """Words that may tell the deed itself in the rest of the message."""
 
 
@@ -31,17 +31,17 @@ def _else(verbs: str, things: str, beside: str, turns: str, cues: str, itself: s
         rf"\b(?:{verbs})\b.*\b(?:{beside.replace(' ', '|')})\b|"
         rf"\b(?:{beside.replace(' ', '|')})\b.*\b(?:{verbs})\b|{turns}"
     )
-    return _Else(words_in(f"{things} {beside} {cues}"), re.compile(pattern), re.compile(itself))
+    return _Else(words_in(f"{things} {beside} {cues}"), Late(pattern), Late(itself))
 
 
 _OF_ELSE = {
     "observe": _Else(
         words_in("heap pile midden tank oven aphids ankles campsite"),
-        re.compile(
+        Late(
             r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
             r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b"
         ),
-        re.compile(r"\b(?:bin|bucket|lid|caddy)\b"),
+        Late(r"\b(?:bin|bucket|lid|caddy)\b"),
     ),
     "seal": _else(
         "sealed(?: up| off)?",

@@ -1,11 +1,11 @@
 """Questions that hold whatever their score: their words can ask about nothing but the craft."""
 
-import re
 from typing import NamedTuple
 
 from handlers.reading.acts import Drain, Topic
 from handlers.reading.amending import plain_text, with_people
 from handlers.reading.briefly import POURED_ON
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -14,11 +14,11 @@ class _Outright(NamedTuple):
     topic: Topic
     cues: frozenset[str]
     """Words without one of which it is not asked."""
-    asked: re.Pattern[str]
+    asked: Late
 
 
 _BRAN = r"(?:bran|starter|inoculant|bokashi mix)"
-_BATCH = re.compile(
+_BATCH = Late(
     rf"\b(?:procedure|steps|method|recipe|instructions|proportions) (?:for|of|to make|to mix|"
     rf"to brew)\b.{{0,25}}\b"
     rf"(?:{_BRAN}|inoculat\w+)\b(?! (?:loaf|loaves|bread|muffins?|flakes))|"
@@ -34,7 +34,7 @@ _BATCH = re.compile(
     r"\b(?:kilos?|kg|lb|pounds?) of bran (?:how much|how many litres of) (?:water|molasses)\b|"
     rf"\bold {_BRAN} in to make new\b|\bfor (?:making|mixing) (?:the |new )?{_BRAN}\b"
 )
-_DOSE = re.compile(
+_DOSE = Late(
     rf"\b(?:more|less|extra|double|half)(?: the)?(?: usual)? (?:{_BRAN}|"
     rf"sprinkle)\b.{{0,12}}(?:\bin "
     r"(?:summer|winter|monsoon|hot|cold|the heat)|\bor (?:less|more)$|\bstill work\b)|"
@@ -47,7 +47,7 @@ _DOSE = re.compile(
     rf"kilogram)\b|\b{_BRAN} (?:on every|on each|under the first) layer\b|"
     rf"\b(?:thin|light) (?:dusting|layer) of {_BRAN}\b|\bwhat 's that in (?:grams of )?{_BRAN}\b"
 )
-_DUE = re.compile(
+_DUE = Late(
     r"\b(?:tell me|remind me|remember|know|say) what (?:is|'s|are) due\b|"
     r"\b(?:anything|owt|what jobs are)\b.{0,15}\b(?:wanting doing|want(?:s)? doing|outstanding|"
     r"on the go|seeing to)\b.{0,30}\b(?:qbin|bins?|bin-wise|qday)\b|"
@@ -63,12 +63,12 @@ _DUE = re.compile(
     r"\bdeadline (?:on|for) (?:the )?qbin\b|\bneed to touch (?:the )?qbin\b|"
     r"\b(?:which|what) date\b.{0,25}\bopen(?:ing)? (?:the )?qbin\b"
 )
-_STARTER = re.compile(
+_STARTER = Late(
     rf"\bhow (?:many more|much longer|long|far)\b.{{0,25}}\b(?:will|does) (?:our|the) {_BRAN} (?:"
     rf"do|last|stretch|go)\b|\b{_BRAN} (?:count|check)$|\b(?:headcount|count) of the {_BRAN}\b"
 )
 _HOLE = r"(?:hole|trench|pit|ditch)"
-_TRENCH = re.compile(
+_TRENCH = Late(
     rf"\b(?:line|mix)\b.{{0,25}}\b(?:the|a) {_HOLE}\b|\bas i fill the {_HOLE}\b|"
     rf"\bwhat (?:size|length|width|depth) (?:of )?(?:a )?(?:ditch|trench|hole|"
     rf"pit)\b.{{0,25}}\bq?bin\b|"
@@ -76,7 +76,7 @@ _TRENCH = re.compile(
     r"\bhow many (?:centimetres|inches|cm) of (?:earth|soil)\b|\bsoil cover\b|"
     rf"\bbefore i cover the {_HOLE}\b|\bdig it in (?:right )?(?:beside|next to)\b"
 )
-_BIN = re.compile(
+_BIN = Late(
     r"\bhow (?:chocka|chockers|packed|stuffed) is (?:the )?qbin\b|"
     r"^(?:bot |please |,)*(?:tell me about|give me the story (?:so far )?(?:of|on)|"
     r"story so far (?:of|"
@@ -88,27 +88,27 @@ _BIN = re.compile(
     r"\bwas there (?:any )?(?:meat|fish|dairy|bones?) in (?:the )?qbin\b|"
     r"\bwhat percentage of (?:the )?qbin\b"
 )
-_TOTALS = re.compile(
+_TOTALS = Late(
     r"\bwhich bin 's had the (?:most|least)\b|\bleaderboard (?:bot|please)\b|^leaderboard\b|"
     r"\bwho (?:has )?put in the most\b|"
     r"\bstats (?:for|of|on) (?:the )?qbin\b|\bcompare (?:the )?qbin and (?:the )?qbin\b|"
     r"\bfirst place for (?:kilos|pounds)\b|"
     r"\bclass totals\b|\bkilos yet in the bin\b|\bwinning on (?:kilos|kgs|pounds)\b"
 )
-_ALLOWED = re.compile(
+_ALLOWED = Late(
     r"\b(?:is|are) [a-z ]{3,25} a (?:definite|strict|firm|absolute) no$|"
     r"\bnever put in a bin\b|\bdo those belong in there\b|"
     r"\b(?:past (?:its|their) best|gone off|mouldy)\b.{0,6} any objections?\b|"
     r"^[a-z ]{3,20} (?:: )?allowed or not$"
 )
-_DILUTION = re.compile(
+_DILUTION = Late(
     r"\b(?:ten|twenty|fifty|1?00?|\d+) to (?:one|1) or (?:a )?(?:\w+ )?(?:hundred|\d+|"
     r"\w+) to (?:one|"
     r"1)\b|\b(?:one|1) in \w+ or (?:one|1) in (?:a )?\w+\b|\bcapful or a cupful\b|"
     r"\b(?:run-off|runnings|bin juice|leachate)\b.{0,40}\b(?:neat or|or neat|whats the go|how weak|"
     r"thinned)\b|\b(?:strength|ratio|mix) for\b.{0,30}\b(?:of the )?(?:run-off|runnings|leachate)\b"
 )
-_CUSTODY = re.compile(
+_CUSTODY = Late(
     r"^(?:i have forgotten the order . )?(?:and )?after (?:me|qmember)(?: ,)? who(?:$| is\b|"
     r" has\b| comes\b)|"
     r"\bwho (?:is |'s )?(?:comes|on|next) after me$|\bwhose (?:go|turn|week|stint) (?:is it )?"
@@ -116,7 +116,7 @@ _CUSTODY = re.compile(
     r"\bwho do i hand it (?:over )?to\b|\b(?:to whom|whom)\b.{0,12}\bpeels\b|\bpeels to whom\b|"
     r"\bhow does the turn-taking go\b|\bwhich person comes when\b|\bwho does that leave$"
 )
-_HELP = re.compile(
+_HELP = Late(
     r"\bwhat do i type (?:if|when|once|to|for a|$)|\bmagic (?:phrase|word)\b.{0,12}\blog\b|"
     r"\bhow (?:to|do i) correct\b.{0,20}"
     r"\b(?:typed|logged|wrote|entered)\b|\bway to take\b.{0,15}\bback\b.{0,10}\blogged\b"

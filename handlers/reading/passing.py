@@ -9,6 +9,7 @@ from datetime import date
 from handlers.reading.acts import Accept, Act, Ask, Decline, Offer
 from handlers.reading.amending import SHORT, plain_text, with_people
 from handlers.reading.doers import is_sender
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
 from handlers.reading.vocabulary import words_in
@@ -22,7 +23,7 @@ are all but certain."""
 
 
 def _patterns(*sources: str) -> Patterns:
-    return [re.compile(_written_out(source)) for source in sources]
+    return [Late(_written_out(source)) for source in sources]
 
 
 def _written_out(source: str) -> str:
@@ -138,7 +139,7 @@ _GIVEN_UP = _patterns(
     r"\bqbin (?:is empty|is free|is going|'s lid is too)\b",
 )
 """A keeper who cannot keep a bin: an offer, where somebody is called to take it."""
-_CALLED = re.compile(
+_CALLED = Late(
     r"\bany ?takk?ers\b|\b(?:anyone|anybody)\b(?=$| \?| (?:want|would|like|fancy|able|else))|"
     r"\bwho(?: else)? (?:will|would|'d|can|could|has|wants|fancies|is in|'s in|is up|"
     r"volunteers)\b(?! (?:like |to )?(?:a|an|some|the|my|your)\b)|"

@@ -3,6 +3,7 @@
 import re
 
 from handlers.reading.communal import Place, Rearranged
+from handlers.reading.late import Late
 from handlers.reading.phrases import Phrase
 from handlers.reading.vocabulary import words_in
 
@@ -31,34 +32,34 @@ _DAYS = {"d": 1, "w": 7, "f": 14, "m": 28}
 """Days of a unit by its first letter; a month of turns is four weeks."""
 _EACH = r"(?: each| apiece| a turn| per (?:keeper|person|household|head|turn|member))"
 _PLACED = (
-    re.compile(rf"{_LEAD}(?:put|move|place|slot|shift|add) (?P<who>{_WHO}){_ON} {_WHERE}{_ON}"
+    Late(rf"{_LEAD}(?:put|move|place|slot|shift|add) (?P<who>{_WHO}){_ON} {_WHERE}{_ON}"
                rf"{_TAIL}"),
-    re.compile(rf"{_LEAD}(?:swap|change|alter|reorder|arrange) {_ROTA} so (?:that )?"
+    Late(rf"{_LEAD}(?:swap|change|alter|reorder|arrange) {_ROTA} so (?:that )?"
                rf"(?P<who>{_WHO}) (?:goes|comes|is|gets it|has it) {_WHERE}{_TAIL}"),
 )  # fmt: skip
-_SWAPPED = re.compile(
+_SWAPPED = Late(
     rf"{_LEAD}(?:swap|switch|exchange) (?P<who>{_WHO}) (?:and|with|for) (?P<other>{_WHO})"
     rf"(?: round| around| over)? (?:on|in) {_ROTA}{_TAIL}"
 )
-_RELIEVED = re.compile(
+_RELIEVED = Late(
     rf"^(?:(?:rota|roster) change )?(?P<other>{_WHO}) (?:is |'s )?out (?:and )?(?P<who>{_WHO}) "
     rf"(?:is |'s )?in{_ON}{_TAIL}"
 )
-_BY_NAME = re.compile(
+_BY_NAME = Late(
     rf"{_LEAD}(?:(?:put |make )?{_ROTA} (?:(?:goes|go|is|to be|should be|should go) )?"
     rf"(?:alphabetically|(?:in )?alphabetical(?: order)?)|"
     rf"(?:make )?(?:it )?(?:an )?alphabetical {_ROTA}){_TAIL}"
 )
 _LASTING = (
-    re.compile(rf"{_LEAD}(?:make |set |change |do |put )?{_ROTA} (?:(?:to|will be|is|be|at|of|for|"
+    Late(rf"{_LEAD}(?:make |set |change |do |put )?{_ROTA} (?:(?:to|will be|is|be|at|of|for|"
                rf"go|goes) )*{_LENGTH}{_EACH}{_TAIL}"),
-    re.compile(rf"{_LEAD}{_LENGTH} per (?:keeper|household|member)(?: instead of \S+)?{_TAIL}"),
-    re.compile(rf"{_LEAD}(?:the )?(?:keeping|turn) (?:period|length|time) (?:is |to |of )?"
+    Late(rf"{_LEAD}{_LENGTH} per (?:keeper|household|member)(?: instead of \S+)?{_TAIL}"),
+    Late(rf"{_LEAD}(?:the )?(?:keeping|turn) (?:period|length|time) (?:is |to |of )?"
                rf"{_LENGTH}{_TAIL}"),
-    re.compile(rf"{_LEAD}(?:each|every) (?:person|keeper|member|household) (?:keeps|has) "
+    Late(rf"{_LEAD}(?:each|every) (?:person|keeper|member|household) (?:keeps|has) "
                rf"(?:it|the bins?|(?:the )?qbin|a bin) (?:for )?{_LENGTH}{_TAIL}"),
 )  # fmt: skip
-_OF_ROTA = re.compile(r"\b(?:rota|roster|rotation)\b")
+_OF_ROTA = Late(r"\b(?:rota|roster|rotation)\b")
 _NOBODY = words_in("it them everyone the this that him her us our my everything and we you")
 
 
@@ -81,7 +82,7 @@ def rearranged(phrase: Phrase) -> Rearranged | None:
     return None
 
 
-_EXCHANGED: tuple[tuple[re.Pattern[str], Place], ...] = (
+_EXCHANGED: tuple[tuple[Late, Place], ...] = (
     (_SWAPPED, "swapped"),
     (_RELIEVED, "instead"),
 )

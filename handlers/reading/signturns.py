@@ -4,11 +4,11 @@ The word lists hold what stands together; here is what has other words between. 
 only in a message that names a bin.
 """
 
-import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from handlers.practice.signs import Sign
+from handlers.reading.late import Late
 from handlers.reading.vocabulary import words_in
 
 
@@ -201,7 +201,7 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
     ),
 )
 """Sign, the words without one of which it is not looked for (none: it always is), and the turn."""
-_COMPILED = tuple((sign, words_in(cues), re.compile(pattern)) for sign, cues, pattern in _TURNS)
+_COMPILED = tuple((sign, words_in(cues), Late(pattern)) for sign, cues, pattern in _TURNS)
 _FIRST_OF_COLOUR = len(_TURNS) - 2 * len(_COLOURS)
 
 

@@ -8,7 +8,9 @@ pattern can run away.
 import re
 from collections.abc import Sequence
 
-Patterns = Sequence[re.Pattern[str]]
+from handlers.reading.late import Late
+
+Patterns = Sequence[re.Pattern[str] | Late]
 
 
 def first_in(patterns: Patterns, text: str) -> re.Match[str] | None:

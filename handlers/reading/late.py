@@ -1,0 +1,36 @@
+"""Patterns that are compiled when they are first looked for: few of them come up in one talk."""
+
+import re
+from collections.abc import Callable, Iterator
+from functools import cached_property
+
+
+class Late:
+    """A pattern that costs nothing until it is asked."""
+
+    def __init__(self, source: str) -> None:
+        self._source = source
+
+    @cached_property
+    def _compiled(self) -> re.Pattern[str]:
+        return re.compile(self._source)
+
+    @cached_property
+    def search(self) -> Callable[[str], re.Match[str] | None]:
+        """The first place in a text."""
+        return self._compiled.search
+
+    @cached_property
+    def match(self) -> Callable[[str], re.Match[str] | None]:
+        """At the beginning of a text."""
+        return self._compiled.match
+
+    @cached_property
+    def fullmatch(self) -> Callable[[str], re.Match[str] | None]:
+        """The whole of a text."""
+        return self._compiled.fullmatch
+
+    @cached_property
+    def finditer(self) -> Callable[[str], Iterator[re.Match[str]]]:
+        """All places in a text."""
+        return self._compiled.finditer
