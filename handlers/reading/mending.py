@@ -94,9 +94,7 @@ def is_scrambled(word: str, name: str) -> bool:
     """Whether a long word has a name's ends and letters, but for one left out or two swapped; or
     its sound."""
     ends = len(word) > _LONG and (word[0], word[-1]) == (name[0], name[-1])
-    return sounds_as(word, name) or (
-        ends and (len(word) < len(name) or sorted(word) == sorted(name))
-    )
+    return sounds_as(word, name) or (ends and is_spelling_slip(word, name))
 
 
 _LONG = 5

@@ -97,12 +97,7 @@ def _book(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
 
 def _in_other_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
     """ "Bucket one", "number 1", "the first tub": other words for bin 1, the only one of 1."""
-    parts = [(name.lower().split(), name) for name in bins]
-    found = [(p[1], name) for p, name in parts if len(p) == 2 and p[0] in BIN_WORDS]
-    count = Counter(number for number, _ in found)
-    for number, name in found:
-        if count[number] > 1 or not number.isdecimal():
-            continue
+    for number, name in _by_their_number(bins).items():
         spelled = {number, SPELLED.get(int(number), number)}
         place = [word for word, value in ORDINALS.items() if value == int(number)]
         for lead in (*BIN_WORDS, "number"):
@@ -205,11 +200,17 @@ def _by_letter(
 
 @lru_cache(maxsize=1024)
 def _numbered(bins: tuple[str, ...]) -> dict[str, str]:
+    """The bins that are meant by their number alone: no other is called just so."""
+    found = _by_their_number(bins)
+    return {number: name for number, name in found.items() if number not in bins}
+
+
+def _by_their_number(bins: tuple[str, ...]) -> dict[str, str]:
     """The bins that are told apart by a number ("bin 40"), by that number; none that two have."""
     named = [(norms_of(name).split(), name) for name in bins]
     found = [(parts[1], name) for parts, name in named if _is_numbered(parts)]
     count = Counter(number for number, _ in found)
-    return {number: name for number, name in found if count[number] == 1 and number not in bins}
+    return {number: name for number, name in found if count[number] == 1}
 
 
 def _is_numbered(parts: Sequence[str]) -> bool:
