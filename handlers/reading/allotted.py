@@ -68,8 +68,7 @@ def halved(layer: Layer, message: Message) -> Layer:
     names = {ref.name for ref in _refs(message)}
     halves = [i for i, norm in enumerate(message.norms) if norm in _HALF]
     held = indexes(message.amounts)
-    things = {item.start for item in message.items}
-    free = [i for i in halves if i not in held and i + 1 not in things]
+    free = [i for i in halves if i not in held and not _is_share(message, i)]
     if not free:
         return layer
     rest = len(free) > 1 or (len(free) == 1 and message.has(_REST, free[0]))
@@ -82,6 +81,16 @@ def halved(layer: Layer, message: Message) -> Layer:
     return replace(layer, mass_kg=mass, volume_l=volume)
 
 
+def _is_share(message: Message, i: int) -> bool:
+    """Whether a half is a share of what went in: "half rice", "cabbage half", "half half"."""
+    norms = message.norms
+    if "half" in (*norms[max(0, i - 1) : i], *norms[i + 1 : i + 2]):
+        return True
+    ends = i + 1 == len(norms) or norms[i + 1] in _STOPS
+    return any(item.start == i + 1 or (ends and item.end == i) for item in message.items)
+
+
+_STOPS = frozenset({",", ".", ";", "\n", ")"})
 _MEASURED = ("mass", "volume")
 _NOUGHT = words_in("nil nothing nowt zero none 0 zilch nada")
 """Behind a bin's name: nothing went into it."""

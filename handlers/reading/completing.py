@@ -35,6 +35,7 @@ from handlers.reading.naming import given_name
 from handlers.reading.ofwhat import is_level, of_what
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.spans import indexes
+from handlers.reading.supplied import SURE
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
@@ -49,6 +50,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
         return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
     acts = _drained_only(unsized(_with_amounts(acts, message)), message)
+    acts = _without_false_drains(acts, message)
     acts = described(measured_elsewhere(_without_echoes(acts), message), message)
     acts = _on_one_day(acts, message)
     if not message.context.in_room:
@@ -94,6 +96,26 @@ def _drained_only(acts: list[Act], message: Message) -> list[Act]:
         else a
         for a in kept
     ]
+
+
+def _without_false_drains(acts: list[Act], message: Message) -> list[Act]:
+    """ "Fryer oil, a quart and a half, bucket 1": what went in did not come out besides, unless
+    something is said of draining."""
+    layers = [act for act in acts if isinstance(act, Layer)]
+    if not layers or not message.items or message.has(_DRAINING) or message.liquid():
+        return acts
+    went_in = {None, *(layer.volume_l for layer in layers)}
+    return [
+        act
+        for act in acts
+        if not (isinstance(act, Drain) and act.rules == (SURE,) and act.volume_l in went_in)
+    ]
+
+
+_DRAINING = words_in(
+    "drain drains drained draining drainings drian drianed drew drawn draw tap taps tapped tapping "
+    "spigot bled siphoned decanted"
+)
 
 
 def _without_echoes(acts: list[Act]) -> list[Act]:

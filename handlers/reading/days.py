@@ -241,8 +241,17 @@ class _Reader(Dates):
         if self.norms[i : i + 2] == ["last", "week"]:
             return Day(i, i + 2, self.today - timedelta(7), self.today - timedelta(7))
         if self.norms[i : i + 2] == ["next", "week"]:
-            return Day(i, i + 2, self.today + timedelta(7), self.today + timedelta(7))
+            return self.next_week(i)
         return None
+
+    def next_week(self, i: int) -> Day:
+        """ "Next week", "next week Monday": a week from now, or that day of the week to come."""
+        ahead, end = 7, i + 2
+        number = self.weekday_number(end)
+        if number is not None:
+            ahead, end = 7 - self.today.weekday() + number, end + 1
+        day = self.today + timedelta(ahead)
+        return Day(i, end, day, day)
 
     def counted(self, i: int) -> Day | None:
         """ "3 days ago", "a week ago", "in two days", "5 days from now"."""

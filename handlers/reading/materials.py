@@ -133,7 +133,7 @@ _FAR = 8
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
     "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
-    "scoop"
+    "scoop coloured colored colour color"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")

@@ -10,7 +10,8 @@ from handlers.reading.vocabulary import words_in
 _MOULD = words_in(
     "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry "
     "mycelium mildew moho schimmel moisissure amag mold's growth spores whiskers cobweb "
-    "cobwebby threads moule moisissures muffa plesn bolor hongo hongos mycelia kulat phaphoond"
+    "cobwebby threads moule moisissures moisi moisie moisis muffa plesn bolor hongo hongos "
+    "mycelia kulat phaphoond"
 )
 _MOULD_WEAK = words_in(
     "growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches spots stuff "
@@ -124,7 +125,21 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
             return [(i, _COLOUR[norm])]
         if norm in (".", "!", "?", "\n") or (norm == "," and k):
             break
+    return _told_after(norms, i)
+
+
+def _told_after(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
+    """ "A beard. White one", "a beard? Long, white": a colour that opens the next breath."""
+    stop = next((k for k in range(i + 1, min(i + 4, len(norms))) if norms[k] in _STOPS), len(norms))
+    for k in range(stop + 1, min(stop + 4, len(norms))):
+        behind = norms[k + 1 : k + 2]
+        if norms[k] in _COLOUR and (not behind or behind[0] in _AFTER_COLOUR):
+            return [(i, _COLOUR[norms[k]])]
     return []
+
+
+_STOPS = frozenset({".", "!", "?", "\n"})
+_AFTER_COLOUR = _STOPS | words_in("one ones tho though but and , ☺ of in thankfully luckily")
 
 
 _FURRY = words_in("furry fuzzy fluffy hairy mouldy moldy")

@@ -113,6 +113,7 @@ def _written_forms(name: str) -> Iterator[str]:
     article, _, rest = norms.partition(" ")
     if article == "the" and rest:
         yield rest
+    yield from _with_ordinals(norms)
     lead, _, number = norms.rpartition(" ")
     if not number.isdecimal() or not lead:
         return
@@ -123,9 +124,26 @@ def _written_forms(name: str) -> Iterator[str]:
         yield f"{lead} {SPELLED[int(number)]}"
 
 
+def _with_ordinals(norms: str) -> Iterator[str]:
+    """ "3rd floor" for "third floor", and the other way round; "3rd" is read as two words."""
+    for word, number in ORDINALS.items():
+        figure = f"{number} {_ENDINGS.get(number, 'th')}"
+        for one, other in ((word, figure), (figure, word)):
+            if f" {one} " in f" {norms} ":
+                yield norms.replace(one, other)
+
+
+_ENDINGS = {1: "st", 2: "nd", 3: "rd", 21: "st"}
 _NUMBERED = ("number", "no", "no .", "nr", "#")
-_NUMBER_WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
-SPELLED = dict(enumerate(_NUMBER_WORDS, 1))
+_ONES = ("", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
+_TEENS = (
+    "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen",
+    "eighteen", "nineteen",
+)  # fmt: skip
+_TENS = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+SPELLED: dict[int, str] = dict(
+    enumerate((*_ONES[1:], *_TEENS, *(f"{ten} {one}".strip() for ten in _TENS for one in _ONES)), 1)
+)
 """The words for the numbers that bins are called by."""
 
 
@@ -314,7 +332,7 @@ _SHARED_WORDS = (
 def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | None:
     after = norms[end] if end < len(norms) else ""
     beyond = norms[end + 1] if end + 1 < len(norms) else ""
-    if after in BIN_WORDS or (after in _ONE and beyond not in unit_starts("metric")):
+    if after in BIN_WORDS or (after in _ONE and not _goes_on(norms, end + 1)):
         return None if beyond in AFTER_NOT_OURS else BinRef(start, end + 1, name, True, True)
     if end - start > 1:
         room = _is_room(name, norms[start:end])
@@ -339,6 +357,14 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         return None
     plain = after in _BIN_PARTS or (not place and into)
     return BinRef(start, end, name, True, plain, place)
+
+
+def _goes_on(norms: Sequence[str], i: int) -> bool:
+    """Whether a "one" before word i is a number: "one litre", "one and half kilo"."""
+    if norms[i : i + 1] == ["point"]:
+        return True
+    and_a_half = norms[i : i + 1] in (["and"], ["n"], ["&"]) and "half" in norms[i + 1 : i + 3]
+    return and_a_half or (i < len(norms) and norms[i] in unit_starts("metric"))
 
 
 def by_known_name(ref: BinRef, bins: tuple[str, ...]) -> BinRef:

@@ -46,7 +46,8 @@ from handlers.reading.told import is_intended, is_of_namesake
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
 
-_RULE = "the scores are sure of it"
+SURE = "the scores are sure of it"
+"""The rule of an act that no other rule found."""
 _Reader = Callable[[Sequence[Group], int, str], Act | None]
 _RECORDS: dict[str, _Reader] = {
     "layer": layer_from,
@@ -87,7 +88,7 @@ def _one_of_days(groups: Sequence[Group], k: int) -> Layer | None:
     group = groups[k]
     shares = group.inherited or any(other.inherited is group for other in groups)
     said = group.sense == "did" and group.days and scrap_amounts(group)
-    return layer_from(groups, k, _RULE) if shares and said else None
+    return layer_from(groups, k, SURE) if shares and said else None
 
 
 def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores) -> Act | None:
@@ -102,10 +103,10 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
         return None
     if is_intended(told) or _is_other(kind, told):
         return None
-    act = reader(groups, order[0], _RULE)
+    act = reader(groups, order[0], SURE)
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
         for k in order[1:]:
-            other = layer_from(groups, k, _RULE)
+            other = layer_from(groups, k, SURE)
             if other.mass_kg is not None or other.volume_l is not None:
                 return replace(act, mass_kg=other.mass_kg, volume_l=other.volume_l)
     return act
@@ -202,11 +203,11 @@ _ONESELF = re.compile(
 
 
 def _asked(topic: str, message: Message) -> Ask:
-    return replace(filled(question_of(message), cast(Topic, topic)), rules=(_RULE,))
+    return replace(filled(question_of(message), cast(Topic, topic)), rules=(SURE,))
 
 
 def _answer(name: str, message: Message) -> Act | None:
-    rules = (_RULE,)
+    rules = (SURE,)
     match name:
         case "accept":
             aside = message.context.in_room and is_consent(message)
@@ -228,7 +229,7 @@ def _answer(name: str, message: Message) -> Act | None:
         case "later":
             return Later(bin=bin_meant(message), days=put_off_by(message), rules=rules)
         case "amend":
-            act = amend_from(message, _RULE)
+            act = amend_from(message, SURE)
             return None if act == Amend() else act
         case "set":
             return wish_of(message)
