@@ -249,6 +249,9 @@ def _with_joint_shares(norms: Sequence[str], items: list[Item]) -> list[Item]:
     out = list(items)
     for k in range(1, len(out)):
         first, second = out[k - 1], out[k]
+        if norms[first.end : first.end + 2] in _AND_ALL and (first.vague or first.share is None):
+            # "the carcass and all the stuffing": as much of the one as of the other
+            out[k - 1 : k + 1] = [first._replace(share=None), second._replace(share=None)]
         if norms[first.end : second.start] not in (["and"], ["n"], ["&"]):
             continue
         behind = norms[second.end : second.end + 1]
@@ -260,6 +263,9 @@ def _with_joint_shares(norms: Sequence[str], items: list[Item]) -> list[Item]:
             continue
         out[k - 1 : k + 1] = [first._replace(share=share / 2), second._replace(share=share / 2)]
     return out
+
+
+_AND_ALL = (["and", "all"], ["plus", "all"], ["&", "all"], ["n", "all"])
 
 
 def _alone(norms: Sequence[str], i: int, foods: Mapping[int, Mark]) -> Item:

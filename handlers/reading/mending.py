@@ -75,7 +75,8 @@ def slipped(word: str, names: tuple[str, ...]) -> str | None:
     near = [
         name
         for name in names
-        if len(name) >= 4 and (one_slip(word, name.lower()) or sounds_as(word, name.lower()))
+        if len(name) >= 4
+        and any(alike(word, name.lower()) for alike in (one_slip, sounds_as, is_shortened))
     ]
     return near[0] if len(near) == 1 else None
 
@@ -90,11 +91,23 @@ def _sound(word: str) -> str:
     return f"{word[: -len(ending)]}y" if ending else word
 
 
+def is_shortened(word: str, name: str) -> bool:
+    """Whether a word is a name with its vowels left out: "bsmt", "basement"."""
+    if not _VOWELS.isdisjoint(word) or (word[0], word[-1]) != (name[0], name[-1]):
+        return False
+    letters = iter(name)
+    return len(word) < len(name) and all(letter in letters for letter in word)
+
+
+_VOWELS = frozenset("aeiou")
+
+
 def is_scrambled(word: str, name: str) -> bool:
     """Whether a long word has a name's ends and letters, but for one left out or two swapped; or
-    its sound."""
+    its sound, or its consonants."""
     ends = len(word) > _LONG and (word[0], word[-1]) == (name[0], name[-1])
-    return sounds_as(word, name) or (ends and is_spelling_slip(word, name))
+    slip = ends and is_spelling_slip(word, name)
+    return slip or sounds_as(word, name) or is_shortened(word, name)
 
 
 _LONG = 5
