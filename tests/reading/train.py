@@ -41,7 +41,7 @@ LEAST_TOLD = 3
 
 SURE, SURE_OF_RECORD = 0.4, 0.55
 """Likelihoods from which no rule is needed."""
-MAY_QUESTION, MAY_REPLY, MAY_RECORD = 0.05, 0.05, 0.02
+MAY_QUESTION, MAY_REPLY, MAY_RECORD = 0.05, 0.05, 0.1
 """Likelihoods below which no rule is believed; a question does no harm."""
 
 Row = dict[str, Any]
