@@ -200,17 +200,27 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
         for sign, colours in _COLOURS.items()
     ),
 )
-"""Sign, the words without one of which it is not looked for (none: it always is), and the turn."""
-_COMPILED = tuple((sign, words_in(cues), Late(pattern)) for sign, cues, pattern in _TURNS)
+"""Sign, the words without one of which it is not looked for (none: a hiss is), and the turn."""
+_COMPILED = tuple((sign, Late(pattern)) for sign, _, pattern in _TURNS)
+_CUES = tuple(words_in(cues) for _, cues, _ in _TURNS)
+_BY_CUE = {
+    cue: frozenset(k for k, cues in enumerate(_CUES) if cue in cues)
+    for cue in frozenset[str]().union(*_CUES)
+}
+_HISSED = frozenset(k for k, cues in enumerate(_CUES) if not cues)
+_HISSES = ("sss", "stt", "fff", "psh", "ssh", "iii", "pps")
+"""Letters without any of which no word is a hiss."""
 _FIRST_OF_COLOUR = len(_TURNS) - 2 * len(_COLOURS)
 
 
 def turns_in(norms: Sequence[str]) -> Iterator[Turn]:
     """The turns of phrase in the words, kind by kind."""
-    text, words = " ".join(norms), frozenset(norms)
-    for k, (sign, cues, pattern) in enumerate(_COMPILED):
-        if words.isdisjoint(cues) and cues:
-            continue
+    text = " ".join(norms)
+    rows = _HISSED if any(map(text.__contains__, _HISSES)) else frozenset()
+    for cue in _BY_CUE.keys() & norms:
+        rows |= _BY_CUE[cue]
+    for k in sorted(rows):
+        sign, pattern = _COMPILED[k]
         for match in pattern.finditer(text):
             start = text.count(" ", 0, match.start("s"))
             end = start + 1 + match["s"].strip().count(" ")
