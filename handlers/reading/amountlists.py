@@ -7,7 +7,7 @@ once where they were said twice, multiplied, and given the unit that they share.
 from collections.abc import Collection, Sequence
 
 from handlers.reading.acts import Units
-from handlers.reading.amounts import Amount, single_amounts
+from handlers.reading.amounts import Amount, leads_of, single_amounts
 from handlers.reading.bareamounts import is_second_guess, with_bare_amounts
 from handlers.reading.numbers import Number, read_number
 from handlers.reading.spans import indexes
@@ -35,17 +35,20 @@ def read_amounts(
     words: Sequence[Word], units: Units, taken: Collection[int] = ()
 ) -> tuple[Amount, ...]:
     """All amounts in order; words whose index is in `taken` belong to names or dates."""
-    single = single_amounts(words, units, taken)
-    if not single:
-        return with_bare_amounts(words, units, taken, ())
     norms = [word.norm for word in words]
+    leads = leads_of(words, norms, units)
+    if not leads:
+        return ()
+    single = single_amounts(words, norms, units, taken, leads)
+    if not single:
+        return with_bare_amounts(words, units, taken, (), leads)
     several = len(single) > 1
     one = _said_once(norms, _joined(words, norms, single)) if several else single
     joined = _counted(words, norms, one)
     joined = _sized(norms, joined, units)
     if not _TIMES.keys().isdisjoint(norms):
         joined = _compared(norms, joined, taken)
-    whole = with_bare_amounts(words, units, taken, joined)
+    whole = with_bare_amounts(words, units, taken, joined, leads)
     return whole if len(whole) == len(joined) else tuple(_joined(words, norms, whole))
 
 

@@ -85,9 +85,11 @@ _FOOT_MARKS = frozenset({"'", "′"})
 class _Reader:
     """One pass over the words of a message; keeps the last unit for "and another 150"."""
 
-    def __init__(self, words: Sequence[Word], units: Units, taken: Collection[int]) -> None:
+    def __init__(
+        self, words: Sequence[Word], norms: list[str], units: Units, taken: Collection[int]
+    ) -> None:
         self.words = words
-        self.norms = [word.norm for word in words]
+        self.norms = norms
         self.units = units
         self.taken = frozenset(taken)
         self.table = unit_table(units)
@@ -422,13 +424,21 @@ def _leads(units: Units) -> frozenset[str]:
     return MEASURE_NUMBERS | unit_starts(units).keys() | _MONEY_SIGNS | {"ph"}
 
 
+def leads_of(words: Sequence[Word], norms: Sequence[str], units: Units) -> list[int]:
+    """Where amounts may begin, and all numbers."""
+    known = _leads(units)
+    return [i for i, norm in enumerate(norms) if norm in known or words[i].kind == "number"]
+
+
 def single_amounts(
-    words: Sequence[Word], units: Units, taken: Collection[int] = ()
+    words: Sequence[Word],
+    norms: list[str],
+    units: Units,
+    taken: Collection[int],
+    leads: Sequence[int],
 ) -> tuple[Amount, ...]:
     """Each number with its unit, in order; words whose index is in `taken` are not looked at."""
-    known = _leads(units)
-    leads = [i for i, w in enumerate(words) if w.norm in known or w.kind == "number"]
-    return _Reader(words, units, taken).read(leads) if leads else ()
+    return _Reader(words, norms, units, taken).read(leads)
 
 
 def _quantity(quantity: Quantity) -> Quantity:

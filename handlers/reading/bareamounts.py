@@ -57,11 +57,20 @@ class _Place(NamedTuple):
 
 
 def with_bare_amounts(
-    words: Sequence[Word], units: Units, taken: Collection[int], found: Sequence[Amount]
+    words: Sequence[Word],
+    units: Units,
+    taken: Collection[int],
+    found: Sequence[Amount],
+    leads: Sequence[int],
 ) -> tuple[Amount, ...]:
-    """The amounts found, and the numbers that share their units or one that stands alone."""
+    """The amounts found, and the numbers that share their units or one that stands alone.
+
+    All numbers are among `leads`; those spelled out count only beside an amount.
+    """
     known = [a for a in found if a.factor]
-    numbers = _numbers(words, spelled=bool(known))
+    numbers = [
+        i for i in leads if words[i].kind == "number" or (known and words[i].norm in _SPELLED)
+    ]
     if not numbers:
         return tuple(found)
     held = set(taken) | indexes(found)
@@ -99,13 +108,6 @@ def _is_weighed(words: Sequence[Word], i: int) -> bool:
 
 
 _WEIGHED = words_in("weighed weighs weigh scales scale")
-
-
-def _numbers(words: Sequence[Word], *, spelled: bool) -> list[int]:
-    """Where numbers begin; those spelled out count only beside an amount."""
-    if not spelled:
-        return [i for i, word in enumerate(words) if word.kind == "number"]
-    return [i for i, word in enumerate(words) if word.kind == "number" or word.norm in _SPELLED]
 
 
 _SPELLED = UNITS.keys() | TENS.keys()

@@ -133,7 +133,7 @@ class Message:
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
     words = without_courtesies(words_of(cleaned(text)))
-    norms = mended([verb_meant(w.norm) for w in words], context)
+    norms = mended(list(map(verb_meant, [w.norm for w in words])), context)
     at = context.at.astimezone(context.zone)
     today = at.date()
     bins = known_bins(words, norms, context.bins)

@@ -44,7 +44,14 @@ def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int])
             continue
         if _stands_as_verb(words, mark, foods, held):
             out.append(VerbUse(mark.start, mark.end, mark.value))
-    return [v for k, v in enumerate(out) if not _only_helps(words, v, out[k + 1 : k + 2])]
+    return [
+        v
+        for k, v in enumerate(out)
+        if v.verb.plain not in _HELPERS or not _only_helps(words, v, out[k + 1 : k + 2])
+    ]
+
+
+_HELPERS = frozenset({"have", "do", "get"})
 
 
 def _only_helps(words: Sequence[Word], verb: VerbUse, after: Sequence[VerbUse]) -> bool:
@@ -67,7 +74,7 @@ def _only_helps(words: Sequence[Word], verb: VerbUse, after: Sequence[VerbUse]) 
         )
     if verb.verb.plain == "do" and after and after[0].verb.form == "either":
         return after[0].start - verb.end <= 2  # "did Kofi put"
-    if verb.verb.plain not in ("have", "do", "get") or not after or after[0].verb.form == "plain":
+    if not after or after[0].verb.form == "plain":
         return verb.verb.plain == "do" and bool(after) and after[0].start - verb.end <= 2
     between = words[verb.end : after[0].start]
     return len(between) <= 3 and all(w.norm in AUX for w in between)

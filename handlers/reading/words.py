@@ -117,21 +117,18 @@ def words_of(text: str) -> list[Word]:
     for written in _PIECE.findall(text):
         start = text.find(written, end)  # no piece begins with a sign that stands between two
         end = start + len(written)
-        first = written[0]
-        if first.isalpha():
+        norm, kind = _alone(written)
+        if norm:
+            out.append((norm, written, start, end, kind))
+        elif kind == "word":
             for norm, said, behind, before in _opened(written):
-                out.append((norm, said, start + behind, start + before, "word"))
-        elif first.isdigit():
+                out.append((norm, said, start + behind, start + before, kind))
+        elif kind == "number":
             if out and out[-1][0] == "an":  # "6 pints and 2": said with the d left out
                 out[-1] = ("and", *out[-1][1:])
-            out.append((written, written, start, end, "number"))
-        elif first == "." and len(written) > 1:
-            out.append((f"0{written}", written, start, end, "number"))
-        elif first == "-" and _joins(text, start, end):
-            continue
-        else:
-            norm = "\n" if first == "\n" else _sign(first)
-            out.append((norm, written, start, end, "sign"))
+            out.append((written, written, start, end, kind))
+        elif not _joins(text, start, end):
+            out.append((written, written, start, end, kind))
     return list(map(_word, out))
 
 
@@ -152,6 +149,23 @@ def _sign(sign: str) -> str:
     if sign in ".,;:!?()[]\"'-+*&/@#%°=$£€<>~|>":
         return sign
     return {"—": "—", "→": "→", "➡": "→", "⇒": "→", "•": "\n", "￥": "$", "₹": "$"}.get(sign, "☺")
+
+
+@lru_cache(maxsize=2048)
+def _alone(written: str) -> tuple[str, str]:
+    """Norm and kind of a piece as it is written; the norm is empty where the piece may be several
+    words, or is read by what stands beside it (figures and hyphens)."""
+    first = written[0]
+    if first.isalpha():
+        parts = _opened(written)
+        return parts[0][0] if len(parts) == 1 else "", "word"
+    if first.isdigit():
+        return "", "number"
+    if first == "." and len(written) > 1:
+        return f"0{written}", "number"
+    if first == "-":
+        return "", "sign"
+    return "\n" if first == "\n" else _sign(first), "sign"
 
 
 @lru_cache(maxsize=2048)
