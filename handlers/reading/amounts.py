@@ -7,7 +7,7 @@ from typing import NamedTuple
 from handlers.practice.units import celsius
 from handlers.reading.acts import Units
 from handlers.reading.numbers import Number, digits_value, read_number
-from handlers.reading.numberwords import MEASURE_NUMBERS
+from handlers.reading.numberwords import ARTICLES, FEW, MEASURE_NUMBERS, NUMBER_WORDS, PARTS
 from handlers.reading.tails import AND_HALF, ENDINGS, LEAST_GRAMS, MASSY, Tails
 from handlers.reading.unitwords import (
     VESSEL_WORDS,
@@ -80,6 +80,9 @@ _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
 _MONEY_SIGNS = frozenset({"£", "$", "€", "rs", "ksh"})
 _FOOT_MARKS = frozenset({"'", "′"})
+_BY = frozenset({"x", "by", "*"})
+_SIDES = _FOOT_MARKS | _BY | {"("}
+"""Signs and words with which "a" is a length, or said anew in brackets."""
 
 
 class _Reader:
@@ -112,6 +115,8 @@ class _Reader:
 
     def at(self, i: int) -> Amount | None:
         norm = self.norms[i]
+        if norm in ARTICLES and self.is_only_an_article(i):
+            return None
         if norm == "ph":
             return self.acidity(i)
         if norm in _MONEY_SIGNS:
@@ -125,6 +130,14 @@ class _Reader:
             return None
         unit = self.unit(number)
         return self.area(number, unit) or self.measured(number, unit) or self.nested(number)
+
+    def is_only_an_article(self, i: int) -> bool:
+        """Whether the word behind an article makes no amount of it."""
+        if i + 1 == len(self.words):
+            return True
+        return self.norms[i + 1] not in _one_leads(self.units) and (
+            self.words[i + 1].kind != "number"
+        )
 
     def is_label(self, i: int) -> bool:
         """ "Flat 101 - 500 g": a number that names a household and begins no range."""
@@ -373,7 +386,7 @@ class _Reader:
         words = self.words
         side = self.length_after(number, unit)
         at = side[1] if side else number.end
-        if at + 1 >= len(words) or self.norms[at] not in ("x", "by", "*"):
+        if at + 1 >= len(words) or self.norms[at] not in _BY:
             return None
         other = read_number(words, at + 1)
         if other is None:
@@ -416,6 +429,13 @@ def _is_price_of(words: Sequence[Word], last: Amount, i: int) -> bool:
     """ "50 shillings a kilo", "120 rupees per kg": what the money buys, and no amount."""
     per = words[i - 1].norm == "per" and last.end == i - 1
     return last.quantity == "money" and (per or (last.end == i and words[i].norm in ("a", "an")))
+
+
+@cache
+def _one_leads(units: Units) -> frozenset[str]:
+    """The words, other than figures, with which an amount may go on behind an article."""
+    numbers = NUMBER_WORDS | PARTS.keys() | FEW.keys()
+    return numbers | unit_starts(units).keys() | _BETWEEN | _HEDGE_STARTS | _SIDES
 
 
 @cache

@@ -135,24 +135,28 @@ def _single(words: Sequence[Word], i: int) -> Number | None:
 
 def _digits(words: Sequence[Word], i: int) -> Number | None:
     after = words[i + 1].norm if i + 1 < len(words) else ""
-    value = digits_value(words[i].norm, large_is_decimal=after in ("kg", "kgs", "l", "kilos"))
+    written, end = words[i].norm, i + 1
+    if "," in written:
+        value = digits_value(written, large_is_decimal=after in ("kg", "kgs", "l", "kilos"))
+    else:
+        value = digits_value(written)
     if value is None:
         return None
-    end = i + 1
-    if after in _PART_LEADS or (after and words[end].kind == "number"):
+    figures = after != "" and words[end].kind == "number"
+    if figures or after in _PART_LEADS:
         part = _with_part(words, Number(i, end, value))
         if part is not None:
             return part
     if after in ("hundred", "thousand") and value < 100:
         return Number(i, end + 1, value * (100 if after == "hundred" else 1000))
-    if _is_thousands(words, i):
+    if figures and _is_thousands(words, i):
         return Number(i, end + 1, value * 1000 + float(words[end].norm))
     if after == "x" and end + 1 < len(words) and words[end + 1].kind == "number":
         times = digits_value(words[end + 1].norm)
         unit = words[end + 2].norm if end + 2 < len(words) else ""
         if times is not None and (times >= 100 or unit in _WEIGHED):  # and not "4 x 8 ft"
             return Number(i, end + 2, value * times)
-    return Number(i, end, value, fraction="/" in words[i].norm and value < 1)
+    return Number(i, end, value, fraction="/" in written and value < 1)
 
 
 def _with_part(words: Sequence[Word], number: Number) -> Number | None:
