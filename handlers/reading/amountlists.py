@@ -32,10 +32,9 @@ _BEFORE_PACK = 4
 
 
 def read_amounts(
-    words: Sequence[Word], units: Units, taken: Collection[int] = ()
+    words: Sequence[Word], norms: Sequence[str], units: Units, taken: Collection[int] = ()
 ) -> tuple[Amount, ...]:
     """All amounts in order; words whose index is in `taken` belong to names or dates."""
-    norms = [word.norm for word in words]
     leads = leads_of(words, norms, units)
     if not leads:
         return ()

@@ -89,7 +89,7 @@ class _Reader:
     """One pass over the words of a message; keeps the last unit for "and another 150"."""
 
     def __init__(
-        self, words: Sequence[Word], norms: list[str], units: Units, taken: Collection[int]
+        self, words: Sequence[Word], norms: Sequence[str], units: Units, taken: Collection[int]
     ) -> None:
         self.words = words
         self.norms = norms
@@ -452,7 +452,7 @@ def leads_of(words: Sequence[Word], norms: Sequence[str], units: Units) -> list[
 
 def single_amounts(
     words: Sequence[Word],
-    norms: list[str],
+    norms: Sequence[str],
     units: Units,
     taken: Collection[int],
     leads: Sequence[int],

@@ -36,13 +36,13 @@ from handlers.reading.words import Word
 
 def read_days(
     words: Sequence[Word],
+    norms: Sequence[str],
     at: datetime,
     *,
     month_first: bool,
     taken: Collection[int] = (),
 ) -> tuple[Day, ...]:
     """All days named in the words; `at` is the local time of the message."""
-    norms = [word.norm for word in words]
     starts = _starts(words, norms)
     if not starts:
         return ()

@@ -30,7 +30,7 @@ from handlers.reading.signs import find_signs
 from handlers.reading.spans import Span, indexes
 from handlers.reading.verbs import VerbUse, verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
-from handlers.reading.words import Word, cleaned, words_of
+from handlers.reading.words import Word, cleaned, norms_in, words_of
 
 BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
 _OTHER_BRAN = words_in(
@@ -133,7 +133,8 @@ class Message:
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
     words = without_courtesies(words_of(cleaned(text)))
-    norms = mended(list(map(verb_meant, [w.norm for w in words])), context)
+    written = norms_in(words)
+    norms = mended(list(map(verb_meant, written)), context)
     at = context.at.astimezone(context.zone)
     today = at.date()
     bins = known_bins(words, norms, context.bins)
@@ -142,9 +143,10 @@ def read_message(text: str, context: Context) -> Message:
     by_name = indexes(members)
     if members:
         set_apart(words, norms, members)
-    days = read_days(words, at, month_first=context.units == "us", taken=in_bins)
+        written = norms_in(words)
+    days = read_days(words, written, at, month_first=context.units == "us", taken=in_bins)
     taken = in_bins | indexes(days) if days else in_bins
-    amounts = read_amounts(words, context.units, taken)
+    amounts = read_amounts(words, written, context.units, taken)
     measures = indexes(amounts)
     taken |= measures
     further = _further_bins(words, norms, context, bins, taken | by_name, amounts)
@@ -168,7 +170,7 @@ def read_message(text: str, context: Context) -> Message:
     held = taken | indexes(_wide(marks, "food"), [m for m in members if m.end - m.start > 1])
     if len(items) > 1:
         held |= _list_joints(norms, items, amounts)
-    sentences = sentences_of(words, held)
+    sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
     hedged = indexes(_hedges(norms, marks, verbs))
     if hedged:
@@ -176,7 +178,7 @@ def read_message(text: str, context: Context) -> Message:
         held |= hedged
     names = frozenset([norms[i] for i in by_name])
     over = indexes([d for d in days if d.past == d.future and d.past < today])
-    clauses = clauses_of(words, sentences, verbs, held, names, over, hedged)[:MOST_CLAUSES]
+    clauses = clauses_of(written, sentences, verbs, held, names, over, hedged)[:MOST_CLAUSES]
     if '"' in norms:
         _set_quoted_aside(norms, clauses)
     return Message(

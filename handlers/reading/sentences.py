@@ -51,18 +51,20 @@ _MOST_OF_NOBODY = 3
 _TIME_JOINTS = words_in("before after since until as than when while")
 
 
-def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
+def sentences_of(
+    words: Sequence[Word], norms: Sequence[str], held: frozenset[int]
+) -> list[Sentence]:
     """Sentences by their stops; a stop inside an amount, a date or a name ends nothing."""
     out: list[Sentence] = []
     start = 0
-    for i, word in [(i, word) for i, word in enumerate(words) if word.norm in _STOPS]:
+    for i in [i for i, norm in enumerate(norms) if norm in _STOPS]:
         if i in held:
             continue
-        if word.norm == "." and _is_short_form(words, i) and not _names_on(words, i + 1, held):
+        if norms[i] == "." and _is_short_form(words, i) and not _names_on(words, i + 1, held):
             continue
         if i > start:
-            out.append(Sentence(start, i, word.norm == "?"))
-        elif out and word.norm == "?":
+            out.append(Sentence(start, i, norms[i] == "?"))
+        elif out and norms[i] == "?":
             out[-1] = out[-1]._replace(asked=True)
         start = i + 1
     if start < len(words):
@@ -107,16 +109,15 @@ class _Cutter:
 
     def __init__(
         self,
-        words: Sequence[Word],
+        norms: Sequence[str],
         verbs: Sequence[VerbUse],
         held: frozenset[int],
         names: frozenset[str],
         behind: frozenset[int],
         hedged: frozenset[int],
     ) -> None:
-        self.words = words
         self.behind = behind
-        self.norms = [w.norm for w in words]
+        self.norms = list(norms)
         for i in hedged:
             self.norms[i] = "·"
         self.verbs = verbs
@@ -286,7 +287,7 @@ class _Cutter:
 
 
 def clauses_of(
-    words: Sequence[Word],
+    norms: Sequence[str],
     sentences: Sequence[Sentence],
     verbs: Sequence[VerbUse],
     held: frozenset[int],
@@ -298,5 +299,5 @@ def clauses_of(
 
     `behind` are the words of days that are over, `hedged` those that leave the sense as it is.
     """
-    cutter = _Cutter(words, verbs, held, names, behind, hedged)
+    cutter = _Cutter(norms, verbs, held, names, behind, hedged)
     return [c for k, s in enumerate(sentences) for c in cutter.cut(s, k)]

@@ -2,7 +2,7 @@
 
 import re
 import unicodedata
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from functools import lru_cache, partial
 from typing import NamedTuple
 
@@ -81,6 +81,11 @@ class Word(NamedTuple):
     end: int
     kind: str
     """`word`, `number` or `sign`."""
+
+
+def norms_in(words: Iterable[Word]) -> list[str]:
+    """The norms of some words."""
+    return [word.norm for word in words]
 
 
 _FENCED = re.compile(r"^ {0,3}(```|~~~).*?(?:^ {0,3}\1[^\n]*$|\Z)", re.MULTILINE | re.DOTALL)
