@@ -32,7 +32,7 @@ def find_signs(
     found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
     tags = _TAGS_OF_BIN if of_bin else _TAGS
     told = [m for m in marks if m.tag in tags]
-    turns = list(turns_in(norms)) if of_bin else []
+    turns = list(turns_in(norms, in_bins)) if of_bin else []
     if not (found or told or turns or "any" in norms):
         return ()
     foods = [m for m in marks if m.tag == "food"]

@@ -4,7 +4,7 @@ The word lists hold what stands together; here is what has other words between. 
 only in a message that names a bin.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from typing import NamedTuple
 
 from handlers.practice.signs import Sign
@@ -202,23 +202,31 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
 )
 """Sign, the words without one of which it is not looked for (none: a hiss is), and the turn."""
 _COMPILED = tuple((sign, Late(pattern)) for sign, _, pattern in _TURNS)
+_FIRST_OF_COLOUR = len(_TURNS) - 2 * len(_COLOURS)
 _CUES = tuple(words_in(cues) for _, cues, _ in _TURNS)
-_BY_CUE = {
-    cue: frozenset(k for k, cues in enumerate(_CUES) if cue in cues)
-    for cue in frozenset[str]().union(*_CUES)
-}
+
+
+def _by_cue(rows: range) -> dict[str, frozenset[int]]:
+    cues = frozenset[str]().union(*(_CUES[k] for k in rows))
+    return {cue: frozenset(k for k in rows if cue in _CUES[k]) for cue in cues}
+
+
+_BY_CUE = _by_cue(range(_FIRST_OF_COLOUR))
+_BY_COLOUR = _by_cue(range(_FIRST_OF_COLOUR, len(_TURNS)))
 _HISSED = frozenset(k for k, cues in enumerate(_CUES) if not cues)
 _HISSES = ("sss", "stt", "fff", "psh", "ssh", "iii", "pps")
 """Letters without any of which no word is a hiss."""
-_FIRST_OF_COLOUR = len(_TURNS) - 2 * len(_COLOURS)
 
 
-def turns_in(norms: Sequence[str]) -> Iterator[Turn]:
-    """The turns of phrase in the words, kind by kind."""
+def turns_in(norms: Sequence[str], in_bins: Collection[int]) -> Iterator[Turn]:
+    """The turns of phrase in the words, kind by kind; a colour that names a bin tells none."""
     text = " ".join(norms)
     rows = _HISSED if any(map(text.__contains__, _HISSES)) else frozenset()
     for cue in _BY_CUE.keys() & norms:
         rows |= _BY_CUE[cue]
+    for colour in _BY_COLOUR.keys() & norms:
+        if any(norm == colour and i not in in_bins for i, norm in enumerate(norms)):
+            rows |= _BY_COLOUR[colour]
     for k in sorted(rows):
         sign, pattern = _COMPILED[k]
         for match in pattern.finditer(text):
