@@ -204,7 +204,7 @@ class _Reader(Dates):
 
     def weekday(self, start: int, i: int) -> Day | None:
         number = self.weekday_number(i)
-        if number is None or self.norms[i + 1 : i + 2] in _NOT_A_DAY:
+        if number is None or (i + 1 < len(self.norms) and self.norms[i + 1] in _NOT_A_DAY):
             return None
         dated = self.weekday_with_date(start, i + 1)
         if dated is not None:
@@ -221,6 +221,8 @@ class _Reader(Dates):
 
     def reckoned_back(self, day: Day) -> Day:
         """ "Monday before last", "a week last Monday", "Wednesday last"."""
+        if "last" not in self.norms and "week" not in self.norms:
+            return day
         week = timedelta(7)
         if self.norms[day.end : day.end + 2] == ["before", "last"]:
             return day._replace(end=day.end + 2, past=day.past - week)
@@ -404,5 +406,5 @@ _FARTHEST = 36_525
 _WEEKEND_LEADS = frozenset(
     {"at the", "over the", "on the", "during the", "last", "this", "next", "this past"}
 )
-_NOT_A_DAY = [["school"], ["club"], ["group"], ["class"], ["crew"], ["market"], ["papers"]]
+_NOT_A_DAY = frozenset({"school", "club", "group", "class", "crew", "market", "papers"})
 """Behind a weekday: "Sunday school" is a thing, and no day on which something was done."""

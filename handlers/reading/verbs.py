@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from handlers.reading.marks import Mark
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import VerbForm, words_in
 from handlers.reading.words import Word
 
@@ -37,7 +38,7 @@ def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int])
     known = [m for m in marks if m.tag == "verb" and m.start not in held]
     if not known:
         return []
-    foods = {i for m in marks if m.tag == "food" for i in range(m.start, m.end)}
+    foods = indexes([m for m in marks if m.tag == "food"])
     out: list[VerbUse] = []
     for mark in known:
         if mark.start in foods:
@@ -84,7 +85,7 @@ _SAYS_OF_THINGS = frozenset({"smells", "goes", "gives", "needs", "looks"})
 
 
 def _stands_as_verb(
-    words: Sequence[Word], mark: Mark, foods: set[int], held: frozenset[int]
+    words: Sequence[Word], mark: Mark, foods: frozenset[int], held: frozenset[int]
 ) -> bool:
     verb: VerbForm = mark.value
     before = words[mark.start - 1] if mark.start else None
@@ -145,7 +146,7 @@ _LEADS = words_in(
 
 
 def _past_stands(
-    before: Word | None, after: Word | None, mark: Mark, foods: set[int], held: frozenset[int]
+    before: Word | None, after: Word | None, mark: Mark, foods: frozenset[int], held: frozenset[int]
 ) -> bool:
     """A past form is a verb unless it describes a thing ("2 kg of chopped carrots")."""
     if before is None or before.kind == "sign" or before.norm in AUX:
