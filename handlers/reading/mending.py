@@ -13,12 +13,16 @@ _BEFORE_BIN = words_in("in into to from off of the inside")
 def mended(norms: list[str], context: Context) -> list[str]:
     """The words with slips in bin names put right: letters missing or swapped in a long name, and
     any slip where a bin's name is expected."""
-    if norms and (norms[0][:1].isdigit() or not _DEEDS.isdisjoint(norms)):
-        _mend_in_notes(norms, context.bins)
+    unknown = _unknown(norms)
+    if not unknown:
+        return norms
+    noted = norms[0][:1].isdigit() or not _DEEDS.isdisjoint(norms)
+    if noted and _mend_in_notes(norms, unknown, context.bins):
+        unknown = _unknown(norms)
     single, by_initial = _single(context.bins)
     if not single:
         return norms
-    for i in _unknown(norms):
+    for i in unknown:
         norm = norms[i]
         before = norms[i - 1] if i else ""
         after = norms[i + 1] if i + 1 < len(norms) else ""
@@ -40,11 +44,12 @@ def _unknown(norms: Sequence[str]) -> list[int]:
 _DEEDS = words_in("drained sealed buried opened closed emptied fed filled tapped")
 
 
-def _mend_in_notes(norms: list[str], bins: tuple[str, ...]) -> None:
+def _mend_in_notes(norms: list[str], unknown: Sequence[int], bins: tuple[str, ...]) -> bool:
     """ "Drianed turtel 6 oz", "2 lb corn cobs valut": a name with its letters swapped or left out,
-    beside the deed or at the end of a short note."""
+    beside the deed or at the end of a short note; whether there was one."""
     names, initials = _long(bins)
-    for i in _unknown(norms):
+    found = False
+    for i in unknown:
         norm = norms[i]
         if norm[0] not in initials or norm in _OWN_WORDS:
             continue
@@ -54,6 +59,8 @@ def _mend_in_notes(norms: list[str], bins: tuple[str, ...]) -> None:
         name = slipped(norm, names) if beside or ahead or ends else None
         if name is not None and is_spelling_slip(norm, name.lower()):
             norms[i] = name.lower()
+            found = True
+    return found
 
 
 _NOTE = 6
