@@ -7,7 +7,7 @@ once where they were said twice, multiplied, and given the unit that they share.
 from collections.abc import Collection, Sequence
 
 from handlers.reading.acts import Units
-from handlers.reading.amounts import Amount, single_amounts
+from handlers.reading.amounts import Amount, leads_of, single_amounts
 from handlers.reading.bareamounts import is_second_guess, with_bare_amounts
 from handlers.reading.numbers import Number, read_number
 from handlers.reading.spans import indexes
@@ -32,18 +32,22 @@ _BEFORE_PACK = 4
 
 
 def read_amounts(
-    words: Sequence[Word], units: Units, taken: Collection[int] = ()
+    words: Sequence[Word], norms: Sequence[str], units: Units, taken: Collection[int] = ()
 ) -> tuple[Amount, ...]:
     """All amounts in order; words whose index is in `taken` belong to names or dates."""
-    single = single_amounts(words, units, taken)
+    leads = leads_of(words, norms, units)
+    if not leads:
+        return ()
+    single = single_amounts(words, norms, units, taken, leads)
     if not single:
-        return with_bare_amounts(words, units, taken, ())
-    norms = [word.norm for word in words]
-    joined = _counted(words, norms, _said_once(norms, _joined(words, norms, single)))
+        return with_bare_amounts(words, units, taken, (), leads)
+    several = len(single) > 1
+    one = _said_once(norms, _joined(words, norms, single)) if several else single
+    joined = _counted(words, norms, one)
     joined = _sized(norms, joined, units)
     if not _TIMES.keys().isdisjoint(norms):
         joined = _compared(norms, joined, taken)
-    whole = with_bare_amounts(words, units, taken, joined)
+    whole = with_bare_amounts(words, units, taken, joined, leads)
     return whole if len(whole) == len(joined) else tuple(_joined(words, norms, whole))
 
 
@@ -211,6 +215,9 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     """The number of packs whose size the amount is, if it is one."""
     at = amount.start
     behind = norms[amount.end : amount.end + 2]
+    led = at > 0 and norms[at - 1] in _LEADS
+    if not (led or (behind and (behind[0] in _PACKS or behind[0] in _OF_ONE))):
+        return None
     each = behind[:1] in (["each"], ["apiece"], ["ea"]) or behind == ["in", "each"]
     each = each or _is_a_pack(behind)
     if at > 1 and norms[at - 1] == "each":
@@ -234,6 +241,9 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     return None
 
 
+_LEADS = words_in("of at x each about roughly ~")
+_OF_ONE = words_in("each apiece ea in a per every")
+"""Words before an amount, and behind it, beside packs, without which it is not that of one."""
 _EACH_TIME = (("each", "time"), ("a", "time"), ("every", "time"), ("each", "go"), ("a", "go"))
 
 

@@ -7,7 +7,7 @@ from typing import NamedTuple
 from handlers.practice.units import celsius
 from handlers.reading.acts import Units
 from handlers.reading.numbers import Number, digits_value, read_number
-from handlers.reading.numberwords import MEASURE_NUMBERS
+from handlers.reading.numberwords import ARTICLES, FEW, MEASURE_NUMBERS, NUMBER_WORDS, PARTS
 from handlers.reading.tails import AND_HALF, ENDINGS, LEAST_GRAMS, MASSY, Tails
 from handlers.reading.unitwords import (
     VESSEL_WORDS,
@@ -80,25 +80,31 @@ _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
 _MONEY_SIGNS = frozenset({"£", "$", "€", "rs", "ksh"})
 _FOOT_MARKS = frozenset({"'", "′"})
+_BY = frozenset({"x", "by", "*"})
+_SIDES = _FOOT_MARKS | _BY | {"("}
+"""Signs and words with which "a" is a length, or said anew in brackets."""
 
 
 class _Reader:
     """One pass over the words of a message; keeps the last unit for "and another 150"."""
 
-    def __init__(self, words: Sequence[Word], units: Units, taken: Collection[int]) -> None:
+    def __init__(
+        self, words: Sequence[Word], norms: Sequence[str], units: Units, taken: Collection[int]
+    ) -> None:
         self.words = words
+        self.norms = norms
         self.units = units
-        self.taken = taken
+        self.taken = frozenset(taken)
         self.table = unit_table(units)
         self.starts = unit_starts(units)
         self.tails = Tails(words, self.table)
         self.last: Unit | None = None
 
-    def read(self) -> tuple[Amount, ...]:
+    def read(self, leads: Sequence[int]) -> tuple[Amount, ...]:
+        """The amounts that begin at these words."""
         out: list[Amount] = []
-        leads = _leads(self.units)
-        for i, word in enumerate(self.words):
-            if not (word.kind == "number" or word.norm in leads) or i in self.taken:
+        for i in leads:
+            if i in self.taken:
                 continue
             if out and (i < out[-1].end or _is_price_of(self.words, out[-1], i)):
                 continue
@@ -108,7 +114,9 @@ class _Reader:
         return tuple(out)
 
     def at(self, i: int) -> Amount | None:
-        norm = self.words[i].norm
+        norm = self.norms[i]
+        if norm in ARTICLES and self.is_only_an_article(i):
+            return None
         if norm == "ph":
             return self.acidity(i)
         if norm in _MONEY_SIGNS:
@@ -118,15 +126,22 @@ class _Reader:
         number = read_number(self.words, i)
         if number is None:
             return self.vessel_of(i)
-        if any(k in self.taken for k in range(i, number.end)):
+        if not self.taken.isdisjoint(range(i, number.end)):
             return None
         unit = self.unit(number)
         return self.area(number, unit) or self.measured(number, unit) or self.nested(number)
 
+    def is_only_an_article(self, i: int) -> bool:
+        """Whether the word behind an article makes no amount of it."""
+        if i + 1 == len(self.words):
+            return True
+        return self.norms[i + 1] not in _one_leads(self.units) and (
+            self.words[i + 1].kind != "number"
+        )
+
     def is_label(self, i: int) -> bool:
         """ "Flat 101 - 500 g": a number that names a household and begins no range."""
-        after = self.words[i + 1].norm if i + 1 < len(self.words) else ""
-        return after == "-" and i > 0 and self.words[i - 1].norm in _NUMBERED
+        return i > 0 and self.norms[i - 1] in _NUMBERED and self.norms[i + 1 : i + 2] == ["-"]
 
     def acidity(self, i: int) -> Amount | None:
         at = i + 1
@@ -199,18 +214,20 @@ class _Reader:
         return number.value * 1000 if crumb and len(group) == 3 else number.value
 
     def unit(self, number: Number) -> tuple[Unit, int] | None:
-        words = self.words
+        norms = self.norms
         at = self.after_hedge(self.after_repeat(number))
-        if number.value < 1 and [w.norm for w in words[at : at + 2]] == ["of", "a"]:
+        if number.value < 1 and norms[at : at + 2] == ["of", "a"]:
             at += 2  # "0.4 of a kilo"
         for _ in range(3):
-            longest = self.starts.get(words[at].norm, 0) if at < len(words) else 0
-            for length in range(min(longest, len(words) - at), 0, -1):
-                spelling = "_".join([w.norm for w in words[at : at + length]])
+            if at >= len(norms):
+                return None
+            longest = self.starts.get(norms[at], 0)
+            for length in range(min(longest, len(norms) - at), 0, -1):
+                spelling = "_".join(norms[at : at + length])
                 unit = self.table.get(spelling)
                 if unit is not None:
                     return (unit, at + length) if self.fits(number, unit, spelling) else None
-            if at >= len(words) or words[at].norm not in _BETWEEN or at in self.taken:
+            if norms[at] not in _BETWEEN or at in self.taken:
                 return None
             at += 1
         return None
@@ -226,11 +243,11 @@ class _Reader:
 
     def after_hedge(self, at: int) -> int:
         """Index behind "odd", "or so", "and a bit" and the like between a number and its unit."""
-        if at >= len(self.words) or self.words[at].norm not in _HEDGE_STARTS:
+        if at >= len(self.norms) or self.norms[at] not in _HEDGE_STARTS:
             return at
         for hedge in _HEDGES:
             end = at + len(hedge)
-            if tuple(w.norm for w in self.words[at:end]) == hedge:
+            if tuple(self.norms[at:end]) == hedge:
                 return end
         return at
 
@@ -369,7 +386,7 @@ class _Reader:
         words = self.words
         side = self.length_after(number, unit)
         at = side[1] if side else number.end
-        if at + 1 >= len(words) or words[at].norm not in ("x", "by", "*"):
+        if at + 1 >= len(words) or self.norms[at] not in _BY:
             return None
         other = read_number(words, at + 1)
         if other is None:
@@ -394,9 +411,8 @@ class _Reader:
         return found[0].factor, found[1]
 
     def is_about(self, start: int, end: int) -> bool:
-        before = {w.norm for w in self.words[max(0, start - 2) : start]}
-        after = {w.norm for w in self.words[end : end + 2]}
-        return not before.isdisjoint(_ABOUT) or not after.isdisjoint(_ISH)
+        before, after = self.norms[max(0, start - 2) : start], self.norms[end : end + 2]
+        return not (_ABOUT.isdisjoint(before) and _ISH.isdisjoint(after))
 
     def is_negative(self, start: int) -> bool:
         words = self.words
@@ -416,16 +432,33 @@ def _is_price_of(words: Sequence[Word], last: Amount, i: int) -> bool:
 
 
 @cache
+def _one_leads(units: Units) -> frozenset[str]:
+    """The words, other than figures, with which an amount may go on behind an article."""
+    numbers = NUMBER_WORDS | PARTS.keys() | FEW.keys()
+    return numbers | unit_starts(units).keys() | _BETWEEN | _HEDGE_STARTS | _SIDES
+
+
+@cache
 def _leads(units: Units) -> frozenset[str]:
     """The words, other than figures, that an amount may begin with."""
     return MEASURE_NUMBERS | unit_starts(units).keys() | _MONEY_SIGNS | {"ph"}
 
 
+def leads_of(words: Sequence[Word], norms: Sequence[str], units: Units) -> list[int]:
+    """Where amounts may begin, and all numbers."""
+    known = _leads(units)
+    return [i for i, norm in enumerate(norms) if norm in known or words[i].kind == "number"]
+
+
 def single_amounts(
-    words: Sequence[Word], units: Units, taken: Collection[int] = ()
+    words: Sequence[Word],
+    norms: Sequence[str],
+    units: Units,
+    taken: Collection[int],
+    leads: Sequence[int],
 ) -> tuple[Amount, ...]:
     """Each number with its unit, in order; words whose index is in `taken` are not looked at."""
-    return _Reader(words, units, taken).read()
+    return _Reader(words, norms, units, taken).read(leads)
 
 
 def _quantity(quantity: Quantity) -> Quantity:

@@ -30,12 +30,13 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
     """Whether a clause asks: by its first words, or by its sign together with its form."""
     if marked and norms[1:2] == ["to"] and norms[0] in ("ok", "okay", "alright", "safe", "fine"):
         return True
-    k = 0
-    while k < len(norms) and (norms[k] in _SKIP or norms[k] in names):
+    k, end = 0, len(norms)
+    while k < end and (norms[k] in _SKIP or norms[k] in names):
         k += 1
-    if k >= len(norms):
+    if k >= end:
         return False
-    if "whom" in norms or (norms[k] != "if" and _asks_behind_a_bin(norms, k)):
+    within = not _ASKING_WITHIN.isdisjoint(norms)
+    if within and ("whom" in norms or (norms[k] != "if" and _asks_behind_a_bin(norms, k))):
         return True
     after = norms[k + 1] if k + 1 < len(norms) else ""
     if norms[k] in _WH:
@@ -47,7 +48,11 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
         return after in ("know", "knows", "got", "have", "seen", "want", "else", "able")
     if marked:
         return norms[k] in _ASKERS or _asks_within(norms)
-    return _how_within(norms, k) or _is_that_so(norms, k)
+    return within and (_how_within(norms, k) or _is_that_so(norms, k))
+
+
+_ASKING_WITHIN = frozenset({"whom", "how", "when", "is", "or"})
+"""Words, one of which stands wherever a clause asks neither by its first words nor its sign."""
 
 
 def _aux_asks(norms: Sequence[str], first: str, after: str, named: bool) -> bool:
@@ -83,6 +88,8 @@ _ASKED_ABOUT = words_in("bin bucket pail one liquid leachate juice bran starter"
 
 def opens_question(norms: Sequence[str]) -> bool:
     """Whether a clause within a sentence opens a question of its own ("..., how much is that")."""
+    if _OPENING.isdisjoint(norms):
+        return False
     k = 0
     while k < len(norms) and norms[k] in _SKIP:
         k += 1
@@ -97,6 +104,9 @@ def opens_question(norms: Sequence[str]) -> bool:
             return beyond in SUBJECTS and norms[k] != "who"
         return after in _AUX | {"'s"} and norms[k] != "which" and norms[k] != "who"
     return norms[k] in _AUX and after in ("i", "we", "you", "it", "they", "this", "that", "there")
+
+
+_OPENING = _AUX | {"how", "why", "what", "who", "whose", "which", "where", "when"}
 
 
 def _how_within(norms: Sequence[str], k: int) -> bool:

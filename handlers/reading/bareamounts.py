@@ -57,12 +57,24 @@ class _Place(NamedTuple):
 
 
 def with_bare_amounts(
-    words: Sequence[Word], units: Units, taken: Collection[int], found: Sequence[Amount]
+    words: Sequence[Word],
+    units: Units,
+    taken: Collection[int],
+    found: Sequence[Amount],
+    leads: Sequence[int],
 ) -> tuple[Amount, ...]:
-    """The amounts found, and the numbers that share their units or one that stands alone."""
+    """The amounts found, and the numbers that share their units or one that stands alone.
+
+    All numbers are among `leads`; those spelled out count only beside an amount.
+    """
     known = [a for a in found if a.factor]
+    numbers = [
+        i for i in leads if words[i].kind == "number" or (known and words[i].norm in _SPELLED)
+    ]
+    if not numbers:
+        return tuple(found)
     held = set(taken) | indexes(found)
-    free = _free_numbers(words, held, spelled=bool(known))
+    free = _free_numbers(words, numbers, held)
     if not free:
         return tuple(found)
     table = unit_table(units)
@@ -98,22 +110,23 @@ def _is_weighed(words: Sequence[Word], i: int) -> bool:
 _WEIGHED = words_in("weighed weighs weigh scales scale")
 
 
+_SPELLED = UNITS.keys() | TENS.keys()
+
+
 def _free_numbers(
-    words: Sequence[Word], held: Set[int], *, spelled: bool
+    words: Sequence[Word], numbers: Sequence[int], held: Set[int]
 ) -> list[tuple[int, int, float]]:
-    """Numbers of no amount yet, with their ends; those spelled out only beside an amount."""
+    """The numbers of no amount yet, with their ends."""
     out: list[tuple[int, int, float]] = []
     behind = 0
-    for i, word in enumerate(words):
+    for i in numbers:
         if i in held or i < behind:
             continue
-        if word.kind == "number":
-            behind, value = i + 1, digits_value(word.norm)
-        elif spelled and (word.norm in UNITS or word.norm in TENS):
+        if words[i].kind == "number":
+            behind, value = i + 1, digits_value(words[i].norm)
+        else:
             number = read_number(words, i)
             behind, value = (i + 1, None) if number is None else (number.end, number.value)
-        else:
-            continue
         if value and held.isdisjoint(range(i, behind)):
             out.append((i, behind, value))
     return out

@@ -39,9 +39,11 @@ _ISO = re.compile(r"\d{4}-\d\d?-\d\d?")
 class Dates:
     """Reads the calendar dates in the words of a message that was sent at `at`."""
 
-    def __init__(self, words: Sequence[Word], at: datetime, month_first: bool) -> None:
+    def __init__(
+        self, words: Sequence[Word], norms: Sequence[str], at: datetime, month_first: bool
+    ) -> None:
         self.words = words
-        self.norms = [w.norm for w in words]
+        self.norms = norms
         self.at = at
         self.today = at.date()
         self.month_first = month_first

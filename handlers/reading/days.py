@@ -18,12 +18,14 @@ from handlers.reading.daywords import (
     BEHIND_A_DAY,
     DAY_PARTS,
     DEEDS,
+    ENDS,
     FEASTS,
     FIRST_OF_FEAST,
     FIRST_OF_OFFSET,
     MEETING,
     MONTHS,
     ORDINALS,
+    PLAIN_STARTS,
     SHORT,
     STARTS,
     WEEKDAYS,
@@ -34,16 +36,17 @@ from handlers.reading.words import Word
 
 def read_days(
     words: Sequence[Word],
+    norms: Sequence[str],
     at: datetime,
     *,
     month_first: bool,
     taken: Collection[int] = (),
 ) -> tuple[Day, ...]:
     """All days named in the words; `at` is the local time of the message."""
-    starts = [i for i, w in enumerate(words) if w.norm in STARTS or w.kind == "number"]
+    starts = _starts(words, norms)
     if not starts:
         return ()
-    reader = _Reader(words, at, month_first)
+    reader = _Reader(words, norms, at, month_first)
     out: list[Day] = []
     for i in starts:
         if i in taken:
@@ -57,11 +60,59 @@ def read_days(
     return tuple(nearer or out)  # "at the weekend, Saturday I think"
 
 
+def _starts(words: Sequence[Word], norms: Sequence[str]) -> list[int]:
+    """Where a day may begin."""
+    if _is_counted(norms) or "weekend" in norms:
+        return [i for i, norm in enumerate(norms) if norm in STARTS or words[i].kind == "number"]
+    return [
+        i
+        for i, norm in enumerate(norms)
+        if (norm in PLAIN_STARTS or words[i].kind == "number") and not _is_idle(words, i)
+    ]
+
+
+def _is_counted(norms: Sequence[str]) -> bool:
+    """Whether a day may be told by how long ago or ahead it is."""
+    if _AGO.isdisjoint(norms):
+        return False
+    return not _STEPS.keys().isdisjoint(norms) or "ago" in norms
+
+
+def _is_idle(words: Sequence[Word], i: int) -> bool:
+    """Whether what stands behind word i makes no day of it, where none is counted to."""
+    norm = words[i].norm
+    behind = words[i + 1] if i + 1 < len(words) else None
+    if norm.isdecimal():
+        return behind is None or behind.norm not in _BEHIND_NUMBER
+    if words[i].kind == "number":
+        measured = behind is not None and behind.norm in AMOUNT_BEHIND
+        return measured and norm.replace(".", "", 1).isdecimal()
+    leads = _LEADS.get(norm)
+    if leads is None:
+        return False
+    return behind is None or not (behind.norm in leads or behind.kind == "number")
+
+
+_AGO = frozenset({"ago", "back", "bk", "earlier", "in", "from"})
+_BEHIND_NUMBER = ENDS | MONTHS.keys() | {"of"}
+_NAMED = WEEKDAYS.keys() | SHORT.keys()
+_LEADS = {
+    lead: further | {phrase[1] for phrase, _ in FIRST_OF_OFFSET.get(lead, ())}
+    for lead, further in (
+        ("the", ORDINALS.keys()),
+        ("on", _NAMED | {"the"}),
+        *((lead, _NAMED | {"week"}) for lead in ("last", "next", "coming", "past")),
+        ("this", _NAMED | {"week", "coming", "past"}),
+    )
+}
+"""The words, beside numbers, with which a day goes on behind an article and the like."""
+
+
 class _Reader(Dates):
     @cached_property
     def counts(self) -> bool:
-        """Whether a unit that days are counted in, or "ago", stands anywhere."""
-        return not _STEPS.keys().isdisjoint(self.norms) or "ago" in self.norms
+        """Whether a day may be told by how long ago or ahead it is."""
+        return _is_counted(self.norms)
 
     def at_word(self, i: int) -> Day | None:
         word = self.words[i]
@@ -153,7 +204,7 @@ class _Reader(Dates):
 
     def weekday(self, start: int, i: int) -> Day | None:
         number = self.weekday_number(i)
-        if number is None or self.norms[i + 1 : i + 2] in _NOT_A_DAY:
+        if number is None or (i + 1 < len(self.norms) and self.norms[i + 1] in _NOT_A_DAY):
             return None
         dated = self.weekday_with_date(start, i + 1)
         if dated is not None:
@@ -170,6 +221,8 @@ class _Reader(Dates):
 
     def reckoned_back(self, day: Day) -> Day:
         """ "Monday before last", "a week last Monday", "Wednesday last"."""
+        if "last" not in self.norms and "week" not in self.norms:
+            return day
         week = timedelta(7)
         if self.norms[day.end : day.end + 2] == ["before", "last"]:
             return day._replace(end=day.end + 2, past=day.past - week)
@@ -329,7 +382,7 @@ class _Reader(Dates):
             aside = False  # "on the afternoon of the 12th"
         if before == "for" and day.past == day.future < self.today:
             aside = False  # "log 2 kg for yesterday"
-        return day._replace(aside=aside and self.norms[day.start] != "today")
+        return day._replace(aside=True) if aside and self.norms[day.start] != "today" else day
 
     def opens(self, i: int) -> bool:
         """Whether word i begins the message or a sentence."""
@@ -362,5 +415,5 @@ _FARTHEST = 36_525
 _WEEKEND_LEADS = frozenset(
     {"at the", "over the", "on the", "during the", "last", "this", "next", "this past"}
 )
-_NOT_A_DAY = [["school"], ["club"], ["group"], ["class"], ["crew"], ["market"], ["papers"]]
+_NOT_A_DAY = frozenset({"school", "club", "group", "class", "crew", "market", "papers"})
 """Behind a weekday: "Sunday school" is a thing, and no day on which something was done."""

@@ -170,17 +170,18 @@ DAY_PARTS = frozenset(
 FIRST_OF_FEAST = frozenset(phrase.split()[0] for phrase in FEASTS)
 
 
-STARTS = (
+PLAIN_STARTS = (
     FIRST_OF_OFFSET.keys()
     | WEEKDAYS.keys()
     | SHORT.keys()
     | MONTHS.keys()
     | ORDINALS.keys()
     | FIRST_OF_FEAST
-    | {"last", "this", "next", "coming", "past", "on", "the", "in", "at", "over", "during", "a"}
-    | NUMBER_WORDS
+    | {"last", "this", "next", "coming", "past", "on", "the"}
 )
-"""Words that a day can begin with: all others are passed over at once."""
+STARTS = PLAIN_STARTS | {"in", "at", "over", "during", "a"} | NUMBER_WORDS
+"""Words that a day can begin with, where none is counted to and where one may be: all others are
+passed over at once."""
 
 
 MEETING = frozenset(["see", "meet", "ready", "due", "return", "visit", "cya", "catch"])

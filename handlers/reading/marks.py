@@ -1,6 +1,7 @@
 """Marks: stretches of words that the word lists know, found in one pass."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
+from functools import partial
 from typing import Any, NamedTuple
 
 
@@ -33,6 +34,8 @@ class Phrasebook:
             first, *rest = phrase.split()
             by_first.setdefault(first, []).append((rest, tag, value))
         self._rows = {first: _by_second(rows) for first, rows in by_first.items()}
+        self.firsts = frozenset(self._rows)
+        """The words that phrases begin with."""
 
     def __contains__(self, word: str) -> bool:
         return word in self._rows
@@ -43,21 +46,27 @@ class Phrasebook:
     def find(self, norms: list[str]) -> list[Mark]:
         """All marks: the longest phrase of a tag at each place, none inside another of its tag."""
         found: list[Mark] = []
-        rows = self._rows
-        if rows.keys().isdisjoint(norms):
+        if self.firsts.isdisjoint(norms):
             return found
+        rows, last = self._rows, len(norms) - 1
         taken: dict[str, int] = {}
-        behind = [*norms[1:], ""]
         for i in [i for i, norm in enumerate(norms) if norm in rows]:
-            known, after = rows[norms[i]], behind[i]
-            for rest, tag, value in known.get(after) or known[""]:
-                if taken.get(tag, 0) > i:
+            known = rows[norms[i]]
+            for rest, tag, value in (i < last and known.get(norms[i + 1])) or known[""]:
+                if tag in taken and taken[tag] > i:
                     continue
-                end = i + 1 + len(rest)
-                if not rest or norms[i + 1 : end] == rest:
-                    found.append(Mark(i, end, tag, value))
-                    taken[tag] = end
+                end = i + 1
+                if rest:
+                    end += len(rest)
+                    if norms[i + 1 : end] != rest:
+                        continue
+                found.append(_mark((i, end, tag, value)))
+                taken[tag] = end
         return found
+
+
+_mark: Callable[[tuple[int, int, str, Any]], Mark] = partial(tuple.__new__, Mark)
+"""Makes a mark in half the time that its own constructor takes."""
 
 
 def _by_second(rows: list[_Row]) -> dict[str, list[_Row]]:

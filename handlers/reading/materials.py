@@ -1,6 +1,7 @@
 """What the scraps are: kinds and their shares, from the words for food in a stretch."""
 
 from collections.abc import Collection, Mapping, Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
 from handlers.practice.kinds import Kind
@@ -88,9 +89,10 @@ def find_items(
 
     `measures` are indexes of the words of amounts: "half a kilo" is no half of a mixture.
     """
-    foods = {m.start: m for m in _unmeasured(words, marks, measures) if m.tag == "food"}
-    if not foods and _ALONE.keys().isdisjoint(words):
+    named = [m for m in marks if m.tag == "food"]
+    if not named and _ALONE.keys().isdisjoint(words):
         return ()
+    foods = {m.start: m for m in _unmeasured(words, named, frozenset(measures))}
     norms = _without_measures(words, measures)
     heads = {m.start: m for m in marks if m.tag == "head"}
     out: list[Item] = []
@@ -108,12 +110,15 @@ def find_items(
             item = _alone(norms, i, foods)
             item = _part_of_earlier(item, norms[i], out)
         item = _described(norms, item, foods)
-        between = norms[out[-1].end : item.start] if out else []
-        if out and (_is_origin(between) or _is_from_elsewhere(out[-1], between)):
-            item = item._replace(absent=True)
+        if out:
+            between = norms[out[-1].end : item.start]
+            if _is_origin(between) or _is_from_elsewhere(out[-1], between):
+                item = item._replace(absent=True)
         out.append(item)
         behind = item.end
-    if len(out) > 1 and not _PART.isdisjoint(norms):
+    if len(out) < 2:
+        return tuple(out)
+    if not _PART.isdisjoint(norms):
         out = _in_parts(norms, out)
     return tuple(_with_joint_shares(norms, _with_denied_lists(norms, out)))
 
@@ -190,12 +195,10 @@ _PART = frozenset({"part", "parts"})
 _MOST_PARTS = 100
 
 
-def _unmeasured(
-    words: Sequence[str], marks: Sequence[Mark], measures: Collection[int]
-) -> list[Mark]:
+def _unmeasured(words: Sequence[str], marks: list[Mark], measures: frozenset[int]) -> list[Mark]:
     """The marks without what measures them: of "a tin of sardines" the sardines."""
-    if all(mark.start not in measures for mark in marks):
-        return list(marks)
+    if measures.isdisjoint([mark.start for mark in marks]):
+        return marks
     out = []
     for mark in marks:
         start = mark.start
@@ -317,6 +320,7 @@ def _is_of_dish(norm: str, food: Food) -> bool:
 OF_DISHES = words_in("meat grease fat cheese dripping lard")
 
 
+@lru_cache(maxsize=1024)
 def _is_generic(food: Food) -> bool:
     return food.shares[0][0] == "mixed" or (food.shares == (("cooked", 1.0),) and food.rich == 0.25
                                             and food.name in _LEFTOVER_WORDS)  # fmt: skip
@@ -326,6 +330,7 @@ _LEFTOVER_WORDS = frozenset({"leftover", "left over", "leftovers", "cooked", "co
 _SCRAP_NAMES = words_in("scrap scraps food kitchen leftover leftovers waste slops")
 
 
+@lru_cache(maxsize=1024)
 def _is_scrap(food: Food) -> bool:
     kind = food.shares[0][0]
     if food.name.rpartition(" ")[2] in _STRONG_PARTS and " " in food.name:
@@ -391,19 +396,22 @@ def _described(norms: Sequence[str], item: Item, foods: Collection[int]) -> Item
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
     absent = _is_denied(near) or _is_free_of(norms, item) or _is_gone(norms, item.end)
     said = share_of(norms, near, item.end, foods) or _bones_beside(norms, near, item)
-    item = item._replace(scrap=scrap, absent=absent)
+    if (scrap, absent) != (item.scrap, item.absent):
+        item = item._replace(scrap=scrap, absent=absent)
     return item if said is None else item._replace(share=said.share, vague=said.vague)
 
 
 def _bones_beside(norms: Sequence[str], near: Sequence[str], item: Item) -> Said | None:
     """ "Curry goat with the bones", "wings, bones and all": they are not half of it."""
+    if item.food.shares[0][0] != "bone":
+        return None
     beside = list(near) in (["with"], ["with", "the"], ["with", "its"])
     beside = beside or norms[item.end : item.end + 2] == ["and", "all"]
-    return Said(0.3, vague=True) if beside and item.food.shares[0][0] == "bone" else None
+    return Said(0.3, vague=True) if beside else None
 
 
 def _is_denied(near: Sequence[str]) -> bool:
-    if is_not_much(near):
+    if _DENYING.isdisjoint(near) or is_not_much(near):
         return False
     if "not" in near[-4:] and "scrap" in near:
         return True
@@ -425,6 +433,8 @@ _LEFT_OUT = frozenset(
 )
 """Behind which all of a thing is left out, where no word says that some of it is there."""
 EATING = words_in("eat ate eating eaten scoffed")
+_DENYING = _WITHOUT | _AFTER | EATING | {"bar"} | {second for _, second in _LEFT_OUT}
+"""Words before a thing without one of which it is not denied."""
 EATERS = words_in(
     "i we he she they you kids everyone everybody all dog cat hens who folk just goat goats pig "
     "pigs cow cows rat rats mice fox foxes chooks hen birds puppy"
@@ -433,11 +443,13 @@ EATERS = words_in(
 
 def _is_gone(norms: Sequence[str], end: int) -> bool:
     """ "The prawns had all gone": nothing of it was left to go in."""
+    if end >= len(norms) or norms[end] not in _HAD:
+        return False
     at = end
     while norms[at : at + 1] and norms[at] in _HAD:
         at += 1
     over = norms[at : at + 1] in (["gone"], ["eaten"], ["finished"])
-    return over and at > end and (at + 1 == len(norms) or not norms[at + 1][0].isalpha())
+    return over and (at + 1 == len(norms) or not norms[at + 1][0].isalpha())
 
 
 _HAD = words_in("had was were are all already long mostly been")
@@ -445,18 +457,24 @@ _HAD = words_in("had was were are all already long mostly been")
 
 def _is_free_of(norms: Sequence[str], item: Item) -> bool:
     """ "Meat-free": named only to say that it is not there."""
+    if norms[item.end - 1] not in _FREE_OF:
+        return False
     after = list(norms[item.end : item.end + 2])
-    return norms[item.end - 1] in _FREE_OF and after[:1] == ["free"] and after[1:] != ["range"]
+    return after[:1] == ["free"] and after[1:] != ["range"]
+
+
+_PARTING = frozenset(",.;:()\n!?☺—+-→")
+_JOINING = words_in("and n & but with y")
 
 
 def _near(before: Sequence[str]) -> list[str]:
     """The words before an item, back to the last sign."""
     near: list[str] = []
     for norm in reversed(before):
-        if norm in (",", ".", ";", ":", "(", ")", "\n", "!", "?", "☺", "—", "+", "-", "→"):
+        if norm in _PARTING:
             break
         near.append(norm)
-        if norm in ("and", "n", "&", "but", "with", "y") and before[-len(near) - 1 :][:1] not in (
+        if norm in _JOINING and before[-len(near) - 1 :][:1] not in (
             ["everything"],
             ["all"],
         ):

@@ -1,5 +1,6 @@
 """Slips in the names of bins, put right where a bin is meant."""
 
+from collections.abc import Sequence
 from functools import lru_cache
 
 from handlers.reading.acts import Context
@@ -12,36 +13,45 @@ _BEFORE_BIN = words_in("in into to from off of the inside")
 def mended(norms: list[str], context: Context) -> list[str]:
     """The words with slips in bin names put right: letters missing or swapped in a long name, and
     any slip where a bin's name is expected."""
-    if norms and (norms[0][:1].isdigit() or not _DEEDS.isdisjoint(norms)):
-        names = tuple([name.removeprefix("the ") for name in context.bins])
-        _mend_in_notes(norms, tuple([name for name in names if len(name) > _SHORT]))
+    unknown = _unknown(norms)
+    if not unknown:
+        return norms
+    noted = norms[0][:1].isdigit() or not _DEEDS.isdisjoint(norms)
+    if noted and _mend_in_notes(norms, unknown, context.bins):
+        unknown = _unknown(norms)
     single, by_initial = _single(context.bins)
     if not single:
         return norms
-    known = vocabulary()
-    before = ""
-    for i, (norm, after) in enumerate(zip(norms, [*norms[1:], ""], strict=False)):
-        if len(norm) > _SHORT:
-            expected = before in _BEFORE_BIN or after in BIN_WORDS
-            near = single if expected else by_initial.get(norm[0], ())
-            if near and norm not in known and norm.isalpha():
-                name = slipped(norm, near)
-                if name is not None and (expected or is_scrambled(norm, name.lower())):
-                    norms[i] = name.lower()
-        before = norms[i]
+    for i in unknown:
+        norm = norms[i]
+        before = norms[i - 1] if i else ""
+        after = norms[i + 1] if i + 1 < len(norms) else ""
+        expected = before in _BEFORE_BIN or after in BIN_WORDS
+        near = single if expected else by_initial.get(norm[0])
+        if near and norm.isalpha():
+            name = slipped(norm, near)
+            if name is not None and (expected or is_scrambled(norm, name.lower())):
+                norms[i] = name.lower()
     return norms
+
+
+def _unknown(norms: Sequence[str]) -> list[int]:
+    """Where words stand that may be slips: long ones that no list begins a phrase with."""
+    known = vocabulary().firsts
+    return [i for i, norm in enumerate(norms) if norm not in known and len(norm) > _SHORT]
 
 
 _DEEDS = words_in("drained sealed buried opened closed emptied fed filled tapped")
 
 
-def _mend_in_notes(norms: list[str], names: tuple[str, ...]) -> None:
+def _mend_in_notes(norms: list[str], unknown: Sequence[int], bins: tuple[str, ...]) -> bool:
     """ "Drianed turtel 6 oz", "2 lb corn cobs valut": a name with its letters swapped or left out,
-    beside the deed or at the end of a short note."""
-    initials = {name[0].lower() for name in names}
-    known = vocabulary()
-    for i, norm in enumerate(norms):
-        if len(norm) <= _SHORT or norm[0] not in initials or norm in known or norm in _OWN_WORDS:
+    beside the deed or at the end of a short note; whether there was one."""
+    names, initials = _long(bins)
+    found = False
+    for i in unknown:
+        norm = norms[i]
+        if norm[0] not in initials or norm in _OWN_WORDS:
             continue
         beside = norms[i - 1 : i] and norms[i - 1] in _DEEDS
         ahead = i == 0 and not _DEEDS.isdisjoint(norms[1:4])
@@ -49,12 +59,22 @@ def _mend_in_notes(norms: list[str], names: tuple[str, ...]) -> None:
         name = slipped(norm, names) if beside or ahead or ends else None
         if name is not None and is_spelling_slip(norm, name.lower()):
             norms[i] = name.lower()
+            found = True
+    return found
 
 
 _NOTE = 6
 """Words of a note that gives no more than an amount, a thing and a bin."""
 _OWN_WORDS = words_in("heater diary sliver")
 """Words that are no slip of a name, though they differ from it by as little."""
+
+
+@lru_cache(maxsize=1024)
+def _long(bins: tuple[str, ...]) -> tuple[tuple[str, ...], frozenset[str]]:
+    """The long names without their article, and the letters that they begin with."""
+    names = [name.removeprefix("the ") for name in bins]
+    long = tuple([name for name in names if len(name) > _SHORT])
+    return long, frozenset([name[0].lower() for name in long])
 
 
 @lru_cache(maxsize=1024)

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
-from datetime import date, datetime
+from datetime import date
 from itertools import pairwise
 from typing import Any
 
@@ -27,10 +27,10 @@ from handlers.reading.people import find_members, set_apart
 from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs
-from handlers.reading.spans import indexes
-from handlers.reading.verbs import verbs_of
+from handlers.reading.spans import Span, indexes
+from handlers.reading.verbs import VerbUse, verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
-from handlers.reading.words import Word, cleaned, words_of
+from handlers.reading.words import Word, cleaned, norms_in, words_of
 
 BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
 _OTHER_BRAN = words_in(
@@ -133,74 +133,95 @@ class Message:
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
     words = without_courtesies(words_of(cleaned(text)))
-    norms = mended([verb_meant(w.norm) for w in words], context)
-    at = _local(context)
+    written = norms_in(words)
+    norms = mended(list(map(verb_meant, written)), context)
+    at = context.at.astimezone(context.zone)
+    today = at.date()
     bins = known_bins(words, norms, context.bins)
-    taken = indexes(bins)
-    members = find_members(norms, context.members, taken)
+    in_bins = indexes(bins)
+    members = find_members(norms, context.members, in_bins)
+    by_name = indexes(members)
     if members:
         set_apart(words, norms, members)
-    days = read_days(words, at, month_first=context.units == "us", taken=taken)
-    taken |= indexes(days)
-    amounts = read_amounts(words, context.units, taken)
+        written = norms_in(words)
+    days = read_days(words, written, at, month_first=context.units == "us", taken=in_bins)
+    taken = in_bins | indexes(days) if days else in_bins
+    amounts = read_amounts(words, written, context.units, taken)
     measures = indexes(amounts)
     taken |= measures
-    called = taken | indexes(members)
-    said = said_bins(words, norms, called, by_food=context.in_room)
-    if said:
-        bins = tuple(sorted((*bins, *(by_known_name(ref, context.bins) for ref in said))))
-    if amounts:
-        no_names, alone = not context.bins and not bins, context.in_room and not bins
-        named = called | indexes(bins)
-        fresh = target_bins(words, norms, named, no_names=no_names, by_one_word=alone)
-        if fresh:
-            bins = tuple(sorted((*bins, *fresh)))
-    in_bins = indexes(bins)
-    elsewhere = tuple([m for m in mentions(norms, context.bins) if not _overlaps(m, in_bins)])
+    further = _further_bins(words, norms, context, bins, taken | by_name, amounts)
+    if further:
+        bins = tuple(sorted((*bins, *further)))
+        in_bins = indexes(bins)
+    elsewhere = mentions(norms, context.bins, in_bins)
     marks = vocabulary().find(norms)
-    if bins and marks:
-        bins = _no_figures_of_speech(bins, marks)
+    spoken = _figures_of_speech(marks) if bins else []
+    if spoken:
+        bins = _no_figures_of_speech(bins, spoken)
         in_bins = indexes(bins)
     if in_bins:
-        marks = [m for m in marks if not _inside(m, in_bins)]
+        marks = [m for m in marks if not _overlaps(m, in_bins)]
     signs = find_signs(norms, marks, in_bins)
-    used = indexes([s for s in signs if s.plain or s.end - s.start > 1]) | measures
-    items = tuple([i for i in find_items(norms, marks, measures) if i.start not in used])
+    items = find_items(norms, marks, measures)
+    if items:
+        used = measures | indexes([s for s in signs if s.plain or s.end - s.start > 1])
+        items = tuple([i for i in items if i.start not in used])
     taken |= in_bins
-    held = taken | indexes(_food_marks(marks), [m for m in members if m.end - m.start > 1])
+    held = taken | indexes(_wide(marks, "food"), [m for m in members if m.end - m.start > 1])
     if len(items) > 1:
         held |= _list_joints(norms, items, amounts)
-    sentences = sentences_of(words, held)
-    names = frozenset([norms[i] for m in members for i in range(m.start, m.end)])
+    sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
-    hedged = indexes(_hedges(norms, marks, {v.start for v in verbs}))
+    hedged = indexes(_hedges(norms, marks, verbs))
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
-    over = indexes([d for d in days if d.past == d.future and d.past < at.date()])
-    clauses = clauses_of(words, sentences, verbs, held | hedged, names, over, hedged)
-    clauses = clauses[:MOST_CLAUSES]
-    _set_quoted_aside(norms, clauses)
+        held |= hedged
+    names = frozenset([norms[i] for i in by_name])
+    over = indexes([d for d in days if d.past == d.future and d.past < today])
+    clauses = clauses_of(written, sentences, verbs, held, names, over, hedged)[:MOST_CLAUSES]
+    if '"' in norms:
+        _set_quoted_aside(norms, clauses)
     return Message(
-        context, at.date(), words, norms, marks, bins, elsewhere, members,
+        context, today, words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
     )  # fmt: skip
 
 
-def _hedges(norms: list[str], marks: list[Mark], verbs: set[int]) -> list[Mark]:
+def _hedges(norms: list[str], marks: list[Mark], verbs: list[VerbUse]) -> list[Mark]:
     """The turns of phrase that change no sense; "should be" before a verb is none of them."""
-    return [
-        m
-        for m in marks
-        if m.tag == "hedge" and not (m.end in verbs and norms[m.end - 1] in ("be", "been"))
-    ]
+    hedges = [m for m in marks if m.tag == "hedge"]
+    if not hedges:
+        return hedges
+    before = {v.start for v in verbs}
+    return [m for m in hedges if not (m.end in before and norms[m.end - 1] in ("be", "been"))]
 
 
-def _local(context: Context) -> datetime:
-    return context.at.astimezone(context.zone)
+def _further_bins(
+    words: list[Word],
+    norms: list[str],
+    context: Context,
+    known: tuple[BinRef, ...],
+    called: frozenset[int],
+    amounts: tuple[Amount, ...],
+) -> list[BinRef]:
+    """The bins that are meant by words that are no known name, beside the known ones."""
+    said = said_bins(words, norms, called, by_food=context.in_room)
+    found = [by_known_name(ref, context.bins) for ref in said]
+    if amounts:
+        alone = not known and not found
+        found += target_bins(
+            words,
+            norms,
+            called | indexes(found) if found else called,
+            no_names=alone and not context.bins,
+            by_one_word=alone and context.in_room,
+        )
+    return found
 
 
-def _food_marks(marks: Iterable[Mark]) -> list[Mark]:
-    return [m for m in marks if m.tag == "food" and m.end - m.start > 1]
+def _wide(marks: Iterable[Mark], tag: str) -> list[Mark]:
+    """The marks of a tag that hold several words."""
+    return [m for m in marks if m.end - m.start > 1 and m.tag == tag]
 
 
 def _list_joints(
@@ -223,8 +244,6 @@ def _list_joints(
 
 def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
     """A clause between quotation marks is somebody's words, not the sender's report."""
-    if '"' not in norms:
-        return
     marks = [i for i, norm in enumerate(norms) if norm == '"']
     for start, end in zip(marks[::2], marks[1::2], strict=False):
         if end - start < 4:
@@ -238,11 +257,13 @@ def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
                 clause.sense = "said"
 
 
-def _no_figures_of_speech(bins: tuple[BinRef, ...], marks: list[Mark]) -> tuple[BinRef, ...]:
+def _figures_of_speech(marks: list[Mark]) -> list[Mark]:
+    """The signs of several words, in which a bin may be named and not meant."""
+    return [m for m in marks if m.end - m.start > 2 and m.tag.startswith("sign")]
+
+
+def _no_figures_of_speech(bins: tuple[BinRef, ...], spoken: list[Mark]) -> tuple[BinRef, ...]:
     """The bins without the drum of "tight as a drum"."""
-    if all(b.name is not None for b in bins):
-        return bins
-    spoken = [m for m in marks if m.tag.startswith("sign") and m.end - m.start > 2]
     return tuple(
         b
         for b in bins
@@ -250,9 +271,5 @@ def _no_figures_of_speech(bins: tuple[BinRef, ...], marks: list[Mark]) -> tuple[
     )
 
 
-def _overlaps(ref: BinRef, taken: frozenset[int]) -> bool:
-    return not taken.isdisjoint(range(ref.start, ref.end))
-
-
-def _inside(mark: Mark, taken: frozenset[int]) -> bool:
-    return not taken.isdisjoint(range(mark.start, mark.end))
+def _overlaps(span: Span, taken: frozenset[int]) -> bool:
+    return not taken.isdisjoint(range(span.start, span.end))

@@ -168,9 +168,10 @@ def known_bins(
         ref = _known(norms, mark.start, mark.end, mark.value)
         if ref is not None:
             out.append(ref)
-    out += _by_letter(words, norms, _lettered(bins))
-    if not out:
-        out += _by_number(words, norms, _numbered(bins))
+    if lettered := _lettered(bins):
+        out += _by_letter(words, norms, lettered)
+    if not out and (numbered := _numbered(bins)):
+        out += _by_number(words, norms, numbered)
     return tuple(sorted((*out, *_pictured(words, norms, bins))) if "☺" in norms else sorted(out))
 
 
@@ -198,7 +199,7 @@ def _by_letter(
     words: Sequence[Word], norms: Sequence[str], lettered: dict[str, str]
 ) -> Iterator[BinRef]:
     """ "Added 1 kg to B": a capital alone, behind what is done to a bin or goes into it."""
-    for i in range(len(words)) if lettered else ():
+    for i in range(len(words)):
         text = words[i].text
         name = lettered.get(text.upper() if i and text in SMALL_LETTERS else text)
         if name is None:
@@ -239,7 +240,7 @@ def _by_number(
     words: Sequence[Word], norms: Sequence[str], numbered: dict[str, str]
 ) -> Iterator[BinRef]:
     """ "Mussel shells, 40": the number alone, as a breath of its own or as the one that got it."""
-    for i, norm in enumerate(norms) if numbered else ():
+    for i, norm in enumerate(norms):
         name = numbered.get(norm)
         if name is None:
             continue
@@ -295,13 +296,20 @@ def _is_pictured(name: str) -> bool:
     return set(norms_of(name).split()) == {"☺"}
 
 
-def mentions(norms: list[str], bins: tuple[str, ...]) -> tuple[BinRef, ...]:
-    """Every place where a bin's name stands, or a word that only one name has ("Reg", "Big Reg").
+def mentions(norms: list[str], bins: tuple[str, ...], taken: frozenset[int]) -> tuple[BinRef, ...]:
+    """Every other place where a bin's name stands, or a word that only one name has ("Reg", "Big
+    Reg").
 
     It may well be a room, a colour or a fruit there: whether a bin is meant, the scores say.
     """
     marks = _loose_book(bins).find(norms)
-    return tuple([BinRef(m.start, m.end, m.value, known=True) for m in marks])
+    return tuple(
+        [
+            BinRef(m.start, m.end, m.value, known=True)
+            for m in marks
+            if taken.isdisjoint(range(m.start, m.end))
+        ]
+    )
 
 
 @lru_cache(maxsize=1024)

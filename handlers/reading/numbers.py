@@ -69,9 +69,10 @@ def digits_value(written: str, *, large_is_decimal: bool = False) -> float | Non
 
 def read_number(words: Sequence[Word], i: int) -> Number | None:
     """The number or range that starts at word i, or None."""
-    if words[i].kind != "number" and words[i].norm not in _BEGINNINGS:
+    if words[i].kind != "number" and words[i].norm not in BEGINNINGS:
         return None
-    first = _between(words, i) or _single(words, i)
+    first = _between(words, i) if words[i].norm == "between" else None
+    first = first or _single(words, i)
     if first is None:
         return None
     end = first.end
@@ -88,7 +89,8 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
     return first
 
 
-_BEGINNINGS = MEASURE_NUMBERS | TEENS
+BEGINNINGS = MEASURE_NUMBERS | TEENS
+"""Words, beside figures, that a number may begin with."""
 _WEIGHED = words_in(
     "kg kgs kilo kilos lb lbs g oz l lt ltr litre litres liter liters gallon gallons gal ml pint "
     "pints"
@@ -107,7 +109,7 @@ def _skip_about(words: Sequence[Word], i: int) -> int:
 
 
 def _between(words: Sequence[Word], i: int) -> Number | None:
-    if words[i].norm != "between" or i + 1 >= len(words):
+    if i + 1 >= len(words):
         return None
     first = _single(words, i + 1)
     if first is None or first.end >= len(words) or words[first.end].norm not in _AND:
@@ -133,22 +135,28 @@ def _single(words: Sequence[Word], i: int) -> Number | None:
 
 def _digits(words: Sequence[Word], i: int) -> Number | None:
     after = words[i + 1].norm if i + 1 < len(words) else ""
-    value = digits_value(words[i].norm, large_is_decimal=after in ("kg", "kgs", "l", "kilos"))
+    written, end = words[i].norm, i + 1
+    if "," in written:
+        value = digits_value(written, large_is_decimal=after in ("kg", "kgs", "l", "kilos"))
+    else:
+        value = digits_value(written)
     if value is None:
         return None
-    end = i + 1
-    if (part := _with_part(words, Number(i, end, value))) is not None:
-        return part
+    figures = after != "" and words[end].kind == "number"
+    if figures or after in _PART_LEADS:
+        part = _with_part(words, Number(i, end, value))
+        if part is not None:
+            return part
     if after in ("hundred", "thousand") and value < 100:
         return Number(i, end + 1, value * (100 if after == "hundred" else 1000))
-    if _is_thousands(words, i):
+    if figures and _is_thousands(words, i):
         return Number(i, end + 1, value * 1000 + float(words[end].norm))
     if after == "x" and end + 1 < len(words) and words[end + 1].kind == "number":
         times = digits_value(words[end + 1].norm)
         unit = words[end + 2].norm if end + 2 < len(words) else ""
         if times is not None and (times >= 100 or unit in _WEIGHED):  # and not "4 x 8 ft"
             return Number(i, end + 2, value * times)
-    return Number(i, end, value, fraction="/" in words[i].norm and value < 1)
+    return Number(i, end, value, fraction="/" in written and value < 1)
 
 
 def _with_part(words: Sequence[Word], number: Number) -> Number | None:
@@ -166,6 +174,7 @@ def _with_part(words: Sequence[Word], number: Number) -> Number | None:
 
 
 _FEW_PARTS = (2, 3, 4)
+_PART_LEADS = _AND | PARTS.keys() | {"-"}
 
 
 def _part(words: Sequence[Word], i: int) -> Number | None:

@@ -35,7 +35,8 @@ def share_of(
 
     `foods` are the indexes of the first words of all things named.
     """
-    behind = _percents_stand_behind(norms, foods)
+    percents = not PERCENT.isdisjoint(norms)
+    behind = percents and _percents_stand_behind(norms, foods)
     stated = _stated([norm for norm in near if norm not in PERCENT] if behind else near)
     if stated is not None:
         return stated
@@ -44,13 +45,11 @@ def share_of(
         return Said(0.7)
     if after and after[0] == "only" and norms[end + 1 : end + 2] in ([], ["."], ["!"]):
         return Said(1.0)
-    return _percent_behind(norms, end, foods, behind)
+    return _percent_behind(norms, end, foods, behind) if percents else None
 
 
 def _percents_stand_behind(norms: Sequence[str], foods: Collection[int]) -> bool:
     """Whether the last percentage follows the last thing ("veg 60%, meat 40%")."""
-    if PERCENT.isdisjoint(norms):
-        return False
     last = max(i for i, norm in enumerate(norms) if norm in PERCENT)
     return last > max(foods, default=0)
 

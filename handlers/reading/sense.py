@@ -73,13 +73,13 @@ def sense_of(
     left = [word for word in left if word != "·"]
     left = _of_oneself(left, verb, names)
     words = set(left)
-    if list(left[:1]) == ["had"] and left[1:2] and left[1] in SUBJECTS:
+    if len(left) > 1 and left[0] == "had" and left[1] in SUBJECTS:
         return "if"
     if "forgot" in words and verb.plain in _WRITES_DOWN:
         return "did"  # "forgot to log Saturday" tells of it all the same
     if left and left[-1] in ("nearly", "almost") and verb.plain in ("go", "do", "finish", "fill"):
         return "did"  # "the bran's nearly gone" tells of it
-    early = _set_aside(left, words)
+    early = None if words.isdisjoint(_ASIDE) else _set_aside(left, words)
     if early is not None:
         return early
     if verb.form == "past":
@@ -123,6 +123,7 @@ def _set_aside(left: Sequence[str], words: set[str]) -> Sense | None:
     return None
 
 
+_ASIDE = NOT | _IF | SAID | _HABIT | {"used"}
 _WRITES_DOWN = words_in(
     "log say mention post tell write note record report said put add update message weigh"
 )
@@ -149,6 +150,8 @@ _WILL = words_in(
     "will would should could might must shall gotta need needs want wants if unless hope "
     "hoping planning plan wish tomorrow lets 'd meant promised imagine suppose supposing"
 )
+VERBLESS = SAID | _NEVER | _WILL
+"""Words without one of which a clause that has no verb has no sense either."""
 
 
 def _denies(left: Sequence[str]) -> bool:

@@ -6,7 +6,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from handlers.reading.asking import SUPPOSED, is_question, opens_question
-from handlers.reading.sense import SPOKE, Sense, sense_of, verbless_sense
+from handlers.reading.sense import SPOKE, VERBLESS, Sense, sense_of, verbless_sense
 from handlers.reading.verbs import AUX, VerbUse
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
@@ -51,18 +51,20 @@ _MOST_OF_NOBODY = 3
 _TIME_JOINTS = words_in("before after since until as than when while")
 
 
-def sentences_of(words: Sequence[Word], held: frozenset[int]) -> list[Sentence]:
+def sentences_of(
+    words: Sequence[Word], norms: Sequence[str], held: frozenset[int]
+) -> list[Sentence]:
     """Sentences by their stops; a stop inside an amount, a date or a name ends nothing."""
     out: list[Sentence] = []
     start = 0
-    for i, word in [(i, word) for i, word in enumerate(words) if word.norm in _STOPS]:
+    for i in [i for i, norm in enumerate(norms) if norm in _STOPS]:
         if i in held:
             continue
-        if word.norm == "." and _is_short_form(words, i) and not _names_on(words, i + 1, held):
+        if norms[i] == "." and _is_short_form(words, i) and not _names_on(words, i + 1, held):
             continue
         if i > start:
-            out.append(Sentence(start, i, word.norm == "?"))
-        elif out and word.norm == "?":
+            out.append(Sentence(start, i, norms[i] == "?"))
+        elif out and norms[i] == "?":
             out[-1] = out[-1]._replace(asked=True)
         start = i + 1
     if start < len(words):
@@ -107,16 +109,15 @@ class _Cutter:
 
     def __init__(
         self,
-        words: Sequence[Word],
+        norms: Sequence[str],
         verbs: Sequence[VerbUse],
         held: frozenset[int],
         names: frozenset[str],
         behind: frozenset[int],
         hedged: frozenset[int],
     ) -> None:
-        self.words = words
         self.behind = behind
-        self.norms = [w.norm for w in words]
+        self.norms = list(norms)
         for i in hedged:
             self.norms[i] = "·"
         self.verbs = verbs
@@ -127,7 +128,8 @@ class _Cutter:
         clauses: list[Clause] = []
         for start, end, joint in self.stretches(sentence):
             inside = [v for v in self.verbs if start <= v.start < end]
-            for k, (a, b) in enumerate(self.by_verb(start, end, inside)):
+            parts = self.by_verb(start, end, inside) if len(inside) > 1 else [(start, end)]
+            for k, (a, b) in enumerate(parts):
                 verb = inside[k] if inside else None
                 lead = joint if k == 0 else ""
                 previous = clauses[-1] if clauses else None
@@ -135,7 +137,7 @@ class _Cutter:
                 if sense == "none" and _announces(previous, number):
                     sense = "will"
                 clauses.append(Clause(a, b, verb, sense, number, lead))
-        for clause, after in pairwise(clauses):
+        for clause, after in pairwise(clauses) if len(clauses) > 1 else ():
             coming = clause.verb is not None and clause.verb.verb.form in ("ing", "plain")
             if coming and after.joint in ("if", "unless", "once", "when") and clause.sense == "did":
                 clause.sense = "will"
@@ -192,8 +194,6 @@ class _Cutter:
         return not any(i < v.start <= i + 7 for v in self.verbs)
 
     def by_verb(self, start: int, end: int, verbs: Sequence[VerbUse]) -> list[tuple[int, int]]:
-        if len(verbs) < 2:
-            return [(start, end)]
         cuts = [start]
         for last, verb in pairwise(verbs):
             at = verb.start
@@ -222,12 +222,14 @@ class _Cutter:
         if verb is None:
             if joint in ("if", "unless", "until"):
                 return "if"
+            if VERBLESS.isdisjoint(self.norms[start:end]):
+                return "none"
             told = [i for i in range(start, end) if i in self.held and self.norms[i] != "·"]
             return verbless_sense(self.norms[start : told[-1] + 1 if told else end])
         left = self.norms[start : verb.start]
         if joint in ("if", "unless", "once"):
             left = [joint, *left]
-        behind = not self.behind.isdisjoint(range(start, end))
+        behind = bool(self.behind) and not self.behind.isdisjoint(range(start, end))
         own = sense_of(left, verb.verb, self.names, behind=behind)
         if joint in ("before", "until", "than", "when") and verb.verb.form in ("plain", "ing"):
             return "will"
@@ -285,7 +287,7 @@ class _Cutter:
 
 
 def clauses_of(
-    words: Sequence[Word],
+    norms: Sequence[str],
     sentences: Sequence[Sentence],
     verbs: Sequence[VerbUse],
     held: frozenset[int],
@@ -297,5 +299,5 @@ def clauses_of(
 
     `behind` are the words of days that are over, `hedged` those that leave the sense as it is.
     """
-    cutter = _Cutter(words, verbs, held, names, behind, hedged)
+    cutter = _Cutter(norms, verbs, held, names, behind, hedged)
     return [c for k, s in enumerate(sentences) for c in cutter.cut(s, k)]

@@ -30,9 +30,9 @@ def find_signs(
     """
     of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
     found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
-    tags = _TAGS | _TAGS_OF_BIN if of_bin else _TAGS
+    tags = _TAGS_OF_BIN if of_bin else _TAGS
     told = [m for m in marks if m.tag in tags]
-    turns = list(turns_in(norms)) if of_bin else []
+    turns = list(turns_in(norms, in_bins)) if of_bin else []
     if not (found or told or turns or "any" in norms):
         return ()
     foods = [m for m in marks if m.tag == "food"]
@@ -61,7 +61,7 @@ def _is_only_from(norms: Sequence[str], seen: Seen, found: Sequence[Seen]) -> bo
 
 
 _TAGS = frozenset({"sign-plain", "sign-smell", "sign-bin"})
-_TAGS_OF_BIN = frozenset({"sign-named", "sign-scent"})
+_TAGS_OF_BIN = _TAGS | {"sign-named", "sign-scent"}
 _VESSELS = words_in(
     "bin bins bucket buckets pail pails tub tubs caddy caddies bokashi drum barrel ferment leachate"
 )

@@ -4,7 +4,7 @@ The word lists hold what stands together; here is what has other words between. 
 only in a message that names a bin.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from typing import NamedTuple
 
 from handlers.practice.signs import Sign
@@ -200,17 +200,35 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
         for sign, colours in _COLOURS.items()
     ),
 )
-"""Sign, the words without one of which it is not looked for (none: it always is), and the turn."""
-_COMPILED = tuple((sign, words_in(cues), Late(pattern)) for sign, cues, pattern in _TURNS)
+"""Sign, the words without one of which it is not looked for (none: a hiss is), and the turn."""
+_COMPILED = tuple((sign, Late(pattern)) for sign, _, pattern in _TURNS)
 _FIRST_OF_COLOUR = len(_TURNS) - 2 * len(_COLOURS)
+_CUES = tuple(words_in(cues) for _, cues, _ in _TURNS)
 
 
-def turns_in(norms: Sequence[str]) -> Iterator[Turn]:
-    """The turns of phrase in the words, kind by kind."""
-    text, words = " ".join(norms), frozenset(norms)
-    for k, (sign, cues, pattern) in enumerate(_COMPILED):
-        if words.isdisjoint(cues) and cues:
-            continue
+def _by_cue(rows: range) -> dict[str, frozenset[int]]:
+    cues = frozenset[str]().union(*(_CUES[k] for k in rows))
+    return {cue: frozenset(k for k in rows if cue in _CUES[k]) for cue in cues}
+
+
+_BY_CUE = _by_cue(range(_FIRST_OF_COLOUR))
+_BY_COLOUR = _by_cue(range(_FIRST_OF_COLOUR, len(_TURNS)))
+_HISSED = frozenset(k for k, cues in enumerate(_CUES) if not cues)
+_HISSES = ("sss", "stt", "fff", "psh", "ssh", "iii", "pps")
+"""Letters without any of which no word is a hiss."""
+
+
+def turns_in(norms: Sequence[str], in_bins: Collection[int]) -> Iterator[Turn]:
+    """The turns of phrase in the words, kind by kind; a colour that names a bin tells none."""
+    text = " ".join(norms)
+    rows = _HISSED if any(map(text.__contains__, _HISSES)) else frozenset()
+    for cue in _BY_CUE.keys() & norms:
+        rows |= _BY_CUE[cue]
+    for colour in _BY_COLOUR.keys() & norms:
+        if any(norm == colour and i not in in_bins for i, norm in enumerate(norms)):
+            rows |= _BY_COLOUR[colour]
+    for k in sorted(rows):
+        sign, pattern = _COMPILED[k]
         for match in pattern.finditer(text):
             start = text.count(" ", 0, match.start("s"))
             end = start + 1 + match["s"].strip().count(" ")

@@ -11,7 +11,7 @@ from handlers.reading.names import BinRef
 from handlers.reading.numbers import digits_value
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
-from handlers.reading.words import cleaned, words_of
+from handlers.reading.words import cleaned, norms_in, words_of
 
 SMALLEST = 2.0
 """Litres; a smaller volume beside a bin is what went in, not its size."""
@@ -68,7 +68,7 @@ def size_of(message: Message, ref: BinRef, end: int) -> Amount | None:
 def bare_volume(text: str, units: Units) -> float | None:
     """ "20 L", "it's about 20 litres", in a metric group "20": litres, if that is all it says."""
     words = words_of(cleaned(text))
-    amounts = read_amounts(words, units, frozenset())
+    amounts = read_amounts(words, norms_in(words), units)
     held = indexes(amounts)
     numbers = [word for i, word in enumerate(words) if word.kind == "number" and i not in held]
     rest = {w.norm for i, w in enumerate(words) if i not in held and w.kind == "word"}

@@ -20,4 +20,6 @@ class Span(Protocol):
 
 def indexes(*spans: Iterable[Span]) -> frozenset[int]:
     """The indexes of all words that the spans hold."""
+    if not any(spans):
+        return frozenset()
     return frozenset([i for some in spans for span in some for i in range(span.start, span.end)])

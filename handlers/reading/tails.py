@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from handlers.practice.units import POUND_KG
-from handlers.reading.numbers import Number, read_number
+from handlers.reading.numbers import BEGINNINGS, Number, read_number
 from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES
 from handlers.reading.unitwords import Unit
 from handlers.reading.vocabulary import vocabulary, words_in
@@ -18,6 +18,8 @@ ENDINGS = words_in(
     "at yesterday before for"
 ) | {"\n"}
 _TIMES = frozenset({"x", "*", "×", "times"})
+_STARTS = _TIMES | AND_HALF | BEGINNINGS | {"twice"}
+"""Words that may go on with an amount; a number may, too."""
 _COUNTS = range(2, 51)
 _LEAST_JOINED = 100
 """From here on a bare number behind "and" is one of grams or millilitres."""
@@ -34,6 +36,8 @@ class Tails:
         """The value with what stands from word `end` on and belongs to it, and where that ends."""
         words = self.words
         if end >= len(words):
+            return value, end
+        if words[end].norm not in _STARTS and words[end].kind != "number":
             return value, end
         if words[end].norm == "twice":
             return value * 2, end + 1

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from handlers.reading.marks import Mark
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import VerbForm, words_in
 from handlers.reading.words import Word
 
@@ -37,14 +38,21 @@ def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int])
     known = [m for m in marks if m.tag == "verb" and m.start not in held]
     if not known:
         return []
-    foods = {i for m in marks if m.tag == "food" for i in range(m.start, m.end)}
+    foods = indexes([m for m in marks if m.tag == "food"])
     out: list[VerbUse] = []
     for mark in known:
         if mark.start in foods:
             continue
         if _stands_as_verb(words, mark, foods, held):
             out.append(VerbUse(mark.start, mark.end, mark.value))
-    return [v for k, v in enumerate(out) if not _only_helps(words, v, out[k + 1 : k + 2])]
+    return [
+        v
+        for k, v in enumerate(out)
+        if v.verb.plain not in _HELPERS or not _only_helps(words, v, out[k + 1 : k + 2])
+    ]
+
+
+_HELPERS = frozenset({"have", "do", "get"})
 
 
 def _only_helps(words: Sequence[Word], verb: VerbUse, after: Sequence[VerbUse]) -> bool:
@@ -67,7 +75,7 @@ def _only_helps(words: Sequence[Word], verb: VerbUse, after: Sequence[VerbUse]) 
         )
     if verb.verb.plain == "do" and after and after[0].verb.form == "either":
         return after[0].start - verb.end <= 2  # "did Kofi put"
-    if verb.verb.plain not in ("have", "do", "get") or not after or after[0].verb.form == "plain":
+    if not after or after[0].verb.form == "plain":
         return verb.verb.plain == "do" and bool(after) and after[0].start - verb.end <= 2
     between = words[verb.end : after[0].start]
     return len(between) <= 3 and all(w.norm in AUX for w in between)
@@ -77,7 +85,7 @@ _SAYS_OF_THINGS = frozenset({"smells", "goes", "gives", "needs", "looks"})
 
 
 def _stands_as_verb(
-    words: Sequence[Word], mark: Mark, foods: set[int], held: frozenset[int]
+    words: Sequence[Word], mark: Mark, foods: frozenset[int], held: frozenset[int]
 ) -> bool:
     verb: VerbForm = mark.value
     before = words[mark.start - 1] if mark.start else None
@@ -138,7 +146,7 @@ _LEADS = words_in(
 
 
 def _past_stands(
-    before: Word | None, after: Word | None, mark: Mark, foods: set[int], held: frozenset[int]
+    before: Word | None, after: Word | None, mark: Mark, foods: frozenset[int], held: frozenset[int]
 ) -> bool:
     """A past form is a verb unless it describes a thing ("2 kg of chopped carrots")."""
     if before is None or before.kind == "sign" or before.norm in AUX:

@@ -196,6 +196,7 @@ def is_slip_of_food(word: str) -> bool:
 _DEEDS = {"a": "added", "b": "buried", "c": "closed", "d": "drained", "o": "opened", "s": "sealed"}
 
 
+@lru_cache(maxsize=2048)
 def verb_meant(word: str) -> str:
     """The verb of a record that a word is with its letters doubled, left out or swapped."""
     deed = _DEEDS.get(word[:1])
@@ -204,7 +205,6 @@ def verb_meant(word: str) -> str:
     return deed if _is_scrambled(word, deed) else word
 
 
-@lru_cache(maxsize=1024)
 def _is_scrambled(word: str, deed: str) -> bool:
     """A slip that leaves all letters but one: "selaed", "seald", "openned"; no other word's."""
     same = sorted(word) == sorted(deed) or len(word) != len(deed)

@@ -2,7 +2,7 @@
 
 import re
 import unicodedata
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from functools import lru_cache, partial
 from typing import NamedTuple
 
@@ -10,7 +10,8 @@ READ_AT_MOST = 4000
 """Characters of a message that are read; people's reports are far shorter, and the rest is left."""
 
 _PIECE = re.compile(
-    r"\d{4}-\d\d?-\d\d?"  # an ISO date stays whole
+    r"[A-Za-z]++(?![^\s,.!?])"  # a word of plain letters: most are found at once
+    r"|\d{4}-\d\d?-\d\d?"  # an ISO date stays whole
     r"|(?:m|ft|cm|M|FT)[2²](?!\w)"  # m2
     r"|(?<![^\s(~≈+=-])\.\d+"  # .5
     r"|\d+(?:[.,]\d+)?[eE][+-]?\d{1,3}(?!\w)"  # 1e3
@@ -82,6 +83,11 @@ class Word(NamedTuple):
     """`word`, `number` or `sign`."""
 
 
+def norms_in(words: Iterable[Word]) -> list[str]:
+    """The norms of some words."""
+    return [word.norm for word in words]
+
+
 _FENCED = re.compile(r"^ {0,3}(```|~~~).*?(?:^ {0,3}\1[^\n]*$|\Z)", re.MULTILINE | re.DOTALL)
 _QUOTED = re.compile(r"^ {0,3}>(?!\d).*\n?", re.MULTILINE)
 """A line of another's message; ">2 kg" is more than 2 kg."""
@@ -111,30 +117,28 @@ def cleaned(text: str) -> str:
 
 def words_of(text: str) -> list[Word]:
     """The words of a cleaned text, in order."""
-    out: list[Word] = []
+    out: list[_Row] = []
     end = 0
     for written in _PIECE.findall(text):
         start = text.find(written, end)  # no piece begins with a sign that stands between two
         end = start + len(written)
-        first = written[0]
-        if first.isalpha():
+        norm, kind = _alone(written)
+        if norm:
+            out.append((norm, written, start, end, kind))
+        elif kind == "word":
             for norm, said, behind, before in _opened(written):
-                out.append(_word((norm, said, start + behind, start + before, "word")))
-        elif first.isdigit():
-            if out and out[-1].norm == "an":  # "6 pints and 2": said with the d left out
-                out[-1] = out[-1]._replace(norm="and")
-            out.append(_word((written, written, start, end, "number")))
-        elif first == "." and len(written) > 1:
-            out.append(_word((f"0{written}", written, start, end, "number")))
-        elif first == "-" and _joins(text, start, end):
-            continue
-        else:
-            norm = "\n" if first == "\n" else _sign(first)
-            out.append(_word((norm, written, start, end, "sign")))
-    return out
+                out.append((norm, said, start + behind, start + before, kind))
+        elif kind == "number":
+            if out and out[-1][0] == "an":  # "6 pints and 2": said with the d left out
+                out[-1] = ("and", *out[-1][1:])
+            out.append((written, written, start, end, kind))
+        elif not _joins(text, start, end):
+            out.append((written, written, start, end, kind))
+    return list(map(_word, out))
 
 
-_word: Callable[[tuple[str, str, int, int, str]], Word] = partial(tuple.__new__, Word)
+_Row = tuple[str, str, int, int, str]
+_word: Callable[[_Row], Word] = partial(tuple.__new__, Word)
 """Makes a word in half the time that its own constructor takes: there are ten in a message."""
 
 
@@ -150,6 +154,23 @@ def _sign(sign: str) -> str:
     if sign in ".,;:!?()[]\"'-+*&/@#%°=$£€<>~|>":
         return sign
     return {"—": "—", "→": "→", "➡": "→", "⇒": "→", "•": "\n", "￥": "$", "₹": "$"}.get(sign, "☺")
+
+
+@lru_cache(maxsize=2048)
+def _alone(written: str) -> tuple[str, str]:
+    """Norm and kind of a piece as it is written; the norm is empty where the piece may be several
+    words, or is read by what stands beside it (figures and hyphens)."""
+    first = written[0]
+    if first.isalpha():
+        parts = _opened(written)
+        return parts[0][0] if len(parts) == 1 else "", "word"
+    if first.isdigit():
+        return "", "number"
+    if first == "." and len(written) > 1:
+        return f"0{written}", "number"
+    if first == "-":
+        return "", "sign"
+    return "\n" if first == "\n" else _sign(first), "sign"
 
 
 @lru_cache(maxsize=2048)

@@ -4,7 +4,7 @@ from handlers.practice.household import VESSELS
 from handlers.reading.acts import Units
 from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
-from handlers.reading.words import cleaned, words_of
+from handlers.reading.words import cleaned, norms_in, words_of
 
 # NIST Handbook 44, Appendix C, and UK Weights and Measures Act 1985, Schedule 1.
 US_PINT, IMPERIAL_PINT, POUND, OUNCE = 0.473176473, 0.56826125, 0.45359237, 0.028349523125
@@ -12,7 +12,8 @@ US_GALLON, US_CUP = 3.785411784, 0.2365882365
 
 
 def amounts(text: str, units: Units = "metric") -> tuple[Amount, ...]:
-    return read_amounts(words_of(cleaned(text)), units)
+    words = words_of(cleaned(text))
+    return read_amounts(words, norms_in(words), units)
 
 
 @pytest.mark.parametrize(

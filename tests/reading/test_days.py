@@ -4,14 +4,19 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from handlers.reading.days import Day, read_days
-from handlers.reading.words import cleaned, words_of
+from handlers.reading.words import cleaned, norms_in, words_of
 
 # Wednesday 9 September 2026; the dates below were read off a printed calendar of that year.
 AT = datetime(2026, 9, 9, 21, 15)  # noqa: DTZ001
 
 
 def days(text: str, *, month_first: bool = False) -> tuple[Day, ...]:
-    return read_days(words_of(cleaned(text)), AT, month_first=month_first)
+    return _days_at(AT, text, month_first=month_first)
+
+
+def _days_at(at: datetime, text: str, *, month_first: bool = False) -> tuple[Day, ...]:
+    words = words_of(cleaned(text))
+    return read_days(words, norms_in(words), at, month_first=month_first)
 
 
 @pytest.mark.parametrize(
@@ -101,7 +106,7 @@ def test_a_day_of_something_else_is_set_aside(text: str) -> None:
 )
 def test_long_ago_is_a_day_too(text: str, day: date) -> None:
     at = datetime(2026, 6, 17, 18, 30, tzinfo=ZoneInfo("Europe/London"))
-    [found] = read_days(words_of(cleaned(f"sealed it {text}")), at, month_first=False)
+    [found] = _days_at(at, f"sealed it {text}")
     assert found.past == day
 
 
@@ -116,5 +121,5 @@ def test_long_ago_is_a_day_too(text: str, day: date) -> None:
 )
 def test_so_long_from_now_is_by_the_clock(text: str, day: date, then: time) -> None:
     at = datetime(2026, 10, 24, 22, 30, tzinfo=ZoneInfo("Europe/London"))
-    [found] = read_days(words_of(cleaned(f"remind us {text}")), at, month_first=False)
+    [found] = _days_at(at, f"remind us {text}")
     assert (found.future, found.at) == (day, then)
