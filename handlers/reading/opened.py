@@ -37,6 +37,8 @@ _IN_USE = re.compile(
     r"in action|good to go|on the go|started|up and going|ready for scraps|ready to be filled|"
     r"open)\b"
 )
+_OPENED = _BEING | {"new", "fresh", "joins"}
+"""Words without one of which nothing is opened by another verb, or by none."""
 _GOING = re.compile(
     r"\b(?:got|have|get|had|set) (?:\S+ ){0,5}(?:going|on the go|up and running|set up)\b"
 )
@@ -45,10 +47,18 @@ _GOING = re.compile(
 def open_of(groups: Sequence[Group], k: int) -> Open | None:
     """The opening or naming of a bin that the k-th group tells of, if it does."""
     group = groups[k]
-    if is_ahead(group) or is_several(group):
+    if not _may_be_opened(group) or is_ahead(group) or is_several(group):
         return None
     rule = _opened(groups, k)
     return None if rule is None else open_from(groups, k, rule)
+
+
+def _may_be_opened(group: Group) -> bool:
+    """Whether a verb or a word is there without which nothing is opened, or a bin with a size."""
+    verb, message = group.verb, group.message
+    if verb is not None and (verb.verb.plain in _OPENING or verb.verb.plain in _GETTING):
+        return True
+    return bool(group.bins and message.amounts and not group.items) or message.has(_OPENED)
 
 
 def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:

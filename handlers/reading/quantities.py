@@ -37,7 +37,8 @@ def scrap_amounts(group: Group) -> list[Amount]:
     ]
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
-    out = [_of_each(group, a) for a in out]
+    if "each" in norms or "apiece" in norms:
+        out = [_of_each(group, a) for a in out]
     if len(out) > 1:  # "the bones from 2 kg of wings"
         out = [a for a in out if norms[max(0, a.start - 1)] != "from"] or out
         out = result_of(norms, without_restated(norms, out))
@@ -190,12 +191,13 @@ def makeup_of(group: Group) -> Makeup | None:
     amounts = scrap_amounts(group)
     items = [i for i in group.items if not i.absent and not _came_out(group, i)]
     specific = [i for i in items if not i.generic]
-    weights = item_weights(group, specific, amounts) if specific else None
+    several = len(amounts) > 1
+    weights = item_weights(group, specific, amounts) if specific and several else None
     if weights is not None:  # "supper remains: haggis 2.8 kg, neeps 1.9 kg"
         items = specific
-    else:
+    elif several:
         weights = item_weights(group, items, amounts)
-    if weights is None and items:
+    if weights is None and items and group.measured() != amounts[:1]:
         items = _with_parts(group, items, amounts)
     absent = [i for i in group.items if i.absent]
     if weights is not None:
