@@ -31,6 +31,8 @@ def _has_size_of(act: Act, new: Open) -> bool:
 def unsized(acts: Sequence[Act]) -> list[Act]:
     """The acts, no layer with the size of the bin that was begun with it."""
     opened = [act for act in acts if isinstance(act, Open)]
+    if not opened:
+        return list(acts)
     return [
         replace(act, volume_l=None)
         if isinstance(act, Layer) and any(_has_size_of(act, new) for new in opened)

@@ -64,6 +64,8 @@ def _struck_in(act: Act, message: Message) -> Act:
 
 def _on_one_day(acts: list[Act], message: Message) -> list[Act]:
     """ "Tom sealed the shed, I sealed the hall, both yesterday": the day of every report."""
+    if not message.days:
+        return acts
     norms = message.norms
     told = [d for d in message.days if d.start and not d.aside]
     said = [d for d in told if norms[d.start - 1] in ("both", "all")]
@@ -98,8 +100,11 @@ def _drained_only(acts: list[Act], message: Message) -> list[Act]:
 
 def _without_echoes(acts: list[Act]) -> list[Act]:
     """ "It was Kofi who sealed the roof": a report that says all that it seems to correct."""
+    amends = [a for a in acts if isinstance(a, Amend)]
+    if not amends:
+        return acts
     told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
-    echoed = [a for a in acts if isinstance(a, Amend) and any(_echoes(a, b) for b in told)]
+    echoed = [a for a in amends if any(_echoes(a, b) for b in told)]
     return [a for a in acts if a not in echoed]
 
 

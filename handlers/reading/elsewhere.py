@@ -18,9 +18,9 @@ _EACH = words_in("each apiece every per")
 
 def measured_elsewhere(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the one measure that the message has for them and that no other act uses."""
-    acts = _one_stock(_without_sizes(acts, message), message)
     if not any(isinstance(act, _MEASURED) for act in acts):
-        return acts
+        return list(acts)
+    acts = _one_stock(_without_sizes(acts, message), message)
     free = _free(acts, message)
     return [_measured(act, acts, free, message) for act in acts]
 

@@ -25,9 +25,12 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
     """
     groups = groups_of(message)
     out = [_measured(act, groups) for act in acts]
+    told = {act.act for act in acts} if message.bins else ()
     for kind, reader in _READERS.items():
+        if kind not in told:
+            continue
         named = {getattr(act, "bin", None) for act in acts if act.act == kind}
-        if not named or None in named:
+        if None in named:
             continue
         for k, group in enumerate(groups):
             names = group.names()

@@ -47,18 +47,16 @@ _GOING = re.compile(
 def open_of(groups: Sequence[Group], k: int) -> Open | None:
     """The opening or naming of a bin that the k-th group tells of, if it does."""
     group = groups[k]
-    if not _may_be_opened(group) or is_ahead(group) or is_several(group):
+    if not (_may_be_opened(group) or _has_size(group)) or is_ahead(group) or is_several(group):
         return None
     rule = _opened(groups, k)
     return None if rule is None else open_from(groups, k, rule)
 
 
 def _may_be_opened(group: Group) -> bool:
-    """Whether a verb or a word is there without which nothing is opened, or a bin with a size."""
-    verb, message = group.verb, group.message
-    if verb is not None and (verb.verb.plain in _OPENING or verb.verb.plain in _GETTING):
-        return True
-    return bool(group.bins and message.amounts and not group.items) or message.has(_OPENED)
+    """Whether a verb or a word is there without which nothing is opened."""
+    plain = None if group.verb is None else group.verb.verb.plain
+    return plain in _OPENING or plain in _GETTING or group.message.has(_OPENED)
 
 
 def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
@@ -112,18 +110,14 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
     if group.sense != "did":
         return None
     plain = group.verb.verb.plain
-    if plain not in _OPENING and plain not in _GETTING:
-        return None
-    sized = _capacity(group) is not None
-    if (
-        plain in _GETTING
-        and sized
-        and ("new" in group.norms or _GOING.search(" ".join(group.norms)))
-    ):
-        return "a new bin"
+    if plain in _GETTING:
+        fresh = _capacity(group) is not None and (
+            "new" in group.norms or _GOING.search(" ".join(group.norms))
+        )
+        return "a new bin" if fresh else None
     if plain not in _OPENING:
         return None
-    return _started(groups, k, plain, sized)
+    return _started(groups, k, plain, sized=_capacity(group) is not None)
 
 
 def _has_size(group: Group) -> bool:
@@ -142,7 +136,7 @@ def _own_words(group: Group) -> list[str]:
     return group.message.norms[own[0].start : own[0].end]
 
 
-def _started(groups: Sequence[Group], k: int, plain: str, sized: bool) -> str | None:
+def _started(groups: Sequence[Group], k: int, plain: str, *, sized: bool) -> str | None:
     group = groups[k]
     if plain == "open" and not _starts_anew(group):
         return None

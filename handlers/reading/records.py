@@ -126,7 +126,8 @@ _NAMES = {
 
 
 def _completed(first: Record, second: Record) -> Record:
-    more = {k: v for k, v in _said(second).items() if k not in _said(first)}
+    told = _said(first)
+    more = {k: v for k, v in _said(second).items() if k not in told}
     days = [act.on for act in (first, second) if not isinstance(act, Stock) and act.on]
     if days:  # the later of two is only the day of the message
         more["on"] = min(days)

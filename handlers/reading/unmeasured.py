@@ -75,10 +75,10 @@ def _is_naught(act: Act, message: Message) -> bool:
     if not isinstance(act, Layer | Drain | Batch):
         return False
     amount = _amount(act)
-    below = {abs(a.value) for a in message.amounts if a.negative and a.quantity in _MASSY}
-    if amount is None:
-        return bool(below)
-    return amount in below or (amount == 0 and not isinstance(act, Drain))
+    if amount == 0 and not isinstance(act, Drain):
+        return True
+    below = [abs(a.value) for a in message.amounts if a.negative and a.quantity in _MASSY]
+    return bool(below) if amount is None else amount in below
 
 
 _MASSY = ("mass", "volume")
