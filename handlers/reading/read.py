@@ -6,6 +6,7 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Ask, Context, Observe, Offer, Set, Topic, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
+from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
@@ -115,8 +116,10 @@ def _is_certain(act: Act, scores: Scores) -> bool:
 
 def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
     """The questions of a few words that lean on the records found, each topic once."""
+    if not found or not message.has(BESIDE):
+        return []
     kinds = frozenset(kind_of(act) for act in found)
-    topics = dict.fromkeys(asked_beside(message, kinds)) if kinds else {}
+    topics = dict.fromkeys(asked_beside(message, kinds))
     asked = [filled(question_of(message), topic) for topic in topics if f"ask {topic}" not in kinds]
     seen = next((act.signs for act in found if isinstance(act, Observe)), ())
     return [replace(a, signs=a.signs or seen) if a.topic == "trouble" else a for a in asked]
