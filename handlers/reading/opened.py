@@ -111,10 +111,8 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
         return None
     plain = group.verb.verb.plain
     if plain in _GETTING:
-        fresh = _capacity(group) is not None and (
-            "new" in group.norms or _GOING.search(" ".join(group.norms))
-        )
-        return "a new bin" if fresh else None
+        new = "new" in group.norms or _GOING.search(" ".join(group.norms)) is not None
+        return "a new bin" if new and _capacity(group) is not None else None
     if plain not in _OPENING:
         return None
     return _started(groups, k, plain, sized=_capacity(group) is not None)
