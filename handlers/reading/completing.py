@@ -58,8 +58,10 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _struck_in(act: Act, message: Message) -> Act:
     """ "Scratch that last one in the shed": the bin whose record is to be struck out."""
+    if not isinstance(act, Retract):
+        return act
     named = {ref.name for ref in message.bins if ref.known and ref.plain}
-    return replace(act, bin=named.pop()) if isinstance(act, Retract) and len(named) == 1 else act
+    return replace(act, bin=named.pop()) if len(named) == 1 else act
 
 
 def _on_one_day(acts: list[Act], message: Message) -> list[Act]:

@@ -168,13 +168,16 @@ _EACH = words_in("day week month year head person time night hour go session hou
 
 def is_of_naught(group: Group) -> bool:
     """Whether all that was measured is what no scale weighs, and no food is named beside it."""
+    if any(not item.generic for item in group.message.items):
+        return False
     measured, norms = group.measured(), group.message.norms
-    jest = bool(measured) and all(is_intangible(norms, a.end) for a in measured)
-    return jest and not any(not item.generic for item in group.message.items)
+    return bool(measured) and all(is_intangible(norms, a.end) for a in measured)
 
 
 def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:
     """Mass in kg or volume in litres, added up: mass if any was said, vessels last."""
+    if not amounts:
+        return None, None
     mass = [a.value for a in amounts if a.quantity == "mass"]
     if mass:
         return sum(mass), None

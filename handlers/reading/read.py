@@ -58,26 +58,36 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     outright = _outright(message)
     if outright is None and not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
-    answer = [act for act in _replied(message, scores) if _believed(act, scores)]
+    replied = _replied(message, scores)
+    answer = [act for act in replied if _believed(act, scores)] if replied else []
     sure = _sure_beside(answer, message, scores)
     found: list[Act] = list(answer)
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         told_of = records(message)
         found += with_siblings([act for act in told_of if _believed(act, scores)], told_of, message)
     if not answer or any(kind.startswith("ask ") for kind in sure):
-        answered = {kind_of(act) for act in answer}
-        asked = asks(message, scores, told=bool(found))
-        asked = tuple(act for act in asked if not is_aside(kind_of(act), message))
-        found += [a for a in asked if _believed(a, scores) and kind_of(a) not in answered]
-    known = {kind_of(act) for act in found}
-    unfound = [kind for kind in sure if kind not in known]
-    if unfound:
-        found += _supplied(unfound, found, message, scores)
+        found += _asks(answer, found, message, scores)
+    if sure:
+        known = {kind_of(act) for act in found}
+        unfound = [kind for kind in sure if kind not in known]
+        found += _supplied(unfound, found, message, scores) if unfound else []
     found += _asked_beside(found, message)
     if outright is not None:
         found = _asked(outright, found, message, scores)
     found = without_untold(found, message)
     return asked_first(completed(found, message), message) if found else ()
+
+
+def _asks(
+    answer: Sequence[Act], found: Sequence[Act], message: Message, scores: Scores
+) -> list[Act]:
+    """The questions that are believed and that the answer has not taken up."""
+    asked = asks(message, scores, told=bool(found))
+    if not asked:
+        return []
+    answered = {kind_of(act) for act in answer}
+    own = [act for act in asked if not is_aside(kind_of(act), message)]
+    return [act for act in own if _believed(act, scores) and kind_of(act) not in answered]
 
 
 def _outright(message: Message) -> Topic | None:

@@ -38,14 +38,13 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
-    if any(_is_naught(act, message) for act in acts):
-        sound = [act for act in acts if not _is_naught(act, message)]
+    sound = [act for act in acts if not _is_naught(act, message)]
+    if len(sound) < len(acts):
         if sound or not message.context.in_room:
             return tuple(sound)
         return tuple(_asked_for_amount(act, "an amount of nothing or less") for act in acts)
-    if all(_is_measured(act) for act in acts):
-        return tuple(acts)
-    if not _has_strange_unit(message) and not _has_bare_unit(message):
+    measured = [act for act in acts if _is_measured(act)]
+    if len(measured) == len(acts) or not (_has_strange_unit(message) or _has_bare_unit(message)):
         return tuple(acts)
     return tuple(
         act if _is_measured(act) else _asked_for_amount(act, "a unit nobody knows") for act in acts
