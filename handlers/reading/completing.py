@@ -16,7 +16,6 @@ from handlers.reading.acts import (
     Open,
     Retract,
     Seal,
-    Stock,
     Unsure,
 )
 from handlers.reading.allotted import allotted, halved
@@ -136,18 +135,13 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = enumerated([_in_bin(act, message) for act in in_opened(acts, message)], message)
     if len(acts) > 1 and deeds(message) < 2:
         acts = _one_each(acts)
-    told = {(act.act, getattr(act, "bin", None)) for act in acts}
-    acts = [
-        each
-        for act in acts
-        for each in _for_each(act, message)
-        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
-    ]
+    if any(isinstance(act, _LISTED) for act in acts):
+        acts = _of_each_bin(acts, message)
     shared = _allotted(acts, message)
     if shared:
         return shared
-    layers = sum(isinstance(act, Layer) for act in acts)
-    drains = sum(isinstance(act, Drain) for act in acts)
+    kinds = [act.act for act in acts]
+    layers, drains = kinds.count("layer"), kinds.count("drain")
     out: list[Act] = []
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
@@ -199,7 +193,7 @@ def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _in_bin(act: Act, message: Message) -> Act:
     """An act without a bin is of the one whose name stands somewhere in the message."""
-    if isinstance(act, Batch | Stock) or getattr(act, "bin", "") is not None:
+    if getattr(act, "bin", "") is not None:  # starter is in no bin
         return act
     if isinstance(act, Open):
         given = given_name(message)
@@ -216,9 +210,20 @@ def _in_bin(act: Act, message: Message) -> Act:
 _ANEW = words_in("fresh afresh restarted restart reopened again relaunched")
 
 
+def _of_each_bin(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts, and one for each further bin of the list that one of them is told of."""
+    told = {(act.act, getattr(act, "bin", None)) for act in acts}
+    return [
+        each
+        for act in acts
+        for each in _for_each(act, message)
+        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
+    ]
+
+
 def _for_each(act: Act, message: Message) -> list[Act]:
     """ "Two closed today: bin 6 and the hall": an act for each bin of the list."""
-    if not isinstance(act, Seal | Open) and not (isinstance(act, Drain) and act.volume_l is None):
+    if not isinstance(act, _LISTED) or (isinstance(act, Drain) and act.volume_l is not None):
         return [act]
     lists = _lists(message)
     if isinstance(act, Open):  # "opened the orange bin and the pink bin"
@@ -231,6 +236,10 @@ def _for_each(act: Act, message: Message) -> list[Act]:
                 return [replace(act, bin=n, on=day) for n, day in zip(names, days, strict=True)]
             return [replace(act, bin=name) for name in names]
     return [act]
+
+
+_LISTED = (Seal, Open, Drain)
+"""What may be told of a list of bins."""
 
 
 def _on_several(act: Act, message: Message) -> Act:

@@ -71,7 +71,7 @@ def _asked_for_amount(act: Act, rule: str) -> Act:
 
 def _is_naught(act: Act, message: Message) -> bool:
     """Whether a record is of nothing, or of an amount with a minus before it."""
-    if not isinstance(act, Layer | Drain | Batch):
+    if not isinstance(act, _OF_AMOUNTS):
         return False
     amount = _amount(act)
     if amount == 0 and not isinstance(act, Drain):
@@ -80,6 +80,7 @@ def _is_naught(act: Act, message: Message) -> bool:
     return bool(below) if amount is None else amount in below
 
 
+_OF_AMOUNTS = (Layer, Drain, Batch)
 _MASSY = ("mass", "volume")
 
 
@@ -90,7 +91,10 @@ def _amount(act: Layer | Drain | Batch) -> float | None:
 
 
 def _is_measured(act: Act) -> bool:
-    return not isinstance(act, Layer | Drain) or _amount(act) is not None
+    return not isinstance(act, _WITH_AMOUNT) or _amount(act) is not None
+
+
+_WITH_AMOUNT = (Layer, Drain)
 
 
 def _has_bare_unit(message: Message) -> bool:
