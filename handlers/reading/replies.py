@@ -8,9 +8,7 @@ from handlers.reading.acts import (
     Amend,
     Decline,
     Done,
-    Drain,
     Later,
-    Layer,
     Offer,
     Retract,
     Set,
@@ -98,23 +96,17 @@ def _retract(message: Message) -> Retract | None:
     return retract(message, plain_text(message))
 
 
-def _more(message: Message) -> Layer | Drain | None:
-    return more(message, plain_text(message))
-
-
 def _amend(message: Message) -> Amend | None:
-    text = plain_text(message)
-    if adds(message, text):
+    if adds(message):
         return None
-    return amend(message, text) or another_number(message) or another_doer(message)
+    return amend(message, plain_text(message)) or another_number(message) or another_doer(message)
 
 
 def _restated(message: Message) -> Amend | None:
-    text = plain_text(message)
-    if adds(message, text):
+    if adds(message):
         return None
     found = restated(message) or lessened(message)
-    return found or read_for(message) or another_did(message, text)
+    return found or read_for(message) or another_did(message)
 
 
 def _offer(message: Message) -> Offer | None:
@@ -268,7 +260,7 @@ _READERS: tuple[_Reader, ...] = (
         ),
         "later",
     ),
-    (_more, frozenset(), ""),
+    (more, frozenset(), ""),
     (
         _amend,
         words_in(
