@@ -19,8 +19,10 @@ class Cues(Generic[_Reader]):
         self._by_start: dict[str, list[tuple[str, str, _Reader]]] = {}
         for reader, each in cues.items():
             for cue in each:
-                word = max(cue.split(" "), key=len)
-                self._by_start.setdefault(word[:_LETTERS], []).append((word, cue, reader))
+                longest = max(cue.split(" "), key=len)
+                self._by_start.setdefault(longest[:_LETTERS], []).append(
+                    (_with_gaps(longest, cue), cue, reader)
+                )
         self._short = [start for start in self._by_start if len(start) < _LETTERS]
         self._near = lru_cache(_WORDS)(self._of_word)
 
@@ -31,7 +33,8 @@ class Cues(Generic[_Reader]):
         }
 
     def _of_word(self, word: str) -> Sequence[tuple[str, _Reader]]:
-        """The cues whose longest word stands in a word."""
+        """The cues whose longest word stands in a word, at its ends where the cue goes on there."""
+        apart = f" {word} "
         starts = {word[i : i + _LETTERS] for i in range(len(word) - _LETTERS + 1)}
         starts &= self._by_start.keys()
         starts.update(self._short)
@@ -39,5 +42,12 @@ class Cues(Generic[_Reader]):
             (cue, reader)
             for start in starts
             for longest, cue, reader in self._by_start[start]
-            if longest in word
+            if longest in apart
         ]
+
+
+def _with_gaps(word: str, cue: str) -> str:
+    """A word of a cue with the spaces that stand beside it there."""
+    start = cue.index(word)
+    end = start + len(word)
+    return cue[max(0, start - 1) : start] + word + cue[end : end + 1]
