@@ -138,7 +138,7 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
     """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
     sure = scores.sure()
-    if not any(BY_NAME in act.rules for act in answer):
+    if not answer or not any(BY_NAME in act.rules for act in answer):
         return sure
     offered = any(isinstance(act, Offer) for act in answer)
     rivals = set(RIVALS)

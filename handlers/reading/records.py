@@ -39,8 +39,8 @@ def records(message: Message) -> tuple[Record, ...]:
     for k, group in enumerate(groups):
         act = _record(groups, k, readers)
         if act is not None:
-            told += [(group.start, each) for each in _for_each_bin(act, group)]
-            told += [(group.start, each) for each in _begun_with(act, groups, k)]
+            acts = (*_for_each_bin(act, group), *_begun_with(act, groups, k))
+            told += [(group.start, each) for each in acts]
         observed = observe_of(groups, k)
         if observed is not None:
             seen.append((group.start, observed))

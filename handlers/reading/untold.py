@@ -40,7 +40,7 @@ _CUES = frozenset[str]().union(
 
 def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts without the records that the message as a whole does not tell."""
-    if len(message.norms) > _WORDS or not message.has(_CUES):
+    if not acts or len(message.norms) > _WORDS or not message.has(_CUES):
         return list(acts)
     left = {_kind(act) for act in acts}
     for is_such, kinds in _TAKEN_BACK:
