@@ -84,7 +84,8 @@ def row_of(kind: Kind) -> Row:
 def rows_named(what: str) -> list[Row]:
     """Rows that the words name, the longest words first."""
     text = f" {' '.join(_singular(word) for word in re.findall('[a-zà-ÿ]+', what.lower()))} "
-    found = sorted((phrase for phrase in _PHRASES if f" {phrase} " in text), key=len, reverse=True)
+    near = (phrase for word in set(text.split()) for phrase in _BY_FIRST_WORD.get(word, ()))
+    found = sorted((phrase for phrase in near if f" {phrase} " in text), key=_RANKS.__getitem__)
     whole = [
         phrase
         for phrase in found
@@ -110,4 +111,9 @@ _PHRASES: Mapping[str, Row] = {
     for row in ROWS
     for phrase in row.words
 }
+_RANKS = {phrase: k for k, phrase in enumerate(sorted(_PHRASES, key=len, reverse=True))}
+"""The longest phrase first."""
+_BY_FIRST_WORD: dict[str, list[str]] = {}
+for _phrase in _PHRASES:
+    _BY_FIRST_WORD.setdefault(_phrase.partition(" ")[0], []).append(_phrase)
 _NAMED: Mapping[str, Row] = {row.name: row for row in ROWS}

@@ -5,8 +5,10 @@ from itertools import repeat
 
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
+from handlers.reading.days import Day
 from handlers.reading.jests import is_only_a_jest
 from handlers.reading.message import Message
+from handlers.reading.once import once
 from handlers.reading.sentences import Clause
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
@@ -33,12 +35,26 @@ def plain_text(message: Message, *, days: bool = False) -> str:
 
     With `days`, a day is `qday`.
     """
+    return _text_with_days(message) if days else _text(message)
+
+
+@once
+def _text(message: Message) -> str:
+    return _plain(message, ())
+
+
+@once
+def _text_with_days(message: Message) -> str:
+    return _plain(message, message.days)
+
+
+def _plain(message: Message, days: Sequence[Day]) -> str:
     norms = message.norms.copy()
     for i in message.bot:
         norms[i] = ""
-    if not (message.bins or (days and message.days)):
+    if not (message.bins or days):
         return _said(norms)
-    refs: dict[int, tuple[int, str]] = {d.start: (d.end, "qday") for d in message.days if days}
+    refs: dict[int, tuple[int, str]] = {d.start: (d.end, "qday") for d in days}
     refs |= {b.start: (b.end, "qbin") for b in message.bins}
     behind = 0
     for start, (end, name) in sorted(refs.items()):

@@ -44,7 +44,8 @@ class _Mark(NamedTuple, Generic[_T]):
 
 def told_apart(layer: Layer, message: Message) -> list[Layer]:
     """A layer for each amount of the one told, where each has its own day or doer; else none."""
-    if len({ref.name for ref in message.bins if ref.name is not None}) > 1:
+    alone = len(message.days) < 2 and not message.members
+    if alone or len({ref.name for ref in message.bins if ref.name is not None}) > 1:
         return []
     days, doers = _days(message), _doers(message)
     if len(days) < 2 and len(doers) < 2:

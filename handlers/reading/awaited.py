@@ -6,7 +6,7 @@ from handlers.reading.amending import plain_text
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
-_CUES = words_in(
+CUES = words_in(
     "tell text shout ping ring message msg whistle holler yell call warn nudge bell buzz nod know "
     "till until unless provided providing assuming long day minute moment second believe but sure "
     "asked asks asking wondered wanted wants almost nearly practically good pretend up forgot "
@@ -38,7 +38,7 @@ _TOLD = re.compile(rf"\b(?:{_DEED}|put the lid|it is under|job done)\b")
 
 def is_awaited(message: Message) -> bool:
     """Whether the one deed that the words name has not been done."""
-    if not message.has(_CUES):
+    if not message.has(CUES):
         return False
     text = plain_text(message)
     found = _AWAITED.search(text) or _GIVEN_UP.search(text)

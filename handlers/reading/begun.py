@@ -10,8 +10,10 @@ from handlers.reading.vocabulary import words_in
 
 def in_opened(acts: Sequence[Act], message: Message) -> list[Act]:
     """What was put into a bin that was just begun is in it, and its size is no layer."""
+    if len(acts) < 2:
+        return list(acts)
     opened = [act for act in acts if isinstance(act, Open)]
-    if len(opened) != 1 or len(acts) < 2:
+    if len(opened) != 1:
         return list(acts)
     new = opened[0]
     fed = message.has(_FED_WITH) or any(a.quantity == "mass" for a in message.amounts)
@@ -31,6 +33,8 @@ def _has_size_of(act: Act, new: Open) -> bool:
 def unsized(acts: Sequence[Act]) -> list[Act]:
     """The acts, no layer with the size of the bin that was begun with it."""
     opened = [act for act in acts if isinstance(act, Open)]
+    if not opened:
+        return list(acts)
     return [
         replace(act, volume_l=None)
         if isinstance(act, Layer) and any(_has_size_of(act, new) for new in opened)

@@ -176,7 +176,8 @@ _BESIDE = (
         marked=True,
     ),
 )
-_CUES = frozenset[str]().union(*(each.cues for each in _BESIDE))
+CUES = frozenset[str]().union(*(each.cues for each in _BESIDE))
+"""Words without one of which nothing is asked so."""
 LONGEST = 320
 """Letters of a message that may ask so; a longer one tells a story."""
 
@@ -184,15 +185,14 @@ LONGEST = 320
 def asked_beside(message: Message, kinds: frozenset[str]) -> Iterator[Topic]:
     """What a message asks beside the acts of those kinds that were found in it."""
     words = frozenset(message.norms)
-    if words.isdisjoint(_CUES) or any(kind.startswith("ask ") for kind in kinds):
+    if any(kind.startswith("ask ") for kind in kinds):
         return
     marked = any(sentence.asked for sentence in message.sentences)
-    text = ""
     for each in _BESIDE:
         if kinds.isdisjoint(each.records) or words.isdisjoint(each.cues):
             continue
         if each.marked and not marked:
             continue
-        text = text or plain_text(message)
+        text = plain_text(message)
         if len(text) <= LONGEST and each.asked.search(text):
             yield each.topic

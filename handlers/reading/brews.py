@@ -9,7 +9,7 @@ _BREWS = (
     "elderflower kombucha kimchi sauerkraut kraut sourdough cider mead sloe sloes gin wine "
     "homebrew kefir beer nettle nettles comfrey seaweed cordial champagne chutney jam"
 )
-_CUES = words_in(f"{_BREWS} salt")
+CUES = words_in(f"{_BREWS} salt")
 """Words without one of which nothing is taken for a brew."""
 _MAKING = (
     r"(?:bubbling|fizzing|fizzy|steeping|brewing|fermenting|demijohn|carboy|crock|second ferment|"
@@ -31,7 +31,7 @@ _OF_THE_BIN = words_in(
 
 def is_brew(message: Message) -> bool:
     """Whether the words tell of a drink, a pickle or a feed in the making, and of no bin."""
-    if not message.has(_CUES) or message.has(_OF_THE_BIN):
+    if not message.has(CUES) or message.has(_OF_THE_BIN):
         return False
     text = " ".join(message.norms)
     return _LIKENED.search(text) is None and _BREW.search(text) is not None

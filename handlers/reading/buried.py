@@ -35,12 +35,12 @@ _SIX_FEET = re.compile(r"\b(?:six|6) feet under\b")
 def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     """The burial that the k-th group tells of, if it does."""
     group = groups[k]
-    if is_ahead(group) or not _OTHER_THINGS.isdisjoint(group.free) or _is_of_member(group):
-        return None
-    if is_inside(group):
-        return None
     rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
-    return None if rule is None else bury_from(groups, k, rule)
+    if rule is None or is_ahead(group) or is_inside(group):
+        return None
+    if not _OTHER_THINGS.isdisjoint(group.free) or _is_of_member(group):
+        return None
+    return bury_from(groups, k, rule)
 
 
 @once
@@ -145,11 +145,11 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     if group.sense != "did":
         return None
     verb = group.verb.verb
-    norms = set(group.norms)
     if verb.plain in _SURELY:
-        return _surely(groups, k, norms)
-    if not group.bins or (group.measured() and group.items) or _is_ground_itself(group):
+        return _surely(groups, k, set(group.norms))
+    if not group.bins or (group.items and group.measured()) or _is_ground_itself(group):
         return None
+    norms = set(group.norms)
     leads = group.bins[0].end <= group.verb.start
     if verb.plain in _DIGGING and (
         _names_ground(group) or not norms.isdisjoint({"in", "into", "rest"})

@@ -16,7 +16,6 @@ from handlers.reading.acts import (
     Open,
     Retract,
     Seal,
-    Stock,
     Unsure,
 )
 from handlers.reading.allotted import allotted, halved
@@ -60,12 +59,16 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _struck_in(act: Act, message: Message) -> Act:
     """ "Scratch that last one in the shed": the bin whose record is to be struck out."""
+    if not isinstance(act, Retract):
+        return act
     named = {ref.name for ref in message.bins if ref.known and ref.plain}
-    return replace(act, bin=named.pop()) if isinstance(act, Retract) and len(named) == 1 else act
+    return replace(act, bin=named.pop()) if len(named) == 1 else act
 
 
 def _on_one_day(acts: list[Act], message: Message) -> list[Act]:
     """ "Tom sealed the shed, I sealed the hall, both yesterday": the day of every report."""
+    if not message.days:
+        return acts
     norms = message.norms
     told = [d for d in message.days if d.start and not d.aside]
     said = [d for d in told if norms[d.start - 1] in ("both", "all")]
@@ -120,8 +123,11 @@ _DRAINING = words_in(
 
 def _without_echoes(acts: list[Act]) -> list[Act]:
     """ "It was Kofi who sealed the roof": a report that says all that it seems to correct."""
+    amends = [a for a in acts if isinstance(a, Amend)]
+    if not amends:
+        return acts
     told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
-    echoed = [a for a in acts if isinstance(a, Amend) and any(_echoes(a, b) for b in told)]
+    echoed = [a for a in amends if any(_echoes(a, b) for b in told)]
     return [a for a in acts if a not in echoed]
 
 
@@ -151,18 +157,13 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = enumerated([_in_bin(act, message) for act in in_opened(acts, message)], message)
     if len(acts) > 1 and deeds(message) < 2:
         acts = _one_each(acts)
-    told = {(act.act, getattr(act, "bin", None)) for act in acts}
-    acts = [
-        each
-        for act in acts
-        for each in _for_each(act, message)
-        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
-    ]
+    if any(isinstance(act, _LISTED) for act in acts):
+        acts = _of_each_bin(acts, message)
     shared = _allotted(acts, message)
     if shared:
         return shared
-    layers = sum(isinstance(act, Layer) for act in acts)
-    drains = sum(isinstance(act, Drain) for act in acts)
+    kinds = [act.act for act in acts]
+    layers, drains = kinds.count("layer"), kinds.count("drain")
     out: list[Act] = []
     for act in acts:
         if isinstance(act, Layer) and layers == 1:
@@ -214,7 +215,7 @@ def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _in_bin(act: Act, message: Message) -> Act:
     """An act without a bin is of the one whose name stands somewhere in the message."""
-    if isinstance(act, Batch | Stock) or getattr(act, "bin", "") is not None:
+    if getattr(act, "bin", "") is not None:  # starter is in no bin
         return act
     if isinstance(act, Open):
         given = given_name(message)
@@ -231,9 +232,20 @@ def _in_bin(act: Act, message: Message) -> Act:
 _ANEW = words_in("fresh afresh restarted restart reopened again relaunched")
 
 
+def _of_each_bin(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts, and one for each further bin of the list that one of them is told of."""
+    told = {(act.act, getattr(act, "bin", None)) for act in acts}
+    return [
+        each
+        for act in acts
+        for each in _for_each(act, message)
+        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
+    ]
+
+
 def _for_each(act: Act, message: Message) -> list[Act]:
     """ "Two closed today: bin 6 and the hall": an act for each bin of the list."""
-    if not isinstance(act, Seal | Open) and not (isinstance(act, Drain) and act.volume_l is None):
+    if not isinstance(act, _LISTED) or (isinstance(act, Drain) and act.volume_l is not None):
         return [act]
     lists = _lists(message)
     if isinstance(act, Open):  # "opened the orange bin and the pink bin"
@@ -246,6 +258,10 @@ def _for_each(act: Act, message: Message) -> list[Act]:
                 return [replace(act, bin=n, on=day) for n, day in zip(names, days, strict=True)]
             return [replace(act, bin=name) for name in names]
     return [act]
+
+
+_LISTED = (Seal, Open, Drain)
+"""What may be told of a list of bins."""
 
 
 def _on_several(act: Act, message: Message) -> Act:

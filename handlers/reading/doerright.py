@@ -3,7 +3,7 @@
 import re
 
 from handlers.reading.acts import Amend
-from handlers.reading.amending import SHORT, with_people, word_count
+from handlers.reading.amending import SHORT, plain_text, with_people, word_count
 from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
 
@@ -23,13 +23,13 @@ _NOT_ME = re.compile(
 )
 
 
-def another_did(message: Message, text: str) -> Amend | None:
+def another_did(message: Message) -> Amend | None:
     """Who did what was written down, where the sender says that it was another."""
     if not message.members or word_count(message) > SHORT or message.amounts or message.items:
         return None
     if message.context.in_room and message.context.last is None:
         return None
-    match = _NOT_ME.search(with_people(message, text))
+    match = _NOT_ME.search(with_people(message, plain_text(message)))
     if match is None or "?" in message.norms:
         return None
     named = [m.name for m in message.members if message.norms[m.start - 1 : m.start] != ["not"]]

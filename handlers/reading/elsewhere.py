@@ -18,14 +18,20 @@ _EACH = words_in("each apiece every per")
 
 def measured_elsewhere(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the one measure that the message has for them and that no other act uses."""
+    if not any(isinstance(act, _MEASURED) or _asks_of_trench(act) for act in acts):
+        return list(acts)
     acts = _one_stock(_without_sizes(acts, message), message)
-    if not any(isinstance(act, _MEASURED) for act in acts):
-        return acts
     free = _free(acts, message)
     return [_measured(act, acts, free, message) for act in acts]
 
 
-_MEASURED = Observe | Open | Stock | Batch | Ask
+_MEASURED = (Observe, Open, Stock, Batch)
+
+
+def _asks_of_trench(act: Act) -> bool:
+    return isinstance(act, Ask) and act.topic == "trench"
+
+
 _ON_HAND = words_in("shelf total altogether makes thats 's left hand stock us")
 
 

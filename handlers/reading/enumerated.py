@@ -23,11 +23,16 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
 
     "Pantry: 2 lb rice. Grace: 3 lb lettuce gone slimy.", "hall 2 pt, cross nil, Bridie 1 pt".
     """
+    told = _READERS.keys() & {act.act for act in acts}
+    if not told or not message.bins:
+        return list(acts)
     groups = groups_of(message)
     out = [_measured(act, groups) for act in acts]
     for kind, reader in _READERS.items():
+        if kind not in told:
+            continue
         named = {getattr(act, "bin", None) for act in acts if act.act == kind}
-        if not named or None in named:
+        if None in named:
             continue
         for k, group in enumerate(groups):
             names = group.names()

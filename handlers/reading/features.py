@@ -7,10 +7,13 @@ message, or what a clause says: its sense, its verb and the slots in it.
 
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
+from functools import lru_cache
+from itertools import combinations
 
 from handlers.reading.message import BRAN, LIQUID, Message
+from handlers.reading.sense import Sense
 from handlers.reading.sentences import Clause
-from handlers.reading.vocabulary import word_classes
+from handlers.reading.vocabulary import VerbForm, word_classes
 
 Add = Callable[[str, int], object]
 """Notes a feature and the index of the word it stands at, unless it is known already."""
@@ -28,30 +31,46 @@ def features(message: Message) -> dict[str, int]:
         first = bisect_left(places, clause.start, stop)
         stop = bisect_left(places, clause.end, first)
         _add_clause(clause, names[first:stop], slotted, add)
-    slots = sorted(slotted)
-    add("all " + " ".join(slots), 0)
-    for kin, at in _classes(names, places).items():
-        add(kin, at)
-        for slot in slots:
-            add(f"{kin} & {slot}", at)
-    for i, one in enumerate(slots):
-        for other in slots[i + 1 :]:
-            add(f"{one} & {other}", 0)
-    if any(s.asked for s in message.sentences):
-        add("asked", 0)
-    add(f"length {min(6, len(names) // 5)}", 0)
-    add(f"sentences {min(4, len(message.sentences))}", 0)
-    return found
-
-
-def _classes(names: Sequence[str], places: Sequence[int]) -> dict[str, int]:
-    """The classes that the words stand in, each with its first word."""
+    slots = tuple(sorted(slotted))
+    add(_all_of(slots), 0)
     known = word_classes()
-    found: dict[str, int] = {}
-    for name, at in [each for each in zip(names, places, strict=True) if each[0] in known]:
-        for kin in known[name]:
-            found.setdefault(kin, at)
+    for name, at in zip(names, places, strict=True):
+        if name in known:
+            for kin in known[name]:
+                if kin not in found:
+                    for feature in _of_class(kin, slots):
+                        add(feature, at)
+    for pair in _pairs(slots):
+        add(pair, 0)
+    if any(sentence.asked for sentence in message.sentences):
+        add("asked", 0)
+    add(_LENGTHS[min(_LONGEST, len(names) // 5)], 0)
+    add(_SENTENCES[min(_MOST, len(message.sentences))], 0)
     return found
+
+
+_TABLE = 4096
+"""Entries of a table of features that depend on a word's class, or on a verb, and on slots."""
+_LONGEST, _MOST = 6, 4
+_LENGTHS = [f"length {fives}" for fives in range(_LONGEST + 1)]
+_SENTENCES = [f"sentences {number}" for number in range(_MOST + 1)]
+
+
+@lru_cache(_TABLE)
+def _all_of(slots: tuple[str, ...]) -> str:
+    return "all " + " ".join(slots)
+
+
+@lru_cache(_TABLE)
+def _pairs(slots: tuple[str, ...]) -> list[str]:
+    """Each two slots of a message."""
+    return [f"{one} & {other}" for one, other in combinations(slots, 2)]
+
+
+@lru_cache(_TABLE)
+def _of_class(kin: str, slots: tuple[str, ...]) -> list[str]:
+    """A class of words, alone and with each slot of its message."""
+    return [kin, *(f"{kin} & {slot}" for slot in slots)]
 
 
 def _add_runs(names: Sequence[str], places: Sequence[int], add: Add) -> None:
@@ -70,22 +89,9 @@ def _add_runs(names: Sequence[str], places: Sequence[int], add: Add) -> None:
 
 def _add_clause(clause: Clause, names: Sequence[str], slotted: set[str], add: Add) -> None:
     sense, at = clause.sense, clause.start
-    slots = sorted(slotted.intersection(names)) if slotted else []
-    together = " ".join(slots) or "-"
-    add(f"{sense}: {together}", at)
-    if clause.verb is None:
-        kinds, plain = ["-"], "-"
-    else:
-        kinds, plain = sorted(clause.verb.verb.classes), clause.verb.verb.plain
-        add(f"{sense}: {plain}", at)
-    for kind in kinds:
-        add(f"{sense}: <{kind}>", at)
-        add(f"{sense}: <{kind}> {together}", at)
-    for slot in slots:
-        add(f"{sense}: {slot}", at)
-        add(f"{sense}: {plain} {slot}", at)
-        for kind in kinds:
-            add(f"{sense}: <{kind}> {slot}", at)
+    slots = tuple(sorted(slotted.intersection(names))) if slotted else ()
+    for feature in _of_verb(sense, None if clause.verb is None else clause.verb.verb, slots):
+        add(feature, at)
     if sense == "ask":
         for name in names:
             add(f"ask {name}", at)
@@ -93,6 +99,24 @@ def _add_clause(clause: Clause, names: Sequence[str], slotted: set[str], add: Ad
         for word in [name for name in names if name[0].islower()]:
             for slot in slots:
                 add(f"{word} .. {slot}", at)
+
+
+@lru_cache(_TABLE)
+def _of_verb(sense: Sense, verb: VerbForm | None, slots: tuple[str, ...]) -> list[str]:
+    """What a clause says by its sense, its verb and its slots, without its other words."""
+    together = " ".join(slots) or "-"
+    found = [f"{sense}: {together}"]
+    if verb is None:
+        kinds, plain = ["-"], "-"
+    else:
+        kinds, plain = sorted(verb.classes), verb.plain
+        found.append(f"{sense}: {plain}")
+    for kind in kinds:
+        found += [f"{sense}: <{kind}>", f"{sense}: <{kind}> {together}"]
+    for slot in slots:
+        found += [f"{sense}: {slot}", f"{sense}: {plain} {slot}"]
+        found += [f"{sense}: <{kind}> {slot}" for kind in kinds]
+    return found
 
 
 def _tokens(message: Message) -> tuple[list[str], list[int]]:

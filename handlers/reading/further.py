@@ -116,7 +116,8 @@ def may_be_further(message: Message) -> bool:
 
 def names_place(message: Message) -> bool:
     """Whether a word of a place where bins were buried stands in it."""
-    return message.has(_words_of(message.context.places))
+    places = message.context.places
+    return bool(places) and message.has(_words_of(places))
 
 
 @lru_cache(maxsize=1024)

@@ -71,7 +71,8 @@ class Group:
         """Adds a clause and what stands in it."""
         if clause not in self.clauses:
             self.clauses.append(clause)
-        self.kept.clear()
+        if self.kept:
+            self.kept.clear()
         message, a, b = self.message, clause.start, clause.end
         self.start, self.end = self.clauses[0].start, self.clauses[-1].end
         self.norms = message.norms[self.start : self.end]

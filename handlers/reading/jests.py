@@ -5,7 +5,7 @@ import re
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
-_CUES = words_in(
+CUES = words_in(
     "jk jks kidding joking dreams dream universe psych psyche fools fool not nobody noone upon "
     "knock said tell dreamt dreamed"
 )
@@ -29,7 +29,7 @@ _ONLY = re.compile(
 
 def is_jest(message: Message) -> bool:
     """Whether the words take back what the message tells."""
-    return message.has(_CUES) and _JEST.search(" ".join(message.norms)) is not None
+    return message.has(CUES) and _JEST.search(" ".join(message.norms)) is not None
 
 
 def is_only_a_jest(text: str) -> bool:

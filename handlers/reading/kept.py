@@ -7,7 +7,7 @@ from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.vocabulary import words_in
 
-_CUES = words_in(
+CUES = words_in(
     "yourself yourselves yourselfs yaself yaselves yerself yersel take have want wants fancy like "
     "hungry peckish brave interested whoever eat served bring come collect own yours toast reheat "
     "nobody waste use kept dished doled handed microwave touch touching let alone going spare "
@@ -73,7 +73,7 @@ _THROWN = words_in(
 
 def is_kept(message: Message) -> bool:
     """Whether the words speak of food that waits for a mouth, and of none that went into a bin."""
-    if not message.has(_CUES):
+    if not message.has(CUES):
         return False
     text = plain_text(message)
     if _OFFER.search(text):

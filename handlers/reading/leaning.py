@@ -7,7 +7,7 @@ from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
 from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Stock
-from handlers.reading.amending import SORRY, is_asking, word_count
+from handlers.reading.amending import SORRY, is_asking, plain_text, word_count
 from handlers.reading.groups import groups_of
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.message import Message
@@ -34,7 +34,7 @@ _UNITS: Mapping[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
 """What a bare number may count in each system: of a mass, and of a volume."""
 
 
-def adds(message: Message, text: str) -> bool:
+def adds(message: Message) -> bool:
     """Whether a short answer tells of a further amount, and puts no earlier one right."""
     return (
         (message.context.after_bot or message.context.last is not None)
@@ -44,15 +44,21 @@ def adds(message: Message, text: str) -> bool:
         and _REFUSING.isdisjoint(message.norms[:3])
         and all(c.sense not in _UNDONE for c in message.clauses)
         and not any(c.verb and c.verb.verb.classes & _OTHER_DEEDS for c in message.clauses)
-        and first_in(FURTHER, text) is not None
+        and _tells_further(plain_text(message))
+    )
+
+
+def _tells_further(text: str) -> bool:
+    return (
+        first_in(FURTHER, text) is not None
         and first_in(NOTHING_FURTHER, text) is None
         and first_in(PUTTING_RIGHT, text) is None
     )
 
 
-def more(message: Message, text: str) -> Layer | Drain | None:
+def more(message: Message) -> Layer | Drain | None:
     """The further amount, of the kind and in the bin of the record that the talk is on."""
-    if not adds(message, text):
+    if not adds(message):
         return None
     last = message.context.last
     if isinstance(last, Batch | Stock):

@@ -64,6 +64,8 @@ def lessons(message: Message) -> Iterator[Found]:
 def _lesson(phrase: Phrase) -> Lesson | None:
     if _is_full(phrase):
         return "when it is full"
+    if _any_lesson().fullmatch(phrase.text) is None:
+        return None
     asked = _is_question(phrase)
     if not asked and not any(
         words.fullmatch(phrase.text) for name, words in _patterns() if name in _TOLD_OF
@@ -106,6 +108,13 @@ def _is_full(phrase: Phrase) -> bool:
     if not match["bin"]:
         return match["full"] != "full"
     return any(ref.plain or (ref.known and not ref.place) for ref in phrase.message.bins)
+
+
+@lru_cache(maxsize=1)
+def _any_lesson() -> re.Pattern[str]:
+    """The turns of phrase of all lessons: few sentences are any of them."""
+    turns = "|".join(words for name in LESSONS for words in _turns()[name])
+    return re.compile(rf"{_LEAD}(?:{turns}){_TAIL}")
 
 
 @lru_cache(maxsize=1)

@@ -73,7 +73,7 @@ def drawn(group: Group) -> list[Amount]:
         and not _sizes_new_bin(group, a)
         and not _thins(group.message.norms, a)
     ]
-    if not out:
+    if len(out) < 2:
         return out
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]

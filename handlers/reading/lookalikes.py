@@ -40,6 +40,9 @@ _BODY = words_in(
 )
 
 
+_OTHER_TALK = _COOKING | _SHOPPING | _BODY
+
+
 ANIMALS = words_in(
     "goat pig cow horse duck hen chicken's ducks hens chooks birds dog cat rabbits guinea "
     "pigs goats horses hamster fish-tank pony robins hedgehog hedgehogs worms chickens"
@@ -100,7 +103,7 @@ def is_other_talk(group: Group) -> bool:
     """Cooking, shopping or the bathroom scales, by the words of the sentence."""
     sentence = group.message.sentences[group.clauses[0].sentence]
     words = set(group.message.norms[sentence.start : sentence.end])
-    return not words.isdisjoint(_COOKING | _SHOPPING | _BODY) or any(
+    return not words.isdisjoint(_OTHER_TALK) or any(
         a.quantity == "money" for a in group.message.amounts
     )
 

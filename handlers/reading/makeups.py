@@ -17,6 +17,8 @@ class Makeup(NamedTuple):
 
 def makeup(items: Sequence[Item], weights: Sequence[float] | None = None) -> Makeup | None:
     """What the items make up together; `weights` are their amounts, where each has its own."""
+    if len(items) == 1 and weights is None and items[0].share is None:
+        return None if items[0].absent else _mixed_by([(items[0], 1.0)])
     present = [item for item in items if not item.absent]
     if not present:
         return None

@@ -77,6 +77,7 @@ _AT_TABLE = words_in(
     "birds worms mice rats neighbours neighbors street kids children lads team crew guests whole",
     "lie vet doctor slimming ramadan weigh gone",
 )
+CUES = _CUES | _AT_TABLE
 _HAD = Late(
     rf"\b(?:fed|gave|feeding|giving) {_OWNER}?(?:{_BEASTS}|{_PEOPLE})\b|"
     rf"\b{_OWNER}?{_BEASTS} (?:got|had|ate|have had|finished)\b|"

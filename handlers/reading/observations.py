@@ -82,8 +82,13 @@ _DONE = frozenset({"seal", "drain", "layer"})
 
 def _may_be_seen(group: Group) -> bool:
     """Whether any sign or measure is told at all."""
-    measured = any(a.quantity in ("celsius", "ph") for a in group.amounts)
-    return measured or bool(group.message.signs) or group.message.has(THERMOMETERS | STRIPS)
+    message = group.message
+    if message.signs or message.has(_DIALS):
+        return True
+    return any(a.quantity in ("celsius", "ph") for a in group.amounts)
+
+
+_DIALS = THERMOMETERS | STRIPS
 
 
 def observe_from(groups: Sequence[Group], k: int, rule: str) -> Observe | None:

@@ -26,6 +26,8 @@ _DRAWN = words_in("drained drew drawn tapped bled siphoned released off out")
 def is_level(message: Message, amount: Amount) -> bool:
     """ "Bertha is up to 11 kilos", "12 kg in the hall so far": what a bin holds by now."""
     norms = message.norms
+    if _LEVELS.isdisjoint(norms[max(0, amount.start - 2) : amount.end + _SO_FAR]):
+        return False
     lead = norms[max(0, amount.start - 2) : amount.start]
     behind = norms[amount.end : amount.end + _SO_FAR]
     so_far = any(pair == ("so", "far") for pair in pairwise(behind))
@@ -37,6 +39,8 @@ def is_level(message: Message, amount: Amount) -> bool:
 
 
 _SO_FAR = 6
+_LEVELS = words_in("up down far there now inside")
+"""Words round an amount without one of which it is not what a bin holds."""
 _SIGNS = words_in(", . ; : ( )")
 _MADE = words_in("makes making brings bringing take takes")
 

@@ -11,7 +11,6 @@ class _Keeping(Protocol):
 
 _Read = TypeVar("_Read", bound=_Keeping)
 _Found = TypeVar("_Found")
-_UNSEEN: Any = object()
 
 
 def once(find: Callable[[_Read], _Found]) -> Callable[[_Read], _Found]:
@@ -19,9 +18,10 @@ def once(find: Callable[[_Read], _Found]) -> Callable[[_Read], _Found]:
 
     @wraps(find)
     def found(read: _Read) -> _Found:
-        there: _Found = read.kept.get(find, _UNSEEN)
-        if there is _UNSEEN:
-            there = read.kept[find] = find(read)
+        kept = read.kept
+        if find not in kept:
+            kept[find] = find(read)
+        there: _Found = kept[find]
         return there
 
     return found

@@ -37,6 +37,8 @@ _IN_USE = re.compile(
     r"in action|good to go|on the go|started|up and going|ready for scraps|ready to be filled|"
     r"open)\b"
 )
+_OPENED = _BEING | {"new", "fresh", "joins"}
+"""Words without one of which nothing is opened by another verb, or by none."""
 _GOING = re.compile(
     r"\b(?:got|have|get|had|set) (?:\S+ ){0,5}(?:going|on the go|up and running|set up)\b"
 )
@@ -45,10 +47,16 @@ _GOING = re.compile(
 def open_of(groups: Sequence[Group], k: int) -> Open | None:
     """The opening or naming of a bin that the k-th group tells of, if it does."""
     group = groups[k]
-    if is_ahead(group) or is_several(group):
+    if not (_may_be_opened(group) or _has_size(group)) or is_ahead(group) or is_several(group):
         return None
     rule = _opened(groups, k)
     return None if rule is None else open_from(groups, k, rule)
+
+
+def _may_be_opened(group: Group) -> bool:
+    """Whether a verb or a word is there without which nothing is opened."""
+    plain = None if group.verb is None else group.verb.verb.plain
+    return plain in _OPENING or plain in _GETTING or group.message.has(_OPENED)
 
 
 def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
@@ -102,18 +110,12 @@ def _opened(groups: Sequence[Group], k: int) -> str | None:
     if group.sense != "did":
         return None
     plain = group.verb.verb.plain
-    if plain not in _OPENING and plain not in _GETTING:
-        return None
-    sized = _capacity(group) is not None
-    if (
-        plain in _GETTING
-        and sized
-        and ("new" in group.norms or _GOING.search(" ".join(group.norms)))
-    ):
-        return "a new bin"
+    if plain in _GETTING:
+        new = "new" in group.norms or _GOING.search(" ".join(group.norms)) is not None
+        return "a new bin" if new and _capacity(group) is not None else None
     if plain not in _OPENING:
         return None
-    return _started(groups, k, plain, sized)
+    return _started(groups, k, plain, sized=_capacity(group) is not None)
 
 
 def _has_size(group: Group) -> bool:
@@ -132,7 +134,7 @@ def _own_words(group: Group) -> list[str]:
     return group.message.norms[own[0].start : own[0].end]
 
 
-def _started(groups: Sequence[Group], k: int, plain: str, sized: bool) -> str | None:
+def _started(groups: Sequence[Group], k: int, plain: str, *, sized: bool) -> str | None:
     group = groups[k]
     if plain == "open" and not _starts_anew(group):
         return None

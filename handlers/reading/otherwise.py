@@ -98,6 +98,7 @@ _OF_ELSE = {
     ),
 }
 """By kind of record."""
+CUES = frozenset[str]().union(*(each.cues for each in _OF_ELSE.values()))
 
 
 def is_of_else(kind: str, message: Message) -> bool:

@@ -102,6 +102,8 @@ _AHEAD = re.compile(
     r"next in line for|subject to)\b|\bcoming your way\b"
 )
 _AFTER_ALL = words_in("today today's was were went got did instead")
+CUES = _CUES | _PLANNING | _AHEAD_CUES
+"""Words without one of which nothing here is said."""
 
 
 def is_ahead(message: Message) -> bool:

@@ -180,7 +180,7 @@ _REFUSING = words_in(
 )
 _TAKING = words_in(
     "coming comes moving moves move come stay holiday live stop lodge winter grand fine good great "
-    "ok okay lovely perfect dandy bother trouble problem hassle mine ours yes count put hand love "
+    "ok okay lovely perfect dandy bother trouble problem hassle mine ours yes count down hand love "
     "agree agreed agrees happy taking having hosting housing minding handling fostering looking "
     "will shall can could wing roof works suits"
 )

@@ -21,12 +21,13 @@ _DEEDS: dict[str, type[Act]] = {
     "sealed": Seal,
     "buried": Bury,
 }
+_CUES = frozenset(_DEEDS)
 _BESIDE = words_in("i we just have ve the our now . !")
 
 
 def plain_report(message: Message) -> type[Act] | None:
     """The kind of act of a message that says no more than what was done to one bin."""
-    if _DEEDS.keys().isdisjoint(message.norms) or len(message.bins) != 1:
+    if len(message.bins) != 1 or not message.has(_CUES):
         return None
     if not message.bins[0].plain or message.bins[0].name is None:
         return None

@@ -11,7 +11,6 @@ from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
-from handlers.reading.amending import plain_text
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition
 from handlers.reading.cues import Cues
@@ -79,7 +78,7 @@ def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     arranged, rest = _arranged(_Said(text, context))
     message = rest.message
     if context.last is not None and not context.after_bot:
-        leaning = more(message, plain_text(message)) or another_number(message)
+        leaning = more(message) or another_number(message)
         if leaning is not None:
             return (*arranged, leaning)
     acts = contract.read_in(message)

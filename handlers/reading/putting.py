@@ -229,22 +229,21 @@ def _lid(group: Group) -> bool:
 
 def _is_storage(group: Group) -> bool:
     """Food set down in a place that shares a bin's name ("left a loaf in the kitchen")."""
-    if is_gift(group):
+    if any(b.plain for b in group.bins):
+        return False
+    if is_gift(group) or not _FURNITURE.isdisjoint(group.norms):
         return True
     norms = group.message.norms
-    room = all(b.place and not b.plain for b in group.bins)
+    room = all(b.place for b in group.bins)
     definite = any(norms[a.start - 1 : a.start] == ["the"] for a in scrap_amounts(group))
     if room and definite and group.solids() and not has_scrap(group):
         return True  # "put the 5 lb of chicken in the larder"
-    floor = not {"floor", "table", "door", "wall", "worktop", "counter", "steps"}.isdisjoint(
-        group.norms
-    )
-    if floor and not any(b.plain for b in group.bins):
-        return True
-    if any(b.plain for b in group.bins) or scrap_amounts(group) or has_scrap(group):
-        return not GIVEAWAY.isdisjoint(group.norms) and not any(b.plain for b in group.bins)
-    norms = group.message.norms
+    if scrap_amounts(group) or has_scrap(group):
+        return not GIVEAWAY.isdisjoint(group.norms)
     return any(norms[b.start - 1 : b.start] in (["the"], ["our"]) for b in group.bins)
+
+
+_FURNITURE = words_in("floor table door wall worktop counter steps")
 
 
 def _strong_without_bin(groups: Sequence[Group], k: int, plain: str) -> str | None:

@@ -37,7 +37,8 @@ def scrap_amounts(group: Group) -> list[Amount]:
     ]
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
-    out = [_of_each(group, a) for a in out]
+    if "each" in norms or "apiece" in norms:
+        out = [_of_each(group, a) for a in out]
     if len(out) > 1:  # "the bones from 2 kg of wings"
         out = [a for a in out if norms[max(0, a.start - 1)] != "from"] or out
         out = result_of(norms, without_restated(norms, out))
@@ -167,13 +168,16 @@ _EACH = words_in("day week month year head person time night hour go session hou
 
 def is_of_naught(group: Group) -> bool:
     """Whether all that was measured is what no scale weighs, and no food is named beside it."""
+    if any(not item.generic for item in group.message.items):
+        return False
     measured, norms = group.measured(), group.message.norms
-    jest = bool(measured) and all(is_intangible(norms, a.end) for a in measured)
-    return jest and not any(not item.generic for item in group.message.items)
+    return bool(measured) and all(is_intangible(norms, a.end) for a in measured)
 
 
 def amount_sum(amounts: Sequence[Amount]) -> tuple[float | None, float | None]:
     """Mass in kg or volume in litres, added up: mass if any was said, vessels last."""
+    if not amounts:
+        return None, None
     mass = [a.value for a in amounts if a.quantity == "mass"]
     if mass:
         return sum(mass), None
@@ -190,12 +194,13 @@ def makeup_of(group: Group) -> Makeup | None:
     amounts = scrap_amounts(group)
     items = [i for i in group.items if not i.absent and not _came_out(group, i)]
     specific = [i for i in items if not i.generic]
-    weights = item_weights(group, specific, amounts) if specific else None
+    several = len(amounts) > 1
+    weights = item_weights(group, specific, amounts) if specific and several else None
     if weights is not None:  # "supper remains: haggis 2.8 kg, neeps 1.9 kg"
         items = specific
-    else:
+    elif several:
         weights = item_weights(group, items, amounts)
-    if weights is None and items:
+    if weights is None and items and group.measured() != amounts[:1]:
         items = _with_parts(group, items, amounts)
     absent = [i for i in group.items if i.absent]
     if weights is not None:

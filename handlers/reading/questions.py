@@ -81,20 +81,16 @@ def _topic(question: Question, scores: Scores) -> Topic | None:
     A question of a place where bins were buried needs no score.
     """
     message = question.message
-    if names_place(message) or (_is_scored(message, scores) and _any_fits(question, scores)):
+    if names_place(message):
         return next((name for name, test in TOPICS if test(question)), None)
+    if not _is_scored(message, scores):
+        return None
+    allowed = {kind.removeprefix("ask ") for kind in scores.allowed(ASKED_KINDS)}
+    for k, (name, test) in enumerate(TOPICS):
+        if name in allowed and test(question):
+            before = (name for name, test in TOPICS[:k] if name not in allowed and test(question))
+            return next(before, name)
     return None
-
-
-def _any_fits(question: Question, scores: Scores) -> bool:
-    """Whether a topic fits that the scores allow."""
-    allowed = scores.allowed(ASKED_KINDS)
-    return any(test(question) for kind in allowed for test in _TESTS[kind])
-
-
-_TESTS = {
-    kind: tuple(test for topic, test in TOPICS if f"ask {topic}" == kind) for kind in ASKED_KINDS
-}
 
 
 def _is_scored(message: Message, scores: Scores) -> bool:

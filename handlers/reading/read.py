@@ -6,6 +6,7 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Ask, Context, Observe, Offer, Set, Topic, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
+from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
 from handlers.reading.completing import completed
 from handlers.reading.message import Message, read_message
@@ -57,26 +58,36 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     outright = _outright(message)
     if outright is None and not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
-    answer = [act for act in _replied(message, scores) if _believed(act, scores)]
+    replied = _replied(message, scores)
+    answer = [act for act in replied if _believed(act, scores)] if replied else []
     sure = _sure_beside(answer, message, scores)
     found: list[Act] = list(answer)
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         told_of = records(message)
         found += with_siblings([act for act in told_of if _believed(act, scores)], told_of, message)
     if not answer or any(kind.startswith("ask ") for kind in sure):
-        answered = {kind_of(act) for act in answer}
-        asked = asks(message, scores, told=bool(found))
-        asked = tuple(act for act in asked if not is_aside(kind_of(act), message))
-        found += [a for a in asked if _believed(a, scores) and kind_of(a) not in answered]
-    known = {kind_of(act) for act in found}
-    unfound = [kind for kind in sure if kind not in known]
-    if unfound:
-        found += _supplied(unfound, found, message, scores)
+        found += _asks(answer, found, message, scores)
+    if sure:
+        known = {kind_of(act) for act in found}
+        unfound = [kind for kind in sure if kind not in known]
+        found += _supplied(unfound, found, message, scores) if unfound else []
     found += _asked_beside(found, message)
     if outright is not None:
         found = _asked(outright, found, message, scores)
     found = without_untold(found, message)
     return asked_first(completed(found, message), message) if found else ()
+
+
+def _asks(
+    answer: Sequence[Act], found: Sequence[Act], message: Message, scores: Scores
+) -> list[Act]:
+    """The questions that are believed and that the answer has not taken up."""
+    asked = asks(message, scores, told=bool(found))
+    if not asked:
+        return []
+    answered = {kind_of(act) for act in answer}
+    own = [act for act in asked if not is_aside(kind_of(act), message)]
+    return [act for act in own if _believed(act, scores) and kind_of(act) not in answered]
 
 
 def _outright(message: Message) -> Topic | None:
@@ -115,8 +126,10 @@ def _is_certain(act: Act, scores: Scores) -> bool:
 
 def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
     """The questions of a few words that lean on the records found, each topic once."""
+    if not found or not message.has(BESIDE):
+        return []
     kinds = frozenset(kind_of(act) for act in found)
-    topics = dict.fromkeys(asked_beside(message, kinds)) if kinds else {}
+    topics = dict.fromkeys(asked_beside(message, kinds))
     asked = [filled(question_of(message), topic) for topic in topics if f"ask {topic}" not in kinds]
     seen = next((act.signs for act in found if isinstance(act, Observe)), ())
     return [replace(a, signs=a.signs or seen) if a.topic == "trouble" else a for a in asked]
@@ -125,7 +138,7 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
     """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
     sure = scores.sure()
-    if not any(BY_NAME in act.rules for act in answer):
+    if not answer or not any(BY_NAME in act.rules for act in answer):
         return sure
     offered = any(isinstance(act, Offer) for act in answer)
     rivals = set(RIVALS)

@@ -1,6 +1,6 @@
 """Reports that belong in the book, from the groups of a message."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import fields, replace
 from typing import Any, get_args
 
@@ -9,7 +9,7 @@ from handlers.reading.bran import batch_of, stock_of
 from handlers.reading.buried import bury_of
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_of
-from handlers.reading.message import Message
+from handlers.reading.message import BRAN, Message
 from handlers.reading.observations import merged, observe_of
 from handlers.reading.opened import open_of
 from handlers.reading.pooled import pooled
@@ -23,20 +23,24 @@ Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
 
 RECORD_KINDS = frozenset(cls.act for cls in get_args(Record))
 
+_Reader = Callable[[Sequence[Group], int], Record | None]
 # The first that fits a group is its record; an observation may stand beside any of them.
-_READERS = (open_of, batch_of, stock_of, drain_of, seal_of, bury_of, layer_of)
+_READERS: tuple[_Reader, ...] = (open_of, batch_of, stock_of, drain_of, seal_of, bury_of, layer_of)
+_WITHOUT_BRAN = tuple(reader for reader in _READERS if reader not in (batch_of, stock_of))
+"""Those that find something where bran is not named."""
 
 
 def records(message: Message) -> tuple[Record, ...]:
     """Acts of record that the message tells of, in order, observations of a bin joined."""
     groups = groups_of(message)
+    readers = _READERS if message.has(BRAN) else _WITHOUT_BRAN
     told: list[tuple[int, Record]] = []
     seen: list[tuple[int, Observe]] = []
     for k, group in enumerate(groups):
-        act = _record(groups, k)
+        act = _record(groups, k, readers)
         if act is not None:
-            told += [(group.start, each) for each in _for_each_bin(act, group)]
-            told += [(group.start, each) for each in _begun_with(act, groups, k)]
+            acts = (*_for_each_bin(act, group), *_begun_with(act, groups, k))
+            told += [(group.start, each) for each in acts]
         observed = observe_of(groups, k)
         if observed is not None:
             seen.append((group.start, observed))
@@ -122,17 +126,18 @@ _NAMES = {
 
 
 def _completed(first: Record, second: Record) -> Record:
-    more = {k: v for k, v in _said(second).items() if k not in _said(first)}
+    told = _said(first)
+    more = {k: v for k, v in _said(second).items() if k not in told}
     days = [act.on for act in (first, second) if not isinstance(act, Stock) and act.on]
     if days:  # the later of two is only the day of the message
         more["on"] = min(days)
     return replace(first, **more)
 
 
-def _record(groups: Sequence[Group], k: int) -> Record | None:
+def _record(groups: Sequence[Group], k: int, readers: Sequence[_Reader]) -> Record | None:
     if is_of_namesake(groups[k]):
         return None
-    for reader in _READERS:
+    for reader in readers:
         act = reader(groups, k)
         if act is not None:
             return act

@@ -2,7 +2,17 @@
 
 from collections.abc import Callable, Sequence
 
-from handlers.reading.acts import Accept, Act, Amend, Decline, Done, Later, Offer, Retract, Set
+from handlers.reading.acts import (
+    Accept,
+    Act,
+    Amend,
+    Decline,
+    Done,
+    Later,
+    Offer,
+    Retract,
+    Set,
+)
 from handlers.reading.amending import (
     SHORT,
     SORRY,
@@ -45,7 +55,7 @@ REPLY_KINDS = frozenset(
     each.act for each in (Set, Retract, Later, Amend, Done, Decline, Offer, Accept)
 )
 
-_Reader = tuple[Callable[[Message, str], Act | None], frozenset[str], str]
+_Reader = tuple[Callable[[Message], Act | None], frozenset[str], str]
 """Reads one kind of reply; with the words without one of which none of its patterns is found, and
 the kind's name in the scores."""
 
@@ -67,12 +77,10 @@ def certain(message: Message) -> tuple[Act, ...]:
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
     words = frozenset(message.norms)
-    text = ""
     for reader, cues, _ in readers:
         if words.isdisjoint(cues) and not message.context.after_bot:
             continue
-        text = text or plain_text(message)
-        act = reader(message, text)
+        act = reader(message)
         if act is not None and not is_aside(act.act, message):
             return (act,)
     return ()
@@ -84,27 +92,27 @@ def bin_meant(message: Message) -> str | None:
     return names[0] if names else None
 
 
-def _passed_on(message: Message, _text: str) -> Act | None:
-    return passed_on(message)
+def _retract(message: Message) -> Retract | None:
+    return retract(message, plain_text(message))
 
 
-def _amend(message: Message, text: str) -> Amend | None:
-    if adds(message, text):
+def _amend(message: Message) -> Amend | None:
+    if adds(message):
         return None
-    return amend(message, text) or another_number(message) or another_doer(message)
+    return amend(message, plain_text(message)) or another_number(message) or another_doer(message)
 
 
-def _restated(message: Message, text: str) -> Amend | None:
-    if adds(message, text):
+def _restated(message: Message) -> Amend | None:
+    if adds(message):
         return None
     found = restated(message) or lessened(message)
-    return found or read_for(message) or another_did(message, text)
+    return found or read_for(message) or another_did(message)
 
 
-def _offer(message: Message, text: str) -> Offer | None:
+def _offer(message: Message) -> Offer | None:
     if not message.bins and not message.context.after_bot:
         return None
-    match = first_in(OFFERING, with_people(message, text))
+    match = first_in(OFFERING, with_people(message, plain_text(message)))
     if match is None or _is_denied(message):
         return None
     return Offer(
@@ -121,7 +129,8 @@ def _is_denied(message: Message) -> bool:
     return any(c.sense in ("not", "said") and c.start <= at < c.end for c in message.clauses)
 
 
-def _accept(message: Message, text: str) -> Accept | None:
+def _accept(message: Message) -> Accept | None:
+    text = plain_text(message)
     if word_count(message) > 2 * SHORT or first_in(DECLINING, text) is not None:
         return None
     if any(message.norms[b.end : b.end + 1] == ["out"] for b in message.bins):
@@ -150,7 +159,8 @@ _CONSENT = words_in(
 )
 
 
-def _decline(message: Message, text: str) -> Decline | None:
+def _decline(message: Message) -> Decline | None:
+    text = plain_text(message)
     bare = message.context.after_bot and first_in(DECLINING_BARE, text) is not None
     bare = bare and not (message.amounts or message.items or message.signs or message.liquid())
     if not bare and (word_count(message) > 2 * SHORT or first_in(DECLINING, text) is None):
@@ -158,8 +168,8 @@ def _decline(message: Message, text: str) -> Decline | None:
     return Decline(bin=bin_meant(message), on=coming(message), rules=("no to an offer or a turn",))
 
 
-def _later(message: Message, text: str) -> Later | None:
-    if word_count(message) > 2 * SHORT or first_in(LATER, text) is None:
+def _later(message: Message) -> Later | None:
+    if word_count(message) > 2 * SHORT or first_in(LATER, plain_text(message)) is None:
         return None
     return Later(bin=bin_meant(message), days=put_off_by(message), rules=("put off",))
 
@@ -177,7 +187,7 @@ def put_off_by(message: Message) -> float | None:
     return None
 
 
-def _done(message: Message, text: str) -> Done | None:
+def _done(message: Message) -> Done | None:
     if is_asking(message):
         return None
     if first_in(DONE_BARE, plain_text(message, days=True).replace(" , ", " ")) is not None:
@@ -187,7 +197,7 @@ def _done(message: Message, text: str) -> Done | None:
         message.bins
         and not message.amounts
         and word_count(message) <= SHORT
-        and (first_in(DONE_OF_BIN, text) is not None)
+        and (first_in(DONE_OF_BIN, plain_text(message)) is not None)
     ):
         return Done(bin=bin_meant(message), rules=("a bin is done",))
     if turned_to and "done" in message.norms and not message.amounts and not _is_denied(message):
@@ -199,10 +209,10 @@ def _measures(message: Message) -> bool:
     return any(a.quantity in ("mass", "volume") for a in message.amounts)
 
 
-def _set(message: Message, text: str) -> Set | None:
+def _set(message: Message) -> Set | None:
     if _measures(message) or is_of_old(message):
         return None
-    found = setting_of(text, to_bot=is_to_bot(message))
+    found = setting_of(plain_text(message), to_bot=is_to_bot(message))
     if found == ("units", "pounds"):
         found = "units", pounds_of(message)
     found = found or hours_set(message) or zone_named(message) or turns_set(message)
@@ -227,9 +237,9 @@ _READERS: tuple[_Reader, ...] = (
         "",
     ),
     (_restated, CUES | OFF | words_in("only"), ""),
-    (_passed_on, OF_PASSING, ""),
+    (passed_on, OF_PASSING, ""),
     (
-        retract,
+        _retract,
         words_in(
             "scratch strike delete undo remove cancel disregard erase scrub withdraw void retract "
             "unlog discard nix borra drop ignore scrap forget bin take cross rub knock wipe chuck "

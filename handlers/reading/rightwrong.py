@@ -163,15 +163,17 @@ def _figure(message: Message, i: int, amount: Amount | None, bin: BinRef | None)
     """The bin, the measured or the bare figure that begins at words[i]."""
     if bin is not None and bin.name is not None:
         return Thing(i, bin.end, bin.name)
+    number = read_number(message.words, i)
+    if number is None:
+        return None
     norms = message.norms
     if norms[i : i + 1] == ["one"] and norms[i - 1 : i] and norms[i - 1] in _POINTING:
         return None
     if norms[i : i + 2] == ["half", "that"]:
         return None
-    number = read_number(message.words, i)
     refused = norms[i - 1 : i] == ["not"]  # "not a gallon, a pint": the unit is refused alone
     vessel = amount is not None and amount.vessel
-    if number is None or (number.word and (amount is None or refused or vessel)):
+    if number.word and (amount is None or refused or vessel):
         return None
     if amount is not None:
         return Thing(i, amount.end, number.value, amount)

@@ -99,6 +99,8 @@ class Scores:
     def sure(self) -> list[str]:
         """The kinds of act that were told, even if no rule found one; the likeliest first."""
         told = _weights().reached(self.together, _weights().sure)
+        if len(told) < 2:
+            return told
         return sorted(told, key=lambda kind: -_weight(self.together, _lane(kind)))
 
     def likelihood(self, kind: str) -> float:

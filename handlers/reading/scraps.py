@@ -34,7 +34,7 @@ def layer_of(groups: Sequence[Group], k: int) -> Layer | None:
     group = groups[k]
     if is_ahead(group) or not _is_told(group):
         return None
-    if group.is_naught() and not group.message.context.in_room:
+    if not group.message.context.in_room and group.is_naught():
         return None
     if is_of_naught(group) or is_between_bins(group):
         return None

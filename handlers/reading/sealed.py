@@ -47,6 +47,8 @@ _BIN_IS = re.compile(
 
 
 _FERMENTING = words_in("ferment fermenting fermentation fortnight weeks rest")
+_CLOSED = _FERMENTING | words_in("lid closed shut sealed locked lidded taped bed")
+"""Words without one of which no other verb than one of sealing tells of it."""
 _GONE_TO_FERMENT = re.compile(
     r"\bqbin (?:is |'s |has |have |now |all |gone |been |officially |finally )*"
     r"(?:off|gone|put away|left|set aside|tucked up|tucked away|away) (?:now )?(?:to|for) "
@@ -58,10 +60,13 @@ _GONE_TO_FERMENT = re.compile(
 def seal_of(groups: Sequence[Group], k: int) -> Seal | None:
     """The sealing that the k-th group tells of, if it does."""
     group = groups[k]
-    if (is_ahead(group) and "from" not in group.norms) or not _OTHER_THINGS.isdisjoint(group.free):
+    sealing = group.verb is not None and group.verb.verb.plain in _SEALING
+    if not sealing and not group.message.has(_CLOSED):
         return None
     rule = _by_lid(groups, k) or _by_verb(groups, k)
     if rule is None or is_shut_again(group.message):
+        return None
+    if (is_ahead(group) and "from" not in group.norms) or not _OTHER_THINGS.isdisjoint(group.free):
         return None
     return seal_from(groups, k, rule)
 

@@ -20,6 +20,7 @@ _TURNS = tuple(
     )
 )  # fmt: skip
 _LONGEST_TURN = max(map(len, _TURNS))
+_BEGIN_TURNS = frozenset(turn[0] for turn in _TURNS)
 _SIGNS = frozenset({",", ".", "-", "—", "!", ";", ":", "(", ")", "*"})
 _LEADS = words_in("to in into from the it was that is 's of on for about make") | _SIGNS
 _TRAILS = words_in("sorry please lol haha oops bin bucket") | _SIGNS
@@ -41,11 +42,12 @@ def _behind_turn(norms: Sequence[str], at: int) -> int | None:
     if norms[at - 1] in _SIGNS:
         return None
     start = at
-    while norms[start : start + 1] and norms[start] in _SIGNS:
+    while start < len(norms) and norms[start] in _SIGNS:
         start += 1
-    for length in range(_LONGEST_TURN, 0, -1):
-        if tuple(norms[start : start + length]) in _TURNS:
-            return start + length
+    if start < len(norms) and norms[start] in _BEGIN_TURNS:
+        for length in range(_LONGEST_TURN, 0, -1):
+            if tuple(norms[start : start + length]) in _TURNS:
+                return start + length
     return start if norms[start - 1] == "*" else None
 
 

@@ -10,6 +10,8 @@ from handlers.reading.vocabulary import words_in
 @once
 def weighings(message: Message) -> frozenset[int]:
     """ "4.4 kg with the pail, pail weighs 1.2, so 3.2": the first words of gross and tare."""
+    if len(message.amounts) < _NET_OF:
+        return frozenset()
     masses = [a for a in message.amounts if a.quantity == "mass"]
     if len(masses) != _NET_OF or not message.has(_VESSEL):
         return frozenset()

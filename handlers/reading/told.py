@@ -30,7 +30,7 @@ def bin_of(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     own = group.names()
     if own:
-        return _meant(group) or own[0]
+        return (_meant(group) if len(group.bins) > 1 else None) or own[0]
     for other in reversed(groups[:k]):
         names = other.names()
         if names:

@@ -6,7 +6,7 @@ from handlers.reading.message import Message
 from handlers.reading.phrases import named_text
 from handlers.reading.vocabulary import words_in
 
-_CUES = words_in(
+CUES = words_in(
     "way heading headed popping nipping coming setting bound bringing carrying taking halfway "
     "peeling chopping basket rucksack backpack handlebars pannier panniers trailer gate door "
     "padlocked locked would please pls when anybody somebody someone anyone bagged boxed weighed "
@@ -45,7 +45,7 @@ _REQUEST = re.compile(
 
 def is_under_way(message: Message) -> bool:
     """Whether scraps are only carried, kept ready or commended to others, none yet put in."""
-    if not message.has(_CUES):
+    if not message.has(CUES):
         return False
     text = named_text(message)
     if _REQUEST.search(text) or _TURNED_BACK.search(text):

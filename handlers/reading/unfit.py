@@ -107,6 +107,7 @@ _ELSEWHERE = words_in(
 _WASTE = SPOILT | {"pet waste", "bags called compostable", "coated paper", "dead animals"}
 _MOULDY = words_in("mouldy moldy")
 _CLEANING = words_in("wash washing clean cleaning rinse rinsing scrub scrubbing line lining")
+_OF_ELSE = _ELSEWHERE | _CLEANING
 _BAGS = words_in("bag bags")
 _OF_CRAFT = CRAFT | words_in("bins bokashi")
 
@@ -114,7 +115,7 @@ _OF_CRAFT = CRAFT | words_in("bins bokashi")
 def unfit(message: Message) -> Iterator[Found]:
     """Every question about a thing that stays out, and every such thing that was put in."""
     for phrase in phrases(message):
-        if not (_ELSEWHERE | _CLEANING).isdisjoint(phrase.tokens):
+        if not _OF_ELSE.isdisjoint(phrase.tokens):
             continue
         found = _asked(phrase) or _put(phrase) or _mouldy(phrase)
         if found is not None:

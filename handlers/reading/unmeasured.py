@@ -38,14 +38,13 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
-    if any(_is_naught(act, message) for act in acts):
-        sound = [act for act in acts if not _is_naught(act, message)]
+    sound = [act for act in acts if not _is_naught(act, message)]
+    if len(sound) < len(acts):
         if sound or not message.context.in_room:
             return tuple(sound)
         return tuple(_asked_for_amount(act, "an amount of nothing or less") for act in acts)
-    if all(_is_measured(act) for act in acts):
-        return tuple(acts)
-    if not _has_strange_unit(message) and not _has_bare_unit(message):
+    measured = [act for act in acts if _is_measured(act)]
+    if len(measured) == len(acts) or not (_has_strange_unit(message) or _has_bare_unit(message)):
         return tuple(acts)
     return tuple(
         act if _is_measured(act) else _asked_for_amount(act, "a unit nobody knows") for act in acts
@@ -72,15 +71,16 @@ def _asked_for_amount(act: Act, rule: str) -> Act:
 
 def _is_naught(act: Act, message: Message) -> bool:
     """Whether a record is of nothing, or of an amount with a minus before it."""
-    if not isinstance(act, Layer | Drain | Batch):
+    if not isinstance(act, _OF_AMOUNTS):
         return False
     amount = _amount(act)
-    below = {abs(a.value) for a in message.amounts if a.negative and a.quantity in _MASSY}
-    if amount is None:
-        return bool(below)
-    return amount in below or (amount == 0 and not isinstance(act, Drain))
+    if amount == 0 and not isinstance(act, Drain):
+        return True
+    below = [abs(a.value) for a in message.amounts if a.negative and a.quantity in _MASSY]
+    return bool(below) if amount is None else amount in below
 
 
+_OF_AMOUNTS = (Layer, Drain, Batch)
 _MASSY = ("mass", "volume")
 
 
@@ -91,7 +91,10 @@ def _amount(act: Layer | Drain | Batch) -> float | None:
 
 
 def _is_measured(act: Act) -> bool:
-    return not isinstance(act, Layer | Drain) or _amount(act) is not None
+    return not isinstance(act, _WITH_AMOUNT) or _amount(act) is not None
+
+
+_WITH_AMOUNT = (Layer, Drain)
 
 
 def _has_bare_unit(message: Message) -> bool:

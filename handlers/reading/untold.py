@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 
+from handlers.reading import awaited, brews, jests, kept, mouths, otherwise, outlook, underway
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.awaited import is_awaited
 from handlers.reading.brews import is_brew
@@ -30,13 +31,18 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_awaited, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
+_CUES = frozenset[str]().union(
+    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, mouths.CUES, otherwise.CUES, outlook.CUES,
+    underway.CUES,
+)  # fmt: skip
+"""Words without one of which it is none of that."""
 
 
 def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts without the records that the message as a whole does not tell."""
-    left = {_kind(act) for act in acts}
-    if len(message.norms) > _WORDS:
+    if not acts or len(message.norms) > _WORDS or not message.has(_CUES):
         return list(acts)
+    left = {_kind(act) for act in acts}
     for is_such, kinds in _TAKEN_BACK:
         if not left.isdisjoint(kinds) and is_such(message):
             left = left - kinds
