@@ -174,7 +174,7 @@ def _supplied(
 BESIDE_ANOTHER, IN_ONE_BREATH = 0.5, 0.7
 """Likelihoods from which an act that no rule found is believed beside another act: where there is
 a second sentence, and where there is but one."""
-PLAINLY_TOLD = 0.8
+PLAINLY_TOLD = 0.7
 """Likelihood from which a record that no rule found is written down without asking."""
 
 
