@@ -43,7 +43,10 @@ class Amount(NamedTuple):
 _BETWEEN = words_in(
     "good big small large little wee heaped heaping level full scant more whole extra rounded "
     "massive decent generous huge tiny wholesome overflowing packed size sized of fat solid hefty "
-    "tidy nice round further extra"
+    "tidy nice round further extra takeout takeaway deli imperial metric us american english "
+    "british proper standard measuring kitchen cooking regular normal generous heavy light modest "
+    "mere bare measly paltry lousy sad sorry pathetic miserable stingy meagre meager respectable "
+    "honest handsome healthy lovely glorious bloody flipping damn whopping cracking straight"
 )
 _ABOUT = words_in(
     "about abt bout around round roughly approx approximately like maybe ~ nearly almost "
