@@ -28,8 +28,8 @@ from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_inside
 from handlers.reading.groups import Group, groups_of
-from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.leaning import with_figure
+from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
 from handlers.reading.observations import observe_from
