@@ -110,6 +110,10 @@ def _refs(message: Message) -> list[BinRef]:
 
 
 def _parts(message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]) -> list[_Part]:
+    bracketed = {a.start - 1: a for a in masses if message.norms[a.start - 1 : a.start] == ["("]}
+    own = [bracketed.get(ref.end) for ref in refs]
+    if all(own):  # "7 lb, shared by the shed (five) and the hall (two)"
+        return [_Part(ref, amount) for ref, amount in zip(refs, own, strict=True)]
     behind = bool(masses) and refs[0].end <= masses[0].start
     parts = _parts_behind(message, refs, masses) if behind else _parts_before(message, refs, masses)
     return parts if len(parts) == len(refs) else _parts_in_order(message, refs, masses)

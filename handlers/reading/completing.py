@@ -28,6 +28,7 @@ from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import bare_mass, bare_volume, drawn_from
 from handlers.reading.groups import Group, whole_of
+from handlers.reading.lastword import settled_at_last
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.makeups import Makeup
 from handlers.reading.message import Message
@@ -53,6 +54,8 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = _without_false_drains(acts, message)
     acts = described(measured_elsewhere(_without_echoes(acts), message), message)
     acts = _on_one_day(acts, message)
+    if sum(isinstance(act, Layer | Drain) for act in acts) == 1:
+        acts = [settled_at_last(act, message) for act in acts]
     if not message.context.in_room:
         return acts
     return [_on_several(_struck_in(act, message), message) for act in acts]

@@ -2,15 +2,19 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
-from handlers.reading.acts import Act, Drain
+from handlers.reading.acts import Act, Drain, Layer
+from handlers.reading.amounts import Amount
 from handlers.reading.buried import bury_from
 from handlers.reading.figures import bare_volume_in
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn, litres
 from handlers.reading.message import Message
+from handlers.reading.names import BinRef
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.scraps import layer_from
+from handlers.reading.vocabulary import words_in
 
 _RULE = "and another bin"
 _Reader = Callable[[Sequence[Group], int, str], Act]
@@ -23,6 +27,8 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
 
     "Pantry: 2 lb rice. Grace: 3 lb lettuce gone slimy.", "hall 2 pt, cross nil, Bridie 1 pt".
     """
+    if in_order := _in_order(acts, message):
+        return in_order
     groups = groups_of(message)
     out = [_measured(act, groups) for act in acts]
     for kind, reader in _READERS.items():
@@ -35,6 +41,38 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
                 out.append(reader(groups, k, _RULE))
                 named.add(names[0])
     return out
+
+
+def _in_order(acts: Sequence[Act], message: Message) -> list[Act]:
+    """ "Drained shed and hall, 300 and 550 ml": as many amounts in a row as there are bins in one."""
+    kinds = {type(act) for act in acts if isinstance(act, Layer | Drain)}
+    refs = [r for r in sorted(message.bins) if r.name is not None]
+    amounts = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    if len(kinds) != 1 or len(refs) < 2 or len(refs) != len(amounts):
+        return []
+    if not (_in_a_row(message, refs) and _in_a_row(message, amounts)):
+        return []
+    first = next(act for act in acts if isinstance(act, Layer | Drain))
+    parts = [_of_bin(first, ref.name, a) for ref, a in zip(refs, amounts, strict=True)]
+    return [*parts, *(act for act in acts if type(act) not in kinds)]
+
+
+def _in_a_row(message: Message, spans: Sequence[BinRef] | Sequence[Amount]) -> bool:
+    return all(
+        a.end < b.start and _JOINTS.issuperset(message.norms[a.end : b.start])
+        for a, b in pairwise(spans)
+    )
+
+
+_JOINTS = words_in("and & n , + the then")
+
+
+def _of_bin(first: Layer | Drain, name: str | None, amount: Amount) -> Act:
+    mass = amount.value if amount.quantity == "mass" else None
+    volume = None if mass is not None else amount.value
+    if isinstance(first, Layer):
+        return replace(first, bin=name, mass_kg=mass, volume_l=volume)
+    return replace(first, bin=name, volume_l=litres([amount]))
 
 
 def _measured(act: Act, groups: Sequence[Group]) -> Act:
@@ -52,6 +90,9 @@ def _measured(act: Act, groups: Sequence[Group]) -> Act:
 
 def _tells(kind: str, group: Group) -> bool:
     verb = group.verb
+    beside = any(a.start == b.end for a in group.measured() for b in group.bins)
+    if kind == "drain" and beside and group.sense in _TOLD:  # "gulley 250 ml. Both smell fine"
+        return bool(drawn(group)) and not group.solids()
     if group.sense not in _TOLD or (verb is not None and kind not in verb.verb.classes):
         return False
     if kind == "bury":

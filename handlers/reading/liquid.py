@@ -78,7 +78,7 @@ def drawn(group: Group) -> list[Amount]:
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
     norms = group.message.norms
-    out = [a for a in out if not a.start or norms[a.start - 1] != "into"] or out
+    out = [a for a in out if not a.start or norms[a.start - 1] not in ("into", "in")] or out
     out = result_of(norms, without_restated(norms, out))
     exact = _said_twice([a for a in out if not a.vessel])
     out = [a for a in out if a.vessel or a in exact]

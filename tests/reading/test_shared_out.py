@@ -44,6 +44,17 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("bin 3: 1.1 + 0.6 kg of crusts", 1.7),
         ("roughly half spuds half mince, a kilo, into bin 3", 1.0),
         ("added 2 x 2 kg bags of peelings to bin 3", 4.0),
+        ("scraped the lamb, two kilos, into bin 3 and the naan another one in the same bin", 3.0),
+        ("two kilos of cabbage and one of corned beef into bin 3", 3.0),
+        ("plantain skin 1.6 for bin 3, plus 300 g of orange peel", 1.9),
+        ("carrot tops 3 kg, apple cores 2, into bin 3", 5.0),
+        ("bread two kilos, bones one, into bin 3", 3.0),
+        ("400 g of rice + 300 g of that stew = bin 3", 0.7),
+        ("1 kg no 2 kg of rind into bin 3", 2.0),
+        ("a bucket of rice into bin 3. I'd say 6 kg", 6.0),
+        ("half a tub of husks went into bin 3, about 2 kg I reckon", 2.0),
+        ("2 kg of bread into bin 3 or thereabouts. OK, call it 2.5 kg", 2.5),
+        ("bread 2 kg, rice 2 kg I think, into bin 3", 4.0),
     ],
 )
 def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
@@ -55,6 +66,10 @@ def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
     [
         ("12 kg of sprouts: 8 kg of that to the shed, the other 4 to bin 3",
          [("shed", 8), ("bin 3", 4)]),
+        ("seven kilos of rind, shared between the shed (five) and bin 3 (two)",
+         [("shed", 5), ("bin 3", 2)]),
+        ("the shed and bin 3 got 2 and 3 kg of peel", [("shed", 2), ("bin 3", 3)]),
+        ("shed 1.5 kg. bin 3 nil. big blue 3", [("shed", 1.5), ("big blue", 3)]),
         ("coffee grounds 3.5 kg, 2 kg into bin 3 and the rest into big blue",
          [("bin 3", 2), ("big blue", 1.5)]),
         ("added 3 kg of peelings, half into bin 3, half into big blue",
