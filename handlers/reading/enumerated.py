@@ -44,7 +44,7 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
 
 
 def _in_order(acts: Sequence[Act], message: Message) -> list[Act]:
-    """ "Drained shed and hall, 300 and 550 ml": as many amounts in a row as there are bins in one."""
+    """ "Drained shed and hall, 300 and 550 ml": an amount in a row for each bin in one."""
     kinds = {type(act) for act in acts if isinstance(act, Layer | Drain)}
     refs = [r for r in sorted(message.bins) if r.name is not None]
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume")]

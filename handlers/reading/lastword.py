@@ -1,4 +1,4 @@
-"""An amount settled in a clause of its own behind a first guess: "Call it a quart", "OK, 600 ml"."""
+"""An amount settled in a clause of its own behind a guess: "Call it a quart", "OK, 600 ml"."""
 
 from collections.abc import Sequence
 from dataclasses import replace

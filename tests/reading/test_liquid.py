@@ -37,7 +37,7 @@ def test_an_ounce_of_liquid_is_one_of_volume() -> None:
     [
         ("Shed and bin 3 drained. 200 and 350 ml", [("shed", 0.2), ("bin 3", 0.35)]),
         ("shed 400 ml + bin 3 300 ml. Both smell fine", [("shed", 0.4), ("bin 3", 0.3)]),
-        ("two-three cups of juice off the shed. OK 600 ml", [("shed", 0.6)]),
+        ("two-three cups from the shed, watered the figs. OK 600 ml", [("shed", 0.6)]),
         ("caught 300 ml in a cup from the shed", [("shed", 0.3)]),
     ],
 )
