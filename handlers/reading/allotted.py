@@ -84,12 +84,17 @@ def halved(layer: Layer, message: Message) -> Layer:
 def _is_share(message: Message, i: int) -> bool:
     """Whether a half is a share of what went in: "half rice", "cabbage half", "half half"."""
     norms = message.norms
-    if "half" in (*norms[max(0, i - 1) : i], *norms[i + 1 : i + 2]):
+    behind, before = norms[i + 1 : i + 3], norms[max(0, i - 2) : i]
+    if "half" in (*before[-1:], *behind[:1]):
         return True
+    joined = behind[:1] + before[-1:]  # "half and half", "half n half"
+    if "half" in (*behind[1:], *before[:1]) and not _AND.isdisjoint(joined):
+        return not any(0 < ref.start - i <= _NEAR for ref in _refs(message))
     ends = i + 1 == len(norms) or norms[i + 1] in _STOPS
     return any(item.start == i + 1 or (ends and item.end == i) for item in message.items)
 
 
+_AND = words_in("and n & an")
 _STOPS = frozenset({",", ".", ";", "\n", ")"})
 _MEASURED = ("mass", "volume")
 _NOUGHT = words_in("nil nothing nowt zero none 0 zilch nada")

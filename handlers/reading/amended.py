@@ -143,6 +143,8 @@ def _more_like(message: Message) -> list[Amount]:
         return []
     for i in range(said[0].end, len(message.words)):
         number = read_number(message.words, i)
+        if number is not None and message.norms[i - 1] in ("than", "not"):
+            return []  # "900 g rather than seven"
         if number is not None and not number.word and message.has(_RATHER, said[0].end, i):
             first = read_number(message.words, said[0].start)
             if first is not None and first.value:

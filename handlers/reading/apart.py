@@ -53,6 +53,8 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
         return rest
     whole = whole_of(message)
     amounts = [] if whole is None else sorted(scrap_amounts(whole))
+    if whole is not None and not amounts and len(days) > 1:  # "Monday + Friday, 2 lb each time"
+        amounts = [a for a in whole.measured() if a.quantity == "mass"]
     if len(amounts) == 1:
         if dated := _together(message, days, amounts[0]):
             return [replace(layer, on=day) for day in dated]
@@ -112,7 +114,7 @@ def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> l
     row before an amount of each."""
     before = [m for m in marks if m.end <= amount.start]
     behind = message.norms[amount.end : amount.end + 2]
-    each = behind[:1] in (["each"], ["apiece"]) or behind in (["a", "day"], ["every", "day"])
+    each = behind[:1] in (["each"], ["apiece"], ["both"]) or behind in _EACH_DAY
     last = before[-1].end if before else amount.start
     each = each or message.norms[last : last + 1] in (["each"], ["both"])  # "each put a kilo"
     if not each or len(before) < 2:
@@ -121,6 +123,7 @@ def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> l
     return [m.value for m in before] if joined else []
 
 
+_EACH_DAY = (["a", "day"], ["every", "day"], ["every", "time"], ["a", "time"], ["per", "day"])
 _JOINTS = words_in("and & n , +")
 
 
