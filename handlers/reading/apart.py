@@ -51,10 +51,7 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
         return []
     if rest := _rest_of(layer, message, days):
         return rest
-    whole = whole_of(message)
-    amounts = [] if whole is None else sorted(scrap_amounts(whole))
-    if whole is not None and not amounts and len(days) > 1:  # "Monday + Friday, 2 lb each time"
-        amounts = [a for a in whole.measured() if a.quantity == "mass"]
+    amounts = _amounts(message, rates=len(days) > 1)
     if len(amounts) == 1:
         if dated := _together(message, days, amounts[0]):
             return [replace(layer, on=day) for day in dated]
@@ -70,6 +67,16 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     if names:
         parts = [replace(part, member=name) for part, name in zip(parts, names, strict=True)]
     return parts
+
+
+def _amounts(message: Message, *, rates: bool) -> list[Amount]:
+    """The amounts of scraps; with `rates` those of each time, where there is no other ("Monday +
+    Friday, 2 lb each time")."""
+    whole = whole_of(message)
+    if whole is None:
+        return []
+    told = sorted(scrap_amounts(whole))
+    return told or [a for a in whole.measured() if rates and a.quantity == "mass"]
 
 
 def _rest_of(layer: Layer, message: Message, days: Sequence[_Mark[date]]) -> list[Layer]:

@@ -361,14 +361,20 @@ def _measured(layer: Layer, message: Message) -> Layer:
     elif layer.mass_kg is None and layer.volume_l is None and volume is not None:
         layer = replace(layer, volume_l=volume)
     elif layer.mass_kg is not None and mass is not None and mass > layer.mass_kg * 1.05:
-        if not _lists_things(whole):
+        if not _lists_things(whole, "mass"):
             return layer
         layer = replace(layer, mass_kg=mass)
+    elif _is_more(layer.volume_l, volume) and _lists_things(whole, "volume"):
+        layer = replace(layer, volume_l=volume)
     else:
         made = None if layer.materials != {"mixed": 1.0} else made
     if made is None or made.shares is layer.materials:
         return layer
     return replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _is_more(told: float | None, whole: float | None) -> bool:
+    return told is not None and whole is not None and whole > told * 1.05
 
 
 def _weighed(layer: Layer, message: Message) -> Layer:
@@ -425,13 +431,15 @@ def _sense_at(message: Message, i: int) -> str:
     return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
 
 
-def _lists_things(whole: Group) -> bool:
-    """Whether each mass stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
+def _lists_things(whole: Group, quantity: str) -> bool:
+    """Whether each amount stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
+    if not _MADE.isdisjoint(whole.norms):
+        return False  # "I made a pie of 2 lb of apples. The peels, 6 oz, are in the shed"
     if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
         return False
     ends = {i.end for i in whole.items}
     starts = {i.start for i in whole.items}
-    masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
+    masses = [a for a in scrap_amounts(whole) if a.quantity == quantity]
     near = [
         _in_list(whole.message.norms, a)
         or any(a.start - 2 <= e <= a.start for e in ends)
@@ -439,6 +447,9 @@ def _lists_things(whole: Group) -> bool:
         for a in masses
     ]
     return len(masses) > 1 and all(near)
+
+
+_MADE = words_in("made baked cooked bought brewed juiced bottled")
 
 
 def _drained(message: Message) -> float | None:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from handlers.reading.acts import Act, Drain, Layer
+from handlers.reading.acts import Act, Drain, Layer, Seal
 from handlers.reading.amounts import Amount
 from handlers.reading.buried import bury_from
 from handlers.reading.figures import bare_volume_in
@@ -14,11 +14,17 @@ from handlers.reading.message import Message
 from handlers.reading.names import BinRef
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.scraps import layer_from
+from handlers.reading.sealed import seal_from
 from handlers.reading.vocabulary import words_in
 
 _RULE = "and another bin"
 _Reader = Callable[[Sequence[Group], int, str], Act]
-_READERS: dict[str, _Reader] = {"layer": layer_from, "drain": drain_from, "bury": bury_from}
+_READERS: dict[str, _Reader] = {
+    "layer": layer_from,
+    "drain": drain_from,
+    "bury": bury_from,
+    "seal": seal_from,
+}
 _TOLD = frozenset({"none", "did", "habit", "order"})
 
 
@@ -38,7 +44,8 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
         for k, group in enumerate(groups):
             names = group.names()
             if len(names) == 1 and names[0] not in named and _tells(kind, group):
-                out.append(reader(groups, k, _RULE))
+                further = reader(groups, k, _RULE)
+                out.append(_dated(further, acts, group) if isinstance(further, Seal) else further)
                 named.add(names[0])
     return out
 
@@ -88,6 +95,26 @@ def _measured(act: Act, groups: Sequence[Group]) -> Act:
     return act
 
 
+def _dated(seal: Seal, acts: Sequence[Act], group: Group) -> Seal:
+    """ "Also, but on Thursday": on its own day, or on that of the bin told before it."""
+    at = group.bins[0].end
+    own = [d.past for d in group.message.days if at < d.start <= at + _BESIDE and not d.aside]
+    before = [act.on for act in acts if isinstance(act, Seal)]
+    return replace(seal, on=own[0] if own else before[-1])
+
+
+_BESIDE = 5
+
+
+def _likewise(group: Group) -> bool:
+    ref = group.bins[0]
+    behind = group.message.norms[ref.end : ref.end + 2]
+    return behind[:1] in (["also"], ["too"], ["likewise"], ["ditto"], ["same"]) or behind == [
+        "as",
+        "well",
+    ]
+
+
 def _tells(kind: str, group: Group) -> bool:
     verb = group.verb
     beside = any(a.start == b.end for a in group.measured() for b in group.bins)
@@ -97,6 +124,8 @@ def _tells(kind: str, group: Group) -> bool:
         return False
     if kind == "bury":
         return verb is not None
+    if kind == "seal":  # "Hall is shut today. Number 4 also, but on Thursday"
+        return verb is None and group.sense == "none" and _likewise(group)
     if kind == "drain":
         return bool(drawn(group)) and not group.solids()
     return bool(group.solids()) and bool(scrap_amounts(group))

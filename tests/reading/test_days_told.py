@@ -79,6 +79,7 @@ def test_what_went_in_on_two_days_is_two_layers(text: str) -> None:
     [
         ("Mon + Tue, 2 kg each time, crusts, bin 3", [("bin 3", 15), ("bin 3", 16)]),
         ("Sealed are now shed (Monday) and bin 3 (today)", [("shed", 15), ("bin 3", 17)]),
+        ("Shed is shut today. Bin 3 also, but on Monday", [("shed", 17), ("bin 3", 15)]),
         ("Monday I did 500 g in bin 3 and Tuesday another 700ish", [("bin 3", 15), ("bin 3", 16)]),
     ],
 )

@@ -55,6 +55,7 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("half a tub of husks went into bin 3, about 2 kg I reckon", 2.0),
         ("2 kg of bread into bin 3 or thereabouts. OK, call it 2.5 kg", 2.5),
         ("bread 2 kg, rice 2 kg I think, into bin 3", 4.0),
+        ("I made a pie of 2 kg of apples. The peels, 300 g, are in bin 3", 0.3),
         ("350 of paneer and 220 spinach into bin 3", 0.57),
         ("1.4 papaya + 0.6 gourd, that's 2, bin 3", 2.0),
         ("soup went off. 2 kg of it tipped in bin 3", 2.0),
