@@ -11,7 +11,6 @@ from handlers.reading.figures import bare_volume_in
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.liquid import drain_from, drawn, litres
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
@@ -57,17 +56,18 @@ def _in_order(acts: Sequence[Act], message: Message) -> list[Act]:
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume")]
     if len(kinds) != 1 or len(refs) < 2 or len(refs) != len(amounts):
         return []
-    if not (_in_a_row(message, refs) and _in_a_row(message, amounts)):
+    rows = [(ref.start, ref.end) for ref in refs], [(a.start, a.end) for a in amounts]
+    if not all(_in_a_row(message, row) for row in rows):
         return []
     first = next(act for act in acts if isinstance(act, Layer | Drain))
     parts = [_of_bin(first, ref.name, a) for ref, a in zip(refs, amounts, strict=True)]
     return [*parts, *(act for act in acts if type(act) not in kinds)]
 
 
-def _in_a_row(message: Message, spans: Sequence[BinRef] | Sequence[Amount]) -> bool:
+def _in_a_row(message: Message, spans: Sequence[tuple[int, int]]) -> bool:
     return all(
-        a.end < b.start and _JOINTS.issuperset(message.norms[a.end : b.start])
-        for a, b in pairwise(spans)
+        end < start and _JOINTS.issuperset(message.norms[end:start])
+        for (_, end), (start, _) in pairwise(spans)
     )
 
 

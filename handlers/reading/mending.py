@@ -14,7 +14,8 @@ def mended(norms: list[str], context: Context) -> list[str]:
     any slip where a bin's name is expected."""
     if norms and (norms[0][:1].isdigit() or not _DEEDS.isdisjoint(norms)):
         names = tuple([name.removeprefix("the ") for name in context.bins])
-        _mend_in_notes(norms, tuple([name for name in names if len(name) > _SHORT]))
+        words = [name for name in names if len(name) > _SHORT and " " not in name]
+        _mend_in_notes(norms, tuple(words))
     single, by_initial = _single(context.bins)
     if not single:
         return norms

@@ -48,8 +48,8 @@ def scrap_amounts(group: Group) -> list[Amount]:
     return without_tare(group, without_total(group, out))
 
 
-_SUPPOSED = words_in("supposed")
-"""Before an amount that was only meant to be."""
+_SUPPOSED = words_in("supposed why")
+"""Before an amount that was only meant to be, or is only wondered at."""
 
 
 def _is_eaten(group: Group, amount: Amount) -> bool:
