@@ -84,12 +84,17 @@ def halved(layer: Layer, message: Message) -> Layer:
 def _is_share(message: Message, i: int) -> bool:
     """Whether a half is a share of what went in: "half rice", "cabbage half", "half half"."""
     norms = message.norms
-    if "half" in (*norms[max(0, i - 1) : i], *norms[i + 1 : i + 2]):
+    behind, before = norms[i + 1 : i + 3], norms[max(0, i - 2) : i]
+    if "half" in (*before[-1:], *behind[:1]):
         return True
+    joined = behind[:1] + before[-1:]  # "half and half", "half n half"
+    if "half" in (*behind[1:], *before[:1]) and not _AND.isdisjoint(joined):
+        return not any(0 < ref.start - i <= _NEAR for ref in _refs(message))
     ends = i + 1 == len(norms) or norms[i + 1] in _STOPS
     return any(item.start == i + 1 or (ends and item.end == i) for item in message.items)
 
 
+_AND = words_in("and n & an")
 _STOPS = frozenset({",", ".", ";", "\n", ")"})
 _MEASURED = ("mass", "volume")
 _NOUGHT = words_in("nil nothing nowt zero none 0 zilch nada")
@@ -110,6 +115,10 @@ def _refs(message: Message) -> list[BinRef]:
 
 
 def _parts(message: Message, refs: Sequence[BinRef], masses: Sequence[Amount]) -> list[_Part]:
+    bracketed = {a.start - 1: a for a in masses if message.norms[a.start - 1 : a.start] == ["("]}
+    own = [bracketed.get(ref.end) for ref in refs]
+    if all(own):  # "7 lb, shared by the shed (five) and the hall (two)"
+        return [_Part(ref, amount) for ref, amount in zip(refs, own, strict=True)]
     behind = bool(masses) and refs[0].end <= masses[0].start
     parts = _parts_behind(message, refs, masses) if behind else _parts_before(message, refs, masses)
     return parts if len(parts) == len(refs) else _parts_in_order(message, refs, masses)

@@ -69,7 +69,10 @@ def _stands_against(message: Message, amount: Amount) -> bool:
 def _is_another(message: Message, amount: Amount) -> bool:
     """ "Then another 200 g", "and the cafe had 300 g too": what was put in besides."""
     norms = message.norms
-    if not _BESIDES.isdisjoint(norms[max(0, amount.start - 3) : amount.end]):
+    lead = norms[max(0, amount.start - 3) : amount.end]
+    if "like" in lead and "more" in lead:
+        return False  # "it's more like 600"
+    if not _BESIDES.isdisjoint(lead):
         return True
     clause = next((c for c in message.clauses if c.start <= amount.start < c.end), None)
     if clause is None or clause.verb is None or clause.start == message.clauses[0].start:
@@ -143,6 +146,8 @@ def _more_like(message: Message) -> list[Amount]:
         return []
     for i in range(said[0].end, len(message.words)):
         number = read_number(message.words, i)
+        if number is not None and message.norms[i - 1] in ("than", "not"):
+            return []  # "900 g rather than seven"
         if number is not None and not number.word and message.has(_RATHER, said[0].end, i):
             first = read_number(message.words, said[0].start)
             if first is not None and first.value:

@@ -43,7 +43,10 @@ class Amount(NamedTuple):
 _BETWEEN = words_in(
     "good big small large little wee heaped heaping level full scant more whole extra rounded "
     "massive decent generous huge tiny wholesome overflowing packed size sized of fat solid hefty "
-    "tidy nice round further extra"
+    "tidy nice round further extra takeout takeaway deli imperial metric us american english "
+    "british proper standard measuring kitchen cooking regular normal generous heavy light modest "
+    "mere bare measly paltry lousy sad sorry pathetic miserable stingy meagre meager respectable "
+    "honest handsome healthy lovely glorious bloody flipping damn whopping cracking straight"
 )
 _ABOUT = words_in(
     "about abt bout around round roughly approx approximately like maybe ~ nearly almost "
@@ -278,15 +281,20 @@ class _Reader:
         words, start = self.words, number.start
         if self.last is None or number.word or number.fraction or start == 0:
             return None
-        if words[start].kind != "number" and number.value < _LEAST_SPELLED:
+        spelled = words[start].kind != "number" and number.value < _LEAST_SPELLED
+        if spelled and words[start - 1].norm != "another":
             return None
-        after = words[number.end].norm if number.end < len(words) else "."
+        end = self.after_hedge(number.end)
+        after = words[end].norm if end < len(words) else "."
         if words[start - 1].norm not in ("another", "plus", "+") or after not in ENDINGS:
             return None
+        if spelled and after == "to":
+            return None  # "2 kg, and another two to come"
         grams = self.last.factor == 1 and number.value >= LEAST_GRAMS  # "3 kilos, another 300"
+        vague = end > number.end
         value = number.value * (_SMALL if grams else self.last.factor)
         liquid = None if self.last.liquid is None else number.value * self.last.liquid
-        return Amount(start, number.end, self.last.quantity, value, liquid_l=liquid)
+        return Amount(start, end, self.last.quantity, value, vague, liquid_l=liquid)
 
     def nested(self, number: Number) -> Amount | None:
         """ "a third of a 10L bucket", "two 5 gallon pails", "half the bucket"."""
@@ -369,7 +377,11 @@ class _Reader:
             return before.norm in _BEFORE_ONE or before.norm in _OWNED  # "my pound of squash"
         if before is not None and before.norm in _OWNED:
             return norm == "cupful"
-        return (before is None or before.kind == "sign") and after in (
+        if before is not None and before.kind != "sign":
+            return False
+        if after in AND_HALF and self.words[at + 2 : at + 3]:  # "quart and a cup"
+            return self.words[at + 2].norm == "a" and self.unit(Number(at, at + 3, 1.0)) is not None
+        return after in (
             "in",
             "of",
             "o",

@@ -52,8 +52,7 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
         return []
     if rest := _rest_of(layer, message, days):
         return rest
-    whole = whole_of(message)
-    amounts = [] if whole is None else sorted(scrap_amounts(whole))
+    amounts = _amounts(message, rates=len(days) > 1)
     if len(amounts) == 1:
         if dated := _together(message, days, amounts[0]):
             return [replace(layer, on=day) for day in dated]
@@ -69,6 +68,16 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     if names:
         parts = [replace(part, member=name) for part, name in zip(parts, names, strict=True)]
     return parts
+
+
+def _amounts(message: Message, *, rates: bool) -> list[Amount]:
+    """The amounts of scraps; with `rates` those of each time, where there is no other ("Monday +
+    Friday, 2 lb each time")."""
+    whole = whole_of(message)
+    if whole is None:
+        return []
+    told = sorted(scrap_amounts(whole))
+    return told or [a for a in whole.measured() if rates and a.quantity == "mass"]
 
 
 def _rest_of(layer: Layer, message: Message, days: Sequence[_Mark[date]]) -> list[Layer]:
@@ -113,7 +122,7 @@ def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> l
     row before an amount of each."""
     before = [m for m in marks if m.end <= amount.start]
     behind = message.norms[amount.end : amount.end + 2]
-    each = behind[:1] in (["each"], ["apiece"]) or behind in (["a", "day"], ["every", "day"])
+    each = behind[:1] in (["each"], ["apiece"], ["both"]) or behind in _EACH_DAY
     last = before[-1].end if before else amount.start
     each = each or message.norms[last : last + 1] in (["each"], ["both"])  # "each put a kilo"
     if not each or len(before) < 2:
@@ -122,6 +131,7 @@ def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> l
     return [m.value for m in before] if joined else []
 
 
+_EACH_DAY = (["a", "day"], ["every", "day"], ["every", "time"], ["a", "time"], ["per", "day"])
 _JOINTS = words_in("and & n , +")
 
 

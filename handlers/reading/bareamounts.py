@@ -88,12 +88,17 @@ def with_bare_amounts(
         counts = place.before in _NO_MEASURE and not (named or _is_weighed(words, i))
         if counts or place.after in _CLOCK:
             continue
+        amount = _told_of_bin(words, place, known, taken)
+        if amount is not None:
+            more.append(amount)
+            continue
         amount = _led_by_unit(words, place, table, held) or _of_unit_apart(words, place, apart)
         if amount is None:
             earlier = [a for a in known if a.end <= i]
             amount = _of_a_day(place, earlier) or _for_bin(words, place, earlier, taken)
+            amount = amount or _in_list(words, place, earlier)
             if amount is None and words[i].kind == "word" and value < _LEAST_SPELLED:
-                amount = _spelled(place, earlier)
+                amount = _spelled(words, place, earlier)
             elif amount is None:
                 amount = _shared(words, place, earlier) or _shared_ahead(words, place, known, taken)
         if amount is not None:
@@ -179,7 +184,10 @@ def _shared(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> A
         return None
     last = near[-1]
     tare = place.before in ("less", "minus") and place.after in ("for", "of", "tare")
-    called = place.before == "it" and _norm(words, place.i - 2) == "call"
+    called = place.before == "it" and _norm(words, place.i - 2) in ("call", "make")
+    alone = place.before == "say" and _norm(words, place.i - 2) in _STOPS and place.ends
+    alike = 0.4 <= place.value * last.factor / (last.value or 1.0) <= 2.5
+    called = called or (alone and alike)  # "2 lb, maybe 4. Say 3"
     if tare or called or _guesses_again(words, place, last):
         return _amount(place, last.quantity, last.factor)
     if place.after == "of" and place.beyond in _WHOLE:
@@ -215,12 +223,53 @@ def _of_a_day(place: _Place, before: Sequence[Amount]) -> Amount | None:
 _DAY_STARTS = WEEKDAYS.keys() | words_in("today yesterday this last on tonight")
 
 
-def _spelled(place: _Place, before: Sequence[Amount]) -> Amount | None:
+def _told_of_bin(
+    words: Sequence[Word], place: _Place, known: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """ "7 lb, shared by the shed (five) and the hall (two)", "shed 1.5 lb. hall 3"."""
+    before = [a for a in known if a.end <= place.i and a.factor >= _LARGE]
+    if not before:
+        return None
+    last = before[-1]
+    if place.before == "(" and place.after == ")" and place.i - 2 in taken:
+        part = _amount(place, last.quantity, last.factor)
+        return part if part.value <= before[0].value else None
+    row = place.i - 1 in taken and last.start - 1 in taken and place.i - last.end <= _NEAR
+    ends = place.after in _STOPS and words[place.i].kind == "number"
+    alike = 0.1 <= place.value * last.factor / (last.value or 1.0) <= 10
+    return _amount(place, last.quantity, last.factor) if row and ends and alike else None
+
+
+_STOPS = frozenset({"", ".", ",", ";", "\n", "!", "and", "&", "+"})
+
+
+def _in_list(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> Amount | None:
+    """ "Husks 5 lb, melon rinds 9", "peels eight pound, crusts two": each thing with its number."""
+    if not before or place.after not in _STOPS or before[-1].factor < _LARGE:
+        return None
+    last = before[-1]
+    between = [w.norm for w in words[last.end : place.i]]
+    thing = between[1:]
+    if between[:1] == [] or between[0] not in _LISTED or not 1 <= len(thing) <= _THING_WORDS:
+        return None
+    led = last.start > 0 and words[last.start - 1].norm.isalpha()
+    things = led and all(w.isalpha() for w in thing) and place.value * last.factor <= _MOST_LISTED
+    foods = things and any(mark.tag == "food" for mark in vocabulary().find(thing))
+    return _amount(place, last.quantity, last.factor) if foods else None
+
+
+_THING_WORDS = 4
+_MOST_LISTED = 20
+"""kg or litres of one thing in a list, at most."""
+
+
+def _spelled(words: Sequence[Word], place: _Place, before: Sequence[Amount]) -> Amount | None:
     """ "Two kilos of bones and one of rice"."""
     near = [a for a in before if place.i - a.end <= _NEAR and a.factor >= _LARGE]
     if not near or place.before not in _LISTED or place.after != "of":
         return None
-    things = any(mark.tag == "food" for mark in vocabulary().find([place.beyond]))
+    beyond = [word.norm for word in words[place.end + 1 : place.end + 4]]  # "of corned beef"
+    things = any(mark.tag == "food" and not mark.start for mark in vocabulary().find(beyond))
     return _amount(place, near[-1].quantity, near[-1].factor) if things else None
 
 
@@ -294,15 +343,21 @@ def _shared_ahead(
     in_named = place.i - 1 in taken
     if in_named and place.end in taken and behind.factor == _SMALL and place.value >= _LEAST_GRAMS:
         return _amount(place, behind.quantity, behind.factor)  # "gate 600 shed 450 g"
+    bin_behind = place.after in _TO_BIN and place.end + 1 in taken
+    if bin_behind and behind.quantity == "mass" and _is_decimal(words[place.i]):
+        kilos = behind.factor in (1, _SMALL)
+        return _amount(place, "mass", 1.0 if kilos else behind.factor)  # "peel 1.8 in shed, 400 g"
     if place.after not in (",", ";", "and", "&", "n", "+"):
         return None
+    alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
+    if place.after in ("and", "&", "n") and behind.start == place.end + 1 and alike:
+        return _amount(place, behind.quantity, behind.factor)  # "300 and 150 ml"
     if in_named and behind.factor == 1 and 100 <= place.value < 1000:
         return _amount(place, behind.quantity, _SMALL)  # "cobber 600, nan 900, den a kilo"
     if place.after == "+" and behind.start == place.end + 1:
         return _amount(place, behind.quantity, behind.factor)  # "150 + 200 ml"
     if behind.factor == _SMALL and _is_listed(words, place, behind):
         return _amount(place, behind.quantity, behind.factor)  # "Tom 800, Priya 650, me 900 g"
-    alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
     things = place.before in vocabulary() and place.beyond.isalpha()
     return _amount(place, behind.quantity, behind.factor) if alike and things else None
 

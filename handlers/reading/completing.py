@@ -27,6 +27,7 @@ from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import bare_mass, bare_volume, drawn_from
 from handlers.reading.groups import Group, whole_of
+from handlers.reading.lastword import settled_at_last
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.makeups import Makeup
 from handlers.reading.message import Message
@@ -35,7 +36,7 @@ from handlers.reading.ofwhat import is_level, of_what
 from handlers.reading.quantities import amount_sum, makeup_of, scrap_amounts
 from handlers.reading.spans import indexes
 from handlers.reading.supplied import SURE
-from handlers.reading.told import deeds
+from handlers.reading.told import deeds, is_now
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
 
@@ -51,7 +52,9 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = _drained_only(unsized(_with_amounts(acts, message)), message)
     acts = _without_false_drains(acts, message)
     acts = described(measured_elsewhere(_without_echoes(acts), message), message)
-    acts = _on_one_day(acts, message)
+    acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
+    if sum(isinstance(act, Layer | Drain) for act in acts) == 1:
+        acts = [settled_at_last(act, message) for act in acts]
     if not message.context.in_room:
         return acts
     return [_on_several(_struck_in(act, message), message) for act in acts]
@@ -80,6 +83,20 @@ def _on_one_day(acts: list[Act], message: Message) -> list[Act]:
         else act
         for act in acts
     ]
+
+
+def _lying_since(act: Act, message: Message) -> Act:
+    """ "The carcass is in the shed since last night": the day on which it went in."""
+    if not isinstance(act, Layer) or act.on != message.today or "since" not in message.norms:
+        return act
+    ends = {b.end for b in message.bins}
+    since = [d for d in message.days if message.norms[d.start - 1 : d.start] == ["since"]]
+    days = [d.past for d in since if d.start - 1 in ends or _lies_there(message, d.start - 2)]
+    return replace(act, on=days[0]) if len(days) == 1 and days[0] <= message.today else act
+
+
+def _lies_there(message: Message, i: int) -> bool:
+    return message.norms[max(0, i - 1) : i + 1] == ["in", "there"]
 
 
 def _drained_only(acts: list[Act], message: Message) -> list[Act]:
@@ -253,7 +270,8 @@ def _for_each(act: Act, message: Message) -> list[Act]:
         lists = [names for names in lists if new.issuperset(names)]
     for names in lists:
         if act.bin in names or (act.bin is None and len(lists) == 1):
-            days = [d.past for d in message.days if not d.aside and d.past <= message.today]
+            told = [d for d in message.days if not d.aside and d.past <= message.today]
+            days = [d.past for d in told if not is_now(message, d)]
             if len(days) == len(names):  # "sealed: gate (Mon), blue (Tue)"
                 return [replace(act, bin=n, on=day) for n, day in zip(names, days, strict=True)]
             return [replace(act, bin=name) for name in names]
@@ -359,14 +377,20 @@ def _measured(layer: Layer, message: Message) -> Layer:
     elif layer.mass_kg is None and layer.volume_l is None and volume is not None:
         layer = replace(layer, volume_l=volume)
     elif layer.mass_kg is not None and mass is not None and mass > layer.mass_kg * 1.05:
-        if not _lists_things(whole):
+        if not _lists_things(whole, "mass"):
             return layer
         layer = replace(layer, mass_kg=mass)
+    elif _is_more(layer.volume_l, volume) and _lists_things(whole, "volume"):
+        layer = replace(layer, volume_l=volume)
     else:
         made = None if layer.materials != {"mixed": 1.0} else made
     if made is None or made.shares is layer.materials:
         return layer
     return replace(layer, materials=made.shares, rich=made.rich)
+
+
+def _is_more(told: float | None, whole: float | None) -> bool:
+    return told is not None and whole is not None and whole > told * 1.05
 
 
 def _weighed(layer: Layer, message: Message) -> Layer:
@@ -423,13 +447,15 @@ def _sense_at(message: Message, i: int) -> str:
     return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
 
 
-def _lists_things(whole: Group) -> bool:
-    """Whether each mass stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
+def _lists_things(whole: Group, quantity: str) -> bool:
+    """Whether each amount stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
+    if not _MADE.isdisjoint(whole.norms):
+        return False  # "I made a pie of 2 lb of apples. The peels, 6 oz, are in the shed"
     if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
         return False
     ends = {i.end for i in whole.items}
     starts = {i.start for i in whole.items}
-    masses = [a for a in scrap_amounts(whole) if a.quantity == "mass"]
+    masses = [a for a in scrap_amounts(whole) if a.quantity == quantity]
     near = [
         _in_list(whole.message.norms, a)
         or any(a.start - 2 <= e <= a.start for e in ends)
@@ -439,14 +465,29 @@ def _lists_things(whole: Group) -> bool:
     return len(masses) > 1 and all(near)
 
 
+_MADE = words_in("made baked cooked bought brewed juiced bottled")
+
+
 def _drained(message: Message) -> float | None:
     whole = whole_of(message)
     told = None if whole is None or whole.solids() else litres(drawn(whole))
     if told is not None:
         return told
     exact = [a for a in message.amounts if a.quantity == "volume" and not a.vessel and not a.size]
-    told_of = len(exact) == 1 and _sense_at(message, exact[0].start) not in _SUPPOSED
+    told_of = len(exact) == 1 and not _is_supposed(message, exact[0].start)
     return exact[0].value if told_of else bare_volume(message)
+
+
+def _is_supposed(message: Message, i: int) -> bool:
+    """Whether what the clause of word i tells did not happen: an order to drain is none such."""
+    clause = next((c for c in message.clauses if c.start <= i < c.end), None)
+    if clause is None or clause.sense not in _SUPPOSED:
+        return False
+    words = message.norms[clause.start : clause.end]
+    return clause.sense == "if" or not _AHEAD.isdisjoint(words)
+
+
+_AHEAD = words_in("will 'll gonna going shall could would should can might may must need to want")
 
 
 def _left(message: Message, acts: Sequence[Act]) -> float | None:

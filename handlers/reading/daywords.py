@@ -23,10 +23,11 @@ _OFFSETS = {
     "the day after tomorrow": 2, "day after tomorrow": 2, "overmorrow": 2,
     "heute": 0, "oggi": 0, "hoje": 0, "ce matin": 0, "ce soir": 0, "esta manana": 0,
     "hier": -1, "hier soir": -1, "gestern abend": -1, "ieri": -1, "ieri sera": -1, "ontem": -1,
-    "kahapon": -1, "wczoraj": -1, "gisteren": -1, "ayer noche": -1,
+    "kahapon": -1, "semalam": -1, "kelmarin": -1, "kemarin": -1, "wczoraj": -1, "gisteren": -1,
+    "ayer noche": -1,
     "avant-hier": -2, "avant - hier": -2, "avant hier": -2, "vorgestern": -2, "anteayer": -2,
     "antes de ayer": -2, "anteontem": -2,
-    "demain": 1, "domani": 1, "amanha": 1, "jutro": 1,
+    "demain": 1, "domani": 1, "amanha": 1, "jutro": 1, "esok": 1, "besok": 1, "kesho": 1,
 }  # fmt: skip
 
 

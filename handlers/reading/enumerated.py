@@ -2,8 +2,10 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
-from handlers.reading.acts import Act, Drain
+from handlers.reading.acts import Act, Drain, Layer, Seal
+from handlers.reading.amounts import Amount
 from handlers.reading.buried import bury_from
 from handlers.reading.figures import bare_volume_in
 from handlers.reading.groups import Group, groups_of
@@ -11,10 +13,17 @@ from handlers.reading.liquid import drain_from, drawn, litres
 from handlers.reading.message import Message
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.scraps import layer_from
+from handlers.reading.sealed import seal_from
+from handlers.reading.vocabulary import words_in
 
 _RULE = "and another bin"
 _Reader = Callable[[Sequence[Group], int, str], Act]
-_READERS: dict[str, _Reader] = {"layer": layer_from, "drain": drain_from, "bury": bury_from}
+_READERS: dict[str, _Reader] = {
+    "layer": layer_from,
+    "drain": drain_from,
+    "bury": bury_from,
+    "seal": seal_from,
+}
 _TOLD = frozenset({"none", "did", "habit", "order"})
 
 
@@ -26,6 +35,8 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
     told = _READERS.keys() & {act.act for act in acts}
     if not told or not message.bins:
         return list(acts)
+    if in_order := _in_order(acts, message):
+        return in_order
     groups = groups_of(message)
     out = [_measured(act, groups) for act in acts]
     for kind, reader in _READERS.items():
@@ -37,9 +48,43 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
         for k, group in enumerate(groups):
             names = group.names()
             if len(names) == 1 and names[0] not in named and _tells(kind, group):
-                out.append(reader(groups, k, _RULE))
+                further = reader(groups, k, _RULE)
+                out.append(_dated(further, acts, group) if isinstance(further, Seal) else further)
                 named.add(names[0])
     return out
+
+
+def _in_order(acts: Sequence[Act], message: Message) -> list[Act]:
+    """ "Drained shed and hall, 300 and 550 ml": an amount in a row for each bin in one."""
+    kinds = {type(act) for act in acts if isinstance(act, Layer | Drain)}
+    refs = [r for r in sorted(message.bins) if r.name is not None]
+    amounts = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    if len(kinds) != 1 or len(refs) < 2 or len(refs) != len(amounts):
+        return []
+    rows = [(ref.start, ref.end) for ref in refs], [(a.start, a.end) for a in amounts]
+    if not all(_in_a_row(message, row) for row in rows):
+        return []
+    first = next(act for act in acts if isinstance(act, Layer | Drain))
+    parts = [_of_bin(first, ref.name, a) for ref, a in zip(refs, amounts, strict=True)]
+    return [*parts, *(act for act in acts if type(act) not in kinds)]
+
+
+def _in_a_row(message: Message, spans: Sequence[tuple[int, int]]) -> bool:
+    return all(
+        end < start and _JOINTS.issuperset(message.norms[end:start])
+        for (_, end), (start, _) in pairwise(spans)
+    )
+
+
+_JOINTS = words_in("and & n , + the then")
+
+
+def _of_bin(first: Layer | Drain, name: str | None, amount: Amount) -> Act:
+    mass = amount.value if amount.quantity == "mass" else None
+    volume = None if mass is not None else amount.value
+    if isinstance(first, Layer):
+        return replace(first, bin=name, mass_kg=mass, volume_l=volume)
+    return replace(first, bin=name, volume_l=litres([amount]))
 
 
 def _measured(act: Act, groups: Sequence[Group]) -> Act:
@@ -55,12 +100,37 @@ def _measured(act: Act, groups: Sequence[Group]) -> Act:
     return act
 
 
+def _dated(seal: Seal, acts: Sequence[Act], group: Group) -> Seal:
+    """ "Also, but on Thursday": on its own day, or on that of the bin told before it."""
+    at = group.bins[0].end
+    own = [d.past for d in group.message.days if at < d.start <= at + _BESIDE and not d.aside]
+    before = [act.on for act in acts if isinstance(act, Seal)]
+    return replace(seal, on=own[0] if own else before[-1])
+
+
+_BESIDE = 5
+
+
+def _likewise(group: Group) -> bool:
+    ref = group.bins[0]
+    behind = group.message.norms[ref.end : ref.end + 2]
+    return behind[:1] in (["also"], ["too"], ["likewise"], ["ditto"], ["same"]) or behind == [
+        "as",
+        "well",
+    ]
+
+
 def _tells(kind: str, group: Group) -> bool:
     verb = group.verb
+    beside = any(a.start == b.end for a in group.measured() for b in group.bins)
+    if kind == "drain" and beside and group.sense in _TOLD:  # "gulley 250 ml. Both smell fine"
+        return bool(drawn(group)) and not group.solids()
     if group.sense not in _TOLD or (verb is not None and kind not in verb.verb.classes):
         return False
     if kind == "bury":
         return verb is not None
+    if kind == "seal":  # "Hall is shut today. Number 4 also, but on Thursday"
+        return verb is None and group.sense == "none" and _likewise(group)
     if kind == "drain":
         return bool(drawn(group)) and not group.solids()
     return bool(group.solids()) and bool(scrap_amounts(group))

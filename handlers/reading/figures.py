@@ -17,7 +17,7 @@ _KILOS = re.compile(r"\d{1,2}[.,]\d{1,2}")
 _GRAMS = re.compile(r"[1-9]\d0|1\d[05]0")
 _MILLILITRES = re.compile(r"[1-9]\d[05]|[2-9]0")
 _OUT = words_in("off from out oot aff came")
-_INTO = words_in("in into intae to of")
+_INTO = words_in("in into intae to of all total altogether together")
 _SCALES = words_in("scale scales weighed")
 _GRAMS_OF = 200
 """Grams below which a figure right before a thing may count it ("100 tea bags")."""
@@ -28,7 +28,9 @@ def bare_mass(message: Message) -> float | None:
     if not _is_free(message):
         return None
     free = _free(message)
-    if len(free) != 1:
+    if len(free) > 1:
+        return _of_things(message, free)
+    if not free:
         return None
     at, figure = free[0], message.norms[free[0]]
     if _KILOS.fullmatch(figure):
@@ -40,6 +42,24 @@ def bare_mass(message: Message) -> float | None:
     counts = any(item.start == at + 1 for item in message.items) and grams < _GRAMS_OF
     told = _ends(message, at, _INTO) or _is_beside(message, at)
     return grams / 1000 if told and not counts else None
+
+
+def _of_things(message: Message, free: Sequence[int]) -> float | None:
+    """ "2.1 mango + 0.9 squash. That's 3", "350 of paneer, 200 spinach": kilos or grams of things,
+    added up, where each has its figure; the last may be what they come to."""
+    starts, ends = {i.start for i in message.items}, {i.end for i in message.items}
+    norms = message.norms
+    own = [i for i in free if i + 1 + (norms[i + 1 : i + 2] == ["of"]) in starts or i in ends]
+    kilos = all(_KILOS.fullmatch(norms[i]) for i in own)
+    if len(own) < 2 or not (kilos or all(_GRAMS.fullmatch(norms[i]) for i in own)):
+        return None
+    told = sum(digits_value(norms[i]) or 0.0 for i in own)
+    rest = [i for i in free if i not in own]
+    total = len(rest) == 1 and digits_value(norms[rest[0]]) == round(told, 3)
+    counted = not kilos and any(float(norms[i]) < _GRAMS_OF and i + 1 in starts for i in own[:1])
+    if counted or (rest and not total):
+        return None
+    return told if kilos else told / 1000
 
 
 def bare_volume(message: Message) -> float | None:

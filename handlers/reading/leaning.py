@@ -14,6 +14,7 @@ from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.scraps import layer_from
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.wording import FURTHER, NOTHING_FURTHER, PUTTING_RIGHT, first_in
 
@@ -117,6 +118,39 @@ def _meant(
             much = _likeliest(number, by_volume, said)
             return None if much is None else Amend(capacity_l=much)
     return None
+
+
+def figure_meant(message: Message) -> Amend | None:
+    """ "My bad, it's 2.4 and it was Tuesday": the one bare figure that a correction does not take
+    back; in a metric group one with decimals is of kilos where no record tells its unit."""
+    held = indexes(message.days, message.bins, message.amounts, message.named)
+    norms, found, i = message.norms, [], 0
+    while i < len(norms):
+        number = None if i in held else read_number(message.words, i)
+        if number is None or number.word:
+            i += 1
+            continue
+        if _REFUSED.isdisjoint(norms[max(0, i - 2) : i]):
+            found.append(number.value)
+        i = number.end
+    decimal = len(found) == 1 and found[0] != int(found[0]) and found[0] < _MOST_DECIMAL
+    if not decimal or message.context.last is not None:
+        return number_meant(found[0], message) if decimal else None
+    metric = message.context.units == "metric" and not message.liquid()
+    return Amend(mass_kg=found[0]) if metric else None
+
+
+_REFUSED = words_in("not no isnt wasnt than said wrote typed put")
+_MOST_DECIMAL = 30
+
+
+def with_figure(act: Amend, message: Message) -> Amend:
+    """The correction with the bare figure that it tells, where it measures nothing."""
+    measures = (act.mass_kg, act.volume_l, act.celsius, act.ph, act.materials)
+    figure = None if any(measures) else figure_meant(message)
+    if figure is None:
+        return act
+    return replace(act, mass_kg=figure.mass_kg, volume_l=figure.volume_l)
 
 
 def another_doer(message: Message) -> Amend | None:

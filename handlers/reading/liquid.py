@@ -67,7 +67,7 @@ def drawn(group: Group) -> list[Amount]:
     out = [
         a
         for a in group.measured()
-        if not a.negative
+        if (not a.negative or len(group.norms) <= _LEDGER)  # "shed -1 qt"
         and (a.quantity == "volume" or a.liquid_l is not None)
         and of_what(group.message, a) not in ("bran", "water")
         and not _sizes_new_bin(group, a)
@@ -78,13 +78,17 @@ def drawn(group: Group) -> list[Amount]:
     if any(not a.size for a in out):
         out = [a for a in out if not a.size]
     norms = group.message.norms
-    out = [a for a in out if not a.start or norms[a.start - 1] != "into"] or out
+    out = [a for a in out if not a.start or norms[a.start - 1] not in ("into", "in")] or out
     out = result_of(norms, without_restated(norms, out))
     exact = _said_twice([a for a in out if not a.vessel])
     out = [a for a in out if a.vessel or a in exact]
     came_out = [a for a in out if is_drawn(group.message, a)]
     came_out = [a for a in out if a in came_out or _goes_on(group, came_out, a)]
     return [a for a in came_out if not a.vessel] or exact or came_out or out
+
+
+_LEDGER = 5
+"""Words in an entry as of a ledger, where a minus says that it came out, at most."""
 
 
 def _goes_on(group: Group, drawn_off: Sequence[Amount], amount: Amount) -> bool:

@@ -71,9 +71,9 @@ _OWN_WORDS = words_in("heater diary sliver")
 
 @lru_cache(maxsize=1024)
 def _long(bins: tuple[str, ...]) -> tuple[tuple[str, ...], frozenset[str]]:
-    """The long names without their article, and the letters that they begin with."""
+    """The long names of one word without their article, and the letters that they begin with."""
     names = [name.removeprefix("the ") for name in bins]
-    long = tuple([name for name in names if len(name) > _SHORT])
+    long = tuple([name for name in names if len(name) > _SHORT and " " not in name])
     return long, frozenset([name[0].lower() for name in long])
 
 

@@ -91,8 +91,26 @@ def _book(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries = [(form, "bin", name) for name in bins for form in _written_forms(name)]
     entries += [(norms_of(name), "bot", name) for name in bots]
     own = {entry[0] for entry in entries}
-    entries += [(said, "bin", name) for said, name in _in_other_vessels(bins) if said not in own]
+    others = [*_in_other_vessels(bins), *_joined_or_parted(bins)]
+    entries += [(said, "bin", name) for said, name in others if said not in own]
     return Phrasebook(entry for entry in entries if entry[0])
+
+
+def _joined_or_parted(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    """ "Poly tunnel" for "polytunnel", "northgate" for "north gate"."""
+    for name in bins:
+        first, _, second = (norms := norms_of(name)).partition(" ")
+        joined = first + second
+        if second and joined.isalpha() and len(joined) >= _LONG and second not in BIN_WORDS:
+            yield joined, name
+        for tail in () if second else _TAILS:
+            if norms.endswith(tail) and len(norms) - len(tail) >= _SHORTEST:
+                yield f"{norms.removesuffix(tail)} {tail}", name
+
+
+_TAILS = ("house", "shed", "tunnel", "room", "yard", "gate", "barn", "garden", "porch", "deck")
+"""Second parts of names that are written in one word and in two."""
+_LONG, _SHORTEST = 7, 3
 
 
 def _in_other_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:

@@ -14,8 +14,10 @@ from handlers.reading.numberwords import (
     HALVES,
     MEASURE_NUMBERS,
     MEASURES,
+    NOUGHTS,
     PARTS,
     PLUS_HALF,
+    QUARTER,
     TEENS,
     TENS,
     UNITS,
@@ -130,6 +132,10 @@ def _single(words: Sequence[Word], i: int) -> Number | None:
         return None
     if word.norm == "point":
         return _below_one(words, i)
+    if word.norm in NOUGHTS:
+        led = i + 1 < len(words) and words[i + 1].norm in ("point", "comma")
+        below = _below_one(words, i + 1) if led else None
+        return None if below is None else below._replace(start=i)
     return _part(words, i) or _article(words, i) or _spelled(words, i) or read_foreign(words, i)
 
 
@@ -192,7 +198,7 @@ def _part(words: Sequence[Word], i: int) -> Number | None:
     after = words[i + 1].norm
     if norm in _SINGLE_PARTS and after in ("of", "o", "de"):
         return Number(i, i + 1, PARTS[norm], fraction=True)
-    if norm == "quarter" and after in _QUARTERED:
+    if norm in QUARTER and after in _QUARTERED:
         return Number(i, i + 1, 0.25, fraction=True)
     part = PARTS.get(after)
     if norm in ("a", "one", "another") and part is not None:
@@ -214,7 +220,7 @@ def _is_thousands(words: Sequence[Word], i: int) -> bool:
 
 
 _SINGLE_PARTS = frozenset(
-    {"cuarto", "quarter", "third", "fourth", "fifth", "sixth", "eighth", "tenth"}
+    {"cuarto", "third", "fourth", "fifth", "sixth", "eighth", "tenth", *QUARTER}
 )
 _QUARTERED = words_in(
     "litre liter pint kilo kg pound lb cup gallon quart kilogram stone bucket bag tub"
@@ -253,6 +259,8 @@ def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Numbe
     total, current, at = 0.0, 0.0, i
     while at < len(words) and at < i + 8:
         norm = words[at].norm
+        if norm in UNITS and at > i and words[at - 1].norm in UNITS:
+            return _in_a_breath(words, i if carried is None else carried, at)
         if norm in UNITS:
             current += UNITS[norm]
         elif norm in TENS:
@@ -272,6 +280,15 @@ def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Numbe
     if words[at : at + 1] and words[at].norm == "point":
         return _with_decimals(words, number)
     return _and_part(words, number.start, number)
+
+
+def _in_a_breath(words: Sequence[Word], start: int, at: int) -> Number:
+    """ "Two three cups", "ten twelve kilos": a range; "five two kilo bags" are five of them."""
+    first, second = UNITS[words[at - 1].norm], UNITS[words[at].norm]
+    near = second == first + 1 or 5 <= first < second <= 2 * first
+    if at - start > 1 or not near:
+        return Number(start, at, first)
+    return Number(start, at + 1, (first + second) / 2, True)
 
 
 def _below_one(words: Sequence[Word], i: int) -> Number | None:

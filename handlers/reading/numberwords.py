@@ -37,11 +37,14 @@ UNITS: Mapping[str, float] = _counted(
 TENS: Mapping[str, float] = _counted(
     "twenty thirty forty|fourty fifty sixty seventy eighty ninety", 20, 10
 )
-HALVES = frozenset({"half", "haf", "halve", "media", "medio"})
+HALVES = words_in("half haf halve hauf haaf arf alf media medio")
 """Words for one half that may stand alone before a unit."""
+QUARTER = words_in("quarter quater qarter quartr quorter qtr")
+"""A quarter, as it is written in haste too."""
 PARTS: Mapping[str, float] = {
     "half": 1 / 2, "halves": 1 / 2, "haf": 1 / 2, "halve": 1 / 2, "media": 1 / 2, "medio": 1 / 2,
-    "third": 1 / 3, "thirds": 1 / 3, "quarter": 1 / 4, "quarters": 1 / 4, "fourth": 1 / 4,
+    "hauf": 1 / 2, "haaf": 1 / 2, "arf": 1 / 2, "alf": 1 / 2, **dict.fromkeys(QUARTER, 1 / 4),
+    "third": 1 / 3, "thirds": 1 / 3, "quarters": 1 / 4, "fourth": 1 / 4,
     "fourths": 1 / 4, "fifth": 1 / 5, "fifths": 1 / 5, "sixth": 1 / 6, "sixths": 1 / 6,
     "eighth": 1 / 8, "eighths": 1 / 8, "tenth": 1 / 10, "tenths": 1 / 10, "cuarto": 1 / 4,
 }  # fmt: skip
@@ -121,10 +124,12 @@ MEASURES = words_in(
     "cucharadas onza onzas balde baldes cubeta cubetas"
 )
 """Units in front of which a foreign number word is a number."""
+NOUGHTS = words_in("nought naught")
+"""Before "point" or "comma" and a digit: "nought point eight"."""
 NUMBER_WORDS = frozenset(
-    {*UNITS, *TENS, *FEW, *ARTICLES, *HALVES, "hundred", "thousand", "quarter", "third", "fourth",
+    {*UNITS, *TENS, *FEW, *ARTICLES, *HALVES, "hundred", "thousand", *QUARTER, "third", "fourth",
      "fifth", "sixth", "eighth", "tenth", "cuarto", "between"} - {"pair"}
 )  # fmt: skip
 """Words that a number of any use can begin with."""
-MEASURE_NUMBERS = NUMBER_WORDS | {"point"} | FOREIGN.keys() | FOREIGN_HALVES | PLUS_HALF
+MEASURE_NUMBERS = NUMBER_WORDS | {"point"} | NOUGHTS | FOREIGN.keys() | FOREIGN_HALVES | PLUS_HALF
 """Words that the number of a measure can begin with."""

@@ -16,8 +16,14 @@ def is_drawn(message: Message, amount: Amount) -> bool:
     if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
         return False
     before = message.norms[max(0, amount.start - 3) : amount.start]
+    if "." in before:  # "The soup went off. 2 L of it"
+        before = before[len(before) - before[::-1].index(".") :]
     behind = message.norms[amount.end : amount.end + 1]
-    return not _DRAWN.isdisjoint(before) or behind in (["off"], ["out"])
+    if not _DRAWN.isdisjoint(before) or behind in (["off"], ["out"]):
+        return True
+    if behind not in (["and"], ["n"], ["&"], ["+"]):
+        return False  # "a quart and a cup off the tap"
+    return any(a.start == amount.end + 1 and is_drawn(message, a) for a in message.amounts)
 
 
 _DRAWN = words_in("drained drew drawn tapped bled siphoned released off out")

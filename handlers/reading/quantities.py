@@ -49,8 +49,8 @@ def scrap_amounts(group: Group) -> list[Amount]:
     return without_tare(group, without_total(group, out))
 
 
-_SUPPOSED = words_in("supposed")
-"""Before an amount that was only meant to be."""
+_SUPPOSED = words_in("supposed why")
+"""Before an amount that was only meant to be, or is only wondered at."""
 
 
 def _is_eaten(group: Group, amount: Amount) -> bool:
@@ -90,7 +90,9 @@ def _part(message: Message, amount: Amount) -> int:
     norms, start, end = message.norms, amount.start, amount.end
     of = norms[end : end + 1] == ["of"]
     if of and norms[end + 1 : end + 2] and norms[end + 1] in _WHOLE:
-        return end + 2
+        added = norms[start - 1 : start] in (["+"], ["plus"])
+        other = added and any(i.start == end + 2 for i in message.items)
+        return 0 if other else end + 2  # "500 g of rice + 250 g of that stew" are two things
     lead = norms[max(0, start - 2) : start]
     if lead[:1] == ["of"] and lead[-1] in _WHOLE:
         return end + of

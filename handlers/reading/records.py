@@ -17,7 +17,7 @@ from handlers.reading.quantities import scrap_amounts
 from handlers.reading.restarts import restart_of
 from handlers.reading.scraps import layer_from, layer_of
 from handlers.reading.sealed import seal_of
-from handlers.reading.told import is_of_namesake
+from handlers.reading.told import is_now, is_of_namesake
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
 
@@ -161,6 +161,7 @@ def _for_each_bin(act: Record, group: Group) -> list[Record]:
     names = group.names()
     if len(names) < 2 or not isinstance(act, (Drain, Seal)) or getattr(act, "volume_l", None):
         return [act]
-    told = [d.past for d in group.days if not d.aside and d.past <= group.message.today]
-    days = told if len(told) == len(names) else [act.on] * len(names)
-    return [replace(act, bin=name, on=day) for name, day in zip(names, days, strict=True)]
+    days = [d for d in group.days if not d.aside and not is_now(group.message, d)]
+    told = [d.past for d in days if d.past <= group.message.today]
+    dates = told if len(told) == len(names) else [act.on] * len(names)
+    return [replace(act, bin=name, on=day) for name, day in zip(names, dates, strict=True)]

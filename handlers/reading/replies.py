@@ -25,7 +25,7 @@ from handlers.reading.amending import (
 )
 from handlers.reading.asides import is_aside
 from handlers.reading.doerright import another_did
-from handlers.reading.leaning import adds, another_doer, another_number, more
+from handlers.reading.leaning import adds, another_doer, another_number, more, with_figure
 from handlers.reading.lessened import OFF, lessened
 from handlers.reading.message import Message
 from handlers.reading.passing import CUES as OF_PASSING
@@ -99,7 +99,10 @@ def _retract(message: Message) -> Retract | None:
 def _amend(message: Message) -> Amend | None:
     if adds(message):
         return None
-    return amend(message, plain_text(message)) or another_number(message) or another_doer(message)
+    put_right = amend(message, plain_text(message))
+    if put_right is not None:
+        return with_figure(put_right, message)
+    return another_number(message) or another_doer(message)
 
 
 def _restated(message: Message) -> Amend | None:

@@ -116,17 +116,19 @@ def _in_its_unit(figure: Thing, told: Sides, message: Message) -> Amend | None:
 
 
 def _by_its_measure(figure: Thing, message: Message) -> Amend | None:
-    """A bare figure read off a scale or a jug, where no record tells its unit."""
+    """A bare figure read off a scale or a jug, where no record tells its unit; one with decimals
+    is read off a scale where nothing is said of it."""
     if message.context.units != "metric" or message.context.last is not None:
         return None
     number = _number(figure)
-    small = 1.0 if number < _WEIGHED and number != int(number) else None
-    factor = small or (0.001 if number >= _WEIGHED else None)
+    decimal = number < _WEIGHED and number != int(number)
+    factor = 1.0 if decimal else 0.001 if number >= _WEIGHED else None
     if factor is None:
         return None
-    if message.has(_SCALES):
-        return Amend(mass_kg=number * factor)
-    return Amend(volume_l=number * factor) if "jug" in message.norms else None
+    if "jug" in message.norms:
+        return Amend(volume_l=number * factor)
+    weighed = message.has(_SCALES) or (decimal and not message.liquid())
+    return Amend(mass_kg=number * factor) if weighed else None
 
 
 _SCALES = WEIGHED | words_in("scale scales weight")

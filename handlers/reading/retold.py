@@ -40,10 +40,11 @@ def _is_repair(between: Sequence[str]) -> bool:
 
 def is_repair(between: Sequence[str]) -> bool:
     """Whether nothing but words of taking back stands between two names or amounts."""
-    return _REPAIRING.issuperset(between) and not _REPAIRS.isdisjoint(between)
+    denied = "no" in between and {"no", ",", "-", "—", "."}.issuperset(between)  # "2 lb no 3 lb"
+    return _REPAIRING.issuperset(between) and (denied or not _REPAIRS.isdisjoint(between))
 
 
-_REPAIRS = words_in("sorry wait oops mean scratch")
+_REPAIRS = words_in("sorry wait oops mean scratch nope correction er erm whoops rather lie typo")
 _REPAIRING = _REPAIRS | words_in(", no i that make actually its - — ... into in the to")
 
 

@@ -28,6 +28,7 @@ from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_inside
 from handlers.reading.groups import Group, groups_of
+from handlers.reading.leaning import with_figure
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
@@ -229,7 +230,7 @@ def _answer(name: str, message: Message) -> Act | None:
         case "later":
             return Later(bin=bin_meant(message), days=put_off_by(message), rules=rules)
         case "amend":
-            act = amend_from(message, SURE)
+            act = with_figure(amend_from(message, SURE), message)
             return None if act == Amend() else act
         case "set":
             return wish_of(message)

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 
 from handlers.practice.units import POUND_KG
 from handlers.reading.numbers import BEGINNINGS, Number, read_number
-from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES
+from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES, UNITS
 from handlers.reading.unitwords import Unit
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
@@ -46,6 +46,8 @@ class Tails:
         smaller = _SMALLER.get((unit.quantity, unit.factor))
         if smaller and (part := self.smaller_part(end, *smaller)):
             return value + part.value / smaller[1], part.end
+        if smaller and unit.factor == 1 and (tenths := self.tenths(end)):
+            return value + tenths / 10, end + 1
         half = self.half(end)
         return (value, end) if half is None else (value + half.value, half.end)
 
@@ -71,6 +73,13 @@ class Tails:
             return None
         large = least > 1 and not joined  # "1 kg 200 beetroot", but not "2 lb 4 onions"
         return part if _ends_amount(words, part.end, large=large) else None
+
+    def tenths(self, end: int) -> float:
+        """ "One kilo nine", "two litres four": a digit, spelled out, that ends what is told."""
+        norm = self.words[end].norm
+        spelled = _DIGITS.get(norm, 0.0) if self.words[end - 2].norm in _DIGITS else 0.0
+        after = self.words[end + 1].norm if end + 1 < len(self.words) else "."
+        return spelled if after in ENDINGS else 0.0
 
     def half(self, end: int) -> Number | None:
         """ "A pint and a half", "kilo y medio", "a pint an a half"."""
@@ -107,6 +116,9 @@ _SMALLER = {
 }  # fmt: skip
 """By quantity and factor of a unit: the least bare number behind it that counts in the next
 smaller unit, and how many of those make one ("1 kg 200", "2 lb 4")."""
+
+
+_DIGITS = {word: value for word, value in UNITS.items() if 1 <= value <= 9}
 
 
 def _ends_amount(words: Sequence[Word], i: int, *, large: bool) -> bool:

@@ -67,7 +67,7 @@ def said_day(group: Group) -> Day | None:
     """The day that the group's own words give, if any."""
     if not group.days:
         return None
-    told = [d for d in group.days if not d.aside and not _is_now(group.message, d)]
+    told = [d for d in group.days if not d.aside and not is_now(group.message, d)]
     told = [d for d in told if _tells_when(group, d)]
     told = [d for d in told if not _is_other_day(group, d)]
     today = group.message.today
@@ -77,7 +77,7 @@ def said_day(group: Group) -> Day | None:
     )
 
 
-def _is_now(message: Message, day: Day) -> bool:
+def is_now(message: Message, day: Day) -> bool:
     """ "It's under the tree now, dug in on Saturday": now is no day of a deed."""
     now = message.norms[day.start : day.end] == ["now"]
     return now and message.norms[max(0, day.start - 1) : day.start] != ["not"]
@@ -233,7 +233,7 @@ def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:
     """The one past day that the message tells, where no other report has it for itself."""
     message = groups[k].message
     days = [d for d in message.days if not d.aside or (since and _since(message, d))]
-    if any(d.past == message.today and not _is_now(message, d) for d in days):
+    if any(d.past == message.today and not is_now(message, d) for d in days):
         return None
     past = [d for d in days if d.past < message.today]
     if len({d.past for d in past}) != 1:

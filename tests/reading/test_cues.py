@@ -21,6 +21,15 @@ def test_a_reader_is_heard_where_one_of_its_cues_stands(
 
 def test_every_word_of_a_number_still_begins_one() -> None:
     """A number is looked for only behind these words, so each must be read as one somewhere."""
-    behind = (" kg", " of kg", " kilos", " a kilo", " tres kilos", " eight", " two and three")
+    behind = (
+        " kg",
+        " of kg",
+        " kilos",
+        " a kilo",
+        " tres kilos",
+        " eight",
+        " point eight",
+        " two and three",
+    )
     for word in sorted(MEASURE_NUMBERS | TEENS):
         assert any(read_number(words_of(word + rest), 0) for rest in behind), word

@@ -20,6 +20,7 @@ from tests.reading.context import acts
         ("drianed bin 3 on Monday, 200 ml", "2026-06-15"),
         ("bin 3 is shut since Monday, lid taped down", "2026-06-15"),
         ("bin 3 is sealed since the 4th", "2026-06-04"),
+        ("1.2 kg of rind, it's in bin 3 since last night", "2026-06-16"),
         ("bin 3 has been under the plum since Saturday", "2026-06-13"),
         ("3 days back, 2 kg of batter gone sour, put into bin 3", "2026-06-14"),
         ("16.06. 1,2 kg in bin 3", "2026-06-16"),
@@ -52,6 +53,7 @@ def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
         "added 2 kg to bin 3, the collection is on Monday",
         "meeting on the 7th, 2 kg of peelings in bin 3",
         "added a kilo of bones of the Sunday chicken to bin 3",
+        "2 kg of peel into bin 3, it was in the freezer since Monday",
         "arroz de ayer, 500 gramos, bin 3",
         "6th layer into bin 3, 2 kg of peelings",
     ],
@@ -70,3 +72,17 @@ def test_a_day_of_something_else_is_not(text: str) -> None:
 def test_what_went_in_on_two_days_is_two_layers(text: str) -> None:
     layers = [(act.mass_kg, act.on) for act in acts(text) if isinstance(act, Layer)]
     assert layers == [(2, date(2026, 6, 15)), (1, date(2026, 6, 16))]
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("Mon + Tue, 2 kg each time, crusts, bin 3", [("bin 3", 15), ("bin 3", 16)]),
+        ("Sealed are now shed (Monday) and bin 3 (today)", [("shed", 15), ("bin 3", 17)]),
+        ("Shed is shut today. Bin 3 also, but on Monday", [("shed", 17), ("bin 3", 15)]),
+        ("Monday I did 500 g in bin 3 and Tuesday another 700ish", [("bin 3", 15), ("bin 3", 16)]),
+    ],
+)
+def test_each_of_two_has_its_own_day(text: str, told: list[tuple[str, int]]) -> None:
+    found = [(act.bin, act.on and act.on.day) for act in acts(text)]  # type: ignore[union-attr]
+    assert found == told

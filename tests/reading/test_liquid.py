@@ -32,6 +32,19 @@ def test_an_ounce_of_liquid_is_one_of_volume() -> None:
     assert drain.volume_l == pytest.approx(US_CUP)
 
 
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("Shed and bin 3 drained. 200 and 350 ml", [("shed", 0.2), ("bin 3", 0.35)]),
+        ("shed 400 ml + bin 3 300 ml. Both smell fine", [("shed", 0.4), ("bin 3", 0.3)]),
+        ("two-three cups from the shed, watered the figs. OK 600 ml", [("shed", 0.6)]),
+        ("caught 300 ml in a cup from the shed", [("shed", 0.3)]),
+    ],
+)
+def test_each_bin_has_its_own_litres(text: str, parts: list[tuple[str, float]]) -> None:
+    assert [(d.bin, round(d.volume_l or 0, 3)) for d in drains(text)] == parts
+
+
 def test_two_bins_without_amounts_are_two_drainings() -> None:
     assert [d.bin for d in drains("drained shed and bin 3")] == ["shed", "bin 3"]
 

@@ -92,3 +92,16 @@ def test_two_of_one_number_are_told_apart() -> None:
     (sealed,) = acts("sealed bucket one", bins=("bin 1", "bucket 1"))
     assert isinstance(sealed, Seal)
     assert sealed.bin == "bucket 1"
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("2 kg of peel into the boat house", "boathouse"),
+        ("drained northgate, 300 ml", "north gate"),
+        ("sealed the wood shed bin", "woodshed"),
+    ],
+)
+def test_a_name_joined_or_parted(text: str, name: str) -> None:
+    [act] = acts(text, bins=("boathouse", "north gate", "woodshed"))
+    assert act.bin == name  # type: ignore[union-attr]

@@ -27,6 +27,7 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
         ("litres, not ml!", DRAIN, Amend(volume_l=3)),
         ("pints! not litres", Drain(volume_l=2), Amend(volume_l=2 * 0.56826125)),
         ("not 6, it's 0.9, excuse my eyes", LAYER, Amend(mass_kg=0.9)),
+        ("my mistake, 0.7, and Tom's", LAYER, Amend(mass_kg=0.7)),
         ("oops I put 700, it's 500", LAYER, Amend(mass_kg=0.5)),
         ("for 600 read 660", LAYER, Amend(mass_kg=0.66)),
         ("600 was a mistake, it's 750", LAYER, Amend(mass_kg=0.75)),
@@ -52,7 +53,7 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
         ("knock 150 g off for the tray", LAYER, Amend(mass_kg=0.45)),
         ("take 100 off that, I forgot the bowl", LAYER, Amend(mass_kg=0.5)),
         ("take 150 g off for the lid", None, Amend()),
-        ("oops 1.8, not 2.8", None, Amend()),
+        ("oops 1.8, not 2.8", None, Amend(mass_kg=1.8)),
         ("that should read millilitres", None, Amend()),
     ],
 )
