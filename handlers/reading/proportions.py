@@ -44,7 +44,19 @@ def share_of(
         return Said(0.7)
     if after and after[0] == "only" and norms[end + 1 : end + 2] in ([], ["."], ["!"]):
         return Said(1.0)
+    if tuple(norms[end : end + 2]) in _A_LITTLE and _ends(norms, end + 2):
+        return Said(0.1, vague=True)
     return _percent_behind(norms, end, foods, behind)
+
+
+_A_LITTLE = frozenset({("a", "little"), ("a", "bit"), ("a", "few"), ("very", "little")})
+
+
+def _ends(norms: Sequence[str], at: int) -> bool:
+    return not (norms[at : at + 1] and norms[at][0].isalpha() and norms[at] not in _BEHIND_LITTLE)
+
+
+_BEHIND_LITTLE = words_in("and only also in into inside to i we put went for from")
 
 
 def _percents_stand_behind(norms: Sequence[str], foods: Collection[int]) -> bool:
