@@ -108,8 +108,12 @@ def find_items(
             item = _alone(norms, i, foods)
             item = _part_of_earlier(item, norms[i], out)
         item = _described(norms, item, foods)
+        again = _named_again(norms, item, out) if mark is None else None
+        if again is not None and item.share is not None:
+            out[again] = out[again]._replace(share=item.share, vague=item.vague)
+            item = item._replace(absent=True)
         between = norms[out[-1].end : item.start] if out else []
-        if out and (_is_whence(item, between) or _is_from_elsewhere(out[-1], between)):
+        if out and (_is_whence(item, between, norms[item.end : item.end + 1]) or _is_from_elsewhere(out[-1], between)):
             item = item._replace(absent=True)
         out.append(item)
         behind = item.end
@@ -126,12 +130,17 @@ def _is_origin(between: Sequence[str]) -> bool:
     return named and between[-1][0].isalpha()
 
 
-def _is_whence(item: Item, between: Sequence[str]) -> bool:
+def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str]) -> bool:
     """Whether a thing only says where what stands before it comes from: a meal, or "of the" dish."""
     if _is_origin(between):
         return True
+    if item.generic or tuple(between) not in _WHENCE:
+        return False
     made = item.food.shares[0][0] == "cooked" or len(item.food.shares) > 1
-    return made and not item.generic and tuple(between) in _WHENCE
+    return made or not _FEASTS.isdisjoint(behind)
+
+
+_FEASTS = words_in("day night party supper evening feast weekend festival")
 
 
 _WHENCE = frozenset(
@@ -146,6 +155,8 @@ def _without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
     What is left of it then is those parts, and no more of the dish.
     """
     for k, item in enumerate(items[:-1]):
+        if k and not items[k - 1].absent and not items[k - 1].generic:
+            break  # a list, of which the dish is one
         rest = [x for x in items[k + 1 :] if not x.absent and not x.generic]
         if item.absent or item.generic or item.share is not None or not rest:
             continue
@@ -153,13 +164,16 @@ def _without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         if not _is_dish(item.food) or len(between) > _FAR:
             continue
         joined = not _JOINING.isdisjoint(between)
+        told = not _ASHES.isdisjoint(between) or any(k in _ANIMALS for k, _ in item.food.shares)
         rice = _is_named_by_rice(item.food) and any(_is_rice(x) for x in rest)
-        parts = _are_parts_of_animals(norms, rest) and (not joined or ":" in between)
+        parts = told and _are_parts_of_animals(norms, rest) and (not joined or ":" in between)
         if (rice and (not joined or "#" in between)) or parts:
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
     return items
 
 
+_ASHES = words_in("aftermath leavings remains leftovers debris carnage fallout : lol")
+"""Behind a feast, before what was left of it."""
 _JOINING = words_in("and n & plus with also +")
 
 
@@ -242,6 +256,8 @@ def _names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     before = norms[mark.start - 1] if mark.start else ""
     if _is_verb_here(norms[mark.start], behind):
         return True
+    if norms[mark.start] == "marge" and (before in _CALLED or not _DOING.isdisjoint(behind)):
+        return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
     return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
 
@@ -253,6 +269,12 @@ def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:
     return norm == "stock" and bool(behind) and behind[0] in _OF_STOCK
 
 
+_CALLED = words_in("before says said told asked thank thanks ask tell")
+_DOING = words_in(
+    "handed put puts gave brought added says said did has is was fed sealed drained 's and's dropped "
+    "tipped chucked took will wants could saw"
+)
+"""Behind Marge, who is a person then and no margarine."""
 _CHOPPED = words_in("# di my all am im it that dem everything")
 _OF_STOCK = words_in("'s is left at level count sorted")
 _PLANTS: frozenset[Kind] = frozenset({"vegetable", "fruit"})
@@ -295,13 +317,22 @@ def _unmeasured(
     return out
 
 
+def _named_again(norms: Sequence[str], item: Item, before: Sequence[Item]) -> int | None:
+    """ "Fish skin and parsley stalks, mostly the skin": the place of what a part speaks of again."""
+    if norms[item.start - 1 : item.start] != ["the"]:
+        return None
+    part = norms[item.end - 1]
+    return next((k for k, x in enumerate(before) if part in norms[x.start + 1 : x.end]), None)
+
+
 def _part_of_earlier(item: Item, part: str, before: Sequence[Item]) -> Item:
     """ "Peeled a mountain of clementines, 5 lb of peel": the peel of what was named before."""
     if item.end - item.start > 1 or part not in _OF_PLANTS | _OF_ANIMALS:
         return item
     named = [x for x in before if not x.generic and not x.absent]
-    if named and named[-1].food.shares[0][0] in _ANIMALS and part in _OF_ANIMALS:
-        kind = named[-1].food.shares[0][0]
+    kind = named[-1].food.shares[0][0] if named else "mixed"
+    if part in _OF_ANIMALS and (kind in _ANIMALS or kind == "bone"):
+        kind = "meat" if kind == "bone" else kind
         return item._replace(food=Food(((kind, 1.0),), 1.0, named[-1].food.name), generic=False)
     named = [x for x in named if x.food.shares[0][0] in _PLANTS]
     if not named or part not in _OF_PLANTS:
@@ -529,6 +560,8 @@ def _is_denied(near: Sequence[str]) -> bool:
     if "not" in near[-4:] and "scrap" in near:
         return True
     if not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near):
+        return True
+    if near[-2:] == ["behind", "the"] and near[-3:-2] != ["left"]:
         return True
     lead = near[:-1] if near[-1:] and near[-1] in _ALL_OF else near
     return lead[-1:] == ["bar"] or tuple(lead[-2:]) in _LEFT_OUT

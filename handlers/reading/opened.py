@@ -87,7 +87,7 @@ _FOR_ALL = re.compile(
     r"(?:may|can|could|is (?:free|welcome) to|are (?:free|welcome) to|gets to|to|should) "
     r"(?:please |also |now |freely )*(?:use|share|fill|feed|add|put|throw|chuck|tip|drop|contribute)"
     r"\b|"
-    r"\b(?:all|everyone|everybody|anyone|anybody)(?: is| are|'s| s)? welcome\b|"
+    r"\b(?:all|everyone|everybody|anyone|anybody)(?: is| are| 's| s)? welcome\b|"
     r"(?:^|[.!;,(-] )(?:it 's |it is |is )?(?:shared|communal)(?: (?:one|bin|use))?(?= [.!;,)]|$)|"
     r"\b(?:todos|todas|tous|alle|tutti)(?: la| lo| le)? (?:pueden|podem|peuvent|konnen|possono)\b|"
     r"\b(?:para|pour|fur|per|por) (?:todos|todas|tous|alle|tutti)\b|\bpara sa lahat\b|"

@@ -44,6 +44,7 @@ _WEATHER = words_in(
 """What somebody digs in that is no place."""
 _BEFORE_DAY = words_in("on at from since during over around about")
 _BEFORE_PLACE = PLACE | {",", "-", "☺"}
+_OF_DAY = words_in("this morn morning mornin afternoon arvo evening today the other day just now")
 _SOIL = frozenset({"ground", "soil", "earth", "dirt", "tierra", "terre", "terra", "erde"})
 _LONGEST = 7
 """Words in a place that is said without a preposition, at most."""
@@ -146,13 +147,14 @@ def _place_from(message: Message, i: int, end: int, held: frozenset[int]) -> str
     if norms[i : i + 1] and norms[i] in _SOIL and (stop - i <= 2 or norms[i + 1] in PLACE):
         after = _beyond_soil(norms, stop if stop - i <= 2 else i + 1, end, held)
         return (_place_from(message, after, end, held) if after else None) or "ground"
-    return message.text(i, stop) or None
+    text = message.text(i, stop)
+    return (text[2:] if text[:2] in ("t'", "t’") else text) or None  # "under t'rhubarb"
 
 
 def _beyond_soil(norms: Sequence[str], start: int, end: int, held: frozenset[int]) -> int:
     """Index of the place behind "in the ground", past a day and words of place; 0 if none is."""
     at, placed = start, False
-    while at < end and (at in held or norms[at] in _BEFORE_PLACE):
+    while at < end and (at in held or norms[at] in _BEFORE_PLACE | _OF_DAY):
         placed = placed or (norms[at] in PLACE and at + 1 not in held)
         at += 1
     free = start < at < end and norms[at] not in _WHEN and not norms[at][0].isdecimal()

@@ -23,6 +23,8 @@ _LITTLE = words_in(
     "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
     "cachito poquito smattering drop scrap handful stray"
 )
+_DONE = words_in("drop splash dash touch sprinkle")
+_ONE = words_in("a an one wee tiny small little single last the every")
 _HARDLY = words_in("hardly barely scarcely")
 _MUCH = words_in("much many lot")
 PERCENT = words_in("% percent pct")
@@ -105,6 +107,8 @@ def _stated(near: Sequence[str]) -> Said | None:
     for k in range(len(near) - 1, max(-1, len(near) - 6), -1):
         if near[k] in ("half", "haf") and near[k + 1 : k + 2] in (["a"], ["an"]):
             continue  # "half a loaf" is a piece, and no share
+        if near[k] in _DONE and near[k + 1 : k + 2] != ["of"] and near[max(0, k - 1)] not in _ONE:
+            continue  # "drop one bowl of rice" is done, and no little of it
         said = _said_at(near[k], near[k - 1] if k else "")
         if said is not None:
             return said

@@ -103,10 +103,17 @@ def _turned(
         if _is_of_house(norms, turn.sign):
             continue
         absent = turn.sign != "no_liquid" and denied(norms, turn.start)
-        plain = not turn.of_growth and turn.sign not in _LIKE_WEATHER
+        plain = not turn.of_growth and (
+            turn.sign not in _LIKE_WEATHER or _names_juice(norms, turn.sign, turn.start, turn.end)
+        )
         out.append(Seen(turn.start, turn.end, turn.sign, plain, absent))
         held |= set(range(turn.start, turn.end))
     return out
+
+
+def _names_juice(norms: Sequence[str], sign: Sign, start: int, end: int) -> bool:
+    """Whether much liquid is told by its own name: a room has none."""
+    return sign == "much_liquid" and not _ANY_LIQUID.isdisjoint(norms[start:end])
 
 
 def _only_sharp(norms: Sequence[str], found: Sequence[Seen]) -> bool:
@@ -164,7 +171,11 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
     if word.sign == "gas" and not _SMELL.isdisjoint(norms[max(0, mark.start - 3) : mark.start]):
         return None
     absent = word.sign != "no_liquid" and denied(norms, mark.start)
-    plain = word.where != "bin" and not (word.where == "named" and word.sign in _LIKE_WEATHER)
+    plain = word.where != "bin" and not (
+        word.where == "named"
+        and word.sign in _LIKE_WEATHER
+        and not _names_juice(norms, word.sign, mark.start, mark.end)
+    )
     return Seen(mark.start, mark.end, word.sign, plain, absent)
 
 
