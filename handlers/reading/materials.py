@@ -113,14 +113,18 @@ def find_items(
             out[again] = out[again]._replace(share=item.share, vague=item.vague)
             item = item._replace(absent=True)
         between = norms[out[-1].end : item.start] if out else []
-        if out and (_is_whence(item, between, norms[item.end : item.end + 1]) or _is_from_elsewhere(out[-1], between)):
+        if out and (
+            _is_whence(item, between, norms[item.end : item.end + 1])
+            or _is_from_elsewhere(out[-1], between)
+        ):
             item = item._replace(absent=True)
         out.append(item)
         behind = item.end
     if len(out) > 1:
         if not _PART.isdisjoint(norms):
             out = _in_parts(norms, out)
-        out = _without_dishes(norms, [_as_pod(norms, item, out) for item in out])
+        out = [_as_pod(norms, item, out) for item in out]
+        out = _without_dishes(norms, [_without_vessel(norms, item) for item in out])
     return tuple(_with_joint_shares(norms, _with_denied_lists(norms, out)))
 
 
@@ -221,6 +225,15 @@ def _as_pod(norms: Sequence[str], item: Item, items: Sequence[Item]) -> Item:
     return item._replace(food=Food((("vegetable", 1.0),), 0.0, item.food.name))
 
 
+def _without_vessel(norms: Sequence[str], item: Item) -> Item:
+    """ "Onions in a bread bag", "the fish kettle": what something else was kept in."""
+    before, behind = norms[item.start - 1 : item.start], norms[item.end : item.end + 1]
+    named = bool(behind) and behind[0] in _VESSELS and bool(before) and before[0] in _ARTICLES
+    return item._replace(absent=True) if named else item
+
+
+_VESSELS = words_in("bag sack box carton kettle jug punnet basket wrapper")
+_ARTICLES = words_in("a an the old empty my our")
 _WITH_PODS: frozenset[Kind] = frozenset({"vegetable", "pulse", "garden"})
 _WITH_PODS_TOLD = words_in("sambar sambhar brinjal okra bhindi gourd curry dal moringa sahjan")
 
@@ -238,7 +251,9 @@ _NOT_FOOD = words_in(
     "crate crates urn"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
-_BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys lung lungs")
+_BODY = words_in(
+    "feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys lung lungs"
+)
 _COLOURS = words_in(
     "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
 )

@@ -118,9 +118,7 @@ def _names_juice(norms: Sequence[str], sign: Sign, start: int, end: int) -> bool
 
 def _only_sharp(norms: Sequence[str], found: Sequence[Seen]) -> bool:
     """Whether no other smell is named than a sharp one, which may be either."""
-    return all(
-        list(norms[s.start : s.end]) == ["sharp"] or s.sign not in _SMELLS for s in found
-    )
+    return all(list(norms[s.start : s.end]) == ["sharp"] or s.sign not in _SMELLS for s in found)
 
 
 def _is_of_food(turn: Turn, foods: Sequence[Mark]) -> bool:
