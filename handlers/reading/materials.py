@@ -135,7 +135,7 @@ def _is_origin(between: Sequence[str]) -> bool:
 
 
 def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str]) -> bool:
-    """Whether a thing only says where what stands before it comes from: a meal, or "of the" dish."""
+    """Whether a thing only says where what stands before it is from: a meal, or "of the" dish."""
     if _is_origin(between):
         return True
     if item.generic or tuple(between) not in _WHENCE:
@@ -247,8 +247,8 @@ _FAR = 8
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
     "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
-    "scoop coloured colored colour color scale scales balance timer probe float frother warmer cooler "
-    "crate crates urn"
+    "scoop coloured colored colour color scale scales balance timer probe float frother warmer "
+    "cooler crate crates urn"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in(
@@ -286,7 +286,7 @@ def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:
 
 _CALLED = words_in("before says said told asked thank thanks ask tell")
 _DOING = words_in(
-    "handed put puts gave brought added says said did has is was fed sealed drained 's and's dropped "
+    "handed put puts gave brought added says said did has is was fed sealed drained 's dropped "
     "tipped chucked took will wants could saw"
 )
 """Behind Marge, who is a person then and no margarine."""
@@ -333,7 +333,7 @@ def _unmeasured(
 
 
 def _named_again(norms: Sequence[str], item: Item, before: Sequence[Item]) -> int | None:
-    """ "Fish skin and parsley stalks, mostly the skin": the place of what a part speaks of again."""
+    """ "Fish skins and stalks, mostly the skins": the place of what a part speaks of again."""
     if norms[item.start - 1 : item.start] != ["the"]:
         return None
     part = norms[item.end - 1]

@@ -85,7 +85,7 @@ _FOR_ALL = re.compile(
     r"\b(?:all|everyone|everybody|anyone|anybody|you all|all of you|all of us|we all|all members"
     r"|all neighbou?rs|all residents|all tenants)(?: here| in the \S+| of us)? "
     r"(?:may|can|could|is (?:free|welcome) to|are (?:free|welcome) to|gets to|to|should) "
-    r"(?:please |also |now |freely )*(?:use|share|fill|feed|add|put|throw|chuck|tip|drop|contribute)"
+    r"(?:please |also |now |freely )*(?:use|share|fill|feed|add|put|throw|chuck|tip|drop)"
     r"\b|"
     r"\b(?:all|everyone|everybody|anyone|anybody)(?: is| are| 's| s)? welcome\b|"
     r"(?:^|[.!;,(-] )(?:it 's |it is |is )?(?:shared|communal)(?: (?:one|bin|use))?(?= [.!;,)]|$)|"

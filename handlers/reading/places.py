@@ -189,7 +189,7 @@ def _said_before(message: Message, clause: Clause) -> int:
         return 0
     if not norms[at : at + 1] or norms[at] not in UNDER | _BY:
         return 0
-    return at + (norms[at : at + 2] == ["next", "to"])
+    return at + 1 + (norms[at : at + 2] == ["next", "to"])
 
 
 _IT_IS = words_in("he she it they hes shes its theyre")

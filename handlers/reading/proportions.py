@@ -21,8 +21,8 @@ _ALL = words_in("all entirely purely only solely pure completely wholly just")
 _SOME = words_in("some plus")
 _LITTLE = words_in(
     "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
-    "cachito poquito smattering drop scrap handful stray scrape smear lick knob trace traces drizzle "
-    "pinch speck sliver slivers morsel whisper glug"
+    "cachito poquito smattering drop scrap handful stray scrape smear lick knob trace traces "
+    "drizzle pinch speck sliver slivers morsel whisper glug"
 )
 _DONE = words_in("drop splash dash touch sprinkle scrape smear lick drizzle pinch trace glug")
 _ONE = words_in("a an one wee tiny small little single last the every")

@@ -81,7 +81,7 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
         "much_liquid",
         "sloshes sloshing slosh sloshed slick puddle film layer pool lake sea",
         r"\b(?P<s>slosh(?:es|ing|ed)?)\b(?! (?:of|in|some|a bit|it|them))|"
-        r"\b(?P<s2>(?:slick|puddle|pool|lake|sea) of (?:[a-z]+ )?(?:liquid|juice|water|leachate))\b",
+        r"\b(?P<s2>(?:slick|puddle|pool|lake) of (?:[a-z]+ )?(?:liquid|juice|water|leachate))\b",
     ),
     (
         "much_liquid",
