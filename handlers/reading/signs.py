@@ -250,6 +250,8 @@ _SENTENCE = 16
 def _is_likened(norms: Sequence[str], at: int) -> bool:
     """ "Grand smell off bin 2 this morning, like my nan's pickled onions"."""
     like = next(k for k in range(at - 1, -1, -1) if norms[k] == "like")
+    if "of" in norms[like:at]:
+        return False  # "like a jar of dill pickles": a vessel off a bin would be a drain
     for k in range(like - 1, max(-1, like - _SENTENCE), -1):
         if norms[k] in (".", "!", "?", ";", "\n"):
             return False
