@@ -73,8 +73,18 @@ def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float
     if not open_ones:
         left = [(rest, 1 - stated)] if stated < 0.75 else []
         return [(item, item.share or 0.0) for item in specific] + left
+    if any(x.share is not None and not x.vague and x.food.rich == 1 for x in specific):
+        specific = [_lean(x) for x in specific]
     each = max(1 - stated, 0.15) / len(open_ones)
     return [(item, each if item.share is None else item.share) for item in specific]
+
+
+def _lean(item: Item) -> Item:
+    """ "Sandwiches, a third of it ham": a dish beside the share of it that is said to be rich."""
+    cooked = sum(share for kind, share in item.food.shares if kind == "cooked")
+    if item.share is not None or not cooked:
+        return item
+    return item._replace(food=item.food._replace(rich=min(item.food.rich, LEAN)))
 
 
 def _without_described(specific: list[Item]) -> list[Item]:

@@ -110,23 +110,138 @@ def find_items(
             item = _alone(norms, i, foods)
             item = _part_of_earlier(item, norms[i], out)
         item = _described(norms, item, foods)
-        if out:
-            between = norms[out[-1].end : item.start]
-            if _is_origin(between) or _is_from_elsewhere(out[-1], between):
-                item = item._replace(absent=True)
+        again = _named_again(norms, item, out) if mark is None else None
+        if again is not None and item.share is not None:
+            out[again] = out[again]._replace(share=item.share, vague=item.vague)
+            item = item._replace(absent=True)
+        if out and _is_where_from(norms, out[-1], item):
+            item = item._replace(absent=True)
         out.append(item)
         behind = item.end
     if len(out) < 2:
         return tuple(out)
     if not _PART.isdisjoint(norms):
         out = _in_parts(norms, out)
+    out = [_as_pod(norms, item, out) for item in out]
+    out = _without_dishes(norms, [_without_vessel(norms, item) for item in out])
     return tuple(_with_joint_shares(norms, _with_denied_lists(norms, out)))
+
+
+def _is_where_from(norms: Sequence[str], last: Item, item: Item) -> bool:
+    """Whether a thing says no more than where what was named last comes from."""
+    between = norms[last.end : item.start]
+    whence = _is_whence(item, between, norms[item.end : item.end + 1])
+    return whence or _is_from_elsewhere(last, between)
 
 
 def _is_origin(between: Sequence[str]) -> bool:
     """ "Bones from the stock", "off Sunday's chicken": where what stands before comes from."""
     named = 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
     return named and between[-1][0].isalpha()
+
+
+def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str]) -> bool:
+    """Whether a thing only says where what stands before it is from: a meal, or "of the" dish."""
+    if _is_origin(between):
+        return True
+    if item.generic or tuple(between) not in _WHENCE:
+        return False
+    made = item.food.shares[0][0] == "cooked" or len(item.food.shares) > 1
+    return made or not _FEASTS.isdisjoint(behind)
+
+
+_FEASTS = words_in("day night party supper evening feast weekend festival")
+
+
+_WHENCE = frozenset(
+    {("from",), ("off",), ("of", "the"), ("of", "that"), ("from", "our"), ("from", "my"),
+     ("off", "the"), ("from", "the")}
+)  # fmt: skip
+
+
+def _without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "Crab boil: heads and shells", "jollof, the rice only": a dish whose parts are named.
+
+    What is left of it then is those parts, and no more of the dish.
+    """
+    for k, item in enumerate(items[:-1]):
+        if k and not items[k - 1].absent and not items[k - 1].generic:
+            break  # a list, of which the dish is one
+        rest = [x for x in items[k + 1 :] if not x.absent and not x.generic]
+        if item.absent or item.generic or item.share is not None or not rest:
+            continue
+        between = norms[item.end : rest[0].start]
+        if not _is_dish(item.food) or len(between) > _FAR:
+            continue
+        joined = not _JOINING.isdisjoint(between)
+        told = not _ASHES.isdisjoint(between) or any(k in _ANIMALS for k, _ in item.food.shares)
+        rice = _is_named_by_rice(item.food) and any(_is_rice(x) for x in rest)
+        parts = told and _are_parts_of_animals(norms, rest) and (not joined or ":" in between)
+        if (rice and (not joined or "#" in between)) or parts:
+            return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
+    return items
+
+
+_ASHES = words_in("aftermath leavings remains leftovers debris carnage fallout : lol")
+"""Behind a feast, before what was left of it."""
+_JOINING = words_in("and n & plus with also +")
+
+
+def _is_dish(food: Food) -> bool:
+    return any(kind == "cooked" for kind, _ in food.shares)
+
+
+def _is_rice(item: Item) -> bool:
+    return item.food.shares == (("grain", 1.0),) and item.food.name.rpartition(" ")[2] == "rice"
+
+
+def _is_named_by_rice(food: Food) -> bool:
+    return food.name in _RICE_DISHES or "rice" in food.name or "biryani" in food.name
+
+
+_RICE_DISHES = words_in(
+    "biryani biriyani briyani jollof paella jambalaya pilau pulao plov kedgeree risotto donburi"
+)
+
+
+def _are_parts_of_animals(norms: Sequence[str], items: Sequence[Item]) -> bool:
+    """Whether they are bones, shells, heads or guts, named as such, maybe with their animal."""
+    parts = False
+    for item in items:
+        kind = item.food.shares[0][0]
+        if item.share is not None or (kind != "bone" and kind not in _ANIMALS):
+            return False
+        part = not _ANIMAL_PARTS.isdisjoint(norms[item.start : item.end])
+        parts = parts or part or kind == "bone"
+    return parts
+
+
+_ANIMAL_PARTS = words_in("heads skins guts tails shells bones trimmings fins innards scales head")
+
+
+def _as_pod(norms: Sequence[str], item: Item, items: Sequence[Item]) -> Item:
+    """ "Drumstick and beans": the pod of a tree, among vegetables and in one number."""
+    if norms[item.start : item.end] not in (["drumstick"], ["drumsticks"]):
+        return item
+    beside = [x for x in items if x is not item and not x.absent]
+    plants = [x for x in beside if x.food.shares[0][0] in _WITH_PODS]
+    sure = norms[item.start] == "drumstick" or not _WITH_PODS_TOLD.isdisjoint(norms)
+    if not sure or not plants or len(plants) < len(beside):
+        return item
+    return item._replace(food=Food((("vegetable", 1.0),), 0.0, item.food.name))
+
+
+def _without_vessel(norms: Sequence[str], item: Item) -> Item:
+    """ "Onions in a bread bag", "the fish kettle": what something else was kept in."""
+    before, behind = norms[item.start - 1 : item.start], norms[item.end : item.end + 1]
+    named = bool(behind) and behind[0] in _VESSELS and bool(before) and before[0] in _ARTICLES
+    return item._replace(absent=True) if named else item
+
+
+_VESSELS = words_in("bag sack box carton kettle jug punnet basket wrapper")
+_ARTICLES = words_in("a an the old empty my our")
+_WITH_PODS: frozenset[Kind] = frozenset({"vegetable", "pulse", "garden"})
+_WITH_PODS_TOLD = words_in("sambar sambhar brinjal okra bhindi gourd curry dal moringa sahjan")
 
 
 def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
@@ -138,10 +253,13 @@ _FAR = 8
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
     "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
-    "scoop coloured colored colour color"
+    "scoop coloured colored colour color scale scales balance timer probe float frother warmer "
+    "cooler crate crates urn"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
-_BODY = words_in("feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys")
+_BODY = words_in(
+    "feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys lung lungs"
+)
 _COLOURS = words_in(
     "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
 )
@@ -159,6 +277,8 @@ def _names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     before = norms[mark.start - 1] if mark.start else ""
     if _is_verb_here(norms[mark.start], behind):
         return True
+    if norms[mark.start] == "marge" and (before in _CALLED or not _DOING.isdisjoint(behind)):
+        return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
     return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
 
@@ -166,10 +286,17 @@ def _names_no_food(norms: Sequence[str], mark: Mark) -> bool:
 def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:
     """ "Don chop 2 kilo", "stock's zero": a word for food that is none before such a word."""
     if norm == "chop":
-        return bool(behind) and (behind[0] in ("#", "di", "my", "all") or behind[0][0].isdigit())
+        return bool(behind) and (behind[0] in _CHOPPED or behind[0][0].isdigit())
     return norm == "stock" and bool(behind) and behind[0] in _OF_STOCK
 
 
+_CALLED = words_in("before says said told asked thank thanks ask tell")
+_DOING = words_in(
+    "handed put puts gave brought added says said did has is was fed sealed drained 's dropped "
+    "tipped chucked took will wants could saw"
+)
+"""Behind Marge, who is a person then and no margarine."""
+_CHOPPED = words_in("# di my all am im it that dem everything")
 _OF_STOCK = words_in("'s is left at level count sorted")
 _PLANTS: frozenset[Kind] = frozenset({"vegetable", "fruit"})
 
@@ -209,14 +336,31 @@ def _unmeasured(words: Sequence[str], marks: list[Mark], measures: frozenset[int
     return out
 
 
+def _named_again(norms: Sequence[str], item: Item, before: Sequence[Item]) -> int | None:
+    """ "Fish skins and stalks, mostly the skins": the place of what a part speaks of again."""
+    if norms[item.start - 1 : item.start] != ["the"]:
+        return None
+    part = norms[item.end - 1]
+    return next((k for k, x in enumerate(before) if part in norms[x.start + 1 : x.end]), None)
+
+
 def _part_of_earlier(item: Item, part: str, before: Sequence[Item]) -> Item:
     """ "Peeled a mountain of clementines, 5 lb of peel": the peel of what was named before."""
-    if item.end - item.start > 1 or part not in _OF_PLANTS:
+    if item.end - item.start > 1 or part not in _OF_PLANTS | _OF_ANIMALS:
         return item
-    named = [x for x in before if x.food.shares[0][0] in _PLANTS and not x.generic]
-    if not named:
+    named = [x for x in before if not x.generic and not x.absent]
+    kind = named[-1].food.shares[0][0] if named else "mixed"
+    if part in _OF_ANIMALS and (kind in _ANIMALS or kind == "bone"):
+        kind = "meat" if kind == "bone" else kind
+        return item._replace(food=Food(((kind, 1.0),), 1.0, named[-1].food.name), generic=False)
+    named = [x for x in named if x.food.shares[0][0] in _PLANTS]
+    if not named or part not in _OF_PLANTS:
         return item
     return item._replace(food=named[-1].food._replace(rich=0.0), generic=False)
+
+
+_ANIMALS: frozenset[Kind] = frozenset({"meat", "fish"})
+_OF_ANIMALS = words_in("trimmings skins guts innards offcuts gristle scrapings remains rinds")
 
 
 _OF_PLANTS = words_in(
@@ -301,8 +445,10 @@ def _grown(
             end += 1
         elif head is not None and _takes_head(food, norms[end - 1]) and not generic:
             food, end = _dish(food, head.value), head.end
-        elif after is not None and _is_generic(after.value) and not generic:
+        elif after is not None and _is_what_is_left(after.value) and not generic:
             scrap, end = True, after.end
+        elif norms[end] == "oil" and after is not None and not generic:
+            food, end = after.value, after.end  # "samosa oil": what it was fried in
         elif after is not None and _is_of_dish(norms[end], after.value) and not generic:
             food, end = after.value, after.end
         elif after is not None and generic and not _is_generic(after.value):
@@ -318,6 +464,12 @@ def _is_of_dish(norm: str, food: Food) -> bool:
 
 
 OF_DISHES = words_in("meat grease fat cheese dripping lard")
+
+
+def _is_what_is_left(food: Food) -> bool:
+    """ "Jollof party leftovers", "biryani pot scrapings": what was left of the dish before it."""
+    named = "leftover" in food.name or "scraping" in food.name
+    return _is_generic(food) or (named and food.shares == (("cooked", 1.0),))
 
 
 @lru_cache(maxsize=1024)
@@ -395,7 +547,11 @@ def _described(norms: Sequence[str], item: Item, foods: Collection[int]) -> Item
     near = _near(norms[start : item.start])
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
     absent = _is_denied(near) or _is_free_of(norms, item) or _is_gone(norms, item.end)
-    said = share_of(norms, near, item.end, foods) or _bones_beside(norms, near, item)
+    said = (
+        share_of(norms, near, item.end, foods)
+        or _bones_beside(norms, near, item)
+        or _spread_on(norms, near, item)
+    )
     if (scrap, absent) != (item.scrap, item.absent):
         item = item._replace(scrap=scrap, absent=absent)
     return item if said is None else item._replace(share=said.share, vague=said.vague)
@@ -410,12 +566,26 @@ def _bones_beside(norms: Sequence[str], near: Sequence[str], item: Item) -> Said
     return Said(0.3, vague=True) if beside else None
 
 
+def _spread_on(norms: Sequence[str], near: Sequence[str], item: Item) -> Said | None:
+    """ "Teacakes with the butter still on": a spread is little of what it is on."""
+    behind = norms[item.end : item.end + 2]
+    on = behind[:1] == ["on"] or (behind[1:] == ["on"] and behind[0] in _STILL)
+    spread = item.food.shares[0][0] in _SPREADS and "with" in near[-3:]
+    return Said(0.1, vague=True) if on and spread else None
+
+
+_STILL = words_in("still left scraped smeared spread already")
+_SPREADS: frozenset[Kind] = frozenset({"dairy", "oil", "egg", "cooked", "fruit"})
+
+
 def _is_denied(near: Sequence[str]) -> bool:
     if _DENYING.isdisjoint(near) or is_not_much(near):
         return False
     if "not" in near[-4:] and "scrap" in near:
         return True
     if not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near):
+        return True
+    if near[-2:] == ["behind", "the"] and near[-3:-2] != ["left"]:
         return True
     lead = near[:-1] if near[-1:] and near[-1] in _ALL_OF else near
     return lead[-1:] == ["bar"] or tuple(lead[-2:]) in _LEFT_OUT
@@ -449,10 +619,12 @@ def _is_gone(norms: Sequence[str], end: int) -> bool:
     while norms[at : at + 1] and norms[at] in _HAD:
         at += 1
     over = norms[at : at + 1] in (["gone"], ["eaten"], ["finished"])
-    return over and (at + 1 == len(norms) or not norms[at + 1][0].isalpha())
+    behind = norms[at + 1 : at + 2]
+    return over and (not behind or not behind[0][0].isalpha() or behind[0] in _LONG)
 
 
-_HAD = words_in("had was were are all already long mostly been")
+_HAD = words_in("had was were is are all already long mostly been 's")
+_LONG = words_in("long already ages yesterday earlier before by first hours days")
 
 
 def _is_free_of(norms: Sequence[str], item: Item) -> bool:

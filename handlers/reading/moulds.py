@@ -16,7 +16,8 @@ _MOULD = words_in(
 _MOULD_WEAK = words_in(
     "growth fur furry fluff fluffy fuzzy spores threads whiskers cobweb patches spots stuff "
     "film coat coating blanket bloom beard whiskers duvet jumper snow layer dots patch bits "
-    "speckles specks blobs hair hairy cotton velvet velvety floss flecks dusting "
+    "speckles specks speckle speckling fleck blobs hair hairy cotton velvet "
+    "velvety floss flecks dusting "
     "powdery frosting webbing tufts tuft mossy pelt"
 )
 _MOULD_OF_BIN = words_in(

@@ -379,6 +379,8 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         and ((after.endswith(("ing", "s")) and after in verb_words()) or _is_smell(after))
     ):
         return BinRef(start, end, name, True, into, place)
+    if after in _PEELS and norms[start] in vocabulary():
+        return None  # "na pawpaw skin" beside a bin called Pawpaw
     if is_part(before, after, into, place, name.lower() in PLACE_NAMES):
         return None
     plain = after in _BIN_PARTS or (not place and into)
@@ -440,6 +442,7 @@ def _among_colours(norms: Sequence[str], start: int, end: int) -> bool:
     return any(norm in COLOURS for norm in (*behind, *before))
 
 
+_PEELS = words_in("skin skins peel peels peelings seed seeds stones pits rind rinds husks")
 _OTHER_OWNERS = words_in(
     "school soup village work office hotel pub canteen restaurant hospital camp club centre"
 )

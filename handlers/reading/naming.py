@@ -1,5 +1,7 @@
 """The name that a new bin is given: "called Dot", "meet Dot", "new bin: Dot", "we call him Dot"."""
 
+from collections.abc import Sequence
+
 from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
@@ -7,7 +9,8 @@ from handlers.reading.names import BIN_WORDS, COLOURS, PLACE_NAMES
 from handlers.reading.vocabulary import words_in
 
 _CALLED = words_in(
-    "called named call calling name christened christen naming dubbed labelled labeled dub"
+    "called named call calling name christened christen naming dubbed labelled labeled dub "
+    "baptised baptized nicknamed titled"
 )
 _NAME_ENDS = words_in(
     "and but it its is for with so in on at the a today to from because cos as after by who "
@@ -41,7 +44,8 @@ def given_name(message: Message) -> str | None:
 _LEADS = (
     ("goes", "by"), ("going", "by"), ("known", "as"), ("answers", "to"), ("answering", "to"),
     ("name", "'s"), ("se", "llama"), ("le", "pusimos"), ("being",), ("as",), ("it", "'s"),
-    ("she", "'s"), ("he", "'s"),
+    ("she", "'s"), ("he", "'s"), ("it", "is"), ("she", "is"), ("he", "is"), ("meet",),
+    ("introducing",), ("hello", "to"), ("nickname",), ("name", "will", "be"),
 )  # fmt: skip
 _LEAD_STARTS = frozenset(lead[0] for lead in _LEADS)
 
@@ -136,8 +140,8 @@ def new_name(group: Group) -> str | None:
     message = group.message
     sentence = message.sentences[group.clauses[0].sentence]
     for i in range(group.start, min(len(message.norms) - 2, sentence.end + 8)):
-        if message.norms[i : i + 2] == ["name", "is"] or message.norms[i : i + 2] == ["name", ":"]:
-            return name_from(message, i + 2, len(message.norms))
+        if message.norms[i] == "name" and (lead := _behind_name(message.norms, i + 1)):
+            return name_from(message, lead, len(message.norms))
     for i in range(group.start, sentence.end - 1):
         if message.norms[i : i + 2] == ["name", "of"]:
             return name_from(message, i + 2, sentence.end)
@@ -159,6 +163,13 @@ def new_name(group: Group) -> str | None:
         return name_behind(group) or _introduced(group)
     said = name_from(message, group.verb.end, group.end, capital=True)
     return said or _listed_name(message, group.verb.end, sentence.end) or name_behind(group)
+
+
+def _behind_name(norms: Sequence[str], i: int) -> int:
+    """Index behind what joins "name" and the name ("is", ":", "will be"); 0 if nothing does."""
+    if norms[i : i + 1] and norms[i] in (":", "is", "="):
+        return i + 1
+    return i + 2 if norms[i : i + 2] in (["will", "be"], ["shall", "be"], ["to", "be"]) else 0
 
 
 def _introduced(group: Group) -> str | None:
@@ -206,26 +217,18 @@ def name_behind(group: Group) -> str | None:
     return None
 
 
+_BEFORE_NAME = words_in("it the him her a \" ' as bin one them : <")
+_TOLD_APART = words_in("small little wee big young old junior baby tiny new great")
+"""What tells a new bin from one of the same name: "small Grace"."""
+
+
 def name_from(message: Message, i: int, end: int, *, capital: bool = False) -> str | None:
     """The name said from word i on: a known one, a quoted one, or the words to the next stop."""
     for ref in message.bins:
         if i <= ref.start <= i + 2 and ref.name is not None and not capital:
-            return ref.name
-    while i < end and message.norms[i] in (
-        "it",
-        "the",
-        "him",
-        "her",
-        "a",
-        '"',
-        "'",
-        "as",
-        "bin",
-        "one",
-        "them",
-        ":",
-        "<",
-    ):
+            told_apart = message.norms[ref.start - 1] in _TOLD_APART and ref.start > i
+            return f"{message.words[ref.start - 1].text} {ref.name}" if told_apart else ref.name
+    while i < end and message.norms[i] in _BEFORE_NAME:
         i += 1
     stop = i
     limit = min(end, i + 4)

@@ -36,8 +36,10 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     group = groups[k]
     if not _may_be_seen(group) or is_of_other_things(group.message):
         return None
-    if is_ahead(group) or (group.sense not in _TOLD and not _nothing_came(group)):
+    nothing_came = _nothing_came(group)
+    if (is_ahead(group) or group.sense not in _TOLD) and not nothing_came:
         return None
+    waited = nothing_came and is_ahead(group)  # "not a drop in ten days": how long, not when
     context = _bin_context(groups, k)
     if context is None:
         return None
@@ -52,7 +54,7 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
         celsius=celsius,
         ph=ph,
         bin=bin_of(groups, k),
-        on=day_of(groups, k),
+        on=group.message.today if waited else day_of(groups, k),
         rules=("signs in a bin", ON_IT) if _is_said_of_it(groups, k) else ("signs in a bin",),
     )
 

@@ -66,11 +66,41 @@ def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
     return Open(
         bin=None if name is not None and name.lower() in _SHARED else name,
         capacity_l=_capacity(group),
-        shared=True if not _SHARED.isdisjoint(_sentence_words(group)) else None,
+        shared=True if _is_for_all(group) else None,
         member=member_of(groups, k),
         on=day_of(groups, k, since=True),
         rules=(rule,),
     )
+
+
+def _is_for_all(group: Group) -> bool:
+    """Whether it is told to be everybody's, there or in words of the next two sentences."""
+    message = group.message
+    if not _SHARED.isdisjoint(_sentence_words(group)):
+        return True
+    if not message.has(_FOR_ALL_CUES):
+        return False
+    return _FOR_ALL.search(" ".join(message.norms)) is not None
+
+
+_FOR_ALL_CUES = words_in(
+    "all shared communal everyone everybody anyone anybody everyones todos todas tous alle tutti "
+    "lahat sabke wote"
+)
+_FOR_ALL = re.compile(
+    r"\b(?:for|belongs to|open to|free to|available to) (?:use by )?(?:us all|all of us|everyone"
+    r"|everybody|anyone|anybody|all|the (?:whole|entire) \S+)\b(?! the| of the)|"
+    r"\b(?:all|everyone|everybody|anyone|anybody|you all|all of you|all of us|we all|all members"
+    r"|all neighbou?rs|all residents|all tenants)(?: here| in the \S+| of us)? "
+    r"(?:may|can|could|is (?:free|welcome) to|are (?:free|welcome) to|gets to|to|should) "
+    r"(?:please |also |now |freely )*(?:use|share|fill|feed|add|put|throw|chuck|tip|drop)"
+    r"\b|"
+    r"\b(?:all|everyone|everybody|anyone|anybody)(?: is| are| 's| s)? welcome\b|"
+    r"(?:^|[.!;,(-] )(?:it 's |it is |is )?(?:shared|communal)(?: (?:one|bin|use))?(?= [.!;,)]|$)|"
+    r"\b(?:todos|todas|tous|alle|tutti)(?: la| lo| le)? (?:pueden|podem|peuvent|konnen|possono)\b|"
+    r"\b(?:para|pour|fur|per|por) (?:todos|todas|tous|alle|tutti)\b|\bpara sa lahat\b|"
+    r"\bsabke liye\b|\bya wote\b|\b(?:everyone|everybody) 's (?:bin|bucket|to use)\b"
+)
 
 
 def is_several(group: Group) -> bool:

@@ -34,7 +34,7 @@ _SKIPPED = words_in(
 _PLACE_ENDS = words_in(
     ", . ; ! ? ( ) - — ☺ & already and but so then because cos with today yesterday last this "
     "which "
-    "covered me my it before after while when now for as lol n i we will are is about roughly "
+    "covered w me my it before after while when now for as lol n i we will are is about roughly "
     "like used go went goes were con not | → > >"
 )
 _WEATHER = words_in(
@@ -44,6 +44,7 @@ _WEATHER = words_in(
 """What somebody digs in that is no place."""
 _BEFORE_DAY = words_in("on at from since during over around about")
 _BEFORE_PLACE = PLACE | {",", "-", "☺"}
+_OF_DAY = words_in("this morn morning mornin afternoon arvo evening today the other day just now")
 _SOIL = frozenset({"ground", "soil", "earth", "dirt", "tierra", "terre", "terra", "erde"})
 _LONGEST = 7
 """Words in a place that is said without a preposition, at most."""
@@ -146,13 +147,14 @@ def _place_from(message: Message, i: int, end: int, held: frozenset[int]) -> str
     if norms[i : i + 1] and norms[i] in _SOIL and (stop - i <= 2 or norms[i + 1] in PLACE):
         after = _beyond_soil(norms, stop if stop - i <= 2 else i + 1, end, held)
         return (_place_from(message, after, end, held) if after else None) or "ground"
-    return message.text(i, stop) or None
+    text = message.text(i, stop)
+    return (text[2:] if text[:2] in ("t'", "t’") else text) or None  # "under t'rhubarb"
 
 
 def _beyond_soil(norms: Sequence[str], start: int, end: int, held: frozenset[int]) -> int:
     """Index of the place behind "in the ground", past a day and words of place; 0 if none is."""
     at, placed = start, False
-    while at < end and (at in held or norms[at] in _BEFORE_PLACE):
+    while at < end and (at in held or norms[at] in _BEFORE_PLACE | _OF_DAY):
         placed = placed or (norms[at] in PLACE and at + 1 not in held)
         at += 1
     free = start < at < end and norms[at] not in _WHEN and not norms[at][0].isdecimal()
@@ -169,20 +171,43 @@ def _alone(group: Group) -> str | None:
     for clause in message.clauses[first + 1 : first + 1 + _AFTER + len(group.clauses)]:
         named = clause.verb is None or clause.verb.end == clause.end  # "runner bean trench"
         if named and clause.sense in ("none", "order", "did") and _is_place(message, clause):
-            place = _place_from(message, clause.start, clause.end, indexes(message.days))
+            start = clause.start + _said_before(message, clause)
+            place = _place_from(message, start, clause.end, indexes(message.days))
             if place:
                 return place
     return None
+
+
+def _said_before(message: Message, clause: Clause) -> int:
+    """How many words stand before the place in "he's under the plum", "2 feet down by the pond"."""
+    norms = message.norms[clause.start : clause.end]
+    if norms[:1] and norms[0] in _IT_IS:
+        at = 2 if norms[1:2] and norms[1] in _BEING else 1
+    elif "down" in norms[1:_LONGEST]:
+        at = norms.index("down", 1) + 1
+    else:
+        return 0
+    if not norms[at : at + 1] or norms[at] not in UNDER | _BY:
+        return 0
+    return at + 1 + (norms[at : at + 2] == ["next", "to"])
+
+
+_IT_IS = words_in("he she it they hes shes its theyre")
+_BEING = words_in("'s is 're are lies lie sits rests sleeps")
+_BY = words_in("by next against between among")
 
 
 def _is_place(message: Message, clause: Clause) -> bool:
     """Whether a clause has ground or a plant in it, or begins with a word of place."""
     norms = message.norms[clause.start : clause.end]
     held = any(clause.start <= b.start < clause.end and not b.place for b in message.bins)
-    measured = any(clause.start <= a.start < clause.end for a in message.amounts)
-    if held or measured or len(norms) > _LONGEST or not norms[0][:1].isalpha():
+    skipped = _said_before(message, clause)
+    measured = any(clause.start + skipped <= a.start < clause.end for a in message.amounts)
+    if held or measured or (len(norms) > _LONGEST and not skipped):
         return False
-    leads = norms[0] in PLACE or norms[:1] == ["out"]
+    if not norms[skipped][:1].isalpha():
+        return False
+    leads = norms[0] in PLACE or norms[:1] == ["out"] or skipped > 0
     titled = norms[0] not in _SOIL and not _BEDS.isdisjoint(norms)
     return len(norms) > 1 and (leads or titled)
 

@@ -21,8 +21,11 @@ _ALL = words_in("all entirely purely only solely pure completely wholly just")
 _SOME = words_in("some plus")
 _LITTLE = words_in(
     "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
-    "cachito poquito smattering drop scrap handful stray"
+    "cachito poquito smattering drop scrap handful stray scrape smear lick knob trace traces "
+    "drizzle pinch speck sliver slivers morsel whisper glug"
 )
+_DONE = words_in("drop splash dash touch sprinkle scrape smear lick drizzle pinch trace glug")
+_ONE = words_in("a an one wee tiny small little single last the every")
 _HARDLY = words_in("hardly barely scarcely")
 _MUCH = words_in("much many lot")
 PERCENT = words_in("% percent pct")
@@ -45,7 +48,19 @@ def share_of(
         return Said(0.7)
     if after and after[0] == "only" and norms[end + 1 : end + 2] in ([], ["."], ["!"]):
         return Said(1.0)
+    if tuple(norms[end : end + 2]) in _A_LITTLE and _ends(norms, end + 2):
+        return Said(0.1, vague=True)
     return _percent_behind(norms, end, foods, behind) if percents else None
+
+
+_A_LITTLE = frozenset({("a", "little"), ("a", "bit"), ("a", "few"), ("very", "little")})
+
+
+def _ends(norms: Sequence[str], at: int) -> bool:
+    return not (norms[at : at + 1] and norms[at][0].isalpha() and norms[at] not in _BEHIND_LITTLE)
+
+
+_BEHIND_LITTLE = words_in("and only also in into inside to i we put went for from")
 
 
 def _percents_stand_behind(norms: Sequence[str], foods: Collection[int]) -> bool:
@@ -92,6 +107,8 @@ def _stated(near: Sequence[str]) -> Said | None:
     for k in range(len(near) - 1, max(-1, len(near) - 6), -1):
         if near[k] in ("half", "haf") and near[k + 1 : k + 2] in (["a"], ["an"]):
             continue  # "half a loaf" is a piece, and no share
+        if near[k] in _DONE and near[k + 1 : k + 2] != ["of"] and near[max(0, k - 1)] not in _ONE:
+            continue  # "drop one bowl of rice" is done, and no little of it
         said = _said_at(near[k], near[k - 1] if k else "")
         if said is not None:
             return said

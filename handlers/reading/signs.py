@@ -16,7 +16,7 @@ _SMELL = words_in(
     "reeking reeked ponged ponging stunk stench huele riecht amoy hint note notes tang fumes "
     "perfume perfumes perfumed fug waft wafts wafting twang reminds bouquet nosed niffy whiffy "
     "scented scents odours odors aromas smeller smellin pongin hums cheira puzza pachnie ruikt "
-    "niff nostrils"
+    "niff nostrils stinky stinking whiffing humming"
 )
 _SMELL_GAP = 7
 
@@ -49,8 +49,21 @@ def find_signs(
         if norms[i] == "any" and norms[i + 1] in _ANY_LIQUID and denied(norms, i)
     ]
     found += _turned(norms, turns, found, foods, in_bins)
+    if any(s.sign == "ammonia" for s in found):
+        found = [s for s in found if list(norms[s.start : s.end]) != ["sharp"]]
+    if "good" in norms or "nice" in norms:
+        found = [s for s in found if s.sign != "rotten" or not _is_meant_well(norms, s)]
     return tuple(
         sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
+    )
+
+
+def _is_meant_well(norms: Sequence[str], seen: Seen) -> bool:
+    """ "Stinky in the good way": strong, and not foul."""
+    behind = norms[seen.end : seen.end + 5]
+    return any(
+        behind[k] in ("good", "nice") and behind[k + 1] in ("way", "sense")
+        for k in range(len(behind) - 1)
     )
 
 
@@ -83,17 +96,29 @@ def _turned(
     for turn in turns:
         if not held.isdisjoint(range(turn.start, turn.end)):
             continue
-        if turn.sign == "ammonia" and smelt:
+        if turn.sign == "ammonia" and smelt and not _only_sharp(norms, found):
             continue
         if turn.of_growth and (_is_of_food(turn, foods) or not _WALLS.isdisjoint(norms)):
             continue
         if _is_of_house(norms, turn.sign):
             continue
         absent = turn.sign != "no_liquid" and denied(norms, turn.start)
-        plain = not turn.of_growth and turn.sign not in _LIKE_WEATHER
+        plain = not turn.of_growth and (
+            turn.sign not in _LIKE_WEATHER or _names_juice(norms, turn.sign, turn.start, turn.end)
+        )
         out.append(Seen(turn.start, turn.end, turn.sign, plain, absent))
         held |= set(range(turn.start, turn.end))
     return out
+
+
+def _names_juice(norms: Sequence[str], sign: Sign, start: int, end: int) -> bool:
+    """Whether much liquid is told by its own name: a room has none."""
+    return sign == "much_liquid" and not _ANY_LIQUID.isdisjoint(norms[start:end])
+
+
+def _only_sharp(norms: Sequence[str], found: Sequence[Seen]) -> bool:
+    """Whether no other smell is named than a sharp one, which may be either."""
+    return all(list(norms[s.start : s.end]) == ["sharp"] or s.sign not in _SMELLS for s in found)
 
 
 def _is_of_food(turn: Turn, foods: Sequence[Mark]) -> bool:
@@ -144,7 +169,11 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
     if word.sign == "gas" and not _SMELL.isdisjoint(norms[max(0, mark.start - 3) : mark.start]):
         return None
     absent = word.sign != "no_liquid" and denied(norms, mark.start)
-    plain = word.where != "bin" and not (word.where == "named" and word.sign in _LIKE_WEATHER)
+    plain = word.where != "bin" and not (
+        word.where == "named"
+        and word.sign in _LIKE_WEATHER
+        and not _names_juice(norms, word.sign, mark.start, mark.end)
+    )
     return Seen(mark.start, mark.end, word.sign, plain, absent)
 
 
@@ -205,9 +234,30 @@ def _smelling(norms: Sequence[str], mark: Mark) -> bool:
             return True
         if norms[k] in (".", "!", "?", ";", "\n") or (norms[k] == "," and at - k > 3):
             break
+    if "like" in norms[max(0, at - _LIKENED) : at] and _is_likened(norms, at):
+        return True
     if not _SMELL.isdisjoint(norms[at + 1 : at + 2]):
         return True
     return _before_smell(norms, mark.end)
+
+
+_LIKENED = 6
+"""Words between "like" and what the smell is like, at most."""
+_SENTENCE = 16
+"""Words looked back over for the smell that is likened."""
+
+
+def _is_likened(norms: Sequence[str], at: int) -> bool:
+    """ "Grand smell off bin 2 this morning, like my nan's pickled onions"."""
+    like = next(k for k in range(at - 1, -1, -1) if norms[k] == "like")
+    if "of" in norms[like:at]:
+        return False  # "like a jar of dill pickles": a vessel off a bin would be a drain
+    for k in range(like - 1, max(-1, like - _SENTENCE), -1):
+        if norms[k] in (".", "!", "?", ";", "\n"):
+            return False
+        if norms[k] in _SMELL:
+            return True
+    return False
 
 
 def _before_smell(norms: Sequence[str], at: int) -> bool:

@@ -65,6 +65,49 @@ def _words(alternatives: str) -> str:
 
 _TURNS: tuple[tuple[Sign, str, str], ...] = (
     (
+        "no_liquid",
+        "juice liquid leachate liquor",
+        r"\b(?P<s>(?:juice|liquid|leachate|liquor)(?: is| was| 's|:|-)? (?:zero|nil|none|nothing"
+        r"|nowt|nada|zilch))\b(?! left to)",
+    ),
+    (
+        "no_liquid",
+        "nothing nowt nothin nuffin nuthin nada",
+        rf"{_TAP}{_GAP % 6} (?P<s>nuffin|nuthin|nothin|nada)\b|"
+        rf"\b(?P<s2>nuffin|nuthin|nothin|nada|nowt)(?: at all)? (?:from|at|in|out of|off) the "
+        r"(?:tap|spigot|spout)\b",
+    ),
+    (
+        "much_liquid",
+        "sloshes sloshing slosh sloshed slick puddle film layer pool lake sea",
+        r"\b(?P<s>slosh(?:es|ing|ed)?)\b(?! (?:of|in|some|a bit|it|them))|"
+        r"\b(?P<s2>(?:slick|puddle|pool|lake) of (?:[a-z]+ )?(?:liquid|juice|water|leachate))\b",
+    ),
+    (
+        "much_liquid",
+        "hear liquid juice",
+        r"\b(?P<s>(?:can|could) hear (?:it|the (?:liquid|juice)|liquid|juice) (?:slosh\w*|swill\w*"
+        r"|glug\w*|moving|swish\w*))\b",
+    ),
+    (
+        "sour",
+        "pickle pickles pickled vinegar kimchi achaar achar gherkin gherkins kraut sauerkraut",
+        r"\b(?P<s>(?:pickles?|pickled \w+|vinegar|kimchi|achaa?r|gherkins?|kraut|sauerkraut) "
+        r"(?:on|in) the (?:breeze|air|wind|nose))\b",
+    ),
+    (
+        "white_mould",
+        "skin film layer cotton",
+        r"\b(?P<s>(?:skin|film|layer) on top)\b(?: [^.!?\n]+?)? white\b|"
+        r"\bwhite (?P<s2>cotton|cottons|skin|film|layer|coat|coating)\b",
+    ),
+    (
+        "ammonia",
+        "enters eye eyes catches nose throat",
+        r"\b(?P<s>(?:enters?|catch(?:es)?|hits?|gets? (?:in|into)|pierces?|bites?) "
+        r"(?:the|your|my|one 's|you in the) (?:eyes?|throat))\b",
+    ),
+    (
         "gas",
         "lid lids cover",
         _LID + _GAP % 4 + r" (?P<s>flew|flown|flies off|shot (?:off|up)|jumped|leapt|hopped|risen"
@@ -230,7 +273,8 @@ def turns_in(norms: Sequence[str], in_bins: Collection[int]) -> Iterator[Turn]:
     for k in sorted(rows):
         sign, pattern = _COMPILED[k]
         for match in pattern.finditer(text):
-            start = text.count(" ", 0, match.start("s"))
-            end = start + 1 + match["s"].strip().count(" ")
+            named = "s" if "s2" not in match.groupdict() or match["s"] else "s2"
+            start = text.count(" ", 0, match.start(named))
+            end = start + 1 + match[named].strip().count(" ")
             first = text.count(" ", 0, match.start())
             yield Turn(start, end, sign, first, k >= _FIRST_OF_COLOUR)

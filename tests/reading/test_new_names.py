@@ -19,12 +19,36 @@ from tests.reading.context import acts, group
         "15 L",
         "new year new bin! small one of 8 litres, name Hector",
         "We started a brand new bin, I am calling it Hector since it is so big. It holds 60 L.",
+        "opened a new bin, 30 L, name will be Hector",
+        "opened a 15 L tub and baptised it Hector",
+        "new bin, 8 litres, nickname Hector",
+        "New bin! 30 litres. Meet Hector.",
     ],
 )
 def test_a_new_bin_has_the_name_it_is_given(text: str) -> None:
     opened = [act for act in acts(text) if isinstance(act, Open)]
     assert [act.bin for act in opened] == ["Hector"]
     assert opened[0].capacity_l in (8, 15, 30, 60)
+
+
+@pytest.mark.parametrize(
+    ("text", "shared"),
+    [
+        ("New bin, 20 L, called Hector. Anyone may use it.", True),
+        ("new 20 L drum, name: Hector. everybody's welcome", True),
+        ("started a 20 L bin called Hector, para todos", True),
+        ("new 20 l tub. name Hector. communal", True),
+        ("started a 20 L bin called Hector. Everyone else has their own", None),
+        ("started a 20 L bin called Hector, mine alone", None),
+    ],
+)
+def test_a_new_bin_may_be_for_all(text: str, shared: bool | None) -> None:
+    assert [act.shared for act in acts(text) if isinstance(act, Open)] == [shared]
+
+
+def test_a_new_bin_is_told_apart_from_one_of_its_name() -> None:
+    opened = acts("new 15 l bucket for the landing, we call it small grace", bins=("grace",))
+    assert [act.bin for act in opened if isinstance(act, Open)] == ["small grace"]
 
 
 @pytest.mark.parametrize(

@@ -99,6 +99,17 @@ from tests.reading.context import acts
         ("bin 3 is like a desert inside", ["dry"]),
         ("bin 3 is like a furnace", ["warm"]),
         ("bin 3 is a block of ice", ["cold"]),
+        ("bin 3: liquid zero, tap is fine", ["no_liquid"]),
+        ("bin 3 has not made a drop in eight days", ["no_liquid"]),
+        ("bin 3 hasn't made a drop in 8 days and smells of rotten eggs", ["no_liquid", "rotten"]),
+        ("bin 3 sloshes when I lift it", ["much_liquid"]),
+        ("there is a puddle of brown juice in bin 3", ["much_liquid"]),
+        ("grand smell off bin 3 this morning, just like our gran's pickled eggs", ["sour"]),
+        ("bin 3 is stinky in a good way, like pickled radish", ["sour"]),
+        ("bin 3 smells like lime achaar", ["sour"]),
+        ("bin 3 smells like hospital, a sharp one that gets in the eyes", ["ammonia"]),
+        ("bin 3 has a skin on top, soft and white", ["white_mould"]),
+        ("bin 3 has white cotton on top", ["white_mould"]),
     ],
 )
 def test_what_was_seen_or_smelt(text: str, signs: list[Sign]) -> None:

@@ -10,6 +10,10 @@ from tests.reading.context import acts
     ("text", "place"),
     [
         ("buried bin 3 under the plum tree", "plum tree"),
+        ("buried bin 3. It's by the old gate now", "old gate"),
+        ("buried Tall Paul. He's under the damsons", "damsons"),
+        ("got bin 3 in the ground this morning under the quince", "quince"),
+        ("dug bin 3 in under t'damsons", "damsons"),
         ("Trenched bin 3. South bed. Hard going.", "South bed"),
         ("bin 3 buried yesterday, row 4, 12 in deep", "row 4"),
         ("bin 3 is in the ground. Out past the water butt, 2 ft down", "Out past the water butt"),
