@@ -7,7 +7,6 @@ import json
 import re
 from typing import Literal
 
-from bot.feed import as_calendar
 from handlers.answer import Turn
 from handlers.labelart import Label, drawn
 from handlers.sheet import as_json, in_words, sheet
@@ -29,6 +28,8 @@ async def attachment(
         shown = await sheet(book, turn.today)
         made_of = {"name": PICTURE_NAME, "sheet": as_json(shown)}
         return Message(tx_id="", kind="picture", body=in_words(shown), attached=json.dumps(made_of))
+    from bot.feed import as_calendar  # slow to import, and seldom asked for
+
     text = (await as_calendar(book, turn.now)).decode()
     made_of = {"name": FILE_NAME, "text": text}
     return Message(tx_id="", kind="file", body=CAPTION, attached=json.dumps(made_of))

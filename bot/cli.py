@@ -37,10 +37,19 @@ class Parser(argparse.ArgumentParser):
 
 def main(argv: Sequence[str]) -> int:
     """Run a command; its exit status: 0 for success, 2 for what the person can put right."""
+    return carry_out(parsed(argv))
+
+
+def parsed(argv: Sequence[str]) -> argparse.Namespace:
+    """The command and its options; what the command needs is imported then."""
     for stream in (sys.stdin, sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(encoding="utf-8", errors="replace")
-    args = _parser(argv).parse_args(argv)
+    return _parser(argv).parse_args(argv)
+
+
+def carry_out(args: argparse.Namespace) -> int:
+    """Run the command; its exit status."""
     try:
         status: int = import_module(f"bot.{args.command}").run(args)
     except UserError as error:

@@ -70,7 +70,7 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
             await outbox.put(db, hearing.room.id, hearing.reply, now, held=held)
         if hearing.forgot:
             trace = replace(trace, sender=None)
-    await inbox.settle(db, item.id, "done", trace)
+    await inbox.settle(db, item, "done", trace)
 
 
 async def _work_apart(db: Database, item: Item, now: datetime, own: str, paced: bool) -> None:
@@ -84,7 +84,7 @@ async def _work_apart(db: Database, item: Item, now: datetime, own: str, paced: 
         log.error("could not work through event %s: %s", item.event, _where(error))
         heard = from_event(item.raw)
         async with db.transaction():
-            await inbox.settle(db, item.id, "failed", _trace(item, heard))
+            await inbox.settle(db, item, "failed", _trace(item, heard))
             room = await rooms.find(db, item.room)
             if room and isinstance(heard, Said) and heard.sender != own:
                 sorry = Message(

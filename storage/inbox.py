@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from functools import partial
 from typing import Any
 
 from storage import rooms, words
@@ -15,6 +16,10 @@ from storage.session import set_sync_token
 
 OLDEST = 1000
 """Events among which the rooms take turns: of ten batches, looked through anew for each."""
+LAST = 2**63 - 1
+"""No item has a higher number."""
+_SAID = "inbox:rewritten"
+"""What depends on the messages worked through: nothing takes them away but a change of them all."""
 DEEPEST = 100
 """Levels of JSON in an event; no message has so many."""
 
@@ -232,7 +237,7 @@ async def expire_put_by(db: Database, before: datetime) -> None:
         )
 
 
-async def settle(db: Database, item: int, state: str, trace: Trace) -> None:
+async def settle(db: Database, item: Item, state: str, trace: Trace) -> None:
     """Mark an event as worked through and forget its words, inside a transaction.
 
     What was put by until then may have its turn.
@@ -245,9 +250,13 @@ async def settle(db: Database, item: int, state: str, trace: Trace) -> None:
     await db.write(
         "UPDATE inbox SET state = ?, raw = NULL, sender = ?, kind = ?, about = ?, mark = ? "
         "WHERE id = ?",
-        (state, trace.sender, trace.kind, trace.about, trace.mark, item),
+        (state, trace.sender, trace.kind, trace.about, trace.mark, item.id),
         part="settled",
     )
+    if trace.kind == "said":
+        latest = await _latest_said(db, item.room)
+        if latest is None or latest[0] < item.id:
+            db.note(item.room, _SAID, "latest", (item.id, trace))
 
 
 async def trace(db: Database, room: str, event: str) -> Trace | None:
@@ -266,11 +275,23 @@ async def _row_of(db: Database, room: str, event: str) -> sqlite3.Row | None:
 
 async def last_said(db: Database, room: str, before: int) -> Trace | None:
     """The last message somebody wrote in a room before an item."""
+    latest = await _latest_said(db, room)
+    if latest and latest[0] >= before:  # the item waited for its key, while others were said
+        latest = await _said_before(db, room, before)
+    return latest[1] if latest else None
+
+
+async def _latest_said(db: Database, room: str) -> tuple[int, Trace] | None:
+    """The last message of a room that was worked through, with the number of its item."""
+    return await db.known(room, _SAID, "latest", partial(_said_before, db, room, LAST))
+
+
+async def _said_before(db: Database, room: str, item: int) -> tuple[int, Trace] | None:
     row = await db.row(
         "SELECT * FROM inbox WHERE room = ? AND id < ? AND kind = 'said' ORDER BY id DESC LIMIT 1",
-        (room, before),
+        (room, item),
     )
-    return _trace(row) if row else None
+    return (row["id"], _trace(row)) if row else None
 
 
 def _trace(row: sqlite3.Row) -> Trace:

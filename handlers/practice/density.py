@@ -116,7 +116,8 @@ def shares(materials: Shares | None) -> dict[Kind, float]:
 
 def loose_figures(materials: Shares | None) -> tuple[Figure, ...]:
     """The densities that a blend is made of."""
-    return tuple(LOOSE[kind] for kind in KINDS if kind in shares(materials))
+    made_of = shares(materials)
+    return tuple(LOOSE[kind] for kind in KINDS if kind in made_of)
 
 
 def loose_kg_l(materials: Shares | None) -> float:

@@ -1,6 +1,5 @@
 """Who says to be away, and from which day to which: "I'm away till Monday", "I'm back"."""
 
-import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
@@ -8,6 +7,7 @@ from handlers.reading.arranged import Away, Back, NoSuchDay, Plan, Staying, WhoI
 from handlers.reading.dates import is_no_date
 from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.stretches import Stretch, coming, stretch_in
 from handlers.reading.vocabulary import words_in
@@ -32,28 +32,28 @@ _STATE = (
     r"off(?= (?:from|until|till|for (?:a|the|two|three|ten|\d+) |next week|this week|all week|"
     r"between))"
 )
-_AWAY = re.compile(rf"{_IS}(?: {_ADVERBS})* (?:{_STATE})(?= |$)")
-_BARE_AWAY = re.compile(
+_AWAY = Late(rf"{_IS}(?: {_ADVERBS})* (?:{_STATE})(?= |$)")
+_BARE_AWAY = Late(
     r"(?:am |are )?(?:away|off(?= (?:from|until|till) )|on holidays?|on vacation|out of town|"
     r"abroad|gone for)(?= |$)"
 )
-_BACK = re.compile(rf"(?:am|are|is|'s|will be|'?ll be|got|get)(?: {_ADVERBS})* back(?= |$)")
-_BARE_BACK = re.compile(r"back (?:home|again|now|from|in town|on)(?= |$)")
-_STAYS = re.compile(
+_BACK = Late(rf"(?:am|are|is|'s|will be|'?ll be|got|get)(?: {_ADVERBS})* back(?= |$)")
+_BARE_BACK = Late(r"back (?:home|again|now|from|in town|on)(?= |$)")
+_STAYS = Late(
     r"(?:(?:am|are|is|will) not (?:be |going )?(?:away|going|on holiday)|wont be away|staying|"
     r"(?:am|are|is) (?:staying|here)).* (?:after all|any ?more)(?= |$)"
 )
-_ASKED = re.compile(
+_ASKED = Late(
     r"(?:who(?: is|s| else is| will be| 's)?|(?:is|are|will) any(?:one|body)(?: be)?)(?: else)? "
     r"(?:away|on holiday|gone|out of town)(?= |$)"
 )
-_STANDS_IN = re.compile(
+_STANDS_IN = Late(
     r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
     r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
     r"(?:minds?|minding))(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|meanwhile|then))*"
 )
-_FOR_NOW = re.compile(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
-_HOME = re.compile(
+_FOR_NOW = Late(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
+_HOME = Late(
     r"(?: (?:home|again|now|safely|safe|already|early|today|all|at last|everyone|everybody|folks|"
     r"in town|from(?: \S+){1,4}))*"
 )

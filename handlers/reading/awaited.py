@@ -1,8 +1,7 @@
 """Deeds that are waited for, doubted or given up: "shout when it's sealed", "all but buried"."""
 
-import re
-
 from handlers.reading.amending import plain_text
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -15,7 +14,7 @@ CUES = words_in(
 """Words without one of which no deed is taken for undone."""
 _DEED = r"(?:sealed|closed|shut|buried|drained|dug in|lidded|locked|emptied)"
 _WHEN = r"(?:when|once|as soon as|soon as|the minute|the moment|if|after)"
-_AWAITED = re.compile(
+_AWAITED = Late(
     rf"\b(?:(?:tell|text|shout|ping|ring|message|msg|whistle|holler|yell|call|warn|nudge)"
     rf"(?: \w+){{0,3}}|give \w+ a (?:bell|shout|ring|call|buzz|nod|wave)|let \w+ know) {_WHEN}\b"
     rf"[^.,:;]{{0,40}}\b{_DEED}|"
@@ -28,12 +27,12 @@ _AWAITED = re.compile(
     rf"\bbelieve [^.]{{0,30}}\b{_DEED} when\b|\bpretend (?:i|we|you|that|it)\b[^.]*{_DEED}|"
     rf"\b(?:all but|almost|nearly|as good as|practically) {_DEED}(?! the wrong)"
 )
-_GIVEN_UP = re.compile(
+_GIVEN_UP = Late(
     r"\b(?:dug a hole|digging|started to dig|to bury)\b.*"
     r"\b(?:gave up(?! (?:\d|an?\b|half|its|nearly|about))|gave it up|forgot the|"
     r"took it (?:back )?home|filled (?:it|the hole) (?:back )?in)\b"
 )
-_TOLD = re.compile(rf"\b(?:{_DEED}|put the lid|it is under|job done)\b")
+_TOLD = Late(rf"\b(?:{_DEED}|put the lid|it is under|job done)\b")
 
 
 def is_awaited(message: Message) -> bool:

@@ -7,6 +7,7 @@ from handlers.reading.acts import Batch, Stock
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import called_behind, of_what
 from handlers.reading.quantities import amount_sum
@@ -64,7 +65,7 @@ def _speaks_of_bran(group: Group) -> bool:
     return group.message.bran(group.start, group.end) and _NOT_BRAN.isdisjoint(group.norms)
 
 
-_IS_ON = re.compile(
+_IS_ON = Late(
     r"\b(?:bran|starter|batch) (?:is |'s |are )(?:now )?(?:on|on the go|brewing|fermenting|mixed|"
     r"made)\b(?! (?:the shelf|offer|sale|top))"
 )
@@ -126,7 +127,7 @@ def is_strewn(group: Group) -> bool:
     return on_it or 0 < (mass or 0) + (volume or 0) <= _LARGEST_DOSE
 
 
-_STREWN = re.compile(rf"\bon (?:{'|'.join(sorted(_STREWN_ON))})\b(?! (?:go|shelf))")
+_STREWN = Late(rf"\bon (?:{'|'.join(sorted(_STREWN_ON))})\b(?! (?:go|shelf))")
 _LARGEST_DOSE = 0.15
 """Kilos or litres of bran; what is strewn on one layer is hardly more."""
 

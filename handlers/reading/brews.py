@@ -1,7 +1,6 @@
 """Drinks, pickles and plant feeds in the making: "ginger beer fizzing in the shed"."""
 
-import re
-
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -15,12 +14,12 @@ _MAKING = (
     r"(?:bubbling|fizzing|fizzy|steeping|brewing|fermenting|demijohn|carboy|crock|second ferment|"
     r"airlock|on the go|rising|went pop|popped|weight on top|press|potted|big jar)"
 )
-_BREW = re.compile(
+_BREW = Late(
     rf"\b(?:{_BREWS.replace(' ', '|')})\b.*\b{_MAKING}\b|"
     rf"\b{_MAKING}\b.*\b(?:{_BREWS.replace(' ', '|')})\b|"
     r"\bsalt\b.*\bper (?:kilo|kg|pound)\b.*\bpress\b"
 )
-_LIKENED = re.compile(rf"\blike (?:an? |old |some )?(?:{_BREWS.replace(' ', '|')})\b")
+_LIKENED = Late(rf"\blike (?:an? |old |some )?(?:{_BREWS.replace(' ', '|')})\b")
 _OF_THE_BIN = words_in(
     "smell smells smelling smelled smelt whiff reeks reeking stinks old mouldy off nobody noone "
     "failed burnt tap stones skins tops bran juice liquor from out tipped binned slung dumped "

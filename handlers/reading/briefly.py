@@ -3,8 +3,6 @@
 They count only where no word of them speaks of another thing.
 """
 
-import re
-
 from handlers.reading.late import Late
 from handlers.reading.question import Question
 from handlers.reading.unnamed import is_only_of_bin
@@ -32,7 +30,7 @@ _DILUTING = words_in(
     "juice again good right best feed feeding watering can if have go give"
 )
 _AMOUNTS = words_in("mix strength ratio dilution strong weak thin much")
-_TO_DO = re.compile(
+_TO_DO = Late(
     r"^ (?:(?:so|ok|and|hey|hi|now|bot|right|please|then|,|it is sealed|it 's sealed) )*what "
     r"(?:do|should|must|shall|can|have) (?:i|we) (?:to |got to |have to |need to )?do "
     r"(?:next|after this|after that|with it next)"
@@ -41,7 +39,7 @@ _TO_DO = re.compile(
     r"(?: (?:then|please|bot|now|[?.!]))* $"
     r"|^ (?:(?:so|ok|and|bot|now|,) )*(?:what next|now what|what now)(?: [?.!])* $"
 )
-_IS_IT_READY = re.compile(
+_IS_IT_READY = Late(
     r"^ (?:(?:so|ok|and|hey|hi|bot|right|please|,|but) )*"
     r"(?:is|'s|are|was|has|when (?:is|'s|are|will|can|do|does|should)|how (?:long|soon|many days)"
     r"(?: (?:is|till|until|before|to|more|still|left|now|does|do|will|must|should|left))*|can|"

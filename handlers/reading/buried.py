@@ -1,11 +1,11 @@
 """Fermented contents went into the ground, and where."""
 
-import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Bury
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.late import Late
 from handlers.reading.names import BinRef
 from handlers.reading.once import once
 from handlers.reading.places import GREEN, GROUND, PLACE, UNDER, place_of
@@ -22,14 +22,14 @@ _OTHER_THINGS = words_in(
     "budgie gerbil fish-tank tortoise father mother dad mum mam parrot capsule past "
     "differences"
 )
-_IN_THE_GROUND = re.compile(r"\bin(?:to)? (?:the )?(?:ground|soil|earth)\b")
-_LIES = re.compile(
+_IN_THE_GROUND = Late(r"\bin(?:to)? (?:the )?(?:ground|soil|earth)\b")
+_LIES = Late(
     r"\bqbin(?: 's)?(?: contents| lot| stuff)?(?: (?:is|are|'s|was|were|has been|have been|now|"
     r"all|finally|safely|already|"
     r"went|gone|has|have|got|been|worm food|food|feeding))* (?:under|beneath|below|in|into|"
     r"underneath|beside|behind) "
 )
-_SIX_FEET = re.compile(r"\b(?:six|6) feet under\b")
+_SIX_FEET = Late(r"\b(?:six|6) feet under\b")
 
 
 def bury_of(groups: Sequence[Group], k: int) -> Bury | None:

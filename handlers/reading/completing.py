@@ -1,6 +1,5 @@
 """What the whole message adds to its acts: amounts told apart, a bin named in passing, shares."""
 
-import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -28,6 +27,7 @@ from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import bare_mass, bare_volume, drawn_from
 from handlers.reading.groups import Group, whole_of
 from handlers.reading.lastword import settled_at_last
+from handlers.reading.late import Late
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.makeups import Makeup
 from handlers.reading.message import Message
@@ -293,7 +293,7 @@ def _on_several(act: Act, message: Message) -> Act:
 
 
 _EVERY = words_in("both all every")
-_SEVERAL = re.compile(
+_SEVERAL = Late(
     r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|$)|"
     r"\b(?:all(?: of)?(?: the| our| these)?|every) "
     r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"

@@ -11,6 +11,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from handlers.reading.daywords import AMOUNT_BEHIND, BEHIND_A_DAY, ENDS, MONTHS, ORDINALS
+from handlers.reading.late import Late
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
@@ -32,8 +33,8 @@ class Day(NamedTuple):
     """The hour by the group's clock, where it is said by how long it is till then."""
 
 
-_NUMERIC = re.compile(r"(\d{1,2})([/.])(\d{1,2})(?:\2(\d{2}|\d{4}))?")
-_ISO = re.compile(r"\d{4}-\d\d?-\d\d?")
+_NUMERIC = Late(r"(\d{1,2})([/.])(\d{1,2})(?:\2(\d{2}|\d{4}))?")
+_ISO = Late(r"\d{4}-\d\d?-\d\d?")
 
 
 class Dates:

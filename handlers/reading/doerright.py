@@ -1,9 +1,8 @@
 """A deed put down to the one who did it: "Ines carried that one, not me"."""
 
-import re
-
 from handlers.reading.acts import Amend
 from handlers.reading.amending import SHORT, plain_text, with_people, word_count
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
 
@@ -13,7 +12,7 @@ _DID = (
 )
 _THAT = r"(?:that|it|this|them|those)(?: (?:one|lot|bin|layer|in|down|out|over|up))*"
 _LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|,|\.) )*"
-_NOT_ME = re.compile(
+_NOT_ME = Late(
     _LEAD + rf"(?:it was )?qmember (?:who |that |it was )*{_DID} {_THAT}(?: (?:,|\.|and))* not "
     r"(?:me|muggins)\b|"
     + _LEAD

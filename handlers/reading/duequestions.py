@@ -7,6 +7,7 @@ from datetime import date, timedelta
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import KeepUp, Show
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.stretches import coming
 
@@ -26,29 +27,29 @@ _DUE = (
     r"(?:what(?: is| 's| are)?(?: (?:all|still|there|our))?|anything|any bins|which bins are|"
     r"is anything|whats) (?:(?:is|are) )?(?:due|to be done|on the calendar)"
 )
-_WHAT = re.compile(rf"{_BEFORE}{_DUE}(?P<more>.*)")
-_LATE = re.compile(
+_WHAT = Late(rf"{_BEFORE}{_DUE}(?P<more>.*)")
+_LATE = Late(
     rf"{_BEFORE}(?:who(?: is| 's| are| else is)|{_WHATS}|anyone|anybody|anything|"
     r"is any(?:one|body|thing)|which bins? (?:is|are)|who is running) (?:late|overdue|behind)"
     rf"(?: with (?:the|their|a) bins?)?{_AFTER}"
 )
-_MINE = re.compile(
+_MINE = Late(
     rf"{_BEFORE}(?:{_WHATS} (?:mine|mine to do|due for me)|(?:what are )?my dues|"
     rf"anything due for me|just mine|mine only|only mine){_AFTER}"
 )
-_MINE_TO_BOT = re.compile(
+_MINE_TO_BOT = Late(
     rf"{_BEFORE}(?:mine|{_WHATS} (?:my (?:jobs?|turn|part)|on my plate)|"
     r"what (?:do|must|should) i (?:have |need )?(?:to )?do"
     r"(?: (?:this week|today|next|with the bins?))?|"
     r"my jobs|anything (?:for me|i (?:have|need) to do|i should do)|what have i got(?: to do)?)"
     rf"{_AFTER}"
 )
-_DOES = re.compile(
+_DOES = Late(
     rf"{_BEFORE}what (?:does|must|should|has) qmember "
     r"(?:have to do|need to do|do|got|got to do|have)(?P<more>.*)"
 )
-_FOR = re.compile(r" (?:for|with|of) qmember(?= |$)")
-_WHEN = re.compile(
+_FOR = Late(r" (?:for|with|of) qmember(?= |$)")
+_WHEN = Late(
     rf"{_BEFORE}(?:when (?:can|should|do|must|will|is|are|does|shall|could|to)|"
     r"how long (?:until|till|before)|by when (?:must|should|do)|what day (?:can|should|do)) .*?"
     r"(?P<verb>buried|bury|sealed|seal|closed|close|drained|drain|emptied|planted|plant|ready|"
@@ -64,11 +65,11 @@ _KINDS = (
     r"picture of the calendar|calendar picture|calendar as a picture|calendar file|"
     r"calendar as a file|file of the calendar|calendar|next four weeks|ics|ics file|ical|ical file"
 )
-_SHOW = re.compile(
+_SHOW = Late(
     rf"{_BEFORE}(?:(?:can you |could you )?(?:show|post|send|draw|share|give|see)(?: me| us)?"
     rf"(?: a| an| the| our)? (?P<kind>{_KINDS})|(?P<bare>calendar picture|calendar file)){_AFTER}"
 )
-_PIN = re.compile(
+_PIN = Late(
     rf"{_BEFORE}(?P<verb>pin|put up|hang up|unpin|take down|stop pinning|dont pin)(?: up)?"
     rf"(?: the| our)? (?:pinned )?calendar(?: again| back| down| up)*{_AFTER}"
 )

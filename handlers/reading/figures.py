@@ -4,18 +4,18 @@ In a metric group "haldi: tops, 350" is of grams, "Bin 12: rendang. 1.4" of kilo
 Bridie, 250" of millilitres.
 """
 
-import re
 from collections.abc import Collection, Sequence
 
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.numbers import digits_value
 from handlers.reading.ofwhat import of_what
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
-_KILOS = re.compile(r"\d{1,2}[.,]\d{1,2}")
-_GRAMS = re.compile(r"[1-9]\d0|1\d[05]0")
-_MILLILITRES = re.compile(r"[1-9]\d[05]|[2-9]0")
+_KILOS = Late(r"\d{1,2}[.,]\d{1,2}")
+_GRAMS = Late(r"[1-9]\d0|1\d[05]0")
+_MILLILITRES = Late(r"[1-9]\d[05]|[2-9]0")
 _OUT = words_in("off from out oot aff came")
 _INTO = words_in("in into intae to of all total altogether together")
 _SCALES = words_in("scale scales weighed")

@@ -12,6 +12,7 @@ from functools import lru_cache
 
 from handlers.reading.acts import Ask, Topic
 from handlers.reading.howmany import asks_how_many
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.question import CRAFT, Question
 from handlers.reading.spans import indexes
@@ -26,29 +27,29 @@ _TAIL = (
     r"all|still|already|or not|,|\.|!))* $"
 )
 
-_WHEN_FULL = re.compile(
+_WHEN_FULL = Late(
     _LEAD + r"(?:by when|when|how (?:long|soon|many (?:more )?days|much longer))\b"
     r"(?! (?:it is|it 's|they are|the bin is|your bin is|full)\b.*\b(?:do|should|can|must)\b)"
     r".{0,60}?\b(?:full|filled(?: up)?|fill up|fills up)" + _TAIL
 )
-_FULL_BY = re.compile(
+_FULL_BY = Late(
     _LEAD + r"(?:will|would|might|could|is|are)\b.{0,40}\b(?:be |going to be |likely to be )?"
     r"(?:full|filled) (?:by|before|on|this|next|within)\b.{0,30} $"
 )
-_ONCE = re.compile(r".\b(?:when|once|after|if|while)\b.*\bfull\b")
+_ONCE = Late(r".\b(?:when|once|after|if|while)\b.*\bfull\b")
 _ELSEWHERE = words_in(
     "lorry truck collection recycling rubbish council wheelie car park train bus moon freezer "
     "fridge tank inbox hall church class course hotel dishwasher"
 )
 
 _LIQUIDS = r"(?:liquid|leachate|liquor|run ?off|juice|tea|fluid)"
-_IS_SO_MUCH = re.compile(
+_IS_SO_MUCH = Late(
     _LEAD
     + rf"(?:is|are|was|'s|isn't|isnt)\b.{{0,40}}?\b(?:too much|too little|so much|so little|enough|"
     rf"normal|usual|ok|okay|a lot of|much)\b(?:.{{0,25}}\b{_LIQUIDS}\b.{{0,30}})?"
     r"(?: (?:from|off|out of|in) \S+(?: \S+){0,2})?" + _TAIL
 )
-_HOW_MUCH_LIQUID = re.compile(
+_HOW_MUCH_LIQUID = Late(
     _LEAD + rf"(?:how much|what amount of) {_LIQUIDS} (?:should|will|would|can|do|does|is|ought|"
     r"might)\b.{0,40}?\b(?:expect|get|come|give|gives|make|makes|produce|drain|normal|usual|"
     r"expected|be|there)\b.{0,30} $"
@@ -59,19 +60,19 @@ _THINNED = words_in(
     "pots bed beds garden drink cup breakfast"
 )
 
-_TOO_WET = re.compile(
+_TOO_WET = Late(
     _LEAD + r"(?:is|are|'s|isn't|isnt|was)\b.{0,30}?\b(?:it|that|this|mine|ours|\S+ bin|\S+ bucket|"
     r"bin \d+|the \S+(?: \S+)?)"
     r"(?: (?:getting|looking|a bit|far|way|maybe|much|perhaps|quite))* too (?:wet|moist|damp|soggy|"
     r"sloppy|dry)(?: or too (?:wet|dry))?(?: for (?:the )?(?:ferment|bokashi|bin|bucket|"
     r"fermenting))?" + _TAIL
 )
-_HOW_WET = re.compile(
+_HOW_WET = Late(
     _LEAD + r"(?:how (?:wet|moist|dry|damp) (?:is|are|'s|should)\b.{0,40}|(?:how|what) (?:is|'s|are"
     r"|about)\b.{0,20}\bmoisture\b.{0,30}) $"
 )
 
-_CARBON = re.compile(
+_CARBON = Late(
     r"\bc ?(?::|/) ?n\b|\bcarbon (?:to|and|-|/|:) ?nitrogen\b|"
     + _LEAD.removeprefix("^")
     + r"(?:how (?:is|'s)|what (?:is|'s|about)|is there|is|have we got|do we have) (?:the |our |it "

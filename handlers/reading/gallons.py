@@ -5,8 +5,9 @@ from collections.abc import Sequence
 
 from handlers.reading.acts import Act, Ask, Context, Drain, Layer, Open
 from handlers.reading.arranged import WhichMeasure
+from handlers.reading.late import Late
 
-_MEASURE = re.compile(
+_MEASURE = Late(
     r"(?<!us )(?<!imperial )(?<!uk )(?<!american )\b(?P<unit>gallon|quart|pint)s?\b", re.IGNORECASE
 )
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition, Handing, Refusing, Taking, Withdrawing
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, as_written, phrases
 from handlers.reading.vocabulary import words_in
@@ -21,34 +22,32 @@ CUES = (
 _I = r"(?:i|we)(?: have| am|'ve| will|'ll| can| could)?"
 _NOW = r"(?: (?:now|here|at mine|at ours|at home|at my place|with me|safe|safely|already))*"
 _HAS_BIN = (
-    re.compile(rf"^{_I} (?:have |got |have got )?(?:the )?qbin(?: (?:is|are))?{_NOW}$"),
-    re.compile(
+    Late(rf"^{_I} (?:have |got |have got )?(?:the )?qbin(?: (?:is|are))?{_NOW}$"),
+    Late(
         rf"^(?:{_I} )?(?:just )?(?:taken over|took over|picked up|collected) (?:the )?qbin"
         rf"(?: from qmember)?{_NOW}$"
     ),
-    re.compile(
-        r"^(?:the )?qbin (?:is |'s )(?:now )?(?:with me|at mine|at ours|at my place)(?: now)?$"
-    ),
+    Late(r"^(?:the )?qbin (?:is |'s )(?:now )?(?:with me|at mine|at ours|at my place)(?: now)?$"),
 )
-_HAS_IT = re.compile(
+_HAS_IT = Late(
     rf"^{_I} (?:got |have got |have |has |picked |collected |taken )(?:it|her|him)(?: up|"
     rf" over)?{_NOW}$"
 )
-_CAN = re.compile(
+_CAN = Late(
     r"^(?:yes )?(?:(?:i|we) (?:can|could|will|would|am able to|am happy to|do)(?: (?:do|take|swap|"
     r"cover|have)(?: (?:it|that|this|with you|weeks|turns|your (?:week|turn|days)|the (?:week|"
     r"turn)|"
     r"them))?)?|me|me please|me me|i am in|i am free|happy to(?: (?:do|swap|take|help)"
     r"(?: (?:it|that|with you))?)?|no problem|gladly)$"
 )
-_NOT_ME = re.compile(
+_NOT_ME = Late(
     r"^(?:sorry |no |oh )*(?:not me|not i|(?:i|we) (?:cant|cannot|am not able|wont be able)"
     r"(?: (?:to|either|swap|do (?:it|that)|that (?:week|day)|this time|then))*|me neither|"
     r"nor me|count me out)(?: (?:sorry|this time|either|thanks|im afraid|i am afraid))*$|"
     r"^(?:sorry |no )*not me (?:sorry|after all|this time|im|i am|i have|my|too)\b.{0,60}$"
 )
 _KEEPS = (
-    re.compile(
+    Late(
         r"^(?:never ?mind |no need |forget it |it is ok |actually |on second thoughts )*"
         r"(?:i|we) (?:am |are |will |'ll |shall )?(?:keeping|keep|hang on to|hold on to|"
         r"hanging on to) "
@@ -56,26 +55,26 @@ _KEEPS = (
         r"for now|"
         r"here|a bit longer|thanks))*$"
     ),
-    re.compile(r"^(?:the )?qbin (?:stays|is staying) (?:here|with me|with us|"
+    Late(r"^(?:the )?qbin (?:stays|is staying) (?:here|with me|with us|"
                r"put)(?: after all)?$"),
-    re.compile(r"^(?:i )?(?:withdraw|cancel|take back|am withdrawing|am cancelling) (?:the|my|"
+    Late(r"^(?:i )?(?:withdraw|cancel|take back|am withdrawing|am cancelling) (?:the|my|"
                r"that) "
                r"(?:bin )?offer(?: of (?:the )?qbin)?$"),
-    re.compile(r"^(?:the )?qbin is (?:no longer|not) (?:on offer|up for grabs)(?: any ?more)?$"),
+    Late(r"^(?:the )?qbin is (?:no longer|not) (?:on offer|up for grabs)(?: any ?more)?$"),
 )  # fmt: skip
 
 _WHEN = r"(?: (?:(?:on|from|for|until) )?(?:qday|next week|this week|now|today|then|please))*"
-_HANDS = re.compile(
+_HANDS = Late(
     r"^(?:(?:i|we)(?: am| are| will| 'll| will be| would like to| want to)? )?(?:passing|handing|"
     r"giving|pass|hand|give|leaving|leave)(?: over| on)? (?:the |my )?qbin(?: on| over| along)? "
     rf"(?:to|with) (?P<to>[a-z]\w+){_WHEN}$"
 )
-_ASKS = re.compile(
+_ASKS = Late(
     r"^(?:can|could|would|will) (?P<to>[a-z]\w+) (?:please )?(?:take|have|keep|mind|look after|"
     rf"host)(?: on| over)? (?:the )?qbin{_WHEN}$"
 )
-_CONDITION = re.compile(r"^(?:the )?condition(?: of (?:the )?qbin)?(?: is)? (?P<words>\S.{0,400})$")
-_FOUND = re.compile(r"^(?:i |we )?(?:have )?found (?:the )?qbin (?P<words>\S.{0,400})$")
+_CONDITION = Late(r"^(?:the )?condition(?: of (?:the )?qbin)?(?: is)? (?P<words>\S.{0,400})$")
+_FOUND = Late(r"^(?:i |we )?(?:have )?found (?:the )?qbin (?P<words>\S.{0,400})$")
 
 _STATES = words_in(
     "lid tap spigot handle gasket rim strap cracked cracks leak leaks leaking leaky drips dripping "
@@ -83,8 +82,8 @@ _STATES = words_in(
     "weighs fuller emptier smelly rusty stained jammed wobbly"
 )
 """What a bin can be like; without one of these an answer to the card is only an answer."""
-_WEIGHED = re.compile(r"\b(?:about|more like|rather|nearer|only|it is|it 's|i make it|found) \d")
-_FULL = re.compile(
+_WEIGHED = Late(r"\b(?:about|more like|rather|nearer|only|it is|it 's|i make it|found) \d")
+_FULL = Late(
     r"\b(?:(?P<percent>\d{1,3}) ?(?:%|percent|per cent)|(?P<share>half|a third|two thirds|"
     r"a quarter|"
     r"three quarters|almost|nearly|completely|totally|brim)) (?:of the way )?(?:full|to the top)\b"

@@ -1,10 +1,10 @@
 """Hours of the day as people say them: "at 6", "half past six", "18:00", "in the evening"."""
 
-import re
 from collections.abc import Sequence
 from datetime import time
 from typing import NamedTuple
 
+from handlers.reading.late import Late
 from handlers.reading.numbers import read_number
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.words import Word
@@ -29,7 +29,7 @@ PARTS = {
 
 _LATE = frozenset({"afternoon", "arvo", "pm", "evening", "tonight", "night", "nite"})
 _EARLY = frozenset({"morning", "am"})
-_CLOCK = re.compile(r"([01]?\d|2[0-3])[:.]([0-5]\d)")
+_CLOCK = Late(r"([01]?\d|2[0-3])[:.]([0-5]\d)")
 _FIRST_MORNING_HOUR = 7
 """A bare hour from here to noon is one of the morning; a smaller one is one of the afternoon."""
 

@@ -9,6 +9,7 @@ import re
 from handlers.practice.outlook import HOUSEHOLD
 from handlers.reading.acts import Ask
 from handlers.reading.amounts import Amount
+from handlers.reading.late import Late
 from handlers.reading.question import Question
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
@@ -19,20 +20,20 @@ COUNTED = {
         ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), 1
     )
 }
-_HOW_MANY = re.compile(
+_HOW_MANY = Late(
     r"\bhow many (?:more |other |extra |bokashi |fermenting |\S+ (?:l|litres?|liters?|gallons?) )*"
     r"(?:bins|buckets|pails)\b(?! of (?!\d))"
 )
-_WHAT_SIZE = re.compile(
+_WHAT_SIZE = Late(
     r"\b(?:what|which) (?:size|sized|size of|volume) (?:of )?(?:a )?(?:bokashi |kitchen )*"
     r"(?:bins?|buckets?|pails?)\b|\bhow (?:big|large) (?:of )?(?:a|should (?:a|the|our|my)) "
     r"(?:bokashi |kitchen )*(?:bin|bucket|pail)\b"
 )
 _WANTED = words_in("need needs needed want enough should would require required buy get takes")
 _COUNT = rf"(\d+|{'|'.join(sorted(COUNTED))})"
-_FOR_MANY = re.compile(rf"\b{_COUNT} (people|persons?|of us|households?|famil(?:y|ies)|homes?)\b")
-_FAMILY_OF = re.compile(rf"\b(?:family|household|home|house|group) of {_COUNT}\b(?! (?:l|kg)\b)")
-_IN_DAYS = re.compile(r"\bin (\d+) (days?|weeks?)\b")
+_FOR_MANY = Late(rf"\b{_COUNT} (people|persons?|of us|households?|famil(?:y|ies)|homes?)\b")
+_FAMILY_OF = Late(rf"\b(?:family|household|home|house|group) of {_COUNT}\b(?! (?:l|kg)\b)")
+_IN_DAYS = Late(r"\bin (\d+) (days?|weeks?)\b")
 _SAID = words_in(
     "how many more other extra bokashi fermenting bins bin buckets bucket pails pail do does would "
     "should will must can could we i you one a an the our my this group household households home "
@@ -104,5 +105,5 @@ def _a_week(q: Question, amount: Amount) -> float:
 
 def _people(found: "re.Match[str]") -> float:
     count = float(COUNTED.get(found[1]) or found[1])
-    of_homes = found.re is _FOR_MANY and not found[2].startswith(("p", "of"))
+    of_homes = found.lastindex == 2 and not found[2].startswith(("p", "of"))
     return count * HOUSEHOLD.value if of_homes else count

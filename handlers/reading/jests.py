@@ -1,7 +1,6 @@
 """Reports that take themselves back as a jest: "added 5 kg to the shed, jk", "in my dreams"."""
 
-import re
-
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -10,7 +9,7 @@ CUES = words_in(
     "knock said tell dreamt dreamed"
 )
 """Words without one of which nothing is taken for a jest."""
-_JEST = re.compile(
+_JEST = Late(
     r"^(?:(?:lol|haha) )?jks?\b(?! (?:it|that|rowling))|\bjks?(?= lol| haha| [.!☺]|$)|"
     r"(?<!no )(?<!not )(?<!not even )\b(?:just |only )?(?:kidding|joking)\b|"
     r"\b(?:in|only in) (?:my|your|his|her|our) (?:wildest )?dreams?\b|"
@@ -21,7 +20,7 @@ _JEST = re.compile(
     r"\btell me (?:you|they|he|she|we) (?:didnt|have not|havent)\b|"
     r"\bsaid (?:nobody|noone|no one)\b|\bonce upon a time\b|^knock knock\b"
 )
-_ONLY = re.compile(
+_ONLY = Late(
     r"(?:(?:lol|haha\w*|ha|ok|sorry|no|just|only|i am|was|i was|that was|it was) )*"
     r"(?:jks?|kidding|joking|psyche?|april fools?|a joke)(?: (?:lol|haha\w*|all|guys|folks|sorry))*"
 )

@@ -1,8 +1,7 @@
 """Food that is kept, served or offered in a room whose name is also a bin's: "hams in the shed"."""
 
-import re
-
 from handlers.reading.amending import plain_text
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.vocabulary import words_in
@@ -20,7 +19,7 @@ CUES = words_in(
     "guests foil cloth water"
 )
 """Words without one of which nothing is taken for kept."""
-_OFFER = re.compile(
+_OFFER = Late(
     r"\bhelp (?:your|ya|yer)sel(?:f|ves|fs)?\b|\bfirst come\b|\b(?:tuck|dig) in$|"
     r"\bleft (?:you|ye) (?:an?|some|\d)|\bhide it\b|"
     r"\bwho (?:wants|fancies) (?:them|some|one|a few)\b|"
@@ -47,7 +46,7 @@ _FEASTS = (
     "wedding|party|hangi|funeral|wake|stall|fete|feast|shift|dinner|lunch|tea|supper|barbecue|bbq|"
     "picnic|raffle|meeting|neighbours?|neighbors?|guests?"
 )
-_KEPT = re.compile(
+_KEPT = Late(
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
     r"\b(?:hung|hanging|strung|chitting|defrosting|thawing|brining|marinating|curing|cured|"
@@ -83,9 +82,7 @@ def is_kept(message: Message) -> bool:
     return not _is_in_bin(message, text) and not _names_waste(message)
 
 
-_SURELY = re.compile(
-    r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b"
-)
+_SURELY = Late(r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b")
 
 
 def _is_in_bin(message: Message, text: str) -> bool:
@@ -117,9 +114,7 @@ def _is_in_larder(message: Message) -> bool:
 
 
 _STILL_EATEN = words_in("old off too past stale")
-_LEFT = re.compile(
-    r"\b(?:leftover|left (?:over|in|by|for|a|some)|eat|take|bring|stale|own|waste)\b"
-)
+_LEFT = Late(r"\b(?:leftover|left (?:over|in|by|for|a|some)|eat|take|bring|stale|own|waste)\b")
 
 
 def _is_of_waste(message: Message, text: str) -> bool:

@@ -1,4 +1,7 @@
-"""Patterns that are compiled when they are first looked for: few of them come up in one talk."""
+"""Patterns that are compiled when they are first looked for: few of them come up in one talk.
+
+All those of the reading are, so that the first answer need not wait for four hundred others.
+"""
 
 import re
 from collections.abc import Callable, Iterator
@@ -8,12 +11,13 @@ from functools import cached_property
 class Late:
     """A pattern that costs nothing until it is asked."""
 
-    def __init__(self, source: str) -> None:
+    def __init__(self, source: str, flags: int = 0) -> None:
         self._source = source
+        self._flags = flags
 
     @cached_property
     def _compiled(self) -> re.Pattern[str]:
-        return re.compile(self._source)
+        return re.compile(self._source, self._flags)
 
     @cached_property
     def search(self) -> Callable[[str], re.Match[str] | None]:
@@ -34,3 +38,8 @@ class Late:
     def finditer(self) -> Callable[[str], Iterator[re.Match[str]]]:
         """All places in a text."""
         return self._compiled.finditer
+
+    @cached_property
+    def sub(self) -> Callable[[str, str], str]:
+        """A text with other words in all these places."""
+        return self._compiled.sub

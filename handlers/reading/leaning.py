@@ -1,6 +1,5 @@
 """A few words that lean on the amount last written down: more of it, or another number."""
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from math import log
@@ -9,6 +8,7 @@ from handlers.practice.units import KILOGRAMS, LITRES
 from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Stock
 from handlers.reading.amending import SORRY, is_asking, plain_text, word_count
 from handlers.reading.groups import groups_of
+from handlers.reading.late import Late
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
@@ -166,7 +166,7 @@ def another_doer(message: Message) -> Amend | None:
     return Amend(member=named.text, rules=("another did it",))
 
 
-_NOT_ME = re.compile(
+_NOT_ME = Late(
     r"(?:(?:no|oops|sorry|actually|,) )*(?:that|it) (?:was|is|'s) (?P<name>[^\W\d]+)"
     r"(?: ,)?(?: and)? not me(?: [.!])*"
 )

@@ -4,7 +4,6 @@
 other things is never answered.
 """
 
-import re
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
@@ -12,6 +11,7 @@ from handlers.practice.lessons import LESSONS, Lesson
 from handlers.reading.arranged import Taught
 from handlers.reading.asking import is_question
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.vocabulary import lines_of
@@ -91,7 +91,7 @@ def _is_question(phrase: Phrase) -> bool:
     return phrase.asked or phrase.to_bot or is_question(phrase.tokens, False, frozenset())
 
 
-_FULL = re.compile(
+_FULL = Late(
     r"(?:(?P<bin>(?:the |our |my )?(?:qbin|bin|bucket|pail)) (?:is |'s |got |looks )?)?(?:now |"
     r"nearly |almost |completely |totally |already )*"
     r"(?P<full>full|filled(?: right)?(?: up)? to the (?:top|brim|rim)|full up|brim ?full|"
@@ -111,18 +111,16 @@ def _is_full(phrase: Phrase) -> bool:
 
 
 @lru_cache(maxsize=1)
-def _any_lesson() -> re.Pattern[str]:
+def _any_lesson() -> Late:
     """The turns of phrase of all lessons: few sentences are any of them."""
     turns = "|".join(words for name in LESSONS for words in _turns()[name])
-    return re.compile(rf"{_LEAD}(?:{turns}){_TAIL}")
+    return Late(rf"{_LEAD}(?:{turns}){_TAIL}")
 
 
 @lru_cache(maxsize=1)
-def _patterns() -> Sequence[tuple[Lesson, re.Pattern[str]]]:
+def _patterns() -> Sequence[tuple[Lesson, Late]]:
     """The turns of phrase of each lesson, as one pattern."""
-    return [
-        (name, re.compile(rf"{_LEAD}(?:{'|'.join(_turns()[name])}){_TAIL}")) for name in LESSONS
-    ]
+    return [(name, Late(rf"{_LEAD}(?:{'|'.join(_turns()[name])}){_TAIL}")) for name in LESSONS]
 
 
 @lru_cache(maxsize=1)

@@ -1,11 +1,11 @@
 """A bin was started, or named for the first time."""
 
-import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
+from handlers.reading.late import Late
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.naming import called, name_behind, new_name
 from handlers.reading.sizes import SMALLEST, size_of
@@ -26,12 +26,12 @@ _SHARED = words_in(
 _NOT_OPENED = words_in(
     "lid tap spigot window door bag account shop bakery book conversation season batting"
 )
-_NEW = re.compile(
+_NEW = Late(
     r"\b(?:new|fresh) (?:\S+ ){0,2}(?:bin|balde|cubeta|bucket|pail|one|tub|caddy|drum|barrel)\b|"
     r"\b(?:bin|bucket|pail) (?:number )?\d+ joins\b"
 )
 _BEING = words_in("is 's now officially has all just been")
-_IN_USE = re.compile(
+_IN_USE = Late(
     rf"\bqbin (?:(?:{'|'.join(sorted(_BEING))}) )+(?:up and running|live|open for "
     r"business|in use|in service|"
     r"in action|good to go|on the go|started|up and going|ready for scraps|ready to be filled|"
@@ -39,7 +39,7 @@ _IN_USE = re.compile(
 )
 _OPENED = _BEING | {"new", "fresh", "joins"}
 """Words without one of which nothing is opened by another verb, or by none."""
-_GOING = re.compile(
+_GOING = Late(
     r"\b(?:got|have|get|had|set) (?:\S+ ){0,5}(?:going|on the go|up and running|set up)\b"
 )
 
@@ -87,7 +87,7 @@ _FOR_ALL_CUES = words_in(
     "all shared communal everyone everybody anyone anybody everyones todos todas tous alle tutti "
     "lahat sabke wote"
 )
-_FOR_ALL = re.compile(
+_FOR_ALL = Late(
     r"\b(?:for|belongs to|open to|free to|available to) (?:use by )?(?:us all|all of us|everyone"
     r"|everybody|anyone|anybody|all|the (?:whole|entire) \S+)\b(?! the| of the)|"
     r"\b(?:all|everyone|everybody|anyone|anybody|you all|all of you|all of us|we all|all members"
@@ -108,7 +108,7 @@ def is_several(group: Group) -> bool:
     return not group.bins and _SEVERAL.search(" ".join(group.norms)) is not None
 
 
-_SEVERAL = re.compile(r"\b(?:all|both|the|our|these) (?:two|three|four|five|six|2|3|4|5|6)\b|"
+_SEVERAL = Late(r"\b(?:all|both|the|our|these) (?:two|three|four|five|six|2|3|4|5|6)\b|"
                       r"\b(?:them all|both|all of them)\b")  # fmt: skip
 
 

@@ -1,7 +1,6 @@
 """Goals, limits, totals and plans: what is not done, or not put in, by this message."""
 
-import re
-
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -12,7 +11,7 @@ _CUES = words_in(
 _FIRST = 6
 """Words of a heading."""
 _WHOSE = r"(?:(?:my|our|the|new|this|last|\w+) (?:(?:week|month|year|season|\w+day) )?(?:'s )?)?"
-_HEADING = re.compile(
+_HEADING = Late(
     rf"^{_WHOSE}(?:goals?|targets?|aim|estimate|forecast|limit|capacity|total|tally)"
     r" (?:for|is|of|:|in|was|at)|"
     r"^(?:the )?maximum (?:is |of |: )?\d|"
@@ -35,7 +34,7 @@ def is_outlook(message: Message) -> bool:
     return _AND_TODAY.search(" ".join(norms)) is None
 
 
-_AND_TODAY = re.compile(r"[.;!] (?:(?:so|and|but) )?(?:today|just|now|this morning)\b")
+_AND_TODAY = Late(r"[.;!] (?:(?:so|and|but) )?(?:today|just|now|this morning)\b")
 """What is told behind a heading and its list."""
 
 
@@ -46,7 +45,7 @@ _PLANNING = words_in(
     "job jobs remember thinking want wanted like who stall show fair rota "
     "roadmap action ideal ideas do next forget"
 )
-_PLAN = re.compile(
+_PLAN = Late(
     r"^(?:[\w' ]{0,30}\b)?(?:plans?|schedule|program(?:me)?|timetable|targets?|goals?|agenda|"
     r"(?:(?:to ?do|shopping|action|next) |(?:next \w+|tomorrow|(?!today)\w+day) 's )list|"
     r"budget|intentions?|proposals?|proposed|options? [a-z0-9]|variants? [a-z0-9]|itinerary|"
@@ -61,7 +60,7 @@ _PLAN = re.compile(
     r"^for the (?:stall|show|fair|fete|demo) ?:|"
     r"^options? [a-z0-9] ?,.*\boptions? [a-z0-9]\b"
 )
-_CARRIED_OUT = re.compile(
+_CARRIED_OUT = Late(
     r"\b(?:done|ticked|achieved|worked|met|hit|smashed|was|went|is sorted|all sorted|complete|"
     r"completed|is sealed|is buried|log)\b"
 )
@@ -95,7 +94,7 @@ def _is_of_teller(message: Message, at: int) -> bool:
 _AHEAD_CUES = words_in(
     "tomorrow destined earmarked allotted allocated reserved line subject way that it there"
 )
-_AHEAD = re.compile(
+_AHEAD = Late(
     r"^(?:first thing )?tomorrow\b[\w ]*[:,]|"
     r"\bby (?:\w+day|christmas|easter) (?:that|it|there) will\b|"
     r"(?<!was )(?<!were )\b(?:destined for|earmarked|allotted to|allocated to|reserved for|"

@@ -7,6 +7,7 @@ from handlers.reading.arranged import CallOff, Moved, NoSuchDay, OwnDate, OwnDat
 from handlers.reading.dates import is_no_date
 from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 from handlers.reading.whens import When, when_in
@@ -18,48 +19,48 @@ _BEFORE = (
     r"will you|can we|,|:|-|just|dont forget to|remember to|i want you to|id like you to) )*"
 )
 _ALL = r"(?:us|everyone|everybody|all|all of us|the group|people|the lot of us)"
-_REMIND = re.compile(
+_REMIND = Late(
     rf"{_BEFORE}remind (?P<who>me|{_ALL}|qmember)(?: (?:please|pls|,|all))*"
     r"(?: (?:to|about|that|of|it is|for|:))+ (?P<rest>.*)"
 )
-_SET_ONE = re.compile(
+_SET_ONE = Late(
     rf"{_BEFORE}(?:(?:set|make|add|create|schedule|put in)(?: up)? "
     r"(?:a |an |another |me a |us a )?)?"
     r"reminder(?: for (?P<who>me|us|qmember))?(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
 )
-_PUT_DOWN = re.compile(
+_PUT_DOWN = Late(
     rf"{_BEFORE}(?:put|add|write|note|enter) (?:down )?(?P<rest>.*) (?:in|on|to|into) "
     r"(?:the |our )?(?:shared )?(?:calendar|diary)(?: ,| please)*(?P<more>.*)"
 )
-_REMINDING = re.compile(
+_REMINDING = Late(
     rf"{_BEFORE}(?:remind (?:me|{_ALL}|qmember)|(?:(?:set|make|add|create) )?(?:a )?reminder)"
     r"(?= |$)"
 )
-_STOP = re.compile(
+_STOP = Late(
     rf"{_BEFORE}(?:stop|quit|dont|no more) (?:reminding|remind|reminders?)"
     r"(?: (?:me|us|everyone|qmember))?(?: (?:to|about|of|for|that))+ (?P<rest>.*?)"
     r"(?: any ?more| any longer| please| now)*"
 )
-_CANCEL = re.compile(
+_CANCEL = Late(
     rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|end|forget|call off|take out)"
     r"(?: (?:the|our|my|that|this|all))* reminders?(?: (?:to|about|of|for|that|on))* ?(?P<rest>.*)"
 )
-_CANCEL_NAMED = re.compile(
+_CANCEL_NAMED = Late(
     rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|end|call off)(?: (?:the|our|my|that|this))* "
     r"(?P<rest>.+?) reminders?(?P<more>.*)"
 )
-_CANCEL_ALL = re.compile(
+_CANCEL_ALL = Late(
     rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|clear) (?:all|every one of)"
     r"(?: (?:of|the|our|my))* reminders(?: please)?"
 )
-_CANCEL_ANY = re.compile(
+_CANCEL_ANY = Late(
     rf"{_BEFORE}(?:cancel|call off)(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){{0,6}})"
 )
-_MOVE = re.compile(
+_MOVE = Late(
     rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|change)"
     r"(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){0,6}?)(?: reminder)?(?: to| until| for)*"
 )
-_LIST = re.compile(
+_LIST = Late(
     rf"{_BEFORE}(?:(?:what|which) (?:other )?reminders (?:do we have|have we got|have we set|are "
     r"there|are set|do i have)|(?:list|show)(?: me| us)?(?: the| our| all| all the| my)? "
     r"reminders|(?:our|what are our|what are the) reminders)(?: set| please| ,)*"

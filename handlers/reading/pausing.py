@@ -1,11 +1,11 @@
 """Reminders that are to stop for a while, or for one member: "no reminders till Monday"."""
 
-import re
 from collections.abc import Iterator
 from datetime import timedelta
 
 from handlers.reading.arranged import Pausing
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.stretches import stretch_in
@@ -33,11 +33,11 @@ _REMINDERS = (
     r"(?: (?:the|any|all|all the|your|these|those|our|sending|with|on|us))*"
     r" (?:reminders?|reminding(?: us| me| everyone)?|nagging(?: us| me)?|digests?)(?: (?:off|us))?"
 )
-_PAUSED = re.compile(
+_PAUSED = Late(
     rf"{_LEAD}(?:{_STOP}{_REMINDERS}|dont remind us)"
     r" (?=until|till|til|this|next|for (?:a|the|two|three|four|ten|some|\d+|qday|next|this)\b)"
 )
-_NOT_ME = re.compile(
+_NOT_ME = Late(
     rf"{_LEAD}(?:(?:stop|quit|no more) (?:reminding|nagging|pinging|bugging|mentioning) me|"
     r"dont (?:remind|nag|ping|bug) me|(?:stop|no(?: more)?) (?:the |your )?reminders (?:to|for) me|"
     r"(?:i dont want|i want no)(?: any| your)?(?: more)? reminders)"

@@ -1,7 +1,6 @@
 """A bin closed again after a look, a tap or a layer: nothing was sealed to ferment."""
 
-import re
-
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.vocabulary import words_in
@@ -12,8 +11,8 @@ _OPEN = (
     r"lifted|swung by|stopped by|nipped in|popped in|called (?:by|on|in)|turned|un\w*ed)"
 )
 _CLOSE = r"(?:closed?|shut|lids? (?:\S+ )?(?:on|down))"
-_OPENED_FIRST = re.compile(rf"\b{_OPEN} .{{0,200}}\b{_CLOSE}\b")
-_ONCE_MORE = re.compile(
+_OPENED_FIRST = Late(rf"\b{_OPEN} .{{0,200}}\b{_CLOSE}\b")
+_ONCE_MORE = Late(
     r"\b(?:closed?|shut) (?:\S+ ){1,3}?(?:straight )?"
     r"(?:again|back up|back down|after me|behind me)\b|"
     r"\b(?:closed?|shut) (?:back up|straight back|again quick\w*)\b"
@@ -23,7 +22,7 @@ _TO_FERMENT = words_in(
     "ferment rest finished filled done clamped strapped topped brim date dated now"
 )
 """Words that say that it stays closed."""
-_UNDER_BRAN = re.compile(
+_UNDER_BRAN = Late(
     r"\b(?:sealed|locked) (?:in (?:\S+ ){1,5}|(?:\S+ ){1,6}(?:in|down) )with (?:\S+ ){0,4}bran\b"
 )
 _SEALED_IN = words_in("sealed locked")

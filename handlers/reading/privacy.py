@@ -4,9 +4,8 @@ The reading contract has no such acts: they are read only where a message is sai
 (`Context.to_bot`), and only where it says nothing else.
 """
 
-import re
-
 from handlers.reading.acts import Act, Ask, Forget
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 
 _POLITE = r"(?:(?:so|ok|hey|hi|hello|please|and|can you|could you|would you|will you|tell me|show me|i want you to|i would like you to|i want to know|now|just) )*"  # noqa: E501
@@ -15,7 +14,7 @@ _KEEP = (
     r"(?:know|knew|have|got|keep|kept|store|stored|hold|held|remember|remembered|save|saved|record|"
     r"recorded|collect|collected|note|noted|write|written)"
 )
-_KNOWN = re.compile(
+_KNOWN = Late(
     rf"{_POLITE}(?:"
     rf"(?:what|which|everything|all)(?: all)?(?: (?:personal )?{_THINGS})?"
     rf"(?: (?:do|have|did))? you(?: all)? (?:have )?{_KEEP}(?: down| stored| saved)?"
@@ -24,7 +23,7 @@ _KNOWN = re.compile(
     rf"|what(?: is| 's) {_KEEP} (?:about|on|of) me"
     rf"|(?:all )?my (?:own |personal )?(?:data|{_THINGS}))(?: please| then| now| here)*"
 )
-_FORGET = re.compile(
+_FORGET = Late(
     rf"{_POLITE}(?:forget|delete|erase|remove|wipe) (?:"
     r"(?:all about |everything about |everything on )?me"
     rf"|(?:all )?(?:of )?my (?:personal )?(?:data|{_THINGS}|name|account)"

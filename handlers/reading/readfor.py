@@ -1,24 +1,21 @@
 """A word put right by naming both: "for bread read beef", "what I wrote as bin 3 was the shed"."""
 
-import re
-
 from handlers.reading.acts import Amend
 from handlers.reading.amending import SHORT, word_count
+from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
 
 _WROTE = r"(?:put|wrote|typed|said|logged|posted)"
 _THING = r"((?:\S+ ){1,4}?)"
-_RIGHT_LAST = re.compile(
+_RIGHT_LAST = Late(
     rf"^(?:sorry |oops |, )*(?:for {_THING}(?:, )?read {_THING}(?:in my last |please |[.!] )*$|"
     rf"where i {_WROTE} {_THING}(?:, )?read {_THING}(?:please |[.!] )*$|"
     rf"what i {_WROTE} as {_THING}(?:should (?:have been|be) |was ){_THING}(?:please |[.!] )*$)"
 )
-_RIGHT_FIRST = re.compile(
-    rf"^(?:sorry |oops |, )*read {_THING}where i {_WROTE} {_THING}(?:[.!] )*$"
-)
-_COOKED = re.compile(
+_RIGHT_FIRST = Late(rf"^(?:sorry |oops |, )*read {_THING}where i {_WROTE} {_THING}(?:[.!] )*$")
+_COOKED = Late(
     r"^(?:(?:and|sorry|oops|no|actually|,) )*(?:it|that|this)(?: (?:last )?(?:lot|one))? (?:was|is|"
     r"'s) (?:all )?cooked (?:stuff |food |scraps )?(?:, )?not raw (?:, |[.!] |if that matters |"
     r"(?:on |in )?(?:that|my|the) last (?:one|lot|entry) )*$"
@@ -32,11 +29,12 @@ def read_for(message: Message) -> Amend | None:
     text = " ".join(message.norms) + " "
     if _COOKED.match(text) and (message.context.last or not message.context.in_room):
         return Amend(materials={"cooked": 1.0}, rules=(BY_FORM,))
-    match = _RIGHT_LAST.match(text) or _RIGHT_FIRST.match(text)
+    right_last = _RIGHT_LAST.match(text)
+    match = right_last or _RIGHT_FIRST.match(text)
     if match is None:
         return None
     named = [k for k in range(1, (match.lastindex or 0) + 1) if match[k] is not None]
-    right = named[-1] if match.re is _RIGHT_LAST else named[0]
+    right = named[-1] if right_last else named[0]
     start, end = (text[: match.start(right)].count(" "), text[: match.end(right)].count(" "))
     items = [item for item in message.items if start <= item.start < end]
     bins = [bin.name for bin in message.bins if start <= bin.start < end and bin.name]

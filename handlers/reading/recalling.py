@@ -11,6 +11,7 @@ from handlers.reading.acts import Ask
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut, Written
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 
@@ -23,59 +24,57 @@ CUES = (
 _PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
 _IN = r"(?:in|into|inside|to)"
 _THERE = r"(?:the )?(?:qbin|bin|bucket|it|there|here|this one|that one)"
-_WHO_PUT = re.compile(
+_WHO_PUT = Late(
     rf"^(?:do (?:we|you) know |bot |does anyone know |remind me )?who(?: has| have| had|'s| 's|"
     rf" is)?"
     rf"(?: been)?(?: the one who| it who)? {_PUT}(?:ing)? (?P<what>\S.{{0,60}}?) "
     rf"{_IN}(?: {_THERE})?(?P<when>(?: (?:qday|this week|last week|today|again|last))*)$"
 )
-_WHO_FED = re.compile(
+_WHO_FED = Late(
     rf"^who (?:last {_PUT}|{_PUT}) (?:something |anything )?(?:{_IN} )?(?:the )?qbin(?: last)?"
     r"(?P<when>(?: (?:qday|this week|last week))*)$"
 )
-_KEPT = re.compile(
+_KEPT = Late(
     r"^(?:and |so )?who (?:all )?(?:kept|keeps|had|has had|looked after|minded|hosted|was keeping|"
     r"has kept|"
     r"have kept|was looking after|was the keeper of|were the keepers of|was minding)(?: (?:the )?"
     r"(?P<bin>qbin|it))?(?: bin)?(?P<when>(?: .{1,40})?)$"
 )
-_KEEPERS = re.compile(
+_KEEPERS = Late(
     r"^(?:(?:all |list |show )*(?:the )?keepers of (?:the )?qbin(?: so far)?)(?P<when>)$"
 )
-_BEFORE = re.compile(r"\bbefore (?:qmember|me|that)\b")
+_BEFORE = Late(r"\bbefore (?:qmember|me|that)\b")
 _MONTHS = tuple(month.casefold() for month in month_name[1:])
-_IN_MONTH = re.compile(
-    rf"\b(?:in|during|since) (?P<month>{'|'.join(_MONTHS)})(?: (?P<year>20\d\d))?\b"
-)
-_IN_YEAR = re.compile(r"\b(?:in|during) (?P<year>20\d\d)\b")
+_IN_MONTH = Late(rf"\b(?:in|during|since) (?P<month>{'|'.join(_MONTHS)})(?: (?P<year>20\d\d))?\b")
+_IN_YEAR = Late(r"\b(?:in|during) (?P<year>20\d\d)\b")
 
 _SHARES = (
-    re.compile(
+    Late(
         r"^(?:and |so )?(?:what is|what 's|whats|what are|show|tell me)(?: us| me)? (?P<whose>my|"
         r"your|our|the|"
         r"everyone 's|everybody 's|each (?:member|person|one) 's|qmember 's|everyones|everybodys) "
         r"shares?(?: (?:of|in|so far|at) ?(?:the )?(?:qbin|scraps|bin|layers)?)?(?: so far)?$"
     ),
-    re.compile(
+    Late(
         rf"^how much (?:has|have|did|does) (?:each|everyone|everybody|every one)(?: of us| one|"
         rf" member|"
         rf" person)? {_PUT}(?:ed)?(?: (?:in|into|to))?(?: (?:the )?qbin| so far| there)*$"
     ),
-    re.compile(
+    Late(
         rf"^who(?: has| have|'s| 's)? {_PUT} (?:{_IN} )?(?:the )?(?:most|how much|what|least)"
         rf"(?: (?:{_IN}(?: (?:the )?qbin)?|so far|scraps|of it|(?:the )?qbin))*$"
     ),
-    re.compile(r"^(?:the )?shares (?:of|in) (?:the )?qbin$"),
-    re.compile(r"^who (?:(?:has been|'s been|is) (?:feeding|filling)|feeds|has fed) (?:the )?qbin"
+    Late(r"^(?:the )?shares (?:of|in) (?:the )?qbin$"),
+    Late(r"^who (?:(?:has been|'s been|is) (?:feeding|filling)|feeds|has fed) (?:the )?qbin"
                r"(?: so far| lately)?$"),
-    re.compile(
+    Late(
         rf"^how much (?:scraps |food )?(?:has|have|did|does) (?P<who>qmember|i) (?:actually |"
         rf"already )?"
         rf"{_PUT}(?:ed)?(?: (?:{_IN}|so far|yet|(?:the )?qbin|the bins?))*$"
     ),
-    re.compile(r"^(?P<own>my|everybody 's|everyone 's|our) shares?$"),
+    Late(r"^(?P<own>my|everybody 's|everyone 's|our) shares?$"),
 )  # fmt: skip
-_STORY = re.compile(
+_STORY = Late(
     r"^(?:(?:can|could) you )?(?:(?:tell|show|give)(?: me| us)? )?(?:what is |"
     r"what 's )?(?:the )?(?:whole |"
     r"full |entire )*(?:story|history|life) of (?P<of>.{1,40})$|"
@@ -92,19 +91,19 @@ _LAST_DEEDS: Mapping[str, Literal["layer", "drain", "seal", "bury"]] = {
 _DEED = rf"(?P<deed>{'|'.join(sorted(_LAST_DEEDS, key=len, reverse=True))})"
 _OF = r"(?:(?:the )?(?:qbin|bin|bucket)|it|one|a bin|any(?: bin)?)"
 _WHEN_LAST = (
-    re.compile(rf"^(?:and |so )?when (?:was|were|has|is) {_OF} (?:been )?last (?:been )?{_DEED}$"),
-    re.compile(rf"^(?:and |so )?when (?:did|have|has) (?:we|i|you|anyone|anybody|somebody|qmember) "
+    Late(rf"^(?:and |so )?when (?:was|were|has|is) {_OF} (?:been )?last (?:been )?{_DEED}$"),
+    Late(rf"^(?:and |so )?when (?:did|have|has) (?:we|i|you|anyone|anybody|somebody|qmember) "
                rf"last {_DEED}(?: {_OF})?$"),
-    re.compile(rf"^(?:and |so )?when was the last {_DEED}(?: (?:of|in|for) {_OF})?$"),
-    re.compile(rf"^(?:and |so )?who (?:was the last to|last) {_DEED} {_OF}$"),
-    re.compile(rf"^(?:and |so )?who {_DEED} {_OF} last(?: time)?$"),
+    Late(rf"^(?:and |so )?when was the last {_DEED}(?: (?:of|in|for) {_OF})?$"),
+    Late(rf"^(?:and |so )?who (?:was the last to|last) {_DEED} {_OF}$"),
+    Late(rf"^(?:and |so )?who {_DEED} {_OF} last(?: time)?$"),
 )  # fmt: skip
-_LAST_RUN = re.compile(r"\b(?:last|previous|former|earlier) run\b|\brun before\b")
-_BESIDE_RUN = re.compile(
+_LAST_RUN = Late(r"\b(?:last|previous|former|earlier) run\b|\brun before\b")
+_BESIDE_RUN = Late(
     r"\b(?:the|qbin|of|in|last|previous|former|earlier|run|before|number|no|\d+|so|far|present|"
     r"this)\b"
 )
-_RUN = re.compile(r"\brun (?:number |no )?(?P<number>\d{1,3})\b")
+_RUN = Late(r"\brun (?:number |no )?(?P<number>\d{1,3})\b")
 
 
 def recalling(message: Message) -> Iterator[Found]:
@@ -134,14 +133,14 @@ def _layers(phrase: Phrase) -> Ask | None:
     return Ask(topic="bin", bin=phrase.bin) if asked and phrase.bin else None
 
 
-_LIST_BINS = re.compile(
+_LIST_BINS = Late(
     r"^(?:can you |could you |bot |just )*(?:(?:list|show|name|give)(?: me| us)?(?: a list of)?"
     r"(?: all)?(?: of)?(?: the| our| my)? bins|(?:what|which)(?: all)? bins (?:do (?:we|i|you) "
     r"have|are (?:there|in use|open|going|on the go)|have we(?: got)?|do you know(?: of)?))"
     r"(?: (?:please|now|bot|here|at the moment|right now|there are|we have|in use|"
     r"and their state))*$"
 )
-_HOW_MANY_LAYERS = re.compile(
+_HOW_MANY_LAYERS = Late(
     r"^(?:and |so )?how many layers (?:are|are there|have gone|went|has|does|do we have|have we)\b"
     r".{0,20}\bqbin\b.{0,10}$"
 )
@@ -159,7 +158,7 @@ _WROTE = (
     r"(?:record|recorded|log|logged|write down|written down|write|put down|enter|entered|note|"
     r"noted|report|reported|tell you|told you)"
 )
-_WRITTEN = re.compile(
+_WRITTEN = Late(
     r"^(?:and |so )?(?:what (?:is|was|'s) (?:the |my )?last (?:thing|record|entry)(?: that)?(?: i)?"
     rf"(?: {_WROTE})?|what (?:all )?(?:did|have|has) (?:i|qmember) (?:already )?{_WROTE}|"
     r"(?:(?:show|list)(?: me)? )?(?:what i (?:recorded|logged|wrote|entered)|"

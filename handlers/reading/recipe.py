@@ -1,16 +1,16 @@
 """The recipe of a batch asked for in a few words: "starter for 10 kg of bran"."""
 
-import re
 from collections.abc import Iterator
 
 from handlers.reading.acts import Ask
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import phrases
 
 CUES = ("bran",)
 
-_RECIPE = re.compile(
+_RECIPE = Late(
     r"^(?:(?:the|bot|a) )*(?:starter|recipe|mix|molasses|culture)(?: (?:and )?(?:water|culture))* "
     r"for .{1,20} (?:wheat |rice |of )*bran(?: please)?$"
 )

@@ -1,10 +1,10 @@
 """A bin that was sealed is open again: "unsealed it", "opened the shed bin again"."""
 
-import re
 from collections.abc import Iterator
 
 from handlers.reading.arranged import Reopened
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import phrases
 
@@ -17,7 +17,7 @@ _BEFORE = (
 _WHY = r"(?: (?:cos|because|since|as|we|i|forgot|to|for) .*)?"
 """Why it was opened again: "we forgot the peelings"."""
 _AFTER = rf"(?: (?:again|now|qday|already|though|actually|today|sorry|after all))*{_WHY}"
-_REOPENED = re.compile(
+_REOPENED = Late(
     rf"^{_BEFORE}(?:unsealed|un sealed|unseal|reopened|re opened|reopen|broke the seal(?: of| on)?)"
     rf"(?: {_IT})?{_AFTER}$|"
     rf"^{_BEFORE}(?:opened|open)(?: {_IT})?(?: up)? (?:again|back up)(?: again)?{_AFTER}$|"

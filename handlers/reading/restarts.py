@@ -1,11 +1,11 @@
 """A bin that was emptied and washed is begun again: "buried Tall Paul, rinsed him, off again"."""
 
-import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.names import PLACE_NAMES
 from handlers.reading.told import day_of, is_ahead
@@ -14,7 +14,7 @@ from handlers.reading.vocabulary import words_in
 RESTARTED = "an emptied bin was begun again"
 
 _ANEW = words_in("again anew afresh over restarted back")
-_AGAIN = re.compile(
+_AGAIN = Late(
     r"\b(?:start(?:s|ed)?|begun|began|running|going|off|taking scraps)"
     r"(?: (?:it|her|him|them|off|\S+))? (?:again|anew|afresh|over)\b|"
     r"\brestarted\b|"

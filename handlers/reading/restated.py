@@ -4,13 +4,13 @@ A form is a cue, what was wrong and what is right, in any order; behind a stop m
 slip came about.
 """
 
-import re
 from collections.abc import Collection, Sequence
 from dataclasses import replace
 from math import log10
 
 from handlers.reading.acts import Amend
 from handlers.reading.amending import SHORT, word_count
+from handlers.reading.late import Late
 from handlers.reading.leaning import number_meant
 from handlers.reading.message import Message
 from handlers.reading.rightwrong import (
@@ -201,7 +201,7 @@ def _is_of_time(written: str, figure: Thing) -> bool:
     return bool(_CLOCK.fullmatch(written)) or _YEARS[0] <= _number(figure) <= _YEARS[1]
 
 
-_CLOCK = re.compile(r"(?:[01]?\d|2[0-3])[:.](?:00|15|30|45)")
+_CLOCK = Late(r"(?:[01]?\d|2[0-3])[:.](?:00|15|30|45)")
 _YEARS = (1900, 2100)
 _WEIGHED = 100
 """A bare whole number from here on counts grams or millilitres and hardly anything else."""

@@ -1,11 +1,11 @@
 """Second thoughts: "no wait, keep it" behind a striking out, and how a mistake is put right."""
 
-import re
 from collections.abc import Iterator
 
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Restored
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import phrases
 
@@ -27,7 +27,7 @@ _LEAD = (
     r"^(?:(?:no|nope|oh|oops|ah|wait|hang on|hold on|actually|sorry|on second thoughts?|scrap that|"
     r"forget that|my mistake|hm+|bot|argh) )*"
 )
-_RESTORED = re.compile(
+_RESTORED = Late(
     _LEAD + rf"(?:(?:keep|leave) {_IT}{_AS}|(?:put|bring) {_IT} back{_AS}|restore {_IT}{_AS}|"
     rf"{_IT} (?:was|were) (?:right|correct|fine|ok|true)(?: (?:after all|all along|before|"
     r"as it was|the first time|actually))*|as it was|"
@@ -36,7 +36,7 @@ _RESTORED = re.compile(
 )
 
 
-_HOW = re.compile(
+_HOW = Late(
     r"^(?:(?:and|so|but|bot|help) )*(?:how (?:do|can|would|should|to|could|does one)|"
     r"what (?:do|should|can) (?:i|we) do (?:if|when|about)|can) ?(?:(?:i|we|you|one) )?"
     r"(?:undo (?:it|that|this)|(?:correct|undo|fix|put right|change|edit|delete|remove|take back|"

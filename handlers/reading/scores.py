@@ -1,10 +1,10 @@
 """How likely each act is in a message: weights of its features, learned from labelled messages.
 
-`lexicon/weights.txt` holds them, kind by kind; `python -m tests.reading.train` makes it anew.
+`lexicon/weights.txt` holds them, feature by feature; `python -m tests.reading.train` makes it anew.
 The rules say what an act's fields are; the scores say whether it was told at all.
 """
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -14,6 +14,28 @@ from typing import NamedTuple
 
 from handlers.reading.features import features
 from handlers.reading.message import Message
+
+
+class _ByFeature(dict[str, int]):
+    """What each feature weighs, from the text of the file: summed up when it first comes up.
+
+    Of fifty thousand features a talk has some hundreds.
+    """
+
+    def __init__(self, told: dict[str, str], lane_of: Mapping[str, int]) -> None:
+        super().__init__()
+        self._told = told
+        self._lane_of = lane_of
+
+    def __missing__(self, feature: str) -> int:
+        told = self._told[feature].split(" ")
+        lanes = (_hundredths(each[1:]) << _LANE * self._lane_of[each[0]] for each in told)
+        self[feature] = weight = sum(lanes)
+        return weight
+
+    def of(self, features: Iterable[str]) -> Iterator[int]:
+        """The weights of those features that have one."""
+        return map(self.__getitem__, self._told.keys() & features)
 
 
 class _Weights(NamedTuple):
@@ -30,11 +52,11 @@ class _Weights(NamedTuple):
     """Below it the act was not told, whatever a rule says."""
     sure: int
     """From it the act was told, whether or not a rule found it."""
-    by_feature: dict[str, int]
+    by_feature: _ByFeature
 
     def together(self, features: Iterable[str]) -> int:
         """What some features weigh together, for each kind in its lane."""
-        return sum(filter(None, map(self.by_feature.get, features)), _level(len(self.kinds)))
+        return sum(self.by_feature.of(features), _level(len(self.kinds)))
 
     def reached(self, together: int, limits: int) -> list[str]:
         """The kinds that reach their limits."""
@@ -145,22 +167,19 @@ def _lane(kind: str) -> int:
 
 @cache
 def _weights() -> _Weights:
-    """A line `[kind] bias may sure`, then a line `weight feature` for each feature of the kind."""
-    kinds: list[str] = []
-    bias = may = sure = shift = 0
-    by_feature: dict[str, int] = {}
+    """The file: a line for each kind (its mark and name, bias, may, sure), an empty one, and then a
+    line for each feature: its weights, each behind the mark of its kind.
+    """
     text = files("handlers.reading").joinpath("lexicon", "weights.txt").read_text(encoding="utf-8")
-    for line in text.splitlines():
-        if line.startswith("["):
-            kind, _, numbers = line[1:].partition("]")
-            shift = _LANE * len(kinds)
-            kinds.append(kind)
-            of_kind, least, most = (_hundredths(number) << shift for number in numbers.split())
-            bias, may, sure = bias + of_kind, may + least, sure + most
-        else:
-            weight, _, feature = line.partition(" ")
-            by_feature[feature] = by_feature.get(feature, 0) + (_hundredths(weight) << shift)
-    return _Weights(tuple(kinds), bias, may, sure, by_feature)
+    head, _, rest = text.partition("\n\n")
+    kinds = [line.split("\t") for line in head.splitlines()]
+    bias, may, sure = (
+        sum(_hundredths(kind[place]) << _LANE * lane for lane, kind in enumerate(kinds))
+        for place in (2, 3, 4)
+    )
+    told = dict(line.split("\t", 1) for line in rest.splitlines())
+    by_feature = _ByFeature(told, {mark: lane for lane, (mark, *_) in enumerate(kinds)})
+    return _Weights(tuple(kind for _, kind, *_ in kinds), bias, may, sure, by_feature)
 
 
 @cache

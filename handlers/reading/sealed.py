@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Seal
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
+from handlers.reading.late import Late
 from handlers.reading.peeks import is_shut_again
 from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead, said_day
@@ -31,16 +32,16 @@ _FOR_GOOD = (
     r"officially|until|till|see you"
 )
 # The bin is `qbin`; every gap is bounded.
-_LID_ON = re.compile(
+_LID_ON = Late(
     r"\blids? (?:is |'s |are |now |firmly |finally |well )*(?:on|down|shut|closed|sealed|taped)\b"
     rf"(?: (?:on|for|of) (?:the )?qbin\b| .{{0,40}}\b(?:{_FOR_GOOD})\b|$)"
 )
-_LID_PUT_ON = re.compile(
+_LID_PUT_ON = Late(
     rf"\b(?:put|got|stuck|popped|snapped|pressed|clipped|clicked|clamped|jammed|screwed|"
     rf"fastened|latched|hammered|pushed|banged) (?:the |its |his |her |their )?lid "
     rf"(?:down |firmly |back )?(?:on|down|shut)\b.{{0,60}}\b(?:{_FOR_GOOD})\b"
 )
-_BIN_IS = re.compile(
+_BIN_IS = Late(
     r"\bqbin (?:is |'s |was |has been |now |officially |finally |all |got |full and |full so )*"
     r"(?:closed|shut|sealed|locked|lidded|taped|put to bed|closed for business)\b"
 )
@@ -49,7 +50,7 @@ _BIN_IS = re.compile(
 _FERMENTING = words_in("ferment fermenting fermentation fortnight weeks rest")
 _CLOSED = _FERMENTING | words_in("lid closed shut sealed locked lidded taped bed")
 """Words without one of which no other verb than one of sealing tells of it."""
-_GONE_TO_FERMENT = re.compile(
+_GONE_TO_FERMENT = Late(
     r"\bqbin (?:is |'s |has |have |now |all |gone |been |officially |finally )*"
     r"(?:off|gone|put away|left|set aside|tucked up|tucked away|away) (?:now )?(?:to|for) "
     r"(?:its |her |his |the )?(?:ferment|fermenting|fermentation|fortnight|two weeks|2 weeks|"

@@ -3,6 +3,7 @@
 import re
 
 from handlers.reading.hours import PARTS
+from handlers.reading.late import Late
 
 _LEAD = (
     r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|let 's|i 'd|we 'd|we|"
@@ -19,37 +20,37 @@ _NO_REMINDERS = (
     r"(?:reminders?|nagging|digests?|messages))(?: \S+)?"
 )
 _SETTINGS = (
-    ("calendar link", re.compile(
+    ("calendar link", Late(
         r"\b(?P<value>(?:(?:new|my|own) )*)calendar (?:link|address|feed)\b")),
-    ("dilution", re.compile(
+    ("dilution", Late(
         _CHANGE + r"dilution(?: for (?:the )?beds)? (?:to |at |: )?"
         r"(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
-    ("pot dilution", re.compile(
+    ("pot dilution", Late(
         _CHANGE + r"(?:(?:pots?|house ?plants?) dilution|dilution for (?:the )?(?:pots|"
         r"house ?plants)) (?:to |at |: )?(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
-    ("trench depth", re.compile(
+    ("trench depth", Late(
         _CHANGE + r"trench(?:es)?(?: depth)? (?:to |at |: )?"
         r"(?P<value>\d{1,3} ?(?:cm|in|inch|inches))\b")),
-    ("nitrogen limit", re.compile(
+    ("nitrogen limit", Late(
         _CHANGE + r"nitrogen limit (?:to |at |: )?(?P<value>\d{2,3})\b")),
-    ("recipe", re.compile(
+    ("recipe", Late(
         _CHANGE + rf"(?:starter |bran )?recipe (?:to |: )?(?:the )?(?P<value>{_RECIPES})$")),
-    ("recipe", re.compile(_CHANGE + rf"(?P<value>{_RECIPES}) recipe$")),
-    ("ferment days", re.compile(
+    ("recipe", Late(_CHANGE + rf"(?P<value>{_RECIPES}) recipe$")),
+    ("ferment days", Late(
         rf"(?:{_CHANGE}|^(?:the |our )?)ferment(?:ing|ation)? (?:days|time|period) "
         rf"(?:to |at |is |be |: ?|of )*(?P<value>{_SOME_DAYS})\b")),
-    ("ferment days", re.compile(
+    ("ferment days", Late(
         rf"^(?:(?:please|bot|lets|let us|we|we should|we will) )*ferment "
         rf"(?:everything |them |bins |all bins )?for (?P<value>{_SOME_DAYS} (?:weeks?|days))"
         r"(?: in (?:winter|summer|the (?:cold|warm)))?$")),
-    ("ferment days", re.compile(
+    ("ferment days", Late(
         rf"^(?:the |our |all )?(?:bins|everything) (?:to|should|will|must|shall) ferment "
         rf"(?:for )?(?P<value>{_SOME_DAYS} (?:weeks?|days))$")),
-    ("planting days", re.compile(
+    ("planting days", Late(
         _CHANGE + r"planting (?:days|wait|time) (?:to |at |: )?(?P<value>\d{1,3}(?: weeks?)?)\b")),
-    ("soil", re.compile(
+    ("soil", Late(
         _CHANGE + r"soil(?: parts| ratio)? (?:to |at |: )?(?P<value>\d{1,2})(?: parts)?\b")),
-    ("units", re.compile(
+    ("units", Late(
         r"\b(?:set|change|switch|use|make|put|go|back|speak|show|talk|using|want|prefer|do|like|have|give|"
         r"count|reckon|answer|write)\b"
         r"(?: (?!(?:for|against|than|not|no|never|without)\b)\S+){0,4}? "
@@ -57,60 +58,60 @@ _SETTINGS = (
         r"kilos|kilograms|kg|grams|lit(?:re|er)s|pounds|lbs|ounces|oz|pints|quarts|gallons)"
         r"(?: and [a-z]+)?"
         r"(?: units| measures| gallons| system|(?: ,)? (?:not|rather than|instead of) |$)")),
-    ("units", re.compile(
+    ("units", Late(
         r"^(?P<value>metric|imperial|kilos|kilograms|kg|pounds|lbs)(?: and [a-z]+)? only$")),
-    ("units", re.compile(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
+    ("units", Late(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
                          r"us)\b")),
-    ("zone", re.compile(
+    ("zone", Late(
         r"\b(?:time ?zone|zone|clock) ?(?:to|is|:|=|should be|as)? ?(?P<value>[a-z]+ ?/ "
         r"?[a-z_]+(?: ?/ ?[a-z_]+)?)")),
-    ("quiet hours", re.compile(
+    ("quiet hours", Late(
         r"\b(?:quiet|silent|quiet time|night)(?: hours| time)? (?:to |are |is |from |between |: |"
         r"= |should be )*"
         r"(?P<value>\d{1,2}(?::\d\d)? ?(?:am|pm)? ?(?:to|-|until|till|and) ?\d{1,2}(?::\d\d)? "
         r"?(?:am|pm)?)(?!\d)(?! ?(?:on|in|at) (?:the|a)\b(?! (?:group|room|chat)))")),
-    ("quiet hours", re.compile(
+    ("quiet hours", Late(
         r"^(?:please )?(?:set )?(?:the |our )?quiet hours (?:to |from |are |at )?"
         r"(?P<value>\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?)$")),
-    ("reminders", re.compile(
+    ("reminders", Late(
         r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b"
         r"(?! (?:for|of|about|on)\b)")),
-    ("reminders", re.compile(
+    ("reminders", Late(
         r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b"
         r"(?! (?:for|of|about|on)\b)")),
-    ("reminder time", re.compile(
+    ("reminder time", Late(
         r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
         r"for |by |from |out at )+"
         rf"(?P<value>(?:\d{{1,2}}(?::\d\d)? ?(?:am|pm)?|noon|midday){_PART})(?=$| )")),
-    ("reminder time", re.compile(
+    ("reminder time", Late(
         r"\b(?:set|change|move|send|make|put|do|give|have|want)\b(?: \S+){0,3}? "
         r"(?:reminders?|digest)(?: (?:to|out|only|over|time|for|it))* (?:in the|every|each|at) "
         r"(?P<value>morning|lunchtime|afternoon|evening)s?\b")),
-    ("reminder time", re.compile(
+    ("reminder time", Late(
         r"^(?:please )?remind us (?:only )?(?:in the|every|each) "
         r"(?P<value>morning|lunchtime|afternoon|evening)s?(?: please| instead| from now on)*$")),
-    ("quiet before", re.compile(
+    ("quiet before", Late(
         rf"{_NO_REMINDERS} (?:before|earlier than) (?P<value>{_HOUR}{_PART})(?=$| )")),
-    ("quiet after", re.compile(
+    ("quiet after", Late(
         rf"{_NO_REMINDERS} (?:after|later than|past) "
         rf"(?P<value>{_HOUR}{_PART})(?=$| )")),
-    ("reminder time", re.compile(
+    ("reminder time", Late(
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
         r"pm)?|noon)$")),
-    ("habit", re.compile(
+    ("habit", Late(
         r"^(?:(?:please|bot|lets|let 's|we) )*(?:dose|measure|weigh)(?: the)?(?: bran| starter)? "
         r"by (?:the )?(?P<value>spoons?|weight)$")),
-    ("habit", re.compile(
+    ("habit", Late(
         r"^(?:the )?(?P<value>spoon|weight) habit(?: for (?:the )?(?:bran|dosing|doses|"
         r"starter))?$")),
-    ("habit", re.compile(
+    ("habit", Late(
         r"\b(?:go|dose|use|work|measure)\b(?: \S+){0,3}? (?:by )?(?P<value>spoons?|weights?)"
         r"(?: for (?:the )?(?:bran|dose|doses|starter))\b")),
-    ("habit", re.compile(
+    ("habit", Late(
         r"\b(?:use|set|switch|change|go|follow)\b(?: \S+){0,4}? (?P<value>spoon|weight|spoons|"
         r"weights)"
         r"(?: habit| rule| dose| doses| method| based)")),
-    ("habit", re.compile(
+    ("habit", Late(
         r"\b(?:set|change|switch)\b(?: the| our)? dos(?:e|es|ing|age)(?: habit| rule)? (?:to|by) "
         r"(?:the )?(?P<value>spoon|weight)")),
 )  # fmt: skip
@@ -118,14 +119,14 @@ _SPELLED = {"american": "us", "british": "imperial", "quarts": "us",
             **dict.fromkeys(("kilos", "kilograms", "kg", "grams", "litres", "liters"), "metric"),
             **dict.fromkeys(("lbs", "ounces", "oz", "pints", "gallons"), "pounds"),
             "spoons": "spoon", "weights": "weight"}  # fmt: skip
-_LATE = re.compile(r" ?(?:in the (?:afternoon|evening)|at night)$")
-_EVENING = re.compile(r"(?<=\d)$")
+_LATE = Late(r" ?(?:in the (?:afternoon|evening)|at night)$")
+_EVENING = Late(r"(?<=\d)$")
 """Behind an hour without its half, after which nothing is to be said: one of the evening."""
-_TAIL = re.compile(
+_TAIL = Late(
     r"(?: ,)?(?: (?:from (?:now|here|today)(?: on| out)?|please|pls|thanks|in future|henceforth|"
     r"now|again|instead|for (?:us|everything|(?:this|the|our) group|all bins)))+$"
 )
-_ORDER = re.compile(
+_ORDER = Late(
     _LEAD
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
     r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|"
@@ -134,7 +135,7 @@ _ORDER = re.compile(
 )
 
 
-_UNITS_NAMED = re.compile(r"\b(?:units?|metric|imperial)\b")
+_UNITS_NAMED = Late(r"\b(?:units?|metric|imperial)\b")
 
 
 def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:

@@ -1,10 +1,10 @@
 """Questions about what the group has settled: "what are our settings?", "what's our time zone"."""
 
-import re
 from collections.abc import Iterator
 
 from handlers.reading.arranged import WhatIsSet
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import phrases
 
@@ -30,20 +30,20 @@ _ON = (
     r"(?: (?:set to|set|using|use|on|in|now|have|follow|work in|here|reckon in|for (?:us|"
     r"this group)))*"
 )
-_ASKED: tuple[tuple[str, re.Pattern[str]], ...] = (
-    ("all", re.compile(rf"(?:{_OURS} )?settings|"
+_ASKED: tuple[tuple[str, Late], ...] = (
+    ("all", Late(rf"(?:{_OURS} )?settings|"
                        rf"{_WHICH}(?: {_OURS})?(?: current| present)? settings?{_DOES}{_ON}|"
                        r"how (?:are we|is this group|is the bot|are you) set(?: up)?")),
-    ("zone", re.compile(rf"{_WHICH}(?: {_OURS})?(?: current)? time ?zones?{_DOES}{_ON}")),
-    ("units", re.compile(rf"{_WHICH}(?: {_OURS})? (?:units?|measures?){_DOES}{_ON}|"
+    ("zone", Late(rf"{_WHICH}(?: {_OURS})?(?: current)? time ?zones?{_DOES}{_ON}")),
+    ("units", Late(rf"{_WHICH}(?: {_OURS})? (?:units?|measures?){_DOES}{_ON}|"
                          r"(?:are|is) (?:we|you|it|the bot|this group) (?:on |in |using |set to )?"
                          r"(?:metric|imperial|kilos or pounds|metric or imperial)")),
-    ("digest", re.compile(r"(?:when|what time|at what time) (?:do|does|are|is) (?:the |our |your |"
+    ("digest", Late(r"(?:when|what time|at what time) (?:do|does|are|is) (?:the |our |your |"
                           r"you |we )?(?:reminders?|digest|remind us|get reminded|be reminded)"
                           r"(?: come| sent| be sent| posted)?")),
-    ("quiet", re.compile(rf"{_WHICH}(?: {_OURS})? quiet hours{_DOES}{_ON}|when (?:are|is) {_OURS} "
+    ("quiet", Late(rf"{_WHICH}(?: {_OURS})? quiet hours{_DOES}{_ON}|when (?:are|is) {_OURS} "
                          r"quiet (?:hours|time)")),
-    ("habit", re.compile(rf"{_WHICH}(?: {_OURS})? (?:dosing |dose )?habit{_DOES}{_ON}")),
+    ("habit", Late(rf"{_WHICH}(?: {_OURS})? (?:dosing |dose )?habit{_DOES}{_ON}")),
 )  # fmt: skip
 
 

@@ -1,11 +1,11 @@
 """Stretches of days to come: "till Monday", "from the 3rd to the 10th", "for two weeks"."""
 
-import re
 from datetime import date, timedelta
 from typing import NamedTuple
 
 from handlers.reading.days import Day
 from handlers.reading.daywords import MONTHS
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -19,13 +19,13 @@ _FROM = words_in("from starting")
 _BACK = words_in("back return returning returns home")
 _BETWEEN = words_in("on by the about around at least sometime again")
 _WEEKS = (
-    (re.compile(r"(?:until|till) (?:the )?(?:next week|weekend)"), "until"),
-    (re.compile(r"(?:until|till) (?:the )?end of (?:the|this|next) month"), "month's end"),
-    (re.compile(rf"in (?:{'|'.join(MONTHS)})(?= |$)"), "month"),
-    (re.compile(r"next weekend"), "next weekend"),
-    (re.compile(r"(?:this|the|all|over the|at the|for the) weekend"), "weekend"),
-    (re.compile(r"(?:all )?next week"), "next week"),
-    (re.compile(r"(?:all |the rest of )?(?:this|the) week|all week"), "this week"),
+    (Late(r"(?:until|till) (?:the )?(?:next week|weekend)"), "until"),
+    (Late(r"(?:until|till) (?:the )?end of (?:the|this|next) month"), "month's end"),
+    (Late(rf"in (?:{'|'.join(MONTHS)})(?= |$)"), "month"),
+    (Late(r"next weekend"), "next weekend"),
+    (Late(r"(?:this|the|all|over the|at the|for the) weekend"), "weekend"),
+    (Late(r"(?:all )?next week"), "next week"),
+    (Late(r"(?:all |the rest of )?(?:this|the) week|all week"), "this week"),
 )
 
 

@@ -4,7 +4,6 @@ The clauses that weigh most for an act are where it is told; the same functions 
 there that read them where a rule fired.
 """
 
-import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import cast
@@ -28,6 +27,7 @@ from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_inside
 from handlers.reading.groups import Group, groups_of
+from handlers.reading.late import Late
 from handlers.reading.leaning import with_figure
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
@@ -159,7 +159,7 @@ def _by_nobody(kind: str, group: Group) -> bool:
     return all(item.end != at for item in group.items)  # "the platters no one ate"
 
 
-_NOBODY = re.compile(r"(?:\S+ ){0,3}(nobody|no ?one|none of (?:us|you|them|the))\b")
+_NOBODY = Late(r"(?:\S+ ){0,3}(nobody|no ?one|none of (?:us|you|them|the))\b")
 
 
 def _fitness(kind: str, group: Group, scores: Scores) -> float:
@@ -197,7 +197,7 @@ def _strikes_nothing(message: Message) -> bool:
 
 
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
-_ONESELF = re.compile(
+_ONESELF = Late(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
     r"(?:me|us|my name|myself)\b"
 )

@@ -5,6 +5,7 @@ from collections.abc import Callable
 
 from handlers.reading.acts import Topic
 from handlers.reading.briefly import PLANTS, asks_dilution, asks_dose, asks_due, asks_trouble
+from handlers.reading.late import Late
 from handlers.reading.message import LIQUID
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
@@ -69,11 +70,11 @@ _MAY = (
     r"should i|should we|"
     r"could i|could we|do i|do we|are we able|am i allowed|is it worth|possible)"
 )
-_MAY_PUT = re.compile(
+_MAY_PUT = Late(
     rf"\b{_MAY} (?:to |just |still |also )*{_PUT}\b|\b(?:puedo|podemos|se puede|posso|kann ich) "
     rf"(?:echar|poner|meter|tirar|colocar|jogar)\b"
 )
-_GOES_IN = re.compile(
+_GOES_IN = Late(
     r"\b(?:can|may|could|do|does|should|will)\b.{0,60}\b(?:go|goes|be put|be added) (?:in|inside|"
     r"into)\b|\bgoes? in (?:the |our |a )?(?:bin|bucket|pail)s?\b"
     r"|\b(?:do|does)\b.{0,50} count\b|\byes or no\b|\b(?:yay|yea|yes) or (?:nay|no)\b|\ba goer\b|"
@@ -209,7 +210,7 @@ def _dilution(q: Question) -> bool:
     return q.has(_WATER) or q.has(frozenset({"much", "strong", "ratio"}))
 
 
-_SPOON_PER = re.compile(
+_SPOON_PER = Late(
     r"\b(?:tablespoons?|tbsps?|teaspoons?|tsps?|spoons?|cups?|ml|capfuls?) (?:of \S+ )?(?:per|to "
     r"(?:a|the)|in a|for a|a|to each|to every|each) "
     r"(?:\d+ )?(?:gallons?|gal|litres?|liters?|l|can|bucket|quarts?)\b"
@@ -219,7 +220,7 @@ _KITCHEN = words_in(
 )
 
 
-_NO_DOSE = re.compile(
+_NO_DOSE = Late(
     r"\b(?:costs?|price|pricey|expensive)\b|"
     r"\bhow much (?:bran|starter) (?:is there|is left|is in the|have we|do we have|we have)\b"
 )
@@ -347,14 +348,14 @@ def _due(q: Question) -> bool:
     return q.has(_TIMED) and about and q.has(_READY) and not last and not _fills(q)
 
 
-_TO_DO = re.compile(
+_TO_DO = Late(
     r"^ (?:(?:so|ok|hey|hi|bot|folks|all|,) )*what (?:needs (?:doing|draining|burying|sealing|to "
     r"be done)|"
     r"is next|'s next|is on(?= this| next| today| for)|'s on(?= this| next| today| for)|"
     r"is on the calendar|'s on the calendar|do we have to do|have we got on)\b"
     r"(?: (?:on|for|the|this|next|week|calendar|today|tomorrow|month|bins|with|then|rota|[?.!]))* $"
 )
-_ALL_DUE = re.compile(
+_ALL_DUE = Late(
     r"^ (?:(?:so|ok|hey|hi|morning|bot|folks|all|,|!|and|whats) )*(?:what|which|who(?= (?:is |'s "
     r")?(?:late|due|overdue))|anything|"
     r"whats|any|is anything)(?: is| 's| are)?(?: bins?)?"

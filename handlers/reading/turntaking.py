@@ -16,6 +16,7 @@ from handlers.reading.communal import (
     WhoseTurn,
 )
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.names import BIN_WORDS
 from handlers.reading.phrases import Phrase, first_plan, phrases
@@ -44,46 +45,44 @@ _ROTA = (
     r"(?:(?:the|our|a|this|bin|draining|drain|keeping|carrying|new|weekly) ){0,4}(?:rota|roster)"
 )
 _OF_BIN = r"(?: (?:for|of|with) (?:the )?qbin)?"
-_AGREED = re.compile(
+_AGREED = Late(
     r"\b(?:rota|roster)\b|\b(?:take|taking|takes|do|share|in) turns\b|\bturns (?:at|with|to)\b"
 )
 _RHYTHMS = (
-    (re.compile(r"\b(?:every (?:other|second|two|2) weeks?|fortnightly|every fortnight|"
+    (Late(r"\b(?:every (?:other|second|two|2) weeks?|fortnightly|every fortnight|"
                 r"(?:two|2) weeks each|a fortnight each|by the fortnight)\b"), 14),
-    (re.compile(r"\b(?:monthly|every month|a month each|(?:every )?(?:four|4) weeks(?: each)?)\b"),
+    (Late(r"\b(?:monthly|every month|a month each|(?:every )?(?:four|4) weeks(?: each)?)\b"),
      28),
-    (re.compile(r"\b(?:every (?:other|second) day|every (?:two|2) days|(?:two|2) days each)\b"), 2),
-    (re.compile(r"\b(?:daily|every day|a day each|one day each|day by day|each day)\b"), 1),
-    (re.compile(r"\b(?:weekly|every week|each week|(?:a|one|1) week (?:each|at a time|apiece)|"
+    (Late(r"\b(?:every (?:other|second) day|every (?:two|2) days|(?:two|2) days each)\b"), 2),
+    (Late(r"\b(?:daily|every day|a day each|one day each|day by day|each day)\b"), 1),
+    (Late(r"\b(?:weekly|every week|each week|(?:a|one|1) week (?:each|at a time|apiece)|"
                 r"week (?:by|about) week|per week|week each|by the week)\b"), 7),
 )  # fmt: skip
-_DAYS = re.compile(
+_DAYS = Late(
     r"\b(?:every (?P<every>\d{1,2}|three|four|five|six|ten) days?|"
     r"(?P<each>\d{1,2}|three|four|five|six|ten) days (?:each|at a time))\b"
 )
 _NUMBERS = {"three": 3, "four": 4, "five": 5, "six": 6, "ten": 10}
-_EVERYBODY = re.compile(
-    r"\b(?:everyone|everybody|all of us|we all|all members|the whole group|us all)\b"
-)
+_EVERYBODY = Late(r"\b(?:everyone|everybody|all of us|we all|all members|the whole group|us all)\b")
 _DUTIES: tuple[tuple[Duty, frozenset[str]], ...] = (
     ("drain", words_in("drain draining drains drained drainage tap")),
     ("carry", words_in("carry carrying carries move moving haul hauling transport lug lugging")),
 )
-_START = re.compile(r"\b(?:from|starting|starts|start|beginning|begin|as of)(?: on)? qday\b")
+_START = Late(r"\b(?:from|starting|starts|start|beginning|begin|as of)(?: on)? qday\b")
 
-_HEADED = re.compile(r"^(?:(?:our|new|the|bin|weekly|draining) ){0,2}rota\b")
-_SHOW = re.compile(
+_HEADED = Late(r"^(?:(?:our|new|the|bin|weekly|draining) ){0,2}rota\b")
+_SHOW = Late(
     rf"^(?:(?:can|could) (?:you|we|i) )?(?:show|post|see|give|what is|what 's|whats)"
     rf"(?: us| me)? {_ROTA}{_OF_BIN}$|^{_ROTA}{_OF_BIN}(?: now)?$"
 )
 _REASON = r"(?: (?:he|she|they|i|we|as|because|since)\b.{1,60})?$"
-_JOIN = re.compile(
+_JOIN = Late(
     rf"^(?:can you |could you |can |could )?(?:add|put) (?P<who>me|us|qmember|[a-z]\w+) "
     rf"(?:on|to|onto|in|down for) {_ROTA}{_OF_BIN}(?: too| as well| again)*{_REASON}|"
     rf"^(?P<joiner>i|qmember) (?:will |would like to |'d like to |want to |wants to |can |am |is |"
     rf"'s )?(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$"
 )
-_QUIT = re.compile(
+_QUIT = Late(
     rf"^(?:can you |could you |can |could )?(?:take|remove|drop|leave|strike|get) (?P<who>me|"
     rf"qmember|[a-z]\w+) (?:off|from|out of|off of) (?:the list of keepers|{_ROTA}{_OF_BIN})"
     rf"(?: from now(?: on)?| for good)*{_REASON}|"
@@ -91,14 +90,14 @@ _QUIT = re.compile(
     rf"need to )?"
     rf"(?:off|out of|leave|leaving|quit|quitting|come off|coming off|leaves) {_ROTA}{_OF_BIN}$"
 )
-_OVER = re.compile(
+_OVER = Late(
     rf"^(?:can we |lets |let us |we )?(?:end|stop|cancel|scrap|drop|finish|abandon|delete) "
     rf"{_ROTA}{_OF_BIN}{_REASON}|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|"
     rf"'s) over$"
 )
 _MINE = r"(?:my|this|next|that)(?: coming| next)? (?:week|turn|go|days?|slot|fortnight|month)"
 _SWAP = (
-    re.compile(
+    Late(
         rf"^(?:can|could|would|will|is|does|do) (?:anyone|anybody|someone|somebody|one of you|"
         rf"any of you|(?P<to>qmember)) (?:please |kindly |be able to |able to |willing to |"
         rf"want to |up to |"
@@ -107,26 +106,26 @@ _SWAP = (
         rf"with mine| for theirs| qday| for qday| please| me| for| on| with| of| the|"
         rf" rota)*{_OF_BIN}$"
     ),
-    re.compile(
+    Late(
         rf"^(?:anyone|anybody|someone|somebody|who)(?: here)?(?: is)? (?:can|could|willing to|"
         rf"want to|wants to|"
         rf"able to|up for|happy to|fancy|free to)? ?(?:swap|swapping|switch|switching|trade|"
         rf"trading)"
         rf"(?: {_MINE}| weeks| turns| with me| for qday| qday| with| me)*$"
     ),
-    re.compile(rf"^(?:(?:can|could|may) i )?(?:swap|switch|trade) {_MINE}"
+    Late(rf"^(?:(?:can|could|may) i )?(?:swap|switch|trade) {_MINE}"
                rf"(?: with (?:(?P<with>qmember)|anyone|someone|somebody))?(?: please)?$"),
-    re.compile(
+    Late(
         rf"^(?:can|could|would|will) (?:anyone|anybody|someone|somebody|one of you|"
         rf"(?P<for>qmember)) "
         rf"(?:please )?(?:cover|do|take|have) {_MINE}(?: for me| instead| qday| please)*{_OF_BIN}$"
     ),
-    re.compile(r"^(?:i )?(?:cant|cannot|wont be able to|am not able to) (?:do|make|manage|cover) "
+    Late(r"^(?:i )?(?:cant|cannot|wont be able to|am not able to) (?:do|make|manage|cover) "
                r"(?:my (?:week|turn|go))(?: qday| with qbin| this time| sorry)*$"),
-    re.compile(r"^(?:skip|pass on) my (?:turn|week|go)(?: please)?$"),
-    re.compile(rf"^qmember (?:can|could|would|will) you (?:please )?(?:swap|switch|trade)"
+    Late(r"^(?:skip|pass on) my (?:turn|week|go)(?: please)?$"),
+    Late(rf"^qmember (?:can|could|would|will) you (?:please )?(?:swap|switch|trade)"
                rf"(?: {_MINE}| weeks| turns| with me| qday| for qday)*$"),
-    re.compile(rf"^qmember (?:can|could|would|will) you (?:please )?(?:do|cover|take|have) {_MINE}"
+    Late(rf"^qmember (?:can|could|would|will) you (?:please )?(?:do|cover|take|have) {_MINE}"
                rf"(?: for me| instead| qday| please)*{_OF_BIN}$"),
 )  # fmt: skip
 _PAST_ROTA = words_in("was used had last were draft nobody out")

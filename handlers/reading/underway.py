@@ -1,7 +1,6 @@
 """Scraps that are still on the way to a bin, or that somebody else is asked to put in."""
 
-import re
-
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import named_text
 from handlers.reading.vocabulary import words_in
@@ -13,7 +12,7 @@ CUES = words_in(
     "for waiting list pop throw tip chuck drop stick bung sling lob scrape add"
 )
 _TO_PUT = r"(?:pop|throw|tip|chuck|drop|stick|bung|sling|lob|scrape|shove|add|put)"
-_UNDER_WAY = re.compile(
+_UNDER_WAY = Late(
     r"^(?:\S+ ){0,2}on (?:the|my|our|his|her) way (?:over |up |down |round |out )?"
     rf"(?:with|to (?:qbin|the qbin|{_TO_PUT})) |"
     r"\b(?:heading|headed|popping|nipping|coming|setting) "
@@ -26,15 +25,15 @@ _UNDER_WAY = re.compile(
     r"\bby the (?:back |front )?door for qbin\b|"
     r"^(?:got )?as far as the (?:gate|door|steps|stairs) .{0,60}\b(?:padlocked|locked)(?: \S+)?$"
 )
-_ARRIVED = re.compile(
+_ARRIVED = Late(
     r"\bin (?:it|she|he|they|that) (?:all )?went\b|\bwent in\b|"
     r"\bgot (?:it|them|the lot)\b|\bin now\b"
 )
-_TURNED_BACK = re.compile(
+_TURNED_BACK = Late(
     r"\b(?:padlocked|locked) , (?:so )?(?:i )?(?:carried|brought|took|lugged) "
     r"(?:\S+ ){1,4}(?:back|home|down|again)\b"
 )
-_REQUEST = re.compile(
+_REQUEST = Late(
     r"\bwould (?:you|u|ye)(?: please| love| mate)?(?: ,|$| \?)|"
     rf"^(?:someone|somebody|anyone|anybody|one of you) {_TO_PUT} .{{1,60}}\b(?:please|pls)\b|"
     rf"^qmember (?:, |(?:love|sweetheart|darling|dear|pet|mate) ,? ?)(?!put|add){_TO_PUT} |"

@@ -12,6 +12,7 @@ from handlers.practice.stays_out import RUBBISH, SPOILT, STAYS_OUT
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Unfit
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.question import CRAFT
@@ -48,25 +49,23 @@ _DEED = (
     r"stick|compost(?:ing)?|dump|ferment(?:ing)?|bin|pop|use|tip|mix)"
 )
 _ASKS = (
-    re.compile(
+    Late(
         rf"\b(?:can|could|may|should|shall|do|am|are|is|ok|okay|safe|fine|allowed|possible|what if|"
         rf"mind if)\b(?: (?:it|i|we|you|one|anyone|people|they|ok|okay|safe|fine|alright|allowed|"
         rf"able|"
         rf"possible|to|also|still|just|even|ever|really))* {_DEED} (?:{_IN} )?"
         rf"(?P<what>\S.{{0,60}}?){_WHERE}{_MORE}$"
     ),
-    re.compile(
+    Late(
         rf"\b(?:can|could|may|do|does|will|should|would|is|are)(?: it)? (?P<what>\S.{{0,60}}?) "
         rf"(?:go(?:es)?|be (?:put|added|used|composted|fermented)|belong|count|"
         rf"(?:be )?(?:allowed|ok|"
         rf"okay|fine|alright|accepted|permitted|welcome|safe)){_WHERE}{_MORE}$"
     ),
 )
-_ABOUT = re.compile(
-    rf"^(?:and |or |but )?(?:what|how) about (?P<what>\S.{{0,50}}?){_WHERE}{_MORE}$"
-)
-_BARE = re.compile(rf"^(?:and |or )?(?P<what>\S+(?: \S+){{0,3}}?){_WHERE}{_MORE}$")
-_PUT = re.compile(
+_ABOUT = Late(rf"^(?:and |or |but )?(?:what|how) about (?P<what>\S.{{0,50}}?){_WHERE}{_MORE}$")
+_BARE = Late(rf"^(?:and |or )?(?P<what>\S+(?: \S+){{0,3}}?){_WHERE}{_MORE}$")
+_PUT = Late(
     rf"\b(?:put|threw|thrown|chucked|added|dropped|tossed|tipped|dumped|binned|popped|stuck|"
     rf"emptied|"
     rf"bunged|slung)(?: {_IN})?(?: (?:\d\S*|kg|kilos?|of|a|an|some|the|my|our|his|her|in|into|"
@@ -74,32 +73,32 @@ _PUT = re.compile(
     r"bucket|g|grams?|litres?|l|lbs?|pounds?|half|it))* (?P<what>\S.{0,40}?)"
     rf"(?: (?:{_IN}|with|from|using|without|for|by|after|before)\b.*|{_MORE})$"
 )
-_GOT_IN = re.compile(
+_GOT_IN = Late(
     r"^(?:\S+ ){0,3}?(?P<what>\S.{0,40}?) (?:(?:has|have|had|must have|seems to have) )?(?:also )?"
     r"(?:went|gone|got|gotten|fell|fallen|ended up|slipped|dropped|landed|came|come) (?:in|into|"
     rf"inside)(?: (?P<ours>(?:the |our |my )?qbin|with (?:it|them|that|(?:the|my|our|those|these)"
     rf"(?: \S+){{1,3}})))?{_WHERE}{_MORE}$"
 )
 """What got in by itself, or so it is told."""
-_AMONG = re.compile(
+_AMONG = Late(
     r"\bwith (?P<what>(?:an?|some|the|two|three|my|our|a few|bits of) \S.{0,40}?) "
     r"(?:in|inside|among|amongst|mixed in|mixed into|stuck to)(?: (?:it|them|there|that|with it))?$"
 )
 """What was among the scraps that went in."""
-_HOW = re.compile(r"^(?:and |so )?(?:how|what|when|where|who|why|which)\b(?! about)")
-_NO_THING = re.compile(r"\b(?:not|should|is|are|you|i|we|it)\b")
-_VESSEL_OF = re.compile(
+_HOW = Late(r"^(?:and |so )?(?:how|what|when|where|who|why|which)\b(?! about)")
+_NO_THING = Late(r"\b(?:not|should|is|are|you|i|we|it)\b")
+_VESSEL_OF = Late(
     r"^.*\b(?:bucket|bag|tub|jar|box|can|tin|pot|bowl|tray|caddy|container|cup|glass|pail|"
     r"bottle|litre|liter|kilo|gram|pound|kg|g|lb|l)s? of "
 )
-_TO_BIN = re.compile(
+_TO_BIN = Late(
     r"\b(?:in|into|inside|to) (?:the |our |my )?(?:qbin|bin|bucket|pail|caddy|tub|drum)\b|"
     r"\b(?:in|into)$"
 )
-_WEIGHED = re.compile(
+_WEIGHED = Late(
     r"\b(?:put|threw|thrown|chucked|added|dropped|tossed|tipped|dumped)(?: in)? (?:about |some )?\d"
 )
-_SLIP = re.compile(r"\b(?:accident\w*|mistake|oops|sorry|whoops)\b")
+_SLIP = Late(r"\b(?:accident\w*|mistake|oops|sorry|whoops)\b")
 _ELSEWHERE = words_in(
     "recycling recycle council wheelie landfill dishwasher fridge freezer oven microwave skip tip "
     "collection lorry kerb curb car garage washing laundry oil-lamp"

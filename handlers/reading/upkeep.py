@@ -15,6 +15,7 @@ from handlers.reading.communal import (
     WhoMay,
 )
 from handlers.reading.found import Found
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, first_plan
 
@@ -35,69 +36,67 @@ CUES = (
 _ASKING = (
     r"(?:(?:can|could|shall|should) (?:we|you|i) |lets |let us |we |i would like to |i want to )?"
 )
-_RENAME = re.compile(
+_RENAME = Late(
     rf"^{_ASKING}(?:rename|re name|renaming) (?:the )?(?P<bin>qbin)(?: (?:to|as|into))? "
     r"(?P<name>\S.{0,60})$"
 )
-_BARE = re.compile(
-    rf"^{_ASKING}rename (?:the )?(?P<bare>\S+) (?:to|as|into) (?P<name>\S.{{0,60}})$"
-)
-_CALL = re.compile(
+_BARE = Late(rf"^{_ASKING}rename (?:the )?(?P<bare>\S+) (?:to|as|into) (?P<name>\S.{{0,60}})$")
+_CALL = Late(
     rf"^{_ASKING}(?:call|calling) (?:the )?(?P<bin>qbin) (?P<name>\S.{{0,60}}?) "
     r"(?:from now on|from now|now on|in future)$|"
     r"^(?:from now on )(?:we )?call (?:the )?(?P<bin2>qbin) (?P<name2>\S.{0,60})$|"
     r"^(?:the )?(?P<bin3>qbin) is (?:now|from now on) (?:called|named) (?P<name3>\S.{0,60})$"
 )
-_RETIRE = re.compile(
+_RETIRE = Late(
     rf"^{_ASKING}(?:retire|retiring|decommission) (?:the )?qbin$|"
     rf"^(?:the )?qbin is (?:now )?(?:retired|out of (?:use|service))(?: now| for good)?$|"
     rf"^{_ASKING}take (?:the )?qbin out of (?:use|service)(?: for good)?$|"
     rf"^(?:we )?(?:no longer use|dont use|do not use) (?:the )?qbin(?: any ?more)?$"
 )
-_LABEL = re.compile(
+_LABEL = Late(
     r"^(?:(?:can|could|may) (?:i|we|you) (?:have|get|make|print|post|send)(?: me| us)? |print |"
     r"make |"
     r"post |send |i need |we need |give (?:me|us) |i want |we want )?(?:me |us )?"
     r"(?:a |the |another |new )*(?:printable )?label(?: (?:for|of|to) (?:the )?(?P<bin>qbin))?$"
 )
-_TAKES_NO = re.compile(
+_TAKES_NO = Late(
     r"^(?:from now on )?(?:the )?qbin (?:takes|accepts|is to have|"
     r"is to get) no (?P<what>\S.{0,60}?)"
     r"(?: from now on| any ?more| please)*$"
 )
-_TAKES_ALL = re.compile(
+_TAKES_ALL = Late(
     r"^(?:from now on )?(?:the )?qbin (?:takes|accepts) (?:everything|anything|all kinds|all)"
     r"(?: again| now| from now on)*$"
 )
-_NO = re.compile(
+_NO = Late(
     r"^(?:from now on )?no (?P<what>\S.{0,60}?) (?:in|into|for) (?:the )?qbin"
     r"(?: from now on| any ?more| please)*$"
 )
 _FROM_NOW = "from now on"
-_ONLY = re.compile(
+_ONLY = Late(
     r"^(?:from now on )?only (?:the )?(?:moderators?|mods?|admins?|administrators?|"
     r"those with power|"
     r"people with power|leaders?|those in charge)(?: (?:in|of) (?:the|this) room)? "
     r"(?:can|may|should|are (?:allowed|able) to) (?:be able to )?(?P<what>\S.{0,80})$"
 )
-_ALL = re.compile(
+_ALL = Late(
     r"^(?:from now on )?(?:everyone|everybody|anyone|anybody)(?: here)? (?:can|may|is allowed to) "
     r"(?P<what>\S.{0,80})$"
 )
-_WHO_MAY = re.compile(
+_WHO_MAY = Late(
     r"^who (?:can|may|is allowed to) (?:rename|retire|change (?:the )?settings|take a bin)\b"
 )
-_DEEDS: tuple[tuple[Power, re.Pattern[str]], ...] = (
-    ("rename", re.compile(r"\brename\b(?:.{0,30}\bbins?\b)?")),
-    ("retire", re.compile(r"\bretire\b(?:.{0,30}\bbins?\b)?")),
-    ("take", re.compile(r"\btake (?:a |the |over )*bins?\b|\btake bins\b")),
+_DEEDS: tuple[tuple[Power, Late], ...] = (
+    ("rename", Late(r"\brename\b(?:.{0,30}\bbins?\b)?")),
+    ("retire", Late(r"\bretire\b(?:.{0,30}\bbins?\b)?")),
+    ("take", Late(r"\btake (?:a |the |over )*bins?\b|\btake bins\b")),
     (
         "settings",
-        re.compile(r"\b(?:change|decide|set) (?:the |our |its |your |bot )*settings?\b(?! of)"),
+        Late(r"\b(?:change|decide|set) (?:the |our |its |your |bot )*settings?\b(?! of)"),
     ),
 )
-_ANYTHING = re.compile(r"^(?:change|decide|do) (?:anything|everything|all of (?:it|that|this))$")
-_BIN_WORD = re.compile(r"^(?:the )?(?P<name>.+?)(?: bin)?$", re.IGNORECASE)
+_ANYTHING = Late(r"^(?:change|decide|do) (?:anything|everything|all of (?:it|that|this))$")
+_BIN_WORD = Late(r"^(?:the )?(?P<name>.+?)(?: bin)?$", re.IGNORECASE)
 
 
 def upkeep(message: Message) -> Iterator[Found]:
@@ -174,7 +173,7 @@ def _rename_it(phrase: Phrase) -> Rename | None:
     return Rename(bin=bin, name=name) if plainly and name.casefold() != bin.casefold() else None
 
 
-_IT = re.compile(
+_IT = Late(
     rf"^(?:no |actually |oh |and |let 's )*{_ASKING}(?:(?:call|name|rename|calling) "
     r"(?:it|him|her|this one|that one)|(?:it|he|she) (?:is |'s )?(?:called|named)|its name is)"
     r"(?: (?:to|as))? (?P<name>\S+(?: \S+){0,2})$"

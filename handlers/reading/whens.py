@@ -8,6 +8,7 @@ from typing import NamedTuple
 from handlers.reading.days import Day
 from handlers.reading.daywords import WEEKDAYS
 from handlers.reading.hours import PARTS, Hour, hour_at
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.recurrence import CODES, first_on, monthly
 from handlers.reading.spans import indexes
@@ -32,34 +33,32 @@ _OF_EVERY_MONTH = (
     rf"(?:on )?every (?P<nth>first|last|1 st) (?P<day>{_DAY})(?: (?:of|in) (?:the|each|a) month)?"
 )
 _RULES = (
-    ("nth", re.compile(_OF_MONTH)),
-    ("nth", re.compile(_OF_EVERY_MONTH)),
-    ("monthday", re.compile(
+    ("nth", Late(_OF_MONTH)),
+    ("nth", Late(_OF_EVERY_MONTH)),
+    ("monthday", Late(
         r"(?:every month |monthly |each month )?on the (?P<number>\d\d?) (?:st|nd|rd|th)"
         r"(?: (?:of|in))? (?:the|each|every|a) month")),
-    ("monthday", re.compile(
+    ("monthday", Late(
         r"(?:every month|monthly|each month) on the (?P<number>\d\d?)(?: (?:st|nd|rd|th))?")),
-    ("month's end", re.compile(r"(?:at )?(?:the )?end of (?:every|each) month")),
-    ("weekdays", re.compile(r"(?:every|each) (?:weekday|working day|week day)")),
-    ("weekend", re.compile(rf"every {_COUNT}weekend")),
-    ("days", re.compile(
+    ("month's end", Late(r"(?:at )?(?:the )?end of (?:every|each) month")),
+    ("weekdays", Late(r"(?:every|each) (?:weekday|working day|week day)")),
+    ("weekend", Late(rf"every {_COUNT}weekend")),
+    ("days", Late(
         rf"(?:every|each) {_COUNT}(?P<days>(?:{_DAY})(?:(?: and| ,| , and| or)? (?:{_DAY}))*)")),
-    ("days", re.compile(
+    ("days", Late(
         rf"(?:every|each) {_COUNT}weeks? on (?:a )?"
         rf"(?P<days>(?:{_DAY})(?:(?: and| ,)? (?:{_DAY}))*)")),
-    ("fortnight", re.compile(
+    ("fortnight", Late(
         rf"(?:every fortnight|fortnightly)(?: on (?:a )?(?P<days>{_DAY}))?")),
-    ("unit", re.compile(rf"(?:every|each) {_COUNT}(?P<unit>day|week|month|year)s?")),
-    ("unit", re.compile(
+    ("unit", Late(rf"(?:every|each) {_COUNT}(?P<unit>day|week|month|year)s?")),
+    ("unit", Late(
         rf"(?:every|each) {_COUNT}(?P<unit>morning|afternoon|evening|night)|(?P<nightly>nightly)")),
-    ("unit", re.compile(r"(?P<unit>daily|weekly|monthly|yearly)(?: on (?P<days>[a-z]+))?")),
-    ("plural", re.compile(
+    ("unit", Late(r"(?P<unit>daily|weekly|monthly|yearly)(?: on (?P<days>[a-z]+))?")),
+    ("plural", Late(
         r"on (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
         r"(?: and (?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays))*)")),
 )  # fmt: skip
-_MONTHS_END = re.compile(
-    r"(?<!\S)(?:at )?(?:the )?end of (?:(?:the|this)|(?P<next>next)) month(?!\S)"
-)
+_MONTHS_END = Late(r"(?<!\S)(?:at )?(?:the )?end of (?:(?:the|this)|(?P<next>next)) month(?!\S)")
 _UNITS = {"day": "DAILY", "week": "WEEKLY", "month": "MONTHLY", "year": "YEARLY",
           "yearly": "YEARLY", "monthly": "MONTHLY", "weekly": "WEEKLY",
           "daily": "DAILY"}  # fmt: skip

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 
 from handlers.reading.late import Late
 
-Patterns = Sequence[re.Pattern[str] | Late]
+Patterns = Sequence[Late]
 
 
 def first_in(patterns: Patterns, text: str) -> re.Match[str] | None:
@@ -23,7 +23,7 @@ def first_in(patterns: Patterns, text: str) -> re.Match[str] | None:
 
 
 def _patterns(*sources: str) -> Patterns:
-    return [re.compile(source.replace("~", r"(?:\S+ ){0,3}")) for source in sources]
+    return [Late(source.replace("~", r"(?:\S+ ){0,3}")) for source in sources]
 
 
 _START = (

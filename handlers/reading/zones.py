@@ -1,11 +1,11 @@
 """Zones of the IANA database by what people call their time: "Irish time", "we live in Vienna"."""
 
-import re
 from collections.abc import Callable, Iterator, Sequence
 from functools import cache
 from importlib.resources import files
 from itertools import pairwise
 
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import lines_of, words_in
 
@@ -23,7 +23,7 @@ _BETWEEN = words_in("to of in for is as : be should standard summer daylight win
 _AT = words_in("in on at to")
 _WE = words_in("we 're we're were group town us all")
 _LIVING = words_in("are live living based moved 're were here")
-_WRITTEN = re.compile(
+_WRITTEN = Late(
     r"\b(?:africa|america|asia|atlantic|australia|europe|indian|pacific)(?: / [a-z]+){1,2}"
 )
 

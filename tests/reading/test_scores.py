@@ -15,17 +15,17 @@ from tests.reading.context import group
 
 def written() -> dict[str, tuple[list[Fraction], dict[str, Fraction]]]:
     """Bias and limits, and weights by feature, of each kind as the file has them."""
-    kinds: dict[str, tuple[list[Fraction], dict[str, Fraction]]] = {}
-    weights: dict[str, Fraction] = {}
     lexicon = files("handlers.reading").joinpath("lexicon", "weights.txt")
+    kinds: dict[str, tuple[list[Fraction], dict[str, Fraction]]] = {}
+    marked: dict[str, dict[str, Fraction]] = {}
     for line in lexicon.read_text(encoding="utf-8").splitlines():
-        if line.startswith("["):
-            kind, _, numbers = line[1:].partition("]")
-            weights = {}
-            kinds[kind] = [Fraction(number) for number in numbers.split()], weights
-        else:
-            weight, _, feature = line.partition(" ")
-            weights[feature] = Fraction(weight)
+        first, *rest = line.split("\t")
+        if len(rest) > 1:
+            marked[first] = {}
+            kinds[rest[0]] = [Fraction(number) for number in rest[1:]], marked[first]
+        elif rest:
+            for weight in rest[0].split():
+                marked[weight[0]][first] = Fraction(weight[1:])
     return kinds
 
 

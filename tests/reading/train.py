@@ -9,10 +9,11 @@ Easy Domain Adaptation, ACL 2007). Needs scikit-learn (the extra `train`); the p
 
 import argparse
 import sys
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Sequence
 from math import log
 from pathlib import Path
+from string import ascii_letters
 from typing import Any
 
 import numpy as np
@@ -88,13 +89,16 @@ def learned(rows: Sequence[Row]) -> dict[str, tuple[float, dict[str, float]]]:
 
 
 def text_of(models: dict[str, tuple[float, dict[str, float]]]) -> str:
-    """The weights as the file holds them, the heaviest of each kind first."""
-    lines = []
-    for kind, (bias, weights) in models.items():
+    """The weights as the file holds them: a line for each kind, then one for each feature."""
+    lines, by_feature = list[str](), defaultdict[str, list[str]](list)
+    for mark, (kind, (bias, weights)) in zip(
+        ascii_letters[: len(models)], models.items(), strict=True
+    ):
         limits = (log(p / (1 - p)) for p in _limits(kind))
-        lines.append(f"[{kind}] {bias:.2f} " + " ".join(f"{limit:.2f}" for limit in limits))
-        ordered = sorted(weights.items(), key=lambda pair: (-abs(round(pair[1], 2)), pair[0]))
-        lines += [f"{weight:.2f} {name}" for name, weight in ordered]
+        lines.append("\t".join([mark, kind, *(f"{number:.2f}" for number in (bias, *limits))]))
+        for feature, weight in weights.items():
+            by_feature[feature].append(f"{mark}{weight:.2f}")
+    lines += ["", *(f"{name}\t{' '.join(by_feature[name])}" for name in sorted(by_feature))]
     return "\n".join(lines) + "\n"
 
 

@@ -129,7 +129,7 @@ async def test_words_are_forgotten_once_worked_through(db: Database) -> None:
     [item] = await inbox.waiting(db)
     trace = inbox.Trace(event="$1", at=item.at, sender="@a:b", kind="said", about=None, mark=None)
     async with db.transaction():
-        await inbox.settle(db, item.id, "done", trace)
+        await inbox.settle(db, item, "done", trace)
     assert await inbox.waiting(db) == []
     assert await db.row("SELECT 1 FROM inbox WHERE raw IS NOT NULL") is None
     assert await inbox.trace(db, "!r", "$1") == trace
