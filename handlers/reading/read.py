@@ -8,6 +8,7 @@ from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import asked_beside
 from handlers.reading.completing import completed
+from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message, read_message
 from handlers.reading.outright import OUTRIGHT, asked_outright
 from handlers.reading.passing import BY_NAME, RIVALS
@@ -125,7 +126,7 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
     """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
     sure = scores.sure()
-    if not any(BY_NAME in act.rules for act in answer):
+    if not any(BY_NAME in act.rules or FLATLY in act.rules for act in answer):
         return sure
     offered = any(isinstance(act, Offer) for act in answer)
     rivals = set(RIVALS)
