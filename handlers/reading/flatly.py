@@ -4,7 +4,6 @@ Each is held against the whole of a sentence from its beginning, behind greeting
 that the same words inside a tale of other things are none.
 """
 
-
 from handlers.reading.acts import Accept, Act, Decline, Done, Later, Retract
 from handlers.reading.amending import SHORT, is_quoted, plain_text, with_people, word_count
 from handlers.reading.late import Late
@@ -52,11 +51,12 @@ _TAKEN = _patterns(
     r"(?:only )?from (?:the )?qday (?:not before|no sooner|not sooner|not earlier|onwards?)\b",
     rf"{_OPEN}(?:i|we) (?:will |shall |can |would )?(?:gracefully |gratefully |gladly |humbly |"
     rf"happily |duly )*receive (?:{_ONE}|the (?:bin|bucket|pail|tub))\b",
-    rf"{_OPEN}(?:ill|(?:i|we) (?:will|can|could)) be (?:its|her|his|qbin 's) (?:new |foster |step)?(?:dad|"
-    r"daddy|mum|mam|mom|mummy|mother|father|keeper|carer|minder|guardian|parents?|host|nan|"
+    rf"{_OPEN}(?:ill|(?:i|we) (?:will|can|could)) be (?:its|her|his|qbin 's) (?:new |foster |"
+    r"step)?(?:dad|daddy|mum|mam|mom|mummy|mother|father|keeper|carer|minder|guardian|parents?|host|nan|"
     r"nanny|godmother|godfather|babysitter) (?:till|until|til|for|from|qday|this|next|over)\b",
     rf"{_OPEN}(?:ill|(?:i|we) (?:will|can|could)) (?:grab|get|take|have|pick up|collect|"
-    rf"fetch|relieve you of) {_NAMED} (?:off|off of|from|of) (?:you|ya|yer|youse|u|thee|your hands|qmember)\b",
+    rf"fetch|relieve you of) {_NAMED} (?:off|off of|from|of) (?:you|ya|yer|youse|u|"
+    r"thee|your hands|qmember)\b",
     rf"{_OPEN}(?:let me|lemme) {_KEEP} {_NAMED} (?:this|next|for|qday|till|until|from)\b(?! a "
     r"(?:moment|minute|second|bit))",
     rf"{_OPEN}(?:give|hand|pass|send) (?:her|him|{_NAMED}) (?:here|over|to me|to us|my way|our way)"
@@ -122,9 +122,9 @@ _PUT_OFF_TO_BOT = _patterns(
 )
 _DONE = _patterns(
     rf"{_OPEN}(?:i |we )?(?:took care of|saw to|have seen to|dealt with|attended to) (?:it|that|"
-    r"that one)(?: (?:qday|already|myself|earlier))*(?: last \w+)?(?: ,| [.])? (?:so )?(?:please )?(?:go on and |"
-    r"go ahead and |you (?:can|may) )?(?:cross|tick|strike|take|check|mark) (?:it|that) (?:off|"
-    r"out|done)\b",
+    r"that one)(?: (?:qday|already|myself|earlier))*(?: last \w+)?(?: ,| [.])? (?:so )?(?:please )?"
+    r"(?:go on and |go ahead and |you (?:can|may) )?(?:cross|tick|strike|take|check|mark) "
+    r"(?:it|that) (?:off|out|done)\b",
     r"\b(?:reminder|nudge|message|prompt) (?:acknowledged|received|noted|heeded|obeyed|answered)\b"
     r".{0,20}\b(?:done|sorted|seen to|carried out|accomplished)\b",
 )
@@ -159,7 +159,7 @@ def flat_answer(message: Message) -> Act | None:
         return Done(bin=bin, rules=(FLATLY,))
     if first_in(_PUT_OFF, text) or (to_bot and first_in(_PUT_OFF_TO_BOT, text)):
         return Later(bin=bin, days=put_off_by(message), rules=(FLATLY,))
-    if message.sentences[0].asked:
+    if not message.sentences or message.sentences[0].asked:
         return None
     if first_in(_REFUSED, text):
         return Decline(bin=bin, on=coming(message), rules=(FLATLY,))
