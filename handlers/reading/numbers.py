@@ -88,7 +88,7 @@ def read_number(words: Sequence[Word], i: int) -> Number | None:
     return first
 
 
-_BEGINNINGS = MEASURE_NUMBERS | TEENS
+_BEGINNINGS = MEASURE_NUMBERS | TEENS | words_in("nought naught nowt")
 _WEIGHED = words_in(
     "kg kgs kilo kilos lb lbs g oz l lt ltr litre litres liter liters gallon gallons gal ml pint "
     "pints"
@@ -128,6 +128,9 @@ def _single(words: Sequence[Word], i: int) -> Number | None:
         return None
     if word.norm == "point":
         return _below_one(words, i)
+    if word.norm in _NOUGHT:
+        number = _with_decimals(words, Number(i, i + 1, 0.0)) if _is_point(words, i + 1) else None
+        return number if number and number.end > i + 1 else None
     return _part(words, i) or _article(words, i) or _spelled(words, i) or read_foreign(words, i)
 
 
@@ -260,9 +263,18 @@ def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Numbe
     if at == i:
         return None
     number = Number(i if carried is None else carried, at, total + current)
-    if words[at : at + 1] and words[at].norm == "point":
+    if _is_point(words, at):
         return _with_decimals(words, number)
     return _and_part(words, number.start, number)
+
+
+def _is_point(words: Sequence[Word], i: int) -> bool:
+    """ "One point two", and as others say it: "one comma two", "one dot two"."""
+    return i < len(words) and words[i].norm in _POINTS
+
+
+_POINTS = words_in("point comma dot")
+_NOUGHT = words_in("nought naught nowt")
 
 
 def _below_one(words: Sequence[Word], i: int) -> Number | None:
