@@ -17,6 +17,7 @@ from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
+from handlers.reading.rivals import without_rivals
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
@@ -76,7 +77,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     found += _asked_beside(found, message)
     if outright is not None:
         found = _asked(outright, found, message, scores)
-    found = without_untold(found, message)
+    found = without_rivals(without_untold(found, message), message)
     return asked_first(completed(found, message), message) if found else ()
 
 
