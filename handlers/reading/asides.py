@@ -61,7 +61,15 @@ _OF_ELSE: dict[str, Late] = {
         r"[a-z]{3,}s$)|\bno (?:sign|idea|use|point|chance) (?:of|in)\b|"
         r"\bsorry for (?:the |my )?(?:mistake|english|delay|noise|spelling|late|typos?)\b|"
         r"\bcant take [a-z]+ 's (?:shift|class|lesson|call|kids|dog|cat)\b|"
-        r"\bnot for me\b.{0,12} , the (?!qbin|bin)[a-z]+"
+        r"\bnot for me\b.{0,12} , the (?!qbin|bin)[a-z]+|"
+        r"^(?!.*\b(?:turns?|rota|this (?:week|time|month)|pass|take|have it|do it)\b).*"
+        r"\b(?:cant|cannot|couldnt|wont) (?:find|climb|hear|feel|breathe|sleep|stand|remember|"
+        r"swim|believe|walk|run|smell|bend|see|stop|open|start|move my|lift my|explain)\b|"
+        r"\bno (?:\w+ ){1,2}(?:club|class|practice|training|choir|rehearsal|lessons?|school|"
+        r"swimming|yoga|football|match|game|pub|bingo|church|run)\b|"
+        r"\bi have no (?:answer|idea|clue|words|memory|signal|bars)\b|"
+        r"\bnot (?:so|too|very) (?:good|well|great|clever) (?:today|tonight|this (?:week|"
+        r"morning))\b"
     ),
     "offer": Late(
         rf"\btake (?:over|charge of) {_THING}|\b(?:like|want|have|take) (?:my|the|a) "
@@ -108,7 +116,9 @@ _OF_ELSE: dict[str, Late] = {
         r"\bdone in\b(?: ,| $|$)|\bdone as a [a-z]+\b"
     ),
     "later": Late(
-        r"^what a\b|\b(?:ring|phone|telephone|text) (?:me|us) (?:again|back|later|tonight)\b|"
+        r"^what a\b|[.!] back (?:on )?"
+        r"(?:mon|tues?|wed|thurs?|fri|sat|sun)(?:day|nesday|urday)?$|"
+        r"\b(?:ring|phone|telephone|text) (?:me|us) (?:again|back|later|tonight)\b|"
         r"\bgive (?:me|us) a (?:bell|ring|call|buzz|tinkle)\b|"
         r"\bfor (?:ball|cricket|football|golf|tennis|rugby)\b|"
         r"\b(?:days?|weeks?) for the (?!qbin|bin|bucket|turn|rota|layer|bran|soil|trench)[a-z]+"
@@ -128,6 +138,12 @@ _WHOSE_ELSE = Late(
     r"playing|refereeing)\b|"
     r"^(?:and |so |but )?who (?:in (?:their|his|her|your) right mind|elected|died|knew|cares|sells|"
     r"dey sell|keeps putting|would have thought|'d have thought|sent me|on earth)\b|"
+    r"\bwho (?:is |'s )?(?:keen|game|in the mood|coming|going) for (?!(?:the )?qbin)|"
+    r"\bwho (?:'s |has |have )?got (?:(?:that|this|the) (?:sort|kind|money|time|energy|patience)|"
+    r"(?:time|money|energy))\b|\bthe only one who\b|"
+    r"\bwho (?:full up|parked|dumped|broke|bruk|hide|hid|nicked|stole|thief|ate|eat|painted|"
+    r"scratched|hit|knocked|painted|burnt|burned) (?!(?:the )?qbin)|"
+    r"[.,] who (?:is it|'s it|is this|'s this) for\b|"
     r"\bis it (?:just )?me or has\b|\bwho 'd be an?\b"
 )
 """Turns and keepers of other things, whatever place with a bin's name stands beside them."""
@@ -143,6 +159,11 @@ _ROOM_ELSE = Late(
 _BESIDE_BINS: dict[str, Late] = {
     "ask custody": _WHOSE_ELSE,
     "ask trouble": _RHETORICAL,
+    "offer": Late(
+        r"\b(?:left|leaving|put|there is|there are|box of|bag of|bags of|crate of)\b.{0,40}\b(?:by|"
+        r"at|near|on|outside|beside|behind|from) (?:the )?qbin\b.{0,30}\bwhoever (?:wants|needs|"
+        r"fancies|likes)\b"
+    ),
     "ask bin": _ROOM_ELSE,
     "ask allowed": POURED_ON,
     "ask due": Late(

@@ -97,7 +97,7 @@ _WEIGHED = words_in(
     "kg kgs kilo kilos lb lbs g oz l lt ltr litre litres liter liters gallon gallons gal ml pint "
     "pints"
 )
-_MAYBE = frozenset({"maybe", "perhaps", "possibly", "or"})
+_MAYBE = frozenset({"maybe", "mebbe", "perhaps", "possibly", "or"})
 
 
 def _ranges(first: Number, second: Number) -> bool:
@@ -107,7 +107,11 @@ def _ranges(first: Number, second: Number) -> bool:
 
 def _skip_about(words: Sequence[Word], i: int) -> int:
     """ "2 - ~7", "between 2 and about 7"."""
-    return i + 1 if i < len(words) and words[i].norm in ("~", "about", "maybe", "perhaps") else i
+    return (
+        i + 1
+        if i < len(words) and words[i].norm in ("~", "about", "maybe", "mebbe", "perhaps")
+        else i
+    )
 
 
 def _between(words: Sequence[Word], i: int) -> Number | None:
@@ -133,7 +137,7 @@ def _single(words: Sequence[Word], i: int) -> Number | None:
     if word.norm == "point":
         return _below_one(words, i)
     if word.norm in NOUGHTS:
-        led = i + 1 < len(words) and words[i + 1].norm in ("point", "comma")
+        led = _is_point(words, i + 1)
         below = _below_one(words, i + 1) if led else None
         return None if below is None else below._replace(start=i)
     return _part(words, i) or _article(words, i) or _spelled(words, i) or read_foreign(words, i)
@@ -277,7 +281,7 @@ def _spelled(words: Sequence[Word], i: int, carried: int | None = None) -> Numbe
     if at == i:
         return None
     number = Number(i if carried is None else carried, at, total + current)
-    if words[at : at + 1] and words[at].norm == "point":
+    if _is_point(words, at):
         return _with_decimals(words, number)
     return _and_part(words, number.start, number)
 
@@ -289,6 +293,14 @@ def _in_a_breath(words: Sequence[Word], start: int, at: int) -> Number:
     if at - start > 1 or not near:
         return Number(start, at, first)
     return Number(start, at + 1, (first + second) / 2, True)
+
+
+def _is_point(words: Sequence[Word], i: int) -> bool:
+    """ "One point two", and as others say it: "one comma two", "one dot two"."""
+    return i < len(words) and words[i].norm in _POINTS
+
+
+_POINTS = words_in("point comma dot")
 
 
 def _below_one(words: Sequence[Word], i: int) -> Number | None:

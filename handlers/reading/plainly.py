@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Act, Bury, Drain, Open, Seal
+from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message
 from handlers.reading.observations import ON_IT
 from handlers.reading.passing import BY_NAME
@@ -12,7 +13,7 @@ from handlers.reading.scraps import WITHIN
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
-BY_FORM = frozenset({BY_NAME, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
+BY_FORM = frozenset({BY_NAME, FLATLY, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
 """Rules whose words leave no doubt."""
 
 _DEEDS: dict[str, type[Act]] = {

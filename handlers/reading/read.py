@@ -9,6 +9,7 @@ from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
 from handlers.reading.completing import completed
+from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message, read_message
 from handlers.reading.outright import OUTRIGHT, asked_outright
 from handlers.reading.passing import BY_NAME, RIVALS
@@ -17,6 +18,7 @@ from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
+from handlers.reading.rivals import without_rivals
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
@@ -74,7 +76,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     found += _asked_beside(found, message)
     if outright is not None:
         found = _asked(outright, found, message, scores)
-    found = without_untold(found, message)
+    found = without_rivals(without_untold(found, message), message)
     return asked_first(completed(found, message), message) if found else ()
 
 
@@ -138,7 +140,7 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
     """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
     sure = scores.sure()
-    if not answer or not any(BY_NAME in act.rules for act in answer):
+    if not any(BY_NAME in act.rules or FLATLY in act.rules for act in answer):
         return sure
     offered = any(isinstance(act, Offer) for act in answer)
     rivals = set(RIVALS)

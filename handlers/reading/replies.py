@@ -25,6 +25,8 @@ from handlers.reading.amending import (
 )
 from handlers.reading.asides import is_aside
 from handlers.reading.doerright import another_did
+from handlers.reading.flatly import CUES as OF_ANSWERS
+from handlers.reading.flatly import flat_answer, put_off_by
 from handlers.reading.leaning import adds, another_doer, another_number, more, with_figure
 from handlers.reading.lessened import OFF, lessened
 from handlers.reading.message import Message
@@ -71,8 +73,10 @@ def replies(message: Message, may: Callable[[str], bool] | None = None) -> tuple
 
 
 def certain(message: Message) -> tuple[Act, ...]:
-    """What is a reply by its form alone: a setting, a figure put right, a bin named as passing."""
-    return _first(message, _READERS[:3])
+    """What is a reply by its form alone: a setting, a figure put right, a bin named as passing, a
+    flat answer.
+    """
+    return _first(message, _READERS[:4])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -177,19 +181,6 @@ def _later(message: Message) -> Later | None:
     return Later(bin=bin_meant(message), days=put_off_by(message), rules=("put off",))
 
 
-def put_off_by(message: Message) -> float | None:
-    """Days until the reminder is wanted again, where they are said."""
-    for day in message.days:
-        if day.past > message.today or day.future > message.today:
-            ahead = day.past if day.past > message.today else day.future
-            if not (day.loose or day.past == day.future == message.today):
-                return float((ahead - message.today).days)
-    for amount in message.amounts:
-        if amount.quantity == "days":
-            return amount.value
-    return None
-
-
 def _done(message: Message) -> Done | None:
     if is_asking(message):
         return None
@@ -241,6 +232,7 @@ _READERS: tuple[_Reader, ...] = (
     ),
     (_restated, CUES | OFF | words_in("only"), ""),
     (passed_on, OF_PASSING, ""),
+    (flat_answer, OF_ANSWERS, ""),
     (
         _retract,
         words_in(

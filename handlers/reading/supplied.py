@@ -26,6 +26,7 @@ from handlers.reading.amending import is_quoted
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_inside
+from handlers.reading.flatly import put_off_by
 from handlers.reading.groups import Group, groups_of
 from handlers.reading.late import Late
 from handlers.reading.leaning import with_figure
@@ -39,7 +40,7 @@ from handlers.reading.passing import coming, taker
 from handlers.reading.peeks import is_shut_again
 from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
-from handlers.reading.replies import bin_meant, is_consent, put_off_by
+from handlers.reading.replies import bin_meant, is_consent
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from

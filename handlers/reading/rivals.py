@@ -1,0 +1,41 @@
+"""Answers that cannot both be meant: who offers a bin does not refuse it in the same breath."""
+
+from collections.abc import Sequence
+
+from handlers.reading.acts import Accept, Act, Bury, Decline, Done, Drain, Later, Offer, Seal
+from handlers.reading.amending import plain_text
+from handlers.reading.flatly import FLATLY
+from handlers.reading.late import Late
+from handlers.reading.message import Message
+from handlers.reading.passing import BY_NAME
+
+_DONE = Late(
+    r"(?:^|[.,!;:] )(?:(?:yep|yes|ok|okay|i|we|have|just|now|already|all|that is|that 's|it is|"
+    r"it 's|consider it|so|,) )*(?:done|did (?:it|her|him|that|them)|dealt|seen to|sorted|settled|"
+    r"finish|finished|ticked|as asked)\b|\boff (?:your|the|my) list\b"
+)
+"""A reminder's task is called done in words of its own, beside what was done."""
+_OWN_WORDS = frozenset({BY_NAME, FLATLY})
+
+
+def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
+    """The acts found, without an answer that another of them rules out."""
+    if len(found) < 2:
+        return list(found)
+    out = list(found)
+    if any(isinstance(act, Offer) for act in out):
+        out = [act for act in out if not _is_weak(act, Accept, Decline)]
+    if message.bot and any(isinstance(act, Later) for act in out):
+        out = [act for act in out if not _is_weak(act, Accept, Decline)]
+    deeds = any(isinstance(act, Seal | Drain | Bury) for act in out)
+    if (
+        deeds
+        and any(isinstance(act, Done) for act in out)
+        and not _DONE.search(plain_text(message))
+    ):
+        out = [act for act in out if not _is_weak(act, Done)]
+    return out
+
+
+def _is_weak(act: Act, *kinds: type[Act]) -> bool:
+    return isinstance(act, kinds) and _OWN_WORDS.isdisjoint(act.rules)
