@@ -9,11 +9,11 @@ class Late:
     """A pattern that costs nothing until it is asked."""
 
     def __init__(self, source: str) -> None:
-        self._source = source
+        self.source = source
 
     @cached_property
     def _compiled(self) -> re.Pattern[str]:
-        return re.compile(self._source)
+        return re.compile(self.source)
 
     @cached_property
     def search(self) -> Callable[[str], re.Match[str] | None]:
