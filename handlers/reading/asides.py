@@ -156,6 +156,13 @@ _ROOM_ELSE = Late(
     r"\b(?:room|space) for (?:\w+ ){0,3}(?:guests?|kids|people|chairs|bikes?|cars?|tables?|beds?|"
     r"prams?|boxes|bodies|visitors|dogs?)\b"
 )
+_FOR_MOUTHS = Late(
+    r"\b(?:can|may|could|should) (?:the |my |our |her |his )?(?:dogs?|cats?|hens|chooks|rabbits?|"
+    r"goats?|pony|horses?|ducks?|baby|toddlers?|kids|guests|hamster|parrot) (?:eat|have|drink)\b|"
+    r"\b(?:in|into) (?:the|a|my|your) (?:oven|freezer|microwave|dishwasher|wash|stew|lunchbox|"
+    r"fryer|slow cooker|salad|sandwich|casserole)\b|" + POURED_ON.source
+)
+"""What goes into mouths and pots, and what is poured on plants."""
 _BESIDE_BINS: dict[str, Late] = {
     "ask custody": _WHOSE_ELSE,
     "ask trouble": _RHETORICAL,
@@ -165,7 +172,7 @@ _BESIDE_BINS: dict[str, Late] = {
         r"fancies|likes)\b"
     ),
     "ask bin": _ROOM_ELSE,
-    "ask allowed": POURED_ON,
+    "ask allowed": _FOR_MOUTHS,
     "ask due": Late(
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),
@@ -190,7 +197,10 @@ _ELSEWHERE = {
     "ask bed": words_in(
         "seed seeds gravel paint mattress bunk carpet tiles stairs bedroom slabs turf"
     ),
-    "ask trench": words_in("bulb bulbs fence post posts road pool pond postholes tent"),
+    "ask trench": words_in(
+        "hamster goldfish budgie gerbil tortoise bulb bulbs fence post posts road pool "
+        "pond postholes tent"
+    ),
     "ask trouble": words_in(
         "printer atm cement ankle telly tv salon radio phone laptop knee boiler shoulder tyre"
     ),

@@ -12,12 +12,12 @@ class Late:
     """A pattern that costs nothing until it is asked."""
 
     def __init__(self, source: str, flags: int = 0) -> None:
-        self._source = source
+        self.source = source
         self._flags = flags
 
     @cached_property
     def _compiled(self) -> re.Pattern[str]:
-        return re.compile(self._source, self._flags)
+        return re.compile(self.source, self._flags)
 
     @cached_property
     def search(self) -> Callable[[str], re.Match[str] | None]:

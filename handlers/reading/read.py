@@ -8,10 +8,11 @@ from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
+from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message, read_message
-from handlers.reading.outright import OUTRIGHT, asked_outright
+from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
@@ -58,6 +59,9 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(completed(acts, message))
     outright = _outright(message)
+    by_word, rivals = told_by_word(message)
+    if by_word is not None:
+        scores = scores.with_told(by_word, rivals if _is_brief(message) else frozenset())
     if outright is None and not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
     replied = _replied(message, scores)
@@ -92,6 +96,12 @@ def _asks(
     return [act for act in own if _believed(act, scores) and kind_of(act) not in answered]
 
 
+def _is_brief(message: Message) -> bool:
+    """Whether one thing is told: another sentence or amount may tell another record."""
+    measured = [amount for amount in message.amounts if amount.quantity in ("mass", "volume")]
+    return len(message.sentences) == 1 and len(measured) <= 1
+
+
 def _outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if it is not of another matter."""
     topic = asked_outright(message)
@@ -108,6 +118,8 @@ def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores)
     else:
         asked = found[kinds.index(f"ask {topic}")]
     kept = [act for act in found if act is not asked]
+    if topic == "allowed" and is_whether(message):
+        kept = [act for act in kept if kind_of(act) != "layer"]
     if len(message.sentences) == 1:
         taken_for = ASKED_KINDS | {"offer"}
         if _opens_asking(message):

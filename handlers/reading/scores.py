@@ -95,6 +95,15 @@ class Scores:
     """Its features, each with the word that it stands at."""
     believed: frozenset[str]
     """The kinds that may have been told."""
+    certain: tuple[str, ...] = ()
+    """The kinds that were told in words that mean nothing else."""
+    ruled_out: frozenset[str] = frozenset()
+    """The kinds that such words are not."""
+
+    def with_told(self, kind: str, rivals: frozenset[str]) -> "Scores":
+        """The scores, certain of one kind and without the kinds that its words are not."""
+        believed = self.believed - rivals | {kind}
+        return Scores(self.together, self.found, believed, (kind,), rivals)
 
     @property
     def log_odds(self) -> dict[str, float]:
@@ -121,12 +130,17 @@ class Scores:
     def sure(self) -> list[str]:
         """The kinds of act that were told, even if no rule found one; the likeliest first."""
         told = _weights().reached(self.together, _weights().sure)
-        if len(told) < 2:
+        if len(told) > 1:
+            told.sort(key=lambda kind: -_weight(self.together, _lane(kind)))
+        if not self.certain:
             return told
-        return sorted(told, key=lambda kind: -_weight(self.together, _lane(kind)))
+        others = [k for k in told if k not in self.certain and k not in self.ruled_out]
+        return [*self.certain, *others]
 
     def likelihood(self, kind: str) -> float:
         """How likely the kind of act is, from 0 to 1."""
+        if kind in self.certain:
+            return 1.0
         return likelihood(_weight(self.together, _lane(kind)))
 
     def within(self, kind: str, start: int, end: int) -> float:
