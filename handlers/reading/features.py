@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from functools import lru_cache
 from itertools import combinations
 
+from handlers.practice.signs import SIGNS
 from handlers.reading.message import BRAN, LIQUID, Message
 from handlers.reading.sense import Sense
 from handlers.reading.sentences import Clause
@@ -153,6 +154,9 @@ def _named(message: Message, i: int) -> str:
     return "BRAN" if norm in BRAN and message.bran_at(i) else norm
 
 
+_SIGNS = frozenset(slot for sign in SIGNS for slot in (sign.upper(), f"{sign.upper()}-NO"))
+
+
 def _slots(message: Message) -> dict[int, tuple[str, int]]:
     """Slot and end by first word; where two overlap, the one that is surer stands."""
     found: dict[int, tuple[str, int]] = {}
@@ -169,7 +173,8 @@ def _slots(message: Message) -> dict[int, tuple[str, int]]:
     for member in message.members:
         found[member.start] = ("OWNER" if member.owner else "MEMBER", member.end)
     for ref in message.named:
-        found[ref.start] = ("NAMED", ref.end)
+        if not message.bins or found.get(ref.start, ("",))[0] not in _SIGNS:  # "blue on the rice"
+            found[ref.start] = ("NAMED", ref.end)
     for ref in message.bins:
         slot = "BIN" if ref.known and ref.plain else "PLACE" if ref.known else "SOME-BIN"
         found[ref.start] = (slot, ref.end)

@@ -42,8 +42,8 @@ LEAST_TOLD = 3
 
 SURE, SURE_OF_RECORD = 0.4, 0.55
 """Likelihoods from which no rule is needed."""
-MAY_QUESTION, MAY_REPLY, MAY_RECORD = 0.05, 0.05, 0.1
-"""Likelihoods below which no rule is believed; a question does no harm."""
+MAY = 0.05
+"""Likelihood below which no rule is believed."""
 
 Row = dict[str, Any]
 
@@ -104,9 +104,7 @@ def text_of(models: dict[str, tuple[float, dict[str, float]]]) -> str:
 
 def _limits(kind: str) -> tuple[float, float]:
     """The likelihoods below which no rule is believed, and from which none is needed."""
-    if kind in RECORD_KINDS:
-        return MAY_RECORD, SURE_OF_RECORD
-    return MAY_QUESTION if kind.startswith("ask ") else MAY_REPLY, SURE
+    return MAY, SURE_OF_RECORD if kind in RECORD_KINDS else SURE
 
 
 def main() -> None:
