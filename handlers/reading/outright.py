@@ -257,10 +257,10 @@ _OUTRIGHT = (
     _Outright(
         "allowed",
         words_in(
-            "rot rots break compost decompose ferment pickle get make qualify belong go put ok okay "
-            "chill crook alright all kosher safe legal cool sound grand bad wrong sin crime daft "
-            "halal haram fine wise mad allowed permitted permissible right good welcome poor or yes "
-            "yea eat stomach digest have cope handle masuk"
+            "rot rots break compost decompose ferment pickle get make qualify belong go put ok "
+            "okay chill crook alright all kosher safe legal cool sound grand bad wrong sin "
+            "crime daft halal haram fine wise mad allowed permitted permissible right good "
+            "welcome poor or yes yea eat stomach digest have cope handle masuk"
         ),
         _FOOD_ALLOWED,
         "food",
