@@ -1,6 +1,6 @@
 """Questions the bot can answer: where one is asked, about which topic, with which figures."""
 
-from handlers.reading.acts import Act, Ask, Topic
+from handlers.reading.acts import Act, Ask, Layer, Topic
 from handlers.reading.amounts import Amount
 from handlers.reading.asking import is_question
 from handlers.reading.dilutions import dilution_of
@@ -192,6 +192,9 @@ def _name(q: Question) -> str | None:
     return before[-1] if before and means_it and not q.bins() else None
 
 
+_LEANING = words_in("that this it those them")
+
+
 def _dose(q: Question) -> Ask:
     masses = [
         -a.value if a.negative else a.value
@@ -200,6 +203,17 @@ def _dose(q: Question) -> Ask:
     ]
     volumes = [] if masses else [v for v in q.amounts("volume") if v >= _LEAST_SCRAPS]
     made = makeup(q.items())
+    last = q.message.context.last
+    if not (masses or volumes or made) and isinstance(last, Layer) and q.has(_LEANING):
+        return Ask(
+            topic="dose",
+            mass_kg=last.mass_kg,
+            volume_l=last.volume_l,
+            materials=last.materials,
+            rich=last.rich,
+            bin=last.bin,
+            rules=("asks about the dose on what was just added",),
+        )
     return Ask(
         topic="dose",
         mass_kg=sum(masses) if masses else None,

@@ -75,8 +75,22 @@ async def test_planting_is_told_of_the_bin_that_is_in_the_ground(room: TalkingRo
     assert "\n" not in planted
 
 
+@pytest.mark.parametrize(
+    ("seen", "advice"),
+    [
+        ("the blue bin smells of rotten eggs, any advice?", "Most likely"),
+        ("it smells like pickled onions, is that what we want?", "Carry on"),
+    ],
+)
 async def test_advice_is_given_once_for_what_is_seen_and_asked_in_one_breath(
-    room: TalkingRoom,
+    room: TalkingRoom, seen: str, advice: str
 ) -> None:
-    said = await heard(room, OPEN, "the blue bin smells of rotten eggs, any advice?")
-    assert said.count("Most likely") == 1
+    said = await heard(room, OPEN, "added 1 kg to the blue bin", seen)
+    assert said.count(advice) == 1
+
+
+async def test_the_dose_on_that_is_of_the_layer_just_told(room: TalkingRoom) -> None:
+    told = await heard(room, OPEN, "added 1.5 kg of chicken to the blue bin")
+    (again,) = await room.says("how much bran for that?")
+    assert again.body.split(" of starter")[0] == told.split(" of starter")[0]
+    assert "Reply with the amount" in await heard(room, "how much bran do you use?")
