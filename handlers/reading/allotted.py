@@ -87,9 +87,9 @@ def _is_share(message: Message, i: int) -> bool:
     behind, before = norms[i + 1 : i + 3], norms[max(0, i - 2) : i]
     if "half" in (*before[-1:], *behind[:1]):
         return True
-    joined = behind[:1] + before[-1:]  # "half and half", "half n half"
-    if "half" in (*behind[1:], *before[:1]) and not _AND.isdisjoint(joined):
-        return not any(0 < ref.start - i <= _NEAR for ref in _refs(message))
+    for joint, other in ((behind[:1], behind[1:]), (before[1:], before[:1])):
+        if other == ["half"] and not _AND.isdisjoint(joint):
+            return True  # "half and half", "half n half"
     ends = i + 1 == len(norms) or norms[i + 1] in _STOPS
     return any(item.start == i + 1 or (ends and item.end == i) for item in message.items)
 

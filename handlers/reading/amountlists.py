@@ -74,6 +74,9 @@ def _as_one(
     between = [norm for norm in norms[last.end : amount.start] if norm not in _ABOUT]
     if between == ["+"] and last.factor == amount.factor and last.end == last.start + 1:
         return amount._replace(start=last.start, value=last.value + amount.value)  # "150 + 200 ml"
+    hedged = len(between) < amount.start - last.end and between in ([], [","])
+    if hedged and last.factor != amount.factor and 0.5 <= amount.value / (last.value or 1.0) <= 2:
+        return amount._replace(start=last.start)  # "a small cup, maybe 200 ml"
     smaller = amount.factor < last.factor and amount.value < last.factor
     if smaller and (not between or (len(between) == 1 and between[0] in _AND)):
         liquid = _sum(last.liquid_l, amount.liquid_l)
@@ -267,7 +270,12 @@ _OFTEN = {"twice": 2.0, "thrice": 3.0}
 
 def _pack_before(norms: Sequence[str], at: int, reach: int) -> int:
     """Index of the packs, at most so many words back from word `at`; 0 if there are none."""
-    return next((i for i in range(at, max(0, at - reach), -1) if norms[i] in _PACKS), 0)
+    return next((i for i in range(at, max(0, at - reach), -1) if _is_pack(norms[i])), 0)
+
+
+def _is_pack(norm: str) -> bool:
+    """Whether a word is one for packs; a learner says "2 packet"."""
+    return norm in _PACKS or f"{norm}s" in _PACKS
 
 
 def _count_at(words: Sequence[Word], i: int, end: int) -> Number | None:

@@ -108,7 +108,8 @@ _OBSERVE = Late(
     r"\b(?:we|she|he) (?:is|are|'s) (?:at |on )?[\d.,]+ (?:degrees|celsius|c)\b(?: in| inside| "
     r"with) (?:the )?qbin\b|"
     r"\bqbin (?:is |'s |was )?(?:at |reads |reading |showing |shows )?(?:[\d.,]+) (?:degrees|"
-    r"celsius) (?:inside|in the middle|in the core|in there)\b"
+    r"celsius|c|f|fahrenheit|deg|° c|° f|°)(?: c| f)? (?:inside|in the middle|in the core|in there|"
+    r"under the lid|at the core)\b"
 )
 _BYWORDS = (
     _Byword(
@@ -154,7 +155,7 @@ _BYWORDS = (
     ),
     _Byword(
         "observe",
-        words_in("degrees celsius c"),
+        words_in("degrees celsius c f fahrenheit deg °"),
         _OBSERVE,
         words_in("layer"),
     ),

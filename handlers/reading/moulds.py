@@ -18,7 +18,8 @@ _MOULD_WEAK = words_in(
     "film coat coating blanket bloom beard whiskers duvet jumper snow layer dots patch bits "
     "speckles specks speckle speckling fleck blobs hair hairy cotton velvet "
     "velvety floss flecks dusting "
-    "powdery frosting webbing tufts tuft mossy pelt"
+    "powdery frosting webbing tufts tuft mossy pelt "
+    "spot speck"
 )
 _MOULD_OF_BIN = words_in(
     "down wig doona rug moustache mustache afro crust crusts skin dust powder rind carpet "

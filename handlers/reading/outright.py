@@ -54,6 +54,8 @@ _DOSE = Late(
     r"to (?:a|the|every)|a|each) (?:layer|inch|kilo|kg|fist)\b|"
     rf"\b(?:percent|percentage|dosage|dose)\b.{{0,30}}\b(?:of {_BRAN}|by weight|of the weight|per "
     rf"kilogram)\b|\b{_BRAN} (?:on every|on each|under the first) layer\b|"
+    rf"\b(?:does|do|should|will|would|must) (?:the )?(?:qbin|it|they) (?:get|need|want|take) "
+    rf"(?:more|less|extra|double|as much) {_BRAN}\b|"
     rf"\b(?:thin|light) (?:dusting|layer) of {_BRAN}\b|\bwhat 's that in (?:grams of )?{_BRAN}\b"
 )
 _DUE = Late(

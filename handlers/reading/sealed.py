@@ -7,6 +7,7 @@ from handlers.reading.acts import Seal
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.late import Late
+from handlers.reading.message import Message
 from handlers.reading.peeks import is_shut_again
 from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead, said_day
@@ -23,8 +24,10 @@ _OTHER_THINGS = words_in(
     "deal windows window door doors lips fate envelope letter gate shop office bath shower "
     "grout curtains road roads library pool school schools account tab eyes mouth victory win "
     "jar jars deck driveway worktop floor floors meeting laptop book books case driveways pub "
-    "cafe vents gap gaps leak roofing parcel kiss envelopes bag fridge car shutters"
+    "tap taps spigot valve spout cafe vents gap gaps leak roofing parcel kiss envelopes bag "
+    "fridge car shutters"
 )
+_TAP = words_in("tap taps spigot valve spout")
 _FOR_GOOD = (
     r"for good|two weeks|2 weeks|fortnight|a fortnight|14 days|ten days|taped|tape|sealed|done|"
     r"shut|"
@@ -109,6 +112,15 @@ def _by_lid(groups: Sequence[Group], k: int) -> str | None:
     return None
 
 
+def is_of_tap(message: Message) -> bool:
+    """ "1 kg in the shed, tap closed": the only thing that was shut is a tap."""
+    shut = [i for i, norm in enumerate(message.norms) if norm in _SHUT]
+    return bool(shut) and all(not _TAP.isdisjoint(message.norms[max(0, i - 2) : i]) for i in shut)
+
+
+_SHUT = words_in("closed shut sealed seal close locked lidded lid lids taped")
+
+
 def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     norms = group.norms
@@ -116,6 +128,8 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return None
     plain = group.verb.verb.plain
     if "lid" in norms and plain in ("close", "shut") and not group.bins:
+        return None
+    if is_of_tap(group.message):
         return None
     if _by_another(group) or (_is_room(group) and _with_material(group)):
         return None

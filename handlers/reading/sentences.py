@@ -235,9 +235,14 @@ class _Cutter:
             return "will"
         if previous is None:
             return own
+        return self.known(joint, previous) or self.joined(own, left, verb, joint, previous)
+
+    def known(self, joint: str, previous: Clause) -> Sense | None:
+        """ "Do we know when the shed was drained": what stands behind is asked or remembered."""
         if joint == "when" and self.norms[previous.start : previous.end] == ["remember"]:
             return "said"
-        return self.joined(own, left, verb, joint, previous)
+        asked = previous.sense == "ask" and self.norms[previous.end - 1] in _KNOWING
+        return "ask" if asked and joint in _ASKED_OF else None
 
     def quotes(self, lead: Clause | None) -> bool:
         """ "The leaflet says: sealed for two weeks": words of one who is not of the group."""
@@ -284,6 +289,10 @@ class _Cutter:
         if joint == "or" and previous.sense == "not":
             return "not"
         return own
+
+
+_ASKED_OF = frozenset({"when", "if", "whether", "who", "what", "where", "how"})
+_KNOWING = words_in("know knows remember recall say tell idea clue sure")
 
 
 def clauses_of(

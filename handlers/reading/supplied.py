@@ -43,7 +43,7 @@ from handlers.reading.questions import filled, question_of
 from handlers.reading.replies import bin_meant, is_consent
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
-from handlers.reading.sealed import seal_from
+from handlers.reading.sealed import is_of_tap, seal_from
 from handlers.reading.told import is_intended, is_of_namesake
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
@@ -125,7 +125,7 @@ def _is_other(kind: str, group: Group) -> bool:
     if kind in ("batch", "stock"):
         return is_strewn(group)
     if kind == "seal":
-        return is_shut_again(group.message)
+        return is_shut_again(group.message) or is_of_tap(group.message)
     if kind == "bury":
         return is_inside(group)
     return kind == "open" and is_several(group)

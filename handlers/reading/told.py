@@ -210,7 +210,8 @@ def _day_beside(groups: Sequence[Group], k: int) -> Day | None:
         if other.clauses[-1].sentence != sentence:
             break
         day = said_day(other)
-        if day is not None and other.sense in ("did", "none"):
+        tells = other.sense in ("did", "none", "habit")  # "yesterday night I pour it out, got 1 L"
+        if day is not None and tells:
             return day
     return _day_behind(groups, k, sentence)
 

@@ -113,6 +113,8 @@ def _starter_turn(q: Question) -> bool:
 def _custody(q: Question) -> bool:
     if q.has(frozenset({"key", "keys", "code", "ladder", "password", "wifi"})):
         return False
+    if re.search(r"\bwho (?:can|could|will|would) (?:say|tell)\b", q.text):
+        return False
     if re.search(r"\bwho (?:is |'s )?next\b(?: [?.!])* $", q.text):
         return True
     turn = re.search(
