@@ -238,7 +238,29 @@ def _smelling(norms: Sequence[str], mark: Mark) -> bool:
         return True
     if not _SMELL.isdisjoint(norms[at + 1 : at + 2]):
         return True
-    return _before_smell(norms, mark.end)
+    return _before_smell(norms, mark.end) or _is_of_drained(norms, mark)
+
+
+def _is_of_drained(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Drained it, 200 ml, proper pickles", "a pint off the tap, sharp vinegar off it"."""
+    behind = norms[mark.end : mark.end + 2]
+    ends = not behind or not behind[0][0].isalpha() or behind[0] == "off"
+    if not ends or _DRAWN.isdisjoint(norms[: mark.start]) or not _PUT.isdisjoint(norms):
+        return False
+    at = mark.start - 1
+    while at > 0 and norms[at] in _DEGREES:
+        at -= 1
+    return norms[at] in _BREAKS
+
+
+_DRAWN = words_in("drained drew drawn tapped tap taps spigot spout ran")
+_PUT = words_in("added add put chucked threw tipped fed kg kilo kilos lb lbs g grams scraps")
+"""Words of a layer, of which pickles and vinegar may be a part."""
+_DEGREES = words_in(
+    "proper properly straight up sharp good nice pure nasty a an bit of strong very real right "
+    "serious faint weak mild lovely pong"
+)
+_BREAKS = frozenset({",", ".", ";", "!", "-", "(", "\n"})
 
 
 _LIKENED = 6
