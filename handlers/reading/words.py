@@ -180,6 +180,8 @@ def _opened(written: str) -> tuple[tuple[str, str, int, int], ...]:
     lower, end = plain(written), len(written)
     if "'" not in lower:
         return tuple((norm, written, 0, end) for norm in _OPENED.get(lower, (lower,)))
+    if lower.startswith("t'") and len(lower) > _THE_AND_A_WORD:  # "in t'shed"
+        return (("the", written[:2], 0, 2), (lower[2:].replace("'", ""), written[2:], 2, end))
     stem, _, tail = lower.rpartition("'")
     if tail == "t" or tail not in _TAILS:
         return ((lower.replace("'", ""), written, 0, end),)
@@ -188,6 +190,10 @@ def _opened(written: str) -> tuple[tuple[str, str, int, int], ...]:
         (stem.replace("'", ""), written[:cut], 0, cut),
         (_TAILS[tail], written[cut:], cut, end),
     )
+
+
+_THE_AND_A_WORD = 4
+"""Letters of the shortest word with "t'" before it; "t'is" and "t'was" are shorter or known."""
 
 
 def plain(written: str) -> str:
