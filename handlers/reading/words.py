@@ -9,6 +9,10 @@ from typing import NamedTuple
 READ_AT_MOST = 4000
 """Characters of a message that are read; people's reports are far shorter, and the rest is left."""
 
+WORDS_AT_MOST = 1500
+"""Words and signs of a message that are read: a text of letters has fewer, one of signs alone may
+have thousands."""
+
 _PIECE = re.compile(
     r"[A-Za-z]++(?![^\s,.!?])"  # a word of plain letters: most are found at once
     r"|\d{4}-\d\d?-\d\d?"  # an ISO date stays whole
@@ -116,10 +120,10 @@ def cleaned(text: str) -> str:
 
 
 def words_of(text: str) -> list[Word]:
-    """The words of a cleaned text, in order."""
+    """The words of a cleaned text, in order, as far as they are read."""
     out: list[_Row] = []
     end = 0
-    for written in _PIECE.findall(text):
+    for written in _PIECE.findall(text)[:WORDS_AT_MOST]:
         start = text.find(written, end)  # no piece begins with a sign that stands between two
         end = start + len(written)
         norm, kind = _alone(written)
