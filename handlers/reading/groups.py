@@ -6,7 +6,7 @@ from typing import Any
 
 from handlers.reading.amounts import Amount
 from handlers.reading.days import Day
-from handlers.reading.materials import Item
+from handlers.reading.items import Item
 from handlers.reading.message import Message
 from handlers.reading.names import BinRef
 from handlers.reading.once import once

@@ -11,8 +11,9 @@ from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
 from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
+from handlers.reading.items import Item
 from handlers.reading.marks import Mark
-from handlers.reading.materials import Item, find_items
+from handlers.reading.materials import find_items
 from handlers.reading.mending import mended
 from handlers.reading.names import (
     BinRef,
