@@ -85,6 +85,15 @@ class Message:
             return not words.isdisjoint(self.norms)
         return not words.isdisjoint(self.norms[start:end])
 
+    def clause_at(self, i: int) -> Clause | None:
+        """The clause of word i, if that word is in one that is read."""
+        return next((c for c in self.clauses if c.start <= i < c.end), None)
+
+    def sense_at(self, i: int) -> str:
+        """What the clause of word i says of its deed: "did", "ask", "if" and so on."""
+        clause = self.clause_at(i)
+        return "none" if clause is None else clause.sense
+
     def text(self, start: int, end: int) -> str:
         """The words start to end as written, one space between."""
         parts: list[str] = []

@@ -255,7 +255,7 @@ def _since(message: Message, day: Day) -> bool:
 
 def _tells(message: Message, day: Day, since: bool = False) -> bool:
     """Whether the clause of a day tells what was, and not what comes round or lies ahead."""
-    clause = next((c for c in message.clauses if c.start <= day.start < c.end), None)
+    clause = message.clause_at(day.start)
     lasts = since and _since(message, day)  # "has been under the plum since Saturday"
     if clause is None or not (clause.sense in ("did", "none") or lasts):
         return False
