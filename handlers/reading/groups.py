@@ -5,10 +5,10 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BinRef
 from handlers.reading.days import Day
 from handlers.reading.items import Item
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
 from handlers.reading.once import once
 from handlers.reading.sense import Sense
 from handlers.reading.sentences import Clause

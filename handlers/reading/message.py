@@ -9,22 +9,16 @@ from typing import Any
 from handlers.reading.acts import Context
 from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BinRef
 from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
 from handlers.reading.items import Item
 from handlers.reading.marks import Mark
 from handlers.reading.materials import find_items
 from handlers.reading.mending import mended
-from handlers.reading.names import (
-    BinRef,
-    MemberRef,
-    by_known_name,
-    find_bot,
-    known_bins,
-    mentions,
-)
+from handlers.reading.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.newbins import said_bins, target_bins
-from handlers.reading.people import find_members, set_apart
+from handlers.reading.people import MemberRef, find_members, set_apart
 from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs

@@ -2,16 +2,10 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.names import (
-    AFTER_NOT_OURS,
-    BIN_WORDS,
-    COLOURS,
-    PLACE_NAMES,
-    SMALL_LETTERS,
-    SPELLED,
-    BinRef,
-    is_part,
-)
+from handlers.reading.bincalls import SMALL_LETTERS
+from handlers.reading.binforms import SPELLED
+from handlers.reading.binwords import AFTER_NOT_OURS, BIN_WORDS, COLOURS, PLACE_NAMES, BinRef
+from handlers.reading.names import is_part
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
 

@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from itertools import pairwise
 
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.names import BIN_WORDS
 from handlers.reading.once import once
 from handlers.reading.retold import is_repair
 from handlers.reading.spans import indexes
