@@ -2,9 +2,10 @@
 
 from handlers.reading.acts import Amend
 from handlers.reading.amounts import Amount
+from handlers.reading.digits import digits_value
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
-from handlers.reading.numbers import digits_value, read_number
+from handlers.reading.numbers import read_number
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.quantities import amount_sum
 from handlers.reading.retold import without_restated

@@ -6,7 +6,8 @@ from typing import NamedTuple
 
 from handlers.practice.units import celsius
 from handlers.reading.acts import Units
-from handlers.reading.numbers import Number, digits_value, read_number
+from handlers.reading.digits import Number, digits_value
+from handlers.reading.numbers import read_number
 from handlers.reading.numberwords import ARTICLES, FEW, MEASURE_NUMBERS, NUMBER_WORDS, PARTS
 from handlers.reading.tails import AND_HALF, ENDINGS, LEAST_GRAMS, MASSY, Tails
 from handlers.reading.unitwords import (

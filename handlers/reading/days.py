@@ -30,7 +30,8 @@ from handlers.reading.daywords import (
     STARTS,
     WEEKDAYS,
 )
-from handlers.reading.numbers import Number, read_number
+from handlers.reading.digits import Number
+from handlers.reading.numbers import read_number
 from handlers.reading.words import Word
 
 
