@@ -17,12 +17,13 @@ from handlers.reading.marks import Mark
 from handlers.reading.materials import find_items
 from handlers.reading.mending import mended
 from handlers.reading.names import by_known_name, find_bot, known_bins, mentions
-from handlers.reading.newbins import said_bins, target_bins
+from handlers.reading.newbins import said_bins
 from handlers.reading.people import MemberRef, find_members, set_apart
 from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs
 from handlers.reading.spans import Span, indexes
+from handlers.reading.targetbins import target_bins
 from handlers.reading.verbs import VerbUse, verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, norms_in, words_of
