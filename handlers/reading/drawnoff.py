@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.acts import Act, Drain, Layer
 from handlers.reading.figures import bare_volume
-from handlers.reading.groups import whole_of
+from handlers.reading.grouping import whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import of_what

@@ -7,7 +7,8 @@ from handlers.reading.acts import Act, Amend, Drain, Layer
 from handlers.reading.amounts import Amount
 from handlers.reading.drawnoff import SUPPOSED, drained_volume
 from handlers.reading.figures import bare_mass
-from handlers.reading.groups import Group, whole_of
+from handlers.reading.grouping import whole_of
+from handlers.reading.groups import Group
 from handlers.reading.makeups import Makeup
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import is_level
