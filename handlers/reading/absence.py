@@ -4,11 +4,11 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from handlers.reading.arranged import Away, Back, NoSuchDay, Plan, Staying, WhoIsAway
-from handlers.reading.dates import is_no_date
 from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.nodates import is_no_date
 from handlers.reading.stretches import Stretch, coming, stretch_in
 from handlers.reading.vocabulary import words_in
 

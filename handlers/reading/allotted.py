@@ -6,9 +6,9 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Layer
 from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BinRef
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
 from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in

@@ -2,9 +2,10 @@
 
 from handlers.reading.acts import Amend
 from handlers.reading.amounts import Amount
+from handlers.reading.digits import digits_value
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
-from handlers.reading.numbers import digits_value, read_number
+from handlers.reading.numbers import read_number
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.quantities import amount_sum
 from handlers.reading.retold import without_restated
@@ -18,15 +19,16 @@ def amend_from(message: Message, rule: str) -> Amend:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
     amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
     amounts = _owned(message, amounts) or amounts
-    amounts = [a for a in amounts if _sense_at(message, a.start) != "ask"] or amounts
+    amounts = [a for a in amounts if message.sense_at(a.start) != "ask"] or amounts
     right = [a for a in amounts if _stands_against(message, a)]
     if len(amounts) > 1 and len(right) == 1:  # "the clams were 9 lb, not 7"
-        clause = next((c for c in message.clauses if c.start <= right[0].start < c.end), None)
+        clause = message.clause_at(right[0].start)
         kept &= set(range(clause.start, clause.end)) if clause else kept
         amounts = right
     besides = [a.start for a in amounts[1:] if _is_another(message, a)]
     if besides:  # what follows is of another record
-        kept &= set(range(_clause_start(message, besides[0])))
+        clause = message.clause_at(besides[0])
+        kept &= set(range(besides[0] if clause is None else clause.start))
         amounts = [a for a in amounts if a.start in kept] or amounts[:1]
     amounts = _last_said(message, without_restated(message.norms, amounts))
     amounts = _in_the_other_unit(message) or _more_like(message) or amounts
@@ -74,7 +76,7 @@ def _is_another(message: Message, amount: Amount) -> bool:
         return False  # "it's more like 600"
     if not _BESIDES.isdisjoint(lead):
         return True
-    clause = next((c for c in message.clauses if c.start <= amount.start < c.end), None)
+    clause = message.clause_at(amount.start)
     if clause is None or clause.verb is None or clause.start == message.clauses[0].start:
         return False
     words = norms[clause.start : clause.end]
@@ -103,14 +105,6 @@ _IT_IS = words_in("it its meant correct should actual actually right real wait s
 _RIGHT = words_in("make was its is 's foram eran fue war should thats")
 
 
-def _sense_at(message: Message, i: int) -> str:
-    return next((c.sense for c in message.clauses if c.start <= i < c.end), "none")
-
-
-def _clause_start(message: Message, i: int) -> int:
-    return next((c.start for c in message.clauses if c.start <= i < c.end), i)
-
-
 _BESIDES = words_in("another also more plus too besides further extra then")
 
 
@@ -123,7 +117,7 @@ _DENYING = frozenset({"dont", "didnt", "never", "havent"})
 
 
 def _clause_before(message: Message, i: int) -> list[str]:
-    clause = next((c for c in message.clauses if c.start <= i < c.end), None)
+    clause = message.clause_at(i)
     return [] if clause is None else message.norms[clause.start : i]
 
 

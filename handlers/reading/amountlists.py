@@ -7,9 +7,12 @@ once where they were said twice, multiplied, and given the unit that they share.
 from collections.abc import Collection, Sequence
 
 from handlers.reading.acts import Units
-from handlers.reading.amounts import Amount, leads_of, single_amounts
-from handlers.reading.bareamounts import is_second_guess, with_bare_amounts
-from handlers.reading.numbers import Number, read_number
+from handlers.reading.amounts import Amount
+from handlers.reading.bareamounts import with_bare_amounts
+from handlers.reading.digits import Number
+from handlers.reading.numbers import read_number
+from handlers.reading.sharedunits import is_second_guess
+from handlers.reading.singleamounts import leads_of, single_amounts
 from handlers.reading.spans import indexes
 from handlers.reading.unitwords import unit_table
 from handlers.reading.vocabulary import words_in

@@ -9,7 +9,7 @@ from typing import Generic, NamedTuple, TypeVar
 from handlers.reading.acts import Drain, Layer
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import is_sender
-from handlers.reading.groups import whole_of
+from handlers.reading.grouping import whole_of
 from handlers.reading.liquid import drawn, litres
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message

@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Bury
+from handlers.reading.binwords import BinRef
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
-from handlers.reading.names import BinRef
 from handlers.reading.once import once
 from handlers.reading.places import GREEN, GROUND, PLACE, UNDER, place_of
 from handlers.reading.spans import indexes

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.names import MemberRef
 from handlers.reading.once import once
+from handlers.reading.people import MemberRef
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 

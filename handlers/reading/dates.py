@@ -33,8 +33,8 @@ class Day(NamedTuple):
     """The hour by the group's clock, where it is said by how long it is till then."""
 
 
-_NUMERIC = Late(r"(\d{1,2})([/.])(\d{1,2})(?:\2(\d{2}|\d{4}))?")
-_ISO = Late(r"\d{4}-\d\d?-\d\d?")
+NUMERIC = Late(r"(\d{1,2})([/.])(\d{1,2})(?:\2(\d{2}|\d{4}))?")
+ISO = Late(r"\d{4}-\d\d?-\d\d?")
 
 
 class Dates:
@@ -135,9 +135,9 @@ class Dates:
     def dated(self, i: int) -> Day | None:
         """ "15/8", "9/5", "1.6.", "3 June", "2026-03-05"."""
         norm = self.norms[i]
-        if "-" in norm and _ISO.fullmatch(norm):
+        if "-" in norm and ISO.fullmatch(norm):
             return self.parsed(i, i + 1, norm)
-        numeric = _NUMERIC.fullmatch(norm)
+        numeric = NUMERIC.fullmatch(norm)
         if numeric is not None:
             return self.numeric(i, numeric)
         if norm.isdecimal() and i + 1 < len(self.norms):
@@ -180,9 +180,9 @@ class Dates:
     def of_two_numbers(self, i: int, first: int, second: int) -> Day | None:
         """The date of two numbers, in the group's order; the other way round if only that fits."""
         month, number = (first, second) if self.month_first else (second, first)
-        if month > _MONTHS:
+        if month > MONTHS_A_YEAR:
             month, number = number, month
-        return self.yearly(i, i + 1, month, number) if 1 <= month <= _MONTHS else None
+        return self.yearly(i, i + 1, month, number) if 1 <= month <= MONTHS_A_YEAR else None
 
     def is_plain_date(self, i: int, first: int, second: int) -> bool:
         """ "On 1.6" is a date where no unit follows."""
@@ -196,10 +196,10 @@ class Dates:
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "\n"
         alone = after in (":", ",", ".", "\n", "-", ";", ")") or i + 1 == len(self.norms)
         done = _tells_deed(self.norms[i - 2] if before in _THINGS and i > 1 else before)
-        if alone and (max(first, second) > _MONTHS or done):
+        if alone and (max(first, second) > MONTHS_A_YEAR or done):
             return max(first, second) <= _DAYS and (second not in _PARTED or first > second)
         leads = i == 0 or before in (".", "!", "\n", ",")
-        if leads and _MONTHS < max(first, second) <= _DAYS and second not in _PARTED:
+        if leads and MONTHS_A_YEAR < max(first, second) <= _DAYS and second not in _PARTED:
             return True  # "11/21 gate 4 lb"
         measured = self.norms[i + 2 : i + 3] != [] and self.norms[i + 2] in AMOUNT_BEHIND
         told = alone or measured or self.leads_report(i + 1)
@@ -263,53 +263,8 @@ class Dates:
         return None if past is None or future is None else Day(start, end, past, future)
 
 
-def is_no_date(words: Sequence[Word]) -> bool:
-    """Whether a date is said that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
-    norms = [word.norm for word in words]
-    dated = [i for i, n in enumerate(norms) if n in MONTHS or (len(n) >= _WHOLE and n[0].isdigit())]
-    return bool(dated) and any(_is_no_date(norms, i) for i in dated)
-
-
-_WHOLE = len("1/1/2026")
-"""Signs in the shortest date that is written as one word with its year."""
-
-
-def _is_no_date(norms: Sequence[str], i: int) -> bool:
-    numeric = _NUMERIC.fullmatch(norms[i])
-    if numeric and len(numeric[4] or "") == 4:
-        first, second, written = int(numeric[1]), int(numeric[3]), int(numeric[4])
-        return not (_fits(first, second, written) or _fits(second, first, written))
-    if _ISO.fullmatch(norms[i]):
-        year, numbered, number = norms[i].split("-")
-        return not _fits(int(number), int(numbered), int(year))
-    month = MONTHS.get(norms[i])
-    behind = norms[i + 1 : i + 3]
-    is_numbered = bool(behind) and behind[0].isdecimal() and len(behind[0]) <= 2
-    if month and is_numbered and not AMOUNT_BEHIND.intersection(behind):
-        later = [norm for norm in norms[i + 2 : i + 5] if norm not in ENDS | {","}]
-        # "February 30", "February 29th, 2027"
-        return not _fits(int(behind[0]), month, _year(later))
-    at = i - 1
-    while at > 0 and norms[at] in ENDS | {"of"}:
-        at -= 1
-    if month is None or at < 0 or (norms[i] in ("may", "march", "mar") and at == i - 1):
-        return False
-    said = norms[at]
-    return said.isdecimal() and len(said) <= 2 and not _fits(int(said), month, _year(behind))
-
-
-def _year(behind: Sequence[str]) -> int:
-    """The year said first of these words, else a leap year."""
-    return int(behind[0]) if behind and re.fullmatch(r"[12]\d{3}", behind[0]) else 2024
-
-
-def _fits(number: int, month: int, year: int) -> bool:
-    """Whether a month of that year has a day of that number."""
-    return 1 <= month <= _MONTHS and 1 <= number <= calendar.monthrange(max(year, 1), month)[1]
-
-
 _LINE_STARTS = frozenset({"", "\n"})
-_MONTHS, _DAYS = 12, 31
+MONTHS_A_YEAR, _DAYS = 12, 31
 _FEW = 9
 """Up to here "the 4" may be four things, unless "on" or "since" stands before it."""
 _PARTED = frozenset({2, 3, 4, 8, 16})
@@ -322,8 +277,6 @@ _COUNTED = words_in(
     "year tub caddy load lot round go try person household keeper storey jar bag trench row bed "
     "month century layers party meeting edition"
 )
-
-
 _THINGS = words_in("it her him them this that")
 
 
@@ -348,7 +301,7 @@ def _calendar_date(text: str, today: date, month_first: bool, prefer: str) -> da
         languages=["en"],
         settings={
             "RELATIVE_BASE": datetime.combine(today, time(12)),
-            "DATE_ORDER": "YMD" if _ISO.fullmatch(text) else ("MDY" if month_first else "DMY"),
+            "DATE_ORDER": "YMD" if ISO.fullmatch(text) else ("MDY" if month_first else "DMY"),
             "PREFER_DATES_FROM": prefer,
             "REQUIRE_PARTS": ["day", "month"],
             "TIMEZONE": "UTC",

@@ -11,6 +11,7 @@ from functools import cached_property
 
 from handlers.reading.dates import Dates
 from handlers.reading.dates import Day as Day
+from handlers.reading.daystarts import STEPS, day_starts, is_counted
 from handlers.reading.daywords import (
     AMOUNT_BEHIND,
     ASIDE,
@@ -18,19 +19,17 @@ from handlers.reading.daywords import (
     BEHIND_A_DAY,
     DAY_PARTS,
     DEEDS,
-    ENDS,
     FEASTS,
     FIRST_OF_FEAST,
     FIRST_OF_OFFSET,
     MEETING,
     MONTHS,
     ORDINALS,
-    PLAIN_STARTS,
     SHORT,
-    STARTS,
     WEEKDAYS,
 )
-from handlers.reading.numbers import Number, read_number
+from handlers.reading.digits import Number
+from handlers.reading.numbers import read_number
 from handlers.reading.words import Word
 
 
@@ -43,7 +42,7 @@ def read_days(
     taken: Collection[int] = (),
 ) -> tuple[Day, ...]:
     """All days named in the words; `at` is the local time of the message."""
-    starts = _starts(words, norms)
+    starts = day_starts(words, norms)
     if not starts:
         return ()
     reader = _Reader(words, norms, at, month_first)
@@ -60,59 +59,11 @@ def read_days(
     return tuple(nearer or out)  # "at the weekend, Saturday I think"
 
 
-def _starts(words: Sequence[Word], norms: Sequence[str]) -> list[int]:
-    """Where a day may begin."""
-    if _is_counted(norms) or "weekend" in norms:
-        return [i for i, norm in enumerate(norms) if norm in STARTS or words[i].kind == "number"]
-    return [
-        i
-        for i, norm in enumerate(norms)
-        if (norm in PLAIN_STARTS or words[i].kind == "number") and not _is_idle(words, i)
-    ]
-
-
-def _is_counted(norms: Sequence[str]) -> bool:
-    """Whether a day may be told by how long ago or ahead it is."""
-    if _AGO.isdisjoint(norms):
-        return False
-    return not _STEPS.keys().isdisjoint(norms) or "ago" in norms
-
-
-def _is_idle(words: Sequence[Word], i: int) -> bool:
-    """Whether what stands behind word i makes no day of it, where none is counted to."""
-    norm = words[i].norm
-    behind = words[i + 1] if i + 1 < len(words) else None
-    if norm.isdecimal():
-        return behind is None or behind.norm not in _BEHIND_NUMBER
-    if words[i].kind == "number":
-        measured = behind is not None and behind.norm in AMOUNT_BEHIND
-        return measured and norm.replace(".", "", 1).isdecimal()
-    leads = _LEADS.get(norm)
-    if leads is None:
-        return False
-    return behind is None or not (behind.norm in leads or behind.kind == "number")
-
-
-_AGO = frozenset({"ago", "back", "bk", "earlier", "in", "from"})
-_BEHIND_NUMBER = ENDS | MONTHS.keys() | {"of"}
-_NAMED = WEEKDAYS.keys() | SHORT.keys()
-_LEADS = {
-    lead: further | {phrase[1] for phrase, _ in FIRST_OF_OFFSET.get(lead, ())}
-    for lead, further in (
-        ("the", ORDINALS.keys()),
-        ("on", _NAMED | {"the"}),
-        *((lead, _NAMED | {"week"}) for lead in ("last", "next", "coming", "past")),
-        ("this", _NAMED | {"week", "coming", "past"}),
-    )
-}
-"""The words, beside numbers, with which a day goes on behind an article and the like."""
-
-
 class _Reader(Dates):
     @cached_property
     def counts(self) -> bool:
         """Whether a day may be told by how long ago or ahead it is."""
-        return _is_counted(self.norms)
+        return is_counted(self.norms)
 
     def at_word(self, i: int) -> Day | None:
         word = self.words[i]
@@ -316,7 +267,7 @@ class _Reader(Dates):
         if number is None or number.end >= len(self.norms):
             return None
         unit = self.norms[number.end]
-        step = _STEPS.get(unit)
+        step = STEPS.get(unit)
         if unit in WEEKDAYS and self.norms[number.end + 1 : number.end + 2] == ["ago"]:
             return self.weekdays_ago(start, number)
         if step is None or (ahead and step > _FORTNIGHT):
@@ -354,8 +305,8 @@ class _Reader(Dates):
     def ago(self, count: float, unit: str) -> date | None:
         if unit in ("hour", "hours", "hrs"):
             return (self.at - timedelta(hours=min(count, 24 * _FARTHEST))).date()
-        months = 12 if _STEPS[unit] > 31 else 1
-        if _STEPS[unit] > _FORTNIGHT and count == int(count) < _FARTHEST / 31 / months:
+        months = 12 if STEPS[unit] > 31 else 1
+        if STEPS[unit] > _FORTNIGHT and count == int(count) < _FARTHEST / 31 / months:
             year, month = divmod(
                 self.today.year * 12 + self.today.month - 1 - int(count) * months, 12
             )
@@ -389,29 +340,15 @@ class _Reader(Dates):
         return i == 0 or self.norms[i - 1] in (".", "!", "\n", "?")
 
 
-_STEPS = {
-    unit: days
-    for days, units in (
-        (0, "hour hours hrs mins minutes minute"), (1, "day days night nights"),
-        (7, "week weeks wk wks"), (14, "fortnight fortnights"), (30.4, "month months"),
-        (365.25, "year years yr yrs"),
-    )
-    for unit in units.split()
-}  # fmt: skip
-"""Days in each unit that people count back or ahead in."""
-
 _IN_A_DAY = {
     **dict.fromkeys(("hour", "hours", "hrs"), 3600),
     **dict.fromkeys(("mins", "minutes", "minute"), 60),
 }
 """Seconds in each unit that is counted by the clock."""
-
 _FORTNIGHT = 14
 """Days in the longest unit that is counted ahead in."""
-
 _FARTHEST = 36_525
 """Days in a century: nobody means a day beyond it."""
-
 _WEEKEND_LEADS = frozenset(
     {"at the", "over the", "on the", "during the", "last", "this", "next", "this past"}
 )

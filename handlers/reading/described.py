@@ -5,9 +5,10 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Layer
 from handlers.reading.doers import member_of
-from handlers.reading.groups import Group, groups_of
+from handlers.reading.grouping import groups_of
+from handlers.reading.groups import Group
+from handlers.reading.items import Item
 from handlers.reading.makeups import makeup
-from handlers.reading.materials import Item
 from handlers.reading.message import Message
 from handlers.reading.proportions import MOST
 from handlers.reading.told import said_day

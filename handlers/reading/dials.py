@@ -1,7 +1,8 @@
 """What is read off a strip, a meter or a thermometer without its unit."""
 
+from handlers.reading.digits import Number
 from handlers.reading.message import Message
-from handlers.reading.numbers import Number, read_number
+from handlers.reading.numbers import read_number
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 

@@ -2,10 +2,11 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.binwords import PLAIN_FOLLOWERS
 from handlers.reading.credits import credited, logged_for
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.names import PLAIN_FOLLOWERS, MemberRef
+from handlers.reading.people import MemberRef
 from handlers.reading.sense import SAID, SPOKE
 from handlers.reading.vocabulary import vocabulary, words_in
 

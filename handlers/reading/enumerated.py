@@ -8,7 +8,8 @@ from handlers.reading.acts import Act, Drain, Layer, Seal
 from handlers.reading.amounts import Amount
 from handlers.reading.buried import bury_from
 from handlers.reading.figures import bare_volume_in
-from handlers.reading.groups import Group, groups_of
+from handlers.reading.grouping import groups_of
+from handlers.reading.groups import Group
 from handlers.reading.liquid import drain_from, drawn, litres
 from handlers.reading.message import Message
 from handlers.reading.quantities import scrap_amounts

@@ -6,9 +6,9 @@ Bridie, 250" of millilitres.
 
 from collections.abc import Collection, Sequence
 
+from handlers.reading.digits import digits_value
 from handlers.reading.late import Late
 from handlers.reading.message import Message
-from handlers.reading.numbers import digits_value
 from handlers.reading.ofwhat import of_what
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in

@@ -4,8 +4,8 @@ Bins stand as `qbin`, members as `qmember`. Every gap is bounded, so that none c
 """
 
 from handlers.practice.harm import Hazard
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.late import Late
-from handlers.reading.names import BIN_WORDS
 from handlers.reading.question import CRAFT
 from handlers.reading.vocabulary import words_in
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
-from handlers.reading.materials import Item
+from handlers.reading.items import Item
 from handlers.reading.vocabulary import words_in
 
 

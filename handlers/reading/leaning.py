@@ -7,7 +7,7 @@ from math import log
 from handlers.practice.units import KILOGRAMS, LITRES
 from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Stock
 from handlers.reading.amending import SORRY, is_asking, plain_text, word_count
-from handlers.reading.groups import groups_of
+from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.message import Message

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.binwords import PLAIN_FOLLOWERS
 from handlers.reading.groups import Group
-from handlers.reading.names import PLAIN_FOLLOWERS
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import is_slip_of_food, vocabulary, words_in

@@ -4,7 +4,8 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from handlers.practice.kinds import Kind
-from handlers.reading.materials import OF_DISHES, Item
+from handlers.reading.foodparts import OF_DISHES
+from handlers.reading.items import Item
 from handlers.reading.vocabulary import Food
 
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from handlers.reading.acts import Context
-from handlers.reading.names import BIN_WORDS
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.vocabulary import is_spelling_slip, one_slip, vocabulary, words_in
 
 _BEFORE_BIN = words_in("in into to from off of the inside")

@@ -9,25 +9,21 @@ from typing import Any
 from handlers.reading.acts import Context
 from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BinRef
 from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
+from handlers.reading.items import Item
 from handlers.reading.marks import Mark
-from handlers.reading.materials import Item, find_items
+from handlers.reading.materials import find_items
 from handlers.reading.mending import mended
-from handlers.reading.names import (
-    BinRef,
-    MemberRef,
-    by_known_name,
-    find_bot,
-    known_bins,
-    mentions,
-)
-from handlers.reading.newbins import said_bins, target_bins
-from handlers.reading.people import find_members, set_apart
+from handlers.reading.names import by_known_name, find_bot, known_bins, mentions
+from handlers.reading.newbins import said_bins
+from handlers.reading.people import MemberRef, find_members, set_apart
 from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs
 from handlers.reading.spans import Span, indexes
+from handlers.reading.targetbins import target_bins
 from handlers.reading.verbs import VerbUse, verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, norms_in, words_of
@@ -83,6 +79,15 @@ class Message:
         if end is None and not start:
             return not words.isdisjoint(self.norms)
         return not words.isdisjoint(self.norms[start:end])
+
+    def clause_at(self, i: int) -> Clause | None:
+        """The clause of word i, if that word is in one that is read."""
+        return next((c for c in self.clauses if c.start <= i < c.end), None)
+
+    def sense_at(self, i: int) -> str:
+        """What the clause of word i says of its deed: "did", "ask", "if" and so on."""
+        clause = self.clause_at(i)
+        return "none" if clause is None else clause.sense
 
     def text(self, start: int, end: int) -> str:
         """The words start to end as written, one space between."""

@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.binwords import BIN_WORDS, COLOURS, PLACE_NAMES
 from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.names import BIN_WORDS, COLOURS, PLACE_NAMES
 from handlers.reading.vocabulary import words_in
 
 _CALLED = words_in(

@@ -1,23 +1,14 @@
-"""Bins that the group has no name for yet: "bin 7", "the attic bin", "to Portable B"."""
+"""Bins that the group has no name for yet and that are called bins: "bin 7", "the attic bin"."""
 
 from collections.abc import Sequence
 
-from handlers.reading.names import (
-    AFTER_NOT_OURS,
-    BIN_WORDS,
-    COLOURS,
-    PLACE_NAMES,
-    SMALL_LETTERS,
-    SPELLED,
-    BinRef,
-    is_part,
-)
+from handlers.reading.bincalls import SMALL_LETTERS
+from handlers.reading.binforms import SPELLED
+from handlers.reading.binwords import AFTER_NOT_OURS, BIN_WORDS, COLOURS, PLACE_NAMES, BinRef
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
 
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
-
-
 _LEADS = BIN_WORDS | _BIN_PLURALS | {"called", "named", "one"}
 _NOT_OURS = words_in(
     "donation clothes clothing charity textile ballot book battery nappy recycling wheelie "
@@ -25,10 +16,8 @@ _NOT_OURS = words_in(
     "plastic dog bread toy storage laundry-basket shopping bath ice champagne mop ash sand "
     "bottle"
 )
-
-
 # Words before "bin" that describe it and are no name.
-_GENERIC = words_in(
+GENERIC = words_in(
     "the a an my our your his her their this that these those same other another next second "
     "first third last new old big small wee little full empty whole each every both all any "
     "including incl some one two which what whose of in into to from off on for at and or but with "
@@ -71,7 +60,7 @@ def said_bins(
         else:
             end = _after_signs(words, norms, i + 1)
             if end > i + 1:
-                ref = BinRef(i + 1, end, _written(words, i + 1, end), plain=True)
+                ref = BinRef(i + 1, end, written(words, i + 1, end), plain=True)
         if ref is not None:
             out.append(ref)
     return tuple(out)
@@ -83,38 +72,37 @@ def _is_told_apart(norms: Sequence[str], i: int) -> bool:
     if norms[i - 1] in COLOURS:
         return norms[i - 3] in _DONE_TO
     named = norms[i - 1].isalpha() and (
-        norms[i - 1] in _LOOKS or norms[i - 1] not in _GENERIC | verb_words()
+        norms[i - 1] in _LOOKS or norms[i - 1] not in GENERIC | verb_words()
     )
     return norms[i - 3] in _BEGUN and named  # "opened the tall one, 20 L"
 
 
 _BEGUN = words_in("opened started began launched")
 _LOOKS = words_in("big small little wee large mini plastic metal lidded")
-
-
 _DONE_TO = words_in(
     "to into in from off of sealed closed shut drained emptied buried fed filled topped opened "
     "unsealed"
 )
 
 
-def _written(words: Sequence[Word], start: int, end: int) -> str:
+def written(words: Sequence[Word], start: int, end: int) -> str:
     """The words as they stand: parted where they are parted."""
     parts = [words[start].text]
     for i in range(start + 1, end):
-        parts.append(words[i].text if _joined(words, i) else f" {words[i].text}")
+        parts.append(words[i].text if joined(words, i) else f" {words[i].text}")
     return "".join(parts)
 
 
 def _after_signs(words: Sequence[Word], norms: Sequence[str], start: int) -> int:
     """Index behind the pictures that stand from word `start` on without a space between them."""
     end = start
-    while end < len(words) and norms[end] == "☺" and (end == start or _joined(words, end)):
+    while end < len(words) and norms[end] == "☺" and (end == start or joined(words, end)):
         end += 1
     return end
 
 
-def _joined(words: Sequence[Word], i: int) -> bool:
+def joined(words: Sequence[Word], i: int) -> bool:
+    """Whether word i stands right behind the one before it, without a space."""
     return words[i - 1].end == words[i].start
 
 
@@ -126,24 +114,24 @@ def _written_oddly(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRe
         opening = next((k for k in range(i - 3, max(-1, i - 8), -1) if norms[k] == '"'), None)
         if opening is None:
             return None
-        return BinRef(opening, i + 1, _written(words, opening + 1, i - 1), plain=True)
+        return BinRef(opening, i + 1, written(words, opening + 1, i - 1), plain=True)
     start = i - 1
     if words[start].kind == "sign" and norms[start] not in _PARTING:
-        while _joined(words, start) and words[start - 1].kind == "sign":
+        while joined(words, start) and words[start - 1].kind == "sign":
             start -= 1
         named = start > 0 and norms[start - 1] in _ARTICLES
-        return BinRef(start, i + 1, _written(words, start, i), plain=True) if named else None
+        return BinRef(start, i + 1, written(words, start, i), plain=True) if named else None
     stop = i - 2  # an address was parted behind its stop: see storage/words.py
     if (
         i >= 4
         and norms[stop] == "."
-        and _joined(words, stop)
+        and joined(words, stop)
         and norms[i - 4] in ("the", "our", "my")
     ):
         ending = words[i - 1]
         short = ending.kind == "word" and ending.text.islower() and len(ending.text) <= _ENDING
-        if short and words[i - 3].kind == "word" and ending.norm not in _GENERIC | COLOURS:
-            return BinRef(stop - 1, i + 1, _written(words, stop - 1, i), plain=True)
+        if short and words[i - 3].kind == "word" and ending.norm not in GENERIC | COLOURS:
+            return BinRef(stop - 1, i + 1, written(words, stop - 1, i), plain=True)
     return None
 
 
@@ -168,82 +156,6 @@ _FOODS = words_in(
 """What people call a bin by, where they keep several; "the veg bin" may be any of them."""
 
 
-def target_bins(
-    words: Sequence[Word],
-    norms: Sequence[str],
-    taken: frozenset[int],
-    *,
-    no_names: bool,
-    by_one_word: bool,
-) -> tuple[BinRef, ...]:
-    """Bins never named before and not called bins: "to Portable B", "in the shed".
-
-    A place counts only in a group that has no names yet (`no_names`); a single word ("to Dot") only
-    with `by_one_word`.
-    """
-    out: list[BinRef] = []
-    for i in [i for i, norm in enumerate(norms[:-1]) if norm in _TO]:
-        if i in taken:
-            continue
-        at = i + 2 if norms[i + 1] in ("the", "our") else i + 1
-        end = at
-        while (
-            end < min(len(words), at + 3) and end not in taken and _is_title(words[end], end > at)
-        ):
-            end += 1
-        if end - at >= (1 if by_one_word and _is_new_word(words, norms, at, end) else 2):
-            out.append(BinRef(at, end, _written(words, at, end)))
-        elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
-            out.append(BinRef(at, at + 1, words[at].text))  # "added 1 kg to zebra"
-        elif by_one_word and i - 1 in taken and at not in taken and _is_glued(words, at):
-            out.append(BinRef(at, at + 2, _written(words, at, at + 2)))  # "added 1 kg to plot7"
-        elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
-            after = norms[at + 1] if at + 1 < len(norms) else ""
-            if not is_part(norms[at - 1], after, True, True):
-                out.append(BinRef(at, at + 1, words[at].text, place=True))
-    return tuple(out)
-
-
-_TO = frozenset({"in", "into", "to", "off", "from"})
-
-
-def _is_glued(words: Sequence[Word], at: int) -> bool:
-    """Whether a word and a number stand there as one ("plot7")."""
-    if at + 1 >= len(words) or words[at].kind != "word" or words[at + 1].kind != "number":
-        return False
-    return _joined(words, at + 1) and len(words[at + 1].text) <= _DIGITS
-
-
-def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int) -> bool:
-    """Whether "to Dot" ends there, with a word that is known for nothing else."""
-    if at >= len(words) or at >= end or words[at].kind != "word":
-        return False
-    ends = end == len(words) or words[end].kind == "sign" or norms[end] in _BEHIND_NAME
-    known = norms[at] in vocabulary() or norms[at] in _GENERIC | _NO_NAMES
-    new = not known or norms[at] in PLACE_NAMES
-    return norms[at - 1] in ("to", "into") and new and ends
-
-
-_NO_NAMES = words_in(
-    "mine ours yours theirs hers him them everything everyone somebody someone anything something "
-    "soak rot begin ferment top bottom bed make share eat waste work school town church myself"
-)
-_BEHIND_NAME = words_in("today yesterday just now this last at and with mostly")
-
-
-def _is_title(word: Word, further: bool) -> bool:
-    """Whether a word may be of a name: a capital; further on also a number or a letter."""
-    if word.kind == "number":
-        return further and len(word.text) <= 2
-    return word.kind == "word" and word.text[:1].isupper() and word.norm not in _WEEK
-
-
-_WEEK = words_in(
-    "monday tuesday wednesday thursday friday saturday sunday january february march april "
-    "may june july august september october november december i christmas easter"
-)
-
-
 def _said(
     words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
 ) -> BinRef | None:
@@ -266,7 +178,7 @@ def _said(
     if start < i and norms[start] == "'s":
         start += 1
     if start < i:
-        return BinRef(start, i + 1, _written(words, start, i), plain=True)
+        return BinRef(start, i + 1, written(words, start, i), plain=True)
     if before in _TELLING and i >= 2 and norms[i - 2] in ("the", "our", "my"):
         return BinRef(i - 1, i + 1, f"{words[i - 1].text} {words[i].text}", plain=True)
     owner = _owner(words, norms, i)
@@ -280,22 +192,22 @@ def _with_number(
     if i < 3 or words[i - 1].kind != "number" or words[i - 2].kind != "word":
         return None
     number = norms[i - 1]
-    if i - 1 in taken or i - 2 in taken or not number.isdecimal() or len(number) > _DIGITS:
+    if i - 1 in taken or i - 2 in taken or not number.isdecimal() or len(number) > DIGITS:
         return None
-    if norms[i - 3] not in _ARTICLES or (norms[i - 2] in _GENERIC and len(norms[i - 2]) > 1):
+    if norms[i - 3] not in _ARTICLES or (norms[i - 2] in GENERIC and len(norms[i - 2]) > 1):
         return None
     if norms[i - 2] in ("number", "no", "nr"):
         return BinRef(i - 2, i + 1, f"{norms[i]} {number}", plain=True)  # "the number 5 bin"
-    return BinRef(i - 2, i + 1, _written(words, i - 2, i), plain=True)
+    return BinRef(i - 2, i + 1, written(words, i - 2, i), plain=True)
 
 
-_DIGITS = 3
+DIGITS = 3
 """Of a number that a bin is called by; a longer one is a year or an amount."""
 
 
 def _is_new_name(norms: Sequence[str], i: int) -> bool:
     """ "Started the rosemary bin": a bin may be called by what it is for when it is opened."""
-    if norms[i - 1] in _GENERIC or norms[i - 1] in verb_words() or i < 2:
+    if norms[i - 1] in GENERIC or norms[i - 1] in verb_words() or i < 2:
         return False
     lead = norms[max(0, i - 4) : i - 1]
     sized = not _LITRES.isdisjoint(norms[i + 1 : i + 8])
@@ -315,7 +227,7 @@ def _owner(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None
 
 
 def _names(word: Word, index: int, taken: frozenset[int]) -> bool:
-    if index in taken or word.kind != "word" or word.norm in _GENERIC:
+    if index in taken or word.kind != "word" or word.norm in GENERIC:
         return False
     return word.norm not in vocabulary() or word.norm in PLACE_NAMES | COLOURS
 
@@ -351,7 +263,7 @@ def _is_letter(words: Sequence[Word], norms: Sequence[str], at: int) -> bool:
         return False
     if text.isupper():
         return text != "A" or any(word.text.islower() for word in words)
-    return text in SMALL_LETTERS and not (at + 1 < len(words) and _joined(words, at + 1))
+    return text in SMALL_LETTERS and not (at + 1 < len(words) and joined(words, at + 1))
 
 
 _SPELLED = {word: str(number) for number, word in SPELLED.items()}

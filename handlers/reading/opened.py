@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.late import Late
-from handlers.reading.names import BIN_WORDS
 from handlers.reading.naming import called, name_behind, new_name
 from handlers.reading.sizes import SMALLEST, size_of
 from handlers.reading.told import day_of, is_ahead

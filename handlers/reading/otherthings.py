@@ -3,8 +3,8 @@
 Bins have the names of people, rooms and colours: "Mabel's gone green" may be a sea crossing.
 """
 
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.message import Message
-from handlers.reading.names import BIN_WORDS
 from handlers.reading.once import once
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in

@@ -4,11 +4,11 @@ import re
 from collections.abc import Iterator
 
 from handlers.reading.arranged import CallOff, Moved, NoSuchDay, OwnDate, OwnDates
-from handlers.reading.dates import is_no_date
 from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.nodates import is_no_date
 from handlers.reading.vocabulary import words_in
 from handlers.reading.whens import When, when_in
 

@@ -8,10 +8,10 @@ from datetime import date
 
 from handlers.reading.acts import Accept, Act, Ask, Decline, Offer
 from handlers.reading.amending import SHORT, plain_text, with_people
+from handlers.reading.binwords import BinRef
 from handlers.reading.doers import is_sender
 from handlers.reading.late import Late
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import Patterns, first_in
 

@@ -6,9 +6,18 @@ from typing import NamedTuple
 
 from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.marks import Entry, Phrasebook
-from handlers.reading.names import MemberRef, norms_of
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
-from handlers.reading.words import Word
+from handlers.reading.words import Word, norms_of
+
+
+class MemberRef(NamedTuple):
+    """A member named by words[start:end]."""
+
+    start: int
+    end: int
+    name: str
+    owner: bool = False
+    """ "Bev's"."""
 
 
 def find_members(

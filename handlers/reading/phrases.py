@@ -9,12 +9,13 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from handlers.reading.arranged import Plan
+from handlers.reading.binwords import BinRef
 from handlers.reading.days import Day
 from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef, MemberRef
 from handlers.reading.once import once
+from handlers.reading.people import MemberRef
 from handlers.reading.vocabulary import words_in
 
 _SIGNS = frozenset(",.!?:;-()\"'@☺—\n")

@@ -2,9 +2,9 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.binwords import BinRef
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
 from handlers.reading.sentences import Clause
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in

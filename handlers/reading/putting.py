@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.binwords import BinRef
 from handlers.reading.groups import Group
 from handlers.reading.lookalikes import (
     ANIMALS,
@@ -14,7 +15,6 @@ from handlers.reading.lookalikes import (
     leaves_bin,
     names_other_thing,
 )
-from handlers.reading.names import BinRef
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in

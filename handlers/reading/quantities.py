@@ -6,14 +6,15 @@ from itertools import pairwise
 from handlers.reading.amounts import Amount
 from handlers.reading.groups import Group
 from handlers.reading.intangible import is_intangible
+from handlers.reading.items import Item
 from handlers.reading.itemweights import item_weights
 from handlers.reading.makeups import Makeup, makeup
-from handlers.reading.materials import EATERS, EATING, Item
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.ofwhat import is_drawn, is_level, of_what
 from handlers.reading.once import once
 from handlers.reading.retold import result_of, without_restated, without_total
+from handlers.reading.saidof import EATERS, EATING
 from handlers.reading.tare import weighings, without_tare
 from handlers.reading.vocabulary import words_in
 

@@ -3,9 +3,9 @@
 from typing import NamedTuple
 
 from handlers.practice.signs import Sign
-from handlers.reading.materials import Item
+from handlers.reading.binwords import BinRef
+from handlers.reading.items import Item
 from handlers.reading.message import LIQUID, Message
-from handlers.reading.names import BinRef
 from handlers.reading.vocabulary import words_in
 
 CRAFT = words_in(

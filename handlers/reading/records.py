@@ -7,7 +7,8 @@ from typing import Any, get_args
 from handlers.reading.acts import Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.bran import batch_of, stock_of
 from handlers.reading.buried import bury_of
-from handlers.reading.groups import Group, groups_of
+from handlers.reading.grouping import groups_of
+from handlers.reading.groups import Group
 from handlers.reading.liquid import drain_of
 from handlers.reading.message import BRAN, Message
 from handlers.reading.observations import merged, observe_of

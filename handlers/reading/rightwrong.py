@@ -5,8 +5,8 @@ from typing import NamedTuple
 
 from handlers.reading.amending import SORRY
 from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BinRef
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
 from handlers.reading.numbers import read_number
 from handlers.reading.unitwords import Unit, unit_table
 from handlers.reading.vocabulary import words_in

@@ -7,6 +7,7 @@ from handlers.reading.acts import Layer
 from handlers.reading.buried import is_inside
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.items import Item
 from handlers.reading.lookalikes import (
     NO_CARRYING,
     comes_out,
@@ -20,7 +21,6 @@ from handlers.reading.lookalikes import (
     names_other_thing,
 )
 from handlers.reading.makeups import Makeup
-from handlers.reading.materials import Item
 from handlers.reading.putting import is_building, put_in
 from handlers.reading.quantities import amount_sum, is_of_naught, makeup_of, scrap_amounts
 from handlers.reading.told import bin_of, day_of, is_ahead

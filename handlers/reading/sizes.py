@@ -5,10 +5,10 @@ from collections.abc import Iterator
 from handlers.reading.acts import Open, Units
 from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BinRef
+from handlers.reading.digits import digits_value
 from handlers.reading.found import Found
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
-from handlers.reading.numbers import digits_value
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import cleaned, norms_in, words_of

@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 
 from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BinRef
 from handlers.reading.days import Day
 from handlers.reading.message import Message
-from handlers.reading.names import BinRef
 from handlers.reading.vocabulary import words_in
 
 _Thing = BinRef | Day | Amount

@@ -27,7 +27,8 @@ from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_inside
 from handlers.reading.flatly import put_off_by
-from handlers.reading.groups import Group, groups_of
+from handlers.reading.grouping import groups_of
+from handlers.reading.groups import Group
 from handlers.reading.late import Late
 from handlers.reading.leaning import with_figure
 from handlers.reading.liquid import drain_from, drawn

@@ -3,7 +3,8 @@
 from collections.abc import Mapping, Sequence
 
 from handlers.practice.units import POUND_KG
-from handlers.reading.numbers import BEGINNINGS, Number, read_number
+from handlers.reading.digits import Number
+from handlers.reading.numbers import BEGINNINGS, read_number
 from handlers.reading.numberwords import FOREIGN_AND, FOREIGN_HALVES, UNITS
 from handlers.reading.unitwords import Unit
 from handlers.reading.vocabulary import vocabulary, words_in

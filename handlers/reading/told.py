@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from itertools import pairwise
 
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.names import BIN_WORDS
 from handlers.reading.once import once
 from handlers.reading.retold import is_repair
 from handlers.reading.spans import indexes
@@ -256,7 +256,7 @@ def _since(message: Message, day: Day) -> bool:
 
 def _tells(message: Message, day: Day, since: bool = False) -> bool:
     """Whether the clause of a day tells what was, and not what comes round or lies ahead."""
-    clause = next((c for c in message.clauses if c.start <= day.start < c.end), None)
+    clause = message.clause_at(day.start)
     lasts = since and _since(message, day)  # "has been under the plum since Saturday"
     if clause is None or not (clause.sense in ("did", "none") or lasts):
         return False

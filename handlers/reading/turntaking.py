@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from handlers.reading.arranged import Plan
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.communal import (
     Duty,
     Joining,
@@ -18,7 +19,6 @@ from handlers.reading.communal import (
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
-from handlers.reading.names import BIN_WORDS
 from handlers.reading.phrases import Phrase, first_plan, phrases
 from handlers.reading.rearranging import rearranged
 from handlers.reading.spans import indexes

@@ -8,9 +8,9 @@ from itertools import pairwise
 
 from handlers.reading.acts import Layer
 from handlers.reading.amounts import Amount
-from handlers.reading.groups import whole_of
+from handlers.reading.grouping import whole_of
+from handlers.reading.items import Item
 from handlers.reading.makeups import makeup
-from handlers.reading.materials import Item
 from handlers.reading.message import Message
 from handlers.reading.quantities import scrap_amounts
 

@@ -18,8 +18,8 @@ from handlers.reading.acts import (
     Seal,
     Unsure,
 )
-from handlers.reading.dates import is_no_date
 from handlers.reading.message import Message
+from handlers.reading.nodates import is_no_date
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 

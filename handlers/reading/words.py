@@ -207,3 +207,8 @@ def plain(written: str) -> str:
         return lower
     stripped = unicodedata.normalize("NFKD", lower)
     return "".join(c for c in stripped if not unicodedata.combining(c)) or lower
+
+
+def norms_of(name: str) -> str:
+    """A name as its words are read, one space between."""
+    return " ".join(norms_in(words_of(cleaned(name))))

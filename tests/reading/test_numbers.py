@@ -1,6 +1,7 @@
 import pytest
 
-from handlers.reading.numbers import digits_value, read_number
+from handlers.reading.digits import digits_value
+from handlers.reading.numbers import read_number
 from handlers.reading.words import cleaned, words_of
 
 

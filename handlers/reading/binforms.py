@@ -1,0 +1,134 @@
+"""How a bin's name is written and said: figures and ordinals, other vessels, parted, in short."""
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+
+from handlers.reading.binwords import BIN_WORDS, PLACE_NAMES
+from handlers.reading.daywords import ORDINALS
+from handlers.reading.marks import Phrasebook
+from handlers.reading.vocabulary import words_in
+from handlers.reading.words import norms_of
+
+
+@lru_cache(maxsize=1024)
+def book_of(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
+    """All forms of the names of bins and of the bot."""
+    entries = [(form, "bin", name) for name in bins for form in _written_forms(name)]
+    entries += [(norms_of(name), "bot", name) for name in bots]
+    own = {entry[0] for entry in entries}
+    others = [*_in_other_vessels(bins), *_joined_or_parted(bins)]
+    entries += [(said, "bin", name) for said, name in others if said not in own]
+    return Phrasebook(entry for entry in entries if entry[0])
+
+
+def _joined_or_parted(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    """ "Poly tunnel" for "polytunnel", "northgate" for "north gate"."""
+    for name in bins:
+        first, _, second = (norms := norms_of(name)).partition(" ")
+        joined = first + second
+        if second and joined.isalpha() and len(joined) >= _LONG and second not in BIN_WORDS:
+            yield joined, name
+        for tail in () if second else _TAILS:
+            if norms.endswith(tail) and len(norms) - len(tail) >= _SHORTEST:
+                yield f"{norms.removesuffix(tail)} {tail}", name
+
+
+_TAILS = ("house", "shed", "tunnel", "room", "yard", "gate", "barn", "garden", "porch", "deck")
+"""Second parts of names that are written in one word and in two."""
+_LONG, _SHORTEST = 7, 3
+
+
+def _in_other_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    """ "Bucket one", "number 1", "the first tub": other words for bin 1, the only one of 1."""
+    for number, name in by_their_number(bins).items():
+        spelled = {number, SPELLED.get(int(number), number)}
+        place = [word for word, value in ORDINALS.items() if value == int(number)]
+        for lead in (*BIN_WORDS, "number"):
+            yield from ((f"{lead} {said}", name) for said in spelled)
+        yield from ((f"{said} {vessel}", name) for said in place for vessel in BIN_WORDS)
+
+
+def by_their_number(bins: tuple[str, ...]) -> dict[str, str]:
+    """The bins that are told apart by a number ("bin 40"), by that number; none that two have."""
+    named = [(norms_of(name).split(), name) for name in bins]
+    found = [(parts[1], name) for parts, name in named if _is_numbered(parts)]
+    count = Counter(number for number, _ in found)
+    return {number: name for number, name in found if count[number] == 1}
+
+
+def _is_numbered(parts: Sequence[str]) -> bool:
+    return len(parts) == 2 and parts[0] in BIN_WORDS and parts[1].isdecimal()
+
+
+def _written_forms(name: str) -> Iterator[str]:
+    """A bin's name in words, and "no. 1", "#1" and "number one" for "number 1"."""
+    if is_pictured(name):
+        return
+    yield (norms := norms_of(name))
+    article, _, rest = norms.partition(" ")
+    if article == "the" and rest:
+        yield rest
+    yield from _with_ordinals(norms)
+    lead, _, number = norms.rpartition(" ")
+    if not number.isdecimal() or not lead:
+        return
+    if lead in _NUMBERED:
+        yield from (f"{sign} {number}" for sign in _NUMBERED if sign != lead)
+        lead = "number"
+    if int(number) in SPELLED and lead not in BIN_WORDS:
+        yield f"{lead} {SPELLED[int(number)]}"
+
+
+def _with_ordinals(norms: str) -> Iterator[str]:
+    """ "3rd floor" for "third floor", and the other way round; "3rd" is read as two words."""
+    for word, number in ORDINALS.items():
+        figure = f"{number} {_ENDINGS.get(number, 'th')}"
+        for one, other in ((word, figure), (figure, word)):
+            if f" {one} " in f" {norms} ":
+                yield norms.replace(one, other)
+
+
+_ENDINGS = {1: "st", 2: "nd", 3: "rd", 21: "st"}
+_NUMBERED = ("number", "no", "no .", "nr", "#")
+_ONES = ("", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
+_TEENS = (
+    "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen",
+    "eighteen", "nineteen",
+)  # fmt: skip
+_TENS = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+SPELLED: dict[int, str] = dict(
+    enumerate((*_ONES[1:], *_TEENS, *(f"{ten} {one}".strip() for ten in _TENS for one in _ONES)), 1)
+)
+"""The words for the numbers that bins are called by."""
+
+
+@lru_cache(maxsize=1024)
+def loose_book_of(bins: tuple[str, ...]) -> Phrasebook:
+    """The names of bins, and the words that only one of them has."""
+    parts = Counter(word for name in bins for word in set(norms_of(name).split()))
+    short = [
+        (word, "bin", name)
+        for name in bins
+        for word in norms_of(name).split()
+        if " " in name and parts[word] == 1 and len(word) > 2 and word not in _SHARED_WORDS
+    ]
+    whole = [(norms_of(name), "bin", name) for name in bins if not is_pictured(name)]
+    return Phrasebook(entry for entry in (*whole, *short) if entry[0])
+
+
+_SHARED_WORDS = (
+    BIN_WORDS
+    | PLACE_NAMES
+    | words_in(
+        "big old new wee little small tall fat the and one two three four five six seven eight "
+        "nine ten plot room door side house number flat level shed front back top bottom end "
+        "box pot"
+    )
+)
+"""Words of many names, by which no bin is called alone."""
+
+
+def is_pictured(name: str) -> bool:
+    """Whether a name is nothing but pictures."""
+    return set(norms_of(name).split()) == {"☺"}

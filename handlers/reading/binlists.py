@@ -1,0 +1,109 @@
+"""One deed told of several bins: of a list of them, of both or all, or shared out between them."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Drain, Layer, OnBins, Open, Seal
+from handlers.reading.late import Late
+from handlers.reading.message import Message
+from handlers.reading.spans import indexes
+from handlers.reading.told import is_now
+from handlers.reading.vocabulary import words_in
+from handlers.reading.wholelayer import EACH
+
+
+def of_each_bin(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts, and one for each further bin of the list that one of them is told of."""
+    told = {(act.act, getattr(act, "bin", None)) for act in acts}
+    return [
+        each
+        for act in acts
+        for each in _for_each(act, message)
+        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
+    ]
+
+
+def _for_each(act: Act, message: Message) -> list[Act]:
+    """ "Two closed today: bin 6 and the hall": an act for each bin of the list."""
+    if not isinstance(act, LISTED) or (isinstance(act, Drain) and act.volume_l is not None):
+        return [act]
+    lists = _lists(message)
+    if isinstance(act, Open):  # "opened the orange bin and the pink bin"
+        new = {ref.name for ref in message.bins if ref.plain and not ref.known}
+        lists = [names for names in lists if new.issuperset(names)]
+    for names in lists:
+        if act.bin in names or (act.bin is None and len(lists) == 1):
+            told = [d for d in message.days if not d.aside and d.past <= message.today]
+            days = [d.past for d in told if not is_now(message, d)]
+            if len(days) == len(names):  # "sealed: gate (Mon), blue (Tue)"
+                return [replace(act, bin=n, on=day) for n, day in zip(names, days, strict=True)]
+            return [replace(act, bin=name) for name in names]
+    return [act]
+
+
+LISTED = (Seal, Open, Drain)
+"""What may be told of a list of bins."""
+
+
+def _lists(message: Message) -> list[list[str]]:
+    """The bins that are named in a row, with nothing but "and" and commas between them."""
+    out: list[list[str]] = []
+    end = -1
+    for ref in sorted((*message.bins, *message.named)):
+        if ref.name is None or ref.start < end:
+            continue
+        between = message.norms[end : ref.start] if out else [""]
+        if out and set(between) <= _JOINTS:
+            if ref.name not in out[-1]:
+                out[-1].append(ref.name)
+        else:
+            out.append([ref.name])
+        end = ref.end
+    return [names for names in out if len(names) > 1]
+
+
+_JOINTS = words_in("and & n , + the then y und et e")
+
+
+def on_several(act: Act, message: Message) -> Act:
+    """ "Sealed both", "drained all of them": a deed on several bins that are not named."""
+    if not isinstance(act, OnBins) or act.bin is not None or not message.has(_EVERY):
+        return act
+    match = _SEVERAL.search(" ".join(message.norms))
+    if match is None:
+        return act
+    return replace(act, each="both" if match.group().startswith("both") else "all")
+
+
+_EVERY = words_in("both all every")
+_SEVERAL = Late(
+    r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|$)|"
+    r"\b(?:all(?: of)?(?: the| our| these)?|every) "
+    r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"
+    r"\bthem all\b"
+)
+
+
+def shared_out(layer: Layer, message: Message) -> list[Layer]:
+    """ "Split between the shed and the hall" is half for each, "1 kg to each bin" one for each."""
+    if len(message.bins) + len(message.named) < 2:
+        return []
+    refs = [
+        r for r in sorted((*message.bins, *message.named)) if message.sense_at(r.start) != "ask"
+    ]
+    names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
+    if len(names) < 2:
+        return []
+    measures = indexes(message.amounts, message.items)
+    if any(n in _SHARED_OUT for i, n in enumerate(message.norms) if i not in measures):
+        part = 1 / len(names)
+    elif message.has(EACH):
+        part = 1.0
+    else:
+        return []
+    mass = None if layer.mass_kg is None else layer.mass_kg * part
+    volume = None if layer.volume_l is None else layer.volume_l * part
+    return [replace(layer, bin=name, mass_kg=mass, volume_l=volume) for name in names]
+
+
+_SHARED_OUT = words_in("split divided divide shared share half halves evenly equally halved mitad")

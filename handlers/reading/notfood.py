@@ -1,0 +1,74 @@
+"""Words for food that mean something else here: other things, a body, a person, a tree's pod."""
+
+from collections.abc import Sequence
+
+from handlers.practice.kinds import Kind
+from handlers.reading.items import Item
+from handlers.reading.marks import Mark
+from handlers.reading.vocabulary import Food, words_in
+
+
+def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
+    """Whether a word for food is part of another thing's name, or of somebody's body."""
+    behind = norms[mark.end : mark.end + 1]
+    if behind and behind[0] in _NOT_FOOD:
+        return True
+    if mark.end - mark.start > 1:
+        return False
+    before = norms[mark.start - 1] if mark.start else ""
+    if _is_verb_here(norms[mark.start], behind):
+        return True
+    if norms[mark.start] == "marge" and (before in _CALLED or not _DOING.isdisjoint(behind)):
+        return True
+    coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
+    return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
+
+
+_NOT_FOOD = words_in(
+    "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
+    "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
+    "scoop coloured colored colour color scale scales balance timer probe float frother warmer "
+    "cooler crate crates urn"
+)
+"""Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
+_BODY = words_in(
+    "feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys lung lungs"
+)
+_COLOURS = words_in(
+    "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
+)
+_COLOURED = words_in("one ones bin bins bucket barrel lid tub drum pail container")
+_WHOSE = words_in("my your his her our their me ur")
+
+
+def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:
+    """ "Don chop 2 kilo", "stock's zero": a word for food that is none before such a word."""
+    if norm == "chop":
+        return bool(behind) and (behind[0] in _CHOPPED or behind[0][0].isdigit())
+    return norm == "stock" and bool(behind) and behind[0] in _OF_STOCK
+
+
+_CALLED = words_in("before says said told asked thank thanks ask tell")
+_DOING = words_in(
+    "handed put puts gave brought added says said did has is was fed sealed drained 's dropped "
+    "tipped chucked took will wants could saw"
+)
+"""Behind Marge, who is a person then and no margarine."""
+_CHOPPED = words_in("# di my all am im it that dem everything")
+_OF_STOCK = words_in("'s is left at level count sorted")
+
+
+def as_pod(norms: Sequence[str], item: Item, items: Sequence[Item]) -> Item:
+    """ "Drumstick and beans": the pod of a tree, among vegetables and in one number."""
+    if norms[item.start : item.end] not in (["drumstick"], ["drumsticks"]):
+        return item
+    beside = [x for x in items if x is not item and not x.absent]
+    plants = [x for x in beside if x.food.shares[0][0] in _WITH_PODS]
+    sure = norms[item.start] == "drumstick" or not _WITH_PODS_TOLD.isdisjoint(norms)
+    if not sure or not plants or len(plants) < len(beside):
+        return item
+    return item._replace(food=Food((("vegetable", 1.0),), 0.0, item.food.name))
+
+
+_WITH_PODS: frozenset[Kind] = frozenset({"vegetable", "pulse", "garden"})
+_WITH_PODS_TOLD = words_in("sambar sambhar brinjal okra bhindi gourd curry dal moringa sahjan")

@@ -1,0 +1,115 @@
+"""Words for signs that tell nothing of a bin: said of food, of somebody, of a house, of weather."""
+
+from collections.abc import Sequence
+
+from handlers.practice.signs import Sign
+from handlers.reading.marks import Mark
+from handlers.reading.seen import Seen
+from handlers.reading.signturns import Turn
+from handlers.reading.smells import ANY_LIQUID, SMELL
+from handlers.reading.vocabulary import words_in
+
+LIKE_WEATHER: frozenset[Sign] = frozenset({"wet", "dry", "warm", "cold", "much_liquid"})
+"""What may also be told of a room or a day."""
+_HOUSE = words_in(
+    "roof geyser pipe pipes plumber ceiling boiler radiator dishwasher washer gutter gutters "
+    "cistern toilet shower hose hosepipe tyre tyres car van boat tent wall walls cistern sink "
+    "window windows fridge freezer kettle nappy pram shoes boots wellies coat"
+)
+
+
+def is_of_house(norms: Sequence[str], sign: Sign) -> bool:
+    """ "The roof is leaking": water, heat and cold have more places than a bin."""
+    return sign in LIKE_WEATHER and not _HOUSE.isdisjoint(norms)
+
+
+def is_of_people_or_scraps(norms: Sequence[str], mark: Mark) -> bool:
+    """ "I'm sweating", "wasps and all": said of the sender, or of what was put in."""
+    told = norms[max(0, mark.start - 2) : mark.start]
+    person = not _PEOPLE.isdisjoint(told[-1:]) or (
+        len(told) > 1 and told[0] in _PEOPLE and told[1] in _BEING
+    )
+    behind = list(norms[mark.end : mark.end + 2])
+    return (
+        (person and mark.value.sign != "rotten")
+        or behind == ["and", "all"]
+        or not _MORSELS.isdisjoint(behind[:1])
+    )
+
+
+_MORSELS = words_in(
+    "bits bread toast scraps leftovers stuff remains ends rinds nibbled eaten bitten"
+)
+_PEOPLE = words_in("i we you am he")
+_BEING = words_in("am are was were is get got feel felt 're")
+
+
+def describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
+    """ "Rotten tomatoes", "dry coffee grounds", "sour cream": said of the food, not of the bin."""
+    return any(
+        (food.start in (mark.end, mark.end + 1) and norms[mark.end : food.start] in ([], ["old"]))
+        or (
+            food.start <= mark.start < mark.end <= food.end
+            and food.end - food.start > mark.end - mark.start
+        )
+        for food in foods
+    )
+
+
+def is_of_my_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
+    """ "My kefir smells sour": said of a thing to eat; scraps and the liquid of a bin are none."""
+    return any(
+        norms[food.start - 1 : food.start] == ["my"]
+        and not SMELL.isdisjoint(norms[food.end : food.end + 1])
+        and food.end < mark.start <= food.end + 3
+        and food.value.shares[0][0] != "mixed"
+        and food.value.name not in ANY_LIQUID
+        for food in foods
+    )
+
+
+def is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
+    """ "My feet smell rotten": said of a body or its clothes."""
+    return any(
+        norms[i] in _BODY and norms[i - 1] in _OWN and not SMELL.isdisjoint(norms[i + 1 : i + 4])
+        for i in range(max(1, mark.start - 6), mark.start)
+    )
+
+
+_OWN = words_in("my his her your our their the")
+_BODY = words_in(
+    "feet foot socks sock shoes trainers boots breath armpits armpit hair clothes jacket coat car "
+    "sofa towels towel laundry dog cat baby husband wife fridge"
+)
+
+
+def is_of_food(turn: Turn, foods: Sequence[Mark]) -> bool:
+    """ "Bananas gone black", "green peas": the colour of a food."""
+    return any(
+        turn.first - 1 <= food.end <= turn.start or food.start <= turn.end < food.end
+        for food in foods
+    )
+
+
+def of_another(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Stinks of paint": the smell is named, and it is not one of rot."""
+    if norms[mark.end : mark.end + 1] != ["of"]:
+        return False
+    named = list(norms[mark.end : mark.end + 6])
+    stop = next((i for i, norm in enumerate(named) if not norm[0].isalpha()), len(named))
+    return _ROT.isdisjoint(named[:stop])
+
+
+_ROT = words_in(
+    "rotten rot death dead sewage drains sick vomit poo fish meat eggs egg bin bins sulphur "
+    "sulfur cabbage garbage manure feet everything hell off rubbish trash bad"
+)
+
+
+def is_meant_well(norms: Sequence[str], seen: Seen) -> bool:
+    """ "Stinky in the good way": strong, and not foul."""
+    behind = norms[seen.end : seen.end + 5]
+    return any(
+        behind[k] in ("good", "nice") and behind[k + 1] in ("way", "sense")
+        for k in range(len(behind) - 1)
+    )

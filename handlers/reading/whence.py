@@ -1,0 +1,107 @@
+"""Where the scraps are from: a meal, a dish whose parts are named, what they were kept in."""
+
+from collections.abc import Sequence
+
+from handlers.reading.items import ANIMALS, Item, is_dish, is_rice
+from handlers.reading.saidof import JOINING
+from handlers.reading.vocabulary import Food, words_in
+
+
+def is_where_from(norms: Sequence[str], last: Item, item: Item) -> bool:
+    """Whether a thing says no more than where what was named last comes from."""
+    between = norms[last.end : item.start]
+    whence = _is_whence(item, between, norms[item.end : item.end + 1])
+    return whence or _is_from_elsewhere(last, between)
+
+
+def _is_origin(between: Sequence[str]) -> bool:
+    """ "Bones from the stock", "off Sunday's chicken": where what stands before comes from."""
+    named = 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
+    return named and between[-1][0].isalpha()
+
+
+def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str]) -> bool:
+    """Whether a thing only says where what stands before it is from: a meal, or "of the" dish."""
+    if _is_origin(between):
+        return True
+    if item.generic or tuple(between) not in _WHENCE:
+        return False
+    made = item.food.shares[0][0] == "cooked" or len(item.food.shares) > 1
+    return made or not _FEASTS.isdisjoint(behind)
+
+
+_FEASTS = words_in("day night party supper evening feast weekend festival")
+_WHENCE = frozenset(
+    {("from",), ("off",), ("of", "the"), ("of", "that"), ("from", "our"), ("from", "my"),
+     ("off", "the"), ("from", "the")}
+)  # fmt: skip
+
+
+def _is_from_elsewhere(last: Item, between: Sequence[str]) -> bool:
+    """ "Mango skins in the hall from the smoothie stand": where what was named came from."""
+    return not last.generic and len(between) < _FAR and list(between[-2:]) == ["from", "the"]
+
+
+_FAR = 8
+
+
+def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "Crab boil: heads and shells", "jollof, the rice only": a dish whose parts are named.
+
+    What is left of it then is those parts, and no more of the dish.
+    """
+    for k, item in enumerate(items[:-1]):
+        if k and not items[k - 1].absent and not items[k - 1].generic:
+            break  # a list, of which the dish is one
+        rest = [x for x in items[k + 1 :] if not x.absent and not x.generic]
+        if item.absent or item.generic or item.share is not None or not rest:
+            continue
+        between = norms[item.end : rest[0].start]
+        if not is_dish(item.food) or len(between) > _FAR:
+            continue
+        joined = not JOINING.isdisjoint(between)
+        told = not _ASHES.isdisjoint(between) or any(k in ANIMALS for k, _ in item.food.shares)
+        rice = _is_named_by_rice(item.food) and any(is_rice(x) for x in rest)
+        parts = told and _are_parts_of_animals(norms, rest) and (not joined or ":" in between)
+        if (rice and (not joined or "#" in between)) or parts:
+            return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
+    return items
+
+
+_ASHES = words_in("aftermath leavings remains leftovers debris carnage fallout : lol")
+"""Behind a feast, before what was left of it."""
+
+
+def _is_named_by_rice(food: Food) -> bool:
+    return food.name in _RICE_DISHES or "rice" in food.name or "biryani" in food.name
+
+
+_RICE_DISHES = words_in(
+    "biryani biriyani briyani jollof paella jambalaya pilau pulao plov kedgeree risotto donburi"
+)
+
+
+def _are_parts_of_animals(norms: Sequence[str], items: Sequence[Item]) -> bool:
+    """Whether they are bones, shells, heads or guts, named as such, maybe with their animal."""
+    parts = False
+    for item in items:
+        kind = item.food.shares[0][0]
+        if item.share is not None or (kind != "bone" and kind not in ANIMALS):
+            return False
+        part = not _ANIMAL_PARTS.isdisjoint(norms[item.start : item.end])
+        parts = parts or part or kind == "bone"
+    return parts
+
+
+_ANIMAL_PARTS = words_in("heads skins guts tails shells bones trimmings fins innards scales head")
+
+
+def without_vessel(norms: Sequence[str], item: Item) -> Item:
+    """ "Onions in a bread bag", "the fish kettle": what something else was kept in."""
+    before, behind = norms[item.start - 1 : item.start], norms[item.end : item.end + 1]
+    named = bool(behind) and behind[0] in _VESSELS and bool(before) and before[0] in _ARTICLES
+    return item._replace(absent=True) if named else item
+
+
+_VESSELS = words_in("bag sack box carton kettle jug punnet basket wrapper")
+_ARTICLES = words_in("a an the old empty my our")
