@@ -221,6 +221,8 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     """The number of packs whose size the amount is, if it is one."""
     at = amount.start
     behind = norms[amount.end : amount.end + 2]
+    if of_each := _each_before(norms, at):
+        return _count_of_packs(words, norms, of_each - 1, _BEFORE_EACH)
     led = at > 0 and norms[at - 1] in _LEADS
     if not (led or (behind and (behind[0] in _PACKS or behind[0] in _OF_ONE))):
         return None
@@ -237,7 +239,24 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
         return _count_at(words, at - 1, at)  # "three 2 lb bags"
     if lead not in ("of", "at", "x") and not each:
         return None
-    pack = _pack_before(norms, at - 2, _BEFORE_EACH if each else 1)
+    return _count_of_packs(words, norms, at - 2, _BEFORE_EACH if each else 1)
+
+
+def _each_before(norms: Sequence[str], at: int) -> int:
+    """Where "each" stands in "2 bowls, each bowl maybe 300 ml", before the amount at a word."""
+    while at > 0 and norms[at - 1] in _HEDGES:
+        at -= 1
+    return at - 2 if at > 1 and norms[at - 2] == "each" and _is_pack(norms[at - 1]) else 0
+
+
+_HEDGES = words_in("about roughly ~ maybe around perhaps is was holds held")
+
+
+def _count_of_packs(
+    words: Sequence[Word], norms: Sequence[str], at: int, reach: int
+) -> Number | None:
+    """The number of the packs that stand at most so many words back from word `at`."""
+    pack = _pack_before(norms, at, reach)
     if pack < 1:
         return None
     for i in range(pack - 1, max(-1, pack - 1 - _BEFORE_PACK), -1):

@@ -43,7 +43,8 @@ _HELP = Late(
     r"one) do)\b|\bwh(?:it|a|ah)\b.{1,12}\bd(?:o|ae|one)$|"
     r"\bhow (?:to|do (?:i|we|you)|does one|dyou|'d you|can (?:i|we)) (?:stop|shift|prevent|"
     r"keep|cure|fix|get rid)\b|"
-    r"(?:^|, |[.!] )(?:oh )?help$|\b(?:somebody|someone) (?:please )?(?:save|help) me\b|"
+    r"\bhow (?:ah|ar|lah|sia|eh|now)$|(?:^|, |[.!] )(?:oh )?help$|"
+    r"\b(?:somebody|someone) (?:please )?(?:save|help) me\b|"
     r"\bat a loss$|\bnot sure what (?:i|we|one) (?:do|does|should|ought)\b|"
     r"\bgood (?:one|sign|thing) or (?:the |a )?bad\b|\bbad sign\b|"
     r"\b(?:is|that 's) (?:this |that |it )?(?:a fail|serious|dangerous)\b|"
@@ -115,7 +116,7 @@ _BESIDE = (
         words_in(
             "advise guide suggest help advice tips ideas thoughts suggestions wisdom opinion "
             "opinions verdict remedy cure fix do done stop shift prevent save loss sign fail bad "
-            "serious dangerous panic killed stress words keep"
+            "serious dangerous panic killed stress words keep how"
         ),
         _HELP,
     ),

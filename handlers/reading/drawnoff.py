@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Act, Drain, Layer
+from handlers.reading.acts import Act, Drain, Layer, Observe
 from handlers.reading.figures import bare_volume
 from handlers.reading.grouping import whole_of
 from handlers.reading.liquid import drawn, litres
@@ -18,7 +18,7 @@ def drained_only(acts: list[Act], message: Message) -> list[Act]:
     if not drained and not message.items and message.has(_DRIBBLES):
         acts = [_as_drain(act) if isinstance(act, Layer) and act.volume_l else act for act in acts]
     out = {(a.bin, a.volume_l) for a in acts if isinstance(a, Drain) and a.volume_l}
-    if not out or message.items:
+    if not out or any(item.food.shares[0][0] != "liquid" for item in message.items):
         return acts
     bins = {name for name, _ in out}
     loose = {a.value for a in message.amounts if a.vessel}
@@ -48,9 +48,12 @@ def without_false_drains(acts: list[Act], message: Message) -> list[Act]:
     """ "Fryer oil, a quart and a half, bucket 1": what went in did not come out besides, unless
     something is said of draining."""
     layers = [act for act in acts if isinstance(act, Layer)]
-    if not layers or not message.items or message.has(_DRAINING) or message.liquid():
+    seen = any(isinstance(act, Observe) for act in acts)
+    if message.has(_DRAINING) or message.liquid() or not (seen or (layers and message.items)):
         return acts
     went_in = {None, *(layer.volume_l for layer in layers)}
+    if seen:  # "black spots, I took them out with a spoon"
+        went_in |= {a.value for a in message.amounts if a.vessel}
     return [
         act
         for act in acts

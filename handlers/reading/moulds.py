@@ -132,7 +132,9 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
 
 def _told_after(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
     """ "A beard. White one", "a beard? Long, white": a colour that opens the next breath."""
-    stop = next((k for k in range(i + 1, min(i + 4, len(norms))) if norms[k] in _STOPS), len(norms))
+    stop = next(
+        (k for k in range(i + 1, min(i + 7, len(norms))) if norms[k] in _BREAKS), len(norms)
+    )
     for k in range(stop + 1, min(stop + 4, len(norms))):
         behind = norms[k + 1 : k + 2]
         if norms[k] in _COLOUR and (not behind or behind[0] in _AFTER_COLOUR):
@@ -141,6 +143,7 @@ def _told_after(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
 
 
 _STOPS = frozenset({".", "!", "?", "\n"})
+_BREAKS = _STOPS | {","}
 _AFTER_COLOUR = _STOPS | words_in("one ones tho though but and , ☺ of in thankfully luckily")
 
 

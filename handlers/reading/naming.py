@@ -59,7 +59,7 @@ def _led_name(message: Message) -> str | None:
         for lead in _LEADS:
             at = i + len(lead)
             told = tuple(norms[i:at]) == lead
-            at += at < len(norms) and norms[at] in ("'", '"')
+            at += at < len(norms) and norms[at] in ("'", '"', "the")
             if told and _is_capital(message, at):
                 return name_from(message, at, len(norms), capital=True)
     return None

@@ -36,6 +36,7 @@ _FOR_GOOD = (
 )
 # The bin is `qbin`; every gap is bounded.
 _LID_ON = Late(
+    r"(?<!with the )(?<!with its )(?<!with her )"
     r"\blids? (?:is |'s |are |now |firmly |finally |well )*(?:on|down|shut|closed|sealed|taped)\b"
     rf"(?: (?:on|for|of) (?:the )?qbin\b| .{{0,40}}\b(?:{_FOR_GOOD})\b|$)"
 )

@@ -158,7 +158,7 @@ def _by_nobody(kind: str, group: Group) -> bool:
     if found is None:
         return False
     at = group.start + found.group().count(" ") - found.group(1).count(" ")
-    return all(item.end != at for item in group.items)  # "the platters no one ate"
+    return all(item.end != at for item in group.message.items)  # "the platters no one ate"
 
 
 _NOBODY = Late(r"(?:\S+ ){0,3}(nobody|no ?one|none of (?:us|you|them|the))\b")
