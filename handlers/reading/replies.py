@@ -230,7 +230,7 @@ _READERS: tuple[_Reader, ...] = (
         | LANGUAGES,
         "",
     ),
-    (_restated, CUES | OFF | words_in("only"), ""),
+    (_restated, CUES | OFF | words_in("only credit"), ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (
