@@ -166,6 +166,7 @@ _WHOSE_ELSE = Late(
     r"(?:time|money|energy))\b|\bthe only one who\b|"
     r"\bwho (?:full up|parked|dumped|broke|bruk|hide|hid|nicked|stole|thief|ate|eat|painted|"
     r"scratched|hit|knocked|painted|burnt|burned) (?!(?:the )?qbin)|"
+    r"\bwho (?:can|could) (?:say|tell)(?: me)?(?=$| \?| [.])|"
     r"[.,] who (?:is it|'s it|is this|'s this) for\b|"
     r"\bis it (?:just )?me or has\b|\bwho 'd be an?\b"
 )

@@ -112,6 +112,11 @@ _REFUSED = _patterns(
     rf"^(?:(?:no|nah|sorry|cant|nope|alas|thanks|no way|no chance|,|[.!]|qmember) )+(?:{_WE} )?"
     r"(?:have |'ve |got |have got )?already (?:have |got |mind |keep )?(?:two|three|four|2|3|4|"
     rf"enough) (?:bins|buckets|tubs|pails){_STOP}",
+    # "I can't, give somebody else a go", "no use for bin 3, pass it to another"
+    rf"\b(?:cant|cannot|(?:no|a) use for {_NAMED}|no (?:room|space))\b.{{0,40}}\b(?:give|pass|"
+    r"offer|send|find|ask|try|let) (?:it |her |him |that )?(?:to |on to )?(?:(?:some|any)(?:body|"
+    r"one) else|other people|another(?: person)?|the next(?: person| one)?)(?: have it| take it|"
+    r" go)?(?: first| instead| please| this time| a go)?(?=$| [^\w\s']| qmember$)",
     # "I said I'd take Agnes but it turns out I can't"
     rf"\bsaid (?:i |we |that i |that we )?(?:'d|would|to|will|could) {_KEEP} "
     rf"{_NAMED}(?: ,)? but (?:it )?(?:turns out|i (?:am|cant|cannot|have)|we (?:are|cant|cannot|"
@@ -145,10 +150,16 @@ _STRUCK_BY_BOT = _patterns(
     r"what i (?:said|told you|wrote|sent)\b(?!.{0,40}\b(?:he|she|they|him)\b)",
 )
 _PUT_OFF = _patterns(
+    # "I'll get round to it on Sunday"
+    rf"{_OPEN}(?:ill|{_WE} will) get (?:(?:round |around )?to (?:it|that)|round to {_NAMED}) "
+    rf"(?:on |by )?qday{_STOP}",
     # "I heard you the first time, give me till Friday"
     r"\bheard you\b.{0,30}\bgive (?:me|us) (?:till|until|a (?:week|day|few days))\b",
 )
 _PUT_OFF_TO_BOT = _patterns(
+    # "Bot, in a bit", "not right now, bot"
+    r"^(?:(?:yes|ok|okay|sorry|,|hey|oi|[.!]) )*(?:in a (?:bit|while|minute|mo|moment|jiffy)|"
+    r"not right now|not just now|when i (?:can|get home|am home))(?:$| [,.!]$)",
     # "Give us a week, bot"
     r"\b(?:give|gie|gi) (?:me|us) (?:till|until|til|a (?:week|day|fortnight|month|few days|couple)|"
     r"(?:one|two|three|another) (?:more )?(?:days?|weeks?))\b",
@@ -160,6 +171,9 @@ _PUT_OFF_TO_BOT = _patterns(
     r"said (?:qday|later|next week)\b",
 )
 _DONE = _patterns(
+    # "Bin 3 done this morning, tell the machine"
+    r"\bqbin (?:is |'s |was )?(?:all )?(?:done|sorted|seen to)(?: qday)?(?: [,.])? (?:so )?"
+    r"(?:please )?(?:tell|inform|let) the (?:machine|bot|computer|robot|contraption)\b",
     # "Saw to it last night, you can cross it off"
     rf"{_OPEN}(?:{_WE} )?(?:took care of|saw to|have seen to|dealt with|attended to) (?:it|that|"
     r"that one)(?: (?:qday|already|myself|earlier))*(?: last \w+)?(?: ,| [.])? (?:so )?(?:please )?"
@@ -204,15 +218,16 @@ _FLAT = (
     _Flat(
         Done,
         words_in(
-            "cross tick strike take check mark acknowledged received noted heeded obeyed answered"
+            "cross tick strike take check mark tell inform let acknowledged received noted heeded "
+            "obeyed answered"
         ),
         _DONE,
     ),
     _Flat(Done, words_in("sorted did done handled finished fixed"), _DONE_TO_BOT, to_bot=True),
-    _Flat(Later, words_in("heard"), _PUT_OFF),
+    _Flat(Later, words_in("heard ill will"), _PUT_OFF),
     _Flat(
         Later,
-        words_in("give gie gi stuffed bothered arsed fagged fussed said"),
+        words_in("give gie gi stuffed bothered arsed fagged fussed said in not when"),
         _PUT_OFF_TO_BOT,
         to_bot=True,
     ),

@@ -2,12 +2,14 @@
 
 import pytest
 
-from handlers.reading.acts import Accept, Act, Decline, Done, Drain, Later, Offer, Seal
+from handlers.reading.acts import Accept, Act, Ask, Decline, Done, Drain, Later, Offer, Seal
 from handlers.reading.flatly import FLATLY
 from handlers.reading.message import read_message
 from handlers.reading.passing import BY_NAME
 from handlers.reading.rivals import without_rivals
 from tests.reading.context import acts, group
+
+_KEPT = Ask(topic="custody", rules=(BY_NAME,))
 
 
 @pytest.mark.parametrize(
@@ -21,6 +23,8 @@ from tests.reading.context import acts, group
         ("sealed bin 3, done", [Seal(), Done()], [Seal(), Done()]),
         ("drained bin 3, so that's off your list", [Drain(), Done()], [Drain(), Done()]),
         ("bin 3 drained and the roses done for", [Drain(), Done()], [Drain()]),
+        ("when do I get bin 3", [_KEPT, Ask(topic="due")], [_KEPT]),
+        ("whose is bin 3? What's due?", [_KEPT, Ask(topic="due")], [_KEPT, Ask(topic="due")]),
         ("I can't", [Decline()], [Decline()]),
         ("nothing", [], []),
     ],
