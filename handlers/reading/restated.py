@@ -37,7 +37,10 @@ from handlers.reading.vocabulary import words_in
 _NAMED = (
     WEIGHING
     | TELLING
-    | words_in("typo typos mistyped misread typing decimal supposed autocorrect thumb thumbs")
+    | words_in(
+        "typo typos mistyped misread miskeyed misweighed typing decimal supposed autocorrect thumb "
+        "thumbs"
+    )
 )
 """Cues of a record alone: with one of these any figure is one of the record."""
 _HEADS = PLAIN_CUES | JOINED_CUES | _NAMED

@@ -14,7 +14,7 @@ from handlers.reading.vocabulary import words_in
 BY_FORM = "put right, and nothing else"
 """The rule of a correction that needs no score."""
 
-PLAIN_CUES = (SORRY - {"actually", "wait"}) | words_in("* typed mistyped typos")
+PLAIN_CUES = (SORRY - {"actually", "wait"}) | words_in("* typed mistyped typos miskeyed misweighed")
 JOINED_CUES = words_in(
     "not make should shoulda shd shld ought must meant mean rather instead wrong read call say "
     "supposed isnt wasnt pas change fix alter put putting correct true salah mali galat"

@@ -1,5 +1,7 @@
 """Bare corrections: a figure or a unit put right, and nothing else said."""
 
+from datetime import date
+
 import pytest
 
 from handlers.reading.acts import Act, Amend, Drain, Layer
@@ -24,6 +26,7 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
         ("*950 oops", LAYER, Amend(mass_kg=0.95)),
         ("120 should be 210", LAYER, Amend(mass_kg=0.21)),
         ("ought to have been 3.1", LAYER, Amend(mass_kg=3.1)),
+        ("miskeyed it, 480", LAYER, Amend(mass_kg=0.48)),
         ("it must be 1.45", LAYER, Amend(mass_kg=1.45)),
         ("700 sorry, not 1700", LAYER, Amend(mass_kg=0.7)),
         ("I wrote 4 but meant 1.4", LAYER, Amend(mass_kg=1.4)),
@@ -188,3 +191,24 @@ def test_a_deed_is_put_down_to_who_did_it(text: str, member: str | None) -> None
 def test_a_food_is_put_right(text: str, kind: str | None) -> None:
     found = [act.materials for act in acts(text) if isinstance(act, Amend)]
     assert found == ([] if kind is None else [{kind: 1.0}])
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("put it down as yesterday", 16),
+        ("can you log that one under Monday please", 15),
+        ("date that yesterday", 16),
+        ("oops, that was Monday's lot", 15),
+        ("not Saturday. We sealed it on Sunday. Correct it please", 14),
+        ("put it down to Monday, I ask you, who works on a Monday", None),
+        ("that was Monday's paper", None),
+        ("mark it down as a day to remember", None),
+        ("book it for Friday's concert", None),
+        ("put it off to Monday", None),
+        ("not Saturday, Sunday works, fix the fence first", None),
+    ],
+)
+def test_a_record_is_put_down_to_another_day(text: str, day: int | None) -> None:
+    found = [act.on for act in acts(text) if isinstance(act, Amend) and act.on]
+    assert found == ([] if day is None else [date(2026, 6, day)])
