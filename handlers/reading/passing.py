@@ -131,6 +131,7 @@ _OFFERED = _patterns(
     r"\bwhoever\b.{0,60}\b(?:may|can) (?:take|have) BIN",
     r"^(?:(?:so|ok|right|and|well|,) )*ANY (?:is|will be|'s) qmember 's (?:from|as of|qday|next|"
     r"over|until|till)\b",
+    r"\bqmember ,? ?you are (?:up|down|on|next) (?:for|with) BIN(?! \?)",
     r"^(?:(?:so|ok|right|and|well|,|i am|am) )*(?:handing|passing) (?:him|her|them|qmember) "
     r"(?:over )?BIN",
 )
@@ -166,6 +167,10 @@ _KEPT_WHERE = _patterns(
     r"\bdid ANY (?:go|come) back to (?:qmember|\w+)\b",
     r"\bqbin , (?:in|on|at|under) whose \w+ is (?:she|he|it)\b",
     r"\b(?:is|'s) ANY (?:already |still )?(?:spoken for|promised|taken care of|claimed|bespoken)\b",
+    r"\b(?:has|have|does) (?:SOMEONE|qmember) (?:got |have |put )?(?:first )?(?:dibs|a claim) "
+    r"on BIN",
+    r"^(?:(?:so|and|hi|hey|but|,) )*is (?:the )?qbin free (?:from|after) (?:the )?qday"
+    r"(?: on| onwards)?(?: ,? please)?$",
     r"^(?:(?:so|and|pray|but|,) )*whither (?:goes |go |now |is )?BIN",
     r"^(?:(?:so|and|hi|hey|but|bot|,) )*when (?:do|will|would|shall|does) (?:i|we|qmember) (?:get|"
     r"have|take|receive|inherit|be getting) BIN(?! (?:in|at|on|again|off)\b)",
@@ -176,12 +181,12 @@ _KEPT_WHERE = _patterns(
 
 _ASKING = words_in(
     "whose which who changed collected picked handed back spoken promised taken claimed bespoken "
-    "whither when supposed meant due going"
+    "dibs claim free whither when supposed meant due going"
 )
 _OFFERING = words_in(
     "grabs adoption spare begging offer free looking needs needing wants wanting move someone "
     "somebody anyone anybody takers takkers who rid relieve forward volunteer volunteers home room "
-    "corner spot space place shelf whoever one is 's will handing passing"
+    "corner spot space place shelf whoever one is 's will handing passing up down on next"
 )
 _GIVING_UP = words_in(
     "cant cannot couldnt wont unable longer no not give hand part pass rehome let empty free going "
