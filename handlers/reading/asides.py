@@ -266,8 +266,20 @@ def is_aside(kind: str, message: Message) -> bool:
     if of_else is None or message.bins:
         return False
     return of_else.search(plain_text(message)) is not None or (
-        kind == "later" and not message.bot and _speaks_to_a_member(message)
+        kind == "later"
+        and not message.bot
+        and (_speaks_to_a_member(message) or _plans_a_layer(message))
     )
+
+
+def _plans_a_layer(message: Message) -> bool:
+    """ "Tomorrow I bring two kilos of peel": a plan, and no reminder put off."""
+    if not message.items or len(message.sentences) > 1 or message.has(_REMINDING):
+        return False
+    return any(amount.quantity == "mass" for amount in message.amounts)
+
+
+_REMINDING = words_in("remind ask nag ping nudge poke prod bug chase snooze tell later try")
 
 
 def _speaks_to_a_member(message: Message) -> bool:

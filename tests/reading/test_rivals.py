@@ -35,7 +35,7 @@ def test_of_two_rivals_one_stands(text: str, found: list[Act], left: list[Act]) 
 
 @pytest.mark.parametrize("rule", [BY_NAME, FLATLY])
 def test_an_answer_in_words_of_its_own_stands_beside_an_offer(rule: str) -> None:
-    both = [Offer(bin="bin 3"), Decline(bin="shed", rules=(rule,))]
+    both: list[Act] = [Offer(bin="bin 3"), Decline(bin="shed", rules=(rule,))]
     text = "who wants bin 3, and put me down as a no for the shed"
     assert without_rivals(both, read_message(text, group())) == both
 
