@@ -18,7 +18,7 @@ _PUT_DOWN = Late(
     rf"date {_THAT} (?:as |to )?)qday(?: 's)?(?: instead| ,? please)?$|"
     # "that was Monday's"
     + _LEAD
-    + rf"{_THAT} (?:was|is) qday 's(?: (?:lot|one|scraps|layer|drain))?$|"
+    + rf"{_THAT} was qday 's(?: (?:lot|one|scraps|layer|drain))?$|"
     # "not Saturday. It was Thursday. Correct it"
     + _LEAD
     + r"not (?:on )?qday [.,;-] (?:[a-z]+ ){0,5}(?:on )?(?P<right>qday)(?: [.,;-])? (?:please )?"

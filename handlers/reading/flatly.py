@@ -113,7 +113,8 @@ _REFUSED = _patterns(
     r"(?:have |'ve |got |have got )?already (?:have |got |mind |keep )?(?:two|three|four|2|3|4|"
     rf"enough) (?:bins|buckets|tubs|pails){_STOP}",
     # "I can't, give somebody else a go", "no use for bin 3, pass it to another"
-    rf"\b(?:cant|cannot|(?:no|a) use for {_NAMED}|no (?:room|space))\b.{{0,40}}\b(?:give|pass|"
+    rf"\b(?:(?:cant|cannot)(?: {_KEEP} {_ONE})?(?: lah| this \w+| next \w+)?|(?:no|a) use for "
+    rf"{_NAMED}|no (?:room|space)(?: here| for {_ONE})?) [,.;] .{{0,30}}\b(?:give|pass|"
     r"offer|send|find|ask|try|let) (?:it |her |him |that )?(?:to |on to )?(?:(?:some|any)(?:body|"
     r"one) else|other people|another(?: person)?|the next(?: person| one)?)(?: have it| take it|"
     r" go)?(?: first| instead| please| this time| a go)?(?=$| [^\w\s']| qmember$)",

@@ -129,8 +129,8 @@ _OFFERED = _patterns(
     r"^(?:any )?(?:room|space|corner|spot) for (?:the )?qbin in (?:someone|somebody|anybody|"
     r"anyone)",
     r"\bwhoever\b.{0,60}\b(?:may|can) (?:take|have) BIN",
-    r"^(?:(?:so|ok|right|and|well|,) )*ANY (?:is|will be|'s) qmember 's (?:from|as of|qday|next|"
-    r"over|until|till)\b",
+    r"^(?:(?:so|ok|right|and|well|,) )*ANY (?:is|will be|'s) qmember 's (?:(?:from|as of|over|"
+    r"until|till) (?:the )?)?(?:qday|next (?:week|month|turn|fortnight))\b(?! 's)",
     r"\bqmember ,? ?you are (?:up|down|on|next) (?:for|with) BIN(?! \?)",
     r"^(?:(?:so|ok|right|and|well|,|i am|am) )*(?:handing|passing) (?:him|her|them|qmember) "
     r"(?:over )?BIN",
@@ -166,14 +166,15 @@ _KEPT_WHERE = _patterns(
     r"\bhas ANY (?:changed hands|been (?:collected|picked up|handed over))\b",
     r"\bdid ANY (?:go|come) back to (?:qmember|\w+)\b",
     r"\bqbin , (?:in|on|at|under) whose \w+ is (?:she|he|it)\b",
-    r"\b(?:is|'s) ANY (?:already |still )?(?:spoken for|promised|taken care of|claimed|bespoken)\b",
+    r"\b(?:is|'s) ANY (?:already |still )?(?:spoken for|promised|claimed|bespoken)\b",
     r"\b(?:has|have|does) (?:SOMEONE|qmember) (?:got |have |put )?(?:first )?(?:dibs|a claim) "
     r"on BIN",
     r"^(?:(?:so|and|hi|hey|but|,) )*is (?:the )?qbin free (?:from|after) (?:the )?qday"
     r"(?: on| onwards)?(?: ,? please)?$",
     r"^(?:(?:so|and|pray|but|,) )*whither (?:goes |go |now |is )?BIN",
     r"^(?:(?:so|and|hi|hey|but|bot|,) )*when (?:do|will|would|shall|does) (?:i|we|qmember) (?:get|"
-    r"have|take|receive|inherit|be getting) BIN(?! (?:in|at|on|again|off)\b)",
+    r"have|take|receive|inherit|be getting) (?:the )?qbin"
+    r"(?=$| \?| (?:qday|next|this|then|from)\b)",
     r"\bSOMEONE (?:supposed|meant|due|going) to (?:be )?(?:KEEP|TAKING|keeping|collect|collecting|"
     r"fetch|fetching) (?:the )?qbin\b",
     r"\bwho\b.{0,20}\b(?:custodian|guardian|minder|keeper) of BIN",

@@ -200,7 +200,8 @@ def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
 
 def _is_weighed(norms: Sequence[str]) -> bool:
     """Whether a vessel was weighed with it, or it was weighed again."""
-    return not WEIGHED.isdisjoint(norms) and not (VESSELS | _AGAIN).isdisjoint(norms)
+    again = "it" in norms and not _AGAIN.isdisjoint(norms)
+    return not WEIGHED.isdisjoint(norms) and (again or not VESSELS.isdisjoint(norms))
 
 
 def _has_cue(head: Sequence[str]) -> bool:

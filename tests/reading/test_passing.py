@@ -82,6 +82,8 @@ def test_the_day_it_is_taken_from_is_read() -> None:
         "Agnes is Ruth's aunt",
         "is Agnes free from the 2nd",
         "is the shed free on the 9th for a ceilidh",
+        "the shed is Ruth's next project",
+        "the shed is Ruth's from Monday's delivery",
         "is the shed free on Friday for a rehearsal",
         "has anyone got dibs on the last slice",
         "is the last cake spoken for?",
