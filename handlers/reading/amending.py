@@ -61,7 +61,13 @@ def _plain(message: Message, days: Sequence[Day]) -> str:
         if start >= behind:
             norms[start:end] = [name, *repeat("", end - start - 1)]
             behind = end
+            if norms[end : end + 2] == _PARTED:
+                norms[end : end + 2] = ["'s", ""]
     return _said(norms)
+
+
+_PARTED = ["'", "s"]
+"""Behind a name that ends in a number: "bin 3's"."""
 
 
 def _said(norms: list[str]) -> str:

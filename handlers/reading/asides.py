@@ -28,6 +28,12 @@ _THING = (
 """A thing that is neither a bin nor a turn, as the object of an answer."""
 _SAID_THING = rf"(?:(?:the|your|his|a|an|some|another) {_THING}|[a-z]+ing\b)"
 """Behind an article, or a pastime: a word alone may be a bin that nobody listed."""
+_NO_TURN = (
+    r"(?!(?:turn|week|month|weekend|wk|wknd|fortnight|cycle|time|round|rotation|bin|bucket)s?\b|"
+    r"(?:one|qbin|go|offer|year|summer|winter|spring|autumn|qday|or|and|either|sorry|any|again|"
+    r"now|morning|evening|afternoon|(?:mon|tues|wednes|thurs|fri|satur|sun)days?)\b)"
+)
+"""Behind "can't do this": what is no turn of ours."""
 _CARES = (
     r"(?:take|have|keep|host|mind|drain|empty|feed|fill|bury|seal|make|mix|look|collect|carry|"
     r"check|"
@@ -37,7 +43,15 @@ _CARES = (
 """What a turn of ours is for."""
 _OF_ELSE: dict[str, Late] = {
     "accept": Late(
+        r"\b(?:take|have|drive|bring|get) (?:her|him|it|them) to (?:the |see |a )*(?:dentist|"
+        r"doctors?|vets?|school|nursery|hospital|airport|station|football|swimming|ballet|piano|clinic|tip|"
+        r"garage|cinema|park|menders?|cleaners?|shops?|library|party|church)\b|"
+        r"\bbe (?:his|her|their|your) (?:babysitter|bridesmaid|best man|witness|referee|date|"
+        r"guest)\b|"
+        r"\bgo on then ,? (?:tell|show|sing|spill|dance|surprise|explain|who|what|how|why)\b|"
         rf"\b(?:happy|glad) to (?:take|do|have|mind) {_THING}|"
+        r"\bgo on then ,? (?:one|another|just|a) (?:more |quick |wee |last )*"
+        r"(?!week\b|month\b|turn\b|go\b|time\b|round\b)[a-z]+|"
         rf"\bdibs (?:on {_SAID_THING}|(?:!|,|:) {_THING})|"
         rf"\bi (?:will|shall|can) (?:ring|phone|call|sign|email|text|drive|cook|bake|pay)\b|"
         rf"\bi (?:will|shall) take the (?!qbin\b|turn\b|next\b|week\b|first\b|last\b)[a-z]+|"
@@ -45,6 +59,12 @@ _OF_ELSE: dict[str, Late] = {
         rf"\b(?:cousins|kids|guests|boys|girls|dogs?|cats?) can (?:come|stay)\b"
     ),
     "decline": Late(
+        r"\b(?:count|deal|leave) me out (?:for |of )?(?:this|that|the next) (?:round|game|hand|one|"
+        r"argument|debate|sweepstake)\b|"
+        r"\b(?:cant|cannot|wont|couldnt) (?:do|make|finish|solve|manage|get) "
+        rf"(?:this|that|these|next|another) {_NO_TURN}[a-z]{{3,}}|"
+        r"\b(?:cant|cannot|wont) (?:do|make|manage|finish) (?:this|next) (?:week|month|weekend|"
+        r"time|round|one) (?:'s (?!turn|go|bin|shift|keep|qbin)[a-z]+|of [a-z]+|signature|trial)|"
         rf"\b(?:cant|wont|couldnt) (?:do|make) {_OURS}(?:the )?[a-z]+|"
         rf"\b(?:pass on|decline|refuse|say no to) (?:the|your|his|her|some) "
         r"(?!qbin\b|turn\b|offer\b|bin\b|week\b|next\b|rota\b|bucket\b)[a-z]+|"
@@ -64,7 +84,8 @@ _OF_ELSE: dict[str, Late] = {
         r"\bnot for me\b.{0,12} , the (?!qbin|bin)[a-z]+|"
         r"^(?!.*\b(?:turns?|rota|this (?:week|time|month)|pass|take|have it|do it)\b).*"
         r"\b(?:cant|cannot|couldnt|wont) (?:find|climb|hear|feel|breathe|sleep|stand|remember|"
-        r"swim|believe|walk|run|smell|bend|see|stop|open|start|move my|lift my|explain)\b|"
+        r"swim|believe|walk|run|smell|bend|see|stop|open|start|move my|lift my|explain|reach|"
+        r"sing|dance|draw|eat|spell|read)\b|"
         r"\bno (?:\w+ ){1,2}(?:club|class|practice|training|choir|rehearsal|lessons?|school|"
         r"swimming|yoga|football|match|game|pub|bingo|church|run)\b|"
         r"\bi have no (?:answer|idea|clue|words|memory|signal|bars)\b|"
@@ -93,6 +114,8 @@ _OF_ELSE: dict[str, Late] = {
         r"\b(?:rub|wipe|take) (?:that|the) last (?:bit|drop|piece|slice|biscuit|cake|smear)\b|"
         r"\berase the (?:black|white|chalk)?board\b|"
         r"\bundo that (?:[a-z]+ )?(?:button|zip|knot|bow|lace|screw|buckle|belt)\b|"
+        r"\b(?:take|took|taking) back (?:that|those|the|your) (?:\w+ )?(?:books?|drill|ladder|"
+        r"shirt|jumper|coat|shoes|dress|telly|phone|chair|tent|library|bottles?|crown|title|points?)\b|"
         r"^take it away ,|\bmake that (?!entry|record|one|last|layer|message)[a-z]+ vanish\b|"
         r"\bguest list\b|\bto the waiter\b|"
         r"\btake that back ,? (?:the|my|his|her|your) (?:joke|compliment|insult|remark)\b|"
@@ -113,6 +136,7 @@ _OF_ELSE: dict[str, Late] = {
     "done": Late(
         r"\b(?:homework|chores|antibiotics|exams?|marking|ironing|dishes|taxes|revision|shopping)"
         r"(?: is| all)? done\b|\bfinished with (?:the )?(?:antibiotics|exams|dentist|book)\b|"
+        r"\bsorted (?:that one|it|that|them) out with (?:the |my )?(?!qbin)[a-z]+|"
         r"\bdone in\b(?: ,| $|$)|\bdone as a [a-z]+\b"
     ),
     "later": Late(
@@ -143,6 +167,7 @@ _WHOSE_ELSE = Late(
     r"(?:time|money|energy))\b|\bthe only one who\b|"
     r"\bwho (?:full up|parked|dumped|broke|bruk|hide|hid|nicked|stole|thief|ate|eat|painted|"
     r"scratched|hit|knocked|painted|burnt|burned) (?!(?:the )?qbin)|"
+    r"\bwho (?:can|could) (?:say|tell)(?: me)?(?=$| \?| [.])|"
     r"[.,] who (?:is it|'s it|is this|'s this) for\b|"
     r"\bis it (?:just )?me or has\b|\bwho 'd be an?\b"
 )
@@ -164,6 +189,11 @@ _FOR_MOUTHS = Late(
 )
 """What goes into mouths and pots, and what is poured on plants."""
 _BESIDE_BINS: dict[str, Late] = {
+    "accept": Late(
+        r"\b(?:have|use|borrow|take) (?:the )?qbin for (?:the|a|an|my|our|his|her) (?:\w+ )?"
+        r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"
+        r"christening|wake|raffle|fete)\b"
+    ),
     "ask custody": _WHOSE_ELSE,
     "ask trouble": _RHETORICAL,
     "offer": Late(
@@ -211,6 +241,8 @@ _ELSEWHERE = {
 """Words of another matter, in questions that have the craft's shape."""
 
 
+_SIGHED = words_in("i we just simply cant cannot even anymore with this you , . !")
+"""Nothing but "I can't", as people say it where they cannot go on for laughing."""
 _CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket buckets stale grams")
 """With one of these a question is of the craft."""
 
@@ -218,6 +250,8 @@ _CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket bucke
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
     if message.context.after_bot and kind not in ("retract", "amend"):
+        return False
+    if message.bot and kind == "retract":
         return False
     beside_bins = _BESIDE_BINS.get(kind)
     if beside_bins is not None and beside_bins.search(plain_text(message)):
@@ -227,12 +261,26 @@ def is_aside(kind: str, message: Message) -> bool:
     words = frozenset(message.norms)
     if not words.isdisjoint(_ELSEWHERE.get(kind, ())) and words.isdisjoint(_CRAFT):
         return True
+    if kind == "decline" and _SIGHED.issuperset(words):
+        return True
     of_else = _OF_ELSE.get(kind)
     if of_else is None or message.bins:
         return False
     return of_else.search(plain_text(message)) is not None or (
-        kind == "later" and not message.bot and _speaks_to_a_member(message)
+        kind == "later"
+        and not message.bot
+        and (_speaks_to_a_member(message) or _plans_a_layer(message))
     )
+
+
+def _plans_a_layer(message: Message) -> bool:
+    """ "Tomorrow I bring two kilos of peel": a plan, and no reminder put off."""
+    if not message.items or len(message.sentences) > 1 or message.has(_REMINDING):
+        return False
+    return any(amount.quantity == "mass" for amount in message.amounts)
+
+
+_REMINDING = words_in("remind ask nag ping nudge poke prod bug chase snooze tell later try")
 
 
 def _speaks_to_a_member(message: Message) -> bool:

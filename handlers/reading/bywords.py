@@ -7,13 +7,14 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.places import GREEN
 from handlers.reading.vocabulary import words_in
+from handlers.reading.wording import Patterns, first_in
 
 
 class _Byword(NamedTuple):
     kind: str
     cues: frozenset[str]
     """Words without one of which it is not told."""
-    told: Late
+    told: Patterns
     rivals: frozenset[str] = frozenset()
     """Records that the same words are taken for where they are all that is said."""
     of_bin: bool = True
@@ -36,80 +37,105 @@ _PLANTED = "|".join(
         )
     )
 )
-_SEAL = Late(
+
+
+def _patterns(*sources: str) -> Patterns:
+    return [Late(source) for source in sources]
+
+
+_SEAL = _patterns(
+    # "Lids gone on bin 3"
     rf"\blids?{_DAY} (?:has )?(?:gone|went|goes)(?: back)?(?: down)? (?:on|onto) (?:the )?qbin\b"
-    r"(?! (?:again|upside)|.{0,15}\b(?:wrong|crooked|wonky|again|squint))|"
+    r"(?! (?:again|upside|roof|key|toolbox|paint)|.{0,15}\b(?:wrong|crooked|wonky|again|squint))",
+    # "The lid of bin 3 came down for the last time"
     r"\blid (?:of|on) (?:the )?qbin\b.{0,25}\b(?:went|has gone|gone|is|came) (?:down|on)\b"
-    r".{0,4} (?:for the last time|for good)\b|"
+    r".{0,4} (?:for the last time|for good)\b",
+    # "Bin 3 is shut and taped"
     rf"\bqbin{_IS}{_DAY} ?(?:[,:] )?(?:shut|closed|lidded|put up tight|shut up){_DAY}"
-    r"(?: ,| and)* (?:(?:\w+ )?(?:taped|clamped|clipped)|with tape)\b|"
+    r"(?: ,| and)* (?:\w+ )?(?:taped|clamped|clipped)\b",
+    # "Bin 3's full, wound tape around the rim"
     rf"\bqbin{_IS}.{{0,20}}\b(?:run|ran|wrapped|wound|stuck|slapped|put|whacked) (?:the |some |my |"
     r"duct |gaffer |two \w+ of |a \w+ of )*tape (?:all )?(?:round|around|over|across|right round) "
-    r"(?:her|him|it|the lid|the rim)\b|"
+    r"(?:her|him|it|the lid|the rim)\b",
+    # "Ran duct tape round bin 3"
     r"\b(?:wrapped|wound|stuck|slapped|ran) (?:the |some |duct |gaffer )*tape (?:all )?(?:round|"
-    r"around|over|across) (?:the )?(?:lid of )?(?:the )?qbin\b|"
-    r"\bdid the (?:seal|sealing|lid|tape|taping)(?:-up| up)? (?:on|of|for) (?:the )?qbin\b|"
+    r"around|over|across) (?:the )?(?:lid of )?(?:the )?qbin\b(?! (?:roof|door|window|pipe|cable))",
+    # "Did the taping up on bin 3"
+    r"\bdid the (?:seal|sealing|lid|tape|taping)(?:-up| up)? (?:on|of|for) (?:the )?qbin\b"
+    r"(?! (?:roof|door|window|windows|floor|pipe|envelopes?))",
+    # "Covered bin 3, it is full"
     rf"\bcover(?:ed)? (?:the )?qbin\b{_DAY}(?: ,|,| because| since| cos)* (?:it |she |he )?(?:is |"
-    r"be )?(?:no (?:more )?(?:space|room|place)|full|don full|filled up)\b|"
+    r"be )?(?:no (?:more )?(?:space|room|place)|full|don full|filled up)\b(?! (?:of|for)\b)",
+    # "Bin 3 is closed now and not to be opened"
     rf"\bqbin{_IS}{_DAY}:? ?(?:closed|shut|sealed)\b{_DAY} (?:and |, )?(?:it is |is )?not to be "
-    r"(?:opened|touched|lifted)\b(?!.*\b(?:police|till|until)\b)|"
-    rf"\bqbin\b{_DAY} ?[.,:] (?:put up|shut up|closed up|done up) tight\b"
+    r"(?:opened|touched|lifted)\b(?!.*\b(?:police|till|until)\b)",
+    # "Bin 3, done up tight"
+    rf"\bqbin\b{_DAY} ?[.,:] (?:put up|shut up|closed up|done up) tight\b",
 )
-_BURY = Late(
-    r"\bqbin(?: 's)?(?: (?:has|have|is|was|been|got|been|all|now|finally|safely|qday|contents|"
-    r"done|don))* (?:put to bed|laid to rest|tucked up|bedded|planted|sleeping|asleep|went down|"
-    r"gone down|"
-    r"went|gone|lifted and planted|forked in|spaded in|trenched)(?: down| in| out| deep)* "
-    r"(?:in|under|among|amongst|beneath|with|below|between|beside|alongside) (?:the |our |my |"
+_BURY = _patterns(
+    # "Bin 3's been laid to rest under the roses"
+    r"\bqbin(?: 's)?(?: (?:has|have|is|was|been|got|all|now|finally|safely|qday|contents|done|"
+    r"don))* (?:put to bed|laid to rest|tucked up|bedded|planted|sleeping|asleep|went down|"
+    r"gone down|went|gone|lifted and planted|forked in|spaded in|trenched)(?: down| in| out| deep)*"
+    r" (?:in|under|among|amongst|beneath|with|below|between|beside|alongside) (?:the |our |my |"
     rf"those |them )?(?:\w+ ){{0,2}}(?:{_PLANTED})\b(?! (?:curry|soup|peelings|peels|stalks|"
-    r"skins|leaves|tops|scraps|in qbin))|"
+    r"skins|leaves|tops|scraps|in qbin))",
+    # "Emptied the whole of bin 3 along the fence, three trenches and a bad back"
     r"\b(?:took|tipped|emptied|gave|fed|carted|hauled|carried) (?:the )?(?:whole|all|lot|"
-    r"contents)? ?(?:of )?(?:the )?qbin\b.{0,75}\b(?:trench|trenches|in a hole|spade|spades|"
-    r"shovel|"
-    r"dug in)\b|"
+    r"contents)? ?(?:of )?(?:the )?qbin (?:qday |all |down |out |and |,)*(?:in|into|to|along|under|"
+    r"behind|by|for|beside|dug)\b.{0,60}\b(?:trench|trenches|in a hole|dug in)\b"
+    r"(?! (?:coat|warfare|foot|party))",
+    # "Planted the whole lot between the lavender"
     r"\bplanted (?:it|her|him|the lot|the whole lot|qbin) (?:in )?(?:under|among|amongst|"
-    rf"beneath|between|alongside) (?:the |our |my )?(?:\w+ ){{0,2}}(?:{_PLANTED})\b|"
+    rf"beneath|between|alongside) (?:the |our |my )?(?:\w+ ){{0,2}}(?:{_PLANTED})\b",
+    # "Bin 3 is out. Under the bean rows"
     rf"\bqbin (?:is )?(?:out|emptied|empty) [.,] (?:in |into |under |to )?(?:the )?(?:{_PLANTED}) "
-    r"(?:rows?|beds?|patch|trench|bushes|canes)\b(?! next)|"
+    r"(?:rows?|beds?|patch|trench|bushes|canes)\b(?! next)",
+    # "Under the old pear went bin 3, the whole of it"
     rf"^(?:under|beneath|among|amongst|between) the (?:\w+ )?(?:{_PLANTED})\b.{{0,35}} ?[:,] "
-    r"(?:the )?qbin , (?:all|the whole|the lot|every)\b"
+    r"(?:the )?qbin , (?:all|the whole|the lot|every)\b",
 )
 _GIVES = (
     r"(?:parted with|part with|relinquished|gave up|given up|let go of|coughed up|yielded|"
-    r"surrendered|ran off|spat out|wept|peed|pee 'd|dribbled|dripped out|handed over|bled|"
-    r"released|squeezed out|leaked out|leaked)"
+    r"surrendered|ran off|spat out|wept|peed|pee 'd|dribbled|handed over|released|squeezed out)"
 )
-_DRAIN = Late(
+_DRAIN = _patterns(
+    # "Bin 3 surrendered a pint", "half a litre is all bin 3 parted with"
     r"\bqbin (?:has |have |had |only |just |finally |both |kindly |would |could |'d |did |qday )*"
-    rf"{_GIVES}\b|"
+    rf"{_GIVES}\b",
+    # "Drew off a cup of liquor from bin 3"
     r"\b(?:withdrew|withdrawn|decanted|extracted|drew off|drawn off|ran off|tapped off|let off|"
     r"let out|took off) .{0,25}\b(?:liquor|liquid|juice|tea|leachate|fluid|run-off|runnings)\b"
-    r".{0,12}\b(?:from|off|out of|of) (?:the )?qbin\b|"
-    r"\b(?:pulled|popped|took) the (?:plug|bung|stopper) (?:on|of|from|out of) (?:the )?qbin\b|"
+    r".{0,12}\b(?:from|off|out of|of) (?:the )?qbin\b",
+    # "Pulled the bung on bin 3, 200 ml"
+    r"\b(?:pulled|popped|took) the (?:plug|bung|stopper) (?:on|of|from|out of) (?:the )?qbin"
+    r"(?=$| (?:[^\w\s]|qday|and|for|to|at|\d))",
+    # "Opened the spigot on bin 3 and two cups came"
     r"\bopened the (?:tap|spigot|spout|gripo) (?:for|of|on) (?:the )?qbin\b.{0,25}\b(?:cups?|ml|"
-    r"pints?|litres?|jars?)\b"
+    r"pints?|litres?|jars?)\b",
 )
 _BRAN = r"(?:bran|starter|wheat bran|rice bran|dedak|pollard|inoculant)"
-_WORKING = (
-    r"(?:lying and working|working|fermenting|culturing|incubating|bedded down|bedded|under "
-    r"way|brewing|"
-    r"cooking|wetted|inoculated|bagged up|packed down|tamped down|pressed down)"
-)
-_BATCH = Late(
+_BATCH = _patterns(
+    # "3 kg of bran under way in the airing cupboard"
     rf"\b(?:kilos?|kg|kgs|litres?|liters?|l|lbs?|pounds?|grams?|g) of (?:\w+ )?{_BRAN} (?:is |are |"
-    rf"now |all |has been |have been |been )*{_WORKING}\b"
+    r"now |all |has been |have been |been )*(?:lying and working|working|fermenting|culturing|"
+    r"incubating|bedded down|bedded|under way|brewing|on the go|wetted|inoculated|packed down|tamped down|"
+    r"pressed down)\b",
 )
-_STOCK = Late(
+_STOCK = _patterns(
+    # "Picked up 2 kg of ready-made bran from the agri shop"
     r"\b(?:bought|purchased|picked up|got)\b.{0,20}\b(?:of )?(?:ready-made|ready made|ready|"
     rf"finished|fermented|shop|pre-made|premade|made-up|made up|inoculated) {_BRAN}\b(?! "
-    rf"(?:flakes|muffins|buds|cereal|bread))"
+    r"(?:flakes|muffins|buds|cereal|bread|loaf|biscuits))",
 )
-_OBSERVE = Late(
+_OBSERVE = _patterns(
+    # "We're at 38 degrees in bin 3"
     r"\b(?:we|she|he) (?:is|are|'s) (?:at |on )?[\d.,]+ (?:degrees|celsius|c)\b(?: in| inside| "
-    r"with) (?:the )?qbin\b|"
+    r"with) (?:the )?qbin(?=$| [^\w\s])",
+    # "Bin 3 reads 41 degrees in the core"
     r"\bqbin (?:is |'s |was )?(?:at |reads |reading |showing |shows )?(?:[\d.,]+) (?:degrees|"
     r"celsius|c|f|fahrenheit|deg|° c|° f|°)(?: c| f)? (?:inside|in the middle|in the core|in there|"
-    r"under the lid|at the core)\b"
+    r"under the lid|at the core)\b",
 )
 _BYWORDS = (
     _Byword(
@@ -122,7 +148,7 @@ _BYWORDS = (
         "bury",
         words_in(
             "bed rest tucked bedded planted sleeping asleep gone went out emptied empty trench "
-            "trenches spade spades shovel hole dug under beneath among amongst between forked"
+            "trenches hole dug under beneath among amongst between forked"
         ),
         _BURY,
         words_in("layer seal open observe"),
@@ -131,8 +157,8 @@ _BYWORDS = (
         "drain",
         words_in(
             "parted part relinquished gave given go coughed yielded surrendered ran spat wept peed "
-            "dribbled dripped handed bled released squeezed leaked withdrew withdrawn decanted "
-            "extracted drew drawn tapped let took plug bung stopper opened"
+            "dribbled handed released squeezed withdrew withdrawn decanted extracted drew drawn "
+            "tapped let took plug bung stopper opened"
         ),
         _DRAIN,
         words_in("layer open"),
@@ -193,7 +219,7 @@ def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
         text = text or plain_text(message, days=True)
         if len(text) > LONGEST:
             return None, frozenset()
-        found = each.told.search(text)
+        found = first_in(each.told, text)
         if found and _is_told(text[: found.end()], text[found.end() :], each.kind):
             return each.kind, each.rivals
     return None, frozenset()
@@ -209,8 +235,14 @@ def _is_told(upto: str, after: str, kind: str) -> bool:
     rest = after.split(" . ")[0].split(" ! ")[0]
     if kind == "drain" and _OTHER_LIQUID.search(f"{upto}{rest}"):
         return False
-    said = set(f"{upto[start:]} {rest}".split())
-    return said.isdisjoint(_UNTOLD - _ALLOWED[kind]) and "?" not in said
+    before = frozenset(upto[start:].split())
+    if not before.isdisjoint(_CONDITIONS) or "?" in rest:
+        return False
+    return before.union(rest.split()).isdisjoint(_UNTOLD - _ALLOWED[kind])
+
+
+_CONDITIONS = words_in("if will unless when")
+"""Before the deed they make it none; behind it they may speak of what follows."""
 
 
 _OTHER_LIQUID = Late(

@@ -18,7 +18,12 @@ _NOT_ME = Late(
     + _LEAD
     + rf"not (?:me|qmember) (?:, )?qmember (?:it was |that |who |it )*{_DID}(?: {_THAT})?\b|"
     + _LEAD
-    + rf"qmember {_DID} {_THAT} (?:, )?i only (?:carried|held|opened|typed|wrote|watched)\b"
+    + rf"qmember {_DID} {_THAT} (?:, )?i only (?:carried|held|opened|typed|wrote|watched)\b|"
+    + _LEAD
+    + r"(?:it |that )?(?:should|shd|must) (?:be|have been|ve been|read|say) qmember ,? ?not "
+    r"(?:me|i|qmember)\b(?= ?$| [.!])|"
+    + _LEAD
+    + r"(?:please )?credit (?:that|it|this|the last) (?:one )?(?:to|with) qmember(?: please)?$"
 )
 
 

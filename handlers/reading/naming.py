@@ -93,7 +93,7 @@ def _that_started(message: Message) -> str | None:
     return None
 
 
-_BEGUN = words_in("started begun up going open live")
+_BEGUN = words_in("started begun up going open live new")
 _NO_NAMES = words_in("it that there this here who what he she everything one") | BIN_WORDS
 
 
@@ -120,7 +120,7 @@ def _place_opened(message: Message) -> str | None:
     return None
 
 
-_IT = words_in('it him her them this that one is : " the')
+_IT = words_in("it him her them this that one is of 's : \" the")
 
 
 def _named_already(group: Group) -> str | None:
@@ -217,7 +217,7 @@ def name_behind(group: Group) -> str | None:
     return None
 
 
-_BEFORE_NAME = words_in("it the him her a \" ' as bin one them : <")
+_BEFORE_NAME = words_in("'s it the him her a \" ' as bin one them : <")
 _TOLD_APART = words_in("small little wee big young old junior baby tiny new great")
 """What tells a new bin from one of the same name: "small Grace"."""
 

@@ -129,6 +129,11 @@ _OFFERED = _patterns(
     r"^(?:any )?(?:room|space|corner|spot) for (?:the )?qbin in (?:someone|somebody|anybody|"
     r"anyone)",
     r"\bwhoever\b.{0,60}\b(?:may|can) (?:take|have) BIN",
+    r"^(?:(?:so|ok|right|and|well|,) )*ANY (?:is|will be|'s) qmember 's (?:(?:from|as of|over|"
+    r"until|till) (?:the )?)?(?:qday|next (?:week|month|turn|fortnight))\b(?! 's)",
+    r"\bqmember ,? ?you are (?:up|down|on|next) (?:for|with) BIN(?! \?)",
+    r"^(?:(?:so|ok|right|and|well|,|i am|am) )*(?:handing|passing) (?:him|her|them|qmember) "
+    r"(?:over )?BIN",
 )
 _GIVEN_UP = _patterns(
     r"\bNOT (?:KEEP|be doing with|be lugging|lug|take|bring) BIN",
@@ -161,13 +166,28 @@ _KEPT_WHERE = _patterns(
     r"\bhas ANY (?:changed hands|been (?:collected|picked up|handed over))\b",
     r"\bdid ANY (?:go|come) back to (?:qmember|\w+)\b",
     r"\bqbin , (?:in|on|at|under) whose \w+ is (?:she|he|it)\b",
+    r"\b(?:is|'s) ANY (?:already |still )?(?:spoken for|promised|claimed|bespoken)\b",
+    r"\b(?:has|have|does) (?:SOMEONE|qmember) (?:got |have |put )?(?:first )?(?:dibs|a claim) "
+    r"on BIN",
+    r"^(?:(?:so|and|hi|hey|but|,) )*is (?:the )?qbin free (?:from|after) (?:the )?qday"
+    r"(?: on| onwards)?(?: ,? please)?$",
+    r"^(?:(?:so|and|pray|but|,) )*whither (?:goes |go |now |is )?BIN",
+    r"^(?:(?:so|and|hi|hey|but|bot|,) )*when (?:do|will|would|shall|does) (?:i|we|qmember) (?:get|"
+    r"have|take|receive|inherit|be getting) (?:the )?qbin"
+    r"(?=$| \?| (?:qday|next|this|then|from)\b)",
+    r"\bSOMEONE (?:supposed|meant|due|going) to (?:be )?(?:KEEP|TAKING|keeping|collect|collecting|"
+    r"fetch|fetching) (?:the )?qbin\b",
+    r"\bwho\b.{0,20}\b(?:custodian|guardian|minder|keeper) of BIN",
 )
 
-_ASKING = words_in("whose which who changed collected picked handed back")
+_ASKING = words_in(
+    "whose which who changed collected picked handed back spoken promised taken claimed bespoken "
+    "dibs claim free whither when supposed meant due going"
+)
 _OFFERING = words_in(
     "grabs adoption spare begging offer free looking needs needing wants wanting move someone "
     "somebody anyone anybody takers takkers who rid relieve forward volunteer volunteers home room "
-    "corner spot space place shelf whoever one"
+    "corner spot space place shelf whoever one is 's will handing passing up down on next"
 )
 _GIVING_UP = words_in(
     "cant cannot couldnt wont unable longer no not give hand part pass rehome let empty free going "
@@ -211,7 +231,13 @@ def _offered(message: Message, text: str, words: frozenset[str]) -> Offer | None
     if match is None:
         return None
     bin_ = _bin_at(message, text, match)
-    return Offer(bin=bin_, to=taker(message), on=coming(message), rules=(BY_NAME,))
+    to = taker(message) or (_owner(message) if "qmember 's" in match[0] else None)
+    return Offer(bin=bin_, to=to, on=coming(message), rules=(BY_NAME,))
+
+
+def _owner(message: Message) -> str | None:
+    """ "Bin 3 is Ruth's from Monday": whose it is to be."""
+    return next((m.name for m in message.members if m.owner), None)
 
 
 def _answered(message: Message, text: str, words: frozenset[str]) -> Accept | Decline | None:

@@ -24,6 +24,8 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.asides import is_aside
+from handlers.reading.dayright import CUES as OF_DAYS
+from handlers.reading.dayright import another_day
 from handlers.reading.doerright import another_did
 from handlers.reading.flatly import CUES as OF_ANSWERS
 from handlers.reading.flatly import flat_answer, put_off_by
@@ -113,7 +115,7 @@ def _restated(message: Message) -> Amend | None:
     if adds(message):
         return None
     found = restated(message) or lessened(message)
-    return found or read_for(message) or another_did(message)
+    return found or read_for(message) or another_did(message) or another_day(message)
 
 
 def _offer(message: Message) -> Offer | None:
@@ -230,7 +232,7 @@ _READERS: tuple[_Reader, ...] = (
         | LANGUAGES,
         "",
     ),
-    (_restated, CUES | OFF | words_in("only"), ""),
+    (_restated, CUES | OFF | OF_DAYS | words_in("only credit"), ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (

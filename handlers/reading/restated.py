@@ -8,6 +8,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 from math import log10
 
+from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Amend
 from handlers.reading.amending import SHORT, word_count
 from handlers.reading.late import Late
@@ -36,7 +37,10 @@ from handlers.reading.vocabulary import words_in
 _NAMED = (
     WEIGHING
     | TELLING
-    | words_in("typo typos mistyped misread typing decimal supposed autocorrect thumb thumbs")
+    | words_in(
+        "typo typos mistyped misread miskeyed misweighed typing decimal supposed autocorrect thumb "
+        "thumbs"
+    )
 )
 """Cues of a record alone: with one of these any figure is one of the record."""
 _HEADS = PLAIN_CUES | JOINED_CUES | _NAMED
@@ -118,9 +122,13 @@ def _in_its_unit(figure: Thing, told: Sides, message: Message) -> Amend | None:
 def _by_its_measure(figure: Thing, message: Message) -> Amend | None:
     """A bare figure read off a scale or a jug, where no record tells its unit; one with decimals
     is read off a scale where nothing is said of it."""
-    if message.context.units != "metric" or message.context.last is not None:
+    if message.context.last is not None:
         return None
     number = _number(figure)
+    if message.has(_SCALES) and number == int(number) and number < _HEAVY:
+        return Amend(mass_kg=number * (1.0 if message.context.units == "metric" else _POUND))
+    if message.context.units != "metric":
+        return None
     decimal = number < _WEIGHED and number != int(number)
     factor = 1.0 if decimal else 0.001 if number >= _WEIGHED else None
     if factor is None:
@@ -131,6 +139,9 @@ def _by_its_measure(figure: Thing, message: Message) -> Amend | None:
     return Amend(mass_kg=number * factor) if weighed else None
 
 
+_HEAVY = 30
+"""A bare whole number up to here, read off a scale, counts kilograms or pounds."""
+_POUND = KILOGRAMS["pound"]
 _SCALES = WEIGHED | words_in("scale scales weight")
 
 
@@ -183,7 +194,14 @@ def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
     if message.context.in_room:
         return False  # no record is spoken of that it could be one of
     alone = told.end >= len(message.norms) or reasoned or _is_slip(figure, told.figures)
-    return (wrong and alone) or not _NAMED.isdisjoint(message.norms)
+    weighed = message.norms[:2] == ["make", "that"] and _is_weighed(message.norms)
+    return (wrong and alone) or weighed or not _NAMED.isdisjoint(message.norms)
+
+
+def _is_weighed(norms: Sequence[str]) -> bool:
+    """Whether a vessel was weighed with it, or it was weighed again."""
+    again = "it" in norms and not _AGAIN.isdisjoint(norms)
+    return not WEIGHED.isdisjoint(norms) and (again or not VESSELS.isdisjoint(norms))
 
 
 def _has_cue(head: Sequence[str]) -> bool:

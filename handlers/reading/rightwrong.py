@@ -14,10 +14,10 @@ from handlers.reading.vocabulary import words_in
 BY_FORM = "put right, and nothing else"
 """The rule of a correction that needs no score."""
 
-PLAIN_CUES = (SORRY - {"actually", "wait"}) | words_in("* typed mistyped typos")
+PLAIN_CUES = (SORRY - {"actually", "wait"}) | words_in("* typed mistyped typos miskeyed misweighed")
 JOINED_CUES = words_in(
     "not make should shoulda shd shld ought must meant mean rather instead wrong read call say "
-    "supposed isnt wasnt pas change fix alter put putting correct true"
+    "supposed isnt wasnt pas change fix alter put putting correct true salah mali galat"
 )
 WEIGHING = words_in("reweighed reweigh scale scales jug dial figure amount entry weight")
 """Words that speak of what was measured or written down, and hardly of anything else."""
@@ -27,9 +27,10 @@ VESSELS = words_in("box bag bowl tub lid pan tin plate tray crate bucket dish sa
 """What stands on the scale and is no scraps."""
 TELLING = words_in("said wrote typed logged posted entered told sent")
 """How the wrong figure came into the talk."""
-_REFUSING = words_in("not than isnt wasnt pas of")
+_REFUSING = words_in("not than isnt wasnt pas of bukan hindi nahi nicht")
 _MEANT = words_in("should shoulda shd shld ought must meant mean supposed to wanted")
 _WRITING = TELLING | words_in("put say type write read have had 'd")
+_PUT = TELLING | words_in("put gave")
 _WRONG_BEHIND = words_in("wrong mistake typo slip error nonsense rubbish thumb thumbs")
 _JOINTS = words_in("is was 's were a an the my just clearly plainly")
 _LIGHT = words_in("the a an it that was is 's be as down in at to been ' \" about only just for")
@@ -37,7 +38,7 @@ _LIGHT = words_in("the a an it that was is 's be as down in at to been ' \" abou
 _CRIES = words_in(
     "ah oh ha haha hahaha lol no nope nah na aye ok okay well um er argh ugh eish aiyo bruh ffs "
     "omg doh hang on hold actually wait bot please pls plz pray kindly thanks ta ty btw innit vex "
-    "paiseh goodness hey lah ne o lads mate love yes yeah excuse ☺"
+    "paiseh goodness hey lah la je taip ne o lads mate love yes yeah excuse ☺"
 )
 _COMMON = words_in(
     "so and but then now this my mine me i we you thee will last one one's number thing unit units "
@@ -94,7 +95,9 @@ def sides(message: Message, start: int = 0) -> Sides:
     norms = message.norms
     refused = [thing._replace(wrong=_is_refused(norms, thing)) for thing in things]
     marked = [
-        one._replace(wrong=one.wrong or (_is_told(norms, one) and not _is_against(one, refused)))
+        one._replace(
+            wrong=one.wrong or (_is_told(norms, one, things) and not _is_against(one, refused))
+        )
         for one in refused
     ]
     return Sides(
@@ -122,12 +125,15 @@ _BETWEEN = words_in("should shoulda shd shld must ought meant supposed")
 def _things(message: Message, i: int) -> tuple[list[Thing], int]:
     measured = {a.start: a for a in message.amounts if a.quantity in ("mass", "volume")}
     bins = {b.start: b for b in message.bins if b.name is not None and (b.known or b.plain)}
-    bins = _by_short_names(message, bins) if bins else bins
+    of_bins = _is_of_bins(message)
+    if bins or of_bins:
+        bins = _by_short_names(message, bins)
+    fillers = _FILLERS | _WRONG_ONES if of_bins else _FILLERS
     table = unit_table(message.context.units)
     things: list[Thing] = []
     while i < len(message.norms):
         thing = _figure(message, i, measured.get(i), bins.get(i))
-        if thing is None and message.norms[i] not in _FILLERS:
+        if thing is None and message.norms[i] not in fillers:
             unit = table.get(message.norms[i])
             thing = None if unit is None else Thing(i, i + 1, unit)
         if thing is not None:
@@ -135,7 +141,7 @@ def _things(message: Message, i: int) -> tuple[list[Thing], int]:
             i = thing.end
         elif (vessel := _behind_vessel(message.norms, i)) is not None:
             i = vessel
-        elif message.norms[i] in _FILLERS:
+        elif message.norms[i] in fillers:
             i += 1
         else:
             break
@@ -145,11 +151,21 @@ def _things(message: Message, i: int) -> tuple[list[Thing], int]:
 def _by_short_names(message: Message, bins: dict[int, BinRef]) -> dict[int, BinRef]:
     """With the bins that are called by half their name beside another: "squat" for "squat bin"."""
     short = {name.casefold().removesuffix(" bin"): name for name in message.context.bins}
+    if _is_of_bins(message):
+        short = {name.casefold().split(" ")[-1]: name for name in message.context.bins} | short
     return bins | {
         i: BinRef(i, i + 1, short[norm], known=True)
         for i, norm in enumerate(message.norms)
         if norm in short and norm.isalpha() and not any(b.start <= i < b.end for b in bins.values())
     }
+
+
+def _is_of_bins(message: Message) -> bool:
+    """ "Wrong bin, hut not gate": no other thing is spoken of."""
+    return "wrong" in message.norms and message.has(_WRONG_ONES)
+
+
+_WRONG_ONES = words_in("bin bucket tub pail")
 
 
 def _behind_vessel(norms: Sequence[str], i: int) -> int | None:
@@ -173,7 +189,8 @@ def _figure(message: Message, i: int, amount: Amount | None, bin: BinRef | None)
         return None
     refused = norms[i - 1 : i] == ["not"]  # "not a gallon, a pint": the unit is refused alone
     vessel = amount is not None and amount.vessel
-    if number.word and (amount is None or refused or vessel):
+    bare = amount is None and norms[i - 2 : i] != ["make", "that"]
+    if number.word and (bare or refused or vessel):
         return None
     if amount is not None:
         return Thing(i, amount.end, number.value, amount)
@@ -196,12 +213,18 @@ def _is_refused(norms: Sequence[str], thing: Thing) -> bool:
     return _is_called_wrong(norms, thing.end)
 
 
-def _is_told(norms: Sequence[str], thing: Thing) -> bool:
+def _is_told(norms: Sequence[str], thing: Thing, things: Sequence[Thing]) -> bool:
     """Whether it is what came into the talk before: "I put 3", "said it was 3"."""
+    if norms[thing.end : thing.end + 1] in (["i"], ["we"]) and not _PUT.isdisjoint(
+        norms[thing.end + 1 : thing.end + 2]
+    ):
+        return True  # "the 3 I put is 5"
     at = _mark(norms, thing)
     if at < 0 or norms[at] not in _WRITING or not _MEANT.isdisjoint(norms[max(0, at - 2) : at]):
         return False
     by_us = norms[at - 1 : at] in (["i"], ["we"], ["you"], ["mine"])
+    if by_us and any(other.end == at - 1 for other in things):
+        return False  # "the 3 I put is 5": it was the other that was put
     return norms[at] in TELLING or by_us
 
 

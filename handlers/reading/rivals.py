@@ -2,7 +2,18 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Accept, Act, Bury, Decline, Done, Drain, Later, Offer, Seal
+from handlers.reading.acts import (
+    Accept,
+    Act,
+    Ask,
+    Bury,
+    Decline,
+    Done,
+    Drain,
+    Later,
+    Offer,
+    Seal,
+)
 from handlers.reading.amending import plain_text
 from handlers.reading.flatly import FLATLY
 from handlers.reading.late import Late
@@ -27,6 +38,8 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         out = [act for act in out if not _is_weak(act, Accept, Decline)]
     if message.bot and any(isinstance(act, Later) for act in out):
         out = [act for act in out if not _is_weak(act, Accept, Decline)]
+    if len(message.sentences) == 1 and any(_is_of_keeping(act) for act in out):
+        out = [act for act in out if not (isinstance(act, Ask) and act.topic == "due")]
     deeds = any(isinstance(act, Seal | Drain | Bury) for act in out)
     if (
         deeds
@@ -35,6 +48,11 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
     ):
         out = [act for act in out if not _is_weak(act, Done)]
     return out
+
+
+def _is_of_keeping(act: Act) -> bool:
+    """Whether it asks who has a bin in words that ask nothing else: "when do I get bin 3"."""
+    return isinstance(act, Ask) and act.topic == "custody" and BY_NAME in act.rules
 
 
 def _is_weak(act: Act, *kinds: type[Act]) -> bool:

@@ -62,6 +62,9 @@ _SETTINGS = (
         r"^(?P<value>metric|imperial|kilos|kilograms|kg|pounds|lbs)(?: and [a-z]+)? only$")),
     ("units", Late(r"\bunits? ?(?::|=|to|are|is|should be) ?(?P<value>metric|imperial|"
                          r"us)\b")),
+    ("units", Late(
+        r"^units? (?:to be )?in (?P<value>kilos|kilograms|kg|grams|lit(?:re|er)s|pounds|lbs|ounces|"
+        r"pints|quarts|gallons)(?: and [a-z]+)?(?: please| from now on)?$")),
     ("zone", Late(
         r"\b(?:time ?zone|zone|clock) ?(?:to|is|:|=|should be|as)? ?(?P<value>[a-z]+ ?/ "
         r"?[a-z_]+(?: ?/ ?[a-z_]+)?)")),

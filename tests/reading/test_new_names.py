@@ -23,6 +23,9 @@ from tests.reading.context import acts, group
         "opened a 15 L tub and baptised it Hector",
         "new bin, 8 litres, nickname Hector",
         "New bin! 30 litres. Meet Hector.",
+        "Fresh bucket by the door. Name of Hector. 30 litres",
+        "adding a bin, 60 litres. Name's Hector",
+        "Hector is new, 30 L",
     ],
 )
 def test_a_new_bin_has_the_name_it_is_given(text: str) -> None:

@@ -24,13 +24,22 @@ def test_digits_are_read_in_both_conventions(written: str, value: float | None) 
         ("three quarters of", 0.75), ("a couple of", 2), ("between 1 and 2", 1.5), ("1 to 2", 1.5),
         ("1-1.5", 1.25), ("2 x 500", 1000), ("one point two five", 1.25),
         ("one point twenty five", 1.25), ("three fifty", 350), ("one twenty five", 125),
-        ("4 hundred", 400), ("two, maybe three", 2.5),
+        ("4 hundred", 400), ("two, maybe three", 2.5), ("one comma two", 1.2),
+        ("one dot five", 1.5), ("twelve comma seven five", 12.75), ("nought point eight", 0.8),
+        ("naught comma two", 0.2), ("two, comma", 2),
     ],
 )  # fmt: skip
 def test_numbers_as_people_say_them(text: str, value: float) -> None:
     number = read_number(words_of(cleaned(text)), 0)
     assert number is not None
     assert number.value == pytest.approx(value)
+
+
+@pytest.mark.parametrize(
+    "text", ["nought", "naught for dinner", "nowt to say", "nought point", "comma two", "dot com"]
+)
+def test_words_that_only_stand_in_numbers_are_none(text: str) -> None:
+    assert read_number(words_of(cleaned(text)), 0) is None
 
 
 def test_a_range_is_vague_and_gives_its_middle() -> None:

@@ -29,11 +29,25 @@ def told(text: str) -> tuple[Act, ...]:
         ("I've done my stint with the shed", Decline(bin="shed")),
         ("please don't palm Agnes off on me", Decline(bin="Agnes")),
         ("Agnes is going begging", Offer(bin="Agnes")),
+        ("bin 3's going begging", Offer(bin="bin 3")),
         ("plum's up for grabs", Offer(bin="plum")),
         ("the job's moved me north so Agnes needs somewhere to live", Offer(bin="Agnes")),
         ("we've no more room for plum, any takers?", Offer(bin="plum")),
         ("can't keep Agnes past the spring, who'd like her?", Offer(bin="Agnes")),
         ("who fancies bin 3?", Offer(bin="bin 3")),
+        ("Agnes is Ruth's from Monday", Offer(bin="Agnes")),
+        ("Ruth, you're up for plum", Offer(bin="plum")),
+        ("handing Ruth bin 3 tonight", Offer(bin="bin 3")),
+        ("passing him bin 3", Offer(bin="bin 3")),
+        ("is Agnes spoken for next month?", Ask(topic="custody", bin="Agnes")),
+        ("is plum already promised?", Ask(topic="custody", bin="plum")),
+        ("has anyone got dibs on plum for July?", Ask(topic="custody", bin="plum")),
+        ("is bin 3 free from the 2nd", Ask(topic="custody", bin="bin 3")),
+        ("whither goes Agnes next", Ask(topic="custody", bin="Agnes")),
+        ("when will I get bin 3", Ask(topic="custody", bin="bin 3")),
+        ("when does Ruth inherit plum?", Ask(topic="custody", bin="plum")),
+        ("is anyone meant to be collecting Agnes", Ask(topic="custody", bin="Agnes")),
+        ("who amongst you is custodian of plum", Ask(topic="custody", bin="plum")),
         ("in whose cellar is plum now?", Ask(topic="custody", bin="plum")),
         ("has bin 3 been picked up?", Ask(topic="custody", bin="bin 3")),
     ],
@@ -42,6 +56,12 @@ def test_a_bin_is_taken_refused_or_offered_by_its_name(text: str, act: Act) -> N
     (found,) = told(text)
     assert type(found) is type(act)
     assert getattr(found, "bin", None) == getattr(act, "bin", None)
+
+
+def test_the_one_whose_it_is_to_be_is_read() -> None:
+    (found,) = told("Agnes is Ruth's from Monday")
+    assert isinstance(found, Offer)
+    assert (found.to, found.on) == ("ruth", date(2026, 6, 22))
 
 
 def test_the_day_it_is_taken_from_is_read() -> None:
@@ -59,6 +79,20 @@ def test_the_day_it_is_taken_from_is_read() -> None:
         "who fancies a pint after?",
         "free to a good home: one plum sofa",
         "yes to plum jam",
+        "Agnes is Ruth's aunt",
+        "is Agnes free from the 2nd",
+        "is the shed free on the 9th for a ceilidh",
+        "the shed is Ruth's next project",
+        "the shed is Ruth's from Monday's delivery",
+        "is the shed free on Friday for a rehearsal",
+        "has anyone got dibs on the last slice",
+        "is the last cake spoken for?",
+        "passing him the plum jam",
+        "handing Ruth the keys to the shed",
+        "whither the summer, I ask you",
+        "when do I get my ladder back",
+        "is anyone meant to be collecting the kids",
+        "Ruth is custodian of the museum",
     ],
 )
 def test_other_things_taken_and_offered_are_no_bins(text: str) -> None:

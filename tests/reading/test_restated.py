@@ -1,5 +1,7 @@
 """Bare corrections: a figure or a unit put right, and nothing else said."""
 
+from datetime import date
+
 import pytest
 
 from handlers.reading.acts import Act, Amend, Drain, Layer
@@ -14,12 +16,17 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
     ("text", "last", "amend"),
     [
         ("make it 840", LAYER, Amend(mass_kg=0.84)),
+        ("the 1.9 I put is 1.7", LAYER, Amend(mass_kg=1.7)),
+        ("it was 1.4 I logged, not 4.1", LAYER, Amend(mass_kg=1.4)),
+        ("make that three. I weighed it with the crate", None, Amend(mass_kg=3)),
+        ("salah lah, 340g bukan 430", None, Amend(mass_kg=0.34)),
         ("oh sorry 1.7, not 1.9", LAYER, Amend(mass_kg=1.7)),
         ("mistyped that, it's 1.25", LAYER, Amend(mass_kg=1.25)),
         ("whoops that was 480 not 840", LAYER, Amend(mass_kg=0.48)),
         ("*950 oops", LAYER, Amend(mass_kg=0.95)),
         ("120 should be 210", LAYER, Amend(mass_kg=0.21)),
         ("ought to have been 3.1", LAYER, Amend(mass_kg=3.1)),
+        ("miskeyed it, 480", LAYER, Amend(mass_kg=0.48)),
         ("it must be 1.45", LAYER, Amend(mass_kg=1.45)),
         ("700 sorry, not 1700", LAYER, Amend(mass_kg=0.7)),
         ("I wrote 4 but meant 1.4", LAYER, Amend(mass_kg=1.4)),
@@ -71,7 +78,10 @@ def test_a_figure_or_a_unit_is_put_right(text: str, last: Act | None, amend: Ame
      "for 8 read 9, the clocks went back", "half seven rather than seven, the traffic",
      "scale says 1.2 kg into bin 3", "the green hat, not the yellow one",
      "held the jug to it till it stopped, 450", "call it 4 kg of bran for the lot",
-     "make that three beers", "make it 7",
+     "make that three beers", "make it 7", "make that eight", "make that two, I'm parched",
+     "make that ten, I weighed the baby",
+     "make that four, I weighed the suitcase again", "the 3 I gave the busker was too much",
+     "they took the wrong bin out, green not brown", "wrong bin day, it's blue this week",
      "it was Petra on the phone", "it was 1987 not 1986", "oops, forgot 3 chairs",
      "sorry, not a mile", "grams please, not ounces", "sorry 250 people came"],
 )  # fmt: skip
@@ -128,6 +138,8 @@ def test_what_is_weighed_or_ordered_elsewhere(text: str) -> None:
         ("bin 3, not the shed, I'm half asleep", "bin 3"),
         ("I put bin 3, should be Tall Paul", "Tall Paul"),
         ("200 not 220 for bin 3", "bin 3"),
+        ("nope, wrong bin. blue not shed", "big blue"),
+        ("wrong bucket: shed not Paul", "shed"),
         ("what I wrote as the shed should be bin 3", "bin 3"),
     ],
 )
@@ -153,6 +165,11 @@ def test_what_follows_a_correction_is_read_too() -> None:
         ("Ines carried that one, not me", "ines"),
         ("not me, Ruth it was that brought it", "ruth"),
         ("Ruth poured it, I only held the lid", "ruth"),
+        ("should be Ruth, not me", "ruth"),
+        ("that must read Ines, not me", "ines"),
+        ("please credit that one to Ruth", "ruth"),
+        ("should be Ruth, not me, who sings", None),
+        ("credit to Ruth for the cake", None),
         ("Ruth ate those, not me", None),
         ("Ruth did that dance, not me", None),
     ],
@@ -175,3 +192,25 @@ def test_a_deed_is_put_down_to_who_did_it(text: str, member: str | None) -> None
 def test_a_food_is_put_right(text: str, kind: str | None) -> None:
     found = [act.materials for act in acts(text) if isinstance(act, Amend)]
     assert found == ([] if kind is None else [{kind: 1.0}])
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("put it down as yesterday", 16),
+        ("can you log that one under Monday please", 15),
+        ("date that yesterday", 16),
+        ("oops, that was Monday's lot", 15),
+        ("not Saturday. We sealed it on Sunday. Correct it please", 14),
+        ("put it down to Monday, I ask you, who works on a Monday", None),
+        ("that was Monday's paper", None),
+        ("this is Monday's", None),
+        ("mark it down as a day to remember", None),
+        ("book it for Friday's concert", None),
+        ("put it off to Monday", None),
+        ("not Saturday, Sunday works, fix the fence first", None),
+    ],
+)
+def test_a_record_is_put_down_to_another_day(text: str, day: int | None) -> None:
+    found = [act.on for act in acts(text) if isinstance(act, Amend) and act.on]
+    assert found == ([] if day is None else [date(2026, 6, day)])

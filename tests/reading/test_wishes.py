@@ -15,6 +15,7 @@ from tests.reading.context import acts, group
     ("text", "what", "value"),
     [
         ("can the bot talk in litres and kilos, none of your gallons", "units", "metric"),
+        ("units in pounds please", "units", "imperial"),
         ("pints and pounds please, my mother is no good with grams", "units", "imperial"),
         ("fahrenheit and quarts for us, would you", "units", "us"),
         ("let the daily reminder come at half past eight, not at noon", "reminder time", "08:30"),

@@ -1,0 +1,44 @@
+"""Answers that cannot both be meant: which of them stands."""
+
+import pytest
+
+from handlers.reading.acts import Accept, Act, Ask, Decline, Done, Drain, Later, Offer, Seal
+from handlers.reading.flatly import FLATLY
+from handlers.reading.message import read_message
+from handlers.reading.passing import BY_NAME
+from handlers.reading.rivals import without_rivals
+from tests.reading.context import acts, group
+
+_KEPT = Ask(topic="custody", rules=(BY_NAME,))
+
+
+@pytest.mark.parametrize(
+    ("text", "found", "left"),
+    [
+        ("can anyone have bin 3, I can't", [Offer(), Decline()], [Offer()]),
+        ("bin 3 to whoever wants it, fine by me", [Offer(), Accept()], [Offer()]),
+        ("bot, not now, ask me Friday", [Decline(), Later(days=2)], [Later(days=2)]),
+        ("not now, ask me Friday", [Decline(), Later(days=2)], [Decline(), Later(days=2)]),
+        ("sealed bin 3 yesterday", [Seal(), Done()], [Seal()]),
+        ("sealed bin 3, done", [Seal(), Done()], [Seal(), Done()]),
+        ("drained bin 3, so that's off your list", [Drain(), Done()], [Drain(), Done()]),
+        ("bin 3 drained and the roses done for", [Drain(), Done()], [Drain()]),
+        ("when do I get bin 3", [_KEPT, Ask(topic="due")], [_KEPT]),
+        ("whose is bin 3? What's due?", [_KEPT, Ask(topic="due")], [_KEPT, Ask(topic="due")]),
+        ("I can't", [Decline()], [Decline()]),
+        ("nothing", [], []),
+    ],
+)
+def test_of_two_rivals_one_stands(text: str, found: list[Act], left: list[Act]) -> None:
+    assert without_rivals(found, read_message(text, group())) == left
+
+
+@pytest.mark.parametrize("rule", [BY_NAME, FLATLY])
+def test_an_answer_in_words_of_its_own_stands_beside_an_offer(rule: str) -> None:
+    both: list[Act] = [Offer(bin="bin 3"), Decline(bin="shed", rules=(rule,))]
+    text = "who wants bin 3, and put me down as a no for the shed"
+    assert without_rivals(both, read_message(text, group())) == both
+
+
+def test_who_offers_a_bin_does_not_refuse_it() -> None:
+    assert [act.act for act in acts("can't keep bin 3 any longer, who'd like it?")] == ["offer"]
