@@ -2,7 +2,17 @@
 
 from collections.abc import Callable, Sequence
 
-from handlers.reading import awaited, brews, jests, kept, mouths, otherwise, outlook, underway
+from handlers.reading import (
+    awaited,
+    brews,
+    jests,
+    kept,
+    mouths,
+    notscraps,
+    otherwise,
+    outlook,
+    underway,
+)
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.awaited import is_awaited
 from handlers.reading.brews import is_brew
@@ -13,6 +23,7 @@ from handlers.reading.mouths import is_eaten
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
+from handlers.reading.spoilt import without_spoilage
 from handlers.reading.underway import is_under_way
 
 _WORDS = 150
@@ -32,15 +43,18 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, mouths.CUES, otherwise.CUES, outlook.CUES,
-    underway.CUES,
+    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, mouths.CUES, 
+    otherwise.CUES, outlook.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""
 
 
 def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts without the records that the message as a whole does not tell."""
-    if not acts or len(message.norms) > _WORDS or not message.has(_CUES):
+    if not acts or len(message.norms) > _WORDS:
+        return list(acts)
+    acts = without_spoilage(acts, message)
+    if not message.has(_CUES):
         return list(acts)
     left = {_kind(act) for act in acts}
     for is_such, kinds in _TAKEN_BACK:
