@@ -20,6 +20,7 @@ from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
+from handlers.reading.notscraps import is_no_scraps
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
@@ -37,13 +38,14 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_ahead, frozenset({"layer", "drain"})),
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
+    (is_no_scraps, _LAYER),
     (is_under_way, _LAYER),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, mouths.CUES, 
+    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, mouths.CUES, notscraps.CUES,
     otherwise.CUES, outlook.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""
