@@ -51,11 +51,19 @@ def find_signs(
     found += _turned(norms, turns, found, foods, in_bins)
     if any(s.sign == "ammonia" for s in found):
         found = [s for s in found if list(norms[s.start : s.end]) != ["sharp"]]
+    if "septic" in norms:
+        found = [s for s in found if not _is_tank(norms, s)]
     if "good" in norms or "nice" in norms:
         found = [s for s in found if s.sign != "rotten" or not _is_meant_well(norms, s)]
     return tuple(
         sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
     )
+
+
+def _is_tank(norms: Sequence[str], seen: Seen) -> bool:
+    """ "Poured it down the septic": a tank, and no smell."""
+    before, after = norms[max(0, seen.start - 1) : seen.start], norms[seen.end : seen.end + 1]
+    return norms[seen.start] == "septic" and (list(before) == ["the"] or list(after) == ["tank"])
 
 
 def _is_meant_well(norms: Sequence[str], seen: Seen) -> bool:
