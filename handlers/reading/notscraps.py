@@ -36,7 +36,9 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"{_ENDS}|"
         rf"\b(?:lost|gained|put on) {_MASS}\b{_ENDS}\b(?:since|slimming|diet|weight|gym|christmas|"
         rf"holidays?|this month|in (?:two|three|six|a) (?:weeks?|months?|fortnight)){_ENDS}|"
-        rf"\b{_MASS} (?:heavier|lighter)\b{_ENDS}|"
+        rf"\b(?:i|im|am|me|dog|cat|husband|wife|feel|felt|back|home) (?:(?:is|am|was|about) "
+        rf")*{_MASS} "
+        rf"(?:heavier|lighter)\b{_ENDS}|"
         rf"\b(?:added|put) {_MASS}\b(?: of \w+)? (?:to|tae|on|onto|in|into) (?:my|me|mi|"
         rf"ma) ?(?:self|sel|"
         rf"sell|waist|waistline|belly|bum|hips|arse|tummy)\b{_ENDS}|"
@@ -69,13 +71,16 @@ _TURNS: tuple[tuple[str, str], ...] = (
     ),
     (  # what was only meant, or supposed
         "hypothetically theoretically theory intention intentions meant intended supposed almost "
-        "nearly close suppose supposing argument's argument",
+        "nearly close gets takes suppose supposing argument's argument",
         rf"\b(?:hypothetically|theoretically|in theory|(?:just )?suppos(?:e|ing)|for (?:the sake "
         rf"of "
         rf"argument|argument 's sake))\b[ ,.:—-]*{_ENDS}|"
         rf"\b(?:every|full|no|all the best|the best) intentions? (?:of|to) \w+{_ENDS}|"
         rf"\b(?:meant|intended|supposed) to (?:have )?(?:{_DEED}|{_DONE})\b{_ENDS}|"
         rf"\b(?:nearly|almost|very nearly) {_DONE}\b{_ENDS}|"
+        rf"\bif (?:\S+ ){{0,6}}(?:gets?|takes?) (?:one|another|any|a) (?:single )?(?:more "
+        rf")?(?:kilo|kg|gram|"
+        rf"pound|lb|bag|peel|scrap|litre)\b{_ENDS}|"
         rf"\b(?:close|about) to {_DOING}\b{_ENDS}",
     ),
     (  # the bin of history

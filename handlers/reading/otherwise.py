@@ -40,10 +40,42 @@ def _else(verbs: str, things: str, beside: str, turns: str, cues: str, itself: s
     return _Else(words_in(f"{things} {beside} {cues}"), Late(pattern), Late(itself))
 
 
+BRAN_ELSE = Late(
+    r"\bbran (?:muffins?|loaf|loaves|bread|flakes|cereal|mash|cakes?|biscuits|cookies|pancakes|"
+    r"crackers|sticks|scones)\b|\b(?:raisin|all) bran\b|"
+    r"\bbran (?:for|to) (?:the |my |our |her |his )?(?:horses?|pony|ponies|donkeys?|rabbits?|hens|"
+    r"chickens|chooks|pigs?|goats?|cows?|baking|breakfast|bread|muffins|porridge|smoothies)\b|"
+    r"\b(?:muffins?|brownies|scones|cookies|flapjacks?) (?:\w+ ){0,2}with bran\b|"
+    r"\bbran (?:do|does|should|can) (?:you|i|we|a|the|my) (?:\w+ )?(?:give |feed )?(?:\w+ "
+    r")?(?:horse|"
+    r"pony|rabbit|pig|goat|hen)s?\b"
+)
+"""Bran that is eaten, by people or beasts."""
+_OF_BRAN = _Else(
+    words_in("bran"),
+    BRAN_ELSE,
+    Late(r"\b(?:starter|bokashi|inoculated|culture|molasses|bins?|qbin)\b"),
+)
 _OF_ELSE = {
+    "stock": _OF_BRAN,
+    "batch": _OF_BRAN,
+    "open": _else(
+        "opened(?: up)?|started(?: up)?|lit|fired up|starting|opening",
+        "stove stoves oven engine mower car van fire fires window windows door doors curtains tin "
+        "present presents letter letters book diet job course account cafe pub library school term "
+        "choir class classes business tab windows wine beer bottle umbrella parcel parcels post "
+        "kiln furnace range burner tractor bike hob grill aga rayburn shop stall season school",
+        "kindling firelighters",
+        r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|school|teacher|"
+        r"neighbours?|"
+        r"sofa|telly|bike)\b",
+        "phone boiler teacher neighbour neighbours sofa telly job stove oven",
+        r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b",
+    ),
     "observe": _Else(
         words_in(
-            "heap pile midden tank oven aphids ankles campsite septic cesspit brain heart wee pee "
+            "heap pile midden tank oven aphids ankles campsite septic cesspit brain heart wee "
+            "wees weed pee piss pissed "
             "scoby worktop worktops eaves loft attic wardrobe ceiling fog foggy mist drizzle "
             "freezing heating radiators sourdough landlord landlady"
         ),
@@ -52,14 +84,15 @@ _OF_ELSE = {
             r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b|"
             r"\bseptic tank\b|\bdown the septic\b|\bcesspit\b|"
             r"\b(?:my|your|his|her) (?:brain|heart)\b|\bbrain (?:is |like )?an? \w+|"
-            r"\b(?:of|dog|cat|fox) (?:wee|pee)\b|\bscoby\b|\bon the (?:\w+ )?worktops?\b|"
+            r"\b(?:dogs?|cats?|fox|foxes|whose|kids|drunks?)\b.*\b(?:wee|wees|weed|pee|piss|"
+            r"pissed)\b|\bscoby\b|\bon the (?:\w+ )?worktops?\b|"
             r"\bin (?:the|our|my) (?:\w+ )?(?:eaves|loft|attic|wardrobe)\b|\bmy sourdough\b|"
             r"\bsourdough (?:starter|has|is|died|looks|smells)\b|\b(?:bathroom|bedroom) ceiling\b|"
             r"^(?:fog|foggy|mist|drizzle|freezing)\b(?! qbin)|\b(?:no heating|heating (?:is "
             r")?(?:off|"
             r"broken|on))\b|\blandl(?:ord|ady) (?:says|reckons|wont|blames)\b"
         ),
-        Late(r"\b(?:bin|bins|bucket|lid|lids|caddy|tap|scraps|bran|contents|juice|like)\b"),
+        Late(r"\b(?:bin|bins|bucket|lid|lids|caddy|tap|scraps|bran|contents|juice|like|ammonia)\b"),
     ),
     "seal": _else(
         "sealed(?: up| off)?",
@@ -178,7 +211,7 @@ def is_of_else(kind: str, message: Message) -> bool:
     other = _OF_ELSE.get(kind)
     if other is None or not message.has(other.cues):
         return False
-    if kind == "observe" and any(ref.plain for ref in message.bins):
+    if kind in ("observe", "open") and any(ref.plain for ref in message.bins):
         return False
     text = plain_text(message)
     found = other.turns.search(text)
