@@ -50,7 +50,7 @@ _FEASTS = (
 _KEPT = Late(
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
-    r"\b(?:put|set|left|keeping|kept|saved|saving) (?:\S+ ){0,8}(?:aside|to one side)\b|"
+    r"\b(?:put|set|left|keeping|kept|saved|saving) (?:\S+ ){0,12}(?:aside|to one side)\b|"
     r"\b(?:hung|hanging|strung|chitting|defrosting|thawing|brining|marinating|curing|cured|"
     r"maturing|proving|soaking|drying|"
     r"stacked|stashed|stored|laid out|put by|put up|lugged|spread out)\b|"

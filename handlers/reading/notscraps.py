@@ -28,7 +28,8 @@ _AT_ROOM = r"(?: (?:in|at|on|by|near|off|from|round|outside|behind|over) (?:the 
 _ENDS = r"(?:(?! (?:but|so|then|instead|and|before|until|yet|because)\b)[^,.;:!?])*"
 _TURNS: tuple[tuple[str, str], ...] = (
     (  # bodies, luggage and the gym
-        "weighed weighs weigh weighing lost gained heavier lighter baby puppy kitten rucksack "
+        "weighed weighs weigh weighing lost gained heavier lighter baby son daughter grandson "
+        "granddaughter nephew niece lamb calf toddler puppy kitten rucksack "
         "backpack suitcase luggage added myself meself masel masell bench benched bench-pressed "
         "squatted squats deadlift deadlifted "
         "deadlifts kettlebell kettlebells dumbbell dumbbells barbell slimming midwife",
@@ -45,7 +46,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:added|put) {_MASS}\b(?: of \w+)? (?:to|tae|in|into) (?:myself|meself|masell?|"
         rf"mysel)\b"
         rf"{_ENDS}|"
-        r"\b(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|midwife|toddler)"
+        r"\b(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|midwife|toddler|son|daughter|"
+        r"grandson|granddaughter|nephew|niece|lamb|calf)"
         rf"(?: \w+){{0,4}} (?:is|was|weighs|weighed|came in at) (?:(?:now|only|about|over|nearly|"
         rf"a|at|already|up|to) ){{0,3}}{_MASS}\b{_ENDS}|"
         rf"\b(?:bench(?:ed|-pressed| press(?:ed)?)|squat(?:ted|s)?|deadlift(?:ed|s)?|kettlebells?|"
@@ -58,8 +60,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:haul|catch) (?:was|is|of|today|this morning|:)\b(?: \w+){{0,6}}?{_AT_ROOM}",
     ),
     (  # spilt in a room
-        "spilled spilt spilling spill knocked dropped upended",
-        rf"\b(?:spilled|spilt|spilling|knocked over|upended)\b(?: [^,.;:!?]+?)?"
+        "spilled spilt spilling spill knocked dropped",
+        rf"\b(?:spilled|spilt|spilling|knocked over)\b(?: [^,.;:!?]+?)?"
         r" (?:in|on|over|across|round) (?:the |our |my |his |her )?(?:qbin|floor|carpet|rug|stairs|"
         r"landing|worktop|table|sofa|car|lap|keyboard|pavement|path|road)\b(?: (?:floor|carpet|"
         r"stairs|"
@@ -89,15 +91,26 @@ _TURNS: tuple[tuple[str, str], ...] = (
         r"memory|memories|shame|life|failed \w+|broken \w+|lost \w+|bad ideas)\b",
     ),
     (  # made in the kitchen, by its recipe
-        "recipe recipes oven preheat simmer simmered whisk knead kneaded marinade bake baked roast "
+        "fold stir golden flour eggs butter cream onions carrots recipe recipes oven preheat "
+        "simmer simmered whisk knead "
+        "kneaded marinade bake baked roast "
         "roasted serves gas marmalade jam chutney batch tray",
-        rf"\b(?:the |a |this |nan 's |my )?recipes? (?:is|was|wants?|says|calls|said|needs?|for|"
-        rf":)\b"
+        rf"\b(?:the |a |this |nan 's |my )?recipes? (?:is|was|wants?|says|calls|said|needs?)\b"
         rf"{_ENDS}|"
-        rf"\b(?:preheat|simmer|whisk|knead|stir in|fold in|gas mark|until golden|serves \w+|"
+        rf"\b(?:preheat|simmer|whisk (?:in|the|until|up|together)|knead|stir in|fold in|gas mark|"
+        rf"until golden|serves \w+|"
         rf"bake (?:for|at)|(?:oven|gas) at)\b{_ENDS}|"
+        r"^(?!.*\bqbin\b).*\bfor (?:\d+|a dozen|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|"
+        r"a hundred)(?: people| of us| guests| mouths)? :"
+        r"(?=.*\b(?:flour|eggs|butter|sugar|milk|cups?|cream|oil|onions|carrots)\b)|"
+        rf"^(?!.*\bqbin\b).*\b(?:eggs?|flour|{_AMOUNT} (?:of )?(?:milk|butter|sugar|cream))"
+        r"(?: \S+)? (?:, |and )+(?:\S+ ){0,3}(?:eggs|flour|sugar|baking powder)\b|"
         rf"\b(?:made|boiled|bottled|put up|potted|jarred) (?:{_MASS}|\d+ \w+) (?:of )?(?:\w+ )?"
         rf"(?:marmalade|jam|chutney|pickle|curd|jelly)\b{_AT_ROOM}",
+    ),
+    (  # the room, and not the bin
+        "room building church place",
+        r"\b(?:the )?(?:room|building|church|place) ,? ?not (?:the |a |our )?(?:qbin|bin|bucket)\b",
     ),
     (  # taken to other places
         "food bank foodbank church market recycling tip dump mum's nan's mums nans gran's charity "
@@ -113,7 +126,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
 CUES = words_in(" ".join(cues for cues, _ in _TURNS))
 """Words without one of which nothing here is said."""
 _PATTERNS = tuple((words_in(cues), Late(turns)) for cues, turns in _TURNS)
-_OF_KITCHEN = next(cues for cues, _ in _PATTERNS if "recipe" in cues)
+_OF_MANY = [cues for cues, _ in _PATTERNS if "recipe" in cues or "room" in cues]
+"""Those beside which more than one amount may stand."""
 _PUT_IN = Late(
     r"\b(?:into|to|for|inside|feeding|fed) (?:(?:the|our|my|dear|old) )*qbin\b|"
     r"\bqbin(?: \w+)? (?:got|gets|had|ate|took|has|received|swallowed|:)|"
@@ -140,7 +154,7 @@ def is_no_scraps(message: Message) -> bool:
         if found is None:
             continue
         rest = f"{text[: found.start()]} ; {text[found.end() :]}".strip()
-        more = cues is not _OF_KITCHEN and _MEASURED.search(rest)
+        more = cues not in _OF_MANY and _MEASURED.search(rest)
         if not (more or _PUT_IN.search(rest) or (in_bin and _IN_BIN.search(rest))):
             return True
     return False

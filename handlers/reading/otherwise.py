@@ -42,7 +42,7 @@ def _else(verbs: str, things: str, beside: str, turns: str, cues: str, itself: s
 
 BRAN_ELSE = Late(
     r"\bbran (?:muffins?|loaf|loaves|bread|flakes|cereal|mash|cakes?|biscuits|cookies|pancakes|"
-    r"crackers|sticks|scones)\b|\b(?:raisin|all) bran\b|"
+    r"crackers|sticks|scones)\b|\braisin bran\b|"
     r"\bbran (?:for|to) (?:the |my |our |her |his )?(?:horses?|pony|ponies|donkeys?|rabbits?|hens|"
     r"chickens|chooks|pigs?|goats?|cows?|baking|breakfast|bread|muffins|porridge|smoothies)\b|"
     r"\b(?:muffins?|brownies|scones|cookies|flapjacks?) (?:\w+ ){0,2}with bran\b|"
@@ -52,9 +52,9 @@ BRAN_ELSE = Late(
 )
 """Bran that is eaten, by people or beasts."""
 _OF_BRAN = _Else(
-    words_in("bran"),
-    BRAN_ELSE,
-    Late(r"\b(?:starter|bokashi|inoculated|culture|molasses|bins?|qbin)\b"),
+    words_in("bran dough loaves levain"),
+    Late(rf"{BRAN_ELSE.source}|\b(?:dough|loaves|levain)\b"),
+    Late(r"\b(?:bran|bokashi|inoculated|culture|molasses|bins?|qbin)\b"),
 )
 _OF_ELSE = {
     "stock": _OF_BRAN,
@@ -66,7 +66,7 @@ _OF_ELSE = {
         "choir class classes business tab windows wine beer bottle umbrella parcel parcels post "
         "kiln furnace range burner tractor bike hob grill aga rayburn shop stall season school",
         "kindling firelighters",
-        r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|school|teacher|"
+        r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
         r"sofa|telly|bike)\b",
         "phone boiler teacher neighbour neighbours sofa telly job stove oven",
@@ -77,11 +77,16 @@ _OF_ELSE = {
             "heap pile midden tank oven aphids ankles campsite septic cesspit brain heart wee "
             "wees weed pee piss pissed "
             "scoby worktop worktops eaves loft attic wardrobe ceiling fog foggy mist drizzle "
-            "freezing heating radiators sourdough landlord landlady"
+            "freezing heating radiators sourdough landlord landlady starter "
+            "bag sack jar"
         ),
         Late(
             r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
             r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b|"
+            r"\bstarter (?:(?:is|has|'s|looks|went|all|in|the|its|bag|sack|jar) )*(?:gone|got|"
+            r"turned|went|"
+            r"furry|fuzzy|mouldy|moldy|green|smells)\b|"
+            r"\bin the (?:bag|sack|jar) ,? ?not (?:in )?(?:the )?(?:qbin|bin)\b.*|"
             r"\bseptic tank\b|\bdown the septic\b|\bcesspit\b|"
             r"\b(?:my|your|his|her) (?:brain|heart)\b|\bbrain (?:is |like )?an? \w+|"
             r"\b(?:dogs?|cats?|fox|foxes|whose|kids|drunks?)\b.*\b(?:wee|wees|weed|pee|piss|"
@@ -92,7 +97,7 @@ _OF_ELSE = {
             r")?(?:off|"
             r"broken|on))\b|\blandl(?:ord|ady) (?:says|reckons|wont|blames)\b"
         ),
-        Late(r"\b(?:bin|bins|bucket|lid|lids|caddy|tap|scraps|bran|contents|juice|like|ammonia)\b"),
+        Late(r"\b(?:bin|bins|bucket|lid|lids|caddy|tap|scraps|bran|contents|juice|like)\b"),
     ),
     "seal": _else(
         "sealed(?: up| off)?",
@@ -146,7 +151,7 @@ _OF_ELSE = {
         r"mower|tractor|engine|boat|bilge|water butt|cow|cows|goat|goats|maple|gearbox|sump|"
         r"washing machine|dishwasher|tumble dryer|paddling pool|roof|gutter)\b|"
         r"\b(?:dehumidifier|cow|goat|maple|water butt|washing machine) (?:gave|filled|leaked|made|"
-        r"yielded|got)\b|\bmilked (?:\w+ ){0,4}(?:cows?|goats?|ewes?|nanny|heifer|camel|"
+        r"yielded|got)\b|\bmilked (?:the |my |our |a )(?:cows?|goats?|ewes?|nanny|heifer|camel|"
         r"buffalo)\b|\bbled the radiators?\b.*|"
         r"\bdrained (?:the |my |our )?washing machine\b.*|"
         r"\b(?:car park|road|pitch|lane|street|playground)(?: (?:at|by|of) (?:the )?qbin)? "
@@ -184,7 +189,7 @@ _OF_ELSE = {
         r"\bdug (?:in )?(?:(?:the|a|an|some|my|our|new|two|three|four|six|\d+|gate|fence|first|"
         r"last|"
         r"old) )*(?:posts?|poles?|potatoes|spuds|sweetcorn|bulbs|leeks|onions|strawberry|"
-        r"strawberries|raspberries|manure|muck|foundations?|post holes?|postholes?|pond|well|"
+        r"strawberries|raspberries|manure|muck|foundations?|post holes?|postholes?|"
         r"holes? for the)\b|"
         r"\b(?:bulbs|tulips|daffs|daffodils|potatoes|spuds|garlic|leeks|onions|beans|trees?|roses|"
         r"saplings?|seedlings|shrubs?|posts?|poles?|grandpa|grandma|granny|nan|grandad|uncle|"
@@ -206,12 +211,18 @@ _OF_ELSE = {
 CUES = frozenset[str]().union(*(each.cues for each in _OF_ELSE.values()))
 
 
+_OF_NO_BIN = frozenset({"observe", "open"})
+"""What is told of a bin wherever one is named that could be nothing else."""
+_PILES = words_in("heap pile midden oven aphids ankles campsite")
+
+
 def is_of_else(kind: str, message: Message) -> bool:
     """Whether the deed of that kind was done to a thing that is no bin, and to nothing besides."""
     other = _OF_ELSE.get(kind)
     if other is None or not message.has(other.cues):
         return False
-    if kind in ("observe", "open") and any(ref.plain for ref in message.bins):
+    named = any(ref.plain and ref.name for ref in message.bins)
+    if named and kind in _OF_NO_BIN and not message.has(_PILES):
         return False
     text = plain_text(message)
     found = other.turns.search(text)

@@ -19,7 +19,7 @@ _SPOILAGE: frozenset[Sign] = frozenset(
 )  # fmt: skip
 """What food may have that is thrown out for it."""
 _OF_BIN = words_in(
-    "lid lids inside rim rims top surface tap spigot smell smells smelling whiff stinks reeks "
+    "lid lids nose inside rim rims top surface tap spigot smell smells smelling whiff stinks reeks "
     "pongs "
     "hums opened opening lifted open look looks looking contents layer layers bottom underneath "
     "under sides walls corner already growing grows yesterday's last bin's juice liquid leachate "
@@ -64,6 +64,11 @@ _LOOKS = words_in(
     "wet soggy slimy old stale mouldy moldy manky rank whole red green black brown white fried "
     "cooked raw half frozen hot cold limp mushy soft smelly stinky furry fuzzy boiled roast"
 )
+_SMELLS = words_in(
+    "smell smells smelled smelt smelling whiff whiffs stink stinks reek reeks pong pongs hums like "
+    "bouquet nose note notes scent odour odor"
+)
+"""Behind these a food is only likened to: "smells like rotten eggs"."""
 _AT_BIN = words_in("in on at from round around under by inside off into of over")
 _ARTICLES = words_in("the our my a")
 
@@ -111,10 +116,12 @@ def _is_of_food(message: Message, seen: Seen) -> bool:
 
 def _describes(norms: Sequence[str], seen: Seen, item: Item) -> bool:
     """ "Mouldy bread", "soggy wet crisps"."""
+    before = norms[max(0, seen.start - 5) : seen.start]
+    if not _SMELLS.isdisjoint(before) or (seen.sign == "sour" and norms[seen.start] != "sour"):
+        return False
     gap = norms[seen.end : item.start]
-    return item.start <= seen.start < item.end or (
-        item.start >= seen.end and _LOOKS.issuperset(gap)
-    )
+    inside = item.start <= seen.start < item.end
+    return inside or (item.start >= seen.end and _LOOKS.issuperset(gap))
 
 
 def _is_in_store(message: Message, seen: Seen, foods: Sequence[Item]) -> bool:
