@@ -37,13 +37,14 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"{_ENDS}|"
         rf"\b(?:lost|gained|put on) {_MASS}\b{_ENDS}\b(?:since|slimming|diet|weight|gym|christmas|"
         rf"holidays?|this month|in (?:two|three|six|a) (?:weeks?|months?|fortnight)){_ENDS}|"
-        rf"\b(?:i|im|am|me|dog|cat|husband|wife|feel|felt|back|home) (?:(?:is|am|was|about) "
-        rf")*{_MASS} "
+        rf"^{_MASS} (?:heavier|lighter) (?:than|since|this)\b{_ENDS}|"
+        rf"\b(?:i|im|am|me|dog|cat|husband|wife|feel|felt|back|home) "
+        rf"(?:(?:is|am|was|about) )*{_MASS} "
         rf"(?:heavier|lighter)\b{_ENDS}|"
         rf"\b(?:added|put) {_MASS}\b(?: of \w+)? (?:to|tae|on|onto|in|into) (?:my|me|mi|"
         rf"ma) ?(?:self|sel|"
         rf"sell|waist|waistline|belly|bum|hips|arse|tummy)\b{_ENDS}|"
-        rf"\b(?:added|put) {_MASS}\b(?: of \w+)? (?:to|tae|in|into) (?:myself|meself|masell?|"
+        rf"\b(?:added|put) {_AMOUNT}\b(?: of \w+)? (?:to|tae|in|into) (?:myself|meself|masell?|"
         rf"mysel)\b"
         rf"{_ENDS}|"
         r"\b(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|midwife|toddler|son|daughter|"
@@ -126,7 +127,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
 CUES = words_in(" ".join(cues for cues, _ in _TURNS))
 """Words without one of which nothing here is said."""
 _PATTERNS = tuple((words_in(cues), Late(turns)) for cues, turns in _TURNS)
-_OF_MANY = [cues for cues, _ in _PATTERNS if "recipe" in cues or "room" in cues]
+_MANY = words_in("recipe room history")
+_OF_MANY = [cues for cues, _ in _PATTERNS if not cues.isdisjoint(_MANY)]
 """Those beside which more than one amount may stand."""
 _PUT_IN = Late(
     r"\b(?:into|to|for|inside|feeding|fed) (?:(?:the|our|my|dear|old) )*qbin\b|"
