@@ -2,8 +2,10 @@
 
 from handlers.reading.amending import plain_text
 from handlers.reading.briefly import POURED_ON
+from handlers.reading.jests import is_joke
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.otherwise import BRAN_ELSE
 from handlers.reading.vocabulary import words_in
 
 _OURS = (
@@ -41,6 +43,14 @@ _CARES = (
     r"(?:bring|haul|lug|move|fetch|shift|get|do) (?:the )?(?:qbin|it|him|her|bins?|buckets?|bran))"
 )
 """What a turn of ours is for."""
+_THINGS = (
+    "sofa settee suitcase ladder ladders drill strimmer mower lawnmower pram cot buggy pushchair "
+    "bike "
+    "bicycle scooter piano guitar telly tv xbox playstation charger headphones puppy kitten "
+    "kittens "
+    "ticket tickets pizza pizzas trampoline tent gazebo projector screwdriver hammer passport "
+    "umbrella wallet purse hoover sewing kayak surfboard mattress wardrobe bookcase"
+)
 _OF_ELSE: dict[str, Late] = {
     "accept": Late(
         r"\b(?:take|have|drive|bring|get) (?:her|him|it|them) to (?:the |see |a )*(?:dentist|"
@@ -52,6 +62,9 @@ _OF_ELSE: dict[str, Late] = {
         rf"\b(?:happy|glad) to (?:take|do|have|mind) {_THING}|"
         r"\bgo on then ,? (?:one|another|just|a) (?:more |quick |wee |last )*"
         r"(?!week\b|month\b|turn\b|go\b|time\b|round\b)[a-z]+|"
+        rf"\b(?:take|have|want|love|fancy|collect|grab)\b(?:(?!qbin)[^.]){{0,25}}\b(?:the|an?|"
+        rf"that|your|"
+        rf"two|three|four|\d) (?:{_THINGS.replace(' ', '|')})\b(?! 's)|"
         rf"\bdibs (?:on {_SAID_THING}|(?:!|,|:) {_THING})|"
         rf"\bi (?:will|shall|can) (?:ring|phone|call|sign|email|text|drive|cook|bake|pay)\b|"
         rf"\bi (?:will|shall) take the (?!qbin\b|turn\b|next\b|week\b|first\b|last\b)[a-z]+|"
@@ -65,6 +78,9 @@ _OF_ELSE: dict[str, Late] = {
         rf"(?:this|that|these|next|another) {_NO_TURN}[a-z]{{3,}}|"
         r"\b(?:cant|cannot|wont) (?:do|make|manage|finish) (?:this|next) (?:week|month|weekend|"
         r"time|round|one) (?:'s (?!turn|go|bin|shift|keep|qbin)[a-z]+|of [a-z]+|signature|trial)|"
+        r"\b(?:no|nah) (?:thanks|ta|thank you|cheers) ,? ?i (?:have |am |'ve )?(?:already "
+        r")?(?:eaten|ate|"
+        r"full|stuffed|driving|got one|have one)\b|"
         rf"\b(?:cant|wont|couldnt) (?:do|make) {_OURS}(?:the )?[a-z]+|"
         rf"\b(?:pass on|decline|refuse|say no to) (?:the|your|his|her|some) "
         r"(?!qbin\b|turn\b|offer\b|bin\b|week\b|next\b|rota\b|bucket\b)[a-z]+|"
@@ -124,6 +140,11 @@ _OF_ELSE: dict[str, Late] = {
     "amend": Late(
         r"\bmake (?:that|it) (?:\w+ )?(?:pints?|halves|beers?|wines?|coffees?|teas?|pizzas?|"
         r"tickets?)\b.* (?:brought|here|coming|joining|joined|came|thirsty|as well|too)\b|"
+        r"\bmake (?:that|it) (?:\S+ ){1,2}(?:pizzas?|burgers?|kebabs?|curries|lattes?|flat whites?|"
+        r"espressos?|chips|rounds?|tickets?|seats?|nights?)\b|"
+        r"^make (?:that|it) (?:two|three|four|five|six|\d) (?:\w+ )?(?:pints?|halves|teas?|"
+        r"coffees?)"
+        r"(?: please| \w+| please \w+)?$|"
         r"\bmake (?:that|it) \S+ (?:coffees|teas|beers|lagers|burgers|pizzas|seats|places|tickets|"
         r"chairs|rooms|beds|portions)\b|"
         r"\bmake (?:that|it) \S+ (?:pints|halves|cups|glasses)\b.{0,30}\b(?:brought|here|coming|"
@@ -137,12 +158,23 @@ _OF_ELSE: dict[str, Late] = {
         r"\b(?:homework|chores|antibiotics|exams?|marking|ironing|dishes|taxes|revision|shopping)"
         r"(?: is| all)? done\b|\bfinished with (?:the )?(?:antibiotics|exams|dentist|book)\b|"
         r"\bsorted (?:that one|it|that|them) out with (?:the |my )?(?!qbin)[a-z]+|"
+        r"\b(?:done|did|finished) (?:the|my|his|her|all the|our) (?:\w+ )?(?:shopping|hoovering|"
+        r"laundry|"
+        r"washing|ironing|dishes|homework|school run|accounts|quiz|crossword|exams?|marathon|"
+        r"course|"
+        r"degree|hedges?|lawn|decorating|tiling|painting|packing|essay|interview|gym)\b|"
+        r"\b(?:primer|undercoat|emulsion|gloss)\b|"
         r"\bdone in\b(?: ,| $|$)|\bdone as a [a-z]+\b"
     ),
     "later": Late(
         r"^what a\b|[.!] back (?:on )?"
         r"(?:mon|tues?|wed|thurs?|fri|sat|sun)(?:day|nesday|urday)?$|"
         r"\b(?:ring|phone|telephone|text) (?:me|us) (?:again|back|later|tonight)\b|"
+        r"\b(?:remind|nudge) (?:me|us) (?:\w+ )?(?:about|to (?:book|buy|ring|call|pay|renew|"
+        r"collect|vote|"
+        r"phone|email|text|pick up|get)) (?:the |my |our |his |her |a )?"
+        r"(?!qbin|bins?\b|it\b|this\b|that\b|the\b|bran|turn)[a-z]+|"
+        r"\bwe (?:win|won|lost|drew|beat)\b|"
         r"\bgive (?:me|us) a (?:bell|ring|call|buzz|tinkle)\b|"
         r"\bfor (?:ball|cricket|football|golf|tennis|rugby)\b|"
         r"\b(?:days?|weeks?) for the (?!qbin|bin|bucket|turn|rota|layer|bran|soil|trench)[a-z]+"
@@ -202,13 +234,22 @@ _BESIDE_BINS: dict[str, Late] = {
         r"fancies|likes)\b"
     ),
     "ask bin": _ROOM_ELSE,
+    "ask batch": BRAN_ELSE,
+    "ask dose": BRAN_ELSE,
+    "ask starter": BRAN_ELSE,
     "ask allowed": _FOR_MOUTHS,
     "ask due": Late(
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),
 }
 """What is an aside although a bin, or a place with a bin's name, stands in it."""
+_EVENTS = (
+    "football netball choir panto quiz karaoke bingo babysit babysitting babysitter tea-duty "
+    "referee linesman carpool cricket rugby match screening"
+)
 _ELSEWHERE = {
+    "ask custody": words_in(f"{_THINGS} {_EVENTS}"),
+    "offer": words_in(_THINGS),
     "ask dose": words_in(
         "loaf loaves sourdough baby babies toddler child fever syrup flea fleas formula medicine "
         "paracetamol ibuprofen cows horse horses detergent softener chlorine"
@@ -222,10 +263,12 @@ _ELSEWHERE = {
         "library books parcel piccalilli cake pie film episode passport homework tide pottery rent"
     ),
     "ask dilution": words_in(
-        "vinegar windows toddlers tank cordial bleach detergent softener cot lime whisky gin"
+        "vinegar windows toddlers tank cordial bleach detergent softener cot lime whisky gin fry "
+        "frying samosa samosas fritters"
     ),
     "ask bed": words_in(
-        "seed seeds gravel paint mattress bunk carpet tiles stairs bedroom slabs turf"
+        "seed seeds gravel paint mattress bunk carpet tiles stairs bedroom slabs turf wall walls "
+        "wallpaper landlord landlady plaster"
     ),
     "ask trench": words_in(
         "hamster goldfish budgie gerbil tortoise bulb bulbs fence post posts road pool "
@@ -235,7 +278,7 @@ _ELSEWHERE = {
         "printer atm cement ankle telly tv salon radio phone laptop knee boiler shoulder tyre"
     ),
     "ask bin": words_in("suitcase cocktail pint kids handbag"),
-    "ask allowed": words_in("coleslaw china microwave pancakes"),
+    "ask allowed": words_in("coleslaw china microwave pancakes ladder ladders suitcase sofa bike"),
     "ask help": words_in("birthday shopping reference homework cv"),
 }
 """Words of another matter, in questions that have the craft's shape."""
@@ -253,6 +296,8 @@ def is_aside(kind: str, message: Message) -> bool:
         return False
     if message.bot and kind == "retract":
         return False
+    if kind.startswith("ask ") and is_joke(message):
+        return True
     beside_bins = _BESIDE_BINS.get(kind)
     if beside_bins is not None and beside_bins.search(plain_text(message)):
         return True

@@ -9,7 +9,7 @@ CUES = words_in(
     "tell text shout ping ring message msg whistle holler yell call warn nudge bell buzz nod know "
     "till until unless provided providing assuming long day minute moment second believe but sure "
     "asked asks asking wondered wanted wants almost nearly practically good pretend up forgot "
-    "back home"
+    "back home yet"
 )
 """Words without one of which no deed is taken for undone."""
 _DEED = r"(?:sealed|closed|shut|buried|drained|dug in|lidded|locked|emptied)"
@@ -25,6 +25,9 @@ _AWAITED = Late(
     rf"(?:when|if|whether)\b[^.]{{0,30}}{_DEED}|"
     rf"\bthe (?:day|minute|moment|second) (?:\w+ ){{1,2}}(?:gets|is|'s) {_DEED}|"
     rf"\bbelieve [^.]{{0,30}}\b{_DEED} when\b|\bpretend (?:i|we|you|that|it)\b[^.]*{_DEED}|"
+    rf"\b(?:not|isnt|arent|never|hasnt been|havent been)(?: (?:been|properly|quite|even|"
+    rf"all))* {_DEED}"
+    rf"(?: up| off| down)? yet\b|"
     rf"\b(?:all but|almost|nearly|as good as|practically) {_DEED}(?! the wrong)"
 )
 _GIVEN_UP = Late(

@@ -119,8 +119,8 @@ _BATCH = _patterns(
     # "3 kg of bran under way in the airing cupboard"
     rf"\b(?:kilos?|kg|kgs|litres?|liters?|l|lbs?|pounds?|grams?|g) of (?:\w+ )?{_BRAN} (?:is |are |"
     r"now |all |has been |have been |been )*(?:lying and working|working|fermenting|culturing|"
-    r"incubating|bedded down|bedded|under way|brewing|on the go|wetted|inoculated|packed down|tamped down|"
-    r"pressed down)\b",
+    r"incubating|bedded down|bedded|under way|brewing|on the go|wetted|inoculated|"
+    r"packed down|tamped down|pressed down)\b",
 )
 _STOCK = _patterns(
     # "Picked up 2 kg of ready-made bran from the agri shop"

@@ -6,7 +6,7 @@ from handlers.reading.vocabulary import words_in
 
 CUES = words_in(
     "jk jks kidding joking dreams dream universe psych psyche fools fool not nobody noone upon "
-    "knock said tell dreamt dreamed"
+    "knock said tell dreamt dreamed bar call cross say hear one"
 )
 """Words without one of which nothing is taken for a jest."""
 _JEST = Late(
@@ -26,9 +26,29 @@ _ONLY = Late(
 )
 
 
+_JOKE = Late(
+    r"^(?:\w+ ){0,3}knock knock\b|\bwalk(?:s|ed)? into a (?:bar|pub)\b|"
+    r"^(?:ok |so |right |hey )*what do you (?:call|get (?:if|when) you cross) an?\b|"
+    r"^(?:ok |so )*what did the .{1,25} say (?:to|when)\b|"
+    r"\b(?:have you |did you |you )?hear(?:d)? the one about\b|"
+    r"^(?:ok |so )*why (?:did|does|do|was) .{1,60} \? .{1,60}\b(?:because|cos|it|he|she|they|to)\b"
+    r".{0,40} (?:pail|pale|bin|folds?|cross\w*|laugh\w*|side)\b"
+)
+
+
+def is_joke(message: Message) -> bool:
+    """Whether it is told as a riddle or a story for laughs."""
+    return message.has(CUES | _WHY) and _JOKE.search(" ".join(message.norms)) is not None
+
+
+_WHY = words_in("why")
+
+
 def is_jest(message: Message) -> bool:
     """Whether the words take back what the message tells."""
-    return message.has(CUES) and _JEST.search(" ".join(message.norms)) is not None
+    if not message.has(CUES):
+        return False
+    return _JEST.search(" ".join(message.norms)) is not None or is_joke(message)
 
 
 def is_only_a_jest(text: str) -> bool:

@@ -7,7 +7,8 @@ from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
 CUES = words_in(
-    "yourself yourselves yourselfs yaself yaselves yerself yersel take have want wants fancy like "
+    "yourself yourselves yourselfs yaself yaselves yerself yersel yersels yoursels take have "
+    "want wants fancy like "
     "hungry peckish brave interested whoever eat served bring come collect own yours toast reheat "
     "nobody waste use kept dished doled handed microwave touch touching let alone going spare "
     "begging straw sand sawdust newspaper ripen ripening winter tray trays hung hanging hangs "
@@ -16,11 +17,11 @@ CUES = words_in(
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
     "shelf worktop wedding party hangi funeral wake stall fete feast shift dinner lunch tea "
     "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
-    "guests foil cloth water"
+    "guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""
 _OFFER = Late(
-    r"\bhelp (?:your|ya|yer)sel(?:f|ves|fs)?\b|\bfirst come\b|\b(?:tuck|dig) in$|"
+    r"\bhelp (?:your|ya|yer)sel(?:f|ves|fs|s)?\b|\bfirst come\b|\b(?:tuck|dig) in$|"
     r"\bleft (?:you|ye) (?:an?|some|\d)|\bhide it\b|"
     r"\bwho (?:wants|fancies) (?:them|some|one|a few)\b|"
     r"\bcollect (?:by|from|before|at)\b|"
@@ -49,6 +50,7 @@ _FEASTS = (
 _KEPT = Late(
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
+    r"\b(?:put|set|left|keeping|kept|saved|saving) (?:\S+ ){0,12}(?:aside|to one side)\b|"
     r"\b(?:hung|hanging|strung|chitting|defrosting|thawing|brining|marinating|curing|cured|"
     r"maturing|proving|soaking|drying|"
     r"stacked|stashed|stored|laid out|put by|put up|lugged|spread out)\b|"

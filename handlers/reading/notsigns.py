@@ -106,6 +106,12 @@ _ROT = words_in(
 )
 
 
+def is_tank(norms: Sequence[str], seen: Seen) -> bool:
+    """ "Poured it down the septic": a tank, and no smell."""
+    before, after = norms[max(0, seen.start - 1) : seen.start], norms[seen.end : seen.end + 1]
+    return norms[seen.start] == "septic" and (list(before) == ["the"] or list(after) == ["tank"])
+
+
 def is_meant_well(norms: Sequence[str], seen: Seen) -> bool:
     """ "Stinky in the good way": strong, and not foul."""
     behind = norms[seen.end : seen.end + 5]

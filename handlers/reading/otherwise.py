@@ -19,6 +19,12 @@ class _Else(NamedTuple):
 
 
 _WHOSE = r"(?:(?:the|a|an|his|her|my|our|their|your|all|poor|old|good|two|three|\w+ 's|qbin) )*"
+_WHERE = (
+    r"(?:in|into|on|onto|over|to|by|beside|before|after|for|and|with|at|near|under|behind|from|"
+    r"down|"
+    r"off|out|next|qbin|while|when|then|but)"
+)
+"""Behind one of these stands where or when a bin was dealt with."""
 
 
 def _else(verbs: str, things: str, beside: str, turns: str, cues: str, itself: str) -> _Else:
@@ -27,46 +33,130 @@ def _else(verbs: str, things: str, beside: str, turns: str, cues: str, itself: s
     `cues` are the words of which one stands in each turn of phrase.
     """
     pattern = (
-        rf"\b(?:{verbs}) {_WHOSE}(?:\w+ )?(?:{things.replace(' ', '|')})\b|"
+        rf"\b(?:{verbs}) {_WHOSE}(?:(?!{_WHERE}\b)\w+ )?(?:{things.replace(' ', '|')})\b|"
         rf"\b(?:{verbs})\b.*\b(?:{beside.replace(' ', '|')})\b|"
         rf"\b(?:{beside.replace(' ', '|')})\b.*\b(?:{verbs})\b|{turns}"
     )
     return _Else(words_in(f"{things} {beside} {cues}"), Late(pattern), Late(itself))
 
 
+BRAN_ELSE = Late(
+    r"\bbran (?:muffins?|loaf|loaves|bread|flakes|cereal|mash|cakes?|biscuits|cookies|pancakes|"
+    r"crackers|sticks|scones)\b|\braisin bran\b|"
+    r"\bbran (?:for|to) (?:the |my |our |her |his )?(?:horses?|pony|ponies|donkeys?|rabbits?|hens|"
+    r"chickens|chooks|pigs?|goats?|cows?|baking|breakfast|bread|muffins|porridge|smoothies)\b|"
+    r"\b(?:muffins?|brownies|scones|cookies|flapjacks?) (?:\w+ ){0,2}with bran\b|"
+    r"\bbran (?:do|does|should|can) (?:you|i|we|a|the|my) (?:\w+ )?(?:give |feed )?(?:\w+ "
+    r")?(?:horse|"
+    r"pony|rabbit|pig|goat|hen)s?\b"
+)
+"""Bran that is eaten, by people or beasts."""
+_OF_BRAN = _Else(
+    words_in("bran dough loaves levain"),
+    Late(rf"{BRAN_ELSE.source}|\b(?:dough|loaves|levain)\b"),
+    Late(r"\b(?:bran|bokashi|inoculated|culture|molasses|bins?|qbin)\b"),
+)
 _OF_ELSE = {
+    "stock": _OF_BRAN,
+    "batch": _OF_BRAN,
+    "open": _else(
+        "opened(?: up)?|started(?: up)?|lit|fired up|starting|opening",
+        "stove stoves oven engine mower car van fire fires window windows door doors curtains tin "
+        "present presents letter letters book diet job course account cafe pub library school term "
+        "choir class classes business tab windows wine beer bottle umbrella parcel parcels post "
+        "kiln furnace range burner tractor bike hob grill aga rayburn shop stall season school",
+        "kindling firelighters",
+        r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
+        r"neighbours?|"
+        r"sofa|telly|bike)\b",
+        "phone boiler teacher neighbour neighbours sofa telly job stove oven",
+        r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b",
+    ),
     "observe": _Else(
-        words_in("heap pile midden tank oven aphids ankles campsite"),
+        words_in(
+            "heap pile midden tank oven aphids ankles campsite septic cesspit brain heart wee "
+            "wees weed pee piss pissed "
+            "scoby worktop worktops eaves loft attic wardrobe ceiling fog foggy mist drizzle "
+            "freezing heating radiators sourdough landlord landlady starter "
+            "bag sack jar"
+        ),
         Late(
             r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
-            r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b"
+            r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b|"
+            r"\bstarter (?:(?:is|has|'s|looks|went|all|in|the|its|bag|sack|jar) )*(?:gone|got|"
+            r"turned|went|"
+            r"furry|fuzzy|mouldy|moldy|green|smells)\b|"
+            r"\bin the (?:bag|sack|jar) ,? ?not (?:in )?(?:the )?(?:qbin|bin)\b.*|"
+            r"\bseptic tank\b|\bdown the septic\b|\bcesspit\b|"
+            r"\b(?:my|your|his|her) (?:brain|heart)\b|\bbrain (?:is |like )?an? \w+|"
+            r"\b(?:dogs?|cats?|fox|foxes|whose|kids|drunks?)\b.*\b(?:wee|wees|weed|pee|piss|"
+            r"pissed)\b|\bscoby\b|\bon the (?:\w+ )?worktops?\b|"
+            r"\bin (?:the|our|my) (?:\w+ )?(?:eaves|loft|attic|wardrobe)\b|\bmy sourdough\b|"
+            r"\bsourdough (?:starter|has|is|died|looks|smells)\b|\b(?:bathroom|bedroom) ceiling\b|"
+            r"^(?:fog|foggy|mist|drizzle|freezing)\b(?! qbin)|\b(?:no heating|heating (?:is "
+            r")?(?:off|"
+            r"broken|on))\b|\blandl(?:ord|ady) (?:says|reckons|wont|blames)\b"
         ),
-        Late(r"\b(?:bin|bucket|lid|caddy)\b"),
+        Late(r"\b(?:bin|bins|bucket|lid|lids|caddy|tap|scraps|bran|contents|juice|like)\b"),
     ),
     "seal": _else(
         "sealed(?: up| off)?",
         "will wills envelope envelopes letter letters card cards parcel parcels crack cracks gap "
         "gaps window windows wall walls floor floors worktop drive driveway patio deck grout "
         "tiles lips deal fate final match win title contract bargain chimney roof leak joint "
-        "record door doors",
+        "record door doors roofs gutter gutters bath shower sink cart axle jar jars steaks steak "
+        "tank hull kayak boat tyre tyres puncture pipe pipes skylight conservatory loft",
         "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded insulated "
         "tiled tiles",
+        r"\bsealing (?:\w+ ){0,2}(?:roofs?|gutters?|windows?|floors?|walls?|bath|shower|carts?|"
+        r"patio|"
+        r"drive|driveway|loft|tank|boat|hull|grout)\b|"
+        r"\b(?:roofs?|gutters?|windows?|floors?|walls?|bath|shower|carts?|patio|driveway|jars|"
+        r"envelopes?|steaks|boat|hull|bathroom|tanks?)(?: (?:of|in|on|at) (?:the |our )?qbin)? "
+        r"(?:(?:is|are|was|were|'s|has|have|been|got|all|now|finally|properly|half) )*sealed\b|"
+        r"\bsealed (?:\w+ ){0,3}with (?:\w+ )?(?:felt|bitumen|silicone|mortar|grease|resin|tar|"
+        r"epoxy|sealant|a kiss|beeswax|oil)\b|\bvacuum sealed\b|"
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:repairs?|concert|renovations?|"
-        r"stocktaking|party|function|refurbishment|wedding|funeral|decorating|maintenance|filming)\b|"
+        r"stocktaking|party|function|refurbishment|wedding|funeral|decorating|maintenance|"
+        r"filming)\b|"
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
         "off repair repairs concert renovation renovations stocktaking function refurbishment "
-        "wedding funeral decorating maintenance filming birthday party mouth eyes account shop",
+        "wedding funeral decorating maintenance filming birthday party mouth eyes account shop "
+        "bathroom felt bitumen silicone mortar grease resin tar epoxy sealant kiss beeswax oil "
+        "vacuum",
         r"\b(?:seal|shut|clos|lid|tape)",
     ),
     "drain": _else(
         "drained(?: off)?|draining",
         "pasta potatoes spuds rice noodles chickpeas tuna pond pool wine beer whisky malt sherry "
         "brandy savings battery batteries ear ears knee knees bilge radiator radiators boiler "
-        "mower engine liver abscess",
+        "mower engine liver abscess dam dams septic cesspit cesspool sump gutters gutter ditch "
+        "ditches "
+        "field fields swamp marsh moat canal lock reservoir lake bath bathtub dishwasher aquarium "
+        "dehumidifier gearbox carburettor tractor cistern lagoon puddle puddles lasagne spaghetti "
+        "beans lentils sprouts tofu bladder flask teapot",
         "abscess knee cyst blister landlord landlady darts painted repainted doctor vet nurse "
-        "surgeon urn heater radiators",
-        r"\bdrained (?:my|his|her) (?:glass|pint|mug|coffee|beer)\b|"
+        "surgeon urn heater radiators dehumidifier gearbox",
+        r"\b(?:drained|draining|emptied|finished) (?:my|his|her|the|a|two|three|four|another|\d) "
+        r"(?:glass(?:es)?|pints?|mugs?|coffees?|beers?|teas?|cuppas?|bowl)\b(?! (?:full "
+        r")?(?:from|off|"
+        r"out|of (?:liquid|juice|leachate|liquor|qbin|it|the stuff|brown))\b)|"
+        r"\b(?:(?:drained|drew|got|took|emptied|pulled) (?:off |out |about |nearly "
+        r")*)?(?:[\d.]+ ?|a "
+        r"|half a )?(?:litres?|liters?|l|ml|pints?|gallons?|cups?|cupful)\b(?: (?!qbin)\w+){0,3} "
+        r"(?:from|off|"
+        r"out of|in) (?:the |my |our |his |her )?(?:dehumidifier|wound|knee|lung|lungs|"
+        r"radiators?|van|"
+        r"mower|tractor|engine|boat|bilge|water butt|cow|cows|goat|goats|maple|gearbox|sump|"
+        r"washing machine|dishwasher|tumble dryer|paddling pool|roof|gutter)\b|"
+        r"\b(?:dehumidifier|cow|goat|maple|water butt|washing machine) (?:gave|filled|leaked|made|"
+        r"yielded|got)\b|\bmilked (?:the |my |our |a )(?:cows?|goats?|ewes?|nanny|heifer|camel|"
+        r"buffalo)\b|\bbled the radiators?\b.*|"
+        r"\bdrained (?:the |my |our )?washing machine\b.*|"
+        r"\b(?:car park|road|pitch|lane|street|playground)(?: (?:at|by|of) (?:the )?qbin)? "
+        r"(?:\w+ )?"
+        r"drained\b|\bdrew (?:off )?an? (?:pint|half) of (?:bitter|ale|stout|lager|mild)\b|"
         r"\bdrained [\w ]{1,12}\b(?:bottles?|cans?) of (?:malt|whisky|gin|rum|beer|wine)\b|"
         r"(?:\b\w+ (?:off |out )?)?\b[\d.]+ (?:litres?|liters?|l|ml|pints?|gallons?) of (?:oil|"
         r"petrol|diesel|kombucha|wine|cider|beer|milk|sap|comfrey|nettles?|syrup)\b|"
@@ -74,17 +164,37 @@ _OF_ELSE = {
         r"\b(?:syphoned|siphoned|racked|bottled) (?:off )?(?:the )?(?:wine|cider|beer|mead|gin)\b|"
         r"\b(?:gin|wine|cider|mead|ale|beer) is \d",
         "oil petrol diesel kombucha cider milk sap comfrey nettle nettles syrup seaweed mead gin "
-        "ale glass pint mug coffee rum",
-        r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)",
+        "ale glass glasses pint pints mug mugs coffee coffees rum beer beers tea teas cuppa bowl "
+        "wound knee lung lungs radiator van mower tractor engine boat bilge butt cow cows goat "
+        "goats maple machine dishwasher dryer paddling roof milked ewe ewes nanny heifer camel "
+        "buffalo bled park road pitch lane street "
+        "playground bitter stout lager mild",
+        r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)|"
+        r"\b(?:from|off|out of) (?:the |our )?qbin\b(?! (?:roof|gutter|engine|heater|boiler|"
+        r"window))",
     ),
     "bury": _else(
         "buried",
         "uncle aunt auntie aunty grandpa grandad granny gran grandma father mother mum dad "
-        "husband wife hamster goldfish budgie nose face head feet feelings quad car van treasure",
-        "overtime paperwork turnout coffin crematorium mourners hymns",
+        "husband wife hamster goldfish budgie nose face head feet feelings quad car van treasure "
+        "rabbit bunny canary robin sparrow blackbird pigeon koi kitten puppy cat dog tortoise "
+        "mouse "
+        "ferret parrot gerbil snake lizard frog rat pet pets fish pride grief anger sorrow sorrows "
+        "hatchet lede lead capsule cable cables pipe pipes hose wire post posts pole poles fence "
+        "slipper slippers walnuts acorns ashes",
+        "overtime paperwork turnout coffin crematorium mourners hymns matchbox shoebox duvet",
         r"\bburied (?:under|in) (?:[\d.]+ \w+ of )?(?:work|emails?|debt|snow|laundry|marking|"
         r"homework|admin)\b|"
         r"\bburied in (?:the|a|his|her) (?:crossword|newspaper|book|phone|laptop|telly)\b|"
+        r"\bdug (?:in )?(?:(?:the|a|an|some|my|our|new|two|three|four|six|\d+|gate|fence|first|"
+        r"last|"
+        r"old) )*(?:posts?|poles?|potatoes|spuds|sweetcorn|bulbs|leeks|onions|strawberry|"
+        r"strawberries|raspberries|manure|muck|foundations?|post holes?|postholes?|"
+        r"holes? for the)\b|"
+        r"\b(?:bulbs|tulips|daffs|daffodils|potatoes|spuds|garlic|leeks|onions|beans|trees?|roses|"
+        r"saplings?|seedlings|shrubs?|posts?|poles?|grandpa|grandma|granny|nan|grandad|uncle|"
+        r"auntie)\b(?: \w+){0,3} (?:in|into) the ground\b|"
+        r"\b(?:died|dead)\b[^.]{0,30}\bburied (?:it|him|her|them)\b|"
         r"\bburied (?:his|her|their|your) peas\b|\bburied (?:at sea|alive)\b|"
         r"\b(?:goldfish|hamster|budgie|gerbil|cat|dog|car|van) (?:is |was |'s |got |been )*"
         r"(?:buried|dug in)\b|"
@@ -93,18 +203,26 @@ _OF_ELSE = {
         r"\bput in for (?:the|an?)\b",
         "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
         "homework admin peas sea alive gerbil cat dog crowns bulbs leeks seedlings cloves tubers "
-        "saplings compost manure for",
-        r"\b(?:bur(?:y|ied)|dug|went in|under)\b",
+        "saplings compost manure for died dead dug ground",
+        r"\b(?:bur(?:y|ied)|dug|went in|under)\b|\b(?:contents|ferment|bin|bucket)\b",
     ),
 }
 """By kind of record."""
 CUES = frozenset[str]().union(*(each.cues for each in _OF_ELSE.values()))
 
 
+_OF_NO_BIN = frozenset({"observe", "open"})
+"""What is told of a bin wherever one is named that could be nothing else."""
+_PILES = words_in("heap pile midden oven aphids ankles campsite")
+
+
 def is_of_else(kind: str, message: Message) -> bool:
     """Whether the deed of that kind was done to a thing that is no bin, and to nothing besides."""
     other = _OF_ELSE.get(kind)
     if other is None or not message.has(other.cues):
+        return False
+    named = any(ref.plain and ref.name for ref in message.bins)
+    if named and kind in _OF_NO_BIN and not message.has(_PILES):
         return False
     text = plain_text(message)
     found = other.turns.search(text)

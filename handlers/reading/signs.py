@@ -14,6 +14,7 @@ from handlers.reading.notsigns import (
     is_of_my_food,
     is_of_people_or_scraps,
     is_of_somebody,
+    is_tank,
     of_another,
 )
 from handlers.reading.seen import Seen, denied
@@ -53,6 +54,8 @@ def find_signs(
     found += _turned(norms, turns, found, foods, in_bins)
     if any(s.sign == "ammonia" for s in found):
         found = [s for s in found if list(norms[s.start : s.end]) != ["sharp"]]
+    if "septic" in norms:
+        found = [s for s in found if not is_tank(norms, s)]
     if "good" in norms or "nice" in norms:
         found = [s for s in found if s.sign != "rotten" or not is_meant_well(norms, s)]
     return tuple(

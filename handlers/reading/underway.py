@@ -9,7 +9,8 @@ CUES = words_in(
     "way heading headed popping nipping coming setting bound bringing carrying taking halfway "
     "peeling chopping basket rucksack backpack handlebars pannier panniers trailer gate door "
     "padlocked locked would please pls when anybody somebody someone anyone bagged boxed weighed "
-    "for waiting list pop throw tip chuck drop stick bung sling lob scrape add"
+    "for waiting offload shift rid home list pop throw tip chuck drop stick bung sling lob "
+    "scrape add"
 )
 _TO_PUT = r"(?:pop|throw|tip|chuck|drop|stick|bung|sling|lob|scrape|shove|add|put)"
 _UNDER_WAY = Late(
@@ -22,6 +23,8 @@ _UNDER_WAY = Late(
     r"\bin my (?:basket|rucksack|backpack|panniers?|trailer|bike bag)\b|\bon my handlebars\b|"
     r"\b(?:bagged|boxed|weighed)(?: up| out)? (?:\S+ ){0,6}for qbin\b|"
     r"\bfor qbin (?:, )?(?:but|not)\b|\bnext on my list\b|\bto let me in\b|"
+    r"\b(?:got|have) (?:\S+ ){1,8}waiting$|"
+    r"\b(?:got|have) (?:\S+ ){1,8}(?:to get rid of|to offload|to shift|that needs? a home)\b|"
     r"\bby the (?:back |front )?door for qbin\b|"
     r"^(?:got )?as far as the (?:gate|door|steps|stairs) .{0,60}\b(?:padlocked|locked)(?: \S+)?$"
 )

@@ -2,17 +2,30 @@
 
 from collections.abc import Callable, Sequence
 
-from handlers.reading import awaited, brews, jests, kept, mouths, otherwise, outlook, underway
-from handlers.reading.acts import Act, Unsure
+from handlers.reading import (
+    awaited,
+    brews,
+    jests,
+    kept,
+    mouths,
+    notscraps,
+    otherwise,
+    outlook,
+    underway,
+)
+from handlers.reading.acts import Act, Ask, Drain, Unsure
 from handlers.reading.awaited import is_awaited
 from handlers.reading.brews import is_brew
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
+from handlers.reading.notscraps import is_no_scraps
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
+from handlers.reading.spoilt import without_spoilage
 from handlers.reading.underway import is_under_way
 
 _WORDS = 150
@@ -26,21 +39,25 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_ahead, frozenset({"layer", "drain"})),
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
+    (is_no_scraps, _LAYER),
     (is_under_way, _LAYER),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, mouths.CUES, otherwise.CUES, outlook.CUES,
-    underway.CUES,
+    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, mouths.CUES, notscraps.CUES,
+    otherwise.CUES, outlook.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""
 
 
 def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts without the records that the message as a whole does not tell."""
-    if not acts or len(message.norms) > _WORDS or not message.has(_CUES):
+    if not acts or len(message.norms) > _WORDS:
+        return list(acts)
+    acts = _without_asked_of(without_spoilage(acts, message), message)
+    if not message.has(_CUES):
         return list(acts)
     left = {_kind(act) for act in acts}
     for is_such, kinds in _TAKEN_BACK:
@@ -48,6 +65,30 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
             left = left - kinds
     left = {kind for kind in left if not is_of_else(kind, message)}
     return [act for act in acts if _kind(act) in left]
+
+
+_HELD = Late(
+    r"\bif (?:someone|somebody|anyone|i|we|you|one)\b|"
+    r"\b(?:got|have|with|here|this|is)\b.{0,25}\b(?:in|of) (?:a|an|my|this|the|her|his) (?:old |"
+    r"big )?"
+    r"(?:mug|jug|cup|bottle|jar|glass|flask|can)\b"
+)
+_DRAWN = Late(
+    r"\b(?:drained|drew|drawn|took|taken|tapped|emptied|collected|pulled|siphoned|syphoned|ran|"
+    r"came)\b|"
+    r"\bgot .{0,25}\b(?:from|off|out)\b"
+)
+
+
+def _without_asked_of(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts without a draining that is only what the water is asked for ("80 ml in a mug")."""
+    asked = any(isinstance(act, Ask) and act.topic == "dilution" for act in acts)
+    if not asked or not any(isinstance(act, Drain) for act in acts):
+        return list(acts)
+    text = " ".join(message.norms)
+    if not _HELD.search(text) or _DRAWN.search(text):
+        return list(acts)
+    return [act for act in acts if not isinstance(act, Drain)]
 
 
 def _kind(act: Act) -> str:
