@@ -152,17 +152,34 @@ def _counted(
 
 def _sized(norms: Sequence[str], amounts: list[Amount], units: Units) -> list[Amount]:
     """ "Half a bucket of peel (the 5 L bucket)": a vessel holds what is told of its size."""
+    if not any(a.vessel and not a.size for a in amounts):
+        return amounts
     sizes = {norms[a.end - 1].removesuffix("s"): a.value for a in amounts if a.size}
-    if not sizes or all(a.size or not a.vessel for a in amounts):
+    told = {a: _vessel_sized(norms, a) for a in amounts if not (a.vessel or a.size)}
+    sizes |= {vessel: a.value for a, vessel in told.items() if vessel}
+    if not sizes:
         return amounts
     out = []
     for amount in amounts:
+        if told.get(amount):
+            amount = amount._replace(size=True)
         size = sizes.get(norms[amount.end - 1].removesuffix("s"))
         usual = unit_table(units).get(norms[amount.end - 1])
         if size is not None and usual is not None and amount.vessel and not amount.size:
             amount = amount._replace(value=amount.value / usual.factor * size)
         out.append(amount)
     return out
+
+
+def _vessel_sized(norms: Sequence[str], amount: Amount) -> str:
+    """The vessel of "the bucket's a ten litre", "the pail is a two gallon one"."""
+    if amount.quantity != "volume" or not amount.start:
+        return ""
+    at = amount.start - (norms[amount.start - 1] == "a")
+    joined = at > 1 and norms[at - 1] in ("'s", "is", "was", "holds", "being")
+    if not joined or "a" not in norms[at : amount.start + 1]:
+        return ""
+    return norms[at - 2].removesuffix("s")
 
 
 def _compared(

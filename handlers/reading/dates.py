@@ -95,15 +95,16 @@ class Dates:
         """Whether an ordinal counts the thing behind it ("6th layer", "the 3rd floor")."""
         word = self.norms[i] if i < len(self.norms) else ""
         people = len(word) > 4 and word.endswith("s") and word.isalpha() and word not in MONTHS
-        return people or word in _COUNTED
+        return (people and word not in _NO_PEOPLE) or word in _COUNTED
 
     def ends_there(self, i: int) -> bool:
         """Whether "the second" stands alone, as a day does, and is not "the second bucket"."""
-        return (
-            self.norms[i : i + 1] == ["of"]
-            and self.norms[i + 1 : i + 2][:1] != []
-            and (self.norms[i + 1] in MONTHS)
+        if self.norms[i : i + 1] != ["of"] or i + 1 >= len(self.norms):
+            return False
+        of_month = (
+            self.norms[i + 1] in ("the", "this", "next") and "month" in self.norms[i + 2 : i + 3]
         )
+        return of_month or self.norms[i + 1] in MONTHS
 
     def is_over(self, i: int) -> bool:
         """Whether word i goes on with something else than what an ordinal counts."""
@@ -263,6 +264,8 @@ class Dates:
         return None if past is None or future is None else Day(start, end, past, future)
 
 
+_NO_PEOPLE = frozenset({"onwards", "perhaps", "always", "please", "thanks", "cheers"})
+"""Words behind a date that end as the names of many do."""
 _LINE_STARTS = frozenset({"", "\n"})
 MONTHS_A_YEAR, _DAYS = 12, 31
 _FEW = 9

@@ -16,8 +16,8 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     if mark.end - mark.start > 1:
         return False
     before = norms[mark.start - 1] if mark.start else ""
-    if _is_verb_here(norms[mark.start], behind):
-        return True
+    if _is_verb_here(norms[mark.start], behind) or (norms[mark.start] == "mayo" and before == "de"):
+        return True  # "stock is left", "cinco de mayo"
     if norms[mark.start] == "marge" and (before in _CALLED or not _DOING.isdisjoint(behind)):
         return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
