@@ -36,7 +36,8 @@ def test_what_went_in_and_of_what(text: str, kg: float, shares: dict[str, float]
 
 def test_half_into_a_bin_and_half_elsewhere_is_half() -> None:
     (layer,) = read("2 kg of rice, half into the shed and half to the dog")
-    assert isinstance(layer, Layer) and layer.mass_kg == pytest.approx(1)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(1)
 
 
 @pytest.mark.parametrize(
@@ -51,7 +52,8 @@ def test_half_into_a_bin_and_half_elsewhere_is_half() -> None:
 )
 def test_vessels_and_what_they_hold(text: str, litres: float) -> None:
     (act,) = read(text)
-    assert isinstance(act, Drain | Layer) and act.volume_l == pytest.approx(litres)
+    assert isinstance(act, Drain | Layer)
+    assert act.volume_l == pytest.approx(litres)
 
 
 @pytest.mark.parametrize(
@@ -65,7 +67,8 @@ def test_vessels_and_what_they_hold(text: str, litres: float) -> None:
 )
 def test_other_ways_to_write_a_bin(text: str, bin: str) -> None:
     (layer,) = read(text)
-    assert isinstance(layer, Layer) and layer.bin == bin
+    assert isinstance(layer, Layer)
+    assert layer.bin == bin
 
 
 @pytest.mark.parametrize(
