@@ -48,6 +48,8 @@ def read_amounts(
     one = _said_once(norms, _joined(words, norms, single)) if several else single
     joined = _counted(words, norms, one)
     joined = _sized(norms, joined, units)
+    if "full" in norms:
+        joined = _filled(norms, joined)
     if not _TIMES.keys().isdisjoint(norms):
         joined = _compared(norms, joined, taken)
     whole = with_bare_amounts(words, units, taken, joined, leads)
@@ -155,7 +157,7 @@ def _sized(norms: Sequence[str], amounts: list[Amount], units: Units) -> list[Am
     if not any(a.vessel and not a.size for a in amounts):
         return amounts
     sizes = {norms[a.end - 1].removesuffix("s"): a.value for a in amounts if a.size}
-    told = {a: _vessel_sized(norms, a) for a in amounts if not (a.vessel or a.size)}
+    told = {a: _vessel_sized(norms, amounts, a) for a in amounts if not (a.vessel or a.size)}
     sizes |= {vessel: a.value for a, vessel in told.items() if vessel}
     if not sizes:
         return amounts
@@ -171,15 +173,41 @@ def _sized(norms: Sequence[str], amounts: list[Amount], units: Units) -> list[Am
     return out
 
 
-def _vessel_sized(norms: Sequence[str], amount: Amount) -> str:
-    """The vessel of "the bucket's a ten litre", "the pail is a two gallon one"."""
+def _vessel_sized(norms: Sequence[str], amounts: Sequence[Amount], amount: Amount) -> str:
+    """The vessel of "the bucket's a ten litre", "half a bucket of peel, the 10 L one"."""
     if amount.quantity != "volume" or not amount.start:
         return ""
-    at = amount.start - (norms[amount.start - 1] == "a")
+    at = amount.start - (norms[amount.start - 1] in _DETERMINED)
     joined = at > 1 and norms[at - 1] in ("'s", "is", "was", "holds", "being")
-    if not joined or "a" not in norms[at : amount.start + 1]:
-        return ""
-    return norms[at - 2].removesuffix("s")
+    if joined and not _DETERMINED.isdisjoint(norms[at : amount.start + 1]):
+        return norms[at - 2].removesuffix("s")
+    if norms[amount.end : amount.end + 1] in (["one"], ["kind"], ["size"]) and at:
+        before = [a for a in amounts if a.vessel and a.end <= at]
+        return norms[before[-1].end - 1].removesuffix("s") if before else ""
+    return ""
+
+
+_DETERMINED = frozenset({"a", "an", "the"})
+
+
+def _filled(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
+    """ "A 5 gal bucket half full", "a tub about a third full": so much of the vessel."""
+    out = []
+    for amount in amounts:
+        behind = [norm for norm in norms[amount.end : amount.end + 5] if norm not in _HEDGES]
+        part = next((p for words, p in _PARTS_FULL if tuple(behind[: len(words)]) == words), None)
+        if part is not None and (amount.vessel or amount.size):
+            end = norms.index("full", amount.end) + 1
+            value = amount.value * part
+            amount = amount._replace(end=end, value=value, vague=True, vessel=True, size=False)
+        out.append(amount)
+    return out
+
+
+_PARTS_FULL = (
+    (("half", "full"), 0.5), (("a", "third", "full"), 1 / 3), (("a", "quarter", "full"), 0.25),
+    (("three", "quarters", "full"), 0.75), (("two", "thirds", "full"), 2 / 3),
+)  # fmt: skip
 
 
 def _compared(

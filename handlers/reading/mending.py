@@ -26,13 +26,20 @@ def mended(norms: list[str], context: Context) -> list[str]:
         norm = norms[i]
         before = norms[i - 1] if i else ""
         after = norms[i + 1] if i + 1 < len(norms) else ""
-        expected = before in _BEFORE_BIN or after in BIN_WORDS
+        alone = i > 0 and before in _STOPS and after in _STOPS  # "250 g of skins. landin."
+        expected = before in _BEFORE_BIN or after in BIN_WORDS or alone
         near = single if expected else by_initial.get(norm[0])
         if near and norm.isalpha():
             name = slipped(norm, near)
-            if name is not None and (expected or is_scrambled(norm, name.lower())):
+            state = after in _STATES and name is not None and norm == f"{name.lower()}s"
+            if name is not None and (expected or state or is_scrambled(norm, name.lower())):
                 norms[i] = name.lower()
     return norms
+
+
+_STOPS = frozenset({"", ".", ",", ";", ":", "\n", "(", ")", "!"})
+_STATES = words_in("full sealed done ready empty closed shut buried drained due leaking")
+"""What is said of a bin: "mudrooms full" is of the mudroom."""
 
 
 def _unknown(norms: Sequence[str]) -> list[int]:

@@ -242,7 +242,7 @@ def _is_of_bran(q: Question, amount: Amount) -> bool:
 
 
 _ASKS_MUCH = words_in("how much many would will does do can kitna cuanto cuanta what")
-_LEAST_SCRAPS = 0.5
+_LEAST_SCRAPS = 0.2
 """Litres; a smaller volume in a question of dose is that of the bran."""
 
 

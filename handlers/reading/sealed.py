@@ -23,6 +23,7 @@ _MEANT = frozenset({"it", "them", "this", "that", "both", "her", "him"})
 _OTHER_THINGS = words_in(
     "deal windows window door doors lips fate envelope letter gate shop office bath shower "
     "grout curtains road roads library pool school schools account tab eyes mouth victory win "
+    "pump pumps gasket valve radiator pipe pipes "
     "jar jars deck driveway worktop floor floors meeting laptop book books case driveways pub "
     "tap taps spigot valve spout cafe vents gap gaps leak roofing parcel kiss envelopes bag "
     "fridge car shutters"

@@ -151,7 +151,7 @@ def _for_bin(
     return amount if (put or place.before in LISTED) and at in taken else None
 
 
-_TO_BIN = words_in("in into to for")
+_TO_BIN = words_in("in into to for from off")
 _PUT = words_in("put took tipped added chucked dumped went gave threw")
 
 

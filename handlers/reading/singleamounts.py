@@ -22,6 +22,8 @@ _PH = words_in(
     "reading = : now"
 )
 _OF_A = frozenset({"of", "de", "a", "an", "the", "my", "our", "that", "o"})
+_MEASURES = frozenset({"pint", "quart", "gallon", "litre", "liter", "gal", "qt"})
+"""A measure that stands for one of it between two stops."""
 _ONE_OF = words_in(
     "kilo kilogram pound lb litre liter pint quart gallon cup cupful tablespoon stone"
 )
@@ -199,6 +201,8 @@ class _Reader(Measuring):
             return norm == "cupful"
         if before is not None and before.kind != "sign":
             return False
+        if before is not None and not after[:1].isalnum():
+            return norm in _MEASURES  # "drained it. Pint."
         if after in AND_HALF and self.words[at + 2 : at + 3]:  # "quart and a cup"
             return self.words[at + 2].norm == "a" and self.unit(Number(at, at + 3, 1.0)) is not None
         return after in (

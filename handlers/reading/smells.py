@@ -24,7 +24,7 @@ def smelling(norms: Sequence[str], mark: Mark) -> bool:
     at = mark.start
     for k in range(at - 1, max(-1, at - 1 - _SMELL_GAP), -1):
         if norms[k] in SMELL or (norms[k] == "off" and norms[k - 1] in _GIVING):
-            return True
+            return norms[k] != "note" or (k > 0 and norms[k - 1] not in _PLEASE)
         if norms[k] in (".", "!", "?", ";", "\n") or (norms[k] == "," and at - k > 3):
             break
     if "like" in norms[max(0, at - _LIKENED) : at] and _is_likened(norms, at):
@@ -56,6 +56,8 @@ _DEGREES = words_in(
 _BREAKS = frozenset({",", ".", ";", "!", "-", "(", "\n"})
 
 
+_PLEASE = words_in("kindly please pls to do must also")
+"""Words behind which a note is taken, and none is smelt."""
 _LIKENED = 6
 """Words between "like" and what the smell is like, at most."""
 _SENTENCE = 16

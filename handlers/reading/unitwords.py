@@ -35,7 +35,7 @@ _MASS = {
     "milligram": "mg mgs milligram milligrams milligramme milligrammes",
     "hectogram": "etto etti",
     "metric_pound": "pfund",
-    "pound": "lb lbs pound pounds pund libra libras livre livres #",
+    "pound": "lb lbs pound pounds pund pun libra libras livre livres #",
     "stone": "stone stones",
     "tonne": "tonne tonnes metric_ton metric_tons",
 }

@@ -60,10 +60,14 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         if not is_dish(item.food) or len(between) > _FAR:
             continue
         joined = not JOINING.isdisjoint(between)
+        if between == ["'s"]:  # "Sunday dinner's rolls"
+            return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
+        left = norms[item.end - 1] in _ASHES
+        same = left and rest[0].food.shares[0][0] == item.food.shares[0][0]  # "fish fry: catfish"
         told = not _ASHES.isdisjoint(between) or any(k in ANIMALS for k, _ in item.food.shares)
         rice = _is_named_by_rice(item.food) and any(is_rice(x) for x in rest)
         parts = told and _are_parts_of_animals(norms, rest) and (not joined or ":" in between)
-        if (rice and (not joined or "#" in between)) or parts:
+        if (rice and (not joined or "#" in between)) or parts or (same and not joined):
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
     return items
 
