@@ -387,7 +387,7 @@ class Hearing:
         self.forgot = self.forgot or answer.forgets is not None
         told = any(said.endswith(answer.say) for said in self.spoken)  # as advice with its record
         if answer.say and (answer.entries or not told):
-            self.spoken = [said for said in self.spoken if not answer.say.endswith(said)]
+            self.spoken = [s for s in self.spoken if s == answer.say or not answer.say.endswith(s)]
             self.spoken.append(answer.say)
         elif answer.noted:
             entries = [corrections.describe(entry, turn) for entry in answer.entries]

@@ -128,7 +128,7 @@ _OF_ELSE = {
         r"\b(?:seal|shut|clos|lid|tape)",
     ),
     "drain": _else(
-        "drained(?: off)?|draining",
+        "drained(?: off)?|draining|emptied|emptying",
         "pasta potatoes spuds rice noodles chickpeas tuna pond pool wine beer whisky malt sherry "
         "brandy savings battery batteries ear ears knee knees bilge radiator radiators boiler "
         "mower engine liver abscess dam dams septic cesspit cesspool sump gutters gutter ditch "
