@@ -35,6 +35,7 @@ from bot.terminal import say
 from bot.turn import TOGETHER, work_off
 from bot.web import served
 from handlers.reading.acts import Context
+from handlers.reading.late import Late
 from handlers.reading.plans import read
 from storage import inbox, outbox
 from storage.database import Database
@@ -127,6 +128,7 @@ def at_hand() -> None:
     It lasts as long as the program does; were the collector to look through all of it now and then
     (a quarter of a million objects), everything else would stand still for a tenth of a second.
     """
+    Late.compile_all()
     read("added 2 kg of peelings to the bin", Context(at=clock.now(), zone=ZoneInfo("UTC")))
     gc.collect()
     gc.freeze()
