@@ -135,7 +135,7 @@ def _in_the_other_unit(message: Message) -> list[Amount]:
 
 def _more_like(message: Message) -> list[Amount]:
     """ "I said 2 kilos, it was more like one point two": a bare number in the unit before it."""
-    said = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    said = message.measured()
     if len(said) != 1:
         return []
     for i in range(said[0].end, len(message.words)):

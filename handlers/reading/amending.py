@@ -194,7 +194,7 @@ def _is_bare_amount(message: Message) -> bool:
     """ "About 2 kg": hardly more than an amount, and no deed or plan of its own."""
     if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False
-    measured = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    measured = message.measured()
     return (
         len(measured) == 1
         and word_count(message) - (measured[0].end - measured[0].start) <= 4

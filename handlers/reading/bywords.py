@@ -7,7 +7,7 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.places import GREEN
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wording import Patterns, first_in
+from handlers.reading.wording import Patterns, first_in, patterns
 
 
 class _Byword(NamedTuple):
@@ -39,11 +39,7 @@ _PLANTED = "|".join(
 )
 
 
-def _patterns(*sources: str) -> Patterns:
-    return [Late(source) for source in sources]
-
-
-_SEAL = _patterns(
+_SEAL = patterns(
     # "Lids gone on bin 3"
     rf"\blids?{_DAY} (?:has )?(?:gone|went|goes)(?: back)?(?: down)? (?:on|onto) (?:the )?qbin\b"
     r"(?! (?:again|upside|roof|key|toolbox|paint)|.{0,15}\b(?:wrong|crooked|wonky|again|squint))",
@@ -72,7 +68,7 @@ _SEAL = _patterns(
     # "Bin 3, done up tight"
     rf"\bqbin\b{_DAY} ?[.,:] (?:put up|shut up|closed up|done up) tight\b",
 )
-_BURY = _patterns(
+_BURY = patterns(
     # "Bin 3's been laid to rest under the roses"
     r"\bqbin(?: 's)?(?: (?:has|have|is|was|been|got|all|now|finally|safely|qday|contents|done|"
     r"don))* (?:put to bed|laid to rest|tucked up|bedded|planted|sleeping|asleep|went down|"
@@ -99,7 +95,7 @@ _GIVES = (
     r"(?:parted with|part with|relinquished|gave up|given up|let go of|coughed up|yielded|"
     r"surrendered|ran off|spat out|wept|peed|pee 'd|dribbled|handed over|released|squeezed out)"
 )
-_DRAIN = _patterns(
+_DRAIN = patterns(
     # "Bin 3 surrendered a pint", "half a litre is all bin 3 parted with"
     r"\bqbin (?:has |have |had |only |just |finally |both |kindly |would |could |'d |did |qday )*"
     rf"{_GIVES}\b",
@@ -115,20 +111,20 @@ _DRAIN = _patterns(
     r"pints?|litres?|jars?)\b",
 )
 _BRAN = r"(?:bran|starter|wheat bran|rice bran|dedak|pollard|inoculant)"
-_BATCH = _patterns(
+_BATCH = patterns(
     # "3 kg of bran under way in the airing cupboard"
     rf"\b(?:kilos?|kg|kgs|litres?|liters?|l|lbs?|pounds?|grams?|g) of (?:\w+ )?{_BRAN} (?:is |are |"
     r"now |all |has been |have been |been )*(?:lying and working|working|fermenting|culturing|"
     r"incubating|bedded down|bedded|under way|brewing|on the go|wetted|inoculated|"
     r"packed down|tamped down|pressed down)\b",
 )
-_STOCK = _patterns(
+_STOCK = patterns(
     # "Picked up 2 kg of ready-made bran from the agri shop"
     r"\b(?:bought|purchased|picked up|got)\b.{0,20}\b(?:of )?(?:ready-made|ready made|ready|"
     rf"finished|fermented|shop|pre-made|premade|made-up|made up|inoculated) {_BRAN}\b(?! "
     r"(?:flakes|muffins|buds|cereal|bread|loaf|biscuits))",
 )
-_OBSERVE = _patterns(
+_OBSERVE = patterns(
     # "We're at 38 degrees in bin 3"
     r"\b(?:we|she|he) (?:is|are|'s) (?:at |on )?[\d.,]+ (?:degrees|celsius|c)\b(?: in| inside| "
     r"with) (?:the )?qbin(?=$| [^\w\s])",

@@ -82,7 +82,7 @@ def _free(acts: Sequence[Act], message: Message) -> list[Amount]:
         for name in ("mass_kg", "volume_l", "capacity_l", "water_l", "liquid_l")
         if (value := getattr(act, name, None)) is not None
     }
-    measures = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    measures = message.measured()
     return [a for a in measures if a.value not in used and not a.negative]
 
 

@@ -59,7 +59,7 @@ def _in_order(acts: Sequence[Act], message: Message) -> list[Act]:
     """ "Drained shed and hall, 300 and 550 ml": an amount in a row for each bin in one."""
     kinds = {type(act) for act in acts if isinstance(act, Layer | Drain)}
     refs = [r for r in sorted(message.bins) if r.name is not None]
-    amounts = [a for a in message.amounts if a.quantity in ("mass", "volume")]
+    amounts = message.measured()
     if len(kinds) != 1 or len(refs) < 2 or len(refs) != len(amounts):
         return []
     rows = [(ref.start, ref.end) for ref in refs], [(a.start, a.end) for a in amounts]

@@ -8,11 +8,10 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Accept, Act, Decline, Done, Later, Retract
 from handlers.reading.amending import SHORT, is_quoted, plain_text, with_people, word_count
-from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.passing import coming
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wording import Patterns, first_in
+from handlers.reading.wording import Patterns, first_in, patterns
 
 FLATLY = "an answer in so many words"
 
@@ -49,11 +48,7 @@ _WHY = (
 _STRIKE = r"(?:strike|cross|rub|knock|scratch|wipe|delete|remove|undo)"
 
 
-def _patterns(*sources: str) -> Patterns:
-    return [Late(source) for source in sources]
-
-
-_TAKEN = _patterns(
+_TAKEN = patterns(
     # "It will be my pleasure", "that would be an honour to mind her"
     rf"{_OPEN}(?:it|that|'twill|'twould) ?(?:will be|would be|'d be|be) (?:my|our|an|a|the) "
     rf"(?:\w+ )?(?:pleasure|honour|honor|privilege)(?: to {_KEEP} {_ONE})?(?: qday)?{_STOP}",
@@ -83,7 +78,7 @@ _TAKEN = _patterns(
     r"^(?:(?:oh|ow|ah|och|ok|okay|right|well|aw|,|[.!]) )*(?:go|goo|gan) on then"
     r"(?: qmember| , qmember| love| mate)?$|^(?:ok |oh |, )*gwan then$",
 )
-_REFUSED = _patterns(
+_REFUSED = patterns(
     # "Can't manage this week", "we won't make it next month, we're away"
     rf"{_OPEN}(?:{_WE} )?(?:cant|cannot|wont)(?: do| manage| make it| be able)? (?:this|next) "
     rf"{_ROUND}(?={_WHY})",
@@ -123,7 +118,7 @@ _REFUSED = _patterns(
     rf"{_NAMED}(?: ,)? but (?:it )?(?:turns out|i (?:am|cant|cannot|have)|we (?:are|cant|cannot|"
     r"have)|now|something)\b",
 )
-_STRUCK = _patterns(
+_STRUCK = patterns(
     # "That was meant for my brother, take it off"
     rf"\b(?:that|it|dat|this|those|they) (?:one )?(?:was|were) (?:meant |intended )?for "
     rf"(?:\w+ ){{1,6}}, (?:so )?(?:just |please )?(?:(?:{_STRIKE}|take) (?:it|that|them) "
@@ -142,7 +137,7 @@ _STRUCK = _patterns(
     r"record|layer|figure) (?:\w+ ){0,4}?(?:be|to be|get) (?:\w+ly )?(?:expunged|struck|stricken|"
     r"deleted|removed|withdrawn|annulled|rescinded|voided|erased|cancelled)\b",
 )
-_STRUCK_BY_BOT = _patterns(
+_STRUCK_BY_BOT = patterns(
     # "Bot, undo", "unlog that, bot"
     r"^(?:(?:abeg|please|pls|kindly|ok|no|oops|sorry|wait|,|hey|can you|could you) )*(?:undo|"
     r"delete that|delete it|unlog it|unlog that)(?=$| [,.;!])",
@@ -150,14 +145,14 @@ _STRUCK_BY_BOT = _patterns(
     r"^(?:(?:please|pls|kindly|ok|no|oops|sorry|wait|,|hey) )*(?:forget|ignore|disregard|scrap) "
     r"what i (?:said|told you|wrote|sent)\b(?!.{0,40}\b(?:he|she|they|him)\b)",
 )
-_PUT_OFF = _patterns(
+_PUT_OFF = patterns(
     # "I'll get round to it on Sunday"
     rf"{_OPEN}(?:ill|{_WE} will) get (?:(?:round |around )?to (?:it|that)|round to {_NAMED}) "
     rf"(?:on |by )?qday{_STOP}",
     # "I heard you the first time, give me till Friday"
     r"\bheard you\b.{0,30}\bgive (?:me|us) (?:till|until|a (?:week|day|few days))\b",
 )
-_PUT_OFF_TO_BOT = _patterns(
+_PUT_OFF_TO_BOT = patterns(
     # "Bot, in a bit", "not right now, bot"
     r"^(?:(?:yes|ok|okay|sorry|,|hey|oi|[.!]) )*(?:in a (?:bit|while|minute|mo|moment|jiffy)|"
     r"not right now|not just now|when i (?:can|get home|am home))(?:$| [,.!]$)",
@@ -171,7 +166,7 @@ _PUT_OFF_TO_BOT = _patterns(
     r"^(?:(?:stop|quit|enough) (?:asking|nagging|pestering|bugging)(?: me)?(?: ,)? )?i (?:have )?"
     r"said (?:qday|later|next week)\b",
 )
-_DONE = _patterns(
+_DONE = patterns(
     # "Bin 3 done this morning, tell the machine"
     r"\bqbin (?:is |'s |was )?(?:all )?(?:done|sorted|seen to)(?: qday)?(?: [,.])? (?:so )?"
     r"(?:please )?(?:tell|inform|let) the (?:machine|bot|computer|robot|contraption)\b",
@@ -184,7 +179,7 @@ _DONE = _patterns(
     r"\b(?:reminder|nudge|prompt) (?:acknowledged|received|noted|heeded|obeyed|answered)\b"
     r".{0,20}\b(?:done|sorted|seen to|carried out|accomplished)\b",
 )
-_DONE_TO_BOT = _patterns(
+_DONE_TO_BOT = patterns(
     # "Yes bot, did that one"
     r"^(?:(?:ok|yes|yep|aye|right|i|we|have|,|all|already|just) )*(?:sorted|did|done|handled|"
     r"finished|fixed) that one(?: my)?(?=$| [,.!])",

@@ -38,7 +38,7 @@ def settled_at_last(act: Act, message: Message) -> Act:
 
 
 def _last_word(message: Message) -> Amount | None:
-    measures = [a for a in message.amounts if a.quantity in ("mass", "volume") and not a.vessel]
+    measures = [a for a in message.measured() if not a.vessel]
     if len(message.amounts) < 2 or not measures or measures[-1] is not message.amounts[-1]:
         return None
     last = measures[-1]
@@ -72,7 +72,7 @@ def _replaces(act: Layer | Drain, last: Amount, message: Message) -> bool:
     """Whether the act has its amount from what was told before, and this can stand for it."""
     mass = act.mass_kg if isinstance(act, Layer) else None
     told = act.volume_l if mass is None else mass
-    before = [a for a in message.amounts if a.end <= last.start and a.quantity in _MEASURED]
+    before = [a for a in message.measured() if a.end <= last.start]
     if told is None or not before:
         return told is None
     if last.quantity != ("volume" if mass is None else "mass"):
@@ -80,6 +80,3 @@ def _replaces(act: Layer | Drain, last: Amount, message: Message) -> bool:
     if any(a.vessel for a in before):
         return True
     return 1 / _MOST_APART <= last.value / (told or 1.0) <= _MOST_APART
-
-
-_MEASURED = ("mass", "volume")

@@ -89,6 +89,10 @@ class Message:
         clause = self.clause_at(i)
         return "none" if clause is None else clause.sense
 
+    def measured(self) -> list[Amount]:
+        """The masses and volumes in it."""
+        return [a for a in self.amounts if a.quantity in ("mass", "volume")]
+
     def text(self, start: int, end: int) -> str:
         """The words start to end as written, one space between."""
         parts: list[str] = []

@@ -125,7 +125,7 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
         furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
         if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):
             return [(i, _COLOUR[norm])]
-        if norm in (".", "!", "?", "\n") or (norm == "," and k):
+        if norm in _STOPS or (norm == "," and k):
             break
     return _told_after(norms, i)
 

@@ -13,7 +13,7 @@ from handlers.reading.doers import is_sender
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wording import Patterns, first_in
+from handlers.reading.wording import Patterns, first_in, patterns
 
 BY_NAME = "the bin's name is what is kept or passed on"
 
@@ -23,7 +23,7 @@ are all but certain."""
 
 
 def _patterns(*sources: str) -> Patterns:
-    return [Late(_written_out(source)) for source in sources]
+    return patterns(*map(_written_out, sources))
 
 
 def _written_out(source: str) -> str:
@@ -244,8 +244,8 @@ def _answered(message: Message, text: str, words: frozenset[str]) -> Accept | De
     """What is said to an offer; nothing where the first sentence asks."""
     if message.sentences[0].asked:
         return None
-    for patterns, cues, kind in ((_REFUSED, _REFUSING, Decline), (_TAKEN, _TAKING, Accept)):
-        match = None if words.isdisjoint(cues) else first_in(patterns, text)
+    for forms, cues, kind in ((_REFUSED, _REFUSING, Decline), (_TAKEN, _TAKING, Accept)):
+        match = None if words.isdisjoint(cues) else first_in(forms, text)
         if match is not None:
             return kind(bin=_bin_at(message, text, match), on=coming(message), rules=(BY_NAME,))
     return None

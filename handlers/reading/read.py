@@ -98,8 +98,7 @@ def _asks(
 
 def _is_brief(message: Message) -> bool:
     """Whether one thing is told: another sentence or amount may tell another record."""
-    measured = [amount for amount in message.amounts if amount.quantity in ("mass", "volume")]
-    return len(message.sentences) == 1 and len(measured) <= 1
+    return len(message.sentences) == 1 and len(message.measured()) <= 1
 
 
 def _outright(message: Message) -> Topic | None:

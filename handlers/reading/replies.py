@@ -202,7 +202,7 @@ def _done(message: Message) -> Done | None:
 
 
 def _measures(message: Message) -> bool:
-    return any(a.quantity in ("mass", "volume") for a in message.amounts)
+    return bool(message.measured())
 
 
 def _set(message: Message) -> Set | None:

@@ -20,15 +20,15 @@ _SEALING = _SURELY | {
     "clamp", "button up", "snap shut", "sellar", "cerrar", "fechar", "schliessen",
 }  # fmt: skip
 _MEANT = frozenset({"it", "them", "this", "that", "both", "her", "him"})
-_OTHER_THINGS = words_in(
+_TAP = words_in("tap taps spigot valve spout")
+_OTHER_THINGS = _TAP | words_in(
     "deal windows window door doors lips fate envelope letter gate shop office bath shower "
     "grout curtains road roads library pool school schools account tab eyes mouth victory win "
-    "pump pumps gasket valve radiator pipe pipes "
+    "pump pumps gasket radiator pipe pipes "
     "jar jars deck driveway worktop floor floors meeting laptop book books case driveways pub "
-    "tap taps spigot valve spout cafe vents gap gaps leak roofing parcel kiss envelopes bag "
+    "cafe vents gap gaps leak roofing parcel kiss envelopes bag "
     "fridge car shutters"
 )
-_TAP = words_in("tap taps spigot valve spout")
 _FOR_GOOD = (
     r"for good|two weeks|2 weeks|fortnight|a fortnight|14 days|ten days|taped|tape|sealed|done|"
     r"shut|"

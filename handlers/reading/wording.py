@@ -13,6 +13,11 @@ from handlers.reading.late import Late
 Patterns = Sequence[Late]
 
 
+def patterns(*sources: str) -> Patterns:
+    """The sources as patterns, in their order."""
+    return [Late(source) for source in sources]
+
+
 def first_in(patterns: Patterns, text: str) -> re.Match[str] | None:
     """The first pattern that is found in the text."""
     for pattern in patterns:
@@ -23,7 +28,7 @@ def first_in(patterns: Patterns, text: str) -> re.Match[str] | None:
 
 
 def _patterns(*sources: str) -> Patterns:
-    return [Late(source.replace("~", r"(?:\S+ ){0,3}")) for source in sources]
+    return patterns(*(source.replace("~", r"(?:\S+ ){0,3}") for source in sources))
 
 
 _START = (
