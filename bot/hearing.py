@@ -9,6 +9,7 @@ from bot import marks, unasked
 from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_present_name, with_offers
+from bot.talk import REMINDERS, Talk
 from handlers import (
     arranging,
     corrections,
@@ -24,7 +25,7 @@ from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
-from handlers.reading.acts import Act, Amend, Ask, Context
+from handlers.reading.acts import Act, Amend, Ask
 from handlers.reading.arranged import Plan
 from handlers.reading.plans import read
 from storage import changes, inbox, leaders, notices, outbox
@@ -32,17 +33,8 @@ from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry, Message, Question, Room
 
-REMINDERS = frozenset({"digest", "reminder"})
-"""What is said unasked, so that an answer to it is about what it names."""
-
 QUESTION_STANDS = timedelta(days=1)
 """How long a bare answer is taken for one to a question of ours."""
-
-TALK_GOES_ON = timedelta(hours=1)
-"""How long "another 2 kg" is more of what its sender had written down."""
-
-MOST_LEANING_WORDS, MOST_CORRECTING_WORDS = 6, 16
-"""A longer message is read for itself, whatever was said before; a correction may be longer."""
 
 MOST_ANSWERS = 6
 """Answers to one message that are told in full; all of it is written down."""
@@ -69,6 +61,10 @@ class Hearing:
     """Whether the sender asked to be forgotten, and was."""
     called: list[str] = field(default_factory=list)
     """The members whom the words are to reach."""
+    talk: Talk = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.talk = Talk(self.book, self.item, self.own)
 
     @property
     def room(self) -> Room:
@@ -109,22 +105,17 @@ class Hearing:
     async def _said(self, said: Said) -> None:
         if await self.book.is_withdrawn(said.event):
             return  # its key came only after it was taken back
-        refers_to = await self._record_behind(said.replies_to)
+        refers_to = await self.talk.record_behind(said.replies_to)
         turn = await self._turn(said.event, said.at, refers_to)
         if await self._settled(said, turn):
             return
         acts = await self._understood(said, turn)
         if refers_to is None and any(isinstance(act, Amend) for act in acts):
-            turn = replace(turn, refers_to=await self._told_of_sender(turn))
+            turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
-        if not acts and "?" in said.body and self._calls_us(said):
+        if not acts and "?" in said.body and self.talk.calls_us(said):
             self.spoken.append(NOT_UNDERSTOOD)
         await self._reply(said.event, to=said.event, thread=said.thread)
-
-    def _calls_us(self, said: Said) -> bool:
-        """Whether it is said to the bot by its name."""
-        first = said.body.lstrip("@ ").casefold()
-        return self.own in said.mentions or first.startswith(("pailkeeper", "bot,", "bot ", "bot:"))
 
     async def _settled(self, said: Said, turn: Turn) -> bool:
         """Whether it answered a question of ours, and was dealt with as such."""
@@ -166,7 +157,10 @@ class Hearing:
             if await self.book.is_withdrawn(event):
                 return
         turn = await self._turn(
-            edited.original, original.at, await self._record_behind(original.about), edited.event
+            edited.original,
+            original.at,
+            await self.talk.record_behind(original.about),
+            edited.event,
         )
         await self._drop_question(edited.original, edited.event)
         undone = await corrections.undo(edited.original, turn)
@@ -200,7 +194,7 @@ class Hearing:
         key = marks.plain(reacted.key)
         if await self._answers_offer(reacted, key) or await self._answers_digest(reacted, key):
             return
-        event = await self._record_behind(reacted.target) or reacted.target
+        event = await self.talk.record_behind(reacted.target) or reacted.target
         trace = await inbox.trace(self.book.db, self.room.address, event)
         if trace is None or trace.sender != reacted.sender:
             return
@@ -222,7 +216,7 @@ class Hearing:
         """Whether it was set on an offer, and so accepts or declines it."""
         if key not in marks.YES | marks.NO:
             return False
-        event = await self._record_behind(reacted.target) or reacted.target
+        event = await self.talk.record_behind(reacted.target) or reacted.target
         asked = [e for e in await self.book.of_event(event) if e.act in ("offer", "swap")]
         trace = await inbox.trace(self.book.db, self.room.address, event)
         if not asked or (trace and trace.sender == reacted.sender):
@@ -273,99 +267,9 @@ class Hearing:
 
     async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
         former = await self.book.former_names()
-        context = await self._context(heard, turn, tuple(former))
+        context = await self.talk.context(heard, turn, tuple(former))
         acts = read(heard.body, await with_offers(context, turn))
         return [by_present_name(act, former) for act in acts] if former else list(acts)
-
-    async def _context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
-        after_bot = isinstance(heard, Said) and await self._answers_us(heard)
-        return Context(
-            at=turn.at,
-            zone=ZoneInfo(self.room.zone),
-            units=self.room.units,
-            bins=(*[bin.name for bin in await self.book.bins()], *former),
-            members=tuple([member.name for member in await self.book.members()]),
-            sender=turn.sender,
-            bot_names=("pailkeeper", "bot", local_part(self.own)),
-            after_bot=after_bot,
-            last=await self._record_in_talk(heard, turn, after_bot=after_bot),
-            to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
-            in_room=True,
-            places=tuple(await self.book.places()),
-        )
-
-    async def _is_to_us(self, said: Said) -> bool:
-        """Whether it is said to the bot by name, in reply to it, or where nobody else is."""
-        if self._calls_us(said) or "pailkeeper" in said.body.casefold():
-            return True
-        if said.replies_to:
-            return await outbox.said_as(self.book.db, self.room.id, said.replies_to) is not None
-        return sum(m.present and m.user is not None for m in await self.book.members()) <= 1
-
-    async def _answers_us(self, said: Said) -> bool:
-        """Whether it replies to words of ours, or comes next after them and is as short."""
-        if len(said.body.split()) > MOST_LEANING_WORDS:
-            return False
-        if said.replies_to:
-            return await outbox.said_as(self.book.db, self.room.id, said.replies_to) is not None
-        latest = await outbox.latest(self.book.db, self.room.id)
-        if latest is None:
-            return False
-        message, made_at = latest
-        before = await inbox.last_said(self.book.db, self.room.address, self.item.id)
-        return before is None or message.to_event == before.event or made_at > before.at
-
-    async def _record_in_talk(
-        self, heard: Said | Edited, turn: Turn, *, after_bot: bool
-    ) -> Act | None:
-        """The record that a few words may lean on: the one replied to, the one we answered last,
-        or the sender's own in the message before; of an edit, what stood in its place.
-        """
-        if len(heard.body.split()) > MOST_CORRECTING_WORDS:
-            return None
-        if isinstance(heard, Edited):
-            entries = await self.book.last_of_event(heard.original)
-            return corrections.as_act(entries[-1]) if entries else None
-        event = turn.refers_to
-        if event is None and after_bot:
-            latest = await outbox.latest(self.book.db, self.room.id)
-            event = latest[0].to_event if latest else None
-        elif event is None:
-            event = await self._own_just_before(heard, turn)
-        if event is None:
-            return None
-        last = await self.book.last_standing(event)
-        return corrections.as_act(last) if last else None
-
-    async def _told_of_sender(self, turn: Turn) -> str | None:
-        """The message we answered last, if another told there what the sender of this one did."""
-        latest = await outbox.latest(self.book.db, self.room.id)
-        event = latest[0].to_event if latest else None
-        entries = await self.book.of_event(event) if event else []
-        own = entries and entries[-1].member == turn.sender != entries[-1].writer
-        return event if own else None
-
-    async def _own_just_before(self, said: Said, turn: Turn) -> str | None:
-        """The message of the sender's own last record, if nobody else has spoken since."""
-        before = await inbox.last_said(self.book.db, self.room.address, self.item.id)
-        if before is None or before.sender != said.sender:
-            return None
-        last = await self.book.last_by(turn.sender)
-        lately = last is not None and said.at - last.written_at <= TALK_GOES_ON
-        return last.event if last and lately else None
-
-    async def _record_behind(self, event: str | None) -> str | None:
-        """The message that an event is about: what we answered, or the message itself."""
-        if event is None:
-            return None
-        ours = await outbox.said_as(self.book.db, self.room.id, event)
-        if ours:
-            by_itself = ours.kind in REMINDERS or (ours.kind == "notice" and not ours.to_event)
-            return ours.tx_id if by_itself else ours.to_event
-        trace = await inbox.trace(self.book.db, self.room.address, event)
-        if trace and trace.kind == "automatic" and trace.about:
-            return trace.about
-        return event
 
     async def _answer(
         self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()
@@ -374,7 +278,7 @@ class Hearing:
             if isinstance(act, Plan):
                 answer = await arranging.answer(act, turn)
             elif isinstance(act, Ask) and act.topic == "why":
-                answer = why.asked(await self._figure_asked_about())
+                answer = why.asked(await self.talk.figure_asked_about(self.heard))
             else:
                 answer = await route.answer(act, turn)
             if succeeding:
@@ -396,18 +300,6 @@ class Hearing:
             self.attached.append(await attachment(self.book, answer.attach, turn))
         self.reasons.extend(answer.why)
         self.called.extend(answer.calls)
-
-    async def _figure_asked_about(self) -> str | None:
-        """What was kept of the arithmetic behind the answer replied to, or the last words."""
-        db, room = self.book.db, self.room.id
-        if isinstance(self.heard, Said) and self.heard.replies_to:
-            asked = await outbox.said_as(db, room, self.heard.replies_to)
-            if asked is None and (event := await self._record_behind(self.heard.replies_to)):
-                found = await outbox.answer_to(db, room, event)
-                asked = found[1] if found else None
-            return asked.why if asked else None
-        latest = await outbox.latest(db, room)
-        return latest[0].why if latest else None
 
     async def _drop_question(self, event: str, by: str) -> None:
         question = await self.book.question_about(event)

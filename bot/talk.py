@@ -1,0 +1,143 @@
+"""What a message is read in: who is there, what was said before it, and what it leans on."""
+
+from dataclasses import dataclass
+from datetime import timedelta
+from zoneinfo import ZoneInfo
+
+from bot.heard import Edited, Heard, Said, local_part
+from handlers import corrections
+from handlers.answer import Turn
+from handlers.reading.acts import Act, Context
+from storage import inbox, outbox
+from storage.book import Book
+from storage.inbox import Item
+
+REMINDERS = frozenset({"digest", "reminder"})
+"""What is said unasked, so that an answer to it is about what it names."""
+
+TALK_GOES_ON = timedelta(hours=1)
+"""How long "another 2 kg" is more of what its sender had written down."""
+
+MOST_LEANING_WORDS, MOST_CORRECTING_WORDS = 6, 16
+"""A longer message is read for itself, whatever was said before; a correction may be longer."""
+
+
+@dataclass(frozen=True, slots=True)
+class Talk:
+    """The talk of a room, at one event."""
+
+    book: Book
+    item: Item
+    own: str
+
+    def calls_us(self, said: Said) -> bool:
+        """Whether it is said to the bot by its name."""
+        first = said.body.lstrip("@ ").casefold()
+        return self.own in said.mentions or first.startswith(("pailkeeper", "bot,", "bot ", "bot:"))
+
+    async def context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
+        """What its words are read with; `former`: names that bins had."""
+        after_bot = isinstance(heard, Said) and await self._answers_us(heard)
+        return Context(
+            at=turn.at,
+            zone=ZoneInfo(self.book.room.zone),
+            units=self.book.room.units,
+            bins=(*[bin.name for bin in await self.book.bins()], *former),
+            members=tuple([member.name for member in await self.book.members()]),
+            sender=turn.sender,
+            bot_names=("pailkeeper", "bot", local_part(self.own)),
+            after_bot=after_bot,
+            last=await self._record_in_talk(heard, turn, after_bot=after_bot),
+            to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
+            in_room=True,
+            places=tuple(await self.book.places()),
+        )
+
+    async def _is_to_us(self, said: Said) -> bool:
+        """Whether it is said to the bot by name, in reply to it, or where nobody else is."""
+        if self.calls_us(said) or "pailkeeper" in said.body.casefold():
+            return True
+        if said.replies_to:
+            return (
+                await outbox.said_as(self.book.db, self.book.room.id, said.replies_to) is not None
+            )
+        return sum(m.present and m.user is not None for m in await self.book.members()) <= 1
+
+    async def _answers_us(self, said: Said) -> bool:
+        """Whether it replies to words of ours, or comes next after them and is as short."""
+        if len(said.body.split()) > MOST_LEANING_WORDS:
+            return False
+        if said.replies_to:
+            return (
+                await outbox.said_as(self.book.db, self.book.room.id, said.replies_to) is not None
+            )
+        latest = await outbox.latest(self.book.db, self.book.room.id)
+        if latest is None:
+            return False
+        message, made_at = latest
+        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        return before is None or message.to_event == before.event or made_at > before.at
+
+    async def _record_in_talk(
+        self, heard: Said | Edited, turn: Turn, *, after_bot: bool
+    ) -> Act | None:
+        """The record that a few words may lean on: the one replied to, the one we answered last,
+        or the sender's own in the message before; of an edit, what stood in its place.
+        """
+        if len(heard.body.split()) > MOST_CORRECTING_WORDS:
+            return None
+        if isinstance(heard, Edited):
+            entries = await self.book.last_of_event(heard.original)
+            return corrections.as_act(entries[-1]) if entries else None
+        event = turn.refers_to
+        if event is None and after_bot:
+            latest = await outbox.latest(self.book.db, self.book.room.id)
+            event = latest[0].to_event if latest else None
+        elif event is None:
+            event = await self._own_just_before(heard, turn)
+        if event is None:
+            return None
+        last = await self.book.last_standing(event)
+        return corrections.as_act(last) if last else None
+
+    async def told_of_sender(self, turn: Turn) -> str | None:
+        """The message we answered last, if another told there what the sender of this one did."""
+        latest = await outbox.latest(self.book.db, self.book.room.id)
+        event = latest[0].to_event if latest else None
+        entries = await self.book.of_event(event) if event else []
+        own = entries and entries[-1].member == turn.sender != entries[-1].writer
+        return event if own else None
+
+    async def _own_just_before(self, said: Said, turn: Turn) -> str | None:
+        """The message of the sender's own last record, if nobody else has spoken since."""
+        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        if before is None or before.sender != said.sender:
+            return None
+        last = await self.book.last_by(turn.sender)
+        lately = last is not None and said.at - last.written_at <= TALK_GOES_ON
+        return last.event if last and lately else None
+
+    async def record_behind(self, event: str | None) -> str | None:
+        """The message that an event is about: what we answered, or the message itself."""
+        if event is None:
+            return None
+        ours = await outbox.said_as(self.book.db, self.book.room.id, event)
+        if ours:
+            by_itself = ours.kind in REMINDERS or (ours.kind == "notice" and not ours.to_event)
+            return ours.tx_id if by_itself else ours.to_event
+        trace = await inbox.trace(self.book.db, self.book.room.address, event)
+        if trace and trace.kind == "automatic" and trace.about:
+            return trace.about
+        return event
+
+    async def figure_asked_about(self, heard: Heard) -> str | None:
+        """What was kept of the arithmetic behind the answer replied to, or the last words."""
+        db, room = self.book.db, self.book.room.id
+        if isinstance(heard, Said) and heard.replies_to:
+            asked = await outbox.said_as(db, room, heard.replies_to)
+            if asked is None and (event := await self.record_behind(heard.replies_to)):
+                found = await outbox.answer_to(db, room, event)
+                asked = found[1] if found else None
+            return asked.why if asked else None
+        latest = await outbox.latest(db, room)
+        return latest[0].why if latest else None
