@@ -1,26 +1,16 @@
 """The book's questions, bound to one room so that no answer can cross rooms."""
 
 import json
-import sqlite3
-from collections.abc import Awaitable, Callable, Hashable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date, datetime
-from functools import lru_cache
-from typing import TypeVar
 
-from storage import dues, inbox, words
+from storage import dues, inbox
 from storage.database import Database
 from storage.desk import Values
-from storage.moments import from_ms, to_day, to_hour
-from storage.rows import About, Bin, Due, Entry, Facts, Member, Question, Room
-
-LINES = (
-    "SELECT id, act, bin, bin_name, run, member_name, writer_name, on_day, said_at, event, cause, "
-    "receiver_name, until_day, written_at, struck_at, struck_by, replaces, root, mass_kg, "
-    "volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius, ph, "
-    "words, hour, rule, days FROM line "
-)
-"""What is read of a line of the book, in the order in which `_entry` takes it."""
-
+from storage.lines import LINES, entry_of, question_of
+from storage.moments import to_day
+from storage.roster import Roster
+from storage.rows import About, Bin, Due, Entry, Question, Room
 
 ABOUT = """
 SELECT
@@ -36,30 +26,15 @@ SELECT
 """
 """The size of a bin, whether it is shared and who opened it, from its openings that stand."""
 
-# A bin that was retired is in use again once it is opened, somebody takes it or scraps go in.
-_BINS = """
-SELECT id, name, EXISTS (SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck_at IS NULL)
-    AND NOT EXISTS (SELECT 1 FROM entry AS gone
-        WHERE gone.bin = bin.id AND gone.act = 'retire' AND gone.struck_at IS NULL
-            AND NOT EXISTS (SELECT 1 FROM entry AS again
-                WHERE again.bin = bin.id AND again.act IN ('open', 'layer', 'accept')
-                    AND again.struck_at IS NULL AND again.root > gone.root)) AS is_used
-FROM bin WHERE room = ? ORDER BY id
-"""
-
-
 _ACT = "act = (SELECT ?)"
 """Asked so, SQLite has no plan of its own for each act, which it would make anew every time."""
 
-Result = TypeVar("Result")
 
-
-class Book:
+class Book(Roster):
     """What one room's entries say."""
 
     def __init__(self, db: Database, room: Room, aside: Iterable[Entry] = ()) -> None:
-        self.db = db
-        self.room = room
+        super().__init__(db, room)
         self.aside = frozenset(entry.id for entry in aside)
         """The entries, by id, that are set aside."""
 
@@ -71,93 +46,6 @@ class Book:
     def without(self, entries: Iterable[Entry]) -> "Book":
         """The book as it is once these entries are struck out."""
         return Book(self.db, self.room, entries)
-
-    async def bins(self) -> Sequence[Bin]:
-        """Every bin in use: with an entry that stands, and not retired since; oldest first."""
-
-        async def ask() -> tuple[Sequence[Bin], bool]:
-            rows = await self.db.rows(_BINS, (self.room.id,))
-            used = [Bin(id=row["id"], name=row["name"]) for row in rows if row["is_used"]]
-            return used, len(used) == len(rows)
-
-        # What is in use stays so whatever is added, but for a retirement.
-        bins, are_all = await self.known("bin entry:retire,rewritten", "bins", ask)
-        if not are_all:
-            bins, _ = await self.known("bin entry", "bins", ask)
-        return bins
-
-    async def former_names(self) -> dict[str, Bin]:
-        """Bins by the names that they had before, casefolded; none that another has now."""
-
-        async def ask() -> dict[str, Bin]:
-            return await self._former_names()
-
-        return await self.known("bin entry:rename", "former", ask)
-
-    async def _former_names(self) -> dict[str, Bin]:
-        rows = await self.db.rows(
-            "SELECT id, name, key, called AS before FROM bin WHERE room = ?1 "
-            "AND called IS NOT NULL UNION ALL "
-            "SELECT bin.id, name, key, words FROM entry JOIN bin ON bin.id = entry.bin "
-            "WHERE entry.room = ?1 AND act = 'rename' AND struck_at IS NULL",
-            (self.room.id,),
-        )
-        if not rows:
-            return {}
-        present = await self.db.rows("SELECT key FROM bin WHERE room = ?", (self.room.id,))
-        taken = {row["key"] for row in present}
-        before = {row["before"].casefold(): Bin(id=row["id"], name=row["name"]) for row in rows}
-        return {name: bin for name, bin in before.items() if name not in taken}
-
-    async def bin(self, name: str) -> Bin | None:
-        """The bin of that name, or once of that name, in any case, as `words.name` lets it in."""
-
-        async def ask() -> Bin | None:
-            key = words.name(name).casefold()
-            row = await self.db.row(
-                "SELECT * FROM bin WHERE room = ? AND key = ?", (self.room.id, key)
-            )
-            if row:
-                return Bin(id=row["id"], name=row["name"])
-            return (await self.former_names()).get(key)
-
-        return await self.known("bin entry:rename", ("bin", name), ask)
-
-    async def places(self) -> list[str]:
-        """Where bins were buried, as it was said."""
-
-        async def ask() -> list[str]:
-            rows = await self.db.rows(
-                "SELECT DISTINCT place FROM entry WHERE room = ? AND act = 'bury' "
-                "AND place IS NOT NULL AND struck_at IS NULL",
-                (self.room.id,),
-            )
-            return [row["place"] for row in rows]
-
-        return await self.known("entry:bury", "places", ask)
-
-    async def members(self) -> Sequence[Member]:
-        """Everybody known in the room."""
-
-        async def ask() -> Sequence[Member]:
-            rows = await self.db.rows(
-                "SELECT * FROM member WHERE room = ? ORDER BY id", (self.room.id,)
-            )
-            return [
-                Member(id=r["id"], user=r["user"], name=r["name"], present=bool(r["present"]))
-                for r in rows
-            ]
-
-        return await self.known("member", "members", ask)
-
-    async def member(self, name: str) -> Member | None:
-        """The member of that name, in any case."""
-        named = [one for one in await self.members() if one.name.casefold() == name.casefold()]
-        return named[0] if named else None
-
-    async def name_of(self, user: str) -> str | None:
-        """The name shown of a user id."""
-        return next((one.name for one in await self.members() if one.user == user), None)
 
     async def present_run(self, bin: Bin) -> int:
         """The number of a bin's present (or last) run; 0 before its first entry."""
@@ -287,16 +175,10 @@ class Book:
             "WHERE room = ? AND act = 'date' AND struck_at IS NULL ORDER BY id", (self.room.id,)
         )
 
-    def known(
-        self, of: str, key: Hashable, ask: Callable[[], Awaitable[Result]]
-    ) -> Awaitable[Result]:
-        """What `ask` finds in this book; see `Database.known`."""
-        return self.db.known(self.room.id, of, key, ask)
-
     async def told(self, question: str, values: Sequence[object]) -> list[Entry]:
         """The entries that a question beginning with `LINES` finds, without those set aside."""
         rows = await self.db.rows(question, values)
-        return [_entry(row) for row in rows if row[0] not in self.aside]
+        return [entry_of(row) for row in rows if row[0] not in self.aside]
 
     async def entry(self, id: int) -> Entry | None:
         """The entry of that number."""
@@ -399,7 +281,7 @@ class Book:
                 "ORDER BY id DESC LIMIT 1",
                 (self.room.id, sender),
             )
-            return _question(row) if row else None
+            return question_of(row) if row else None
 
         return await self.known("question", ("question", sender), ask)
 
@@ -410,80 +292,16 @@ class Book:
             "ORDER BY id DESC LIMIT 1",
             (self.room.id, event),
         )
-        return _question(row) if row else None
+        return question_of(row) if row else None
 
     async def _lines(self, which: str, values: Values) -> list[Entry]:
         return await self.told(LINES + which, values)
 
     async def _line(self, which: str, values: Values) -> Entry | None:
         row = await self.db.row(LINES + which, values)
-        return _entry(row) if row else None
+        return entry_of(row) if row else None
 
 
 def _in_run(entry: Entry) -> tuple[int, date, datetime, int]:
     """By it the entries of a bin are in order."""
     return entry.run or 0, entry.on or date.min, entry.said_at, entry.id
-
-
-def _question(row: sqlite3.Row) -> Question:
-    return Question(
-        id=row["id"],
-        event=row["event"],
-        sender=row["sender"],
-        guess=row["guess"],
-        lacks=row["lacks"],
-        asked_at=from_ms(row["asked_at"]),
-    )
-
-
-def _entry(row: sqlite3.Row) -> Entry:
-    # All at once and by place: by name it takes three times as long, and entries are read most.
-    (
-        id, act, bin, bin_name, run, member, writer, on, said_at, event, cause, receiver, until,
-        written_at, struck_at, struck_by, replaces, root,
-        mass_kg, volume_l, materials, rich, starter_g, capacity_l, shared, place, signs, celsius,
-        ph, words_said, hour, rule, days,
-    ) = row  # fmt: skip
-    return Entry(
-        id=id,
-        act=act,
-        bin=Bin(id=bin, name=bin_name) if bin else None,
-        run=run,
-        member=member,
-        writer=writer,
-        on=to_day(on),
-        said_at=from_ms(said_at),
-        event=event,
-        cause=cause,
-        facts=Facts(
-            mass_kg=mass_kg,
-            volume_l=volume_l,
-            materials=_shares(materials) if materials else None,
-            rich=rich,
-            starter_g=starter_g,
-            capacity_l=capacity_l,
-            shared=None if shared is None else bool(shared),
-            place=place,
-            signs=tuple(json.loads(signs)) if signs else (),
-            celsius=celsius,
-            ph=ph,
-            words=words_said,
-            hour=to_hour(hour),
-            rule=rule,
-            days=days,
-        ),
-        receiver=receiver,
-        until=to_day(until),
-        written_at=from_ms(written_at),
-        struck_at=from_ms(struck_at) if struck_at is not None else None,
-        struck_by=struck_by,
-        replaces=replaces,
-        root=root,
-    )
-
-
-@lru_cache(maxsize=1000)
-def _shares(materials: str) -> Mapping[str, float]:
-    """A make-up, of which a group has few, read once."""
-    shares: dict[str, float] = json.loads(materials)
-    return shares

@@ -3,7 +3,8 @@
 import json
 from datetime import date, datetime
 
-from storage.book import LINES, Book
+from storage.book import Book
+from storage.lines import LINES
 from storage.moments import from_ms, to_day, to_ms
 from storage.rows import Bin, Entry
 

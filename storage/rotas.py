@@ -4,7 +4,8 @@ from datetime import date, datetime
 from typing import NamedTuple
 
 from storage.absences import absences
-from storage.book import LINES, Book
+from storage.book import Book
+from storage.lines import LINES
 from storage.moments import from_ms
 from storage.rows import Absence, Entry
 
