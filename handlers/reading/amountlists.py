@@ -146,7 +146,11 @@ def _counted(
         liquid = None if amount.liquid_l is None else amount.liquid_l * count.value
         out.append(
             amount._replace(
-                start=start, value=amount.value * count.value, liquid_l=liquid, vessel=False
+                start=start,
+                value=amount.value * count.value,
+                liquid_l=liquid,
+                vessel=False,
+                counted=True,
             )
         )
     return out

@@ -37,6 +37,8 @@ class Amount(NamedTuple):
     negative: bool = False
     factor: float = 0.0
     """kg or litres in one of its unit; 0 if it has none that another number could share."""
+    counted: bool = False
+    """It is that of all packs, told by the amount of one ("three bags of 2 kg")."""
 
 
 _BETWEEN = words_in(

@@ -109,14 +109,25 @@ _WHOLE = words_in("it that which them those this")
 def _of_each(group: Group, amount: Amount) -> Amount:
     """ "500 g each of leeks and rice", "3 loaves, 800 g each": as often as there are things."""
     norms = group.message.norms
+    if amount.counted:
+        return amount
     if norms[amount.end : amount.end + 1] in (["each"], ["apiece"]):
         if norms[amount.end + 1 : amount.end + 2] == ["of"]:
             times = _listed_from(group, amount.end + 2)
         else:
-            times = _counted_before(group, amount.start)
+            times = _vessels_before(group, amount) or _counted_before(group, amount.start)
     else:
         times = _counted_by_each(group, amount.start)
     return amount._replace(value=amount.value * times) if times > 1 else amount
+
+
+def _vessels_before(group: Group, amount: Amount) -> int:
+    """The count in "2 buckets of grass and peel, 5 kg each"; 0 if no vessels were counted."""
+    message = group.message
+    vessels = [a for a in message.amounts if a.vessel and 0 < amount.start - a.end <= _LONGEST_LIST]
+    number = read_number(message.words, vessels[-1].start) if vessels else None
+    whole = number is not None and number.value in range(2, _MOST_THINGS + 1)
+    return int(number.value) if number is not None and whole else 0
 
 
 def _counted_by_each(group: Group, end: int) -> int:
