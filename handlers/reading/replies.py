@@ -205,7 +205,8 @@ def _measures(message: Message) -> bool:
     return bool(message.measured())
 
 
-def _set(message: Message) -> Set | None:
+def setting_told(message: Message) -> Set | None:
+    """What is to be set, by the form of its words alone."""
     if _measures(message) or is_of_old(message):
         return None
     found = setting_of(plain_text(message), to_bot=is_to_bot(message))
@@ -218,7 +219,7 @@ def _set(message: Message) -> Set | None:
 
 _READERS: tuple[_Reader, ...] = (
     (
-        _set,
+        setting_told,
         words_in(
             "unit units metric imperial us american british kilos kilograms kg grams litres "
             "liters pounds lbs ounces oz pints quarts gallons zone timezone "

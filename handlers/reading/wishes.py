@@ -74,12 +74,17 @@ def wish_of(message: Message) -> Set | None:
     if is_of_old(message):
         return None
     for part in (*_parts(message), message):
-        said = _wanted(part)
-        found = next((one for find in _FINDERS if (one := find(part, said))), None)
-        if found is not None:
-            return Set(what=found[0], value=found[1], rules=("a wish",))
+        if wish := plain_wish(part):
+            return wish
     other = _other(message, _wanted(message))
     return Set(what=other[0], value=other[1], rules=("a wish",)) if other else None
+
+
+def plain_wish(message: Message) -> Set | None:
+    """The setting that its words name, whoever they are said to."""
+    said = _wanted(message)
+    found = next((one for find in _FINDERS if (one := find(message, said))), None)
+    return Set(what=found[0], value=found[1], rules=("a wish",)) if found else None
 
 
 def _parts(message: Message) -> list[Message]:

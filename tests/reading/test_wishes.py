@@ -143,3 +143,27 @@ def test_orders_of_other_things_set_nothing(text: str) -> None:
 def test_whose_pounds_they_are_goes_by_the_clock() -> None:
     boston = group(zone=ZoneInfo("America/New_York"))
     assert certain(read_message("bot, use pounds", boston)) == (Set(what="units", value="us"),)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        (
+            "bot, kilos please, and the digest at eight in the evening",
+            {"units": "metric", "reminder time": "20:00"},
+        ),
+        (
+            "set the zone to Europe/Rome and the reminders at 7:30",
+            {"zone": "Europe/Rome", "reminder time": "07:30"},
+        ),
+        (
+            "use the weight habit. Fermentation for four weeks, and quiet hours from 9 to 7",
+            {"habit": "weight", "ferment days": "28", "quiet hours": "21:00-07:00"},
+        ),
+        ("quiet hours between 11 and 6", {"quiet hours": "23:00-06:00"}),
+        ("set the units to metric, thanks and bye", {"units": "metric"}),
+        ("set the units to metric. I'm in Rome and the flat is 7 by 9", {"units": "metric"}),
+    ],
+)
+def test_every_setting_of_a_message_is_told(text: str, told: dict[str, str]) -> None:
+    assert {act.what: act.value for act in acts(text) if isinstance(act, Set)} == told

@@ -1,0 +1,61 @@
+"""Further settings asked for in one message: "metric please, and the digest at seven"."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Set
+from handlers.reading.message import Message, read_message
+from handlers.reading.replies import setting_told
+from handlers.reading.vocabulary import words_in
+from handlers.reading.wishes import is_to_bot, plain_wish
+
+_JOINTS = words_in(", ; . ! and & n + plus also then — –") | {"\n"}
+_SETTABLE = frozenset(
+    {"units", "zone", "habit", "reminder time", "quiet hours", "quiet before", "quiet after",
+     "ferment days", "dilution", "pot dilution", "trench depth", "planting days", "soil",
+     "nitrogen limit", "recipe"}
+)  # fmt: skip
+_HOURS = frozenset({"quiet hours", "quiet before", "quiet after"})
+_MOST_PARTS = 8
+_SPANNING, _NEAR = words_in("between from"), 4
+"""Words of a stretch of hours, and how far before its "and" they stand at most."""
+
+
+def with_further_settings(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts with what the other parts of a message that sets something ask for besides."""
+    first = next((act for act in acts if isinstance(act, Set)), None)
+    if first is None or first.what not in _SETTABLE:
+        return list(acts)
+    parts = list(_parts(message))
+    if not 1 < len(parts) <= _MOST_PARTS:
+        return list(acts)
+    known = {act.what for act in acts if isinstance(act, Set)}
+    further: list[Act] = []
+    for text in parts:
+        told = _told(text, message)
+        if told is None or told.what in known or (told.what in _HOURS and known & _HOURS):
+            continue
+        known.add(told.what)
+        further.append(told)
+    return [*acts, *further]
+
+
+def _parts(message: Message) -> Iterator[str]:
+    """The stretches between commas, "and" and the ends of sentences; "between 10 and 7" is one."""
+    start = 0
+    for i, norm in enumerate((*message.norms, ".")):
+        if norm in _JOINTS and _SPANNING.isdisjoint(message.norms[max(0, i - _NEAR) : i]):
+            if i > start:
+                yield message.text(start, i)
+            start = i + 1
+
+
+def _told(text: str, message: Message) -> Set | None:
+    """The setting that a part asks for, alone or behind the verb of the part before it."""
+    context = replace(message.context, to_bot=is_to_bot(message))
+    for words in (text, f"set {text}"):
+        part = read_message(words, context)
+        told = setting_told(part) or plain_wish(part)
+        if told is not None and told.what in _SETTABLE and told.value:
+            return told
+    return None
