@@ -32,7 +32,9 @@ from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
 from handlers.reading.lastword import settled_at_last
 from handlers.reading.message import Message
+from handlers.reading.moresettings import with_further_settings
 from handlers.reading.naming import given_name
+from handlers.reading.openings import all_opened
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
@@ -49,6 +51,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
     if sum(isinstance(act, Layer | Drain) for act in acts) == 1:
         acts = [settled_at_last(act, message) for act in acts]
+    acts = with_further_settings(acts, message)
     if not message.context.in_room:
         return acts
     return [on_several(_struck_in(act, message), message) for act in acts]
@@ -114,6 +117,7 @@ def _echoes(amend: Amend, act: Act) -> bool:
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = [_in_bin(act, message) if isinstance(act, Open) else act for act in acts]
     acts = enumerated([_in_bin(act, message) for act in in_opened(acts, message)], message)
+    acts = all_opened(acts, message)
     if len(acts) > 1 and deeds(message) < 2:
         acts = one_each(acts)
     if any(isinstance(act, LISTED) for act in acts):

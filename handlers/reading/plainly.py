@@ -6,6 +6,7 @@ from handlers.reading.acts import Act, Bury, Drain, Open, Seal
 from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message
 from handlers.reading.observations import ON_IT
+from handlers.reading.openings import INTRODUCED
 from handlers.reading.passing import BY_NAME
 from handlers.reading.restarts import RESTARTED
 from handlers.reading.rightwrong import BY_FORM as PUT_RIGHT
@@ -13,7 +14,7 @@ from handlers.reading.scraps import WITHIN
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
-BY_FORM = frozenset({BY_NAME, FLATLY, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
+BY_FORM = frozenset({BY_NAME, FLATLY, INTRODUCED, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
 """Rules whose words leave no doubt."""
 
 _DEEDS: dict[str, type[Act]] = {

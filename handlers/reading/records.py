@@ -13,6 +13,7 @@ from handlers.reading.liquid import drain_of
 from handlers.reading.message import BRAN, Message
 from handlers.reading.observations import merged, observe_of
 from handlers.reading.opened import open_of
+from handlers.reading.openings import introduced
 from handlers.reading.pooled import pooled
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.restarts import restart_of
@@ -33,6 +34,8 @@ _WITHOUT_BRAN = tuple(reader for reader in _READERS if reader not in (batch_of, 
 
 def records(message: Message) -> tuple[Record, ...]:
     """Acts of record that the message tells of, in order, observations of a bin joined."""
+    if begun := introduced(message):
+        return (begun,)
     groups = groups_of(message)
     readers = _READERS if message.has(BRAN) else _WITHOUT_BRAN
     told: list[tuple[int, Record]] = []

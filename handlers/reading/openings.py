@@ -1,0 +1,123 @@
+"""Several bins begun in one message, each with its size: "opened shed, 20 L, and blue, 12 L"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Drain, Layer, Open
+from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BIN_WORDS
+from handlers.reading.message import Message
+from handlers.reading.sizes import SMALLEST
+from handlers.reading.vocabulary import words_in
+
+INTRODUCED = "bins told with their sizes"
+"""The rule of `introduced`, which holds whatever its score."""
+_BETWEEN = BIN_WORDS | words_in(
+    ", ( : - – — = is 's was of at holds takes fits a an about one size sized which that"
+)
+"""Words between a bin's name and its size."""
+_BEFORE = words_in(
+    ", ( ) : ; . - – — and & n + plus then also with the a an our my another new opened started "
+    "open start begun is are both one got have bins two three four call called named"
+) | {"\n", "•"}
+"""Words before a new bin's name that are none of it."""
+_LONGEST_NAME = 2
+_BINS = words_in("bins buckets pails tubs caddies drums barrels kegs crocks")
+
+
+def all_opened(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts with an opening for each bin that is told with its size, and no size as a deed."""
+    opened = next((act for act in acts if isinstance(act, Open)), None)
+    if opened is None:
+        return list(acts)
+    sized = _sized(message)
+    if len(sized) < 2:
+        return [act for act in acts if not _is_size_of(act, opened)]
+    shared = {act.bin: act.shared for act in acts if isinstance(act, Open)}
+    begun = [
+        replace(opened, bin=name, capacity_l=size, shared=shared.get(name), rules=(INTRODUCED,))
+        for name, size in sized.items()
+    ]
+    return [*begun, *(act for act in acts if not _is_of_sizes(act, sum(sized.values())))]
+
+
+def _is_size_of(act: Act, opened: Open) -> bool:
+    """Whether a bin's size was taken for what was drawn from it."""
+    if not isinstance(act, Drain) or act.volume_l is None:
+        return False
+    return (act.bin, act.volume_l) == (opened.bin, opened.capacity_l)
+
+
+def introduced(message: Message) -> Open | None:
+    """ "Two bins here: kitchen 15 L, garage 30 L": the first of bins that nobody named before."""
+    if not message.has(_BINS) or any(ref.known for ref in (*message.bins, *message.named)):
+        return None
+    verbs = [clause.verb.verb.plain for clause in message.clauses if clause.verb is not None]
+    if any(clause.sense not in _TOLD for clause in message.clauses) or not _HAVING.issuperset(
+        verbs
+    ):
+        return None
+    sized = _sized(message)
+    if len(sized) < 2:
+        return None
+    name, size = next(iter(sized.items()))
+    return Open(bin=name, capacity_l=size, on=message.today, rules=(INTRODUCED,))
+
+
+_DRAWING = words_in("drain draw tap collect fill pour empty take")
+_HAVING = words_in("have get be run use keep start open own")
+_TOLD = frozenset({"none", "did", "habit"})
+
+
+def _is_of_sizes(act: Act, whole: float) -> bool:
+    """Whether an act is one of the openings, or takes their sizes for what was put in or drawn."""
+    if isinstance(act, Layer | Drain):
+        return act.volume_l is not None and act.volume_l <= whole
+    return isinstance(act, Open)
+
+
+def _sized(message: Message) -> dict[str, float]:
+    """Litres by name; empty unless every volume is the size of a bin that is named before it."""
+    measured = message.measured()
+    counted = [a for a in measured if a.vessel and message.norms[a.end - 1] in _BINS]
+    volumes = [a for a in measured if a.quantity == "volume" and a not in counted]
+    if len(volumes) == 1 and _is_of_each(message, volumes[0]):
+        return {ref.name: volumes[0].value for ref in message.bins if ref.name is not None}
+    if any(c.verb and c.verb.verb.plain in _DRAWING for c in message.clauses):
+        return {}
+    if len(volumes) < 2 or any(a.vessel or a.value < SMALLEST for a in volumes):
+        return {}
+    if len(measured) > len(volumes) + len(counted):
+        return {}
+    names = [_name_before(message, a) for a in volumes]
+    found = {name: a.value for name, a in zip(names, volumes, strict=True) if name is not None}
+    return found if len(found) == len(volumes) else {}
+
+
+def _name_before(message: Message, size: Amount) -> str | None:
+    """The bin whose name stands before its size, with nothing else between."""
+    norms, at = message.norms, size.start
+    ends = {ref.end: ref for ref in (*message.bins, *message.named) if ref.name is not None}
+    while at > 0 and at not in ends and norms[at - 1] in _BETWEEN:
+        at -= 1
+    if at in ends:
+        ref = ends[at]
+        return ref.name if ref.start == 0 or norms[ref.start - 1] in _BEFORE else None
+    start = at
+    while start > max(0, at - _LONGEST_NAME) and _is_of_name(norms[start - 1]):
+        start -= 1
+    ends_well = start == 0 or norms[start - 1] in _BEFORE
+    food = any(start < i.end and i.start < at for i in message.items)
+    if start == at or not ends_well or (food and not message.words[start].text[0].isupper()):
+        return None
+    return message.text(start, at)
+
+
+def _is_of_each(message: Message, size: Amount) -> bool:
+    """ "20 L each", "both 20 L"."""
+    beside = message.norms[size.end : size.end + 1], message.norms[size.start - 1 : size.start]
+    return beside[0] in (["each"], ["apiece"]) or beside[1] in (["both"], ["all"])
+
+
+def _is_of_name(norm: str) -> bool:
+    return norm[0].isalpha() and norm not in _BEFORE and norm not in _BETWEEN

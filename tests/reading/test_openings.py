@@ -1,0 +1,70 @@
+"""Bins begun with their sizes, several in one message; packs, and what each of them holds."""
+
+import pytest
+
+from handlers.reading.acts import Drain, Layer, Open
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    ("text", "sizes"),
+    [
+        ("opened the larder bin, 15 litres, and the gate bin, 25 litres", (15, 25)),
+        ("started larder (15 l) and gate (25 l)", (15, 25)),
+        ("new bins: larder 15 L, gate 25 L", (15, 25)),
+        ("hello all, two bins at ours: larder 15 L, gate 25 L", (15, 25)),
+        ("our bins are the larder one (15 l) and the gate one (25 l)", (15, 25)),
+        ("we keep two pails, larder is 15 L and gate is 25 L", (15, 25)),
+    ],
+)
+def test_each_bin_is_opened_with_its_size(text: str, sizes: tuple[int, int]) -> None:
+    told = acts(text, bins=())
+    assert all(isinstance(act, Open) for act in told)
+    assert [(act.bin, act.capacity_l) for act in told if isinstance(act, Open)] == [
+        ("larder", sizes[0]),
+        ("gate", sizes[1]),
+    ]
+
+
+def test_known_bins_of_one_size_are_each_opened() -> None:
+    told = acts("opened larder and gate this morning, both 20 L", bins=("larder", "gate"))
+    assert {(a.bin, a.capacity_l) for a in told if isinstance(a, Open)} == {
+        ("larder", 20),
+        ("gate", 20),
+    }
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the council bins are 240 L for waste and 140 L for paper",
+        "my tubs: cherry 2 l, vanilla 2 l",
+        "planters, 20 L and 12 L, are by the gate",
+    ],
+)
+def test_other_volumes_open_nothing(text: str) -> None:
+    assert not any(isinstance(act, Open) and act.capacity_l for act in acts(text, bins=()))
+
+
+def test_what_was_drawn_from_another_bin_is_not_its_size() -> None:
+    told = acts("opened the larder bin 20 L, drained gate 2 L", bins=("gate",))
+    assert [(a.bin, a.capacity_l) for a in told if isinstance(a, Open)] == [("larder", 20)]
+    assert [(a.bin, a.volume_l) for a in told if isinstance(a, Drain)] == [("gate", 2)]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("3 sacks of peel, 2 kg apiece, went into the gate bin", 6),
+        ("put 2 tubs of rice in the gate bin, each 500 g", 1),
+        ("2 buckets of grass and peel, 5 kg each, into the gate bin", 10),
+        ("two caddies of peelings and tea bags in the gate bin, 3 kg each", 6),
+        ("4 loaves, 800 g each, into the gate bin", 3.2),
+        ("added 500 g each of leeks and rice to the gate bin", 1),
+        ("2 buckets of crusts, 5 kg in all, into the gate bin", 5),
+    ],
+)
+def test_what_each_holds_is_counted_once(text: str, kg: float) -> None:
+    assert [a.mass_kg for a in acts(text, bins=("gate",)) if isinstance(a, Layer)] == [
+        pytest.approx(kg)
+    ]
