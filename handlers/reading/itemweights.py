@@ -19,6 +19,9 @@ def item_weights(
     beside = _one_each(group.message.norms, items, own)
     if beside is not None:
         return beside
+    headed = _behind_heading(group.message.norms, items, own)
+    if headed is not None:
+        return headed
     before = own[0].start < items[0].start
     weights: list[float] = []
     for item in items:
@@ -60,6 +63,28 @@ _BETWEEN = words_in(
     "of the o a some old about abt around roughly maybe approx say nearly almost , ( : - = is was "
     "were weighed weighing at good"
 )
+
+
+def _behind_heading(
+    norms: Sequence[str], items: Sequence[Item], own: Sequence[Amount]
+) -> list[float] | None:
+    """ "Canteen waste for the shed: rice 3 kg, dal 2 kg": what is only said of all weighs naught."""
+    heading = len(items) - len(own)
+    listed = items[heading:]
+    weights = _one_each(norms, listed, own) if heading > 0 else None
+    if weights is None:
+        return None
+    first = min(listed[0].start, own[0].start)
+    own_things = (
+        _JOINTS.issuperset(norms[i.end : first]) or i.food.rich > _RICH
+        for i in items[:heading]
+    )
+    return None if any(own_things) else [*[0.0] * heading, *weights]
+
+
+_RICH = 0.5
+"""Rich share from which a thing without a weight is never passed over."""
+_JOINTS = words_in(", and n & + plus with or the some a of old also then")
 
 
 def _nearest(item: Item, own: Sequence[Amount], before: bool) -> Amount | None:

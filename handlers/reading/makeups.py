@@ -106,6 +106,8 @@ def _mixed_by(parts: Sequence[tuple[Item, float]]) -> Makeup | None:
     shares: dict[Kind, float] = {}
     rich = 0.0
     for item, weight in parts:
+        if not weight:
+            continue
         rich += item.food.rich * weight / total
         for kind, share in item.food.shares:
             shares[kind] = shares.get(kind, 0.0) + share * weight / total
