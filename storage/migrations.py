@@ -138,10 +138,22 @@ async def migrate(connection: aiosqlite.Connection, book: Path | None) -> None:
         )
     if book is not None and 0 < version < VERSION:
         await asyncio.to_thread(backup.before_migration, book, version)
+    # A table made anew is dropped: with references watched, each of its rows would be looked for
+    # in all the others (https://sqlite.org/lang_altertable.html, "Making other kinds of changes").
+    await connection.execute_fetchall("PRAGMA foreign_keys = OFF")
+    lost = len(list(await connection.execute_fetchall("PRAGMA foreign_key_check")))
     for step in range(version, VERSION):
         await connection.executescript(
-            f"BEGIN IMMEDIATE; {STEPS[step]}; PRAGMA user_version = {step + 1}; COMMIT;"
+            f"BEGIN IMMEDIATE; {STEPS[step]}; PRAGMA user_version = {step + 1};"
         )
+        if len(list(await connection.execute_fetchall("PRAGMA foreign_key_check"))) > lost:
+            await connection.rollback()
+            raise BookError(
+                f"this book cannot be brought to schema {step + 1} without losing something: "
+                "nothing was changed; go on with the program that you had"
+            )
+        await connection.commit()
+    await connection.execute_fetchall("PRAGMA foreign_keys = ON")
 
 
 async def refuse_foreign(connection: aiosqlite.Connection, path: Path | str) -> None:

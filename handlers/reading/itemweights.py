@@ -68,7 +68,7 @@ _BETWEEN = words_in(
 def _behind_heading(
     norms: Sequence[str], items: Sequence[Item], own: Sequence[Amount]
 ) -> list[float] | None:
-    """ "Canteen waste for the shed: rice 3 kg, dal 2 kg": what is only said of all weighs naught."""
+    """ "Canteen waste for the shed: rice 3 kg, dal 2 kg": what heads them weighs naught."""
     heading = len(items) - len(own)
     listed = items[heading:]
     weights = _one_each(norms, listed, own) if heading > 0 else None
@@ -76,8 +76,7 @@ def _behind_heading(
         return None
     first = min(listed[0].start, own[0].start)
     own_things = (
-        _JOINTS.issuperset(norms[i.end : first]) or i.food.rich > _RICH
-        for i in items[:heading]
+        _JOINTS.issuperset(norms[i.end : first]) or i.food.rich > _RICH for i in items[:heading]
     )
     return None if any(own_things) else [*[0.0] * heading, *weights]
 

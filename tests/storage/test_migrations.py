@@ -1,18 +1,22 @@
 """Whatever program wrote it, a book is brought forward whole, and copied before."""
 
+import itertools
 import sqlite3
 from contextlib import closing
 from pathlib import Path
 
+import aiosqlite
 import pytest
 
 from bot.board import as_page
 from bot.export import as_csv, as_json
 from bot.feed import as_calendar
-from storage import backup, rooms
+from storage import backup, migrations, rooms
 from storage.book import Book
 from storage.database import Database
+from storage.errors import BookError
 from storage.schema import VERSION
+from tests.bench.flat import write_book
 from tests.room import BEGIN, TalkingRoom
 from tests.storage.shipped import dump, restored
 
@@ -77,3 +81,47 @@ async def test_a_book_of_any_earlier_program_is_brought_forward(
     assert copy.exists() is (version < VERSION)
     if copy.exists():
         assert counts(copy) == before
+
+
+async def _steps(book: Path, entries: int) -> int:
+    """Thousands of instructions that SQLite carries out to bring forward so long a book."""
+    write_book(book, 1, entries)
+    counted = itertools.count()
+    async with aiosqlite.connect(book, isolation_level=None) as opened:
+        await opened.execute_fetchall("PRAGMA foreign_keys = ON")
+        await opened.set_progress_handler(lambda: next(counted) < 0, 1000)
+        await migrations.migrate(opened, None)
+    return next(counted)
+
+
+async def test_a_long_book_is_brought_forward_in_proportion_to_its_length(tmp_path: Path) -> None:
+    short, long = [await _steps(tmp_path / f"{n}.db", n) for n in (1_000, 4_000)]
+    assert long < 6 * short
+
+
+async def test_a_step_that_would_lose_something_is_not_taken(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    old = tmp_path / "old.db"
+    write_book(old, 1, 200)
+    before = counts(old)
+    losing = [
+        migrations.STEPS[0],
+        "; ".join([migrations.STEPS[1], "DELETE FROM bin WHERE id = 11"]),
+    ]
+    monkeypatch.setattr(migrations, "STEPS", losing)
+    with pytest.raises(BookError, match="nothing was changed"):
+        await Database.open(old)
+    assert counts(old) == before
+
+
+async def test_a_book_with_something_lost_before_is_brought_forward_all_the_same(
+    tmp_path: Path,
+) -> None:
+    old = tmp_path / "old.db"
+    write_book(old, 1, 200)
+    with closing(sqlite3.connect(old, isolation_level=None)) as opened:
+        opened.execute("UPDATE entry SET bin = 99 WHERE id = 7")
+    before = counts(old)
+    await (await Database.open(old)).close()
+    assert counts(old) == before
