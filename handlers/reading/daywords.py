@@ -1,5 +1,6 @@
 """The words that a day is told by."""
 
+from handlers.reading.feasts import first_words
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.vocabulary import words_in
 
@@ -99,23 +100,6 @@ DEEDS = words_in(
 """What is done on the day that it is called after; other things only come from it."""
 
 
-FEASTS = {
-    "christmas eve": (12, 24), "xmas eve": (12, 24), "christmas day": (12, 25),
-    "xmas day": (12, 25), "boxing day": (12, 26), "new years eve": (12, 31),
-    "new year 's eve": (12, 31), "nye": (12, 31), "new years day": (1, 1),
-    "new year 's day": (1, 1), "hogmanay": (12, 31), "halloween": (10, 31),
-    "valentines day": (2, 14), "st patricks day": (3, 17), "bonfire night": (11, 5),
-    "christmas": (12, 25), "xmas": (12, 25), "stephens day": (12, 26),
-    "stephen 's day": (12, 26), "st stephens day": (12, 26), "st stephen 's day": (12, 26),
-    "valentine 's day": (2, 14), "st patrick 's day": (3, 17), "paddys day": (3, 17),
-    "paddy 's day": (3, 17), "guy fawkes night": (11, 5), "burns night": (1, 25),
-    "st andrews day": (11, 30), "st davids day": (3, 1), "anzac day": (4, 25),
-    "australia day": (1, 26), "canada day": (7, 1), "independence day": (7, 4),
-    "fourth of july": (7, 4), "twelfth night": (1, 5), "midsummers day": (6, 24),
-    "midsummer 's day": (6, 24), "midsummer day": (6, 24),
-}  # fmt: skip
-
-
 ENDS = frozenset({"st", "nd", "rd", "th"})
 
 
@@ -169,16 +153,13 @@ DAY_PARTS = frozenset(
 )
 
 
-FIRST_OF_FEAST = frozenset(phrase.split()[0] for phrase in FEASTS)
-
-
 PLAIN_STARTS = (
     FIRST_OF_OFFSET.keys()
     | WEEKDAYS.keys()
     | SHORT.keys()
     | MONTHS.keys()
     | ORDINALS.keys()
-    | FIRST_OF_FEAST
+    | first_words()
     | {"last", "this", "next", "coming", "past", "on", "the"}
 )
 STARTS = PLAIN_STARTS | {"in", "at", "over", "during", "a"} | NUMBER_WORDS
