@@ -7,12 +7,19 @@ from handlers.practice.cautions import caution
 from handlers.practice.dilution import PARTS, Dilution, Use, dilute
 from handlers.practice.dilution_words import use_named
 from handlers.practice.figure import Refused, number
+from handlers.practice.tablespoons import SPOON_ML
 from handlers.practice.units import LITRES
 from handlers.reading.acts import Ask
 from storage.rows import Units
 
 CAN_L = {"metric": 10.0, "us": 2 * LITRES["us_gallon"], "imperial": 2 * LITRES["imperial_gallon"]}
 """The watering can reckoned for where no amount was said: our choice."""
+TEASPOON_ML = LITRES["metric_teaspoon"] * 1000
+LEAST_ML = TEASPOON_ML / 4
+"""The smallest spoon of a kitchen: less than that is dripped, and drops are no measure."""
+MOST_TABLESPOONS = 8
+SPOON_OFF = 0.2
+"""How far a count of spoons may be from what is to be measured."""
 
 DOWN_THE_DRAIN = (
     "Down the drain it goes undiluted, with plenty of water after it, if local rules allow. Never "
@@ -50,7 +57,8 @@ def asked(act: Ask, turn: Turn) -> Answer:
     except Refused as refused:
         return Answer(say=str(refused))
     remark = mix.remark or (_enough(mix, turn.units) if water_l is None else "")
-    lines = [NOT_NEAT if is_neat else "", _words(mix, turn.units), remark, caution("liquid")]
+    mixing = [_words(mix, turn.units), _too_little(mix, turn.units), remark]
+    lines = [NOT_NEAT if is_neat else "", *mixing, caution("liquid")]
     return Answer(say="\n".join(filter(None, lines)), why=reasons(mix, turn.book.room))
 
 
@@ -68,13 +76,29 @@ def _words(mix: Dilution, units: Units) -> str:
     return f"{capital(liquid)} of liquid in {volume(mix.water_l, units)} of water: {ratio}."
 
 
+def _too_little(mix: Dilution, units: Units) -> str:
+    """How the same mix is made where so little liquid cannot be measured; empty where it can."""
+    if mix.liquid_ml >= LEAST_ML:
+        return ""
+    more = volume(mix.water_l * TEASPOON_ML / mix.liquid_ml, units)
+    return (
+        f"That is too little to measure: stir 1 teaspoon ({number(TEASPOON_ML)} mL) into {more} "
+        f"and use {volume(mix.water_l, units)} of it."
+    )
+
+
 def measured(litres: float, units: Units) -> str:
-    """A small amount of liquid: in tablespoons too where that is how it will be measured."""
-    spoons = litres / LITRES["us_tablespoon"]
-    if units == "us" and 0.4 <= spoons <= 8:
-        words = f"{fraction(spoons, 4)} tablespoon{'s' if spoons > 1.1 else ''}"
-        return f"{words} ({number(litres * 1000, 2)} mL)"
-    return volume(float(number(litres, 2)), units)
+    """A small amount of liquid: in spoons too where that is how it will be measured."""
+    millilitres = litres * 1000
+    in_ml = f"{number(millilitres, 2)} mL"
+    tablespoons = millilitres / SPOON_ML[spoon(units)]
+    if units == "metric" or tablespoons > MOST_TABLESPOONS:
+        return volume(litres, units) if litres >= 1 else in_ml
+    size, count = ("tea", tablespoons * 3) if tablespoons < 0.95 else ("table", tablespoons)
+    shown = round(count * 4) / 4
+    if abs(shown - count) > count * SPOON_OFF:
+        return in_ml
+    return f"{fraction(shown, 4)} {size}spoon{'s' if shown > 1 else ''} ({in_ml})"
 
 
 def _purpose(use: Use) -> str:

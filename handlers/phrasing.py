@@ -16,6 +16,9 @@ MEASURES: Mapping[str, Sequence[tuple[str, str]]] = {
 }
 """The measures of kitchens that do not measure in litres, the largest first."""
 
+OUNCE_OFF = 0.2
+"""How far whole ounces of liquid may be from the amount; less than two are said in millilitres."""
+
 DONE = "✅"
 """The mark on a message that was written down and needs no words."""
 
@@ -47,8 +50,11 @@ def volume(litres: float, units: Units) -> str:
         count = litres / LITRES[name]
         if count >= 0.99:
             return _plural(count, word, 4)
-    name = "us_fluid_ounce" if units == "us" else "imperial_fluid_ounce"
-    return f"{max(round(litres / LITRES[name]), 1)} fl oz"
+    ounces = litres / LITRES["us_fluid_ounce" if units == "us" else "imperial_fluid_ounce"]
+    whole = round(ounces)
+    if abs(whole - ounces) > ounces * OUNCE_OFF:
+        return f"{number(litres * 1000, 2)} mL"
+    return f"{whole} fl oz"
 
 
 MOST_SPOONS = 16

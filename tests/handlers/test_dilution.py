@@ -1,10 +1,15 @@
 """How to thin the liquid: amounts by the ratios that are published or usual."""
 
+import re
 from dataclasses import replace
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
+from handlers.dilution import measured
 from handlers.reading.acts import Ask
+from storage.rows import Units
 from tests.group import Group
 
 
@@ -38,6 +43,41 @@ async def test_a_spoon_to_the_gallon_is_told_kindly(group: Group) -> None:
     assert "about 2½ US tablespoons" in said
     claimed = Ask(topic="dilution", liquid_l=0.01478676, water_l=3.785411784, parts=100.0)
     assert "often called 1:100, but it is 1:256" in (await group.says(claimed)).say
+
+
+# The imperial pint is 568.26 mL (UK Weights and Measures Act 1985), the US one 473.18 mL (NIST
+# HB 44); British and metric teaspoons hold 5 mL (BS 1348).
+@pytest.mark.parametrize(
+    ("units", "water_l", "use", "begins", "more"),
+    [
+        ("imperial", 0.56826125, "seedlings", "0.57 mL of liquid in 1 pint", "into 1 gallon and"),
+        ("us", 0.473176473, "seedlings", "0.47 mL of liquid in 2 cups", "into 1¼ gallons and"),
+        ("metric", 0.25, "pots", "0.5 mL of liquid in 250 mL", "into 2.5 L and use 250 mL"),
+        ("metric", 1.0, "pots", "2 mL of liquid in 1 L", ""),
+        ("imperial", 4.54609, "pots", "1¾ teaspoons (9.1 mL) of liquid in 1 gallon", ""),
+        ("imperial", 9.09218, "pots", "1¼ tablespoons (18 mL) of liquid in 2 gallons", ""),
+    ],
+)
+async def test_little_liquid_is_told_as_it_can_be_measured(
+    group: Group, units: Units, water_l: float, use: str, begins: str, more: str
+) -> None:
+    group.book.room = replace(group.book.room, units=units)
+    said = (await group.says(Ask(topic="dilution", water_l=water_l, use=use))).say
+    assert said.startswith(begins)
+    assert ("too little to measure" in said) == bool(more)
+    assert more in said
+
+
+@given(millilitres=st.floats(0.01, 20_000), units=st.sampled_from(["us", "imperial", "metric"]))
+def test_what_is_measured_is_near_what_was_meant(millilitres: float, units: Units) -> None:
+    words = measured(millilitres / 1000, units)
+    if in_ml := re.search(r"([\d.]+) mL", words):
+        assert float(in_ml[1]) == pytest.approx(millilitres, rel=0.05)
+    if spoons := re.match(r"(\d*)([¼½¾]?) (tea|table)spoon", words):
+        count = float(spoons[1] or 0) + {"": 0, "¼": 0.25, "½": 0.5, "¾": 0.75}[spoons[2]]
+        spoon_ml = 14.787 if units == "us" else 15  # NIST HB 44; BS 1348
+        in_spoons = count * spoon_ml / (3 if spoons[3] == "tea" else 1)
+        assert in_spoons == pytest.approx(millilitres, rel=0.21)
 
 
 async def test_an_american_can_is_two_gallons(group: Group) -> None:

@@ -42,6 +42,7 @@ def test_whole_days(count: int, said: str) -> None:
         (LITRES["us_gallon"], "us", "1 gallon"),
         (LITRES["us_cup"] * 1.5, "us", "1½ cups"),
         (LITRES["us_fluid_ounce"] * 4, "us", "4 fl oz"),
+        (0.01, "imperial", "10 mL"),
         (LITRES["imperial_pint"], "imperial", "1 pint"),
         (LITRES["imperial_gallon"] * 2, "imperial", "2 gallons"),
     ],
