@@ -9,9 +9,15 @@ from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Bury
 from handlers.state import BinState, Stage, named, new_run
-from storage.rows import Facts
+from storage.rows import Facts, NewEntry
 
 CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
+
+
+NEVER_SEALED = (
+    "I have no sealing of it: scraps that did not ferment want 20 cm of soil over them or more, "
+    "and the longer wait. If it was sealed, say when: “sealed it on 3 May”."
+)
 
 
 async def buried(act: Bury, turn: Turn) -> Answer:
@@ -24,6 +30,8 @@ async def buried(act: Bury, turn: Turn) -> Answer:
     on = entry.on or turn.today
     state = await named(turn.book, name, turn.today)
     window = (state.run if state else new_run(turn.book.room)).to_plant(on)
+    if state and (again := _buried_before(state, entry, turn)):
+        return again
     when = "" if on == turn.today else f" since {day(on, turn.today)}"
     lines = [
         f"{capital(the(name))} is in the ground{when}. Plant there "
@@ -33,10 +41,28 @@ async def buried(act: Bury, turn: Turn) -> Answer:
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
 
 
+def _buried_before(state: BinState, entry: NewEntry, turn: Turn) -> Answer | None:
+    """What is said to a burial told twice: nothing can have fermented in the bin since."""
+    buried, on = state.run.buried, entry.on or turn.today
+    if buried is None or not buried <= on < state.run.to_bury(buried).start:
+        return None
+    window = state.run.to_plant(buried)
+    plant = span(window.start, window.end, turn.today)
+    say = (
+        f"{capital(the(state.bin.name))} has been in the ground since {day(buried, turn.today)}. "
+        f"Plant there {plant}."
+        f"{' Its place is noted.' if entry.facts.place else ''}"
+    )
+    entries = [entry] if entry.facts.place else []  # where it lies may be told later
+    return Answer(entries=entries, say=say, why=reasons(window, turn.book.room))
+
+
 def _early(state: BinState, turn: Turn, on: date) -> list[str]:
     """A word where the bin was buried before it can have fermented, else the usual caution."""
     sealed = state.run.sealed
-    if sealed is None or on >= state.run.to_bury(sealed).start:
+    if sealed is None:
+        return [NEVER_SEALED] if state.run.first_layer else [caution("digging")]
+    if on >= state.run.to_bury(sealed).start:
         return [caution("digging")]
     days = (on - sealed).days
     since = f"only {days} day{'' if days == 1 else 's'} before" if days else "the same day"

@@ -24,6 +24,9 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
         bury = span(window.start, window.end, turn.today)
         say = f"{capital(the(name))} has been sealed since {since}. Bury it {bury}."
         return Answer(entries=[entry], say=say, why=reasons(window, turn.book.room))
+    if state and state.run.buried and on < state.run.buried:
+        say = f"Noted: {the(name)} was sealed {day(on, turn.today)}, before it was buried."
+        return Answer(entries=[entry], say=say)
     window = (state.run if state else new_run(turn.book.room)).to_bury(on)
     when = "" if on == turn.today else f", {day(on, turn.today)}"
     bury = span(window.start, window.end, turn.today)
