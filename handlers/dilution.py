@@ -5,7 +5,7 @@ from handlers.chosen import choices, reasons
 from handlers.phrasing import capital, fraction, spoon, volume
 from handlers.practice.cautions import caution
 from handlers.practice.dilution import PARTS, Dilution, Use, dilute
-from handlers.practice.dilution_words import use_named
+from handlers.practice.dilution_words import EATEN_RAW, use_named
 from handlers.practice.figure import Refused, number
 from handlers.practice.tablespoons import SPOON_ML
 from handlers.practice.units import LITRES
@@ -26,6 +26,7 @@ DOWN_THE_DRAIN = (
     "together with bleach."
 )
 NOT_NEAT = "Never undiluted on plants: it is sour enough to burn them."
+NOT_RAW = "not on what is eaten raw: only on the soil beside it, thinned; wash what you pick."
 NO_USE = (
     "I have no dilution for that. For beds it is 1 part to 100 parts water, for pots and leaves "
     "1 to 500, for seedlings 1 to 1000."
@@ -58,8 +59,16 @@ def asked(act: Ask, turn: Turn) -> Answer:
         return Answer(say=str(refused))
     remark = mix.remark or (_enough(mix, turn.units) if water_l is None else "")
     mixing = [_words(mix, turn.units), _too_little(mix, turn.units), remark]
-    lines = [NOT_NEAT if is_neat else "", *mixing, caution("liquid")]
+    lines = [NOT_NEAT if is_neat else "", _not_raw(act), *mixing, caution("liquid")]
     return Answer(say="\n".join(filter(None, lines)), why=reasons(mix, turn.book.room))
+
+
+def _not_raw(act: Ask) -> str:
+    """A word first of all where it is asked for what is eaten raw."""
+    if act.use is None or EATEN_RAW.isdisjoint(act.use.casefold().split()):
+        return ""
+    may_it = act.water_l is act.liquid_l is act.parts is None
+    return f"No, {NOT_RAW}" if may_it else capital(NOT_RAW)
 
 
 def _enough(mix: Dilution, units: Units) -> str:

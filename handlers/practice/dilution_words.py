@@ -8,13 +8,15 @@ from handlers.practice.figure import Refused, positive, quoted, within
 from handlers.practice.quantity import plain_number
 
 _WORDS: Mapping[Use, str] = {
-    "bed": "bed beds garden soil border borders vegetable vegetables veg tree trees shrub shrubs "
+    "bed": "lettuces salads rocket spinach cress radish radishes cucumber cucumbers celery "
+    "bed beds garden soil border borders vegetable vegetables veg tree trees shrub shrubs "
     "lawn grass established rose roses outdoor plant plants flower flowers tomato tomatoes fruit "
     "hedge ground allotment lettuce salad cabbage kale bean beans pea peas carrot carrots onion "
     "onions strawberry strawberries courgette courgettes zucchini squash pumpkin pumpkins pepper "
     "peppers potato potatoes bush bushes vine vines berry berries compost heap",
     "pot": "pot pots potted house window windowsill houseplant houseplants container containers "
     "indoor balcony orchid orchids cactus cacti succulent succulents fern ferns basil herb herbs "
+    "parsley chives mint coriander cilantro dill "
     "planter planters trough troughs",
     "seedling": "seedling seedlings seed seeds sprout sprouts start starts",
     "leaf": "leaf leaves foliar foliage spray",
@@ -24,6 +26,39 @@ USE_WORDS: Mapping[str, Use] = {
     word: use for use, words in _WORDS.items() for word in words.split()
 }
 """Words for a use, in lower case."""
+
+EATEN_RAW = frozenset(
+    [
+        "lettuce",
+        "lettuces",
+        "salad",
+        "salads",
+        "rocket",
+        "spinach",
+        "cress",
+        "radish",
+        "radishes",
+        "herb",
+        "herbs",
+        "basil",
+        "parsley",
+        "chives",
+        "mint",
+        "coriander",
+        "cilantro",
+        "dill",
+        "strawberry",
+        "strawberries",
+        "berry",
+        "berries",
+        "cucumber",
+        "cucumbers",
+        "celery",
+        "sprout",
+        "sprouts",
+    ]
+)
+"""What is eaten raw, so that nothing of raw waste may touch it."""
 
 _RATIOS = (
     (re.compile(r"1(?: part)?(?: liquid)? ?(?:in|of) ?(.+)"), True),

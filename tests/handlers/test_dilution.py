@@ -80,6 +80,20 @@ def test_what_is_measured_is_near_what_was_meant(millilitres: float, units: Unit
         assert in_spoons == pytest.approx(millilitres, rel=0.21)
 
 
+@pytest.mark.parametrize(
+    ("ask", "begins"),
+    [
+        (Ask(topic="dilution", use="lettuce"), "No, not on what is eaten raw"),
+        (Ask(topic="dilution", use="parsley"), "No, not on what is eaten raw"),
+        (Ask(topic="dilution", use="salad", water_l=9.0), "Not on what is eaten raw"),
+        (Ask(topic="dilution", use="lettuce", parts=0.0), "Never undiluted"),
+        (Ask(topic="dilution", use="tomatoes"), "100 mL"),
+    ],
+)
+async def test_nothing_of_it_goes_on_what_is_eaten_raw(group: Group, ask: Ask, begins: str) -> None:
+    assert (await group.says(ask)).say.startswith(begins)
+
+
 async def test_an_american_can_is_two_gallons(group: Group) -> None:
     group.book.room = replace(group.book.room, units="us")
     # 2 US gal / 100 are 5.12 tablespoons.
