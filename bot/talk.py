@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 from bot.heard import Edited, Heard, Said, local_part
 from handlers import corrections
 from handlers.answer import Turn
+from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Context
 from storage import inbox, outbox
 from storage.book import Book
@@ -17,6 +18,9 @@ REMINDERS = frozenset({"digest", "reminder"})
 
 TALK_GOES_ON = timedelta(hours=1)
 """How long "another 2 kg" is more of what its sender had written down."""
+
+SWALLOWED = tuple(ADVICE[hazard].lines[0] for hazard in ADVICE if hazard.startswith("swallowed"))
+"""How what is said begins where somebody swallowed of it."""
 
 MOST_LEANING_WORDS, MOST_CORRECTING_WORDS = 6, 16
 """A longer message is read for itself, whatever was said before; a correction may be longer."""
@@ -49,6 +53,7 @@ class Talk:
             after_bot=after_bot,
             last=await self._record_in_talk(heard, turn, after_bot=after_bot),
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
+            harmed="?" in heard.body and await self._told_of_harm(),
             in_room=True,
             places=tuple(await self.book.places()),
         )
@@ -77,6 +82,13 @@ class Talk:
         message, made_at = latest
         before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
         return before is None or message.to_event == before.event or made_at > before.at
+
+    async def _told_of_harm(self) -> bool:
+        """Whether we last told what to do for somebody who swallowed of it, and lately."""
+        latest = await outbox.latest(self.book.db, self.book.room.id)
+        if latest is None or self.item.at - latest[1] > TALK_GOES_ON:
+            return False
+        return latest[0].body.startswith(SWALLOWED)
 
     async def _record_in_talk(
         self, heard: Said | Edited, turn: Turn, *, after_bot: bool

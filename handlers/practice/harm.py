@@ -15,6 +15,7 @@ Hazard = Literal[
     "in the eye",
     "swallowed",
     "swallowed by an animal",
+    "swallowed, and still well",
     "on the skin",
     "in a wound",
     "bitten",
@@ -30,6 +31,7 @@ Hazard = Literal[
     "to drink",
     "to feed",
     "bleach",
+    "germs",
     "gas",
     "mould",
     "who should not",
@@ -81,6 +83,12 @@ ADVICE: Mapping[Hazard, Advice] = {
     "swallowed by an animal": advice(
         "Take it away from the rest and do not make it vomit. Call your vet now and say how much "
         "of what: bones, mould and alcohol in there can harm an animal.",
+    ),
+    "swallowed, and still well": advice(
+        "Yes, call all the same, your poison line or a doctor, for an animal the vet: they say "
+        "what to watch for. Worse: the emergency number.",
+        source=_POISONS_CENTRE,
+        standing="published",
     ),
     "on the skin": advice(
         "Wash it off with soap and plenty of water, and change what it soaked.",
@@ -165,6 +173,13 @@ ADVICE: Mapping[Hazard, Advice] = {
         "Empty the bin, then wash it with hot water and a brush, rinse, and dry it in the sun.",
         source=_ACID_AND_BLEACH,
         standing="from memory",
+    ),
+    "germs": advice(
+        "Treat it as raw waste that may carry any germ, meat above all: sour is no proof that it "
+        "is safe. Nobody tastes it; gloves on, cuts covered, hands washed.",
+        "Ill after handling it: see a doctor and say what you handled.",
+        source="leptospirosis leaflet of a UK allotment association; the rest is our reading",
+        standing="derived",
     ),
     "gas": advice(
         "It is mostly carbon dioxide: harmless where air moves, but do not put your face over a "

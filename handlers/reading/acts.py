@@ -58,6 +58,8 @@ class Context:
     """What the bot is called when somebody turns to it."""
     after_bot: bool = False
     """It replies to the bot's words, or follows on them directly."""
+    harmed: bool = False
+    """The bot's last words were of somebody who swallowed what came from a bin."""
     to_bot: bool = False
     """It is said to the bot: by its name, in reply to it, or where nobody else is."""
     on_offer: bool = False

@@ -16,10 +16,12 @@ from handlers.reading.harmwords import (
     BREATHED,
     BURNS,
     BY_ANIMAL,
+    BY_MISTAKE,
     BY_PERSON,
     DENIED,
     DOWN,
     GAS,
+    GERMS,
     GIVEN,
     GLOVES,
     IS_IT_SAFE,
@@ -33,6 +35,8 @@ from handlers.reading.harmwords import (
     OTHER_STUFF,
     OURS,
     RATIO,
+    STILL_WELL,
+    TAKEN_FOR,
     TO_DRINK,
     TO_FEED,
     TOLD,
@@ -40,6 +44,7 @@ from handlers.reading.harmwords import (
     WASHED,
     WHO,
 )
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.vocabulary import words_in
@@ -55,22 +60,9 @@ CUES = (
     *("unwell", "pipe", "cable", "the drain", "sink", "toilet", " loo ", " loo?", "neat"),
     *("undiluted", "straight", "pregnan", "asthma", "immun", "kids", "children", "glove", "feed"),
     *("poison", "toxic", "danger", "harmful", "safe", " on my ", " it on", " it over", "my back"),
-    *(
-        "lettuce",
-        "salad",
-        "fire",
-        "smok",
-        "needle",
-        "syringe",
-        "glass",
-        "pond",
-        "river",
-        "stream",
-        "lake",
-        " 1:",
-        " 1 to ",
-        " 1 in ",
-    ),
+    *("lettuce", "salad", "fire", "smok", "needle", "syringe", "glass", "pond", "river", "stream"),
+    *("lake", " 1:", " 1 to ", " 1 in ", "botul", "germs", "pathogen", "salmonella", "listeria"),
+    *("coli", "lepto", " fine", "alright", " ok", " normal"),
 )
 
 
@@ -79,7 +71,7 @@ def harm(message: Message) -> Iterator[Found]:
     said: set[object] = set()
     for phrase in phrases(message):
         ours = _is_ours(phrase)
-        hazard = _told(phrase, ours=ours)
+        hazard = _still_well(phrase) or _told(phrase, ours=ours)
         if hazard and hazard not in said:
             said.add(hazard)
             yield Found(*phrase.sentence, Harm(hazard=hazard), aside=hazard != "chlorine")
@@ -92,8 +84,16 @@ def harm(message: Message) -> Iterator[Found]:
 def _is_ours(phrase: Phrase) -> bool:
     message = phrase.message
     spoken_of = any(ref.known or ref.plain for ref in message.bins)
-    bot = phrase.to_bot or message.context.after_bot
+    context = message.context
+    bot = phrase.to_bot or context.after_bot or context.to_bot
     return bot or spoken_of or message.liquid() or message.has(OURS)
+
+
+def _still_well(phrase: Phrase) -> Hazard | None:
+    context = phrase.message.context
+    if not context.harmed or STILL_WELL.search(phrase.text) is None:
+        return None
+    return "swallowed, and still well"
 
 
 def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
@@ -104,7 +104,7 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
         for hazard, pattern in TOLD + (TOLD_OURS if ours else ()):
             if pattern.search(text):
                 return hazard
-    if OTHER_DRINK.search(text) is None:
+    if not _is_other_drink(text):
         if BY_ANIMAL.search(text) and (ours or phrase.message.liquid()):
             return "swallowed by an animal"
         drank = BY_PERSON.search(text)
@@ -117,13 +117,19 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
     return "bleach" if ours and WASHED.search(text) else None
 
 
+def _is_other_drink(text: str) -> bool:
+    return OTHER_DRINK.search(text) is not None and TAKEN_FOR.search(text) is None
+
+
 def _means_liquid(phrase: Phrase) -> bool:
     """Whether "it" is the liquid spoken of before."""
-    message = phrase.message
-    return (message.liquid() or message.context.after_bot) and not _has(phrase, _EATEN)
+    message, context = phrase.message, phrase.message.context
+    of_ours = message.liquid() or context.after_bot or context.to_bot
+    return (of_ours or BY_MISTAKE.search(phrase.text) is not None) and not _has(phrase, _EATEN)
 
 
 _EATEN = words_in("ate eaten eats eating")
+_HANDLING = words_in("handle handling")
 
 
 def _is_question(phrase: Phrase) -> bool:
@@ -143,21 +149,33 @@ def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
     if TO_FEED.search(text) and ours:
         return "to feed"
     stuff = ours or text.endswith(" stuff")
-    if TO_DRINK.search(text) and OTHER_DRINK.search(text) is None and stuff:
+    if TO_DRINK.search(text) and not _is_other_drink(text) and stuff:
         return "to drink"
-    if BLEACH.search(text) and ours:
-        return "bleach"
-    if BURNS.search(text):
-        return "on the skin"
+    for hazard, pattern in _ASKED_OF_OURS if ours else _ASKED:
+        if pattern.search(text):
+            return hazard
     if GAS.search(text) and not _has(phrase, OTHER_GAS):
         return "gas"
-    if IS_MOULD_BAD.search(text):
-        return "mould"
-    if (WHO.search(text) and ours) or IS_IT_SAFE.fullmatch(text):
+    if _asks_who(phrase, ours=ours):
         return "who should not"
-    if GLOVES.search(text) and ours:
-        return "hands"
     return _poured(phrase, ours=ours)
+
+
+def _asks_who(phrase: Phrase, *, ours: bool) -> bool:
+    """Whether it is asked who had better leave it alone."""
+    of_us = ours or _has(phrase, _HANDLING)
+    return (of_us and WHO.search(phrase.text) is not None) or (
+        IS_IT_SAFE.fullmatch(phrase.text) is not None
+    )
+
+
+_ASKED: tuple[tuple[Hazard, Late], ...] = (("on the skin", BURNS), ("mould", IS_MOULD_BAD))
+_ASKED_OF_OURS: tuple[tuple[Hazard, Late], ...] = (
+    ("bleach", BLEACH),
+    ("germs", GERMS),
+    *_ASKED,
+    ("hands", GLOVES),
+)
 
 
 def _poured(phrase: Phrase, *, ours: bool) -> Ask | None:

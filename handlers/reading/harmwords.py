@@ -20,8 +20,11 @@ OTHER_DRINK = Late(
     r"\b(?:orange|apple|fruit|tomato|lemon|lime|cranberry|grape|carrot|pineapple|mango|"
     r"beet(?:root)?"
     r"|pomegranate|grapefruit|raisin|oat|fizzy|glass of|carton of|breakfast) (?:juice|bran)\b|"
-    r"\bbran (?:flakes|muffins?)\b|\b(?:my|his|her|your|all the) juice\b"
+    r"\bbran (?:flakes|muffins?)\b|\b(?:my|his|her|your|all the) juice\b|"
+    r"\bjuice (?:apple|orange|fruit|tomato|grape|carrot)\b"
 )
+TAKEN_FOR = Late(r"\b(?:thought|thinking|believing|mistook|mistaking|mistaken|confused|instead)\b")
+"""A drink named here is what the liquid was taken for."""
 _STUFF = rf"(?:{_LIQUID}|some|it|splash\w*|squirt\w*|spray\w*|drops?|bran|starter|dust|bit|stuff)"
 OTHER_STUFF = Late(
     r"\b(?:soap|shampoo|sand|eyelash|onions?|chill?i|lemon|sun|sunscreen|paint|contact|pollen|"
@@ -36,7 +39,10 @@ DENIED = Late(
 _PERSON = (
     r"(?:i|we|he|she|they|you|child|children|kids?|toddlers?|baby|boys?|girls?|son|daughter|"
     r"grand\w+|someone|somebody|anyone|anybody|qmember|husband|wife|neighbou?rs?|friend|mum|dad|"
-    r"mother|father|brother|sister|pupils?|students?|nephew|niece|man|woman|lad|wee one|little one)"
+    r"mother|father|brother|sister|pupils?|students?|nephew|niece|man|woman|lad|wee one|little one|"
+    r"people|person|guests?|visitors?|(?:room|house|flat|class|work)mates?|uncle|aunt(?:ie|y)?|cousin|"
+    r"gran(?:ny|dad|dpa)?|nana?|partner|colleague|volunteer|teacher|teen(?:ager)?|twins?|babysitter|"
+    r"nanny|caretaker|cleaner|tenant|lodger|landlord|landlady|dad|daddy|mummy|mom|mommy|wean)"
 )
 _ANIMAL = (
     r"(?:dogs?|puppy|puppies|pup|cats?|kitten|pets?|hens?|chickens?|chooks?|ducks?|pigs?|goats?|"
@@ -44,19 +50,25 @@ _ANIMAL = (
 )
 _DRANK = (
     r"(?:drank|drunk|drinks|drinking|swallow(?:ed|s|ing)|sipped|tasted|gulped|lapped(?: up)?|"
-    r"licked|slurped|ate|eaten|eats|eating|chewed|ingested|gobbled|"
+    r"licked(?: up)?|slurped|ate|eaten|eats|eating|chewed|ingested|gobbled|"
     r"had (?:a )?(?:sip|taste|swig|drink|lick|mouthful) of|got hold of|been at|got at)"
 )
 _SOME = r"(?:(?:some|a bit|a sip|a cup|a glass|any|all|half|most|lots|of|the|our|my|this|that|your|"
-_SOME += r"raw|neat|bin) ){0,4}"
+_SOME += r"raw|neat|bin|a gulp|a mouthful|whole) ){0,5}"
+_FROM_BIN = (
+    r"(?:\w+ ){0,3}?(?:from|out of) (?:(?:the|our|my|your|that|this) )?"
+    r"(?:qbin|bins?|buckets?|pails?|caddy|trench)"
+)
 BY_ANIMAL = Late(
     rf"\b{_ANIMAL} (?:\w+ ){{0,6}}?{_DRANK} {_SOME}(?:{_FERMENT}|it|some|buried \w+|"
+    rf"{_FROM_BIN}|"
     rf"(?:from )?(?:the )?"
     r"(?:drip )?(?:tray|tap|spigot|jug|puddle))\b"
 )
 BY_PERSON = Late(
-    rf"(?:^|\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} {_SOME}(?P<what>{_FERMENT}|it|some)\b"
+    rf"(?:^|\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} {_SOME}(?P<what>{_FERMENT}|it|some|{_FROM_BIN})\b"
 )
+BY_MISTAKE = Late(r"\b(?:by (?:mistake|accident)|accident(?:al)?ly|mistakenly)\b")
 TOLD: tuple[tuple[Hazard, Late], ...] = (
     ("in the eye", Late(rf"\b{_STUFF}\b.{{0,40}}\b(?:in|into) (?:{_WHOSE} ){{1,3}}eyes?\b")),
     ("in the eye", Late(rf"\beyes?\b.{{0,30}}\b(?:splashed|squirted|"
@@ -82,6 +94,12 @@ TOLD: tuple[tuple[Hazard, Late], ...] = (
         r"scratch|sore)\b")),
 )  # fmt: skip
 TOLD_OURS: tuple[tuple[Hazard, Late], ...] = (
+    ("swallowed", Late(
+        rf"\b{_PERSON} (?:\w+ ){{0,2}}?(?:hands?|fingers?|thumb) in(?:to|side)? (?:the )?(?:qbin|"
+        rf"bin|bucket|pail|{_LIQUID})\b.{{0,20}}\b(?:licked|sucked|ate|tasted) (?:it|them)\b")),
+    ("who should not", Late(
+        r"\b(?:asthma|asthmatic|copd|pregnant|bad lungs)\b.{0,40}\b(?:bran|dust|dusty|moulds?|"
+        r"mouldy|bins?|qbin|bucket|pail|lid)\b")),
     ("swallowed", Late(
         rf"\b{_PERSON} (?:\w+ ){{0,2}}?(?:licked|licking|sucked|sucking) (?:{_WHOSE} )"
         r"(?:\w+ )?(?:fingers?|hands?|thumbs?)\b")),
@@ -167,6 +185,16 @@ BURNS = Late(
     rf"\b{_LIQUID} (?:burn|hurt|harm|irritate|sting|damage)s? (?:my |the |your |our )?"
     r"(?:skin|hands?|eyes?)\b"
 )
+GERMS = Late(
+    r"\b(?:botulism|botulinum|botulin|salmonella|listeria|e ?\.? ?coli|pathogens?|germs|"
+    r"food poisoning|leptospirosis)\b"
+)
+STILL_WELL = Late(
+    rf"^(?:(?:the|my|our) )?(?:it|{_PERSON}|{_ANIMAL}) (?:still )?(?:seems?|looks?|feels?|is|are|"
+    r"'s|'re) (?:to be )?(?:all )?(?:perfectly |quite |totally |completely )?(?:fine|ok|okay|right|"
+    r"alright|well|normal|happy)\b.*\b(?:do|should|must|need|have|worry|ok|doctor|vet|hospital)\b"
+)
+"""Said after somebody swallowed of it."""
 OTHER_GAS = words_in(
     "bill cooker heater boiler bottle canister stove meter engineer tank price hob tear ring"
 )

@@ -43,6 +43,15 @@ TOLD = [
     ("my daughter put her hand in the leachate", "on the skin"),
     ("a child touched the juice", "on the skin"),
     ("the boy sucked his thumb after playing at the bin", "swallowed"),
+    ("a visitor drank a glass of it by mistake", "swallowed"),
+    ("my aunt had a sip of the bin juice", "swallowed"),
+    ("our flatmate ate some of the bran", "swallowed"),
+    ("the girl put her fingers in the bin and licked them", "swallowed"),
+    ("he drank the bin juice, he took it for apple juice, mistook it", "swallowed"),
+    ("the puppy ate from the bin", "swallowed by an animal"),
+    ("a hen ate fish heads out of the bucket", "swallowed by an animal"),
+    ("the kitten licked up the leachate", "swallowed by an animal"),
+    ("I have asthma and the bran makes dust", "who should not"),
 ]
 ASKED = [
     ("can I drink the juice", "to drink"),
@@ -64,6 +73,9 @@ ASKED = [
     ("is it dangerous?", "who should not"),
     ("can the liquid burn my skin?", "on the skin"),
     ("can I pour it in the river", "into water"),
+    ("is there botulism in the bin?", "germs"),
+    ("can you get salmonella from the juice?", "germs"),
+    ("is it safe to handle when pregnant?", "who should not"),
 ]
 NO_HARM = [
     "keep an eye on the shed bin",
@@ -84,6 +96,10 @@ NO_HARM = [
     "the cat drank my milk",
     "got sunburn on my face",
     "had a sip of tea and ate cake",
+    "my cousin drank the juice, orange I mean",
+    "the dog ate from my plate",
+    "our guests ate the lot",
+    "the cat seems fine, should I still come?",
     "cut my finger chopping onions",
 ]
 
@@ -97,6 +113,27 @@ def test_what_can_hurt_is_heard(text: str, hazard: str) -> None:
 @pytest.mark.parametrize("text", NO_HARM)
 def test_other_talk_is_left_alone(text: str) -> None:
     assert not [one for one in plans(text, group(in_room=True))[0] if isinstance(one, Harm)]
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("she seems fine, do I have to do anything?", True),
+        ("he's ok now, should we still call a doctor?", True),
+        ("the weather seems fine, do we go?", False),
+        ("do I have to do the dishes?", False),
+    ],
+)
+def test_whoever_swallowed_of_it_and_seems_well_is_still_to_call(text: str, said: bool) -> None:
+    still = Harm(hazard="swallowed, and still well")
+    assert (still in plans(text, group(in_room=True, harmed=True))[0]) == said
+    assert still not in plans(text, group(in_room=True))[0]
+
+
+def test_a_lone_member_means_the_liquid() -> None:
+    for text, hazard in (("can I drink it?", "to drink"), ("a guest drank it", "swallowed")):
+        assert plans(text, group(in_room=True, to_bot=True))[0] == (Harm(hazard=hazard),)  # type: ignore[arg-type]
+        assert not plans(text, group(in_room=True))[0]
 
 
 def test_a_splash_loses_no_record() -> None:
