@@ -5,8 +5,11 @@ from collections.abc import Mapping
 from handlers import calendar
 from handlers.answer import Answer, Turn
 from handlers.care import care_of
+from handlers.chosen import choices, reasons
 from handlers.dues import is_shown_on
+from handlers.phrasing import temperature, whole_days
 from handlers.practice.advice import Advice
+from handlers.practice.days import bury_window
 from handlers.practice.harm import ADVICE
 from handlers.practice.lessons import TAUGHT, Lesson
 from handlers.reading.acts import Ask
@@ -27,6 +30,8 @@ def about_harm(plan: Harm) -> Answer:
 
 async def taught(plan: Taught, turn: Turn) -> Answer:
     """What a newcomer asks; the days of the asker's own bins where the calendar has them."""
+    if plan.celsius is not None:
+        return _days_at(plan.celsius, turn)
     what = DUE.get(plan.lesson)
     shown = [due for due in await turn.book.dues() if is_shown_on(due, turn.today)]
     dues = [due for due in shown if due.what == what]
@@ -36,6 +41,15 @@ async def taught(plan: Taught, turn: Turn) -> Answer:
     mine = any(care.concerns(due, turn.sender) for due in dues)
     asked = Ask(topic="due", what=what, member=turn.sender if mine else None)
     return await calendar.asked(asked, turn)
+
+
+def _days_at(celsius: float, turn: Turn) -> Answer:
+    """How long a bin is sealed at a temperature."""
+    window = bury_window(turn.today, celsius, ferment_days=choices(turn.book.room).ferment_days)
+    least, most = ((day - turn.today).days for day in (window.start, window.end))
+    span = f"{least} to {most} days" if least < most else whole_days(most)
+    lines = (f"About {span} sealed at {temperature(celsius, turn.units)}.", *window.lines[1:])
+    return Answer(say="\n".join(lines), why=reasons(window, turn.book.room))
 
 
 def _said(advice: Advice) -> Answer:

@@ -84,6 +84,11 @@ def length(metres: float, units: Units) -> str:
     return f"{round(inches)} in" if inches < 36 else f"{fraction(inches / 12, 2)} ft"
 
 
+def temperature(celsius: float, units: Units) -> str:
+    """A temperature: in °F for kitchens of the United States."""
+    return f"{celsius * 1.8 + 32:.0f} °F" if units == "us" else f"{number(celsius)} °C"
+
+
 def area(square_metres: float, units: Units) -> str:
     """The area of a bed."""
     if units == "metric":

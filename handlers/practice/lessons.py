@@ -28,7 +28,7 @@ from handlers.practice.trench import (
     STIRRED_IN,
     TUB_DAYS,
 )
-from handlers.practice.trouble import COLD, HOT
+from handlers.practice.trouble import ACID, ACID_LIMIT, COLD, HOT
 
 Lesson = Literal[
     "what goes in",
@@ -90,6 +90,11 @@ Lesson = Literal[
     "dug up",
     "size",
     "leaks",
+    "blocked tap",
+    "spilled",
+    "buried and smelling",
+    "acidity",
+    "what bin",
 ]
 """What can be asked about the craft in general."""
 
@@ -101,6 +106,10 @@ def _range(figure: Figure, times: float = 1) -> str:
     if figure.low is None or figure.high is None:
         return number(figure.value * times)
     return f"{number(figure.low * times)} to {number(figure.high * times)}"
+
+
+def _fahrenheit(celsius: float | None) -> str:
+    return number((celsius or 0) * 1.8 + 32, 2)
 
 
 _WEEKS = (FILL.value + FERMENT.value + PLANT.value) / 7
@@ -203,8 +212,9 @@ TAUGHT: Mapping[Lesson, Advice] = {
         figures=(ROOM,),
     ),
     "temperature": advice(
-        f"{_range(ROOM)} °C is best. Below {number(COLD.value)} °C it is slow, so give it more "
-        f"days; above {number(HOT.value)} °C it may go foul.",
+        f"{_range(ROOM)} °C ({_fahrenheit(ROOM.low)} to {_fahrenheit(ROOM.high)} °F) is best. "
+        f"Below {number(COLD.value)} °C ({_fahrenheit(COLD.value)} °F) it is slow, so give it more "
+        f"days; above {number(HOT.value)} °C ({_fahrenheit(HOT.value)} °F) it may go foul.",
         figures=(ROOM, COLD, HOT),
     ),
     "smell": advice(
@@ -272,7 +282,8 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "fine if it is rinsed off. No bleach: it gives off chlorine with acid.",
     ),
     "keeping liquid": advice(
-        "Use it the same day: in air it soon stinks, and in a closed bottle gas builds up.",
+        "Use it the same day: in air it soon stinks, and in a closed bottle gas builds up and can "
+        "burst it, so never shut one tight.",
         "What you cannot use goes down the drain with plenty of water, if local rules allow.",
         source=BOOK,
         standing="published",
@@ -398,8 +409,8 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "sealed bin needs only draining.",
     ),
     "colour of the liquid": advice(
-        "Anything from pale to dark brown, clear or cloudy, by what went in. It should smell sour, "
-        "not rotten.",
+        "Pale to dark brown, or red from beetroot, clear or cloudy: it is what went in. It should "
+        "smell sour, not rotten.",
     ),
     "adding water": advice(
         "No: scraps bring enough, and free liquid lets them rot. A bin that is bone dry may have "
@@ -438,6 +449,37 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "still to be lifted.",
         caution("lifting"),
         figures=(ORDINARY_BIN, FILL),
+    ),
+    "blocked tap": advice(
+        "Gloves on, a tray under it: push a skewer up through the open tap, or flush it with hot "
+        "water from outside. A little bread or paper on top soaks up liquid meanwhile.",
+        caution("splash"),
+    ),
+    "spilled": advice(
+        "Gloves on: soak it up with paper, then wash the spot with hot water and soap, children "
+        "and animals kept off it. No bleach: with acid it gives off chlorine.",
+    ),
+    "buried and smelling": advice(
+        f"It wants more soil: {number(SOIL_PARTS.value)} parts to 1 of ferment, and "
+        f"{_range(COVER, 100)} cm over it, {_range(COVER_ANIMALS, 100)} cm where animals dig.",
+        caution("digging"),
+        source=COVER.source,
+        standing="published",
+        figures=(SOIL_PARTS, COVER, COVER_ANIMALS),
+    ),
+    "acidity": advice(
+        f"pH {_range(ACID)} in a good ferment; above {number(ACID_LIMIT.value)} it is not sour "
+        "enough. Tell me what you measure: “pH 4.2 in the blue bin”.",
+        source=ACID.source,
+        standing="published",
+        figures=(ACID, ACID_LIMIT),
+    ),
+    "what bin": advice(
+        "Plastic with a tight lid is best. The sour liquid eats bare metal; stainless steel or "
+        "whole enamel will do if it shuts tight.",
+        caution("gas"),
+        source="acids dissolve iron, zinc and aluminium: chemistry",
+        standing="from memory",
     ),
     "leaks": advice(
         "Drain it, stand it in a tray, and wipe up with gloves on. A bin that leaks lets air in as "

@@ -24,13 +24,18 @@ STAYS_OUT: tuple[Row, ...] = (
     row(
         "pet waste",
         "poo, poop, faeces, feces, dog waste, cat waste, pet waste, cat litter, kitty litter, "
-        "litter, dog poo, dog poop, cat poo, cat poop, dog mess, dog turd, manure, dung, nappy, "
-        "diaper, hamster bedding, rabbit bedding, animal bedding, droppings, rabbit droppings, "
-        "bird droppings, dog dirt, dog muck, cat mess, pet poo, pet poop, nappie, chicken "
-        "manure, horse manure, guano, excrement, urine, human waste, "
-        "toilet paper, sewage, vomit",
+        "litter, dog poo, dog poop, cat poo, cat poop, dog mess, dog turd, manure, dung, "
+        "hamster bedding, rabbit bedding, animal bedding, droppings, rabbit droppings, "
+        "bird droppings, dog dirt, dog muck, cat mess, pet poo, pet poop, chicken "
+        "manure, horse manure, guano",
         "no",
         "it carries parasites that fermenting does not kill: never into soil for food",
+    ),
+    row(
+        "nappies and human waste",
+        "nappy, nappie, diaper, excrement, urine, human waste, toilet paper, sewage, vomit",
+        "no",
+        "they carry germs and parasites that fermenting does not kill: never into soil for food",
     ),
     row(
         RUBBISH,

@@ -131,6 +131,8 @@ class Taught:
     """Something of the craft is asked that nothing has to be reckoned for."""
 
     lesson: Lesson
+    celsius: float | None = None
+    """The temperature that it is asked for, if the lesson is of days."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -18,8 +18,32 @@ from handlers.reading.vocabulary import lines_of
 
 CUES = (
     *("will ", "forgot", "dug", "digging", "heavy", "clean", "what", "how ", "do i", "do we"),
-    *("can ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there", "does "),
-    *("no garden", "no yard", "balcony", "no tap", "without"),
+    *(
+        "can ",
+        "may ",
+        "should",
+        "where",
+        "when ",
+        "full",
+        "filled",
+        "why ",
+        "is it ",
+        "is there",
+        "does ",
+    ),
+    *("blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "stinks", "reek"),
+    *("smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "what's", "worms"),
+    *(
+        "too hot",
+        "too warm",
+        "too cold",
+        "warm enough",
+        "no garden",
+        "no yard",
+        "balcony",
+        "no tap",
+        "without",
+    ),
 )
 
 _LEAD = (
@@ -79,7 +103,10 @@ def _lesson(phrase: Phrase) -> Lesson | None:
 
 
 _TOLD_OF: frozenset[Lesson] = frozenset(
-    {"bran forgotten", "draining forgotten", "dug up", "weight", "no garden"}
+    {
+        *("bran forgotten", "draining forgotten", "dug up", "weight", "no garden", "blocked tap"),
+        *("spilled", "buried and smelling", "bad smell", "colour of the liquid"),
+    }
 )
 _OF_ONE_BIN: frozenset[Lesson] = frozenset(
     {"when to bury", "when to plant", "when to seal", "when to drain", "bad smell"}

@@ -13,6 +13,8 @@ from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition
+from handlers.reading.conditions import CUES as CONDITION_CUES
+from handlers.reading.conditions import conditions
 from handlers.reading.cues import Cues
 from handlers.reading.danger import dangers
 from handlers.reading.duequestions import CUES as DUE_CUES
@@ -66,6 +68,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (reopened, REOPENING_CUES),
     (restored, RESTORING_CUES),
     (recipe, RECIPE_CUES),
+    (conditions, CONDITION_CUES),
     (unfit, UNFIT_CUES),
     (lessons, LESSON_CUES),
     (settled, SETTLED_CUES),

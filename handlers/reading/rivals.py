@@ -40,6 +40,8 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         out = [act for act in out if not _is_weak(act, Accept, Decline)]
     if len(message.sentences) == 1 and any(_is_of_keeping(act) for act in out):
         out = [act for act in out if not (isinstance(act, Ask) and act.topic == "due")]
+    if any(isinstance(act, Ask) and act.topic == "allowed" for act in out):
+        out = [act for act in out if not _is_bare_dilution(act)]
     deeds = any(isinstance(act, Seal | Drain | Bury) for act in out)
     if (
         deeds
@@ -48,6 +50,13 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
     ):
         out = [act for act in out if not _is_weak(act, Done)]
     return out
+
+
+def _is_bare_dilution(act: Act) -> bool:
+    """Whether it asks for a dilution, neither how much nor what for: "add liquids like soup"."""
+    if not isinstance(act, Ask) or act.topic != "dilution":
+        return False
+    return not any((act.water_l, act.liquid_l, act.parts, act.use))
 
 
 def _is_of_keeping(act: Act) -> bool:

@@ -91,6 +91,11 @@ _VESSEL_OF = Late(
     r"^.*\b(?:bucket|bag|tub|jar|box|can|tin|pot|bowl|tray|caddy|container|cup|glass|pail|"
     r"bottle|litre|liter|kilo|gram|pound|kg|g|lb|l)s? of "
 )
+_VESSEL_ITSELF = Late(
+    r"\b(?:use|take|ferment in) (?:an?|any|my|the)\b.{0,30}\b(?:bucket|bin|pail|tub|pot|drum|qbin|"
+    r"barrel|dustbin|container|jar|can)$"
+)
+"""A vessel to ferment in is asked about, and nothing that goes into one."""
 _TO_BIN = Late(
     r"\b(?:in|into|inside|to) (?:the |our |my )?(?:qbin|bin|bucket|pail|caddy|tub|drum)\b|"
     r"\b(?:in|into)$"
@@ -103,7 +108,13 @@ _ELSEWHERE = words_in(
     "recycling recycle council wheelie landfill dishwasher fridge freezer oven microwave skip tip "
     "collection lorry kerb curb car garage washing laundry oil-lamp"
 )
-_WASTE = SPOILT | {"pet waste", "bags called compostable", "coated paper", "dead animals"}
+_WASTE = SPOILT | {
+    "pet waste",
+    "nappies and human waste",
+    "bags called compostable",
+    "coated paper",
+    "dead animals",
+}
 _MOULDY = words_in("mouldy moldy")
 _CLEANING = words_in("wash washing clean cleaning rinse rinsing scrub scrubbing line lining")
 _OF_ELSE = _ELSEWHERE | _CLEANING
@@ -114,7 +125,7 @@ _OF_CRAFT = CRAFT | words_in("bins bokashi")
 def unfit(message: Message) -> Iterator[Found]:
     """Every question about a thing that stays out, and every such thing that was put in."""
     for phrase in phrases(message):
-        if not _OF_ELSE.isdisjoint(phrase.tokens):
+        if not _OF_ELSE.isdisjoint(phrase.tokens) or _VESSEL_ITSELF.search(phrase.text):
             continue
         found = _asked(phrase) or _put(phrase) or _mouldy(phrase)
         if found is not None:

@@ -23,6 +23,8 @@ def test_its_numbers_are_those_of_its_figures(lesson: Lesson) -> None:
     known = {number(v) for f in taught.figures for v in (f.value, f.low, f.high) if v is not None}
     metres = [f for f in taught.figures if f.unit == "m"]
     known |= {number(v * 100) for f in metres for v in (f.value, f.low, f.high) if v is not None}
+    warm = [v for f in taught.figures if f.unit == "°C" for v in (f.value, f.low, f.high) if v]
+    known |= {number(celsius * 1.8 + 32, 2) for celsius in warm}
     known |= {number(sum(f.value for f in (FILL, FERMENT, PLANT)) / 7)}  # weeks in all
     said = re.sub(r"“[^”]*”", "", " ".join(taught.lines))
     assert set(re.findall(r"\d+(?:\.\d+)?", said)) <= known | {

@@ -1,0 +1,58 @@
+"""What is asked of a growth by its colour alone, and of the days that a warmth or a cold makes.
+
+"Pink mould?", "green fuzz, what now?"; "how long at 10 °C?", "if the garage is at 50 °F, how long
+should the shed bin sit?".
+"""
+
+from collections.abc import Iterator
+
+from handlers.practice.days import COLDEST, HOTTEST
+from handlers.reading.acts import Ask
+from handlers.reading.arranged import Taught
+from handlers.reading.found import Found
+from handlers.reading.late import Late
+from handlers.reading.message import Message
+from handlers.reading.phrases import Phrase, phrases
+
+CUES = ("mould", "mold", "fuzz", "fluff", "fungus", "how long", "how many days", "how many weeks")
+
+_GROWTH = Late(
+    r"(?:what about |and |is |help )?(?:a bit of |some |the |this )?[a-z]+ (?:moulds?|molds?|fuzz|"
+    r"fluff|fungus)(?: (?:in there|inside|on top|on it|in (?:the )?(?:qbin|bin|bucket|pail)|what "
+    r"(?:now|then|do i do|does that mean)|now what|is that|normal|ok|okay|bad|good|dangerous|"
+    r"a problem))*"
+)
+_HOW_LONG = r"how (?:long|many (?:days|weeks))"
+_WARMTH = r"(?:about |around |only )?[\d.,]+ ?(?:° ?)?(?:c|f|celsius|fahrenheit|degrees)(?: [cf])?"
+_FERMENTS = (
+    r"(?:ferment|sit|stand|stay|be sealed|be left|be kept|take|need|wait|fermenting|left|sealed)"
+)
+_AT = Late(
+    rf"(?:and |so |then )?{_HOW_LONG}(?: .{{0,30}}\b{_FERMENTS}(?: \S+){{0,2}})?"
+    rf"(?: (?:at|in|if it is|when it is|if it 's|with))* {_WARMTH}|"
+    rf"(?:if )?(?:the |my |our )?\w+ (?:is|'s|stays|gets)(?: at)? {_WARMTH} {_HOW_LONG} .{{0,30}}"
+    rf"\b{_FERMENTS}\b.{{0,20}}"
+)
+
+
+def conditions(message: Message) -> Iterator[Found]:
+    """The questions of a message about a growth, or about the days at some temperature."""
+    for phrase in phrases(message):
+        plan = _growth(phrase) or _days_at(phrase)
+        if plan is not None:
+            yield Found(*phrase.sentence, plan)
+
+
+def _growth(phrase: Phrase) -> Ask | None:
+    if not phrase.asked or _GROWTH.fullmatch(phrase.text) is None:
+        return None
+    seen = [s for s in phrase.message.signs if phrase.start <= s.start < phrase.end]
+    signs = tuple(dict.fromkeys(s.sign for s in seen if s.sign.endswith("_mould")))
+    return Ask(topic="trouble", signs=signs, bin=phrase.bin) if signs else None
+
+
+def _days_at(phrase: Phrase) -> Taught | None:
+    warm = [a.value for a in phrase.message.amounts if a.quantity == "celsius"]
+    if len(warm) != 1 or not COLDEST <= warm[0] <= HOTTEST or _AT.fullmatch(phrase.text) is None:
+        return None
+    return Taught(lesson="when to bury", celsius=warm[0])

@@ -1,0 +1,49 @@
+"""What is asked of a growth by its colour alone, and of the days that a temperature makes."""
+
+import pytest
+
+from handlers.reading.acts import Ask
+from handlers.reading.arranged import Taught
+from handlers.reading.plans import read
+from tests.reading.context import group
+
+
+@pytest.mark.parametrize(
+    ("text", "sign"),
+    [
+        ("blue mould, what now?", "green_mould"),
+        ("yellow mould?", "other_mould"),
+        ("is pink fuzz normal?", "other_mould"),
+        ("white fluff on top?", "white_mould"),
+    ],
+)
+def test_a_growth_is_a_sign_and_nothing_to_put_in(text: str, sign: str) -> None:
+    assert read(text, group(in_room=True)) == (Ask(topic="trouble", signs=(sign,)),)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(
+    ("text", "celsius"),
+    [
+        ("how long at 12 °C?", 12.0),
+        ("how many days does it ferment at 59 F?", 15.0),
+        ("if the garage is at 50 Fahrenheit, how long should the shed bin sit?", 10.0),
+    ],
+)
+def test_the_days_at_a_temperature(text: str, celsius: float) -> None:
+    asked = Taught(lesson="when to bury", celsius=pytest.approx(celsius))  # type: ignore[arg-type]
+    assert read(text, group(in_room=True)) == (asked,)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["how long at 200 C?", "how long do the eggs cook at 50 C?", "blue cheese?", "what mould?"],
+)
+def test_other_things_are_not_meant(text: str) -> None:
+    said = read(text, group(in_room=True))
+    assert not [one for one in said if isinstance(one, Taught)]
+    assert Ask(topic="trouble", signs=("green_mould",)) not in said
+
+
+def test_what_is_to_be_added_is_not_to_be_thinned() -> None:
+    said = read("can I add liquids like soup?", group(in_room=True))
+    assert [one.topic for one in said if isinstance(one, Ask)] == ["allowed"]
