@@ -8,7 +8,9 @@ from handlers.practice.figure import Refused, positive, quoted, within
 from handlers.practice.quantity import plain_number
 
 _WORDS: Mapping[Use, str] = {
-    "bed": "lettuces salads rocket spinach cress radish radishes cucumber cucumbers celery "
+    "bed": "raspberry raspberries blueberry blueberries blackberry blackberries currant currants "
+    "gooseberry gooseberries rhubarb asparagus lettuces salads rocket "
+    "spinach cress radish radishes cucumber cucumbers celery "
     "bed beds garden soil border borders vegetable vegetables veg tree trees shrub shrubs "
     "lawn grass established rose roses outdoor plant plants flower flowers tomato tomatoes fruit "
     "hedge ground allotment lettuce salad cabbage kale bean beans pea peas carrot carrots onion "
@@ -27,37 +29,12 @@ USE_WORDS: Mapping[str, Use] = {
 }
 """Words for a use, in lower case."""
 
-EATEN_RAW = frozenset(
-    [
-        "lettuce",
-        "lettuces",
-        "salad",
-        "salads",
-        "rocket",
-        "spinach",
-        "cress",
-        "radish",
-        "radishes",
-        "herb",
-        "herbs",
-        "basil",
-        "parsley",
-        "chives",
-        "mint",
-        "coriander",
-        "cilantro",
-        "dill",
-        "strawberry",
-        "strawberries",
-        "berry",
-        "berries",
-        "cucumber",
-        "cucumbers",
-        "celery",
-        "sprout",
-        "sprouts",
-    ]
+_RAW = (
+    "lettuce lettuces salad salads rocket spinach cress radish radishes herb herbs basil parsley "
+    "chives mint coriander cilantro dill cucumber cucumbers celery sprout sprouts berry berries "
+    "strawberry strawberries raspberry raspberries blueberry blueberries blackberry blackberries"
 )
+EATEN_RAW = frozenset(_RAW.split())
 """What is eaten raw, so that nothing of raw waste may touch it."""
 
 _RATIOS = (

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import repeat
 
-from handlers.reading.acts import Amend, Retract
+from handlers.reading.acts import Amend, Drain, Layer, Retract
 from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
 from handlers.reading.days import Day
 from handlers.reading.jests import is_only_a_jest
@@ -190,10 +190,15 @@ def _refuses_with_amount(message: Message) -> bool:
 _REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "sorry", "oops"})
 
 
+_WATER = words_in("water")
+
+
 def _is_bare_amount(message: Message) -> bool:
     """ "About 2 kg": hardly more than an amount, and no deed or plan of its own."""
     if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False
+    if message.has(_WATER) and isinstance(message.context.last, Layer | Drain):
+        return False  # "1:500, 2 pints of water" is to be thinned with
     measured = message.measured()
     return (
         len(measured) == 1

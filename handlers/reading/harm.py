@@ -12,6 +12,7 @@ from handlers.reading.arranged import Harm
 from handlers.reading.asking import is_question
 from handlers.reading.found import Found
 from handlers.reading.harmwords import (
+    ASKS_ON,
     BLEACH,
     BREATHED,
     BURNS,
@@ -62,7 +63,20 @@ CUES = (
     *("poison", "toxic", "danger", "harmful", "safe", " on my ", " it on", " it over", "my back"),
     *("lettuce", "salad", "fire", "smok", "needle", "syringe", "glass", "pond", "river", "stream"),
     *("lake", " 1:", " 1 to ", " 1 in ", "botul", "germs", "pathogen", "salmonella", "listeria"),
-    *("coli", "lepto", " fine", "alright", " ok", " normal"),
+    *(
+        "juice",
+        "leachate",
+        " with it",
+        "got into",
+        "nibbl",
+        "mistook",
+        "coli",
+        "lepto",
+        " fine",
+        "alright",
+        " ok",
+        " normal",
+    ),
 )
 
 
@@ -91,7 +105,7 @@ def _is_ours(phrase: Phrase) -> bool:
 
 def _still_well(phrase: Phrase) -> Hazard | None:
     context = phrase.message.context
-    if not context.harmed or STILL_WELL.search(phrase.text) is None:
+    if not (context.harmed and phrase.message.has(ASKS_ON) and STILL_WELL.search(phrase.text)):
         return None
     return "swallowed, and still well"
 

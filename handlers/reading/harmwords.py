@@ -51,10 +51,11 @@ _ANIMAL = (
 _DRANK = (
     r"(?:drank|drunk|drinks|drinking|swallow(?:ed|s|ing)|sipped|tasted|gulped|lapped(?: up)?|"
     r"licked(?: up)?|slurped|ate|eaten|eats|eating|chewed|ingested|gobbled|"
-    r"had (?:a )?(?:sip|taste|swig|drink|lick|mouthful) of|got hold of|been at|got at)"
+    r"had (?:a )?(?:sip|taste|swig|drink|lick|mouthful) of|got hold of|been at|got at|"
+    r"got into|nibbled|nibbling)"
 )
 _SOME = r"(?:(?:some|a bit|a sip|a cup|a glass|any|all|half|most|lots|of|the|our|my|this|that|your|"
-_SOME += r"raw|neat|bin|a gulp|a mouthful|whole) ){0,5}"
+_SOME += r"raw|neat|bin|a gulp|a mouthful|whole|drained|spilled|spilt|undiluted|fresh) ){0,5}"
 _FROM_BIN = (
     r"(?:\w+ ){0,3}?(?:from|out of) (?:(?:the|our|my|your|that|this) )?"
     r"(?:qbin|bins?|buckets?|pails?|caddy|trench)"
@@ -63,13 +64,17 @@ BY_ANIMAL = Late(
     rf"\b{_ANIMAL} (?:\w+ ){{0,6}}?{_DRANK} {_SOME}(?:{_FERMENT}|it|some|buried \w+|"
     rf"{_FROM_BIN}|"
     rf"(?:from )?(?:the )?"
-    r"(?:drip )?(?:tray|tap|spigot|jug|puddle))\b"
+    rf"(?:drip )?(?:tray|tap|spigot|jug|puddle)|scraps (?:i|we) (?:just )?buried)\b|"
+    rf"\b{_ANIMAL} (?:\w+ ){{0,3}}?(?:dug|dig) (?:\w+ ){{0,4}}?(?:and|then) ate\b"
 )
 BY_PERSON = Late(
-    rf"(?:^|\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} {_SOME}(?P<what>{_FERMENT}|it|some|{_FROM_BIN})\b"
+    rf"(?:^|\band |\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} {_SOME}(?P<what>{_FERMENT}|it|some|"
+    rf"{_FROM_BIN}|from the (?:drip )?(?:tray|tap|spigot|jug))\b"
 )
 BY_MISTAKE = Late(r"\b(?:by (?:mistake|accident)|accident(?:al)?ly|mistakenly)\b")
 TOLD: tuple[tuple[Hazard, Late], ...] = (
+    ("swallowed", Late(
+        rf"\bmistook (?:\w+ ){{0,2}}?{_LIQUID} for\b.{{0,40}}\b(?:drank|had|sipped|tasted)\b")),
     ("in the eye", Late(rf"\b{_STUFF}\b.{{0,40}}\b(?:in|into) (?:{_WHOSE} ){{1,3}}eyes?\b")),
     ("in the eye", Late(rf"\beyes?\b.{{0,30}}\b(?:splashed|squirted|"
                               rf"hit)\b.{{0,20}}{_LIQUID}")),
@@ -192,9 +197,10 @@ GERMS = Late(
 STILL_WELL = Late(
     rf"^(?:(?:the|my|our) )?(?:it|{_PERSON}|{_ANIMAL}) (?:still )?(?:seems?|looks?|feels?|is|are|"
     r"'s|'re) (?:to be )?(?:all )?(?:perfectly |quite |totally |completely )?(?:fine|ok|okay|right|"
-    r"alright|well|normal|happy)\b.*\b(?:do|should|must|need|have|worry|ok|doctor|vet|hospital)\b"
+    r"alright|well|normal|happy)\b"
 )
-"""Said after somebody swallowed of it."""
+ASKS_ON = words_in("do should must need have worry doctor vet hospital now then")
+"""Said after somebody swallowed of it: that they seem well, and what is to be done."""
 OTHER_GAS = words_in(
     "bill cooker heater boiler bottle canister stove meter engineer tank price hob tear ring"
 )
@@ -232,11 +238,12 @@ NEAT = Late(r"\b(?:neat|undiluted|unthinned|straight(?! away| after| on)|pure|wi
 ONTO = Late(
     rf"\b{_LIQUID} (?:ok|okay|good|safe|fine|bad|alright) (?:for|on)\b|"
     rf"\b(?:put|use|pour|spray|give|feed|water|splash)\b.{{0,30}}\b{_LIQUID}\b|"
-    rf"\b(?:put|use|pour|spray)\b.{{0,10}}\b(?:it|{_LIQUID})\b"
+    rf"\b(?:put|use|pour|spray)\b.{{0,10}}\b(?:it|{_LIQUID})\b|"
+    rf"\bwater (?:\w+ ){{1,3}}?with (?:it|(?:the |this |our )?{_LIQUID})\b"
 )
 GIVEN = Late(
-    r"\b(?:can|may|should|is it ok to|is it safe to)(?: (?:i|we|you))? (?:use|spray|pour) it (?:on|"
-    r"onto|over) "
+    r"\b(?:can|may|should|is it ok to|is it safe to)(?: (?:i|we|you))? (?:(?:use|spray|pour) it "
+    r"(?:on|onto|over) |water (?:\w+ ){1,3}?with it\b)"
 )
 MEASURED = words_in("much many ratio strong")
 OURS = (

@@ -18,32 +18,11 @@ from handlers.reading.vocabulary import lines_of
 
 CUES = (
     *("will ", "forgot", "dug", "digging", "heavy", "clean", "what", "how ", "do i", "do we"),
-    *(
-        "can ",
-        "may ",
-        "should",
-        "where",
-        "when ",
-        "full",
-        "filled",
-        "why ",
-        "is it ",
-        "is there",
-        "does ",
-    ),
-    *("blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "stinks", "reek"),
-    *("smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "what's", "worms"),
-    *(
-        "too hot",
-        "too warm",
-        "too cold",
-        "warm enough",
-        "no garden",
-        "no yard",
-        "balcony",
-        "no tap",
-        "without",
-    ),
+    *("can ", "may ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there"),
+    *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
+    *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
+    *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
+    *("balcony", "no tap", "without"),
 )
 
 _LEAD = (
@@ -59,7 +38,7 @@ _NAMED = {
     "<i>": r"(?:i|we|you|one|people)",
     "<bin>": (
         r"(?:(?:the |a |my |our |your |this |that |one )?(?:bokashi )?"
-        r"(?:qbin|bins?|buckets?|pails?)|it|one)"
+        r"(?:qbin|bins?|buckets?|pails?|barrels?|tubs?|drums?)|it|one)"
     ),
     "<it>": (
         r"(?:it|them|this|that|the (?:stuff|scraps|contents|ferment|bokashi|qbin|bin|bucket|"

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Amend, Ask, Layer
 from handlers.reading.arranged import Taught
 from handlers.reading.plans import read
 from tests.reading.context import group
@@ -47,3 +47,9 @@ def test_other_things_are_not_meant(text: str) -> None:
 def test_what_is_to_be_added_is_not_to_be_thinned() -> None:
     said = read("can I add liquids like soup?", group(in_room=True))
     assert [one.topic for one in said if isinstance(one, Ask)] == ["allowed"]
+
+
+def test_water_is_no_record_put_right() -> None:
+    for text in ("1:500, 2 pints of water", "9 L of water"):
+        said = read(text, group(in_room=True, after_bot=True, last=Layer(mass_kg=1.0, bin="shed")))
+        assert not [one for one in said if isinstance(one, Amend)]
