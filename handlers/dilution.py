@@ -15,8 +15,8 @@ from storage.rows import Units
 CAN_L = {"metric": 10.0, "us": 2 * LITRES["us_gallon"], "imperial": 2 * LITRES["imperial_gallon"]}
 """The watering can reckoned for where no amount was said: our choice."""
 TEASPOON_ML = LITRES["metric_teaspoon"] * 1000
-LEAST_ML = TEASPOON_ML / 4
-"""The smallest spoon of a kitchen: less than that is dripped, and drops are no measure."""
+LEAST_ML = TEASPOON_ML / 2
+"""A small spoon of a kitchen: less than that is dripped, and drops are no measure."""
 MOST_TABLESPOONS = 8
 SPOON_OFF = 0.2
 """How far a count of spoons may be from what is to be measured."""
@@ -101,8 +101,10 @@ def measured(litres: float, units: Units) -> str:
     millilitres = litres * 1000
     in_ml = f"{number(millilitres, 2)} mL"
     tablespoons = millilitres / SPOON_ML[spoon(units)]
+    if units == "metric" and litres < 1:
+        return in_ml
     if units == "metric" or tablespoons > MOST_TABLESPOONS:
-        return volume(litres, units) if litres >= 1 else in_ml
+        return volume(litres, units)
     size, count = ("tea", tablespoons * 3) if tablespoons < 0.95 else ("table", tablespoons)
     shown = round(count * 4) / 4
     if abs(shown - count) > count * SPOON_OFF:

@@ -53,7 +53,8 @@ async def test_a_spoon_to_the_gallon_is_told_kindly(group: Group) -> None:
         ("imperial", 0.56826125, "seedlings", "0.57 mL of liquid in 1 pint", "into 1 gallon and"),
         ("us", 0.473176473, "seedlings", "0.47 mL of liquid in 2 cups", "into 1¼ gallons and"),
         ("metric", 0.25, "pots", "0.5 mL of liquid in 250 mL", "into 2.5 L and use 250 mL"),
-        ("metric", 1.0, "pots", "2 mL of liquid in 1 L", ""),
+        ("us", 0.946352946, "pots", "1.9 mL of liquid in 1 quart", "into 2¾ quarts and"),
+        ("metric", 2.0, "pots", "4 mL of liquid in 2 L", ""),
         ("imperial", 4.54609, "pots", "1¾ teaspoons (9.1 mL) of liquid in 1 gallon", ""),
         ("imperial", 9.09218, "pots", "1¼ tablespoons (18 mL) of liquid in 2 gallons", ""),
     ],
@@ -92,6 +93,12 @@ def test_what_is_measured_is_near_what_was_meant(millilitres: float, units: Unit
 )
 async def test_nothing_of_it_goes_on_what_is_eaten_raw(group: Group, ask: Ask, begins: str) -> None:
     assert (await group.says(ask)).say.startswith(begins)
+
+
+async def test_much_liquid_is_told_in_the_measures_of_the_kitchen(group: Group) -> None:
+    group.book.room = replace(group.book.room, units="imperial")
+    ask = Ask(topic="dilution", liquid_l=0.56826125)
+    assert (await group.says(ask)).say.startswith("1 pint of liquid in 12½ gallons")
 
 
 async def test_an_american_can_is_two_gallons(group: Group) -> None:
