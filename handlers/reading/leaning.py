@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
-from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Stock
+from handlers.reading.acts import Act, Amend, Batch, Bury, Drain, Layer, Open, Retract, Seal, Stock
 from handlers.reading.amending import SORRY, is_asking, plain_text, word_count
 from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
@@ -91,6 +91,37 @@ def another_number(message: Message) -> Amend | None:
         return None
     meant = number_meant(number.value, message)
     return None if meant is None else replace(meant, rules=("another number",))
+
+
+_NEVER_DID = Late(
+    r"^(?:(?:no|wait|oops|sorry|actually|hang on|but|hey|,) )*i (?:didnt|did not|havent|never) "
+    r"(?:(?:actually|even|really) )?(?P<did>\w+)(?: (?:it|that|any|anything|them))?"
+    r"(?: (?:in|on|off|up|at all|after all|yet|today|actually|then|though))*(?: [.,;!].*)?$"
+)
+_DEEDS: Mapping[str, type[Act]] = {
+    **dict.fromkeys(("drain", "drained"), Drain),
+    **dict.fromkeys(("add", "added", "put"), Layer),
+    **dict.fromkeys(("seal", "sealed"), Seal),
+    **dict.fromkeys(("bury", "buried"), Bury),
+}
+
+
+def never_done(message: Message) -> Retract | None:
+    """ "I didn't drain it at all", of the record that the talk is on."""
+    last = message.context.last
+    named = any(ref.known and ref.name for ref in message.bins)
+    if (
+        last is None
+        or message.amounts
+        or named
+        or (did := _NEVER_DID.match(plain_text(message))) is None
+    ):
+        return None
+    if not isinstance(last, Drain | Layer | Seal | Bury) or _DEEDS.get(did["did"]) is not type(
+        last
+    ):
+        return None
+    return Retract(bin=last.bin, rules=("it was not done",))
 
 
 def number_meant(number: float, message: Message) -> Amend | None:

@@ -76,6 +76,8 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     place = name.lower() in PLACE_NAMES or (name.islower() and name not in COLOURS)
     if place and before in _OTHER_OWNERS:
         return None
+    if norms[start] in BIN_WORDS and before in _OTHER_CONTENTS:
+        return None
     if (
         not place
         and name.lower() not in COLOURS
@@ -149,6 +151,8 @@ _PEELS = words_in("skin skins peel peels peelings seed seeds stones pits rind ri
 _OTHER_OWNERS = words_in(
     "school soup village work office hotel pub canteen restaurant hospital camp club centre"
 )
+_OTHER_CONTENTS = words_in("rain water beer wine cider whisky oil petrol")
+"""With one of these before it, a barrel is none of ours though a bin is called so."""
 _BIN_PARTS = words_in(
     "lid lids tap spigot contents juice leachate liquid's scraps tray liquid handle"
 )

@@ -25,7 +25,7 @@ from handlers.reading.handing import CUES as HANDING_CUES
 from handlers.reading.handing import handing
 from handlers.reading.harm import CUES as HARM_CUES
 from handlers.reading.harm import harm
-from handlers.reading.leaning import another_number, more
+from handlers.reading.leaning import another_number, more, never_done
 from handlers.reading.lessons import CUES as LESSON_CUES
 from handlers.reading.lessons import lessons
 from handlers.reading.message import Message, read_message
@@ -80,9 +80,10 @@ def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     """What a message arranges, and the acts that the rest of it means."""
     arranged, rest = _arranged(_Said(text, context))
     message = rest.message
-    if context.last is not None and not context.after_bot:
-        leaning = more(message) or another_number(message)
-        if leaning is not None:
+    if context.last is not None:
+        own = not context.after_bot
+        leaning = never_done(message) or (own and (more(message) or another_number(message)))
+        if leaning:
             return (*arranged, leaning)
     acts = contract.read_in(message)
     if not (arranged or acts):
