@@ -25,6 +25,7 @@ from handlers.reading.harmwords import (
     GERMS,
     GIVEN,
     GLOVES,
+    HANDLING,
     IS_IT_SAFE,
     IS_MOULD_BAD,
     MEASURED,
@@ -143,7 +144,6 @@ def _means_liquid(phrase: Phrase) -> bool:
 
 
 _EATEN = words_in("ate eaten eats eating")
-_HANDLING = words_in("handle handling")
 
 
 def _is_question(phrase: Phrase) -> bool:
@@ -177,7 +177,7 @@ def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
 
 def _asks_who(phrase: Phrase, *, ours: bool) -> bool:
     """Whether it is asked who had better leave it alone."""
-    of_us = ours or _has(phrase, _HANDLING)
+    of_us = ours or HANDLING.search(phrase.text) is not None
     return (of_us and WHO.search(phrase.text) is not None) or (
         IS_IT_SAFE.fullmatch(phrase.text) is not None
     )

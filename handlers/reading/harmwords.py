@@ -216,6 +216,7 @@ WHO = Late(
     r"\b(?:can|should|may) (?:the |my |our |small )*(?:kids|children|toddlers?) "
     r"(?:help|do|touch|handle|stir|drain|use|work)\b"
 )
+HANDLING = Late(r"\bhandl(?:e|ing) (?:it|this|them|while|when|if|during)\b")
 IS_IT_SAFE = Late(
     r"(?:is|are) (?:it|bokashi|this|the (?:bins?|bucket|qbin)|handling it) (?:really |at all )?"
     r"(?:dangerous|safe|harmful|unhealthy|hazardous|a health risk)(?: at all| for us| really)?"
