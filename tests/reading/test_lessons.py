@@ -76,6 +76,8 @@ ASKED = [
     ("something dug up the bed last night", "dug up"),
     ("a badger got into the trench", "dug up"),
     ("can we use a metal bucket?", "what bin"),
+    ("can I use an old steel drum?", "what bin"),
+    ("is a tin bucket ok?", "what bin"),
     ("do the worms like it?", "worms"),
     ("it's done, what now?", "afterwards"),
     ("what does it smell like once it's ready?", "signs of success"),
