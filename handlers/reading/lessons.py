@@ -22,7 +22,7 @@ CUES = (
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
     *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
-    *("balcony", "no tap", "without"),
+    *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
 )
 
 _LEAD = (
