@@ -9,6 +9,7 @@ from handlers import corrections
 from handlers.answer import Turn
 from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Context
+from handlers.reading.harmwords import NEXT_CUES
 from storage import inbox, outbox
 from storage.book import Book
 from storage.inbox import Item
@@ -53,7 +54,7 @@ class Talk:
             after_bot=after_bot,
             last=await self._record_in_talk(heard, turn, after_bot=after_bot),
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
-            harmed="?" in heard.body and await self._told_of_harm(),
+            harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
             in_room=True,
             places=tuple(await self.book.places()),
         )

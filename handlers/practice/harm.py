@@ -15,7 +15,7 @@ Hazard = Literal[
     "in the eye",
     "swallowed",
     "swallowed by an animal",
-    "swallowed, and still well",
+    "swallowed, what next",
     "on the skin",
     "in a wound",
     "bitten",
@@ -84,9 +84,10 @@ ADVICE: Mapping[Hazard, Advice] = {
         "Take it away from the rest and do not make it vomit. Call your vet now and say how much "
         "of what: bones, mould and alcohol in there can harm an animal.",
     ),
-    "swallowed, and still well": advice(
-        "Yes, call all the same, your poison line or a doctor, for an animal the vet: they say "
-        "what to watch for. Worse: the emergency number.",
+    "swallowed, what next": advice(
+        "However well they seem, call your poison line or a doctor, for an animal the vet: they "
+        "say how much is dangerous and what to watch for.",
+        "Vomiting, drowsy, in pain or short of breath: the emergency number now.",
         source=_POISONS_CENTRE,
         standing="published",
     ),

@@ -12,7 +12,6 @@ from handlers.reading.arranged import Harm
 from handlers.reading.asking import is_question
 from handlers.reading.found import Found
 from handlers.reading.harmwords import (
-    ASKS_ON,
     BLEACH,
     BREATHED,
     BURNS,
@@ -37,13 +36,13 @@ from handlers.reading.harmwords import (
     OTHER_STUFF,
     OURS,
     RATIO,
-    STILL_WELL,
     TAKEN_FOR,
     TO_DRINK,
     TO_FEED,
     TOLD,
     TOLD_OURS,
     WASHED,
+    WHAT_NEXT,
     WHO,
 )
 from handlers.reading.late import Late
@@ -64,20 +63,7 @@ CUES = (
     *("poison", "toxic", "danger", "harmful", "safe", " on my ", " it on", " it over", "my back"),
     *("lettuce", "salad", "fire", "smok", "needle", "syringe", "glass", "pond", "river", "stream"),
     *("lake", " 1:", " 1 to ", " 1 in ", "botul", "germs", "pathogen", "salmonella", "listeria"),
-    *(
-        "juice",
-        "leachate",
-        " with it",
-        "got into",
-        "nibbl",
-        "mistook",
-        "coli",
-        "lepto",
-        " fine",
-        "alright",
-        " ok",
-        " normal",
-    ),
+    *("juice", "leachate", " with it", "got into", "nibbl", "mistook", "coli", "lepto"),
 )
 
 
@@ -86,7 +72,7 @@ def harm(message: Message) -> Iterator[Found]:
     said: set[object] = set()
     for phrase in phrases(message):
         ours = _is_ours(phrase)
-        hazard = _still_well(phrase) or _told(phrase, ours=ours)
+        hazard = _told(phrase, ours=ours) or _next(phrase)
         if hazard and hazard not in said:
             said.add(hazard)
             yield Found(*phrase.sentence, Harm(hazard=hazard), aside=hazard != "chlorine")
@@ -104,11 +90,11 @@ def _is_ours(phrase: Phrase) -> bool:
     return bot or spoken_of or message.liquid() or message.has(OURS)
 
 
-def _still_well(phrase: Phrase) -> Hazard | None:
-    context = phrase.message.context
-    if not (context.harmed and phrase.message.has(ASKS_ON) and STILL_WELL.search(phrase.text)):
+def _next(phrase: Phrase) -> Hazard | None:
+    """What is asked or told further of whoever swallowed of it."""
+    if not phrase.message.context.harmed or WHAT_NEXT.search(phrase.text) is None:
         return None
-    return "swallowed, and still well"
+    return "swallowed, what next"
 
 
 def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:

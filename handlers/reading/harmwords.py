@@ -194,13 +194,27 @@ GERMS = Late(
     r"\b(?:botulism|botulinum|botulin|salmonella|listeria|e ?\.? ?coli|pathogens?|germs|"
     r"food poisoning|leptospirosis)\b"
 )
-STILL_WELL = Late(
-    rf"^(?:(?:the|my|our) )?(?:it|{_PERSON}|{_ANIMAL}) (?:still )?(?:seems?|looks?|feels?|is|are|"
-    r"'s|'re) (?:to be )?(?:all )?(?:perfectly |quite |totally |completely )?(?:fine|ok|okay|right|"
-    r"alright|well|normal|happy)\b"
+_THEY = rf"(?:(?:the|my|our) )?(?:it|i|we|qmember|{_PERSON}|{_ANIMAL})"
+WHAT_NEXT = Late(
+    rf"^(?:and |but |so )?{_THEY} (?:still )?(?:seems?|looks?|feels?|is|are|'s|'re) (?:to be )?"
+    r"(?:all )?(?:perfectly |quite |totally |completely )?(?:fine|ok|okay|right|alright|well|"
+    r"normal|happy)\b.*\b(?:do|should|must|need|have|worry|doctor|vet|hospital|what)\b|"
+    rf"\b(?:should|do|must|shall|can) {_THEY} (?:still )?(?:need to |have to )?(?:call|ring|see|go "
+    r"to|phone|worry|watch|do (?:any|some)thing|take (?:her|him|them|it)|drink (?:water|milk)|"
+    r"be sick|vomit)\b|"
+    r"\b(?:is|was) (?:it|that|this|the \w+) (?:really |very )?(?:poisonous|toxic|dangerous|bad|"
+    r"serious|harmful|an emergency|safe)\b|"
+    r"\bhow much (?:of it )?(?:is|would be) (?:\w+ )?(?:dangerous|toxic|too much|bad|safe)\b|"
+    rf"^(?:and |but |now )?{_THEY} (?:(?:has|have|is|are|'s|just|now|keeps?|feels?) )*(?:threw up|"
+    r"thrown up|throwing up|vomited|vomiting|sick|being sick|drowsy|sleepy|dizzy|in pain|"
+    r"shaking|shivering|a fever|cramps|stomach ache|tummy ache|diarrhoea|diarrhea)\b"
 )
-ASKS_ON = words_in("do should must need have worry doctor vet hospital now then")
-"""Said after somebody swallowed of it: that they seem well, and what is to be done."""
+"""Said while the talk is on somebody who swallowed of it."""
+NEXT_CUES = (
+    "?", "sick", "threw", "throw", "vomit", "drows", "sleepy", "dizzy", "pain", "shak", "shiver",
+    "fever", "cramp", "ache", "diarr",
+)  # fmt: skip
+"""Letters without one of which nothing of that is said."""
 OTHER_GAS = words_in(
     "bill cooker heater boiler bottle canister stove meter engineer tank price hob tear ring"
 )

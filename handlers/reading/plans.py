@@ -114,6 +114,8 @@ def _arranged(said: _Said) -> tuple[tuple[Plan | Ask | Open, ...], _Said]:
     """What is arranged, and what is left to read: the same where no words of it are taken."""
     context, heard = said.context, _CUES.heard(said.text.casefold())
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
+    if harm not in readers and context.harmed:
+        readers.insert(0, harm)  # "she threw up" is of whoever swallowed of it
     if handing not in readers and (context.on_offer or context.took):
         readers.append(handing)  # "me!" answers only what is on offer
     if not readers:

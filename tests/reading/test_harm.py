@@ -126,15 +126,21 @@ def test_other_talk_is_left_alone(text: str) -> None:
     [
         ("she seems fine, do I have to do anything?", True),
         ("he's ok now, should we still call a doctor?", True),
-        ("my son seems fine. What now?", True),
+        ("should I take him to the hospital?", True),
+        ("is that dangerous?", True),
+        ("how much is too much?", True),
+        ("she threw up", True),
+        ("the dog is drowsy now", True),
         ("the weather seems fine, do we go?", False),
-        ("do I have to do the dishes?", False),
+        ("the dishes are fine?", False),
+        ("should we make tea?", False),
+        ("how much is the bus?", False),
     ],
 )
-def test_whoever_swallowed_of_it_and_seems_well_is_still_to_call(text: str, said: bool) -> None:
-    still = Harm(hazard="swallowed, and still well")
-    assert (still in plans(text, group(in_room=True, harmed=True))[0]) == said
-    assert still not in plans(text, group(in_room=True))[0]
+def test_what_is_said_next_of_whoever_swallowed_of_it(text: str, said: bool) -> None:
+    following = Harm(hazard="swallowed, what next")
+    assert (following in plans(text, group(in_room=True, harmed=True))[0]) == said
+    assert following not in plans(text, group(in_room=True))[0]
 
 
 def test_a_lone_member_means_the_liquid() -> None:
