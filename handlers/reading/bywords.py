@@ -21,6 +21,8 @@ class _Byword(NamedTuple):
     """Whether a bin must be named."""
     measured: str | None = None
     """The quantity that must be measured."""
+    of_scraps: bool = False
+    """Whether an amount of scraps must be named."""
 
 
 _DAY = r"(?:,? ?(?:qday|already|now|just|finally|officially|well|all|both|at noon|at last) ?)*"
@@ -65,6 +67,14 @@ _SEAL = patterns(
     # "Bin 3 is closed now and not to be opened"
     rf"\bqbin{_IS}{_DAY}:? ?(?:closed|shut|sealed)\b{_DAY} (?:and |, )?(?:it is |is )?not to be "
     r"(?:opened|touched|lifted)\b(?!.*\b(?:police|till|until)\b)",
+    # "Bin 3's done and dusted, lid on tight"
+    r"\bqbin\b(?: ?(?:is|are|'s|was|has|been|got|all|now|just|qday|,|:|-))* ?(?:done|full|finished|"
+    r"filled|complete|completed|packed|chocka|chockers|chock|topped|rammed|brimming)"
+    r"(?: ?(?:is|'s|n|&|and|so|up|off|out|dusted|finished|now|to|the|brim|top|both|qday|we|i|"
+    r"sealed|full|,|:|-|\.))* "
+    r"(?:(?:the|her|his|its) )?lids? (?:(?:is|'s|are|now|gone|went|firmly) )*(?:on|down|shut)"
+    r"(?: nice and| good and| all| an)? (?:tight|tightly|firm|firmly|snug|snugly|hard|for good|"
+    r"properly)\b(?! on (?!(?:the )?qbin))",
     # "Bin 3, done up tight"
     rf"\bqbin\b{_DAY} ?[.,:] (?:put up|shut up|closed up|done up) tight\b",
 )
@@ -110,6 +120,15 @@ _DRAIN = patterns(
     r"\bopened the (?:tap|spigot|spout|gripo) (?:for|of|on) (?:the )?qbin\b.{0,25}\b(?:cups?|ml|"
     r"pints?|litres?|jars?)\b",
 )
+_LAYER = patterns(
+    # "Orange peel, a full 5 litre pail, I turned everything in bin 3"
+    r"\b(?:turned|tipped|poured|scraped|chucked|threw|slung|dumped|packed|put) (?:it all|"
+    r"everything|"
+    r"all of it|the whole lot|the lot|them all|all of them) (?:in|into|inside) (?:the |our )?qbin\b"
+    r"(?! (?:upside|over|out|around|away|down|off|cupboard|sink))",
+    # "Juicing pulp, about 2 litres, out of the machine into bin 3"
+    r"\b(?:from|out of|off) (?:the |my |our )(?!qbin|qday)(?:\w+ ){1,3}into (?:the )?qbin\b",
+)
 _BRAN = r"(?:bran|starter|wheat bran|rice bran|dedak|pollard|inoculant)"
 _BATCH = patterns(
     # "3 kg of bran under way in the airing cupboard"
@@ -132,6 +151,19 @@ _OBSERVE = patterns(
     r"\bqbin (?:is |'s |was )?(?:at |reads |reading |showing |shows )?(?:[\d.,]+) (?:degrees|"
     r"celsius|c|f|fahrenheit|deg|° c|° f|°)(?: c| f)? (?:inside|in the middle|in the core|in there|"
     r"under the lid|at the core)\b",
+)
+_BULGE = patterns(
+    # "... and the lid has gone all puffed up on it"
+    r"\b(?<!eye )lids?(?: (?:on|of) (?:the )?qbin)? (?:(?:is|'s|are|has|have|gone|went|got|been|"
+    r"all|"
+    r"really|proper|quite|well|a bit|a little|slightly|going|getting|now) )*(?:puffed|puffing|"
+    r"puffy|"
+    r"domed|doming|bulged|bulging|ballooned|ballooning|swollen|swelled|bowed)\b",
+)
+_NOTHING = patterns(
+    # "Drew nothing off bin 3"
+    r"\b(?:drew|drained|tapped) (?:off )?(?:nothing|nowt|nothin|nuffin|nuthin|zilch|naught)"
+    r"(?: at all)? (?:from|off|out of|at|in) (?:the )?qbin\b",
 )
 _BYWORDS = (
     _Byword(
@@ -161,6 +193,13 @@ _BYWORDS = (
         measured="volume",
     ),
     _Byword(
+        "layer",
+        words_in("turned tipped poured threw chucked dumped slung scraped packed put into"),
+        _LAYER,
+        words_in("drain open stock"),
+        of_scraps=True,
+    ),
+    _Byword(
         "batch",
         words_in("bran starter dedak pollard inoculant"),
         _BATCH,
@@ -181,6 +220,20 @@ _BYWORDS = (
         _OBSERVE,
         words_in("layer"),
     ),
+    _Byword(
+        "observe",
+        words_in(
+            "puffed puffing puffy domed doming bulged bulging ballooned ballooning swollen swelled "
+            "bowed"
+        ),
+        _BULGE,
+    ),
+    _Byword(
+        "observe",
+        words_in("nothing nowt nothin nuffin nuthin zilch naught"),
+        _NOTHING,
+        words_in("done"),
+    ),
 )
 _CUES = frozenset[str]().union(*(each.cues for each in _BYWORDS))
 _UNTOLD = words_in(
@@ -194,9 +247,10 @@ _ALLOWED = {
     "seal": words_in("no not please kindly did until again if"),
     "bury": words_in("no never not if will going please kindly"),
     "drain": words_in("would could not no kindly please do"),
+    "layer": frozenset(),
     "batch": words_in("kindly please no not"),
     "stock": words_in("kindly please said told says no not"),
-    "observe": words_in("told said"),
+    "observe": words_in("told said nowt again"),
 }
 """Of those words, such as stand in a turn of phrase or beside it."""
 LONGEST = 200
@@ -212,6 +266,8 @@ def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
             continue
         if each.measured and all(a.quantity != each.measured for a in message.amounts):
             continue
+        if each.of_scraps and not _measures_scraps(message):
+            continue
         text = text or plain_text(message, days=True)
         if len(text) > LONGEST:
             return None, frozenset()
@@ -223,6 +279,11 @@ def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
 
 def _names_bin(message: Message) -> bool:
     return any(b.name and (b.plain or b.known) for b in message.bins)
+
+
+def _measures_scraps(message: Message) -> bool:
+    weighed = any(a.quantity in ("mass", "volume") for a in message.amounts)
+    return weighed and any(i.scrap and not (i.absent or i.generic) for i in message.items)
 
 
 def _is_told(upto: str, after: str, kind: str) -> bool:

@@ -15,7 +15,8 @@ CUES = words_in(
     "strung chitting defrosting thawing brining marinating cured curing keepers tuck dig left "
     "spread hide maturing proving soaking drying stacked stashed stored laid by up lugged ice "
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
-    "shelf worktop wedding party hangi funeral wake stall fete feast shift dinner lunch tea "
+    "icebox box coolbox chiller larder shelf worktop wedding party hangi funeral wake stall fete "
+    "feast shift dinner lunch tea "
     "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
     "guests foil cloth water aside side"
 )
@@ -57,7 +58,10 @@ _KEPT = Late(
     r"\b(?:do not|dont|no|nobody) (?:touch|touching)\b(?! (?:it|her|him|the|qbin|anything)\b)|"
     r"\bunder (?:muslin|a net|a cloth|foil)\b|\bready at\b|\bto sulk\b|\bkeepers\b|"
     r"\b(?:till|until) (?:christmas|easter|boxing|new year|the \w+ opens|distribution)\b|"
-    rf"\bfor (?:the|a|an|our|my|your|\w+ 's) (?:\w+ )?(?:{_FEASTS})\b"
+    rf"\bfor (?:the|a|an|our|my|your|\w+ 's) (?:\w+ )?(?:{_FEASTS})\b|"
+    r"\b(?:in|into) (?:the|a|my|our) (?:big |old |small |chest |deep |mini |beer |blue )*(?:cooler|"
+    r"fridge|freezer|icebox|ice box|cool box|coolbox|esky|chiller|larder|pantry cupboard) (?:in|at|"
+    r"out in|over in|down in) (?:the |our )?qbin\b"
 )
 """How food lies that is still food; waste may be told in the same words."""
 _SPENT = words_in(

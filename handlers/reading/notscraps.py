@@ -54,6 +54,21 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:bench(?:ed|-pressed| press(?:ed)?)|squat(?:ted|s)?|deadlift(?:ed|s)?|kettlebells?|"
         rf"dumbbells?|barbell)\b{_ENDS}",
     ),
+    (  # what a child or a pet weighs, whatever else is told of it
+        "weighs weighed weighing weigh",
+        r"^(?!.*\b(?:qbin|bins?|buckets?|scraps|peels?|peelings|leftovers|bran)\b).*\b(?:my|our|his|"
+        r"her|their|your|the|'s) (?:\w+ )?(?:baby|toddler|newborn|puppy|kitten|grandson|"
+        r"granddaughter|grandchild|son|daughter|nephew|niece|twins?|godson|goddaughter|dog|cat|pony|"
+        r"calf|lamb|foal|rabbit|boy|girl)(?: \w+){0,3} (?:weighs?|weighed|weighing)\b.*",
+    ),
+    (  # game
+        "dressed pointer buck doe stag deer moose elk caribou boar hunting antlers rack",
+        r"^(?!.*\b(?:qbin bin|bins?|buckets?|scraps|trimmings|offcuts|bones?|guts|hide|bran|"
+        r"layer)\b)"
+        r".*\b(?:field dressed|\w+ pointer|(?:shot|bagged|took|got|hung|dressed|dropped) (?:a|an|"
+        r"my|"
+        r"his|her|our) (?:\w+ ){0,2}(?:buck|doe|stag|deer|moose|elk|caribou|boar))\b.*",
+    ),
     (  # what was caught, shot, picked to eat
         "caught landed reeled hooked netted hauled foraged haul catch shot",
         rf"\b(?:caught|landed|reeled in|hooked|netted|hauled (?:in|up|out)|foraged|shot) "

@@ -30,6 +30,21 @@ _OF_BIN = words_in(
     "lid lids rim tap spigot contents grid bran scraps leachate bokashi juice liquid bin bucket "
     "pail tub caddy layer layers ferment fermenting peel peels crusts drained fed opened drain"
 )
+_DENYING = words_in("not isnt wasnt aint")
+_NO_MORE = words_in(". , ! ; ) ☺ this that for either so but and though i honest") | {"\n"}
+
+
+def _is_not_the_bin(norms: list[str]) -> bool:
+    """ "Something died in here and it's not the bin"."""
+    return any(
+        norm in _DENYING
+        and norms[i + 1 : i + 2] in (["the"], ["our"], ["my"], ["any"])
+        and not BIN_WORDS.isdisjoint(norms[i + 2 : i + 3])
+        and _NO_MORE.issuperset(norms[i + 3 : i + 4])
+        for i, norm in enumerate(norms)
+    )
+
+
 _LIKENING = words_in("like as of than")
 _LIKENED = 6
 """Words behind "like" in which a thing is only likened to."""
@@ -39,7 +54,7 @@ _LIKENED = 6
 def is_of_other_things(message: Message) -> bool:
     """Whether what is seen may be of a person or a thing: one is named, and nothing of a bin."""
     norms = message.norms
-    if message.has(_UNREAL):
+    if message.has(_UNREAL) or (message.has(_DENYING) and _is_not_the_bin(norms)):
         return True
     if not message.has(_THINGS) or message.has(_OF_BIN):
         return False

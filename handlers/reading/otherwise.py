@@ -31,9 +31,11 @@ _NO_VESSEL = (
     r"(?! (?:'s )?(?:qbin|bins?|buckets?|tubs?|pails?|caddy|caddies|drums?|barrels?|one)\b)"
 )
 _LOOT = (
-    r"(?:(?:\w+ )?(?!(?:juices|drips|drops|dregs|dribbles|runnings|drippings|slops|suds|bubbles|lees|"
+    r"(?:(?:\w+ )?(?!(?:juices|drips|drops|dregs|dribbles|runnings|drippings|slops|suds|bubbles|"
+    r"lees|"
     r"contents|goodies|leftovers|gubbins|this|his|its|us|yes|plus|gas|was|has|is|as|dunnes)\b)"
-    r"\w{2,}[^\Ws]s|(?:\w+ )?(?:sand|gravel|snow|rubble|soil|sawdust|firewood|wood|coal|rubbish|junk|"
+    r"\w{2,}[^\Ws]s|(?:\w+ )?(?:sand|gravel|snow|rubble|soil|sawdust|firewood|wood|coal|rubbish|"
+    r"junk|"
     r"laundry|ice|cement|concrete|hay|straw|hardcore|topsoil|kindling|clothes|crockery|litter|lego))"
 )
 """What is carried out of a room by the bucket and is no liquid."""
@@ -65,7 +67,8 @@ BRAN_ELSE = Late(
     r"crackers|sticks|scones)\b|\braisin bran\b|"
     r"\bbran (?:for|to) (?:the |my |our |her |his )?(?:horses?|pony|ponies|donkeys?|rabbits?|hens|"
     r"chickens|chooks|pigs?|goats?|cows?|baking|breakfast|bread|muffins|porridge|smoothies)\b"
-    r"(?! (?:meat|stew|curry|bones?|heads?|feet|trotters?|offal|liver|fat|skins?|scraps|peel|crusts|"
+    r"(?! (?:meat|stew|curry|bones?|heads?|feet|trotters?|offal|liver|fat|skins?|scraps|peel|"
+    r"crusts|"
     r"trimmings|waste|leftovers|ends|mess|shit|manure|droppings|\d))|"
     r"\b(?:muffins?|brownies|scones|cookies|flapjacks?) (?:\w+ ){0,2}with bran\b|"
     r"\bbran (?:do|does|should|can) (?:you|i|we|a|the|my) (?:\w+ )?(?:give |feed )?(?:\w+ "
@@ -105,8 +108,10 @@ _OF_ELSE = {
         "kiln furnace range burner tractor bike hob grill aga rayburn shop stall season school "
         "hall gym library clinic museum gallery theatre bar restaurant station bridge",
         "kindling firelighters",
-        rf"\b(?:{_BEASTS.replace(' ', '|')}) (?:(?:has|have|had|'s|got|just|went and|gone and|been and|"
-        r"again|also|bloody|only) )*(?:opened|got into|gotten into|broke into|broken into)\b[^.;!?]*|"
+        rf"\b(?:{_BEASTS.replace(' ', '|')}) (?:(?:has|have|had|'s|got|just|went and|gone and|"
+        rf"been and|"
+        r"again|also|bloody|only) )*(?:opened|got into|gotten into|broke into|broken "
+        r"into)\b[^.;!?]*|"
         r"\b(?:bucket|tub|pail|tin|jar|box|qbin) (?:\w+ )?(?:for|of) (?:the |your |any |some )?"
         r"(?:donations|collection|tips|coins|coppers|raffle|tickets|leaks?|drips|mopping|ice|beers|"
         r"sweets|umbrellas|votes|ballots|suggestions|toys|lost property)\b|"
@@ -210,11 +215,14 @@ _OF_ELSE = {
         r"\b(?:comfrey|nettles?|seaweed)(?: \w+)? (?:drawn|drained|strained|off)\b|"
         r"\b(?:syphoned|siphoned|racked|bottled) (?:off )?(?:the )?(?:wine|cider|beer|mead|gin)\b|"
         r"\b(?:gin|wine|cider|mead|ale|beer) is \d|"
+        r"\b(?:drew|drained|tapped)(?: off)? (?:nothing|nowt|nothin|nuffin|nuthin|zilch|naught)\b"
+        r"[^.!?;,]*|"
         rf"\b(?:drained|draining)(?: down)? (?:the |our |my )?(?:whole |entire |outside |all the )*"
         rf"{_PLUMBING}\b{_NO_VESSEL}[^;!?]*|"
         r"\b(?:buckets?|bucketfuls?|boxes|box|bags?|sacks?|crates?|barrows?|wheelbarrows?|loads?|"
         rf"trugs?|tubs?|pails?|qbin) of {_LOOT} (?:out of|from|off) (?:the |our )?qbin\b",
-        "house home flat cottage plumbing mains pipes pipework water hot heating jacuzzi irrigation "
+        "nothing nowt nothin nuffin nuthin zilch naught house home flat cottage plumbing mains "
+        "pipes pipework water hot heating jacuzzi irrigation "
         "sprinkler sprinklers hose hoses supply geyser cylinder camper caravan motorhome rv "
         "bucket buckets bucketful bucketfuls box boxes bag bags sack sacks crate crates barrow "
         "barrows wheelbarrow wheelbarrows load loads trug trugs tub tubs pail pails "
@@ -267,7 +275,8 @@ _OF_ELSE = {
         rf"(?:ago|back)|back in (?:{_MONTH_NAMES}))\b[^!?]*",
         "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
         "homework admin peas sea alive guinea bunny canary kitten mam nan brother sister friend "
-        "neighbour neighbor colleague pony where chicken hen gerbil cat dog crowns bulbs leeks seedlings cloves tubers "
+        "neighbour neighbor colleague pony where chicken hen gerbil cat dog crowns bulbs leeks "
+        "seedlings cloves tubers "
         "saplings compost manure for died dead dug ground",
         r"\b(?:bur(?:y|ied)|dug|went in|under)\b|\b(?:contents|ferment|bin|bucket)\b",
     ),

@@ -117,7 +117,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
-    if kind in ("bury", "drain", "seal") and is_of_namesake(group):
+    if kind in ("bury", "drain", "seal") and (is_of_namesake(group) or _asks_which(group)):
         return True
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
@@ -130,6 +130,13 @@ def _is_other(kind: str, group: Group) -> bool:
     if kind == "bury":
         return is_inside(group)
     return kind == "open" and is_several(group)
+
+
+def _asks_which(group: Group) -> bool:
+    """ "Bin 1 or bin 2, which one gets buried first": no deed, though no mark ends it."""
+    clauses = group.message.clauses
+    asked = any(c.sense == "ask" and c.joint == "which" and c.verb is not None for c in clauses)
+    return asked and all(c.sense != "did" for c in clauses)
 
 
 def _goes_in_nowhere(group: Group) -> bool:
