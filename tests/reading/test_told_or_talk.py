@@ -100,8 +100,8 @@ def test_a_pint_and_a_half_with_the_d_left_out() -> None:
 def test_each_of_two_who_drained_has_a_day_and_an_amount() -> None:
     text = "Monday Ruth got 350 ml out of the shed and I on Tuesday 200"
     told = acts(text, bins=_BINS, members=_MEMBERS)
-    drains = [(d.member, d.volume_l) for d in told if isinstance(d, Drain)]
-    assert drains == [("ruth", pytest.approx(0.35)), (None, pytest.approx(0.2))]
+    drains = [(d.member, round(d.volume_l or 0, 3)) for d in told if isinstance(d, Drain)]
+    assert drains == [("ruth", 0.35), (None, 0.2)]
 
 
 @pytest.mark.parametrize(
