@@ -237,11 +237,19 @@ _BESIDE_BINS: dict[str, Late] = {
     ),
     "ask trouble": _RHETORICAL,
     "offer": Late(
+        r"\bwho (?:wants|needs|fancies|would like|'d like) (?:his|her|their|my|our|a|an|some|these|"
+        r"the last|\d+) (?!(?:qbin|bins?|buckets?|tubs?|pails?|turn|go|week|one|job|next|for|from|"
+        r"this|on|until|till|after|then|now|please|while|over|off|to|and|in|at|more|first|again)\b)"
+        r"[a-z]+|"
+        r"\b(?:spare|guest|box) (?:room|bed)\b|\broom (?:is )?(?:to let|for rent)\b|"
         r"\b(?:left|leaving|put|there is|there are|box of|bag of|bags of|crate of)\b.{0,40}\b(?:by|"
         r"at|near|on|outside|beside|behind|from) (?:the )?qbin\b.{0,30}\bwhoever (?:wants|needs|"
         r"fancies|likes)\b"
     ),
     "ask bin": _ROOM_ELSE,
+    "ask help": Late(
+        r"\bwhat do you (?:feed|give|call|wear|buy|cook|think|fancy|reckon|make of|say to|drink)\b"
+    ),
     "ask batch": BRAN_ELSE,
     "ask dose": BRAN_ELSE,
     "ask starter": BRAN_ELSE,
@@ -279,6 +287,7 @@ _ELSEWHERE = {
         "wallpaper landlord landlady plaster"
     ),
     "ask trench": words_in(
+        "cable cables broadband pipe drainpipe footing footings foundation foundations "
         "hamster goldfish budgie gerbil tortoise bulb bulbs fence post posts road pool "
         "pond postholes tent"
     ),

@@ -17,7 +17,7 @@ CUES = words_in(
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
     "icebox box coolbox chiller larder shelf worktop wedding party hangi funeral wake stall fete "
     "feast shift dinner lunch tea "
-    "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
+    "supper barbecue bbq barbie braai cookout potluck picnic raffle meeting neighbour neighbours neighbor neighbors guest "
     "guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""
@@ -46,7 +46,7 @@ _OFFER = Late(
 """What is said of food that others may have, or must leave be."""
 _FEASTS = (
     "wedding|party|hangi|funeral|wake|stall|fete|feast|shift|dinner|lunch|tea|supper|barbecue|bbq|"
-    "picnic|raffle|meeting|neighbours?|neighbors?|guests?"
+    "barbie|braai|cookout|potluck|picnic|raffle|meeting|neighbours?|neighbors?|guests?"
 )
 _KEPT = Late(
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"

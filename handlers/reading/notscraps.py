@@ -69,6 +69,11 @@ _TURNS: tuple[tuple[str, str], ...] = (
         r"my|"
         r"his|her|our) (?:\w+ ){0,2}(?:buck|doe|stag|deer|moose|elk|caribou|boar))\b.*",
     ),
+    (  # eaten
+        "away",
+        rf"\b(?:put|putting) {_AMOUNT}\b(?: of)?(?: \w+){{1,3}} away\b(?! (?:in|into|to|down)\b){_ENDS}|"
+        rf"\b(?:put|tucked|packed) away {_AMOUNT}\b{_ENDS}",
+    ),
     (  # what was caught, shot, picked to eat
         "caught landed reeled hooked netted hauled foraged haul catch shot",
         rf"\b(?:caught|landed|reeled in|hooked|netted|hauled (?:in|up|out)|foraged|shot) "
