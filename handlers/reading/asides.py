@@ -167,6 +167,7 @@ _OF_ELSE: dict[str, Late] = {
         r"\bdone in\b(?: ,| $|$)|\bdone as a [a-z]+\b"
     ),
     "later": Late(
+        r"\bi meant \w+ (?:not \w+ )?for the (?!qbin|bins?\b|turn|rota|layer|bran)[a-z]+|"
         r"^what a\b|[.!] back (?:on )?"
         r"(?:mon|tues?|wed|thurs?|fri|sat|sun)(?:day|nesday|urday)?$|"
         r"\b(?:ring|phone|telephone|text) (?:me|us) (?:again|back|later|tonight)\b|"
@@ -222,6 +223,10 @@ _FOR_MOUTHS = Late(
 """What goes into mouths and pots, and what is poured on plants."""
 _BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
+        r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|gloves?|bag|"
+        r"flask|torch|phone|charger|ladder) (?:is|are|'s) (?:mine|ours)\b|"
+        r"\b(?:had|ate|eaten) (?:my|two|three|one|a|an|enough|plenty|\d)\b.{0,15}\b(?:slices?|pieces?|"
+        r"helpings?|bowls?|plates?|portions?|fill)\b|"
         r"\b(?:have|use|borrow|take) (?:the )?qbin for (?:the|a|an|my|our|his|her) (?:\w+ )?"
         r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"
         r"christening|wake|raffle|fete)\b"

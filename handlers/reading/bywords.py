@@ -75,6 +75,19 @@ _SEAL = patterns(
     r"(?:(?:the|her|his|its) )?lids? (?:(?:is|'s|are|now|gone|went|firmly) )*(?:on|down|shut)"
     r"(?: nice and| good and| all| an)? (?:tight|tightly|firm|firmly|snug|snugly|hard|for good|"
     r"properly)\b(?! on (?!(?:the )?qbin))",
+    # "Bin 3's away to ferment now"
+    r"\bqbin (?:(?:is|'s|has|have|now|all|gone|been|officially|finally|just) )*(?:off|gone|put away|"
+    r"left|set aside|tucked up|tucked away|away|down|closed up|shut up) (?:now )?(?:to|for) (?:(?:its|"
+    r"her|his|the) )?(?:ferment|fermenting|fermentation|long ferment)\b",
+    # "Bin 3 zipped up for its two weeks"
+    r"\bqbin (?:(?:is|'s|has|have|now|all|been|got|officially|finally|just) )*(?:zipped up|battened "
+    r"down|buttoned up|strapped down|screwed down|bunged up|locked up|locked down|corked|plugged up|"
+    r"lidded|clamped down|latched) (?:for|till|until) (?:(?:its|her|his|the|a) )?(?:two weeks|"
+    r"2 weeks|fortnight|ferment\w*|fourteen days|14 days|sleep|rest|long sleep)\b",
+    # "Put the board and the brick on bin 3, it's finished"
+    r"\bput (?:the |a |its )?(?:board|brick|stone|weight|rock|plank|lid)(?: and (?:the |a |its )?"
+    r"(?:\w+))? (?:back )?on (?:top of )?(?:the )?qbin\b.{0,20}\b(?:finished|full|complete|no more|"
+    r"for good)\b",
     # "Bin 3, done up tight"
     rf"\bqbin\b{_DAY} ?[.,:] (?:put up|shut up|closed up|done up) tight\b",
 )
@@ -160,6 +173,12 @@ _BULGE = patterns(
     r"puffy|"
     r"domed|doming|bulged|bulging|ballooned|ballooning|swollen|swelled|bowed)\b",
 )
+_TOUCHED = patterns(
+    # "Bin 3 is warm to the touch"
+    r"\bqbin (?:(?:is|'s|feels|felt|was|seems|gone|quite|very|rather|a bit|really|pretty|still|also|"
+    r"qday) )*(?:warm|hot|cold) to (?:the )?touch\b(?!.*\b(?:fever|calpol|paracetamol|doctor|gp|"
+    r"nursery|school|poorly|vet)\b)",
+)
 _NOTHING = patterns(
     # "Drew nothing off bin 3"
     r"\b(?:drew|drained|tapped) (?:off )?(?:nothing|nowt|nothin|nuffin|nuthin|zilch|naught)"
@@ -168,7 +187,11 @@ _NOTHING = patterns(
 _BYWORDS = (
     _Byword(
         "seal",
-        words_in("lid lids tape taped seal sealing cover covered closed shut tight clamped taping"),
+        words_in(
+            "lid lids tape taped seal sealing cover covered closed shut tight clamped taping ferment "
+            "fermenting fermentation zipped battened buttoned strapped screwed bunged locked corked "
+            "plugged lidded latched board brick stone weight rock plank"
+        ),
         _SEAL,
         words_in("layer open observe done"),
     ),
@@ -228,6 +251,7 @@ _BYWORDS = (
         ),
         _BULGE,
     ),
+    _Byword("observe", words_in("touch"), _TOUCHED),
     _Byword(
         "observe",
         words_in("nothing nowt nothin nuffin nuthin zilch naught"),

@@ -61,6 +61,16 @@ _TURNS: tuple[tuple[str, str], ...] = (
         r"granddaughter|grandchild|son|daughter|nephew|niece|twins?|godson|goddaughter|dog|cat|pony|"
         r"calf|lamb|foal|rabbit|boy|girl)(?: \w+){0,3} (?:weighs?|weighed|weighing)\b.*",
     ),
+    (  # dosed beasts
+        "worming wormer flea tablet tablets jab jabs injection antibiotics vaccinated",
+        r"^(?!.*\b(?:scraps|peels?|peelings|leftovers|bran|skins)\b).*\b(?:worming|wormer|flea|tablets?|"
+        r"jabs?|injection|antibiotics|vaccinated)\b.*",
+    ),
+    (  # bought
+        "cash supermarket wholesaler wholesalers corner",
+        rf"\b(?:got|bought|picked up|grabbed|fetched) (?:{_AMOUNT}|{_MASS})\b[^,.;:!?]{{0,30}}\b(?:from|"
+        rf"at) (?:the )?(?:cash and carry|supermarket|wholesalers?|corner shop)\b{_ENDS}",
+    ),
     (  # game
         "dressed pointer buck doe stag deer moose elk caribou boar hunting antlers rack",
         r"^(?!.*\b(?:qbin bin|bins?|buckets?|scraps|trimmings|offcuts|bones?|guts|hide|bran|"

@@ -22,6 +22,7 @@ _BEASTS = (
     "dog dogs cat cats fox foxes raccoon raccoons possum possums badger badgers monkey monkeys "
     "baboon baboons bear bears gull gulls seagull seagulls crow crows goat goats"
 )
+_GOODS = "machine kettle urn fridge freezer cooker washer dishwasher fryer printer projector tumble"
 _PLUMBING = (
     r"(?:house|home|flat|cottage|plumbing|mains|pipes|pipework|water (?:heater|tank|system|main|"
     r"supply)|hot water|heating|central heating|hot tub|jacuzzi|irrigation|sprinklers?|hoses?|"
@@ -115,10 +116,11 @@ _OF_ELSE = {
         r"\b(?:bucket|tub|pail|tin|jar|box|qbin) (?:\w+ )?(?:for|of) (?:the |your |any |some )?"
         r"(?:donations|collection|tips|coins|coppers|raffle|tickets|leaks?|drips|mopping|ice|beers|"
         r"sweets|umbrellas|votes|ballots|suggestions|toys|lost property)\b|"
+        rf"\bnew (?:\w+ )?(?:{_GOODS.replace(' ', '|')})\b|"
         r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
         r"sofa|telly|bike)\b",
-        f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} donations "
+        f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} donations "
         "collection tips coins coppers raffle tickets leak leaks drips mopping",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
         r"\b(?:new|called|named|christened) qbin\b",
@@ -169,13 +171,18 @@ _OF_ELSE = {
         r"\bsealed (?:\w+ ){0,3}with (?:\w+ )?(?:felt|bitumen|silicone|mortar|grease|resin|tar|"
         r"epoxy|sealant|a kiss|beeswax|oil)\b|\bvacuum sealed\b|"
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
+        r"\b(?:closed|shut)\b.{0,25}\b(?:chippy|takeaway|takeout|pizza|eating out|sandwiches)\b|"
+        r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:resurfacing|tarmac|gritting|refit|rewiring|"
+        r"asbestos|electrics|roofers|inspection|elections?|polling|choir|mass|prayers|lunch)\b|"
         r"\b(?:closed|shut)\b.{0,30}\b(?:gas ?works|road ?works|water main|burst main|council|"
         r"police|floods?|flooded|flooding|snow|bank holiday|staff training|exams?)\b|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:repairs?|concert|renovations?|"
         r"stocktaking|party|function|refurbishment|wedding|funeral|decorating|maintenance|"
         r"filming)\b|"
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
-        "off gas gasworks works roadworks main council police flood floods flooded flooding snow "
+        "off chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit rewiring "
+        "asbestos electrics roofers inspection election elections polling choir mass prayers lunch "
+        "gas gasworks works roadworks main council police flood floods flooded flooding snow "
         "holiday staff exam exams repair repairs concert renovation renovations stocktaking function refurbishment "
         "wedding funeral decorating maintenance filming birthday party mouth eyes account shop "
         "bathroom felt bitumen silicone mortar grease resin tar epoxy sealant kiss beeswax oil "
@@ -188,6 +195,7 @@ _OF_ELSE = {
         "brandy savings battery batteries ear ears knee knees bilge radiator radiators boiler "
         "mower engine liver abscess dam dams septic cesspit cesspool sump gutters gutter ditch "
         "ditches "
+        "footer footers putt putts birdie "
         "field fields swamp marsh moat canal lock reservoir lake bath bathtub dishwasher aquarium "
         "dehumidifier gearbox carburettor tractor cistern lagoon puddle puddles lasagne spaghetti "
         "beans lentils sprouts tofu bladder flask teapot",
@@ -291,7 +299,7 @@ CUES = frozenset[str]().union(*(each.cues for each in _OF_ELSE.values()))
 
 _OF_NO_BIN: dict[str, frozenset[str]] = {
     "observe": words_in("heap pile midden oven aphids ankles campsite"),
-    "open": words_in(_BEASTS),
+    "open": words_in(f"{_BEASTS} {_GOODS}"),
 }
 """What is told of a bin wherever one is named that could be nothing else, and the words beside
 which it may be told of another thing all the same."""
