@@ -223,9 +223,11 @@ _FOR_MOUTHS = Late(
 """What goes into mouths and pots, and what is poured on plants."""
 _BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
-        r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|gloves?|bag|"
+        r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|"
+        r"gloves?|bag|"
         r"flask|torch|phone|charger|ladder) (?:is|are|'s) (?:mine|ours)\b|"
-        r"\b(?:had|ate|eaten) (?:my|two|three|one|a|an|enough|plenty|\d)\b.{0,15}\b(?:slices?|pieces?|"
+        r"\b(?:had|ate|eaten) (?:my|two|three|one|a|an|enough|plenty|\d)\b.{0,15}\b(?:slices?|"
+        r"pieces?|"
         r"helpings?|bowls?|plates?|portions?|fill)\b|"
         r"\b(?:have|use|borrow|take) (?:the )?qbin for (?:the|a|an|my|our|his|her) (?:\w+ )?"
         r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"

@@ -76,12 +76,16 @@ _SEAL = patterns(
     r"(?: nice and| good and| all| an)? (?:tight|tightly|firm|firmly|snug|snugly|hard|for good|"
     r"properly)\b(?! on (?!(?:the )?qbin))",
     # "Bin 3's away to ferment now"
-    r"\bqbin (?:(?:is|'s|has|have|now|all|gone|been|officially|finally|just) )*(?:off|gone|put away|"
-    r"left|set aside|tucked up|tucked away|away|down|closed up|shut up) (?:now )?(?:to|for) (?:(?:its|"
+    r"\bqbin (?:(?:is|'s|has|have|now|all|gone|been|officially|finally|just) )*(?:off|gone|put "
+    r"away|"
+    r"left|set aside|tucked up|tucked away|away|down|closed up|shut up) (?:now )?(?:to|for) "
+    r"(?:(?:its|"
     r"her|his|the) )?(?:ferment|fermenting|fermentation|long ferment)\b",
     # "Bin 3 zipped up for its two weeks"
-    r"\bqbin (?:(?:is|'s|has|have|now|all|been|got|officially|finally|just) )*(?:zipped up|battened "
-    r"down|buttoned up|strapped down|screwed down|bunged up|locked up|locked down|corked|plugged up|"
+    r"\bqbin (?:(?:is|'s|has|have|now|all|been|got|officially|finally|just) )*(?:zipped up|"
+    r"battened "
+    r"down|buttoned up|strapped down|screwed down|bunged up|locked up|locked down|corked|plugged "
+    r"up|"
     r"lidded|clamped down|latched) (?:for|till|until) (?:(?:its|her|his|the|a) )?(?:two weeks|"
     r"2 weeks|fortnight|ferment\w*|fourteen days|14 days|sleep|rest|long sleep)\b",
     # "Put the board and the brick on bin 3, it's finished"
@@ -175,7 +179,8 @@ _BULGE = patterns(
 )
 _TOUCHED = patterns(
     # "Bin 3 is warm to the touch"
-    r"\bqbin (?:(?:is|'s|feels|felt|was|seems|gone|quite|very|rather|a bit|really|pretty|still|also|"
+    r"\bqbin (?:(?:is|'s|feels|felt|was|seems|gone|quite|very|rather|a bit|really|pretty|still|"
+    r"also|"
     r"qday) )*(?:warm|hot|cold) to (?:the )?touch\b(?!.*\b(?:fever|calpol|paracetamol|doctor|gp|"
     r"nursery|school|poorly|vet)\b)",
 )
@@ -188,8 +193,10 @@ _BYWORDS = (
     _Byword(
         "seal",
         words_in(
-            "lid lids tape taped seal sealing cover covered closed shut tight clamped taping ferment "
-            "fermenting fermentation zipped battened buttoned strapped screwed bunged locked corked "
+            "lid lids tape taped seal sealing cover covered closed shut tight clamped taping "
+            "ferment "
+            "fermenting fermentation zipped battened buttoned strapped screwed bunged locked "
+            "corked "
             "plugged lidded latched board brick stone weight rock plank"
         ),
         _SEAL,

@@ -17,7 +17,8 @@ CUES = words_in(
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
     "icebox box coolbox chiller larder shelf worktop wedding party hangi funeral wake stall fete "
     "feast shift dinner lunch tea "
-    "supper barbecue bbq barbie braai cookout potluck picnic raffle meeting neighbour neighbours neighbor neighbors guest "
+    "supper barbecue bbq barbie braai cookout potluck picnic raffle meeting neighbour neighbours "
+    "neighbor neighbors guest "
     "guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""

@@ -68,7 +68,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
     ),
     (  # bought
         "cash supermarket wholesaler wholesalers corner",
-        rf"\b(?:got|bought|picked up|grabbed|fetched) (?:{_AMOUNT}|{_MASS})\b[^,.;:!?]{{0,30}}\b(?:from|"
+        rf"\b(?:got|bought|picked up|grabbed|fetched) (?:{_AMOUNT}|"
+        rf"{_MASS})\b[^,.;:!?]{{0,30}}\b(?:from|"
         rf"at) (?:the )?(?:cash and carry|supermarket|wholesalers?|corner shop)\b{_ENDS}",
     ),
     (  # game
@@ -81,7 +82,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
     ),
     (  # eaten
         "away",
-        rf"\b(?:put|putting) {_AMOUNT}\b(?: of)?(?: \w+){{1,3}} away\b(?! (?:in|into|to|down)\b){_ENDS}|"
+        rf"\b(?:put|putting) {_AMOUNT}\b(?: of)?(?: \w+){{1,3}} away\b(?! (?:in|into|to|"
+        rf"down)\b){_ENDS}|"
         rf"\b(?:put|tucked|packed) away {_AMOUNT}\b{_ENDS}",
     ),
     (  # what was caught, shot, picked to eat
@@ -92,7 +94,10 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:haul|catch) (?:was|is|of|today|this morning|:)\b(?: \w+){{0,6}}?{_AT_ROOM}",
     ),
     (  # spilt in a room
-        "spilled spilt spilling spill knocked dropped",
+        "spilled spilt spilling spill knocked dropped exploded burst smashed shattered",
+        r"\b(?:jars?|bottles?|cans?|flask|demijohn|keg|crock|mug)(?: of (?:\w+ )?\w+)? (?:(?:has|"
+        r"have|had|"
+        rf"just|got) )*(?:exploded|burst|smashed|shattered)\b{_ENDS}|"
         rf"\b(?:spilled|spilt|spilling|knocked over)\b(?: [^,.;:!?]+?)?"
         r" (?:in|on|over|across|round) (?:the |our |my |his |her )?(?:qbin|floor|carpet|rug|stairs|"
         r"landing|worktop|table|sofa|car|lap|keyboard|pavement|path|road)\b(?: (?:floor|carpet|"

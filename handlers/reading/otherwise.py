@@ -120,7 +120,8 @@ _OF_ELSE = {
         r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
         r"sofa|telly|bike)\b",
-        f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} donations "
+        f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} "
+        f"donations "
         "collection tips coins coppers raffle tickets leak leaks drips mopping",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
         r"\b(?:new|called|named|christened) qbin\b",
@@ -180,10 +181,12 @@ _OF_ELSE = {
         r"stocktaking|party|function|refurbishment|wedding|funeral|decorating|maintenance|"
         r"filming)\b|"
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
-        "off chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit rewiring "
+        "off chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit "
+        "rewiring "
         "asbestos electrics roofers inspection election elections polling choir mass prayers lunch "
         "gas gasworks works roadworks main council police flood floods flooded flooding snow "
-        "holiday staff exam exams repair repairs concert renovation renovations stocktaking function refurbishment "
+        "holiday staff exam exams repair repairs concert renovation renovations stocktaking "
+        "function refurbishment "
         "wedding funeral decorating maintenance filming birthday party mouth eyes account shop "
         "bathroom felt bitumen silicone mortar grease resin tar epoxy sealant kiss beeswax oil "
         "vacuum",
@@ -233,7 +236,8 @@ _OF_ELSE = {
         rf"{_PLUMBING}\b{_NO_VESSEL}[^;!?]*|"
         r"\b(?:buckets?|bucketfuls?|boxes|box|bags?|sacks?|crates?|barrows?|wheelbarrows?|loads?|"
         rf"trugs?|tubs?|pails?|qbin) of {_LOOT} (?:out of|from|off) (?:the |our )?qbin\b",
-        "caught landed reeled hooked netted nothing nowt nothin nuffin nuthin zilch naught house home flat cottage plumbing mains "
+        "caught landed reeled hooked netted nothing nowt nothin nuffin nuthin zilch naught house "
+        "home flat cottage plumbing mains "
         "pipes pipework water hot heating jacuzzi irrigation "
         "sprinkler sprinklers hose hoses supply geyser cylinder camper caravan motorhome rv "
         "bucket buckets bucketful bucketfuls box boxes bag bags sack sacks crate crates barrow "
