@@ -72,6 +72,10 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"{_MASS})\b[^,.;:!?]{{0,30}}\b(?:from|"
         rf"at) (?:the )?(?:cash and carry|supermarket|wholesalers?|corner shop)\b{_ENDS}",
     ),
+    (  # to buy, or on the shelves
+        "staples shopping groceries rations",
+        r"\b(?:staples|shopping(?: list)?|groceries|rations) ?:.*",
+    ),
     (  # game
         "dressed pointer buck doe stag deer moose elk caribou boar hunting antlers rack",
         r"^(?!.*\b(?:qbin bin|bins?|buckets?|scraps|trimmings|offcuts|bones?|guts|hide|bran|"
