@@ -72,6 +72,24 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"{_MASS})\b[^,.;:!?]{{0,30}}\b(?:from|"
         rf"at) (?:the )?(?:cash and carry|supermarket|wholesalers?|corner shop)\b{_ENDS}",
     ),
+    (  # cooked, sown, served, or thrown elsewhere
+        "cooked boiled reduced stewed roasted canned juiced froze frozen blanched mashed fed "
+        "scattered "
+        "sowed sown skip dumpster landfill bonfire woodburner pond hedge lake",
+        rf"\b(?:cooked(?: down| up)?|boiled(?: down| up)?|reduced|stewed|roasted|canned|juiced|"
+        rf"froze|"
+        rf"frozen|blanched|mashed) (?!.*\b(?:peels?|peelings|scraps|skins|leftovers|pulp|waste|"
+        rf"bones|tops|ends|"
+        rf"husks|shells|stale|burnt|spoiled|spoilt)\b){_AMOUNT}\b(?: of)?(?: "
+        rf"\w+){{1,3}}?{_AT_ROOM}(?! into)|"
+        r"\bfed (?:\w+ ){0,2}(?:people|guests|kids|families|mouths|of us|volunteers|pensioners|"
+        r"workers|"
+        rf"students|neighbours|neighbors|children)\b{_ENDS}|"
+        rf"\b(?:scattered|sowed|sown) {_AMOUNT}\b{_ENDS}|"
+        rf"\b(?:{_DONE}|took|put) (?:{_AMOUNT}|\w+ \w+)\b[^,.;:!?]{{0,40}} (?:in|into|on) (?:the|"
+        rf"a) "
+        rf"(?:skip|dumpster|landfill|bonfire|woodburner|pond|hedge|lake)\b{_AT_ROOM}",
+    ),
     (  # to buy, or on the shelves
         "staples shopping groceries rations",
         r"\b(?:staples|shopping(?: list)?|groceries|rations) ?:.*",
@@ -154,12 +172,13 @@ _TURNS: tuple[tuple[str, str], ...] = (
         r"\b(?:the )?(?:room|building|church|place) ,? ?not (?:the |a |our )?(?:qbin|bin|bucket)\b",
     ),
     (  # taken to other places
-        "food bank foodbank church market recycling tip dump mum's nan's mums nans gran's charity "
+        "food bank foodbank gone went church market recycling tip dump mum's nan's mums nans "
+        "gran's charity "
         "work office school hospice shelter mum nan gran auntie",
         rf"\b(?:took|taken|carried|brought|dropped off|drove|sent|gave|donated|delivered|lugged|"
         rf"ran) "
         rf"{_ENDS}\b(?:to|round to|over to|down to|up to|at) (?:the |my |our |his |her |a "
-        rf")?(?:food ?"
+        rf")?(?:qbin (?:'s )?)?(?:food ?"
         rf"bank|church|market|recycling|tip|dump|charity shop|work|office|hospice|shelter|"
         rf"(?:mum|nan|gran|auntie|grandma|dad|sister|brother)(?: 's|s)?)\b{_ENDS}",
     ),

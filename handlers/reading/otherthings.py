@@ -3,6 +3,8 @@
 Bins have the names of people, rooms and colours: "Mabel's gone green" may be a sea crossing.
 """
 
+from itertools import pairwise
+
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.message import Message
 from handlers.reading.once import once
@@ -22,6 +24,7 @@ _THINGS = words_in(
     "cheek lips gums throat rash hayfever pollen cough coughing sneezing flu asleep "
     "snores snoring laughed sunburn sunburnt blushed giggled jealous envy envious "
     "puppy kitten hamster pony horse budgie parrot goldfish tank aquarium aphids "
+    "puked vomited roadkill discharge effluent "
     "boards planks plank timber timbers joist joists joiner carpenter woodworm floorboards rafters "
     "recipe delicious tasty yummy restaurant menu campsite "
     "hotel wedding funeral birthday scenery forecast"
@@ -31,6 +34,7 @@ _OF_BIN = words_in(
     "lid lids rim tap spigot contents grid bran scraps leachate bokashi juice liquid bin bucket "
     "pail tub caddy layer layers ferment fermenting peel peels crusts drained fed opened drain"
 )
+_WAS_SICK = frozenset((was, "sick") for was in ("been", "was", "is", "got", "were"))
 _BURST = words_in("exploded burst popped blew erupted boiled cracked smashed shattered")
 _JARS = words_in(
     "jar jars bottle bottles flask demijohn keg crock kimchi sauerkraut kombucha beer beers pickle "
@@ -72,6 +76,8 @@ _LIKENED = 6
 def is_of_other_things(message: Message) -> bool:
     """Whether what is seen may be of a person or a thing: one is named, and nothing of a bin."""
     norms = message.norms
+    if "sick" in norms and any(pair in _WAS_SICK for pair in pairwise(norms)):
+        return True
     if message.has(_BURST) and _is_jar_burst(norms):
         return True
     if message.has(_UNREAL) or (message.has(_DENYING) and _is_not_the_bin(norms)):

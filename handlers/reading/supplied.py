@@ -23,6 +23,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import is_quoted
+from handlers.reading.amounts import Amount
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_inside
@@ -151,10 +152,20 @@ def _is_only_of_scraps(group: Group) -> bool:
     message = group.message
     if not group.solids() or message.liquid(group.start, group.end):
         return False
+    measured = group.measured()
+    if measured and all(_is_of_solid(group, amount) for amount in measured):
+        return True
     loose = any(a.vessel or a.liquid_l is not None for a in group.measured())
     return loose and all(
         (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in group.measured()
     )
+
+
+def _is_of_solid(group: Group, amount: Amount) -> bool:
+    """ "Two litres of blackberries off the hedge"."""
+    at = amount.end + 1
+    led = group.message.norms[amount.end : at] == ["of"]
+    return led and any(at <= item.start <= at + 1 for item in group.solids())
 
 
 def _by_nobody(kind: str, group: Group) -> bool:
