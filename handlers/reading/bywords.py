@@ -21,6 +21,8 @@ class _Byword(NamedTuple):
     """Whether a bin must be named."""
     measured: str | None = None
     """The quantity that must be measured."""
+    beside: frozenset[str] = frozenset()
+    """Further words of which one must stand there too."""
     of_scraps: bool = False
     """Whether an amount of scraps must be named."""
 
@@ -137,12 +139,14 @@ _DRAIN = patterns(
     r"\bopened the (?:tap|spigot|spout|gripo) (?:for|of|on) (?:the )?qbin\b.{0,25}\b(?:cups?|ml|"
     r"pints?|litres?|jars?)\b",
 )
-_LAYER = patterns(
+_ALL_IN = patterns(
     # "Orange peel, a full 5 litre pail, I turned everything in bin 3"
     r"\b(?:turned|tipped|poured|scraped|chucked|threw|slung|dumped|packed|put) (?:it all|"
     r"everything|"
     r"all of it|the whole lot|the lot|them all|all of them) (?:in|into|inside) (?:the |our )?qbin\b"
     r"(?! (?:upside|over|out|around|away|down|off|cupboard|sink))",
+)
+_MOVED = patterns(
     # "Juicing pulp, about 2 litres, out of the machine into bin 3"
     r"\b(?:from|out of|off) (?:the |my |our )(?!qbin|qday)(?:\w+ ){1,3}into (?:the )?qbin\b",
 )
@@ -224,9 +228,18 @@ _BYWORDS = (
     ),
     _Byword(
         "layer",
-        words_in("turned tipped poured threw chucked dumped slung scraped packed put into"),
-        _LAYER,
+        words_in("everything lot all"),
+        _ALL_IN,
         words_in("drain open stock"),
+        beside=words_in("turned tipped poured scraped chucked threw slung dumped packed put"),
+        of_scraps=True,
+    ),
+    _Byword(
+        "layer",
+        words_in("into"),
+        _MOVED,
+        words_in("drain open stock"),
+        beside=words_in("from off out"),
         of_scraps=True,
     ),
     _Byword(
@@ -293,11 +306,7 @@ def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
     words = _CUES.intersection(message.norms)
     text = ""
     for each in _BYWORDS if words else ():
-        if words.isdisjoint(each.cues) or (each.of_bin and not _names_bin(message)):
-            continue
-        if each.measured and all(a.quantity != each.measured for a in message.amounts):
-            continue
-        if each.of_scraps and not _measures_scraps(message):
+        if words.isdisjoint(each.cues) or not _may_tell(each, message):
             continue
         text = text or plain_text(message, days=True)
         if len(text) > LONGEST:
@@ -310,6 +319,17 @@ def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
 
 def _names_bin(message: Message) -> bool:
     return any(b.name and (b.plain or b.known) for b in message.bins)
+
+
+def _may_tell(each: _Byword, message: Message) -> bool:
+    """Whether the message names and measures what such a turn of phrase needs."""
+    if each.beside and not message.has(each.beside):
+        return False
+    if each.of_bin and not _names_bin(message):
+        return False
+    if each.measured and all(a.quantity != each.measured for a in message.amounts):
+        return False
+    return not each.of_scraps or _measures_scraps(message)
 
 
 def _measures_scraps(message: Message) -> bool:

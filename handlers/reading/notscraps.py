@@ -73,9 +73,9 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"at) (?:the )?(?:cash and carry|supermarket|wholesalers?|corner shop)\b{_ENDS}",
     ),
     (  # cooked, sown, served, or thrown elsewhere
-        "cooked boiled reduced stewed roasted canned juiced froze frozen blanched mashed fed "
-        "scattered "
-        "sowed sown skip dumpster landfill bonfire woodburner pond hedge lake",
+        "cooked boiled reduced stewed roasted canned juiced froze frozen blanched mashed people guests "
+        "kids families mouths volunteers pensioners workers students children scattered sowed sown "
+        "skip dumpster landfill bonfire woodburner pond hedge lake",
         rf"\b(?:cooked(?: down| up)?|boiled(?: down| up)?|reduced|stewed|roasted|canned|juiced|"
         rf"froze|"
         rf"frozen|blanched|mashed) (?!.*\b(?:peels?|peelings|scraps|skins|leftovers|pulp|waste|"
@@ -172,7 +172,7 @@ _TURNS: tuple[tuple[str, str], ...] = (
         r"\b(?:the )?(?:room|building|church|place) ,? ?not (?:the |a |our )?(?:qbin|bin|bucket)\b",
     ),
     (  # taken to other places
-        "food bank foodbank gone went church market recycling tip dump mum's nan's mums nans "
+        "food bank foodbank church market recycling tip dump mum's nan's mums nans "
         "gran's charity "
         "work office school hospice shelter mum nan gran auntie",
         rf"\b(?:took|taken|carried|brought|dropped off|drove|sent|gave|donated|delivered|lugged|"

@@ -34,6 +34,7 @@ _OF_BIN = words_in(
     "lid lids rim tap spigot contents grid bran scraps leachate bokashi juice liquid bin bucket "
     "pail tub caddy layer layers ferment fermenting peel peels crusts drained fed opened drain"
 )
+_SICK = frozenset({"sick"})
 _WAS_SICK = frozenset((was, "sick") for was in ("been", "was", "is", "got", "were"))
 _BURST = words_in("exploded burst popped blew erupted boiled cracked smashed shattered")
 _JARS = words_in(
@@ -76,7 +77,7 @@ _LIKENED = 6
 def is_of_other_things(message: Message) -> bool:
     """Whether what is seen may be of a person or a thing: one is named, and nothing of a bin."""
     norms = message.norms
-    if "sick" in norms and any(pair in _WAS_SICK for pair in pairwise(norms)):
+    if message.has(_SICK) and any(pair in _WAS_SICK for pair in pairwise(norms)):
         return True
     if message.has(_BURST) and _is_jar_burst(norms):
         return True
