@@ -73,7 +73,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"at) (?:the )?(?:cash and carry|supermarket|wholesalers?|corner shop)\b{_ENDS}",
     ),
     (  # cooked, sown, served, or thrown elsewhere
-        "cooked boiled reduced stewed roasted canned juiced froze frozen blanched mashed people guests "
+        "cooked boiled reduced stewed roasted canned juiced froze frozen blanched mashed people "
+        "guests "
         "kids families mouths volunteers pensioners workers students children scattered sowed sown "
         "skip dumpster landfill bonfire woodburner pond hedge lake",
         rf"\b(?:cooked(?: down| up)?|boiled(?: down| up)?|reduced|stewed|roasted|canned|juiced|"
