@@ -116,12 +116,15 @@ _OF_ELSE = {
         r"\b(?:bucket|tub|pail|tin|jar|box|qbin) (?:\w+ )?(?:for|of) (?:the |your |any |some )?"
         r"(?:donations|collection|tips|coins|coppers|raffle|tickets|leaks?|drips|mopping|ice|beers|"
         r"sweets|umbrellas|votes|ballots|suggestions|toys|lost property)\b|"
+        r"\bnew (?:qbin|bins?|bucket|box) for (?:the |our )?(?:recycling|rubbish|trash|glass|"
+        r"bottles|"
+        r"cardboard)\b|"
         rf"\bnew (?:\w+ )?(?:{_GOODS.replace(' ', '|')})\b|"
         r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
         r"sofa|telly|bike)\b",
         f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} "
-        f"donations "
+        "donations recycling rubbish trash glass bottles cardboard "
         "collection tips coins coppers raffle tickets leak leaks drips mopping",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
         r"\b(?:new|called|named|christened) qbin\b",
@@ -132,7 +135,7 @@ _OF_ELSE = {
             "wees weed pee piss pissed "
             "scoby worktop worktops eaves loft attic wardrobe ceiling fog foggy mist drizzle "
             "freezing heating radiators sourdough landlord landlady starter "
-            "bag sack jar"
+            "bag sack jar snow rain winter summer spring autumn christmas storm thunder"
         ),
         Late(
             r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
@@ -140,6 +143,9 @@ _OF_ELSE = {
             r"\bstarter (?:(?:is|has|'s|looks|went|all|in|the|its|bag|sack|jar) )*(?:gone|got|"
             r"turned|went|"
             r"furry|fuzzy|mouldy|moldy|green|smells)\b|"
+            r"\b(?:smells?|feels?|looks?) like (?:snow|rain|winter|summer|spring|autumn|"
+            r"christmas|thunder|"
+            r"a storm)\b|"
             r"\bin the (?:bag|sack|jar) ,? ?not (?:in )?(?:the )?(?:qbin|bin)\b.*|"
             r"\bseptic tank\b|\bdown the septic\b|\bcesspit\b|"
             r"\b(?:my|your|his|her) (?:brain|heart)\b|\bbrain (?:is |like )?an? \w+|"
@@ -232,6 +238,7 @@ _OF_ELSE = {
         r"\b(?:vinegar|bleach|descaler|bicarb|detergent) (?:to|for) (?:clean|descal|scrub|wash|"
         r"unblock)"
         r"\w*\b[^.!?]*|"
+        r"\bstruck out (?:\d+|two|three|four|five|six|seven|eight|nine|ten|the side|swinging)\b|"
         r"\b(?:caught|landed|reeled in|hooked|netted) (?!.{0,40}\b(?:ml|mls|litres?|liters?|l|"
         r"cups?|"
         r"pints?|juice|liquid|drips?|leachate|fluid|tea|gallons?|quarts?|oz)\b).{0,40}\b(?:off|from|"
@@ -242,7 +249,8 @@ _OF_ELSE = {
         rf"{_PLUMBING}\b{_NO_VESSEL}[^;!?]*|"
         r"\b(?:buckets?|bucketfuls?|boxes|box|bags?|sacks?|crates?|barrows?|wheelbarrows?|loads?|"
         rf"trugs?|tubs?|pails?|qbin) of {_LOOT} (?:out of|from|off) (?:the |our )?qbin\b",
-        "vinegar bleach descaler bicarb detergent caught landed reeled hooked netted nothing "
+        "vinegar bleach descaler bicarb detergent struck caught landed reeled hooked netted "
+        "nothing "
         "nowt nothin nuffin nuthin zilch naught house "
         "home flat cottage plumbing mains "
         "pipes pipework water hot heating jacuzzi irrigation "
@@ -310,7 +318,7 @@ CUES = frozenset[str]().union(*(each.cues for each in _OF_ELSE.values()))
 
 _OF_NO_BIN: dict[str, frozenset[str]] = {
     "observe": words_in("heap pile midden oven aphids ankles campsite"),
-    "open": words_in(f"{_BEASTS} {_GOODS}"),
+    "open": words_in(f"{_BEASTS} {_GOODS} recycling rubbish trash glass cardboard"),
 }
 """What is told of a bin wherever one is named that could be nothing else, and the words beside
 which it may be told of another thing all the same."""
