@@ -164,7 +164,7 @@ def _is_only_of_scraps(group: Group) -> bool:
 def _is_of_solid(group: Group, amount: Amount) -> bool:
     """ "Two litres of blackberries off the hedge"."""
     at = amount.end + 1
-    led = group.message.norms[amount.end : at] == ["of"]
+    led = amount.quantity == "volume" and group.message.norms[amount.end : at] == ["of"]
     return led and any(at <= item.start <= at + 1 for item in group.solids())
 
 
