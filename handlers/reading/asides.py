@@ -262,7 +262,7 @@ _BESIDE_BINS: dict[str, Late] = {
         r"^(?!.*\b(?:cant|cannot|couldnt|wont|unable|pass|no room|no space|someone else|somebody "
         r"else|busy|away|turn|offer|not me)\b).*(?:\bnot that (?:i|we|he|she|they|qmember) "
         r"(?:had|have|has|did|do)\b|\b(?:not|havent|hasnt|hadnt|aint|didnt|never|nobody|noone)"
-        r"(?: (?:yet|even|actually|ever|been and))? (?:took|taken|take|drained|drain|sealed|seal|"
+        r"(?: (?:yet|even|actually|ever|been and))? (?:took|taken|drained|drain|sealed|seal|"
         r"buried|bury|added|add|drawn|drew|emptied|empty|fed|tipped|chucked|logged|weighed|opened) "
         r"(?:nothing|nothin|nowt|anything|owt|any|it|her|him|the|qbin|a|none|out|off|no)\b)"
     ),

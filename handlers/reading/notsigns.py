@@ -58,11 +58,14 @@ _BITTEN = words_in("us me him her them everyone everybody alive my our his kids"
 def is_of_mood(norms: Sequence[str], mark: Mark) -> bool:
     """ "Her sour soul", "rotten luck", "a warm welcome": said of a mind, a face or one's lot."""
     behind = norms[mark.end : mark.end + 2]
+    if mark.value.sign in LIKE_WEATHER and not _LOOKS.isdisjoint(behind):
+        return False  # "the bin shows a dry face"
     return not _MOODS.isdisjoint(behind[:1]) or (
         behind[:1] == ["old"] and not _MOODS.isdisjoint(behind[1:])
     )
 
 
+_LOOKS = words_in("face faces look looks expression")
 _MOODS = words_in(
     "soul souls face faces puss mood moods look looks expression expressions temper attitude "
     "heart hearts luck welcome welcomes regards wishes humour humor wit joke jokes sense shoulder "

@@ -85,7 +85,7 @@ _COURSE = (
     r"pakoras?|dumplings|garlic bread|olives|scallops|oysters|salmon|chaat|hummus)\b|"
     r"\bstarters? ,? (?:and )?mains?\b|\b(?:mains?|puddings?|desserts?) and starters?\b|"
     r"\b(?:prawn|soup|salad|cold|hot|veg|vegetarian) starters?\b|"
-    r"\bstarter (?:motor|home|pistol|pack|kit|set|course|plug|cable)s?\b|"
+    r"\bstarter (?:motor|home|pistol|course|plug|cable)s?\b|"
     r"\b(?:fire|jump|kefir|yoghurt|yogurt|cheese|kombucha|dosa|idli) starters?\b"
 )
 """Starters that are eaten first, or start something else."""

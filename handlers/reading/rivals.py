@@ -61,7 +61,8 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
 _PASSING = words_in(
     "have keep keeps mind minds host hosts turn next yours urs pass passes passing hand hands "
     "handing handed over home collect pick fetch want wants fancy goes going give giving given "
-    "offer offers whoever who anyone anybody someone somebody up ready yours ask swap after"
+    "coming place house offer offers whoever who anyone anybody someone somebody up ready yours "
+    "ask swap after"
 )
 """Words without one of which nothing that is shut or begun is offered to anybody."""
 _HELPING = words_in(
@@ -79,7 +80,8 @@ def _is_beside_itself(act: Act, found: Sequence[Act], message: Message) -> bool:
         return False
     topics = {other.topic for other in found if isinstance(other, Ask)}
     if act.topic == "help":
-        return len(topics) > 1 and not message.has(_HELPING)
+        called = "asks about help" in act.rules and not message.has(_HELPING)
+        return called and len(topics) > 1
     return act.topic == "allowed" and not act.materials and not topics.isdisjoint(_IN_THE_GROUND)
 
 
