@@ -28,9 +28,10 @@ def drained_apart(drain: Drain, message: Message) -> list[Drain]:
     dates = _of_each(amounts, days) if len(amounts) > 1 else []
     if len(set(dates)) < 2:
         return []
+    names = _of_each(amounts, _doers(message)) or [drain.member] * len(amounts)
     return [
-        replace(drain, volume_l=litres([amount]), on=day)
-        for amount, day in zip(amounts, dates, strict=True)
+        replace(drain, volume_l=litres([amount]), on=day, member=name)
+        for amount, day, name in zip(amounts, dates, names, strict=True)
     ]
 
 

@@ -72,6 +72,10 @@ _OF_ELSE: dict[str, Late] = {
         rf"\b(?:cousins|kids|guests|boys|girls|dogs?|cats?) can (?:come|stay)\b"
     ),
     "decline": Late(
+        r"\ballergic to (?!(?:the |all |this )*(?:moulds?|molds?|bran|spores|bins?|qbin|smell|"
+        r"stuff|yeast|it)\b)|"
+        r"\b(?:ask|try) \w+ about (?:the|his|her|my|that) (?!qbin|bins?\b|turn|rota|week|"
+        r"bucket)[a-z]+|"
         r"\b(?:count|deal|leave) me out (?:for |of )?(?:this|that|the next) (?:round|game|hand|one|"
         r"argument|debate|sweepstake)\b|"
         r"\b(?:cant|cannot|wont|couldnt) (?:do|make|finish|solve|manage|get) "
@@ -114,6 +118,10 @@ _OF_ELSE: dict[str, Late] = {
         r"fridge|piano|tent|pram|mattress|wardrobe|telly|dog|cat|kids|class|choir)\b"
     ),
     "retract": Late(
+        r"\b(?:match|game|party|meeting|trip|dinner|lunch|practice|rehearsal|choir|bbq|wedding|gig|"
+        r"training|class|lesson|quiz|train|flight|bus) (?:is|was|'s|has been) (?:off|cancelled|"
+        r"canceled|"
+        r"back on|postponed|moved|called off)\b|"
         r"\b(?:delete|cancel|remove|scrap) (?:that|this) (?:pic|pics|photo|picture|video|order|"
         r"booking|meeting|subscription|app|number|song|game|party)\b|"
         r"\bscratch that ,? ?(?:\w+ ){1,3}for (?:tea|dinner|supper|lunch|breakfast)\b|"
@@ -155,6 +163,11 @@ _OF_ELSE: dict[str, Late] = {
         r"\bwhen the (?:fair|circus|bus|train|post) came\b"
     ),
     "done": Late(
+        r"\b(?:painted|plastered|tiled|wallpapered|hoovered|ironed|mowed|mown|polished|wired|varnished|"
+        r"decorated|parked|posted)\b|"
+        r"\b(?:done|did|finished) (?:the|my|his|her|all the|our) (?:\w+ )?(?:recycling|windows|"
+        r"weeding|"
+        r"car|mot|fence|taxes|beds|bathroom|floors|stairs|dusting|tidying|baking|cooking|gutters)\b|"
         r"\b(?:homework|chores|antibiotics|exams?|marking|ironing|dishes|taxes|revision|shopping)"
         r"(?: is| all)? done\b|\bfinished with (?:the )?(?:antibiotics|exams|dentist|book)\b|"
         r"\bsorted (?:that one|it|that|them) out with (?:the |my )?(?!qbin)[a-z]+|"
@@ -167,6 +180,12 @@ _OF_ELSE: dict[str, Late] = {
         r"\bdone in\b(?: ,| $|$)|\bdone as a [a-z]+\b"
     ),
     "later": Late(
+        r"\bgive (?:me|us) (?:till|until) \w+ (?:on|for|with) (?:the|my|that|your) (?!qbin|"
+        r"bins?\b|turn|"
+        r"rota|bucket|one\b|lot\b|seal|drain|bury)[a-z]+|"
+        r"\b(?:remind|nudge) (?:me|us) (?:\w+ ){1,4}about (?:the |my |our |his |her |a )"
+        r"(?!qbin|bins?\b|bucket|bran|turn|seal|drain|bury|burial|trench|scraps)[a-z]+|"
+        r"\bi meant \w+ (?:not \w+ )?for the (?!qbin|bins?\b|turn|rota|layer|bran)[a-z]+|"
         r"^what a\b|[.!] back (?:on )?"
         r"(?:mon|tues?|wed|thurs?|fri|sat|sun)(?:day|nesday|urday)?$|"
         r"\b(?:ring|phone|telephone|text) (?:me|us) (?:again|back|later|tonight)\b|"
@@ -185,7 +204,13 @@ _WHOSE_ELSE = Late(
     rf"\bwhose (?:turn|go|week|job)(?: is it| is)? to (?!{_CARES}\b)[a-z]+|"
     r"\bwhose (?:turn|go|week|job)(?: is it| is)? (?:for|on|with) (?:the )?(?:[a-z]+ )?(?:flowers|"
     r"stairs|games?|console|rota|biscuits|dishes|bathroom|teas|driving|school run)\b|"
-    r"\bwhose (?!qbin\b|bins?\b|buckets?\b|turn\b|go\b|week\b|tub\b|pail\b|job\b)[a-z]+ is (?:this|"
+    r"\bwhose (?:turn|go|week|job)(?: is it| is)? for (?:the|a|an) (?!qbin\b|bins?\b|buckets?\b|"
+    r"drain|"
+    r"seal|bran|tap\b|week|month|rota|keep|bury|burial|scraps|leachate|juice|starter|lot\b|bokashi|"
+    r"compost|layer|trench|dig|empty|caddy|pail|tub|drum|one\b|next|turn|peel|food|kitchen|barrel)[a-z]+|"
+    r"\bwhose (?!qbin\b|bins?\b|buckets?\b|turn\b|go\b|week\b|tub\b|pail\b|job\b)[a-z]+ is "
+    r"(?:loose|"
+    r"barking|crying|ringing|beeping|outside|this|"
     r"that|blocking|parked|in the way)\b|"
     r"\bwhose go is it , i have moved\b|"
     r"\bwho (?:is |'s )?(?:has|have|got|looking after|minding|feeding|walking) (?:the )?qbin 's "
@@ -222,18 +247,40 @@ _FOR_MOUTHS = Late(
 """What goes into mouths and pots, and what is poured on plants."""
 _BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
+        r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|"
+        r"gloves?|bag|"
+        r"flask|torch|phone|charger|ladder) (?:is|are|'s) (?:mine|ours)\b|"
+        r"\b(?:had|ate|eaten) (?:my|two|three|one|a|an|enough|plenty|\d)\b.{0,15}\b(?:slices?|"
+        r"pieces?|"
+        r"helpings?|bowls?|plates?|portions?|fill)\b|"
         r"\b(?:have|use|borrow|take) (?:the )?qbin for (?:the|a|an|my|our|his|her) (?:\w+ )?"
         r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"
         r"christening|wake|raffle|fete)\b"
     ),
     "ask custody": _WHOSE_ELSE,
+    "decline": Late(
+        r"^(?!.*\b(?:cant|cannot|couldnt|wont|unable|pass|no room|no space|someone else|somebody "
+        r"else|busy|away|turn|offer|not me)\b).*(?:\bnot that (?:i|we|he|she|they|qmember) "
+        r"(?:had|have|has|did|do)\b|\b(?:not|havent|hasnt|hadnt|aint|didnt|never|nobody|noone)"
+        r"(?: (?:yet|even|actually|ever|been and))? (?:took|taken|drained|drain|sealed|seal|"
+        r"buried|bury|added|add|drawn|drew|emptied|empty|fed|tipped|chucked|logged|weighed|opened) "
+        r"(?:nothing|nothin|nowt|anything|owt|any|it|her|him|the|qbin|a|none|out|off|no)\b)"
+    ),
     "ask trouble": _RHETORICAL,
     "offer": Late(
+        r"\bwho (?:wants|needs|fancies|would like|'d like) (?:his|her|their|my|our|a|an|some|these|"
+        r"the last|\d+) (?!(?:qbin|bins?|buckets?|tubs?|pails?|turn|go|week|one|job|next|for|from|"
+        r"this|on|until|till|after|then|now|please|while|over|off|to|and|in|at|more|first|again)\b)"
+        r"[a-z]+|"
+        r"\b(?:spare|guest|box) (?:room|bed)\b|\broom (?:is )?(?:to let|for rent)\b|"
         r"\b(?:left|leaving|put|there is|there are|box of|bag of|bags of|crate of)\b.{0,40}\b(?:by|"
         r"at|near|on|outside|beside|behind|from) (?:the )?qbin\b.{0,30}\bwhoever (?:wants|needs|"
         r"fancies|likes)\b"
     ),
     "ask bin": _ROOM_ELSE,
+    "ask help": Late(
+        r"\bwhat do you (?:feed|give|call|wear|buy|cook|think|fancy|reckon|make of|say to|drink)\b"
+    ),
     "ask batch": BRAN_ELSE,
     "ask dose": BRAN_ELSE,
     "ask starter": BRAN_ELSE,
@@ -271,6 +318,7 @@ _ELSEWHERE = {
         "wallpaper landlord landlady plaster"
     ),
     "ask trench": words_in(
+        "cable cables broadband pipe drainpipe footing footings foundation foundations "
         "hamster goldfish budgie gerbil tortoise bulb bulbs fence post posts road pool "
         "pond postholes tent"
     ),

@@ -15,8 +15,10 @@ CUES = words_in(
     "strung chitting defrosting thawing brining marinating cured curing keepers tuck dig left "
     "spread hide maturing proving soaking drying stacked stashed stored laid by up lugged ice "
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
-    "shelf worktop wedding party hangi funeral wake stall fete feast shift dinner lunch tea "
-    "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
+    "icebox box coolbox chiller larder shelf worktop wedding party hangi funeral wake stall fete "
+    "feast shift dinner lunch tea "
+    "supper barbecue bbq barbie braai cookout potluck picnic raffle meeting neighbour neighbours "
+    "neighbor neighbors guest "
     "guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""
@@ -45,7 +47,7 @@ _OFFER = Late(
 """What is said of food that others may have, or must leave be."""
 _FEASTS = (
     "wedding|party|hangi|funeral|wake|stall|fete|feast|shift|dinner|lunch|tea|supper|barbecue|bbq|"
-    "picnic|raffle|meeting|neighbours?|neighbors?|guests?"
+    "barbie|braai|cookout|potluck|picnic|raffle|meeting|neighbours?|neighbors?|guests?"
 )
 _KEPT = Late(
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
@@ -57,7 +59,10 @@ _KEPT = Late(
     r"\b(?:do not|dont|no|nobody) (?:touch|touching)\b(?! (?:it|her|him|the|qbin|anything)\b)|"
     r"\bunder (?:muslin|a net|a cloth|foil)\b|\bready at\b|\bto sulk\b|\bkeepers\b|"
     r"\b(?:till|until) (?:christmas|easter|boxing|new year|the \w+ opens|distribution)\b|"
-    rf"\bfor (?:the|a|an|our|my|your|\w+ 's) (?:\w+ )?(?:{_FEASTS})\b"
+    rf"\bfor (?:the|a|an|our|my|your|\w+ 's) (?:\w+ )?(?:{_FEASTS})\b|"
+    r"\b(?:in|into) (?:the|a|my|our) (?:big |old |small |chest |deep |mini |beer |blue )*(?:cooler|"
+    r"fridge|freezer|icebox|ice box|cool box|coolbox|esky|chiller|larder|pantry cupboard) (?:in|at|"
+    r"out in|over in|down in) (?:the |our )?qbin\b"
 )
 """How food lies that is still food; waste may be told in the same words."""
 _SPENT = words_in(

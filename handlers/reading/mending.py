@@ -6,6 +6,7 @@ from functools import lru_cache
 from handlers.reading.acts import Context
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.vocabulary import is_spelling_slip, one_slip, vocabulary, words_in
+from handlers.reading.words import plain
 
 _BEFORE_BIN = words_in("in into to from off of the inside")
 
@@ -33,7 +34,7 @@ def mended(norms: list[str], context: Context) -> list[str]:
             name = slipped(norm, near)
             state = after in _STATES and name is not None and norm == f"{name.lower()}s"
             if name is not None and (expected or state or is_scrambled(norm, name.lower())):
-                norms[i] = name.lower()
+                norms[i] = plain(name)
     return norms
 
 
@@ -65,7 +66,7 @@ def _mend_in_notes(norms: list[str], unknown: Sequence[int], bins: tuple[str, ..
         ends = i == len(norms) - 1 and i < _NOTE and norms[0][:1].isdigit()
         name = slipped(norm, names) if beside or ahead or ends else None
         if name is not None and is_spelling_slip(norm, name.lower()):
-            norms[i] = name.lower()
+            norms[i] = plain(name)
             found = True
     return found
 

@@ -54,6 +54,61 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:bench(?:ed|-pressed| press(?:ed)?)|squat(?:ted|s)?|deadlift(?:ed|s)?|kettlebells?|"
         rf"dumbbells?|barbell)\b{_ENDS}",
     ),
+    (  # what a child or a pet weighs, whatever else is told of it
+        "weighs weighed weighing weigh",
+        r"^(?!.*\b(?:qbin|bins?|buckets?|scraps|peels?|peelings|leftovers|bran)\b).*\b(?:my|our|his|"
+        r"her|their|your|the|'s) (?:\w+ )?(?:baby|toddler|newborn|puppy|kitten|grandson|"
+        r"granddaughter|grandchild|son|daughter|nephew|niece|twins?|godson|goddaughter|dog|cat|pony|"
+        r"calf|lamb|foal|rabbit|boy|girl)(?: \w+){0,3} (?:weighs?|weighed|weighing)\b.*",
+    ),
+    (  # dosed beasts
+        "worming wormer flea tablet tablets jab jabs injection antibiotics vaccinated",
+        r"^(?!.*\b(?:scraps|peels?|peelings|leftovers|bran|skins)\b).*\b(?:worming|wormer|flea|tablets?|"
+        r"jabs?|injection|antibiotics|vaccinated)\b.*",
+    ),
+    (  # bought
+        "cash supermarket wholesaler wholesalers corner",
+        rf"\b(?:got|bought|picked up|grabbed|fetched) (?:{_AMOUNT}|"
+        rf"{_MASS})\b[^,.;:!?]{{0,30}}\b(?:from|"
+        rf"at) (?:the )?(?:cash and carry|supermarket|wholesalers?|corner shop)\b{_ENDS}",
+    ),
+    (  # cooked, sown, served, or thrown elsewhere
+        "cooked boiled reduced stewed roasted canned juiced froze frozen blanched mashed people "
+        "guests "
+        "kids families mouths volunteers pensioners workers students children scattered sowed sown "
+        "skip dumpster landfill bonfire woodburner pond hedge lake",
+        rf"\b(?:cooked(?: down| up)?|boiled(?: down| up)?|reduced|stewed|roasted|canned|juiced|"
+        rf"froze|"
+        rf"frozen|blanched|mashed) (?!.*\b(?:peels?|peelings|scraps|skins|leftovers|pulp|waste|"
+        rf"bones|tops|ends|"
+        rf"husks|shells|stale|burnt|spoiled|spoilt)\b){_AMOUNT}\b(?: of)?(?: "
+        rf"\w+){{1,3}}?{_AT_ROOM}(?! into)|"
+        r"\bfed (?:\w+ ){0,2}(?:people|guests|kids|families|mouths|of us|volunteers|pensioners|"
+        r"workers|"
+        rf"students|neighbours|neighbors|children)\b{_ENDS}|"
+        rf"\b(?:scattered|sowed|sown) {_AMOUNT}\b{_ENDS}|"
+        rf"\b(?:{_DONE}|took|put) (?:{_AMOUNT}|\w+ \w+)\b[^,.;:!?]{{0,40}} (?:in|into|on) (?:the|"
+        rf"a) "
+        rf"(?:skip|dumpster|landfill|bonfire|woodburner|pond|hedge|lake)\b{_AT_ROOM}",
+    ),
+    (  # to buy, or on the shelves
+        "staples shopping groceries rations",
+        r"\b(?:staples|shopping(?: list)?|groceries|rations) ?:.*",
+    ),
+    (  # game
+        "dressed pointer buck doe stag deer moose elk caribou boar hunting antlers rack",
+        r"^(?!.*\b(?:qbin bin|bins?|buckets?|scraps|trimmings|offcuts|bones?|guts|hide|bran|"
+        r"layer)\b)"
+        r".*\b(?:field dressed|\w+ pointer|(?:shot|bagged|took|got|hung|dressed|dropped) (?:a|an|"
+        r"my|"
+        r"his|her|our) (?:\w+ ){0,2}(?:buck|doe|stag|deer|moose|elk|caribou|boar))\b.*",
+    ),
+    (  # eaten
+        "away",
+        rf"\b(?:put|putting) {_AMOUNT}\b(?: of)?(?: \w+){{1,3}} away\b(?! (?:in|into|to|"
+        rf"down)\b){_ENDS}|"
+        rf"\b(?:put|tucked|packed) away {_AMOUNT}\b{_ENDS}",
+    ),
     (  # what was caught, shot, picked to eat
         "caught landed reeled hooked netted hauled foraged haul catch shot",
         rf"\b(?:caught|landed|reeled in|hooked|netted|hauled (?:in|up|out)|foraged|shot) "
@@ -62,7 +117,10 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:haul|catch) (?:was|is|of|today|this morning|:)\b(?: \w+){{0,6}}?{_AT_ROOM}",
     ),
     (  # spilt in a room
-        "spilled spilt spilling spill knocked dropped",
+        "spilled spilt spilling spill knocked dropped exploded burst smashed shattered",
+        r"\b(?:jars?|bottles?|cans?|flask|demijohn|keg|crock|mug)(?: of (?:\w+ )?\w+)? (?:(?:has|"
+        r"have|had|"
+        rf"just|got) )*(?:exploded|burst|smashed|shattered)\b{_ENDS}|"
         rf"\b(?:spilled|spilt|spilling|knocked over)\b(?: [^,.;:!?]+?)?"
         r" (?:in|on|over|across|round) (?:the |our |my |his |her )?(?:qbin|floor|carpet|rug|stairs|"
         r"landing|worktop|table|sofa|car|lap|keyboard|pavement|path|road)\b(?: (?:floor|carpet|"
@@ -115,12 +173,13 @@ _TURNS: tuple[tuple[str, str], ...] = (
         r"\b(?:the )?(?:room|building|church|place) ,? ?not (?:the |a |our )?(?:qbin|bin|bucket)\b",
     ),
     (  # taken to other places
-        "food bank foodbank church market recycling tip dump mum's nan's mums nans gran's charity "
+        "food bank foodbank church market recycling tip dump mum's nan's mums nans "
+        "gran's charity "
         "work office school hospice shelter mum nan gran auntie",
         rf"\b(?:took|taken|carried|brought|dropped off|drove|sent|gave|donated|delivered|lugged|"
         rf"ran) "
         rf"{_ENDS}\b(?:to|round to|over to|down to|up to|at) (?:the |my |our |his |her |a "
-        rf")?(?:food ?"
+        rf")?(?:qbin (?:'s )?)?(?:food ?"
         rf"bank|church|market|recycling|tip|dump|charity shop|work|office|hospice|shelter|"
         rf"(?:mum|nan|gran|auntie|grandma|dad|sister|brother)(?: 's|s)?)\b{_ENDS}",
     ),

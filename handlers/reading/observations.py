@@ -187,10 +187,31 @@ _BURSTS = words_in("firework fireworks rocket rockets balloon balloons tyre tyre
 """What bursts or hisses and is no bin."""
 
 
+_DRINKS = words_in(
+    "fizz champagne prosecco cava bubbly lemonade cola coke pop beer cider soda stout lager wine "
+    "kombucha kefir squash perry mead"
+)
+
+
+_BOTTLES = words_in("bottle bottles can cans magnum keg glass pint crate case demijohn flagon")
+
+
+def _is_uncorked(message: Message) -> bool:
+    """ "Opened a bottle of fizz": what bursts out is a drink, unless it is only likened to."""
+    norms = message.norms
+    return message.has(_DRINKS) and any(
+        norms[i] in _DRINKS
+        and norms[i - 1] == "of"
+        and norms[i - 2] in _BOTTLES
+        and "like" not in norms[max(0, i - 6) : i]
+        for i in range(2, len(norms))
+    )
+
+
 def _counts(group: Group, seen: Seen, context: str) -> bool:
     if any(b.start <= seen.start < b.end for b in group.bins):
         return False
-    if seen.sign == "gas" and group.message.has(_BURSTS):
+    if seen.sign == "gas" and (group.message.has(_BURSTS) or _is_uncorked(group.message)):
         return False
     clause = next(c for c in group.clauses if c.start <= seen.start < c.end)
     if not seen.plain and clause.joint in _ABOUT_ELSE:

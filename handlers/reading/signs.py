@@ -8,9 +8,11 @@ from handlers.reading.moulds import moulds_in
 from handlers.reading.notsigns import (
     LIKE_WEATHER,
     describes_food,
+    is_biting,
     is_meant_well,
     is_of_food,
     is_of_house,
+    is_of_mood,
     is_of_my_food,
     is_of_people_or_scraps,
     is_of_somebody,
@@ -145,6 +147,8 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
     if list(norms[mark.start - 1 : mark.end]) == ["a", "cold"] and not _has_noun(norms, mark.end):
         return None  # "Walter has a cold"
     if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark):
+        return None
+    if is_of_mood(norms, mark) or (word.sign == "insects" and is_biting(norms, mark)):
         return None
     if word.sign == "rotten" and of_another(norms, mark):
         return None

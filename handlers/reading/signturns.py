@@ -66,6 +66,12 @@ def _words(alternatives: str) -> str:
 _TURNS: tuple[tuple[Sign, str, str], ...] = (
     (
         "no_liquid",
+        "nothing nowt nothin nuffin nuthin zilch naught",
+        r"\b(?:drew|drained|tapped) (?:off )?(?P<s>nothing|nowt|nothin|nuffin|nuthin|zilch|naught)"
+        r"\b(?! (?:but|like|compared|to do|else))",
+    ),
+    (
+        "no_liquid",
         "juice liquid leachate liquor",
         r"\b(?P<s>(?:juice|liquid|leachate|liquor)(?: is| was| 's|:|-)? (?:zero|nil|none|nothing"
         r"|nowt|nada|zilch))\b(?! left to)",

@@ -191,7 +191,7 @@ class _Reader(Measuring):
         if before is not None and before.norm in ("per", "each", "every"):
             return True
         after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
-        if after in AND_HALF and self.tails.added(1.0, at + 1, unit)[0] > 1:
+        if (after in AND_HALF or after == "an") and self.tails.added(1.0, at + 1, unit)[0] > 1:
             return before is None or before.norm not in _DETERMINED
         if before is not None and before.norm in _ONLY_ONE:
             return True  # "the last kilo", "my final pound"
