@@ -58,11 +58,23 @@ def find_signs(
         found = [s for s in found if list(norms[s.start : s.end]) != ["sharp"]]
     if "septic" in norms:
         found = [s for s in found if not is_tank(norms, s)]
+    if not _DEAD.isdisjoint(norms):
+        found = [s._replace(sign="rotten") if _is_likened(norms, s) else s for s in found]
     if "good" in norms or "nice" in norms:
         found = [s for s in found if s.sign != "rotten" or not is_meant_well(norms, s)]
     return tuple(
         sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
     )
+
+
+_DEAD = words_in("dead died dying rotting decomposing")
+
+
+def _is_likened(norms: Sequence[str], seen: Seen) -> bool:
+    """ "Like a dead rat", "like a mouse died in it": a smell, and no rodent."""
+    if seen.sign != "rodents" or "like" not in norms[max(0, seen.start - 4) : seen.start]:
+        return False
+    return not _DEAD.isdisjoint(norms[max(0, seen.start - 2) : seen.end + 3])
 
 
 def _is_only_from(norms: Sequence[str], seen: Seen, found: Sequence[Seen]) -> bool:
