@@ -1,0 +1,106 @@
+"""What was long ago, on a screen or in print: "in my village grandmother put cabbage in barrels"."""
+
+from handlers.reading.amending import plain_text
+from handlers.reading.late import Late
+from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
+
+_LONG_AGO = words_in(
+    "when growing grew village country childhood youth day days boy girl kid child lad lass "
+    "student ago back war strike rationing winter summer autumn spring used always would "
+    "eighties seventies sixties fifties forties nineties thirties twenties in year"
+)
+_KIN = (
+    r"(?:(?:my |our |his |her |the )?(?:great )?(?:grand(?:mother|father|ma|pa|dad|mum)|granny|gran|"
+    r"nana|nan|nanna|babushka|oma|opa|nonna|nonno|abuela|dadi|nani|mother|father|mum|mam|dad|uncle|"
+    r"aunt|auntie|aunty|people|folks|parents|family))"
+)
+_CHILD = (
+    r"(?:(?:a|an|just|only|still) )*(?:(?:little|wee|small|young) )?"
+    r"(?:boy|girl|kid|child|lad|lass|nipper|bairn|bride|student|apprentice|little|wee|small|young|"
+    r"younger|growing up|at school|in the army|in the navy|(?:in )?(?:our|my) (?:teens|twenties)|"
+    r"six|seven|eight|nine|ten|eleven|twelve)\b"
+)
+_THEN = Late(
+    rf"\bwhen (?:i|we|he|she|they|{_KIN}) (?:was|were) {_CHILD}|"
+    rf"\b(?:as an? (?:boy|girl|kid|child|lad|lass|student|apprentice)|growing up|"
+    rf"in my (?:day|youth|childhood|(?:mother|father|grand\w+|nan|gran) 's day|time as an? \w+)|"
+    rf"in the old (?:country|days)|back in the day)\b|"
+    rf"\b(?:in|of|since|during|from) (?:the )?(?:19[0-9]\d|(?:twent|thirt|fort|fift|sixt|sevent|"
+    rf"eight|ninet)ies)\b|"
+    rf"\b(?:many|some|\d+|two|three|four|five|six|ten|twenty|thirty|forty|fifty) years (?:ago|back)\b|"
+    rf"\b(?:the|that) (?:year|winter|summer|autumn|spring) (?:of the|of 19\d\d|we had|my|when (?:the|my))\b|"
+    rf"\b(?:during|in) the (?:war|strike|rationing|bin strike|famine|siege)\b|"
+    rf"\bin (?:my|our|her|his) (?:home )?(?:village|country|hometown)(?: \S+)?,? {_KIN}\b|"
+    rf"\b{_KIN} (?:used to|would (?:always )?(?:put|keep|bury|dig|feed|throw|tip|pour|mix|salt|boil|"
+    r"make|fill|empty|carry|drain|collect))\b|"
+    r"^back (?:in|when we lived in|when i lived in) (?!the\b|our\b|my\b|it\b|there\b|town\b|time\b|"
+    r"business\b|action\b|stock\b|bed\b|work\b|school\b|here\b|qbin\b|an?\b)\S+(?: \S+){0,2} "
+    r"(?:we|they|everyone|everybody|people|mum|dad|nan|gran|you)\b"
+)
+_SHOWN = words_in(
+    "telly television tv tele radio news youtube netflix tiktok facebook documentary programme "
+    "program film movie series episode podcast article book novel magazine professor read expert "
+    "experts internet blog video leaflet quiz archers"
+)
+_ON_SCREEN = Late(
+    r"\bon (?:the |our )?(?:telly|television|tv|tele|radio|news|youtube|netflix|tiktok|facebook|"
+    r"internet)(?: last night| today| yesterday| tonight| just now| ,)* (?:an?|one|some|this|that|"
+    r"the|these|he|she|they|someone|somebody)\b|"
+    r"\b(?:telly|television|tv|radio|documentary|programme|program|film|movie|series|episode|podcast|"
+    r"article|book|novel|magazine|professor|experts?|internet|blog|video|leaflet|quiz)"
+    r"(?: (?:woman|man|bloke|lady|guy|person|last night|today|yesterday|once|i saw|i read))* "
+    r"(?:said|says|told|tells|reckons|reckoned|claims|claimed|showed|shows|where|about|in which)\b|"
+    r"\bin (?:the|a|that|this|my) (?:film|movie|book|novel|series|soap|programme|documentary|archers)\b"
+    r"(?! (?:i|we|club|night|bucket|bin)\b)|"
+    r"^(?:the )?archers\b|"
+    r"\b(?:i|i have|just|once) read (?:that|somewhere|about|in|of)\b"
+)
+CUES = _LONG_AGO | _SHOWN
+"""Words without one of which nothing is taken for that."""
+_OURS = Late(
+    r"\b(?:so|but|anyway|anyhow|today|tonight|now|just|yesterday|meanwhile|instead|"
+    r"this (?:morning|evening|afternoon|week|lot)|last night|while|went in|in (?:it|they|she|he) went)\b"
+)
+"""Words that come back from what was to what is."""
+_OWN = Late(
+    r"\b(?:i|we|ive|weve)(?: have| just| then| also| still| finally| 've)* (?:put|added|add|drained|"
+    r"drain|sealed|seal|buried|bury|tipped|chucked|emptied|threw|mixed|made|got|opened|started|"
+    r"binned|scraped|bunged|layered|measured|see|saw|have|found|tried|took)\b|"
+    r"\b(?:in|into) (?:our|my|mine|ours)\b|\b(?:so|but) (?:in|ours|mine|the)\b"
+)
+"""The teller's own deed beside what was seen or read."""
+
+
+def is_long_ago(message: Message) -> bool:
+    """Whether it is told as a memory, and comes back to no bin of ours."""
+    if not message.has(_LONG_AGO) or message.days:
+        return False
+    return _is_all_of_it(message, _THEN) and not _OURS.search(plain_text(message))
+
+
+def is_on_screen(message: Message) -> bool:
+    """Whether it was seen on a screen or read in print, and no bin of ours is named."""
+    if not message.has(_SHOWN):
+        return False
+    return _is_all_of_it(message, _ON_SCREEN) and not _OWN.search(plain_text(message))
+
+
+def _is_all_of_it(message: Message, turns: Late) -> bool:
+    """Whether the turn stands in each sentence that measures something, and no bin of ours."""
+    text = plain_text(message)
+    if turns.search(text) is None:
+        return False
+    if any(ref.known for ref in message.bins) and _YEAR.search(text) is None:
+        return False
+    norms = message.norms
+    measured = message.measured()
+    return all(
+        turns.search(" ".join(norms[s.start : s.end])) is not None
+        for s in message.sentences
+        if any(s.start <= amount.start < s.end for amount in measured)
+    )
+
+
+_YEAR = Late(r"\b(?:in|of|since) (?:the (?:\w+ of )?)?19[0-9]\d\b")
+"""So long ago is no record of ours, whatever is named."""
