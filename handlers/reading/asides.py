@@ -53,6 +53,7 @@ _THINGS = (
 )
 _OF_ELSE: dict[str, Late] = {
     "accept": Late(
+        r"^(?!.*\b(?:i|me|us)\b).* at (?:ours|mine)\b.*\bbring\b|"
         r"\b(?:take|have|drive|bring|get) (?:her|him|it|them) to (?:the |see |a )*(?:dentist|"
         r"doctors?|vets?|school|nursery|hospital|airport|station|football|swimming|ballet|piano|clinic|tip|"
         r"garage|cinema|park|menders?|cleaners?|shops?|library|party|church)\b|"
@@ -152,7 +153,9 @@ _OF_ELSE: dict[str, Late] = {
         r"\bthe (?:milk|beer|wine|paint|petrol|diesel|heating oil) i mean\b|"
         r"\b(?:at|to|told|tell) the (?:deli|waiter|waitress|butcher|pub|bar|chippy|restaurant|vet|"
         r"doctor|nurse|sushi place|door|barber)\b|"
-        r"\bwhen the (?:fair|circus|bus|train|post) came\b"
+        r"\bwhen the (?:fair|circus|bus|train|post) came\b|"
+        r"\bweighed (?:me|myself|him|her|(?:the |my |our )?(?:ram|ewe|pig|dog|cat|baby|pony|bull|calf|"
+        r"suitcase|parcel))\b"
     ),
     "done": Late(
         r"\b(?:homework|chores|antibiotics|exams?|marking|ironing|dishes|taxes|revision|shopping)"
@@ -220,6 +223,52 @@ _FOR_MOUTHS = Late(
     r"fryer|slow cooker|salad|sandwich|casserole)\b|" + POURED_ON.source
 )
 """What goes into mouths and pots, and what is poured on plants."""
+_BRAN_OF_BEASTS = Late(
+    rf"{BRAN_ELSE.source}|\bbran\b.*\b(?:breed|(?:horse|pony|donkey) 's)\b"
+)
+_COLOURED = (
+    r"(?:(?:green|brown|blue|black|gr[ae]y|red|purple|yellow|orange|recycling|garden|glass|paper|"
+    r"rubbish|refuse|council|wheelie|landfill|general|trash|garbage|waste|food) ){1,3}"
+)
+_COUNCIL = Late(
+    rf"\b{_COLOURED}(?:ones|bins?|week|day|box(?:es)?|sacks?)\b"
+    r"(?: (?:do|does|is|are|was|were|supposed|meant|to|being|getting|have|has|been|even|ever|all|"
+    r"this|next|week|day|or|again))* (?:go|goes|gone|going|get|gets|put|taken|left|out|emptied|"
+    r"collected|collection|picked|missed|brought)\b|"
+    rf"\b(?:is it|which|or) (?:the |a )?{_COLOURED}(?:bins?|week|day)?(?: \S+){{0,3}} or (?:the |a )?"
+    rf"{_COLOURED}|"
+    rf"\b(?:miss|missed|empty|emptied|collect|collected|take|took|put out) (?:the |our |my |all )*"
+    rf"{_COLOURED}(?:ones|bins?|box(?:es)?|sacks?)\b|"
+    r"\bbin (?:day|lorry|men|man|wagon|truck|collection)\b|\b(?:binmen|binmens|refuse collectors?)\b|"
+    r"\b(?:do|does|put|get|are|is) (?:the |our )?bins? (?:go |going |to go |being )?(?:out|collected|"
+    r"emptied by the council)\b|\brecycling (?:now|day|week|collection|collected|lorry|go|goes)\b"
+)
+"""What a council's lorry takes, and when."""
+_OF_DAYS = frozenset({"ask due", "ask custody", "ask bin", "ask trouble"})
+_LORRY_CUES = words_in(
+    "green brown blue black grey gray red purple yellow orange recycling garden glass paper rubbish "
+    "refuse council wheelie landfill general trash garbage waste food bin bins binmen"
+)
+_OF_CRAFT = words_in(
+    "bury buried burying drain drained draining seal sealed sealing ferment fermented ground soil "
+    "trench due ready bran bokashi"
+)
+
+
+def _is_of_council(message: Message) -> bool:
+    """ "What day do the brown bins go out": of bins that no group keeps."""
+    if not message.has(_LORRY_CUES) or message.has(_OF_CRAFT):
+        return False
+    if any(ref.known for ref in message.bins):
+        return False
+    return _COUNCIL.search(" ".join(message.norms)) is not None
+
+
+_REMINDS = Late(
+    r"\b(?:would|could|can|will|may|might) (?!(?:i|we)\b)(?:\S+ ){1,6}?(?:please |kindly |just |all )*"
+    r"(?:remember|note|refrain|understand|stop|appreciate|respect)\b(?! :)"
+)
+"""Asked of people, that they mind their manners."""
 _BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
         r"\b(?:have|use|borrow|take) (?:the )?qbin for (?:the|a|an|my|our|his|her) (?:\w+ )?"
@@ -234,10 +283,10 @@ _BESIDE_BINS: dict[str, Late] = {
         r"fancies|likes)\b"
     ),
     "ask bin": _ROOM_ELSE,
-    "ask batch": BRAN_ELSE,
-    "ask dose": BRAN_ELSE,
-    "ask starter": BRAN_ELSE,
-    "ask allowed": _FOR_MOUTHS,
+    "ask batch": _BRAN_OF_BEASTS,
+    "ask dose": _BRAN_OF_BEASTS,
+    "ask starter": _BRAN_OF_BEASTS,
+    "ask allowed": Late(rf"{_FOR_MOUTHS.source}|{_REMINDS.source}"),
     "ask due": Late(
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),
@@ -271,7 +320,8 @@ _ELSEWHERE = {
         "wallpaper landlord landlady plaster"
     ),
     "ask trench": words_in(
-        "hamster goldfish budgie gerbil tortoise bulb bulbs fence post posts road pool "
+        "concrete cement postcrete mortar hardcore sandbag sandbags hamster goldfish budgie gerbil "
+        "tortoise bulb bulbs fence post posts road pool "
         "pond postholes tent"
     ),
     "ask trouble": words_in(
@@ -297,6 +347,8 @@ def is_aside(kind: str, message: Message) -> bool:
     if message.bot and kind == "retract":
         return False
     if kind.startswith("ask ") and is_joke(message):
+        return True
+    if kind in _OF_DAYS and _is_of_council(message):
         return True
     beside_bins = _BESIDE_BINS.get(kind)
     if beside_bins is not None and beside_bins.search(plain_text(message)):

@@ -1,6 +1,6 @@
 """Amounts that are told like a layer's, of what went into no bin: body weight, catches, spills."""
 
-from handlers.reading.amending import plain_text
+from handlers.reading.amending import plain_text, with_people
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
@@ -29,7 +29,8 @@ _ENDS = r"(?:(?! (?:but|so|then|instead|and|before|until|yet|because)\b)[^,.;:!?
 _TURNS: tuple[tuple[str, str], ...] = (
     (  # bodies, luggage and the gym
         "weighed weighs weigh weighing lost gained heavier lighter baby son daughter grandson "
-        "granddaughter nephew niece lamb calf toddler puppy kitten rucksack "
+        "granddaughter nephew niece lamb calf toddler puppy kitten rucksack grandchild ram ewe pig dog "
+        "cat hamster tortoise parcel pram "
         "backpack suitcase luggage added myself meself masel masell bench benched bench-pressed "
         "squatted squats deadlift deadlifted "
         "deadlifts kettlebell kettlebells dumbbell dumbbells barbell slimming midwife",
@@ -44,9 +45,14 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:added|put) {_MASS}\b(?: of \w+)? (?:to|tae|on|onto|in|into) (?:my|me|mi|"
         rf"ma) ?(?:self|sel|"
         rf"sell|waist|waistline|belly|bum|hips|arse|tummy)\b{_ENDS}|"
-        rf"\b(?:added|put) {_AMOUNT}\b(?: of \w+)? (?:to|tae|in|into) (?:myself|meself|masell?|"
-        rf"mysel)\b"
+        rf"\b(?:added|put) {_AMOUNT}\b(?: of \w+)? (?:to|tae|in|into|inside) (?:myself|meself|masell?|"
+        rf"mysel|me|us|him|her)\b(?! \w+(?: \w+)? (?:bin|bucket|tub|pail|caddy)\b)"
         rf"{_ENDS}|"
+        rf"\bweigh(?:ed|ing) (?:(?:the|my|our|her|his|their|a|new|old|poor|\w+ 's) )*"
+        rf"(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|toddler|grandson|granddaughter|"
+        rf"grandchild|nephew|niece|lamb|calf|ram|ewe|pig|dog|cat|hamster|tortoise|parcel)\b"
+        rf"(?! (?:'s|food|tins?|litter|bowl|basket))"
+        rf"(?:(?! (?:but|so|then|scraps|peel\w*|leftovers|qbin)\b)[^.;:!?])*|"
         r"\b(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|midwife|toddler|son|daughter|"
         r"grandson|granddaughter|nephew|niece|lamb|calf)"
         rf"(?: \w+){{0,4}} (?:is|was|weighs|weighed|came in at) (?:(?:now|only|about|over|nearly|"
@@ -110,6 +116,42 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:made|boiled|bottled|put up|potted|jarred) (?:{_MASS}|\d+ \w+) (?:of )?(?:\w+ )?"
         rf"(?:marmalade|jam|chutney|pickle|curd|jelly)\b{_AT_ROOM}",
     ),
+    (  # things with their weight: bottles of gas, tools, furniture
+        "cylinder cylinders kettlebell kettlebells dumbbell dumbbells barbell anvil gas propane "
+        "butane barbecue scooter bike bikes motorbike sofa mattress fridge freezer engine battery "
+        "cement concrete sand gravel compost mulch topsoil mortar plaster aggregate",
+        rf"\b{_MASS} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) )*(?:cylinders?|"
+        rf"kettlebells?|dumbbells?|barbells?|anvils?|gas bottles?|barbecue|scooter|motorbike|sofa|"
+        rf"mattress|fridge|freezer|engine|battery)\b(?:(?! (?:but|so|then)\b)[^.;:!?])*|"
+        rf"\b{_MASS} (?:bags? |sacks? |tubs? )?(?:of )?(?:cement|concrete|sand|gravel|mulch|topsoil|"
+        rf"mortar|plaster|aggregate)\b(?! (?:-|covered|coated))"
+        rf"{_ENDS}{_AT_ROOM}",
+    ),
+    (  # given to be cooked
+        "pudding croutons breadcrumbs marmalade jam chutney stock broth soup stew pickle pickles "
+        "sauce curry pie crumble lemonade cordial compote jelly bread cake toast",
+        rf"\b(?:gives?|gave|given|brings?|brought|hands|handed|got|bought|picked|has|have) "
+        rf"(?:(?!\bqbin\b)[^.;:!?])*?\b{_MASS}\b(?:(?!\bqbin\b)[^.;:!?])*?(?: ,| and| so| which)+ (?:i|we|she|he) "
+        rf"(?:(?:will|shall|just|am|are|have|already) )*(?:make|making|made|bake|baked|baking|cook|"
+        rf"cooked|cooking|turned|turn) (?:\w+ ){{0,4}}(?:pudding|croutons|breadcrumbs|marmalade|jam|"
+        rf"chutney|stock|broth|soup|stew|pickles?|sauce|curry|pie|crumble|lemonade|cordial|compote|"
+        rf"jelly|bread|cake|toast)\b",
+    ),
+    (  # a feast in a room
+        "wedding party birthday function funeral reception banquet christening engagement shaadi "
+        "diwali iftar feast barbecue",
+        r"\bqbin (?:has |have )?(?:got|had|has|having|hosted|holds|host) (?:an? |the |another |its |big )*(?:wedding|party|"
+        r"birthday|function|funeral|reception|banquet|christening|engagement|shaadi|diwali|iftar|"
+        r"feast|barbecue)(?: party| lunch| dinner| reception)?"
+        r"(?= [,.;:!—-]| today| tonight| last| yesterday| on| this|$)"
+        r"(?:(?!\b(?:after|leftovers?|left|stale|scraps|went|uneaten|waste)\b).)*$",
+    ),
+    (  # eaten
+        "ate eaten scoffed polished demolished wolfed devoured guzzled",
+        rf"\b(?:qmember|i|we|he|she|they|kids|everyone|everybody|lads|boys|girls|guests)(?: all| just|"
+        rf" has| have| 've| 's)* (?:ate|eaten|scoffed|polished off|demolished|wolfed(?: down)?|devoured|"
+        rf"guzzled) (?:(?:the|all|a|about|nearly|over|whole) )*{_AMOUNT}\b{_ENDS}",
+    ),
     (  # the room, and not the bin
         "room building church place",
         r"\b(?:the )?(?:room|building|church|place) ,? ?not (?:the |a |our )?(?:qbin|bin|bucket)\b",
@@ -128,7 +170,7 @@ _TURNS: tuple[tuple[str, str], ...] = (
 CUES = words_in(" ".join(cues for cues, _ in _TURNS))
 """Words without one of which nothing here is said."""
 _PATTERNS = tuple((words_in(cues), Late(turns)) for cues, turns in _TURNS)
-_MANY = words_in("recipe room history")
+_MANY = words_in("recipe room history banquet croutons anvil")
 _OF_MANY = [cues for cues, _ in _PATTERNS if not cues.isdisjoint(_MANY)]
 """Those beside which more than one amount may stand."""
 _PUT_IN = Late(
@@ -150,7 +192,7 @@ def is_no_scraps(message: Message) -> bool:
     """Whether the amount is of what went into no bin, and nothing besides is told."""
     if not message.has(CUES):
         return False
-    text = plain_text(message)
+    text = with_people(message, plain_text(message))
     in_bin = any(ref.plain for ref in message.bins)
     for cues, turns in _PATTERNS:
         found = turns.search(text) if message.has(cues) else None

@@ -48,7 +48,9 @@ BRAN_ELSE = Late(
     r"\b(?:muffins?|brownies|scones|cookies|flapjacks?) (?:\w+ ){0,2}with bran\b|"
     r"\bbran (?:do|does|should|can) (?:you|i|we|a|the|my) (?:\w+ )?(?:give |feed )?(?:\w+ "
     r")?(?:horse|"
-    r"pony|rabbit|pig|goat|hen)s?\b"
+    r"pony|rabbit|pig|goat|hen)s?\b|"
+    r"\bbran (?:in|inside|into) (?:the |my |our |your )?(?:\w+ )?(?:coffee|tea|shaker|protein|smoothie|"
+    r"shake|cereal|porridge|breakfast|pocket|pockets|shoe|shoes|bed|hair|keyboard|hoover|yoghurt)\b"
 )
 """Bran that is eaten, by people or beasts."""
 _OF_BRAN = _Else(
@@ -66,10 +68,15 @@ _OF_ELSE = {
         "choir class classes business tab windows wine beer bottle umbrella parcel parcels post "
         "kiln furnace range burner tractor bike hob grill aga rayburn shop stall season school",
         "kindling firelighters",
+        r"^(?!.*\b(?:q?bins?|buckets?|tubs?|pails?|caddy|bokashi|scraps|bran|ferment\w*|called|named|name)"
+        r"\b)(?:"
+        r".*\b(?:braai|barbecue|bbq|smoker|firepit|fire pit|brazier|planter|pizza oven|water butt)\b.*|"
+        r".*\bburn(?:t|ed|ing)? (?:\S+ ){0,6}(?:drum|barrel)\b.*)$|"
         r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
         r"sofa|telly|bike)\b",
-        "phone boiler teacher neighbour neighbours sofa telly job stove oven",
+        "phone boiler teacher neighbour neighbours sofa telly job stove oven braai barbecue bbq smoker "
+        "firepit pit brazier planter pizza butt burn burnt burned burning",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b",
     ),
     "observe": _Else(
@@ -168,7 +175,7 @@ _OF_ELSE = {
         "wound knee lung lungs radiator van mower tractor engine boat bilge butt cow cows goat "
         "goats maple machine dishwasher dryer paddling roof milked ewe ewes nanny heifer camel "
         "buffalo bled park road pitch lane street "
-        "playground bitter stout lager mild",
+        "playground bitter stout lager mild drips dripping leaks leaking",
         r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)|"
         r"\b(?:from|off|out of) (?:the |our )?qbin\b(?! (?:roof|gutter|engine|heater|boiler|"
         r"window))",
@@ -200,10 +207,13 @@ _OF_ELSE = {
         r"(?:buried|dug in)\b|"
         r"\b\d+ (?:\w+ ){0,2}(?:crowns|bulbs|leeks|seedlings|cloves|tubers|saplings)\b"
         r".*\b(?:into|in) the ground\b|\bdug (?:the|some) (?:compost|manure) in\b|"
-        r"\bput in for (?:the|an?)\b",
+        r"\bput in for (?:the|an?)\b|"
+        r"\bunder (?:\S+ ){1,4}of (?:flood ?water|water|mud|snow|ice|slush|silt)\b|\bsnowed under\b|"
+        r"\bunder (?:duress|protest|pressure|arrest|oath|orders|control|warranty|the weather|water|"
+        r"scaffolding|review|construction|offer|attack|canvas|siege|stress)\b",
         "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
         "homework admin peas sea alive gerbil cat dog crowns bulbs leeks seedlings cloves tubers "
-        "saplings compost manure for died dead dug ground",
+        "saplings compost manure for died dead dug ground under",
         r"\b(?:bur(?:y|ied)|dug|went in|under)\b|\b(?:contents|ferment|bin|bucket)\b",
     ),
 }
