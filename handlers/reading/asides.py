@@ -134,6 +134,9 @@ _OF_ELSE: dict[str, Late] = {
         r"\b(?:take|took|taking) back (?:that|those|the|your) (?:\w+ )?(?:books?|drill|ladder|"
         r"shirt|jumper|coat|shoes|dress|telly|phone|chair|tent|library|bottles?|crown|title|points?)\b|"
         r"^take it away ,|\bmake that (?!entry|record|one|last|layer|message)[a-z]+ vanish\b|"
+        r"\b(?:cancel|scrap|scratch|forget) that ,? ?(?:the |her |his |our )?(?:match|game|party|meeting|"
+        r"gig|lesson|class|appointment|bus|train|lift|picnic|bbq|barbecue|rehearsal|practice|dinner|"
+        r"wedding|trip|film|concert)\b|"
         r"\bguest list\b|\bto the waiter\b|"
         r"\btake that back ,? (?:the|my|his|her|your) (?:joke|compliment|insult|remark)\b|"
         r"\bwrong , it (?:is|'s|was) a\b"
@@ -167,6 +170,9 @@ _OF_ELSE: dict[str, Late] = {
         r"course|"
         r"degree|hedges?|lawn|decorating|tiling|painting|packing|essay|interview|gym)\b|"
         r"\b(?:primer|undercoat|emulsion|gloss)\b|"
+        r"\bdone with (?:this|that|these|those|his|her|my|your|the whole) (?!qbin\b|one\b|bins?\b|"
+        r"buckets?\b|turn\b|weeks?\b|job\b|lot\b|it\b|round\b|rota\b)[a-z]+|"
+        r"\bdone with (?:people|men|women|work|school|winter|summer|dating|politics|christmas)\b|"
         r"\bdone in\b(?: ,| $|$)|\bdone as a [a-z]+\b"
     ),
     "later": Late(
@@ -177,6 +183,8 @@ _OF_ELSE: dict[str, Late] = {
         r"collect|vote|"
         r"phone|email|text|pick up|get)) (?:the |my |our |his |her |a )?"
         r"(?!qbin|bins?\b|it\b|this\b|that\b|the\b|bran|turn)[a-z]+|"
+        r"\b(?:tell|ask) (?:me|us|him|her|them) (?:\w+ )?about (?:the |your |my |his |her |a )?"
+        r"(?!qbin|bins?\b|it\b|this\b|that\b|the\b|bran|turn|bucket)[a-z]+|"
         r"\bwe (?:win|won|lost|drew|beat)\b|"
         r"\bgive (?:me|us) a (?:bell|ring|call|buzz|tinkle)\b|"
         r"\bfor (?:ball|cricket|football|golf|tennis|rugby)\b|"
@@ -312,11 +320,11 @@ _ELSEWHERE = {
         "library books parcel piccalilli cake pie film episode passport homework tide pottery rent"
     ),
     "ask dilution": words_in(
-        "vinegar windows toddlers tank cordial bleach detergent softener cot lime whisky gin fry "
+        "rice pasta couscous porridge lentils concrete plaster mortar vinegar windows toddlers tank cordial bleach detergent softener cot lime whisky gin fry "
         "frying samosa samosas fritters"
     ),
     "ask bed": words_in(
-        "seed seeds gravel paint mattress bunk carpet tiles stairs bedroom slabs turf wall walls "
+        "topsoil woodchip bark seed seeds gravel paint mattress bunk carpet tiles stairs bedroom slabs turf wall walls "
         "wallpaper landlord landlady plaster"
     ),
     "ask trench": words_in(

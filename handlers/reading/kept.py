@@ -17,7 +17,7 @@ CUES = words_in(
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
     "shelf worktop wedding party hangi funeral wake stall fete feast shift dinner lunch tea "
     "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
-    "guests foil cloth water aside side"
+    "foodbank bank langar shelter appeal hamper hampers jumble guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""
 _OFFER = Late(
@@ -47,7 +47,12 @@ _FEASTS = (
     "wedding|party|hangi|funeral|wake|stall|fete|feast|shift|dinner|lunch|tea|supper|barbecue|bbq|"
     "picnic|raffle|meeting|neighbours?|neighbors?|guests?"
 )
+_ALMS = (
+    r"\bfor the (?:food ?bank|langar|shelter|appeal|hampers?)\b"
+    r"(?!.*\b(?:went|goes|gone|put|rejected|refused)\b)"
+)
 _KEPT = Late(
+    rf"{_ALMS}|"
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
     r"\b(?:put|set|left|keeping|kept|saved|saving) (?:\S+ ){0,12}(?:aside|to one side)\b|"
@@ -84,7 +89,10 @@ def is_kept(message: Message) -> bool:
     return not _is_in_bin(message, text) and not _names_waste(message)
 
 
-_SURELY = Late(r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b")
+_SURELY = Late(
+    rf"{_ALMS}|"
+    r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b"
+)
 
 
 def _is_in_bin(message: Message, text: str) -> bool:

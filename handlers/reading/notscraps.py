@@ -127,6 +127,12 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"mortar|plaster|aggregate)\b(?! (?:-|covered|coated))"
         rf"{_ENDS}{_AT_ROOM}",
     ),
+    (  # what cars, pools and washing get
+        "screenwash antifreeze coolant petrol diesel bleach chlorine softener detergent paint emulsion "
+        "weedkiller adblue",
+        rf"\b(?:added|put|poured|topped up) {_AMOUNT} (?:of )?(?:\w+ )?(?:screenwash|antifreeze|coolant|"
+        rf"petrol|diesel|bleach|chlorine|softener|detergent|paint|emulsion|weedkiller|adblue)\b{_ENDS}",
+    ),
     (  # given to be cooked
         "pudding croutons breadcrumbs marmalade jam chutney stock broth soup stew pickle pickles "
         "sauce curry pie crumble lemonade cordial compote jelly bread cake toast",

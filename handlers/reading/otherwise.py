@@ -43,7 +43,8 @@ def _else(verbs: str, things: str, beside: str, turns: str, cues: str, itself: s
 BRAN_ELSE = Late(
     r"\bbran (?:muffins?|loaf|loaves|bread|flakes|cereal|mash|cakes?|biscuits|cookies|pancakes|"
     r"crackers|sticks|scones)\b|\braisin bran\b|"
-    r"\bbran (?:for|to) (?:the |my |our |her |his )?(?:horses?|pony|ponies|donkeys?|rabbits?|hens|"
+    r"\bbran (?:(?:left|kept|saved|and \w+|or \w+|with \w+) )?(?:for|to) "
+    r"(?:the |my |our |her |his |a )?(?:horses?|pony|ponies|donkeys?|rabbits?|hens|"
     r"chickens|chooks|pigs?|goats?|cows?|baking|breakfast|bread|muffins|porridge|smoothies)\b|"
     r"\b(?:muffins?|brownies|scones|cookies|flapjacks?) (?:\w+ ){0,2}with bran\b|"
     r"\bbran (?:do|does|should|can) (?:you|i|we|a|the|my) (?:\w+ )?(?:give |feed )?(?:\w+ "
@@ -72,11 +73,17 @@ _OF_ELSE = {
         r"\b)(?:"
         r".*\b(?:braai|barbecue|bbq|smoker|firepit|fire pit|brazier|planter|pizza oven|water butt)\b.*|"
         r".*\bburn(?:t|ed|ing)? (?:\S+ ){0,6}(?:drum|barrel)\b.*)$|"
+        r"^.*\b(?:q?bins?|drum|bank|box|bucket|skip) (?:just |only )?for (?:\w+ )?(?:batteries|clothes|"
+        r"glass|nappies|bottles|cans|tins|litter|poo|ash|toys|lego|grit|salt|rubble|laundry|shoes|balls|"
+        r"umbrellas|cables|stamps)(?=$| (?:[,.;:!?)(—-]|now|only|at|in|on|by|and|or|behind|outside|please)"
+        r"(?: |$)).*$|"
         r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
         r"sofa|telly|bike)\b",
         "phone boiler teacher neighbour neighbours sofa telly job stove oven braai barbecue bbq smoker "
-        "firepit pit brazier planter pizza butt burn burnt burned burning",
+        "firepit pit brazier planter pizza butt burn burnt burned burning batteries clothes glass nappies "
+        "bottles cans tins litter poo ash toys lego grit salt rubble laundry shoes balls umbrellas cables "
+        "stamps",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b",
     ),
     "observe": _Else(
@@ -85,7 +92,7 @@ _OF_ELSE = {
             "wees weed pee piss pissed "
             "scoby worktop worktops eaves loft attic wardrobe ceiling fog foggy mist drizzle "
             "freezing heating radiators sourdough landlord landlady starter "
-            "bag sack jar"
+            "bag sack jar pool pond soil lawn"
         ),
         Late(
             r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
@@ -93,6 +100,8 @@ _OF_ELSE = {
             r"\bstarter (?:(?:is|has|'s|looks|went|all|in|the|its|bag|sack|jar) )*(?:gone|got|"
             r"turned|went|"
             r"furry|fuzzy|mouldy|moldy|green|smells)\b|"
+            r"\bpool (?:ph|temp|temperature|water|is)\b|"
+            r"\bph (?:of|in) the (?:pool|pond|tank|soil|bed|lawn)\b|"
             r"\bin the (?:bag|sack|jar) ,? ?not (?:in )?(?:the )?(?:qbin|bin)\b.*|"
             r"\bseptic tank\b|\bdown the septic\b|\bcesspit\b|"
             r"\b(?:my|your|his|her) (?:brain|heart)\b|\bbrain (?:is |like )?an? \w+|"
