@@ -55,7 +55,8 @@ _OF_ELSE: dict[str, Late] = {
     "accept": Late(
         r"^(?!.*\b(?:i|me|us)\b).* at (?:ours|mine)\b.*\bbring\b|"
         r"\b(?:take|have|drive|bring|get) (?:her|him|it|them) to (?:the |see |a )*(?:dentist|"
-        r"doctors?|vets?|school|nursery|hospital|airport|station|football|swimming|ballet|piano|clinic|tip|"
+        r"doctors?|vets?|school|nursery|hospital|airport|station|football|swimming|ballet|piano|"
+        r"clinic|tip|"
         r"garage|cinema|park|menders?|cleaners?|shops?|library|party|church)\b|"
         r"\bbe (?:his|her|their|your) (?:babysitter|bridesmaid|best man|witness|referee|date|"
         r"guest)\b|"
@@ -132,10 +133,13 @@ _OF_ELSE: dict[str, Late] = {
         r"\berase the (?:black|white|chalk)?board\b|"
         r"\bundo that (?:[a-z]+ )?(?:button|zip|knot|bow|lace|screw|buckle|belt)\b|"
         r"\b(?:take|took|taking) back (?:that|those|the|your) (?:\w+ )?(?:books?|drill|ladder|"
-        r"shirt|jumper|coat|shoes|dress|telly|phone|chair|tent|library|bottles?|crown|title|points?)\b|"
+        r"shirt|jumper|coat|shoes|dress|telly|phone|chair|tent|library|bottles?|crown|title|"
+        r"points?)\b|"
         r"^take it away ,|\bmake that (?!entry|record|one|last|layer|message)[a-z]+ vanish\b|"
-        r"\b(?:cancel|scrap|scratch|forget) that ,? ?(?:the |her |his |our )?(?:match|game|party|meeting|"
-        r"gig|lesson|class|appointment|bus|train|lift|picnic|bbq|barbecue|rehearsal|practice|dinner|"
+        r"\b(?:cancel|scrap|scratch|forget) that ,? ?(?:the |her |his |our )?(?:match|game|party|"
+        r"meeting|"
+        r"gig|lesson|class|appointment|bus|train|lift|picnic|bbq|barbecue|rehearsal|practice|"
+        r"dinner|"
         r"wedding|trip|film|concert)\b|"
         r"\bguest list\b|\bto the waiter\b|"
         r"\btake that back ,? (?:the|my|his|her|your) (?:joke|compliment|insult|remark)\b|"
@@ -157,7 +161,8 @@ _OF_ELSE: dict[str, Late] = {
         r"\b(?:at|to|told|tell) the (?:deli|waiter|waitress|butcher|pub|bar|chippy|restaurant|vet|"
         r"doctor|nurse|sushi place|door|barber)\b|"
         r"\bwhen the (?:fair|circus|bus|train|post) came\b|"
-        r"\bweighed (?:me|myself|him|her|(?:the |my |our )?(?:ram|ewe|pig|dog|cat|baby|pony|bull|calf|"
+        r"\bweighed (?:me|myself|him|her|(?:the |my |our )?(?:ram|ewe|pig|dog|cat|baby|pony|bull|"
+        r"calf|"
         r"suitcase|parcel))\b"
     ),
     "done": Late(
@@ -232,7 +237,10 @@ _FOR_MOUTHS = Late(
 )
 """What goes into mouths and pots, and what is poured on plants."""
 _BRAN_OF_BEASTS = Late(
-    rf"{BRAN_ELSE.source}|\bbran\b.*\b(?:breed|(?:horse|pony|donkey) 's)\b"
+    rf"{BRAN_ELSE.source}|\bbran\b.*\b(?:breed|(?:horse|pony|donkey) 's)\b|"
+    r"\bbran (?:in|inside|into) (?:my|your) (?:\w+ )?(?:coffee|tea|shaker|protein|smoothie|shake|"
+    r"cereal|"
+    r"porridge|breakfast|pockets?|shoes?|bed|hair|keyboard|hoover|yoghurt)\b"
 )
 _COLOURED = (
     r"(?:(?:green|brown|blue|black|gr[ae]y|red|purple|yellow|orange|recycling|garden|glass|paper|"
@@ -243,18 +251,22 @@ _COUNCIL = Late(
     r"(?: (?:do|does|is|are|was|were|supposed|meant|to|being|getting|have|has|been|even|ever|all|"
     r"this|next|week|day|or|again))* (?:go|goes|gone|going|get|gets|put|taken|left|out|emptied|"
     r"collected|collection|picked|missed|brought)\b|"
-    rf"\b(?:is it|which|or) (?:the |a )?{_COLOURED}(?:bins?|week|day)?(?: \S+){{0,3}} or (?:the |a )?"
+    rf"\b(?:is it|which|or) (?:the |a )?{_COLOURED}(?:bins?|week|day)?(?: \S+){{0,3}} or (?:the |"
+    rf"a )?"
     rf"{_COLOURED}|"
     rf"\b(?:miss|missed|empty|emptied|collect|collected|take|took|put out) (?:the |our |my |all )*"
     rf"{_COLOURED}(?:ones|bins?|box(?:es)?|sacks?)\b|"
-    r"\bbin (?:day|lorry|men|man|wagon|truck|collection)\b|\b(?:binmen|binmens|refuse collectors?)\b|"
-    r"\b(?:do|does|put|get|are|is) (?:the |our )?bins? (?:go |going |to go |being )?(?:out|collected|"
+    r"\bbin (?:day|lorry|men|man|wagon|truck|collection)\b|\b(?:binmen|binmens|refuse "
+    r"collectors?)\b|"
+    r"\b(?:do|does|put|get|are|is) (?:the |our )?bins? (?:go |going |to go |being )?(?:out|"
+    r"collected|"
     r"emptied by the council)\b|\brecycling (?:now|day|week|collection|collected|lorry|go|goes)\b"
 )
 """What a council's lorry takes, and when."""
 _OF_DAYS = frozenset({"ask due", "ask custody", "ask bin", "ask trouble"})
 _LORRY_CUES = words_in(
-    "green brown blue black grey gray red purple yellow orange recycling garden glass paper rubbish "
+    "green brown blue black grey gray red purple yellow orange recycling garden glass paper "
+    "rubbish "
     "refuse council wheelie landfill general trash garbage waste food bin bins binmen"
 )
 _OF_CRAFT = words_in(
@@ -273,7 +285,8 @@ def _is_of_council(message: Message) -> bool:
 
 
 _REMINDS = Late(
-    r"\b(?:would|could|can|will|may|might) (?!(?:i|we)\b)(?:\S+ ){1,6}?(?:please |kindly |just |all )*"
+    r"\b(?:would|could|can|will|may|might) (?!(?:i|we)\b)(?:\S+ ){1,6}?(?:please |kindly |just |"
+    r"all )*"
     r"(?:remember|note|refrain|understand|stop|appreciate|respect)\b(?! :)"
 )
 """Asked of people, that they mind their manners."""
@@ -320,11 +333,13 @@ _ELSEWHERE = {
         "library books parcel piccalilli cake pie film episode passport homework tide pottery rent"
     ),
     "ask dilution": words_in(
-        "rice pasta couscous porridge lentils concrete plaster mortar vinegar windows toddlers tank cordial bleach detergent softener cot lime whisky gin fry "
+        "rice pasta couscous porridge lentils concrete plaster mortar vinegar windows toddlers "
+        "tank cordial bleach detergent softener cot lime whisky gin fry "
         "frying samosa samosas fritters"
     ),
     "ask bed": words_in(
-        "topsoil woodchip bark seed seeds gravel paint mattress bunk carpet tiles stairs bedroom slabs turf wall walls "
+        "topsoil woodchip bark seed seeds gravel paint mattress bunk carpet tiles stairs bedroom "
+        "slabs turf wall walls "
         "wallpaper landlord landlady plaster"
     ),
     "ask trench": words_in(

@@ -24,21 +24,27 @@ _BREW = Late(
     r"\bsalt\b.*\bper (?:kilo|kg|pound)\b.*\bpress\b"
 )
 _PRESERVED = Late(
-    r"\b(?:barrels?|crocks?|casks?|vats?|jars?|tubs?) of (?:\w+ )?(?:sauerkraut|kraut|kimchi|herring|"
-    r"pickles?|olives|gherkins|cucumbers|cabbage|wine|cider)\b.*\b(?:salt|stone|weight|brine|winter|"
+    r"\b(?:barrels?|crocks?|casks?|vats?|jars?|tubs?) of (?:\w+ )?(?:sauerkraut|kraut|kimchi|"
+    r"herring|"
+    r"pickles?|olives|gherkins|cucumbers|cabbage|wine|cider)\b.*\b(?:salt|stone|weight|brine|"
+    r"winter|"
     r"cellar)\b|"
     r"\b(?:cabbage|cucumbers?|gherkins|herring|olives|pickles?)\b.*\bin (?:a |the )?(?:barrels?|"
     r"crocks?|casks?|vats?|jars?)\b.*\b(?:salt|stone|weight|brine|winter)\b|"
-    r"\b(?:batter|dough|injera|appam|tempeh|miso|buttermilk) (?:(?:has|is|was|went|had|all|in|the|just|"
-    r"nearly|completely) )*(?:overflow\w*|overflown|over|risen|rose|rising|proving|proved|proofing|doubled|"
+    r"\b(?:batter|dough|injera|appam|tempeh|miso|buttermilk) (?:(?:has|is|was|went|had|all|in|the|"
+    r"just|"
+    r"nearly|completely) )*(?:overflow\w*|overflown|over|risen|rose|rising|proving|proved|"
+    r"proofing|doubled|"
     r"bubbled|escaped|climbed|exploded|sour|fermented)\b|"
-    r"\b(?:kimchi|sauerkraut|kraut|pickle|chutney|marmalade|jam) (?:day|making|weekend|season|time)\b.*"
+    r"\b(?:kimchi|sauerkraut|kraut|pickle|chutney|marmalade|jam) (?:day|making|weekend|season|"
+    r"time)\b.*"
     r"\b(?:salted|salting|brine|brined|sugar|chopped|jars?)\b|"
     r"\b(?:bread|dough|loaves|batter) (?:is |are )?(?:proving|rising|proofing|resting)\b"
 )
 """Food that is put up, and what is to be baked; said of by their own smells too."""
 _THROWN_OUT = words_in(
-    "went goes tipped binned slung dumped threw scraped added fed emptied bin bucket chucked lobbed "
+    "went goes tipped binned slung dumped threw scraped added fed emptied bin bucket chucked "
+    "lobbed "
     "mouldy failed dead old scraps skins peel peelings in-it bran tap drained"
 )
 _LIKENED = Late(rf"\blike (?:an? |old |some )?(?:{_BREWS.replace(' ', '|')})\b")

@@ -1,4 +1,4 @@
-"""What was long ago, on a screen or in print: "in my village grandmother put cabbage in barrels"."""
+"""What was long ago, on a screen or in print: "grandmother put cabbage in barrels"."""
 
 from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
@@ -11,7 +11,8 @@ _LONG_AGO = words_in(
     "eighties seventies sixties fifties forties nineties thirties twenties in year"
 )
 _KIN = (
-    r"(?:(?:my |our |his |her |the )?(?:great )?(?:grand(?:mother|father|ma|pa|dad|mum)|granny|gran|"
+    r"(?:(?:my |our |his |her |the )?(?:great )?(?:grand(?:mother|father|ma|pa|dad|mum)|granny|"
+    r"gran|"
     r"nana|nan|nanna|babushka|oma|opa|nonna|nonno|abuela|dadi|nani|mother|father|mum|mam|dad|uncle|"
     r"aunt|auntie|aunty|people|folks|parents|family))"
 )
@@ -28,11 +29,14 @@ _THEN = Late(
     rf"in the old (?:country|days)|back in the day)\b|"
     rf"\b(?:in|of|since|during|from) (?:the )?(?:19[0-9]\d|(?:twent|thirt|fort|fift|sixt|sevent|"
     rf"eight|ninet)ies)\b|"
-    rf"\b(?:many|some|\d+|two|three|four|five|six|ten|twenty|thirty|forty|fifty) years (?:ago|back)\b|"
-    rf"\b(?:the|that) (?:year|winter|summer|autumn|spring) (?:of the|of 19\d\d|we had|my|when (?:the|my))\b|"
+    rf"\b(?:many|some|\d+|two|three|four|five|six|ten|twenty|thirty|forty|fifty) years (?:ago|"
+    rf"back)\b|"
+    rf"\b(?:the|that) (?:year|winter|summer|autumn|spring) (?:of the|of 19\d\d|we had|my|when "
+    rf"(?:the|my))\b|"
     rf"\b(?:during|in) the (?:war|strike|rationing|bin strike|famine|siege)\b|"
     rf"\bin (?:my|our|her|his) (?:home )?(?:village|country|hometown)(?: \S+)?,? {_KIN}\b|"
-    rf"\b{_KIN} (?:used to|would (?:always )?(?:put|keep|bury|dig|feed|throw|tip|pour|mix|salt|boil|"
+    rf"\b{_KIN} (?:used to|would (?:always )?(?:put|keep|bury|dig|feed|throw|tip|pour|mix|salt|"
+    rf"boil|"
     r"make|fill|empty|carry|drain|collect))\b|"
     r"^back (?:in|when we lived in|when i lived in) (?!the\b|our\b|my\b|it\b|there\b|town\b|time\b|"
     r"business\b|action\b|stock\b|bed\b|work\b|school\b|here\b|qbin\b|an?\b)\S+(?: \S+){0,2} "
@@ -47,11 +51,13 @@ _ON_SCREEN = Late(
     r"\bon (?:the |our )?(?:telly|television|tv|tele|radio|news|youtube|netflix|tiktok|facebook|"
     r"internet)(?: last night| today| yesterday| tonight| just now| ,)* (?:an?|one|some|this|that|"
     r"the|these|he|she|they|someone|somebody)\b|"
-    r"\b(?:telly|television|tv|radio|documentary|programme|program|film|movie|series|episode|podcast|"
+    r"\b(?:telly|television|tv|radio|documentary|programme|program|film|movie|series|episode|"
+    r"podcast|"
     r"article|book|novel|magazine|professor|experts?|internet|blog|video|leaflet|quiz)"
     r"(?: (?:woman|man|bloke|lady|guy|person|last night|today|yesterday|once|i saw|i read))* "
     r"(?:said|says|told|tells|reckons|reckoned|claims|claimed|showed|shows|where|about|in which)\b|"
-    r"\bin (?:the|a|that|this|my) (?:film|movie|book|novel|series|soap|programme|documentary|archers)\b"
+    r"\bin (?:the|a|that|this|my) (?:film|movie|book|novel|series|soap|programme|documentary|"
+    r"archers)\b"
     r"(?! (?:i|we|club|night|bucket|bin)\b)|"
     r"^(?:the )?archers\b|"
     r"\b(?:i|i have|just|once) read (?:that|somewhere|about|in|of)\b"
@@ -60,11 +66,13 @@ CUES = _LONG_AGO | _SHOWN
 """Words without one of which nothing is taken for that."""
 _OURS = Late(
     r"\b(?:so|but|anyway|anyhow|today|tonight|now|just|yesterday|meanwhile|instead|"
-    r"this (?:morning|evening|afternoon|week|lot)|last night|while|went in|in (?:it|they|she|he) went)\b"
+    r"this (?:morning|evening|afternoon|week|lot)|last night|while|went in|in (?:it|they|she|he) "
+    r"went)\b"
 )
 """Words that come back from what was to what is."""
 _OWN = Late(
-    r"\b(?:i|we|ive|weve)(?: have| just| then| also| still| finally| 've)* (?:put|added|add|drained|"
+    r"\b(?:i|we|ive|weve)(?: have| just| then| also| still| finally| 've)* (?:put|added|add|"
+    r"drained|"
     r"drain|sealed|seal|buried|bury|tipped|chucked|emptied|threw|mixed|made|got|opened|started|"
     r"binned|scraped|bunged|layered|measured|see|saw|have|found|tried|took)\b|"
     r"\b(?:in|into) (?:our|my|mine|ours)\b|\b(?:so|but) (?:in|ours|mine|the)\b"

@@ -29,7 +29,8 @@ _ENDS = r"(?:(?! (?:but|so|then|instead|and|before|until|yet|because)\b)[^,.;:!?
 _TURNS: tuple[tuple[str, str], ...] = (
     (  # bodies, luggage and the gym
         "weighed weighs weigh weighing lost gained heavier lighter baby son daughter grandson "
-        "granddaughter nephew niece lamb calf toddler puppy kitten rucksack grandchild ram ewe pig dog "
+        "granddaughter nephew niece lamb calf toddler puppy kitten rucksack grandchild ram ewe "
+        "pig dog "
         "cat hamster tortoise parcel pram "
         "backpack suitcase luggage added myself meself masel masell bench benched bench-pressed "
         "squatted squats deadlift deadlifted "
@@ -45,7 +46,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:added|put) {_MASS}\b(?: of \w+)? (?:to|tae|on|onto|in|into) (?:my|me|mi|"
         rf"ma) ?(?:self|sel|"
         rf"sell|waist|waistline|belly|bum|hips|arse|tummy)\b{_ENDS}|"
-        rf"\b(?:added|put) {_AMOUNT}\b(?: of \w+)? (?:to|tae|in|into|inside) (?:myself|meself|masell?|"
+        rf"\b(?:added|put) {_AMOUNT}\b(?: of \w+)? (?:to|tae|in|into|inside) (?:myself|meself|"
+        rf"masell?|"
         rf"mysel|me|us|him|her)\b(?! \w+(?: \w+)? (?:bin|bucket|tub|pail|caddy)\b)"
         rf"{_ENDS}|"
         rf"\bweigh(?:ed|ing) (?:(?:the|my|our|her|his|their|a|new|old|poor|\w+ 's) )*"
@@ -120,33 +122,41 @@ _TURNS: tuple[tuple[str, str], ...] = (
         "cylinder cylinders kettlebell kettlebells dumbbell dumbbells barbell anvil gas propane "
         "butane barbecue scooter bike bikes motorbike sofa mattress fridge freezer engine battery "
         "cement concrete sand gravel compost mulch topsoil mortar plaster aggregate",
-        rf"\b{_MASS} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) )*(?:cylinders?|"
+        rf"\b{_MASS} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) "
+        rf")*(?:cylinders?|"
         rf"kettlebells?|dumbbells?|barbells?|anvils?|gas bottles?|barbecue|scooter|motorbike|sofa|"
         rf"mattress|fridge|freezer|engine|battery)\b(?:(?! (?:but|so|then)\b)[^.;:!?])*|"
-        rf"\b{_MASS} (?:bags? |sacks? |tubs? )?(?:of )?(?:cement|concrete|sand|gravel|mulch|topsoil|"
+        rf"\b{_MASS} (?:bags? |sacks? |tubs? )?(?:of )?(?:cement|concrete|sand|gravel|mulch|"
+        rf"topsoil|"
         rf"mortar|plaster|aggregate)\b(?! (?:-|covered|coated))"
         rf"{_ENDS}{_AT_ROOM}",
     ),
     (  # what cars, pools and washing get
-        "screenwash antifreeze coolant petrol diesel bleach chlorine softener detergent paint emulsion "
+        "screenwash antifreeze coolant petrol diesel bleach chlorine softener detergent paint "
+        "emulsion "
         "weedkiller adblue",
-        rf"\b(?:added|put|poured|topped up) {_AMOUNT} (?:of )?(?:\w+ )?(?:screenwash|antifreeze|coolant|"
-        rf"petrol|diesel|bleach|chlorine|softener|detergent|paint|emulsion|weedkiller|adblue)\b{_ENDS}",
+        rf"\b(?:added|put|poured|topped up) {_AMOUNT} (?:of )?(?:\w+ )?(?:screenwash|antifreeze|"
+        rf"coolant|"
+        rf"petrol|diesel|bleach|chlorine|softener|detergent|paint|emulsion|weedkiller|"
+        rf"adblue)\b{_ENDS}",
     ),
     (  # given to be cooked
         "pudding croutons breadcrumbs marmalade jam chutney stock broth soup stew pickle pickles "
         "sauce curry pie crumble lemonade cordial compote jelly bread cake toast",
         rf"\b(?:gives?|gave|given|brings?|brought|hands|handed|got|bought|picked|has|have) "
-        rf"(?:(?!\bqbin\b)[^.;:!?])*?\b{_MASS}\b(?:(?!\bqbin\b)[^.;:!?])*?(?: ,| and| so| which)+ (?:i|we|she|he) "
+        rf"(?:(?!\bqbin\b)[^.;:!?])*?\b{_MASS}\b(?:(?!\bqbin\b)[^.;:!?])*?(?: ,| and| so| which)+ "
+        rf"(?:i|we|she|he) "
         rf"(?:(?:will|shall|just|am|are|have|already) )*(?:make|making|made|bake|baked|baking|cook|"
-        rf"cooked|cooking|turned|turn) (?:\w+ ){{0,4}}(?:pudding|croutons|breadcrumbs|marmalade|jam|"
+        rf"cooked|cooking|turned|turn) (?:\w+ ){{0,4}}(?:pudding|croutons|breadcrumbs|marmalade|"
+        rf"jam|"
         rf"chutney|stock|broth|soup|stew|pickles?|sauce|curry|pie|crumble|lemonade|cordial|compote|"
         rf"jelly|bread|cake|toast)\b",
     ),
     (  # a feast in a room
         "wedding party birthday function funeral reception banquet christening engagement shaadi "
         "diwali iftar feast barbecue",
-        r"\bqbin (?:has |have )?(?:got|had|has|having|hosted|holds|host) (?:an? |the |another |its |big )*(?:wedding|party|"
+        r"\bqbin (?:has |have )?(?:got|had|has|having|hosted|holds|host) (?:an? |the |another |"
+        r"its |big )*(?:wedding|party|"
         r"birthday|function|funeral|reception|banquet|christening|engagement|shaadi|diwali|iftar|"
         r"feast|barbecue)(?: party| lunch| dinner| reception)?"
         r"(?= [,.;:!—-]| today| tonight| last| yesterday| on| this|$)"
@@ -154,8 +164,10 @@ _TURNS: tuple[tuple[str, str], ...] = (
     ),
     (  # eaten
         "ate eaten scoffed polished demolished wolfed devoured guzzled",
-        rf"\b(?:qmember|i|we|he|she|they|kids|everyone|everybody|lads|boys|girls|guests)(?: all| just|"
-        rf" has| have| 've| 's)* (?:ate|eaten|scoffed|polished off|demolished|wolfed(?: down)?|devoured|"
+        rf"\b(?:qmember|i|we|he|she|they|kids|everyone|everybody|lads|boys|girls|guests)(?: all| "
+        rf"just|"
+        rf" has| have| 've| 's)* (?:ate|eaten|scoffed|polished off|demolished|wolfed(?: down)?|"
+        rf"devoured|"
         rf"guzzled) (?:(?:the|all|a|about|nearly|over|whole) )*{_AMOUNT}\b{_ENDS}",
     ),
     (  # the room, and not the bin

@@ -49,9 +49,7 @@ BRAN_ELSE = Late(
     r"\b(?:muffins?|brownies|scones|cookies|flapjacks?) (?:\w+ ){0,2}with bran\b|"
     r"\bbran (?:do|does|should|can) (?:you|i|we|a|the|my) (?:\w+ )?(?:give |feed )?(?:\w+ "
     r")?(?:horse|"
-    r"pony|rabbit|pig|goat|hen)s?\b|"
-    r"\bbran (?:in|inside|into) (?:the |my |our |your )?(?:\w+ )?(?:coffee|tea|shaker|protein|smoothie|"
-    r"shake|cereal|porridge|breakfast|pocket|pockets|shoe|shoes|bed|hair|keyboard|hoover|yoghurt)\b"
+    r"pony|rabbit|pig|goat|hen)s?\b"
 )
 """Bran that is eaten, by people or beasts."""
 _OF_BRAN = _Else(
@@ -69,20 +67,28 @@ _OF_ELSE = {
         "choir class classes business tab windows wine beer bottle umbrella parcel parcels post "
         "kiln furnace range burner tractor bike hob grill aga rayburn shop stall season school",
         "kindling firelighters",
-        r"^(?!.*\b(?:q?bins?|buckets?|tubs?|pails?|caddy|bokashi|scraps|bran|ferment\w*|called|named|name)"
+        r"^(?!.*\b(?:q?bins?|buckets?|tubs?|pails?|caddy|bokashi|scraps|bran|ferment\w*|called|"
+        r"named|name)"
         r"\b)(?:"
-        r".*\b(?:braai|barbecue|bbq|smoker|firepit|fire pit|brazier|planter|pizza oven|water butt)\b.*|"
+        r".*\b(?:braai|barbecue|bbq|smoker|firepit|fire pit|brazier|planter|pizza oven|water "
+        r"butt)\b.*|"
         r".*\bburn(?:t|ed|ing)? (?:\S+ ){0,6}(?:drum|barrel)\b.*)$|"
-        r"^.*\b(?:q?bins?|drum|bank|box|bucket|skip) (?:just |only )?for (?:\w+ )?(?:batteries|clothes|"
-        r"glass|nappies|bottles|cans|tins|litter|poo|ash|toys|lego|grit|salt|rubble|laundry|shoes|balls|"
-        r"umbrellas|cables|stamps)(?=$| (?:[,.;:!?)(—-]|now|only|at|in|on|by|and|or|behind|outside|please)"
+        r"^.*\b(?:q?bins?|drum|bank|box|bucket|skip) (?:just |only )?for (?:\w+ )?(?:batteries|"
+        r"clothes|"
+        r"glass|nappies|bottles|cans|tins|litter|poo|ash|toys|lego|grit|salt|rubble|laundry|shoes|"
+        r"balls|"
+        r"umbrellas|cables|stamps)(?=$| (?:[,.;:!?)(—-]|now|only|at|in|on|by|and|or|behind|"
+        r"outside|please)"
         r"(?: |$)).*$|"
         r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
         r"sofa|telly|bike)\b",
-        "phone boiler teacher neighbour neighbours sofa telly job stove oven braai barbecue bbq smoker "
-        "firepit pit brazier planter pizza butt burn burnt burned burning batteries clothes glass nappies "
-        "bottles cans tins litter poo ash toys lego grit salt rubble laundry shoes balls umbrellas cables "
+        "phone boiler teacher neighbour neighbours sofa telly job stove oven braai barbecue bbq "
+        "smoker "
+        "firepit pit brazier planter pizza butt burn burnt burned burning batteries clothes glass "
+        "nappies "
+        "bottles cans tins litter poo ash toys lego grit salt rubble laundry shoes balls "
+        "umbrellas cables "
         "stamps",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b",
     ),
@@ -217,7 +223,8 @@ _OF_ELSE = {
         r"\b\d+ (?:\w+ ){0,2}(?:crowns|bulbs|leeks|seedlings|cloves|tubers|saplings)\b"
         r".*\b(?:into|in) the ground\b|\bdug (?:the|some) (?:compost|manure) in\b|"
         r"\bput in for (?:the|an?)\b|"
-        r"\bunder (?:\S+ ){1,4}of (?:flood ?water|water|mud|snow|ice|slush|silt)\b|\bsnowed under\b|"
+        r"\bunder (?:\S+ ){1,4}of (?:flood ?water|water|mud|snow|ice|slush|silt)\b|\bsnowed "
+        r"under\b|"
         r"\bunder (?:duress|protest|pressure|arrest|oath|orders|control|warranty|the weather|water|"
         r"scaffolding|review|construction|offer|attack|canvas|siege|stress)\b",
         "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
