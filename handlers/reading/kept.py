@@ -17,7 +17,9 @@ CUES = words_in(
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
     "shelf worktop wedding party hangi funeral wake stall fete feast shift dinner lunch tea "
     "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
-    "foodbank bank langar shelter appeal hamper hampers jumble guests foil cloth water aside side"
+    "crumble pie pies jam chutney soup stew cider marmalade baking cake cakes smoothie smoothies "
+    "juicing breakfast salad curry foodbank bank langar shelter appeal hamper hampers jumble "
+    "guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""
 _OFFER = Late(
@@ -53,6 +55,10 @@ _ALMS = (
 )
 _KEPT = Late(
     rf"{_ALMS}|"
+    r"\b(?:left|leaving|dropped|put)\b.{0,60}\bfor (?:\w+ 's|the|my|your|our|her|his) (?:\w+ )?"
+    r"(?:crumble|pies?|jam|chutney|soup|stew|cider|marmalade|baking|cakes?|smoothies?|juicing|"
+    r"breakfast|"
+    r"salad|curry)$|"
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
     r"\b(?:put|set|left|keeping|kept|saved|saving) (?:\S+ ){0,12}(?:aside|to one side)\b|"

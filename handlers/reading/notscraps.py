@@ -8,6 +8,10 @@ from handlers.reading.vocabulary import words_in
 _MASS = (
     r"(?:[\d.]+|an?|half an?|\w+) ?(?:kg|kilos?|kilograms?|g|grams?|lbs?|pounds?|stone|oz|ounces)"
 )
+_WEIGHT = (
+    r"(?:[\d.]+|half an?|an?|one|two|three|four|five|six|ten|twenty) ?(?:kg|kilos?|kilograms?|"
+    r"lbs?|pounds?|stone|grams?|g)"
+)
 _AMOUNT = (
     r"(?:[\d.]+|an?|half|one|two|three|four|five) ?(?:an? )?(?:kg|kilos?|g|grams?|lbs?|pounds?|oz|"
     r"ounces|litres?|liters?|l|ml|cups?|quarts?|gallons?)"
@@ -122,11 +126,11 @@ _TURNS: tuple[tuple[str, str], ...] = (
         "cylinder cylinders kettlebell kettlebells dumbbell dumbbells barbell anvil gas propane "
         "butane barbecue scooter bike bikes motorbike sofa mattress fridge freezer engine battery "
         "cement concrete sand gravel compost mulch topsoil mortar plaster aggregate",
-        rf"\b{_MASS} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) "
+        rf"\b{_WEIGHT} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) "
         rf")*(?:cylinders?|"
         rf"kettlebells?|dumbbells?|barbells?|anvils?|gas bottles?|barbecue|scooter|motorbike|sofa|"
         rf"mattress|fridge|freezer|engine|battery)\b(?:(?! (?:but|so|then)\b)[^.;:!?])*|"
-        rf"\b{_MASS} (?:bags? |sacks? |tubs? )?(?:of )?(?:cement|concrete|sand|gravel|mulch|"
+        rf"\b{_WEIGHT} (?:bags? |sacks? |tubs? )?(?:of )?(?:cement|concrete|sand|gravel|mulch|"
         rf"topsoil|"
         rf"mortar|plaster|aggregate)\b(?! (?:-|covered|coated))"
         rf"{_ENDS}{_AT_ROOM}",
@@ -140,11 +144,18 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"petrol|diesel|bleach|chlorine|softener|detergent|paint|emulsion|weedkiller|"
         rf"adblue)\b{_ENDS}",
     ),
+    (  # put away to eat
+        "freezer fridge oven saucepan lunchbox microwave pantry larder cupboard",
+        rf"^(?!.*\bqbin\b).*\b(?:put|popped|stuck|shoved|bunged|stashed) {_ENDS}\b(?:in|into) "
+        r"(?:the|my|our|her|his) (?:\w+ )?(?:freezer|fridge|oven|saucepan|lunchbox|microwave|"
+        r"pantry|"
+        rf"larder|cupboard)\b(?! (?:bin|bucket|bokashi|drawer)\b){_ENDS}",
+    ),
     (  # given to be cooked
         "pudding croutons breadcrumbs marmalade jam chutney stock broth soup stew pickle pickles "
         "sauce curry pie crumble lemonade cordial compote jelly bread cake toast",
         rf"\b(?:gives?|gave|given|brings?|brought|hands|handed|got|bought|picked|has|have) "
-        rf"(?:(?!\bqbin\b)[^.;:!?])*?\b{_MASS}\b(?:(?!\bqbin\b)[^.;:!?])*?(?: ,| and| so| which)+ "
+        rf"(?:(?!\bqbin\b)[^.;:!?])*?\b{_WEIGHT}\b(?:(?!\bqbin\b)[^.;:!?])*?(?: ,| and| so| which)+ "
         rf"(?:i|we|she|he) "
         rf"(?:(?:will|shall|just|am|are|have|already) )*(?:make|making|made|bake|baked|baking|cook|"
         rf"cooked|cooking|turned|turn) (?:\w+ ){{0,4}}(?:pudding|croutons|breadcrumbs|marmalade|"
@@ -164,7 +175,7 @@ _TURNS: tuple[tuple[str, str], ...] = (
     ),
     (  # eaten
         "ate eaten scoffed polished demolished wolfed devoured guzzled",
-        rf"\b(?:qmember|i|we|he|she|they|kids|everyone|everybody|lads|boys|girls|guests)(?: all| "
+        rf"\b(?:qmember|i|we|kids|everyone|everybody|lads|boys|girls|guests)(?: all| "
         rf"just|"
         rf" has| have| 've| 's)* (?:ate|eaten|scoffed|polished off|demolished|wolfed(?: down)?|"
         rf"devoured|"
@@ -188,7 +199,7 @@ _TURNS: tuple[tuple[str, str], ...] = (
 CUES = words_in(" ".join(cues for cues, _ in _TURNS))
 """Words without one of which nothing here is said."""
 _PATTERNS = tuple((words_in(cues), Late(turns)) for cues, turns in _TURNS)
-_MANY = words_in("recipe room history banquet croutons anvil")
+_MANY = words_in("recipe room history banquet croutons anvil freezer")
 _OF_MANY = [cues for cues, _ in _PATTERNS if not cues.isdisjoint(_MANY)]
 """Those beside which more than one amount may stand."""
 _PUT_IN = Late(

@@ -70,7 +70,8 @@ _OF_ELSE = {
         r"^(?!.*\b(?:q?bins?|buckets?|tubs?|pails?|caddy|bokashi|scraps|bran|ferment\w*|called|"
         r"named|name)"
         r"\b)(?:"
-        r".*\b(?:braai|barbecue|bbq|smoker|firepit|fire pit|brazier|planter|pizza oven|water "
+        r".*\b(?<!by the )(?<!near the )(?<!at the )(?<!to the )(?<!behind the )(?<!beside the "
+        r")(?:braai|barbecue|bbq|smoker|firepit|fire pit|brazier|planter|pizza oven|water "
         r"butt)\b.*|"
         r".*\bburn(?:t|ed|ing)? (?:\S+ ){0,6}(?:drum|barrel)\b.*)$|"
         r"^.*\b(?:q?bins?|drum|bank|box|bucket|skip) (?:just |only )?for (?:\w+ )?(?:batteries|"
@@ -127,7 +128,9 @@ _OF_ELSE = {
         "gaps window windows wall walls floor floors worktop drive driveway patio deck grout "
         "tiles lips deal fate final match win title contract bargain chimney roof leak joint "
         "record door doors roofs gutter gutters bath shower sink cart axle jar jars steaks steak "
-        "tank hull kayak boat tyre tyres puncture pipe pipes skylight conservatory loft",
+        "bid bids tender tenders orders evidence verdict indictment "
+        "bearing bearings tank hull kayak boat tyre tyres puncture pipe pipes skylight "
+        "conservatory loft",
         "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded insulated "
         "tiled tiles",
         r"\bsealing (?:\w+ ){0,2}(?:roofs?|gutters?|windows?|floors?|walls?|bath|shower|carts?|"

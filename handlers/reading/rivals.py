@@ -19,6 +19,7 @@ from handlers.reading.acts import (
     Retract,
     Seal,
     Stock,
+    Unsure,
 )
 from handlers.reading.amending import plain_text
 from handlers.reading.flatly import FLATLY
@@ -61,11 +62,15 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
     """Whether what an act tells is all in another one: what is asked, corrected or drained."""
     others = [other for other in acts if other is not act]
     match act:
-        case Stock(mass_kg=mass) if mass is not None and len(message.measured()) == 1:
+        case Unsure(guess=(guessed,)):
+            return _is_said_by_another(guessed, others, message)
+        case Stock(mass_kg=mass) if mass is not None and _is_asked_only(message):
             return any(_asks_of(other, "batch") and other.mass_kg == mass for other in others)
         case Observe(signs=(), celsius=celsius, ph=ph):
             return (celsius is not None or ph is not None) and any(
-                isinstance(other, Amend) and (other.celsius, other.ph) == (celsius, ph)
+                isinstance(other, Amend)
+                and (other.celsius, other.ph) == (celsius, ph)
+                and other.mass_kg is other.volume_l is None
                 for other in others
             )
         case Observe(signs=("no_liquid",), bin=name) if _is_gainsaid(message):
@@ -76,6 +81,15 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
             struck = any(isinstance(other, Retract) for other in others)
             return struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
     return False
+
+
+def _is_asked_only(message: Message) -> bool:
+    """ "How does one mix 2 kg of it": the one amount stands in the question."""
+    measured = message.measured()
+    return len(measured) == 1 and any(
+        clause.sense == "ask" and clause.start <= measured[0].start < clause.end
+        for clause in message.clauses
+    )
 
 
 def _is_gainsaid(message: Message) -> bool:
