@@ -155,7 +155,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
         "pudding croutons breadcrumbs marmalade jam chutney stock broth soup stew pickle pickles "
         "sauce curry pie crumble lemonade cordial compote jelly bread cake toast",
         rf"\b(?:gives?|gave|given|brings?|brought|hands|handed|got|bought|picked|has|have) "
-        rf"(?:(?!\bqbin\b)[^.;:!?])*?\b{_WEIGHT}\b(?:(?!\bqbin\b)[^.;:!?])*?(?: ,| and| so| which)+ "
+        rf"(?:(?!\bqbin\b)[^.;:!?])*?\b{_WEIGHT}\b(?:(?!\bqbin\b)[^.;:!?])*?(?: ,| and| so| "
+        rf"which)+ "
         rf"(?:i|we|she|he) "
         rf"(?:(?:will|shall|just|am|are|have|already) )*(?:make|making|made|bake|baked|baking|cook|"
         rf"cooked|cooking|turned|turn) (?:\w+ ){{0,4}}(?:pudding|croutons|breadcrumbs|marmalade|"
