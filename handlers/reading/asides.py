@@ -295,6 +295,8 @@ _REMINDS = Late(
 """Asked of people, that they mind their manners."""
 _BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
+        r"\b(?:take|drive|bring|get) (?:her|him|them) to (?:the |see |a )*(?:dentist|doctors?|"
+        r"vets?|hospital|airport|station|football|swimming|ballet|piano|clinic|cinema)\b|"
         r"\b(?:have|use|borrow|take) (?:the )?qbin for (?:the|a|an|my|our|his|her) (?:\w+ )?"
         r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"
         r"christening|wake|raffle|fete)\b"

@@ -174,6 +174,13 @@ _TURNS: tuple[tuple[str, str], ...] = (
         r"(?= [,.;:!—-]| today| tonight| last| yesterday| on| this|$)"
         r"(?:(?!\b(?:after|leftovers?|left|stale|scraps|went|uneaten|waste)\b).)*$",
     ),
+    (  # a meal that is named for its day or place
+        "lunch supper dinner breakfast picnic potluck banquet barbecue",
+        r"\b(?:lunch|supper|dinner|breakfast|picnic|potluck|banquet|barbecue)\b"
+        r"(?=.*\b(?:all gone|not a crumb|all eaten|seconds|served|fed \w+|delicious|lovely|clean "
+        r"plates|"
+        r"plates clean)\b)(?:(?!\b(?:leftovers?|left|scraps|went|uneaten|waste|into|plus)\b).)*$",
+    ),
     (  # eaten
         "ate eaten scoffed polished demolished wolfed devoured guzzled",
         rf"\b(?:qmember|i|we|kids|everyone|everybody|lads|boys|girls|guests)(?: all| "
@@ -188,19 +195,21 @@ _TURNS: tuple[tuple[str, str], ...] = (
     ),
     (  # taken to other places
         "food bank foodbank church market recycling tip dump mum's nan's mums nans gran's charity "
-        "work office school hospice shelter mum nan gran auntie",
+        "work office school hospice shelter mum nan gran auntie barbecue bbq party picnic wedding "
+        "funeral potluck fete fair butcher",
         rf"\b(?:took|taken|carried|brought|dropped off|drove|sent|gave|donated|delivered|lugged|"
         rf"ran) "
         rf"{_ENDS}\b(?:to|round to|over to|down to|up to|at) (?:the |my |our |his |her |a "
         rf")?(?:food ?"
         rf"bank|church|market|recycling|tip|dump|charity shop|work|office|hospice|shelter|"
+        rf"barbecue|bbq|party|picnic|wedding|funeral|potluck|fete|fair|butcher|"
         rf"(?:mum|nan|gran|auntie|grandma|dad|sister|brother)(?: 's|s)?)\b{_ENDS}",
     ),
 )
 CUES = words_in(" ".join(cues for cues, _ in _TURNS))
 """Words without one of which nothing here is said."""
 _PATTERNS = tuple((words_in(cues), Late(turns)) for cues, turns in _TURNS)
-_MANY = words_in("recipe room history banquet croutons anvil freezer")
+_MANY = words_in("recipe room history banquet croutons anvil freezer potluck")
 _OF_MANY = [cues for cues, _ in _PATTERNS if not cues.isdisjoint(_MANY)]
 """Those beside which more than one amount may stand."""
 _PUT_IN = Late(

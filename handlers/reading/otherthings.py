@@ -23,6 +23,9 @@ _THINGS = words_in(
     "snores snoring laughed sunburn sunburnt blushed giggled jealous envy envious "
     "puppy kitten hamster pony horse budgie parrot goldfish tank aquarium aphids "
     "recipe delicious tasty yummy restaurant menu campsite "
+    "vet vets algae exhaust sweeping kittens puppies groomer shampoo walkies paws barking barked "
+    "whining vaccinated wormer fireside hearth mealybug mealybugs repot repotted petals blossom "
+    "swim swam swimmers regatta rolled "
     "physio putty plasticine chips chippy "
     "hotel wedding funeral birthday scenery forecast"
 )

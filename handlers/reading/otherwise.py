@@ -128,7 +128,8 @@ _OF_ELSE = {
         "gaps window windows wall walls floor floors worktop drive driveway patio deck grout "
         "tiles lips deal fate final match win title contract bargain chimney roof leak joint "
         "record door doors roofs gutter gutters bath shower sink cart axle jar jars steaks steak "
-        "bid bids tender tenders orders evidence verdict indictment "
+        "exhaust windscreen windshield sunroof sill sills wound wounds bid bids tender tenders "
+        "orders evidence verdict indictment "
         "bearing bearings tank hull kayak boat tyre tyres puncture pipe pipes skylight "
         "conservatory loft",
         "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded insulated "
@@ -143,10 +144,12 @@ _OF_ELSE = {
         r"epoxy|sealant|a kiss|beeswax|oil)\b|\bvacuum sealed\b|"
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:repairs?|concert|renovations?|"
-        r"stocktaking|party|function|refurbishment|wedding|funeral|decorating|maintenance|"
+        r"stocktaking|party|final|match|exams|deep clean|function|refurbishment|wedding|funeral|"
+        r"decorating|maintenance|"
         r"filming)\b|"
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
-        "off repair repairs concert renovation renovations stocktaking function refurbishment "
+        "final match exams clean off repair repairs concert renovation renovations stocktaking "
+        "function refurbishment "
         "wedding funeral decorating maintenance filming birthday party mouth eyes account shop "
         "bathroom felt bitumen silicone mortar grease resin tar epoxy sealant kiss beeswax oil "
         "vacuum",
@@ -178,6 +181,15 @@ _OF_ELSE = {
         r"\b(?:dehumidifier|cow|goat|maple|water butt|washing machine) (?:gave|filled|leaked|made|"
         r"yielded|got)\b|\bmilked (?:the |my |our |a )(?:cows?|goats?|ewes?|nanny|heifer|camel|"
         r"buffalo)\b|\bbled the radiators?\b.*|"
+        r"^.*\bdrained by (?:the |a |our )?(?:\w+ )?(?:choir|guests|crowd|congregation|band|club|"
+        r"wedding party|regulars)\b(?! 's).*$|"
+        r"\bqbin (?:\w+ )?drained (?:well|away|fast|slowly|nicely|quickly)\b.*"
+        r"\b(?:storm|rain|rains|flood|floods|thaw)\b|"
+        r"^(?!.*\b(?:tap|leachate|juice|liquor|bokashi|bran|scraps)\b).*"
+        r"\b(?:qbin|cellar|basement|garage|kitchen) (?:is |was |has |been |got |'s )*"
+        r"(?:flooded|flooding|awash)\b.*$|"
+        r"^.*\btap (?:\S+ ){0,4}(?:drips|dripping|leaks|leaking)\b.*"
+        r"\b(?:an hour|a minute|plumber|washer)\b.*$|"
         r"\bdrained (?:the |my |our )?washing machine\b.*|"
         r"\b(?:car park|road|pitch|lane|street|playground)(?: (?:at|by|of) (?:the )?qbin)? "
         r"(?:\w+ )?"
@@ -193,7 +205,9 @@ _OF_ELSE = {
         "wound knee lung lungs radiator van mower tractor engine boat bilge butt cow cows goat "
         "goats maple machine dishwasher dryer paddling roof milked ewe ewes nanny heifer camel "
         "buffalo bled park road pitch lane street "
-        "playground bitter stout lager mild drips dripping leaks leaking",
+        "playground bitter stout lager mild drips dripping leaks leaking choir guests crowd "
+        "congregation band club party regulars storm rain rains flood floods thaw flooded "
+        "flooding awash",
         r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)|"
         r"\b(?:from|off|out of) (?:the |our )?qbin\b(?! (?:roof|gutter|engine|heater|boiler|"
         r"window))",
