@@ -301,6 +301,11 @@ _BESIDE_BINS: dict[str, Late] = {
         r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"
         r"christening|wake|raffle|fete)\b"
     ),
+    "later": Late(
+        r"\b(?:put|add|bring|chuck|tip|throw|bung) (?:something|some|my|scraps|more|peel|a (?:bit|"
+        r"few|"
+        r"little|kilo))\b(?! bran\b).{0,25}\b(?:in|to|into|for) (?:the )?qbin\b"
+    ),
     "ask custody": _WHOSE_ELSE,
     "ask trouble": _RHETORICAL,
     "offer": Late(

@@ -39,7 +39,7 @@ _THEN = Late(
     rf"boil|"
     r"make|fill|empty|carry|drain|collect))\b|"
     r"^back (?:in|when we lived in|when i lived in) (?!the\b|our\b|my\b|it\b|there\b|town\b|time\b|"
-    r"business\b|action\b|stock\b|bed\b|work\b|school\b|here\b|qbin\b|an?\b)\S+(?: \S+){0,2} "
+    r"business\b|action\b|stock\b|bed\b|work\b|school\b|here\b|an?\b)\S+(?: \S+){0,2} "
     r"(?:we|they|everyone|everybody|people|mum|dad|nan|gran|you)\b"
 )
 _SHOWN = words_in(
@@ -65,9 +65,10 @@ _ON_SCREEN = Late(
 CUES = _LONG_AGO | _SHOWN
 """Words without one of which nothing is taken for that."""
 _OURS = Late(
-    r"\b(?:so|but|anyway|anyhow|today|tonight|now|just|yesterday|meanwhile|instead|"
-    r"this (?:morning|evening|afternoon|week|lot)|last night|while|went in|in (?:it|they|she|he) "
-    r"went)\b"
+    r"\b(?:so|but|anyway|anyhow|today|tonight|now|yesterday|meanwhile|instead|"
+    r"just (?:now|put|added|tipped|drained|sealed|did)|"
+    r"this (?:morning|evening|afternoon|week|lot)|last (?:night|week|\w+day)|while|went in|"
+    r"in (?:it|they|she|he) went|(?:on|this) (?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
 )
 """Words that come back from what was to what is."""
 _OWN = Late(
@@ -82,7 +83,7 @@ _OWN = Late(
 
 def is_long_ago(message: Message) -> bool:
     """Whether it is told as a memory, and comes back to no bin of ours."""
-    if not message.has(_LONG_AGO) or message.days:
+    if not message.has(_LONG_AGO) or "?" in message.norms:
         return False
     return _is_all_of_it(message, _THEN) and not _OURS.search(plain_text(message))
 
@@ -96,12 +97,12 @@ def is_on_screen(message: Message) -> bool:
 
 def _is_all_of_it(message: Message, turns: Late) -> bool:
     """Whether the turn stands in each sentence that measures something, and no bin of ours."""
-    text = plain_text(message)
+    norms = message.norms
+    text = " ".join(norms)  # a place may be taken for a new bin: "back in Leeds we"
     if turns.search(text) is None:
         return False
     if any(ref.known for ref in message.bins) and _YEAR.search(text) is None:
         return False
-    norms = message.norms
     measured = message.measured()
     return all(
         turns.search(" ".join(norms[s.start : s.end])) is not None

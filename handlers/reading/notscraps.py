@@ -126,7 +126,9 @@ _TURNS: tuple[tuple[str, str], ...] = (
         "cylinder cylinders kettlebell kettlebells dumbbell dumbbells barbell anvil gas propane "
         "butane barbecue scooter bike bikes motorbike sofa mattress fridge freezer engine battery "
         "cement concrete sand gravel compost mulch topsoil mortar plaster aggregate",
-        rf"\b{_WEIGHT} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) "
+        rf"(?:\bqbin (?:parking|entrance|gate|door|doorway|steps|lift|stairs|lobby|drive|path|"
+        rf"corner)\b"
+        rf"[^.;:!?]*?)?\b{_WEIGHT} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) "
         rf")*(?:cylinders?|"
         rf"kettlebells?|dumbbells?|barbells?|anvils?|gas bottles?|barbecue|scooter|motorbike|sofa|"
         rf"mattress|fridge|freezer|engine|battery)\b(?:(?! (?:but|so|then)\b)[^.;:!?])*|"

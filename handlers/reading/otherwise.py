@@ -67,7 +67,8 @@ _OF_ELSE = {
         "choir class classes business tab windows wine beer bottle umbrella parcel parcels post "
         "kiln furnace range burner tractor bike hob grill aga rayburn shop stall season school",
         "kindling firelighters",
-        r"^(?!.*\b(?:q?bins?|buckets?|tubs?|pails?|caddy|bokashi|scraps|bran|ferment\w*|called|"
+        r"^(?!.*\b(?:(?<!braai )(?<!bbq )(?<!barbecue )q?bins?|buckets?|tubs?|pails?|caddy|"
+        r"bokashi|scraps|bran|ferment\w*|called|"
         r"named|name)"
         r"\b)(?:"
         r".*\b(?<!by the )(?<!near the )(?<!at the )(?<!to the )(?<!behind the )(?<!beside the "

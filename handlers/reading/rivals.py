@@ -75,12 +75,23 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
             )
         case Observe(signs=("no_liquid",), bin=name) if _is_gainsaid(message):
             return any(isinstance(other, Drain) and other.bin == name for other in others)
+        case Observe(signs=("wet",)) if message.has(_SLUDGE):
+            drawn = any(isinstance(other, Drain) and other.volume_l for other in others)
+            return drawn and _OF_SLUDGE.search(plain_text(message)) is not None
         case Ask(topic="trouble", signs=signs) if signs and _CREATURES.issuperset(signs):
             return any(_asks_of(other, "allowed") and not other.materials for other in others)
         case Layer() | Drain():
             struck = any(isinstance(other, Retract) for other in others)
             return struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
     return False
+
+
+_SLUDGE = words_in("sludge slurry soup slop slops mush")
+_OF_SLUDGE = Late(
+    r"\b(?:l|litres?|liters?|ml|pints?|cups?|gallons?|half|jug|bottle) of (?:\w+ ){0,2}"
+    r"(?:sludge|slurry|soup|slops?|mush)\b"
+)
+"""What came out, and no bin, was thick."""
 
 
 def _is_asked_only(message: Message) -> bool:

@@ -36,7 +36,7 @@ _LAYER = frozenset({"layer"})
 _DEEDS = RECORD_KINDS - {"observe"}
 _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_jest, RECORD_KINDS),
-    (is_long_ago, RECORD_KINDS),
+    (is_long_ago, RECORD_KINDS | {"ask"}),
     (is_on_screen, RECORD_KINDS),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
