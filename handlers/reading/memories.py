@@ -1,4 +1,4 @@
-"""What was long ago, on a screen or in print: "grandmother put cabbage in barrels"."""
+"""What was long ago, on a screen, in print or far away: none of it is of our bins."""
 
 from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
@@ -62,7 +62,24 @@ _ON_SCREEN = Late(
     r"^(?:the )?archers\b|"
     r"\b(?:i|i have|just|once) read (?:that|somewhere|about|in|of)\b"
 )
-CUES = _LONG_AGO | _SHOWN
+_OUTSIDERS = (
+    "sister brother cousin aunt auntie aunty uncle mum mam mom dad nan gran grandma grandad granny "
+    "nephew niece daughter son mother father ex boss mate friend colleague sister-in-law "
+    "parents folks cousins hairdresser dentist"
+)
+_AFAR = words_in(f"{_OUTSIDERS} hers theirs their next neighbours neighbors neighbour neighbor")
+_BIN = r"(?:q?bins?|buckets?|tubs?|pails?|caddy|caddies|drums?|barrels?|bokashi)"
+_ELSEWHERE = Late(
+    rf"(?i:\b(?:my|our|his|her|^) ?(?:{_OUTSIDERS.replace(' ', '|')})(?: [a-z]+)?"
+    r"(?: over| up| down| back| out| away| living)? (?:in|from|at)) "
+    r"(?!Flat|Number|Block|Unit|Room|House|Plot|Apartment|Bin|Floor|[A-Z]\w+ \d)[A-Z][a-z]{2,} |"
+    r"(?i:\b(?:in|into|off|from|of|seals?|sealed|drains?|drained|bur(?:y|ies|ied)|opened|fills?|"
+    r"filled) (?:hers|theirs)\b)|"
+    rf"(?i:\b(?:next door|(?:the |my |our )?(?:neighbours?|neighbors?)) ?(?:'|’s|'s)? {_BIN}\b)|"
+    rf"(?i:^their {_BIN}\b)"
+)
+"""A place has its capital: "my cousin in number 4" is one of us."""
+CUES = _LONG_AGO | _SHOWN | _AFAR
 """Words without one of which nothing is taken for that."""
 _OURS = Late(
     r"\b(?:so|but|anyway|anyhow|today|tonight|now|yesterday|meanwhile|instead|"
@@ -76,7 +93,7 @@ _OWN = Late(
     r"drained|"
     r"drain|sealed|seal|buried|bury|tipped|chucked|emptied|threw|mixed|made|got|opened|started|"
     r"binned|scraped|bunged|layered|measured|see|saw|have|found|tried|took)\b|"
-    r"\b(?:in|into) (?:our|my|mine|ours)\b|\b(?:so|but) (?:in|ours|mine|the)\b"
+    r"\b(?:in|into) (?:our|my|mine|ours)\b|\bfrom (?:us|me)\b|\b(?:so|but) (?:in|ours|mine|the)\b"
 )
 """The teller's own deed beside what was seen or read."""
 
@@ -93,6 +110,20 @@ def is_on_screen(message: Message) -> bool:
     if not message.has(_SHOWN):
         return False
     return _is_all_of_it(message, _ON_SCREEN) and not _OWN.search(plain_text(message))
+
+
+def is_of_others(message: Message) -> bool:
+    """Whether it is of bins that relatives and strangers keep elsewhere, and of none of ours."""
+    if not message.has(_AFAR) or message.members:
+        return False
+    if any(ref.known for ref in message.bins) or len(message.sentences) > _SENTENCES:
+        return False
+    said = " ".join([word.text for word in message.words])
+    return _ELSEWHERE.search(said) is not None and not _OWN.search(plain_text(message))
+
+
+_SENTENCES = 2
+"""A longer story may tell of our bins besides."""
 
 
 def _is_all_of_it(message: Message, turns: Late) -> bool:

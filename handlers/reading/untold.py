@@ -20,7 +20,7 @@ from handlers.reading.brews import is_brew
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.late import Late
-from handlers.reading.memories import is_long_ago, is_on_screen
+from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
 from handlers.reading.notscraps import is_no_scraps
@@ -38,6 +38,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_jest, RECORD_KINDS),
     (is_long_ago, RECORD_KINDS | {"ask"}),
     (is_on_screen, RECORD_KINDS),
+    (is_of_others, RECORD_KINDS),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
     (is_ahead, frozenset({"layer", "drain"})),
