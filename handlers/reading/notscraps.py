@@ -140,8 +140,9 @@ _TURNS: tuple[tuple[str, str], ...] = (
     (  # what cars, pools and washing get
         "screenwash antifreeze coolant petrol diesel bleach chlorine softener detergent paint "
         "emulsion "
-        "weedkiller adblue",
-        rf"\b(?:added|put|poured|topped up) {_AMOUNT} (?:of )?(?:\w+ )?(?:screenwash|antifreeze|"
+        "weedkiller adblue varnish creosote primer undercoat",
+        rf"\b(?:added|put|poured|topped up|took|needed|used|got) {_AMOUNT} (?:of )?(?:\w+ "
+        rf")?(?:screenwash|antifreeze|"
         rf"coolant|"
         rf"petrol|diesel|bleach|chlorine|softener|detergent|paint|emulsion|weedkiller|"
         rf"adblue)\b{_ENDS}",
@@ -182,6 +183,11 @@ _TURNS: tuple[tuple[str, str], ...] = (
         r"(?=.*\b(?:all gone|not a crumb|all eaten|seconds|served|fed \w+|delicious|lovely|clean "
         r"plates|"
         r"plates clean)\b)(?:(?!\b(?:leftovers?|left|scraps|went|uneaten|waste|into|plus)\b).)*$",
+    ),
+    (  # brought to a room
+        "delivered",
+        rf"\bqbin (?:had|got|has|ordered|have) (?!.*\b(?:scraps|peel\w*|leftovers|bones|waste)\b)"
+        rf"{_ENDS}\bdelivered(?=$| for\b| at\b| by (?:van|truck|lorry)| [,.;])",
     ),
     (  # eaten
         "ate eaten scoffed polished demolished wolfed devoured guzzled",

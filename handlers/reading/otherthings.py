@@ -25,8 +25,8 @@ _THINGS = words_in(
     "recipe delicious tasty yummy restaurant menu campsite "
     "vet vets algae exhaust sweeping kittens puppies groomer shampoo walkies paws barking barked "
     "whining vaccinated wormer fireside hearth mealybug mealybugs repot repotted petals blossom "
-    "swim swam swimmers regatta rolled "
-    "physio putty plasticine chips chippy "
+    "regatta rolled "
+    "physio putty plasticine chippy postman mower "
     "hotel wedding funeral birthday scenery forecast"
 )
 _UNREAL = words_in("dream dreamed dreamt dreaming nightmare nightmares movie novel")

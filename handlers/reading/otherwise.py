@@ -143,13 +143,17 @@ _OF_ELSE = {
         r"(?:(?:is|are|was|were|'s|has|have|been|got|all|now|finally|properly|half) )*sealed\b|"
         r"\bsealed (?:\w+ ){0,3}with (?:\w+ )?(?:felt|bitumen|silicone|mortar|grease|resin|tar|"
         r"epoxy|sealant|a kiss|beeswax|oil)\b|\bvacuum sealed\b|"
+        r"\bsealed off\b.*\b(?:asbestos|police|scaffolding)\b|"
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:repairs?|concert|renovations?|"
-        r"stocktaking|party|final|match|exams|deep clean|function|refurbishment|wedding|funeral|"
+        r"stocktaking|party|lunch|final|match|exams|deep clean|function|refurbishment|wedding|"
+        r"funeral|"
         r"decorating|maintenance|"
         r"filming)\b|"
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
-        "final match exams clean off repair repairs concert renovation renovations stocktaking "
+        "lunch final match exams clean asbestos police scaffolding off repair repairs concert "
+        "renovation renovations "
+        "stocktaking "
         "function refurbishment "
         "wedding funeral decorating maintenance filming birthday party mouth eyes account shop "
         "bathroom felt bitumen silicone mortar grease resin tar epoxy sealant kiss beeswax oil "
@@ -184,6 +188,11 @@ _OF_ELSE = {
         r"buffalo)\b|\bbled the radiators?\b.*|"
         r"^.*\bdrained by (?:the |a |our )?(?:\w+ )?(?:choir|guests|crowd|congregation|band|club|"
         r"wedding party|regulars)\b(?! 's).*$|"
+        r"\bqbin (?:had|drank|downed|necked|swallowed) (?:[\d.]+ ?|a |half a )(?:litres?|liters?|"
+        r"l|ml|"
+        r"pints?|gallons?|cups?) of (?:\w+ )?(?:tea|coffee|beer|wine|milk|squash|cider|water)\b"
+        r"(?! (?:from|out|off|of)\b)|"
+        r"\bcaught\b.*\b(?:pier|boat|rocks|beach|weir|harbou?r)\b|\bqbin (?:syrup|sap)\b|"
         r"\bqbin (?:\w+ )?drained (?:well|away|fast|slowly|nicely|quickly)\b.*"
         r"\b(?:storm|rain|rains|flood|floods|thaw)\b|"
         r"^(?!.*\b(?:tap|leachate|juice|liquor|bokashi|bran|scraps)\b).*"
@@ -197,11 +206,13 @@ _OF_ELSE = {
         r"drained\b|\bdrew (?:off )?an? (?:pint|half) of (?:bitter|ale|stout|lager|mild)\b|"
         r"\bdrained [\w ]{1,12}\b(?:bottles?|cans?) of (?:malt|whisky|gin|rum|beer|wine)\b|"
         r"(?:\b\w+ (?:off |out )?)?\b[\d.]+ (?:litres?|liters?|l|ml|pints?|gallons?) of (?:oil|"
+        r"emulsion|varnish|creosote|gloss|primer|undercoat|paint|"
         r"petrol|diesel|kombucha|wine|cider|beer|milk|sap|comfrey|nettles?|syrup)\b|"
         r"\b(?:comfrey|nettles?|seaweed)(?: \w+)? (?:drawn|drained|strained|off)\b|"
         r"\b(?:syphoned|siphoned|racked|bottled) (?:off )?(?:the )?(?:wine|cider|beer|mead|gin)\b|"
         r"\b(?:gin|wine|cider|mead|ale|beer) is \d",
-        "oil petrol diesel kombucha cider milk sap comfrey nettle nettles syrup seaweed mead gin "
+        "emulsion varnish creosote gloss primer undercoat paint wine caught pier oil petrol diesel "
+        "kombucha cider milk sap comfrey nettle nettles syrup seaweed mead gin "
         "ale glass glasses pint pints mug mugs coffee coffees rum beer beers tea teas cuppa bowl "
         "wound knee lung lungs radiator van mower tractor engine boat bilge butt cow cows goat "
         "goats maple machine dishwasher dryer paddling roof milked ewe ewes nanny heifer camel "
@@ -241,13 +252,14 @@ _OF_ELSE = {
         r"\b\d+ (?:\w+ ){0,2}(?:crowns|bulbs|leeks|seedlings|cloves|tubers|saplings)\b"
         r".*\b(?:into|in) the ground\b|\bdug (?:the|some) (?:compost|manure) in\b|"
         r"\bput in for (?:the|an?)\b|"
+        r"\b(?:was|were) buried\b.*\b\w+ years old\b|"
         r"\bunder (?:\S+ ){1,4}of (?:flood ?water|water|mud|snow|ice|slush|silt)\b|\bsnowed "
         r"under\b|"
         r"\bunder (?:duress|protest|pressure|arrest|oath|orders|control|warranty|the weather|water|"
         r"scaffolding|review|construction|offer|attack|canvas|siege|stress)\b",
         "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
         "homework admin peas sea alive gerbil cat dog crowns bulbs leeks seedlings cloves tubers "
-        "saplings compost manure for died dead dug ground under",
+        "saplings compost manure for died dead dug ground under years",
         r"\b(?:bur(?:y|ied)|dug|went in|under)\b|\b(?:contents|ferment|bin|bucket)\b",
     ),
 }
