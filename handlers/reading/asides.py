@@ -161,9 +161,9 @@ _OF_ELSE: dict[str, Late] = {
         r"\b(?:at|to|told|tell) the (?:deli|waiter|waitress|butcher|pub|bar|chippy|restaurant|vet|"
         r"doctor|nurse|sushi place|door|barber)\b|"
         r"\bwhen the (?:fair|circus|bus|train|post) came\b|"
-        r"\bweighed (?:me|myself|him|her|(?:the |my |our )?(?:ram|ewe|pig|dog|cat|baby|pony|bull|"
-        r"calf|"
-        r"suitcase|parcel))\b"
+        r"\bweigh(?:ed|ing) (?:me|myself|him|her|(?:(?:the|my|our|her|his|new|old|little) )*"
+        r"(?:ram|ewe|pig|dog|cat|baby|pony|bull|calf|suitcase|parcel|nephew|niece|grandson|"
+        r"granddaughter|toddler|puppy|kitten|lamb))\b"
     ),
     "done": Late(
         r"\b(?:homework|chores|antibiotics|exams?|marking|ironing|dishes|taxes|revision|shopping)"

@@ -29,7 +29,9 @@ _DONE = (
     r"fed|scraped|binned)"
 )
 _AT_ROOM = r"(?: (?:in|at|on|by|near|off|from|round|outside|behind|over) (?:the |our )?qbin\b)?"
-_ENDS = r"(?:(?! (?:but|so|then|instead|and|before|until|yet|because)\b)[^,.;:!?])*"
+_ENDS = (
+    r"(?:(?! (?:but|so|then|instead|and|before|until|yet|because)\b)(?:[^,.;:!?]|(?<=\d)\.(?=\d)))*"
+)
 _TURNS: tuple[tuple[str, str], ...] = (
     (  # bodies, luggage and the gym
         "weighed weighs weigh weighing lost gained heavier lighter baby son daughter grandson "
@@ -58,7 +60,7 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|toddler|grandson|granddaughter|"
         rf"grandchild|nephew|niece|lamb|calf|ram|ewe|pig|dog|cat|hamster|tortoise|parcel)\b"
         rf"(?! (?:'s|food|tins?|litter|bowl|basket))"
-        rf"(?:(?! (?:but|so|then|scraps|peel\w*|leftovers|qbin)\b)[^.;:!?])*|"
+        rf"(?:(?! (?:but|so|then|scraps|peel\w*|leftovers|qbin)\b)(?:[^.;:!?]|(?<=\d)\.(?=\d)))*|"
         r"\b(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|midwife|toddler|son|daughter|"
         r"grandson|granddaughter|nephew|niece|lamb|calf)"
         rf"(?: \w+){{0,4}} (?:is|was|weighs|weighed|came in at) (?:(?:now|only|about|over|nearly|"
@@ -131,7 +133,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"[^.;:!?]*?)?\b{_WEIGHT} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) "
         rf")*(?:cylinders?|"
         rf"kettlebells?|dumbbells?|barbells?|anvils?|gas bottles?|barbecue|scooter|motorbike|sofa|"
-        rf"mattress|fridge|freezer|engine|battery)\b(?:(?! (?:but|so|then)\b)[^.;:!?])*|"
+        rf"mattress|fridge|freezer|engine|battery)\b(?:(?! (?:but|so|then)\b)(?:[^.;:!?]|"
+        rf"(?<=\d)\.(?=\d)))*|"
         rf"\b{_WEIGHT} (?:bags? |sacks? |tubs? )?(?:of )?(?:cement|concrete|sand|gravel|mulch|"
         rf"topsoil|"
         rf"mortar|plaster|aggregate)\b(?! (?:-|covered|coated))"
@@ -158,7 +161,8 @@ _TURNS: tuple[tuple[str, str], ...] = (
         "pudding croutons breadcrumbs marmalade jam chutney stock broth soup stew pickle pickles "
         "sauce curry pie crumble lemonade cordial compote jelly bread cake toast",
         rf"\b(?:gives?|gave|given|brings?|brought|hands|handed|got|bought|picked|has|have) "
-        rf"(?:(?!\bqbin\b)[^.;:!?])*?\b{_WEIGHT}\b(?:(?!\bqbin\b)[^.;:!?])*?(?: ,| and| so| "
+        rf"(?:(?!\bqbin\b)(?:[^.;:!?]|(?<=\d)\.(?=\d)))*?\b{_WEIGHT}\b(?:(?!\bqbin\b)(?:[^.;:!?]|"
+        rf"(?<=\d)\.(?=\d)))*?(?: ,| and| so| "
         rf"which)+ "
         rf"(?:i|we|she|he) "
         rf"(?:(?:will|shall|just|am|are|have|already) )*(?:make|making|made|bake|baked|baking|cook|"
