@@ -238,7 +238,7 @@ _FOR_MOUTHS = Late(
 """What goes into mouths and pots, and what is poured on plants."""
 _BRAN_OF_BEASTS = Late(
     rf"{BRAN_ELSE.source}|\bbran\b.*\b(?:breed|(?:horse|pony|donkey) 's)\b|"
-    r"\bbran\b.*\b(?:feed|give|fed) (?:to )?(?:the|my|our|an?|her|his) (?:\w+ )?(?:horse|pony|"
+    r"\bbran\b(?! for \d).*\b(?:feed|give|fed) (?:to )?(?:the|my|our|an?|her|his) (?:\w+ )?(?:horse|pony|"
     r"donkey|"
     r"rabbit|pig|goat|cow|hen|chicken|sheep|calf)s?\b|"
     r"\bbran (?:in|inside|into) (?:my|your) (?:\w+ )?(?:coffee|tea|shaker|protein|smoothie|shake|"

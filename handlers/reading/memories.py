@@ -5,10 +5,19 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
-_LONG_AGO = words_in(
-    "when growing grew village country childhood youth day days boy girl kid child lad lass "
-    "student ago back war strike rationing winter summer autumn spring used always would "
-    "eighties seventies sixties fifties forties nineties thirties twenties in year"
+_YEARS = frozenset(str(year) for year in range(1900, 2000))
+"""So long ago is no record of ours, whatever is named."""
+_LONG_AGO = (
+    words_in(
+        "growing village country hometown childhood youth day days boy girl kid child lad lass nipper "
+        "bairn bride student apprentice little wee small young younger school army navy teens years "
+        "year war strike rationing famine siege winter summer autumn spring twenties thirties forties "
+        "fifties sixties seventies eighties nineties grandmother grandfather grandma grandpa grandad "
+        "grandmum granny gran nana nan nanna babushka oma opa nonna nonno abuela dadi nani mother "
+        "father mum mam dad uncle aunt auntie aunty people folks parents family six seven eight nine "
+        "ten eleven twelve back"
+    )
+    | _YEARS
 )
 _KIN = (
     r"(?:(?:my |our |his |her |the )?(?:great )?(?:grand(?:mother|father|ma|pa|dad|mum)|granny|"
@@ -114,9 +123,9 @@ def is_on_screen(message: Message) -> bool:
 
 def is_of_others(message: Message) -> bool:
     """Whether it is of bins that relatives and strangers keep elsewhere, and of none of ours."""
-    if not message.has(_AFAR) or message.members:
+    if message.members or not message.has(_AFAR) or len(message.sentences) > _SENTENCES:
         return False
-    if any(ref.known for ref in message.bins) or len(message.sentences) > _SENTENCES:
+    if any(ref.known for ref in message.bins):
         return False
     said = " ".join([word.text for word in message.words])
     return _ELSEWHERE.search(said) is not None and not _OWN.search(plain_text(message))
@@ -129,10 +138,10 @@ _SENTENCES = 2
 def _is_all_of_it(message: Message, turns: Late) -> bool:
     """Whether the turn stands in each sentence that measures something, and no bin of ours."""
     norms = message.norms
+    if any(ref.known for ref in message.bins) and not message.has(_YEARS):
+        return False
     text = " ".join(norms)  # a place may be taken for a new bin: "back in Leeds we"
     if turns.search(text) is None:
-        return False
-    if any(ref.known for ref in message.bins) and _YEAR.search(text) is None:
         return False
     measured = message.measured()
     return all(
@@ -140,7 +149,3 @@ def _is_all_of_it(message: Message, turns: Late) -> bool:
         for s in message.sentences
         if any(s.start <= amount.start < s.end for amount in measured)
     )
-
-
-_YEAR = Late(r"\b(?:in|of|since) (?:the (?:\w+ of )?)?19[0-9]\d\b")
-"""So long ago is no record of ours, whatever is named."""

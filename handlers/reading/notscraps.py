@@ -127,7 +127,7 @@ _TURNS: tuple[tuple[str, str], ...] = (
     (  # things with their weight: bottles of gas, tools, furniture
         "cylinder cylinders kettlebell kettlebells dumbbell dumbbells barbell anvil gas propane "
         "butane barbecue scooter bike bikes motorbike sofa mattress fridge freezer engine battery "
-        "cement concrete sand gravel compost mulch topsoil mortar plaster aggregate",
+        "cement concrete sand gravel mulch topsoil mortar plaster aggregate",
         rf"(?:\bqbin (?:parking|entrance|gate|door|doorway|steps|lift|stairs|lobby|drive|path|"
         rf"corner)\b"
         rf"[^.;:!?]*?)?\b{_WEIGHT} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) "
@@ -158,8 +158,7 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"larder|cupboard)\b(?! (?:bin|bucket|bokashi|drawer)\b){_ENDS}",
     ),
     (  # given to be cooked
-        "pudding croutons breadcrumbs marmalade jam chutney stock broth soup stew pickle pickles "
-        "sauce curry pie crumble lemonade cordial compote jelly bread cake toast",
+        "make makes making made bake baked baking cook cooked cooking croutons",
         rf"\b(?:gives?|gave|given|brings?|brought|hands|handed|got|bought|picked|has|have) "
         rf"(?:(?!\bqbin\b)(?:[^.;:!?]|(?<=\d)\.(?=\d)))*?\b{_WEIGHT}\b(?:(?!\bqbin\b)(?:[^.;:!?]|"
         rf"(?<=\d)\.(?=\d)))*?(?: ,| and| so| "

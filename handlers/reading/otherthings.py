@@ -26,7 +26,7 @@ _THINGS = words_in(
     "vet vets algae exhaust sweeping kittens puppies groomer shampoo walkies paws barking barked "
     "whining vaccinated wormer fireside hearth mealybug mealybugs repot repotted petals blossom "
     "regatta rolled "
-    "physio putty plasticine chippy postman mower "
+    "physio putty plasticine chippy mower "
     "hotel wedding funeral birthday scenery forecast"
 )
 _UNREAL = words_in("dream dreamed dreamt dreaming nightmare nightmares movie novel")
