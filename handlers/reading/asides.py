@@ -53,7 +53,7 @@ _THINGS = (
 )
 _OF_ELSE: dict[str, Late] = {
     "accept": Late(
-        r"^(?!.*\b(?:i|me|us)\b).* at (?:ours|mine)\b.*\bbring\b|"
+        r"^(?!.*\b(?:i|me|us)\b).{1,60} at (?:ours|mine)\b.{0,60}\bbring\b|"
         r"\b(?:take|have|drive|bring|get) (?:her|him|it|them) to (?:the |see |a )*(?:dentist|"
         r"doctors?|vets?|school|nursery|hospital|airport|station|football|swimming|ballet|piano|"
         r"clinic|tip|"
@@ -237,8 +237,9 @@ _FOR_MOUTHS = Late(
 )
 """What goes into mouths and pots, and what is poured on plants."""
 _BRAN_OF_BEASTS = Late(
-    rf"{BRAN_ELSE.source}|\bbran\b.*\b(?:breed|(?:horse|pony|donkey) 's)\b|"
-    r"\bbran\b(?! for \d).*\b(?:feed|give|fed) (?:to )?(?:the|my|our|an?|her|his) (?:\w+ )?(?:horse|pony|"
+    rf"{BRAN_ELSE.source}|\bbran\b.{0, 80}\b(?:breed|(?:horse|pony|donkey) 's)\b|"
+    r"\bbran\b(?! for \d).{0,80}\b(?:feed|give|fed) (?:to )?(?:the|my|our|an?|her|his) (?:\w+ "
+    r")?(?:horse|pony|"
     r"donkey|"
     r"rabbit|pig|goat|cow|hen|chicken|sheep|calf)s?\b|"
     r"\bbran (?:in|inside|into) (?:my|your) (?:\w+ )?(?:coffee|tea|shaker|protein|smoothie|shake|"

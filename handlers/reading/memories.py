@@ -9,12 +9,17 @@ _YEARS = frozenset(str(year) for year in range(1900, 2000))
 """So long ago is no record of ours, whatever is named."""
 _LONG_AGO = (
     words_in(
-        "growing village country hometown childhood youth day days boy girl kid child lad lass nipper "
-        "bairn bride student apprentice little wee small young younger school army navy teens years "
-        "year war strike rationing famine siege winter summer autumn spring twenties thirties forties "
-        "fifties sixties seventies eighties nineties grandmother grandfather grandma grandpa grandad "
+        "growing village country hometown childhood youth day days boy girl kid child lad lass "
+        "nipper "
+        "bairn bride student apprentice little wee small young younger school army navy teens "
+        "years "
+        "year war strike rationing famine siege winter summer autumn spring twenties thirties "
+        "forties "
+        "fifties sixties seventies eighties nineties grandmother grandfather grandma grandpa "
+        "grandad "
         "grandmum granny gran nana nan nanna babushka oma opa nonna nonno abuela dadi nani mother "
-        "father mum mam dad uncle aunt auntie aunty people folks parents family six seven eight nine "
+        "father mum mam dad uncle aunt auntie aunty people folks parents family six seven eight "
+        "nine "
         "ten eleven twelve back"
     )
     | _YEARS
