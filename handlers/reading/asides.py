@@ -237,7 +237,7 @@ _FOR_MOUTHS = Late(
 )
 """What goes into mouths and pots, and what is poured on plants."""
 _BRAN_OF_BEASTS = Late(
-    rf"{BRAN_ELSE.source}|\bbran\b.{0, 80}\b(?:breed|(?:horse|pony|donkey) 's)\b|"
+    rf"{BRAN_ELSE.source}|\bbran\b.{{0,80}}\b(?:breed|(?:horse|pony|donkey) 's)\b|"
     r"\bbran\b(?! for \d).{0,80}\b(?:feed|give|fed) (?:to )?(?:the|my|our|an?|her|his) (?:\w+ "
     r")?(?:horse|pony|"
     r"donkey|"
