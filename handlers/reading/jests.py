@@ -6,7 +6,8 @@ from handlers.reading.vocabulary import words_in
 
 CUES = words_in(
     "jk jks kidding joking dreams dream universe psych psyche fools fool not nobody noone upon "
-    "knock said tell dreamt dreamed bar call cross say hear one"
+    "knock said tell dreamt dreamed bar call cross say hear one "
+    "believe doubt doubts"
 )
 """Words without one of which nothing is taken for a jest."""
 _JEST = Late(
@@ -18,6 +19,8 @@ _JEST = Late(
     r"\bin (?:a|the|my|this|that|last night 's) dream\b|"
     r"\b(?:dreamt|dreamed|had a dream)\b(?!.* (?:but|then) )|"
     r"\btell me (?:you|they|he|she|we) (?:didnt|have not|havent)\b|"
+    r"\bi (?:dont|do not|cant|cannot|wouldnt) believe (?:him|her|them|a word)\b|"
+    r"\bi (?:doubt (?:it|that|him|her)|have my doubts)\b|\bbelieve (?:it|that) when i see it\b|"
     r"\bsaid (?:nobody|noone|no one)\b|\bonce upon a time\b|^knock knock\b"
 )
 _ONLY = Late(

@@ -69,6 +69,8 @@ def moulds_in(
             continue
         if any(m.start <= i < m.end or (m.start == i + 1 and m.tag == "food") for m in others):
             continue
+        if norms[i] in _WORN and norms[i - 1 : i] in (["my"], ["your"]):
+            continue
         colours = [
             (at, sign)
             for at, sign in _colours(norms, i, in_bins)
@@ -81,6 +83,10 @@ def moulds_in(
         for _, sign in colours or [(i, "other_mould")]:
             out.append(Seen(start, i + 1, sign, norms[i] in _BY_THEMSELVES, absent))
     return _one_growth(out)
+
+
+_WORN = words_in("beard hair hairs whiskers moustache mustache afro wig jumper coat fur wool scarf")
+"""What people grow or wear themselves: "my beard is purple"."""
 
 
 def _reach(norm: str) -> int:

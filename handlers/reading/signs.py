@@ -16,6 +16,7 @@ from handlers.reading.notsigns import (
     is_of_my_food,
     is_of_people_or_scraps,
     is_of_somebody,
+    is_of_utility,
     is_tank,
     of_another,
 )
@@ -163,6 +164,8 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
     if is_of_mood(norms, mark) or (word.sign == "insects" and is_biting(norms, mark)):
         return None
     if word.sign == "rotten" and of_another(norms, mark):
+        return None
+    if word.sign == "gas" and is_of_utility(norms, mark):
         return None
     if word.sign == "gas" and not SMELL.isdisjoint(norms[max(0, mark.start - 3) : mark.start]):
         return None
