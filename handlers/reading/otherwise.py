@@ -217,9 +217,9 @@ _OF_ELSE = {
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
         "lunch final match exams clean asbestos police scaffolding off repair repairs concert "
         "chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit "
-        "rewiring electrics roofers inspection election elections polling choir mass prayers gas gasworks "
-        "works roadworks main council flood floods flooded flooding snow holiday staff exam "
-        "renovation renovations stocktaking "
+        "rewiring electrics roofers inspection election elections polling choir mass prayers "
+        "gas gasworks works roadworks main council flood floods flooded flooding snow "
+        "holiday staff exam renovation renovations stocktaking "
         "function refurbishment "
         "wedding funeral decorating maintenance filming birthday party mouth eyes account shop "
         "bathroom felt bitumen silicone mortar grease resin tar epoxy sealant kiss beeswax oil "
