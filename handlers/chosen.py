@@ -174,7 +174,7 @@ def _usual(name: str) -> str:
 def _figure(value: str) -> float | None:
     """The number of "1:200", "200", "12 days" or "30 cm"; inches become centimetres."""
     inches = re.search(r"\bin(?:ch(?:es)?)?$", value.strip()) is not None
-    for word in reversed(re.findall(r"[\d.]+", value)):
+    for word in reversed(re.findall(r"(?:(?<!\d)-)?[\d.]+", value)):
         try:
             return float(word) * (METRES["inch"] * 100 if inches else 1)
         except ValueError:

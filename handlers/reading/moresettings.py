@@ -7,7 +7,7 @@ from handlers.reading.acts import Act, Set
 from handlers.reading.message import Message, read_message
 from handlers.reading.replies import setting_told
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import is_to_bot, plain_wish
+from handlers.reading.wishes import plain_wish
 
 _JOINTS = words_in(", ; . ! and & n + plus also then — –") | {"\n"}
 _SETTABLE = frozenset(
@@ -52,7 +52,7 @@ def _parts(message: Message) -> Iterator[str]:
 
 def _told(text: str, message: Message) -> Set | None:
     """The setting that a part asks for, alone or behind the verb of the part before it."""
-    context = replace(message.context, to_bot=is_to_bot(message))
+    context = replace(message.context, to_bot=True)  # as what sets one thing is
     for words in (text, f"set {text}"):
         part = read_message(words, context)
         told = setting_told(part) or plain_wish(part)

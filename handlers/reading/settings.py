@@ -24,10 +24,10 @@ _SETTINGS = (
         r"\b(?P<value>(?:(?:new|my|own) )*)calendar (?:link|address|feed)\b")),
     ("dilution", Late(
         _CHANGE + r"dilution(?: for (?:the )?beds)? (?:to |at |: )?"
-        r"(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
+        r"(?P<value>1 ?(?::|to|in) ?\d{2,4})\b")),
     ("pot dilution", Late(
         _CHANGE + r"(?:(?:pots?|house ?plants?) dilution|dilution for (?:the )?(?:pots|"
-        r"house ?plants)) (?:to |at |: )?(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
+        r"house ?plants)) (?:to |at |: )?(?P<value>1 ?(?::|to|in) ?\d{2,4})\b")),
     ("trench depth", Late(
         _CHANGE + r"trench(?:es)?(?: depth)? (?:to |at |: )?"
         r"(?P<value>\d{1,3} ?(?:cm|in|inch|inches))\b")),
