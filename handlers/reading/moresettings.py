@@ -37,7 +37,11 @@ def with_further_settings(acts: Sequence[Act], message: Message) -> list[Act]:
             continue
         known.add(told.what)
         further.append(told)
-    return [*acts, *further]
+    return sorted([*acts, *further], key=_is_reminder_time)  # not to come in the former quiet hours
+
+
+def _is_reminder_time(act: Act) -> bool:
+    return isinstance(act, Set) and act.what == "reminder time"
 
 
 def _parts(message: Message) -> Iterator[str]:
