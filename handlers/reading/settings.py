@@ -76,6 +76,12 @@ _SETTINGS = (
     ("quiet hours", Late(
         r"^(?:please )?(?:set )?(?:the |our )?quiet hours (?:to |from |are |at )?"
         r"(?P<value>\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?)$")),
+    ("quiet hours", Late(
+        r"^(?:(?:please|bot|turn|switch|set|put|make|the|our|we want) )*(?:quiet|silent) hours "
+        r"(?:to |: )?(?P<value>off|none)$")),
+    ("quiet hours", Late(
+        r"^(?:(?:please|bot|we want|we need) )*(?:(?:turn|switch) (?P<value>off)|"
+        r"no(?: more)?|drop|stop|remove|cancel|end)(?: the| our| any)? (?:quiet|silent) hours$")),
     ("reminders", Late(
         r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b"
         r"(?! (?:for|of|about|on)\b)")),
@@ -85,7 +91,7 @@ _SETTINGS = (
     ("reminder time", Late(
         r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
         r"for |by |from |out at )+"
-        rf"(?P<value>(?:\d{{1,2}}(?::\d\d)? ?(?:am|pm)?|noon|midday){_PART})(?=$| )")),
+        rf"(?P<value>(?:\d{{1,2}}(?::\d\d)? ?(?:am|pm)?|noon|midday|midnight){_PART})(?=$| )")),
     ("reminder time", Late(
         r"\b(?:set|change|move|send|make|put|do|give|have|want)\b(?: \S+){0,3}? "
         r"(?:reminders?|digest)(?: (?:to|out|only|over|time|for|it))* (?:in the|every|each|at) "
@@ -100,7 +106,7 @@ _SETTINGS = (
         rf"(?P<value>{_HOUR}{_PART})(?=$| )")),
     ("reminder time", Late(
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
-        r"pm)?|noon)$")),
+        r"pm)?|noon|midnight)$")),
     ("habit", Late(
         r"^(?:(?:please|bot|lets|let 's|we) )*(?:dose|measure|weigh)(?: the)?(?: bran| starter)? "
         r"by (?:the )?(?P<value>spoons?|weight)$")),
@@ -134,7 +140,7 @@ _ORDER = Late(
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
     r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|"
     r"dont|dose|measure|weight|spoon|bins|everything|count|answer|write|metric|imperial|kilos|"
-    r"kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
+    r"drop|remove|cancel|end|kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
 )
 
 
@@ -151,8 +157,8 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
         vague = what == "units" and not to_bot and _UNITS_NAMED.search(text) is None
         if match is None or vague:
             continue
-        value = match.group("value").strip()
-        return what, _value(what, value)
+        value = match["value"]
+        return what, "off" if value is None else _value(what, value.strip())
     return None
 
 
@@ -186,6 +192,8 @@ def _quiet_hours(value: str) -> str:
 
     Hours said with a half of the day, or with a nought before them, are taken as they are.
     """
+    if value in ("off", "none"):
+        return "off"
     first, *rest = re.split(r" ?(?:to|-|until|till|and) ?", value, maxsplit=1)
     if not rest:
         return first
@@ -200,6 +208,8 @@ def _clock(value: str) -> str:
     """ "7 pm" as 19:00; what is no hour ("25:00", "25 am") as it was said."""
     if value in ("noon", "midday"):
         return "12:00"
+    if value == "midnight":
+        return "00:00"
     digits, _, half = value.replace("am", " am").replace("pm", " pm").partition(" ")
     hour, _, minute = digits.partition(":")
     number = int(hour) if hour != "24" else 0
