@@ -145,6 +145,8 @@ def _word_chosen(choice: Choice, value: str) -> Answer:
 
 def _figure_chosen(choice: Choice, value: str) -> Answer:
     figure = _figure(value)
+    if figure is not None and choice.name in _WHOLE:
+        figure = round(figure)
     if figure is None or not choice.low <= figure <= choice.high:
         return Answer(
             say=f"Give a number from {number(choice.low)} to {number(choice.high)}: "

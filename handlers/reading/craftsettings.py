@@ -24,10 +24,11 @@ _CUES = words_in(
     "dilution trench trenches nitrogen recipe ferment fermenting fermentation planting soil"
 )
 _SET = Late(
-    r"^(?:(?:please|pls|can you|could you|hey|hi|ok|lets|let 's|bot|pailkeeper|now|so|and|,) )*"
-    r"(?:set|change|make|put|raise|lower) (?:(?:the|our) )?"
+    r"(?:^|[.!] |^(?:planting|ferment\w*|dilution|soil|trench|recipe) (?:\w+ )?: )"
+    r"(?:(?:please|pls|can you|could you|hey|hi|ok|lets|let 's|bot|pailkeeper|now|so|and|,) )*"
+    r"(?:(?P<plain>set|change)|make|put|use|keep|raise|lower) (?:(?:the|our|a) )?"
     rf"(?:{'|'.join(f'(?P<n{i}>{name})' for i, (_, name) in enumerate(_NAMES))}) "
-    r"(?P<lead>(?:from (?:\S+ ){1,4}?)?(?:to|at|:|=) )?(?:(?:be|about|just|only) )*(?P<value>\S)"
+    r"(?P<lead>(?:from (?:\S+ ){1,4}?)?(?:to|at|of|:|=) )?(?:(?:be|about|just|only) )*(?P<value>\S)"
 )
 _ENDS = words_in("and , . ; ! ? & please pls thanks but instead from") | {"\n", "—"}
 _PLAIN_KITCHEN = frozenset({"recipe", "soil"})
@@ -55,7 +56,7 @@ def craft_setting(message: Message) -> tuple[str, str] | None:
         form = _RATIO if what == "recipe" else _PARTS
         if figure is None or form.fullmatch(said) is None:
             return None
-    if what == "recipe" or (figure is None and match["lead"]):
+    if what == "recipe" or (figure is None and match["plain"] and match["lead"]):
         return what, said
     return None if figure is None else (what, figure)
 

@@ -15,6 +15,7 @@ _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
 _SOME_DAYS = rf"(?:\d{{1,2}}|{'|'.join(_COUNTED)})(?: (?:weeks?|days))?"
 _HOUR = r"\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?|noon"
 _PART = r"(?: in the (?:morning|afternoon|evening)| at night)?"
+_NEXT = r"(?=$| (?:,|and|\.) (?:remind|use|set|dose|the|our|reminders?|digest)\b)"
 _NO_REMINDERS = (
     r"\b(?:dont remind us|(?:no|stop|skip)(?: more| the| any| sending)* "
     r"(?:reminders?|nagging|digests?|messages))(?: \S+)?"
@@ -38,7 +39,7 @@ _SETTINGS = (
     ("recipe", Late(_CHANGE + rf"(?P<value>{_RECIPES}) recipe$")),
     ("ferment days", Late(
         rf"(?:{_CHANGE}|^(?:the |our )?)ferment(?:ing|ation)? (?:days|time|period) "
-        rf"(?:to |at |is |be |: ?|of )*(?P<value>{_SOME_DAYS})\b")),
+        rf"(?:to |at |is |be |: ?|of )*(?P<value>{_SOME_DAYS})\b(?!\.)")),
     ("ferment days", Late(
         rf"^(?:(?:please|bot|lets|let us|we|we should|we will) )*ferment "
         rf"(?:everything |them |bins |all bins )?for (?P<value>{_SOME_DAYS} (?:weeks?|days))"
@@ -78,10 +79,11 @@ _SETTINGS = (
         r"(?P<value>\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?)$")),
     ("quiet hours", Late(
         r"^(?:(?:please|bot|turn|switch|set|put|make|the|our|we want) )*(?:quiet|silent) hours "
-        r"(?:to |: )?(?P<value>off|none)$")),
+        rf"(?:to |: )?(?P<value>off|none){_NEXT}")),
     ("quiet hours", Late(
         r"^(?:(?:please|bot|we want|we need) )*(?:(?:turn|switch) (?P<value>off)|"
-        r"no(?: more)?|drop|stop|remove|cancel|end)(?: the| our| any)? (?:quiet|silent) hours$")),
+        r"no(?: more)?|drop|stop|remove|cancel|end)(?: the| our| any)? (?:quiet|silent) hours"
+        rf"{_NEXT}")),
     ("reminders", Late(
         r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b"
         r"(?! (?:for|of|about|on)\b)")),

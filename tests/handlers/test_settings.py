@@ -91,8 +91,9 @@ async def test_where_sources_disagree_the_group_chooses(
     assert list(room.choices.values()) == [float(value.removeprefix("1:"))]
 
 
-async def test_a_choice_out_of_bounds_is_explained(group: Group) -> None:
-    answer = await group.says(Set(what="ferment days", value="2"))
+@pytest.mark.parametrize("value", ["2", "-20", "1:900", "the usual"])
+async def test_a_choice_out_of_bounds_is_explained(group: Group, value: str) -> None:
+    answer = await group.says(Set(what="ferment days", value=value))
     assert not answer.settings
     assert "Usual is 14: two weeks" in answer.say
 

@@ -22,6 +22,22 @@ from tests.reading.context import acts
         ("set the dilution to one to three hundred", [("dilution", "300")]),
         ("set the dilution to 1:99999", [("dilution", "99999")]),
         ("set the soil to four", [("soil", "4")]),
+        ("dilution: set the dilution to 1:250", [("dilution", "250")]),
+        ("That worked. Set the ferment days to sixteen", [("ferment days", "16")]),
+        ("use a dilution of 1:12", [("dilution", "12")]),
+        ("set the ferment time to 13.5 days", [("ferment days", "13.5")]),
+        (
+            "turn the reminders off and set the planting days to 25",
+            [("planting days", "25"), ("reminders", "off")],
+        ),
+        (
+            "set the units to metric and the language to Welsh",
+            [("units", "metric"), ("language", "Welsh")],
+        ),
+        (
+            "no quiet hours, and use the weight habit",
+            [("habit", "weight"), ("quiet hours", "off")],
+        ),
         (
             "set the pot dilution to 1:3 and ferment days to 800",
             [("pot dilution", "3"), ("ferment days", "800")],
@@ -47,6 +63,9 @@ def test_what_is_to_be_set_is_found_whether_or_not_it_can_be(
         "set the soil at the back of the shed",
         "set the clock of the trench watch to five",
         "the ferment days of my youth",
+        "keep the ferment time to yourself",
+        "use the dilution of the label",
+        "no quiet hours, and no dogs either",
     ],
 )
 def test_what_is_done_in_the_garden_and_the_kitchen_sets_nothing(text: str) -> None:
