@@ -274,6 +274,7 @@ class Hearing:
     async def _answer(
         self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()
     ) -> None:
+        turn = replace(turn, told=acts)
         for act in acts:
             if isinstance(act, Plan):
                 answer = await arranging.answer(act, turn)

@@ -12,6 +12,7 @@ from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message, read_message
+from handlers.reading.moresettings import with_further_settings
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
@@ -46,7 +47,7 @@ def _read(message: Message) -> tuple[Act, ...]:
     if context.to_bot and (found := about_oneself(message)):
         return found
     if context.after_bot and (leaning := replies(message)):
-        return leaning
+        return tuple(with_further_settings(leaning, message))
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return told(message, scores_of(message))

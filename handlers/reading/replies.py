@@ -24,6 +24,7 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.asides import is_aside
+from handlers.reading.craftsettings import craft_setting
 from handlers.reading.dayright import CUES as OF_DAYS
 from handlers.reading.dayright import another_day
 from handlers.reading.doerright import another_did
@@ -212,7 +213,8 @@ def setting_told(message: Message) -> Set | None:
     found = setting_of(plain_text(message), to_bot=is_to_bot(message))
     if found == ("units", "pounds"):
         found = "units", pounds_of(message)
-    found = found or hours_set(message) or zone_named(message) or turns_set(message)
+    found = found or craft_setting(message) or hours_set(message)
+    found = found or zone_named(message) or turns_set(message)
     found = found or asked_by_name(message)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
