@@ -138,3 +138,13 @@ async def test_ground_that_was_filled_is_looked_at(group: Group) -> None:
     await group.says(Seal(bin="shed"), days=-14)
     await group.says(Bury(bin="shed"))
     assert (await group.dues())["shed", "cover"] == (date(2026, 3, 4), date(2026, 3, 7))
+
+
+async def test_a_bin_that_nobody_has_keeps_its_size(group: Group) -> None:
+    await group.says(Open(bin="shed", capacity_l=10.0))
+    answer = await group.says(Open(bin="shed", capacity_l=1_000_000.0))
+    assert "beyond what I reckon with" in answer.say
+    assert "Nothing is written down." in answer.say
+    bin = await group.book.bin("shed")
+    assert bin
+    assert (await group.book.about(bin)).capacity_l == 10.0
