@@ -107,6 +107,11 @@ def _quiet(value: str, turn: Turn) -> Answer:
     start, end = (parsed(part) for part in (*value.split("-", 1), "")[:2])
     if start is None or end is None:
         return Answer(say="Name two hours, like “quiet hours 21:00 to 7:00”.")
+    if start == end:
+        return Answer(
+            say="That is the whole day round. To hear nothing from me, say “turn the reminders "
+            "off”; else name two hours, like “quiet hours 21:00 to 7:00”."
+        )
     digest_at = turn.book.room.digest_at
     if is_quiet(digest_at, start, end):
         return Answer(
