@@ -10,9 +10,16 @@ from handlers.reading.arranged import Away, Back, Staying, WhoIsAway
 from storage.absences import absences
 from storage.rows import Absence, Entry
 
+ENDS_FIRST = (
+    "That ends before it begins, so nothing is written down. Say again from which day to which, "
+    "with the year if it is another."
+)
+
 
 async def away(plan: Away, turn: Turn) -> Answer:
     """A member is away; a mark is answer enough, unless a turn of theirs goes to somebody else."""
+    if plan.last and plan.last < plan.first:
+        return Answer(say=ENDS_FIRST)
     entry = turn.entry(
         "away",
         bin=None,

@@ -9,7 +9,7 @@ from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
-from handlers.reading.stretches import Stretch, coming, stretch_in
+from handlers.reading.stretches import Stretch, coming, stretch_in, told_stretch
 from handlers.reading.vocabulary import words_in
 
 CUES = (
@@ -139,7 +139,7 @@ def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Fo
 def _away(message: Message, speaker: Speaker, at: int, end: int, *, leant_on: bool) -> Found | None:
     if is_no_date(message.words[at:end]):
         return Found(speaker.start, end, NoSuchDay())
-    stretch = stretch_in(message, at, end)
+    stretch = told_stretch(message, at, end)
     if stretch is None:
         if leant_on or not _FOR_NOW.fullmatch(
             f" {_text(message, at, _clause_end(message, at, end))}".rstrip()

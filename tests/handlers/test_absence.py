@@ -119,3 +119,19 @@ async def test_a_stand_in_who_has_left_is_named(room: TalkingRoom) -> None:
     await joins(room, "bram", "bram", "leave")
     [told] = await room.says("I'm away till Friday, bram looks after my bin")
     assert told.body == "Bram is not in this room any more. Who else could do it?"
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I'm away from Monday till last Friday",
+        "I'm away from 20 March till 10 March",
+        "I'm away till yesterday",
+    ],
+)
+async def test_an_absence_that_ends_before_it_begins_is_asked_for_again(
+    room: TalkingRoom, said: str
+) -> None:
+    [told] = await room.says(said)
+    assert told.body.startswith("That ends before it begins")
+    assert await room.standing() == []
