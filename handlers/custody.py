@@ -80,10 +80,13 @@ async def _receiver(name: str | None, turn: Turn) -> tuple[str | None, str]:
 
 
 def _asking(name: str, receiver: str | None, on: date | None, custody: Custody, turn: Turn) -> str:
-    when = f" {day(on, turn.today)}" if on and on != turn.today else ""
+    when = f" {day(on, turn.today)}" if on and on > turn.today else ""
     how = "Say “I'll take it” or put 👍 here"
     if receiver:
-        lines = [f"{capital(receiver)}, will you take {the(name)}{when}? {how}; or “not me”."]
+        asked = f"will you take {the(name)}{when}"
+        if on and on < turn.today:
+            asked = f"have you had {the(name)} since {day(on, turn.today)}"
+        lines = [f"{capital(receiver)}, {asked}? {how}; or “not me”."]
     else:
         lines = [f"Who takes {the(name)}{when}? {how}: the first has it."]
     before = custody.pending(turn.today, turn.book.room.zone)

@@ -387,3 +387,16 @@ async def test_a_bin_that_somebody_has_accepted_is_theirs(room: TalkingRoom, wor
     await room.says("handing the yard bin to Bram")
     await room.says(words, who="bram")
     assert await keeper(room) == "bram"
+
+
+@pytest.mark.parametrize("words", ["handing the yard bin to Bram", "who wants the yard bin"])
+async def test_a_bin_passes_on_no_day_that_there_is_not(room: TalkingRoom, words: str) -> None:
+    [told] = await room.says(f"{words} on 31 February")
+    assert told.body == "No calendar has that day. Say it again with the right one."
+
+
+async def test_a_bin_that_was_handed_on_is_asked_after(room: TalkingRoom) -> None:
+    [told] = await room.says("handed the yard bin to Bram yesterday")
+    assert told.body.startswith("Bram, have you had the yard bin since yesterday?")
+    await room.says("I'll take it", who="bram")
+    assert await keeper(room) == "bram"
