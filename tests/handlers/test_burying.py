@@ -6,7 +6,14 @@ from datetime import date
 import pytest
 
 from handlers.reading.acts import Amend, Bury, Layer, Open, Seal, from_json
+from storage.database import Database
 from tests.group import Group
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+def room(db: Database) -> TalkingRoom:
+    return TalkingRoom(db)
 
 
 async def burials(group: Group) -> list[tuple[date | None, str | None]]:
@@ -71,3 +78,15 @@ async def test_no_burial_is_moved_before_its_sealing(group: Group) -> None:
     answer = await group.says(wrong, days=25, refers_to="$bury")
     assert "Its burial stands as it was." in answer.say
     assert await burials(group) == [(date(2026, 3, 27), None)]
+
+
+async def test_one_yes_is_for_both(room: TalkingRoom) -> None:
+    for name in ("shed", "yard"):
+        await room.says(f"opened the {name} bin, 20 L")
+        await room.says(f"added 2 kg to the {name} bin")
+        await room.says(f"sealed the {name} bin")
+    [asked] = await room.says("buried both bins on 20 February")
+    assert asked.body.count("Shall I write down") == 2
+    await room.says("yes")
+    buried = [entry.on for entry in await room.standing() if entry.act == "bury"]
+    assert buried == [date(2026, 2, 20)] * 2
