@@ -34,14 +34,14 @@ async def opened(act: Open, turn: Turn) -> Answer:
     known = await turn.book.bin(name)
     facts = Facts(capacity_l=act.capacity_l, shared=act.shared)
     entry = turn.entry("open", bin=name, facts=facts, member=act.member, on=act.on)
-    if known:
-        state = await look_up(turn.book, known, turn.today)
-        if state.number and state.run.stage(turn.today) != "in the ground":
-            return Answer(entries=[entry], say=_known(state, act, turn))
     try:
         bed = first_bed(capacity_l=act.capacity_l, tablespoon=spoon(turn.units))
     except Refused as refused:
         return Answer(say=f"{refused} Nothing is written down.")
+    if known:
+        state = await look_up(turn.book, known, turn.today)
+        if state.number and state.run.stage(turn.today) != "in the ground":
+            return Answer(entries=[entry], say=_known(state, act, turn))
     size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
     shared = ", for everybody" if act.shared else ""
     lines = [

@@ -37,7 +37,8 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await owndates.settle(book, turn.now)
     for put_off in answer.put_off:
         await dues.put_off(book.db, put_off.due, put_off.until)
-    await _set_all(turn, answer.settings)
+    if answer.settings:
+        await _set_all(turn, answer.settings)
     if answer.query:
         question = Question(
             id=0,
@@ -102,6 +103,16 @@ async def settle_dues(turn: Turn, state: BinState) -> None:
     ]
     due += dues_of_turns(current, bin, today)
     await dues.put(book.db, book.room, bin, due, turn.now)
+
+
+async def _set_all(turn: Turn, settings: Sequence[Setting]) -> None:
+    """Change settings; what else the message says is answered by them."""
+    book = turn.book
+    for setting in settings:
+        await _set(turn, setting.what, setting.value)
+    book.room = await rooms.find(book.db, book.room.address) or book.room
+    if any(setting.what == "choice" for setting in settings):
+        await _settle_all(turn)
 
 
 async def _settle_all(turn: Turn) -> None:

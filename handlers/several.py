@@ -1,9 +1,10 @@
 """One deed on several bins that nobody names: "sealed both", "drained them all"."""
 
+import json
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from handlers.answer import Answer, Handler, Turn
+from handlers.answer import Answer, Handler, Query, Turn
 from handlers.bins import AT_WORK, either
 from handlers.reading.acts import OnBins
 from handlers.state import Stage, look_up
@@ -30,7 +31,11 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
 
 
 def _together(answers: Sequence[Answer]) -> Answer:
+    """All that they say; one yes is for all that is asked about."""
+    asked = [one.query for one in answers if one.query and one.query.lacks == "yes"]
+    guess = [act for query in asked for act in json.loads(query.guess)]
     return Answer(
+        query=Query(guess=json.dumps(guess), lacks="yes") if guess else None,
         entries=[entry for one in answers for entry in one.entries],
         say="\n".join(one.say for one in answers if one.say),
         noted=all(one.noted for one in answers),

@@ -143,6 +143,8 @@ class Bury(_Act):
     on: date | None = None
     place: str | None = None
     each: Each | None = None
+    firm: bool | None = None
+    """Said when asked about a day that the book speaks against; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,12 +8,15 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import (
+    Accept,
     Act,
     Batch,
     Bury,
+    Decline,
     Drain,
     Layer,
     Observe,
+    Offer,
     Open,
     Seal,
     Unsure,
@@ -51,7 +54,7 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     )
 
 
-_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch
+_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline
 
 
 def _asked_for_day(act: Act) -> Act:

@@ -131,6 +131,11 @@ async def room(db: Database) -> TalkingRoom:
         ("don't remind us after ten at night", None),
         ("no nagging after 10 pm", "I keep quiet from 22:00 to 07:00 from now on."),
         ("stop the reminders after 8", "I keep quiet from 20:00 to 07:00 from now on."),
+        (
+            "quiet hours 22:00 to 6:00 and remind us at 6:30",
+            "I keep quiet from 22:00 to 06:00 from now on.\n"
+            "What is due comes at 06:30 from now on.",
+        ),
     ],
 )
 async def test_hours_of_the_day_for_reminders(

@@ -48,6 +48,8 @@ def test_ones_own_words_beside_them(text: str) -> None:
         ("added NaN kg to the shed bin", Layer),
         ("drained -1 L from the shed bin", Drain),
         ("added 2 kg scraps to the shed bin on 31 February", Layer),
+        ("added 2 kg scraps to the shed bin 99999999999999999999 days ago", Layer),
+        ("added 2 kg scraps to the shed bin 900 years ago", Layer),
         ("added 2 kg scraps to the shed bin on Feb 30", Layer),
         ("drained 1 L from the shed bin on 30/02/2026", Drain),
         ("sealed the shed bin on the 31st of April", Seal),
