@@ -17,6 +17,8 @@ CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
 async def buried(act: Bury, turn: Turn) -> Answer:
     """Fermented contents went into soil."""
     name = await choose(act.bin, turn, stages=CLOSED)
+    if act.part:
+        return Answer(say=_in_part(name))
     facts = Facts(place=act.place)
     entry = turn.entry("bury", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:
@@ -31,6 +33,15 @@ async def buried(act: Bury, turn: Turn) -> Answer:
     ]
     lines += _early(state, turn, on) if state else []
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+def _in_part(name: str | None) -> str:
+    """What is said of a bin that is not empty yet: its run ends with the last of it."""
+    which = the(name) if name else "the bin"
+    return (
+        f"Only a part of {which}? I note a burial once all of it is in the ground, so nothing is "
+        f"written down. Then say “buried {which}”."
+    )
 
 
 def _early(state: BinState, turn: Turn, on: date) -> list[str]:

@@ -142,6 +142,8 @@ class Bury(_Act):
     member: str | None = None
     on: date | None = None
     place: str | None = None
+    part: bool | None = None
+    """Only a part of what was in the bin; told only in a room."""
     each: Each | None = None
 
 
