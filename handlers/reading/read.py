@@ -46,7 +46,7 @@ def _read(message: Message) -> tuple[Act, ...]:
     if context.to_bot and (found := about_oneself(message)):
         return found
     if context.after_bot and (leaning := replies(message)):
-        return leaning
+        return asked_first(leaning, message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return told(message, scores_of(message))

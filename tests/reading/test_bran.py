@@ -22,6 +22,21 @@ def test_starter_on_hand(text: str) -> None:
     assert stock.mass_kg == pytest.approx(0.8)
 
 
+@pytest.mark.parametrize(
+    "text",
+    ["no starter left", "there's no bran left", "we have run out of bran", "we're out of starter"],
+)
+def test_no_starter_on_hand(text: str) -> None:
+    (stock,) = acts(text)
+    assert isinstance(stock, Stock)
+    assert stock.mass_kg == 0
+
+
+@pytest.mark.parametrize("text", ["is there no starter left?", "no starter left?"])
+def test_starter_asked_after(text: str) -> None:
+    assert [type(act) for act in acts(text)] == [Ask]
+
+
 def test_a_batch_and_what_is_left_of_the_old() -> None:
     assert [type(act) for act in acts("made 2 kg of bran and still have 400 g of the old")] == [
         Batch,
