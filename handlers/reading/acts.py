@@ -241,6 +241,8 @@ class Retract(_Act):
     bin: str | None = None
     of: str | None = None
     """The message whose record was asked about; never read from words."""
+    anew: bool | None = None
+    """Something else is told in its place, in the same message; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

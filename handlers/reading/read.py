@@ -79,7 +79,8 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
     acts = told(rest, scores_of(rest))
     if not any(kind_of(act) in RECORD_KINDS for act in acts):
         return ()
-    return (Retract(rules=("struck out, and told anew",)), *acts)
+    anew = any(act.act in RECORD_KINDS for act in acts) or None
+    return (Retract(anew=anew, rules=("struck out, and told anew",)), *acts)
 
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:

@@ -19,7 +19,7 @@ _MIXED = {"mixed": 1.0}
 def split_right(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, with the first of the layers that put a record right told as its correction."""
     layers = [act for act in acts if isinstance(act, Layer)]
-    if not layers or message.norms[0] not in _CUES or deeds(message):
+    if not layers or message.norms[0] not in _CUES or len(message.sentences) > 1 or deeds(message):
         return list(acts)
     last = message.context.last
     if isinstance(last, Layer) and last.member not in (None, message.context.sender):
