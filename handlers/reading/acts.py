@@ -72,8 +72,8 @@ class Context:
     """Where the group has buried bins, as it calls these places."""
 
 
-Each = Literal["both", "all"]
-"""Of several bins that are not named; told only in a room."""
+Each = Literal["both", "all", "either"]
+"""Of several bins that are not named, or one of those that are; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -51,6 +51,8 @@ def lot_at(
 ) -> Lot | None:
     """The share that begins at a word, if a bin stands behind it."""
     share: float | None = None
+    if norms[i - 1 : i] in (["less"], ["minus"]):
+        return None  # "2 kg less 10 % to the shed"
     end = i + 1
     if norms[i] not in _REST:
         number = read_number(words, i)

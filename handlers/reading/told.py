@@ -50,7 +50,7 @@ def _meant(group: Group) -> str | None:
     norms = group.message.norms
     if any(is_repair(norms[a.end : b.start]) for a, b in pairwise(refs)):
         return refs[-1].name
-    if any(_is_either(norms[a.end : b.start]) for a, b in pairwise(refs)):
+    if any(is_either(norms[a.end : b.start]) for a, b in pairwise(refs)):
         return None
     free = [b for b in refs if not _is_denied(norms[max(0, b.start - 3) : b.start])]
     return (free or refs)[0].name
@@ -62,7 +62,7 @@ def _names_none(group: Group) -> bool:
     return all(_is_denied(norms[max(0, b.start - 3) : b.start]) for b in group.bins)
 
 
-def _is_either(between: Sequence[str]) -> bool:
+def is_either(between: Sequence[str]) -> bool:
     """Whether the words between two bins leave open which is meant: "or", "or in the"."""
     return between[:1] == ["or"] and _TO_BIN.issuperset(between[1:])
 
