@@ -35,6 +35,7 @@ from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
+from handlers.reading.splitright import share_moved
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 from handlers.reading.untold import without_untold
@@ -60,6 +61,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
         return anew
+    if context.in_room and context.last and (moved := share_moved(message)):
+        return moved
     if context.after_bot and (leaning := replies(message)):
         return asked_first(leaning, message)
     if (meant := put_right(message)) is not None:

@@ -1,4 +1,4 @@
-"""A record put right by what went into each bin: "actually 2 kg in the shed and 1 kg in the hall".
+"""A record put right by what went into each bin: "no, 2 kg in the shed and 1 kg in the hall".
 
 Told as new layers beside the wrong one, the lot would count twice.
 """
@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Amend, Layer
+from handlers.reading.lots import lot_at
 from handlers.reading.message import Message
 from handlers.reading.told import deeds
 from handlers.reading.vocabulary import words_in
@@ -14,6 +15,8 @@ from handlers.reading.vocabulary import words_in
 _REFUSING = words_in("no nope nah")
 _CUES = _REFUSING | words_in("actually sorry oops whoops correction wait")
 _MIXED = {"mixed": 1.0}
+_LONGEST = 12
+"""Words of a correction that moves a share of the last record."""
 
 
 def split_right(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -52,3 +55,34 @@ def _of_same(layer: Layer, last: Layer) -> Layer:
     if layer.materials == _MIXED:
         layer = replace(layer, materials=last.materials, rich=last.rich)
     return replace(layer, on=last.on or layer.on)
+
+
+def share_moved(message: Message) -> tuple[Act, ...]:
+    """ "No, half of it went to the hall": what stays of the last record, and what it was not."""
+    last, norms = message.context.last, message.norms
+    if not isinstance(last, Layer) or norms[0] not in _CUES or len(norms) > _LONGEST:
+        return ()
+    if not (last.mass_kg or last.volume_l) or message.measured() or len(message.bins) != 1:
+        return ()
+    [ref] = message.bins
+    shares = [lot_at(message.words, norms, i, {ref.start}, ()) for i in range(ref.start)]
+    lot = next((lot for lot in shares if lot is not None and lot.share), None)
+    if (
+        lot is None
+        or ref.name in (None, last.bin)
+        or last.member not in (None, message.context.sender)
+    ):
+        return ()
+    rules = ("a share went elsewhere",)
+    stays = _share_of(last, 1 - (lot.share or 0.0))
+    moved = replace(_share_of(last, lot.share or 0.0), bin=ref.name, rules=rules)
+    return Amend(mass_kg=stays.mass_kg, volume_l=stays.volume_l, rules=rules), moved
+
+
+def _share_of(layer: Layer, share: float) -> Layer:
+    mass, volume = layer.mass_kg, layer.volume_l
+    return replace(
+        layer,
+        mass_kg=None if mass is None else mass * share,
+        volume_l=None if volume is None else volume * share,
+    )
