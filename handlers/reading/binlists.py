@@ -6,9 +6,10 @@ from itertools import pairwise
 
 from handlers.reading.acts import Act, Drain, Layer, OnBins, Open, Seal
 from handlers.reading.late import Late
+from handlers.reading.meantbins import is_either
 from handlers.reading.message import Message
 from handlers.reading.spans import indexes
-from handlers.reading.told import is_either, is_now
+from handlers.reading.told import is_now
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wholelayer import EACH
 

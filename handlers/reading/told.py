@@ -8,6 +8,7 @@ from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
+from handlers.reading.meantbins import is_denied, is_either
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.retold import is_repair
@@ -52,27 +53,14 @@ def _meant(group: Group) -> str | None:
         return refs[-1].name
     if any(is_either(norms[a.end : b.start]) for a, b in pairwise(refs)):
         return None
-    free = [b for b in refs if not _is_denied(norms[max(0, b.start - 3) : b.start])]
+    free = [b for b in refs if not is_denied(norms[max(0, b.start - 3) : b.start])]
     return (free or refs)[0].name
 
 
 def _names_none(group: Group) -> bool:
     """ "To not the shed but the hall": the only bin named is the one that is not meant."""
     norms = group.message.norms
-    return all(_is_denied(norms[max(0, b.start - 3) : b.start]) for b in group.bins)
-
-
-def is_either(between: Sequence[str]) -> bool:
-    """Whether the words between two bins leave open which is meant: "or", "or in the"."""
-    return between[:1] == ["or"] and _TO_BIN.issuperset(between[1:])
-
-
-def _is_denied(lead: Sequence[str]) -> bool:
-    """Whether a bin is only named not to be the one: "not", "not to the"."""
-    return "not" in lead and _TO_BIN.issuperset(lead[lead.index("not") + 1 :])
-
-
-_TO_BIN = words_in("to in into from the my our")
+    return all(is_denied(norms[max(0, b.start - 3) : b.start]) for b in group.bins)
 
 
 def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
