@@ -24,7 +24,7 @@ PLAIN = {"zone": rooms.set_zone, "units": rooms.set_units, "habit": rooms.set_ha
 async def carry_out(turn: Turn, answer: Answer) -> None:
     """Write down all that an answer changes, inside a transaction."""
     book = turn.book
-    await changes.strike_out(book, [entry.id for entry in answer.strikes], turn.cause, turn.now)
+    await changes.strike_out(book, answer.strikes, turn.cause, turn.now)
     await write_down(turn, answer.entries, answer.strikes)
     acts = {entry.act for entry in answer.entries} | {entry.act for entry in answer.strikes}
     if "rename" in acts:

@@ -115,7 +115,7 @@ def _unit_apart(words: Sequence[Word], table: Mapping[str, Unit]) -> Unit | None
 
 
 _BEFORE_APART = words_in("both all in thats 's is are obvs meaning")
-_BEHIND_APART = words_in("obvs obviously that of btw each by is i not")
+_BEHIND_APART = words_in("obvs obviously that of btw each by is i not like mind innit pls please")
 
 
 def _of_unit_apart(words: Sequence[Word], place: Place, unit: Unit | None) -> Amount | None:

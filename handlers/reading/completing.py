@@ -51,8 +51,15 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = without_false_drains(acts, message)
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
-    if sum(isinstance(act, Layer | Drain) for act in acts) == 1:
-        acts = [settled_at_last(act, message) for act in acts]
+    layers = [act for act in acts if isinstance(act, Layer)]
+    drains = sum(isinstance(act, Drain) for act in acts)
+    weighed = len(layers) == drains == 1 and layers[0].mass_kg is not None
+    if len(layers) + drains == 1 or weighed:
+        alone = not weighed
+        acts = [
+            settled_at_last(act, message) if alone or isinstance(act, Drain) else act
+            for act in acts
+        ]
     acts = with_further_settings(acts, message)
     if not message.context.in_room:
         return acts
@@ -139,7 +146,8 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
         if isinstance(act, Layer) and layers == 1:
             whole = whole_layer(act, acts, message)
             apart = shared_out(whole, message) or ([] if drains else told_apart(whole, message))
-            out += apart or parted(halved(whole, message), message)
+            halves = halved(whole, message)
+            out += apart or ([halves] if drains else parted(halves, message))
         elif (
             isinstance(act, Drain)
             and drains == 1

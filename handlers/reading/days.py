@@ -19,8 +19,6 @@ from handlers.reading.daywords import (
     BEHIND_A_DAY,
     DAY_PARTS,
     DEEDS,
-    FEASTS,
-    FIRST_OF_FEAST,
     FIRST_OF_OFFSET,
     MEETING,
     MONTHS,
@@ -29,6 +27,7 @@ from handlers.reading.daywords import (
     WEEKDAYS,
 )
 from handlers.reading.digits import Number
+from handlers.reading.feasts import feast_days, first_words
 from handlers.reading.numbers import read_number
 from handlers.reading.words import Word
 
@@ -79,6 +78,8 @@ class _Reader(Dates):
     def worded(self, i: int, norm: str) -> Day | None:
         if self.norms[i : i + 3].count("weekend") and self.leads_weekend(i):
             return self.weekend(i)
+        if norm in first_words() and (feast := self.feast(i)):
+            return feast
         if norm in WEEKDAYS or (norm in SHORT and self.is_short_day(i)):
             return self.weekday(i, i)
         if norm in ("last", "this", "next", "coming", "past", "on"):
@@ -89,14 +90,15 @@ class _Reader(Dates):
             return self.ordinal(i)
         if norm in ORDINALS:
             return self.ordinal_of_month(i)
-        return (self.feast(i) if norm in FIRST_OF_FEAST else None) or self.counted(i)
+        return self.counted(i)
 
     def feast(self, i: int) -> Day | None:
-        for length in (4, 3, 2, 1):
-            known = self.norms[i : i + length]
-            month_day = FEASTS.get(" ".join(known)) if len(known) == length else None
-            if month_day is not None and self.dates(i, i + length):
-                return self.yearly(i, i + length, *month_day)
+        for length in range(min(_LONGEST_FEAST, len(self.norms) - i), 0, -1):
+            end = self.after_part(i + length)
+            name = " ".join(self.norms[i : i + length])
+            days = feast_days(name, self.today, american=self.month_first)
+            if days and (end > i + length or self.dates(i, end)):
+                return Day(i, end, *days)
         return None
 
     def dates(self, start: int, end: int) -> bool:
@@ -340,6 +342,8 @@ class _Reader(Dates):
         return i == 0 or self.norms[i - 1] in (".", "!", "\n", "?")
 
 
+_LONGEST_FEAST = 4
+"""Words in the name of a feast, at most."""
 _IN_A_DAY = {
     **dict.fromkeys(("hour", "hours", "hrs"), 3600),
     **dict.fromkeys(("mins", "minutes", "minute"), 60),

@@ -1,5 +1,6 @@
 """The words that a day is told by."""
 
+from handlers.reading.feasts import first_words
 from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.vocabulary import words_in
 
@@ -29,6 +30,8 @@ _OFFSETS = {
     "avant-hier": -2, "avant - hier": -2, "avant hier": -2, "vorgestern": -2, "anteayer": -2,
     "antes de ayer": -2, "anteontem": -2,
     "demain": 1, "domani": 1, "amanha": 1, "jutro": 1, "esok": 1, "besok": 1, "kesho": 1,
+    "i gar": -1, "i gar kvall": -1, "i forgars": -2, "eergisteren": -2, "przedwczoraj": -2,
+    "idag": 0, "i dag": 0, "vandaag": 0, "dzisiaj": 0,
 }  # fmt: skip
 
 
@@ -60,7 +63,10 @@ WEEKDAYS = {
      "domingo": 6, "montag": 0, "dienstag": 1, "mittwoch": 2, "donnerstag": 3, "freitag": 4,
      "samstag": 5, "sonntag": 6, "lundi": 0, "mercredi": 2, "jeudi": 3, "vendredi": 4,
      "samedi": 5, "dimanche": 6, "lunedi": 0, "martedi": 1, "mercoledi": 2, "giovedi": 3,
-     "venerdi": 4, "sabato": 5, "domenica": 6}  # fmt: skip
+     "venerdi": 4, "sabato": 5, "domenica": 6, "jumatatu": 0, "jumanne": 1, "jumatano": 2,
+     "alhamisi": 3, "ijumaa": 4, "jumamosi": 5, "sato": 5, "jumapili": 6, "mandag": 0, "tirsdag": 1,
+     "onsdag": 2, "torsdag": 3, "fredag": 4, "lordag": 5, "sondag": 6, "maandag": 0, "dinsdag": 1,
+     "woensdag": 2, "donderdag": 3, "vrijdag": 4, "zaterdag": 5, "zondag": 6}  # fmt: skip
 
 
 # "sat" and "sun", "wed" and "fri" are words too: a day only behind one of these.
@@ -97,23 +103,6 @@ DEEDS = words_in(
     "topping contribution offering haul entry burial burying sealing opening"
 )
 """What is done on the day that it is called after; other things only come from it."""
-
-
-FEASTS = {
-    "christmas eve": (12, 24), "xmas eve": (12, 24), "christmas day": (12, 25),
-    "xmas day": (12, 25), "boxing day": (12, 26), "new years eve": (12, 31),
-    "new year 's eve": (12, 31), "nye": (12, 31), "new years day": (1, 1),
-    "new year 's day": (1, 1), "hogmanay": (12, 31), "halloween": (10, 31),
-    "valentines day": (2, 14), "st patricks day": (3, 17), "bonfire night": (11, 5),
-    "christmas": (12, 25), "xmas": (12, 25), "stephens day": (12, 26),
-    "stephen 's day": (12, 26), "st stephens day": (12, 26), "st stephen 's day": (12, 26),
-    "valentine 's day": (2, 14), "st patrick 's day": (3, 17), "paddys day": (3, 17),
-    "paddy 's day": (3, 17), "guy fawkes night": (11, 5), "burns night": (1, 25),
-    "st andrews day": (11, 30), "st davids day": (3, 1), "anzac day": (4, 25),
-    "australia day": (1, 26), "canada day": (7, 1), "independence day": (7, 4),
-    "fourth of july": (7, 4), "twelfth night": (1, 5), "midsummers day": (6, 24),
-    "midsummer 's day": (6, 24), "midsummer day": (6, 24),
-}  # fmt: skip
 
 
 ENDS = frozenset({"st", "nd", "rd", "th"})
@@ -169,16 +158,13 @@ DAY_PARTS = frozenset(
 )
 
 
-FIRST_OF_FEAST = frozenset(phrase.split()[0] for phrase in FEASTS)
-
-
 PLAIN_STARTS = (
     FIRST_OF_OFFSET.keys()
     | WEEKDAYS.keys()
     | SHORT.keys()
     | MONTHS.keys()
     | ORDINALS.keys()
-    | FIRST_OF_FEAST
+    | first_words()
     | {"last", "this", "next", "coming", "past", "on", "the"}
 )
 STARTS = PLAIN_STARTS | {"in", "at", "over", "during", "a"} | NUMBER_WORDS

@@ -71,6 +71,8 @@ class Message:
     signs: tuple[Seen, ...]
     sentences: list[Sentence]
     clauses: list[Clause]
+    body: str = ""
+    """The cleaned text that the words were cut from."""
     kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
     """What `once` has found in it."""
 
@@ -104,6 +106,12 @@ class Message:
                 parts.append(word.text)
             last = (word.start, word.end)
         return " ".join(parts)
+
+    def hyphened(self, start: int, end: int) -> str:
+        """The words start to end as written, with the hyphens between them ("Jean-Luc")."""
+        said = self.text(start, end)
+        written = self.body[self.words[start].start : self.words[end - 1].end] if said else ""
+        return written if written.replace("-", " ") == said else said
 
     def bran_at(self, i: int) -> bool:
         """Whether word i is starter bran, not breakfast, sourdough or a car part."""
@@ -141,7 +149,7 @@ class Message:
 
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
-    words = without_courtesies(words_of(cleaned(text)))
+    words = without_courtesies(words_of(body := cleaned(text)))
     written = norms_in(words)
     norms = mended(list(map(verb_meant, written)), context)
     at = context.at.astimezone(context.zone)
@@ -193,6 +201,7 @@ def read_message(text: str, context: Context) -> Message:
     return Message(
         context, today, words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
+        body,
     )  # fmt: skip
 
 

@@ -23,6 +23,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import is_quoted
+from handlers.reading.amounts import Amount
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_dug_up, is_inside
@@ -117,7 +118,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
-    if kind in ("bury", "drain", "seal") and is_of_namesake(group):
+    if kind in ("bury", "drain", "seal") and (is_of_namesake(group) or _asks_which(group)):
         return True
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
@@ -130,6 +131,13 @@ def _is_other(kind: str, group: Group) -> bool:
     if kind == "bury":
         return is_inside(group) or is_dug_up(group)
     return kind == "open" and is_several(group)
+
+
+def _asks_which(group: Group) -> bool:
+    """ "Bin 1 or bin 2, which one gets buried first": no deed, though no mark ends it."""
+    clauses = group.message.clauses
+    asked = any(c.sense == "ask" and c.joint == "which" and c.verb is not None for c in clauses)
+    return asked and all(c.sense != "did" for c in clauses)
 
 
 def _goes_in_nowhere(group: Group) -> bool:
@@ -149,6 +157,8 @@ def _is_only_of_scraps(group: Group) -> bool:
             a.quantity == "mass" and a.liquid_l is None for a in measured
         )
         return weighed or (group.verb is None and any(a.value == 0 for a in measured))
+    if measured and all(_is_of_solid(group, amount) for amount in measured):
+        return True
     loose = any(a.vessel or a.liquid_l is not None for a in measured)
     return loose and all(
         (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in measured
@@ -167,6 +177,13 @@ def _goes_into_bin(group: Group) -> bool:
 
 
 _OUT_OF = words_in("from off out drained")
+
+
+def _is_of_solid(group: Group, amount: Amount) -> bool:
+    """ "Two litres of blackberries off the hedge"."""
+    at = amount.end + 1
+    led = amount.quantity == "volume" and group.message.norms[amount.end : at] == ["of"]
+    return led and any(at <= item.start <= at + 1 for item in group.solids())
 
 
 def _by_nobody(kind: str, group: Group) -> bool:

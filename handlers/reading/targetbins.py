@@ -76,7 +76,8 @@ def _is_title(word: Word, further: bool) -> bool:
     """Whether a word may be of a name: a capital; further on also a number or a letter."""
     if word.kind == "number":
         return further and len(word.text) <= 2
-    return word.kind == "word" and word.text[:1].isupper() and word.norm not in _WEEK
+    titled = word.kind == "word" and word.text[:1].isupper()
+    return titled and word.norm not in _WEEK and word.norm not in _TO
 
 
 _WEEK = words_in(

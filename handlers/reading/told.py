@@ -11,6 +11,7 @@ from handlers.reading.groups import Group
 from handlers.reading.meantbins import is_denied, is_either
 from handlers.reading.message import Message
 from handlers.reading.once import once
+from handlers.reading.otherdays import day_named_again, put_right
 from handlers.reading.retold import is_repair
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
@@ -74,7 +75,9 @@ def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
         said = said_day(group) or _day_beside(groups, k) or _day_of_message(groups, k, since)
     today = group.message.today
     if said is not None:
-        return said.past
+        return (put_right(group.message, said) or said).past
+    if (named := day_named_again(group.message)) is not None:
+        return named
     return today - timedelta(1) if _late_last_night(group) else today
 
 
@@ -236,14 +239,27 @@ def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
     """ "Drained the shed and added 2 kg last night": the day at the end counts for both."""
     for other in groups[k + 1 :]:
         first = other.clauses[0]
-        if first.sentence != sentence or first.joint not in ("and", "n", "&", "then", ","):
+        if first.sentence != sentence or first.joint not in _GOING_ON:
             return None
-        if other.sense != "did" or not _OWN.isdisjoint(other.norms):
+        done = other.sense == "did" or _says_when_done(other)
+        if not done or not _OWN.isdisjoint(other.norms):
             return None
         day = said_day(other)
         if day is not None:
             return day
     return None
+
+
+_GOING_ON = frozenset({"and", "n", "&", "then", ",", "-", "—", "("})
+
+
+def _says_when_done(group: Group) -> bool:
+    """ "The shed is sealed, did it Sunday": no question, though it begins as one."""
+    told = group.norms[:1] == ["did"] and group.norms[1:2] and group.norms[1] in _IT
+    return bool(told) and "?" not in group.message.norms
+
+
+_IT = words_in("it that this so them him her")
 
 
 def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:

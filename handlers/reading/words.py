@@ -68,7 +68,8 @@ _OPENED = {
     "youd": ("you", "'d"), "theyd": ("they", "'d"), "wouldof": ("would", "have"),
     "thatll": ("that", "will"), "wholl": ("who", "will"), "itd": ("it", "'d"),
     "whod": ("who", "'d"),
-    "drianed": ("drained",), "burried": ("buried",),
+    "wiv": ("with",), "wiff": ("with",), "liqud": ("liquid",), "liquied": ("liquid",),
+    "likwid": ("liquid",), "drianed": ("drained",), "burried": ("buried",),
     "coulda": ("could", "have"), "woulda": ("would", "have"), "id": ("i", "'d"),
 }  # fmt: skip
 

@@ -1,5 +1,7 @@
 """Amounts that hang together over a message, and lots that are shared out among bins."""
 
+from datetime import date
+
 import pytest
 
 from handlers.reading.acts import Drain, Layer, Seal
@@ -23,6 +25,15 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("chicken bones 600 g and the bread 200, bin 3", 0.8),
         ("bin 3 +1.1 rice, +0.2 chicken skin. kg", 1.3),
         ("bin 3: potato peel .8 kg", 0.8),
+        ("felt like 5 kg of peelings but it weighed 3.2 kg, bin 3", 3.2),
+        ("2 stone of peelings by the feel, actual weight 20 lb, bin 3", 9.072),
+        ("2 kg of peelings in bin 3. The bin now weighs 14 kg on the scale", 2.0),
+        ("peelings from the hall 2 kg and the curry nobody claimed 300 g, both in bin 3", 2.3),
+        ("sprats half a kilo, also rice left from lunch another half kilo, bin 3", 1.0),
+        ("burnt beans, 1.5 kilo, dropped same in bin 3", 1.5),
+        ("3 bags of leaves, each bag 2 kg, bin 3", 6.0),
+        ("2 kg in bin 3, peel with maybe 200 g of bacon in it", 2.0),
+        ("1.1 of leek tops, 0.4 of bacon rind, kg like, bin 3", 1.5),
         ("2.3 kg of peelings with the bucket, bucket alone 400 g, into bin 3", 1.9),
         ("added three bags of 2 kg of peelings to bin 3", 6.0),
         ("added 2 kg to bin 3 (total 14 kg now)", 2.0),
@@ -75,6 +86,10 @@ def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
          [("shed", 5), ("bin 3", 2)]),
         ("the shed and bin 3 got 2 and 3 kg of peel", [("shed", 2), ("bin 3", 3)]),
         ("shed 1.5 kg. bin 3 nil. big blue 3", [("shed", 1.5), ("big blue", 3)]),
+        ("6 kg of bread split: 4 shed, 2 bin 3", [("shed", 4), ("bin 3", 2)]),
+        ("the bread, 4,5 kg, divided: 3 in bin 3, 1,5 in big blue",
+         [("bin 3", 3), ("big blue", 1.5)]),
+        ("2 kg in the shed and same in bin 3", [("shed", 2), ("bin 3", 2)]),
         ("coffee grounds 3.5 kg, 2 kg into bin 3 and the rest into big blue",
          [("bin 3", 2), ("big blue", 1.5)]),
         ("added 3 kg of peelings, half into bin 3, half into big blue",
@@ -119,6 +134,34 @@ def test_what_was_weighed_and_what_was_poured(
     layers = [act for act in acts(text, in_room=True) if isinstance(act, Layer)]
     assert [(layer.mass_kg, layer.volume_l) for layer in layers] == amounts
     assert {layer.bin for layer in layers} == {"shed"}
+
+
+def test_a_weight_and_a_volume_do_not_add_up() -> None:
+    layers = [act for act in acts("dal 1 L + roti 400 g, bin 3") if isinstance(act, Layer)]
+    assert [(act.mass_kg, act.volume_l) for act in layers] == [(0.4, None), (None, 1)]
+    assert [dict(act.materials or {}) for act in layers] == [{"grain": 1}, {"pulse": 1}]
+
+
+def test_each_lot_of_two_days_is_made_of_its_own_things() -> None:
+    text = "lamb fat and rind, 1.2 kg, yesterday, plus 800 g of today's mango skins: both bin 3"
+    layers = [act for act in acts(text) if isinstance(act, Layer)]
+    assert [(act.mass_kg, act.rich, act.on) for act in layers] == [
+        (1.2, 1, date(2026, 6, 16)),
+        (0.8, 0, date(2026, 6, 17)),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("a litre and a bit out of bin 3, prob 1.2", 1.2),
+        ("drained bin 3, about half a litre, 450 ml to be exact", 0.45),
+        ("2 kg of peelings in bin 3. A cup or two came out, say three", 0.75),
+    ],
+)
+def test_a_guess_at_the_liquid_is_settled_at_last(text: str, litres: float) -> None:
+    (drained,) = [act for act in acts(text) if isinstance(act, Drain)]
+    assert drained.volume_l == pytest.approx(litres)
 
 
 def test_each_part_is_made_of_what_was_measured_so() -> None:
