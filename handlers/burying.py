@@ -20,6 +20,8 @@ CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
 async def buried(act: Bury, turn: Turn) -> Answer:
     """Fermented contents went into soil."""
     name = await choose(act.bin, turn, stages=CLOSED)
+    if act.part:
+        return Answer(say=_in_part(name))
     facts = Facts(place=act.place)
     entry = turn.entry("bury", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:
@@ -76,6 +78,15 @@ def _known(state: BinState, turn: Turn) -> Answer:
         say=f"{capital(the(state.bin.name))} is in the book as buried {day(since, turn.today)}: "
         f"plant there {span(window.start, window.end, turn.today)}.",
         why=reasons(window, turn.book.room),
+    )
+
+
+def _in_part(name: str | None) -> str:
+    """What is said of a bin that is not empty yet: its run ends with the last of it."""
+    which = the(name) if name else "the bin"
+    return (
+        f"Only a part of {which}? I note a burial once all of it is in the ground, so nothing is "
+        f"written down. Then say “buried {which}”."
     )
 
 

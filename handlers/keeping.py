@@ -53,17 +53,6 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await forgetting.forget_member(book, answer.forgets)
 
 
-async def _set_all(turn: Turn, settings: Sequence[Setting]) -> None:
-    """Change the settings; what else the message says is answered by them."""
-    book = turn.book
-    for setting in settings:
-        await _set(turn, setting.what, setting.value)
-    if settings:
-        book.room = await rooms.find(book.db, book.room.address) or book.room
-    if any(setting.what == "choice" for setting in settings):
-        await _settle_all(turn)
-
-
 async def write_down(turn: Turn, new: Sequence[NewEntry], struck: Sequence[Entry]) -> None:
     """Write new entries down; the bins that entries touched get their runs and dues made anew."""
     book = turn.book

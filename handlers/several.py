@@ -1,4 +1,4 @@
-"""One deed on several bins that nobody names: "sealed both", "drained them all"."""
+"""One deed on several bins that nobody names, "sealed both", or on one of two: "red or blue"."""
 
 import json
 from collections.abc import Mapping, Sequence
@@ -19,12 +19,16 @@ _STAGES: Mapping[str, frozenset[Stage]] = {
 
 
 async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
-    """The deed on each bin that can be meant; of more than two, which are "both" is asked."""
+    """The deed on each bin that can be meant; which are "both" of more than two, or which is meant
+    of those named, is asked.
+    """
     states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
     names = [s.bin.name for s in states if s.run.stage(turn.today) in _STAGES[act.act]]
     alone = replace(act, each=None)
     if act.each == "both" and len(names) > 2:
         return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
+    if act.each == "either" and len(names) > 1:
+        return Answer(say=f"Which bin: {either(names)}? Say it again with its name alone.")
     if len(names) < 2:
         return await carry_on(alone, turn)
     return _together([await carry_on(replace(alone, bin=name), turn) for name in names])

@@ -15,6 +15,7 @@ from handlers.reading.acts import (
     Layer,
     Observe,
     Open,
+    Stock,
     Unsure,
     as_json,
     from_json,
@@ -77,18 +78,20 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         return Answer()
     if act.no_such_day:
         return Answer(say=WHICH_DAY)
-    if any(isinstance(one, _MEASURED) and _amount(one) is None for one in act.guess):
+    if any(
+        one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
+    ):
         return Answer(say=HOW_MUCH)
     guess = json.dumps([as_json(one) for one in act.guess])
     words = listed([_guessed(one, turn) for one in act.guess])
     return Answer(say=f"Shall I write down {words}?", query=Query(guess=guess, lacks="yes"))
 
 
-_MEASURED = Layer | Drain | Batch
+_MEASURED = Layer | Drain | Batch | Stock
 
 
-def _amount(act: Layer | Drain | Batch) -> float | None:
-    return act.volume_l if isinstance(act, Drain) else act.mass_kg or act.volume_l
+def _amount(act: Layer | Drain | Batch | Stock) -> float | None:
+    return act.volume_l if isinstance(act, Drain) or act.mass_kg is None else act.mass_kg
 
 
 def _guessed(act: Act, turn: Turn) -> str:

@@ -2,9 +2,11 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from handlers.reading.acts import Act, Drain, Layer, OnBins, Open, Seal
 from handlers.reading.late import Late
+from handlers.reading.meantbins import is_either
 from handlers.reading.message import Message
 from handlers.reading.spans import indexes
 from handlers.reading.told import is_now
@@ -66,8 +68,14 @@ _JOINTS = words_in("and & n , + the then y und et e")
 
 
 def on_several(act: Act, message: Message) -> Act:
-    """ "Sealed both", "drained all of them": a deed on several bins that are not named."""
-    if not isinstance(act, OnBins) or act.bin is not None or not message.has(_EVERY):
+    """ "Sealed both", "drained all of them": a deed on several bins that are not named, and "2 kg
+    to the shed or the hall": on one that is to be asked.
+    """
+    if not isinstance(act, OnBins) or act.bin is not None:
+        return act
+    if any(is_either(message.norms[a.end : b.start]) for a, b in pairwise(message.bins)):
+        return replace(act, each="either")
+    if not message.has(_EVERY):
         return act
     match = _SEVERAL.search(" ".join(message.norms))
     if match is None:

@@ -3,10 +3,12 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
+from handlers.reading.amounts import Amount
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.late import Late
+from handlers.reading.message import Message
 from handlers.reading.naming import called, name_behind, new_name
 from handlers.reading.sizes import SMALLEST, size_of
 from handlers.reading.told import day_of, is_ahead
@@ -212,8 +214,19 @@ def _capacity(group: Group) -> float | None:
         if a.quantity == "volume"
         and sentence.start <= a.start < sentence.end
         and a.value >= SMALLEST
+        and not _is_below_nought(group.message, a)
         and (a.size or not a.vessel)
         and not any(a.end <= x.start <= a.end + 2 for x in group.message.items)
     ]
     sized = [a for a in exact if a.size]
     return (sized or exact)[0].value if exact else None
+
+
+def _is_below_nought(message: Message, amount: Amount) -> bool:
+    """ "The pink bin, -20 L", where "pink bin -20 L" has a dash."""
+    return amount.negative and message.norms[amount.start - 2 : amount.start - 1] in (
+        [","],
+        [":"],
+        ["of"],
+        ["is"],
+    )
