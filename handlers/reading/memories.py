@@ -103,6 +103,7 @@ _OURS = Late(
 )
 """Words that come back from what was to what is."""
 _OWN = Late(
+    r"^(?:added|put|tipped|chucked|drained|emptied|sealed|buried|opened|started|mixed)\b|"
     r"\b(?:i|we|ive|weve)(?: have| just| then| also| still| finally| 've)* (?:put|added|add|"
     r"drained|"
     r"drain|sealed|seal|buried|bury|tipped|chucked|emptied|threw|mixed|made|got|opened|started|"
