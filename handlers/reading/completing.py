@@ -36,6 +36,7 @@ from handlers.reading.moresettings import with_further_settings
 from handlers.reading.naming import given_name
 from handlers.reading.openings import all_opened
 from handlers.reading.told import deeds
+from handlers.reading.undivided import asked_to_divide
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wholelayer import one_each, whole_layer
@@ -51,7 +52,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
     if sum(isinstance(act, Layer | Drain) for act in acts) == 1:
         acts = [settled_at_last(act, message) for act in acts]
-    acts = with_further_settings(acts, message)
+    acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
     return [on_several(_struck_in(act, message), message) for act in acts]

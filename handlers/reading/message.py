@@ -9,7 +9,7 @@ from typing import Any
 from handlers.reading.acts import Context
 from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
-from handlers.reading.binwords import BinRef
+from handlers.reading.binwords import COLOURS, PLACE_NAMES, BinRef
 from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
 from handlers.reading.items import Item
@@ -23,7 +23,7 @@ from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs
 from handlers.reading.spans import Span, indexes
-from handlers.reading.targetbins import target_bins
+from handlers.reading.targetbins import coloured_bins, target_bins
 from handlers.reading.verbs import VerbUse, verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, norms_in, words_of
@@ -44,7 +44,7 @@ _DRINKS = frozenset({"tea", "brew", "goo"})
 _LIQUID_LEADS = words_in(
     "bokashi bin compost the of some this more that shed's bucket fresh worm garden plant"
 )
-
+_COLOURS_AND_PLACES = COLOURS | PLACE_NAMES
 
 MOST_CLAUSES = 60
 """Clauses of a message that are read for acts; what people report has far fewer."""
@@ -162,6 +162,7 @@ def read_message(text: str, context: Context) -> Message:
     if further:
         bins = tuple(sorted((*bins, *further)))
         in_bins = indexes(bins)
+        amounts = tuple([a for a in amounts if not _overlaps(a, in_bins)])
     elsewhere = mentions(norms, context.bins, in_bins)
     marks = vocabulary().find(norms)
     spoken = _figures_of_speech(marks) if bins else []
@@ -225,6 +226,8 @@ def _further_bins(
             no_names=alone and not context.bins,
             by_one_word=alone and context.in_room,
         )
+    if context.bins and not _COLOURS_AND_PLACES.isdisjoint(norms):
+        found += coloured_bins(words, norms, (*known, *found), called | indexes(found))
     return found
 
 

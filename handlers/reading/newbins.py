@@ -51,6 +51,9 @@ def said_bins(
             continue
         ref = None
         if norm in BIN_WORDS or norm in _BIN_PLURALS:
+            if pair := _two_of_one_word(words, norms, i, taken):
+                out += pair
+                continue
             ref = _written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
@@ -61,9 +64,39 @@ def said_bins(
             end = _after_signs(words, norms, i + 1)
             if end > i + 1:
                 ref = BinRef(i + 1, end, written(words, i + 1, end), plain=True)
+            elif closing := _closing_quote(norms, i + 1):
+                ref = BinRef(i + 1, closing + 1, written(words, i + 2, closing), plain=True)
         if ref is not None:
             out.append(ref)
     return tuple(out)
+
+
+def _two_of_one_word(
+    words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
+) -> list[BinRef]:
+    """ "The blue and purple bins": two names before one word for bin; a known one is found."""
+    if i < 4 or norms[i - 2] not in ("and", "&") or not _names(words[i - 1], i - 1, taken):
+        return []
+    second = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
+    if i - 3 in taken:
+        return [second]
+    if norms[i - 4] not in ("the", "our") or not _names(words[i - 3], i - 3, taken):
+        return []
+    return [BinRef(i - 3, i - 2, words[i - 3].text, plain=True), second]
+
+
+def _closing_quote(norms: Sequence[str], start: int) -> int:
+    """Index of the mark that closes a name in quotation marks at word `start`; 0 if none does."""
+    if norms[start : start + 1] != ['"']:
+        return 0
+    end = start + 2
+    while end < min(len(norms), start + _QUOTED) and norms[end] != '"':
+        end += 1
+    return end if norms[end : end + 1] == ['"'] else 0
+
+
+_QUOTED = 10
+"""Words between quotation marks that are still a name."""
 
 
 def _is_told_apart(norms: Sequence[str], i: int) -> bool:
@@ -189,10 +222,14 @@ def _with_number(
     words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
 ) -> BinRef | None:
     """ "The plot 7 bin", "the b12 bin": one that is called by a word and a number."""
-    if i < 3 or words[i - 1].kind != "number" or words[i - 2].kind != "word":
+    if i < 2 or words[i - 1].kind != "number" or words[i - 2].kind != "word":
         return None
     number = norms[i - 1]
     if i - 1 in taken or i - 2 in taken or not number.isdecimal() or len(number) > DIGITS:
+        return None
+    if norms[i - 2] in ("the", "our"):
+        return BinRef(i - 1, i + 1, f"{norms[i]} {number}", plain=True)  # "the 12 bin"
+    if i < 3:
         return None
     if norms[i - 3] not in _ARTICLES or (norms[i - 2] in GENERIC and len(norms[i - 2]) > 1):
         return None

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.binwords import PLACE_NAMES, BinRef
+from handlers.reading.binwords import COLOURS, PLACE_NAMES, BinRef
 from handlers.reading.names import is_part
 from handlers.reading.newbins import DIGITS, GENERIC, joined, written
 from handlers.reading.vocabulary import vocabulary, words_in
@@ -36,6 +36,8 @@ def target_bins(
             out.append(BinRef(at, end, written(words, at, end)))
         elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
             out.append(BinRef(at, at + 1, words[at].text))  # "added 1 kg to zebra"
+        elif by_one_word and _is_put_in_place(words, norms, i, at):
+            out.append(BinRef(at, at + 1, words[at].text, place=True))  # "added 1 kg to the shed"
         elif by_one_word and i - 1 in taken and at not in taken and _is_glued(words, at):
             out.append(BinRef(at, at + 2, written(words, at, at + 2)))  # "added 1 kg to plot7"
         elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
@@ -46,6 +48,55 @@ def target_bins(
 
 
 _TO = frozenset({"in", "into", "to", "off", "from"})
+
+
+def coloured_bins(
+    words: Sequence[Word], norms: Sequence[str], known: Sequence[BinRef], taken: frozenset[int]
+) -> list[BinRef]:
+    """Bins told by a colour that no bin has: "added 1 kg to blue", "sealed green", "red and pink".
+
+    Beside a bin that is named already a colour or a place counts where it goes on with its list,
+    or where more is told of it ("and 1 kg to green").
+    """
+    ends = {ref.end for ref in known if ref.name is not None}
+    out: list[BinRef] = []
+    for i, norm in enumerate(norms):
+        named = norm in COLOURS or (ends and norm in PLACE_NAMES)
+        if not named or not i or i in taken or not _ends(words, norms, i + 1):
+            continue
+        lead = i - 1 if norms[i - 1] not in _ARTICLES else i - 2
+        if ends:
+            led = norms[lead] in _AND and lead in ends and _is_done_to(norms, known, lead)
+            led = led or (norms[lead] in _PUT and _is_more_told(norms, max(ends), lead, taken))
+        else:
+            led = norms[i - 1] in _TO | _DONE and norms[i - 2 : i - 1] != ["from"]
+            led = led and COLOURS.isdisjoint(norms[max(0, i - 3) : i])
+        if led:
+            out.append(BinRef(i, i + 1, words[i].text, plain=True))
+            ends = ends | {i + 1}
+    return out
+
+
+def _is_done_to(norms: Sequence[str], known: Sequence[BinRef], end: int) -> bool:
+    """Whether the list of bins up to word `end` begins behind what is done to a bin."""
+    start = next((ref.start for ref in known if ref.end == end), end)
+    before = norms[start - 1] if start else ""
+    before = norms[start - 2] if before in _ARTICLES and start > 1 else before
+    return before in _TO | _DONE
+
+
+def _is_more_told(norms: Sequence[str], start: int, end: int, taken: frozenset[int]) -> bool:
+    """Whether an amount or a share stands between the last bin named and what leads to another."""
+    between = range(start, end)
+    return not taken.isdisjoint(between) or not _SHARES.isdisjoint(norms[start:end])
+
+
+_ARTICLES = frozenset({"the", "our"})
+_PUT = frozenset({"in", "into", "to"})
+_SHARES = words_in("half quarter quarters third thirds rest remainder most")
+_AND = words_in("and & + n")
+_DONE = words_in("sealed closed drained buried tapped")
+"""What is done to a bin that stands right behind it."""
 
 
 def _is_glued(words: Sequence[Word], at: int) -> bool:
@@ -59,10 +110,25 @@ def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int)
     """Whether "to Dot" ends there, with a word that is known for nothing else."""
     if at >= len(words) or at >= end or words[at].kind != "word":
         return False
-    ends = end == len(words) or words[end].kind == "sign" or norms[end] in _BEHIND_NAME
     known = norms[at] in vocabulary() or norms[at] in GENERIC | _NO_NAMES
     new = not known or norms[at] in PLACE_NAMES
-    return norms[at - 1] in ("to", "into") and new and ends
+    return norms[at - 1] in ("to", "into") and new and _ends(words, norms, end)
+
+
+def _is_put_in_place(words: Sequence[Word], norms: Sequence[str], i: int, at: int) -> bool:
+    """Whether scraps went "to the garage": not carried there, and no other thing of the garage."""
+    if at != i + 2 or norms[i] not in ("to", "into") or norms[at : at + 1] == []:
+        return False
+    placed = norms[at] in PLACE_NAMES and _ends(words, norms, at + 1)
+    return placed and not _ADDED.isdisjoint(norms[:i])
+
+
+_ADDED = words_in("added put tipped chucked threw fed")
+
+
+def _ends(words: Sequence[Word], norms: Sequence[str], end: int) -> bool:
+    """Whether a name may end before word `end`."""
+    return end >= len(words) or words[end].kind == "sign" or norms[end] in _BEHIND_NAME
 
 
 _NO_NAMES = words_in(
