@@ -94,6 +94,9 @@ async def about(act: Ask, turn: Turn) -> Answer:
         return Answer(say=NO_BINS)
     chosen = [s for s in states if act.bin and s.bin.name.casefold() == act.bin.casefold()]
     if act.bin and not chosen:
+        known = await named(turn.book, act.bin, turn.today)
+        if known and known.retired:
+            return Answer(say=f"{capital(summary(known, turn))}. It is out of use.")
         return unknown(act.bin, states)
     if chosen:
         dues = [

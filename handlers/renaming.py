@@ -65,5 +65,7 @@ async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, Answer]:
         return known, Answer()
     if name is None or not bins:
         return None, Answer(say="Which bin? Say it again with its name.")
+    if known and (await look_up(turn.book, known, turn.today)).retired:
+        return None, Answer(say=f"{capital(the(known.name))} is out of use already.")
     states = [await look_up(turn.book, bin, turn.today) for bin in bins]
     return None, unknown(name, states)

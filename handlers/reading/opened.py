@@ -191,7 +191,7 @@ def _is_only_where(group: Group) -> bool:
 
 
 def _known(group: Group) -> bool:
-    return any(b.known for b in group.bins)
+    return any(b.known and b.name not in group.message.context.retired for b in group.bins)
 
 
 def _starts_anew(group: Group) -> bool:

@@ -2,11 +2,12 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.binwords import COLOURS, PLACE_NAMES, BinRef
+from handlers.reading.binwords import GENERIC, PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.names import is_part
-from handlers.reading.newbins import DIGITS, GENERIC, joined, written
+from handlers.reading.newbins import DIGITS
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
+from handlers.reading.writtenbins import joined, written
 
 
 def target_bins(
@@ -61,7 +62,7 @@ def coloured_bins(
     ends = {ref.end for ref in known if ref.name is not None}
     out: list[BinRef] = []
     for i, norm in enumerate(norms):
-        named = norm in COLOURS or (ends and norm in PLACE_NAMES)
+        named = norm in TOLD_BY or (ends and norm in PLACE_NAMES)
         if not named or not i or i in taken or not _ends(words, norms, i + 1):
             continue
         lead = i - 1 if norms[i - 1] not in _ARTICLES else i - 2
@@ -70,7 +71,7 @@ def coloured_bins(
             led = led or (norms[lead] in _PUT and _is_more_told(norms, max(ends), lead, taken))
         else:
             led = norms[i - 1] in _TO | _DONE and norms[i - 2 : i - 1] != ["from"]
-            led = led and COLOURS.isdisjoint(norms[max(0, i - 3) : i])
+            led = led and TOLD_BY.isdisjoint(norms[max(0, i - 3) : i])
         if led:
             out.append(BinRef(i, i + 1, words[i].text, plain=True))
             ends = ends | {i + 1}

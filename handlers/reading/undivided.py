@@ -25,7 +25,7 @@ def asked_to_divide(acts: Sequence[Act], message: Message) -> list[Act]:
 def _all_behind(act: Layer | Drain, message: Message) -> list[str]:
     """The bins in a row behind what leads to them, if one of them is the act's and they end it."""
     for refs in listed_bins(message.bins, message):
-        names = [ref.name for ref in refs if ref.name is not None]
+        names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
         before = message.norms[max(0, refs[0].start - 2) : refs[0].start]
         led = bool(before) and (
             before[-1] in INTO or (before[-1] in ("the", "our") and before[0] in INTO)
@@ -33,7 +33,7 @@ def _all_behind(act: Layer | Drain, message: Message) -> list[str]:
         end = refs[-1].end
         days = {day.start for day in message.days}
         ends = end >= len(message.words) or message.words[end].kind == "sign" or end in days
-        if led and ends and act.bin in names:
+        if led and ends and act.bin in names and len(names) > 1:
             return names
     return []
 
