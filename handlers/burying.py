@@ -5,6 +5,7 @@ from datetime import date
 from handlers.answer import Answer, Turn
 from handlers.bins import ask_which, choose
 from handlers.chosen import reasons
+from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Bury
@@ -30,6 +31,7 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         f"{span(window.start, window.end, turn.today)}, later in cold soil."
     ]
     lines += _early(state, turn, on) if state else []
+    lines += await first_heard(name, turn)
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
 
 

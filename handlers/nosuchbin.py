@@ -1,14 +1,15 @@
-"""A deed on a bin that the group has not: asked about before anything is written down."""
+"""A deed on a bin that the group has not: asked about, or written down and said to be the first."""
 
 import json
 
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import LONGEST_NAME, unknown
-from handlers.reading.acts import Act, Amend, Bury, Drain, Observe, Seal, as_json
+from handlers.phrasing import capital, the
+from handlers.reading.acts import Act, Amend, Drain, Observe, as_json
 from handlers.state import BinState, look_up, named
 
-ON_A_BIN = Drain | Seal | Bury | Observe
-"""What is done to a bin that was begun before; a layer begins one, and says so."""
+ON_A_BIN = Drain | Observe
+"""What is told in passing of a bin that was begun before: it begins none."""
 
 NEW = frozenset({"new", "another", "begun"})
 """Words that answer that the bin is one more."""
@@ -31,14 +32,24 @@ async def asked(act: Act, turn: Turn) -> Answer | None:
 
 
 async def corrected(act: Amend, target: str, turn: Turn) -> Answer | None:
-    """What to say to a correction into a bin that the group has not, of all but a layer."""
-    if target in ("layer", "open") or (states := await _others(act.bin, turn)) is None:
+    """What to say to a correction of such a deed into a bin that the group has not."""
+    if target not in ("drain", "observe") or (states := await _others(act.bin, turn)) is None:
         return None
     say = unknown(act.bin or "", states).say
     return Answer(
         say=f"{say} The record stands as it was: which did you mean?",
         query=Query(guess=json.dumps([as_json(act)]), lacks="which"),
     )
+
+
+async def first_heard(name: str, turn: Turn) -> list[str]:
+    """What to add to a record that begins a bin beside others, which may be a slip."""
+    states = await _others(name, turn)
+    if not states:
+        return []
+    return [
+        f"{capital(the(name))} is new to me. Meant another? Say “no, {the(states[0].bin.name)}”."
+    ]
 
 
 async def _others(name: str | None, turn: Turn) -> list[BinState] | None:

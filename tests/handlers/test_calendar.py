@@ -122,7 +122,6 @@ async def two_keepers(group: Group) -> Group:
     """Bram's shed bin is to be drained on the 4th or 5th; Ines is late with the yard bin."""
     await group.says(Open(bin="shed", capacity_l=20.0), who="bram")
     await group.says(Layer(mass_kg=2.0, bin="shed"), who="bram")
-    await group.says(Open(bin="yard"), days=-20)
     await group.says(Seal(bin="yard"), days=-20)
     return group
 

@@ -86,7 +86,6 @@ async def test_done_in_reply_to_a_digest_is_about_what_it_named(room: TalkingRoo
 async def test_the_notice_tells_dates_so_that_it_stays_true(group: Group) -> None:
     await group.says(Open(bin="shed", capacity_l=20.0), who="bram")
     await group.says(Layer(mass_kg=2.0, bin="shed"), who="bram")
-    await group.says(Open(bin="yard"), days=-6)
     await group.says(Seal(bin="yard"), days=-6)
     assert (await notice(group.book, date(2026, 3, 2))).splitlines() == [
         "What is due",
@@ -113,7 +112,6 @@ async def test_the_notice_of_an_empty_book(group: Group) -> None:
 )
 async def test_when_a_bin_can_be_dealt_with(group: Group, asked: Ask, said: str) -> None:
     await group.says(Layer(mass_kg=2.0, bin="shed"))
-    await group.says(Open(bin="yard"), days=-6)
     await group.says(Seal(bin="yard"), days=-6)
     await group.says(Open(bin="hall"))
     assert (await group.says(asked)).say.startswith(said)
