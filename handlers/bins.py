@@ -12,6 +12,7 @@ from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Ask, Open, as_json
 from handlers.state import BinState, Stage, look_up, named
+from storage import words
 from storage.rows import Due, Entry, Facts, NewEntry
 
 FIRST_BIN = "bin 1"
@@ -34,6 +35,11 @@ async def opened(act: Open, turn: Turn) -> Answer:
     known = await turn.book.bin(name)
     facts = Facts(capacity_l=act.capacity_l, shared=act.shared)
     entry = turn.entry("open", bin=name, facts=facts, member=act.member, on=act.on)
+    if known and known.name.casefold() != words.name(name).casefold():
+        return Answer(
+            say=f"{capital(the(name))} is {the(known.name)} now, so nothing is written down. "
+            f"Say “{known.name} is 20 L” for its size, or another name for a new bin."
+        )
     if known:
         state = await look_up(turn.book, known, turn.today)
         if state.number and state.run.stage(turn.today) != "in the ground":

@@ -8,7 +8,7 @@ from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.late import Late
 from handlers.reading.naming import called, name_behind, new_name
-from handlers.reading.sizes import SMALLEST, size_of
+from handlers.reading.sizes import OF_SIZE, SMALLEST, size_of
 from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
@@ -120,7 +120,7 @@ def _sentence_words(group: Group) -> list[str]:
 def _opened(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     if _has_size(group):
-        return "the size of a bin"
+        return OF_SIZE
     if not _NOT_OPENED.isdisjoint(_own_words(group)) or group.message.bran(group.start, group.end):
         return None
     if (
