@@ -11,6 +11,7 @@ from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Ask, Open, as_json
+from handlers.reading.opened import NAME_LOST
 from handlers.state import BinState, Stage, look_up, named
 from storage import words
 from storage.rows import Due, Entry, Facts, NewEntry
@@ -54,6 +55,11 @@ async def opened(act: Open, turn: Turn) -> Answer:
         f"Opened {the(name)}{size}{shared}. First a thin bed of starter bran: "
         f"{starter(bed.tablespoons, bed.starter_g, turn.units)}."
     ]
+    if act.bin is None and NAME_LOST in act.rules:
+        lines.append(
+            f"I cannot call it as you said, so it is {the(name)}. Say “rename {name} to …” for a "
+            "name of its own."
+        )
     query = None
     if not act.capacity_l and not (
         known and (await look_up(turn.book, known, turn.today)).capacity_l
@@ -78,6 +84,8 @@ def _known(state: BinState, act: Open, turn: Turn) -> str:
         said.append("is for everybody" if act.shared else "is no longer shared")
     if said:
         return f"Noted: {the(state.bin.name)} {listed(said)}."
+    if state.retired:
+        return f"{capital(the(state.bin.name))} is in use again, and its records go on."
     since = state.run.opened or turn.today
     return (
         f"{capital(the(state.bin.name))} is in use since {day(since, turn.today)}, so its records "

@@ -228,6 +228,9 @@ _BESIDE_BINS: dict[str, Late] = {
     ),
     "ask custody": _WHOSE_ELSE,
     "ask trouble": _RHETORICAL,
+    "retract": Late(
+        r"\bqbin (?:is )?(?:called|named) (?:scratch|delete|undo|strike|cancel|forget)\b"
+    ),
     "offer": Late(
         r"\b(?:left|leaving|put|there is|there are|box of|bag of|bags of|crate of)\b.{0,40}\b(?:by|"
         r"at|near|on|outside|beside|behind|from) (?:the )?qbin\b.{0,30}\bwhoever (?:wants|needs|"

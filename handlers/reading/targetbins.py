@@ -88,12 +88,15 @@ def _is_done_to(norms: Sequence[str], known: Sequence[BinRef], end: int) -> bool
 
 def _is_more_told(norms: Sequence[str], start: int, end: int, taken: frozenset[int]) -> bool:
     """Whether an amount or a share stands between the last bin named and what leads to another."""
-    between = range(start, end)
-    return not taken.isdisjoint(between) or not _SHARES.isdisjoint(norms[start:end])
+    between = norms[start:end]
+    if not _STOPS.isdisjoint(between):
+        return False
+    return not taken.isdisjoint(range(start, end)) or not _SHARES.isdisjoint(between)
 
 
 _ARTICLES = frozenset({"the", "our"})
 _PUT = frozenset({"in", "into", "to"})
+_STOPS = frozenset(".!?;\n")
 _SHARES = words_in("half quarter quarters third thirds rest remainder most")
 _AND = words_in("and & + n")
 _DONE = words_in("sealed closed drained buried tapped")

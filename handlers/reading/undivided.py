@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from handlers.reading.acts import Act, Drain, Layer, Unsure
 from handlers.reading.binlists import listed_bins
@@ -26,6 +27,8 @@ def _all_behind(act: Layer | Drain, message: Message) -> list[str]:
     """The bins in a row behind what leads to them, if one of them is the act's and they end it."""
     for refs in listed_bins(message.bins, message):
         names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
+        if any(one.end == other.start for one, other in pairwise(refs)):
+            continue
         before = message.norms[max(0, refs[0].start - 2) : refs[0].start]
         led = bool(before) and (
             before[-1] in INTO or (before[-1] in ("the", "our") and before[0] in INTO)
