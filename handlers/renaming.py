@@ -59,8 +59,8 @@ async def retired(plan: Retire, turn: Turn) -> Answer:
     entries = [turn.entry("retire", bin=bin.name)]
     entries += [turn.entry("over", bin=bin.name, facts=Facts(words=one.duty)) for one in turns]
     lines = [
-        f"{capital(the(bin.name))} is out of use; its record is kept. Say “opened {the(bin.name)}” "
-        "should it come back."
+        f"{capital(the(bin.name))} is out of use; its record is kept. Say “opened {the(bin.name)} "
+        "again” should it come back."
     ]
     if state.run.mass_kg and not state.run.buried:
         held = mass(state.run.mass_kg, turn.units)

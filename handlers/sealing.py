@@ -62,7 +62,7 @@ async def reopened(plan: Reopened, turn: Turn) -> Answer:
 async def _not_sealed(plan: Reopened, state: BinState | None, turn: Turn) -> Answer:
     if plan.bin is None:
         return SILENCE
-    if plan.anew and (state is None or state.run.stage(turn.today) != "filling"):
+    if plan.anew and (state is None or state.retired or state.run.stage(turn.today) != "filling"):
         return await opened(Open(bin=plan.bin, on=turn.today), turn)
     found = state or await meant(plan.bin, turn)
     if isinstance(found, Answer):
