@@ -26,7 +26,7 @@ async def asked(act: Act, turn: Turn) -> Answer | None:
         return None
     say = unknown(act.bin or "", states).say
     return Answer(
-        say=f"{say} Nothing is written down yet: which was it? Say “new” if it is one more bin.",
+        say=f"{say} Nothing of it is written down yet: which was it? Say “new” if it is one more.",
         query=Query(guess=json.dumps([as_json(act)]), lacks="which"),
     )
 

@@ -23,7 +23,7 @@ from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs
 from handlers.reading.spans import Span, indexes
-from handlers.reading.targetbins import coloured_bins, target_bins
+from handlers.reading.targetbins import more_bins, target_bins
 from handlers.reading.verbs import VerbUse, verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, norms_in, words_of
@@ -225,8 +225,10 @@ def _further_bins(
             no_names=alone and not context.bins,
             by_one_word=alone and context.in_room,
         )
-    if context.bins and not _COLOURS_AND_PLACES.isdisjoint(norms):
-        found += coloured_bins(words, norms, (*known, *found), called | indexes(found))
+    beside = context.in_room and bool(known or found)
+    if context.bins and (beside or not _COLOURS_AND_PLACES.isdisjoint(norms)):
+        there = (*known, *found)
+        found += more_bins(words, norms, there, called | indexes(found), by_one_word=beside)
     return found
 
 

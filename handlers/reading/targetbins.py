@@ -51,24 +51,32 @@ def target_bins(
 _TO = frozenset({"in", "into", "to", "off", "from"})
 
 
-def coloured_bins(
-    words: Sequence[Word], norms: Sequence[str], known: Sequence[BinRef], taken: frozenset[int]
+def more_bins(
+    words: Sequence[Word],
+    norms: Sequence[str],
+    known: Sequence[BinRef],
+    taken: frozenset[int],
+    *,
+    by_one_word: bool,
 ) -> list[BinRef]:
     """Bins told by a colour that no bin has: "added 1 kg to blue", "sealed green", "red and pink".
 
     Beside a bin that is named already a colour or a place counts where it goes on with its list,
-    or where more is told of it ("and 1 kg to green").
+    or where more is told of it ("and 1 kg to green"); so does a new word with `by_one_word`.
     """
     ends = {ref.end for ref in known if ref.name is not None}
     out: list[BinRef] = []
     for i, norm in enumerate(norms):
-        named = norm in TOLD_BY or (ends and norm in PLACE_NAMES)
+        new = by_one_word and _is_new(words[i])
+        named = norm in TOLD_BY or (ends and (new or norm in PLACE_NAMES))
         if not named or not i or i in taken or not _ends(words, norms, i + 1):
             continue
         lead = i - 1 if norms[i - 1] not in _ARTICLES else i - 2
         if ends:
             led = norms[lead] in _AND and lead in ends and _is_done_to(norms, known, lead)
-            led = led or (norms[lead] in _PUT and _is_more_told(norms, max(ends), lead, taken))
+            led = led and not (new and words[i].text.islower())  # "to red and phew"
+            more = _is_more_put if new else _is_more_told
+            led = led or (norms[lead] in _PUT and more(norms, max(ends), lead, taken))
         else:
             led = norms[i - 1] in _TO | _DONE and norms[i - 2 : i - 1] != ["from"]
             led = led and TOLD_BY.isdisjoint(norms[max(0, i - 3) : i])
@@ -86,6 +94,17 @@ def _is_done_to(norms: Sequence[str], known: Sequence[BinRef], end: int) -> bool
     return before in _TO | _DONE
 
 
+def _is_more_put(norms: Sequence[str], start: int, end: int, taken: frozenset[int]) -> bool:
+    """ "And 1 kg to Dotty": nothing but a joint and an amount stands before what leads there."""
+    held = [i for i in range(start, end) if i in taken]
+    joined = {*norms[start:end]} - {norms[i] for i in held} <= _MORE
+    return bool(held) and joined and norms[end] != "in"
+
+
+_AND = words_in("and & + n")
+_MORE = _AND | {",", "plus", "then", "also"}
+
+
 def _is_more_told(norms: Sequence[str], start: int, end: int, taken: frozenset[int]) -> bool:
     """Whether an amount or a share stands between the last bin named and what leads to another."""
     between = norms[start:end]
@@ -98,7 +117,6 @@ _ARTICLES = frozenset({"the", "our"})
 _PUT = frozenset({"in", "into", "to"})
 _STOPS = frozenset(".!?;\n")
 _SHARES = words_in("half quarter quarters third thirds rest remainder most")
-_AND = words_in("and & + n")
 _DONE = words_in("sealed closed drained buried tapped")
 """What is done to a bin that stands right behind it."""
 
@@ -114,9 +132,16 @@ def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int)
     """Whether "to Dot" ends there, with a word that is known for nothing else."""
     if at >= len(words) or at >= end or words[at].kind != "word":
         return False
-    known = norms[at] in vocabulary() or norms[at] in GENERIC | _NO_NAMES
-    new = not known or norms[at] in PLACE_NAMES
-    return norms[at - 1] in ("to", "into") and new and _ends(words, norms, end)
+    new = _is_new(words[at]) or norms[at] in PLACE_NAMES
+    drawn = norms[at - 1] in ("from", "off") and not _DRAWN.isdisjoint(norms[:at])
+    led = drawn or norms[at - 1] in ("to", "into")
+    return led and new and _ends(words, norms, end)
+
+
+def _is_new(word: Word) -> bool:
+    """Whether a word is known for nothing, so that it can be a name."""
+    known = word.norm in vocabulary() or word.norm in GENERIC | _NO_NAMES
+    return word.kind == "word" and not known
 
 
 def _is_put_in_place(words: Sequence[Word], norms: Sequence[str], i: int, at: int) -> bool:
@@ -127,6 +152,7 @@ def _is_put_in_place(words: Sequence[Word], norms: Sequence[str], i: int, at: in
     return placed and not _ADDED.isdisjoint(norms[:i])
 
 
+_DRAWN = words_in("drained tapped")
 _ADDED = words_in("added put tipped chucked threw fed")
 
 

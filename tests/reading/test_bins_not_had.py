@@ -28,6 +28,9 @@ def told(text: str, bins: tuple[str, ...]) -> list[tuple[str, str | None]]:
         ("buried the white bin and the zinc bin", [("bury", "white"), ("bury", "zinc")]),
         ("opened the black and pink bins, 15 L", [("open", "black"), ("open", "pink")]),
         ("added 3 kg to white and 2 kg to black", [("layer", "white"), ("layer", "black")]),
+        ("added 3 kg to white and 2 kg to Greta", [("layer", "white"), ("layer", "Greta")]),
+        ("drained 300 ml from Greta", [("drain", "Greta")]),
+        ("added 3 kg to white, 5 kg in total", [("layer", "white")]),
         ("put 3 kg in white. The tap is painted in black", [("layer", "white")]),
         ("added 3 kg to white and the cellar is dark", [("layer", "white")]),
         ("opened the 14 bin, 20 L", [("open", "bin 14")]),
@@ -47,6 +50,7 @@ def test_the_bin_that_was_said_and_no_other(
     ("text", "parts"),
     [
         ("added 3 kg to white and the zinc bin", [("white", 1.5), ("zinc", 1.5)]),
+        ("added 3 kg to white and Greta", [("white", 1.5), ("Greta", 1.5)]),
         ("added 3 kg to white and black", [("white", 1.5), ("black", 1.5)]),
         ("added 3 kg to the black and pink bins", [("black", 1.5), ("pink", 1.5)]),
         ("drained 300 ml from the black and white bins", [("black", 0.15), ("white", 0.15)]),
