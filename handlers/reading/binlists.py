@@ -16,12 +16,14 @@ from handlers.reading.wholelayer import EACH
 def of_each_bin(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, and one for each further bin of the list that one of them is told of."""
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
-    return [
-        each
-        for act in acts
-        for each in _for_each(act, message)
-        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
-    ]
+    out: list[Act] = []
+    for act in acts:
+        for each in _for_each(act, message):
+            of = each.act, getattr(each, "bin", None)
+            if each is act or each == act or of not in told:
+                told.add(of)
+                out.append(each)
+    return out
 
 
 def _for_each(act: Act, message: Message) -> list[Act]:

@@ -228,7 +228,8 @@ def _further_bins(
     beside = context.in_room and bool(known or found)
     if context.bins and (beside or not _COLOURS_AND_PLACES.isdisjoint(norms)):
         there = (*known, *found)
-        found += more_bins(words, norms, there, called | indexes(found), by_one_word=beside)
+        more = more_bins(words, norms, there, called | indexes(found), by_one_word=beside)
+        found += [by_known_name(ref, context.bins) for ref in more]
     return found
 
 

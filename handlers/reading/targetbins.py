@@ -1,6 +1,6 @@
 """Bins never named before and not called bins: "to Portable B", "added 1 kg to zebra"."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from handlers.reading.binwords import GENERIC, PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.names import is_part
@@ -69,29 +69,48 @@ def more_bins(
     for i, norm in enumerate(norms):
         new = by_one_word and _is_new(words[i])
         named = norm in TOLD_BY or (ends and (new or norm in PLACE_NAMES))
-        if not named or not i or i in taken or not _ends(words, norms, i + 1):
+        lead = i - 1 if i and norms[i - 1] not in _ARTICLES else i - 2
+        if not named or lead < 0 or i in taken or not _ends(words, norms, i + 1):
             continue
-        lead = i - 1 if norms[i - 1] not in _ARTICLES else i - 2
         if ends:
-            led = norms[lead] in _AND and lead in ends and _is_done_to(norms, known, lead)
+            listed = norms[lead] in _AND or (norms[lead] == "," and norms[i + 1 : i + 2] == ["and"])
+            led = listed and lead in ends and _is_done_to(norms, (*known, *out), lead)
             led = led and not (new and words[i].text.islower())  # "to red and phew"
-            more = _is_more_put if new else _is_more_told
-            led = led or (norms[lead] in _PUT and more(norms, max(ends), lead, taken))
+            led = led or (norm in TOLD_BY and norms[i - 1] in _DONE)
+            led = led or _is_put_besides(norms, i, lead, _before(ends, i), taken, new=new)
         else:
             led = norms[i - 1] in _TO | _DONE and norms[i - 2 : i - 1] != ["from"]
             led = led and TOLD_BY.isdisjoint(norms[max(0, i - 3) : i])
         if led:
             out.append(BinRef(i, i + 1, words[i].text, plain=True))
-            ends = ends | {i + 1}
+            ends.add(i + 1)
     return out
+
+
+def _before(ends: Collection[int], i: int) -> int:
+    """Where the last bin that is named before word i ends; 0 if none is."""
+    return max((end for end in ends if end <= i), default=0)
+
+
+def _is_put_besides(
+    norms: Sequence[str], i: int, lead: int, start: int, taken: frozenset[int], *, new: bool
+) -> bool:
+    """Whether more goes into what word i names, told from word `start` to what leads there."""
+    if norms[lead] not in _PUT or (norms[lead] == "in" and not start and norms[i] in PLACE_NAMES):
+        return False  # "got 2 kg of bran in the pantry"
+    return (_is_more_put if new else _is_more_told)(norms, start, lead, taken)
 
 
 def _is_done_to(norms: Sequence[str], known: Sequence[BinRef], end: int) -> bool:
     """Whether the list of bins up to word `end` begins behind what is done to a bin."""
-    start = next((ref.start for ref in known if ref.end == end), end)
-    before = norms[start - 1] if start else ""
-    before = norms[start - 2] if before in _ARTICLES and start > 1 else before
-    return before in _TO | _DONE
+    starts = {ref.end: ref.start for ref in known}
+    while end in starts:
+        at = starts[end] - 1
+        at -= at > 0 and norms[at] in _ARTICLES
+        if at < 0 or norms[at] not in _AND | {","}:
+            return at >= 0 and norms[at] in _TO | _DONE
+        end = at
+    return False
 
 
 def _is_more_put(norms: Sequence[str], start: int, end: int, taken: frozenset[int]) -> bool:
@@ -102,7 +121,8 @@ def _is_more_put(norms: Sequence[str], start: int, end: int, taken: frozenset[in
 
 
 _AND = words_in("and & + n")
-_MORE = _AND | {",", "plus", "then", "also"}
+_ADDED = words_in("added put tipped chucked threw fed")
+_MORE = _AND | _ADDED | {",", "plus", "then", "also"}
 
 
 def _is_more_told(norms: Sequence[str], start: int, end: int, taken: frozenset[int]) -> bool:
@@ -153,7 +173,6 @@ def _is_put_in_place(words: Sequence[Word], norms: Sequence[str], i: int, at: in
 
 
 _DRAWN = words_in("drained tapped")
-_ADDED = words_in("added put tipped chucked threw fed")
 
 
 def _ends(words: Sequence[Word], norms: Sequence[str], end: int) -> bool:
