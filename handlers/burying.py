@@ -8,6 +8,7 @@ from handlers.answer import Answer, Query, Turn
 from handlers.beds import bed_name
 from handlers.bins import ask_which, choose
 from handlers.chosen import reasons
+from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Bury, as_json
@@ -39,6 +40,7 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         f"{span(window.start, window.end, turn.today)}, later in cold soil."
     ]
     lines += _early(state, turn, on) if state else []
+    lines += await first_heard(name, turn)
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
 
 

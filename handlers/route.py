@@ -17,6 +17,7 @@ from handlers import (
     group,
     layers,
     mixture,
+    nosuchbin,
     observing,
     privacy,
     reminded,
@@ -48,6 +49,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         return Answer(say=still_to_come(act.on, turn.today))
     if isinstance(act, DEEDS) and act.on and turn.today - act.on > LONGEST_AGO:
         return Answer(say=too_long_ago(act.on, turn.today))
+    if (unheard_of := await nosuchbin.asked(act, turn)) is not None:
+        return unheard_of
     if isinstance(act, acts.OnBins) and act.each:
         return await several.answer(act, turn, answer)
     match act:

@@ -52,6 +52,8 @@ class Context:
     """The group's zone: it decides which day "today" is."""
     units: Units = "metric"
     bins: tuple[str, ...] = ()
+    retired: tuple[str, ...] = ()
+    """Those of the bins that are out of use, until they are opened again."""
     members: tuple[str, ...] = ()
     sender: str | None = None
     bot_names: tuple[str, ...] = ("pailkeeper", "bot")

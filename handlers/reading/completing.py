@@ -38,6 +38,7 @@ from handlers.reading.openings import all_opened
 from handlers.reading.portions import portioned
 from handlers.reading.splitright import split_right
 from handlers.reading.told import deeds
+from handlers.reading.undivided import asked_to_divide
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wholelayer import one_each, whole_layer
@@ -60,7 +61,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
             settled_at_last(act, message) if alone or isinstance(act, Drain) else act
             for act in acts
         ]
-    acts = with_further_settings(acts, message)
+    acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
     acts = split_right(acts, message)

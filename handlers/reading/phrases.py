@@ -76,6 +76,12 @@ class Phrase:
                 return ref.name
         return None
 
+    def strange_bin(self) -> str | None:
+        """The first bin that it names and the group has not, if it names none of the group's."""
+        said = [ref for ref in self.message.bins if self.start <= ref.start < self.end]
+        strange = [ref.name for ref in said if ref.plain and not ref.known and ref.name]
+        return strange[0] if strange and not self.bin and self.message.context.in_room else None
+
     @property
     def members(self) -> list[MemberRef]:
         """The members that it names, but for the sender."""

@@ -33,6 +33,7 @@ from handlers.reading.flatly import flat_answer, put_off_by
 from handlers.reading.leaning import adds, another_doer, another_number, more, with_figure
 from handlers.reading.lessened import OFF, lessened
 from handlers.reading.message import Message
+from handlers.reading.otherbin import REFUSALS, in_another_bin
 from handlers.reading.passing import CUES as OF_PASSING
 from handlers.reading.passing import coming, passed_on, taker
 from handlers.reading.readfor import read_for
@@ -115,7 +116,7 @@ def _amend(message: Message) -> Amend | None:
 def _restated(message: Message) -> Amend | None:
     if adds(message):
         return None
-    found = restated(message) or lessened(message)
+    found = restated(message) or in_another_bin(message) or lessened(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
 
@@ -235,7 +236,7 @@ _READERS: tuple[_Reader, ...] = (
         | LANGUAGES,
         "",
     ),
-    (_restated, CUES | OFF | OF_DAYS | words_in("only credit"), ""),
+    (_restated, CUES | OFF | OF_DAYS | words_in("only credit") | REFUSALS, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (
