@@ -76,6 +76,7 @@ class Phrase:
                 return ref.name
         return None
 
+    @property
     def strange_bin(self) -> str | None:
         """The first bin that it names and the group has not, if it names none of the group's."""
         said = [ref for ref in self.message.bins if self.start <= ref.start < self.end]
