@@ -157,8 +157,8 @@ async def custody_of(book: Book, bin: Bin, day: date) -> Custody:
     async def ask() -> tuple[Custody, date | None]:
         return await _custody_since(book, bin, day)
 
-    key = "custody", bin.id, book.aside
-    found, since = await book.known(f"room {custody.OF_CUSTODY}", key, ask)
+    key = "custody", bin.id, book.aside, book.room.zone
+    found, since = await book.known(custody.OF_CUSTODY, key, ask)
     if since is None or day < since:
         found, _ = await ask()
     return found

@@ -149,12 +149,17 @@ async def _silent(bin: Bin, custody: Custody, keeper: str, turn: Turn) -> Notice
     """A keeper who has not been heard since before something was due, and long since."""
     late = [due for due in await turn.book.dues() if _is_long_late(due, bin, turn.today)]
     members = {member.name: member for member in await turn.book.members()}
-    user = members[keeper].user if keeper in members else None
-    if not late or user is None or keeper in await away_on(turn.book, turn.today):
+    member = members.get(keeper)
+    if (
+        not late
+        or member is None
+        or member.user is None
+        or keeper in await away_on(turn.book, turn.today)
+    ):
         return None
     if not await _is_communal(bin, turn):
         return None
-    heard_at = await last_heard(turn.book, user)
+    heard_at = await last_heard(turn.book, member)
     heard = local_day(heard_at, turn.book.room.zone) if heard_at else None
     due = late[0]
     if heard and heard >= due.from_day:

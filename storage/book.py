@@ -26,6 +26,9 @@ SELECT
 """
 """The size of a bin, whether it is shared and who opened it, from its openings that stand."""
 
+LATELY = 100
+"""Of so many entries of a bin it is said whose they are."""
+
 _ACT = "act = (SELECT ?)"
 """Asked so, SQLite has no plan of its own for each act, which it would make anew every time."""
 
@@ -161,11 +164,13 @@ class Book(Roster):
         )
 
     async def hands(self, bin: Bin) -> list[str]:
-        """Who had a hand in a bin, the latest first."""
+        """Who had a hand in a bin of late, the latest first."""
         rows = await self.db.rows(
-            "SELECT member_name FROM line WHERE bin = ? AND struck_at IS NULL "
-            "AND member IS NOT NULL GROUP BY member ORDER BY max(id) DESC",
-            (bin.id,),
+            "SELECT member_name FROM (SELECT id, member, member_name FROM line WHERE bin = ? "
+            "AND run IS NOT NULL AND struck_at IS NULL AND member IS NOT NULL "
+            "ORDER BY on_day DESC, said_at DESC, id DESC LIMIT ?) "
+            "GROUP BY member ORDER BY max(id) DESC",
+            (bin.id, LATELY),
         )
         return [row["member_name"] for row in rows]
 

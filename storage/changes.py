@@ -7,7 +7,7 @@ from datetime import datetime
 from storage import words
 from storage.book import Book
 from storage.moments import to_ms
-from storage.rows import Bin, NewEntry, Question
+from storage.rows import Bin, Entry, NewEntry, Question
 
 
 async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int:
@@ -52,16 +52,21 @@ async def write_down(book: Book, entry: NewEntry, run: int | None = None) -> int
         ),
         room=book.room.id,
         # What stands in for another entry has its place among those that were read before.
-        part="" if entry.replaces else entry.act,
+        part=f"{entry.act},{REWRITTEN}" if entry.replaces else entry.act,
     )
 
 
-async def strike_out(book: Book, entries: Sequence[int], by: str, at: datetime) -> None:
+REWRITTEN = "rewritten"
+"""The part of the entries that changes where they are not only added to."""
+
+
+async def strike_out(book: Book, entries: Sequence[Entry], by: str, at: datetime) -> None:
     """Strike entries out; they stay readable and say which event struck them."""
     await book.db.write_many(
         "UPDATE entry SET struck_at = ?, struck_by = ? WHERE id = ? AND struck_at IS NULL",
-        [(to_ms(at), by, entry) for entry in entries],
+        [(to_ms(at), by, entry.id) for entry in entries],
         room=book.room.id,
+        part=",".join([*sorted({entry.act for entry in entries}), REWRITTEN]),
     )
 
 

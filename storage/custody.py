@@ -6,14 +6,15 @@ from datetime import date, datetime
 from storage.book import Book
 from storage.lines import LINES
 from storage.moments import from_ms, to_day, to_ms
-from storage.rows import Bin, Entry
+from storage.rows import Bin, Entry, Member
 
 # What stands in for an entry has its place (`root`), so that a slip put right changes no order.
+# "+root": who left and came back is found among the few who did, not among all entries since.
 _SAID = (
     f"{LINES}WHERE bin = ?1 AND struck_at IS NULL AND act IN ('open', 'offer', "
     "'accept', 'decline', 'withdraw', 'retire') AND root >= ?2 UNION ALL "
     f"{LINES}WHERE room = ?3 AND act IN ('leave', 'return') AND struck_at IS NULL "
-    "AND root >= ?2 ORDER BY root, id"
+    "AND +root >= ?2 ORDER BY root, id"
 )
 OF_CUSTODY = "bin member entry:open,offer,accept,decline,withdraw,retire,leave,return"
 """What the custody of a bin follows from, but for the deeds by which its use began."""
@@ -57,9 +58,10 @@ async def said(book: Book, bin: Bin) -> list[Entry]:
 
 async def _said_since(book: Book, bin: Bin, root: int) -> list[Entry]:
     async def ask() -> list[Entry]:
-        return await book.told(_SAID, (bin.id, root, book.room.id))
+        return await Book(book.db, book.room).told(_SAID, (bin.id, root, book.room.id))
 
-    return await book.known(OF_CUSTODY, ("said", bin.id, root, book.aside), ask)
+    told = await book.known(OF_CUSTODY, ("said", bin.id, root), ask)
+    return told if book.is_whole else [entry for entry in told if entry.id not in book.aside]
 
 
 async def first_deed(book: Book, bin: Bin, after: int) -> Entry | None:
@@ -77,14 +79,20 @@ async def first_deed(book: Book, bin: Bin, after: int) -> Entry | None:
     return await book.known(f"bin member entry:{','.join(begins)}", key, ask)
 
 
-async def last_heard(book: Book, user: str) -> datetime | None:
-    """When a user last said or marked anything in the room."""
+LATELY = 300
+"""Of so many things said in a room the last of one user is looked for."""
+
+
+async def last_heard(book: Book, member: Member) -> datetime | None:
+    """When a member last said anything in the room of late, or wrote anything down."""
     row = await book.db.row(
-        "SELECT at FROM inbox WHERE room = ? AND sender = ? "
-        "AND kind IN ('said', 'edited', 'reacted') ORDER BY id DESC LIMIT 1",
-        (book.room.address, user),
+        "SELECT max(at) AS at FROM (SELECT at, sender FROM inbox WHERE room = ? "
+        "AND kind = 'said' ORDER BY id DESC LIMIT ?) WHERE sender = ?",
+        (book.room.address, LATELY, member.user),
     )
-    return from_ms(row["at"]) if row else None
+    last = await book.last_by(member.name)
+    heard = [from_ms(row["at"])] if row and row["at"] else []
+    return max([*heard, *([last.written_at] if last else [])], default=None)
 
 
 async def is_anything_asked(book: Book, since: datetime) -> bool:

@@ -11,11 +11,13 @@ def concerns(of: str, table: str, part: str) -> bool:
     """Whether what depends on `of` may be otherwise after a change of a table (of one part of it).
 
     `of` names tables, parted by spaces, some with the parts that alone matter, for example
-    "bin entry:open,bury". A change that names no part changes all of them.
+    "bin entry:open,bury". A change that names no part changes all of them; it may name several.
     """
+    changed = part.split(",")
     for word in of.split():
         named, _, parts = word.partition(":")
-        if named == table and (not part or not parts or part in parts.split(",")):
+        all_of_it = not part or not parts
+        if named == table and (all_of_it or not set(changed).isdisjoint(parts.split(","))):
             return True
     return False
 

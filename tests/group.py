@@ -47,10 +47,6 @@ class Group:
             await keeping.carry_out(turn, answer)
         return answer
 
-    def day(self, days: int) -> date:
-        """The day so many days after the beginning."""
-        return BEGIN.date() + timedelta(days=days)
-
     async def dues(self) -> dict[tuple[str, str], tuple[date, date]]:
         return {
             (due.bin.name if due.bin else "", due.what): (due.from_day, due.to_day)

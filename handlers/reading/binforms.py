@@ -17,7 +17,7 @@ def book_of(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries = [(form, "bin", name) for name in bins for form in _written_forms(name)]
     entries += [(norms_of(name), "bot", name) for name in bots]
     own = {entry[0] for entry in entries}
-    others = [*_in_other_vessels(bins), *_joined_or_parted(bins)]
+    others = [*_in_other_vessels(bins), *_joined_or_parted(bins), *_owning_vessels(bins)]
     entries += [(said, "bin", name) for said, name in others if said not in own]
     return Phrasebook(entry for entry in entries if entry[0])
 
@@ -37,6 +37,14 @@ def _joined_or_parted(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
 _TAILS = ("house", "shed", "tunnel", "room", "yard", "gate", "barn", "garden", "porch", "deck")
 """Second parts of names that are written in one word and in two."""
 _LONG, _SHORTEST = 7, 3
+
+
+def _owning_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    """ "Aunt Bes bin" is Aunt Be's, the apostrophe left out; a plural before it needs none."""
+    for name in bins:
+        norms = norms_of(name)
+        if " " in norms and norms[-1:].isalpha() and not norms.endswith("s"):
+            yield from ((f"{norms}s {vessel}", name) for vessel in ("bin", "bucket", "tub", "pail"))
 
 
 def _in_other_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:

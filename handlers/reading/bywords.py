@@ -21,6 +21,10 @@ class _Byword(NamedTuple):
     """Whether a bin must be named."""
     measured: str | None = None
     """The quantity that must be measured."""
+    beside: frozenset[str] = frozenset()
+    """Further words of which one must stand there too."""
+    of_scraps: bool = False
+    """Whether an amount of scraps must be named."""
 
 
 _DAY = r"(?:,? ?(?:qday|already|now|just|finally|officially|well|all|both|at noon|at last) ?)*"
@@ -65,6 +69,31 @@ _SEAL = patterns(
     # "Bin 3 is closed now and not to be opened"
     rf"\bqbin{_IS}{_DAY}:? ?(?:closed|shut|sealed)\b{_DAY} (?:and |, )?(?:it is |is )?not to be "
     r"(?:opened|touched|lifted)\b(?!.*\b(?:police|till|until)\b)",
+    # "Bin 3's done and dusted, lid on tight"
+    r"\bqbin\b(?: ?(?:is|are|'s|was|has|been|got|all|now|just|qday|,|:|-))* ?(?:done|full|finished|"
+    r"filled|complete|completed|packed|chocka|chockers|chock|topped|rammed|brimming)"
+    r"(?: ?(?:is|'s|n|&|and|so|up|off|out|dusted|finished|now|to|the|brim|top|both|qday|we|i|"
+    r"sealed|full|,|:|-|\.))* "
+    r"(?:(?:the|her|his|its) )?lids? (?:(?:is|'s|are|now|gone|went|firmly) )*(?:on|down|shut)"
+    r"(?: nice and| good and| all| an)? (?:tight|tightly|firm|firmly|snug|snugly|hard|for good|"
+    r"properly)\b(?! on (?!(?:the )?qbin))",
+    # "Bin 3's away to ferment now"
+    r"\bqbin (?:(?:is|'s|has|have|now|all|gone|been|officially|finally|just) )*(?:off|gone|put "
+    r"away|"
+    r"left|set aside|tucked up|tucked away|away|down|closed up|shut up) (?:now )?(?:to|for) "
+    r"(?:(?:its|"
+    r"her|his|the) )?(?:ferment|fermenting|fermentation|long ferment)\b",
+    # "Bin 3 zipped up for its two weeks"
+    r"\bqbin (?:(?:is|'s|has|have|now|all|been|got|officially|finally|just) )*(?:zipped up|"
+    r"battened "
+    r"down|buttoned up|strapped down|screwed down|bunged up|locked up|locked down|corked|plugged "
+    r"up|"
+    r"lidded|clamped down|latched) (?:for|till|until) (?:(?:its|her|his|the|a) )?(?:two weeks|"
+    r"2 weeks|fortnight|ferment\w*|fourteen days|14 days|sleep|rest|long sleep)\b",
+    # "Put the board and the brick on bin 3, it's finished"
+    r"\bput (?:the |a |its )?(?:board|brick|stone|weight|rock|plank|lid)(?: and (?:the |a |its )?"
+    r"(?:\w+))? (?:back )?on (?:top of )?(?:the )?qbin\b.{0,20}\b(?:finished|full|complete|no more|"
+    r"for good)\b",
     # "Bin 3, done up tight"
     rf"\bqbin\b{_DAY} ?[.,:] (?:put up|shut up|closed up|done up) tight\b",
 )
@@ -110,6 +139,17 @@ _DRAIN = patterns(
     r"\bopened the (?:tap|spigot|spout|gripo) (?:for|of|on) (?:the )?qbin\b.{0,25}\b(?:cups?|ml|"
     r"pints?|litres?|jars?)\b",
 )
+_ALL_IN = patterns(
+    # "Orange peel, a full 5 litre pail, I turned everything in bin 3"
+    r"\b(?:turned|tipped|poured|scraped|chucked|threw|slung|dumped|packed|put) (?:it all|"
+    r"everything|"
+    r"all of it|the whole lot|the lot|them all|all of them) (?:in|into|inside) (?:the |our )?qbin\b"
+    r"(?! (?:upside|over|out|around|away|down|off|cupboard|sink))",
+)
+_MOVED = patterns(
+    # "Juicing pulp, about 2 litres, out of the machine into bin 3"
+    r"\b(?:from|out of|off) (?:the |my |our )(?!qbin|qday)(?:\w+ ){1,3}into (?:the )?qbin\b",
+)
 _BRAN = r"(?:bran|starter|wheat bran|rice bran|dedak|pollard|inoculant)"
 _BATCH = patterns(
     # "3 kg of bran under way in the airing cupboard"
@@ -124,6 +164,13 @@ _STOCK = patterns(
     rf"finished|fermented|shop|pre-made|premade|made-up|made up|inoculated) {_BRAN}\b(?! "
     r"(?:flakes|muffins|buds|cereal|bread|loaf|biscuits))",
 )
+_NO_STOCK = patterns(
+    # "No starter left", "we've run out of bran"
+    r"^(?:(?:so|ok|sorry|oh|i|we|have|has|got|there is|there 's|,) )*(?:no|zero) (?:more )?"
+    rf"{_BRAN} (?:(?:is|at all) )?(?:left|remaining)\b",
+    r"^(?:(?:sorry|oh|i|we|have|has|are|now|just|all|,) )*(?:(?:run|ran) )?out of (?:our |the )?"
+    rf"{_BRAN}\b(?! (?:flakes|muffins|buds|cereal|bread|loaf|biscuits))",
+)
 _OBSERVE = patterns(
     # "We're at 38 degrees in bin 3"
     r"\b(?:we|she|he) (?:is|are|'s) (?:at |on )?[\d.,]+ (?:degrees|celsius|c)\b(?: in| inside| "
@@ -133,10 +180,36 @@ _OBSERVE = patterns(
     r"celsius|c|f|fahrenheit|deg|° c|° f|°)(?: c| f)? (?:inside|in the middle|in the core|in there|"
     r"under the lid|at the core)\b",
 )
+_BULGE = patterns(
+    # "... and the lid has gone all puffed up on it"
+    r"\b(?<!eye )lids?(?: (?:on|of) (?:the )?qbin)? (?:(?:is|'s|are|has|have|gone|went|got|been|"
+    r"all|"
+    r"really|proper|quite|well|a bit|a little|slightly|going|getting|now) )*(?:puffed|puffing|"
+    r"puffy|"
+    r"domed|doming|bulged|bulging|ballooned|ballooning|swollen|swelled|bowed)\b",
+)
+_TOUCHED = patterns(
+    # "Bin 3 is warm to the touch"
+    r"\bqbin (?:(?:is|'s|feels|felt|was|seems|gone|quite|very|rather|a bit|really|pretty|still|"
+    r"also|"
+    r"qday) )*(?:warm|hot|cold) to (?:the )?touch\b(?!.*\b(?:fever|calpol|paracetamol|doctor|gp|"
+    r"nursery|school|poorly|vet)\b)",
+)
+_NOTHING = patterns(
+    # "Drew nothing off bin 3"
+    r"\b(?:drew|drained|tapped) (?:off )?(?:nothing|nowt|nothin|nuffin|nuthin|zilch|naught)"
+    r"(?: at all)? (?:from|off|out of|at|in) (?:the )?qbin\b",
+)
 _BYWORDS = (
     _Byword(
         "seal",
-        words_in("lid lids tape taped seal sealing cover covered closed shut tight clamped taping"),
+        words_in(
+            "lid lids tape taped seal sealing cover covered closed shut tight clamped taping "
+            "ferment "
+            "fermenting fermentation zipped battened buttoned strapped screwed bunged locked "
+            "corked "
+            "plugged lidded latched board brick stone weight rock plank"
+        ),
         _SEAL,
         words_in("layer open observe done"),
     ),
@@ -161,6 +234,22 @@ _BYWORDS = (
         measured="volume",
     ),
     _Byword(
+        "layer",
+        words_in("everything lot all"),
+        _ALL_IN,
+        words_in("drain open stock"),
+        beside=words_in("turned tipped poured scraped chucked threw slung dumped packed put"),
+        of_scraps=True,
+    ),
+    _Byword(
+        "layer",
+        words_in("into"),
+        _MOVED,
+        words_in("drain open stock"),
+        beside=words_in("from off out"),
+        of_scraps=True,
+    ),
+    _Byword(
         "batch",
         words_in("bran starter dedak pollard inoculant"),
         _BATCH,
@@ -176,10 +265,32 @@ _BYWORDS = (
         measured="mass",
     ),
     _Byword(
+        "stock",
+        words_in("no zero out"),
+        _NO_STOCK,
+        frozenset({"ask starter"}),
+        of_bin=False,
+    ),
+    _Byword(
         "observe",
         words_in("degrees celsius c f fahrenheit deg °"),
         _OBSERVE,
         words_in("layer"),
+    ),
+    _Byword(
+        "observe",
+        words_in(
+            "puffed puffing puffy domed doming bulged bulging ballooned ballooning swollen swelled "
+            "bowed"
+        ),
+        _BULGE,
+    ),
+    _Byword("observe", words_in("touch"), _TOUCHED),
+    _Byword(
+        "observe",
+        words_in("nothing nowt nothin nuffin nuthin zilch naught"),
+        _NOTHING,
+        words_in("done"),
     ),
 )
 _CUES = frozenset[str]().union(*(each.cues for each in _BYWORDS))
@@ -194,9 +305,10 @@ _ALLOWED = {
     "seal": words_in("no not please kindly did until again if"),
     "bury": words_in("no never not if will going please kindly"),
     "drain": words_in("would could not no kindly please do"),
+    "layer": frozenset(),
     "batch": words_in("kindly please no not"),
     "stock": words_in("kindly please said told says no not"),
-    "observe": words_in("told said"),
+    "observe": words_in("told said nowt again"),
 }
 """Of those words, such as stand in a turn of phrase or beside it."""
 LONGEST = 200
@@ -206,11 +318,11 @@ LONGEST = 200
 def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
     """The kind of record that a turn of phrase tells, and the kinds that it is not."""
     words = _CUES.intersection(message.norms)
+    if words and len(message.sentences) == 1 and message.sentences[0].asked:
+        return None, frozenset()
     text = ""
     for each in _BYWORDS if words else ():
-        if words.isdisjoint(each.cues) or (each.of_bin and not _names_bin(message)):
-            continue
-        if each.measured and all(a.quantity != each.measured for a in message.amounts):
+        if words.isdisjoint(each.cues) or not _may_tell(each, message):
             continue
         text = text or plain_text(message, days=True)
         if len(text) > LONGEST:
@@ -223,6 +335,22 @@ def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
 
 def _names_bin(message: Message) -> bool:
     return any(b.name and (b.plain or b.known) for b in message.bins)
+
+
+def _may_tell(each: _Byword, message: Message) -> bool:
+    """Whether the message names and measures what such a turn of phrase needs."""
+    if each.beside and not message.has(each.beside):
+        return False
+    if each.of_bin and not _names_bin(message):
+        return False
+    if each.measured and all(a.quantity != each.measured for a in message.amounts):
+        return False
+    return not each.of_scraps or _measures_scraps(message)
+
+
+def _measures_scraps(message: Message) -> bool:
+    weighed = any(a.quantity in ("mass", "volume") for a in message.amounts)
+    return weighed and any(i.scrap and not (i.absent or i.generic) for i in message.items)
 
 
 def _is_told(upto: str, after: str, kind: str) -> bool:

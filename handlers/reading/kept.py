@@ -15,8 +15,11 @@ CUES = words_in(
     "strung chitting defrosting thawing brining marinating cured curing keepers tuck dig left "
     "spread hide maturing proving soaking drying stacked stashed stored laid by up lugged ice "
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
-    "shelf worktop wedding party hangi funeral wake stall fete feast shift dinner lunch tea "
+    "icebox box coolbox chiller larder shelf worktop wedding party hangi funeral wake stall fete "
+    "feast shift dinner lunch tea barbie braai cookout potluck "
     "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
+    "crumble pie pies jam chutney soup stew cider marmalade baking cake cakes smoothie smoothies "
+    "juicing breakfast salad curry foodbank bank langar shelter appeal hamper hampers jumble "
     "guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""
@@ -45,9 +48,18 @@ _OFFER = Late(
 """What is said of food that others may have, or must leave be."""
 _FEASTS = (
     "wedding|party|hangi|funeral|wake|stall|fete|feast|shift|dinner|lunch|tea|supper|barbecue|bbq|"
-    "picnic|raffle|meeting|neighbours?|neighbors?|guests?"
+    "barbie|braai|cookout|potluck|picnic|raffle|meeting|neighbours?|neighbors?|guests?"
+)
+_ALMS = (
+    r"\bfor the (?:food ?bank|langar|shelter|appeal|hampers?)\b"
+    r"(?!.*\b(?:went|goes|gone|put|rejected|refused)\b)"
 )
 _KEPT = Late(
+    rf"{_ALMS}|"
+    r"\b(?:left|leaving|dropped|put)\b.{0,60}\bfor (?:\w+ 's|the|my|your|our|her|his) (?:\w+ )?"
+    r"(?:crumble|pies?|jam|chutney|soup|stew|cider|marmalade|baking|cakes?|smoothies?|juicing|"
+    r"breakfast|"
+    r"salad|curry)$|"
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
     r"\b(?:put|set|left|keeping|kept|saved|saving) (?:\S+ ){0,12}(?:aside|to one side)\b|"
@@ -57,7 +69,10 @@ _KEPT = Late(
     r"\b(?:do not|dont|no|nobody) (?:touch|touching)\b(?! (?:it|her|him|the|qbin|anything)\b)|"
     r"\bunder (?:muslin|a net|a cloth|foil)\b|\bready at\b|\bto sulk\b|\bkeepers\b|"
     r"\b(?:till|until) (?:christmas|easter|boxing|new year|the \w+ opens|distribution)\b|"
-    rf"\bfor (?:the|a|an|our|my|your|\w+ 's) (?:\w+ )?(?:{_FEASTS})\b"
+    rf"\bfor (?:the|a|an|our|my|your|\w+ 's) (?:\w+ )?(?:{_FEASTS})\b|"
+    r"\b(?:in|into) (?:the|a|my|our) (?:big |old |small |chest |deep |mini |beer |blue )*(?:cooler|"
+    r"fridge|freezer|icebox|ice box|cool box|coolbox|esky|chiller|larder|pantry cupboard) (?:in|at|"
+    r"out in|over in|down in) (?:the |our )?qbin\b"
 )
 """How food lies that is still food; waste may be told in the same words."""
 _SPENT = words_in(
@@ -84,7 +99,10 @@ def is_kept(message: Message) -> bool:
     return not _is_in_bin(message, text) and not _names_waste(message)
 
 
-_SURELY = Late(r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b")
+_SURELY = Late(
+    rf"{_ALMS}|"
+    r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b"
+)
 
 
 def _is_in_bin(message: Message, text: str) -> bool:

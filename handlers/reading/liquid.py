@@ -93,7 +93,7 @@ _LEDGER = 5
 
 def _goes_on(group: Group, drawn_off: Sequence[Amount], amount: Amount) -> bool:
     """ "3 cups off the shed on Sunday and another today": told behind one that was drawn off."""
-    held, norms = indexes(group.bins, group.days), group.message.norms
+    held, norms = indexes(group.bins, group.days, group.message.members), group.message.norms
     return any(
         before.end < amount.start
         and _AND.issuperset(norms[i] for i in range(before.end, amount.start) if i not in held)
@@ -101,7 +101,7 @@ def _goes_on(group: Group, drawn_off: Sequence[Amount], amount: Amount) -> bool:
     )
 
 
-_AND = words_in("and + & plus then another n , off from the out of on")
+_AND = words_in("and + & plus then another n , off from the out of on i we me")
 
 
 def _thins(norms: Sequence[str], amount: Amount) -> bool:

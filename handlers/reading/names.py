@@ -67,6 +67,8 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         room = _is_room(name, norms[start:end])
         return BinRef(start, end, name, True, not room or after in _BIN_PARTS, room)
     before = norms[start - 1] if start else ""
+    if before in _KIN and start > 1 and (norms[start - 2] in _WHOSE or norms[start - 2] == "'s"):
+        return None  # "my grandson Hank" beside a bin called Hank
     if name.lower() in COLOURS and _among_colours(norms, start, end):
         return None
     if before in ("the", "our") and start > 1 and norms[start - 2] in INTO:
@@ -74,9 +76,8 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     else:
         into = before in INTO
     place = name.lower() in PLACE_NAMES or (name.islower() and name not in COLOURS)
-    if place and before in _OTHER_OWNERS:
-        return None
-    if norms[start] in BIN_WORDS and before in _OTHER_CONTENTS:
+    vessel = norms[start] in BIN_WORDS
+    if (place and before in _OTHER_OWNERS) or (vessel and before in _OTHER_CONTENTS):
         return None
     if (
         not place
@@ -147,6 +148,15 @@ def _among_colours(norms: Sequence[str], start: int, end: int) -> bool:
     return any(norm in COLOURS for norm in (*behind, *before))
 
 
+_WHOSE = words_in("my our your his her their")
+_KIN = words_in(
+    "grandson granddaughter grandchild grandad grandpa grandma granny son daughter nephew niece "
+    "cousin uncle aunt auntie aunty brother sister husband wife boyfriend girlfriend fiance "
+    "partner friend mate pal neighbour neighbor boss landlord landlady lodger vicar teacher coach "
+    "tutor doctor dentist plumber dog cat kitten puppy pony horse hamster rabbit bunny goat parrot "
+    "budgie tortoise baby toddler colleague cleaner stepson stepdaughter godson goddaughter"
+)
+"""Whose name stands behind it is no bin."""
 _PEELS = words_in("skin skins peel peels peelings seed seeds stones pits rind rinds husks")
 _OTHER_OWNERS = words_in(
     "school soup village work office hotel pub canteen restaurant hospital camp club centre"

@@ -37,11 +37,66 @@ def is_of_people_or_scraps(norms: Sequence[str], mark: Mark) -> bool:
     )
 
 
+def is_biting(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Mosquitoes ate us alive", "stung by wasps": insects that bit people."""
+    if "by" in norms[max(0, mark.start - 3) : mark.start]:
+        return not _BITES.isdisjoint(norms[max(0, mark.start - 4) : mark.start])
+    behind = norms[mark.end : mark.end + 4]
+    at = next((i for i, norm in enumerate(behind) if norm in _BITES), None)
+    if at is None or not behind[0][0].isalpha() or behind[0] == "and":
+        return False
+    return not _BITTEN.isdisjoint(norms[mark.end + at + 1 : mark.end + at + 4])
+
+
+_BITES = words_in(
+    "ate eat eating eaten bit bite bites biting bitten stung sting stings stinging savaged "
+    "murdered chewed chew attacked got devoured nibbled"
+)
+_BITTEN = words_in("us me him her them everyone everybody alive my our his kids")
+
+
+def is_of_mood(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Her sour soul", "rotten luck", "a warm welcome": said of a mind, a face or one's lot."""
+    behind = norms[mark.end : mark.end + 2]
+    if mark.value.sign in LIKE_WEATHER and not _LOOKS.isdisjoint(behind):
+        return False  # "the bin shows a dry face"
+    return not _MOODS.isdisjoint(behind[:1]) or (
+        behind[:1] == ["old"] and not _MOODS.isdisjoint(behind[1:])
+    )
+
+
+_LOOKS = words_in("face faces look looks expression")
+_MOODS = words_in(
+    "soul souls face faces puss mood moods look looks expression expressions temper attitude "
+    "heart hearts luck welcome welcomes regards wishes humour humor wit joke jokes sense shoulder "
+    "feelings reception trick tricks liar loser swine sod husband wife kids teenager teenagers "
+    "weekend week year month summer winter lot"
+)
+
+
 _MORSELS = words_in(
     "bits bread toast scraps leftovers stuff remains ends rinds nibbled eaten bitten"
 )
 _PEOPLE = words_in("i we you am he")
 _BEING = words_in("am are was were is get got feel felt 're")
+
+
+def is_of_utility(norms: Sequence[str], mark: Mark) -> bool:
+    """ "The gas board", "water pressure": a house's supply, and nothing that swells a lid."""
+    if norms[mark.start] not in _SUPPLY:
+        return False
+    behind, before = norms[mark.end : mark.end + 1], norms[max(0, mark.start - 1) : mark.start]
+    return not (_SUPPLIERS.isdisjoint(behind) and _SUPPLIED.isdisjoint(before))
+
+
+_SUPPLY = words_in("gas pressure")
+_SUPPLIERS = words_in(
+    "board man men bill bills meter meters fitter fitters engineer cylinder cylinders bottle "
+    "bottles "
+    "hob hobs cooker main mains company works pipe pipes supply station mark oven ring canister "
+    "fridge heater boiler price prices cooker washer washers cooking safe"
+)
+_SUPPLIED = words_in("natural calor tear laughing camping bottled greenhouse water blood tyre peer")
 
 
 def describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
@@ -70,6 +125,8 @@ def is_of_my_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bo
 
 def is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
     """ "My feet smell rotten": said of a body or its clothes."""
+    if norms[mark.start] in _BODY and norms[max(0, mark.start - 1)] in ("my", "his", "her"):
+        return True  # "my urine smells"
     return any(
         norms[i] in _BODY and norms[i - 1] in _OWN and not SMELL.isdisjoint(norms[i + 1 : i + 4])
         for i in range(max(1, mark.start - 6), mark.start)
@@ -79,7 +136,8 @@ def is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
 _OWN = words_in("my his her your our their the")
 _BODY = words_in(
     "feet foot socks sock shoes trainers boots breath armpits armpit hair clothes jacket coat car "
-    "sofa towels towel laundry dog cat baby husband wife fridge"
+    "sofa towels towel laundry dog cat baby husband wife fridge urine wee pee sweat pits hands "
+    "fingers skin farts fart poo nappies nappy trainer boot jumper gym kit"
 )
 
 

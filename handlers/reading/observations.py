@@ -147,6 +147,8 @@ def _bin_context(groups: Sequence[Group], k: int) -> str | None:
     return "place" if any(b.place for b in refs) and not _is_surely_seen(group) else "name"
 
 
+_GOES_ON = words_in("is was feels felt looks seems")
+"""Words of a clause that leaves out its subject: "the shed smells of beer and is warm"."""
 _PARTS = words_in("inside lid lids rim spigot contents grid leachate")
 """What only a bin has."""
 
@@ -187,10 +189,31 @@ _BURSTS = words_in("firework fireworks rocket rockets balloon balloons tyre tyre
 """What bursts or hisses and is no bin."""
 
 
+_DRINKS = words_in(
+    "fizz champagne prosecco cava bubbly lemonade cola coke pop beer cider soda stout lager wine "
+    "kombucha kefir squash perry mead"
+)
+
+
+_BOTTLES = words_in("bottle bottles can cans magnum keg glass pint crate case demijohn flagon")
+
+
+def _is_uncorked(message: Message) -> bool:
+    """ "Opened a bottle of fizz": what bursts out is a drink, unless it is only likened to."""
+    norms = message.norms
+    return message.has(_DRINKS) and any(
+        norms[i] in _DRINKS
+        and norms[i - 1] == "of"
+        and norms[i - 2] in _BOTTLES
+        and "like" not in norms[max(0, i - 6) : i]
+        for i in range(2, len(norms))
+    )
+
+
 def _counts(group: Group, seen: Seen, context: str) -> bool:
     if any(b.start <= seen.start < b.end for b in group.bins):
         return False
-    if seen.sign == "gas" and group.message.has(_BURSTS):
+    if seen.sign == "gas" and (group.message.has(_BURSTS) or _is_uncorked(group.message)):
         return False
     clause = next(c for c in group.clauses if c.start <= seen.start < c.end)
     if not seen.plain and clause.joint in _ABOUT_ELSE:
@@ -198,7 +221,8 @@ def _counts(group: Group, seen: Seen, context: str) -> bool:
     if context in ("place", "craft") and seen.sign in _PLACE_SIGNS:
         # a room may be dry or full of flies, but only a bin hisses
         return seen.sign == "gas" and seen.plain and any(b.end <= seen.start for b in group.bins)
-    if not seen.plain and (context == "place" or (context == "name" and not group.bins)):
+    unsaid = not group.bins and group.norms[0] not in _GOES_ON
+    if not seen.plain and (context == "place" or (context == "name" and unsaid)):
         return False
     return not _of_something_else(group.message, seen)
 

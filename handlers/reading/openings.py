@@ -7,7 +7,9 @@ from handlers.reading.acts import Act, Drain, Layer, Open
 from handlers.reading.amounts import Amount
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.message import Message
+from handlers.reading.numbers import read_number
 from handlers.reading.sizes import SMALLEST
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 INTRODUCED = "bins told with their sizes"
@@ -30,15 +32,80 @@ def all_opened(acts: Sequence[Act], message: Message) -> list[Act]:
     opened = next((act for act in acts if isinstance(act, Open)), None)
     if opened is None:
         return list(acts)
-    sized = _sized(message)
+    sized = _sized(message) or _named_in_a_row(message, opened)
     if len(sized) < 2:
         return [act for act in acts if not _is_size_of(act, opened)]
-    shared = {act.bin: act.shared for act in acts if isinstance(act, Open)}
+    of_all = opened.shared if len(set(sized.values())) == 1 else None
     begun = [
-        replace(opened, bin=name, capacity_l=size, shared=shared.get(name), rules=(INTRODUCED,))
+        replace(
+            opened,
+            bin=name,
+            capacity_l=size,
+            shared=_is_shared(message, name) if of_all is None else of_all,
+            rules=(INTRODUCED,),
+        )
         for name, size in sized.items()
     ]
     return [*begun, *(act for act in acts if not _is_of_sizes(act, sum(sized.values())))]
+
+
+def _is_shared(message: Message, name: str) -> bool | None:
+    """ "Shed, 25 L, mine, and yard, 30 L, shared": whose a bin is, told behind its size."""
+    size = next((a for a in message.amounts if _name_before(message, a) == name), None)
+    behind = [] if size is None else message.norms[size.end : size.end + 4]
+    end = behind.index("and") if "and" in behind else len(behind)
+    if not _SHARED.isdisjoint(behind[:end]):
+        return True
+    return False if not _OWN.isdisjoint(behind[:end]) else None
+
+
+_SHARED = words_in("shared communal everyone everybody anyone anybody ours public")
+_OWN = words_in("mine private own")
+
+
+def _named_in_a_row(message: Message, opened: Open) -> dict[str, float]:
+    """ "Opened two five-gallon pails, Maple and Cedar", "Oak and Elm, 10 L each"."""
+    size = [a for a in message.amounts if a.quantity == "volume" and a.value == opened.capacity_l]
+    if opened.bin is None or len(size) != 1 or not opened.bin[0].isupper():
+        return {}
+    first = opened.bin.split()[0]
+    at = next((i for i, word in enumerate(message.words) if word.text == first), None)
+    if at is None:
+        return {}
+    names, end = [opened.bin], at + len(opened.bin.split())
+    while _leads_name(message, end):
+        end += 1 + (message.norms[end + 1] in _JOINTS)
+        names.append(message.words[end].text)
+        end += 1
+    number = read_number(message.words, size[0].start)
+    counted = number is not None and number.value == len(names) and number.end < size[0].end - 1
+    if not (counted or _is_of_each(message, size[0])) or not _ends_there(message, end):
+        return {}
+    return dict.fromkeys(names, size[0].value / (len(names) if counted else 1))
+
+
+_JOINTS = words_in(", and & n")
+
+
+def _leads_name(message: Message, i: int) -> bool:
+    """Whether a comma or an "and" stands there with a name behind, of neither member nor day."""
+    if message.norms[i : i + 1] == [] or message.norms[i] not in _JOINTS:
+        return False
+    at = i + 1 + (message.norms[i + 1 : i + 2] == ["and"])
+    word = message.words[at] if at < len(message.words) else None
+    taken = indexes(message.members, message.days, message.amounts)
+    return word is not None and word.text[:1].isupper() and word.text != "I" and at not in taken
+
+
+def _ends_there(message: Message, i: int) -> bool:
+    """Whether nothing is told of the last name but when it was, or how big it is."""
+    behind = message.norms[i : i + 1]
+    return (
+        not behind
+        or not behind[0].isalpha()
+        or behind[0] in ("today", "both", "this", "yesterday")
+        or i in indexes(message.days)
+    )
 
 
 def _is_size_of(act: Act, opened: Open) -> bool:

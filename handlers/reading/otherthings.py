@@ -3,6 +3,8 @@
 Bins have the names of people, rooms and colours: "Mabel's gone green" may be a sea crossing.
 """
 
+from itertools import pairwise
+
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.message import Message
 from handlers.reading.once import once
@@ -22,7 +24,13 @@ _THINGS = words_in(
     "cheek lips gums throat rash hayfever pollen cough coughing sneezing flu asleep "
     "snores snoring laughed sunburn sunburnt blushed giggled jealous envy envious "
     "puppy kitten hamster pony horse budgie parrot goldfish tank aquarium aphids "
+    "puked vomited roadkill discharge effluent "
+    "boards planks plank timber timbers joist joists joiner carpenter woodworm floorboards rafters "
     "recipe delicious tasty yummy restaurant menu campsite "
+    "vet vets algae exhaust sweeping kittens puppies groomer shampoo walkies paws barking barked "
+    "whining vaccinated wormer fireside hearth mealybug mealybugs repot repotted petals blossom "
+    "regatta rolled "
+    "physio putty plasticine chippy mower "
     "hotel wedding funeral birthday scenery forecast"
 )
 _UNREAL = words_in("dream dreamed dreamt dreaming nightmare nightmares movie novel")
@@ -30,6 +38,40 @@ _OF_BIN = words_in(
     "lid lids rim tap spigot contents grid bran scraps leachate bokashi juice liquid bin bucket "
     "pail tub caddy layer layers ferment fermenting peel peels crusts drained fed opened drain"
 )
+_SICK = frozenset({"sick"})
+_WAS_SICK = frozenset((was, "sick") for was in ("been", "was", "is", "got", "were"))
+_BURST = words_in("exploded burst popped blew erupted boiled cracked smashed shattered")
+_JARS = words_in(
+    "jar jars bottle bottles flask demijohn keg crock kimchi sauerkraut kombucha beer beers pickle "
+    "pickles wine cider mug teapot"
+)
+
+
+def _is_jar_burst(norms: list[str]) -> bool:
+    """ "A jar of kimchi exploded in the pantry"."""
+    return any(
+        norm in _BURST
+        and not _JARS.isdisjoint(norms[max(0, i - 4) : i])
+        and "like" not in norms[max(0, i - 5) : i]
+        for i, norm in enumerate(norms)
+    )
+
+
+_DENYING = words_in("not isnt wasnt aint")
+_NO_MORE = words_in(". , ! ; ) ☺ this that for either so but and though i honest") | {"\n"}
+
+
+def _is_not_the_bin(norms: list[str]) -> bool:
+    """ "Something died in here and it's not the bin"."""
+    return any(
+        norm in _DENYING
+        and norms[i + 1 : i + 2] in (["the"], ["our"], ["my"], ["any"])
+        and not BIN_WORDS.isdisjoint(norms[i + 2 : i + 3])
+        and _NO_MORE.issuperset(norms[i + 3 : i + 4])
+        for i, norm in enumerate(norms)
+    )
+
+
 _LIKENING = words_in("like as of than")
 _LIKENED = 6
 """Words behind "like" in which a thing is only likened to."""
@@ -39,7 +81,11 @@ _LIKENED = 6
 def is_of_other_things(message: Message) -> bool:
     """Whether what is seen may be of a person or a thing: one is named, and nothing of a bin."""
     norms = message.norms
-    if message.has(_UNREAL):
+    if message.has(_SICK) and any(pair in _WAS_SICK for pair in pairwise(norms)):
+        return True
+    if message.has(_BURST) and _is_jar_burst(norms):
+        return True
+    if message.has(_UNREAL) or (message.has(_DENYING) and _is_not_the_bin(norms)):
         return True
     if not message.has(_THINGS) or message.has(_OF_BIN):
         return False

@@ -32,6 +32,10 @@ _BATCH = Late(
     rf"\b(?:must|does|should) the (?:finished|homemade) {_BRAN} (?:be|have|need)\b|"
     rf"\b{_BRAN}\b.{{0,25}}\b(?:instead of|in place of) (?:wheat|rice|culture|molasses)\b|"
     r"\b(?:stand in for|instead of|in place of) (?:wheat )?bran\b.{0,20}\b(?:starter|making)\b|"
+    rf"\b(?:can|whether|does|will|could|should|do|must|is) .{{0,60}}\b{_BRAN}\b.{{0,60}}\b(?:or|"
+    r"must|has to|have to|needs to|instead of|only) (?:it )?(?:must |has to |have to )?(?:be "
+    r")?(?:the )?"
+    r"(?:molasses|treacle|jaggery|gur)\b|"
     r"\b(?:litres?|cups?|much|less|more) (?:of )?(?:water|molasses|treacle)\b.{0,30}\bbran\b|"
     r"\b(?:kilos?|kg|lb|pounds?) of bran (?:how much|how many litres of) (?:water|molasses)\b|"
     rf"\bold {_BRAN} in to make new\b|\bfor (?:making|mixing) (?:the |new )?{_BRAN}\b"
@@ -72,6 +76,11 @@ _DUE = Late(
     r"\bnearly qbin 's time\b|\bhow many (?:sleeps|days|nights) (?:till|until|before) (?:the )?"
     r"qbin\b|\bbin dates\b|\bprogramme for the bins\b|"
     r"\bthe earliest (?:we|i|you) (?:can|could|may) (?:empty|open|bury|drain|dig)\b|"
+    r"\bhow (?:long|longs|many (?:more )?(?:days|weeks))(?: is| 's| has| have| does| s)? (?:the )?"
+    r"qbin (?:(?:is|has|have|got|still) )*(?:left|to go|to run|to wait)\b|"
+    r"\bwhen (?:is|are|'s) (?:the |our )?next (?:seal|sealing|drain|draining|burying|bury|dig|"
+    r"digging "
+    r"in|emptying|bin day)(?: due)?(?=$| \?| (?:for|of|on|bot|please|then|,|up))|"
     r"\bdeadline (?:on|for) (?:the )?qbin\b|\bneed to touch (?:the )?qbin\b|"
     r"\b(?:which|what) date\b.{0,25}\bopen(?:ing)? (?:the )?qbin\b"
     r"|^(?:(?:so|right|and|ok|okay|hey|bot|well|morning|now) ,? ?)*what (?:is|\'s|are) "
@@ -135,7 +144,15 @@ _TOTALS = Late(
     r"\bwhich bin 's had the (?:most|least)\b|\bleaderboard (?:bot|please)\b|^leaderboard\b|"
     r"\bwho (?:has )?put in the most\b|"
     r"\bstats (?:for|of|on) (?:the )?qbin\b|\bcompare (?:the )?qbin and (?:the )?qbin\b|"
+    r"\bwho (?:is |'s |has |have )?(?:put|added|given|fed|chucked|logged|thrown) (?:in )?(?:the "
+    r")?most"
+    r"(?: in| so far| bot| this \w+)?$|"
     r"\bfirst place for (?:kilos|pounds)\b|"
+    r"^(?:(?:hi|hey|ok|so|please|pls|and|the|,|our|my|show|give|me|us) )*(?:running )?(?:totals?|"
+    r"tally|tallies)(?: (?:for|in|of|so|far|please|pls|this|last|the|month|week|year|to|date|since|"
+    r"qday|qbin|bot|then|[,.:?]|\d{4}|jan|feb|mar|apr|may|jun|june|jul|july|aug|sept?|oct|nov|dec|"
+    r"january|february|march|april|august|september|october|november|december|spring|summer|autumn|"
+    r"winter|fall|season|ytd|up|now|till|until|everyone|all|bins))*$|"
     r"\bclass totals\b|\bkilos yet in the bin\b|\bwinning on (?:kilos|kgs|pounds)\b"
 )
 _ALLOWED = Late(
@@ -190,6 +207,9 @@ _SIGN_TROUBLE = Late(
     r"panic)|supposed to "
     r"(?:look|smell|sound|bubble|hiss|drip)|meant to (?:look|smell|sound|bubble|hiss|drip)|"
     r"how worried|wots? to do|"
+    r"w(?:hat|at|ot|ots|ats)(?: is| 's)? (?:up|wrong|the matter|going on|goin on|happening|"
+    r"happenin) "
+    r"(?:with|wi|wid|wit|w/|in) (?:it|qbin|her|him|there)|"
     r"what (?:to do|(?:do|can|must|should) (?:i|we|one) do|does one do|one does) (?:about|"
     r"bout|with)|weh mi fi do)\b"
 )
@@ -249,7 +269,7 @@ _OUTRIGHT = (
     ),
     _Outright(
         "totals",
-        words_in("most least leaderboard stats compare first totals kilos winning"),
+        words_in("most least leaderboard stats compare first total totals tally kilos winning"),
         _TOTALS,
     ),
     _Outright(
@@ -271,7 +291,8 @@ _OUTRIGHT = (
     _Outright(
         "trouble",
         words_in(
-            "bad good worry worried fret panic sleep concerned alarmed supposed meant do does does"
+            "bad good worry worried fret panic sleep concerned alarmed supposed meant do does "
+            "up wrong matter going goin happening happenin"
         ),
         _SIGN_TROUBLE,
         "sign",

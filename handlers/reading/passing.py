@@ -12,6 +12,7 @@ from handlers.reading.binwords import BinRef
 from handlers.reading.doers import is_sender
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.stretches import coming as coming_day
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import Patterns, first_in, patterns
 
@@ -116,6 +117,12 @@ _OFFERED = _patterns(
     r"foster |good )*(?:keeper|home|hoose|host|minder|family|carer|place to (?:live|stay|crash)|"
     r"somewhere to (?:live|stay|go)|SOMEONE(?= (?:to (?:KEEP)|with)|$| [^\w\s]))",
     r"\bANY (?:is |'s )(?:now |still )?on offer\b",
+    r"\bANY (?:is |'s )(?:now |all |officially )*(?:yours|urs|yrs)\b(?=.*\b(?:qday|until|till|from|"
+    r"while i|for (?:a|the|two|three|\d+) (?:week|weeks|month|months|fortnight|while))\b)",
+    r"^(?:(?:so|ok|right|and|well|,) )*ANY (?:is|'s|are) (?:to be|going to be|due to be) "
+    r"(?!(?:mine|"
+    r"ours|the|next|yours)\b)\w+ 's (?:(?:from|as of|until|till) (?:the )?qday|next (?:week|month|"
+    r"turn|fortnight))\b",
     r"\bANY (?:would|'d) like to move\b",
     r"\bANY (?:has to|must|needs to|is to|has got to) go (?:home with|to|home to) SOMEONE",
     r"\bfree to a good (?:home|keeper)(?: :| ,)?(?: one)? BIN",
@@ -163,6 +170,10 @@ _KEPT_WHERE = _patterns(
     r"\bwhich (?:one )?of (?:us|you) (?:is|has|keeps|minds)(?: looking after| keeping| minding| "
     r"hosting| down to KEEP| to KEEP)? BIN",
     r"\bwho it is that has BIN",
+    r"\b(?:qmember|[a-z]+) (?:has|'s|gets|takes|keeps|is having|is taking|is minding) (?:got )?"
+    r"(?:the )?qbin\b[^.!?]{0,40} ,? ?(?:(?:is|isnt|aint) that (?:no |not )?(?:right|so|correct|"
+    r"it)|"
+    r"(?:am i |is that |that 's )?(?:right|correct))(?=$| \?| [^\w])",
     r"\bhas ANY (?:changed hands|been (?:collected|picked up|handed over))\b",
     r"\bdid ANY (?:go|come) back to (?:qmember|\w+)\b",
     r"\bqbin , (?:in|on|at|under) whose \w+ is (?:she|he|it)\b",
@@ -182,12 +193,13 @@ _KEPT_WHERE = _patterns(
 
 _ASKING = words_in(
     "whose which who changed collected picked handed back spoken promised taken claimed bespoken "
-    "dibs claim free whither when supposed meant due going"
+    "dibs claim free whither when supposed meant due going right correct so"
 )
 _OFFERING = words_in(
     "grabs adoption spare begging offer free looking needs needing wants wanting move someone "
     "somebody anyone anybody takers takkers who rid relieve forward volunteer volunteers home room "
-    "corner spot space place shelf whoever one is 's will handing passing up down on next"
+    "corner spot space place shelf whoever yours urs yrs one is 's will handing passing up down "
+    "on next"
 )
 _GIVING_UP = words_in(
     "cant cannot couldnt wont unable longer no not give hand part pass rehome let empty free going "
@@ -263,7 +275,7 @@ def coming(message: Message) -> date | None:
     """The day that lies ahead, where one is said."""
     for day in message.days:
         if not day.aside or message.norms[day.start - 1] == "from":
-            return day.past if day.past >= message.today else day.future
+            return coming_day(day.past, day.future, message.today)
     return None
 
 

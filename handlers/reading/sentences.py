@@ -215,6 +215,10 @@ class _Cutter:
         number: int,
     ) -> Sense:
         first = previous is None or previous.sentence != number
+        if (joint == "which" and self.norms[start] in _WHICH) or (
+            sentence.asked and not first and self.goes_on_asking(start, previous)
+        ):
+            return "ask"
         if self.asks(start, end, first, sentence):
             return "ask"
         if joint == ":" and not first and self.quotes(previous):
@@ -243,6 +247,11 @@ class _Cutter:
             return "said"
         asked = previous.sense == "ask" and self.norms[previous.end - 1] in _KNOWING
         return "ask" if asked and joint in _ASKED_OF else None
+
+    def goes_on_asking(self, start: int, previous: Clause | None) -> bool:
+        """ "How many days is it that he is shut?": what the question is about."""
+        asked = previous is not None and previous.sense == "ask" and previous.end == start
+        return asked and self.norms[start] == "that"
 
     def quotes(self, lead: Clause | None) -> bool:
         """ "The leaflet says: sealed for two weeks": words of one who is not of the group."""
@@ -291,6 +300,8 @@ class _Cutter:
         return own
 
 
+_WHICH = words_in("one ones bin bucket bins buckets")
+"""Behind "which" they open a question, with no mark at its end."""
 _ASKED_OF = frozenset({"when", "if", "whether", "who", "what", "where", "how"})
 _KNOWING = words_in("know knows remember recall say tell idea clue sure")
 

@@ -23,9 +23,10 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import is_quoted
+from handlers.reading.amounts import Amount
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
-from handlers.reading.buried import bury_from, is_inside
+from handlers.reading.buried import bury_from, is_dug_up, is_inside
 from handlers.reading.flatly import put_off_by
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
@@ -117,19 +118,26 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
-    if kind in ("bury", "drain", "seal") and is_of_namesake(group):
+    if kind in ("bury", "drain", "seal") and (is_of_namesake(group) or _asks_which(group)):
         return True
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
     if kind == "drain":
-        return _is_only_of_scraps(group)
+        return _is_only_of_scraps(group) or _goes_into_bin(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
     if kind == "seal":
         return is_shut_again(group.message) or is_of_tap(group.message)
     if kind == "bury":
-        return is_inside(group)
+        return is_inside(group) or is_dug_up(group)
     return kind == "open" and is_several(group)
+
+
+def _asks_which(group: Group) -> bool:
+    """ "Bin 1 or bin 2, which one gets buried first": no deed, though no mark ends it."""
+    clauses = group.message.clauses
+    asked = any(c.sense == "ask" and c.joint == "which" and c.verb is not None for c in clauses)
+    return asked and all(c.sense != "did" for c in clauses)
 
 
 def _goes_in_nowhere(group: Group) -> bool:
@@ -141,13 +149,41 @@ def _goes_in_nowhere(group: Group) -> bool:
 
 def _is_only_of_scraps(group: Group) -> bool:
     """ "The cafe gave us 7 kilos of grounds in 2 buckets": scraps weighed, and their vessels."""
-    message = group.message
-    if not group.solids() or message.liquid(group.start, group.end):
+    message, measured = group.message, group.measured()
+    if message.liquid(group.start, group.end):
         return False
-    loose = any(a.vessel or a.liquid_l is not None for a in group.measured())
+    if not group.solids():  # "took 1 kg out of the shed bin" was no liquid, nor is "shed is 0 L"
+        weighed = bool(measured) and all(
+            a.quantity == "mass" and a.liquid_l is None for a in measured
+        )
+        return weighed or (group.verb is None and any(a.value == 0 for a in measured))
+    if measured and all(_is_of_solid(group, amount) for amount in measured):
+        return True
+    loose = any(a.vessel or a.liquid_l is not None for a in measured)
     return loose and all(
-        (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in group.measured()
+        (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in measured
     )
+
+
+def _goes_into_bin(group: Group) -> bool:
+    """ "Poured half a litre into red": what went in came out of nothing that is named."""
+    norms = group.message.norms
+    into = any(
+        "into" in norms[max(group.start, ref.start - 2) : ref.start]
+        for ref in group.bins
+        if ref.known
+    )
+    return into and "poured" in group.norms and _OUT_OF.isdisjoint(group.norms)
+
+
+_OUT_OF = words_in("from off out drained")
+
+
+def _is_of_solid(group: Group, amount: Amount) -> bool:
+    """ "Two litres of blackberries off the hedge"."""
+    at = amount.end + 1
+    led = amount.quantity == "volume" and group.message.norms[amount.end : at] == ["of"]
+    return led and any(at <= item.start <= at + 1 for item in group.solids())
 
 
 def _by_nobody(kind: str, group: Group) -> bool:

@@ -37,6 +37,38 @@ def test_known_bins_of_one_size_are_each_opened() -> None:
 @pytest.mark.parametrize(
     "text",
     [
+        "Opened two ten-litre pails tonight, Larch and Rowan.",
+        "Opened Larch and Rowan, 10 L each",
+        "two new bins opened, Larch and Rowan, both 10 L",
+    ],
+)
+def test_bins_named_in_a_row_are_of_one_size(text: str) -> None:
+    told = acts(text, bins=())
+    assert [(a.bin, a.capacity_l) for a in told if isinstance(a, Open)] == [
+        ("Larch", 10),
+        ("Rowan", 10),
+    ]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Opened Larch and Ruth brought cake, 10 L", "Opened Larch, 10 L, and Sunday we sing"],
+)
+def test_who_else_is_named_is_no_bin(text: str) -> None:
+    assert [a.bin for a in acts(text, bins=()) if isinstance(a, Open)] == ["Larch"]
+
+
+def test_whose_each_bin_is_stands_behind_its_size() -> None:
+    told = acts("opened the larder bin, 25 L, mine, and the gate bin, 30 L, shared", bins=())
+    assert [(a.bin, a.shared) for a in told if isinstance(a, Open)] == [
+        ("larder", False),
+        ("gate", True),
+    ]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
         "the council bins are 240 L for waste and 140 L for paper",
         "my tubs: cherry 2 l, vanilla 2 l",
         "planters, 20 L and 12 L, are by the gate",

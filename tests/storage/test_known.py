@@ -24,7 +24,7 @@ async def writes(book: Book) -> None:
 
 async def strikes(book: Book) -> None:
     [entry] = await book.of_event("$a")
-    await changes.strike_out(book, [entry.id], "$x", BEGIN)
+    await changes.strike_out(book, [entry], "$x", BEGIN)
 
 
 async def meets(book: Book) -> None:

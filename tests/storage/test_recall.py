@@ -25,6 +25,8 @@ KEPT = ("entry", "due", "outbox", "question", "member", "bin", "tally", "dosed",
         ("bin entry:open,bury", "layer", False),
         ("bin entry:open,bury", "", True),
         ("bin member entry:rewritten", "layer", False),
+        ("bin member entry:rewritten", "layer,rewritten", True),
+        ("bin entry:open,bury", "layer,rewritten", False),
         ("member bin", "", False),
     ],
 )

@@ -47,7 +47,8 @@ async def live(db: Database, steps: list[tuple[object, ...]]) -> Book:
         for number, step in enumerate(steps):
             match step:
                 case ("strike", int(pick)):
-                    await changes.strike_out(book, made[pick:][:1], f"$x{number}", BEGIN)
+                    struck = [e for e in await book.entries() if e.id in made[pick:][:1]]
+                    await changes.strike_out(book, struck, f"$x{number}", BEGIN)
                 case (str(act), bin, str(who), Facts() as facts):
                     entry = NewEntry(
                         act=act,
