@@ -127,6 +127,7 @@ def test_other_talk_is_left_alone(text: str) -> None:
         ("she seems fine, do I have to do anything?", True),
         ("he's ok now, should we still call a doctor?", True),
         ("should I take him to the hospital?", True),
+        ("my son seems ok. What now?", True),
         ("is that dangerous?", True),
         ("how much is too much?", True),
         ("she threw up", True),
