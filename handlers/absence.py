@@ -11,7 +11,16 @@ from storage.rows import Absence, Entry
 
 
 async def away(plan: Away, turn: Turn) -> Answer:
-    """A member is away; a mark is answer enough, unless a turn of theirs goes to somebody else."""
+    """A member is away; a mark is answer enough, unless a turn of theirs goes to somebody else.
+
+    What members said of themselves stands against what others say of the same days.
+    """
+    if own := await _own_word(plan, turn):
+        who = capital(own.member)
+        return Answer(
+            say=f"{who} told me: away{_until(own, turn.today)}. I leave it at that; if it has "
+            f"changed, {who} can say so."
+        )
     entry = turn.entry(
         "away",
         bin=None,
@@ -22,6 +31,18 @@ async def away(plan: Away, turn: Turn) -> Answer:
     )
     moved = await rota.after_absence(plan.member or turn.sender, plan.first, plan.last, turn)
     return Answer(entries=[entry], noted=True, say="\n".join(moved))
+
+
+async def _own_word(plan: Away, turn: Turn) -> Absence | None:
+    """What the member said of these days where somebody else says something different now."""
+    if plan.member is None or plan.member.casefold() == turn.sender.casefold():
+        return None
+    for one in await _of(plan.member, plan.first, plan.last or date.max, turn):
+        entry = await _entry(one, turn)
+        theirs = entry is not None and entry.writer == one.member
+        if theirs and (one.first, one.last) != (plan.first, plan.last):
+            return one
+    return None
 
 
 async def back(plan: Back, turn: Turn) -> Answer:
