@@ -10,6 +10,7 @@ from handlers.reading.jests import is_only_a_jest
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.sentences import Clause
+from handlers.reading.spoons import is_of_spoons
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
     ANOTHER_DOER,
@@ -100,7 +101,7 @@ def amend(message: Message, text: str) -> Amend | None:
     """The corrected fields of the last record, if the message puts one right."""
     if word_count(message) > 2 * SHORT or _tells_more(message, text):
         return None
-    if first_in(NO_ROOM, text) is not None:
+    if first_in(NO_ROOM, text) is not None or is_of_spoons(message):
         return None
     rule = _correction(message)
     if rule is None or _tells_who(message):
