@@ -100,7 +100,7 @@ class Query:
     """What the bot asks before writing down: the acts it guessed, and what would settle it."""
 
     guess: str
-    lacks: Literal["yes", "bin", "size"]
+    lacks: Literal["yes", "bin", "size", "amount"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

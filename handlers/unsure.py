@@ -2,6 +2,7 @@
 
 import json
 import re
+from dataclasses import replace
 
 from handlers.answer import Answer, Query, Turn
 from handlers.layers import said_amount
@@ -10,16 +11,18 @@ from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Act,
     Amend,
+    Ask,
     Batch,
     Drain,
     Layer,
     Observe,
     Open,
+    Stock,
     Unsure,
     as_json,
     from_json,
 )
-from handlers.reading.sizes import bare_volume
+from handlers.reading.sizes import bare_amount, bare_volume
 from handlers.reading.vocabulary import words_in
 from storage.book import Book
 from storage.rows import Facts, Question
@@ -129,11 +132,23 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return [Amend(bin=name)] if name else None
     if question.lacks == "size":
         return await _sized(words, question, book)
+    if question.lacks == "amount":
+        return _measured(words, question, book)
     if "?" in words or not _BESIDE.issuperset(said[1:]):
         return None  # "do I stir it?", "no, 3 kg"
     if said[0] in YES:
         return [from_json(act) for act in json.loads(question.guess)]
     return [] if said[0] in NO else None
+
+
+def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
+    """What was asked about with the amount that it lacked, if no more than that was said."""
+    amount = bare_amount(words, book.room.units)
+    [asked] = [from_json(act) for act in json.loads(question.guess)]
+    if amount is None or not isinstance(asked, Ask | Stock):
+        return None
+    mass, volume = (amount.value, None) if amount.quantity == "mass" else (None, amount.value)
+    return [replace(asked, mass_kg=mass, volume_l=volume)]
 
 
 async def _sized(words: str, question: Question, book: Book) -> list[Act] | None:

@@ -1,4 +1,4 @@
-"""What contradicts the book is said at once: a sealing before a layer, others' word against one's own."""
+"""What contradicts the book is said at once: a sealing before a layer, and others' word."""
 
 import pytest
 
