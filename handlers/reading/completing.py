@@ -35,6 +35,7 @@ from handlers.reading.message import Message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.naming import given_name
 from handlers.reading.openings import all_opened
+from handlers.reading.severally import each_asked
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
@@ -61,6 +62,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = with_further_settings(acts, message)
     if not message.context.in_room:
         return acts
+    acts = each_asked(acts, message)
     return [on_several(_struck_in(act, message), message) for act in acts]
 
 

@@ -31,6 +31,8 @@ _BATCH = Late(
     r"mixing|brews|fermenting|ferments)\b|"
     rf"\b(?:must|does|should) the (?:finished|homemade) {_BRAN} (?:be|have|need)\b|"
     rf"\b{_BRAN}\b.{{0,25}}\b(?:instead of|in place of) (?:wheat|rice|culture|molasses)\b|"
+    r"^(?:a )?(?:starter|bran) batch (?:for|of|with|from) (?:[\d.,]+|a|one|two|half) \S+"
+    r"(?: \S+){0,4}$|"
     r"\b(?:stand in for|instead of|in place of) (?:wheat )?bran\b.{0,20}\b(?:starter|making)\b|"
     rf"\b(?:can|whether|does|will|could|should|do|must|is) .{{0,60}}\b{_BRAN}\b.{{0,60}}\b(?:or|"
     r"must|has to|have to|needs to|instead of|only) (?:it )?(?:must |has to |have to )?(?:be "
@@ -121,6 +123,8 @@ _TRENCH = Late(
     r"window box|containers?|tubs?|raised beds?)\b"
 )
 _BIN = Late(
+    r"^(?:bot |please |,)*(?:what|which) (?:are (?:my|our|the)(?: \S+)? (?:bins|qbin)|(?:bins|"
+    r"qbin) (?:do|have) (?:i|we) (?:have|got))(?: again| now| please)*$|"
     r"\bhow (?:chocka|chockers|packed|stuffed) is (?:the )?qbin\b|"
     r"^(?:bot |please |,)*(?:tell me about|give me the story (?:so far )?(?:of|on)|"
     r"story so far (?:of|"
@@ -262,8 +266,8 @@ _OUTRIGHT = (
         "bin",
         words_in(
             "wots wats whats what wot hold take halfway half way nearly three chocka "
-            "chockers packed stuffed story tell shut space room gone had meat fish dairy "
-            "bones percentage"
+            "chockers packed stuffed story which tell shut space room gone had meat fish dairy "
+            "bones percentage bins"
         ),
         _BIN,
     ),
