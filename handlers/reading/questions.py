@@ -179,6 +179,10 @@ def filled(q: Question, topic: Topic) -> Ask:
             doers = [m.name for m in q.message.members if q.start <= m.start < q.end]
             others = [name for name in doers if not is_sender(q.message, name)]
             return Ask(topic=topic, bin=_name(q), member=others[0] if others else None, rules=rule)
+        case "custody":
+            said = [d for d in q.message.days if q.start <= d.start < q.end]
+            on = said[0].future if said and q.message.context.in_room else None
+            return Ask(topic=topic, bin=_name(q), on=on, rules=rule)
         case _:
             return Ask(topic=topic, bin=_name(q), rules=rule)
 

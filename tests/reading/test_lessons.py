@@ -14,7 +14,7 @@ ASKED = [
     ("we have no yard, where do I put it?", "no garden"),
     ("how should I bury it?", "afterwards"),
     ("how will I know it's working?", "signs of success"),
-    ("may I peek in the bin?", "opening"),
+    ("can I take a peek in the bin?", "opening"),
     ("can somebody look after it while I'm off?", "going away"),
     ("what goes in?", "what goes in"),
     ("hi, new here. what can go in the bin?", "what goes in"),
