@@ -100,6 +100,8 @@ def _guessed(act: Act, turn: Turn) -> str:
     if isinstance(act, Layer):
         facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
         return f"{said_amount(facts, turn)}{where}"
+    if isinstance(act, Open) and bin:
+        return f"a new bin, {the(bin)}"
     noun = _NOUNS.get(act.act, act.act)
     seen = f" ({listed(act.signs)})".replace("_", " ") if isinstance(act, Observe) else ""
     return f"{noun}{seen}{where}"

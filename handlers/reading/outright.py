@@ -332,6 +332,8 @@ def asked_outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if its words are such."""
     if isinstance(message.context.last, Drain) and POURED_ON.search(plain_text(message)):
         return "dilution" if any(sentence.asked for sentence in message.sentences) else None
+    if _is_next_bin(message):
+        return "bin"
     words = _CUES.intersection(message.norms)
     text = ""
     for each in _OUTRIGHT if words else ():
@@ -341,6 +343,20 @@ def asked_outright(message: Message) -> Topic | None:
         if len(text) <= LONGEST and each.asked.search(text):
             return each.topic
     return None
+
+
+def _is_next_bin(message: Message) -> bool:
+    """ "And the shed?", behind an answer of ours: the same of another bin."""
+    if not message.context.after_bot or len(message.norms) > _NEXT_BIN:
+        return False
+    refs = [ref for ref in (*message.bins, *message.named) if ref.known]
+    held = {i for ref in refs for i in range(ref.start, ref.end)}
+    rest = {norm for i, norm in enumerate(message.norms) if i not in held}
+    return "?" in rest and rest <= _AND_IT and len({ref.name for ref in refs}) == 1
+
+
+_NEXT_BIN = 8
+_AND_IT = words_in("and what how about the bin one in ? , so now")
 
 
 def is_whether(message: Message) -> bool:
