@@ -3,6 +3,7 @@
 import json
 import re
 from dataclasses import replace
+from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, Query, Turn
 from handlers.layers import said_amount
@@ -13,6 +14,7 @@ from handlers.reading.acts import (
     Amend,
     Ask,
     Batch,
+    Context,
     Drain,
     Layer,
     Observe,
@@ -22,6 +24,8 @@ from handlers.reading.acts import (
     as_json,
     from_json,
 )
+from handlers.reading.makeups import makeup
+from handlers.reading.message import read_message
 from handlers.reading.sizes import bare_amount, bare_volume
 from handlers.reading.vocabulary import words_in
 from storage.book import Book
@@ -68,8 +72,8 @@ HOW_MUCH = (
     "handful), and I write it down."
 )
 WHICH_DAY = "No calendar has that day. Say it again with the right one."
-MOST_ANSWER_WORDS = 4
-"""A longer message is read for itself, not as the answer to a question."""
+MOST_ANSWER_WORDS, MOST_MEASURING_WORDS = 4, 6
+"""A longer message is read for itself, not as the answer to a question, or to how much it was."""
 
 _WORD = re.compile(r"[\w'’]+|[👍👎👌✅❌]")
 
@@ -127,7 +131,8 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     A plain no gives no acts.
     """
     said = [word.replace("’", "'") for word in _WORD.findall(words.casefold())]
-    if not said or len(said) > MOST_ANSWER_WORDS:
+    most = MOST_MEASURING_WORDS if question.lacks == "amount" else MOST_ANSWER_WORDS
+    if not said or len(said) > most:
         return None
     if question.lacks == "bin":
         name = await _named(said, book)
@@ -145,11 +150,17 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
 
 def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
     """What was asked about with the amount that it lacked, if no more than that was said."""
-    amount = bare_amount(words, book.room.units)
+    room = book.room
+    context = Context(at=question.asked_at, zone=ZoneInfo(room.zone), units=room.units)
+    message = read_message(words, context)
+    amount = bare_amount(message)
     [asked] = [from_json(act) for act in json.loads(question.guess)]
     if amount is None or not isinstance(asked, Ask | Stock):
         return None
     mass, volume = (amount.value, None) if amount.quantity == "mass" else (None, amount.value)
+    made = makeup(message.items)
+    if made and isinstance(asked, Ask):
+        asked = replace(asked, materials=made.shares, rich=made.rich)
     return [replace(asked, mass_kg=mass, volume_l=volume)]
 
 

@@ -6,6 +6,7 @@ from handlers.reading.binwords import BIN_WORDS, COLOURS, PLACE_NAMES
 from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _CALLED = words_in(
@@ -59,8 +60,8 @@ def _sentence_behind(message: Message) -> str | None:
         return None
     if not _NO_NAME.isdisjoint(message.norms[at:stop]):
         return None
-    held = any(at <= thing.start < stop for thing in (*message.amounts, *message.days))
-    return None if held else message.text(at, stop)
+    held = indexes(message.amounts, message.days)
+    return message.text(at, stop) if held.isdisjoint(range(at, stop)) else None
 
 
 _NO_NAME = words_in(

@@ -65,17 +65,15 @@ def size_of(message: Message, ref: BinRef, end: int) -> Amount | None:
     return None
 
 
-def bare_amount(text: str, units: Units) -> Amount | None:
-    """ "About 2 kg", "1 kg left": a weight or volume, if that is all it says."""
-    words = words_of(cleaned(text))
-    amounts = read_amounts(words, norms_in(words), units)
-    held = indexes(amounts)
-    rest = {w.norm for i, w in enumerate(words) if i not in held and w.kind != "sign"}
-    if "?" in text or not rest <= _BARE | _LEFT or len(amounts) != 1:
+def bare_amount(message: Message) -> Amount | None:
+    """ "About 2 kg", "1 kg left", "a bucket of rice": an amount, if that is all it says."""
+    measured = message.measured()
+    held = indexes(measured, message.items)
+    rest = {w.norm for i, w in enumerate(message.words) if i not in held and w.kind != "sign"}
+    asked = any(sentence.asked for sentence in message.sentences)
+    if asked or not rest <= _BARE | _LEFT or len(measured) != 1:
         return None
-    [amount] = amounts
-    measured = amount.quantity in ("mass", "volume") and amount.factor and amount.value > 0
-    return amount if measured and not amount.negative else None
+    return measured[0] if measured[0].value > 0 and not measured[0].negative else None
 
 
 def bare_volume(text: str, units: Units) -> float | None:
@@ -95,5 +93,5 @@ def bare_volume(text: str, units: Units) -> float | None:
     return litres if litres and litres >= SMALLEST_BARE else None
 
 
-_LEFT = words_in("left we have there are still of bran starter maybe roughly please say")
+_LEFT = words_in("left we have there are still of bran starter maybe roughly please say full")
 _BARE = _ABOUT | words_in("it that one is 's holds size bin litre think i its in all")

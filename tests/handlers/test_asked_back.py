@@ -31,6 +31,19 @@ async def test_an_amount_answers_the_question_of_the_dose(room: TalkingRoom) -> 
     assert await layers(room) == [("gate", 2)]
 
 
+@pytest.mark.parametrize(
+    ("said", "answered"),
+    [("a bucket", "10 L"), ("2 kg of fish", "rich in fish"), ("half a bucket of rice", "5 L")],
+)
+async def test_it_may_be_a_vessel_or_other_scraps(
+    room: TalkingRoom, said: str, answered: str
+) -> None:
+    await room.says("how much starter on peelings?")
+    [dose] = await room.says(said)
+    assert answered in dose.body
+    assert await layers(room) == [(None, 2)]
+
+
 async def test_a_question_passed_over_leaves_the_one_before_it_open(room: TalkingRoom) -> None:
     await room.says("how much starter on peelings?")
     await room.says("larder")
