@@ -38,11 +38,13 @@ class Talk:
     async def context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         """What its words are read with; `former`: names that bins had."""
         after_bot = isinstance(heard, Said) and await self._answers_us(heard)
+        retired = tuple([bin.name for bin in await self.book.retired()])
         return Context(
             at=turn.at,
             zone=ZoneInfo(self.book.room.zone),
             units=self.book.room.units,
-            bins=(*[bin.name for bin in await self.book.bins()], *former),
+            bins=(*[bin.name for bin in await self.book.bins()], *former, *retired),
+            retired=retired,
             members=tuple([member.name for member in await self.book.members()]),
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),

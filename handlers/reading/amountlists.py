@@ -11,6 +11,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.bareamounts import with_bare_amounts
 from handlers.reading.digits import Number
 from handlers.reading.numbers import read_number
+from handlers.reading.repeated import CUES, repeated
 from handlers.reading.sharedunits import is_second_guess
 from handlers.reading.singleamounts import leads_of, single_amounts
 from handlers.reading.spans import indexes
@@ -50,6 +51,8 @@ def read_amounts(
     several = len(single) > 1
     one = _said_once(norms, _joined(words, norms, single)) if several else single
     joined = _counted(words, norms, one)
+    if not CUES.isdisjoint(norms):
+        joined = repeated(words, norms, joined, taken)
     joined = sized(norms, joined, units)
     if not CUES_FULL.isdisjoint(norms):
         joined = filled(norms, joined)
@@ -85,6 +88,8 @@ def _as_one(
     hedged = len(between) < amount.start - last.end and between in ([], [","])
     if hedged and last.factor != amount.factor and 0.5 <= amount.value / (last.value or 1.0) <= 2:
         return amount._replace(start=last.start)  # "a small cup, maybe 200 ml"
+    if between in _LESS and amount.value < last.value:
+        return last._replace(end=amount.end, value=last.value - amount.value, liquid_l=None)
     smaller = amount.factor < last.factor and amount.value < last.factor
     if (
         smaller
@@ -104,6 +109,9 @@ def _as_one(
         middle = (last.value + amount.value) / 2
         return amount._replace(start=last.start, value=middle, vague=True)
     return None
+
+
+_LESS = (["minus"], ["less"], [",", "minus"], [",", "less"])
 
 
 def _is_exact(norms: Sequence[str], amount: Amount) -> bool:
@@ -237,6 +245,8 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     behind = norms[amount.end : amount.end + 2]
     if of_each := _each_before(norms, at):
         return _count_of_packs(words, norms, of_each - 1, _BEFORE_EACH)
+    if at > 1 and norms[at - 1] == "times":
+        return _count_at(words, at - 2, at - 1)  # "three times 2 kg"
     led = at > 0 and norms[at - 1] in _LEADS
     if not (led or (behind and (behind[0] in _PACKS or behind[0] in _OF_ONE))):
         return None

@@ -348,6 +348,9 @@ _BESIDE_BINS: dict[str, Late] = {
         r"(?:nothing|nothin|nowt|anything|owt|any|it|her|him|the|qbin|a|none|out|off|no)\b)"
     ),
     "ask trouble": _RHETORICAL,
+    "retract": Late(
+        r"\bqbin (?:is )?(?:called|named) (?:scratch|delete|undo|strike|cancel|forget)\b"
+    ),
     "offer": Late(
         r"\bwho (?:wants|needs|fancies|would like|'d like) (?:his|her|their|my|our|a|an|some|these|"
         r"the last|\d+) (?!(?:qbin|bins?|buckets?|tubs?|pails?|turn|go|week|one|job|next|for|from|"

@@ -204,6 +204,8 @@ def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
     amounts = amounts or _said_of_bran(groups[k]) or _of_bran(groups[k])
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)
+    if not groups[k].message.measured() and not _NONE.isdisjoint(groups[k].norms):
+        mass = 0.0
     return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))
 
 
@@ -234,6 +236,8 @@ _HOLDERS = words_in(
 )
 _LIES_IN = [["in"], ["at"], ["here"], ["upstairs"], ["downstairs"], ["on"], ["under"]]
 _ROUNDED = 0.01
+_NONE = words_in("no zero none out")
+"""Words that tell of the starter, where nothing is measured, that none is left."""
 
 
 def _on_hand(groups: Sequence[Group], k: int) -> str | None:

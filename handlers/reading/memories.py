@@ -116,7 +116,12 @@ def is_long_ago(message: Message) -> bool:
     """Whether it is told as a memory, and comes back to no bin of ours."""
     if not message.has(_LONG_AGO) or "?" in message.norms:
         return False
+    if message.norms[0] in _DEEDS and not message.has(_YEARS):
+        return False  # "added 2 kg 12 years ago" has its day asked for
     return _is_all_of_it(message, _THEN) and not _OURS.search(plain_text(message))
+
+
+_DEEDS = words_in("added put tipped chucked drained emptied sealed buried opened started mixed")
 
 
 def is_on_screen(message: Message) -> bool:

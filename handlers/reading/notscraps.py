@@ -311,3 +311,17 @@ def is_no_scraps(message: Message) -> bool:
         if not (more or _PUT_IN.search(rest) or (in_bin and _IN_BIN.search(rest))):
             return True
     return False
+
+
+def is_bin_weighed(message: Message) -> bool:
+    """ "Weighed the shed bin: 12 kg": what a bin weighs, all told, is no layer."""
+    if "weighed" not in message.norms or len(message.measured()) != 1:
+        return False
+    return _BIN_WEIGHED.fullmatch(plain_text(message)) is not None
+
+
+_BIN_WEIGHED = Late(
+    r"(?:(?:i|we|just|have|so) )*weighed (?:(?:the|our|my) )?qbin(?: full| now| today)?"
+    rf"(?: ?[:,=—-])? (?:(?:it|it's|'s|is|was|at|and|came|comes|to|in|now|about) )*{_AMOUNT}"
+    r"(?: (?:now|today|full|in all|all told|with .*))?"
+)

@@ -3,8 +3,21 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Context, Observe, Offer, Set, Topic, Unsure
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Ask,
+    Context,
+    Observe,
+    Offer,
+    Retract,
+    Set,
+    Topic,
+    Unsure,
+)
 from handlers.reading.amending import is_asking
+from handlers.reading.anew import CUES as STRIKING
+from handlers.reading.anew import behind_striking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
@@ -12,6 +25,7 @@ from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message, read_message
+from handlers.reading.moresettings import with_further_settings
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
@@ -22,6 +36,7 @@ from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
+from handlers.reading.splitright import share_moved
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 from handlers.reading.untold import without_untold
@@ -45,11 +60,31 @@ def _read(message: Message) -> tuple[Act, ...]:
         return ()
     if context.to_bot and (found := about_oneself(message)):
         return found
+    if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
+        return anew
+    if context.in_room and context.last and (moved := share_moved(message)):
+        return moved
     if context.after_bot and (leaning := replies(message)):
-        return leaning
+        return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return told(message, scores_of(message))
+
+
+def _told_anew(message: Message) -> tuple[Act, ...]:
+    """A record struck out with those that are to stand in its place, or what is right of it."""
+    at = behind_striking(message)
+    if not at:
+        return ()
+    context = replace(message.context, after_bot=True)
+    rest = read_message(message.text(at, len(message.words)), context)
+    if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
+        return right
+    acts = told(rest, scores_of(rest))
+    if not any(kind_of(act) in RECORD_KINDS for act in acts):
+        return ()
+    anew = any(act.act in RECORD_KINDS for act in acts) or None
+    return (Retract(anew=anew, rules=("struck out, and told anew",)), *acts)
 
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:

@@ -22,6 +22,8 @@ _PH = words_in(
     "stuff it just 's of is was at about around reads "
     "reading = : now"
 )
+MOST_PH = 14
+_ENDED: tuple[list[str], ...] = ([], ["."], [","], ["!"])
 _OF_A = frozenset({"of", "de", "a", "an", "the", "my", "our", "that", "o"})
 _MEASURES = frozenset({"pint", "quart", "gallon", "litre", "liter", "gal", "qt"})
 """A measure that stands for one of it between two stops."""
@@ -98,8 +100,8 @@ class _Reader(Measuring):
         if at >= len(self.words) or self.words[at].kind != "number":
             at = self.reading_of_strip(i)
         value = digits_value(self.words[at].norm) if at else None
-        if value is None or not 0 <= value <= 14:
-            return None
+        if value is None or (value > MOST_PH and self.norms[at + 1 : at + 2] not in _ENDED):
+            return None  # "pH strips, 100 of them"; "the pH is 22" was told all the same
         return Amount(i, at + 1, "ph", value)
 
     def reading_of_strip(self, i: int) -> int:

@@ -8,18 +8,24 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import (
+    Accept,
     Act,
+    Amend,
     Batch,
     Bury,
+    Decline,
     Drain,
     Layer,
     Observe,
+    Offer,
     Open,
     Seal,
+    Stock,
     Unsure,
 )
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
+from handlers.reading.singleamounts import MOST_PH
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
@@ -38,6 +44,8 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
+    if not message.context.in_room:
+        acts = [act for act in acts if not (isinstance(act, Observe) and (act.ph or 0) > MOST_PH)]
     sound = [act for act in acts if not _is_naught(act, message)]
     if len(sound) < len(acts):
         if sound or not message.context.in_room:
@@ -51,7 +59,7 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     )
 
 
-_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch
+_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline
 
 
 def _asked_for_day(act: Act) -> Act:
@@ -66,6 +74,8 @@ def _asked_for_amount(act: Act, rule: str) -> Act:
         act = replace(act, mass_kg=None, volume_l=None)
     elif isinstance(act, Drain):
         act = replace(act, volume_l=None)
+    elif isinstance(act, Amend):
+        act = Amend()
     return Unsure(guess=(act,), rules=(rule,))
 
 
@@ -74,17 +84,17 @@ def _is_naught(act: Act, message: Message) -> bool:
     if not isinstance(act, _OF_AMOUNTS):
         return False
     amount = _amount(act)
-    if amount == 0 and not isinstance(act, Drain):
+    if amount == 0 and not isinstance(act, Drain | Stock):
         return True
     below = [abs(a.value) for a in message.amounts if a.negative and a.quantity in _MASSY]
     return bool(below) if amount is None else amount in below
 
 
-_OF_AMOUNTS = (Layer, Drain, Batch)
+_OF_AMOUNTS = (Layer, Drain, Batch, Stock, Amend)
 _MASSY = ("mass", "volume")
 
 
-def _amount(act: Layer | Drain | Batch) -> float | None:
+def _amount(act: Layer | Drain | Batch | Stock | Amend) -> float | None:
     if isinstance(act, Drain) or act.mass_kg is None:
         return act.volume_l
     return act.mass_kg

@@ -122,3 +122,11 @@ async def test_a_batch_is_due_before_the_starter_runs_out(group: Group) -> None:
     assert mix.to_day == lasts.begin_batch_by == lasts.starter_out_on - timedelta(days=20)
     await group.says(Batch(mass_kg=2.0), days=8)
     assert [due.what for due in await group.book.dues() if due.bin is None] == ["dry"]
+
+
+async def test_nobody_is_late_before_the_starter_was_counted(group: Group) -> None:
+    await group.says(Stock(mass_kg=1.0))
+    await group.says(Layer(bin="shed", mass_kg=5.0))
+    await group.says(Stock(mass_kg=0.0), days=4)
+    [mix] = [due for due in await group.book.dues() if due.what == "mix"]
+    assert mix.from_day == mix.to_day == BEGIN.date() + timedelta(days=4)

@@ -23,6 +23,21 @@ def test_starter_on_hand(text: str) -> None:
 
 
 @pytest.mark.parametrize(
+    "text",
+    ["no starter left", "there's no bran left", "we have run out of bran", "we're out of starter"],
+)
+def test_no_starter_on_hand(text: str) -> None:
+    (stock,) = acts(text)
+    assert isinstance(stock, Stock)
+    assert stock.mass_kg == 0
+
+
+@pytest.mark.parametrize("text", ["is there no starter left?", "no starter left?"])
+def test_starter_asked_after(text: str) -> None:
+    assert [type(act) for act in acts(text)] == [Ask]
+
+
+@pytest.mark.parametrize(
     ("text", "kg"),
     [
         ("Starter stocktake. Jar A 1.2 kg. Jar B 300 g.", 1.5),

@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Drain, Layer
+from handlers.reading.acts import Drain, Layer, Seal
 from tests.reading.context import acts
 
 
@@ -95,6 +95,22 @@ def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
         ("added 3 kg of peelings, half into bin 3, half into big blue",
          [("bin 3", 1.5), ("big blue", 1.5)]),
         ("added 3 kg of peelings, half into bin 3, half to the neighbour's dog", [("bin 3", 1.5)]),
+        ("put 4 kg of peel, three quarters in the shed and the rest in bin 3",
+         [("shed", 3), ("bin 3", 1)]),
+        ("put 3 kg, one third in big blue and two thirds in the shed",
+         [("big blue", 1), ("shed", 2)]),
+        ("put 4 kg in the shed and bin 3, three quarters in the shed", [("shed", 3), ("bin 3", 1)]),
+        ("put 8 kg of rice, 25% in bin 3 and 75% in the shed", [("bin 3", 2), ("shed", 6)]),
+        ("put three quarters of 4 kg in bin 3 and the rest in the shed",
+         [("bin 3", 3), ("shed", 1)]),
+        ("4 kg of peel: 1/4 in bin 3, the rest in the shed", [("bin 3", 1), ("shed", 3)]),
+        ("added half of 4 kg to the shed", [("shed", 2)]),
+        ("half a kilo of husks into the shed", [("shed", 0.5)]),
+        ("2 and a half kilos in the shed", [("shed", 2.5)]),
+        ("added 4 kg, half rice, half peel, to the shed", [("shed", 4)]),
+        ("put 4 kg in the shed, a quarter of it rice", [("shed", 4)]),
+        ("split 6 kg of peel 2:1 between the shed and bin 3", [("shed", 4), ("bin 3", 2)]),
+        ("split 5 kg 60/40 between bin 3 and big blue", [("bin 3", 3), ("big blue", 2)]),
     ],
 )  # fmt: skip
 def test_one_lot_shared_out(text: str, parts: list[tuple[str, float]]) -> None:
@@ -177,6 +193,15 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
         ("2 lb of peel and half a loaf into bin 3, 2.5 lb the lot", 1.134),
         ("20 pupils each brought 100 g of peel, into bin 3", 2.0),
         ("each of the 3 classes brought 2 kg of peel, into bin 3", 6.0),
+        ("added 3 kg minus 500 g to bin 3", 2.5),
+        ("3 kg of rice less 200 g into bin 3", 2.8),
+        ("2 kg less 10% into bin 3", 1.8),
+        ("added 3 times 2 kg of peel to bin 3", 6.0),
+        ("2 kg to bin 3 twice", 4.0),
+        ("added 2 kg of peel to bin 3 three times today", 6.0),
+        ("added 2 kg to bin 3, I checked it twice", 2.0),
+        ("added 2 kg not to the shed but to bin 3", 2.0),
+        ("added 2 kg to bin 3, not the shed", 2.0),
         ("1 kg each of ham, leeks and pumpernickel into bin 3", 3.0),
         ("flat 4 - 500 g, flat 11 - 700 g, peel, into bin 3", 1.2),
         ("5 kilos then another three hundred, into bin 3", 5.3),
@@ -189,3 +214,14 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
 )
 def test_parts_tares_counts_and_second_thoughts(text: str, kg: float) -> None:
     assert layers(text) == [("bin 3", kg)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["added 2 kg to the shed or bin 3", "drained 300 ml from the shed or from bin 3",
+     "sealed bin 3 or the shed"],
+)  # fmt: skip
+def test_one_of_two_bins_is_to_be_asked(text: str) -> None:
+    [act] = acts(text, in_room=True)
+    assert isinstance(act, Layer | Drain | Seal)
+    assert (act.bin, act.each) == (None, "either")
