@@ -104,11 +104,11 @@ class Talk:
 
     def __init__(self, db: Database, book: Book, speaker: str) -> None:
         self._book = book
-        self._speaker = speaker
+        self._speaker = self._last_speaker = speaker
         zone = book.room.zone
         self._painter = Painter(ZoneInfo(zone), heard=False)
         self._playback = Playback(db, zone=zone, units=book.room.units, own="")
-        self._last_message: str | None = None
+        self._last_message: str | None = None  # of `_last_speaker`, who alone can change it
         self._last_answer: str | None = None
 
     async def take(self, line: str) -> bool:
@@ -142,8 +142,9 @@ class Talk:
             return True
         speaker = SPEAKER.match(line)
         bins = {bin.name.casefold() for bin in await self._book.bins()}
+        self._last_speaker = self._speaker
         if speaker and speaker[1].strip().casefold() not in bins:
-            self._speaker, line = speaker[1].strip(), line[speaker.end() :]
+            self._last_speaker, line = speaker[1].strip(), line[speaker.end() :]
         await self._message(line)
         return True
 
@@ -159,7 +160,7 @@ class Talk:
         raw = {
             "type": kind,
             "event_id": event,
-            "sender": self._speaker,
+            "sender": self._last_speaker,
             "origin_server_ts": int(now.timestamp() * 1000),
             "content": dict(content),
             "room_id": ROOM,

@@ -136,6 +136,9 @@ class Hearing:
             if last and last.written_at > question.asked_at:
                 return False  # what was written down since is what a bare yes would be about
         acts = await unsure.settled(said.body, question, self.book)
+        if acts is None and question.lacks == "amount" and turn.refers_to is None:
+            await changes.settle_question(self.book, question, said.event)
+            return await self._settled(said, turn)  # the question before it may be meant
         if acts is None:
             return False
         await self._settle(question, acts, said.event)

@@ -17,9 +17,18 @@ ENDS_FIRST = (
 
 
 async def away(plan: Away, turn: Turn) -> Answer:
-    """A member is away; a mark is answer enough, unless a turn of theirs goes to somebody else."""
+    """A member is away; a mark is answer enough, unless a turn of theirs goes to somebody else.
+
+    What members said of themselves stands against what others say of the same days.
+    """
     if plan.last and plan.last < plan.first:
         return Answer(say=ENDS_FIRST)
+    if own := await _own_word(plan, turn):
+        who = capital(own.member)
+        return Answer(
+            say=f"{who} told me: away{_until(own, turn.today)}. I leave it at that; if it has "
+            f"changed, {who} can say so."
+        )
     entry = turn.entry(
         "away",
         bin=None,
@@ -35,6 +44,18 @@ async def away(plan: Away, turn: Turn) -> Answer:
         lines.append(f"{left} Who else could do it?" if left else "")
         lines.append(unheard([plan.stand_in], members, "say it again"))
     return Answer(entries=[entry], noted=True, say="\n".join(filter(None, lines)))
+
+
+async def _own_word(plan: Away, turn: Turn) -> Absence | None:
+    """What the member said of these days where somebody else says something different now."""
+    if plan.member is None or plan.member.casefold() == turn.sender.casefold():
+        return None
+    for one in await _of(plan.member, plan.first, plan.last or date.max, turn):
+        entry = await _entry(one, turn)
+        theirs = entry is not None and entry.writer == one.member
+        if theirs and (one.first, one.last) != (plan.first, plan.last):
+            return one
+    return None
 
 
 async def back(plan: Back, turn: Turn) -> Answer:

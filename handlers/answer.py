@@ -103,7 +103,7 @@ class Query:
     """What the bot asks before writing down: the acts it guessed, and what would settle it."""
 
     guess: str
-    lacks: Literal["yes", "bin", "size", "which"]
+    lacks: Literal["yes", "bin", "size", "which", "amount"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

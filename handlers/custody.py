@@ -21,6 +21,7 @@ from handlers.practice.figure import listed
 from handlers.reading.acts import Accept, Decline, Offer, as_json
 from handlers.state import look_up
 from storage import custody as custodial
+from storage.absences import absences
 from storage.rows import Bin, Entry, Facts
 
 AT_ONCE = timedelta(minutes=10)
@@ -58,9 +59,21 @@ async def offered(act: Offer, turn: Turn) -> Answer:
     calls = [one for one in (receiver, custody.keeper) if one and one != turn.sender]
     return Answer(
         entries=[*begun, entry],
-        say=_asking(name, receiver, entry.on, custody, turn),
+        say=_asking(name, receiver, entry.on, custody, turn)
+        + await _gone(receiver, entry.on, turn),
         calls=calls,
     )
+
+
+async def _gone(receiver: str | None, on: date | None, turn: Turn) -> str:
+    """A word where the one who is asked is away on that day."""
+    day_of = on or turn.today
+    away = await absences(turn.book, day_of, day_of) if receiver else []
+    for one in away:
+        if is_same(one.member, receiver or ""):
+            back = f", back {day(one.last + timedelta(days=1), turn.today)}" if one.last else ""
+            return f" By what was said {one.member} is away then{back}."
+    return ""
 
 
 async def _receiver(name: str | None, turn: Turn) -> tuple[str | None, str]:

@@ -2,20 +2,24 @@
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from math import ceil
 
 from handlers.answer import Answer, Turn
-from handlers.bins import meant
+from handlers.bins import filled_step, meant
 from handlers.chosen import choices, reasons
 from handlers.filling import outlook_of
 from handlers.phrasing import capital, day, mass, the, volume
 from handlers.practice.bins import ORDINARY_BIN, Bins, bins
 from handlers.practice.days import FILL, high_days, seal_by
-from handlers.practice.density import mass_kg
+from handlers.practice.density import capacity_kg, mass_kg
 from handlers.practice.figure import Refused, number
 from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate
 from handlers.reading.acts import Ask
 from handlers.state import BinState, layer_mass, look_up
 from storage.rows import Entry, Units
+
+LONGEST_DAYS = 365
+"""Days of filling beyond which no day is named."""
 
 LOOK_BACK = timedelta(days=56)
 """Layers that tell how much the group puts in."""
@@ -26,13 +30,60 @@ async def asked_full(act: Ask, turn: Turn) -> Answer:
     state = await meant(act.bin, turn, stages={"filling"})
     if isinstance(state, Answer):
         return state
+    if act.what == "room":
+        return _room(state, turn)
     stage = state.run.stage(turn.today)
     if stage != "filling":
         return Answer(say=f"{capital(the(state.bin.name))} is {stage}, so nothing more goes in.")
+    if act.week_kg and (left := _left_kg(state)) is not None:
+        return _at_rate(state, left, act.week_kg / 7, turn)
     found = outlook_of(state, turn.today)
     if found is None:
         return Answer(say=f"How big is {the(state.bin.name)}? (“{state.bin.name} is 20 L”)")
     return Answer(say=_words(state, found, turn.today), why=reasons(found, turn.book.room))
+
+
+def _left_kg(state: BinState) -> float | None:
+    """What still fits, pressed and settled; None where the bin's size is not known."""
+    if not state.capacity_l:
+        return None
+    return max(0.0, capacity_kg(state.capacity_l, state.run.make_up) - state.run.mass_kg)
+
+
+def _room(state: BinState, turn: Turn) -> Answer:
+    """How much more goes into a bin."""
+    name, left = the(state.bin.name), _left_kg(state)
+    stage = state.run.stage(turn.today)
+    if stage not in ("filling", "in the ground"):
+        return Answer(say=f"{capital(name)} is {stage}, so nothing more goes in.")
+    if left is None or not state.capacity_l:
+        return Answer(say=f"How big is {name}? (“{state.bin.name} is 20 L”)")
+    holds = state.capacity_l
+    if stage == "in the ground":
+        left = capacity_kg(holds)
+    more = mass(float(number(left, 2)), turn.units)
+    if left <= 0:
+        return Answer(say=f"By what was logged {name} is full: press it down and seal it.")
+    return Answer(
+        say=f"About {more} of scraps still fit into {name}, pressed down.", why=filled_step(state)
+    )
+
+
+def _at_rate(state: BinState, left_kg: float, kg_day: float, turn: Turn) -> Answer:
+    """When a bin is full at so much a day."""
+    name, rate = the(state.bin.name), mass(float(number(kg_day, 2)), turn.units)
+    days = ceil(left_kg / kg_day)
+    if days > LONGEST_DAYS:
+        return Answer(say=f"At {rate} a day {name} takes more than a year: use a smaller bin.")
+    on = turn.today + timedelta(days=days)
+    lines = [f"At {rate} a day {name} is full about {day(on, turn.today)}."]
+    seal = seal_by(state.run.first_layer or turn.today).end
+    if seal < on:
+        lines.append(
+            f"Seal it by {day(seal, turn.today)} all the same: two weeks of filling are enough."
+        )
+    step = f"{number(left_kg)} kg still fit; at {number(kg_day)} kg a day that is {days} days"
+    return Answer(say="\n".join(lines), why=[*filled_step(state), step])
 
 
 def _words(state: BinState, found: Outlook, today: date) -> str:

@@ -7,7 +7,7 @@ from handlers.chosen import choices, reasons
 from handlers.phrasing import length, the, volume
 from handlers.practice.cautions import caution
 from handlers.practice.figure import Refused, listed, number
-from handlers.practice.trench import Ferment, Trench, ferment, trench, tub
+from handlers.practice.trench import DEPTH, Ferment, Trench, ferment, trench, trench_holds_l, tub
 from handlers.reading.acts import Ask
 from handlers.state import BinState, look_up
 from storage.rows import Units
@@ -29,11 +29,19 @@ async def asked_trench(act: Ask, turn: Turn) -> Answer:
     """The trench for a bin, a volume or a mass of ferment; for all ripe bins if none was named."""
     ours = choices(turn.book.room)
     try:
+        if act.length_m and act.width_m and act.depth_m:
+            return _held_by(act, ours.soil_parts, turn)
         found = await _to_bury(act, turn)
         if found is None:
             return Answer(say=HOW_MUCH)
         litres = found.ferment.litres
-        dug = trench(litres, soil_parts=ours.soil_parts, usual_depth_m=ours.depth_cm / 100)
+        dug = trench(
+            litres,
+            depth_m=act.depth_m,
+            width_m=act.width_m,
+            soil_parts=ours.soil_parts,
+            usual_depth_m=ours.depth_cm / 100,
+        )
     except Refused as refused:
         return Answer(say=str(refused))
     lines = [_trench_words(dug, found.where, turn.units)]
@@ -45,6 +53,33 @@ async def asked_trench(act: Ask, turn: Turn) -> Answer:
         )
     led = dug.led_by(found.ferment.steps, found.ferment.figures)
     return Answer(say="\n".join([*lines, caution("digging")]), why=reasons(led, turn.book.room))
+
+
+def _held_by(act: Ask, soil_parts: float | None, turn: Turn) -> Answer:
+    """How much a trench with all its sides said takes, and whether that is enough."""
+    length_m, width_m, depth_m = act.length_m or 0.0, act.width_m or 0.0, act.depth_m or 0.0
+    litres = trench_holds_l(length_m, width_m, depth_m, soil_parts=soil_parts)
+    if litres <= 0:
+        raise Refused(
+            f"{length(depth_m, turn.units)} deep leaves no room under the soil on top: dig "
+            f"{length(DEPTH.value, turn.units)} deep or deeper."
+        )
+    dug = trench(litres, depth_m=depth_m, width_m=width_m, soil_parts=soil_parts)
+    lines = [
+        f"That takes about {_about(litres, turn.units)} of ferment, mixed with its soil and under "
+        f"{length(dug.cover_m, turn.units)} of cover."
+    ]
+    wanted = act.volume_l or (act.mass_kg and ferment(mass_kg=act.mass_kg).litres)
+    if wanted:
+        enough = f"Enough for {_about(wanted, turn.units)}."
+        longer = trench(wanted, depth_m=depth_m, width_m=width_m, soil_parts=soil_parts).length_m
+        lines[0] = (
+            f"{enough} {lines[0]}"
+            if wanted <= litres
+            else f"Not enough for {_about(wanted, turn.units)}: as wide and deep, that wants "
+            f"{length(longer, turn.units)}. {lines[0]}"
+        )
+    return Answer(say="\n".join([*lines, caution("digging")]), why=reasons(dug, turn.book.room))
 
 
 async def _to_bury(act: Ask, turn: Turn) -> _ToBury | None:

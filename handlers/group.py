@@ -18,7 +18,6 @@ UNITS = {
     "kg": "metric",
     "us": "us",
     "american": "us",
-    "pounds": "us",
     "imperial": "imperial",
 }
 NAMED = {"metric": "metric", "us": "US", "imperial": "imperial"}
@@ -69,6 +68,11 @@ async def changed(act: Set, turn: Turn) -> Answer:
 def _units(value: str, _: Turn) -> Answer:
     if units := UNITS.get(value.casefold()):
         return _set("units", units, f"From now on I answer in {NAMED[units]} units.")
+    if value == "pounds":
+        return Answer(
+            say="Pounds are the same, pints and gallons are not: say “use US units” or “use "
+            "imperial units”."
+        )
     return Answer(say="Units can be metric, us or imperial.")
 
 

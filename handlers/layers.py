@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from handlers import rules
 from handlers.answer import Answer, Turn
-from handlers.bins import choose, filled_step, how_big, which
+from handlers.bins import choose, filled_step, how_big, how_much, which
 from handlers.chosen import reasons
 from handlers.phrasing import (
     capital,
@@ -187,7 +187,7 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
     """How much starter: for the scraps in question, or the rule."""
     state = await named(turn.book, act.bin, turn.today)
     if act.mass_kg is None and act.volume_l is None:
-        return Answer(say=UNMEASURED, why=usual_dose(turn))
+        return Answer(say=UNMEASURED, why=usual_dose(turn), query=how_much(act))
     if (act.mass_kg or act.volume_l or 0) <= 0:
         return Answer(say=NOT_THAT_LITTLE)
     facts = Facts(

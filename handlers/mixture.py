@@ -7,6 +7,7 @@ from handlers.bins import meant
 from handlers.chosen import reasons
 from handlers.phrasing import mass, the
 from handlers.practice.blending import MOISTURE, Blend, Purpose, blend
+from handlers.practice.composition import content
 from handlers.practice.figure import Refused, number
 from handlers.practice.kinds import Shares
 from handlers.practice.units import KILOGRAMS
@@ -15,6 +16,13 @@ from handlers.reading.acts import Ask
 NO_LAYERS = "Nothing was logged there yet: tell me what went in (“added 2 kg, half of it rice”)."
 
 STANDING_LIQUID = "If liquid stands in it all the same, drain it and add torn paper or dry bread."
+UNKNOWN = {
+    "salt": "How much salt is in it I cannot tell: nobody logs that. Ask me “how much nitrogen is "
+    "in it?” or “is it too wet?”",
+    "sugar": "How much sugar is in it I cannot tell: nobody logs that. Ask me “how much nitrogen "
+    "is in it?” or “is it too wet?”",
+}
+"""What is asked of a bin and follows from no layer."""
 SUCH = "Such a mix"
 NOT_FOR_BINS = "C:N matters for a hot heap, not for a sealed bin."
 
@@ -32,9 +40,13 @@ class _Scraps:
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How wet the scraps of a bin, or those named, are, or their C:N; and what to add."""
     purpose: Purpose = "carbon" if act.topic == "carbon" else "moisture"
+    if act.what in UNKNOWN:
+        return Answer(say=UNKNOWN[act.what])
     scraps = await _scraps(act, turn)
     if isinstance(scraps, Answer):
         return scraps
+    if act.what == "nitrogen":
+        return _nitrogen(scraps, turn)
     try:
         found = blend(
             {str(kind): share for kind, share in scraps.materials.items()},
@@ -45,6 +57,17 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         return Answer(say=str(refused))
     words = _moist(found, scraps, turn) if purpose == "moisture" else _carbon(found, scraps, turn)
     return Answer(say=words, why=reasons(found, turn.book.room))
+
+
+def _nitrogen(scraps: _Scraps, turn: Turn) -> Answer:
+    made = content(scraps.materials)
+    kg = scraps.kg * made.nitrogen / 100
+    say = (
+        f"{scraps.subject} holds about {mass(float(number(kg, 2)), turn.units)} of nitrogen in "
+        f"{mass(scraps.kg, turn.units)}."
+    )
+    step = f"{number(scraps.kg)} kg x {number(made.nitrogen)} % = {number(kg * 1000)} g"
+    return Answer(say=say, why=[step, *([made.source] if made.source else [])])
 
 
 async def _scraps(act: Ask, turn: Turn) -> _Scraps | Answer:

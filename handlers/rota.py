@@ -152,10 +152,12 @@ async def quitted(plan: Quitting, turn: Turn) -> Answer:
     if not is_on(one, name):
         return Answer(say=f"{capital(name)} is not on that rota.")
     before = one.coming(turn.today)
-    left = Gone(member=name, first=turn.today, last=date.max, known=turn.today)
-    entry = _entry("quit", name, bin_of(one), one.duty, turn.today, turn)
+    on = plan.on or turn.today
+    left = Gone(member=name, first=on, last=date.max, known=on)
+    entry = _entry("quit", name, bin_of(one), one.duty, on, turn)
     now = _moved(name, before, one.coming(turn.today, [left]), one, turn)
-    say = f"{capital(name)} takes no more turns to {one.deed}."
+    since = f" from {day(on, turn.today)} on" if plan.on else ""
+    say = f"{capital(name)} takes no more turns to {one.deed}{since}."
     return Answer(entries=[entry], say=" ".join([say, *now]))
 
 

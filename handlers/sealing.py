@@ -1,5 +1,7 @@
 """A bin is closed to ferment: when it can be buried."""
 
+from datetime import date
+
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.bins import ask_which, choose, meant, opened
 from handlers.chosen import reasons
@@ -28,6 +30,8 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     if state and state.run.buried and on < state.run.buried:
         say = f"Noted: {the(name)} was sealed {day(on, turn.today)}, before it was buried."
         return Answer(entries=[entry], say=say)
+    if state and state.run.last_layer and not state.run.buried and on < state.run.last_layer:
+        return Answer(entries=[entry], say=_fed_since(state, on, state.run.last_layer, turn))
     window = (state.run if state else new_run(turn.book.room)).to_bury(on)
     when = "" if on == turn.today else f", {day(on, turn.today)}"
     bury = span(window.start, window.end, turn.today)
@@ -39,6 +43,16 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
         lines.append(caution("gas"))
     lines += await first_heard(name, turn)
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+def _fed_since(state: BinState, on: date, fed: date, turn: Turn) -> str:
+    """A sealing on a day before the last layer, which opened the bin again by the book."""
+    name = the(state.bin.name)
+    return (
+        f"Noted: {name} was sealed {day(on, turn.today)}. But by the book a layer went in "
+        f"{day(fed, turn.today)}, after that, so {name} counts as open. If that layer is of "
+        f"another day, correct it; if {name} is closed now, say “sealed {name}”."
+    )
 
 
 async def reopened(plan: Reopened, turn: Turn) -> Answer:

@@ -3,12 +3,13 @@
 from datetime import date, timedelta
 
 from handlers.answer import Answer, Turn
+from handlers.bins import how_much
 from handlers.chosen import choices, reasons
 from handlers.dilution import measured
 from handlers.phrasing import day, mass, volume
 from handlers.practice.density import bran_g
 from handlers.practice.figure import Refused, number
-from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS, Batch, batch
+from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS, KEEPS_DRY, Batch, batch
 from handlers.practice.supply import Supply, supply
 from handlers.reading.acts import Ask, Stock
 from handlers.reading.acts import Batch as Mixed
@@ -21,6 +22,8 @@ RIPE = timedelta(days=FERMENT_DAYS.value + DRY_DAYS.value)
 
 USE_DAYS = 28
 """Doses of the last weeks tell how much starter the group uses."""
+
+MONTH = 365 / 12
 
 LEAST_DAYS = 7
 """Fewer days than a week of doses tell nothing of a week."""
@@ -90,7 +93,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     brewing = await _brewing(turn)
     if left is None:
         ask = "I don't know yet. Tell me what is there: “we have 3 kg of bran left”."
-        return Answer(say="\n".join([ask, *brewing]))
+        return Answer(say="\n".join([ask, *brewing]), query=how_much(Stock()))
     counted_on, kg = left
     kg = max(kg, 0.0)
     lines = [
@@ -116,6 +119,11 @@ def _counted_down(counted: Entry, left_kg: float) -> str:
 def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:
     if lasts.starter_out_on is None or lasts.begin_batch_by is None:
         return ["At the rate you use it, that is for years."]
+    if lasts.starter_out_on > turn.today + timedelta(days=KEEPS_DRY.value * MONTH):
+        return [
+            "At the rate you use it, that lasts for more than a year; dried and airtight it keeps "
+            f"about {number(KEEPS_DRY.value)} months."
+        ]
     until = f"At the rate you use it, that lasts until {day(lasts.starter_out_on, turn.today)}"
     if brewing:
         return [f"{until}."]

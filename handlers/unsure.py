@@ -3,6 +3,7 @@
 import json
 import re
 from dataclasses import replace
+from zoneinfo import ZoneInfo
 
 from handlers import nosuchbin
 from handlers.answer import Answer, Query, Turn
@@ -12,7 +13,9 @@ from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Act,
     Amend,
+    Ask,
     Batch,
+    Context,
     Drain,
     Layer,
     Observe,
@@ -22,7 +25,9 @@ from handlers.reading.acts import (
     as_json,
     from_json,
 )
-from handlers.reading.sizes import bare_volume
+from handlers.reading.makeups import makeup
+from handlers.reading.message import read_message
+from handlers.reading.sizes import bare_amount, bare_volume
 from handlers.reading.vocabulary import words_in
 from storage.book import Book
 from storage.rows import Facts, Question
@@ -68,8 +73,8 @@ HOW_MUCH = (
     "handful), and I write it down."
 )
 WHICH_DAY = "No calendar has that day. Say it again with the right one."
-MOST_ANSWER_WORDS = 4
-"""A longer message is read for itself, not as the answer to a question."""
+MOST_ANSWER_WORDS, MOST_MEASURING_WORDS = 4, 6
+"""A longer message is read for itself, not as the answer to a question, or to how much it was."""
 
 _WORD = re.compile(r"[\w'’]+|[👍👎👌✅❌]")
 
@@ -104,6 +109,8 @@ def _guessed(act: Act, turn: Turn) -> str:
     if isinstance(act, Layer):
         facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
         return f"{said_amount(facts, turn)}{where}"
+    if isinstance(act, Open) and bin:
+        return f"a new bin, {the(bin)}"
     noun = _NOUNS.get(act.act, act.act)
     seen = f" ({listed(act.signs)})".replace("_", " ") if isinstance(act, Observe) else ""
     return f"{noun}{seen}{where}"
@@ -129,7 +136,8 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     A plain no gives no acts.
     """
     said = [word.replace("’", "'") for word in _WORD.findall(words.casefold())]
-    if not said or len(said) > MOST_ANSWER_WORDS:
+    most = MOST_MEASURING_WORDS if question.lacks == "amount" else MOST_ANSWER_WORDS
+    if not said or len(said) > most:
         return None
     if question.lacks == "bin":
         if all(entry.bin for entry in await book.of_event(question.event)):
@@ -140,11 +148,29 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return await _which(said, question, book)
     if question.lacks == "size":
         return await _sized(words, question, book)
+    if question.lacks == "amount":
+        return _measured(words, question, book)
     if "?" in words or not _BESIDE.issuperset(said[1:]):
         return None  # "do I stir it?", "no, 3 kg"
     if said[0] in YES:
         return [from_json(act) for act in json.loads(question.guess)]
     return [] if said[0] in NO else None
+
+
+def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
+    """What was asked about with the amount that it lacked, if no more than that was said."""
+    room = book.room
+    context = Context(at=question.asked_at, zone=ZoneInfo(room.zone), units=room.units)
+    message = read_message(words, context)
+    amount = bare_amount(message)
+    [asked] = [from_json(act) for act in json.loads(question.guess)]
+    if amount is None or not isinstance(asked, Ask | Stock):
+        return None
+    mass, volume = (amount.value, None) if amount.quantity == "mass" else (None, amount.value)
+    made = makeup(message.items)
+    if made and isinstance(asked, Ask):
+        asked = replace(asked, materials=made.shares, rich=made.rich)
+    return [replace(asked, mass_kg=mass, volume_l=volume)]
 
 
 async def _which(said: list[str], question: Question, book: Book) -> list[Act] | None:

@@ -1,5 +1,8 @@
 """Who has a bin, or each; what is on offer, and whose turn it is."""
 
+from collections.abc import Sequence
+from datetime import date
+
 from handlers import rota
 from handlers.answer import Answer, Turn
 from handlers.bins import unknown
@@ -8,6 +11,7 @@ from handlers.people import is_same
 from handlers.phrasing import capital, day, the
 from handlers.reading.acts import Ask
 from handlers.state import look_up
+from storage.absences import absences
 from storage.rows import Bin
 
 
@@ -20,8 +24,19 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if not chosen:
         return unknown(act.bin or "", states)
     lines = [await _line(state.bin, turn) for state in chosen]
+    lines += await _away(act.on or turn.today, [state.keeper for state in chosen], turn)
     lines += await rota.lines([state.bin for state in chosen], turn)
     return Answer(say="\n".join(lines))
+
+
+async def _away(on: date, keepers: Sequence[str | None], turn: Turn) -> list[str]:
+    """Which of the keepers is away on a day, and who stands in, if that was said."""
+    said = []
+    for one in await absences(turn.book, on, on):
+        if one.member in keepers:
+            who = f"{one.stand_in} stands in" if one.stand_in else "who can stand in?"
+            said.append(f"{capital(one.member)} is away {day(on, turn.today)}: {who}")
+    return said
 
 
 async def _line(bin: Bin, turn: Turn) -> str:

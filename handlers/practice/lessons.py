@@ -19,7 +19,8 @@ from handlers.practice.days import (
 from handlers.practice.dose import LAYER_DEPTH, SPOONS
 from handlers.practice.figure import Figure, number
 from handlers.practice.goes_in import BOOK
-from handlers.practice.starter import KEEPS_DRY
+from handlers.practice.recipes import PACKED
+from handlers.practice.starter import DRIED, KEEPS_DRY
 from handlers.practice.trench import (
     COVER,
     COVER_ANIMALS,
@@ -74,6 +75,8 @@ Lesson = Literal[
     "sharing a bin",
     "weight",
     "old bran",
+    "moist bran",
+    "getting bran",
     "moving it",
     "bran forgotten",
     "draining forgotten",
@@ -378,6 +381,20 @@ TAUGHT: Mapping[Lesson, Advice] = {
         source=BOOK + ", ch. 4",
         standing="published",
     ),
+    "moist bran": advice(
+        f"{_range(PACKED, 100)} % water when it is packed to ferment: a handful holds together "
+        "when squeezed, and no drop comes out.",
+        f"For keeping, dried to {number(DRIED.value * 100)} % or so, so that it trickles. Ask me "
+        "“how much water for 2 kg of bran?”",
+        source=DRIED.source,
+        standing=DRIED.standing,
+        figures=(PACKED, DRIED),
+    ),
+    "getting bran": advice(
+        "Plain bran comes from mills and feed or wholefood shops, culture and molasses from garden "
+        "and farm suppliers; ready starter from those who sell bins, or from another group.",
+        "To make it yourselves ask me “how do I make starter?”",
+    ),
     "moving it": advice(
         "Yes, with the lid shut and drained before, so that nothing spills.",
         caution("lifting"),
@@ -405,8 +422,8 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "ask everybody.",
     ),
     "going away": advice(
-        "Say “I'm away till Monday”: what is yours to do meanwhile is asked of somebody else. A "
-        "sealed bin needs only draining.",
+        "Say “I'm away till Monday”: what is yours to do meanwhile is asked of somebody else; or "
+        "“…, Bram looks after my bin”. A sealed bin needs only draining.",
     ),
     "colour of the liquid": advice(
         "Pale to dark brown, or red from beetroot, clear or cloudy: it is what went in. It should "

@@ -184,7 +184,7 @@ def trench(
             "cover: dig deeper."
         )
     parts = _soil_parts(soil_parts)
-    bed = min(depth / parts, depth - cover)
+    bed = _bed_m(depth, cover, parts)
     length = volume_l / 1000 / (width * bed)
     if length > LONGEST_M:
         raise Refused(
@@ -226,6 +226,22 @@ def trench(
             f"{number(bed * 100, 2)} cm settles.",
         ),
     )
+
+
+def trench_holds_l(
+    length_m: float, width_m: float, depth_m: float, *, soil_parts: float | None = None
+) -> float:
+    """Litres of ferment that a trench of these sides takes, under its cover."""
+    positive(length_m, LONGEST_M, what="A trench", unit="m long", advice="say how long it is")
+    within(width_m, 0.05, 5, what="A trench", unit="m wide", advice="say how wide a spade digs")
+    within(depth_m, 0.1, 1.5, what="A trench", unit="m deep", advice="dig 20 to 45 cm deep")
+    bed = _bed_m(depth_m, COVER.value, _soil_parts(soil_parts))
+    return max(0.0, length_m * width_m * bed * 1000)
+
+
+def _bed_m(depth_m: float, cover_m: float, parts: float) -> float:
+    """How deep the ferment may lie by itself."""
+    return min(depth_m / parts, depth_m - cover_m)
 
 
 def tub_holds_l(tub_l: float, soil_parts: float | None = None) -> float:

@@ -1,10 +1,12 @@
 """Who says to be away, and from which day to which: "I'm away till Monday", "I'm back"."""
 
 from collections.abc import Iterator
+from datetime import date
 from typing import NamedTuple
 
 from handlers.reading.arranged import Away, Back, NoSuchDay, Plan, Staying, WhoIsAway
 from handlers.reading.doers import is_sender
+from handlers.reading.feasts import feast_days, first_words
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -90,7 +92,20 @@ def _asked(message: Message, start: int, end: int) -> Found | None:
     stretch = stretch_in(message, start, end)
     first = stretch.first if stretch else message.today
     last = stretch.last if stretch and stretch.last else first
+    if stretch is None and (feast := _feast(message, start, end)):
+        first = last = feast
     return Found(start, end, WhoIsAway(first=first, last=last))
+
+
+def _feast(message: Message, start: int, end: int) -> date | None:
+    """The next day of a feast that is named, also behind "for"."""
+    for i in range(start, end):
+        if message.norms[i] in first_words():
+            for stop in range(min(end, i + 3), i, -1):
+                days = feast_days(_text(message, i, stop), message.today, american=False)
+                if days is not None:
+                    return days[1]
+    return None
 
 
 def _speakers(message: Message, start: int, end: int) -> Iterator[Speaker]:

@@ -296,6 +296,10 @@ class Ask(_Act):
     """Days in which a bin fills (`bins`)."""
     capacity_l: float | None = None
     """What a bin holds (`bins`)."""
+    length_m: float | None = None
+    width_m: float | None = None
+    depth_m: float | None = None
+    """Of a trench, told only in a room (`trench`)."""
     bin: str | None = None
     member: str | None = None
     on: date | None = None

@@ -10,6 +10,7 @@ from handlers.reading.jests import is_only_a_jest
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.sentences import Clause
+from handlers.reading.spoons import is_of_spoons
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import (
     ANOTHER_DOER,
@@ -100,13 +101,22 @@ def amend(message: Message, text: str) -> Amend | None:
     """The corrected fields of the last record, if the message puts one right."""
     if word_count(message) > 2 * SHORT or _tells_more(message, text):
         return None
-    if first_in(NO_ROOM, text) is not None:
+    if first_in(NO_ROOM, text) is not None or is_of_spoons(message) or _asks_back(message):
         return None
     rule = _correction(message)
     if rule is None or _tells_who(message):
         return None
     act = amend_from(message, rule)
     return None if act == Amend() and rule != "an amount, not another" else act
+
+
+def _asks_back(message: Message) -> bool:
+    """ "Sorry, 3 kg of what?": an amount is said again only to ask of it."""
+    asked = bool(message.sentences) and message.sentences[-1].asked
+    return asked and any(
+        message.norms[a.end : a.end + 2] in (["of", "what"], ["of", "which"])
+        for a in message.amounts
+    )
 
 
 def _tells_who(message: Message) -> bool:

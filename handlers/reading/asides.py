@@ -379,7 +379,9 @@ _EVENTS = (
     "referee linesman carpool cricket rugby match screening"
 )
 _ELSEWHERE = {
-    "ask custody": words_in(f"{_THINGS} {_EVENTS}"),
+    "ask custody": words_in(
+        f"{_THINGS} {_EVENTS} cook cooking bake babysit hoover vacuum dishes shopping goalie"
+    ),
     "offer": words_in(_THINGS),
     "ask dose": words_in(
         "loaf loaves sourdough baby babies toddler child fever syrup flea fleas formula medicine "
@@ -412,11 +414,18 @@ _ELSEWHERE = {
     "ask trouble": words_in(
         "printer atm cement ankle telly tv salon radio phone laptop knee boiler shoulder tyre"
     ),
-    "ask bin": words_in("suitcase cocktail pint kids handbag"),
+    "ask bin": words_in(
+        "suitcase cocktail pint kids handbag fridge freezer flat car boot bus train cinema church "
+        "hall theatre pub inbox diary calendar moon bath kettle bag rucksack"
+    ),
     "ask allowed": words_in("coleslaw china microwave pancakes ladder ladders suitcase sofa bike"),
     "ask help": words_in("birthday shopping reference homework cv"),
 }
 """Words of another matter, in questions that have the craft's shape."""
+
+
+_ASKED_OF_BINS = ("ask bin", "ask custody")
+"""Questions that are of other things behind the bot's words, too, where such a thing is named."""
 
 
 _SIGHED = words_in("i we just simply cant cannot even anymore with this you , . !")
@@ -427,8 +436,9 @@ _CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket bucke
 
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
+    named = any(b.known or b.plain for b in message.bins)
     if message.context.after_bot and kind not in ("retract", "amend"):
-        return False
+        return kind in _ASKED_OF_BINS and not named and _is_elsewhere(kind, message)
     if message.bot and kind == "retract":
         return False
     if kind.startswith("ask ") and is_joke(message):
@@ -438,12 +448,11 @@ def is_aside(kind: str, message: Message) -> bool:
     beside_bins = _BESIDE_BINS.get(kind)
     if beside_bins is not None and beside_bins.search(plain_text(message)):
         return True
-    if any(b.known or b.plain for b in message.bins):
+    if named:
         return False
-    words = frozenset(message.norms)
-    if not words.isdisjoint(_ELSEWHERE.get(kind, ())) and words.isdisjoint(_CRAFT):
+    if _is_elsewhere(kind, message):
         return True
-    if kind == "decline" and _SIGHED.issuperset(words):
+    if kind == "decline" and _SIGHED.issuperset(message.norms):
         return True
     of_else = _OF_ELSE.get(kind)
     if of_else is None or message.bins:
@@ -453,6 +462,11 @@ def is_aside(kind: str, message: Message) -> bool:
         and not message.bot
         and (_speaks_to_a_member(message) or _plans_a_layer(message))
     )
+
+
+def _is_elsewhere(kind: str, message: Message) -> bool:
+    words = frozenset(message.norms)
+    return not words.isdisjoint(_ELSEWHERE.get(kind, ())) and words.isdisjoint(_CRAFT)
 
 
 def _plans_a_layer(message: Message) -> bool:

@@ -94,7 +94,8 @@ def on_several(act: Act, message: Message) -> Act:
 
 _EVERY = words_in("both all every")
 _SEVERAL = Late(
-    r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|$)|"
+    r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|"
+    r" yesterday\b| (?:on|this|last|just|in the) \w+|$)|"
     r"\b(?:all(?: of)?(?: the| our| these)?|every) "
     r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"
     r"\bthem all\b"

@@ -85,6 +85,8 @@ class Quitting:
     member: str | None = None
     bin: str | None = None
     duty: Duty | None = None
+    on: date | None = None
+    """From which day on; None: at once."""
 
 
 Place = Literal["first", "last", "before", "after", "swapped", "instead", "by name"]

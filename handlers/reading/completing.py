@@ -36,6 +36,7 @@ from handlers.reading.moresettings import with_further_settings
 from handlers.reading.naming import given_name
 from handlers.reading.openings import all_opened
 from handlers.reading.portions import portioned
+from handlers.reading.severally import each_asked
 from handlers.reading.splitright import split_right
 from handlers.reading.told import deeds
 from handlers.reading.undivided import asked_to_divide
@@ -64,7 +65,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
-    acts = split_right(acts, message)
+    acts = each_asked(split_right(acts, message), message)
     return [on_several(_struck_in(act, message), message) for act in acts]
 
 

@@ -11,8 +11,10 @@ from dataclasses import replace
 from functools import lru_cache
 
 from handlers.reading.acts import Ask, Topic
+from handlers.reading.contents import CUES, asks_contents
 from handlers.reading.howmany import asks_how_many
 from handlers.reading.late import Late
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.question import CRAFT, Question
 from handlers.reading.spans import indexes
@@ -103,9 +105,12 @@ _OF_BEDS = words_in(
 )
 
 
-_CUES = words_in(
-    "many full filled fill fills liquid leachate liquor runoff run juice tea fluid wet moist dry "
-    "damp soggy sloppy moisture carbon c size sized big large"
+_CUES = (
+    words_in(
+        "many full filled fill fills liquid leachate liquor runoff run juice tea fluid wet moist "
+        "dry damp soggy sloppy moisture carbon c size sized big large"
+    )
+    | CUES
 )
 """Words without one of which none of these questions is asked."""
 
@@ -130,14 +135,18 @@ def further(q: Question) -> Ask | None:
     """A question that the reading contract has no topic for; None if it is none of these."""
     if not q.has(_CUES):
         return None
-    wanted = asks_how_many(q)
+    wanted = asks_how_many(q) or asks_contents(q)
     if wanted is not None:
         return wanted
     for topic, asks in _TOPICS:
         if asks(q):
             volumes = q.amounts("volume")
+            made = makeup(q.items()) if topic in _OF_SCRAPS and _bin(q) is None else None
+            masses = q.amounts("mass") if made else []
             return Ask(
                 topic=topic,
+                materials=None if made is None else made.shares,
+                mass_kg=sum(masses) if masses else None,
                 bin=_bin(q),
                 volume_l=volumes[0] if topic == "liquid" and volumes else None,
                 rules=(f"asks about {topic}, in a room",),
@@ -200,6 +209,8 @@ def _carbon(q: Question) -> bool:
     return not q.has(_OTHER_CARBON) and _CARBON.search(q.text) is not None
 
 
+_OF_SCRAPS = ("carbon", "moisture")
+"""What may be asked of scraps that are named."""
 _TOPICS: tuple[tuple[Topic, Callable[[Question], bool]], ...] = (
     ("full", _full),
     ("liquid", _liquid),

@@ -103,6 +103,15 @@ def _a_week(q: Question, amount: Amount) -> float:
     return amount.value * (_weeks(q, amount) or 1.0)
 
 
+def weekly_kg(q: Question) -> float | None:
+    """The mass that is said of a day, a week or a month, in kg a week; None if none is."""
+    for amount in q.message.amounts:
+        if amount.quantity == "mass" and q.start <= amount.start < q.end:
+            weeks = _weeks(q, amount)
+            return None if weeks is None else amount.value * weeks
+    return None
+
+
 def _people(found: "re.Match[str]") -> float:
     count = float(COUNTED.get(found[1]) or found[1])
     of_homes = found.lastindex == 2 and not found[2].startswith(("p", "of"))

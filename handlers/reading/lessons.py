@@ -98,7 +98,7 @@ def _is_question(phrase: Phrase) -> bool:
 
 
 _FULL = Late(
-    r"(?:(?P<bin>(?:the |our |my )?(?:qbin|bin|bucket|pail)) (?:is |'s |got |looks )?)?(?:now |"
+    r"(?:(?P<bin>(?:the |our |my )?(?:qbin|bin|bucket|pail)|it) (?:is |'s |got |looks )?)?(?:now |"
     r"nearly |almost |completely |totally |already )*"
     r"(?P<full>full|filled(?: right)?(?: up)? to the (?:top|brim|rim)|full up|brim ?full|"
     r"full to the (?:top|brim|rim)|chock full)"
@@ -113,6 +113,8 @@ def _is_full(phrase: Phrase) -> bool:
         return False
     if not match["bin"]:
         return match["full"] != "full"
+    if match["bin"] == "it":
+        return phrase.to_bot or getattr(phrase.message.context.last, "bin", None) is not None
     return any(ref.plain or (ref.known and not ref.place) for ref in phrase.message.bins)
 
 

@@ -6,6 +6,7 @@ from handlers.reading.binwords import BIN_WORDS, COLOURS, PLACE_NAMES
 from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _CALLED = words_in(
@@ -37,10 +38,38 @@ def given_name(message: Message) -> str | None:
             return name_from(message, at, len(message.norms), capital=True)
     if led := _led_name(message) or _quoted(message) or _that_started(message):
         return led
+    if led := _sentence_behind(message):
+        return led
     fresh = {b.name for b in message.bins if b.name is not None and not b.known}
     return fresh.pop() if len(fresh) == 1 else _place_opened(message)
 
 
+def _sentence_behind(message: Message) -> str | None:
+    """ "New bin. Red": a sentence of its own that is no more than the name."""
+    if len(message.sentences) != 2:  # the bin, and its name
+        return None
+    first, second = message.sentences
+    said = [n for n in message.norms[first.start : first.end] if n.isalpha()]
+    at, stop = second.start, second.end
+    while stop > at and not message.norms[stop - 1][:1].isalnum():
+        stop -= 1
+    words = message.words[at:stop]
+    if second.asked or not 0 < len(words) <= _SHORT_NAME or any(w.kind != "word" for w in words):
+        return None
+    if said not in (["new", "bin"], ["a", "new", "bin"], ["new", "bucket"], ["another", "bin"]):
+        return None
+    if not _NO_NAME.isdisjoint(message.norms[at:stop]):
+        return None
+    held = indexes(message.amounts, message.days)
+    return message.text(at, stop) if held.isdisjoint(range(at, stop)) else None
+
+
+_NO_NAME = words_in(
+    "yay yes no hooray woohoo great wow hi hello thanks thank ta cheers lol finally please ok okay "
+    "done again today here now help nice good lovely exciting same mine ours shared communal"
+)
+_SHORT_NAME = 2
+"""Words of a name that is a sentence."""
 _LEADS = (
     ("goes", "by"), ("going", "by"), ("known", "as"), ("answers", "to"), ("answering", "to"),
     ("name", "'s"), ("se", "llama"), ("le", "pusimos"), ("being",), ("as",), ("it", "'s"),

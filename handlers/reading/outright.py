@@ -31,6 +31,8 @@ _BATCH = Late(
     r"mixing|brews|fermenting|ferments)\b|"
     rf"\b(?:must|does|should) the (?:finished|homemade) {_BRAN} (?:be|have|need)\b|"
     rf"\b{_BRAN}\b.{{0,25}}\b(?:instead of|in place of) (?:wheat|rice|culture|molasses)\b|"
+    r"^(?:a )?(?:starter|bran) batch (?:for|of|with|from) (?:[\d.,]+|a|one|two|half) \S+"
+    r"(?: \S+){0,4}$|"
     r"\b(?:stand in for|instead of|in place of) (?:wheat )?bran\b.{0,20}\b(?:starter|making)\b|"
     rf"\b(?:can|whether|does|will|could|should|do|must|is) .{{0,60}}\b{_BRAN}\b.{{0,60}}\b(?:or|"
     r"must|has to|have to|needs to|instead of|only) (?:it )?(?:must |has to |have to )?(?:be "
@@ -121,6 +123,8 @@ _TRENCH = Late(
     r"window box|containers?|tubs?|raised beds?)\b"
 )
 _BIN = Late(
+    r"^(?:bot |please |,)*(?:what|which) (?:are (?:my|our|the)(?: \S+)? (?:bins|qbin)|(?:bins|"
+    r"qbin) (?:do|have) (?:i|we) (?:have|got))(?: again| now| please)*$|"
     r"\bhow (?:chocka|chockers|packed|stuffed) is (?:the )?qbin\b|"
     r"^(?:bot |please |,)*(?:tell me about|give me the story (?:so far )?(?:of|on)|"
     r"story so far (?:of|"
@@ -262,8 +266,8 @@ _OUTRIGHT = (
         "bin",
         words_in(
             "wots wats whats what wot hold take halfway half way nearly three chocka "
-            "chockers packed stuffed story tell shut space room gone had meat fish dairy "
-            "bones percentage"
+            "chockers packed stuffed story which tell shut space room gone had meat fish dairy "
+            "bones percentage bins"
         ),
         _BIN,
     ),
@@ -328,6 +332,8 @@ def asked_outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if its words are such."""
     if isinstance(message.context.last, Drain) and POURED_ON.search(plain_text(message)):
         return "dilution" if any(sentence.asked for sentence in message.sentences) else None
+    if _is_next_bin(message):
+        return "bin"
     words = _CUES.intersection(message.norms)
     text = ""
     for each in _OUTRIGHT if words else ():
@@ -337,6 +343,20 @@ def asked_outright(message: Message) -> Topic | None:
         if len(text) <= LONGEST and each.asked.search(text):
             return each.topic
     return None
+
+
+def _is_next_bin(message: Message) -> bool:
+    """ "And the shed?", behind an answer of ours: the same of another bin."""
+    if not message.context.after_bot or len(message.norms) > _NEXT_BIN:
+        return False
+    refs = [ref for ref in (*message.bins, *message.named) if ref.known]
+    held = {i for ref in refs for i in range(ref.start, ref.end)}
+    rest = {norm for i, norm in enumerate(message.norms) if i not in held}
+    return "?" in rest and rest <= _AND_IT and len({ref.name for ref in refs}) == 1
+
+
+_NEXT_BIN = 8
+_AND_IT = words_in("and what how about the bin one in ? , so now")
 
 
 def is_whether(message: Message) -> bool:

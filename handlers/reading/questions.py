@@ -12,6 +12,7 @@ from handlers.reading.ofwhat import called_behind, of_what
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.topics import TOPICS
+from handlers.reading.trenchsizes import with_sides
 from handlers.reading.vocabulary import words_in
 
 _WHY = frozenset({
@@ -158,13 +159,15 @@ def filled(q: Question, topic: Topic) -> Ask:
             mass, volume = q.amounts("mass"), q.amounts("volume")
             if topic == "batch":
                 mass = [a.value for a in _of_bran(q)] or mass
-            return Ask(
+            act = Ask(
                 topic=topic,
                 mass_kg=mass[0] if mass else None,
                 volume_l=volume[0] if volume and not mass else None,
                 bin=_name(q) if topic == "trench" else None,
                 rules=rule,
             )
+            sided = topic == "trench" and q.message.context.in_room
+            return with_sides(act, q.message) if sided else act
         case "bed":
             area = q.amounts("area")
             return Ask(topic=topic, area_m2=area[0] if area else None, bin=_name(q), rules=rule)
@@ -176,6 +179,10 @@ def filled(q: Question, topic: Topic) -> Ask:
             doers = [m.name for m in q.message.members if q.start <= m.start < q.end]
             others = [name for name in doers if not is_sender(q.message, name)]
             return Ask(topic=topic, bin=_name(q), member=others[0] if others else None, rules=rule)
+        case "custody":
+            said = [d for d in q.message.days if q.start <= d.start < q.end]
+            on = said[0].future if said and q.message.context.in_room else None
+            return Ask(topic=topic, bin=_name(q), on=on, rules=rule)
         case _:
             return Ask(topic=topic, bin=_name(q), rules=rule)
 

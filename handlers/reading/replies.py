@@ -41,6 +41,7 @@ from handlers.reading.restated import CUES, restated
 from handlers.reading.sethours import CUES as OF_HOURS
 from handlers.reading.sethours import hours_set
 from handlers.reading.settings import setting_of
+from handlers.reading.spoons import is_of_spoons
 from handlers.reading.turntaking import turns_set
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import LANGUAGES, asked_by_name, is_of_old, is_to_bot, pounds_of
@@ -114,7 +115,7 @@ def _amend(message: Message) -> Amend | None:
 
 
 def _restated(message: Message) -> Amend | None:
-    if adds(message):
+    if adds(message) or is_of_spoons(message):
         return None
     found = restated(message) or in_another_bin(message) or lessened(message)
     return found or read_for(message) or another_did(message) or another_day(message)

@@ -87,6 +87,9 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
         case Observe(signs=("wet",)) if message.has(_SLUDGE):
             drawn = any(isinstance(other, Drain) and other.volume_l for other in others)
             return drawn and _OF_SLUDGE.search(plain_text(message)) is not None
+        case Ask(topic="dose"):
+            of_bran = any(_asks_of(other, "batch") and other.mass_kg for other in others)
+            return of_bran and act.mass_kg is None and not message.has(_ON)
         case Ask(topic="trouble", signs=signs) if signs and _CREATURES.issuperset(signs):
             return any(_asks_of(other, "allowed") and not other.materials for other in others)
         case Layer() | Drain():
@@ -123,6 +126,8 @@ def _asks_of(act: Act, topic: str) -> TypeGuard[Ask]:
     return isinstance(act, Ask) and act.topic == topic
 
 
+_ON = words_in("layer layers scraps per on")
+"""Beside one of them starter is asked for by itself, and not what it is made of."""
 _CREATURES = frozenset({"insects", "rodents"})
 """What may itself be asked of: "can dead flies go in"."""
 _SAID = words_in("said wrote typed logged entered reported claimed recorded put")

@@ -67,6 +67,17 @@ def size_of(message: Message, ref: BinRef, end: int) -> Amount | None:
     return None
 
 
+def bare_amount(message: Message) -> Amount | None:
+    """ "About 2 kg", "1 kg left", "a bucket of rice": an amount, if that is all it says."""
+    measured = message.measured()
+    held = indexes(measured, message.items)
+    rest = {w.norm for i, w in enumerate(message.words) if i not in held and w.kind != "sign"}
+    asked = any(sentence.asked for sentence in message.sentences)
+    if asked or not rest <= _BARE | _LEFT or len(measured) != 1:
+        return None
+    return measured[0] if measured[0].value > 0 and not measured[0].negative else None
+
+
 def bare_volume(text: str, units: Units) -> float | None:
     """ "20 L", "it's about 20 litres", in a metric group "20": litres, if that is all it says."""
     words = words_of(cleaned(text))
@@ -84,4 +95,5 @@ def bare_volume(text: str, units: Units) -> float | None:
     return litres if litres and litres >= SMALLEST_BARE else None
 
 
+_LEFT = words_in("left we have there are still of bran starter maybe roughly please say full")
 _BARE = _ABOUT | words_in("it that one is 's holds size bin litre think i its in all")

@@ -83,10 +83,17 @@ _JOIN = Late(
     rf"^(?P<joiner>i|qmember) (?:will |would like to |'d like to |want to |wants to |can |am |is |"
     rf"'s )?(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$"
 )
+_LEAVING = (
+    r"(?P<leaving>(?:i|we|qmember) (?:am |are |is |'m |'s |will be |have to |has to )?"
+    r"(?:moving out|moving away|moving|leaving|going away|away|off|out)"
+    r"(?: (?:on |from )?qday| soon| for good)?"
+    r"(?: ,)?(?: (?:so|and|please))* )?"
+)
 _QUIT = Late(
-    rf"^(?:can you |could you |can |could )?(?:take|remove|drop|leave|strike|get) (?P<who>me|"
-    rf"qmember|[a-z]\w+) (?:off|from|out of|off of) (?:the list of keepers|{_ROTA}{_OF_BIN})"
-    rf"(?: from now(?: on)?| for good)*{_REASON}|"
+    rf"^{_LEAVING}(?:please |can you |could you |can |could )*(?:take|remove|drop|leave|"
+    rf"strike|get) (?P<who>me|qmember|him|her|them|[a-z]\w+) (?:off|from|out of|off of) "
+    rf"(?:the list of keepers|{_ROTA}{_OF_BIN})"
+    rf"(?: from now(?: on)?| for good| (?:on|from) qday(?: on)?)*{_REASON}|"
     rf"^(?P<leaver>i|qmember) (?:am |is |'s |will |have to |has to |must |want to |wants to |"
     rf"need to )?"
     rf"(?:off|out of|leave|leaving|quit|quitting|come off|coming off|leaves) {_ROTA}{_OF_BIN}$"
@@ -179,7 +186,12 @@ def _joining(phrase: Phrase, match: re.Match[str]) -> Joining | None:
 
 def _quitting(phrase: Phrase, match: re.Match[str]) -> Quitting | None:
     who, member = _who(phrase, match, "who", match["leaver"])
-    return Quitting(member=member, bin=phrase.bin_said, duty=_duty(phrase)) if who else None
+    if not who:
+        return None
+    days = [day.future or day.past for day in phrase.days]
+    on = min((day for day in days if day > phrase.message.today), default=None)
+    duty = None if match["leaving"] else _duty(phrase)  # "moving out" carries no bin
+    return Quitting(member=member, bin=phrase.bin_said, duty=duty, on=on)
 
 
 def _who(
@@ -189,6 +201,8 @@ def _who(
     who = match[group] or told
     if who == "qmember":
         return True, phrase.member
+    if who in ("him", "her", "them"):  # the one member named before
+        return len(phrase.members) == 1, phrase.member
     if who in ("me", "us", "i"):
         return True, None
     name = phrase.said(match, group)

@@ -103,6 +103,13 @@ _TO_BIN = Late(
 _WEIGHED = Late(
     r"\b(?:put|threw|thrown|chucked|added|dropped|tossed|tipped|dumped)(?: in)? (?:about |some )?\d"
 )
+_ON_THE_GROUND = Late(
+    r"\b(?:on|onto|in|into|around|round|under|over|at|by|behind) (?:the|our|my|a|his|her|their) "
+    r"(?:\S+ )?(?:roses?|beds?|borders?|lawn|garden|allotment|plot|plants?|trees?|tomatoes|hedge|"
+    r"street|road|pavement|park|yard|drive|alley|lane|woods?|field|river|canal|beach|heap|skip|"
+    r"tip|lawns|pots?|patch|veg|vegetables)\b"
+)
+"""Where things lie that went into no bin."""
 _SLIP = Late(r"\b(?:accident\w*|mistake|oops|sorry|whoops)\b")
 _ELSEWHERE = words_in(
     "recycling recycle council wheelie landfill dishwasher fridge freezer oven microwave skip tip "
@@ -195,6 +202,8 @@ def _put(phrase: Phrase) -> Found | None:
         return None
     row, ours = strictest(rows), _is_of_bin(phrase)
     into = _TO_BIN.search(phrase.text) is not None
+    if not into and _ON_THE_GROUND.search(phrase.text):
+        return Found(*phrase.sentence, Unfit(what=what, ours=False))
     if not into and (row.name in SPOILT or _WEIGHED.search(phrase.text) is None):
         return None
     if not ours and row.name != RUBBISH:

@@ -12,6 +12,7 @@ from handlers.reading import (
     notscraps,
     otherwise,
     outlook,
+    spoons,
     underway,
 )
 from handlers.reading.acts import Act, Ask, Drain, Unsure
@@ -28,6 +29,7 @@ from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
 from handlers.reading.spoilt import without_spoilage
+from handlers.reading.spoons import is_of_spoons
 from handlers.reading.underway import is_under_way
 
 _WORDS = 150
@@ -47,13 +49,14 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_no_scraps, _LAYER),
     (is_bin_weighed, frozenset({"layer", "amend"})),
     (is_under_way, _LAYER),
+    (is_of_spoons, _LAYER),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
-    otherwise.CUES, outlook.CUES, underway.CUES,
+    otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""
 

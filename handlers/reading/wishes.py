@@ -271,9 +271,19 @@ def _units(message: Message, said: Sequence[str]) -> _Found:
 
 
 def pounds_of(message: Message) -> str:
-    """Whose pounds are meant: the measures of a clock in America, or the imperial ones."""
-    over_there = message.context.zone.key.startswith("America/")
-    return "us" if over_there or any(word.text == "US" for word in message.words) else "imperial"
+    """Whose pounds are meant: the group's own, those of its clock; in a room left open else."""
+    context = message.context
+    if any(word.text == "US" for word in message.words):
+        return "us"
+    if context.in_room and context.units != "metric":
+        return context.units
+    if context.zone.key.startswith("America/"):
+        return "us"
+    return "imperial" if context.zone.key in _IMPERIAL or not context.in_room else "pounds"
+
+
+_IMPERIAL = frozenset({"Europe/London", "Europe/Dublin", "Europe/Belfast"})
+"""Clocks of where pounds and pints are the imperial ones."""
 
 
 def _other(message: Message, said: Sequence[str]) -> _Found:

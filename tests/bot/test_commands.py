@@ -199,6 +199,18 @@ def test_a_chat_is_there_again_tomorrow(tmp_path: Path) -> None:
     ]
 
 
+def test_a_name_before_a_line_holds_for_that_line(tmp_path: Path) -> None:
+    path = str(tmp_path / "room.db")
+    said = "bram: opened the gate bin, 20 L\nadded 1 kg of bread\nines: hello\nadded 2 kg of rice\n"
+    bot("chat", "--book", path, "--as", "mei", said=said)
+    entries = json.loads(bot("export", "--book", path).stdout)["entries"]
+    assert [(e["act"], e["member"]) for e in entries] == [
+        ("open", "bram"),
+        ("layer", "mei"),
+        ("layer", "mei"),
+    ]
+
+
 def test_a_chat_makes_no_folders_that_were_mistyped(tmp_path: Path) -> None:
     done = bot("chat", "--book", str(tmp_path / "no" / "room.db"), said="hello\n")
     assert done.returncode == 2

@@ -14,7 +14,7 @@ from tests.room import TalkingRoom
 
 @pytest.mark.parametrize(
     ("what", "value", "kept"),
-    [("units", "pounds", "us"), ("habit", "weight", "weight"), ("zone", "Asia/Kolkata", None)],
+    [("units", "american", "us"), ("habit", "weight", "weight"), ("zone", "Asia/Kolkata", None)],
 )
 async def test_a_setting_is_kept(group: Group, what: str, value: str, kept: str | None) -> None:
     answer = await group.says(Set(what=what, value=value))

@@ -21,7 +21,7 @@ def test_a_lesson_is_short_and_says_where_it_is_from(lesson: Lesson) -> None:
 def test_its_numbers_are_those_of_its_figures(lesson: Lesson) -> None:
     taught = TAUGHT[lesson]
     known = {number(v) for f in taught.figures for v in (f.value, f.low, f.high) if v is not None}
-    metres = [f for f in taught.figures if f.unit == "m"]
+    metres = [f for f in taught.figures if f.unit in ("m", "of the mass")]
     known |= {number(v * 100) for f in metres for v in (f.value, f.low, f.high) if v is not None}
     warm = [v for f in taught.figures if f.unit == "°C" for v in (f.value, f.low, f.high) if v]
     known |= {number(celsius * 1.8 + 32, 2) for celsius in warm}

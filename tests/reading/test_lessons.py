@@ -8,6 +8,14 @@ from handlers.reading.plans import read
 from tests.reading.context import group
 
 ASKED = [
+    ("how damp should the bran be?", "moist bran"),
+    ("where can we get bran?", "getting bran"),
+    ("where should the liquid go?", "using liquid"),
+    ("we have no yard, where do I put it?", "no garden"),
+    ("how should I bury it?", "afterwards"),
+    ("how will I know it's working?", "signs of success"),
+    ("can I take a peek in the bin?", "opening"),
+    ("can somebody look after it while I'm off?", "going away"),
     ("what goes in?", "what goes in"),
     ("hi, new here. what can go in the bin?", "what goes in"),
     ("what can't go in?", "what stays out"),

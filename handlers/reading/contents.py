@@ -1,0 +1,47 @@
+"""What still fits into a bin, when it is full at a rate that is said, and what is in what it holds.
+
+Told only in a room, like what else `further` reads: "how many kg still fit?", "if I add 1 kg a day,
+when is it full?", "how much nitrogen is in the blue bin?".
+"""
+
+from handlers.reading.acts import Ask
+from handlers.reading.howmany import weekly_kg
+from handlers.reading.late import Late
+from handlers.reading.question import CRAFT, Question
+from handlers.reading.vocabulary import words_in
+
+CUES = words_in("fit fits room space full nitrogen salt sugar")
+_UNIT = r"(?:kgs?|kilos?|kilograms?|grams?|lbs?|pounds?|l|lit(?:re|er)s?|gallons?|quarts?|scraps)"
+_ROOM = Late(
+    rf"\bhow (?:much|many) (?:more )?(?:{_UNIT} )?(?:more )?(?:of scraps )?(?:can |will |"
+    rf"would |do |does )?(?:still |yet |more )*fits?\b|"
+    r"\bhow much (?:more )?(?:room|space) (?:is|'s|do we have|have we|has|is there)\b|"
+    r"\bhow much (?:more )?(?:room|space) (?:is )?(?:there )?(?:still )?left\b"
+)
+_MEASURED = Late(rf"\bhow many (?:more )?{_UNIT}\b")
+_WHEN_FULL = Late(r"\b(?:when|how (?:long|soon|many days)|by when)\b.{0,60}\bfull\b")
+_SHARE = Late(
+    r"\bhow much (?P<what>nitrogen|salt|sugar) (?:is|'s|does|do|has|have|did)\b.{0,20}\b"
+    r"(?:in|contain|hold|got)\b"
+)
+_FED = words_in("add put feed throw chuck give collect get make bring")
+_ELSEWHERE = words_in("fridge freezer car boot bag oven soil bread bed soup sauce dish trench hole")
+
+
+def asks_contents(q: Question) -> Ask | None:
+    """The question with the bin that it is about, if it is one of these."""
+    if not q.has(CUES) or q.has(_ELSEWHERE):
+        return None
+    name = next((ref.name for ref in q.bins() if ref.name is not None), None)
+    ours = name is not None or q.to_bot or q.message.context.after_bot or q.has(CRAFT)
+    it = "it" in q.words and not q.items()
+    if _ROOM.search(q.text) and (ours or _MEASURED.search(q.text)):
+        return Ask(topic="full", what="room", bin=name, rules=("asks what still fits",))
+    if _WHEN_FULL.search(q.text) and (ours or (it and q.has(_FED))):
+        week_kg = weekly_kg(q)
+        if week_kg:
+            return Ask(topic="full", week_kg=week_kg, bin=name, rules=("asks when it is full",))
+    share = _SHARE.search(q.text) if ours or it else None
+    if share:
+        return Ask(topic="carbon", what=share["what"], bin=name, rules=("asks what it holds",))
+    return None

@@ -1,0 +1,70 @@
+"""One question about several things or bins: "can meat and bones go in?", "how full are both?"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from handlers.reading.acts import Act, Ask
+from handlers.reading.makeups import makeup
+from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
+
+_JOINTS = words_in("and or & n + , the our bin bins bucket") | {"\n"}
+_STATES = words_in(
+    "mouldy moldy rotten rotting spoiled spoilt rancid putrid slimy fuzzy raw cooked old big large "
+    "liquid frozen"
+)
+"""Said before the first of several things, they may be meant of all."""
+_MOST = 6
+
+
+def each_asked(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts, a question about several things or bins as one about each of them."""
+    out: list[Act] = []
+    for act in acts:
+        parts: list[Act] = []
+        if isinstance(act, Ask) and act.topic == "allowed" and act.what:
+            parts = _of_each_thing(act, message)
+        elif isinstance(act, Ask) and act.topic in ("bin", "full") and act.bin:
+            parts = _of_each_bin(act, message)
+        out += parts if 1 < len(parts) <= _MOST else [act]
+    return out
+
+
+def _of_each_thing(act: Ask, message: Message) -> list[Act]:
+    items = [item for item in message.items if message.sense_at(item.start) == "ask"]
+    if len(items) < len(message.items) or not items:
+        items = list(message.items)
+    if act.what is None or not _in_a_row(message, [(i.start, i.end) for i in items]):
+        return []
+    if message.has(_STATES, max(0, items[0].start - 3), items[0].end):
+        return []
+    parts: list[Act] = []
+    for item in items:
+        made = makeup([item])
+        parts.append(
+            replace(
+                act,
+                what=message.text(item.start, item.end),
+                materials=None if made is None else made.shares,
+                rich=None if made is None else made.rich,
+            )
+        )
+    return parts
+
+
+def _of_each_bin(act: Ask, message: Message) -> list[Act]:
+    named = {ref.start: ref for ref in sorted((*message.bins, *message.named)) if ref.known}
+    refs = list(named.values())
+    if not _in_a_row(message, [(ref.start, ref.end) for ref in refs]):
+        return []
+    return [replace(act, bin=name) for name in dict.fromkeys(ref.name for ref in refs)]
+
+
+def _in_a_row(message: Message, spans: Sequence[tuple[int, int]]) -> bool:
+    """Whether there are several, with nothing but "and", "or" and commas between them."""
+    pairs = list(pairwise(spans))
+    return bool(pairs) and all(
+        first[1] < second[0] and set(message.norms[first[1] : second[0]]) <= _JOINTS
+        for first, second in pairs
+    )

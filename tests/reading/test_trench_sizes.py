@@ -1,0 +1,46 @@
+"""The sides of a trench, as they are told and as it is asked what they hold."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from handlers.practice.figure import Refused
+from handlers.practice.trench import trench, trench_holds_l
+from handlers.reading.acts import Ask
+from tests.reading.context import acts
+
+
+@pytest.mark.parametrize(
+    ("text", "sides"),
+    [
+        ("trench for 15 L, 40 cm wide", (None, 0.4, None)),
+        ("how big a trench for 15 L, 40 cm wide and 20 deep?", (None, 0.4, 0.2)),
+        ("a trench 3 m long, 40 cm wide and 35 cm deep, how much fits?", (3, 0.4, 0.35)),
+        ("how long a trench for 15 L with a depth of 35 cm?", (None, None, 0.35)),
+        ("I dug a hole 60 cm across and 30 cm deep, is that enough for 15 L?", (0.6, 0.6, 0.3)),
+        ("how deep a trench for 15 L?", (None, None, None)),
+    ],
+)
+def test_sides_said(text: str, sides: tuple[float | None, ...]) -> None:
+    [act] = acts(text, in_room=True)
+    assert isinstance(act, Ask)
+    assert (act.length_m, act.width_m, act.depth_m) == pytest.approx(sides)
+
+
+@given(
+    length=st.floats(0.2, 4),
+    width=st.floats(0.1, 1),
+    depth=st.floats(0.2, 1),
+    parts=st.floats(1, 4),
+)
+def test_what_a_trench_holds_wants_that_trench(
+    length: float, width: float, depth: float, parts: float
+) -> None:
+    litres = trench_holds_l(length, width, depth, soil_parts=parts)
+    dug = trench(litres, width_m=width, depth_m=depth, soil_parts=parts)
+    assert dug.length_m == pytest.approx(length)
+
+
+def test_a_trench_as_no_spade_digs_it_is_refused() -> None:
+    with pytest.raises(Refused):
+        trench_holds_l(1, 0.3, 9)
