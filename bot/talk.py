@@ -11,6 +11,7 @@ from handlers.reading.acts import Act, Context
 from storage import inbox, outbox
 from storage.book import Book
 from storage.inbox import Item
+from storage.rows import Entry
 
 REMINDERS = frozenset({"digest", "reminder"})
 """What is said unasked, so that an answer to it is about what it names."""
@@ -38,6 +39,7 @@ class Talk:
     async def context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         """What its words are read with; `former`: names that bins had."""
         after_bot = isinstance(heard, Said) and await self._answers_us(heard)
+        earlier = await self._own_earlier(heard, turn) if isinstance(heard, Said) else None
         return Context(
             at=turn.at,
             zone=ZoneInfo(self.book.room.zone),
@@ -48,6 +50,7 @@ class Talk:
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=after_bot,
             last=await self._record_in_talk(heard, turn, after_bot=after_bot),
+            earlier=earlier,
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             in_room=True,
             places=tuple(await self.book.places()),
@@ -113,9 +116,23 @@ class Talk:
         before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
         if before is None or before.sender != said.sender:
             return None
+        last = await self._own_lately(said, turn)
+        return last.event if last else None
+
+    async def _own_earlier(self, said: Said, turn: Turn) -> Act | None:
+        """The sender's own last record, if somebody else has spoken since."""
+        if turn.refers_to or len(said.body.split()) > MOST_LEANING_WORDS:
+            return None
+        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        if before is None or before.sender == said.sender:
+            return None
+        last = await self._own_lately(said, turn)
+        return corrections.as_act(last) if last and not last.struck else None
+
+    async def _own_lately(self, said: Said, turn: Turn) -> Entry | None:
+        """The sender's own last record, if the talk may still be on it."""
         last = await self.book.last_by(turn.sender)
-        lately = last is not None and said.at - last.written_at <= TALK_GOES_ON
-        return last.event if last and lately else None
+        return last if last and said.at - last.written_at <= TALK_GOES_ON else None
 
     async def record_behind(self, event: str | None) -> str | None:
         """The message that an event is about: what we answered, or the message itself."""

@@ -64,6 +64,8 @@ class Context:
     """A bin or a turn waits for somebody to take it."""
     last: "Act | None" = None
     """The record that the talk is on: the one replied to, or that of the message just before."""
+    earlier: "Act | None" = None
+    """The sender's own last record, where others have spoken since."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
     in_room: bool = False

@@ -11,6 +11,7 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
+from handlers.reading.leaning import amount_owed, more
 from handlers.reading.message import Message, read_message
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.passing import BY_NAME, RIVALS
@@ -20,6 +21,7 @@ from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
+from handlers.reading.samebin import same_bin_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.supplied import supplied
@@ -45,11 +47,22 @@ def _read(message: Message) -> tuple[Act, ...]:
         return ()
     if context.to_bot and (found := about_oneself(message)):
         return found
+    if leant := _leaning(message):
+        return (leant,)
     if context.after_bot and (leaning := replies(message)):
         return leaning
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return told(message, scores_of(message))
+
+
+def _leaning(message: Message) -> Act | None:
+    """What adds to the record that the talk is on, completes it or tells it again."""
+    context = message.context
+    if context.earlier is None and context.last is None:
+        return None
+    further = None if context.earlier is None else more(message)
+    return further or amount_owed(message) or same_bin_again(message)
 
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:

@@ -20,18 +20,19 @@ from handlers.reading.acts import (
     Offer,
     Retract,
     Topic,
+    Unsure,
 )
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import is_quoted
 from handlers.reading.amounts import Amount
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
-from handlers.reading.buried import bury_from, is_inside
+from handlers.reading.buried import bury_from, is_inside, is_only_a_hole
 from handlers.reading.flatly import put_off_by
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
-from handlers.reading.leaning import with_figure
+from handlers.reading.leaning import is_further, with_figure
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
@@ -129,7 +130,7 @@ def _is_other(kind: str, group: Group) -> bool:
     if kind == "seal":
         return is_shut_again(group.message) or is_of_tap(group.message)
     if kind == "bury":
-        return is_inside(group)
+        return is_inside(group) or is_only_a_hole(group)
     return kind == "open" and is_several(group)
 
 
@@ -227,6 +228,12 @@ def _asked(topic: str, message: Message) -> Ask:
     return replace(filled(question_of(message), cast(Topic, topic)), rules=(SURE,))
 
 
+def _further(message: Message) -> Act | None:
+    """ "Another 500 g" where nothing was written down before: it takes the place of nothing."""
+    layer = replace(layer_from(groups_of(message), 0, SURE), bin=bin_meant(message))
+    return Unsure(guess=(layer,), rules=(SURE,)) if layer.mass_kg or layer.volume_l else None
+
+
 def _answer(name: str, message: Message) -> Act | None:
     rules = (SURE,)
     match name:
@@ -250,6 +257,8 @@ def _answer(name: str, message: Message) -> Act | None:
         case "later":
             return Later(bin=bin_meant(message), days=put_off_by(message), rules=rules)
         case "amend":
+            if message.context.in_room and is_further(message):
+                return _further(message)
             act = with_figure(amend_from(message, SURE), message)
             return None if act == Amend() else act
         case "set":

@@ -343,3 +343,48 @@ async def test_opening_again_is_told_in_the_story(room: TalkingRoom) -> None:
     await room.says("unsealed it")
     [told] = await room.says("story of the shed bin")
     assert "opened again by ines" in told.body
+
+
+async def test_more_is_added_though_another_has_spoken(room: TalkingRoom) -> None:
+    await room.says("added 4 kg to the yard bin", who="bram")
+    await room.says("added 1 kg to the shed bin")
+    await room.says("what weather!", who="bram")
+    await room.says("another 300 g")
+    last = (await room.standing())[-1]
+    assert await layers(room) == [2, 4, 1, 0.3]
+    assert last.bin
+    assert last.bin.name == "shed"
+
+
+async def test_more_of_nothing_takes_the_place_of_nothing(room: TalkingRoom) -> None:
+    await room.waits(days=1)
+    await room.says("plus 3 kg more")
+    assert await layers(room) == [2]
+
+
+@pytest.mark.parametrize("said", ["300 ml", "about 0.3 litres", "it was 300 mL"])
+async def test_how_much_came_off_is_no_layer(room: TalkingRoom, said: str) -> None:
+    await room.says("drained the shed bin")
+    await room.says(said)
+    drains = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert drains == [0.3]
+    assert await layers(room) == [2]
+
+
+@pytest.mark.parametrize(
+    ("said", "kg"),
+    [
+        ("no, the shed bin only got 1 kg of scraps, not 2", [1]),
+        ("actually shed was 1 kg", [1]),
+        ("shed was 1 kg", [1]),
+        ("the shed only had 1 kg", [1]),
+        ("the shed bin got another 1 kg", [2, 1]),
+        ("the shed bin got 1 kg of rice", [2, 1]),
+        ("the yard bin only got 1 kg", [2, 1]),
+    ],
+)
+async def test_what_the_bin_got_is_told_again(
+    room: TalkingRoom, said: str, kg: list[float]
+) -> None:
+    await room.says(said)
+    assert await layers(room) == kg

@@ -215,3 +215,17 @@ def test_a_jest_that_takes_itself_back_is_no_record(text: str) -> None:
 def test_what_is_meant_in_earnest_is(text: str) -> None:
     [layer] = acts(text, in_room=True)
     assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("dug a hole for the shed bin", []),
+        ("I've dug a trench 2 m long for bin 3, it goes in on Sunday", []),
+        ("made a pit for the shed bin and tipped it in", ["bury"]),
+        ("dug a hole for bin 3 and buried it", ["bury"]),
+        ("dug the shed bin into the trench", ["bury"]),
+    ],
+)
+def test_a_hole_alone_is_no_burial(text: str, kinds: list[str]) -> None:
+    assert [act.act for act in acts(text, in_room=True) if act.act == "bury"] == kinds
