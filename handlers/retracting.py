@@ -1,7 +1,7 @@
 """A record is struck out by words, and put back on second thoughts."""
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Query, Turn
@@ -35,6 +35,10 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     if act.of:
         turn = replace(turn, refers_to=act.of)
     targets = await targets_of(turn)
+    if act.materials and turn.refers_to is None:
+        targets, of = await _of_materials(act.materials, targets, turn)
+        if of or not targets:
+            return of or Answer(say=NOTHING_THERE)
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:
@@ -58,6 +62,26 @@ async def _whose(turn: Turn) -> Answer:
     lasts = [last for one in members if (last := await last_lately(replace(turn, sender=one.name)))]
     last = max((one for one in lasts if not one.struck), key=lambda one: one.id, default=None)
     return await _is_meant(last, "The last record", turn) if last else Answer(say=NOTHING_THERE)
+
+
+async def _of_materials(
+    made_of: Mapping[str, float], targets: Sequence[Entry], turn: Turn
+) -> tuple[Sequence[Entry], Answer | None]:
+    """The sender's last record, if it is of those scraps; else whether another such is meant."""
+    if any(_holds(made_of, entry) for entry in targets):
+        return targets, None
+    first = turn.today - LAST_IS_MEANT
+    members = await turn.book.members()
+    told = [await turn.book.written_by(one.name, first, turn.today) for one in members]
+    such = [entry for entries in told for entry in entries if _holds(made_of, entry)]
+    last = max(such, key=lambda entry: entry.id, default=None)
+    if last is None:
+        return [], None
+    return targets, await _is_meant(last, "The last record of such scraps", turn)
+
+
+def _holds(made_of: Mapping[str, float], entry: Entry) -> bool:
+    return entry.act == "layer" and not made_of.keys().isdisjoint(entry.facts.materials or {})
 
 
 def _is_in(bin: str, entries: Sequence[Entry]) -> bool:
@@ -89,7 +113,7 @@ async def _is_meant(last: Entry, which: str, turn: Turn) -> Answer:
 async def restored(turn: Turn) -> Answer:
     """What the sender has just struck out or corrected stands again; silence where nothing was."""
     event = turn.refers_to or await answered_last(turn)
-    if event is None or not await _is_of_sender(event, turn):
+    if event is None or not (await _is_of_sender(event, turn) or await _struck_own(event, turn)):
         return SILENCE
     again = await _struck_back(event, turn)
     last = await turn.book.last_by(turn.sender)
@@ -102,6 +126,12 @@ async def _is_of_sender(event: str, turn: Turn) -> bool:
     said = await inbox.trace(turn.book.db, turn.book.room.address, event)
     user = said.sender if said else None
     return user is not None and await turn.book.name_of(user) == turn.sender
+
+
+async def _struck_own(event: str, turn: Turn) -> bool:
+    """Whether another struck out there what the sender had written down."""
+    touched = await turn.book.touched_by(event)
+    return any(entry.struck_by == event and entry.writer == turn.sender for entry in touched)
 
 
 async def answered_last(turn: Turn) -> str | None:

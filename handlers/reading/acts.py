@@ -239,6 +239,8 @@ class Retract(_Act):
 
     act = "retract"
     bin: str | None = None
+    materials: Mapping[str, float] | None = None
+    """What went in with it, if the record is called by that; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
 

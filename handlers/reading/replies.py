@@ -1,6 +1,7 @@
 """Answers and corrections: what leans on an earlier message, a reminder or an offer."""
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from handlers.reading.acts import (
     Accept,
@@ -31,6 +32,7 @@ from handlers.reading.flatly import CUES as OF_ANSWERS
 from handlers.reading.flatly import flat_answer, put_off_by
 from handlers.reading.leaning import adds, another_doer, another_number, more, with_figure
 from handlers.reading.lessened import OFF, lessened
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.passing import CUES as OF_PASSING
 from handlers.reading.passing import coming, passed_on, taker
@@ -99,7 +101,25 @@ def bin_meant(message: Message) -> str | None:
 
 
 def _retract(message: Message) -> Retract | None:
-    return retract(message, plain_text(message))
+    act = retract(message, plain_text(message))
+    return None if act is None else of_scraps(act, message)
+
+
+def of_scraps(act: Retract, message: Message) -> Retract:
+    """ "Scratch the bread": the record is called by what went in with it."""
+    if not message.context.in_room:
+        return act
+    for item in message.items:
+        led = item.start
+        while led and message.norms[led - 1] in _LEADS:
+            led -= 1
+        if 0 < led < item.start and message.norms[led - 1] in _STRIKING and not item.generic:
+            return replace(act, materials=makeup([item]).shares)
+    return act
+
+
+_STRIKING = words_in("scratch strike delete remove cancel erase drop undo scrap out unlog")
+_LEADS = words_in("the that my last layer of record entry")
 
 
 def _amend(message: Message) -> Amend | None:

@@ -388,3 +388,18 @@ async def test_what_the_bin_got_is_told_again(
 ) -> None:
     await room.says(said)
     assert await layers(room) == kg
+
+
+async def test_a_record_is_struck_out_by_what_went_in(room: TalkingRoom) -> None:
+    await room.says("added 1 kg of bread to the shed bin", who="bram")
+    await room.says("added 3 kg of peelings to the shed bin")
+    [asked] = await room.says("scratch the bread")
+    assert "is bram's: 1 kg in the shed bin. Shall I strike it out?" in asked.body
+    assert await layers(room) == [2, 1, 3]
+    await room.says("yes")
+    assert await layers(room) == [2, 3]
+    await room.says("put the bread back", who="bram")
+    assert sorted(await layers(room), key=str) == [1, 2, 3]
+    await room.says("strike out the fish")
+    await room.says("scratch the peelings")
+    assert sorted(await layers(room), key=str) == [1, 2]
