@@ -11,6 +11,7 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
+from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed, more
 from handlers.reading.message import Message, read_message
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
@@ -49,6 +50,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if leant := _leaning(message):
         return (leant,)
+    if make_up := asked_by_heading(message):
+        return (make_up,)
     if context.after_bot and (leaning := replies(message)):
         return leaning
     if (meant := put_right(message)) is not None:

@@ -38,6 +38,8 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
+    if _only_wonders(message):
+        acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
     sound = [act for act in acts if not _is_naught(act, message)]
     if len(sound) < len(acts):
         if sound or not message.context.in_room:
@@ -49,6 +51,12 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     return tuple(
         act if _is_measured(act) else _asked_for_amount(act, "a unit nobody knows") for act in acts
     )
+
+
+def _only_wonders(message: Message) -> bool:
+    """ "1 kg of bread in the yard bin?": no deed, and a question mark behind it."""
+    asked = message.context.in_room and message.norms[-1] == "?" and len(message.sentences) == 1
+    return asked and all(clause.verb is None for clause in message.clauses)
 
 
 _DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch
