@@ -81,7 +81,10 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         return Answer(say=HOW_MUCH)
     guess = json.dumps([as_json(one) for one in act.guess])
     words = listed([_guessed(one, turn) for one in act.guess])
-    return Answer(say=f"Shall I write down {words}?", query=Query(guess=guess, lacks="yes"))
+    say = f"Shall I write down {words}?"
+    if len(act.guess) > 1 and all(isinstance(one, Layer) for one in act.guess):
+        say += " If each had all of it, say the amount with “each”."
+    return Answer(say=say, query=Query(guess=guess, lacks="yes"))
 
 
 _MEASURED = Layer | Drain | Batch

@@ -75,13 +75,39 @@ def on_several(act: Act, message: Message) -> Act:
     return replace(act, each="both" if match.group().startswith("both") else "all")
 
 
-_EVERY = words_in("both all every")
+_EVERY = words_in("both all every each")
 _SEVERAL = Late(
     r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|$)|"
     r"\b(?:all(?: of)?(?: the| our| these)?|every) "
     r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"
-    r"\bthem all\b"
+    r"\bthem all\b|\b(?:in|into|to|from) each(?: (?:bin|bucket|one|of them))?(?=$| [^\w\s])"
 )
+
+
+def halves_of(layer: Layer, message: Message) -> list[Layer]:
+    """ "Put 1 kg in red and blue": perhaps an equal part in each of the bins; none where no list is
+    told of."""
+    if not message.context.in_room or len(message.measured()) != 1 or message.has(_PARTED):
+        return []
+    lists = [names for names in _lists(message) if layer.bin in names]
+    refs = [ref for ref in sorted((*message.bins, *message.named)) if ref.name is not None]
+    if len(lists) != 1 or [ref.name for ref in refs] != lists[0] or len(message.sentences) > 1:
+        return []
+    if not all(ref.known for ref in refs):
+        return []
+    part = 1 / len(lists[0])
+    return [
+        replace(
+            layer,
+            bin=name,
+            mass_kg=layer.mass_kg and layer.mass_kg * part,
+            volume_l=layer.volume_l and layer.volume_l * part,
+        )
+        for name in lists[0]
+    ]
+
+
+_PARTED = words_in("half third thirds quarter quarters rest remainder % percent : or not")
 
 
 def shared_out(layer: Layer, message: Message) -> list[Layer]:

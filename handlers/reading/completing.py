@@ -19,7 +19,7 @@ from handlers.reading.acts import (
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.apart import drained_apart, told_apart
 from handlers.reading.begun import in_opened, unsized
-from handlers.reading.binlists import LISTED, of_each_bin, on_several, shared_out
+from handlers.reading.binlists import LISTED, halves_of, of_each_bin, on_several, shared_out
 from handlers.reading.described import described
 from handlers.reading.drawnoff import (
     drained_only,
@@ -132,6 +132,9 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
         if isinstance(act, Layer) and layers == 1:
             whole = whole_layer(act, acts, message)
             apart = shared_out(whole, message) or ([] if drains else told_apart(whole, message))
+            if not apart and (halves := halves_of(whole, message)):
+                out.append(Unsure(guess=tuple(halves), rules=("one amount, several bins",)))
+                continue
             out += apart or parted(halved(whole, message), message)
         elif (
             isinstance(act, Drain)

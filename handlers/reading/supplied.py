@@ -228,6 +228,11 @@ def _asked(topic: str, message: Message) -> Ask:
     return replace(filled(question_of(message), cast(Topic, topic)), rules=(SURE,))
 
 
+def _is_one_amount(message: Message) -> bool:
+    """Whether one amount is all that is told, of nobody else and against no other."""
+    return len(message.measured()) == 1 and not message.members and "not" not in message.norms
+
+
 def _further(message: Message) -> Act | None:
     """ "Another 500 g" where nothing was written down before: it takes the place of nothing."""
     layer = replace(layer_from(groups_of(message), 0, SURE), bin=bin_meant(message))
@@ -257,7 +262,7 @@ def _answer(name: str, message: Message) -> Act | None:
         case "later":
             return Later(bin=bin_meant(message), days=put_off_by(message), rules=rules)
         case "amend":
-            if message.context.in_room and is_further(message):
+            if message.context.in_room and is_further(message) and _is_one_amount(message):
                 return _further(message)
             act = with_figure(amend_from(message, SURE), message)
             return None if act == Amend() else act

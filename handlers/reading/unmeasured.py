@@ -38,7 +38,7 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
-    if _only_wonders(message):
+    if len(acts) == 1 and _only_wonders(message):
         acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
     sound = [act for act in acts if not _is_naught(act, message)]
     if len(sound) < len(acts):

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Layer
+from handlers.reading.acts import Layer, Unsure
 from tests.reading.context import acts
 
 
@@ -146,3 +146,33 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
 )
 def test_parts_tares_counts_and_second_thoughts(text: str, kg: float) -> None:
     assert layers(text) == [("bin 3", kg)]
+
+
+@pytest.mark.parametrize(
+    ("text", "halves"),
+    [
+        ("put 1 kg of bread in shed and big blue", [("shed", 0.5), ("big blue", 0.5)]),
+        ("added 3 kg to the shed, big blue and bin 3", [("shed", 1), ("big blue", 1), ("bin 3", 1)]),
+    ],
+)
+def test_one_amount_for_several_bins_is_asked_about(
+    text: str, halves: list[tuple[str, float]]
+) -> None:
+    [unsure] = acts(text, in_room=True)
+    assert isinstance(unsure, Unsure)
+    told = [(act.bin, act.mass_kg) for act in unsure.guess if isinstance(act, Layer)]
+    assert told == halves
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "each"),
+    [
+        ("put 1 kg in each bin", "layer", "all"),
+        ("put a kilo in each", "layer", "all"),
+        ("added 2 kg to both", "layer", "both"),
+        ("drained all three", "drain", "all"),
+    ],
+)
+def test_a_deed_on_each_bin(text: str, kind: str, each: str) -> None:
+    [act] = acts(text, in_room=True)
+    assert (act.act, getattr(act, "each", None)) == (kind, each)
