@@ -179,6 +179,8 @@ class Stock(_Act):
     mass_kg: float | None = None
     volume_l: float | None = None
     member: str | None = None
+    change: Literal["more", "less"] | None = None
+    """It came to what was there, or went from it; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,6 +8,7 @@ from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
+from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
@@ -50,6 +51,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if leant := _leaning(message):
         return (leant,)
+    if moved := bran_moved(message):
+        return (moved,)
     if make_up := asked_by_heading(message):
         return (make_up,)
     if context.after_bot and (leaning := replies(message)):
