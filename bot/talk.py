@@ -39,7 +39,9 @@ class Talk:
     async def context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         """What its words are read with; `former`: names that bins had."""
         after_bot = isinstance(heard, Said) and await self._answers_us(heard)
-        earlier = await self._own_earlier(heard, turn) if isinstance(heard, Said) else None
+        own = await self._own_lately(heard, turn) if isinstance(heard, Said) else None
+        own = own if own and not own.struck else None
+        earlier = await self._is_earlier(heard, turn) if own else False
         return Context(
             at=turn.at,
             zone=ZoneInfo(self.book.room.zone),
@@ -50,7 +52,8 @@ class Talk:
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=after_bot,
             last=await self._record_in_talk(heard, turn, after_bot=after_bot),
-            earlier=earlier,
+            earlier=corrections.as_act(own) if own and earlier else None,
+            on_reminder=own is not None and own.act == "date",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             in_room=True,
             places=tuple(await self.book.places()),
@@ -119,20 +122,20 @@ class Talk:
         last = await self._own_lately(said, turn)
         return last.event if last else None
 
-    async def _own_earlier(self, said: Said, turn: Turn) -> Act | None:
-        """The sender's own last record, if somebody else has spoken since."""
-        if turn.refers_to or len(said.body.split()) > MOST_LEANING_WORDS:
-            return None
+    async def _is_earlier(self, heard: Said | Edited, turn: Turn) -> bool:
+        """Whether somebody else has spoken since the sender's own last record."""
+        if turn.refers_to:
+            return False
         before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
-        if before is None or before.sender == said.sender:
-            return None
-        last = await self._own_lately(said, turn)
-        return corrections.as_act(last) if last and not last.struck else None
+        return before is not None and before.sender != heard.sender
 
     async def _own_lately(self, said: Said, turn: Turn) -> Entry | None:
-        """The sender's own last record, if the talk may still be on it."""
+        """The sender's own last record, if a few words may still lean on it."""
+        if len(said.body.split()) > MOST_CORRECTING_WORDS:
+            return None
         last = await self.book.last_by(turn.sender)
-        return last if last and said.at - last.written_at <= TALK_GOES_ON else None
+        lately = last is not None and said.at - last.written_at <= TALK_GOES_ON
+        return last if last and lately else None
 
     async def record_behind(self, event: str | None) -> str | None:
         """The message that an event is about: what we answered, or the message itself."""

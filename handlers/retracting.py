@@ -1,7 +1,7 @@
 """A record is struck out by words, and put back on second thoughts."""
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Query, Turn
@@ -18,6 +18,7 @@ from handlers.corrections import (
 )
 from handlers.phrasing import the
 from handlers.practice.figure import listed
+from handlers.practice.kinds import Shares
 from handlers.reading.acts import Retract, as_json
 from storage import inbox, outbox
 from storage.rows import Entry
@@ -36,9 +37,8 @@ async def retract(act: Retract, turn: Turn) -> Answer:
         turn = replace(turn, refers_to=act.of)
     targets = await targets_of(turn)
     if act.materials and turn.refers_to is None:
-        targets, of = await _of_materials(act.materials, targets, turn)
-        if of or not targets:
-            return of or Answer(say=NOTHING_THERE)
+        if not any(_holds(act.materials, entry) for entry in targets):
+            return await _last_of(act.materials, turn)
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:
@@ -64,23 +64,19 @@ async def _whose(turn: Turn) -> Answer:
     return await _is_meant(last, "The last record", turn) if last else Answer(say=NOTHING_THERE)
 
 
-async def _of_materials(
-    made_of: Mapping[str, float], targets: Sequence[Entry], turn: Turn
-) -> tuple[Sequence[Entry], Answer | None]:
-    """The sender's last record, if it is of those scraps; else whether another such is meant."""
-    if any(_holds(made_of, entry) for entry in targets):
-        return targets, None
+async def _last_of(made_of: Shares, turn: Turn) -> Answer:
+    """The sender's last record is of other scraps: is the group's last one of these meant?"""
     first = turn.today - LAST_IS_MEANT
     members = await turn.book.members()
     told = [await turn.book.written_by(one.name, first, turn.today) for one in members]
     such = [entry for entries in told for entry in entries if _holds(made_of, entry)]
     last = max(such, key=lambda entry: entry.id, default=None)
     if last is None:
-        return [], None
-    return targets, await _is_meant(last, "The last record of such scraps", turn)
+        return Answer(say=NOTHING_THERE)
+    return await _is_meant(last, "The last record of such scraps", turn)
 
 
-def _holds(made_of: Mapping[str, float], entry: Entry) -> bool:
+def _holds(made_of: Shares, entry: Entry) -> bool:
     return entry.act == "layer" and not made_of.keys().isdisjoint(entry.facts.materials or {})
 
 

@@ -66,6 +66,8 @@ class Context:
     """The record that the talk is on: the one replied to, or that of the message just before."""
     earlier: "Act | None" = None
     """The sender's own last record, where others have spoken since."""
+    on_reminder: bool = False
+    """The sender's last record is a reminder that they set."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
     in_room: bool = False
@@ -241,7 +243,7 @@ class Retract(_Act):
 
     act = "retract"
     bin: str | None = None
-    materials: Mapping[str, float] | None = None
+    materials: Shares | None = None
     """What went in with it, if the record is called by that; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""

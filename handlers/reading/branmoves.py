@@ -16,11 +16,13 @@ _MUCH = (
 )
 _CAME = Late(
     _LEAD + r"(?:(?:bought|purchased|received|picked up|ordered in|collected|fetched)(?: in)? "
-    rf"(?:(?:another|a further|an extra|more) )?|(?:got|have) (?:another|a further|an extra) ){_MUCH}"
+    r"(?:(?:another|a further|an extra|more) )?|(?:got|have) (?:another|a further|an extra) )"
+    + _MUCH
 )
 _WENT = Late(
     _LEAD + r"(?:gave|lent|spilled|spilt|lost|wasted|donated|sold|binned|threw)(?: away| out)? "
-    rf"(?:qmember )?{_MUCH}|{_LEAD}(?:took|brought|carried|passed|handed) {_MUCH} (?:over |round |on )*to\b"
+    rf"(?:qmember )?{_MUCH}|{_LEAD}(?:took|brought|carried|passed|handed) {_MUCH} "
+    r"(?:over |round |on )*to\b"
 )
 _CUES = words_in(
     "bought purchased received picked ordered collected fetched another extra further gave lent "
@@ -47,9 +49,7 @@ def bran_moved(message: Message) -> Stock | None:
     if found is None or not _OTHERWISE.isdisjoint(text[found.end() :].split()):
         return None
     mass, volume = amount_sum(measured)
-    return Stock(
-        mass_kg=mass, volume_l=volume, change="more" if came else "less", rules=(_RULE,)
-    )
+    return Stock(mass_kg=mass, volume_l=volume, change="more" if came else "less", rules=(_RULE,))
 
 
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})

@@ -197,8 +197,8 @@ _NOTHING = patterns(
 )
 _IN_EACH = patterns(
     # "Put 1 kg in each", "added a kilo to both"
-    r"^(?:(?:i|we|and|also|just|ok|,) )*(?:put|added|add|tipped|threw|chucked) (?:\S+ ){1,5}(?:in|into|"
-    r"to) (?:each|both|all (?:three|four|five|of them))(?: (?:bins?|one|of them))?(?: qday)?$",
+    r"^(?:(?:i|we|and|also|just|ok|,) )*(?:put|added|add|tipped|threw|chucked) (?:\S+ ){1,5}"
+    r"(?:in|into|to) (?:each|both|all (?:three|four|five|of them))(?: (?:bins?|one|of them))?(?: qday)?$",
 )
 _DRAINED_ALL = patterns(
     # "Drained all three"

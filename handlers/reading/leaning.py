@@ -6,7 +6,14 @@ from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
 from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Stock
-from handlers.reading.amending import BARE_AMOUNT, SORRY, is_asking, is_bare_amount, plain_text, word_count
+from handlers.reading.amending import (
+    BARE_AMOUNT,
+    SORRY,
+    is_asking,
+    is_bare_amount,
+    plain_text,
+    word_count,
+)
 from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
 from handlers.reading.liquid import drain_from, drawn
@@ -37,13 +44,15 @@ _UNITS: Mapping[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
 
 def adds(message: Message) -> bool:
     """Whether a short answer tells of a further amount, and puts no earlier one right."""
+    drains = isinstance(spoken_of(message), Drain)
+    deeds = _OTHER_DEEDS - {"drain"} if drains else _OTHER_DEEDS
     return (
         (message.context.after_bot or spoken_of(message) is not None)
         and word_count(message) <= _MOST_WORDS
         and any(a.quantity in ("mass", "volume") for a in message.amounts)
         and not is_asking(message)
         and all(c.sense not in _UNDONE for c in message.clauses)
-        and not any(c.verb and c.verb.verb.classes & _OTHER_DEEDS for c in message.clauses)
+        and not any(c.verb and c.verb.verb.classes & deeds for c in message.clauses)
         and is_further(message)
     )
 

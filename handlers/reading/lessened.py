@@ -46,7 +46,9 @@ def _over(message: Message) -> Amount | None:
 
 
 _TOO_MUCH = words_in("too much many heavy high sorry , . ! i said wrote")
-_SAID = words_in("that it this is was 's i we said wrote put typed logged sorry oops no oh ah , . !")
+_SAID = words_in(
+    "that it this is was 's i we said wrote put typed logged sorry oops no oh ah , . !"
+)
 
 
 def _left(message: Message, taken: Amount | None, bare: float | None = None) -> Amend | None:

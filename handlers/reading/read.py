@@ -13,7 +13,7 @@ from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
-from handlers.reading.leaning import amount_owed, more
+from handlers.reading.leaning import amount_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.passing import BY_NAME, RIVALS
@@ -63,12 +63,11 @@ def _read(message: Message) -> tuple[Act, ...]:
 
 
 def _leaning(message: Message) -> Act | None:
-    """What adds to the record that the talk is on, completes it or tells it again."""
+    """What completes the record that the talk is on, or tells it again."""
     context = message.context
     if context.earlier is None and context.last is None:
         return None
-    further = None if context.earlier is None else more(message)
-    return further or amount_owed(message) or same_bin_again(message)
+    return amount_owed(message) or same_bin_again(message)
 
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:

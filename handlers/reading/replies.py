@@ -113,8 +113,9 @@ def of_scraps(act: Retract, message: Message) -> Retract:
         led = item.start
         while led and message.norms[led - 1] in _LEADS:
             led -= 1
-        if 0 < led < item.start and message.norms[led - 1] in _STRIKING and not item.generic:
-            return replace(act, materials=makeup([item]).shares)
+        made = makeup([item]) if 0 < led < item.start and not item.generic else None
+        if made is not None and message.norms[led - 1] in _STRIKING:
+            return replace(act, materials=made.shares)
     return act
 
 

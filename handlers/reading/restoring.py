@@ -28,7 +28,8 @@ _LEAD = (
     r"forget that|my mistake|hm+|bot|argh) )*"
 )
 _RESTORED = Late(
-    _LEAD + rf"(?:(?:keep|leave) {_IT}{_AS}|(?:put|bring) (?:{_IT}|(?:the|my) [^\W\d]+) back{_AS}|restore {_IT}{_AS}|"
+    _LEAD + rf"(?:(?:keep|leave) {_IT}{_AS}|(?:put|bring) (?:{_IT}|(?:the|my) [^\W\d]+) back{_AS}|"
+    rf"restore {_IT}{_AS}|"
     rf"{_IT} (?:was|were) (?:right|correct|fine|ok|true)(?: (?:after all|all along|before|"
     r"as it was|the first time|actually))*|as it was|"
     rf"(?:i )?(?:didnt|did not) mean to (?:delete|scratch|strike|remove|undo|unseal|reopen|open|"

@@ -11,7 +11,8 @@ from handlers.reading.message import Message
 
 _RULE = "what the bin got, told again"
 _TOLD_AGAIN = Late(
-    r"(?P<no>(?:(?:no|nope|nah|oh|ah|oops|sorry|actually|wait|well|hang on|,) )*)(?:(?:the|my|our) )?qbin(?: bin)? "
+    r"(?P<no>(?:(?:no|nope|nah|oh|ah|oops|sorry|actually|wait|well|hang on|,) )*)"
+    r"(?:(?:the|my|our) )?qbin(?: bin)? "
     r"(?:(?P<only>only|just|really|actually) )*(?P<verb>got|had|was|took|weighed) "
     r"(?P<less>(?:only |just |really )?)"
 )

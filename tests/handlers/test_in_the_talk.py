@@ -1,5 +1,7 @@
 """Records as a talk makes them: added to, corrected, struck out, answered to, opened again."""
 
+from datetime import timedelta
+
 import pytest
 
 from storage.database import Database
@@ -358,6 +360,7 @@ async def test_more_is_added_though_another_has_spoken(room: TalkingRoom) -> Non
 
 async def test_more_of_nothing_takes_the_place_of_nothing(room: TalkingRoom) -> None:
     await room.waits(days=1)
+    await room.says("morning", who="bram")
     await room.says("plus 3 kg more")
     assert await layers(room) == [2]
 
@@ -403,3 +406,32 @@ async def test_a_record_is_struck_out_by_what_went_in(room: TalkingRoom) -> None
     await room.says("strike out the fish")
     await room.says("scratch the peelings")
     assert sorted(await layers(room), key=str) == [1, 2]
+
+
+async def test_a_reminder_just_set_is_moved_and_no_layer(room: TalkingRoom) -> None:
+    await room.says("remind us to bring lids on Sunday at 10")
+    for said in ("change it to Monday", "move it to Tuesday"):
+        [answer] = await room.says(said)
+        assert "bring lids" in answer.body
+    assert [e.act for e in await room.standing() if e.act in ("layer", "date")] == ["layer", "date"]
+    assert (await room.standing())[-1].replaces
+
+
+async def test_more_is_drained_from_the_bin_that_was_drained(room: TalkingRoom) -> None:
+    await room.says("opened the blue bin, 20 L")
+    await room.says("added 1 kg to the shed bin")
+    await room.says("drained 200 mL from the blue bin")
+    await room.says("drained another 100 mL")
+    bins = [e.bin.name for e in await room.standing() if e.act == "drain" and e.bin]
+    assert bins == ["blue", "blue"]
+
+
+async def test_a_burial_put_right_is_no_second_one(room: TalkingRoom) -> None:
+    await room.says("sealed the shed bin")
+    await room.waits(days=14)
+    await room.says("buried the shed bin under the plum tree")
+    await room.says("the shed bin was actually buried yesterday")
+    [buried] = [e for e in await room.standing() if e.act == "bury"]
+    assert buried.on
+    assert buried.on.isoformat() == (room.now.date() - timedelta(days=1)).isoformat()
+    assert buried.facts.place == "plum tree"

@@ -137,9 +137,7 @@ async def test_a_batch_is_due_before_the_starter_runs_out(group: Group) -> None:
         ("we have 2 kg of bran left", 2, ""),
     ],
 )
-async def test_starter_comes_and_goes(
-    db: Database, said: str, left: float, answer: str
-) -> None:
+async def test_starter_comes_and_goes(db: Database, said: str, left: float, answer: str) -> None:
     room = TalkingRoom(db)
     await room.says("hello", who="bram")
     await room.says("we have 1 kg of bran")

@@ -152,7 +152,10 @@ def test_parts_tares_counts_and_second_thoughts(text: str, kg: float) -> None:
     ("text", "halves"),
     [
         ("put 1 kg of bread in shed and big blue", [("shed", 0.5), ("big blue", 0.5)]),
-        ("added 3 kg to the shed, big blue and bin 3", [("shed", 1), ("big blue", 1), ("bin 3", 1)]),
+        (
+            "added 3 kg to the shed, big blue and bin 3",
+            [("shed", 1), ("big blue", 1), ("bin 3", 1)],
+        ),
     ],
 )
 def test_one_amount_for_several_bins_is_asked_about(
