@@ -36,9 +36,9 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     if act.of:
         turn = replace(turn, refers_to=act.of)
     targets = await targets_of(turn)
-    if act.materials and turn.refers_to is None:
-        if not any(_holds(act.materials, entry) for entry in targets):
-            return await _last_of(act.materials, turn)
+    by_words = act.materials if turn.refers_to is None else None
+    if by_words and not any(_holds(by_words, entry) for entry in targets):
+        return await _last_of(by_words, turn)
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:

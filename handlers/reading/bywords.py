@@ -198,14 +198,21 @@ _NOTHING = patterns(
 _IN_EACH = patterns(
     # "Put 1 kg in each", "added a kilo to both"
     r"^(?:(?:i|we|and|also|just|ok|,) )*(?:put|added|add|tipped|threw|chucked) (?:\S+ ){1,5}"
-    r"(?:in|into|to) (?:each|both|all (?:three|four|five|of them))(?: (?:bins?|one|of them))?(?: qday)?$",
+    r"(?:in|into|to) (?:each|both|all (?:three|four|five|of them))(?: (?:bins?|one|of them))?"
+    r"(?: qday)?$",
 )
 _DRAINED_ALL = patterns(
     # "Drained all three"
     r"^(?:(?:i|we|and|just|ok|,) )*drained (?:all|both)(?: (?:three|four|five|of them|bins))?(?: "
     r"qday)?$",
 )
+_EMPTIED = patterns(
+    # "On Sunday I emptied the drain, got a pint"
+    r"\bemptied (?:the|its|our|my) (?:drain|tap|tray|sump|reservoir|drip tray)\b.{0,12}\b(?:got|"
+    r"and got|out came|came) ",
+)
 _BYWORDS = (
+    _Byword("drain", words_in("emptied"), _EMPTIED, of_bin=False, measured="volume", in_room=True),
     _Byword(
         "layer", words_in("each both all"), _IN_EACH, of_bin=False, measured="mass", in_room=True
     ),

@@ -100,6 +100,21 @@ def bin_meant(message: Message) -> str | None:
     return names[0] if names else None
 
 
+def bin_passed(message: Message) -> str | None:
+    """ "Sealed Maple and handed Cedar to Ruth": the bin behind the word of passing on."""
+    for i, norm in enumerate(message.norms):
+        behind = [b.name for b in message.bins if i < b.start <= i + 3] if norm in _PASSES else []
+        if behind and behind[0] is not None:
+            return behind[0]
+    return bin_meant(message)
+
+
+_PASSES = words_in(
+    "pass passing passed hand handing handed give giving gave offer offering offered transfer "
+    "transferring leaving turning"
+)
+
+
 def _retract(message: Message) -> Retract | None:
     act = retract(message, plain_text(message))
     return None if act is None else of_scraps(act, message)
@@ -146,7 +161,7 @@ def _offer(message: Message) -> Offer | None:
     if match is None or _is_denied(message):
         return None
     return Offer(
-        bin=bin_meant(message),
+        bin=bin_passed(message),
         to=taker(message),
         on=coming(message),
         rules=("a bin is to pass on",),

@@ -43,7 +43,7 @@ from handlers.reading.passing import coming, taker
 from handlers.reading.peeks import is_shut_again
 from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
-from handlers.reading.replies import bin_meant, is_consent, of_scraps
+from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import is_of_tap, seal_from
@@ -253,7 +253,9 @@ def _answer(name: str, message: Message) -> Act | None:
         case "decline":
             return Decline(bin=bin_meant(message), on=coming(message), rules=rules)
         case "offer":
-            return Offer(bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules)
+            return Offer(
+                bin=bin_passed(message), to=taker(message), on=coming(message), rules=rules
+            )
         case "retract":
             no_striking = _strikes_oneself(message) or _strikes_nothing(message)
             return None if no_striking else of_scraps(Retract(rules=rules), message)
