@@ -25,6 +25,7 @@ from handlers.reading.acts import (
     Unsure,
 )
 from handlers.reading.amending import BARE_AMOUNT
+from handlers.reading.leaning import FARTHEST
 from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry
 
@@ -67,7 +68,7 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     # What was done on a day that is over is no offer.
     is_over = act.on is not None and act.on < turn.today
     targets = await targets_of(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
-    if targets and targets[-1].act == "open" and act.volume_l and act.capacity_l is None:
+    if targets and targets[-1].act == "open" and _is_size(act, targets[-1]):
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
     target = _fitting(act, targets)
     corrected = _corrected(target, act) if target else None
@@ -82,6 +83,14 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     return replace(
         answer, entries=entries, strikes=[target], say=f"Corrected. {words}", noted=False
     )
+
+
+def _is_size(act: Amend, opened: Entry) -> bool:
+    """Whether the volume can be that of the bin: half a litre is none beside 60 L."""
+    said = opened.facts.capacity_l
+    if not act.volume_l or act.capacity_l is not None:
+        return False
+    return not said or said / FARTHEST <= act.volume_l <= said * FARTHEST
 
 
 def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:

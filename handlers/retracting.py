@@ -38,7 +38,9 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     targets = await targets_of(turn)
     by_words = act.materials if turn.refers_to is None else None
     if by_words and not any(_holds(by_words, entry) for entry in targets):
-        return await _last_of(by_words, turn)
+        last = await _last_of(by_words, turn)
+        if last or not any(_may_hold(entry) for entry in targets):
+            return last or Answer(say=NOTHING_THERE)
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:
@@ -64,7 +66,7 @@ async def _whose(turn: Turn) -> Answer:
     return await _is_meant(last, "The last record", turn) if last else Answer(say=NOTHING_THERE)
 
 
-async def _last_of(made_of: Shares, turn: Turn) -> Answer:
+async def _last_of(made_of: Shares, turn: Turn) -> Answer | None:
     """The sender's last record is of other scraps: is the group's last one of these meant?"""
     first = turn.today - LAST_IS_MEANT
     members = await turn.book.members()
@@ -72,12 +74,17 @@ async def _last_of(made_of: Shares, turn: Turn) -> Answer:
     such = [entry for entries in told for entry in entries if _holds(made_of, entry)]
     last = max(such, key=lambda entry: entry.id, default=None)
     if last is None:
-        return Answer(say=NOTHING_THERE)
+        return None
     return await _is_meant(last, "The last record of such scraps", turn)
 
 
 def _holds(made_of: Shares, entry: Entry) -> bool:
     return entry.act == "layer" and not made_of.keys().isdisjoint(entry.facts.materials or {})
+
+
+def _may_hold(entry: Entry) -> bool:
+    """Whether it is a layer of which nobody said what it is made of."""
+    return entry.act == "layer" and "mixed" in (entry.facts.materials or {"mixed": 1})
 
 
 def _is_in(bin: str, entries: Sequence[Entry]) -> bool:

@@ -34,7 +34,7 @@ from handlers.reading.lastword import settled_at_last
 from handlers.reading.leaning import spoken_of
 from handlers.reading.message import Message
 from handlers.reading.moresettings import with_further_settings
-from handlers.reading.naming import given_name
+from handlers.reading.naming import given_name, vessel_as_name
 from handlers.reading.openings import all_opened
 from handlers.reading.told import deeds
 from handlers.reading.unlike import parted
@@ -173,7 +173,7 @@ def _in_bin(act: Act, message: Message) -> Act:
     if getattr(act, "bin", "") is not None:  # starter is in no bin
         return act
     if isinstance(act, Open):
-        given = given_name(message)
+        given = given_name(message) or vessel_as_name(message)
         if given is not None:
             return replace(act, bin=given)
     names = {ref.name for ref in message.named}

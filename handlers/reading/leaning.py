@@ -211,8 +211,8 @@ def _likeliest(number: float, factors: list[float], said: float) -> float | None
     if said <= 0:
         return number
     near = min((number * factor for factor in factors), key=lambda much: abs(log(much / said)))
-    return near if abs(log(near / said)) <= log(_FARTHEST) else None
+    return near if abs(log(near / said)) <= log(FARTHEST) else None
 
 
-_FARTHEST = 8
+FARTHEST = 8
 """Times as much, or as little, as was said before that a bare number may mean."""
