@@ -1,11 +1,12 @@
 """A record is corrected, or all that a message did is undone: by words, an edit, a sign."""
 
+import json
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
 from handlers import unsure
-from handlers.answer import Answer, Handler, Turn
+from handlers.answer import Answer, Handler, Query, Turn
 from handlers.layers import said_amount
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.figure import listed
@@ -23,6 +24,7 @@ from handlers.reading.acts import (
     Seal,
     Stock,
     Unsure,
+    as_json,
 )
 from handlers.reading.amending import BARE_AMOUNT
 from handlers.reading.leaning import FARTHEST
@@ -65,15 +67,20 @@ NOTHING_THERE = "Which record do you mean? Reply to the message it is about."
 
 async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     """The record replied to, or the sender's last, is written anew as corrected."""
+    if act.of:
+        turn = replace(turn, refers_to=act.of)
     # What was done on a day that is over is no offer.
     is_over = act.on is not None and act.on < turn.today
     targets = await targets_of(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
     if targets and targets[-1].act == "open" and _is_size(act, targets[-1]):
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
-    target = _fitting(act, targets)
+    of_day = [entry for entry in targets if act.was and entry.on == act.was]
+    if act.was and not of_day:
+        return Answer(say=NOTHING_THERE)
+    target = _fitting(act, of_day or targets)
     corrected = _corrected(target, act) if target else None
     if target is None or corrected is None:
-        return _new_layer(act, targets, turn)
+        return await _new_layer(act, targets, turn)
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
     answer = await carry_on(corrected, there)
     if not answer.entries:
@@ -93,10 +100,27 @@ def _is_size(act: Amend, opened: Entry) -> bool:
     return not said or said / FARTHEST <= act.volume_l <= said * FARTHEST
 
 
-def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:
+async def _anothers(act: Amend, turn: Turn) -> Answer | None:
+    """The sender has written down nothing: is the group's last record to be put right?"""
+    if turn.refers_to:
+        return None
+    others = [one.name for one in await turn.book.members() if one.name != turn.sender]
+    lasts = [await last_lately(replace(turn, sender=name), ARRANGED | PASSING) for name in others]
+    last = max((e for e in lasts if e and not e.struck), key=lambda e: e.id, default=None)
+    if last is None or _corrected(last, act) is None:
+        return None
+    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    correct = f"correct it to {much}" if much else "correct it"
+    return Answer(
+        say=f"The last record is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
+        query=Query(guess=json.dumps([as_json(replace(act, of=last.event))]), lacks="yes"),
+    )
+
+
+async def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:
     """A bare amount where nothing has one to be put right: perhaps it went in just now."""
     if BARE_AMOUNT not in act.rules:
-        return Answer(say=NOTHING_THERE)
+        return (None if targets else await _anothers(act, turn)) or Answer(say=NOTHING_THERE)
     bin = next((entry.bin.name for entry in reversed(targets) if entry.bin), None)
     layer = Layer(
         mass_kg=act.mass_kg,

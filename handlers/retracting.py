@@ -38,9 +38,9 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     targets = await targets_of(turn)
     by_words = act.materials if turn.refers_to is None else None
     if by_words and not any(_holds(by_words, entry) for entry in targets):
-        last = await _last_of(by_words, turn)
-        if last or not any(_may_hold(entry) for entry in targets):
-            return last or Answer(say=NOTHING_THERE)
+        other = await _last_of(by_words, turn)
+        if other or not any(_may_hold(entry) for entry in targets):
+            return other or Answer(say=NOTHING_THERE)
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:

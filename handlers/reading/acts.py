@@ -235,6 +235,10 @@ class Amend(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    was: date | None = None
+    """The wrong day, by which one of several records is known; told only in a room."""
+    of: str | None = None
+    """The message whose record was asked about; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -374,7 +378,7 @@ def from_json(said: Mapping[str, Any]) -> Act:
 
 
 def _lively(name: str, value: Any) -> Any:
-    if name == "on":
+    if name in ("on", "was"):
         return date.fromisoformat(value)
     if name == "guess":
         return tuple(from_json(act) for act in value)

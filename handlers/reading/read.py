@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Context, Observe, Offer, Set, Topic, Unsure
+from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Offer, Set, Topic, Unsure
 from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
@@ -169,6 +169,8 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
     """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
     sure = scores.sure()
+    if any(isinstance(act, Amend) and act.was for act in answer):
+        sure = [kind for kind in sure if kind != "later"]
     if not any(BY_NAME in act.rules or FLATLY in act.rules for act in answer):
         return sure
     offered = any(isinstance(act, Offer) for act in answer)

@@ -435,3 +435,37 @@ async def test_a_burial_put_right_is_no_second_one(room: TalkingRoom) -> None:
     assert buried.on
     assert buried.on.isoformat() == (room.now.date() - timedelta(days=1)).isoformat()
     assert buried.facts.place == "plum tree"
+
+
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [("not Monday, Tuesday", {1: 1, 2: 3}), ("no, not Sunday but Saturday", {1: 28, 2: 2})],
+)
+async def test_the_record_of_the_wrong_day_is_put_right(
+    room: TalkingRoom, said: str, days: dict[int, int]
+) -> None:
+    await room.waits(days=2)  # Wednesday 4 March
+    await room.says("added 1 kg on Sunday and 2 kg on Monday to the shed bin")
+    await room.says(said)
+    told = [e for e in await room.standing() if e.act == "layer"][-2:]
+    assert {e.facts.mass_kg: e.on and e.on.day for e in told} == days
+
+
+async def test_anothers_record_is_put_right_only_when_asked(room: TalkingRoom) -> None:
+    [asked] = await room.says("no that was 3 kg", who="bram")
+    assert asked.body == (
+        "The last record is ines's: 2 kg in the shed bin. Shall I correct it to 3 kg?"
+    )
+    assert await layers(room) == [2]
+    await room.says("yes", who="bram")
+    assert await layers(room) == [3]
+
+
+async def test_half_a_litre_is_no_bins_size(room: TalkingRoom) -> None:
+    await room.says("opened the barrel, 60 L")
+    await room.says("no, half a litre")
+    await room.says("no, 50 L")
+    sizes = {
+        e.bin.name: e.facts.capacity_l for e in await room.standing() if e.act == "open" and e.bin
+    }
+    assert sizes == {"shed": 20, "barrel": 50}
