@@ -107,12 +107,16 @@ class Talk:
         return corrections.as_act(last) if last else None
 
     async def told_of_sender(self, turn: Turn) -> str | None:
-        """The message we answered last, if another told there what the sender of this one did."""
+        """The message before, or the one we answered last, if another told there what the sender
+        of this one did.
+        """
+        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
         latest = await outbox.latest(self.book.db, self.book.room.id)
-        event = latest[0].to_event if latest else None
-        entries = await self.book.of_event(event) if event else []
-        own = entries and entries[-1].member == turn.sender != entries[-1].writer
-        return event if own else None
+        for event in (before and before.event, latest and latest[0].to_event):
+            entries = await self.book.of_event(event) if event else []
+            if entries and entries[-1].member == turn.sender != entries[-1].writer:
+                return event
+        return None
 
     async def _own_just_before(self, said: Said, turn: Turn) -> str | None:
         """The message of the sender's own last record, if nobody else has spoken since."""

@@ -2,6 +2,7 @@
 
 import json
 import re
+from collections.abc import Sequence
 
 from handlers.answer import Answer, Query, Turn
 from handlers.layers import said_amount
@@ -82,9 +83,17 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     guess = json.dumps([as_json(one) for one in act.guess])
     words = listed([_guessed(one, turn) for one in act.guess])
     say = f"Shall I write down {words}?"
-    if len(act.guess) > 1 and all(isinstance(one, Layer) for one in act.guess):
-        say += " If each had all of it, say the amount with “each”."
+    layers = [one for one in act.guess if isinstance(one, Layer)]
+    if len(layers) > 1 and len(layers) == len(act.guess):
+        say += f" If each had all of it, say “{_whole(layers, turn)}”."
     return Answer(say=say, query=Query(guess=guess, lacks="yes"))
+
+
+def _whole(parts: Sequence[Layer], turn: Turn) -> str:
+    """The sentence that tells the whole amount of each of the bins."""
+    masses, volumes = [one.mass_kg or 0 for one in parts], [one.volume_l or 0 for one in parts]
+    facts = Facts(mass_kg=sum(masses) or None, volume_l=sum(volumes) or None)
+    return f"added {said_amount(facts, turn)} each to {listed([one.bin or '' for one in parts])}"
 
 
 _MEASURED = Layer | Drain | Batch

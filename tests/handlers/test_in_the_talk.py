@@ -469,3 +469,19 @@ async def test_half_a_litre_is_no_bins_size(room: TalkingRoom) -> None:
         e.bin.name: e.facts.capacity_l for e in await room.standing() if e.act == "open" and e.bin
     }
     assert sizes == {"shed": 20, "barrel": 50}
+
+
+async def test_what_another_told_of_us_is_ours_to_put_right(room: TalkingRoom) -> None:
+    await room.says("ines drained 1 litre from the shed bin", who="bram")
+    await room.says("no, half a litre")
+    drains = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert drains == [0.5]
+    assert await layers(room) == [2]
+
+
+async def test_the_whole_amount_each_is_said_as_it_was_taught(room: TalkingRoom) -> None:
+    await room.says("opened the blue bin, 20 L")
+    [asked] = await room.says("put 3 kg in shed and blue")
+    taught = asked.body.split("“")[1].split("”")[0]
+    await room.says(taught)
+    assert await layers(room) == [2, 3, 3]
