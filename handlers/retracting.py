@@ -10,12 +10,12 @@ from handlers.corrections import (
     LAST_IS_MEANT,
     NOTHING_THERE,
     PASSING,
-    describe,
     last_lately,
     targets_of,
     undo,
     undone_words,
 )
+from handlers.describing import describe
 from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
