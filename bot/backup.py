@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from bot import clock, settings
+from bot.options import book_at
 from bot.pacing import pause
 from bot.settings import Home
 from bot.terminal import say
@@ -36,14 +37,14 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
 
 def run(args: argparse.Namespace) -> int:
     """Copy the book; 0 once the copy is whole and on the disk."""
-    book: Path = args.book or settings.home(args.home).book
-    if not book.exists():
-        raise BookError(f"there is no book at {book}: name one with --book or --home")
+    book = book_at(args.book or settings.home(args.home).book)
     to = _named(book, args.to, clock.now())
     if to.exists():
         raise BookError(f"{to} is there already: name a new file, or a folder")
     if not to.parent.is_dir():
         raise BookError(f"there is no folder {to.parent}: make it first, or name another")
+    if backup.newest_good(book) is None and (foreign := backup.foreign(book)):
+        raise BookError(foreign)
     found = backup.faults(book)
     if found:
         raise BookError(f"{book} is damaged ({found[0]}): put back a backup instead of copying it")

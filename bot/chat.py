@@ -46,9 +46,21 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
     )
     parser.add_argument("--book", metavar="FILE", type=Path, help="the book to keep it in")
     parser.add_argument(
-        "--as", dest="speaker", metavar="NAME", default="you", help="who speaks (default: you)"
+        "--as",
+        dest="speaker",
+        metavar="NAME",
+        type=_speaker,
+        default="you",
+        help="who speaks (default: you)",
     )
     add_room_options(parser, default_zone=local_zone())
+
+
+def _speaker(value: str) -> str:
+    """The name of who speaks."""
+    if not value.strip():
+        raise argparse.ArgumentTypeError("a name is needed, like --as Ines")
+    return value.strip()
 
 
 def run(args: argparse.Namespace) -> int:

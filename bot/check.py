@@ -5,7 +5,6 @@ It changes nothing, and may be run while the bot is at work.
 
 import argparse
 import shutil
-import sqlite3
 import stat
 from collections.abc import Iterator
 from contextlib import closing
@@ -15,10 +14,10 @@ from pathlib import Path
 from bot import account as accounts
 from bot import settings
 from bot.check_server import Finding, findings_of_server, right, wrong
+from bot.options import book_at
 from bot.settings import Home, SettingsError
 from bot.terminal import say
 from storage import backup, lock
-from storage.errors import BookError, result_code
 from storage.schema import VERSION
 
 LEAST_FREE = 100_000_000
@@ -42,9 +41,7 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
 def run(args: argparse.Namespace) -> int:
     """Print the findings; 0 if all is well, 1 if something is wrong."""
     if args.book:
-        if not args.book.exists():
-            raise BookError(f"there is no book at {args.book}")
-        findings = findings_of_book(args.book)
+        findings = findings_of_book(book_at(args.book))
     else:
         findings = findings_of_home(settings.home(args.home))
     all_well = True
@@ -83,7 +80,7 @@ def findings_of_book(book: Path) -> Iterator[Finding]:
     Of a file that is none of ours nothing is told but that: its owner's ways are not our business.
     """
     good = backup.newest_good(book)
-    if good is None and (foreign := _foreign(book)):
+    if good is None and (foreign := backup.foreign(book)):
         yield wrong(foreign)
         return
     found = backup.faults(book, thorough=True)
@@ -104,18 +101,6 @@ def findings_of_book(book: Path) -> Iterator[Finding]:
     yield _permissions([book])
     yield right("a bot is using the book" if lock.is_held(book) else "no bot is using the book")
     yield _space(book.parent)
-
-
-def _foreign(book: Path) -> str | None:
-    """What to do about a file that is no book; None where it is one, or once was."""
-    if book.is_dir():
-        return f"{book} is a folder: name the book in it"
-    try:
-        _read(book)
-    except sqlite3.Error as error:
-        if result_code(error) in (sqlite3.SQLITE_NOTADB, sqlite3.SQLITE_ERROR):
-            return f"{book} is no book of Pailkeeper's ({error}): name another file"
-    return None
 
 
 @dataclass(frozen=True, slots=True)

@@ -53,7 +53,7 @@ def carry_out(args: argparse.Namespace) -> int:
     try:
         status: int = import_module(f"bot.{args.command}").run(args)
     except UserError as error:
-        sys.stderr.write(f"python -m bot: {error}\n")
+        sys.stderr.write(f"python -m bot: {' '.join(str(error).splitlines())}\n")
         return 2
     except KeyboardInterrupt:
         return 130

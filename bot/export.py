@@ -12,6 +12,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot import clock
+from bot.options import book_at
 from bot.terminal import say
 from handlers import starter
 from handlers.dues import is_shown_on
@@ -38,8 +39,7 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
 
 def run(args: argparse.Namespace) -> int:
     """Write the book to standard output."""
-    if not args.book.exists():
-        raise BookError(f"there is no book at {args.book}")
+    book_at(args.book)
     return asyncio.run(_export(args))
 
 

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from bot import clock
 from bot.export import chosen_room
+from bot.options import book_at
 from bot.pacing import pause
 from bot.terminal import say
 from storage import forgetting
@@ -36,8 +37,7 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
 
 def run(args: argparse.Namespace) -> int:
     """Forget the person; 0 once it is done."""
-    if not args.book.exists():
-        raise BookError(f"there is no book at {args.book}")
+    book_at(args.book)
     return asyncio.run(_forget(args))
 
 

@@ -34,8 +34,10 @@ from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry, Message, Question, Room
 
-QUESTION_STANDS = timedelta(days=1)
-"""How long a bare answer is taken for one to a question of ours."""
+QUESTION_STANDS, BIN_STANDS = timedelta(days=1), timedelta(days=14)
+"""How long a bare answer is taken for one to a question of ours; one that lacks its bin till a bin
+is filled.
+"""
 
 MOST_ANSWERS = 6
 """Answers to one message that are told in full; all of it is written down."""
@@ -127,7 +129,8 @@ class Hearing:
         )
         if question is None or question.sender != turn.sender:
             return False
-        if said.at - question.asked_at > QUESTION_STANDS:
+        stands = BIN_STANDS if question.lacks == "bin" else QUESTION_STANDS
+        if said.at - question.asked_at > stands:
             return False
         if question.lacks == "yes" and turn.refers_to is None:
             last = await self.book.last_by(turn.sender)
@@ -144,7 +147,7 @@ class Hearing:
         await changes.settle_question(self.book, question, by)
         about = await inbox.trace(self.book.db, self.room.address, question.event)
         at = about.at if about else question.asked_at
-        amends = any(isinstance(act, Amend) for act in acts)
+        amends = question.lacks == "bin" and any(isinstance(act, Amend) for act in acts)
         turn = await self._turn(
             question.event, at, refers_to=question.event if amends else None, cause=by
         )
@@ -275,6 +278,7 @@ class Hearing:
     async def _answer(
         self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()
     ) -> None:
+        turn = replace(turn, told=acts)
         for act in acts:
             if isinstance(act, Plan):
                 answer = await arranging.answer(act, turn)

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from bot import clock, settings
 from bot.export import chosen_room
+from bot.options import book_at
 from bot.unasked import turn_of
 from handlers import addresses
 from handlers.labelart import drawn
@@ -35,9 +36,7 @@ def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]"
 
 def run(args: argparse.Namespace) -> int:
     """Draw the label."""
-    path: Path = args.book or settings.home(args.home).book
-    if not path.exists():
-        raise BookError(f"there is no book at {path}")
+    path = book_at(args.book or settings.home(args.home).book)
     picture = asyncio.run(_drawn(path, args))
     if args.to is None:
         sys.stdout.write(picture)

@@ -27,13 +27,20 @@ class Line:
     raw: dict[str, Any]
 
 
-def lines(path: Path) -> Iterator[Line]:
-    """The events of a log; LogError for a line that is none."""
+def lines(path: Path, passed_over: list[int] | None = None) -> Iterator[Line]:
+    """The events of a log; LogError for a line that is not JSON.
+
+    The numbers of lines that are JSON but no event, as no room ever sent them, go to `passed_over`.
+    """
     try:
         with path.open(encoding="utf-8") as file:
             for number, text in enumerate(file, 1):
-                if text.strip() and (line := _line(path, number, text)):
+                if not text.strip():
+                    continue
+                if line := _line(path, number, text):
                     yield line
+                elif passed_over is not None:
+                    passed_over.append(number)
     except OSError as error:
         raise LogError(f"cannot read {path}: {error.strerror}") from error
     except UnicodeDecodeError as error:
@@ -41,12 +48,22 @@ def lines(path: Path) -> Iterator[Line]:
 
 
 def _line(path: Path, number: int, text: str) -> Line | None:
-    """The event of a line; None for an object without a time, which no room ever sent."""
+    """The event of a line; None for what has no time, or neither an id nor a sender."""
     try:
         raw = json.loads(text)
     except ValueError as error:
-        raise LogError(f"{path}, line {number}: not JSON ({error})") from error
+        raise LogError(
+            f"{path}, line {number}: not JSON ({error}): a log has one JSON object a line; "
+            "mend that line or take it out"
+        ) from error
     except RecursionError:
         raise LogError(f"{path}, line {number}: nested too deep for an event") from None
     at = moment(raw.get("origin_server_ts")) if isinstance(raw, dict) else None
-    return Line(number, at, raw) if at else None
+    if at is None or not (raw.get("type") == UNTIL or _is_sent(raw)):
+        return None
+    return Line(number, at, raw)
+
+
+def _is_sent(raw: dict[str, Any]) -> bool:
+    named = all(isinstance(raw.get(key), str) and raw[key] for key in ("event_id", "sender"))
+    return named and isinstance(raw["origin_server_ts"], int)

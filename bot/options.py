@@ -1,12 +1,24 @@
 """Options that several commands share, and how their values are checked."""
 
 import argparse
+from pathlib import Path
 from typing import get_args
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
+from storage.errors import BookError
 from storage.rows import Units
 
 UNITS: tuple[Units, ...] = get_args(Units)
+
+
+def book_at(path: Path) -> Path:
+    """The path of a book that is to be there already."""
+    if path.exists():
+        return path
+    raise BookError(
+        f"there is no book at {path}: name one with --book, or begin one with "
+        "`python -m bot chat --book FILE`"
+    )
 
 
 def zone(value: str) -> str:

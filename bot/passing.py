@@ -5,8 +5,9 @@ from dataclasses import replace
 from datetime import timedelta
 
 from handlers.answer import Turn
-from handlers.reading.acts import Act, Context
+from handlers.reading.acts import Act, Context, Open
 from handlers.reading.arranged import Plan
+from handlers.reading.sizes import OF_SIZE
 from storage import custody
 from storage.rows import Bin
 
@@ -38,6 +39,8 @@ async def with_offers(context: Context, turn: Turn) -> Context:
 
 def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:
     """An act on a bin that was called by a name it had before."""
+    if isinstance(act, Open) and OF_SIZE not in act.rules:
+        return act  # begun under a name that is another's: see handlers/bins.py
     name = getattr(act, "bin", None)
     bin = former.get(name.casefold()) if isinstance(name, str) else None
     # Not every act has a bin; those that have one take its name.

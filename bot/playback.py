@@ -1,6 +1,6 @@
 """A log is played through the whole mind at the log's own times."""
 
-from collections.abc import AsyncIterator, Iterable, Sequence
+from collections.abc import AsyncIterator, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import partial
@@ -43,10 +43,15 @@ class Playback:
         self._own = own
         self._now: datetime | None = None
         self._wake: datetime | None = None
+        self._begin: dict[str, datetime] = {}
+        """When the rooms of a log begin: at their earliest event, which need not come first."""
 
     async def play(self, lines: Sequence[Line]) -> AsyncIterator[Line | Spoken]:
         """Each event of the log, and after it all that the bot says before the next one."""
         self._now = self._now or await session.played_until(self._db)
+        for line in lines:
+            address = address_of(line.raw)
+            self._begin[address] = min(self._begin.get(address, line.at), line.at)
         for start in range(0, len(lines), TOGETHER):
             for item in await self._db.at_once(partial(self._play, lines[start:][:TOGETHER])):
                 yield item
@@ -69,11 +74,11 @@ class Playback:
         return played
 
     async def _take(self, raw: dict[str, object], at: datetime, db: Database) -> list[Spoken]:
-        address = raw.get("room_id")
-        address = address if isinstance(address, str) else "terminal"
+        address = address_of(raw)
         room = await rooms.find(db, address)
         if room is None:
-            room = await rooms.join(db, address, at, zone=self._zone, units=self._units)
+            begin = self._begin.get(address, at)
+            room = await rooms.join(db, address, begin, zone=self._zone, units=self._units)
         await inbox.add(db, [Arrival(room=address, raw=raw)])
         while await work_off(db, now=lambda: at, own=self._own):
             pass
@@ -104,6 +109,12 @@ class Playback:
                 await outbox.sent(db, row.id, row.message.tx_id, at)
                 said.append(Spoken(at, row.room, row.message))
         return said
+
+
+def address_of(raw: Mapping[str, object]) -> str:
+    """The room of an event; a log of one room need not name it."""
+    address = raw.get("room_id")
+    return address if isinstance(address, str) else "terminal"
 
 
 def own_user(lines: Iterable[Line]) -> str:

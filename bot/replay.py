@@ -3,16 +3,21 @@
 import argparse
 import asyncio
 import json
+import sys
+from collections.abc import Sequence
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from bot import log
 from bot.options import add_room_options
-from bot.playback import Playback, Spoken, own_user
+from bot.playback import Playback, Spoken, address_of, own_user
 from bot.progress import Progress
 from bot.terminal import Painter, say
-from storage import session
+from storage import rooms, session
 from storage.database import Database
+
+MOST_NAMED = 10
+"""Lines passed over that are named by their numbers."""
 
 
 def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
@@ -36,7 +41,8 @@ def run(args: argparse.Namespace) -> int:
 
 
 async def _replay(args: argparse.Namespace) -> int:
-    events = list(log.lines(args.log))
+    no_events: list[int] = []
+    events = list(log.lines(args.log, no_events))
     db = await Database.open(args.book or ":memory:", alone=True)
     try:
         painter = Painter(ZoneInfo(args.zone))
@@ -53,9 +59,30 @@ async def _replay(args: argparse.Namespace) -> int:
                 painter.show(item)
         if events:
             await session.set_played_until(db, max(line.at for line in events))
+        too_old = await _before_the_book(db, events)
     finally:
         await db.close()
+    _tell_passed_over(no_events, "without the id, sender or time of an event")
+    _tell_passed_over(too_old, "older than the book of their room")
     return 0
+
+
+async def _before_the_book(db: Database, events: Sequence[log.Line]) -> list[int]:
+    """The lines told before the book knew their room: nothing of them is taken in."""
+    began = {room.address: room.joined_at for room in await rooms.every(db)}
+    return [
+        line.number
+        for line in events
+        if line.raw.get("type") != log.UNTIL and line.at < began.get(address_of(line.raw), line.at)
+    ]
+
+
+def _tell_passed_over(numbers: Sequence[int], why: str) -> None:
+    """Say on standard error how many lines were passed over, which, and why."""
+    if numbers:
+        named = ", ".join(map(str, numbers[:MOST_NAMED]))
+        more = ", …" if len(numbers) > MOST_NAMED else ""
+        sys.stderr.write(f"passed over {len(numbers):,}, {why}: line {named}{more}\n")
 
 
 def as_json(spoken: Spoken) -> dict[str, str | None]:

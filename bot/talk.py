@@ -42,11 +42,13 @@ class Talk:
         own = await self._own_lately(heard, turn) if isinstance(heard, Said) else None
         own = own if own and not own.struck else None
         earlier = await self._is_earlier(heard, turn) if own else False
+        retired = tuple([bin.name for bin in await self.book.retired()])
         return Context(
             at=turn.at,
             zone=ZoneInfo(self.book.room.zone),
             units=self.book.room.units,
-            bins=(*[bin.name for bin in await self.book.bins()], *former),
+            bins=(*[bin.name for bin in await self.book.bins()], *former, *retired),
+            retired=retired,
             members=tuple([member.name for member in await self.book.members()]),
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
@@ -112,7 +114,8 @@ class Talk:
         """
         before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
         latest = await outbox.latest(self.book.db, self.book.room.id)
-        for event in (before and before.event, latest and latest[0].to_event):
+        answered = latest[0].to_event if latest else None
+        for event in (before.event if before else None, answered):
             entries = await self.book.of_event(event) if event else []
             if entries and entries[-1].member == turn.sender != entries[-1].writer:
                 return event

@@ -4,14 +4,22 @@ from datetime import date, timedelta
 
 from handlers import rota
 from handlers.answer import Answer, Turn
+from handlers.people import gone_from, unheard
 from handlers.phrasing import capital, day, span
 from handlers.reading.arranged import Away, Back, Staying, WhoIsAway
 from storage.absences import absences
 from storage.rows import Absence, Entry
 
+ENDS_FIRST = (
+    "That ends before it begins, so nothing is written down. Say again from which day to which, "
+    "with the year if it is another."
+)
+
 
 async def away(plan: Away, turn: Turn) -> Answer:
     """A member is away; a mark is answer enough, unless a turn of theirs goes to somebody else."""
+    if plan.last and plan.last < plan.first:
+        return Answer(say=ENDS_FIRST)
     entry = turn.entry(
         "away",
         bin=None,
@@ -20,8 +28,13 @@ async def away(plan: Away, turn: Turn) -> Answer:
         until=plan.last,
         receiver=plan.stand_in,
     )
-    moved = await rota.after_absence(plan.member or turn.sender, plan.first, plan.last, turn)
-    return Answer(entries=[entry], noted=True, say="\n".join(moved))
+    lines = await rota.after_absence(plan.member or turn.sender, plan.first, plan.last, turn)
+    if plan.stand_in:
+        members = await turn.book.members()
+        left = gone_from([plan.stand_in], members)
+        lines.append(f"{left} Who else could do it?" if left else "")
+        lines.append(unheard([plan.stand_in], members, "say it again"))
+    return Answer(entries=[entry], noted=True, say="\n".join(filter(None, lines)))
 
 
 async def back(plan: Back, turn: Turn) -> Answer:

@@ -7,6 +7,7 @@ from typing import Literal
 
 from handlers.labelart import Label
 from handlers.reading.acts import Act
+from handlers.reading.arranged import Plan
 from storage.book import Book
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
 
@@ -30,6 +31,8 @@ class Turn:
     """The group's local day of `at`."""
     refers_to: str | None = None
     """The message whose record it replies to, through the bot's answer if need be."""
+    told: Sequence[Act | Plan] = ()
+    """All that the message tells, of which one thing is being answered."""
 
     @property
     def units(self) -> Units:
@@ -100,7 +103,7 @@ class Query:
     """What the bot asks before writing down: the acts it guessed, and what would settle it."""
 
     guess: str
-    lacks: Literal["yes", "bin", "size"]
+    lacks: Literal["yes", "bin", "size", "which"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,7 +11,9 @@ from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Ask, Open, as_json
+from handlers.reading.opened import NAME_LOST
 from handlers.state import BinState, Stage, look_up, named
+from storage import words
 from storage.rows import Due, Entry, Facts, NewEntry
 
 FIRST_BIN = "bin 1"
@@ -34,20 +36,30 @@ async def opened(act: Open, turn: Turn) -> Answer:
     known = await turn.book.bin(name)
     facts = Facts(capacity_l=act.capacity_l, shared=act.shared)
     entry = turn.entry("open", bin=name, facts=facts, member=act.member, on=act.on)
-    if known:
-        state = await look_up(turn.book, known, turn.today)
-        if state.number and state.run.stage(turn.today) != "in the ground":
-            return Answer(entries=[entry], say=_known(state, act, turn))
+    if known and known.name.casefold() != words.name(name).casefold():
+        return Answer(
+            say=f"{capital(the(name))} is {the(known.name)} now, so nothing is written down. "
+            f"Say “{known.name} is 20 L” for its size, or another name for a new bin."
+        )
     try:
         bed = first_bed(capacity_l=act.capacity_l, tablespoon=spoon(turn.units))
     except Refused as refused:
         return Answer(say=f"{refused} Nothing is written down.")
+    if known:
+        state = await look_up(turn.book, known, turn.today)
+        if state.number and state.run.stage(turn.today) != "in the ground":
+            return Answer(entries=[entry], say=_known(state, act, turn))
     size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
     shared = ", for everybody" if act.shared else ""
     lines = [
         f"Opened {the(name)}{size}{shared}. First a thin bed of starter bran: "
         f"{starter(bed.tablespoons, bed.starter_g, turn.units)}."
     ]
+    if act.bin is None and NAME_LOST in act.rules:
+        lines.append(
+            f"I cannot call it as you said, so it is {the(name)}. Say “rename {name} to …” for a "
+            "name of its own."
+        )
     query = None
     if not act.capacity_l and not (
         known and (await look_up(turn.book, known, turn.today)).capacity_l
@@ -72,6 +84,8 @@ def _known(state: BinState, act: Open, turn: Turn) -> str:
         said.append("is for everybody" if act.shared else "is no longer shared")
     if said:
         return f"Noted: {the(state.bin.name)} {listed(said)}."
+    if state.retired:
+        return f"{capital(the(state.bin.name))} is in use again, and its records go on."
     since = state.run.opened or turn.today
     return (
         f"{capital(the(state.bin.name))} is in use since {day(since, turn.today)}, so its records "
@@ -94,6 +108,9 @@ async def about(act: Ask, turn: Turn) -> Answer:
         return Answer(say=NO_BINS)
     chosen = [s for s in states if act.bin and s.bin.name.casefold() == act.bin.casefold()]
     if act.bin and not chosen:
+        known = await named(turn.book, act.bin, turn.today)
+        if known and known.retired:
+            return Answer(say=f"{capital(summary(known, turn))}. It is out of use.")
         return unknown(act.bin, states)
     if chosen:
         dues = [

@@ -1,13 +1,17 @@
 """Fermented contents go into the soil: when it can be planted."""
 
+import json
+from dataclasses import replace
 from datetime import date
 
-from handlers.answer import Answer, Turn
+from handlers.answer import Answer, Query, Turn
+from handlers.beds import bed_name
 from handlers.bins import ask_which, choose
 from handlers.chosen import reasons
+from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
-from handlers.reading.acts import Bury
+from handlers.reading.acts import Bury, as_json
 from handlers.state import BinState, Stage, named, new_run
 from storage.rows import Facts
 
@@ -17,12 +21,18 @@ CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
 async def buried(act: Bury, turn: Turn) -> Answer:
     """Fermented contents went into soil."""
     name = await choose(act.bin, turn, stages=CLOSED)
+    if act.part:
+        return Answer(say=_in_part(name))
     facts = Facts(place=act.place)
     entry = turn.entry("bury", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:
         return await ask_which(entry, turn, CLOSED)
     on = entry.on or turn.today
     state = await named(turn.book, name, turn.today)
+    if state and not act.firm and (later := _later(state, on)):
+        return _doubted(replace(act, bin=name, on=on), later, turn)
+    if state and _is_told(state, act, on):
+        return _known(state, turn)
     window = (state.run if state else new_run(turn.book.room)).to_plant(on)
     when = "" if on == turn.today else f" since {day(on, turn.today)}"
     lines = [
@@ -30,13 +40,62 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         f"{span(window.start, window.end, turn.today)}, later in cold soil."
     ]
     lines += _early(state, turn, on) if state else []
+    lines += await first_heard(name, turn)
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+def _later(state: BinState, on: date) -> tuple[str, date] | None:
+    """What the book has of the bin's present run from after a burial on that day."""
+    run = state.run
+    if run.sealed and not run.buried and run.sealed > on:
+        return "sealed", run.sealed
+    return ("opened", run.opened) if run.opened and run.opened > on else None
+
+
+def _doubted(act: Bury, later: tuple[str, date], turn: Turn) -> Answer:
+    """A burial from before the bin was sealed or opened may be a slip, or of an earlier run."""
+    deed, since = later
+    say = f"By the book {the(act.bin or '')} was {deed} later, {day(since, turn.today)}."
+    if not turn.book.is_whole:
+        return Answer(say=f"{say} Its burial stands as it was. Say it again with the right day.")
+    on = day(act.on or turn.today, turn.today)
+    return Answer(
+        say=f"{say} Shall I write down all the same that it was buried {on}?",
+        query=Query(guess=json.dumps([as_json(replace(act, firm=True))]), lacks="yes"),
+    )
+
+
+def _is_told(state: BinState, act: Bury, on: date) -> bool:
+    """Whether a burial is in the book already: so soon no bin is filled and fermented again."""
+    since = state.run.buried
+    if since is None or not since <= on < state.run.to_bury(since).start:
+        return False
+    return act.place is None or bed_name(act.place) == bed_name(state.run.place or "")
+
+
+def _known(state: BinState, turn: Turn) -> Answer:
+    since = state.run.buried or turn.today
+    window = state.run.to_plant(since)
+    return Answer(
+        say=f"{capital(the(state.bin.name))} is in the book as buried {day(since, turn.today)}: "
+        f"plant there {span(window.start, window.end, turn.today)}.",
+        why=reasons(window, turn.book.room),
+    )
+
+
+def _in_part(name: str | None) -> str:
+    """What is said of a bin that is not empty yet: its run ends with the last of it."""
+    which = the(name) if name else "the bin"
+    return (
+        f"Only a part of {which}? I note a burial once all of it is in the ground, so nothing is "
+        f"written down. Then say “buried {which}”."
+    )
 
 
 def _early(state: BinState, turn: Turn, on: date) -> list[str]:
     """A word where the bin was buried before it can have fermented, else the usual caution."""
     sealed = state.run.sealed
-    if sealed is None or on >= state.run.to_bury(sealed).start:
+    if sealed is None or on < sealed or on >= state.run.to_bury(sealed).start:
         return [caution("digging")]
     days = (on - sealed).days
     since = f"only {days} day{'' if days == 1 else 's'} before" if days else "the same day"

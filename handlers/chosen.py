@@ -145,6 +145,8 @@ def _word_chosen(choice: Choice, value: str) -> Answer:
 
 def _figure_chosen(choice: Choice, value: str) -> Answer:
     figure = _figure(value)
+    if figure is not None and choice.name in _WHOLE:
+        figure = round(figure)
     if figure is None or not choice.low <= figure <= choice.high:
         return Answer(
             say=f"Give a number from {number(choice.low)} to {number(choice.high)}: "
@@ -174,7 +176,7 @@ def _usual(name: str) -> str:
 def _figure(value: str) -> float | None:
     """The number of "1:200", "200", "12 days" or "30 cm"; inches become centimetres."""
     inches = re.search(r"\bin(?:ch(?:es)?)?$", value.strip()) is not None
-    for word in reversed(re.findall(r"[\d.]+", value)):
+    for word in reversed(re.findall(r"(?:(?<!\d)-)?[\d.]+", value)):
         try:
             return float(word) * (METRES["inch"] * 100 if inches else 1)
         except ValueError:

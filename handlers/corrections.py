@@ -5,7 +5,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
-from handlers import unsure
+from handlers import nosuchbin, unsure
 from handlers.answer import Answer, Handler, Query, Turn
 from handlers.describing import describe
 from handlers.layers import said_amount
@@ -82,6 +82,8 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     corrected = _corrected(target, act) if target else None
     if target is None or corrected is None:
         return await _new_layer(act, targets, turn)
+    if (unheard_of := await nosuchbin.corrected(act, target.act, turn)) is not None:
+        return unheard_of
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
     answer = await carry_on(corrected, there)
     if not answer.entries:

@@ -80,10 +80,13 @@ async def _receiver(name: str | None, turn: Turn) -> tuple[str | None, str]:
 
 
 def _asking(name: str, receiver: str | None, on: date | None, custody: Custody, turn: Turn) -> str:
-    when = f" {day(on, turn.today)}" if on and on != turn.today else ""
+    when = f" {day(on, turn.today)}" if on and on > turn.today else ""
     how = "Say “I'll take it” or put 👍 here"
     if receiver:
-        lines = [f"{capital(receiver)}, will you take {the(name)}{when}? {how}; or “not me”."]
+        asked = f"will you take {the(name)}{when}"
+        if on and on < turn.today:
+            asked = f"have you had {the(name)} since {day(on, turn.today)}"
+        lines = [f"{capital(receiver)}, {asked}? {how}; or “not me”."]
     else:
         lines = [f"Who takes {the(name)}{when}? {how}: the first has it."]
     before = custody.pending(turn.today, turn.book.room.zone)
@@ -188,12 +191,21 @@ def _first(custody: Custody, turn: Turn) -> str | None:
 
 
 async def _too_late(turn: Turn) -> Answer:
-    """ "I'll take it", just after somebody else has."""
+    """ "I'll take it", just after somebody else has taken what the sender could have."""
+    latest: tuple[Entry, Bin, Custody] | None = None
     for bin in await turn.book.bins():
         custody = await present_custody(turn.book, bin, turn.today)
-        if late := _first(custody, turn):
-            return Answer(say=f"{capital(late)} was first and has {the(bin.name)}.")
-    return SILENCE
+        taken = custody.coming or custody.by
+        if taken and (latest is None or taken.id > latest[0].id):
+            latest = taken, bin, custody
+    late = _first(latest[2], turn) if latest else None
+    if latest is None or late is None:
+        return SILENCE
+    taken, bin, _ = latest
+    before = await present_custody(turn.book.without([taken]), bin, turn.today)
+    if not before.is_open_to(turn.sender) or before.keeper == turn.sender:
+        return SILENCE
+    return Answer(say=f"{capital(late)} was first and has {the(bin.name)}.")
 
 
 async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:

@@ -135,13 +135,15 @@ def dues_of_starter(
 ) -> list[Due]:
     """When the last batch is ripe to dry, and when the next is to be mixed for it to last.
 
-    A batch that was counted after it was ripe is dry; one that is on its way is enough.
+    A batch that was counted after it was ripe is dry; one that is on its way is enough. Nobody is
+    late before the day on which the starter was counted.
     """
     drying = _drying(batch, count)
     if drying or lasts is None or count is None or lasts.begin_batch_by is None:
         return drying
-    latest = lasts.begin_batch_by
-    earliest = latest - timedelta(days=SPARE_DAYS.value)
+    counted = count.on or date.min
+    latest = max(lasts.begin_batch_by, counted)
+    earliest = max(latest - timedelta(days=SPARE_DAYS.value), counted)
     mix = Due(bin=None, what="mix", occasion=str(count.root), from_day=earliest, to_day=latest)
     return [mix]
 

@@ -104,17 +104,37 @@ def _digest(value: str, turn: Turn) -> Answer:
 
 
 def _quiet(value: str, turn: Turn) -> Answer:
+    if value == "off":
+        return _set("quiet", _NO_QUIET, "There are no quiet hours from now on.")
     start, end = (parsed(part) for part in (*value.split("-", 1), "")[:2])
     if start is None or end is None:
         return Answer(say="Name two hours, like “quiet hours 21:00 to 7:00”.")
+    if start == end:
+        return Answer(
+            say="That would be quiet all day. Name two hours, like “quiet hours 21:00 to 7:00”, "
+            "or say “quiet hours off” or “turn the reminders off”."
+        )
     digest_at = turn.book.room.digest_at
-    if is_quiet(digest_at, start, end):
+    coming = _digest_told(turn) or digest_at
+    if is_quiet(digest_at, start, end) and is_quiet(coming, start, end):
         return Answer(
             say=f"What is due comes at {digest_at:%H:%M}, which would then be quiet. "
             "Name other hours, or change the reminder time first."
         )
     hours = _hours(start, end)
     return _set("quiet", f"{start:%H:%M}-{end:%H:%M}", f"I keep quiet from {hours} from now on.")
+
+
+_NO_QUIET = "00:00-00:00"
+"""As the book keeps that there are no quiet hours."""
+
+
+def _digest_told(turn: Turn) -> time | None:
+    """The reminder time that the same message sets."""
+    return next(
+        (parsed(a.value) for a in turn.told if isinstance(a, Set) and a.what == "reminder time"),
+        None,
+    )
 
 
 def _quiet_before(value: str, turn: Turn) -> Answer:
@@ -139,6 +159,8 @@ _NOON = time(12)
 
 
 def _hours(start: time, end: time) -> str:
+    if start == end:
+        return "none"
     return f"{start:%H:%M} to {end:%H:%M}"
 
 

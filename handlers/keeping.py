@@ -5,7 +5,7 @@ from dataclasses import replace
 from datetime import date, time
 
 from handlers import owndates, starter
-from handlers.answer import Answer, SettingName, Turn
+from handlers.answer import Answer, Setting, SettingName, Turn
 from handlers.chosen import kept
 from handlers.dues import OF_STARTER, ON_STARTER, TURNS, dues_of, dues_of_starter
 from handlers.keepers import custody_of
@@ -37,10 +37,8 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         await owndates.settle(book, turn.now)
     for put_off in answer.put_off:
         await dues.put_off(book.db, put_off.due, put_off.until)
-    for setting in answer.settings:
-        await _set(turn, setting.what, setting.value)
-    if any(setting.what == "choice" for setting in answer.settings):
-        await _settle_all(turn)
+    if answer.settings:
+        await _set_all(turn, answer.settings)
     if answer.query:
         question = Question(
             id=0,
@@ -96,12 +94,18 @@ async def settle_dues(turn: Turn, state: BinState) -> None:
     await dues.put(book.db, book.room, bin, due, turn.now)
 
 
+async def _set_all(turn: Turn, settings: Sequence[Setting]) -> None:
+    """Change settings; what else the message says is answered by them."""
+    book = turn.book
+    for setting in settings:
+        await _set(turn, setting.what, setting.value)
+    book.room = await rooms.find(book.db, book.room.address) or book.room
+    if any(setting.what == "choice" for setting in settings):
+        await _settle_all(turn)
+
+
 async def _settle_all(turn: Turn) -> None:
     """Make the dues of all bins anew, as the group has just chosen."""
-    room = await rooms.find(turn.book.db, turn.book.room.address)
-    if room is None:
-        return
-    turn = replace(turn, book=Book(turn.book.db, room))
     for bin in await turn.book.bins():
         await settle_dues(turn, await look_up(turn.book, bin, turn.today))
 

@@ -149,6 +149,8 @@ def _about_bin(
         return [f"That begins {the(entry.bin)}. How big is it? (“{entry.bin} is 20 L”)"]
     stage = state.run.stage(turn.today)
     name = capital(the(state.bin.name))
+    if state.retired:
+        return [f"{name} was out of use: with this layer it is in use again."]
     if stage == "in the ground":
         return [f"{name} begins a new run with this layer: a thin bed of starter under it first."]
     if state.run.sealed and entry.on and entry.on >= state.run.sealed:

@@ -29,9 +29,12 @@ async def on_offer(about: str | None, turn: Turn) -> list[OnOffer]:
 
 
 def offered_to(member: str, waiting: Sequence[OnOffer]) -> Sequence[OnOffer]:
-    """What a member can take; what was offered to them by name comes before what anybody can."""
+    """What a member can take; what was offered to them by name comes before what anybody can, but
+    for what was offered since.
+    """
     can = [one for one in waiting if one.custody.is_open_to(member)]
-    return [one for one in can if one.offer.receiver] or can
+    named = max((one.offer.id for one in can if one.offer.receiver), default=0)
+    return [one for one in can if one.offer.receiver or one.offer.id > named]
 
 
 async def bin_meant(bin: str | None, turn: Turn) -> str | None:

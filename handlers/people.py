@@ -2,6 +2,8 @@
 
 from collections.abc import Iterable, Sequence
 
+from handlers.phrasing import capital
+from handlers.practice.figure import listed
 from storage.rows import Member
 
 
@@ -35,3 +37,25 @@ def _short_names(member: Member) -> set[str]:
     first = member.name.split()[0] if member.name.split() else ""
     local = (member.user or "").removeprefix("@").partition(":")[0]
     return {first.casefold(), local.casefold()}
+
+
+def gone_from(names: Sequence[str], members: Iterable[Member]) -> str:
+    """Who of them has left the room."""
+    gone = [one.name for one in members if one.user and not one.present and one.name in names]
+    are = "are" if len(gone) > 1 else "is"
+    return f"{capital(listed(gone))} {are} not in this room any more." if gone else ""
+
+
+def unheard(names: Sequence[str], members: Sequence[Member], again: str) -> str:
+    """Who of them has never been here, so that nobody can be called by that name; `again`: what
+    to do if it is a slip.
+    """
+    here = [member for member in members if member.user]
+    strange = [name for name in names if not known_as(name, here)]
+    if not strange:
+        return ""
+    they = "they are" if len(strange) > 1 else "that is"
+    return (
+        f"I have not heard {listed(strange)} here yet: invite them to the room, or {again} if "
+        f"{they} spelled differently."
+    )

@@ -120,11 +120,25 @@ def day(on: date, today: date) -> str:
     return words if abs((on - today).days) < 300 else f"{words} {on.year}"
 
 
+NEARLY_A_YEAR = 275
+"""Days ago of a date without its year that may be meant of the weeks ahead."""
+
+
 def too_long_ago(on: date, today: date) -> str:
     """What is said to a record of a day so far back that it must be a slip."""
+    is_near = NEARLY_A_YEAR <= (today - on).days < 365
+    also = f", and that of {on.year + 1} is still to come" if is_near else ""
     return (
-        f"{capital(day(on, today))} is too long ago for me to write it down now. "
+        f"{capital(day(on, today))} is too long ago for me to write it down now{also}. "
         "Say it again with the right day."
+    )
+
+
+def still_to_come(on: date, today: date) -> str:
+    """What is said to a record of a day ahead: a plan told as done, or a slip."""
+    return (
+        f"{capital(day(on, today))} is still to come, so nothing is written down. Tell me once it "
+        "is done, or say it again with the right day."
     )
 
 

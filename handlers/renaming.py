@@ -18,6 +18,10 @@ async def renamed(plan: Rename, turn: Turn) -> Answer:
         return unfound
     if refused := await refusal("rename", turn):
         return Answer(say=refused)
+    if not plan.name:
+        return Answer(say=f"What is its name to be? Say “rename {the(bin.name)} to …”.")
+    if " and " in plan.name and " to " in plan.name:
+        return Answer(say="One bin at a time: say “rename … to …” for each by itself.")
     name = words.name(plan.name)
     if not name or len(plan.name) > LONGEST_NAME:
         return Answer(say=f"A bin's name has one to {LONGEST_NAME} letters. Say another.")
@@ -25,13 +29,22 @@ async def renamed(plan: Rename, turn: Turn) -> Answer:
         return Answer(say=f"{capital(the(bin.name))} is called so already.")
     known = await turn.book.bin(name)
     if known and known != bin:
-        return Answer(say=f"There is {the(known.name)} already. Say another name.")
+        return Answer(say=f"{await _why_taken(known, turn)} Say another name.")
     entry = turn.entry("rename", bin=bin.name, facts=Facts(words=name))
     return Answer(
         entries=[entry],
         say=f"{capital(the(bin.name))} is {the(name)} now. Its record goes on, and the old name "
         "is still understood.",
     )
+
+
+async def _why_taken(known: Bin, turn: Turn) -> str:
+    """Why a name is not free: the bin is there, or its record may yet be wanted under it."""
+    if known in await turn.book.bins():
+        return f"There is {the(known.name)} already."
+    if known in await turn.book.retired():
+        return f"{capital(the(known.name))} is out of use and keeps its name."
+    return f"{capital(the(known.name))} was struck out and keeps its name, should it come back."
 
 
 async def retired(plan: Retire, turn: Turn) -> Answer:
@@ -46,8 +59,8 @@ async def retired(plan: Retire, turn: Turn) -> Answer:
     entries = [turn.entry("retire", bin=bin.name)]
     entries += [turn.entry("over", bin=bin.name, facts=Facts(words=one.duty)) for one in turns]
     lines = [
-        f"{capital(the(bin.name))} is out of use; its record is kept. Say “opened {the(bin.name)}” "
-        "should it come back."
+        f"{capital(the(bin.name))} is out of use; its record is kept. Say “opened {the(bin.name)} "
+        "again” should it come back."
     ]
     if state.run.mass_kg and not state.run.buried:
         held = mass(state.run.mass_kg, turn.units)
@@ -65,5 +78,7 @@ async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, Answer]:
         return known, Answer()
     if name is None or not bins:
         return None, Answer(say="Which bin? Say it again with its name.")
+    if known in await turn.book.retired():
+        return None, Answer(say=f"{capital(the(known.name))} is out of use already.")
     states = [await look_up(turn.book, bin, turn.today) for bin in bins]
     return None, unknown(name, states)

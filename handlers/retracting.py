@@ -44,7 +44,8 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:
-        return await _struck_back(targets[0].event, turn)
+        back = await _struck_back(targets[0].event, turn)
+        return _struck_alone(back, turn) if act.anew else back
     last = None if turn.refers_to else await last_lately(turn)
     if last and last.struck:
         return Answer(say=STRUCK_ALREADY.format(last=describe(last, turn)))
@@ -56,6 +57,12 @@ async def _struck_back(event: str, turn: Turn) -> Answer:
     undone = await undo(event, turn)
     again = [replace(entry, cause=turn.cause) for entry in undone.entries]
     return replace(undone, entries=again, say=undone_words(undone, turn))
+
+
+def _struck_alone(back: Answer, turn: Turn) -> Answer:
+    """The same without what would stand again: something else was told in its place."""
+    alone = replace(back, entries=())
+    return replace(alone, say=undone_words(alone, turn))
 
 
 async def _whose(turn: Turn) -> Answer:

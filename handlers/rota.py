@@ -5,7 +5,7 @@ from datetime import date, timedelta
 
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.dues import ALL_BINS
-from handlers.people import is_same, known_as
+from handlers.people import gone_from, is_same, known_as, unheard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.figure import listed, number
 from handlers.reading.communal import Joining, Quitting, Rota, RotaOver, Swap
@@ -29,11 +29,13 @@ async def agreed(plan: Rota, turn: Turn) -> Answer:
     bin, refused = await _bin(plan.bin, turn)
     if refused:
         return Answer(say=refused)
-    members = await called(plan.members, turn)
+    members, known = await called(plan.members, turn), await turn.book.members()
+    if left := gone_from(members, known):
+        return Answer(say=f"{left} Say the rota again without them.")
     if len(members) < 2:
         return Answer(say="A rota wants two members at least: “rota for the shed bin: …, weekly”.")
     entries, first = await begun(plan, members, bin, turn)
-    lines = [first, await _unheard(members, turn), AWAY]
+    lines = [first, unheard(members, known, "say the rota again"), AWAY]
     return Answer(entries=entries, say="\n".join(filter(None, lines)))
 
 
@@ -53,19 +55,6 @@ async def begun(
     each = "a day" if plan.days == 1 else _length(plan.days)
     deed = _deed(plan.duty, bin)
     return entries, f"Turns to {deed}, {each} each: {_told(stints, turn.today)}."
-
-
-async def _unheard(members: Sequence[str], turn: Turn) -> str:
-    """Who of them has never written here, so that nobody can be called by that name."""
-    here = [member for member in await turn.book.members() if member.user]
-    strange = [name for name in members if not known_as(name, here)]
-    if not strange:
-        return ""
-    they = "they are" if len(strange) > 1 else "that is"
-    return (
-        f"I have not heard {listed(strange)} here yet: invite them to the room, or say the rota "
-        f"again if {they} spelled differently."
-    )
 
 
 def _length(days: int) -> str:
@@ -88,7 +77,7 @@ async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, str]:
         return (bins[0] if len(bins) == 1 else None), ""
     known = await turn.book.bin(name)
     if known not in bins:
-        return None, f"I know no bin called “{name}”. Say “opened the {name} bin” first."
+        return None, f"I know no bin called “{name}”. Say “opened {the(name)}” first."
     return known, ""
 
 
@@ -146,6 +135,8 @@ async def joined(plan: Joining, turn: Turn) -> Answer:
     if isinstance(one, Answer):
         return one
     [name] = await called([plan.member or turn.sender], turn)
+    if left := gone_from([name], await turn.book.members()):
+        return Answer(say=left)
     if is_on(one, name):
         return Answer(say=f"{capital(name)} is on that rota already.")
     entry = _entry("join", name, bin_of(one), one.duty, turn.today, turn)

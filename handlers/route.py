@@ -17,6 +17,7 @@ from handlers import (
     group,
     layers,
     mixture,
+    nosuchbin,
     observing,
     privacy,
     reminded,
@@ -31,7 +32,7 @@ from handlers import (
 )
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.help import HELP, PUT_RIGHT
-from handlers.phrasing import too_long_ago
+from handlers.phrasing import still_to_come, too_long_ago
 from handlers.reading import acts
 from handlers.reading.acts import Act, Ask
 
@@ -45,9 +46,11 @@ LONGEST_AGO = timedelta(days=270)
 async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for each act
     """What to write down and say about one act."""
     if isinstance(act, DEEDS) and act.on and act.on > turn.today:
-        return SILENCE  # what is to come is a plan, whatever the words looked like
+        return Answer(say=still_to_come(act.on, turn.today))
     if isinstance(act, DEEDS) and act.on and turn.today - act.on > LONGEST_AGO:
         return Answer(say=too_long_ago(act.on, turn.today))
+    if (unheard_of := await nosuchbin.asked(act, turn)) is not None:
+        return unheard_of
     if isinstance(act, acts.OnBins) and act.each:
         return await several.answer(act, turn, answer)
     match act:

@@ -3,6 +3,7 @@
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.bins import ask_which, choose, meant, opened
 from handlers.chosen import reasons
+from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Open, Seal
@@ -33,6 +34,7 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     ]
     if state and state.run.rich and state.run.rich > 0:
         lines.append(caution("gas"))
+    lines += await first_heard(name, turn)
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
 
 
@@ -60,7 +62,7 @@ async def reopened(plan: Reopened, turn: Turn) -> Answer:
 async def _not_sealed(plan: Reopened, state: BinState | None, turn: Turn) -> Answer:
     if plan.bin is None:
         return SILENCE
-    if plan.anew and (state is None or state.run.stage(turn.today) != "filling"):
+    if plan.anew and (state is None or state.retired or state.run.stage(turn.today) != "filling"):
         return await opened(Open(bin=plan.bin, on=turn.today), turn)
     found = state or await meant(plan.bin, turn)
     if isinstance(found, Answer):

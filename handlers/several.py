@@ -1,9 +1,10 @@
-"""One deed on several bins that nobody names: "sealed both", "drained them all"."""
+"""One deed on several bins that nobody names, "sealed both", or on one of two: "red or blue"."""
 
+import json
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from handlers.answer import Answer, Handler, Turn
+from handlers.answer import Answer, Handler, Query, Turn
 from handlers.bins import AT_WORK, either
 from handlers.reading.acts import OnBins
 from handlers.state import Stage, look_up
@@ -18,19 +19,27 @@ _STAGES: Mapping[str, frozenset[Stage]] = {
 
 
 async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
-    """The deed on each bin that can be meant; of more than two, which are "both" is asked."""
+    """The deed on each bin that can be meant; which are "both" of more than two, or which is meant
+    of those named, is asked.
+    """
     states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
     names = [s.bin.name for s in states if s.run.stage(turn.today) in _STAGES[act.act]]
     alone = replace(act, each=None)
     if act.each == "both" and len(names) > 2:
         return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
+    if act.each == "either" and len(names) > 1:
+        return Answer(say=f"Which bin: {either(names)}? Say it again with its name alone.")
     if len(names) < 2:
         return await carry_on(alone, turn)
     return _together([await carry_on(replace(alone, bin=name), turn) for name in names])
 
 
 def _together(answers: Sequence[Answer]) -> Answer:
+    """All that they say; one yes is for all that is asked about."""
+    asked = [one.query for one in answers if one.query and one.query.lacks == "yes"]
+    guess = [act for query in asked for act in json.loads(query.guess)]
     return Answer(
+        query=Query(guess=json.dumps(guess), lacks="yes") if guess else None,
         entries=[entry for one in answers for entry in one.entries],
         say="\n".join(one.say for one in answers if one.say),
         noted=all(one.noted for one in answers),

@@ -3,10 +3,12 @@
 import json
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 
+from handlers import nosuchbin
 from handlers.answer import Answer, Query, Turn
 from handlers.layers import said_amount
-from handlers.phrasing import the
+from handlers.phrasing import the, volume
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Act,
@@ -16,6 +18,7 @@ from handlers.reading.acts import (
     Layer,
     Observe,
     Open,
+    Stock,
     Unsure,
     as_json,
     from_json,
@@ -78,7 +81,9 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         return Answer()
     if act.no_such_day:
         return Answer(say=WHICH_DAY)
-    if any(isinstance(one, _MEASURED) and _amount(one) is None for one in act.guess):
+    if any(
+        one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
+    ):
         return Answer(say=HOW_MUCH)
     guess = json.dumps([as_json(one) for one in act.guess])
     words = listed([_guessed(one, turn) for one in act.guess])
@@ -96,16 +101,18 @@ def _whole(parts: Sequence[Layer], turn: Turn) -> str:
     return f"added {said_amount(facts, turn)} each to {listed([one.bin or '' for one in parts])}"
 
 
-_MEASURED = Layer | Drain | Batch
+_MEASURED = Layer | Drain | Batch | Stock
 
 
-def _amount(act: Layer | Drain | Batch) -> float | None:
-    return act.volume_l if isinstance(act, Drain) else act.mass_kg or act.volume_l
+def _amount(act: Layer | Drain | Batch | Stock) -> float | None:
+    return act.volume_l if isinstance(act, Drain) or act.mass_kg is None else act.mass_kg
 
 
 def _guessed(act: Act, turn: Turn) -> str:
     bin: str | None = getattr(act, "bin", None)
     where = f" in {the(bin)}" if bin else ""
+    if isinstance(act, Drain) and act.volume_l:
+        return f"{volume(act.volume_l, turn.units)} drained{where.replace(' in ', ' from ', 1)}"
     if isinstance(act, Layer):
         facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
         return f"{said_amount(facts, turn)}{where}"
@@ -137,8 +144,12 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if not said or len(said) > MOST_ANSWER_WORDS:
         return None
     if question.lacks == "bin":
+        if all(entry.bin for entry in await book.of_event(question.event)):
+            return None  # it was told since, by a correction
         name = await _named(said, book)
         return [Amend(bin=name)] if name else None
+    if question.lacks == "which":
+        return await _which(said, question, book)
     if question.lacks == "size":
         return await _sized(words, question, book)
     if "?" in words or not _BESIDE.issuperset(said[1:]):
@@ -146,6 +157,20 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if said[0] in YES:
         return [from_json(act) for act in json.loads(question.guess)]
     return [] if said[0] in NO else None
+
+
+async def _which(said: list[str], question: Question, book: Book) -> list[Act] | None:
+    """The act on the bin that was said, or on a new one of the name that nobody knew."""
+    [act] = [from_json(one) for one in json.loads(question.guess)]
+    if not isinstance(act, nosuchbin.ON_A_BIN | Amend):
+        return None
+    if name := await _named(said[1:] if said[0] in NO else said, book):
+        return [replace(act, bin=name)]
+    if isinstance(act, Amend):
+        return None
+    if not nosuchbin.NEW.isdisjoint(said) or _without_small(said) == _words_of(act.bin or ""):
+        return [replace(act, rules=(nosuchbin.ONE_MORE,))]
+    return [] if said[0] in NO and _BESIDE.issuperset(said[1:]) else None
 
 
 async def _sized(words: str, question: Question, book: Book) -> list[Act] | None:
@@ -163,10 +188,22 @@ async def _sized(words: str, question: Question, book: Book) -> list[Act] | None
 
 
 async def _named(said: list[str], book: Book) -> str | None:
-    small = {"the", "bin", "it", "was", "in", "my", "our", "one", "to"}
-    content = [word for word in said if word not in small]
+    content = _without_small(said)
     for bin in await book.bins():
-        words = _WORD.findall(bin.name.casefold())
-        if words == said or (content and [w for w in words if w not in small] == content):
+        if _WORD.findall(bin.name.casefold()) == said or (
+            content and _words_of(bin.name) == content
+        ):
             return bin.name
     return None
+
+
+def _words_of(name: str) -> list[str]:
+    """The words of a bin's name that tell it from others."""
+    return _without_small(_WORD.findall(name.casefold()))
+
+
+def _without_small(words: list[str]) -> list[str]:
+    return [word for word in words if word not in _SMALL]
+
+
+_SMALL = words_in("the bin it was in into from my our one to")

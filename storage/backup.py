@@ -10,7 +10,7 @@ from contextlib import closing, suppress
 from datetime import date
 from pathlib import Path
 
-from storage.errors import BookError
+from storage.errors import BookError, result_code
 
 FOLDER = "backups"
 """Where a book's own backups are: beside it."""
@@ -71,14 +71,29 @@ def newest_good(book: Path) -> Path | None:
 
 
 def faults(book: Path, *, thorough: bool = False) -> list[str]:
-    """What is wrong with a book file as SQLite sees it; nothing if it is whole."""
+    """What is wrong with a book file as SQLite sees it, line by line; nothing if it is whole."""
     check = "integrity_check" if thorough else "quick_check"
     try:
         with closing(read_only(book)) as opened:
-            found = [str(row[0]) for row in opened.execute(f"PRAGMA {check}")]
-            return [] if found == ["ok"] else found
+            rows = [str(row[0]) for row in opened.execute(f"PRAGMA {check}")]
+            # Of one database, the heading that SQLite puts over each tells nothing.
+            lines = [line for row in rows for line in row.splitlines() if line[:3] != "***"]
+            return [] if lines == ["ok"] else lines
     except sqlite3.Error as error:
         return [str(error)]
+
+
+def foreign(book: Path) -> str | None:
+    """What to do about a file that is no book; None where it is one, damaged or not."""
+    if book.is_dir():
+        return f"{book} is a folder: name the book in it"
+    try:
+        with closing(read_only(book)) as opened:
+            opened.execute("SELECT 1 FROM room, inbox, outbox LIMIT 1")  # what each book has
+    except sqlite3.Error as error:
+        if result_code(error) in (sqlite3.SQLITE_NOTADB, sqlite3.SQLITE_ERROR):
+            return f"{book} is no book of Pailkeeper's ({error}): name another file"
+    return None
 
 
 def read_only(book: Path) -> sqlite3.Connection:

@@ -217,6 +217,8 @@ class AtTheDesk(Database):
 
 def _ready(book: Path, alone: bool) -> Lock | None:
     """Make a new book its owner's only, and look through one that is there; its lock."""
+    if book.is_dir():
+        raise BookError(f"{book} is a folder: name the book in it")
     if not book.exists():
         os.close(os.open(book, os.O_WRONLY | os.O_CREAT, 0o600))
     lock = Lock(book) if alone else None

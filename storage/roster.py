@@ -18,6 +18,11 @@ SELECT id, name, EXISTS (SELECT 1 FROM entry WHERE entry.bin = bin.id AND struck
 FROM bin WHERE room = ? ORDER BY id
 """
 
+_RETIRED = """
+SELECT DISTINCT bin.id, bin.name FROM entry JOIN bin ON bin.id = entry.bin
+WHERE entry.room = ? AND act = 'retire' AND struck_at IS NULL
+"""
+
 Result = TypeVar("Result")
 
 
@@ -41,6 +46,17 @@ class Roster:
         if not are_all:
             bins, _ = await self.known("bin entry", "bins", ask)
         return bins
+
+    async def retired(self) -> list[Bin]:
+        """Every bin that went out of use and is not in use again."""
+
+        async def ask() -> list[Bin]:
+            rows = await self.db.rows(_RETIRED, (self.room.id,))
+            return [Bin(id=row["id"], name=row["name"]) for row in rows]
+
+        used = await self.bins()
+        gone = await self.known("bin entry:retire,rewritten", "retired", ask)
+        return [bin for bin in gone if bin not in used]
 
     async def former_names(self) -> dict[str, Bin]:
         """Bins by the names that they had before, casefolded; none that another has now."""

@@ -9,7 +9,7 @@ from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
-from handlers.reading.stretches import Stretch, coming, stretch_in
+from handlers.reading.stretches import Stretch, coming, stretch_in, told_stretch
 from handlers.reading.vocabulary import words_in
 
 CUES = (
@@ -139,7 +139,7 @@ def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Fo
 def _away(message: Message, speaker: Speaker, at: int, end: int, *, leant_on: bool) -> Found | None:
     if is_no_date(message.words[at:end]):
         return Found(speaker.start, end, NoSuchDay())
-    stretch = stretch_in(message, at, end)
+    stretch = told_stretch(message, at, end)
     if stretch is None:
         if leant_on or not _FOR_NOW.fullmatch(
             f" {_text(message, at, _clause_end(message, at, end))}".rstrip()
@@ -160,7 +160,29 @@ def _stand_in(message: Message, at: int) -> tuple[str | None, int]:
             end = min(member.end + 10, len(message.words))
             if match := _STANDS_IN.match(_text(message, member.end, end)):
                 return member.name, member.end + _words(match.group())
+    return _strange_stand_in(message, at)
+
+
+def _strange_stand_in(message: Message, at: int) -> tuple[str | None, int]:
+    """The same by a name that nobody here has: "Zora looks after my bin"."""
+    first = None
+    for i in range(at, min(at + _NEAR, len(message.words))):
+        word = message.words[i]
+        is_name = word.text[:1].isupper() and word.text[1:2].islower()
+        if not is_name or word.norm in _NO_NAMES:
+            first = None
+            continue
+        first = i if first is None else first
+        if match := _STANDS_IN.match(_text(message, i + 1, min(i + 10, len(message.words)))):
+            return message.text(first, i + 1), i + 1 + _words(match.group())
     return None, at
+
+
+_NEAR = 6
+_NO_NAMES = words_in(
+    "he she it they we i you who that this someone somebody anyone anybody everyone everybody "
+    "nobody one somebody's please and so thanks"
+)
 
 
 def _back(message: Message, speaker: Speaker, at: int, end: int) -> Found | None:

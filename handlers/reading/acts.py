@@ -52,6 +52,8 @@ class Context:
     """The group's zone: it decides which day "today" is."""
     units: Units = "metric"
     bins: tuple[str, ...] = ()
+    retired: tuple[str, ...] = ()
+    """Those of the bins that are out of use, until they are opened again."""
     members: tuple[str, ...] = ()
     sender: str | None = None
     bot_names: tuple[str, ...] = ("pailkeeper", "bot")
@@ -76,8 +78,8 @@ class Context:
     """Where the group has buried bins, as it calls these places."""
 
 
-Each = Literal["both", "all"]
-"""Of several bins that are not named; told only in a room."""
+Each = Literal["both", "all", "either"]
+"""Of several bins that are not named, or one of those that are; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -146,7 +148,11 @@ class Bury(_Act):
     member: str | None = None
     on: date | None = None
     place: str | None = None
+    part: bool | None = None
+    """Only a part of what was in the bin; told only in a room."""
     each: Each | None = None
+    firm: bool | None = None
+    """Said when asked about a day that the book speaks against; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -251,6 +257,8 @@ class Retract(_Act):
     """What went in with it, if the record is called by that; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
+    anew: bool | None = None
+    """Something else is told in its place, in the same message; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

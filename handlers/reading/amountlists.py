@@ -11,11 +11,12 @@ from handlers.reading.amounts import Amount
 from handlers.reading.bareamounts import with_bare_amounts
 from handlers.reading.digits import Number
 from handlers.reading.numbers import read_number
+from handlers.reading.repeated import CUES, repeated
 from handlers.reading.sharedunits import is_second_guess
 from handlers.reading.singleamounts import leads_of, single_amounts
 from handlers.reading.spans import indexes
-from handlers.reading.unitwords import unit_table
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vesselamounts import CUES_FULL, filled, sized
+from handlers.reading.vocabulary import verb_words, words_in
 from handlers.reading.words import Word
 
 _AND = frozenset({"and", "n", "&", "+", ",", "y", "e", "et", "und", "en", "i"})
@@ -26,10 +27,13 @@ _SAME = 0.12
 _MASSY = ("mass", "volume")
 _PACKS = words_in(
     "packets packs bags tubs jars boxes pots bottles jugs sacks bowls punnets cartons trays tins "
-    "cans parcels bundles pouches containers lots loads portions batches sachets pouch crates"
+    "cans parcels bundles pouches containers buckets pails caddies basins trugs lots "
+    "loads portions batches sachets pouch crates"
 )
 _BEFORE_EACH = 8
 """Words between the packs and what each holds ("two bags of bran came, 1 kg each")."""
+_EACH_REACH = 4
+"""Words between "each" and the amount of one, at most."""
 _BEFORE_PACK = 4
 """Words between a count and what it counts, at most ("two old ice cream tubs")."""
 
@@ -47,9 +51,11 @@ def read_amounts(
     several = len(single) > 1
     one = _said_once(norms, _joined(words, norms, single)) if several else single
     joined = _counted(words, norms, one)
-    joined = _sized(norms, joined, units)
-    if "full" in norms:
-        joined = _filled(norms, joined)
+    if not CUES.isdisjoint(norms):
+        joined = repeated(words, norms, joined, taken)
+    joined = sized(norms, joined, units)
+    if not CUES_FULL.isdisjoint(norms):
+        joined = filled(norms, joined)
     if not _TIMES.keys().isdisjoint(norms):
         joined = _compared(norms, joined, taken)
     whole = with_bare_amounts(words, units, taken, joined, leads)
@@ -82,8 +88,14 @@ def _as_one(
     hedged = len(between) < amount.start - last.end and between in ([], [","])
     if hedged and last.factor != amount.factor and 0.5 <= amount.value / (last.value or 1.0) <= 2:
         return amount._replace(start=last.start)  # "a small cup, maybe 200 ml"
+    if between in _LESS and amount.value < last.value:
+        return last._replace(end=amount.end, value=last.value - amount.value, liquid_l=None)
     smaller = amount.factor < last.factor and amount.value < last.factor
-    if smaller and (not between or (len(between) == 1 and between[0] in _AND)):
+    if (
+        smaller
+        and not _is_exact(norms, amount)
+        and (not between or (len(between) == 1 and between[0] in _AND))
+    ):
         liquid = _sum(last.liquid_l, amount.liquid_l)
         return last._replace(end=amount.end, value=last.value + amount.value, liquid_l=liquid)
     ranges = len(between) == 1 and between[0] in _TO
@@ -97,6 +109,14 @@ def _as_one(
         middle = (last.value + amount.value) / 2
         return amount._replace(start=last.start, value=middle, vague=True)
     return None
+
+
+_LESS = (["minus"], ["less"], [",", "minus"], [",", "less"])
+
+
+def _is_exact(norms: Sequence[str], amount: Amount) -> bool:
+    """ "About half a litre, 450 ml to be exact"."""
+    return norms[amount.end : amount.end + 2] == ["to", "be"]
 
 
 _ALIKE = 1.5
@@ -114,7 +134,8 @@ def _said_once(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
     for amount in amounts:
         last = out[-1] if out else None
         if last is not None and _is_same(norms, last, amount):
-            out[-1] = last._replace(end=amount.end)
+            exact = _is_exact(norms, amount)
+            out[-1] = amount._replace(start=last.start) if exact else last._replace(end=amount.end)
         else:
             out.append(amount)
     return out
@@ -156,64 +177,6 @@ def _counted(
     return out
 
 
-def _sized(norms: Sequence[str], amounts: list[Amount], units: Units) -> list[Amount]:
-    """ "Half a bucket of peel (the 5 L bucket)": a vessel holds what is told of its size."""
-    if not any(a.vessel and not a.size for a in amounts):
-        return amounts
-    sizes = {norms[a.end - 1].removesuffix("s"): a.value for a in amounts if a.size}
-    told = {a: _vessel_sized(norms, amounts, a) for a in amounts if not (a.vessel or a.size)}
-    sizes |= {vessel: a.value for a, vessel in told.items() if vessel}
-    if not sizes:
-        return amounts
-    out = []
-    for amount in amounts:
-        if told.get(amount):
-            amount = amount._replace(size=True)
-        size = sizes.get(norms[amount.end - 1].removesuffix("s"))
-        usual = unit_table(units).get(norms[amount.end - 1])
-        if size is not None and usual is not None and amount.vessel and not amount.size:
-            amount = amount._replace(value=amount.value / usual.factor * size)
-        out.append(amount)
-    return out
-
-
-def _vessel_sized(norms: Sequence[str], amounts: Sequence[Amount], amount: Amount) -> str:
-    """The vessel of "the bucket's a ten litre", "half a bucket of peel, the 10 L one"."""
-    if amount.quantity != "volume" or not amount.start:
-        return ""
-    at = amount.start - (norms[amount.start - 1] in _DETERMINED)
-    joined = at > 1 and norms[at - 1] in ("'s", "is", "was", "holds", "being")
-    if joined and not _DETERMINED.isdisjoint(norms[at : amount.start + 1]):
-        return norms[at - 2].removesuffix("s")
-    if norms[amount.end : amount.end + 1] in (["one"], ["kind"], ["size"]) and at:
-        before = [a for a in amounts if a.vessel and a.end <= at]
-        return norms[before[-1].end - 1].removesuffix("s") if before else ""
-    return ""
-
-
-_DETERMINED = frozenset({"a", "an", "the"})
-
-
-def _filled(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
-    """ "A 5 gal bucket half full", "a tub about a third full": so much of the vessel."""
-    out = []
-    for amount in amounts:
-        behind = [norm for norm in norms[amount.end : amount.end + 5] if norm not in _HEDGES]
-        part = next((p for words, p in _PARTS_FULL if tuple(behind[: len(words)]) == words), None)
-        if part is not None and (amount.vessel or amount.size):
-            end = norms.index("full", amount.end) + 1
-            value = amount.value * part
-            amount = amount._replace(end=end, value=value, vague=True, vessel=True, size=False)
-        out.append(amount)
-    return out
-
-
-_PARTS_FULL = (
-    (("half", "full"), 0.5), (("a", "third", "full"), 1 / 3), (("a", "quarter", "full"), 0.25),
-    (("three", "quarters", "full"), 0.75), (("two", "thirds", "full"), 2 / 3),
-)  # fmt: skip
-
-
 def _compared(
     norms: Sequence[str], amounts: Sequence[Amount], taken: Collection[int]
 ) -> list[Amount]:
@@ -222,7 +185,7 @@ def _compared(
     held = indexes(amounts) | set(taken)
     for i, norm in enumerate(norms):
         times = _TIMES.get(norm)
-        if times is None or i in held:
+        if times is None or i in held or (norm == "same" and _is_it(norms, i, amounts)):
             continue
         end = _end_of_likeness(norms, i)
         near = [a for a in amounts if a.factor and not a.size and 0 < i - a.end <= _LIKE_REACH]
@@ -231,6 +194,16 @@ def _compared(
             like = near[-1]._replace(start=i, end=end, value=near[-1].value * times)
             out.append(like._replace(liquid_l=liquid))
     return sorted(out)
+
+
+def _is_it(norms: Sequence[str], i: int, amounts: Sequence[Amount]) -> bool:
+    """ "1.5 kilo of beans, dropped same in bin 4", "today 500 g same": no more of it is told."""
+    before = norms[i - 1] if i else ","
+    puts = before in verb_words() and before not in _BEFORE_SAME
+    return puts or any(a.end == i for a in amounts)
+
+
+_BEFORE_SAME = words_in("got gets has had did do does took takes gave")
 
 
 def _end_of_likeness(norms: Sequence[str], i: int) -> int:
@@ -272,6 +245,8 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     behind = norms[amount.end : amount.end + 2]
     if of_each := _each_before(norms, at):
         return _count_of_packs(words, norms, of_each - 1, _BEFORE_EACH)
+    if at > 1 and norms[at - 1] == "times":
+        return _count_at(words, at - 2, at - 1)  # "three times 2 kg"
     led = at > 0 and norms[at - 1] in _LEADS
     if not (led or (behind and (behind[0] in _PACKS or behind[0] in _OF_ONE))):
         return None
@@ -295,7 +270,9 @@ def _each_before(norms: Sequence[str], at: int) -> int:
     """Where "each" stands in "2 bowls, each bowl maybe 300 ml", before the amount at a word."""
     while at > 0 and norms[at - 1] in _HEDGES:
         at -= 1
-    return at - 2 if at > 1 and norms[at - 2] == "each" and _is_pack(norms[at - 1]) else 0
+    if at < 2 or norms[at - 2] != "each":
+        return 0
+    return at - 2 if norms[at - 1] in ("one", "of") or _is_pack(norms[at - 1]) else 0
 
 
 _HEDGES = words_in("about roughly ~ maybe around perhaps is was holds held")

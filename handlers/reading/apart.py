@@ -15,6 +15,7 @@ from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import of_what
 from handlers.reading.quantities import scrap_amounts
+from handlers.reading.unlike import things_of_each
 from handlers.reading.vocabulary import words_in
 
 _T = TypeVar("_T")
@@ -164,15 +165,15 @@ def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
     return [mark.value for mark in marks] if near else []  # "7 kg yesterday, today 9 kg"
 
 
+_SAID_NEAR = 9
+"""Words between an amount and the things that it is of, at most."""
 _NEAR = 5
 """Words between an amount and its day or doer, at most."""
 
 
 def _part(layer: Layer, message: Message, amounts: Sequence[Amount], k: int) -> Layer:
     """The layer with the k-th amount, and with the things that stand beside it."""
-    amount = amounts[k]
-    end = amounts[k + 1].start if k + 1 < len(amounts) else len(message.norms)
-    items = [i for i in message.items if amount.end <= i.start < end and not i.absent]
+    amount, items = things_of_each(amounts, message, _SAID_NEAR)[k]
     made = makeup(items) if items else None
     mass = amount.value if amount.quantity == "mass" else None
     volume = None if mass is not None else amount.value

@@ -10,7 +10,10 @@ from handlers.reading.communal import Communal
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Away:
-    """A member is away, from the first day to the last one; until they say so if `last` is None."""
+    """A member is away, from the first day to the last one; until they say so if `last` is None.
+
+    It may be said to end before it begins: "from Monday till last Friday".
+    """
 
     first: date
     last: date | None = None

@@ -53,8 +53,10 @@ _THINGS = (
 )
 _OF_ELSE: dict[str, Late] = {
     "accept": Late(
+        r"^(?!.*\b(?:i|me|us)\b).{1,60} at (?:ours|mine)\b.{0,60}\bbring\b|"
         r"\b(?:take|have|drive|bring|get) (?:her|him|it|them) to (?:the |see |a )*(?:dentist|"
-        r"doctors?|vets?|school|nursery|hospital|airport|station|football|swimming|ballet|piano|clinic|tip|"
+        r"doctors?|vets?|school|nursery|hospital|airport|station|football|swimming|ballet|piano|"
+        r"clinic|tip|"
         r"garage|cinema|park|menders?|cleaners?|shops?|library|party|church)\b|"
         r"\bbe (?:his|her|their|your) (?:babysitter|bridesmaid|best man|witness|referee|date|"
         r"guest)\b|"
@@ -139,8 +141,14 @@ _OF_ELSE: dict[str, Late] = {
         r"\berase the (?:black|white|chalk)?board\b|"
         r"\bundo that (?:[a-z]+ )?(?:button|zip|knot|bow|lace|screw|buckle|belt)\b|"
         r"\b(?:take|took|taking) back (?:that|those|the|your) (?:\w+ )?(?:books?|drill|ladder|"
-        r"shirt|jumper|coat|shoes|dress|telly|phone|chair|tent|library|bottles?|crown|title|points?)\b|"
+        r"shirt|jumper|coat|shoes|dress|telly|phone|chair|tent|library|bottles?|crown|title|"
+        r"points?)\b|"
         r"^take it away ,|\bmake that (?!entry|record|one|last|layer|message)[a-z]+ vanish\b|"
+        r"\b(?:cancel|scrap|scratch|forget) that ,? ?(?:the |her |his |our )?(?:match|game|party|"
+        r"meeting|"
+        r"gig|lesson|class|appointment|bus|train|lift|picnic|bbq|barbecue|rehearsal|practice|"
+        r"dinner|"
+        r"wedding|trip|film|concert)\b|"
         r"\bguest list\b|\bto the waiter\b|"
         r"\btake that back ,? (?:the|my|his|her|your) (?:joke|compliment|insult|remark)\b|"
         r"\bwrong , it (?:is|'s|was) a\b"
@@ -162,7 +170,10 @@ _OF_ELSE: dict[str, Late] = {
         r"\bthe (?:milk|beer|wine|paint|petrol|diesel|heating oil) i mean\b|"
         r"\b(?:at|to|told|tell) the (?:deli|waiter|waitress|butcher|pub|bar|chippy|restaurant|vet|"
         r"doctor|nurse|sushi place|door|barber)\b|"
-        r"\bwhen the (?:fair|circus|bus|train|post) came\b"
+        r"\bwhen the (?:fair|circus|bus|train|post) came\b|"
+        r"\bweigh(?:ed|ing) (?:me|myself|him|her|(?:(?:the|my|our|her|his|new|old|little) )*"
+        r"(?:ram|ewe|pig|dog|cat|baby|pony|bull|calf|suitcase|parcel|nephew|niece|grandson|"
+        r"granddaughter|toddler|puppy|kitten|lamb))\b"
     ),
     "done": Late(
         r"\b(?:painted|plastered|tiled|wallpapered|hoovered|ironed|mowed|mown|polished|wired|varnished|"
@@ -179,6 +190,9 @@ _OF_ELSE: dict[str, Late] = {
         r"course|"
         r"degree|hedges?|lawn|decorating|tiling|painting|packing|essay|interview|gym)\b|"
         r"\b(?:primer|undercoat|emulsion|gloss)\b|"
+        r"\bdone with (?:this|that|these|those|his|her|my|your|the whole) (?!qbin\b|one\b|bins?\b|"
+        r"buckets?\b|turn\b|weeks?\b|job\b|lot\b|it\b|round\b|rota\b)[a-z]+|"
+        r"\bdone with (?:people|men|women|work|school|winter|summer|dating|politics|christmas)\b|"
         r"\bdone in\b(?: ,| $|$)|\bdone as a [a-z]+\b"
     ),
     "later": Late(
@@ -195,6 +209,8 @@ _OF_ELSE: dict[str, Late] = {
         r"collect|vote|"
         r"phone|email|text|pick up|get)) (?:the |my |our |his |her |a )?"
         r"(?!qbin|bins?\b|it\b|this\b|that\b|the\b|bran|turn)[a-z]+|"
+        r"\b(?:tell|ask) (?:me|us|him|her|them) (?:\w+ )?about (?:the |your |my |his |her |a )?"
+        r"(?!qbin|bins?\b|it\b|this\b|that\b|the\b|bran|turn|bucket)[a-z]+|"
         r"\bwe (?:win|won|lost|drew|beat)\b|"
         r"\bgive (?:me|us) a (?:bell|ring|call|buzz|tinkle)\b|"
         r"\bfor (?:ball|cricket|football|golf|tennis|rugby)\b|"
@@ -247,6 +263,64 @@ _FOR_MOUTHS = Late(
     r"fryer|slow cooker|salad|sandwich|casserole)\b|" + POURED_ON.source
 )
 """What goes into mouths and pots, and what is poured on plants."""
+_BRAN_OF_BEASTS = Late(
+    rf"{BRAN_ELSE.source}|\bbran\b.{{0,80}}\b(?:breed|(?:horse|pony|donkey) 's)\b|"
+    r"\bbran\b(?! for \d).{0,80}\b(?:feed|give|fed) (?:to )?(?:the|my|our|an?|her|his) (?:\w+ "
+    r")?(?:horse|pony|"
+    r"donkey|"
+    r"rabbit|pig|goat|cow|hen|chicken|sheep|calf)s?\b|"
+    r"\bbran (?:in|inside|into) (?:my|your) (?:\w+ )?(?:coffee|tea|shaker|protein|smoothie|shake|"
+    r"cereal|"
+    r"porridge|breakfast|pockets?|shoes?|bed|hair|keyboard|hoover|yoghurt)\b"
+)
+_COLOURED = (
+    r"(?:(?:green|brown|blue|black|gr[ae]y|red|purple|yellow|orange|recycling|garden|glass|paper|"
+    r"rubbish|refuse|council|wheelie|landfill|general|trash|garbage|waste|food) ){1,3}"
+)
+_COUNCIL = Late(
+    rf"\b{_COLOURED}(?:ones|bins?|week|day|box(?:es)?|sacks?)\b"
+    r"(?: (?:do|does|is|are|was|were|supposed|meant|to|being|getting|have|has|been|even|ever|all|"
+    r"this|next|week|day|or|again))* (?:go|goes|gone|going|get|gets|put|taken|left|out|emptied|"
+    r"collected|collection|picked|missed|brought)\b|"
+    rf"\b(?:is it|which|or) (?:the |a )?{_COLOURED}(?:bins?|week|day)?(?: \S+){{0,3}} or (?:the |"
+    rf"a )?"
+    rf"{_COLOURED}|"
+    rf"\b(?:miss|missed|empty|emptied|collect|collected|take|took|put out) (?:the |our |my |all )*"
+    rf"{_COLOURED}(?:ones|bins?|box(?:es)?|sacks?)\b|"
+    r"\bbin (?:day|lorry|men|man|wagon|truck|collection)\b|\b(?:binmen|binmens|refuse "
+    r"collectors?)\b|"
+    r"\b(?:do|does|put|get|are|is) (?:the |our )?bins? (?:go |going |to go |being )?(?:out|"
+    r"collected|"
+    r"emptied by the council)\b|\brecycling (?:now|day|week|collection|collected|lorry|go|goes)\b"
+)
+"""What a council's lorry takes, and when."""
+_OF_DAYS = frozenset({"ask due", "ask custody", "ask bin", "ask trouble"})
+_LORRY_CUES = words_in(
+    "green brown blue black grey gray red purple yellow orange recycling garden glass paper "
+    "rubbish "
+    "refuse council wheelie landfill general trash garbage waste food bin bins binmen"
+)
+_OF_CRAFT = words_in(
+    "bury buried burying drain drained draining seal sealed sealing ferment fermented ground soil "
+    "trench due ready bran bokashi"
+)
+
+
+def _is_of_council(message: Message) -> bool:
+    """ "What day do the brown bins go out": of bins that no group keeps."""
+    if not message.has(_LORRY_CUES) or message.has(_OF_CRAFT):
+        return False
+    if any(ref.known for ref in message.bins):
+        return False
+    return _COUNCIL.search(" ".join(message.norms)) is not None
+
+
+_REMINDS = Late(
+    r"\b(?:would|could|can|will|may|might) (?!(?:i|we)\b)(?:\S+ ){1,6}?(?:please |kindly |just |"
+    r"all )*"
+    r"(?:remember|note|refrain|understand|stop|appreciate|respect)\b(?! :)"
+)
+"""Asked of people, that they mind their manners."""
 _BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
         r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|"
@@ -255,9 +329,16 @@ _BESIDE_BINS: dict[str, Late] = {
         r"\b(?:had|ate|eaten) (?:my|two|three|one|a|an|enough|plenty|\d)\b.{0,15}\b(?:slices?|"
         r"pieces?|"
         r"helpings?|bowls?|plates?|portions?|fill)\b|"
+        r"\b(?:take|drive|bring|get) (?:her|him|them) to (?:the |see |a )*(?:dentist|doctors?|"
+        r"vets?|hospital|airport|station|football|swimming|ballet|piano|clinic|cinema)\b|"
         r"\b(?:have|use|borrow|take) (?:the )?qbin for (?:the|a|an|my|our|his|her) (?:\w+ )?"
         r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"
         r"christening|wake|raffle|fete)\b"
+    ),
+    "later": Late(
+        r"\b(?:put|add|bring|chuck|tip|throw|bung) (?:something|some|my|scraps|more|peel|a (?:bit|"
+        r"few|"
+        r"little|kilo))\b(?! bran\b).{0,25}\b(?:in|to|into|for) (?:the )?qbin\b"
     ),
     "ask custody": _WHOSE_ELSE,
     "decline": Late(
@@ -269,6 +350,9 @@ _BESIDE_BINS: dict[str, Late] = {
         r"(?:nothing|nothin|nowt|anything|owt|any|it|her|him|the|qbin|a|none|out|off|no)\b)"
     ),
     "ask trouble": _RHETORICAL,
+    "retract": Late(
+        r"\bqbin (?:is )?(?:called|named) (?:scratch|delete|undo|strike|cancel|forget)\b"
+    ),
     "offer": Late(
         r"\bwho (?:wants|needs|fancies|would like|'d like) (?:his|her|their|my|our|a|an|some|these|"
         r"the last|\d+) (?!(?:qbin|bins?|buckets?|tubs?|pails?|turn|go|week|one|job|next|for|from|"
@@ -283,10 +367,10 @@ _BESIDE_BINS: dict[str, Late] = {
     "ask help": Late(
         r"\bwhat do you (?:feed|give|call|wear|buy|cook|think|fancy|reckon|make of|say to|drink)\b"
     ),
-    "ask batch": BRAN_ELSE,
-    "ask dose": BRAN_ELSE,
-    "ask starter": BRAN_ELSE,
-    "ask allowed": _FOR_MOUTHS,
+    "ask batch": _BRAN_OF_BEASTS,
+    "ask dose": _BRAN_OF_BEASTS,
+    "ask starter": _BRAN_OF_BEASTS,
+    "ask allowed": Late(rf"{_FOR_MOUTHS.source}|{_REMINDS.source}"),
     "ask due": Late(
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),
@@ -312,16 +396,19 @@ _ELSEWHERE = {
         "library books parcel piccalilli cake pie film episode passport homework tide pottery rent"
     ),
     "ask dilution": words_in(
-        "vinegar windows toddlers tank cordial bleach detergent softener cot lime whisky gin fry "
+        "rice pasta couscous porridge lentils concrete plaster mortar vinegar windows toddlers "
+        "tank cordial bleach detergent softener cot lime whisky gin fry "
         "frying samosa samosas fritters"
     ),
     "ask bed": words_in(
-        "seed seeds gravel paint mattress bunk carpet tiles stairs bedroom slabs turf wall walls "
+        "topsoil woodchip bark seed seeds gravel paint mattress bunk carpet tiles stairs bedroom "
+        "slabs turf wall walls "
         "wallpaper landlord landlady plaster"
     ),
     "ask trench": words_in(
         "cable cables broadband pipe drainpipe footing footings foundation foundations "
-        "hamster goldfish budgie gerbil tortoise bulb bulbs fence post posts road pool "
+        "concrete cement postcrete mortar hardcore sandbag sandbags hamster goldfish budgie gerbil "
+        "tortoise bulb bulbs fence post posts road pool "
         "pond postholes tent"
     ),
     "ask trouble": words_in(
@@ -347,6 +434,8 @@ def is_aside(kind: str, message: Message) -> bool:
     if message.bot and kind == "retract":
         return False
     if kind.startswith("ask ") and is_joke(message):
+        return True
+    if kind in _OF_DAYS and _is_of_council(message):
         return True
     beside_bins = _BESIDE_BINS.get(kind)
     if beside_bins is not None and beside_bins.search(plain_text(message)):

@@ -7,6 +7,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.bareplaces import ENDINGS, SMALL, Place, is_decimal, norm_at
 from handlers.reading.daywords import WEEKDAYS
 from handlers.reading.digits import digits_value
+from handlers.reading.lots import portions
 from handlers.reading.numbers import read_number
 from handlers.reading.numberwords import TENS, UNITS
 from handlers.reading.sharedunits import shared, told_of_bin
@@ -50,6 +51,8 @@ def with_bare_amounts(
         return tuple(found)
     table = unit_table(units)
     apart = None if known else _unit_apart(words, table)
+    parts = [i for i, _, value in free if value < 1] if len(known) == 1 else []
+    shares = portions(words, parts, known[0], taken) if parts else ()
     more: list[Amount] = []
     for i, end, value in free:
         before, after, beyond = (norm_at(words, k) for k in (i - 1, end, end + 1))
@@ -57,7 +60,7 @@ def with_bare_amounts(
         place = Place(i, end, value, before, after, beyond, dated)
         named = i - 1 in taken and is_decimal(words[i])  # "shed bin 1.9"
         counts = place.before in _NO_MEASURE and not (named or _is_weighed(words, i))
-        if counts or place.after in _CLOCK:
+        if counts or place.after in _CLOCK or i in shares:
             continue
         amount = told_of_bin(words, place, known, taken)
         if amount is not None:
@@ -112,7 +115,7 @@ def _unit_apart(words: Sequence[Word], table: Mapping[str, Unit]) -> Unit | None
 
 
 _BEFORE_APART = words_in("both all in thats 's is are obvs meaning")
-_BEHIND_APART = words_in("obvs obviously that of btw each by is i not")
+_BEHIND_APART = words_in("obvs obviously that of btw each by is i not like mind innit pls please")
 
 
 def _of_unit_apart(words: Sequence[Word], place: Place, unit: Unit | None) -> Amount | None:

@@ -86,7 +86,8 @@ def _leads_number(norms: Sequence[str], i: int) -> bool:
     """Whether a breath begins at word i, and no list of numbers goes on there."""
     if i < 2:
         return i == 0
-    return norms[i - 1] in _BREATHS and not norms[i - 2].isdecimal()
+    below = norms[i - 1] == "-" and norms[i - 2] in BIN_WORDS  # "bin -1"
+    return norms[i - 1] in _BREATHS and not norms[i - 2].isdecimal() and not below
 
 
 _BREATHS = frozenset({"", ",", ".", "-", ":", "!", "(", ")", "—", "\n"})

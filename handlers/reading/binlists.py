@@ -1,10 +1,13 @@
 """One deed told of several bins: of a list of them, of both or all, or shared out between them."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
-from handlers.reading.acts import Act, Drain, Layer, OnBins, Open, Seal
+from handlers.reading.acts import Act, Bury, Drain, Layer, OnBins, Open, Seal
+from handlers.reading.binwords import BinRef
 from handlers.reading.late import Late
+from handlers.reading.meantbins import is_either
 from handlers.reading.message import Message
 from handlers.reading.spans import indexes
 from handlers.reading.told import is_now
@@ -15,12 +18,14 @@ from handlers.reading.wholelayer import EACH
 def of_each_bin(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, and one for each further bin of the list that one of them is told of."""
     told = {(act.act, getattr(act, "bin", None)) for act in acts}
-    return [
-        each
-        for act in acts
-        for each in _for_each(act, message)
-        if each is act or each == act or (each.act, getattr(each, "bin", None)) not in told
-    ]
+    out: list[Act] = []
+    for act in acts:
+        for each in _for_each(act, message):
+            of = each.act, getattr(each, "bin", None)
+            if each is act or each == act or of not in told:
+                told.add(of)
+                out.append(each)
+    return out
 
 
 def _for_each(act: Act, message: Message) -> list[Act]:
@@ -28,9 +33,9 @@ def _for_each(act: Act, message: Message) -> list[Act]:
     if not isinstance(act, LISTED) or (isinstance(act, Drain) and act.volume_l is not None):
         return [act]
     lists = _lists(message)
-    if isinstance(act, Open):  # "opened the orange bin and the pink bin"
-        new = {ref.name for ref in message.bins if ref.plain and not ref.known}
-        lists = [names for names in lists if new.issuperset(names)]
+    if isinstance(act, Open | Bury):  # "opened the orange and the pink bin"
+        plain = {ref.name for ref in message.bins if ref.plain}
+        lists = [names for names in lists if names[-1] in plain]
     for names in lists:
         if act.bin in names or (act.bin is None and len(lists) == 1):
             told = [d for d in message.days if not d.aside and d.past <= message.today]
@@ -41,33 +46,45 @@ def _for_each(act: Act, message: Message) -> list[Act]:
     return [act]
 
 
-LISTED = (Seal, Open, Drain)
+LISTED = (Seal, Open, Drain, Bury)
 """What may be told of a list of bins."""
 
 
 def _lists(message: Message) -> list[list[str]]:
     """The bins that are named in a row, with nothing but "and" and commas between them."""
-    out: list[list[str]] = []
+    rows = listed_bins((*message.bins, *message.named), message)
+    names = [list(dict.fromkeys(ref.name for ref in row if ref.name is not None)) for row in rows]
+    return [row for row in names if len(row) > 1]
+
+
+def listed_bins(refs: Iterable[BinRef], message: Message) -> list[list[BinRef]]:
+    """The bins that stand in a row, with nothing but "and" and commas between them."""
+    out: list[list[BinRef]] = []
     end = -1
-    for ref in sorted((*message.bins, *message.named)):
+    for ref in sorted(refs):
         if ref.name is None or ref.start < end:
             continue
         between = message.norms[end : ref.start] if out else [""]
         if out and set(between) <= _JOINTS:
-            if ref.name not in out[-1]:
-                out[-1].append(ref.name)
+            out[-1].append(ref)
         else:
-            out.append([ref.name])
+            out.append([ref])
         end = ref.end
-    return [names for names in out if len(names) > 1]
+    return [row for row in out if len(row) > 1]
 
 
 _JOINTS = words_in("and & n , + the then y und et e")
 
 
 def on_several(act: Act, message: Message) -> Act:
-    """ "Sealed both", "drained all of them": a deed on several bins that are not named."""
-    if not isinstance(act, OnBins) or act.bin is not None or not message.has(_EVERY):
+    """ "Sealed both", "drained all of them": a deed on several bins that are not named, and "2 kg
+    to the shed or the hall": on one that is to be asked.
+    """
+    if not isinstance(act, OnBins) or act.bin is not None:
+        return act
+    if any(is_either(message.norms[a.end : b.start]) for a, b in pairwise(message.bins)):
+        return replace(act, each="either")
+    if not message.has(_EVERY):
         return act
     match = _SEVERAL.search(" ".join(message.norms))
     if match is None:
@@ -82,32 +99,6 @@ _SEVERAL = Late(
     r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"
     r"\bthem all\b|\b(?:in|into|to|from) each(?: (?:bin|bucket|one|of them))?(?=$| [^\w\s])"
 )
-
-
-def halves_of(layer: Layer, message: Message) -> list[Layer]:
-    """ "Put 1 kg in red and blue": perhaps an equal part in each of the bins; none where no list is
-    told of."""
-    if not message.context.in_room or len(message.measured()) != 1 or message.has(_PARTED):
-        return []
-    lists = [names for names in _lists(message) if layer.bin in names]
-    refs = [ref for ref in sorted((*message.bins, *message.named)) if ref.name is not None]
-    if len(lists) != 1 or [ref.name for ref in refs] != lists[0] or len(message.sentences) > 1:
-        return []
-    if not all(ref.known for ref in refs):
-        return []
-    part = 1 / len(lists[0])
-    return [
-        replace(
-            layer,
-            bin=name,
-            mass_kg=layer.mass_kg and layer.mass_kg * part,
-            volume_l=layer.volume_l and layer.volume_l * part,
-        )
-        for name in lists[0]
-    ]
-
-
-_PARTED = words_in("half third thirds quarter quarters rest remainder % percent : or not")
 
 
 def shared_out(layer: Layer, message: Message) -> list[Layer]:

@@ -69,3 +69,23 @@ INTO = words_in(
 COLOURS = words_in(
     "red blue green yellow orange purple pink white black grey gray brown rojo azul verde amarillo"
 )
+TOLD_BY = COLOURS | words_in("silver gold teal turquoise beige")
+"""Colours that a bin which nobody knows is told by; the scores look at the plain ones alone."""
+# Words before "bin" that describe it and are no name.
+GENERIC = words_in(
+    "the a an my our your his her their this that these those same other another next second "
+    "first third last new old big small wee little full empty whole each every both all any "
+    "including incl some one two which what whose of in into to from off on for at and or but with "
+    "is was "
+    "are put it i we you shared communal spare current fermenting ready sealed starter scrap "
+    "scraps food bokashi compost kitchen-scrap litre liter l gallon gal plastic metal lidded "
+    "clean fresh good bad up out down over no not left per extra large mini nearly almost now "
+    "then so started opened sealed drained emptied buried mixed opening starting got get have "
+    "has had need about how wrong right actual open closed stinky smelly poor dear damn "
+    "bloody stupid blasted single correct gonna go went can could would will should may might "
+    "do does did more most kg g lb lbs oz ml litres liters kilos there here when if because "
+    "cos as than that's like its 's set start feed fed fill filled check checked close closed "
+    "seal drain bury dump dumped toss chucked threw called named calling entire original just "
+    "also only again already your still today yesterday tonight tomorrow un una el la los mi "
+    "nuestro de del der die das den mein unser le les mon ma une und y e o ang sa yung ng mga"
+)

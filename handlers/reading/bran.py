@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from math import isclose
 
 from handlers.reading.acts import Batch, Stock
 from handlers.reading.amounts import Amount
@@ -181,6 +182,11 @@ _SPENT = words_in(
     "sprinkled"
 )
 
+_NOT_LISTED = _SPENT | words_in(
+    "total together altogether all scraps layer water molasses batch mixed made mix make makes "
+    "order ordered each or was should will"
+)
+
 
 def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
     """How much starter the k-th group says is on hand, if it does."""
@@ -194,11 +200,44 @@ def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
 
 def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
     """The starter on hand with what the k-th group says of it."""
-    amounts = _left_of_bran(groups[k].message)
+    amounts = _left_of_bran(groups[k].message) or _kept_apart(groups[k].message)
     amounts = amounts or _said_of_bran(groups[k]) or _of_bran(groups[k])
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)
+    if not groups[k].message.measured() and not _NONE.isdisjoint(groups[k].norms):
+        mass = 0.0
     return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))
+
+
+def _kept_apart(message: Message) -> list[Amount]:
+    """ "Starter: jar A 1 lb. Jar B 14 oz", "1.5 kg of bran here, 700 g in the hall": each lot."""
+    lots = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
+    foods = [i for i in message.items if message.norms[i.start : i.end] != ["stock"]]
+    if len(lots) < 2 or any(not message.bran(item.start, item.end) for item in foods):
+        return []
+    summed = sum(a.value for a in lots) / 2
+    if len(lots) > 2 and isclose(lots[0].value, summed, rel_tol=_ROUNDED):
+        return lots[:1]  # "starter 3 kg: 1 in the tin, 2 in the sack"
+    if message.days or message.has(_NOT_LISTED):
+        return []
+    norms, end = message.norms, 0
+    for amount in lots:
+        behind = norms[amount.end : amount.end + 1]
+        named = message.bran(amount.end, amount.end + 3) or behind in _LIES_IN
+        if not named and _HOLDERS.isdisjoint(norms[end : amount.start]):
+            return []
+        end = amount.end
+    return lots
+
+
+_HOLDERS = words_in(
+    "jar jars tub tubs tin tins bag bags bucket buckets box boxes sack sacks pot pots bottle crate "
+    "drum caddy container house flat place"
+)
+_LIES_IN = [["in"], ["at"], ["here"], ["upstairs"], ["downstairs"], ["on"], ["under"]]
+_ROUNDED = 0.01
+_NONE = words_in("no zero none out")
+"""Words that tell of the starter, where nothing is measured, that none is left."""
 
 
 def _on_hand(groups: Sequence[Group], k: int) -> str | None:

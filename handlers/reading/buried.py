@@ -104,8 +104,27 @@ def bury_from(groups: Sequence[Group], k: int, rule: str) -> Bury:
         member=member_of(groups, k),
         on=day_of(groups, k, since=True),
         place=place_of(group, target),
+        part=(group.message.context.in_room and _is_part(group)) or None,
         rules=(rule,),
     )
+
+
+def _is_part(group: Group) -> bool:
+    """ "Buried half of the shed bin", "buried 1 kg from the shed": the rest is in there still."""
+    if not _TO_THE_LAST.isdisjoint(group.norms):
+        return False
+    text = group.text()
+    some = not _PARTS.isdisjoint(group.norms) and _PART.search(text)
+    return bool(some or (group.measured() and _FROM_BIN.search(text)))
+
+
+_PARTS = words_in("half third thirds quarter quarters part parts some most bit bits")
+_PART = Late(
+    rf"\b(?:half|(?:{'|'.join(sorted(_PARTS))}) (?:of|from|out of)) "
+    r"(?:what was in |the contents of )?(?:(?:the|my|our) )?qbin\b"
+)
+_TO_THE_LAST = words_in("last rest remaining other second final all everything whole")
+_FROM_BIN = Late(r"\b(?:from|out of|off) (?:(?:the|my|our) )?qbin\b")
 
 
 def _target(group: Group) -> BinRef | None:
@@ -164,6 +183,8 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return "a bin went into the hole"
     if not group.bins or (group.items and group.measured()) or _is_ground_itself(group):
         return None
+    if is_dug_up(group):
+        return None
     norms = set(group.norms)
     leads = group.bins[0].end <= group.verb.start
     if verb.plain in _DIGGING and (
@@ -181,6 +202,17 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     ):
         return "a bin was emptied into the ground"
     return "a bin is in the ground" if _IN_THE_GROUND.search(group.text()) else None
+
+
+def is_dug_up(group: Group) -> bool:
+    """ "Dug up the shed bin", "dug the shed out again": what comes out of the ground once more."""
+    return "dug" in group.norms and _DUG_UP.search(group.text()) is not None
+
+
+_DUG_UP = Late(
+    r"\bdug (?:(?:up|out) (?:the |my |our )?qbin|(?:the |my |our )?qbin (?:back )?(?:up|out))\b"
+    r"(?! (?:in|into|onto|on|under|over|to)\b)"
+)
 
 
 def _into_hole(groups: Sequence[Group], k: int) -> bool:

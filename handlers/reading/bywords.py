@@ -166,6 +166,13 @@ _STOCK = patterns(
     rf"finished|fermented|shop|pre-made|premade|made-up|made up|inoculated) {_BRAN}\b(?! "
     r"(?:flakes|muffins|buds|cereal|bread|loaf|biscuits))",
 )
+_NO_STOCK = patterns(
+    # "No starter left", "we've run out of bran"
+    r"^(?:(?:so|ok|sorry|oh|i|we|have|has|got|there is|there 's|,) )*(?:no|zero) (?:more )?"
+    rf"{_BRAN} (?:(?:is|at all) )?(?:left|remaining)\b",
+    r"^(?:(?:sorry|oh|i|we|have|has|are|now|just|all|,) )*(?:(?:run|ran) )?out of (?:our |the )?"
+    rf"{_BRAN}\b(?! (?:flakes|muffins|buds|cereal|bread|loaf|biscuits))",
+)
 _OBSERVE = patterns(
     # "We're at 38 degrees in bin 3"
     r"\b(?:we|she|he) (?:is|are|'s) (?:at |on )?[\d.,]+ (?:degrees|celsius|c)\b(?: in| inside| "
@@ -281,6 +288,13 @@ _BYWORDS = (
         measured="mass",
     ),
     _Byword(
+        "stock",
+        words_in("no zero out"),
+        _NO_STOCK,
+        frozenset({"ask starter"}),
+        of_bin=False,
+    ),
+    _Byword(
         "observe",
         words_in("degrees celsius c f fahrenheit deg °"),
         _OBSERVE,
@@ -327,6 +341,8 @@ LONGEST = 200
 def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
     """The kind of record that a turn of phrase tells, and the kinds that it is not."""
     words = _CUES.intersection(message.norms)
+    if words and len(message.sentences) == 1 and message.sentences[0].asked:
+        return None, frozenset()
     text = ""
     for each in _BYWORDS if words else ():
         if words.isdisjoint(each.cues) or not _may_tell(each, message):

@@ -19,7 +19,7 @@ from handlers.reading.acts import (
 from handlers.reading.allotted import allotted, halved
 from handlers.reading.apart import drained_apart, told_apart
 from handlers.reading.begun import in_opened, unsized
-from handlers.reading.binlists import LISTED, halves_of, of_each_bin, on_several, shared_out
+from handlers.reading.binlists import LISTED, of_each_bin, on_several, shared_out
 from handlers.reading.described import described
 from handlers.reading.drawnoff import (
     drained_only,
@@ -36,7 +36,10 @@ from handlers.reading.message import Message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.naming import given_name, vessel_as_name
 from handlers.reading.openings import all_opened
+from handlers.reading.portions import portioned
+from handlers.reading.splitright import split_right
 from handlers.reading.told import deeds
+from handlers.reading.undivided import asked_to_divide
 from handlers.reading.unlike import parted
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wholelayer import one_each, whole_layer
@@ -48,13 +51,21 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
         return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
     acts = drained_only(unsized(_with_amounts(acts, message)), message)
     acts = _put_right(without_false_drains(acts, message), message)
-    acts = described(measured_elsewhere(_without_echoes(acts), message), message)
+    acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
-    if sum(isinstance(act, Layer | Drain) for act in acts) == 1:
-        acts = [settled_at_last(act, message) for act in acts]
-    acts = with_further_settings(acts, message)
+    layers = [act for act in acts if isinstance(act, Layer)]
+    drains = sum(isinstance(act, Drain) for act in acts)
+    weighed = len(layers) == drains == 1 and layers[0].mass_kg is not None
+    if len(layers) + drains == 1 or weighed:
+        alone = not weighed
+        acts = [
+            settled_at_last(act, message) if alone or isinstance(act, Drain) else act
+            for act in acts
+        ]
+    acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
+    acts = split_right(acts, message)
     return [on_several(_struck_in(act, message), message) for act in acts]
 
 
@@ -105,20 +116,24 @@ def _put_right(acts: list[Act], message: Message) -> list[Act]:
     return [act for act in acts if type(act) is not type(last) or act.bin != last.bin]
 
 
-def _without_echoes(acts: list[Act]) -> list[Act]:
-    """ "It was Kofi who sealed the roof": a report that says all that it seems to correct."""
+def _without_echoes(acts: list[Act], message: Message) -> list[Act]:
+    """ "It was Kofi who sealed the roof", "2 kg to the shed, not the hall": a report that says all
+    that it seems to correct.
+    """
     amends = [a for a in acts if isinstance(a, Amend)]
     if not amends:
         return acts
     told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
-    echoed = [a for a in amends if any(_echoes(a, b) for b in told)]
+    alone = len(message.sentences) == 1
+    echoed = [a for a in amends if any(_echoes(a, b, alone=alone) for b in told)]
     return [a for a in acts if a not in echoed]
 
 
-def _echoes(amend: Amend, act: Act) -> bool:
+def _echoes(amend: Amend, act: Act, *, alone: bool) -> bool:
     said = ("mass_kg", "volume_l", "materials", "bin", "member", "on")
     given = {name: getattr(amend, name) for name in said if getattr(amend, name) is not None}
-    return amend.member is not None and all(
+    whole = alone and bool(amend.bin and (amend.mass_kg or amend.volume_l))
+    return (whole or amend.member is not None) and all(
         getattr(act, name, None) == value for name, value in given.items()
     )
 
@@ -141,10 +156,8 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
         if isinstance(act, Layer) and layers == 1:
             whole = whole_layer(act, acts, message)
             apart = shared_out(whole, message) or ([] if drains else told_apart(whole, message))
-            if not apart and (halves := halves_of(whole, message)):
-                out.append(Unsure(guess=tuple(halves), rules=("one amount, several bins",)))
-                continue
-            out += apart or parted(halved(whole, message), message)
+            halves = halved(whole, message)
+            out += apart or ([halves] if drains else parted(halves, message))
         elif (
             isinstance(act, Drain)
             and drains == 1
@@ -162,7 +175,7 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
 def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the layers as one lot was shared out; none where nothing was."""
     layers = [act for act in acts if isinstance(act, Layer)]
-    parts = allotted(layers, message) if layers else []
+    parts = (portioned(layers, message) or allotted(layers, message)) if layers else []
     if not parts or {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
         return []
     return [*parts, *(act for act in acts if not isinstance(act, Layer))]

@@ -12,7 +12,39 @@ from handlers.reading.vocabulary import words_in
 
 def credited(group: Group) -> str | None:
     """The member to whom the group's own words credit what it tells; None if to nobody."""
-    return next((m.name for m in group.message.members if _is_credited(group, m)), None)
+    members = group.message.members
+    found = next((m.name for m in members if _is_credited(group, m)), None)
+    return found or next((m.name for m in members if _is_tagged(group, m)), None)
+
+
+def _is_tagged(group: Group, ref: MemberRef) -> bool:
+    """ "She's drained it, Priya has", "sealed since Friday, Priya did it", "... Priya's doing"."""
+    norms = group.message.norms
+    before, after = norms[ref.start - 1 : ref.start], norms[ref.end : ref.end + 3]
+    if before and before[0] in _TAGS and (not after or after[0] in _ENDING):
+        before, after = norms[ref.start - 2 : ref.start - 1], before  # "has Bram"
+    elif after[:1] == ["'s"] and after[1:] and after[1] in _DOING:
+        after = ["did", *after[2:]]
+    if ref.start < group.start or not (before and before[0] in _PAUSES):
+        return False
+    if not after or after[0] not in _TAGS or not _ends_there(after[1:]):
+        return False
+    sentences, own = group.message.sentences, group.clauses[-1].sentence
+    end = sentences[min(own + 1, len(sentences) - 1)].end
+    return ref.end <= end and _OWN.isdisjoint(norms[group.start : ref.start])
+
+
+def _ends_there(after: Sequence[str]) -> bool:
+    """Whether nothing more is said behind "did" or "did it"."""
+    rest = after[1:] if after and after[0] in _IT else after
+    return not rest or rest[0] in _ENDING or rest[0] == "\n"
+
+
+_IT = words_in("it that this so")
+_TAGS = words_in("has have had did was")
+_PAUSES = words_in(", . ; - — ( !") | {"\n"}
+_DOING = words_in("doing work handiwork effort job")
+_OWN = words_in("i we ive im me my us you")
 
 
 def _is_credited(group: Group, ref: MemberRef) -> bool:
@@ -29,6 +61,8 @@ def _is_credited(group: Group, ref: MemberRef) -> bool:
         return True  # signed
     if before == ["of"]:
         return norms[start - 2 : start - 1] == ["courtesy"]
+    if before == ["to"] and ref.end == group.end:
+        return norms[start - 2 : start - 1] == ["thanks"]
     if after == ["'s"]:
         return False
     return before in (["from"], ["off"]) and _is_given(group, start)
@@ -39,11 +73,13 @@ def _is_given(group: Group, start: int) -> bool:
     if not group.measured() or group.message.bran(group.start, group.end):
         return False
     norms, verb = group.message.norms, group.verb
+    ends = {a.end for a in group.measured()} | {item.end for item in group.items}
+    if verb is not None and start <= verb.start:
+        return verb.verb.plain in _GOING and start - 1 in ends  # "2 kg from Kofi went in"
     if verb is not None:
         leads = any(b.end <= verb.start for b in group.bins)
         return leads and verb.verb.plain in _RECEIVING and start - 1 >= verb.end
     told = any(b.end <= start - 1 for b in group.bins) or norms[start - 2 : start - 1] == [","]
-    ends = {a.end for a in group.measured()} | {item.end for item in group.items}
     return told or (bool(group.bins) and start - 1 in ends)  # "2 kg of peel from Kofi, the yard"
 
 

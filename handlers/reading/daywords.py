@@ -30,6 +30,8 @@ _OFFSETS = {
     "avant-hier": -2, "avant - hier": -2, "avant hier": -2, "vorgestern": -2, "anteayer": -2,
     "antes de ayer": -2, "anteontem": -2,
     "demain": 1, "domani": 1, "amanha": 1, "jutro": 1, "esok": 1, "besok": 1, "kesho": 1,
+    "i gar": -1, "i gar kvall": -1, "i forgars": -2, "eergisteren": -2, "przedwczoraj": -2,
+    "idag": 0, "i dag": 0, "vandaag": 0, "dzisiaj": 0,
 }  # fmt: skip
 
 
@@ -61,7 +63,10 @@ WEEKDAYS = {
      "domingo": 6, "montag": 0, "dienstag": 1, "mittwoch": 2, "donnerstag": 3, "freitag": 4,
      "samstag": 5, "sonntag": 6, "lundi": 0, "mercredi": 2, "jeudi": 3, "vendredi": 4,
      "samedi": 5, "dimanche": 6, "lunedi": 0, "martedi": 1, "mercoledi": 2, "giovedi": 3,
-     "venerdi": 4, "sabato": 5, "domenica": 6}  # fmt: skip
+     "venerdi": 4, "sabato": 5, "domenica": 6, "jumatatu": 0, "jumanne": 1, "jumatano": 2,
+     "alhamisi": 3, "ijumaa": 4, "jumamosi": 5, "sato": 5, "jumapili": 6, "mandag": 0, "tirsdag": 1,
+     "onsdag": 2, "torsdag": 3, "fredag": 4, "lordag": 5, "sondag": 6, "maandag": 0, "dinsdag": 1,
+     "woensdag": 2, "donderdag": 3, "vrijdag": 4, "zaterdag": 5, "zondag": 6}  # fmt: skip
 
 
 # "sat" and "sun", "wed" and "fri" are words too: a day only behind one of these.

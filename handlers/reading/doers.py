@@ -19,8 +19,10 @@ _BETWEEN = words_in(
     "ji san aunty uncle bhai didi sir madam chan sensei anna bhaiya 's after she he has have "
     "had just also already then finally only even today yesterday now is was very kindly "
     "quickly , and again went again's actually apparently must did ( ) they last night this "
-    "morning evening afternoon again quietly happily proudly really definitely both"
+    "morning evening afternoon again quietly happily proudly really definitely both "
+    "kind good nice sweet generous decent enough so as to only gone went"
 )
+_THANKED = words_in("thanks thank out credit kudos props cheers up off goes hand")
 _NOT_BY = words_in(
     "to with for and ask asked tell told see saw like than thanks thank ta cheers from of at "
     "dear hi hello hey happy sorry about 's call called help helped helping"
@@ -247,8 +249,9 @@ def _is_doer(group: Group, ref: MemberRef) -> bool:
         return False
     if _is_introduced(group, ref, start, before):
         return True
-    if group.verb is not None and norms[ref.end : group.verb.start] == ["who"]:
-        return norms[max(0, start - 2) : start] == ["it", "was"]
+    if group.verb is not None and norms[ref.end : group.verb.start] in (["who"], ["for"]):
+        thanked = before in ("to", "goes") and norms[start - 2] in _THANKED  # "thanks to Ines who"
+        return thanked or norms[max(0, start - 2) : start] == ["it", "was"]
     if before in _NOT_BY and not (before == "from" and group.verb is None):
         return False
     return _does(group, ref.end)

@@ -126,7 +126,7 @@ def _takes_head(food: Food, last: str) -> bool:
 
 def _part_of(food: Food, part: str) -> Food:
     kind = food.shares[0][0]
-    if part in ("crust", "crusts"):
+    if part in ("crust", "crusts") and (kind not in _OF_ANIMAL or len(food.shares) > 1):
         return Food((("grain", 1.0),), 0.0, food.name)
     animal = kind in ("meat", "fish", "bone") or (
         kind in ("cooked", "liquid") and part in ("bone", "bones")
@@ -142,6 +142,9 @@ def _part_of(food: Food, part: str) -> Food:
     if kind in ("meat", "fish", "cooked") and part in _FAT:
         return Food((("oil", 1.0),), 1.0, part)
     return food
+
+
+_OF_ANIMAL: frozenset[Kind] = frozenset({"meat", "fish", "oil"})
 
 
 def _dish(food: Food, head: Head) -> Food:

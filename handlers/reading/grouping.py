@@ -30,7 +30,7 @@ def groups_of(message: Message) -> list[Group]:
             out.append(one)
         elif _is_detail(message, clause, last):
             _add_details(out, last, one)
-        elif _introduces(last, one) or _takes_up(last, one):
+        elif _introduces(last, one) or _takes_up(last, one) or _ends_list(last, one):
             out[-1] = _merged(last, one)
         else:
             out.append(one)
@@ -129,9 +129,28 @@ def _completed(groups: list[Group]) -> list[Group]:
             for each in _siblings(out, group):
                 for clause in group.clauses:
                     each.take(clause)
+        elif last is not None and _is_only_bin(group) and _may_lack_bin(out):
+            for each in out[-2:-1]:  # "bones, 4 kg, boiled till they crumble. Shed."
+                for clause in group.clauses:
+                    each.take(clause)
         else:
             out.append(group)
     return out
+
+
+def _is_only_bin(group: Group) -> bool:
+    """Whether a fragment names a bin and nothing else."""
+    return len(group.bins) == 1 and group.bins[0].end - group.bins[0].start == len(group.norms)
+
+
+def _may_lack_bin(out: Sequence[Group]) -> bool:
+    """Whether the group before the last told how much, and the last one only how it was."""
+    if len(out) < 2 or out[-1].bins or out[-1].measured() or out[-1].verb is None:
+        return False
+    aside = out[-1].verb.verb.classes.isdisjoint(_RECORDS)
+    before = out[-2]
+    told = before.verb is None and bool(before.measured()) and not before.bins
+    return told and aside and before.clauses[-1].sentence == out[-1].clauses[0].sentence
 
 
 def _siblings(groups: list[Group], group: Group) -> list[Group]:
@@ -236,6 +255,24 @@ def _takes_up(last: Group, one: Group) -> bool:
     first = one.clauses[0]
     puts = "layer" in one.verb.verb.classes and first.start == one.verb.start
     return other and before and bool(one.bins) and puts and first.joint in (",", "so", "-", "and")
+
+
+def _ends_list(last: Group, one: Group) -> bool:
+    """ "The carrots, leeks and a bit of ham came to 2 kg": one list, cut before its last thing."""
+    if last.verb is not None or one.verb is None or one.sense != "did" or not last.items:
+        return False
+    if one.clauses[0].joint not in _LISTING or last.measured() or last.bins or last.days:
+        return False
+    named = {i for item in last.items for i in range(item.start, item.end)}
+    rest = {last.message.norms[i] for i in range(last.start, last.end) if i not in named}
+    leads = any(one.start <= item.start and item.end <= one.verb.start for item in one.items)
+    return leads and rest <= _IN_LIST
+
+
+_LISTING = frozenset({"and", "n", "&", ","})
+_IN_LIST = frozenset(
+    ["the", "a", "some", "of", "old", ",", "and", "n", "&", "our", "my", "leftover"]
+)
 
 
 def _merged(last: Group, one: Group) -> Group:

@@ -13,7 +13,16 @@ from handlers.reading.vocabulary import words_in
 
 CUES = (
     *("got the ", "have the ", "got it", "has it", "with me", "at mine", "at ours", "picked up"),
-    *("collected", "taken over", "took over", "keeping", " keep ", "offer", "up for grabs"),
+    *(
+        "collected",
+        "accepted",
+        "taken over",
+        "took over",
+        "keeping",
+        " keep ",
+        "offer",
+        "up for grabs",
+    ),
     *("passing", "handing", "giving", "pass ", "hand ", "give ", "leaving", "leave ", "take"),
     *("hang on to", "hold on to", "stays", "condition", "found"),
 )
@@ -24,7 +33,7 @@ _NOW = r"(?: (?:now|here|at mine|at ours|at home|at my place|with me|safe|safely
 _HAS_BIN = (
     Late(rf"^{_I} (?:have |got |have got )?(?:the )?qbin(?: (?:is|are))?{_NOW}$"),
     Late(
-        rf"^(?:{_I} )?(?:just )?(?:taken over|took over|picked up|collected) (?:the )?qbin"
+        rf"^(?:{_I} )?(?:just )?(?:taken over|took over|picked up|collected|accepted) (?:the )?qbin"
         rf"(?: from qmember)?{_NOW}$"
     ),
     Late(r"^(?:the )?qbin (?:is |'s )(?:now )?(?:with me|at mine|at ours|at my place)(?: now)?$"),

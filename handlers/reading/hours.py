@@ -52,7 +52,9 @@ def hour_at(words: list[Word], norms: list[str], i: int) -> Hour | None:
 
 
 def hour_behind(words: Sequence[Word], norms: Sequence[str], i: int) -> Hour | None:
-    """The hour at word i, behind a word that leads to nothing else: "6", "half six", "9 pm"."""
+    """The hour at word i, behind a word that leads to nothing else: "6", "half six", "midnight"."""
+    if norms[i] == "midnight":
+        return Hour(i, i + 1, time(0))
     halved = norms[i] == "half" and norms[i + 1 : i + 2] not in ([], ["past"])
     found = _clock(list(words), list(norms), i + halved, bare=True)
     return found._replace(start=i, at=found.at.replace(minute=30)) if found and halved else found

@@ -14,7 +14,14 @@ def item_weights(
     """Amounts of the single items, where each has one: said before it or behind it."""
     kind = "mass" if any(a.quantity == "mass" for a in amounts) else "volume"
     own = [a for a in amounts if a.quantity == kind]
-    if len(own) < 2 or not items:
+    if not items:
+        return None
+    if len(own) < len(amounts) == len(items):  # "a mugful of fat and 2 kg of peel"
+        led = all(a.end <= i.start for a, i in zip(sorted(amounts), items, strict=True))
+        mixed = _one_each(group.message.norms, items, sorted(amounts)) if led else None
+        if mixed is not None:  # a litre stands for a kilo, where only the shares are asked
+            return mixed
+    if len(own) < 2:
         return None
     beside = _one_each(group.message.norms, items, own)
     if beside is not None:

@@ -6,7 +6,8 @@ from handlers.reading.vocabulary import words_in
 
 CUES = words_in(
     "jk jks kidding joking dreams dream universe psych psyche fools fool not nobody noone upon "
-    "knock said tell dreamt dreamed bar call cross say hear one"
+    "knock said tell dreamt dreamed bar call cross say hear one no nope nah "
+    "believe doubt doubts"
 )
 """Words without one of which nothing is taken for a jest."""
 _JEST = Late(
@@ -18,7 +19,11 @@ _JEST = Late(
     r"\bin (?:a|the|my|this|that|last night 's) dream\b|"
     r"\b(?:dreamt|dreamed|had a dream)\b(?!.* (?:but|then) )|"
     r"\btell me (?:you|they|he|she|we) (?:didnt|have not|havent)\b|"
-    r"\bsaid (?:nobody|noone|no one)\b|\bonce upon a time\b|^knock knock\b"
+    r"\bi (?:dont|do not|cant|cannot|wouldnt) believe (?:him|her|them|a word)\b|"
+    r"\bi (?:doubt (?:it|that|him|her)|have my doubts)\b|\bbelieve (?:it|that) when i see it\b|"
+    r"\bsaid (?:nobody|noone|no one)\b|\bonce upon a time\b|^knock knock\b|"
+    r"^[^?.,;:]+ \? (?:no|nope|nah)(?: , (?:that|it) was [^,.]+)?(?: [!.☺])*$|"
+    r"\bnot really(?: [!.☺])*$"
 )
 _ONLY = Late(
     r"(?:(?:lol|haha\w*|ha|ok|sorry|no|just|only|i am|was|i was|that was|it was) )*"

@@ -16,9 +16,10 @@ CUES = words_in(
     "spread hide maturing proving soaking drying stacked stashed stored laid by up lugged ice "
     "muslin net ready till until sulk fridge freezer sink cupboard counter oven esky cooler table "
     "icebox box coolbox chiller larder shelf worktop wedding party hangi funeral wake stall fete "
-    "feast shift dinner lunch tea "
-    "supper barbecue bbq barbie braai cookout potluck picnic raffle meeting neighbour neighbours "
-    "neighbor neighbors guest "
+    "feast shift dinner lunch tea barbie braai cookout potluck "
+    "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
+    "crumble pie pies jam chutney soup stew cider marmalade baking cake cakes smoothie smoothies "
+    "juicing breakfast salad curry foodbank bank langar shelter appeal hamper hampers jumble "
     "guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""
@@ -49,7 +50,16 @@ _FEASTS = (
     "wedding|party|hangi|funeral|wake|stall|fete|feast|shift|dinner|lunch|tea|supper|barbecue|bbq|"
     "barbie|braai|cookout|potluck|picnic|raffle|meeting|neighbours?|neighbors?|guests?"
 )
+_ALMS = (
+    r"\bfor the (?:food ?bank|langar|shelter|appeal|hampers?)\b"
+    r"(?!.*\b(?:went|goes|gone|put|rejected|refused)\b)"
+)
 _KEPT = Late(
+    rf"{_ALMS}|"
+    r"\b(?:left|leaving|dropped|put)\b.{0,60}\bfor (?:\w+ 's|the|my|your|our|her|his) (?:\w+ )?"
+    r"(?:crumble|pies?|jam|chutney|soup|stew|cider|marmalade|baking|cakes?|smoothies?|juicing|"
+    r"breakfast|"
+    r"salad|curry)$|"
     r"\b(?:in|of) (?:straw|sand|sawdust|newspaper|salt water)\b|\bto ripen\b|\bripening\b|"
     r"\bfor (?:the )?winter\b|\bon (?:\w+ )?trays\b|\b(?:on|with|kg|kilos|bags) (?:of )?ice\b|"
     r"\b(?:put|set|left|keeping|kept|saved|saving) (?:\S+ ){0,12}(?:aside|to one side)\b|"
@@ -89,7 +99,10 @@ def is_kept(message: Message) -> bool:
     return not _is_in_bin(message, text) and not _names_waste(message)
 
 
-_SURELY = Late(r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b")
+_SURELY = Late(
+    rf"{_ALMS}|"
+    r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b"
+)
 
 
 def _is_in_bin(message: Message, text: str) -> bool:

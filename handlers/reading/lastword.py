@@ -16,7 +16,14 @@ _TAILS = words_in("mean reckon guess think say thereabouts estimate suppose")
 """Words behind it: "5 litres I mean"."""
 _LIGHT = words_in("it that which i we 'd would 'll will let 's lets us them so well")
 _STOPS = words_in(". , ; : ! ? - — ( ) \n") | {""}
-_CUES = _LEADS | _TAILS
+_SURE = words_in("actual actually exact exactly precise precisely fact reality really")
+_SCALED = _SURE | words_in("weighed scale scales prob probably nearer closer")
+"""Words that lead to what was measured behind a guess, or end it."""
+_GUESSED = words_in(
+    "feel feels felt look looks looked looking thought reckoned reckon guess guessed guessing "
+    "estimate estimated seemed figured must eyeballed about roughly around ish ~ like"
+)
+_CUES = _LEADS | _TAILS | _SCALED
 _MOST_APART = 2.5
 """Times the lesser of two guesses that the greater may be."""
 
@@ -25,9 +32,11 @@ def settled_at_last(act: Act, message: Message) -> Act:
     """The act with the amount that a later clause settles, where it was told by a guess before."""
     if not isinstance(act, Layer | Drain) or not message.has(_CUES):
         return act
-    last = _last_word(message)
-    if last is None or not _replaces(act, last, message):
-        return act
+    last = _weighed_last(message)
+    if last is None:
+        last = _last_word(message)
+        if last is None or not _replaces(act, last, message):
+            return act
     if isinstance(act, Layer):
         mass = last.value if last.quantity == "mass" else None
         return replace(act, mass_kg=mass, volume_l=None if mass is not None else last.value)
@@ -45,6 +54,40 @@ def _last_word(message: Message) -> Amount | None:
     lead, told = _lead(message.norms, last.start)
     settles = told and (lead or _is_followed(message.norms, last.end))
     return last if settles and not last.negative and not of_what(message, last) else None
+
+
+def _weighed_last(message: Message) -> Amount | None:
+    """ "Felt like 5 kg, but it weighed 3.2", "2 stone. Actual weight 9 lb", "a litre and a bit,
+    prob 1.2": what was measured, or thought better of, behind the one guess at it."""
+    measures = [a for a in message.measured() if not a.negative]
+    if not message.has(_SCALED) or len(measures) != 2:
+        return None
+    guess, last = measures
+    norms = message.norms
+    between = norms[guess.end : last.start]
+    behind = norms[last.end : last.end + 3]
+    if guess.quantity != last.quantity or last.vessel or _MORE.intersection(between):
+        return None
+    if not 1 / _FAR_OFF <= last.value / (guess.value or 1.0) <= _FAR_OFF:
+        return None
+    if any(last.end <= item.start < last.end + 3 for item in message.items):
+        return None
+    lead, words = between[-_LEAD_WORDS:], norms[max(0, guess.start - 5) : last.start]
+    said = not _SCALED.isdisjoint(lead) or not _SURE.isdisjoint(behind)
+    if _LIKELY.issuperset(lead[-1:]) and lead:
+        said = between[:3] == ["and", "a", "bit"] or not _ISH.isdisjoint(between[:1])
+        said = said and last.value <= guess.value * _A_BIT
+        return last if said else None
+    sure = not _SURE.isdisjoint((*lead, *behind))
+    return last if said and (sure or not _GUESSED.isdisjoint(words)) else None
+
+
+_MORE = words_in("another more plus further extra other minus less empty")
+_LIKELY = words_in("prob probably nearer closer")
+_ISH = words_in("ish odd plus")
+_LEAD_WORDS = 4
+_FAR_OFF, _A_BIT = 6.0, 1.5
+"""Times a guess may be off what the scale shows, and "a litre and a bit" its litre."""
 
 
 def _lead(norms: Sequence[str], start: int) -> tuple[bool, bool]:

@@ -65,14 +65,15 @@ def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float
         if only.share is None or only.share >= 1 or (only.vague and not generic):
             return [(only, 1.0)]
         return [(only, only.share), (rest, 1 - only.share)]
-    specific = _without_described(specific)
+    specific = _without_described(_without_twins(specific))
     whole = [item for item in specific if item.share is not None and item.share >= 1]
     if whole:
         return [(item, 1.0) for item in whole]
     stated = sum(item.share or 0.0 for item in specific)
     open_ones = [item for item in specific if item.share is None]
     if not open_ones:
-        left = [(rest, 1 - stated)] if stated < 0.75 else []
+        vague = all(item.vague for item in specific) and not generic  # "a bit of suet, some lard"
+        left = [(rest, 1 - stated)] if stated < 0.75 and not vague else []
         return [(item, item.share or 0.0) for item in specific] + left
     if any(x.share is not None and not x.vague and x.food.rich == 1 for x in specific):
         specific = [_lean(x) for x in specific]
@@ -86,6 +87,19 @@ def _lean(item: Item) -> Item:
     if item.share is not None or not cooked:
         return item
     return item._replace(food=item.food._replace(rich=min(item.food.rich, LEAN)))
+
+
+def _without_twins(specific: list[Item]) -> list[Item]:
+    """ "Pasta and cheese, but like 70 % pasta": what is named again with its share counts once."""
+    told = {x.food.name for x in specific if x.share is not None and not x.vague}
+    left = [x for x in specific if x.share is not None or _base(x.food.name) not in told]
+    return left if len(left) > 1 else specific
+
+
+def _base(name: str) -> str:
+    """ "Pasta" of "pasta bake", which is made of it."""
+    first, _, second = name.partition(" ")
+    return first if second in ("bake", "salad", "dish", "casserole") else name
 
 
 def _without_described(specific: list[Item]) -> list[Item]:

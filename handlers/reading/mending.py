@@ -32,9 +32,9 @@ def mended(norms: list[str], context: Context) -> list[str]:
         near = single if expected else by_initial.get(norm[0])
         if near and norm.isalpha():
             name = slipped(norm, near)
-            state = after in _STATES and name is not None and norm == f"{name.lower()}s"
-            if name is not None and (expected or state or is_scrambled(norm, name.lower())):
-                norms[i] = plain(name)
+            state = after in _STATES and name is not None and norm == f"{name}s"
+            if name is not None and (expected or state or is_scrambled(norm, name)):
+                norms[i] = name
     return norms
 
 
@@ -65,8 +65,8 @@ def _mend_in_notes(norms: list[str], unknown: Sequence[int], bins: tuple[str, ..
         ahead = i == 0 and not _DEEDS.isdisjoint(norms[1:4])
         ends = i == len(norms) - 1 and i < _NOTE and norms[0][:1].isdigit()
         name = slipped(norm, names) if beside or ahead or ends else None
-        if name is not None and is_spelling_slip(norm, name.lower()):
-            norms[i] = plain(name)
+        if name is not None and is_spelling_slip(norm, name):
+            norms[i] = name
             found = True
     return found
 
@@ -80,17 +80,17 @@ _OWN_WORDS = words_in("heater diary sliver")
 @lru_cache(maxsize=1024)
 def _long(bins: tuple[str, ...]) -> tuple[tuple[str, ...], frozenset[str]]:
     """The long names of one word without their article, and the letters that they begin with."""
-    names = [name.removeprefix("the ") for name in bins]
+    names = [plain(name).removeprefix("the ") for name in bins]
     long = tuple([name for name in names if len(name) > _SHORT and " " not in name])
-    return long, frozenset([name[0].lower() for name in long])
+    return long, frozenset([name[0] for name in long])
 
 
 @lru_cache(maxsize=1024)
 def _single(bins: tuple[str, ...]) -> tuple[tuple[str, ...], dict[str, tuple[str, ...]]]:
-    """The names of one word, and those that begin with each letter."""
-    single = tuple([name for name in bins if name.isalpha()])
-    initials = {name[0].lower() for name in single}
-    return single, {a: tuple([n for n in single if n[0].lower() == a]) for a in initials}
+    """The names of one word, without their accents, and those that begin with each letter."""
+    single = tuple([plain(name) for name in bins if name.isalpha()])
+    initials = {name[0] for name in single}
+    return single, {a: tuple([n for n in single if n[0] == a]) for a in initials}
 
 
 _SHORT = 3
@@ -104,7 +104,7 @@ def slipped(word: str, names: tuple[str, ...]) -> str | None:
         name
         for name in names
         if len(name) >= 4
-        and any(alike(word, name.lower()) for alike in (one_slip, sounds_as, is_shortened))
+        and any(alike(word, name) for alike in (one_slip, sounds_as, is_shortened))
     ]
     return near[0] if len(near) == 1 else None
 

@@ -9,7 +9,7 @@ from typing import Any
 from handlers.reading.acts import Context
 from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
-from handlers.reading.binwords import BinRef
+from handlers.reading.binwords import PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
 from handlers.reading.items import Item
@@ -23,7 +23,7 @@ from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs
 from handlers.reading.spans import Span, indexes
-from handlers.reading.targetbins import target_bins
+from handlers.reading.targetbins import more_bins, target_bins
 from handlers.reading.verbs import VerbUse, verbs_of
 from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
 from handlers.reading.words import Word, cleaned, norms_in, words_of
@@ -44,7 +44,7 @@ _DRINKS = frozenset({"tea", "brew", "goo"})
 _LIQUID_LEADS = words_in(
     "bokashi bin compost the of some this more that shed's bucket fresh worm garden plant"
 )
-
+_COLOURS_AND_PLACES = TOLD_BY | PLACE_NAMES
 
 MOST_CLAUSES = 60
 """Clauses of a message that are read for acts; what people report has far fewer."""
@@ -71,6 +71,8 @@ class Message:
     signs: tuple[Seen, ...]
     sentences: list[Sentence]
     clauses: list[Clause]
+    body: str = ""
+    """The cleaned text that the words were cut from."""
     kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
     """What `once` has found in it."""
 
@@ -104,6 +106,12 @@ class Message:
                 parts.append(word.text)
             last = (word.start, word.end)
         return " ".join(parts)
+
+    def hyphened(self, start: int, end: int) -> str:
+        """The words start to end as written, with the hyphens between them ("Jean-Luc")."""
+        said = self.text(start, end)
+        written = self.body[self.words[start].start : self.words[end - 1].end] if said else ""
+        return written if written.replace("-", " ") == said else said
 
     def bran_at(self, i: int) -> bool:
         """Whether word i is starter bran, not breakfast, sourdough or a car part."""
@@ -141,7 +149,7 @@ class Message:
 
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
-    words = without_courtesies(words_of(cleaned(text)))
+    words = without_courtesies(words_of(body := cleaned(text)))
     written = norms_in(words)
     norms = mended(list(map(verb_meant, written)), context)
     at = context.at.astimezone(context.zone)
@@ -158,10 +166,10 @@ def read_message(text: str, context: Context) -> Message:
     amounts = read_amounts(words, written, context.units, taken)
     measures = indexes(amounts)
     taken |= measures
-    further = _further_bins(words, norms, context, bins, taken | by_name, amounts)
-    if further:
+    if further := _further_bins(words, norms, context, bins, taken | by_name, amounts):
         bins = tuple(sorted((*bins, *further)))
         in_bins = indexes(bins)
+        amounts = tuple([a for a in amounts if not _overlaps(a, in_bins)])
     elsewhere = mentions(norms, context.bins, in_bins)
     marks = vocabulary().find(norms)
     spoken = _figures_of_speech(marks) if bins else []
@@ -185,14 +193,15 @@ def read_message(text: str, context: Context) -> Message:
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged
-    names = frozenset([norms[i] for i in by_name])
     over = indexes([d for d in days if d.past == d.future and d.past < today])
+    names = frozenset([norms[i] for i in by_name])
     clauses = clauses_of(written, sentences, verbs, held, names, over, hedged)[:MOST_CLAUSES]
     if '"' in norms:
         _set_quoted_aside(norms, clauses)
     return Message(
         context, today, words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
+        body,
     )  # fmt: skip
 
 
@@ -225,6 +234,11 @@ def _further_bins(
             no_names=alone and not context.bins,
             by_one_word=alone and context.in_room,
         )
+    beside = context.in_room and bool(known or found)
+    if context.bins and (beside or not _COLOURS_AND_PLACES.isdisjoint(norms)):
+        there = (*known, *found)
+        more = more_bins(words, norms, there, called | indexes(found), by_one_word=beside)
+        found += [by_known_name(ref, context.bins) for ref in more]
     return found
 
 

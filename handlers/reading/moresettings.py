@@ -7,7 +7,7 @@ from handlers.reading.acts import Act, Set
 from handlers.reading.message import Message, read_message
 from handlers.reading.replies import setting_told
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import is_to_bot, plain_wish
+from handlers.reading.wishes import plain_wish
 
 _JOINTS = words_in(", ; . ! and & n + plus also then — –") | {"\n"}
 _SETTABLE = frozenset(
@@ -24,7 +24,7 @@ _SPANNING, _NEAR = words_in("between from"), 4
 def with_further_settings(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with what the other parts of a message that sets something ask for besides."""
     first = next((act for act in acts if isinstance(act, Set)), None)
-    if first is None or first.what not in _SETTABLE:
+    if first is None or not (first.what in _SETTABLE or _is_named(first)):
         return list(acts)
     parts = list(_parts(message))
     if not 1 < len(parts) <= _MOST_PARTS:
@@ -37,7 +37,23 @@ def with_further_settings(acts: Sequence[Act], message: Message) -> list[Act]:
             continue
         known.add(told.what)
         further.append(told)
-    return [*acts, *further]
+    told_of = [*acts, *further]
+    # The new quiet hours come first: a reminder time is held against them.
+    return sorted(told_of, key=_is_reminder_time) if known & _HOURS else told_of
+
+
+def _is_named(first: Set) -> bool:
+    """Reminders turned off in so many words; not where it was told by a guess."""
+    return first.what == "reminders" and "a setting" in first.rules
+
+
+def _is_of_language(wish: Set, part: Message) -> bool:
+    """What there is no setting for is named: "polish" by itself is what is done to a lid."""
+    return wish.what == "language" and "language" in part.norms
+
+
+def _is_reminder_time(act: Act) -> bool:
+    return isinstance(act, Set) and act.what == "reminder time"
 
 
 def _parts(message: Message) -> Iterator[str]:
@@ -52,10 +68,13 @@ def _parts(message: Message) -> Iterator[str]:
 
 def _told(text: str, message: Message) -> Set | None:
     """The setting that a part asks for, alone or behind the verb of the part before it."""
-    context = replace(message.context, to_bot=is_to_bot(message))
+    context = replace(message.context, to_bot=True)  # as what sets one thing is
     for words in (text, f"set {text}"):
         part = read_message(words, context)
-        told = setting_told(part) or plain_wish(part)
-        if told is not None and told.what in _SETTABLE and told.value:
+        told = setting_told(part)
+        if told is not None and told.what in _SETTABLE | {"reminders"} and told.value:
             return told
+        wish = plain_wish(part)
+        if wish is not None and (wish.what in _SETTABLE or _is_of_language(wish, part)):
+            return wish
     return None

@@ -69,6 +69,8 @@ def moulds_in(
             continue
         if any(m.start <= i < m.end or (m.start == i + 1 and m.tag == "food") for m in others):
             continue
+        if norms[i] in _WORN and norms[i - 1 : i] in (["my"], ["your"]):
+            continue
         colours = [
             (at, sign)
             for at, sign in _colours(norms, i, in_bins)
@@ -81,6 +83,10 @@ def moulds_in(
         for _, sign in colours or [(i, "other_mould")]:
             out.append(Seen(start, i + 1, sign, norms[i] in _BY_THEMSELVES, absent))
     return _one_growth(out)
+
+
+_WORN = words_in("beard hair hairs whiskers moustache mustache afro wig jumper coat fur wool scarf")
+"""What people grow or wear themselves: "my beard is purple"."""
 
 
 def _reach(norm: str) -> int:
@@ -124,7 +130,7 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
     for k, norm in enumerate(after):
         furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
         if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):
-            return [(i, _COLOUR[norm])]
+            return [(i, _COLOUR[norm]), *_further(norms, i, norm, in_bins)]
         if norm in _STOPS or (norm == "," and k):
             break
     return _told_after(norms, i)
@@ -135,16 +141,47 @@ def _told_after(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
     stop = next(
         (k for k in range(i + 1, min(i + 7, len(norms))) if norms[k] in _BREAKS), len(norms)
     )
-    for k in range(stop + 1, min(stop + 4, len(norms))):
+    for k in range(stop + 1, min(stop + 5, len(norms))):
+        if norms[k] in _STOPS:
+            break
         behind = norms[k + 1 : k + 2]
         if norms[k] in _COLOUR and (not behind or behind[0] in _AFTER_COLOUR):
-            return [(i, _COLOUR[norms[k]])]
+            return [(i, _COLOUR[norms[k]]), *_further(norms, i, norms[k])]
     return []
 
 
+def _further(
+    norms: Sequence[str], i: int, first: str, in_bins: Collection[int] = ()
+) -> list[tuple[int, Sign]]:
+    """ "Mould, white like snow and a little bit of black": the colours told behind the first."""
+    found: list[tuple[int, Sign]] = []
+    start = norms.index(first, i) + 1
+    for k in range(start, min(start + _FURTHER, len(norms))):
+        norm, behind = norms[k], norms[k + 1 : k + 2]
+        if norm in _STOPS:
+            break
+        told = norm in _COLOUR and norms[k - 1] in _AND_SOME and k not in in_bins
+        if told and not (behind and behind[0] in _COLOURED_THINGS):
+            found.append((i, _COLOUR[norm]))
+    return found
+
+
+_FURTHER = 11
+"""Words behind the first colour of a growth in which others are told."""
+_AND_SOME = words_in(
+    "and n & with some of bit , plus also a but touch little tiny going turning slightly partly"
+)
+_COLOURED_THINGS = words_in(
+    "bin bins lid bucket tub pail caddy one bag bags tea pepper peppers beans bread pudding "
+    "grapes olives lentils rice sauce bran plate tray crate liquid juice"
+)
+
+
 _STOPS = frozenset({".", "!", "?", "\n"})
-_BREAKS = _STOPS | {","}
-_AFTER_COLOUR = _STOPS | words_in("one ones tho though but and , ☺ of in thankfully luckily")
+_BREAKS = _STOPS | {",", ":"}
+_AFTER_COLOUR = _STOPS | words_in(
+    "one ones tho though but and , ☺ of in thankfully luckily mostly mainly with like"
+)
 
 
 _FURRY = words_in("furry fuzzy fluffy hairy mouldy moldy")

@@ -10,7 +10,7 @@ from handlers.reading.vocabulary import words_in
 
 _CALLED = words_in(
     "called named call calling name christened christen naming dubbed labelled labeled dub "
-    "baptised baptized nicknamed titled"
+    "baptised baptized nicknamed titled callin namin"
 )
 _NAME_ENDS = words_in(
     "and but it its is for with so in on at the a today to from because cos as after by who "
@@ -120,7 +120,7 @@ def _place_opened(message: Message) -> str | None:
     return None
 
 
-_IT = words_in("it him her them this that one is of 's : \" the")
+_IT = words_in("it him her er them this that one is of 's : \" the")
 
 
 def _named_already(group: Group) -> str | None:
@@ -149,7 +149,7 @@ def new_name(group: Group) -> str | None:
             name = name_from(message, i + 1, sentence.end)
             if name:
                 return name
-    if found := _named_already(group) or _greeted(group):
+    if found := _named_already(group) or _greeted(group) or _called_next(message, sentence.end):
         return found
     sized = [a.end for a in group.amounts if a.size]
     generic = group.bins[0].end if group.bins else sized[0] if sized else 0
@@ -163,6 +163,13 @@ def new_name(group: Group) -> str | None:
         return name_behind(group) or _introduced(group)
     said = name_from(message, group.verb.end, group.end, capital=True)
     return said or _listed_name(message, group.verb.end, sentence.end) or name_behind(group)
+
+
+def _called_next(message: Message, start: int) -> str | None:
+    """ "New bin, 15 litres, Alf's old one. Calling it Tetchy": the next sentence names it."""
+    norms = message.norms
+    at = next((i for i in range(start, min(start + 2, len(norms) - 1)) if norms[i] in _CALLED), 0)
+    return name_from(message, at + 1, len(norms), capital=True) if at else None
 
 
 def _behind_name(norms: Sequence[str], i: int) -> int:
@@ -217,7 +224,7 @@ def name_behind(group: Group) -> str | None:
     return None
 
 
-_BEFORE_NAME = words_in("'s it the him her a \" ' as bin one them : <")
+_BEFORE_NAME = words_in("'s it the him her er a \" ' as bin one them : <")
 _TOLD_APART = words_in("small little wee big young old junior baby tiny new great")
 """What tells a new bin from one of the same name: "small Grace"."""
 
@@ -232,14 +239,32 @@ def name_from(message: Message, i: int, end: int, *, capital: bool = False) -> s
         i += 1
     stop = i
     limit = min(end, i + 4)
-    while stop < limit and message.norms[stop] not in _NAME_ENDS | {'"', "'"}:
-        word = message.words[stop]
-        if capital and word.kind == "word" and not word.text[:1].isupper():
-            break
+    while stop < limit:
+        if not _goes_on(message, i, stop, end):
+            word = message.words[stop]
+            if message.norms[stop] in _NAME_STOPS:
+                break
+            if capital and word.kind == "word" and not word.text[:1].isupper():
+                break
         stop += 1
     if stop > i and message.words[i].kind == "number":
         return None
-    return message.text(i, stop) or None
+    return message.hyphened(i, stop) or None
+
+
+_NAME_STOPS = _NAME_ENDS | {'"', "'"}
+
+
+def _goes_on(message: Message, start: int, i: int, end: int) -> bool:
+    """Whether a small word stands within a name: "Sir Rots-a-Lot", "Oscar the Grouch"."""
+    if i == start or message.words[i].text[:1].isupper():
+        return False
+    hyphen = message.body[message.words[i].start - 1 : message.words[i].start] == "-"
+    linked = message.norms[i] in _LINKS and message.words[start].text[:1].isupper()
+    return hyphen or (linked and i + 1 < end and _is_capital(message, i + 1))
+
+
+_LINKS = words_in("the of von van de la du da mac")
 
 
 def vessel_as_name(message: Message) -> str | None:

@@ -4,9 +4,18 @@ from collections.abc import Sequence
 
 from handlers.reading.bincalls import SMALL_LETTERS
 from handlers.reading.binforms import SPELLED
-from handlers.reading.binwords import AFTER_NOT_OURS, BIN_WORDS, COLOURS, PLACE_NAMES, BinRef
+from handlers.reading.binwords import (
+    AFTER_NOT_OURS,
+    BIN_WORDS,
+    COLOURS,
+    GENERIC,
+    PLACE_NAMES,
+    TOLD_BY,
+    BinRef,
+)
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
+from handlers.reading.writtenbins import ARTICLES, called_by, joined, written, written_oddly
 
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
 _LEADS = BIN_WORDS | _BIN_PLURALS | {"called", "named", "one"}
@@ -15,24 +24,6 @@ _NOT_OURS = words_in(
     "rubbish trash garbage dust waste wheely general council paper glass "
     "plastic dog bread toy storage laundry-basket shopping bath ice champagne mop ash sand "
     "bottle"
-)
-# Words before "bin" that describe it and are no name.
-GENERIC = words_in(
-    "the a an my our your his her their this that these those same other another next second "
-    "first third last new old big small wee little full empty whole each every both all any "
-    "including incl some one two which what whose of in into to from off on for at and or but with "
-    "is was "
-    "are put it i we you shared communal spare current fermenting ready sealed starter scrap "
-    "scraps food bokashi compost kitchen-scrap litre liter l gallon gal plastic metal lidded "
-    "clean fresh good bad up out down over no not left per extra large mini nearly almost now "
-    "then so started opened sealed drained emptied buried mixed opening starting got get have "
-    "has had need about how wrong right actual open closed stinky smelly poor dear damn "
-    "bloody stupid blasted single correct gonna go went can could would will should may might "
-    "do does did more most kg g lb lbs oz ml litres liters kilos there here when if because "
-    "cos as than that's like its 's set start feed fed fill filled check checked close closed "
-    "seal drain bury dump dumped toss chucked threw called named calling entire original just "
-    "also only again already your still today yesterday tonight tomorrow un una el la los mi "
-    "nuestro de del der die das den mein unser le les mon ma une und y e o ang sa yung ng mga"
 )
 
 
@@ -51,19 +42,34 @@ def said_bins(
             continue
         ref = None
         if norm in BIN_WORDS or norm in _BIN_PLURALS:
-            ref = _written_oddly(words, norms, i) or _said(words, norms, i, taken)
+            if pair := _two_of_one_word(words, norms, i, taken):
+                out += pair
+                continue
+            ref = written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
         elif norm == "one":
             if by_food and _is_told_apart(norms, i):
                 ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
         else:
-            end = _after_signs(words, norms, i + 1)
-            if end > i + 1:
-                ref = BinRef(i + 1, end, written(words, i + 1, end), plain=True)
+            ref = called_by(words, norms, i + 1)
         if ref is not None:
             out.append(ref)
     return tuple(out)
+
+
+def _two_of_one_word(
+    words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
+) -> list[BinRef]:
+    """ "The blue and purple bins": two names before one word for bin; a known one is found."""
+    if i < 4 or norms[i - 2] not in ("and", "&") or not _names(words[i - 1], i - 1, taken):
+        return []
+    second = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
+    if i - 3 in taken:
+        return [second]
+    if norms[i - 4] not in ("the", "our") or not _names(words[i - 3], i - 3, taken):
+        return []
+    return [BinRef(i - 3, i - 2, words[i - 3].text, plain=True), second]
 
 
 def _is_told_apart(norms: Sequence[str], i: int) -> bool:
@@ -83,62 +89,6 @@ _DONE_TO = words_in(
     "to into in from off of sealed closed shut drained emptied buried fed filled topped opened "
     "unsealed"
 )
-
-
-def written(words: Sequence[Word], start: int, end: int) -> str:
-    """The words as they stand: parted where they are parted."""
-    parts = [words[start].text]
-    for i in range(start + 1, end):
-        parts.append(words[i].text if joined(words, i) else f" {words[i].text}")
-    return "".join(parts)
-
-
-def _after_signs(words: Sequence[Word], norms: Sequence[str], start: int) -> int:
-    """Index behind the pictures that stand from word `start` on without a space between them."""
-    end = start
-    while end < len(words) and norms[end] == "☺" and (end == start or joined(words, end)):
-        end += 1
-    return end
-
-
-def joined(words: Sequence[Word], i: int) -> bool:
-    """Whether word i stands right behind the one before it, without a space."""
-    return words[i - 1].end == words[i].start
-
-
-def _written_oddly(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
-    """ "The 🦄 bin", "the !!! bin", 'the "big one" bin', "the kitchen.corner bin"."""
-    if i < 2:
-        return None
-    if norms[i - 1] == '"':
-        opening = next((k for k in range(i - 3, max(-1, i - 8), -1) if norms[k] == '"'), None)
-        if opening is None:
-            return None
-        return BinRef(opening, i + 1, written(words, opening + 1, i - 1), plain=True)
-    start = i - 1
-    if words[start].kind == "sign" and norms[start] not in _PARTING:
-        while joined(words, start) and words[start - 1].kind == "sign":
-            start -= 1
-        named = start > 0 and norms[start - 1] in _ARTICLES
-        return BinRef(start, i + 1, written(words, start, i), plain=True) if named else None
-    stop = i - 2  # an address was parted behind its stop: see storage/words.py
-    if (
-        i >= 4
-        and norms[stop] == "."
-        and joined(words, stop)
-        and norms[i - 4] in ("the", "our", "my")
-    ):
-        ending = words[i - 1]
-        short = ending.kind == "word" and ending.text.islower() and len(ending.text) <= _ENDING
-        if short and words[i - 3].kind == "word" and ending.norm not in GENERIC | COLOURS:
-            return BinRef(stop - 1, i + 1, written(words, stop - 1, i), plain=True)
-    return None
-
-
-_ENDING = 3
-"""Letters of the last part of an address; a longer word begins a sentence of its own."""
-_ARTICLES = words_in("the our my a an to into in from off")
-_PARTING = words_in(", . ; : ( ) [ ] - — → & + = | '") | {"\n"}
 
 
 def _by_food(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
@@ -189,12 +139,16 @@ def _with_number(
     words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
 ) -> BinRef | None:
     """ "The plot 7 bin", "the b12 bin": one that is called by a word and a number."""
-    if i < 3 or words[i - 1].kind != "number" or words[i - 2].kind != "word":
+    if i < 2 or words[i - 1].kind != "number" or words[i - 2].kind != "word":
         return None
     number = norms[i - 1]
     if i - 1 in taken or i - 2 in taken or not number.isdecimal() or len(number) > DIGITS:
         return None
-    if norms[i - 3] not in _ARTICLES or (norms[i - 2] in GENERIC and len(norms[i - 2]) > 1):
+    if norms[i - 2] in ("the", "our"):
+        return BinRef(i - 1, i + 1, f"{norms[i]} {number}", plain=True)  # "the 12 bin"
+    if i < 3:
+        return None
+    if norms[i - 3] not in ARTICLES or (norms[i - 2] in GENERIC and len(norms[i - 2]) > 1):
         return None
     if norms[i - 2] in ("number", "no", "nr"):
         return BinRef(i - 2, i + 1, f"{norms[i]} {number}", plain=True)  # "the number 5 bin"
@@ -229,7 +183,7 @@ def _owner(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None
 def _names(word: Word, index: int, taken: frozenset[int]) -> bool:
     if index in taken or word.kind != "word" or word.norm in GENERIC:
         return False
-    return word.norm not in vocabulary() or word.norm in PLACE_NAMES | COLOURS
+    return word.norm not in vocabulary() or word.norm in PLACE_NAMES | TOLD_BY
 
 
 _TELLING = words_in(

@@ -1,19 +1,38 @@
-"""Dates that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
+"""Dates that no calendar has: "31 February", "30/02/2026", "2026-02-31", "in -2 days"."""
 
 import calendar
 import re
 from collections.abc import Sequence
 
 from handlers.reading.dates import ISO, MONTHS_A_YEAR, NUMERIC
+from handlers.reading.daystarts import STEPS
 from handlers.reading.daywords import AMOUNT_BEHIND, ENDS, MONTHS
 from handlers.reading.words import Word
 
 
 def is_no_date(words: Sequence[Word]) -> bool:
-    """Whether a date is said that no calendar has: "31 February", "30/02/2026", "2026-02-31"."""
+    """Whether a day is said that no calendar has, by its date or by how far it is."""
     norms = [word.norm for word in words]
     dated = [i for i, n in enumerate(norms) if n in MONTHS or (len(n) >= _WHOLE and n[0].isdigit())]
-    return bool(dated) and any(_is_no_date(norms, i) for i in dated)
+    if dated and any(_is_no_date(norms, i) for i in dated):
+        return True
+    counted = [i for i, n in enumerate(norms) if n in STEPS and i > 1 and norms[i - 1].isdecimal()]
+    return bool(counted) and any(_is_no_count(words, norms, i) for i in counted)
+
+
+def _is_no_count(words: Sequence[Word], norms: Sequence[str], i: int) -> bool:
+    """Whether the days before word i are below none, or more than a hundred years: "in -2 days"."""
+    lead, number, behind = norms[i - 2], norms[i - 1], norms[i + 1 : i + 2]
+    is_signed = lead == "-" and words[i - 2].end == words[i - 1].start
+    if (is_signed or lead == "minus") and i > 2:
+        return norms[i - 3] in ("in", "every")
+    is_far = len(number) > _DIGITS or int(number) * STEPS[norms[i]] > _FARTHEST
+    return is_far and (lead in ("in", "every") or behind in (["ago"], ["back"], ["earlier"]))
+
+
+_DIGITS = 6
+_FARTHEST = 36_525
+"""Days that are still counted."""
 
 
 _WHOLE = len("1/1/2026")

@@ -28,7 +28,7 @@ _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
     "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
     "scoop coloured colored colour color scale scales balance timer probe float frother warmer "
-    "cooler crate crates urn"
+    "cooler crate crates urn hands fingers allergy apron hangover coma"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in(
@@ -38,7 +38,7 @@ _COLOURS = words_in(
     "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
 )
 _COLOURED = words_in("one ones bin bins bucket barrel lid tub drum pail container")
-_WHOSE = words_in("my your his her our their me ur")
+_WHOSE = words_in("my your his her our their me ur light heavy brave")
 
 
 def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:

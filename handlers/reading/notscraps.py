@@ -1,12 +1,16 @@
 """Amounts that are told like a layer's, of what went into no bin: body weight, catches, spills."""
 
-from handlers.reading.amending import plain_text
+from handlers.reading.amending import plain_text, with_people
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
 _MASS = (
     r"(?:[\d.]+|an?|half an?|\w+) ?(?:kg|kilos?|kilograms?|g|grams?|lbs?|pounds?|stone|oz|ounces)"
+)
+_WEIGHT = (
+    r"(?:[\d.]+|half an?|an?|one|two|three|four|five|six|ten|twenty) ?(?:kg|kilos?|kilograms?|"
+    r"lbs?|pounds?|stone|grams?|g)"
 )
 _AMOUNT = (
     r"(?:[\d.]+|an?|half|one|two|three|four|five) ?(?:an? )?(?:kg|kilos?|g|grams?|lbs?|pounds?|oz|"
@@ -25,11 +29,15 @@ _DONE = (
     r"fed|scraped|binned)"
 )
 _AT_ROOM = r"(?: (?:in|at|on|by|near|off|from|round|outside|behind|over) (?:the |our )?qbin\b)?"
-_ENDS = r"(?:(?! (?:but|so|then|instead|and|before|until|yet|because)\b)[^,.;:!?])*"
+_ENDS = (
+    r"(?:(?! (?:but|so|then|instead|and|before|until|yet|because)\b)(?:[^,.;:!?]|(?<=\d)\.(?=\d)))*"
+)
 _TURNS: tuple[tuple[str, str], ...] = (
     (  # bodies, luggage and the gym
         "weighed weighs weigh weighing lost gained heavier lighter baby son daughter grandson "
-        "granddaughter nephew niece lamb calf toddler puppy kitten rucksack "
+        "granddaughter nephew niece lamb calf toddler puppy kitten rucksack grandchild ram ewe "
+        "pig dog "
+        "cat hamster tortoise parcel pram "
         "backpack suitcase luggage added myself meself masel masell bench benched bench-pressed "
         "squatted squats deadlift deadlifted "
         "deadlifts kettlebell kettlebells dumbbell dumbbells barbell slimming midwife",
@@ -44,9 +52,15 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:added|put) {_MASS}\b(?: of \w+)? (?:to|tae|on|onto|in|into) (?:my|me|mi|"
         rf"ma) ?(?:self|sel|"
         rf"sell|waist|waistline|belly|bum|hips|arse|tummy)\b{_ENDS}|"
-        rf"\b(?:added|put) {_AMOUNT}\b(?: of \w+)? (?:to|tae|in|into) (?:myself|meself|masell?|"
-        rf"mysel)\b"
+        rf"\b(?:added|put) {_AMOUNT}\b(?: of \w+)? (?:to|tae|in|into|inside) (?:myself|meself|"
+        rf"masell?|"
+        rf"mysel|me|us|him|her)\b(?! \w+(?: \w+)? (?:bin|bucket|tub|pail|caddy)\b)"
         rf"{_ENDS}|"
+        rf"\bweigh(?:ed|ing) (?:(?:the|my|our|her|his|their|a|new|old|poor|\w+ 's) )*"
+        rf"(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|toddler|grandson|granddaughter|"
+        rf"grandchild|nephew|niece|lamb|calf|ram|ewe|pig|dog|cat|hamster|tortoise|parcel)\b"
+        rf"(?! (?:'s|food|tins?|litter|bowl|basket))"
+        rf"(?:(?! (?:but|so|then|scraps|peel\w*|leftovers|qbin)\b)(?:[^.;:!?]|(?<=\d)\.(?=\d)))*|"
         r"\b(?:baby|puppy|kitten|rucksack|backpack|suitcase|luggage|midwife|toddler|son|daughter|"
         r"grandson|granddaughter|nephew|niece|lamb|calf)"
         rf"(?: \w+){{0,4}} (?:is|was|weighs|weighed|came in at) (?:(?:now|only|about|over|nearly|"
@@ -168,26 +182,103 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:made|boiled|bottled|put up|potted|jarred) (?:{_MASS}|\d+ \w+) (?:of )?(?:\w+ )?"
         rf"(?:marmalade|jam|chutney|pickle|curd|jelly)\b{_AT_ROOM}",
     ),
+    (  # things with their weight: bottles of gas, tools, furniture
+        "cylinder cylinders kettlebell kettlebells dumbbell dumbbells barbell anvil gas propane "
+        "butane barbecue scooter bike bikes motorbike sofa mattress fridge freezer engine battery "
+        "cement concrete sand gravel mulch topsoil mortar plaster aggregate",
+        rf"(?:\bqbin (?:parking|entrance|gate|door|doorway|steps|lift|stairs|lobby|drive|path|"
+        rf"corner)\b"
+        rf"[^.;:!?]*?)?\b{_WEIGHT} (?:(?:gas|propane|butane|lpg|cast|iron|old|big|dead|broken|car) "
+        rf")*(?:cylinders?|"
+        rf"kettlebells?|dumbbells?|barbells?|anvils?|gas bottles?|barbecue|scooter|motorbike|sofa|"
+        rf"mattress|fridge|freezer|engine|battery)\b(?:(?! (?:but|so|then)\b)(?:[^.;:!?]|"
+        rf"(?<=\d)\.(?=\d)))*|"
+        rf"\b{_WEIGHT} (?:bags? |sacks? |tubs? )?(?:of )?(?:cement|concrete|sand|gravel|mulch|"
+        rf"topsoil|"
+        rf"mortar|plaster|aggregate)\b(?! (?:-|covered|coated))"
+        rf"{_ENDS}{_AT_ROOM}",
+    ),
+    (  # what cars, pools and washing get
+        "screenwash antifreeze coolant petrol diesel bleach chlorine softener detergent paint "
+        "emulsion "
+        "weedkiller adblue varnish creosote primer undercoat",
+        rf"\b(?:added|put|poured|topped up|took|needed|used|got) {_AMOUNT} (?:of )?(?:\w+ "
+        rf")?(?:screenwash|antifreeze|"
+        rf"coolant|"
+        rf"petrol|diesel|bleach|chlorine|softener|detergent|paint|emulsion|weedkiller|"
+        rf"adblue)\b{_ENDS}",
+    ),
+    (  # put away to eat
+        "freezer fridge oven saucepan lunchbox microwave pantry larder cupboard",
+        rf"^(?!.*\bqbin\b).*\b(?:put|popped|stuck|shoved|bunged|stashed) {_ENDS}\b(?:in|into) "
+        r"(?:the|my|our|her|his) (?:\w+ )?(?:freezer|fridge|oven|saucepan|lunchbox|microwave|"
+        r"pantry|"
+        rf"larder|cupboard)\b(?! (?:bin|bucket|bokashi|drawer)\b){_ENDS}",
+    ),
+    (  # given to be cooked
+        "make makes making made bake baked baking cook cooked cooking croutons",
+        rf"\b(?:gives?|gave|given|brings?|brought|hands|handed|got|bought|picked|has|have) "
+        rf"(?:(?!\bqbin\b)(?:[^.;:!?]|(?<=\d)\.(?=\d)))*?\b{_WEIGHT}\b(?:(?!\bqbin\b)(?:[^.;:!?]|"
+        rf"(?<=\d)\.(?=\d)))*?(?: ,| and| so| "
+        rf"which)+ "
+        rf"(?:i|we|she|he) "
+        rf"(?:(?:will|shall|just|am|are|have|already) )*(?:make|making|made|bake|baked|baking|cook|"
+        rf"cooked|cooking|turned|turn) (?:\w+ ){{0,4}}(?:pudding|croutons|breadcrumbs|marmalade|"
+        rf"jam|"
+        rf"chutney|stock|broth|soup|stew|pickles?|sauce|curry|pie|crumble|lemonade|cordial|compote|"
+        rf"jelly|bread|cake|toast)\b",
+    ),
+    (  # a feast in a room
+        "wedding party birthday function funeral reception banquet christening engagement shaadi "
+        "diwali iftar feast barbecue",
+        r"\bqbin (?:has |have )?(?:got|had|has|having|hosted|holds|host) (?:an? |the |another |"
+        r"its |big )*(?:wedding|party|"
+        r"birthday|function|funeral|reception|banquet|christening|engagement|shaadi|diwali|iftar|"
+        r"feast|barbecue)(?: party| lunch| dinner| reception)?"
+        r"(?= [,.;:!—-]| today| tonight| last| yesterday| on| this|$)"
+        r"(?:(?!\b(?:after|leftovers?|left|stale|scraps|went|uneaten|waste)\b).)*$",
+    ),
+    (  # a meal that is named for its day or place
+        "lunch supper dinner breakfast picnic potluck banquet barbecue",
+        r"\b(?:lunch|supper|dinner|breakfast|picnic|potluck|banquet|barbecue)\b"
+        r"(?=.*\b(?:all gone|not a crumb|all eaten|seconds|served|fed \w+|delicious|lovely|clean "
+        r"plates|"
+        r"plates clean)\b)(?:(?!\b(?:leftovers?|left|scraps|went|uneaten|waste|into|plus)\b).)*$",
+    ),
+    (  # brought to a room
+        "delivered",
+        rf"\bqbin (?:had|got|has|ordered|have) (?!.*\b(?:scraps|peel\w*|leftovers|bones|waste)\b)"
+        rf"{_ENDS}\bdelivered(?=$| for\b| at\b| by (?:van|truck|lorry)| [,.;])",
+    ),
+    (  # eaten
+        "ate eaten scoffed polished demolished wolfed devoured guzzled",
+        rf"\b(?:qmember|i|we|kids|everyone|everybody|lads|boys|girls|guests)(?: all| "
+        rf"just|"
+        rf" has| have| 've| 's)* (?:ate|eaten|scoffed|polished off|demolished|wolfed(?: down)?|"
+        rf"devoured|"
+        rf"guzzled) (?:(?:the|all|a|about|nearly|over|whole) )*{_AMOUNT}\b{_ENDS}",
+    ),
     (  # the room, and not the bin
         "room building church place",
         r"\b(?:the )?(?:room|building|church|place) ,? ?not (?:the |a |our )?(?:qbin|bin|bucket)\b",
     ),
     (  # taken to other places
-        "food bank foodbank church market recycling tip dump mum's nan's mums nans "
-        "gran's charity "
-        "work office school hospice shelter mum nan gran auntie",
+        "food bank foodbank church market recycling tip dump mum's nan's mums nans gran's charity "
+        "work office school hospice shelter mum nan gran auntie barbecue bbq party picnic wedding "
+        "funeral potluck fete fair butcher",
         rf"\b(?:took|taken|carried|brought|dropped off|drove|sent|gave|donated|delivered|lugged|"
         rf"ran) "
         rf"{_ENDS}\b(?:to|round to|over to|down to|up to|at) (?:the |my |our |his |her |a "
         rf")?(?:qbin (?:'s )?)?(?:food ?"
         rf"bank|church|market|recycling|tip|dump|charity shop|work|office|hospice|shelter|"
+        rf"barbecue|bbq|party|picnic|wedding|funeral|potluck|fete|fair|butcher|"
         rf"(?:mum|nan|gran|auntie|grandma|dad|sister|brother)(?: 's|s)?)\b{_ENDS}",
     ),
 )
 CUES = words_in(" ".join(cues for cues, _ in _TURNS))
 """Words without one of which nothing here is said."""
 _PATTERNS = tuple((words_in(cues), Late(turns)) for cues, turns in _TURNS)
-_MANY = words_in("recipe room history")
+_MANY = words_in("recipe room history banquet croutons anvil freezer potluck")
 _OF_MANY = [cues for cues, _ in _PATTERNS if not cues.isdisjoint(_MANY)]
 """Those beside which more than one amount may stand."""
 _PUT_IN = Late(
@@ -209,7 +300,7 @@ def is_no_scraps(message: Message) -> bool:
     """Whether the amount is of what went into no bin, and nothing besides is told."""
     if not message.has(CUES):
         return False
-    text = plain_text(message)
+    text = with_people(message, plain_text(message))
     in_bin = any(ref.plain for ref in message.bins)
     for cues, turns in _PATTERNS:
         found = turns.search(text) if message.has(cues) else None
@@ -220,3 +311,17 @@ def is_no_scraps(message: Message) -> bool:
         if not (more or _PUT_IN.search(rest) or (in_bin and _IN_BIN.search(rest))):
             return True
     return False
+
+
+def is_bin_weighed(message: Message) -> bool:
+    """ "Weighed the shed bin: 12 kg": what a bin weighs, all told, is no layer."""
+    if "weighed" not in message.norms or len(message.measured()) != 1:
+        return False
+    return _BIN_WEIGHED.fullmatch(plain_text(message)) is not None
+
+
+_BIN_WEIGHED = Late(
+    r"(?:(?:i|we|just|have|so) )*weighed (?:(?:the|our|my) )?qbin(?: full| now| today)?"
+    rf"(?: ?[:,=—-])? (?:(?:it|it's|'s|is|was|at|and|came|comes|to|in|now|about) )*{_AMOUNT}"
+    r"(?: (?:now|today|full|in all|all told|with .*))?"
+)

@@ -81,6 +81,24 @@ _PEOPLE = words_in("i we you am he")
 _BEING = words_in("am are was were is get got feel felt 're")
 
 
+def is_of_utility(norms: Sequence[str], mark: Mark) -> bool:
+    """ "The gas board", "water pressure": a house's supply, and nothing that swells a lid."""
+    if norms[mark.start] not in _SUPPLY:
+        return False
+    behind, before = norms[mark.end : mark.end + 1], norms[max(0, mark.start - 1) : mark.start]
+    return not (_SUPPLIERS.isdisjoint(behind) and _SUPPLIED.isdisjoint(before))
+
+
+_SUPPLY = words_in("gas pressure")
+_SUPPLIERS = words_in(
+    "board man men bill bills meter meters fitter fitters engineer cylinder cylinders bottle "
+    "bottles "
+    "hob hobs cooker main mains company works pipe pipes supply station mark oven ring canister "
+    "fridge heater boiler price prices cooker washer washers cooking safe"
+)
+_SUPPLIED = words_in("natural calor tear laughing camping bottled greenhouse water blood tyre peer")
+
+
 def describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:
     """ "Rotten tomatoes", "dry coffee grounds", "sour cream": said of the food, not of the bin."""
     return any(

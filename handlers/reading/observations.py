@@ -147,6 +147,8 @@ def _bin_context(groups: Sequence[Group], k: int) -> str | None:
     return "place" if any(b.place for b in refs) and not _is_surely_seen(group) else "name"
 
 
+_GOES_ON = words_in("is was feels felt looks seems")
+"""Words of a clause that leaves out its subject: "the shed smells of beer and is warm"."""
 _PARTS = words_in("inside lid lids rim spigot contents grid leachate")
 """What only a bin has."""
 
@@ -219,7 +221,8 @@ def _counts(group: Group, seen: Seen, context: str) -> bool:
     if context in ("place", "craft") and seen.sign in _PLACE_SIGNS:
         # a room may be dry or full of flies, but only a bin hisses
         return seen.sign == "gas" and seen.plain and any(b.end <= seen.start for b in group.bins)
-    if not seen.plain and (context == "place" or (context == "name" and not group.bins)):
+    unsaid = not group.bins and group.norms[0] not in _GOES_ON
+    if not seen.plain and (context == "place" or (context == "name" and unsaid)):
         return False
     return not _of_something_else(group.message, seen)
 

@@ -3,15 +3,19 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
+from handlers.reading.amounts import Amount
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.late import Late
+from handlers.reading.message import Message
 from handlers.reading.naming import called, name_behind, new_name
-from handlers.reading.sizes import SMALLEST, size_of
+from handlers.reading.sizes import OF_SIZE, SMALLEST, size_of
 from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 
+NAME_LOST = "its name can be none"
+"""A further rule of a bin that was called by what is no name."""
 _OPENING = frozenset(
     {"open", "start", "begin", "set up", "kick off", "launch", "christen", "name", "get going",
      "inaugurate",
@@ -69,8 +73,37 @@ def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
         shared=True if _is_for_all(group) else None,
         member=member_of(groups, k),
         on=day_of(groups, k, since=True),
-        rules=(rule,),
+        rules=(rule, NAME_LOST) if name is None and _is_called_else(group) else (rule,),
     )
+
+
+def _is_called_else(group: Group) -> bool:
+    """ "Opened the seal bin", "a bin called 2 kg": called by what can be no name."""
+    norms = group.message.norms
+    if group.verb is None:
+        return False
+    for ref in group.bins:
+        at = ref.start - 1
+        named = at - 1 == group.verb.end and norms[at - 1] in ("the", "our")
+        behind = norms[ref.end : ref.end + 1]
+        if behind in (["called"], ["named"], ["-"]) or _is_a_number(group.message, ref.end):
+            return True
+        if ref.name is None and named and norms[at] not in _DESCRIBING:
+            return True
+    return False
+
+
+def _is_a_number(message: Message, i: int) -> bool:
+    """ "Bin 3.5": a number that measures nothing."""
+    measured = any(amount.start <= i < amount.end for amount in message.amounts)
+    return i < len(message.words) and message.words[i].kind == "number" and not measured
+
+
+_DESCRIBING = words_in(
+    "new old big small little wee next second third last first other another large spare shared "
+    "communal same fresh clean empty plastic metal lidded l litre liter gallon gal kg kitchen food "
+    "scrap scraps whole"
+)
 
 
 def _is_for_all(group: Group) -> bool:
@@ -120,7 +153,7 @@ def _sentence_words(group: Group) -> list[str]:
 def _opened(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     if _has_size(group):
-        return "the size of a bin"
+        return OF_SIZE
     if not _NOT_OPENED.isdisjoint(_own_words(group)) or group.message.bran(group.start, group.end):
         return None
     if (
@@ -191,7 +224,7 @@ def _is_only_where(group: Group) -> bool:
 
 
 def _known(group: Group) -> bool:
-    return any(b.known for b in group.bins)
+    return any(b.known and b.name not in group.message.context.retired for b in group.bins)
 
 
 def _starts_anew(group: Group) -> bool:
@@ -212,8 +245,19 @@ def _capacity(group: Group) -> float | None:
         if a.quantity == "volume"
         and sentence.start <= a.start < sentence.end
         and a.value >= SMALLEST
+        and not _is_below_nought(group.message, a)
         and (a.size or not a.vessel)
         and not any(a.end <= x.start <= a.end + 2 for x in group.message.items)
     ]
     sized = [a for a in exact if a.size]
     return (sized or exact)[0].value if exact else None
+
+
+def _is_below_nought(message: Message, amount: Amount) -> bool:
+    """ "The pink bin, -20 L", where "pink bin -20 L" has a dash."""
+    return amount.negative and message.norms[amount.start - 2 : amount.start - 1] in (
+        [","],
+        [":"],
+        ["of"],
+        ["is"],
+    )

@@ -27,6 +27,10 @@ _THINGS = words_in(
     "puked vomited roadkill discharge effluent "
     "boards planks plank timber timbers joist joists joiner carpenter woodworm floorboards rafters "
     "recipe delicious tasty yummy restaurant menu campsite "
+    "vet vets algae exhaust sweeping kittens puppies groomer shampoo walkies paws barking barked "
+    "whining vaccinated wormer fireside hearth mealybug mealybugs repot repotted petals blossom "
+    "regatta rolled "
+    "physio putty plasticine chippy mower "
     "hotel wedding funeral birthday scenery forecast"
 )
 _UNREAL = words_in("dream dreamed dreamt dreaming nightmare nightmares movie novel")

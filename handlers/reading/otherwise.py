@@ -66,7 +66,8 @@ def _else(verbs: str, things: str, beside: str, turns: str, cues: str, itself: s
 BRAN_ELSE = Late(
     r"\bbran (?:muffins?|loaf|loaves|bread|flakes|cereal|mash|cakes?|biscuits|cookies|pancakes|"
     r"crackers|sticks|scones)\b|\braisin bran\b|"
-    r"\bbran (?:for|to) (?:the |my |our |her |his )?(?:horses?|pony|ponies|donkeys?|rabbits?|hens|"
+    r"\bbran (?:(?:left|kept|saved|and \w+|or \w+|with \w+) )?(?:for|to) "
+    r"(?:the |my |our |her |his |a )?(?:horses?|pony|ponies|donkeys?|rabbits?|hens|"
     r"chickens|chooks|pigs?|goats?|cows?|baking|breakfast|bread|muffins|porridge|smoothies)\b"
     r"(?! (?:meat|stew|curry|bones?|heads?|feet|trotters?|offal|liver|fat|skins?|scraps|peel|"
     r"crusts|"
@@ -109,6 +110,21 @@ _OF_ELSE = {
         "kiln furnace range burner tractor bike hob grill aga rayburn shop stall season school "
         "hall gym library clinic museum gallery theatre bar restaurant station bridge",
         "kindling firelighters",
+        r"^(?!.*\b(?:(?<!braai )(?<!bbq )(?<!barbecue )q?bins?|buckets?|tubs?|pails?|caddy|"
+        r"bokashi|scraps|bran|ferment\w*|called|"
+        r"named|name)"
+        r"\b)(?:"
+        r".*\b(?<!by the )(?<!near the )(?<!at the )(?<!to the )(?<!behind the )(?<!beside the "
+        r")(?:braai|barbecue|bbq|smoker|firepit|fire pit|brazier|planter|pizza oven|water "
+        r"butt)\b.*|"
+        r".*\bburn(?:t|ed|ing)? (?:\S+ ){0,6}(?:drum|barrel)\b.*)$|"
+        r"^.*\b(?:q?bins?|drum|bank|box|bucket|skip) (?:just |only )?for (?:\w+ )?(?:batteries|"
+        r"clothes|"
+        r"glass|nappies|bottles|cans|tins|litter|poo|ash|toys|lego|grit|salt|rubble|laundry|shoes|"
+        r"balls|"
+        r"umbrellas|cables|stamps)(?=$| (?:[,.;:!?)(—-]|now|only|at|in|on|by|and|or|behind|"
+        r"outside|please)"
+        r"(?: |$)).*$|"
         rf"\b(?:{_BEASTS.replace(' ', '|')}) (?:(?:has|have|had|'s|got|just|went and|gone and|"
         rf"been and|"
         r"again|also|bloody|only) )*(?:opened|got into|gotten into|broke into|broken "
@@ -125,7 +141,10 @@ _OF_ELSE = {
         r"sofa|telly|bike)\b",
         f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} "
         "donations recycling rubbish trash glass bottles cardboard "
-        "collection tips coins coppers raffle tickets leak leaks drips mopping",
+        "collection tips coins coppers raffle tickets leak leaks drips mopping "
+        "braai barbecue bbq smoker firepit pit brazier planter pizza butt burn burnt "
+        "burned burning batteries clothes glass nappies bottles cans tins litter poo ash "
+        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
         r"\b(?:new|called|named|christened) qbin\b",
     ),
@@ -135,7 +154,8 @@ _OF_ELSE = {
             "wees weed pee piss pissed "
             "scoby worktop worktops eaves loft attic wardrobe ceiling fog foggy mist drizzle "
             "freezing heating radiators sourdough landlord landlady starter "
-            "bag sack jar snow rain winter summer spring autumn christmas storm thunder"
+            "bag sack jar pool pond soil lawn snow rain winter summer spring autumn "
+            "christmas storm thunder"
         ),
         Late(
             r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
@@ -146,6 +166,8 @@ _OF_ELSE = {
             r"\b(?:smells?|feels?|looks?) like (?:snow|rain|winter|summer|spring|autumn|"
             r"christmas|thunder|"
             r"a storm)\b|"
+            r"\bpool (?:ph|temp|temperature|water|is)\b|"
+            r"\bph (?:of|in) the (?:pool|pond|tank|soil|bed|lawn)\b|"
             r"\bin the (?:bag|sack|jar) ,? ?not (?:in )?(?:the )?(?:qbin|bin)\b.*|"
             r"\bseptic tank\b|\bdown the septic\b|\bcesspit\b|"
             r"\b(?:my|your|his|her) (?:brain|heart)\b|\bbrain (?:is |like )?an? \w+|"
@@ -165,7 +187,10 @@ _OF_ELSE = {
         "gaps window windows wall walls floor floors worktop drive driveway patio deck grout "
         "tiles lips deal fate final match win title contract bargain chimney roof leak joint "
         "record door doors roofs gutter gutters bath shower sink cart axle jar jars steaks steak "
-        "tank hull kayak boat tyre tyres puncture pipe pipes skylight conservatory loft "
+        "exhaust windscreen windshield sunroof sill sills wound wounds bid bids tender tenders "
+        "orders evidence verdict indictment "
+        "bearing bearings tank hull kayak boat tyre tyres puncture pipe pipes skylight "
+        "conservatory loft "
         "tin tins tupperware ziploc packet packets sachet sachets cling",
         "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded insulated "
         "tiled tiles",
@@ -177,6 +202,7 @@ _OF_ELSE = {
         r"(?:(?:is|are|was|were|'s|has|have|been|got|all|now|finally|properly|half) )*sealed\b|"
         r"\bsealed (?:\w+ ){0,3}with (?:\w+ )?(?:felt|bitumen|silicone|mortar|grease|resin|tar|"
         r"epoxy|sealant|a kiss|beeswax|oil)\b|\bvacuum sealed\b|"
+        r"\bsealed off\b.*\b(?:asbestos|police|scaffolding)\b|"
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
         r"\b(?:closed|shut)\b.{0,25}\b(?:chippy|takeaway|takeout|pizza|eating out|sandwiches)\b|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:resurfacing|tarmac|gritting|refit|rewiring|"
@@ -184,14 +210,16 @@ _OF_ELSE = {
         r"\b(?:closed|shut)\b.{0,30}\b(?:gas ?works|road ?works|water main|burst main|council|"
         r"police|floods?|flooded|flooding|snow|bank holiday|staff training|exams?)\b|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:repairs?|concert|renovations?|"
-        r"stocktaking|party|function|refurbishment|wedding|funeral|decorating|maintenance|"
+        r"stocktaking|party|lunch|final|match|exams|deep clean|function|refurbishment|wedding|"
+        r"funeral|"
+        r"decorating|maintenance|"
         r"filming)\b|"
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
-        "off chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit "
-        "rewiring "
-        "asbestos electrics roofers inspection election elections polling choir mass prayers lunch "
-        "gas gasworks works roadworks main council police flood floods flooded flooding snow "
-        "holiday staff exam exams repair repairs concert renovation renovations stocktaking "
+        "lunch final match exams clean asbestos police scaffolding off repair repairs concert "
+        "chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit "
+        "rewiring electrics roofers inspection election elections polling choir mass prayers "
+        "gas gasworks works roadworks main council flood floods flooded flooding snow "
+        "holiday staff exam renovation renovations stocktaking "
         "function refurbishment "
         "wedding funeral decorating maintenance filming birthday party mouth eyes account shop "
         "bathroom felt bitumen silicone mortar grease resin tar epoxy sealant kiss beeswax oil "
@@ -225,12 +253,27 @@ _OF_ELSE = {
         r"\b(?:dehumidifier|cow|goat|maple|water butt|washing machine) (?:gave|filled|leaked|made|"
         r"yielded|got)\b|\bmilked (?:the |my |our |a )(?:cows?|goats?|ewes?|nanny|heifer|camel|"
         r"buffalo)\b|\bbled the radiators?\b.*|"
+        r"^.*\bdrained by (?:the |a |our )?(?:\w+ )?(?:choir|guests|crowd|congregation|band|club|"
+        r"wedding party|regulars)\b(?! 's).*$|"
+        r"\bqbin (?:had|drank|downed|necked|swallowed) (?:[\d.]+ ?|a |half a )(?:litres?|liters?|"
+        r"l|ml|"
+        r"pints?|gallons?|cups?) of (?:\w+ )?(?:tea|coffee|beer|wine|milk|squash|cider|water)\b"
+        r"(?! (?:from|out|off|of)\b)|"
+        r"\bcaught\b.*\b(?:pier|boat|rocks|beach|weir|harbou?r)\b|\bqbin (?:syrup|sap)\b|"
+        r"\bqbin (?:\w+ )?drained (?:well|away|fast|slowly|nicely|quickly)\b.*"
+        r"\b(?:storm|rain|rains|flood|floods|thaw)\b|"
+        r"^(?!.*\b(?:tap|leachate|juice|liquor|bokashi|bran|scraps)\b).*"
+        r"\b(?:qbin|cellar|basement|garage|kitchen) (?:is |was |has |been |got |'s )*"
+        r"(?:flooded|flooding|awash)\b.*$|"
+        r"^.*\btap (?:\S+ ){0,4}(?:drips|dripping|leaks|leaking)\b.*"
+        r"\b(?:an hour|a minute|plumber|washer)\b.*$|"
         r"\bdrained (?:the |my |our )?washing machine\b.*|"
         r"\b(?:car park|road|pitch|lane|street|playground)(?: (?:at|by|of) (?:the )?qbin)? "
         r"(?:\w+ )?"
         r"drained\b|\bdrew (?:off )?an? (?:pint|half) of (?:bitter|ale|stout|lager|mild)\b|"
         r"\bdrained [\w ]{1,12}\b(?:bottles?|cans?) of (?:malt|whisky|gin|rum|beer|wine)\b|"
         r"(?:\b\w+ (?:off |out )?)?\b[\d.]+ (?:litres?|liters?|l|ml|pints?|gallons?) of (?:oil|"
+        r"emulsion|varnish|creosote|gloss|primer|undercoat|paint|"
         r"petrol|diesel|kombucha|wine|cider|beer|milk|sap|comfrey|nettles?|syrup)\b|"
         r"\b(?:comfrey|nettles?|seaweed)(?: \w+)? (?:drawn|drained|strained|off)\b|"
         r"\b(?:syphoned|siphoned|racked|bottled) (?:off )?(?:the )?(?:wine|cider|beer|mead|gin)\b|"
@@ -249,6 +292,7 @@ _OF_ELSE = {
         rf"{_PLUMBING}\b{_NO_VESSEL}[^;!?]*|"
         r"\b(?:buckets?|bucketfuls?|boxes|box|bags?|sacks?|crates?|barrows?|wheelbarrows?|loads?|"
         rf"trugs?|tubs?|pails?|qbin) of {_LOOT} (?:out of|from|off) (?:the |our )?qbin\b",
+        "emulsion varnish creosote gloss primer undercoat paint wine pier "
         "vinegar bleach descaler bicarb detergent struck caught landed reeled hooked netted "
         "nothing "
         "nowt nothin nuffin nuthin zilch naught house "
@@ -262,7 +306,9 @@ _OF_ELSE = {
         "wound knee lung lungs radiator van mower tractor engine boat bilge butt cow cows goat "
         "goats maple machine dishwasher dryer paddling roof milked ewe ewes nanny heifer camel "
         "buffalo bled park road pitch lane street "
-        "playground bitter stout lager mild",
+        "playground bitter stout lager mild drips dripping leaks leaking choir guests crowd "
+        "congregation band club party regulars storm rain rains flood floods thaw flooded "
+        "flooding awash",
         r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)|"
         r"\b(?:from|off|out of) (?:the |our )?qbin\b(?! (?:roof|gutter|engine|heater|boiler|"
         r"window))",
@@ -303,12 +349,17 @@ _OF_ELSE = {
         rf"\bwhere (?:i|we|they|you|he|she|qmember) (?:had )?(?:did|put|buried|dug|dug in|trenched|"
         rf"emptied|tipped|planted) (?:\w+ )?(?:the )?(?:qbin|it|her|him|them|that one)\b"
         rf"[^.!?]*\b(?:last (?:{_SEASONS})|{_SEASONS} before last|(?:months?|years?|seasons?|ages) "
-        rf"(?:ago|back)|back in (?:{_MONTH_NAMES}))\b[^!?]*",
+        rf"(?:ago|back)|back in (?:{_MONTH_NAMES}))\b[^!?]*|"
+        r"\b(?:was|were) buried\b.*\b\w+ years old\b|"
+        r"\bunder (?:\S+ ){1,4}of (?:flood ?water|water|mud|snow|ice|slush|silt)\b|\bsnowed "
+        r"under\b|"
+        r"\bunder (?:duress|protest|pressure|arrest|oath|orders|control|warranty|the weather|water|"
+        r"scaffolding|review|construction|offer|attack|canvas|siege|stress)\b",
         "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
         "homework admin peas sea alive guinea bunny canary kitten mam nan brother sister friend "
         "neighbour neighbor colleague pony where chicken hen gerbil cat dog crowns bulbs leeks "
         "seedlings cloves tubers "
-        "saplings compost manure for died dead dug ground",
+        "saplings compost manure for died dead dug ground under years",
         r"\b(?:bur(?:y|ied)|dug|went in|under)\b|\b(?:contents|ferment|bin|bucket)\b",
     ),
 }

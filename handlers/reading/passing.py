@@ -12,6 +12,7 @@ from handlers.reading.binwords import BinRef
 from handlers.reading.doers import is_sender
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.stretches import coming as coming_day
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import Patterns, first_in, patterns
 
@@ -274,7 +275,7 @@ def coming(message: Message) -> date | None:
     """The day that lies ahead, where one is said."""
     for day in message.days:
         if not day.aside or message.norms[day.start - 1] == "from":
-            return day.past if day.past >= message.today else day.future
+            return coming_day(day.past, day.future, message.today)
     return None
 
 

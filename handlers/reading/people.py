@@ -110,7 +110,8 @@ def _owns(norms: Sequence[str], end: int) -> bool:
 
 
 _AFTER_IS = words_in(
-    "went after just got been put taken taking gone going done dug shut drawn had the a already now"
+    "went after just only finally got been put taken taking gone going done dug shut drawn had the "
+    "a already now"
 )
 _TITLES = words_in("mr mrs ms dr st sr jr rev col capt prof fr")
 

@@ -69,6 +69,21 @@ class Phrase:
         return self.bins[0].name if self.bins else None
 
     @property
+    def bin_said(self) -> str | None:
+        """The first bin that it names as a bin, be it none of the group's."""
+        for ref in self.message.bins:
+            if self.start <= ref.start < self.end and ref.name and (ref.plain or ref in self.bins):
+                return ref.name
+        return None
+
+    @property
+    def strange_bin(self) -> str | None:
+        """The first bin that it names and the group has not, if it names none of the group's."""
+        said = [ref for ref in self.message.bins if self.start <= ref.start < self.end]
+        strange = [ref.name for ref in said if ref.plain and not ref.known and ref.name]
+        return strange[0] if strange and not self.bin and self.message.context.in_room else None
+
+    @property
     def members(self) -> list[MemberRef]:
         """The members that it names, but for the sender."""
         return [

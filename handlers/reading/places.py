@@ -24,7 +24,8 @@ GREEN = words_in(
 UNDER = words_in("under beneath below underneath beside behind near")
 PLACE = words_in(
     "in into under beneath below by near along beside behind next at on over underneath "
-    "between against round around among amongst where en im past debajo bajo "
+    "between against round around among amongst across opposite alongside amid feeding atras where "
+    "en im past debajo bajo "
     "junto detras cerca entre unter neben hinter sous derriere pres"
 )
 _WHEN = words_in("weekend lunchtime night noon dawn dusk long last first once")
@@ -43,8 +44,10 @@ _WEATHER = words_in(
 )
 """What somebody digs in that is no place."""
 _BEFORE_DAY = words_in("on at from since during over around about")
-_BEFORE_PLACE = PLACE | {",", "-", "☺"}
+_BEFORE_PLACE = PLACE | {",", "-", "☺", ":"}
 _OF_DAY = words_in("this morn morning mornin afternoon arvo evening today the other day just now")
+_WHO = words_in("he she it they him her that")
+_LIES = words_in("go goes went is 's lies lie sits was gone got")
 _SOIL = frozenset({"ground", "soil", "earth", "dirt", "tierra", "terre", "terra", "erde"})
 _LONGEST = 7
 """Words in a place that is said without a preposition, at most."""
@@ -55,6 +58,7 @@ _AFTER = 3
 def place_of(group: Group, target: BinRef | None) -> str | None:
     """The free words for where it went; the ground itself if nothing more is said."""
     said = _said(group, target) or _before(group, target) or _behind_arrow(group, target)
+    said = said or _put_bare(group, target)
     if said is None or said == "ground":
         return _alone(group) or said
     return said
@@ -85,6 +89,31 @@ def _said(group: Group, target: BinRef | None) -> str | None:
     return None
 
 
+def _put_bare(group: Group, target: BinRef | None) -> str | None:
+    """ "Down the back of the polytunnel", "buried the shed, bed 3": no word of place before it."""
+    message = group.message
+    norms = message.norms
+    start = group.verb.end if group.verb is not None else group.start
+    start = start if target is None else max(start, target.end)
+    end, held = message.sentences[group.clauses[0].sentence].end, indexes(message.days)
+    for i in range(start, end - 2):
+        if norms[i] in _WAYS and norms[i + 1] in _THE and norms[i + 2] in _ENDS_OF:
+            return _place_from(message, i + 1, end, held)
+    if target is None or start != target.end or start >= end or start in held:
+        return None
+    place = _place_from(message, start, end, held)
+    bare = place is not None and place != "ground" and len(place.split()) <= _BARE
+    return place if bare and not _PLOTS.isdisjoint(norms[start : start + _BARE]) else None
+
+
+_WAYS = words_in("down up out over round through off")
+_THE = words_in("the at our my his her their")
+_ENDS_OF = words_in("back front top bottom end far side foot edge corner middle back garden yard")
+_PLOTS = words_in("bed beds patch border trench plot row allotment")
+_BARE = 3
+"""Words of a place that stands behind the bin with nothing between, at most."""
+
+
 def _is_somebody(message: Message, i: int) -> bool:
     """Whether a person is named at word i ("along the hedge by me and Dom")."""
     return message.norms[i : i + 1] in (["me"], ["us"]) or any(
@@ -99,7 +128,12 @@ def _names_bin(message: Message, i: int) -> bool:
 def _before(group: Group, target: BinRef | None) -> str | None:
     """ "Have the bin under the cherry tree buried": the place stands before the verb."""
     if target is None:
-        return None
+        leads = (
+            group.verb is not None and group.norms[0] in UNDER and group.verb.start > group.start
+        )
+        verb = group.verb.start if leads and group.verb is not None else group.start
+        held = indexes(group.message.days)  # "under the fig he goes"
+        return _place_from(group.message, group.start + 1, verb, held) if leads else None
     if group.verb is None:  # "6 inches down under the sweetcorn, Doris"
         held = indexes(group.message.days)
         for i in range(group.start, target.start - 1):
@@ -134,10 +168,17 @@ def _place_from(message: Message, i: int, end: int, held: frozenset[int]) -> str
     norms = message.norms
     while i < end and norms[i] in _SKIPPED:
         i += 1
-    stop = i
-    while stop < end and stop not in held:
+    stop, between = i, norms[max(0, i - 2) : i]
+    depths = {a.start for a in message.amounts if a.quantity == "length" and a.start > i}
+    depths -= {at for at in depths if norms[at - 1] == "of"}  # "a hole of 20 cm"
+    while stop < end and stop not in held and stop not in depths:
         numbered = norms[stop] == "." and norms[stop - 1] in ("no", "nr")
-        if norms[stop] in _PLACE_ENDS and not numbered:
+        joined = norms[stop] in ("and", "&") and "between" in between
+        if norms[stop] in _PLACE_ENDS and not (numbered or joined):
+            break
+        if norms[stop] in _WHO and norms[stop + 1 : stop + 2] and norms[stop + 1] in _LIES:
+            break  # "under the fig he goes"
+        if norms[stop] == ":" and norms[i] in _SOIL:
             break
         if norms[stop] == "by" and _is_somebody(message, stop + 1):
             break

@@ -76,6 +76,7 @@ def _without_parts(group: Group, amounts: list[Amount]) -> list[Amount]:
     if not parts:
         return amounts
     inside = [a for a in parts if message.has(_INTO, a.end + 2, a.end + 3)]
+    inside = [a for a in inside if not _lies_in_it(message, a.end + 1)]
     if len(inside) == 1 and len(parts) == 1:
         return inside  # "dropped 10 kilos, and 6 of it went into the shed"
     first = message.sentences[group.clauses[0].sentence].start if group.clauses else 0
@@ -97,10 +98,19 @@ def _part(message: Message, amount: Amount) -> int:
     lead = norms[max(0, start - 2) : start]
     if lead[:1] == ["of"] and lead[-1] in _WHOLE:
         return end + of
-    included = lead[-1:] and lead[-1] in _INCLUDING
+    included = (lead[-1:] and lead[-1] in _INCLUDING) or (
+        "with" in lead and _lies_in_it(message, end)
+    )
     return end + of if included and any(i.start == end + of for i in message.items) else 0
 
 
+def _lies_in_it(message: Message, end: int) -> bool:
+    """ "2 kg of peel with maybe 200 g of bacon in it": whether "in it" follows the thing."""
+    ends = [i.end for i in message.items if end <= i.start <= end + 1]
+    return bool(ends) and tuple(message.norms[ends[0] : ends[0] + 2]) in _IN_IT
+
+
+_IN_IT = {(a, b) for a in ("in", "among", "through") for b in ("it", "there", "them")}
 _INTO = words_in("into in went to")
 _INCLUDING = words_in("including incl inc includes included")
 _WHOLE = words_in("it that which them those this")

@@ -73,7 +73,7 @@ class Question(NamedTuple):
         return [
             a.value
             for a in self.message.amounts
-            if a.quantity == quantity and self.start <= a.start < self.end
+            if a.quantity == quantity and not a.negative and self.start <= a.start < self.end
         ]
 
     def signs(self) -> tuple[Sign, ...]:

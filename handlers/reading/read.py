@@ -3,8 +3,21 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Offer, Set, Topic, Unsure
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Ask,
+    Context,
+    Observe,
+    Offer,
+    Retract,
+    Set,
+    Topic,
+    Unsure,
+)
 from handlers.reading.amending import is_asking
+from handlers.reading.anew import CUES as STRIKING
+from handlers.reading.anew import behind_striking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
@@ -15,6 +28,7 @@ from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed
 from handlers.reading.message import Message, read_message
+from handlers.reading.moresettings import with_further_settings
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
@@ -26,6 +40,7 @@ from handlers.reading.rivals import without_rivals
 from handlers.reading.samebin import same_bin_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
+from handlers.reading.splitright import share_moved
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 from handlers.reading.untold import without_untold
@@ -49,6 +64,10 @@ def _read(message: Message) -> tuple[Act, ...]:
         return ()
     if context.to_bot and (found := about_oneself(message)):
         return found
+    if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
+        return anew
+    if context.in_room and context.last and (shared := share_moved(message)):
+        return shared
     if leant := _leaning(message):
         return (leant,)
     if moved := bran_moved(message):
@@ -56,7 +75,7 @@ def _read(message: Message) -> tuple[Act, ...]:
     if make_up := asked_by_heading(message):
         return (make_up,)
     if context.after_bot and (leaning := replies(message)):
-        return leaning
+        return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return told(message, scores_of(message))
@@ -68,6 +87,22 @@ def _leaning(message: Message) -> Act | None:
     if context.earlier is None and context.last is None:
         return None
     return amount_owed(message) or same_bin_again(message)
+
+
+def _told_anew(message: Message) -> tuple[Act, ...]:
+    """A record struck out with those that are to stand in its place, or what is right of it."""
+    at = behind_striking(message)
+    if not at:
+        return ()
+    context = replace(message.context, after_bot=True)
+    rest = read_message(message.text(at, len(message.words)), context)
+    if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
+        return right
+    acts = told(rest, scores_of(rest))
+    if not any(kind_of(act) in RECORD_KINDS for act in acts):
+        return ()
+    anew = any(act.act in RECORD_KINDS for act in acts) or None
+    return (Retract(anew=anew, rules=("struck out, and told anew",)), *acts)
 
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:

@@ -68,11 +68,11 @@ def rearranged(phrase: Phrase) -> Rearranged | None:
     text = phrase.text
     for pattern in _LASTING:
         if match := pattern.match(text):
-            return Rearranged(days=_days(match), bin=phrase.bin)
+            return Rearranged(days=_days(match), bin=phrase.bin_said)
     if not _OF_ROTA.search(phrase.message_text + " " + " ".join(phrase.message.norms)):
         return None
     if _BY_NAME.match(text):
-        return Rearranged(place="by name", bin=phrase.bin)
+        return Rearranged(place="by name", bin=phrase.bin_said)
     for pattern in _PLACED:
         if _OF_ROTA.search(text) and (match := pattern.match(text)):
             return _moved(phrase, match, _place(match["place"]))
@@ -94,7 +94,7 @@ def _moved(phrase: Phrase, match: re.Match[str], place: Place) -> Rearranged | N
     other = _name(phrase, match, behind)
     if member is None or (other is None and place not in ("first", "last")):
         return None
-    return Rearranged(member=member, place=place, other=other, bin=phrase.bin)
+    return Rearranged(member=member, place=place, other=other, bin=phrase.bin_said)
 
 
 def _place(words: str) -> Place:

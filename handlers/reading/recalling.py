@@ -246,9 +246,10 @@ def _story(phrase: Phrase) -> Story | None:
     said = " ".join(filter(None, match.groups()))
     number = _RUN.search(said)
     run = int(number["number"]) if number else -1 if _LAST_RUN.search(said) else 0
-    if not phrase.bin and not (run and phrase.to_bot):
+    bin = phrase.bin or (phrase.strange_bin if match["of"] else None)
+    if not bin and not (run and phrase.to_bot):
         return None
-    return None if _BESIDE_RUN.sub("", said).strip() else Story(bin=phrase.bin, run=run)
+    return None if _BESIDE_RUN.sub("", said).strip() else Story(bin=bin, run=run)
 
 
 def _period(phrase: Phrase) -> tuple[date | None, date | None]:

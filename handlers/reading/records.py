@@ -163,8 +163,10 @@ _WITH = frozenset({"with", "w", "w/"})
 def _for_each_bin(act: Record, group: Group) -> list[Record]:
     """One act for each bin: "drained shed and kitchen" is two, each on its own day if told so."""
     names = group.names()
-    if len(names) < 2 or not isinstance(act, (Drain, Seal)) or getattr(act, "volume_l", None):
+    if len(names) < 2 or not isinstance(act, Drain | Seal) or getattr(act, "volume_l", None):
         return [act]
+    if act.bin is None:
+        return [act]  # "sealed the shed or the hall"
     days = [d for d in group.days if not d.aside and not is_now(group.message, d)]
     told = [d.past for d in days if d.past <= group.message.today]
     dates = told if len(told) == len(names) else [act.on] * len(names)

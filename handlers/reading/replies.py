@@ -25,6 +25,7 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.asides import is_aside
+from handlers.reading.craftsettings import craft_setting
 from handlers.reading.dayright import CUES as OF_DAYS
 from handlers.reading.dayright import another_day
 from handlers.reading.doerright import another_did
@@ -34,6 +35,7 @@ from handlers.reading.leaning import adds, another_doer, another_number, more, w
 from handlers.reading.lessened import OFF, lessened
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.otherbin import REFUSALS, in_another_bin
 from handlers.reading.passing import CUES as OF_PASSING
 from handlers.reading.passing import coming, passed_on, taker
 from handlers.reading.readfor import read_for
@@ -150,7 +152,7 @@ def _amend(message: Message) -> Amend | None:
 def _restated(message: Message) -> Amend | None:
     if adds(message):
         return None
-    found = restated(message) or lessened(message)
+    found = restated(message) or in_another_bin(message) or lessened(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
 
@@ -248,7 +250,8 @@ def setting_told(message: Message) -> Set | None:
     found = setting_of(plain_text(message), to_bot=is_to_bot(message))
     if found == ("units", "pounds"):
         found = "units", pounds_of(message)
-    found = found or hours_set(message) or zone_named(message) or turns_set(message)
+    found = found or craft_setting(message) or hours_set(message)
+    found = found or zone_named(message) or turns_set(message)
     found = found or asked_by_name(message)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
@@ -269,7 +272,7 @@ _READERS: tuple[_Reader, ...] = (
         | LANGUAGES,
         "",
     ),
-    (_restated, CUES | OFF | OF_DAYS | words_in("only credit"), ""),
+    (_restated, CUES | OFF | OF_DAYS | words_in("only credit") | REFUSALS, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (

@@ -1,19 +1,26 @@
 """Answers that cannot both be meant: who offers a bin does not refuse it in the same breath."""
 
 from collections.abc import Sequence
+from typing import TypeGuard
 
 from handlers.reading.acts import (
     Accept,
     Act,
+    Amend,
     Ask,
     Bury,
     Decline,
     Done,
     Drain,
     Later,
+    Layer,
+    Observe,
     Offer,
     Open,
+    Retract,
     Seal,
+    Stock,
+    Unsure,
 )
 from handlers.reading.amending import plain_text
 from handlers.reading.flatly import FLATLY
@@ -55,7 +62,74 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         and not _DONE.search(plain_text(message))
     ):
         out = [act for act in out if not _is_weak(act, Done)]
-    return out
+    return [act for act in out if not _is_said_by_another(act, out, message)]
+
+
+def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool:
+    """Whether what an act tells is all in another one: what is asked, corrected or drained."""
+    others = [other for other in acts if other is not act]
+    match act:
+        case Unsure(guess=(guessed,)):
+            return _is_said_by_another(guessed, others, message)
+        case Stock(mass_kg=mass) if mass is not None and _is_asked_only(message):
+            return any(_asks_of(other, "batch") and other.mass_kg == mass for other in others)
+        case Observe(signs=(), celsius=celsius, ph=ph):
+            return (celsius is not None or ph is not None) and any(
+                isinstance(other, Amend)
+                and (other.celsius, other.ph) == (celsius, ph)
+                and other.mass_kg is other.volume_l is None
+                for other in others
+            )
+        case Observe(signs=("no_liquid",), bin=name) if _is_gainsaid(message):
+            return any(isinstance(other, Drain) and other.bin == name for other in others)
+        case Observe(signs=("wet",)) if message.has(_SLUDGE):
+            drawn = any(isinstance(other, Drain) and other.volume_l for other in others)
+            return drawn and _OF_SLUDGE.search(plain_text(message)) is not None
+        case Ask(topic="trouble", signs=signs) if signs and _CREATURES.issuperset(signs):
+            return any(_asks_of(other, "allowed") and not other.materials for other in others)
+        case Layer() | Drain():
+            struck = any(isinstance(other, Retract) for other in others)
+            return struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
+    return False
+
+
+_SLUDGE = words_in("sludge slurry soup slop slops mush")
+_OF_SLUDGE = Late(
+    r"\b(?:l|litres?|liters?|ml|pints?|cups?|gallons?|half|jug|bottle) of (?:\w+ ){0,2}"
+    r"(?:sludge|slurry|soup|slops?|mush)\b"
+)
+"""What came out, and no bin, was thick."""
+
+
+def _is_asked_only(message: Message) -> bool:
+    """ "How does one mix 2 kg of it": the one amount stands in the question."""
+    measured = message.measured()
+    return len(measured) == 1 and any(
+        clause.sense == "ask" and clause.start <= measured[0].start < clause.end
+        for clause in message.clauses
+    )
+
+
+def _is_gainsaid(message: Message) -> bool:
+    """ "Not one drop my foot, 250 ml": in one breath no liquid, and behind it how much."""
+    dry = [seen.start for seen in message.signs if seen.sign == "no_liquid"]
+    drawn = [a.start for a in message.amounts if a.quantity == "volume" and a.value > 0]
+    return len(message.sentences) == 1 and bool(dry and drawn) and max(dry) < min(drawn)
+
+
+def _asks_of(act: Act, topic: str) -> TypeGuard[Ask]:
+    return isinstance(act, Ask) and act.topic == topic
+
+
+_CREATURES = frozenset({"insects", "rodents"})
+"""What may itself be asked of: "can dead flies go in"."""
+_SAID = words_in("said wrote typed logged entered reported claimed recorded put")
+_I_SAID = Late(
+    r"\b(?:i|that|who|me|fool|one) (?:have |had |just )?(?:said|wrote|typed|logged|entered|"
+    r"reported|"
+    r"claimed|recorded|put (?:it |that |this )?down)\b"
+)
+"""Words that tell what was written down, and not what was done."""
 
 
 _PASSING = words_in(

@@ -4,6 +4,7 @@ from collections.abc import Collection, Sequence
 
 from handlers.practice.kinds import Kind
 from handlers.reading.items import Item
+from handlers.reading.numberwords import UNITS
 from handlers.reading.proportions import MOST, Said, is_not_much, share_of
 from handlers.reading.vocabulary import words_in
 
@@ -17,6 +18,7 @@ def as_described(norms: Sequence[str], item: Item, foods: Collection[int]) -> It
     said = (
         share_of(norms, near, item.end, foods)
         or _bones_beside(norms, near, item)
+        or _shells_counted(near, item, foods)
         or _spread_on(norms, near, item)
     )
     if (scrap, absent) != (item.scrap, item.absent):
@@ -31,6 +33,16 @@ _STALE = words_in(
     "half-eaten cooked bashed sour soft wrinkly squashed sprouted sprouting past-it scabby "
     "smelly off dodgy ancient frostbitten unsold gammy purani baasi"
 )
+
+
+def _shells_counted(near: Sequence[str], item: Item, foods: Collection[int]) -> Said | None:
+    """ "15 egg shells and 1 lb rice": what is counted by the shell weighs little."""
+    counted = bool(near) and (near[-1].isdecimal() or near[-1] in _FEW)
+    shells = item.food.name.replace(" ", "").startswith("eggshell")
+    return Said(0.1, vague=True) if counted and shells and len(foods) > 1 else None
+
+
+_FEW = words_in("two three four five six eight ten dozen few")
 
 
 def _bones_beside(norms: Sequence[str], near: Sequence[str], item: Item) -> Said | None:
@@ -131,6 +143,8 @@ def _near(before: Sequence[str]) -> list[str]:
         if norm in _PARTING:
             break
         near.append(norm)
+        if norm in _THE_REST:
+            break
         if norm in JOINING and before[-len(near) - 1 :][:1] not in (
             ["everything"],
             ["all"],
@@ -140,6 +154,7 @@ def _near(before: Sequence[str]) -> list[str]:
     return near
 
 
+_THE_REST = words_in("rest remainder remaining")
 _PARTING = frozenset(",.;:()\n!?☺—+-→")
 JOINING = words_in("and n & but with y")
 
@@ -149,9 +164,7 @@ def in_parts(norms: Sequence[str], items: list[Item]) -> list[Item]:
     if _PART.isdisjoint(norms):
         return items
     counts = [
-        int(norms[i.start - 2])
-        if i.start > 1 and norms[i.start - 1] in _PART and norms[i.start - 2].isdecimal()
-        else 0
+        _count(norms[i.start - 2]) if i.start > 1 and norms[i.start - 1] in _PART else 0
         for i in items
     ]
     total = sum(counts)
@@ -161,6 +174,11 @@ def in_parts(norms: Sequence[str], items: list[Item]) -> list[Item]:
         item._replace(share=count / total, vague=False) if count else item
         for item, count in zip(items, counts, strict=True)
     ]
+
+
+def _count(norm: str) -> int:
+    """ "3" and "three"; 0 if the word is no number."""
+    return int(norm) if norm.isdecimal() else int(UNITS.get(norm, 0))
 
 
 _PART = frozenset({"part", "parts"})

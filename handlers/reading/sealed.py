@@ -115,9 +115,25 @@ def _by_lid(groups: Sequence[Group], k: int) -> str | None:
 
 
 def is_of_tap(message: Message) -> bool:
-    """ "1 kg in the shed, tap closed": the only thing that was shut is a tap."""
-    shut = [i for i, norm in enumerate(message.norms) if norm in _SHUT]
-    return bool(shut) and all(not _TAP.isdisjoint(message.norms[max(0, i - 2) : i]) for i in shut)
+    """ "1 kg in the shed, tap closed", "closed the shed's tap": all that was shut is a tap."""
+    norms = message.norms
+    if not message.has(_TAP):
+        return False
+    named = indexes(message.bins)
+    shut = [i for i, norm in enumerate(norms) if norm in _SHUT]
+    return bool(shut) and all(
+        not _TAP.isdisjoint(norms[max(0, i - 2) : i]) or _first_behind(norms, i, named) in _TAP
+        for i in shut
+    )
+
+
+def _first_behind(norms: Sequence[str], i: int, named: frozenset[int]) -> str:
+    """The first word behind word i that is neither a bin's name nor an article."""
+    behind = range(i + 1, len(norms))
+    return next((norms[j] for j in behind if j not in named and norms[j] not in _BEFORE_TAP), "")
+
+
+_BEFORE_TAP = words_in("the its my our 's s ' off up bin little drain")
 
 
 _SHUT = words_in("closed shut sealed seal close locked lidded lid lids taped")

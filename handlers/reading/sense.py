@@ -1,6 +1,7 @@
 """The sense of a clause: it happened, it is planned, denied, supposed, asked, told by others."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Literal
 
 from handlers.reading.vocabulary import VerbForm, words_in
@@ -135,6 +136,8 @@ def verbless_sense(norms: Sequence[str]) -> Sense:
     `norms` go up to the last thing told; what trails behind it ("..., can't stay") denies nothing.
     """
     words = set(norms)
+    if "nobody" in words or "noone" in words:  # "the egg salad nobody claimed"
+        words -= {b for a, b in pairwise(norms) if a in ("nobody", "noone")}
     if not words.isdisjoint(SAID) and words.isdisjoint(_INSTRUMENTS):
         return "said"
     if not words.isdisjoint(_NEVER):

@@ -111,7 +111,7 @@ def _kept_quiet(
 def _night(norms: Sequence[str], first: Hour, second: Hour) -> tuple[time, time]:
     """From when to when: "10 to 6" is a night, "13 to 15" is none."""
     late = _late(norms, first)
-    if _is_bare(norms, second) and late >= _EVENING and second.at > _NOON:
+    if _is_bare(norms, second) and (late >= _EVENING or not late.hour) and second.at > _NOON:
         return late, second.at.replace(hour=second.at.hour - 12)
     return (late if second.at <= first.at else first.at), second.at
 
@@ -123,14 +123,14 @@ def _is_bare(norms: Sequence[str], hour: Hour) -> bool:
     return plain and not any(re.match(r"1[3-9]|2\d", norm) for norm in said)
 
 
-_HALVES = words_in("am pm morning afternoon evening night noon midday")
+_HALVES = words_in("am pm morning afternoon evening night noon midday midnight")
 _EVENING = time(20)
 _BEFORE, _AFTER = words_in("before"), words_in("after efter past")
 
 
 def _late(norms: Sequence[str], hour: Hour) -> time:
     """A bare hour from which it is quiet is one of the evening."""
-    said = {"am", "morning"} & set(norms[hour.start : hour.end])
+    said = {"am", "morning", "midnight"} & set(norms[hour.start : hour.end])
     return hour.at if said or hour.at >= _NOON else hour.at.replace(hour=hour.at.hour + 12)
 
 

@@ -15,6 +15,7 @@ _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
 _SOME_DAYS = rf"(?:\d{{1,2}}|{'|'.join(_COUNTED)})(?: (?:weeks?|days))?"
 _HOUR = r"\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?|noon"
 _PART = r"(?: in the (?:morning|afternoon|evening)| at night)?"
+_NEXT = r"(?=$| (?:,|and|\.) (?:remind|use|set|dose|the|our|reminders?|digest)\b)"
 _NO_REMINDERS = (
     r"\b(?:dont remind us|(?:no|stop|skip)(?: more| the| any| sending)* "
     r"(?:reminders?|nagging|digests?|messages))(?: \S+)?"
@@ -24,10 +25,10 @@ _SETTINGS = (
         r"\b(?P<value>(?:(?:new|my|own) )*)calendar (?:link|address|feed)\b")),
     ("dilution", Late(
         _CHANGE + r"dilution(?: for (?:the )?beds)? (?:to |at |: )?"
-        r"(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
+        r"(?P<value>1 ?(?::|to|in) ?\d{2,4})\b")),
     ("pot dilution", Late(
         _CHANGE + r"(?:(?:pots?|house ?plants?) dilution|dilution for (?:the )?(?:pots|"
-        r"house ?plants)) (?:to |at |: )?(?P<value>1 ?(?::|to|in) ?\d{2,4})")),
+        r"house ?plants)) (?:to |at |: )?(?P<value>1 ?(?::|to|in) ?\d{2,4})\b")),
     ("trench depth", Late(
         _CHANGE + r"trench(?:es)?(?: depth)? (?:to |at |: )?"
         r"(?P<value>\d{1,3} ?(?:cm|in|inch|inches))\b")),
@@ -38,7 +39,7 @@ _SETTINGS = (
     ("recipe", Late(_CHANGE + rf"(?P<value>{_RECIPES}) recipe$")),
     ("ferment days", Late(
         rf"(?:{_CHANGE}|^(?:the |our )?)ferment(?:ing|ation)? (?:days|time|period) "
-        rf"(?:to |at |is |be |: ?|of )*(?P<value>{_SOME_DAYS})\b")),
+        rf"(?:to |at |is |be |: ?|of )*(?P<value>{_SOME_DAYS})\b(?!\.)")),
     ("ferment days", Late(
         rf"^(?:(?:please|bot|lets|let us|we|we should|we will) )*ferment "
         rf"(?:everything |them |bins |all bins )?for (?P<value>{_SOME_DAYS} (?:weeks?|days))"
@@ -76,6 +77,13 @@ _SETTINGS = (
     ("quiet hours", Late(
         r"^(?:please )?(?:set )?(?:the |our )?quiet hours (?:to |from |are |at )?"
         r"(?P<value>\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?)$")),
+    ("quiet hours", Late(
+        r"^(?:(?:please|bot|turn|switch|set|put|make|the|our|we want) )*(?:quiet|silent) hours "
+        rf"(?:to |: )?(?P<value>off|none){_NEXT}")),
+    ("quiet hours", Late(
+        r"^(?:(?:please|bot|we want|we need) )*(?:(?:turn|switch) (?P<value>off)|"
+        r"no(?: more)?|drop|stop|remove|cancel|end)(?: the| our| any)? (?:quiet|silent) hours"
+        rf"{_NEXT}")),
     ("reminders", Late(
         r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b"
         r"(?! (?:for|of|about|on)\b)")),
@@ -85,7 +93,7 @@ _SETTINGS = (
     ("reminder time", Late(
         r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
         r"for |by |from |out at )+"
-        rf"(?P<value>(?:\d{{1,2}}(?::\d\d)? ?(?:am|pm)?|noon|midday){_PART})(?=$| )")),
+        rf"(?P<value>(?:\d{{1,2}}(?::\d\d)? ?(?:am|pm)?|noon|midday|midnight){_PART})(?=$| )")),
     ("reminder time", Late(
         r"\b(?:set|change|move|send|make|put|do|give|have|want)\b(?: \S+){0,3}? "
         r"(?:reminders?|digest)(?: (?:to|out|only|over|time|for|it))* (?:in the|every|each|at) "
@@ -100,7 +108,7 @@ _SETTINGS = (
         rf"(?P<value>{_HOUR}{_PART})(?=$| )")),
     ("reminder time", Late(
         r"^(?:please )?remind us (?:every day |daily )?at (?P<value>\d{1,2}(?::\d\d)? ?(?:am|"
-        r"pm)?|noon)$")),
+        r"pm)?|noon|midnight)$")),
     ("habit", Late(
         r"^(?:(?:please|bot|lets|let 's|we) )*(?:dose|measure|weigh)(?: the)?(?: bran| starter)? "
         r"by (?:the )?(?P<value>spoons?|weight)$")),
@@ -134,7 +142,7 @@ _ORDER = Late(
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
     r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|"
     r"dont|dose|measure|weight|spoon|bins|everything|count|answer|write|metric|imperial|kilos|"
-    r"kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
+    r"drop|remove|cancel|end|kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
 )
 
 
@@ -151,8 +159,8 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
         vague = what == "units" and not to_bot and _UNITS_NAMED.search(text) is None
         if match is None or vague:
             continue
-        value = match.group("value").strip()
-        return what, _value(what, value)
+        value = match["value"]
+        return what, "off" if value is None else _value(what, value.strip())
     return None
 
 
@@ -186,6 +194,8 @@ def _quiet_hours(value: str) -> str:
 
     Hours said with a half of the day, or with a nought before them, are taken as they are.
     """
+    if value in ("off", "none"):
+        return "off"
     first, *rest = re.split(r" ?(?:to|-|until|till|and) ?", value, maxsplit=1)
     if not rest:
         return first
@@ -200,6 +210,8 @@ def _clock(value: str) -> str:
     """ "7 pm" as 19:00; what is no hour ("25:00", "25 am") as it was said."""
     if value in ("noon", "midday"):
         return "12:00"
+    if value == "midnight":
+        return "00:00"
     digits, _, half = value.replace("am", " am").replace("pm", " pm").partition(" ")
     hour, _, minute = digits.partition(":")
     number = int(hour) if hour != "24" else 0

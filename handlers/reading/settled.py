@@ -10,6 +10,7 @@ from handlers.reading.phrases import phrases
 
 CUES = (
     "setting",
+    " set",
     "zone",
     "unit",
     "metric",
@@ -28,11 +29,12 @@ _WHICH = (
 _DOES = r"(?: (?:do|does|did|are|is|have|has) (?:we|you|it|i|the (?:bot|group)|this group))?"
 _ON = (
     r"(?: (?:set to|set|using|use|on|in|now|have|follow|work in|here|reckon in|for (?:us|"
-    r"this group)))*"
+    r"this group)|in this (?:group|room)))*"
 )
 _ASKED: tuple[tuple[str, Late], ...] = (
     ("all", Late(rf"(?:{_OURS} )?settings|"
                        rf"{_WHICH}(?: {_OURS})?(?: current| present)? settings?{_DOES}{_ON}|"
+                       rf"(?:whats|what(?: is| 's| have we| has been)) set(?: up)?{_ON}|"
                        r"how (?:are we|is this group|is the bot|are you) set(?: up)?")),
     ("zone", Late(rf"{_WHICH}(?: {_OURS})?(?: current)? time ?zones?{_DOES}{_ON}")),
     ("units", Late(rf"{_WHICH}(?: {_OURS})? (?:units?|measures?){_DOES}{_ON}|"

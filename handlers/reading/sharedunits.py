@@ -45,9 +45,7 @@ def _shared_behind(words: Sequence[Word], place: Place, before: Sequence[Amount]
     last = near[-1]
     tare = place.before in ("less", "minus") and place.after in ("for", "of", "tare")
     called = place.before == "it" and norm_at(words, place.i - 2) in ("call", "make")
-    alone = place.before == "say" and norm_at(words, place.i - 2) in STOPS and place.ends
-    alike = 0.4 <= place.value * last.factor / (last.value or 1.0) <= 2.5
-    called = called or (alone and alike)  # "2 lb, maybe 4. Say 3"
+    called = called or _is_said_last(words, place, last)
     if tare or called or _guesses_again(words, place, last):
         return place.amount(last.quantity, last.factor)
     if place.after == "of" and place.beyond in _WHOLE:
@@ -70,6 +68,12 @@ def _shared_behind(words: Sequence[Word], place: Place, before: Sequence[Amount]
     if thing and last.factor == 1 and 100 <= place.value < 1000 and place.value % 10 == 0:
         return place.amount(last.quantity, SMALL)  # "bothy 1 kg, cream 600"
     return place.amount(last.quantity, last.factor) if named and small else None
+
+
+def _is_said_last(words: Sequence[Word], place: Place, last: Amount) -> bool:
+    """ "2 lb, maybe 4. Say 3": a figure that settles the guesses before it."""
+    alone = place.before == "say" and norm_at(words, place.i - 2) in STOPS and place.ends
+    return alone and 0.4 <= place.value * last.factor / (last.value or 1.0) <= 2.5
 
 
 _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
@@ -124,6 +128,8 @@ _MOST_LISTED = 20
 
 def _spelled(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
     """ "Two kilos of bones and one of rice"."""
+    if before and _is_said_last(words, place, before[-1]):
+        return place.amount(before[-1].quantity, before[-1].factor)
     near = [a for a in before if place.i - a.end <= NEAR and a.factor >= LARGE]
     if not near or place.before not in LISTED or place.after != "of":
         return None
@@ -139,9 +145,19 @@ def _for_bin(
     from_me = place.after == "from" and place.beyond in ("me", "us")
     if from_me and before and place.before in LISTED and before[-1].factor >= LARGE:
         return place.amount(before[-1].quantity, before[-1].factor)  # "2 kg from Tom, 1 from me"
-    if not before or place.after not in _TO_BIN or place.i - before[-1].end > NEAR:
+    if not before or place.i - before[-1].end > NEAR:
         return None
     last, at = before[-1], place.end + 1
+    lot = before[0]
+    split = any(w.norm in _SPLIT for w in words[lot.end : place.i])
+    led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
+    if split and led and place.value * lot.factor < lot.value:
+        straight = place.end in taken  # "6 kg split: 4 shed, 2 hall"
+        behind = at + (norm_at(words, at) in ("the", "our", "my"))
+        if straight or (place.after in _TO_BIN and behind in taken):
+            return place.amount(lot.quantity, lot.factor)
+    if place.after not in _TO_BIN:
+        return None
     at += at < len(words) and words[at].norm in ("the", "our", "my")
     grams = last.factor == 1 and LEAST_GRAMS <= place.value < 1000
     amount = place.amount(last.quantity, SMALL if grams else last.factor)
@@ -151,6 +167,8 @@ def _for_bin(
     return amount if (put or place.before in LISTED) and at in taken else None
 
 
+_SPLIT = words_in(": split divided shared parted")
+_PARTED = LISTED | {":", "-", "—", "(", ".", "\n", "into", "split", "divided"}
 _TO_BIN = words_in("in into to for from off")
 _PUT = words_in("put took tipped added chucked dumped went gave threw")
 

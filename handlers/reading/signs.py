@@ -16,6 +16,7 @@ from handlers.reading.notsigns import (
     is_of_my_food,
     is_of_people_or_scraps,
     is_of_somebody,
+    is_of_utility,
     is_tank,
     of_another,
 )
@@ -58,11 +59,23 @@ def find_signs(
         found = [s for s in found if list(norms[s.start : s.end]) != ["sharp"]]
     if "septic" in norms:
         found = [s for s in found if not is_tank(norms, s)]
+    if not _DEAD.isdisjoint(norms):
+        found = [s._replace(sign="rotten") if _is_likened(norms, s) else s for s in found]
     if "good" in norms or "nice" in norms:
         found = [s for s in found if s.sign != "rotten" or not is_meant_well(norms, s)]
     return tuple(
         sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
     )
+
+
+_DEAD = words_in("dead died dying rotting decomposing")
+
+
+def _is_likened(norms: Sequence[str], seen: Seen) -> bool:
+    """ "Like a dead rat", "like a mouse died in it": a smell, and no rodent."""
+    if seen.sign != "rodents" or "like" not in norms[max(0, seen.start - 4) : seen.start]:
+        return False
+    return not _DEAD.isdisjoint(norms[max(0, seen.start - 2) : seen.end + 3])
 
 
 def _is_only_from(norms: Sequence[str], seen: Seen, found: Sequence[Seen]) -> bool:
@@ -151,6 +164,8 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
     if is_of_mood(norms, mark) or (word.sign == "insects" and is_biting(norms, mark)):
         return None
     if word.sign == "rotten" and of_another(norms, mark):
+        return None
+    if word.sign == "gas" and is_of_utility(norms, mark):
         return None
     if word.sign == "gas" and not SMELL.isdisjoint(norms[max(0, mark.start - 3) : mark.start]):
         return None

@@ -80,8 +80,8 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
         "no_liquid",
         "nothing nowt nothin nuffin nuthin nada",
         rf"{_TAP}{_GAP % 6} (?P<s>nuffin|nuthin|nothin|nada)\b|"
-        rf"\b(?P<s2>nuffin|nuthin|nothin|nada|nowt)(?: at all)? (?:from|at|in|out of|off) the "
-        r"(?:tap|spigot|spout)\b",
+        rf"\b(?P<s2>nuffin|nuthin|nothing?|nada|nowt)(?: at all| whatever| whatsoever)? "
+        r"(?:from|at|in|out of|off) the (?:[a-z0-9]+ ){0,2}?(?:tap|spigot|spout)\b",
     ),
     (
         "much_liquid",
@@ -172,8 +172,8 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
     (
         "no_liquid",
         "nothing nowt nothin",
-        r"\b(?P<s>(?:nothing|nowt|nothin)(?: at all| whatsoever)? (?:coming|comes|came|dripping"
-        r"|running) (?:out|from|through|off))\b",
+        r"\b(?P<s>(?:nothing|nowt|nothin)(?: at all| whatsoever| whatever| much| yet| still)? "
+        r"(?:coming|comes|came|dripping|running) (?:out|from|through|off))\b",
     ),
     (
         "much_liquid",

@@ -10,6 +10,7 @@ from handlers.reading.numbers import read_number
 from handlers.reading.numberwords import ARTICLES, FEW, MEASURE_NUMBERS, NUMBER_WORDS, PARTS
 from handlers.reading.tails import AND_HALF
 from handlers.reading.unitwords import (
+    VESSEL_WORDS,
     Unit,
     unit_starts,
 )
@@ -21,9 +22,12 @@ _PH = words_in(
     "stuff it just 's of is was at about around reads "
     "reading = : now"
 )
+MOST_PH = 14
+_ENDED: tuple[list[str], ...] = ([], ["."], [","], ["!"])
 _OF_A = frozenset({"of", "de", "a", "an", "the", "my", "our", "that", "o"})
 _MEASURES = frozenset({"pint", "quart", "gallon", "litre", "liter", "gal", "qt"})
 """A measure that stands for one of it between two stops."""
+_ARE = words_in("'s is are was were 're the those them these")
 _ONE_OF = words_in(
     "kilo kilogram pound lb litre liter pint quart gallon cup cupful tablespoon stone"
 )
@@ -96,8 +100,8 @@ class _Reader(Measuring):
         if at >= len(self.words) or self.words[at].kind != "number":
             at = self.reading_of_strip(i)
         value = digits_value(self.words[at].norm) if at else None
-        if value is None or not 0 <= value <= 14:
-            return None
+        if value is None or (value > MOST_PH and self.norms[at + 1 : at + 2] not in _ENDED):
+            return None  # "pH strips, 100 of them"; "the pH is 22" was told all the same
         return Amount(i, at + 1, "ph", value)
 
     def reading_of_strip(self, i: int) -> int:
@@ -171,6 +175,8 @@ class _Reader(Measuring):
         if unit is not None and self.stands_for_one(at, unit):
             value, end = self.tails.added(1.0, at + 1, unit)
             return Amount(at, end, unit.quantity, unit.factor * value)
+        if unit is not None and self.sizes(at):
+            return Amount(at, at + 2, unit.quantity, unit.factor, size=True)
         vessel = None
         if not at or self.words[at - 1].norm not in ("the", "my", "that"):
             vessel = self.vessel_at(at)
@@ -181,6 +187,15 @@ class _Reader(Measuring):
         alone = before is None or before.kind == "sign" or before.norm == "full"
         goes = after in ("to", "into", "in") and alone
         return vessel if after in ("of", "o", "full") or goes else None
+
+    def sizes(self, at: int) -> bool:
+        """ "They're gallon buckets", "(litre jars)": the size of vessels, without a number."""
+        norms = self.norms
+        if norms[at] not in _MEASURES or norms[at + 1 : at + 2] == []:
+            return False
+        before = self.words[at - 1] if at else None
+        led = before is None or before.kind == "sign" or before.norm in _ARE
+        return led and norms[at + 1] in VESSEL_WORDS
 
     def stands_for_one(self, at: int, unit: Unit) -> bool:
         """ "Kilo in the shed", "per gallon of water": a unit without its number."""

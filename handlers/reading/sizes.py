@@ -13,6 +13,8 @@ from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import cleaned, norms_in, words_of
 
+OF_SIZE = "the size of a bin"
+"""The rule of what tells a bin's size and begins none."""
 SMALLEST = 2.0
 """Litres; a smaller volume beside a bin is what went in, not its size."""
 
@@ -45,7 +47,7 @@ def sizes(message: Message) -> Iterator[Found]:
                     bin=ref.name,
                     capacity_l=size.value,
                     on=message.today,
-                    rules=("the size of a bin",),
+                    rules=(OF_SIZE,),
                 )
                 yield Found(ref.end, size.end, opened)
 

@@ -26,6 +26,8 @@ def smelling(norms: Sequence[str], mark: Mark) -> bool:
         if norms[k] in SMELL or (norms[k] == "off" and norms[k - 1] in _GIVING):
             return norms[k] != "note" or (k > 0 and norms[k - 1] not in _PLEASE)
         if norms[k] in (".", "!", "?", ";", "\n") or (norms[k] == "," and at - k > 3):
+            if list(norms[k + 1 : k + 4]) in _IT_IS_LIKE:
+                continue  # "the smell of it! It's like a dead rat"
             break
     if "like" in norms[max(0, at - _LIKENED) : at] and _is_likened(norms, at):
         return True
@@ -56,6 +58,7 @@ _DEGREES = words_in(
 _BREAKS = frozenset({",", ".", ";", "!", "-", "(", "\n"})
 
 
+_IT_IS_LIKE = [["it", "is", "like"], ["it", "'s", "like"], ["its", "like", "a"]]
 _PLEASE = words_in("kindly please pls to do must also")
 """Words behind which a note is taken, and none is smelt."""
 _LIKENED = 6

@@ -36,9 +36,20 @@ class Stretch(NamedTuple):
     last: date | None
     end: int
 
+    @property
+    def is_backward(self) -> bool:
+        """Whether it ends before it begins."""
+        return self.last is not None and self.last < self.first
+
 
 def stretch_in(message: Message, start: int, end: int) -> Stretch | None:
     """The stretch of days to come that words[start:end] tell, the first one."""
+    found = told_stretch(message, start, end)
+    return None if found is None or found.is_backward else found
+
+
+def told_stretch(message: Message, start: int, end: int) -> Stretch | None:
+    """The same, be it that it ends before it begins: "from Monday till last Friday"."""
     stop = min(_stop(message, start, end), start + FARTHEST)
     whole = _of_weeks(message, start, stop)
     if whole is not None:
@@ -116,9 +127,11 @@ def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretc
     for day in days:
         lead = _lead(message, day, start)
         if lead in _UNTIL or lead in _BACK:
-            ends, last = day, day.future - timedelta(days=1)
+            ends = _as_said(message, day)
+            last = ends.future - timedelta(days=1)
         elif lead in _THROUGH or (begins and (lead == "and" or begins.end == day.start)):
-            ends, last = day, day.future
+            ends = _as_said(message, day)
+            last = ends.future
             first = _number_before(message, day) or first
         elif begins is None:
             begins = day
@@ -136,7 +149,13 @@ def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretc
     if last is None:
         is_open = begins is not None and _lead(message, begins, start) in _FROM
         return Stretch(first, None if is_open else first, stop)
-    return Stretch(first, last, stop) if first <= last <= first + LONGEST else None
+    return Stretch(first, last, stop) if last <= first + LONGEST else None
+
+
+def _as_said(message: Message, day: Day) -> Day:
+    """The day; one that is said to be over ("last Friday") is not to come."""
+    is_over = message.norms[day.start] in ("last", "past")
+    return day._replace(future=day.past) if is_over else day
 
 
 def coming(past: date, future: date, today: date) -> date:
@@ -158,8 +177,9 @@ def _ahead(
     is_weekday = ends.future - ends.past == _WEEK
     if first < last or (first == last and not (is_weekday and ends.future == begins.future)):
         return first, last
+    is_begun = today - begins.past < begins.future - today
     if first > last and (begins.past == today or not is_weekday):
-        return begins.past, last
+        return begins.past if is_begun else first, last
     return first, last + max(-((last - first) // _WEEK), 1) * _WEEK
 
 

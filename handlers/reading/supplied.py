@@ -27,7 +27,7 @@ from handlers.reading.amending import is_quoted
 from handlers.reading.amounts import Amount
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
-from handlers.reading.buried import bury_from, is_inside, is_only_a_hole
+from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
 from handlers.reading.flatly import put_off_by
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
@@ -124,13 +124,13 @@ def _is_other(kind: str, group: Group) -> bool:
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
     if kind == "drain":
-        return _is_only_of_scraps(group)
+        return _is_only_of_scraps(group) or _goes_into_bin(group)
     if kind in ("batch", "stock"):
         return is_strewn(group)
     if kind == "seal":
         return is_shut_again(group.message) or is_of_tap(group.message)
     if kind == "bury":
-        return is_inside(group) or is_only_a_hole(group)
+        return is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
     return kind == "open" and is_several(group)
 
 
@@ -150,16 +150,34 @@ def _goes_in_nowhere(group: Group) -> bool:
 
 def _is_only_of_scraps(group: Group) -> bool:
     """ "The cafe gave us 7 kilos of grounds in 2 buckets": scraps weighed, and their vessels."""
-    message = group.message
-    if not group.solids() or message.liquid(group.start, group.end):
+    message, measured = group.message, group.measured()
+    if message.liquid(group.start, group.end):
         return False
-    measured = group.measured()
+    if not group.solids():  # "took 1 kg out of the shed bin" was no liquid, nor is "shed is 0 L"
+        weighed = bool(measured) and all(
+            a.quantity == "mass" and a.liquid_l is None for a in measured
+        )
+        return weighed or (group.verb is None and any(a.value == 0 for a in measured))
     if measured and all(_is_of_solid(group, amount) for amount in measured):
         return True
-    loose = any(a.vessel or a.liquid_l is not None for a in group.measured())
+    loose = any(a.vessel or a.liquid_l is not None for a in measured)
     return loose and all(
-        (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in group.measured()
+        (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in measured
     )
+
+
+def _goes_into_bin(group: Group) -> bool:
+    """ "Poured half a litre into red": what went in came out of nothing that is named."""
+    norms = group.message.norms
+    into = any(
+        "into" in norms[max(group.start, ref.start - 2) : ref.start]
+        for ref in group.bins
+        if ref.known
+    )
+    return into and "poured" in group.norms and _OUT_OF.isdisjoint(group.norms)
+
+
+_OUT_OF = words_in("from off out drained")
 
 
 def _is_of_solid(group: Group, amount: Amount) -> bool:

@@ -1,12 +1,13 @@
 """Bins never named before and not called bins: "to Portable B", "added 1 kg to zebra"."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
-from handlers.reading.binwords import PLACE_NAMES, BinRef
+from handlers.reading.binwords import GENERIC, PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.names import is_part
-from handlers.reading.newbins import DIGITS, GENERIC, joined, written
+from handlers.reading.newbins import DIGITS
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
+from handlers.reading.writtenbins import joined, written
 
 
 def target_bins(
@@ -36,6 +37,8 @@ def target_bins(
             out.append(BinRef(at, end, written(words, at, end)))
         elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
             out.append(BinRef(at, at + 1, words[at].text))  # "added 1 kg to zebra"
+        elif by_one_word and _is_put_in_place(words, norms, i, at):
+            out.append(BinRef(at, at + 1, words[at].text, place=True))  # "added 1 kg to the shed"
         elif by_one_word and i - 1 in taken and at not in taken and _is_glued(words, at):
             out.append(BinRef(at, at + 2, written(words, at, at + 2)))  # "added 1 kg to plot7"
         elif no_names and at < len(words) and at not in taken and norms[at] in PLACE_NAMES:
@@ -46,6 +49,96 @@ def target_bins(
 
 
 _TO = frozenset({"in", "into", "to", "off", "from"})
+
+
+def more_bins(
+    words: Sequence[Word],
+    norms: Sequence[str],
+    known: Sequence[BinRef],
+    taken: frozenset[int],
+    *,
+    by_one_word: bool,
+) -> list[BinRef]:
+    """Bins told by a colour that no bin has: "added 1 kg to blue", "sealed green", "red and pink".
+
+    Beside a bin that is named already a colour or a place counts where it goes on with its list,
+    or where more is told of it ("and 1 kg to green"); so does a new word with `by_one_word`.
+    """
+    ends = {ref.end for ref in known if ref.name is not None}
+    out: list[BinRef] = []
+    for i, norm in enumerate(norms):
+        new = by_one_word and _is_new(words[i])
+        named = norm in TOLD_BY or (ends and (new or norm in PLACE_NAMES))
+        lead = i - 1 if i and norms[i - 1] not in _ARTICLES else i - 2
+        if not named or lead < 0 or i in taken or not _ends(words, norms, i + 1):
+            continue
+        if ends:
+            listed = norms[lead] in _AND or (norms[lead] == "," and norms[i + 1 : i + 2] == ["and"])
+            led = listed and lead in ends and _is_done_to(norms, (*known, *out), lead)
+            led = led and not (new and words[i].text.islower())  # "to red and phew"
+            led = led or (norm in TOLD_BY and norms[i - 1] in _DONE)
+            led = led or _is_put_besides(norms, i, lead, _before(ends, i), taken, new=new)
+        else:
+            led = norms[i - 1] in _TO | _DONE and norms[i - 2 : i - 1] != ["from"]
+            led = led and TOLD_BY.isdisjoint(norms[max(0, i - 3) : i])
+        if led:
+            out.append(BinRef(i, i + 1, words[i].text, plain=True))
+            ends.add(i + 1)
+    return out
+
+
+def _before(ends: Collection[int], i: int) -> int:
+    """Where the last bin that is named before word i ends; 0 if none is."""
+    return max((end for end in ends if end <= i), default=0)
+
+
+def _is_put_besides(
+    norms: Sequence[str], i: int, lead: int, start: int, taken: frozenset[int], *, new: bool
+) -> bool:
+    """Whether more goes into what word i names, told from word `start` to what leads there."""
+    if norms[lead] not in _PUT or (norms[lead] == "in" and not start and norms[i] in PLACE_NAMES):
+        return False  # "got 2 kg of bran in the pantry"
+    return (_is_more_put if new else _is_more_told)(norms, start, lead, taken)
+
+
+def _is_done_to(norms: Sequence[str], known: Sequence[BinRef], end: int) -> bool:
+    """Whether the list of bins up to word `end` begins behind what is done to a bin."""
+    starts = {ref.end: ref.start for ref in known}
+    while end in starts:
+        at = starts[end] - 1
+        at -= at > 0 and norms[at] in _ARTICLES
+        if at < 0 or norms[at] not in _AND | {","}:
+            return at >= 0 and norms[at] in _TO | _DONE
+        end = at
+    return False
+
+
+def _is_more_put(norms: Sequence[str], start: int, end: int, taken: frozenset[int]) -> bool:
+    """ "And 1 kg to Dotty": nothing but a joint and an amount stands before what leads there."""
+    held = [i for i in range(start, end) if i in taken]
+    joined = {*norms[start:end]} - {norms[i] for i in held} <= _MORE
+    return bool(held) and joined and norms[end] != "in"
+
+
+_AND = words_in("and & + n")
+_ADDED = words_in("added put tipped chucked threw fed")
+_MORE = _AND | _ADDED | {",", "plus", "then", "also"}
+
+
+def _is_more_told(norms: Sequence[str], start: int, end: int, taken: frozenset[int]) -> bool:
+    """Whether an amount or a share stands between the last bin named and what leads to another."""
+    between = norms[start:end]
+    if not _STOPS.isdisjoint(between):
+        return False
+    return not taken.isdisjoint(range(start, end)) or not _SHARES.isdisjoint(between)
+
+
+_ARTICLES = frozenset({"the", "our"})
+_PUT = frozenset({"in", "into", "to"})
+_STOPS = frozenset(".!?;\n")
+_SHARES = words_in("half quarter quarters third thirds rest remainder most")
+_DONE = words_in("sealed closed drained buried tapped")
+"""What is done to a bin that stands right behind it."""
 
 
 def _is_glued(words: Sequence[Word], at: int) -> bool:
@@ -59,10 +152,32 @@ def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int)
     """Whether "to Dot" ends there, with a word that is known for nothing else."""
     if at >= len(words) or at >= end or words[at].kind != "word":
         return False
-    ends = end == len(words) or words[end].kind == "sign" or norms[end] in _BEHIND_NAME
-    known = norms[at] in vocabulary() or norms[at] in GENERIC | _NO_NAMES
-    new = not known or norms[at] in PLACE_NAMES
-    return norms[at - 1] in ("to", "into") and new and ends
+    new = _is_new(words[at]) or norms[at] in PLACE_NAMES
+    drawn = norms[at - 1] in ("from", "off") and not _DRAWN.isdisjoint(norms[:at])
+    led = drawn or norms[at - 1] in ("to", "into")
+    return led and new and _ends(words, norms, end)
+
+
+def _is_new(word: Word) -> bool:
+    """Whether a word is known for nothing, so that it can be a name."""
+    known = word.norm in vocabulary() or word.norm in GENERIC | _NO_NAMES
+    return word.kind == "word" and not known
+
+
+def _is_put_in_place(words: Sequence[Word], norms: Sequence[str], i: int, at: int) -> bool:
+    """Whether scraps went "to the garage": not carried there, and no other thing of the garage."""
+    if at != i + 2 or norms[i] not in ("to", "into") or norms[at : at + 1] == []:
+        return False
+    placed = norms[at] in PLACE_NAMES and _ends(words, norms, at + 1)
+    return placed and not _ADDED.isdisjoint(norms[:i])
+
+
+_DRAWN = words_in("drained tapped")
+
+
+def _ends(words: Sequence[Word], norms: Sequence[str], end: int) -> bool:
+    """Whether a name may end before word `end`."""
+    return end >= len(words) or words[end].kind == "sign" or norms[end] in _BEHIND_NAME
 
 
 _NO_NAMES = words_in(

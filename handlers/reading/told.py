@@ -8,8 +8,10 @@ from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
+from handlers.reading.meantbins import is_denied, is_either
 from handlers.reading.message import Message
 from handlers.reading.once import once
+from handlers.reading.otherdays import day_named_again, put_right
 from handlers.reading.retold import is_repair
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
@@ -29,8 +31,11 @@ def bin_of(groups: Sequence[Group], k: int) -> str | None:
     """Name of the bin the k-th group means: its own, else the last named, else the next."""
     group = groups[k]
     own = group.names()
+    if len(own) > 1:
+        return _meant(group)
     if own:
-        return (_meant(group) if len(group.bins) > 1 else None) or own[0]
+        instead = groups[k + 1].names() if k + 1 < len(groups) and _names_none(group) else []
+        return instead[0] if len(instead) == 1 else own[0]
     for other in reversed(groups[:k]):
         names = other.names()
         if names:
@@ -40,11 +45,23 @@ def bin_of(groups: Sequence[Group], k: int) -> str | None:
 
 
 def _meant(group: Group) -> str | None:
-    """ "Into the shed, no wait, into the hall": the bin named last counts."""
+    """ "Into the shed, no wait, into the hall": the bin named last counts; "not the shed but the
+    hall" is the hall, and "the shed or the hall" is to be asked.
+    """
     refs = [b for b in group.bins if b.name is not None]
     norms = group.message.norms
-    repaired = any(is_repair(norms[a.end : b.start]) for a, b in pairwise(refs))
-    return refs[-1].name if repaired else None
+    if any(is_repair(norms[a.end : b.start]) for a, b in pairwise(refs)):
+        return refs[-1].name
+    if any(is_either(norms[a.end : b.start]) for a, b in pairwise(refs)):
+        return None
+    free = [b for b in refs if not is_denied(norms[max(0, b.start - 3) : b.start])]
+    return (free or refs)[0].name
+
+
+def _names_none(group: Group) -> bool:
+    """ "To not the shed but the hall": the only bin named is the one that is not meant."""
+    norms = group.message.norms
+    return all(is_denied(norms[max(0, b.start - 3) : b.start]) for b in group.bins)
 
 
 def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
@@ -58,7 +75,9 @@ def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
         said = said_day(group) or _day_beside(groups, k) or _day_of_message(groups, k, since)
     today = group.message.today
     if said is not None:
-        return said.past
+        return (put_right(group.message, said) or said).past
+    if (named := day_named_again(group.message)) is not None:
+        return named
     return today - timedelta(1) if _late_last_night(group) else today
 
 
@@ -220,14 +239,27 @@ def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
     """ "Drained the shed and added 2 kg last night": the day at the end counts for both."""
     for other in groups[k + 1 :]:
         first = other.clauses[0]
-        if first.sentence != sentence or first.joint not in ("and", "n", "&", "then", ","):
+        if first.sentence != sentence or first.joint not in _GOING_ON:
             return None
-        if other.sense != "did" or not _OWN.isdisjoint(other.norms):
+        done = other.sense == "did" or _says_when_done(other)
+        if not done or not _OWN.isdisjoint(other.norms):
             return None
         day = said_day(other)
         if day is not None:
             return day
     return None
+
+
+_GOING_ON = frozenset({"and", "n", "&", "then", ",", "-", "—", "("})
+
+
+def _says_when_done(group: Group) -> bool:
+    """ "The shed is sealed, did it Sunday": no question, though it begins as one."""
+    told = group.norms[:1] == ["did"] and group.norms[1:2] and group.norms[1] in _IT
+    return bool(told) and "?" not in group.message.norms
+
+
+_IT = words_in("it that this so them him her")
 
 
 def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:

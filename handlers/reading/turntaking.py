@@ -58,9 +58,10 @@ _RHYTHMS = (
     (Late(r"\b(?:weekly|every week|each week|(?:a|one|1) week (?:each|at a time|apiece)|"
                 r"week (?:by|about) week|per week|week each|by the week)\b"), 7),
 )  # fmt: skip
+_COUNT = r"(?:- )?\d{1,4}|three|four|five|six|ten"
 _DAYS = Late(
-    r"\b(?:every (?P<every>\d{1,2}|three|four|five|six|ten) days?|"
-    r"(?P<each>\d{1,2}|three|four|five|six|ten) days (?:each|at a time))\b"
+    rf"\b(?:every (?P<every>{_COUNT}) (?P<step>day|week)s?|"
+    rf"(?P<each>{_COUNT}) (?P<long>day|week)s (?:each|at a time))\b"
 )
 _NUMBERS = {"three": 3, "four": 4, "five": 5, "six": 6, "ten": 10}
 _EVERYBODY = Late(r"\b(?:everyone|everybody|all of us|we all|all members|the whole group|us all)\b")
@@ -163,22 +164,22 @@ def _plan(phrase: Phrase) -> Plan | None:
     if change := rearranged(phrase):
         return change
     if _OVER.match(text):
-        return RotaOver(bin=phrase.bin, duty=_duty(phrase))
+        return RotaOver(bin=phrase.bin_said, duty=_duty(phrase))
     if _SHOW.match(text):
-        return WhoseTurn(bin=phrase.bin)
+        return WhoseTurn(bin=phrase.bin_said)
     if any(pattern.match(text) for pattern in _SWAP):
-        return Swap(to=phrase.member, bin=phrase.bin, on=_of_turn(phrase))
+        return Swap(to=phrase.member, bin=phrase.bin_said, on=_of_turn(phrase))
     return None
 
 
 def _joining(phrase: Phrase, match: re.Match[str]) -> Joining | None:
     who, member = _who(phrase, match, "who", match["joiner"])
-    return Joining(member=member, bin=phrase.bin, duty=_duty(phrase)) if who else None
+    return Joining(member=member, bin=phrase.bin_said, duty=_duty(phrase)) if who else None
 
 
 def _quitting(phrase: Phrase, match: re.Match[str]) -> Quitting | None:
     who, member = _who(phrase, match, "who", match["leaver"])
-    return Quitting(member=member, bin=phrase.bin, duty=_duty(phrase)) if who else None
+    return Quitting(member=member, bin=phrase.bin_said, duty=_duty(phrase)) if who else None
 
 
 def _who(
@@ -215,15 +216,15 @@ def _rota(message: Message, said: list[Phrase]) -> Rota | None:
     members = tuple(dict.fromkeys(_named(message)))
     if len(members) < 2 and not _EVERYBODY.search(text):
         return None
-    days = _rhythm(text)
+    days = _rhythm(text, " ".join(message.norms))
     if days is None and not re.search(r"\b(?:rota|roster)\b", text):
         return None
     duty = next((_duty(phrase) for phrase in said), None)
     return Rota(
         members=members if len(members) > 1 else (),
-        days=days or 7,
+        days=7 if days is None else days,
         duty=duty or "keep",
-        bin=next((phrase.bin for phrase in said if phrase.bin), None),
+        bin=next(filter(None, (phrase.bin_said for phrase in said)), None),
         start=_start(said),
     )
 
@@ -278,15 +279,17 @@ _NO_NAMES = words_in(
 )
 
 
-def _rhythm(text: str) -> int | None:
+def _rhythm(text: str, whole: str) -> int | None:
+    """How many days a turn lasts; `whole`: the message with its signs ("every -3 days")."""
     for pattern, days in _RHYTHMS:
         if pattern.search(text):
             return days
-    match = _DAYS.search(text)
+    match = _DAYS.search(whole)
     if match is None:
         return None
-    number = match["every"] or match["each"]
-    return _NUMBERS.get(number) or int(number)
+    number, unit = match["every"] or match["each"], match["step"] or match["long"]
+    count = _NUMBERS.get(number) or int(number.replace(" ", ""))
+    return count * (7 if unit == "week" else 1)
 
 
 def _start(said: list[Phrase]) -> date | None:

@@ -23,15 +23,17 @@ def parted(layer: Layer, message: Message) -> list[Layer]:
 
     A weight beside a volume of the same things ("a bucket of peel, 3 kg") says it only twice.
     """
-    if not message.context.in_room or layer.mass_kg is None:
+    if layer.mass_kg is None:
         return [layer]
     whole = whole_of(message)
     amounts = [] if whole is None else scrap_amounts(whole)
     if len(amounts) < 2:
         return [layer]
-    lots = _lots(amounts, message)
+    lots = things_of_each(amounts, message)
     weighed = [lot for lot in lots if lot[0].quantity == "mass"]
     poured = [lot for lot in lots if lot[0].quantity == "volume"]
+    if not message.context.in_room:  # a bowl of it is seldom meant as a layer of its own
+        poured = [lot for lot in poured if not lot[0].vessel]
     if not weighed or not poured:
         return [layer]
     if not all(items for _, items in lots) and not _are_added(message, amounts):
@@ -56,18 +58,25 @@ def _are_added(message: Message, amounts: Sequence[Amount]) -> bool:
     )
 
 
-def _lots(amounts: Sequence[Amount], message: Message) -> list[tuple[Amount, list[Item]]]:
-    """Each amount with the things that stand behind it, up to the next amount."""
+def things_of_each(
+    amounts: Sequence[Amount], message: Message, near: int = _NEAR
+) -> list[tuple[Amount, list[Item]]]:
+    """Each amount with the things that stand behind it, up to the next amount, or before it."""
     ordered = sorted(amounts)
     ends = [*(b.start for _, b in pairwise(ordered)), len(message.norms)] if ordered else []
-    lots = []
-    for amount, end in zip(ordered, ends, strict=True):
-        items = [
-            item for item in message.items if amount.end <= item.start < end and not item.absent
-        ]
-        near = items and items[0].start - amount.end < _NEAR
-        lots.append((amount, items if near else []))
-    return lots
+    starts = [0, *(a.end for a in ordered)]
+    there = [item for item in message.items if not item.absent]
+    behind, before = [], []
+    for amount, start, end in zip(ordered, starts, ends, strict=False):
+        items = [item for item in there if amount.end <= item.start < end]
+        behind.append(items if items and items[0].start - amount.end < near else [])
+        items = [item for item in there if start <= item.start and item.end <= amount.start]
+        before.append(items if items and amount.start - items[-1].end < near else [])
+    led = all(before) and not behind[-1]
+    held = before if led else behind
+    if not led and before[0] and not behind[0]:
+        held = [before[0], *behind[1:]]  # "fat and rind, 1 kg, yesterday, and 800 g of skins"
+    return list(zip(ordered, held, strict=True))
 
 
 def _made_of(layer: Layer, lots: Sequence[tuple[Amount, list[Item]]]) -> Layer:

@@ -8,18 +8,24 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import (
+    Accept,
     Act,
+    Amend,
     Batch,
     Bury,
+    Decline,
     Drain,
     Layer,
     Observe,
+    Offer,
     Open,
     Seal,
+    Stock,
     Unsure,
 )
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
+from handlers.reading.singleamounts import MOST_PH
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
@@ -40,6 +46,8 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         return tuple(_asked_for_day(act) for act in acts)
     if len(acts) == 1 and _only_wonders(message):
         acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
+    if not message.context.in_room:
+        acts = [act for act in acts if not (isinstance(act, Observe) and (act.ph or 0) > MOST_PH)]
     sound = [act for act in acts if not _is_naught(act, message)]
     if len(sound) < len(acts):
         if sound or not message.context.in_room:
@@ -59,7 +67,7 @@ def _only_wonders(message: Message) -> bool:
     return asked and all(clause.verb is None for clause in message.clauses)
 
 
-_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch
+_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline
 
 
 def _asked_for_day(act: Act) -> Act:
@@ -74,6 +82,8 @@ def _asked_for_amount(act: Act, rule: str) -> Act:
         act = replace(act, mass_kg=None, volume_l=None)
     elif isinstance(act, Drain):
         act = replace(act, volume_l=None)
+    elif isinstance(act, Amend):
+        act = Amend()
     return Unsure(guess=(act,), rules=(rule,))
 
 
@@ -82,17 +92,17 @@ def _is_naught(act: Act, message: Message) -> bool:
     if not isinstance(act, _OF_AMOUNTS):
         return False
     amount = _amount(act)
-    if amount == 0 and not isinstance(act, Drain):
+    if amount == 0 and not isinstance(act, Drain | Stock):
         return True
     below = [abs(a.value) for a in message.amounts if a.negative and a.quantity in _MASSY]
     return bool(below) if amount is None else amount in below
 
 
-_OF_AMOUNTS = (Layer, Drain, Batch)
+_OF_AMOUNTS = (Layer, Drain, Batch, Stock, Amend)
 _MASSY = ("mass", "volume")
 
 
-def _amount(act: Layer | Drain | Batch) -> float | None:
+def _amount(act: Layer | Drain | Batch | Stock | Amend) -> float | None:
     if isinstance(act, Drain) or act.mass_kg is None:
         return act.volume_l
     return act.mass_kg

@@ -7,6 +7,7 @@ from handlers.reading import (
     brews,
     jests,
     kept,
+    memories,
     mouths,
     notscraps,
     otherwise,
@@ -19,9 +20,10 @@ from handlers.reading.brews import is_brew
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.late import Late
+from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
-from handlers.reading.notscraps import is_no_scraps
+from handlers.reading.notscraps import is_bin_weighed, is_no_scraps
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
@@ -34,19 +36,23 @@ _LAYER = frozenset({"layer"})
 _DEEDS = RECORD_KINDS - {"observe"}
 _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_jest, RECORD_KINDS),
+    (is_long_ago, RECORD_KINDS | {"ask"}),
+    (is_on_screen, RECORD_KINDS),
+    (is_of_others, RECORD_KINDS),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
     (is_ahead, frozenset({"layer", "drain"})),
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
     (is_no_scraps, _LAYER),
+    (is_bin_weighed, frozenset({"layer", "amend"})),
     (is_under_way, _LAYER),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, mouths.CUES, notscraps.CUES,
+    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
     otherwise.CUES, outlook.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""

@@ -37,8 +37,8 @@ _ASKING = (
     r"(?:(?:can|could|shall|should) (?:we|you|i) |lets |let us |we |i would like to |i want to )?"
 )
 _RENAME = Late(
-    rf"^{_ASKING}(?:rename|re name|renaming) (?:the )?(?P<bin>qbin)(?: (?:to|as|into))? "
-    r"(?P<name>\S.{0,60})$"
+    rf"^{_ASKING}(?:rename|re name|renaming) (?:the )?(?P<bin>qbin)(?: (?:to|as|into))?"
+    r"(?: (?P<name>\S.{0,60}))?$"
 )
 _BARE = Late(rf"^{_ASKING}rename (?:the )?(?P<bare>\S+) (?:to|as|into) (?P<name>\S.{{0,60}})$")
 _CALL = Late(
@@ -115,7 +115,7 @@ def _plan(phrase: Phrase) -> Plan | None:
     if match := _LABEL.match(text):
         return LabelWanted(bin=phrase.bin) if phrase.bin or phrase.to_bot else None
     if not phrase.bins:
-        return _rename_bare(phrase) or _rename_it(phrase)
+        return _rename_bare(phrase) or _rename_it(phrase) or _of_strange(phrase)
     if bar := _barred(phrase):
         return bar
     if _RETIRE.match(text):
@@ -143,11 +143,23 @@ def _barred(phrase: Phrase) -> Bar | None:
 
 def _rename(phrase: Phrase) -> Rename | None:
     match = _RENAME.match(phrase.text) or _CALL.match(phrase.text)
-    if match is None or phrase.bin is None:
+    bin = phrase.bin or phrase.strange_bin
+    if match is None or bin is None:
         return None
-    group = next(name for name in ("name", "name2", "name3") if match.groupdict().get(name))
-    named = _BIN_WORD.match(phrase.said(match, group).strip(" .!\"'“”"))
-    return Rename(bin=phrase.bin, name=named["name"]) if named else None
+    groups = [name for name in ("name", "name2", "name3") if match.groupdict().get(name)]
+    if not groups:
+        return Rename(bin=bin, name="")  # "rename the red bin to"
+    named = _BIN_WORD.match(phrase.said(match, groups[0]).strip(" .!\"'“”"))
+    return Rename(bin=bin, name=named["name"]) if named else None
+
+
+def _of_strange(phrase: Phrase) -> Rename | Retire | None:
+    """ "Rename the mauve bin to Moss", "retire the mauve bin", where the group has no such bin."""
+    if phrase.strange_bin is None or phrase.asked:
+        return None
+    if _RETIRE.match(phrase.text) and phrase.tokens[0] in ("retire", "decommission"):
+        return Retire(bin=phrase.strange_bin)
+    return _rename(phrase) if phrase.tokens[0] == "rename" else None
 
 
 def _rename_bare(phrase: Phrase) -> Rename | None:

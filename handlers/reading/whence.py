@@ -11,7 +11,16 @@ def is_where_from(norms: Sequence[str], last: Item, item: Item) -> bool:
     """Whether a thing says no more than where what was named last comes from."""
     between = norms[last.end : item.start]
     whence = _is_whence(item, between, norms[item.end : item.end + 1])
-    return whence or _is_from_elsewhere(last, between)
+    return whence or _is_from_elsewhere(last, between) or _is_meal(norms, last, item, between)
+
+
+def _is_meal(norms: Sequence[str], last: Item, item: Item, between: Sequence[str]) -> bool:
+    """ "Prawn heads, a full kilo from Sunday lunch": the meal that what was named is from."""
+    meal = not _MEALS.isdisjoint(norms[item.start : item.end]) and is_dish(item.food)
+    return meal and not last.generic and len(between) <= _FAR and between[-1] in ("from", "off")
+
+
+_MEALS = words_in("lunch dinner supper breakfast tea brunch roast barbecue bbq braai")
 
 
 def _is_origin(between: Sequence[str]) -> bool:

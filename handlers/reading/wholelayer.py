@@ -151,13 +151,15 @@ def _lists_things(whole: Group, quantity: str) -> bool:
     masses = [a for a in scrap_amounts(whole) if a.quantity == quantity]
     near = [
         _in_list(whole.message.norms, a)
-        or any(a.start - 2 <= e <= a.start for e in ends)
+        or any(a.start - _ASIDE <= e <= a.start for e in ends)
         or any(a.end <= s <= a.end + 2 for s in starts)
         for a in masses
     ]
     return len(masses) > 1 and all(near)
 
 
+_ASIDE = 4
+"""Words between a thing and its amount ("rice left from lunch, another kilo"), at most."""
 _SUMMED = words_in("total so far now altogether week month weighs makes average per only")
 _MADE = words_in("made baked cooked bought brewed juiced bottled")
 

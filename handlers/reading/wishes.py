@@ -280,7 +280,22 @@ def _other(message: Message, said: Sequence[str]) -> _Found:
     """What the bot is asked by name: the hour at which it speaks, or what it has no setting for."""
     if not is_to_bot(message) or any(a.quantity in ("mass", "volume") for a in message.amounts):
         return None
-    return hours_wanted(message, said) or ("other", _words(message))
+    hours = None if _is_of_another_thing(message.norms) else hours_wanted(message, said)
+    return hours or ("other", _words(message))
+
+
+def _is_of_another_thing(norms: Sequence[str]) -> bool:
+    """ "Set the layer thickness to six": no hour, for something else is what is to be six."""
+    for i, norm in enumerate(norms):
+        if norm in _SETTING and "to" in norms[i:]:
+            thing = frozenset(norms[i + 1 : norms.index("to", i)]) - _POINTING
+            return bool(thing) and thing.isdisjoint(_REMINDING | _SPEAKING | _HOURLY)
+    return False
+
+
+_SETTING = words_in("set change raise lower")
+_POINTING = words_in("the our my it that this us them please back")
+_HOURLY = words_in("time times clock hours alarm morning evening day from for")
 
 
 def _words(message: Message) -> str:

@@ -102,6 +102,9 @@ _STRUCK = re.compile(r"~~(?=\S)[^~\n]+~~|(?<![\w`])`[^`\n ]+(?: [^`\n ]+){2,}`(?
 _MARKED = re.compile(r"(?<![\w`])`([^`\n]+)`(?![\w`])")
 """A name set in backticks."""
 
+_STRONG = re.compile(r"(?<!\S)(\*\*|__)(?=\S)([^*_\n]+)(?<=\S)\1(?!\w)")
+"""Words in bold."""
+
 
 def cleaned(text: str) -> str:
     """The stretch of a message that is read, with typographic signs made plain.
@@ -115,6 +118,8 @@ def cleaned(text: str) -> str:
         text = _FENCED.sub("", text)
     if "~~" in text or "`" in text:
         text = _MARKED.sub(r"\1", _STRUCK.sub("", text))
+    if "**" in text or "__" in text:
+        text = _STRONG.sub(r"\2", text)
     if text.isascii():
         return text
     return unicodedata.normalize("NFC", text).translate(_CLEAN)

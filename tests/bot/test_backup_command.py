@@ -54,13 +54,22 @@ async def test_in_a_folder_it_names_the_copy_after_the_moment(
         ("none.db", "copy.db", "there is no book at"),
         ("book.db", "letter.txt", "is there already: name a new file"),
         ("book.db", "nowhere/copy.db", "there is no folder"),
-        ("letter.txt", "copy.db", "is damaged"),
+        ("letter.txt", "copy.db", "is no book of Pailkeeper's (file is not a database)"),
+        ("other.db", "copy.db", "is no book of Pailkeeper's (no such table: room)"),
+        ("folder", "copy.db", "is a folder: name the book in it"),
+        ("torn.db", "copy.db", "is damaged"),
     ],
 )
 async def test_what_cannot_be_done_is_said(
     home: Home, book: str, to: str, says: str, capsys: pytest.CaptureFixture[str]
 ) -> None:
     (home.folder / "letter.txt").write_text("Dear neighbours, " * 100)
+    (home.folder / "folder").mkdir()
+    with closing(sqlite3.connect(home.folder / "other.db")) as other:
+        other.execute("CREATE TABLE song (name TEXT)")
+    torn = bytearray(home.book.read_bytes())
+    torn[4096 * 10 : 4096 * 11] = b"\xa5" * 4096
+    (home.folder / "torn.db").write_bytes(torn)
     given = [str(home.folder / name) for name in (book, to)]
     assert main(["backup", "--book", *given]) == 2
     error = capsys.readouterr().err

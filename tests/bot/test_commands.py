@@ -48,6 +48,9 @@ def test_every_command_explains_itself(command: str) -> None:
         ["replay", str(SEASON), "--zone", "Atlantis/Capital"],
         ["export", "--book", "no-such-book.db"],
         ["export", "--book", "README.md"],
+        ["export", "--book", "tests"],
+        ["chat", "--book", "tests"],
+        ["chat", "--as", " "],
         ["reckon", "alchemy"],
         ["reckon", "dose", "mass=-2kg"],
         ["reckon", "dilution", "water=9L", "parts=0"],
@@ -98,6 +101,50 @@ def test_replaying_again_into_the_same_book_adds_and_says_nothing(tmp_path: Path
     before = json.loads(bot("export", "--book", str(path)).stdout)
     assert replayed(path) == []
     assert json.loads(bot("export", "--book", str(path)).stdout) == before
+
+
+def test_a_replay_names_the_lines_that_it_passes_over(tmp_path: Path) -> None:
+    said = {"type": "m.room.message", "sender": "@ines:x", "content": {"msgtype": "m.text"}}
+    at = 1_772_474_400_000
+    lines: list[object] = [
+        said | {"event_id": "$1", "origin_server_ts": at},
+        [1, 2],
+        said | {"event_id": "$2", "origin_server_ts": 1e300},
+        said | {"event_id": 5, "origin_server_ts": at},
+        said | {"event_id": "$3", "origin_server_ts": -at},
+        {"type": "pailkeeper.until", "origin_server_ts": at + 1},
+    ]
+    log = tmp_path / "log.jsonl"
+    log.write_text("\n".join(map(json.dumps, lines)))
+    book = ("--book", str(tmp_path / "book.db"))
+    done = bot("replay", str(log), *book)
+    assert done.returncode == 0
+    assert done.stderr == (
+        "passed over 4, without the id, sender or time of an event: line 2, 3, 4, 5\n"
+    )
+    log.write_text(json.dumps(said | {"event_id": "$4", "origin_server_ts": at - 1}))
+    assert bot("replay", str(log), *book).stderr == (
+        "passed over 1, older than the book of their room: line 1\n"
+    )
+
+
+def test_what_a_log_tells_out_of_order_is_recorded(tmp_path: Path) -> None:
+    log = tmp_path / "log.jsonl"
+    bodies = ("opened the shed bin, 20 L", "added 4 kg to the shed bin")
+    lines = [
+        {
+            "type": "m.room.message",
+            "event_id": f"${number}",
+            "sender": "@ines:x",
+            "origin_server_ts": 1_772_474_400_000 - number * 3_600_000,
+            "content": {"msgtype": "m.text", "body": body},
+        }
+        for number, body in enumerate(bodies)
+    ]
+    log.write_text("\n".join(map(json.dumps, lines)))
+    done = bot("replay", str(log))
+    assert "on 4 kg in the shed bin" in " ".join(done.stdout.split())
+    assert done.stderr == ""
 
 
 def test_the_book_exported_as_json(book: Path) -> None:

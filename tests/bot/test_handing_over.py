@@ -360,3 +360,43 @@ async def test_a_keepers_consent_leaves_the_offer_standing(room: TalkingRoom) ->
     assert await room.says("fine by me") == []
     await room.says("fine by me", who="bram")
     assert await keeper(room) == "bram"
+
+
+async def test_nobody_is_too_late_for_what_they_gave_away_or_was_not_offered_to_them(
+    room: TalkingRoom,
+) -> None:
+    await room.says("handing the yard bin to Bram")
+    await room.says("I'll take it", who="bram")
+    assert await room.says("I'll take it") == []
+    assert await room.says("I'll take it", who="mei") == []
+    await room.says("handing the yard bin to Mei", who="bram")
+    await room.says("no thanks", who="mei")
+    assert await room.says("I'll take it", who="mei") == []
+
+
+async def test_what_was_offered_since_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("handing the yard bin to Bram")
+    await room.says("who wants the shed bin?")
+    [told] = await room.says("I'll take it", who="bram")
+    assert told.body == "Which do you take: the yard bin or the shed bin?"
+
+
+@pytest.mark.parametrize("words", ["I've accepted the yard bin", "just accepted the yard bin"])
+async def test_a_bin_that_somebody_has_accepted_is_theirs(room: TalkingRoom, words: str) -> None:
+    await room.says("handing the yard bin to Bram")
+    await room.says(words, who="bram")
+    assert await keeper(room) == "bram"
+
+
+@pytest.mark.parametrize("words", ["handing the yard bin to Bram", "who wants the yard bin"])
+async def test_a_bin_passes_on_no_day_that_there_is_not(room: TalkingRoom, words: str) -> None:
+    [told] = await room.says(f"{words} on 31 February")
+    assert told.body == "No calendar has that day. Say it again with the right one."
+
+
+async def test_a_bin_that_was_handed_on_is_asked_after(room: TalkingRoom) -> None:
+    [told] = await room.says("handed the yard bin to Bram yesterday")
+    assert told.body.startswith("Bram, have you had the yard bin since yesterday?")
+    await room.says("I'll take it", who="bram")
+    assert await keeper(room) == "bram"

@@ -166,6 +166,29 @@ async def test_a_member_who_leaves_the_room_takes_no_turns(room: TalkingRoom) ->
 
 
 @pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("rota for the purple bin: Ines, Mei, weekly", "I know no bin called “purple”."),
+        ("rota for the yard bin: Ines, Mei, every 0 days", "A turn lasts from 1 to 90 days"),
+        ("rota for the yard bin: Ines, Mei, every -3 days", "A turn lasts from 1 to 90 days"),
+        ("rota for the yard bin: Ines, Mei, every 20 weeks", "A turn lasts from 1 to 90 days"),
+        ("rota for the yard bin: Ines, Bram, weekly", "Bram is not in this room any more."),
+        ("add Mei to the rota for the purple bin", "There is no such rota."),
+        ("add Bram to the rota", "Bram is not in this room any more."),
+    ],
+)
+async def test_a_rota_that_cannot_be_is_not_agreed(room: TalkingRoom, said: str, told: str) -> None:
+    from tests.bot.test_handing_over import joins
+
+    await room.says("rota for the yard bin: Ines and Mei, weekly")
+    await joins(room, "bram", "bram", "leave")
+    before = await turns(room)
+    [answer] = await room.says(said)
+    assert answer.body.startswith(told)
+    assert await turns(room) == before
+
+
+@pytest.mark.parametrize(
     "said",
     [
         "cleaning rota: Ines, Bram, weekly",

@@ -6,6 +6,7 @@ import pytest
 
 from storage.absences import away_on
 from storage.database import Database
+from tests.bot.test_handing_over import joins
 from tests.room import TalkingRoom
 
 MARCH = [date(2026, 3, day) for day in range(1, 16)]
@@ -105,3 +106,32 @@ async def test_whoever_is_back_hears_of_an_absence_still_to_come(room: TalkingRo
     assert await days_away(room) == [9, 10, 11, 12]
     await room.says("I'm not away after all")
     assert await days_away(room) == []
+
+
+async def test_a_stand_in_whom_nobody_knows_is_named(room: TalkingRoom) -> None:
+    [told] = await room.says("I'm away till Friday, Zora looks after my bin")
+    assert told.body.startswith("I have not heard Zora here yet")
+    assert await days_away(room) == [2, 3, 4, 5]
+
+
+async def test_a_stand_in_who_has_left_is_named(room: TalkingRoom) -> None:
+    await room.says("hello", who="bram")
+    await joins(room, "bram", "bram", "leave")
+    [told] = await room.says("I'm away till Friday, bram looks after my bin")
+    assert told.body == "Bram is not in this room any more. Who else could do it?"
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I'm away from Monday till last Friday",
+        "I'm away from 20 March till 10 March",
+        "I'm away till yesterday",
+    ],
+)
+async def test_an_absence_that_ends_before_it_begins_is_asked_for_again(
+    room: TalkingRoom, said: str
+) -> None:
+    [told] = await room.says(said)
+    assert told.body.startswith("That ends before it begins")
+    assert await room.standing() == []

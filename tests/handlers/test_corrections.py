@@ -2,6 +2,8 @@
 
 from datetime import date, timedelta
 
+import pytest
+
 from handlers import corrections, keeping
 from handlers.answer import Turn
 from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Open, Retract, Seal
@@ -188,3 +190,15 @@ async def test_a_record_of_another_bin_is_asked_about_not_the_last_one_struck(gr
     assert ("layer", "shed", 0.7) not in await standing(group)
     await group.says(Retract(bin="yard"))
     assert ("layer", "yard", 2.0) not in await standing(group)
+
+
+@pytest.mark.parametrize(("anew", "left"), [(None, [("layer", "shed", 3.0)]), (True, [])])
+async def test_a_struck_correction_gives_way_to_what_is_told_in_its_place(
+    group: Group, anew: bool | None, left: list[tuple[str, str, float]]
+) -> None:
+    await group.says(Open(bin="yard"))
+    await group.says(Layer(mass_kg=3.0, bin="shed"))
+    await group.says(Amend(mass_kg=2.0), event="$right")
+    await group.says(Layer(mass_kg=1.0, bin="yard"), event="$right")
+    await group.says(Retract(anew=anew), refers_to="$right")
+    assert [one for one in await standing(group) if one[0] == "layer"] == left

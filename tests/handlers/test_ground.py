@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from handlers.practice.kinds import Shares
-from handlers.reading.acts import Ask, Layer, Open, Seal
+from handlers.reading.acts import Ask, Bury, Layer, Open, Seal
 from handlers.state import look_up
 from tests.group import BEGIN, Group
 
@@ -78,3 +78,10 @@ async def test_the_make_up_of_a_bin_is_by_mass(group: Group) -> None:
     state = await look_up(group.book, bin, BEGIN.date())
     found = dict(state.run.make_up or {})
     assert found == pytest.approx({"meat": 0.375, "vegetable": 0.375, "mixed": 0.25})
+
+
+async def test_a_part_that_is_buried_ends_no_run(group: Group) -> None:
+    await fill(group, "shed", 14.0)
+    answer = await group.says(Bury(bin="shed", part=True), days=14)
+    assert not answer.entries
+    assert "say “buried the shed bin”" in answer.say

@@ -272,6 +272,17 @@ async def test_both_of_three_are_asked_for(room: TalkingRoom) -> None:
     assert "seal" not in [e.act for e in await room.standing()]
 
 
+async def test_one_of_two_is_asked_for(room: TalkingRoom) -> None:
+    await room.says("opened the yard bin")
+    await room.says("added 1 kg to the yard bin")
+    before = len(await layers(room))
+    [asked] = await room.says("added 2 kg to the shed or the yard")
+    assert (
+        asked.body == "Which bin: the shed bin or the yard bin? Say it again with its name alone."
+    )
+    assert len(await layers(room)) == before
+
+
 @pytest.mark.parametrize(
     "words",
     ["call it Greenie", "let's name it Greenie", "rename it to greenie", "it's called Greenie"],

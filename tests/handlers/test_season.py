@@ -2,6 +2,8 @@
 
 from datetime import date
 
+import pytest
+
 from handlers.reading.acts import Ask, Bury, Drain, Layer, Observe, Open, Seal
 from handlers.state import look_up
 from tests.group import BEGIN, Group
@@ -106,6 +108,19 @@ async def test_what_a_bin_holds(group: Group) -> None:
 async def test_what_is_to_come_is_no_record(group: Group) -> None:
     answer = await group.says(Layer(mass_kg=2.0, bin="shed", on=date(2026, 3, 9)))
     assert not answer.entries
+    assert answer.say.startswith("Monday 9 March is still to come, so nothing is written down.")
+
+
+@pytest.mark.parametrize(
+    ("on", "also"),
+    [(date(2025, 3, 5), ", and that of 2026 is still to come."), (date(2024, 5, 30), " now. Say")],
+)
+async def test_a_day_of_last_year_may_be_meant_of_this_one(
+    group: Group, on: date, also: str
+) -> None:
+    answer = await group.says(Seal(bin="shed", on=on))
+    assert not answer.entries
+    assert also in answer.say
 
 
 async def test_a_bin_sealed_twice_counts_from_the_first_day(group: Group) -> None:
@@ -138,3 +153,13 @@ async def test_ground_that_was_filled_is_looked_at(group: Group) -> None:
     await group.says(Seal(bin="shed"), days=-14)
     await group.says(Bury(bin="shed"))
     assert (await group.dues())["shed", "cover"] == (date(2026, 3, 4), date(2026, 3, 7))
+
+
+async def test_a_bin_that_nobody_has_keeps_its_size(group: Group) -> None:
+    await group.says(Open(bin="shed", capacity_l=10.0))
+    answer = await group.says(Open(bin="shed", capacity_l=1_000_000.0))
+    assert "beyond what I reckon with" in answer.say
+    assert "Nothing is written down." in answer.say
+    bin = await group.book.bin("shed")
+    assert bin
+    assert (await group.book.about(bin)).capacity_l == 10.0

@@ -91,8 +91,9 @@ async def test_where_sources_disagree_the_group_chooses(
     assert list(room.choices.values()) == [float(value.removeprefix("1:"))]
 
 
-async def test_a_choice_out_of_bounds_is_explained(group: Group) -> None:
-    answer = await group.says(Set(what="ferment days", value="2"))
+@pytest.mark.parametrize("value", ["2", "-20", "1:900", "the usual"])
+async def test_a_choice_out_of_bounds_is_explained(group: Group, value: str) -> None:
+    answer = await group.says(Set(what="ferment days", value=value))
     assert not answer.settings
     assert "Usual is 14: two weeks" in answer.say
 
@@ -130,6 +131,11 @@ async def room(db: Database) -> TalkingRoom:
         ("don't remind us after ten at night", None),
         ("no nagging after 10 pm", "I keep quiet from 22:00 to 07:00 from now on."),
         ("stop the reminders after 8", "I keep quiet from 20:00 to 07:00 from now on."),
+        (
+            "quiet hours 22:00 to 6:00 and remind us at 6:30",
+            "I keep quiet from 22:00 to 06:00 from now on.\n"
+            "What is due comes at 06:30 from now on.",
+        ),
     ],
 )
 async def test_hours_of_the_day_for_reminders(
@@ -172,3 +178,51 @@ async def test_what_no_pause_is_stops_nothing(room: TalkingRoom, said: str, told
     [answer] = await room.says(said)
     assert answer.body.startswith(told)
     assert any(message.kind == "digest" for message in await room.waits(days=5))
+
+
+@pytest.mark.parametrize(
+    ("said", "told", "hours"),
+    [
+        (
+            "quiet hours 20:00 to 6:00 and remind us at 19:45",
+            ["I keep quiet from 20:00 to 06:00", "What is due comes at 19:45"],
+            "19:45 20:00 06:00",
+        ),
+        (
+            "remind us at 22:30, quiet hours 23:00 to 6:00",
+            ["I keep quiet from 23:00 to 06:00", "What is due comes at 22:30"],
+            "22:30 23:00 06:00",
+        ),
+        (
+            "quiet hours 22:00 to 10:00 and remind us at 11",
+            ["I keep quiet from 22:00 to 10:00", "What is due comes at 11:00"],
+            "11:00 22:00 10:00",
+        ),
+        (
+            "our time zone is Europe/Paris, quiet hours 22:00 to 6:00 and remind us at 23:30",
+            ["clock is now", "I keep quiet from 22:00 to 06:00", "23:30 is in your quiet hours"],
+            "09:00 22:00 06:00",
+        ),
+        ("quiet hours off", ["There are no quiet hours"], "09:00 00:00 00:00"),
+        ("quiet hours 0:00 to 24:00", ["That would be quiet all day"], "09:00 21:00 07:00"),
+        ("remind us at midnight", ["00:00 is in your quiet hours"], "09:00 21:00 07:00"),
+        ("no quiet hours, and set the reminders to midnight", ["no quiet hours", "comes at 00:00"],
+         "00:00 00:00 00:00"),
+    ],
+)  # fmt: skip
+async def test_hours_of_one_message_are_set_together(
+    room: TalkingRoom, said: str, told: list[str], hours: str
+) -> None:
+    [answer] = await room.says(said)
+    lines = answer.body.split("\n")
+    assert len(lines) == len(told)
+    assert all(part in line for part, line in zip(told, lines, strict=True)), answer.body
+    kept = (await room.book()).room
+    assert f"{kept.digest_at:%H:%M} {kept.quiet_from:%H:%M} {kept.quiet_to:%H:%M}" == hours
+
+
+async def test_what_follows_a_reminder_of_ours_is_set_as_a_whole(room: TalkingRoom) -> None:
+    await room.says("what is due?")
+    [answer] = await room.says("no quiet hours and use pounds")
+    assert "imperial" in answer.body
+    assert "There are no quiet hours" in answer.body

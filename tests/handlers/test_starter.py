@@ -153,3 +153,11 @@ async def test_what_goes_from_starter_never_counted(db: Database) -> None:
     [answer] = await room.says("gave 200 g of bran to Ruth")
     assert answer.body.startswith("I don't know how much starter there was")
     assert await room.standing() == []
+
+
+async def test_nobody_is_late_before_the_starter_was_counted(group: Group) -> None:
+    await group.says(Stock(mass_kg=1.0))
+    await group.says(Layer(bin="shed", mass_kg=5.0))
+    await group.says(Stock(mass_kg=0.0), days=4)
+    [mix] = [due for due in await group.book.dues() if due.what == "mix"]
+    assert mix.from_day == mix.to_day == BEGIN.date() + timedelta(days=4)

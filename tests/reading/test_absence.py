@@ -62,6 +62,11 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
             Away(first=date(2026, 3, 5), last=date(2026, 3, 8), stand_in="Bram"),
         ),
         (
+            "I'm away till Monday, Zora Lind minds my bin",
+            Away(first=date(2026, 3, 5), last=date(2026, 3, 8), stand_in="Zora Lind"),
+        ),
+        ("I'm away till Monday. Somebody looks after it", march(5, 8)),
+        (
             "I'm away next week. Bram will stand in for me",
             Away(first=date(2026, 3, 9), last=date(2026, 3, 15), stand_in="Bram"),
         ),

@@ -91,6 +91,23 @@ def test_vessels_hold_what_the_household_table_says(text: str, vessel: str, time
     assert amount.value == pytest.approx(times * VESSELS[vessel].usual)
 
 
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("10 litre bucket, two thirds full of peel", 20 / 3),
+        ("10 l tub three quarters of the way up with peel", 7.5),
+        ("a 10 L pail about halfway up with peel", 5),
+        ("3 buckets of peel, each one 10 litres", 30),
+        ("4 caddies of peel, a caddy is 5 litres", 20),
+        ("two ice cream tubs of peel, the 2 litre ones", 4),
+        ("two jars of peel, litre jars", 2),
+    ],
+)
+def test_vessels_may_be_part_full_or_sized_later(text: str, litres: float) -> None:
+    held = [amount for amount in amounts(text) if not amount.size]
+    assert sum(amount.value for amount in held) == pytest.approx(litres)
+
+
 def test_a_volume_before_a_vessel_is_its_size() -> None:
     (amount,) = amounts("a 20 L bucket")
     assert (amount.value, amount.size) == (20, True)

@@ -3,7 +3,9 @@
 import pytest
 
 from handlers.reading.acts import Ask, Decline, Later, Retract
-from tests.reading.context import acts
+from handlers.reading.asides import is_aside
+from handlers.reading.message import read_message
+from tests.reading.context import acts, group
 
 
 @pytest.mark.parametrize(
@@ -65,3 +67,54 @@ def test_what_is_between_people_is_no_answer(text: str) -> None:
 )
 def test_what_is_ours_is_answered(text: str, kind: type) -> None:
     assert [type(act) for act in acts(text)] == [kind]
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("when do the green bins go out, Tuesday or Wednesday?", "ask due"),
+        ("is it blue bin or brown bin this week", "ask due"),
+        ("have the bin men been yet?", "ask due"),
+        ("did they miss the grey bins again?", "ask trouble"),
+        (
+            "asked for a kilo of bran at the feed shop and she said what breed is your horse",
+            "ask batch",
+        ),
+        ("how much bran do I feed the donkey", "ask dose"),
+        ("who put bran in my coffee?", "ask starter"),
+        ("could the tenors please remember that soup is not a bribe?", "ask allowed"),
+        ("concrete: 20 kg bag into the hole with 3 litres of water", "ask trench"),
+        ("how much topsoil for a 3 by 2 bed", "ask bed"),
+        ("how much water for 2 cups of rice?", "ask dilution"),
+        ("pub quiz at ours. Bring crisps.", "accept"),
+        ("Hettie is coming Friday, I'll take her to the station", "accept"),
+        ("weighed the calf. 90 kilos. Weighed my back too.", "amend"),
+        ("cancel that, the match is off", "retract"),
+        ("done with this weather", "done"),
+        ("tell me tomorrow about the wedding", "later"),
+        ("tomorrow, God willing, I may put something in Hettie", "later"),
+    ],
+)
+def test_talk_of_lorries_beasts_and_outings_is_an_aside(text: str, kind: str) -> None:
+    assert is_aside(kind, read_message(text, group(bins=("Hettie",))))
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("when does the green bin get buried?", "ask due"),
+        ("when is the blue bin due?", "ask due"),
+        ("which bin is ready, the green or the blue?", "ask due"),
+        ("who's got the brown bin", "ask custody"),
+        ("can we please put soup in or is that not allowed?", "ask allowed"),
+        ("how much bran for 3 kg of chicken bones, the hens won't eat them", "ask dose"),
+        ("yes, bring it round to mine", "accept"),
+        ("I'll take her Friday, Hettie", "accept"),
+        ("done with Hettie", "done"),
+        ("tell me tomorrow about Hettie", "later"),
+        ("ask me again tomorrow", "later"),
+        ("scratch that, the scale was off", "retract"),
+    ],
+)
+def test_an_answer_to_us_is_no_aside(text: str, kind: str) -> None:
+    assert not is_aside(kind, read_message(text, group(bins=("Hettie",))))

@@ -22,6 +22,36 @@ def test_starter_on_hand(text: str) -> None:
     assert stock.mass_kg == pytest.approx(0.8)
 
 
+@pytest.mark.parametrize(
+    "text",
+    ["no starter left", "there's no bran left", "we have run out of bran", "we're out of starter"],
+)
+def test_no_starter_on_hand(text: str) -> None:
+    (stock,) = acts(text)
+    assert isinstance(stock, Stock)
+    assert stock.mass_kg == 0
+
+
+@pytest.mark.parametrize("text", ["is there no starter left?", "no starter left?"])
+def test_starter_asked_after(text: str) -> None:
+    assert [type(act) for act in acts(text)] == [Ask]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("Starter stocktake. Jar A 1.2 kg. Jar B 300 g.", 1.5),
+        ("bran on hand: 1.5 kg in the loft, 700 g in the larder", 2.2),
+        ("bran: 3 kg in all, jar A 1 kg, jar B 2 kg", 3.0),
+        ("starter left: 2 kg, used 300 g of bran", 2.0),
+    ],
+)
+def test_starter_kept_in_several_places_adds_up(text: str, kg: float) -> None:
+    (stock,) = acts(text)
+    assert isinstance(stock, Stock)
+    assert stock.mass_kg == pytest.approx(kg)
+
+
 def test_a_batch_and_what_is_left_of_the_old() -> None:
     assert [type(act) for act in acts("made 2 kg of bran and still have 400 g of the old")] == [
         Batch,

@@ -64,6 +64,8 @@ def test_which_gallon_is_said_in_a_metric_group(text: str, units: str, unit: str
     ("text", "what"),
     [
         ("what are our settings?", "all"),
+        ("what is set here?", "all"),
+        ("bot, what's set up in this room", "all"),
         ("what's our time zone", "zone"),
         ("which units do we use?", "units"),
         ("when do you remind us?", "digest"),

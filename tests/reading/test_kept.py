@@ -27,6 +27,8 @@ _BINS = ("shed", "back hall", "number 7", "Hettie")
         "goose in the shed fridge, 4 kg",
         "8 kg of rice in the back hall for the wedding",
         "2 kg of leeks in the shed for whoever cooks",
+        "left 3 kg of apples in the shed for Ines's crumble",
+        "12 kg pasta and 4 kg beans in the shed for the food bank",
     ],
 )
 def test_food_that_waits_for_a_mouth_is_no_layer(text: str) -> None:

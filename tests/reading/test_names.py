@@ -1,6 +1,6 @@
 import pytest
 
-from handlers.reading.acts import Seal
+from handlers.reading.acts import Layer, Seal
 from handlers.reading.mending import slipped
 from handlers.reading.message import read_message
 from handlers.reading.vocabulary import one_slip
@@ -105,3 +105,16 @@ def test_two_of_one_number_are_told_apart() -> None:
 def test_a_name_joined_or_parted(text: str, name: str) -> None:
     [act] = acts(text, bins=("boathouse", "north gate", "woodshed"))
     assert act.bin == name  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize("name", ["gård", "hallå", "Élodie"])
+def test_a_name_with_an_accent_is_no_slip_of_itself(name: str) -> None:
+    (layer,) = acts(f"2 kg of bread in {name}", bins=(name, "bridge"))
+    assert isinstance(layer, Layer)
+    assert layer.bin == name
+
+
+def test_a_bin_alone_behind_an_aside_is_where_it_went() -> None:
+    layer, *_ = acts("bones again, 4 kg, boiled so long they crumble. shed. where is Tall Paul?")
+    assert isinstance(layer, Layer)
+    assert layer.bin == "shed"

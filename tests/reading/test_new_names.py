@@ -49,6 +49,20 @@ def test_a_new_bin_may_be_for_all(text: str, shared: bool | None) -> None:
     assert [act.shared for act in acts(text) if isinstance(act, Open)] == [shared]
 
 
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("new pail on the dock, calling er Lil Whiffer, 20 l", "Lil Whiffer"),
+        ("started a new 20 l bin, callin it Wee Jimmy", "Wee Jimmy"),
+        ("opened a new one, named it Rot-n-Roll. 20 l", "Rot-n-Roll"),
+        ("new bin started, 20 l, we called her Ivan the Terrible", "Ivan the Terrible"),
+        ("new bin, 20 l, Bea's old brew tub. Calling it Hector", "Hector"),
+    ],
+)
+def test_a_name_is_kept_as_it_is_written(text: str, name: str) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]
+
+
 def test_a_new_bin_is_told_apart_from_one_of_its_name() -> None:
     opened = acts("new 15 l bucket for the landing, we call it small grace", bins=("grace",))
     assert [act.bin for act in opened if isinstance(act, Open)] == ["small grace"]

@@ -2,7 +2,18 @@
 
 import pytest
 
-from handlers.reading.acts import Act, Ask, Drain, Layer, Seal, Unsure
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Ask,
+    Drain,
+    Layer,
+    Observe,
+    Open,
+    Seal,
+    Stock,
+    Unsure,
+)
 from tests.reading.context import WEDNESDAY, acts
 
 
@@ -45,9 +56,13 @@ def test_ones_own_words_beside_them(text: str) -> None:
     [
         ("added -2 kg to the shed bin", Layer),
         ("added 0 kg to the shed bin", Layer),
+        ("no, -5 kg", Amend),
+        ("we have -5 kg of starter left", Stock),
         ("added NaN kg to the shed bin", Layer),
         ("drained -1 L from the shed bin", Drain),
         ("added 2 kg scraps to the shed bin on 31 February", Layer),
+        ("added 2 kg scraps to the shed bin 99999999999999999999 days ago", Layer),
+        ("added 2 kg scraps to the shed bin 900 years ago", Layer),
         ("added 2 kg scraps to the shed bin on Feb 30", Layer),
         ("drained 1 L from the shed bin on 30/02/2026", Drain),
         ("sealed the shed bin on the 31st of April", Seal),
@@ -59,6 +74,23 @@ def test_no_amount_and_no_day_are_asked_about_in_a_room(text: str, kind: type[Ac
     assert isinstance(unsure, Unsure)
     [guess] = unsure.guess
     assert isinstance(guess, kind)
+
+
+def test_a_size_and_an_area_are_not_below_nought() -> None:
+    [opened] = acts("opened the pink bin, -20 L", in_room=True)
+    assert isinstance(opened, Open)
+    assert opened.capacity_l is None
+    [asked] = acts("plum bed, -3 m2", in_room=True)
+    assert isinstance(asked, Ask)
+    assert asked.area_m2 is None
+
+
+def test_an_acidity_that_no_strip_shows_is_answered_in_a_room() -> None:
+    [seen] = acts("ph of the shed is 22", in_room=True)
+    assert isinstance(seen, Observe)
+    assert seen.ph == 22
+    assert acts("ph of the shed is 22") == ()
+    assert acts("bought 100 ph strips for the shed", in_room=True) == ()
 
 
 @pytest.mark.parametrize(

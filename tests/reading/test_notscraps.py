@@ -2,7 +2,9 @@
 
 import pytest
 
-from tests.reading.context import acts
+from handlers.reading.message import read_message
+from handlers.reading.notscraps import is_no_scraps
+from tests.reading.context import acts, group
 
 _BINS = ("shed", "kitchen", "bin 3", "gen house", "plot 22")
 
@@ -129,4 +131,47 @@ def test_what_went_into_no_bin_is_no_record(text: str) -> None:
     ],
 )
 def test_a_layer_in_near_words_stands(text: str) -> None:
+    assert _kinds(text) == ["layer"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "two bikes, a 15 kg kettlebell and a chicken in the shed, whose are they",
+        "the shed got a birthday, 12 kg of goat curry, what a smell",
+        "the kitchen had 4 kg of prawns delivered",
+        "kitchen got 20 litres of paint, magnolia",
+        "she brought me two kilos of stale bread and I made croutons",
+        "put the leftovers in the freezer, 1.2 kg",
+        "supper: 12 lb of ham, all gone by one",
+        "added 3 litres of screenwash",
+        "we demolished 2 kg of prawns in the kitchen",
+        "weighing my new nephew, 3.9 kg",
+        "20 kg of sand by the shed",
+    ],
+)
+def test_other_things_of_weight_and_meals_are_no_scraps(text: str) -> None:
+    assert is_no_scraps(read_message(text, group(bins=_BINS)))
+    assert _kinds(text) == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "weighed the pig's head before it went in: 4.5 kg, shed",
+        "7 kg of barbecue leftovers, mostly chicken, in the shed",
+        "2 kg of plums and I made jam; 600 g of stones and skins in the shed",
+        "the shed got wedding leftovers, 12 kg of rice and curry",
+        "the shed had a party of 3 kg of fish heads",
+        "the kitchen ate 2 kg of rice",
+        "kids ate 1 kg of melon and the rinds, 700 g, are in bin 3",
+        "put half in the freezer and the rest, 1.2 kg, in the shed",
+        "cleared out the freezer, 3 kg in bin 3",
+        "kitchen had 4 kg of peel delivered to it by Tom",
+        "we finished cleaning the fridge, 3 kg in the kitchen",
+        "lunch: 2 kg of peel, lovely stuff, into the kitchen",
+        "took 3 kg of leftovers from the party to the shed",
+    ],
+)
+def test_scraps_beside_such_things_stand(text: str) -> None:
     assert _kinds(text) == ["layer"]

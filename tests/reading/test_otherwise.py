@@ -2,7 +2,9 @@
 
 import pytest
 
-from tests.reading.context import acts
+from handlers.reading.message import read_message
+from handlers.reading.otherwise import is_of_else
+from tests.reading.context import acts, group
 
 _BINS = ("shed", "kitchen", "bin 3", "gen house", "plot 22")
 
@@ -223,3 +225,46 @@ def test_a_deed_done_to_another_thing_is_no_record(text: str) -> None:
 )
 def test_a_deed_done_to_a_bin_beside_such_a_thing_stands(text: str, kind: str) -> None:
     assert _kinds(text) == [kind]
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("started a new barbecue, 60 litre keg cut in half", "open"),
+        ("at work they opened a bin for batteries", "open"),
+        ("the field has stood under a foot of water since Friday", "bury"),
+        ("I agreed, under duress", "bury"),
+        ("the tap in the kitchen drips, 300 ml an hour, plumber Friday", "drain"),
+        ("shed drained well after the storm", "drain"),
+        ("the kitchen flooded, 30 litres out with a mop", "drain"),
+        ("two gallons, drained by the choir", "drain"),
+        ("the porch took 2 litres of varnish", "drain"),
+        ("the garage sealed the exhaust for forty quid", "seal"),
+        ("kitchen closed for lunch", "seal"),
+        ("kitchen's sealed off, asbestos", "seal"),
+        ("we have 5 kg of bran left for the pony", "stock"),
+        ("mixed bran and oats for the horse, 4 kg", "batch"),
+    ],
+)
+def test_things_that_are_no_bin(text: str, kind: str) -> None:
+    assert is_of_else(kind, read_message(text, group(bins=_BINS)))
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("started a new bin by the braai, 60 litres", "open"),
+        ("opened a new bin next to the barbecue", "open"),
+        ("started a new bin for glass noodle leftovers, 20 l", "open"),
+        ("buried the shed under six inches of soil", "bury"),
+        ("drained the shed after the storm, 300 ml", "drain"),
+        ("flooded kitchen or not I drained the shed, 300 ml", "drain"),
+        ("shed drained by Tom, 300 ml", "drain"),
+        ("sealed the kitchen, chef helped", "seal"),
+        ("we have 5 kg of bran left for the shed", "stock"),
+        ("mixed 5 kg of bran and molasses in a coffee sack", "batch"),
+    ],
+)
+def test_a_bin_beside_such_things(text: str, kind: str) -> None:
+    assert not is_of_else(kind, read_message(text, group(bins=_BINS)))
+    assert kind in _kinds(text)

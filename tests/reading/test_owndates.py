@@ -207,6 +207,11 @@ def test_a_rule_is_said_in_words(rule: str, words: str) -> None:
         "remind us on 31 June to wash bins",
         "remind us to wash the lids on February 30th",
         "remind us on 29 February 2027 to drain",
+        "remind us to water in -2 days",
+        "remind us to water every -2 days",
+        "remind us in minus 3 weeks to water",
+        "remind us to water in 99999999 days",
+        "remind us in 3000 years to water",
     ],
 )
 def test_a_reminder_on_a_day_that_no_calendar_has_is_asked_about(said: str) -> None:

@@ -16,6 +16,7 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
     ("text", "last", "amend"),
     [
         ("make it 840", LAYER, Amend(mass_kg=0.84)),
+        ("that lot I said 3 kg, its 2", None, Amend(mass_kg=2)),
         ("the 1.9 I put is 1.7", LAYER, Amend(mass_kg=1.7)),
         ("it was 1.4 I logged, not 4.1", LAYER, Amend(mass_kg=1.4)),
         ("make that three. I weighed it with the crate", None, Amend(mass_kg=3)),

@@ -2,7 +2,21 @@
 
 import pytest
 
-from handlers.reading.acts import Accept, Act, Ask, Decline, Done, Drain, Later, Offer, Seal
+from handlers.reading.acts import (
+    Accept,
+    Act,
+    Amend,
+    Ask,
+    Decline,
+    Done,
+    Drain,
+    Later,
+    Observe,
+    Offer,
+    Retract,
+    Seal,
+    Stock,
+)
 from handlers.reading.flatly import FLATLY
 from handlers.reading.message import read_message
 from handlers.reading.passing import BY_NAME
@@ -42,3 +56,63 @@ def test_an_answer_in_words_of_its_own_stands_beside_an_offer(rule: str) -> None
 
 def test_who_offers_a_bin_does_not_refuse_it() -> None:
     assert [act.act for act in acts("can't keep bin 3 any longer, who'd like it?")] == ["offer"]
+
+
+_MIXED = Ask(topic="batch", mass_kg=2.0)
+_ALLOWED = Ask(topic="allowed")
+
+
+@pytest.mark.parametrize(
+    ("text", "found", "left"),
+    [
+        ("how does one mix 2 kg of bran?", [_MIXED, Stock(mass_kg=2.0)], [_MIXED]),
+        (
+            "2 kg of bran left, how do we make more?",
+            [Stock(mass_kg=2.0), _MIXED],
+            [Stock(mass_kg=2.0), _MIXED],
+        ),
+        (
+            "that should be 38 degrees, not 83",
+            [Amend(celsius=38.0), Observe(celsius=38.0)],
+            [Amend(celsius=38.0)],
+        ),
+        (
+            "shed at 18 degrees, and my last must be 1.4 kg",
+            [Observe(celsius=18.0), Amend(celsius=18.0, mass_kg=1.4)],
+            [Observe(celsius=18.0), Amend(celsius=18.0, mass_kg=1.4)],
+        ),
+        (
+            "not one drop my foot, 250 ml",
+            [Observe(signs=("no_liquid",)), Drain(volume_l=0.25)],
+            [Drain(volume_l=0.25)],
+        ),
+        (
+            "drained 250 ml and now no liquid comes",
+            [Drain(volume_l=0.25), Observe(signs=("no_liquid",))],
+            [Drain(volume_l=0.25), Observe(signs=("no_liquid",))],
+        ),
+        (
+            "half a litre of thick sludge came out",
+            [Drain(volume_l=0.5), Observe(signs=("wet",))],
+            [Drain(volume_l=0.5)],
+        ),
+        (
+            "drained half a litre, bin 3 is sludge",
+            [Drain(volume_l=0.5), Observe(signs=("wet",))],
+            [Drain(volume_l=0.5), Observe(signs=("wet",))],
+        ),
+        ("can dead flies go in?", [_ALLOWED, Ask(topic="trouble", signs=("insects",))], [_ALLOWED]),
+        (
+            "I said it was a gallon. Strike that, it was the dog's water",
+            [Drain(volume_l=4.5), Retract()],
+            [Retract()],
+        ),
+        (
+            "strike my last, I drained a gallon",
+            [Retract(), Drain(volume_l=4.5)],
+            [Retract(), Drain(volume_l=4.5)],
+        ),
+    ],
+)
+def test_what_another_act_says_is_told_once(text: str, found: list[Act], left: list[Act]) -> None:
+    assert without_rivals(found, read_message(text, group())) == left

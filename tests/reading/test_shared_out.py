@@ -1,8 +1,10 @@
 """Amounts that hang together over a message, and lots that are shared out among bins."""
 
+from datetime import date
+
 import pytest
 
-from handlers.reading.acts import Layer, Unsure
+from handlers.reading.acts import Drain, Layer, Seal, Unsure
 from tests.reading.context import acts
 
 
@@ -23,6 +25,15 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("chicken bones 600 g and the bread 200, bin 3", 0.8),
         ("bin 3 +1.1 rice, +0.2 chicken skin. kg", 1.3),
         ("bin 3: potato peel .8 kg", 0.8),
+        ("felt like 5 kg of peelings but it weighed 3.2 kg, bin 3", 3.2),
+        ("2 stone of peelings by the feel, actual weight 20 lb, bin 3", 9.072),
+        ("2 kg of peelings in bin 3. The bin now weighs 14 kg on the scale", 2.0),
+        ("peelings from the hall 2 kg and the curry nobody claimed 300 g, both in bin 3", 2.3),
+        ("sprats half a kilo, also rice left from lunch another half kilo, bin 3", 1.0),
+        ("burnt beans, 1.5 kilo, dropped same in bin 3", 1.5),
+        ("3 bags of leaves, each bag 2 kg, bin 3", 6.0),
+        ("2 kg in bin 3, peel with maybe 200 g of bacon in it", 2.0),
+        ("1.1 of leek tops, 0.4 of bacon rind, kg like, bin 3", 1.5),
         ("2.3 kg of peelings with the bucket, bucket alone 400 g, into bin 3", 1.9),
         ("added three bags of 2 kg of peelings to bin 3", 6.0),
         ("added 2 kg to bin 3 (total 14 kg now)", 2.0),
@@ -75,11 +86,31 @@ def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
          [("shed", 5), ("bin 3", 2)]),
         ("the shed and bin 3 got 2 and 3 kg of peel", [("shed", 2), ("bin 3", 3)]),
         ("shed 1.5 kg. bin 3 nil. big blue 3", [("shed", 1.5), ("big blue", 3)]),
+        ("6 kg of bread split: 4 shed, 2 bin 3", [("shed", 4), ("bin 3", 2)]),
+        ("the bread, 4,5 kg, divided: 3 in bin 3, 1,5 in big blue",
+         [("bin 3", 3), ("big blue", 1.5)]),
+        ("2 kg in the shed and same in bin 3", [("shed", 2), ("bin 3", 2)]),
         ("coffee grounds 3.5 kg, 2 kg into bin 3 and the rest into big blue",
          [("bin 3", 2), ("big blue", 1.5)]),
         ("added 3 kg of peelings, half into bin 3, half into big blue",
          [("bin 3", 1.5), ("big blue", 1.5)]),
         ("added 3 kg of peelings, half into bin 3, half to the neighbour's dog", [("bin 3", 1.5)]),
+        ("put 4 kg of peel, three quarters in the shed and the rest in bin 3",
+         [("shed", 3), ("bin 3", 1)]),
+        ("put 3 kg, one third in big blue and two thirds in the shed",
+         [("big blue", 1), ("shed", 2)]),
+        ("put 4 kg in the shed and bin 3, three quarters in the shed", [("shed", 3), ("bin 3", 1)]),
+        ("put 8 kg of rice, 25% in bin 3 and 75% in the shed", [("bin 3", 2), ("shed", 6)]),
+        ("put three quarters of 4 kg in bin 3 and the rest in the shed",
+         [("bin 3", 3), ("shed", 1)]),
+        ("4 kg of peel: 1/4 in bin 3, the rest in the shed", [("bin 3", 1), ("shed", 3)]),
+        ("added half of 4 kg to the shed", [("shed", 2)]),
+        ("half a kilo of husks into the shed", [("shed", 0.5)]),
+        ("2 and a half kilos in the shed", [("shed", 2.5)]),
+        ("added 4 kg, half rice, half peel, to the shed", [("shed", 4)]),
+        ("put 4 kg in the shed, a quarter of it rice", [("shed", 4)]),
+        ("split 6 kg of peel 2:1 between the shed and bin 3", [("shed", 4), ("bin 3", 2)]),
+        ("split 5 kg 60/40 between bin 3 and big blue", [("bin 3", 3), ("big blue", 2)]),
     ],
 )  # fmt: skip
 def test_one_lot_shared_out(text: str, parts: list[tuple[str, float]]) -> None:
@@ -103,6 +134,34 @@ def test_what_was_weighed_and_what_was_poured(
     layers = [act for act in acts(text, in_room=True) if isinstance(act, Layer)]
     assert [(layer.mass_kg, layer.volume_l) for layer in layers] == amounts
     assert {layer.bin for layer in layers} == {"shed"}
+
+
+def test_a_weight_and_a_volume_do_not_add_up() -> None:
+    layers = [act for act in acts("dal 1 L + roti 400 g, bin 3") if isinstance(act, Layer)]
+    assert [(act.mass_kg, act.volume_l) for act in layers] == [(0.4, None), (None, 1)]
+    assert [dict(act.materials or {}) for act in layers] == [{"grain": 1}, {"pulse": 1}]
+
+
+def test_each_lot_of_two_days_is_made_of_its_own_things() -> None:
+    text = "lamb fat and rind, 1.2 kg, yesterday, plus 800 g of today's mango skins: both bin 3"
+    layers = [act for act in acts(text) if isinstance(act, Layer)]
+    assert [(act.mass_kg, act.rich, act.on) for act in layers] == [
+        (1.2, 1, date(2026, 6, 16)),
+        (0.8, 0, date(2026, 6, 17)),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("a litre and a bit out of bin 3, prob 1.2", 1.2),
+        ("drained bin 3, about half a litre, 450 ml to be exact", 0.45),
+        ("2 kg of peelings in bin 3. A cup or two came out, say three", 0.75),
+    ],
+)
+def test_a_guess_at_the_liquid_is_settled_at_last(text: str, litres: float) -> None:
+    (drained,) = [act for act in acts(text) if isinstance(act, Drain)]
+    assert drained.volume_l == pytest.approx(litres)
 
 
 def test_each_part_is_made_of_what_was_measured_so() -> None:
@@ -134,6 +193,15 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
         ("2 lb of peel and half a loaf into bin 3, 2.5 lb the lot", 1.134),
         ("20 pupils each brought 100 g of peel, into bin 3", 2.0),
         ("each of the 3 classes brought 2 kg of peel, into bin 3", 6.0),
+        ("added 3 kg minus 500 g to bin 3", 2.5),
+        ("3 kg of rice less 200 g into bin 3", 2.8),
+        ("2 kg less 10% into bin 3", 1.8),
+        ("added 3 times 2 kg of peel to bin 3", 6.0),
+        ("2 kg to bin 3 twice", 4.0),
+        ("added 2 kg of peel to bin 3 three times today", 6.0),
+        ("added 2 kg to bin 3, I checked it twice", 2.0),
+        ("added 2 kg not to the shed but to bin 3", 2.0),
+        ("added 2 kg to bin 3, not the shed", 2.0),
         ("1 kg each of ham, leeks and pumpernickel into bin 3", 3.0),
         ("flat 4 - 500 g, flat 11 - 700 g, peel, into bin 3", 1.2),
         ("5 kilos then another three hundred, into bin 3", 5.3),
@@ -146,6 +214,17 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
 )
 def test_parts_tares_counts_and_second_thoughts(text: str, kg: float) -> None:
     assert layers(text) == [("bin 3", kg)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["added 2 kg to the shed or bin 3", "drained 300 ml from the shed or from bin 3",
+     "sealed bin 3 or the shed"],
+)  # fmt: skip
+def test_one_of_two_bins_is_to_be_asked(text: str) -> None:
+    [act] = acts(text, in_room=True)
+    assert isinstance(act, Layer | Drain | Seal)
+    assert (act.bin, act.each) == (None, "either")
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,63 @@
+"""A deed on a bin that the group has not: asked about, or written down and said to be the first."""
+
+import json
+
+from handlers.answer import Answer, Query, Turn
+from handlers.bins import LONGEST_NAME, unknown
+from handlers.phrasing import capital, the
+from handlers.reading.acts import Act, Amend, Drain, Observe, as_json
+from handlers.state import BinState, look_up, named
+
+ON_A_BIN = Drain | Observe
+"""What is told in passing of a bin that was begun before: it begins none."""
+
+NEW = frozenset({"new", "another", "begun"})
+"""Words that answer that the bin is one more."""
+
+ONE_MORE = "the bin is one more"
+"""The rule of an act whose bin was asked about and is new."""
+
+
+async def asked(act: Act, turn: Turn) -> Answer | None:
+    """The question which bin was meant, if the group has bins and not the one that was named."""
+    if not isinstance(act, ON_A_BIN) or ONE_MORE in act.rules:
+        return None
+    if (states := await _others(act.bin, turn)) is None:
+        return None
+    say = unknown(act.bin or "", states).say
+    return Answer(
+        say=f"{say} Nothing of it is written down yet: which was it? Say “new” if it is one more.",
+        query=Query(guess=json.dumps([as_json(act)]), lacks="which"),
+    )
+
+
+async def corrected(act: Amend, target: str, turn: Turn) -> Answer | None:
+    """What to say to a correction of such a deed into a bin that the group has not."""
+    if target not in ("drain", "observe") or (states := await _others(act.bin, turn)) is None:
+        return None
+    say = unknown(act.bin or "", states).say
+    return Answer(
+        say=f"{say} The record stands as it was: which did you mean?",
+        query=Query(guess=json.dumps([as_json(act)]), lacks="which"),
+    )
+
+
+async def first_heard(name: str, turn: Turn) -> list[str]:
+    """What to add to a record that begins a bin beside others, which may be a slip."""
+    states = await _others(name, turn)
+    if not states:
+        return []
+    return [
+        f"{capital(the(name))} is new to me. Meant another? Say “no, {the(states[0].bin.name)}”."
+    ]
+
+
+async def _others(name: str | None, turn: Turn) -> list[BinState] | None:
+    """The group's bins, if none of them was ever called so and a bin was named at all."""
+    bins = await turn.book.bins()
+    if not name or len(name) > LONGEST_NAME or not bins:
+        return None
+    known = await named(turn.book, name, turn.today)
+    if known and (known.bin in bins or known.retired):
+        return None
+    return [await look_up(turn.book, bin, turn.today) for bin in bins]

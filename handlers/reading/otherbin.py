@@ -1,0 +1,28 @@
+"""A record put right by its bin alone: "no, into the blue bin", "nope, the shed"."""
+
+from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Seal
+from handlers.reading.message import Message
+from handlers.reading.rightwrong import BY_FORM
+from handlers.reading.vocabulary import words_in
+
+REFUSALS = words_in("no nope nah")
+_ON_A_BIN = Layer | Drain | Seal | Bury | Observe
+_INTO = words_in("to into in from off")
+_BESIDE = _INTO | words_in("the our it that was went goes is bin one sorry , . ! -")
+
+
+def in_another_bin(message: Message) -> Amend | None:
+    """The bin of the record that the talk is on, where a refusal names another and no more.
+
+    Without a word that leads into it, it may as well refuse a bin on offer.
+    """
+    last, norms = message.context.last, message.norms
+    if len(message.bins) != 1 or norms[0] not in REFUSALS or not isinstance(last, _ON_A_BIN):
+        return None
+    [ref] = message.bins
+    rest = {*norms[1 : ref.start], *norms[ref.end :]}
+    if ref.name in (None, last.bin) or not rest <= _BESIDE:
+        return None
+    if _INTO.isdisjoint(rest) and message.context.on_offer:
+        return None
+    return Amend(bin=ref.name, rules=(BY_FORM,))

@@ -1,0 +1,53 @@
+"""One amount told of a list of bins ("2 kg to red and blue"), and not how much is for each."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from handlers.reading.acts import Act, Drain, Layer, Unsure
+from handlers.reading.binlists import listed_bins
+from handlers.reading.binwords import INTO
+from handlers.reading.message import Message
+
+RULE = "one amount for several bins"
+
+
+def asked_to_divide(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts, with one layer or draining of several bins turned into the question of halves."""
+    told = [act for act in acts if isinstance(act, Layer | Drain)]
+    if len(told) != 1 or len(message.bins) < 2 or len(message.measured()) != 1:
+        return list(acts)
+    names = _all_behind(told[0], message)
+    if not names:
+        return list(acts)
+    return [_divided(act, names) if act is told[0] else act for act in acts]
+
+
+def _all_behind(act: Layer | Drain, message: Message) -> list[str]:
+    """The bins in a row behind what leads to them, if one of them is the act's and they end it."""
+    for refs in listed_bins(message.bins, message):
+        names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
+        if any(one.end == other.start for one, other in pairwise(refs)):
+            continue
+        before = message.norms[max(0, refs[0].start - 2) : refs[0].start]
+        led = bool(before) and (
+            before[-1] in INTO or (before[-1] in ("the", "our") and before[0] in INTO)
+        )
+        end = refs[-1].end
+        days = {day.start for day in message.days}
+        ends = end >= len(message.words) or message.words[end].kind == "sign" or end in days
+        if led and ends and act.bin in names and len(names) > 1:
+            return names
+    return []
+
+
+def _divided(act: Layer | Drain, names: Sequence[str]) -> Act:
+    volume = None if act.volume_l is None else act.volume_l / len(names)
+    mass = getattr(act, "mass_kg", None)
+    parts: list[Act] = []
+    for name in names:
+        part = replace(act, bin=name, volume_l=volume)
+        if isinstance(part, Layer) and mass is not None:
+            part = replace(part, mass_kg=mass / len(names))
+        parts.append(part)
+    return Unsure(guess=tuple(parts), rules=(RULE,))

@@ -1,0 +1,92 @@
+"""A burial is told once, and on a day that it can have been."""
+
+import json
+from datetime import date
+
+import pytest
+
+from handlers.reading.acts import Amend, Bury, Layer, Open, Seal, from_json
+from storage.database import Database
+from tests.group import Group
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+def room(db: Database) -> TalkingRoom:
+    return TalkingRoom(db)
+
+
+async def burials(group: Group) -> list[tuple[date | None, str | None]]:
+    entries = await group.book.entries()
+    return [(e.on, e.facts.place) for e in entries if e.act == "bury" and not e.struck]
+
+
+async def sealed(group: Group) -> None:
+    await group.says(Open(bin="shed", capacity_l=20.0))
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    await group.says(Seal(bin="shed"), days=10)
+
+
+@pytest.mark.parametrize(
+    ("place", "days", "words", "count"),
+    [
+        (None, 26, "The shed bin is in the book as buried", 1),
+        ("our pear tree", 26, "The shed bin is in the book as buried", 1),
+        ("rose bed", 26, "The shed bin is in the ground", 2),
+        (None, 60, "The shed bin is in the ground", 2),
+    ],
+    ids=["again", "again there", "another bed", "so late that it may be another filling"],
+)
+async def test_a_burial_that_is_told_again(
+    group: Group, place: str | None, days: int, words: str, count: int
+) -> None:
+    await sealed(group)
+    await group.says(Bury(bin="shed", place="the pear tree"), days=25)
+    assert words in (await group.says(Bury(bin="shed", place=place), days=days)).say
+    assert len(await burials(group)) == count
+
+
+@pytest.mark.parametrize(
+    ("on", "why"),
+    [
+        (date(2026, 3, 8), "was sealed later, Thursday 12 March"),
+        (date(2026, 2, 1), "was sealed later, Thursday 12 March"),
+    ],
+)
+async def test_a_burial_before_its_sealing_is_asked_about(group: Group, on: date, why: str) -> None:
+    await sealed(group)
+    answer = await group.says(Bury(bin="shed", on=on), days=20)
+    assert why in answer.say
+    assert answer.query
+    assert await burials(group) == []
+    [guess] = json.loads(answer.query.guess)
+    answer = await group.says(from_json(guess), days=20)
+    assert await burials(group) == [(on, None)]
+    assert "sealed" not in answer.say
+
+
+async def test_a_burial_before_its_opening_is_asked_about(group: Group) -> None:
+    await group.says(Open(bin="shed", capacity_l=20.0))
+    answer = await group.says(Bury(bin="shed", on=date(2026, 2, 25)))
+    assert "was opened later, today. Shall I write down" in answer.say
+
+
+async def test_no_burial_is_moved_before_its_sealing(group: Group) -> None:
+    await sealed(group)
+    await group.says(Bury(bin="shed"), days=25, event="$bury")
+    wrong = Amend(on=date(2026, 3, 5))
+    answer = await group.says(wrong, days=25, refers_to="$bury")
+    assert "Its burial stands as it was." in answer.say
+    assert await burials(group) == [(date(2026, 3, 27), None)]
+
+
+async def test_one_yes_is_for_both(room: TalkingRoom) -> None:
+    for name in ("shed", "yard"):
+        await room.says(f"opened the {name} bin, 20 L")
+        await room.says(f"added 2 kg to the {name} bin")
+        await room.says(f"sealed the {name} bin")
+    [asked] = await room.says("buried both bins on 20 February")
+    assert asked.body.count("Shall I write down") == 2
+    await room.says("yes")
+    buried = [entry.on for entry in await room.standing() if entry.act == "bury"]
+    assert buried == [date(2026, 2, 20)] * 2

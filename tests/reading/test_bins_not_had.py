@@ -1,0 +1,95 @@
+"""Bins that the group has not: their records go to no other bin."""
+
+import pytest
+
+from handlers.reading.acts import Act, Amend, Bury, Drain, Layer, Open, Seal, Unsure
+from tests.reading.context import acts
+
+RECORDS = Layer | Drain | Open | Seal | Bury
+
+
+def told(text: str, bins: tuple[str, ...]) -> list[tuple[str, str | None]]:
+    """Act and bin of each record."""
+    found = acts(text, bins=bins, in_room=True)
+    return [(act.act, act.bin) for act in found if isinstance(act, RECORDS)]
+
+
+@pytest.mark.parametrize(
+    ("text", "records"),
+    [
+        ("added 3 kg to pink", [("layer", "pink")]),
+        ("added 3 kg of peel into yellow today", [("layer", "yellow")]),
+        ("tipped 3 kg into the cellar", [("layer", "cellar")]),
+        ("drained 300 ml from yellow", [("drain", "yellow")]),
+        ("sealed black", [("seal", "black")]),
+        ("buried brown", [("bury", "brown")]),
+        ("sealed white and grey", [("seal", "white"), ("seal", "grey")]),
+        ("drained white and the zinc bin", [("drain", "white"), ("drain", "zinc")]),
+        ("buried the white bin and the zinc bin", [("bury", "white"), ("bury", "zinc")]),
+        ("opened the black and pink bins, 15 L", [("open", "black"), ("open", "pink")]),
+        ("added 3 kg to white and 2 kg to black", [("layer", "white"), ("layer", "black")]),
+        ("added 3 kg to white and 2 kg to Greta", [("layer", "white"), ("layer", "Greta")]),
+        ("added 2 kg to black and 3 kg to white", [("layer", "black"), ("layer", "white")]),
+        ("added 2 kg to Greta and 3 kg to white", [("layer", "Greta"), ("layer", "white")]),
+        ("sealed black and white", [("seal", "black"), ("seal", "white")]),
+        ("sealed white, black and pink", [("seal", "white"), ("seal", "black"), ("seal", "pink")]),
+        ("drained 300 ml from Greta", [("drain", "Greta")]),
+        ("added 3 kg to white, 5 kg in total", [("layer", "white")]),
+        ("put 3 kg in white. The tap is painted in black", [("layer", "white")]),
+        ("added 3 kg to white and the cellar is dark", [("layer", "white")]),
+        ("opened the 14 bin, 20 L", [("open", "bin 14")]),
+        ("added 3 kg to the 14 bin", [("layer", "bin 14")]),
+        ("opened the **fern** bin, 20 L", [("open", "fern")]),
+        ('opened a bin called "added 3 kg of peel", 20 L', [("open", "added 3 kg of peel")]),
+        ("opened a bin called scratch that", [("open", "scratch that")]),
+    ],
+)
+def test_the_bin_that_was_said_and_no_other(
+    text: str, records: list[tuple[str, str | None]]
+) -> None:
+    assert told(text, ("white",)) == records
+
+
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("added 3 kg to white and the zinc bin", [("white", 1.5), ("zinc", 1.5)]),
+        ("added 3 kg to white and Greta", [("white", 1.5), ("Greta", 1.5)]),
+        ("added 3 kg to white and black", [("white", 1.5), ("black", 1.5)]),
+        ("added 3 kg to the black and pink bins", [("black", 1.5), ("pink", 1.5)]),
+        ("drained 300 ml from the black and white bins", [("black", 0.15), ("white", 0.15)]),
+    ],
+)
+def test_one_amount_for_several_bins_is_asked_about(
+    text: str, parts: list[tuple[str, float]]
+) -> None:
+    (act,) = acts(text, bins=("white",), in_room=True)
+    assert isinstance(act, Unsure)
+    assert [(one.bin, _amount(one)) for one in act.guess if isinstance(one, RECORDS)] == parts
+
+
+def _amount(act: Act) -> float | None:
+    return act.mass_kg if isinstance(act, Layer) else getattr(act, "volume_l", None)
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [
+        ("no, into the black bin", "black"),
+        ("nope, it went to black", "black"),
+        ("no, the black bin", "black"),
+        ("nah, that was into the zinc bin", "zinc"),
+    ],
+)
+def test_a_refusal_with_another_bin_puts_the_record_right(text: str, bin: str) -> None:
+    last = Layer(mass_kg=3.0, bin="white")
+    (act,) = acts(text, bins=("white", "black"), in_room=True, after_bot=True, last=last)
+    assert isinstance(act, Amend)
+    assert act.bin == bin
+
+
+def test_a_bin_on_offer_may_be_refused_by_its_name() -> None:
+    last = Layer(mass_kg=3.0, bin="white")
+    bins = ("white", "black")
+    found = acts("no, black", bins=bins, in_room=True, after_bot=True, last=last, on_offer=True)
+    assert not any(isinstance(act, Amend) for act in found)
