@@ -77,7 +77,7 @@ def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     """What a message arranges, and the acts that the rest of it means."""
     arranged, rest = _arranged(_Said(text, context))
     message = rest.message
-    if context.last is not None and not context.after_bot:
+    if (context.last or context.earlier) is not None and not context.after_bot:
         leaning = more(message) or another_number(message)
         if leaning is not None:
             return (*arranged, leaning)
