@@ -22,6 +22,7 @@ from handlers import (
     why,
 )
 from handlers.answer import Answer, Turn
+from handlers.describing import describe
 from handlers.help import NOT_UNDERSTOOD
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
@@ -301,7 +302,7 @@ class Hearing:
             self.spoken = [s for s in self.spoken if s == answer.say or not answer.say.endswith(s)]
             self.spoken.append(answer.say)
         elif answer.noted:
-            entries = [corrections.describe(entry, turn) for entry in answer.entries]
+            entries = [describe(entry, turn) for entry in answer.entries]
             self.noted.append(listed(entries) if entries else "")
         if answer.attach:
             self.attached.append(await attachment(self.book, answer.attach, turn))

@@ -13,6 +13,7 @@ from handlers.reading.harmwords import NEXT_CUES
 from storage import inbox, outbox
 from storage.book import Book
 from storage.inbox import Item
+from storage.rows import Entry
 
 REMINDERS = frozenset({"digest", "reminder"})
 """What is said unasked, so that an answer to it is about what it names."""
@@ -43,6 +44,9 @@ class Talk:
     async def context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         """What its words are read with; `former`: names that bins had."""
         after_bot = isinstance(heard, Said) and await self._answers_us(heard)
+        own = await self._own_lately(heard, turn) if isinstance(heard, Said) else None
+        own = own if own and not own.struck else None
+        earlier = await self._is_earlier(heard, turn) if own else False
         retired = tuple([bin.name for bin in await self.book.retired()])
         return Context(
             at=turn.at,
@@ -55,6 +59,8 @@ class Talk:
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=after_bot,
             last=await self._record_in_talk(heard, turn, after_bot=after_bot),
+            earlier=corrections.as_act(own) if own and earlier else None,
+            on_reminder=own is not None and own.act == "date",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
             in_room=True,
@@ -116,21 +122,40 @@ class Talk:
         return corrections.as_act(last) if last else None
 
     async def told_of_sender(self, turn: Turn) -> str | None:
-        """The message we answered last, if another told there what the sender of this one did."""
+        """The message before, or the one we answered last, if another told there what the sender
+        of this one did.
+        """
+        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
         latest = await outbox.latest(self.book.db, self.book.room.id)
-        event = latest[0].to_event if latest else None
-        entries = await self.book.of_event(event) if event else []
-        own = entries and entries[-1].member == turn.sender != entries[-1].writer
-        return event if own else None
+        answered = latest[0].to_event if latest else None
+        for event in (before.event if before else None, answered):
+            entries = await self.book.of_event(event) if event else []
+            if entries and entries[-1].member == turn.sender != entries[-1].writer:
+                return event
+        return None
 
     async def _own_just_before(self, said: Said, turn: Turn) -> str | None:
         """The message of the sender's own last record, if nobody else has spoken since."""
         before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
         if before is None or before.sender != said.sender:
             return None
+        last = await self._own_lately(said, turn)
+        return last.event if last else None
+
+    async def _is_earlier(self, heard: Said | Edited, turn: Turn) -> bool:
+        """Whether somebody else has spoken since the sender's own last record."""
+        if turn.refers_to:
+            return False
+        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        return before is not None and before.sender != heard.sender
+
+    async def _own_lately(self, said: Said, turn: Turn) -> Entry | None:
+        """The sender's own last record, if a few words may still lean on it."""
+        if len(said.body.split()) > MOST_CORRECTING_WORDS:
+            return None
         last = await self.book.last_by(turn.sender)
         lately = last is not None and said.at - last.written_at <= TALK_GOES_ON
-        return last.event if last and lately else None
+        return last if last and lately else None
 
     async def record_behind(self, event: str | None) -> str | None:
         """The message that an event is about: what we answered, or the message itself."""

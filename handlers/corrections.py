@@ -1,13 +1,15 @@
 """A record is corrected, or all that a message did is undone: by words, an edit, a sign."""
 
+import json
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
 from handlers import nosuchbin, unsure
-from handlers.answer import Answer, Handler, Turn
+from handlers.answer import Answer, Handler, Query, Turn
+from handlers.describing import describe
 from handlers.layers import said_amount
-from handlers.phrasing import capital, day, span, the
+from handlers.phrasing import capital
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -23,10 +25,12 @@ from handlers.reading.acts import (
     Seal,
     Stock,
     Unsure,
+    as_json,
 )
 from handlers.reading.amending import BARE_AMOUNT
+from handlers.reading.leaning import FARTHEST
 from storage.book import Book
-from storage.rows import Bin, Entry, Facts, NewEntry
+from storage.rows import Entry, Facts, NewEntry
 
 AMENDABLE = {
     "mass_kg": ("layer", "batch", "stock"),
@@ -64,15 +68,20 @@ NOTHING_THERE = "Which record do you mean? Reply to the message it is about."
 
 async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     """The record replied to, or the sender's last, is written anew as corrected."""
+    if act.of:
+        turn = replace(turn, refers_to=act.of)
     # What was done on a day that is over is no offer.
     is_over = act.on is not None and act.on < turn.today
     targets = await targets_of(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
-    if targets and targets[-1].act == "open" and act.volume_l and act.capacity_l is None:
+    if targets and targets[-1].act == "open" and _is_size(act, targets[-1]):
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
-    target = _fitting(act, targets)
+    of_day = [entry for entry in targets if act.was and entry.on == act.was]
+    if act.was and not of_day:
+        return Answer(say=NOTHING_THERE)
+    target = _fitting(act, of_day or targets)
     corrected = _corrected(target, act) if target else None
     if target is None or corrected is None:
-        return _new_layer(act, targets, turn)
+        return await _new_layer(act, targets, turn)
     if (unheard_of := await nosuchbin.corrected(act, target.act, turn)) is not None:
         return unheard_of
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
@@ -86,10 +95,35 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     )
 
 
-def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:
+def _is_size(act: Amend, opened: Entry) -> bool:
+    """Whether the volume can be that of the bin: half a litre is none beside 60 L."""
+    said = opened.facts.capacity_l
+    if not act.volume_l or act.capacity_l is not None:
+        return False
+    return not said or said / FARTHEST <= act.volume_l <= said * FARTHEST
+
+
+async def _anothers(act: Amend, turn: Turn) -> Answer | None:
+    """The sender has written down nothing: is the group's last record to be put right?"""
+    if turn.refers_to:
+        return None
+    others = [one.name for one in await turn.book.members() if one.name != turn.sender]
+    lasts = [await last_lately(replace(turn, sender=name), ARRANGED | PASSING) for name in others]
+    last = max((e for e in lasts if e and not e.struck), key=lambda e: e.id, default=None)
+    if last is None or _corrected(last, act) is None:
+        return None
+    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    correct = f"correct it to {much}" if much else "correct it"
+    return Answer(
+        say=f"The last record is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
+        query=Query(guess=json.dumps([as_json(replace(act, of=last.event))]), lacks="yes"),
+    )
+
+
+async def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:
     """A bare amount where nothing has one to be put right: perhaps it went in just now."""
     if BARE_AMOUNT not in act.rules:
-        return Answer(say=NOTHING_THERE)
+        return (None if targets else await _anothers(act, turn)) or Answer(say=NOTHING_THERE)
     bin = next((entry.bin.name for entry in reversed(targets) if entry.bin), None)
     layer = Layer(
         mass_kg=act.mass_kg,
@@ -175,60 +209,6 @@ def _corrected(target: Entry, amend: Amend) -> Act | None:
     if "materials" in fields and "rich" not in fields:
         fields["rich"] = None
     return replace(act, **fields) if fields else None
-
-
-def describe(entry: Entry | NewEntry, turn: Turn) -> str:
-    """An entry in a few words: "2 kg in the shed bin", "1 L drained from bin 3"."""
-    if entry.act in ("away", "back", "date"):
-        return _in_days(entry, turn)
-    joint, noun = WORDS.get(entry.act, ("in", entry.act))
-    amount = said_amount(entry.facts, turn)
-    bin = entry.bin.name if isinstance(entry.bin, Bin) else entry.bin
-    words = " ".join(word for word in (amount, noun) if word)
-    where = f" {joint} {the(bin)}" if bin else ""
-    when = f", {day(entry.on, turn.today)}" if entry.on and entry.on != turn.today else ""
-    return f"{words}{where}{when}"
-
-
-def _in_days(entry: Entry | NewEntry, turn: Turn) -> str:
-    """What is of days and no bin: "ana's absence, Monday 30 November to Friday 4 December"."""
-    first = entry.on or turn.today
-    match entry.act:
-        case "date":
-            return f"the reminder “{entry.facts.words}”, {day(first, turn.today)}"
-        case "back":
-            return f"{entry.member}'s return, {day(first, turn.today)}"
-        case _:
-            days = span(first, entry.until, turn.today) if entry.until else ""
-            return f"{entry.member}'s absence, {days or f'from {day(first, turn.today)} on'}"
-
-
-WORDS = {
-    "layer": ("in", ""),
-    "drain": ("from", "drained"),
-    "open": ("of", "opening"),
-    "seal": ("of", "sealing"),
-    "bury": ("of", "burial"),
-    "observe": ("in", "what was seen"),
-    "batch": ("in", "of starter mixed"),
-    "stock": ("in", "of starter on hand"),
-    "offer": ("of", "offer"),
-    "accept": ("of", "taking over"),
-    "decline": ("of", "refusal"),
-    "withdraw": ("of", "withdrawal"),
-    "unseal": ("of", "unsealing"),
-    "note": ("of", "what was found"),
-    "rename": ("of", "renaming"),
-    "retire": ("of", "retirement"),
-    "bar": ("of", "rule"),
-    "rota": ("of", "rota"),
-    "join": ("of", "place on the rota"),
-    "quit": ("of", "leaving the rota"),
-    "over": ("of", "end of the rota"),
-    "swap": ("of", "wish to swap"),
-    "swapped": ("of", "swap"),
-}
-"""How an entry is named when it is struck out or corrected: its joint with the bin, its noun."""
 
 
 async def undo(event: str, turn: Turn) -> Answer:

@@ -7,7 +7,7 @@ from itertools import groupby
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, unknown
-from handlers.corrections import describe
+from handlers.describing import describe
 from handlers.keepers import whole_custody
 from handlers.layers import said_amount
 from handlers.people import is_same

@@ -141,6 +141,9 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     """A reminder is for another day or hour; nothing is said where none is meant."""
     dated = await _set_ones(turn)
     meant = [entry for entry in dated if _is_meant(entry, plan.words, None)]
+    if not plan.words:  # "move it to Monday"
+        last = await turn.book.last_by(turn.sender)
+        meant = [entry for entry in dated if last and entry.id == last.id]
     if len(meant) != 1:
         return SILENCE
     [old] = meant

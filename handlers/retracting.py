@@ -10,14 +10,15 @@ from handlers.corrections import (
     LAST_IS_MEANT,
     NOTHING_THERE,
     PASSING,
-    describe,
     last_lately,
     targets_of,
     undo,
     undone_words,
 )
+from handlers.describing import describe
 from handlers.phrasing import the
 from handlers.practice.figure import listed
+from handlers.practice.kinds import Shares
 from handlers.reading.acts import Retract, as_json
 from storage import inbox, outbox
 from storage.rows import Entry
@@ -35,6 +36,11 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     if act.of:
         turn = replace(turn, refers_to=act.of)
     targets = await targets_of(turn)
+    by_words = act.materials if turn.refers_to is None else None
+    if by_words and not any(_holds(by_words, entry) for entry in targets):
+        other = await _last_of(by_words, turn)
+        if other or not any(_may_hold(entry) for entry in targets):
+            return other or Answer(say=NOTHING_THERE)
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:
@@ -67,6 +73,27 @@ async def _whose(turn: Turn) -> Answer:
     return await _is_meant(last, "The last record", turn) if last else Answer(say=NOTHING_THERE)
 
 
+async def _last_of(made_of: Shares, turn: Turn) -> Answer | None:
+    """The sender's last record is of other scraps: is the group's last one of these meant?"""
+    first = turn.today - LAST_IS_MEANT
+    members = await turn.book.members()
+    told = [await turn.book.written_by(one.name, first, turn.today) for one in members]
+    such = [entry for entries in told for entry in entries if _holds(made_of, entry)]
+    last = max(such, key=lambda entry: entry.id, default=None)
+    if last is None:
+        return None
+    return await _is_meant(last, "The last record of such scraps", turn)
+
+
+def _holds(made_of: Shares, entry: Entry) -> bool:
+    return entry.act == "layer" and not made_of.keys().isdisjoint(entry.facts.materials or {})
+
+
+def _may_hold(entry: Entry) -> bool:
+    """Whether it is a layer of which nobody said what it is made of."""
+    return entry.act == "layer" and "mixed" in (entry.facts.materials or {"mixed": 1})
+
+
 def _is_in(bin: str, entries: Sequence[Entry]) -> bool:
     return any(entry.bin and entry.bin.name.casefold() == bin.casefold() for entry in entries)
 
@@ -96,7 +123,7 @@ async def _is_meant(last: Entry, which: str, turn: Turn) -> Answer:
 async def restored(turn: Turn) -> Answer:
     """What the sender has just struck out or corrected stands again; silence where nothing was."""
     event = turn.refers_to or await answered_last(turn)
-    if event is None or not await _is_of_sender(event, turn):
+    if event is None or not (await _is_of_sender(event, turn) or await _struck_own(event, turn)):
         return SILENCE
     again = await _struck_back(event, turn)
     last = await turn.book.last_by(turn.sender)
@@ -109,6 +136,12 @@ async def _is_of_sender(event: str, turn: Turn) -> bool:
     said = await inbox.trace(turn.book.db, turn.book.room.address, event)
     user = said.sender if said else None
     return user is not None and await turn.book.name_of(user) == turn.sender
+
+
+async def _struck_own(event: str, turn: Turn) -> bool:
+    """Whether another struck out there what the sender had written down."""
+    touched = await turn.book.touched_by(event)
+    return any(entry.struck_by == event and entry.writer == turn.sender for entry in touched)
 
 
 async def answered_last(turn: Turn) -> str | None:

@@ -1,5 +1,6 @@
 """The starter on hand: batches mixed, stock counted, and how long it lasts."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 from handlers.answer import Answer, Turn
@@ -29,6 +30,12 @@ LEAST_DAYS = 7
 """Fewer days than a week of doses tell nothing of a week."""
 
 
+NEVER_COUNTED = (
+    "I don't know how much starter there was, so I cannot count on from there. Tell me what is "
+    "there now: “we have 3 kg of bran left”."
+)
+
+
 async def mixed(act: Mixed, turn: Turn) -> Answer:
     """Starter bran was mixed to ferment."""
     facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)
@@ -43,8 +50,21 @@ async def mixed(act: Mixed, turn: Turn) -> Answer:
 async def counted(act: Stock, turn: Turn) -> Answer:
     """How much starter is on hand."""
     facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)
+    left = await on_hand(turn.book) if act.change else None
+    if left is None and act.change == "less":
+        return Answer(say=NEVER_COUNTED)
     entry = turn.entry("stock", bin=None, facts=facts, member=act.member)
-    return Answer(entries=[entry], noted=True)
+    if left is None:
+        return Answer(entries=[entry], noted=True)
+    known_kg = max(left[1], 0.0)
+    kg = known_kg + (_kg(facts) if act.change == "more" else -_kg(facts))
+    if kg < 0:
+        return Answer(
+            say=f"That is more than the {mass(known_kg, turn.units)} of starter I know of, so "
+            "nothing is written down. Tell me what is there: “we have 1 kg of bran left”."
+        )
+    counted_kg = replace(entry, facts=Facts(mass_kg=kg))
+    return Answer(entries=[counted_kg], say=f"So {mass(kg, turn.units)} of starter is on hand.")
 
 
 def asked_batch(act: Ask, turn: Turn) -> Answer:

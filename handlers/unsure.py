@@ -2,6 +2,7 @@
 
 import json
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from zoneinfo import ZoneInfo
 
@@ -91,7 +92,18 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         return Answer(say=HOW_MUCH)
     guess = json.dumps([as_json(one) for one in act.guess])
     words = listed([_guessed(one, turn) for one in act.guess])
-    return Answer(say=f"Shall I write down {words}?", query=Query(guess=guess, lacks="yes"))
+    say = f"Shall I write down {words}?"
+    layers = [one for one in act.guess if isinstance(one, Layer)]
+    if len(layers) > 1 and len(layers) == len(act.guess):
+        say += f" If each had all of it, say “{_whole(layers, turn)}”."
+    return Answer(say=say, query=Query(guess=guess, lacks="yes"))
+
+
+def _whole(parts: Sequence[Layer], turn: Turn) -> str:
+    """The sentence that tells the whole amount of each of the bins."""
+    masses, volumes = [one.mass_kg or 0 for one in parts], [one.volume_l or 0 for one in parts]
+    facts = Facts(mass_kg=sum(masses) or None, volume_l=sum(volumes) or None)
+    return f"added {said_amount(facts, turn)} each to {listed([one.bin or '' for one in parts])}"
 
 
 _MEASURED = Layer | Drain | Batch | Stock

@@ -68,6 +68,10 @@ class Context:
     """A bin or a turn waits for somebody to take it."""
     last: "Act | None" = None
     """The record that the talk is on: the one replied to, or that of the message just before."""
+    earlier: "Act | None" = None
+    """The sender's own last record, where others have spoken since."""
+    on_reminder: bool = False
+    """The sender's last record is a reminder that they set."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
     in_room: bool = False
@@ -185,6 +189,8 @@ class Stock(_Act):
     mass_kg: float | None = None
     volume_l: float | None = None
     member: str | None = None
+    change: Literal["more", "less"] | None = None
+    """It came to what was there, or went from it; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -237,6 +243,10 @@ class Amend(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    was: date | None = None
+    """The wrong day, by which one of several records is known; told only in a room."""
+    of: str | None = None
+    """The message whose record was asked about; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -245,6 +255,8 @@ class Retract(_Act):
 
     act = "retract"
     bin: str | None = None
+    materials: Shares | None = None
+    """What went in with it, if the record is called by that; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
     anew: bool | None = None
@@ -380,7 +392,7 @@ def from_json(said: Mapping[str, Any]) -> Act:
 
 
 def _lively(name: str, value: Any) -> Any:
-    if name == "on":
+    if name in ("on", "was"):
         return date.fromisoformat(value)
     if name == "guess":
         return tuple(from_json(act) for act in value)

@@ -17,7 +17,7 @@ def amend_from(message: Message, rule: str) -> Amend:
     kept = _not_denied(message)
     if rule == ANOTHER_AMOUNT:
         kept &= set(range(message.sentences[0].end))  # what follows is its reason
-    amounts = [a for a in message.amounts if a.quantity in ("mass", "volume") and a.start in kept]
+    amounts = [a for a in message.measured() if a.start in kept and not _is_over(message, a)]
     amounts = _owned(message, amounts) or amounts
     amounts = [a for a in amounts if message.sense_at(a.start) != "ask"] or amounts
     right = [a for a in amounts if _stands_against(message, a)]
@@ -59,6 +59,12 @@ def amend_from(message: Message, rule: str) -> Amend:
         on=days[0] if days else None,
         rules=(rule,),
     )
+
+
+def _is_over(message: Message, amount: Amount) -> bool:
+    """ "500 g too much": how far the record is out, and not what it should be."""
+    behind = message.norms[amount.end : amount.end + 2]
+    return behind[:1] == ["too"] and not {"much", "many", "heavy"}.isdisjoint(behind)
 
 
 def _stands_against(message: Message, amount: Amount) -> bool:

@@ -153,7 +153,7 @@ def _correction(message: Message) -> str | None:
     if _refuses_with_amount(message):
         return ANOTHER_AMOUNT
     short = word_count(message) <= SHORT
-    if message.context.after_bot and _is_bare_amount(message):
+    if message.context.after_bot and is_bare_amount(message):
         return BARE_AMOUNT
     if norms[:1] == ["*"] and short and (message.amounts or message.bins):
         return "a starred correction"
@@ -203,7 +203,7 @@ _REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "s
 _WATER = words_in("water")
 
 
-def _is_bare_amount(message: Message) -> bool:
+def is_bare_amount(message: Message) -> bool:
     """ "About 2 kg": hardly more than an amount, and no deed or plan of its own."""
     if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False

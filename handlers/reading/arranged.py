@@ -87,7 +87,8 @@ class CallOff:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Moved:
-    """A reminder of these words is for another day, or another hour, if there is one."""
+    """A reminder of these words is for another day, or another hour, if there is one; without
+    words, the one that its sender has just set."""
 
     words: str
     first: date | None

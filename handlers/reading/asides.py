@@ -154,6 +154,8 @@ _OF_ELSE: dict[str, Late] = {
         r"\bwrong , it (?:is|'s|was) a\b"
     ),
     "amend": Late(
+        r"^no way\b|\b(?:baby|newborn|puppy|dog|cat|kitten|daughter|son|parcel|suitcase) (?:is|was|"
+        r"'s|weighs|weighed) |"
         r"\bmake (?:that|it) (?:\w+ )?(?:pints?|halves|beers?|wines?|coffees?|teas?|pizzas?|"
         r"tickets?)\b.* (?:brought|here|coming|joining|joined|came|thirsty|as well|too)\b|"
         r"\bmake (?:that|it) (?:\S+ ){1,2}(?:pizzas?|burgers?|kebabs?|curries|lattes?|flat whites?|"

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Layer, Open
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -18,11 +19,26 @@ def in_opened(acts: Sequence[Act], message: Message) -> list[Act]:
     new = opened[0]
     fed = message.has(_FED_WITH) or any(a.quantity == "mass" for a in message.amounts)
     alone = fed and sum(isinstance(act, Layer) for act in acts) == 1
+    there = _there(message, new)
     return [
-        replace(act, bin=act.bin or new.bin) if isinstance(act, Layer) else act
+        replace(act, bin=new.bin if there else act.bin or new.bin)
+        if isinstance(act, Layer)
+        else act
         for act in acts
         if alone or not _has_size_of(act, new)
     ]
+
+
+def _there(message: Message, new: Open) -> bool:
+    """ "Opened one called Oak and put a quart in there": no other bin is named behind it."""
+    name = words_in(new.bin.casefold()) if new.bin else frozenset[str]()
+    at = max((i for i, norm in enumerate(message.norms) if norm in name), default=-1)
+    if at < 0 or any(ref.start > at for ref in message.bins if ref.name):
+        return False
+    return _IN_THERE.search(" ".join(message.norms[at + 1 :])) is not None
+
+
+_IN_THERE = Late(r"\b(?:in|into) (?:there|it|that)\b")
 
 
 def _has_size_of(act: Act, new: Open) -> bool:

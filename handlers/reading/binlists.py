@@ -92,13 +92,13 @@ def on_several(act: Act, message: Message) -> Act:
     return replace(act, each="both" if match.group().startswith("both") else "all")
 
 
-_EVERY = words_in("both all every")
+_EVERY = words_in("both all every each")
 _SEVERAL = Late(
     r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|"
     r" yesterday\b| (?:on|this|last|just|in the) \w+|$)|"
     r"\b(?:all(?: of)?(?: the| our| these)?|every) "
     r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"
-    r"\bthem all\b"
+    r"\bthem all\b|\b(?:in|into|to|from) each(?: (?:bin|bucket|one|of them))?(?=$| [^\w\s])"
 )
 
 

@@ -36,7 +36,7 @@ def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     """The burial that the k-th group tells of, if it does."""
     group = groups[k]
     rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
-    if rule is None or is_ahead(group) or is_inside(group):
+    if rule is None or is_ahead(group) or is_inside(group) or is_only_a_hole(group):
         return None
     if not _OTHER_THINGS.isdisjoint(group.free) or _is_of_member(group):
         return None
@@ -66,6 +66,19 @@ def is_inside(group: Group) -> bool:
     )
 
 
+def is_only_a_hole(group: Group) -> bool:
+    """ "Dug a trench for Birch": ground made ready, and no bin in it yet."""
+    verb, norms = group.verb, group.message.norms
+    if verb is None or verb.verb.plain not in _MADE_READY or not group.bins:
+        return False
+    waits = [_FOR in norms[max(verb.start, ref.start - 3) : ref.start] for ref in group.bins]
+    return all(waits) and not _HOLES.isdisjoint(norms[verb.start : group.end])
+
+
+_MADE_READY = frozenset({"dig", "make", "trench", "lay"})
+_IT = words_in("it them everything lot")
+_HOLES = words_in("hole holes trench trenches pit pits")
+_FOR = "for"
 _HIDING = frozenset({"bury", "inter"})
 _WITHIN = frozenset({"in", "into", "inside", "within"})
 
@@ -166,6 +179,8 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
     verb = group.verb.verb
     if verb.plain in _SURELY:
         return _surely(groups, k, set(group.norms))
+    if _into_hole(groups, k):
+        return "a bin went into the hole"
     if not group.bins or (group.items and group.measured()) or _is_ground_itself(group):
         return None
     if is_dug_up(group):
@@ -178,8 +193,6 @@ def _by_verb(groups: Sequence[Group], k: int) -> str | None:
         return "a bin was dug in"
     if verb.plain == "dig":
         return "a bin was dug in"
-    if _into_hole(groups, k):
-        return "a bin went into the hole"
     moved = "bury" in verb.classes or "layer" in verb.classes
     if (
         moved
@@ -208,9 +221,10 @@ def _into_hole(groups: Sequence[Group], k: int) -> bool:
     before = groups[k - 1] if k else None
     if before is None or before.verb is None or before.sense != "did" or group.verb is None:
         return False
-    hole = not {"hole", "trench", "pit"}.isdisjoint(before.norms)
+    hole = not _HOLES.isdisjoint(before.norms)
     dug = before.verb.verb.plain in ("dig", "make")
-    return dug and hole and group.norms[-1] in ("in", "it", "there") and _is_object(group)
+    it = bool(before.bins) and not _IT.isdisjoint(group.norms)  # "for Birch and tipped it in"
+    return dug and hole and group.norms[-1] in ("in", "it", "there") and (it or _is_object(group))
 
 
 def _is_ground_itself(group: Group) -> bool:

@@ -25,6 +25,8 @@ class _Byword(NamedTuple):
     """Further words of which one must stand there too."""
     of_scraps: bool = False
     """Whether an amount of scraps must be named."""
+    in_room: bool = False
+    """Whether it is told only in a room, where the bins are known."""
 
 
 _DAY = r"(?:,? ?(?:qday|already|now|just|finally|officially|well|all|both|at noon|at last) ?)*"
@@ -200,7 +202,28 @@ _NOTHING = patterns(
     r"\b(?:drew|drained|tapped) (?:off )?(?:nothing|nowt|nothin|nuffin|nuthin|zilch|naught)"
     r"(?: at all)? (?:from|off|out of|at|in) (?:the )?qbin\b",
 )
+_IN_EACH = patterns(
+    # "Put 1 kg in each", "added a kilo to both"
+    r"^(?:(?:i|we|and|also|just|ok|,) )*(?:put|added|add|tipped|threw|chucked) (?:\S+ ){1,5}"
+    r"(?:in|into|to) (?:each|both|all (?:three|four|five|of them))(?: (?:bins?|one|of them))?"
+    r"(?: qday)?$",
+)
+_DRAINED_ALL = patterns(
+    # "Drained all three"
+    r"^(?:(?:i|we|and|just|ok|,) )*drained (?:all|both)(?: (?:three|four|five|of them|bins))?(?: "
+    r"qday)?$",
+)
+_EMPTIED = patterns(
+    # "On Sunday I emptied the drain, got a pint"
+    r"\bemptied (?:the|its|our|my) (?:drain|tap|tray|sump|reservoir|drip tray)\b.{0,12}\b(?:got|"
+    r"and got|out came|came) ",
+)
 _BYWORDS = (
+    _Byword("drain", words_in("emptied"), _EMPTIED, of_bin=False, measured="volume", in_room=True),
+    _Byword(
+        "layer", words_in("each both all"), _IN_EACH, of_bin=False, measured="mass", in_room=True
+    ),
+    _Byword("drain", words_in("all both"), _DRAINED_ALL, of_bin=False, in_room=True),
     _Byword(
         "seal",
         words_in(
@@ -339,6 +362,8 @@ def _names_bin(message: Message) -> bool:
 
 def _may_tell(each: _Byword, message: Message) -> bool:
     """Whether the message names and measures what such a turn of phrase needs."""
+    if each.in_room and not message.context.in_room:
+        return False
     if each.beside and not message.has(each.beside):
         return False
     if each.of_bin and not _names_bin(message):

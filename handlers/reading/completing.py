@@ -31,9 +31,10 @@ from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
 from handlers.reading.lastword import settled_at_last
+from handlers.reading.leaning import spoken_of
 from handlers.reading.message import Message
 from handlers.reading.moresettings import with_further_settings
-from handlers.reading.naming import given_name
+from handlers.reading.naming import given_name, vessel_as_name
 from handlers.reading.openings import all_opened
 from handlers.reading.portions import portioned
 from handlers.reading.severally import each_asked
@@ -50,7 +51,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     if len(acts) == 1 and isinstance(acts[0], Unsure):  # what a "yes" would write down
         return [replace(acts[0], guess=tuple(completed(acts[0].guess, message)))]
     acts = drained_only(unsized(_with_amounts(acts, message)), message)
-    acts = without_false_drains(acts, message)
+    acts = _put_right(without_false_drains(acts, message), message)
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
     layers = [act for act in acts if isinstance(act, Layer)]
@@ -106,6 +107,14 @@ def _lying_since(act: Act, message: Message) -> Act:
 
 def _lies_there(message: Message, i: int) -> bool:
     return message.norms[max(0, i - 1) : i + 1] == ["in", "there"]
+
+
+def _put_right(acts: list[Act], message: Message) -> list[Act]:
+    """ "The shed was actually buried yesterday": the deed that the talk is on, no second one."""
+    last = spoken_of(message)
+    if not isinstance(last, Seal | Bury) or not any(isinstance(act, Amend) for act in acts):
+        return acts
+    return [act for act in acts if type(act) is not type(last) or act.bin != last.bin]
 
 
 def _without_echoes(acts: list[Act], message: Message) -> list[Act]:
@@ -178,7 +187,7 @@ def _in_bin(act: Act, message: Message) -> Act:
     if getattr(act, "bin", "") is not None:  # starter is in no bin
         return act
     if isinstance(act, Open):
-        given = given_name(message)
+        given = given_name(message) or vessel_as_name(message)
         if given is not None:
             return replace(act, bin=given)
     names = {ref.name for ref in message.named}

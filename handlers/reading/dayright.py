@@ -7,7 +7,7 @@ from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.vocabulary import words_in
 
-CUES = words_in("put log record enter book mark date 's correct fix")
+CUES = words_in("put log record enter book mark date 's correct fix not")
 """Words without one of which no day is put right."""
 _LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|please|can you|could you|,|[.]) )*"
 _THAT = r"(?:that|it|this|the last)(?: (?:one|entry|lot|layer))?"
@@ -22,7 +22,9 @@ _PUT_DOWN = Late(
     # "not Saturday. It was Thursday. Correct it"
     + _LEAD
     + r"not (?:on )?qday [.,;-] (?:[a-z]+ ){0,5}(?:on )?(?P<right>qday)(?: [.,;-])? (?:please )?"
-    rf"(?:correct|fix) {_THAT}(?: please)?$"
+    rf"(?:correct|fix) {_THAT}(?: please)?$|"
+    # "not Monday, Tuesday"
+     + _LEAD + r"not (?:on )?qday(?: ,| but)* (?:on )?(?P<other>qday)$"
 )
 
 
@@ -33,6 +35,10 @@ def another_day(message: Message) -> Amend | None:
     if message.context.in_room and message.context.last is None:
         return None
     found = _PUT_DOWN.search(plain_text(message, days=True))
-    if found is None or "?" in message.norms or len(message.days) > (2 if found["right"] else 1):
+    two = found is not None and (found["right"] or found["other"])
+    if found is None or "?" in message.norms or len(message.days) > (2 if two else 1):
         return None
-    return Amend(on=message.days[-1].past, rules=(BY_FORM,))
+    if found["other"] and any(day.past > message.today for day in message.days):
+        return None  # "not today, tomorrow"
+    was = message.days[0].past if two and message.context.in_room else None
+    return Amend(on=message.days[-1].past, was=was, rules=(BY_FORM,))

@@ -42,7 +42,7 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
             return None  # "Priya handed me 900 g"
         if _turns_to_us(group, at):
             return None
-    name = _quoted(group) or _named_doer(group)
+    name = _quoted(group) or _before_amount(group) or _named_doer(group)
     if name is None and _carries_on(group):
         for other in reversed(groups[:k]):
             name = _named_doer(other)
@@ -51,6 +51,19 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
     name = name or _meant_by_pronoun(group) or _leads_sentence(group)
     name = name or logged_for(group.message) or credited(group)
     return None if name is None or is_sender(group.message, name) else name
+
+
+def _before_amount(group: Group) -> str | None:
+    """ "And Carla 2 kg of bones": who put in what stands behind the name alone."""
+    norms, starts = group.message.norms, {a.start for a in group.measured()}
+    for ref in group.message.members:
+        led = ref.start == group.start or norms[ref.start - 1] in _JOINED
+        if group.start <= ref.start and ref.end in starts and led and not ref.owner:
+            return ref.name
+    return None
+
+
+_JOINED = words_in(", and &")
 
 
 def _turns_to_us(group: Group, at: int) -> bool:

@@ -6,7 +6,14 @@ from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
 from handlers.reading.acts import Act, Amend, Batch, Bury, Drain, Layer, Open, Retract, Seal, Stock
-from handlers.reading.amending import SORRY, is_asking, plain_text, word_count
+from handlers.reading.amending import (
+    BARE_AMOUNT,
+    SORRY,
+    is_asking,
+    is_bare_amount,
+    plain_text,
+    word_count,
+)
 from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
 from handlers.reading.liquid import drain_from, drawn
@@ -37,16 +44,27 @@ _UNITS: Mapping[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
 
 def adds(message: Message) -> bool:
     """Whether a short answer tells of a further amount, and puts no earlier one right."""
+    drains = isinstance(spoken_of(message), Drain)
+    deeds = _OTHER_DEEDS - {"drain"} if drains else _OTHER_DEEDS
     return (
-        (message.context.after_bot or message.context.last is not None)
+        (message.context.after_bot or spoken_of(message) is not None)
         and word_count(message) <= _MOST_WORDS
         and any(a.quantity in ("mass", "volume") for a in message.amounts)
         and not is_asking(message)
-        and _REFUSING.isdisjoint(message.norms[:3])
         and all(c.sense not in _UNDONE for c in message.clauses)
-        and not any(c.verb and c.verb.verb.classes & _OTHER_DEEDS for c in message.clauses)
-        and _tells_further(plain_text(message))
+        and not any(c.verb and c.verb.verb.classes & deeds for c in message.clauses)
+        and is_further(message)
     )
+
+
+def spoken_of(message: Message) -> Act | None:
+    """The record that the talk is on, else the sender's own, whoever has spoken since."""
+    return message.context.last or message.context.earlier
+
+
+def is_further(message: Message) -> bool:
+    """Whether an amount is told of as a further one: it puts no earlier one right."""
+    return _REFUSING.isdisjoint(message.norms[:3]) and _tells_further(plain_text(message))
 
 
 def _tells_further(text: str) -> bool:
@@ -61,7 +79,7 @@ def more(message: Message) -> Layer | Drain | None:
     """The further amount, of the kind and in the bin of the record that the talk is on."""
     if not adds(message):
         return None
-    last = message.context.last
+    last = spoken_of(message)
     if isinstance(last, Batch | Stock):
         return None
     groups = groups_of(message)
@@ -76,6 +94,16 @@ def more(message: Message) -> Layer | Drain | None:
             known = last.bin if isinstance(last, Layer | Drain) else None
             return act if act.bin else replace(act, bin=known)
     return None
+
+
+def amount_owed(message: Message) -> Amend | None:
+    """ "300 mL" behind "drained blue": how much came off, and no layer."""
+    drained = spoken_of(message)
+    if not isinstance(drained, Drain) or drained.volume_l is not None:
+        return None
+    if not is_bare_amount(message) or message.measured()[0].quantity != "volume":
+        return None
+    return Amend(volume_l=message.measured()[0].value, rules=(BARE_AMOUNT,))
 
 
 def another_number(message: Message) -> Amend | None:
@@ -214,8 +242,8 @@ def _likeliest(number: float, factors: list[float], said: float) -> float | None
     if said <= 0:
         return number
     near = min((number * factor for factor in factors), key=lambda much: abs(log(much / said)))
-    return near if abs(log(near / said)) <= log(_FARTHEST) else None
+    return near if abs(log(near / said)) <= log(FARTHEST) else None
 
 
-_FARTHEST = 8
+FARTHEST = 8
 """Times as much, or as little, as was said before that a bare number may mean."""

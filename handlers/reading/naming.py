@@ -294,3 +294,15 @@ def _goes_on(message: Message, start: int, i: int, end: int) -> bool:
 
 
 _LINKS = words_in("the of von van de la du da mac")
+
+
+def vessel_as_name(message: Message) -> str | None:
+    """ "Opened the barrel, 60 L": the one vessel of its sort is called by it in a room."""
+    if not message.context.in_room:
+        return None
+    pairs = zip(message.norms, message.norms[1:], strict=False)
+    named = {word for the, word in pairs if the in ("the", "our") and word in _OF_ITS_SORT}
+    return named.pop() if len(named) == 1 else None
+
+
+_OF_ITS_SORT = words_in("barrel drum keg churn cask urn")

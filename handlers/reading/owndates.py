@@ -12,7 +12,18 @@ from handlers.reading.nodates import is_no_date
 from handlers.reading.vocabulary import words_in
 from handlers.reading.whens import When, when_in
 
-CUES = ("remind", "calendar", "diary", "cancel", "call off", "move ", "postpone", "reschedule")
+CUES = (
+    "remind",
+    "calendar",
+    "diary",
+    "cancel",
+    "call off",
+    "move ",
+    "change it",
+    "change that",
+    "postpone",
+    "reschedule",
+)
 
 _BEFORE = (
     r"(?:(?:hey|hi|hello|ok|so|also|and|then|please|pls|plz|kindly|can you|could you|would you|"
@@ -143,7 +154,7 @@ def _found(message: Message, start: int, end: int) -> Found | None:
     if called_off := _called_off(text, when):
         return Found(start, end, called_off, aside=called_off.if_set)
     if moved := _moved(text, when):
-        return Found(start, end, moved, aside=True)
+        return Found(start, end, moved, aside=bool(moved.words))
     if _REMINDING.match(text.text) and is_no_date(message.words[start:end]):
         return Found(start, end, NoSuchDay())
     for pattern in (_REMIND, _SET_ONE, _PUT_DOWN):
@@ -190,4 +201,12 @@ def _moved(text: _Text, when: When | None) -> Moved | None:
     match = _MOVE.fullmatch(text.text)
     if match is None or when is None or when.rule:
         return None
-    return Moved(words=text.said(match, "rest"), first=when.first, hour=when.hour)
+    words = text.said(match, "rest")
+    if words.casefold() in _IT:
+        if not text.message.context.on_reminder:
+            return None
+        words = ""
+    return Moved(words=words, first=when.first, hour=when.hour)
+
+
+_IT = words_in("it that this")

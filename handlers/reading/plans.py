@@ -80,7 +80,7 @@ def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     """What a message arranges, and the acts that the rest of it means."""
     arranged, rest = _arranged(_Said(text, context))
     message = rest.message
-    if context.last is not None:
+    if (context.last or context.earlier) is not None:
         own = not context.after_bot
         leaning = never_done(message) or (own and (more(message) or another_number(message)))
         if leaning:

@@ -21,9 +21,12 @@ from handlers.reading.anew import behind_striking
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
+from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
+from handlers.reading.headed import asked_by_heading
+from handlers.reading.leaning import amount_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
@@ -34,6 +37,7 @@ from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
+from handlers.reading.samebin import same_bin_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.splitright import share_moved
@@ -62,13 +66,27 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
         return anew
-    if context.in_room and context.last and (moved := share_moved(message)):
-        return moved
+    if context.in_room and context.last and (shared := share_moved(message)):
+        return shared
+    if leant := _leaning(message):
+        return (leant,)
+    if moved := bran_moved(message):
+        return (moved,)
+    if make_up := asked_by_heading(message):
+        return (make_up,)
     if context.after_bot and (leaning := replies(message)):
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return told(message, scores_of(message))
+
+
+def _leaning(message: Message) -> Act | None:
+    """What completes the record that the talk is on, or tells it again."""
+    context = message.context
+    if context.earlier is None and context.last is None:
+        return None
+    return amount_owed(message) or same_bin_again(message)
 
 
 def _told_anew(message: Message) -> tuple[Act, ...]:
@@ -186,6 +204,8 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
     """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
     sure = scores.sure()
+    if any(isinstance(act, Amend) and act.was for act in answer):
+        sure = [kind for kind in sure if kind != "later"]
     if not any(BY_NAME in act.rules or FLATLY in act.rules for act in answer):
         return sure
     offered = any(isinstance(act, Offer) for act in answer)

@@ -1,6 +1,7 @@
 """Answers and corrections: what leans on an earlier message, a reminder or an offer."""
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from handlers.reading.acts import (
     Accept,
@@ -32,6 +33,7 @@ from handlers.reading.flatly import CUES as OF_ANSWERS
 from handlers.reading.flatly import flat_answer, put_off_by
 from handlers.reading.leaning import adds, another_doer, another_number, more, with_figure
 from handlers.reading.lessened import OFF, lessened
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.otherbin import REFUSALS, in_another_bin
 from handlers.reading.passing import CUES as OF_PASSING
@@ -101,8 +103,42 @@ def bin_meant(message: Message) -> str | None:
     return names[0] if names else None
 
 
+def bin_passed(message: Message) -> str | None:
+    """ "Sealed Maple and handed Cedar to Ruth": the bin behind the word of passing on."""
+    for i, norm in enumerate(message.norms):
+        behind = [b.name for b in message.bins if i < b.start <= i + 3] if norm in _PASSES else []
+        if behind and behind[0] is not None:
+            return behind[0]
+    return bin_meant(message)
+
+
+_PASSES = words_in(
+    "pass passing passed hand handing handed give giving gave offer offering offered transfer "
+    "transferring leaving turning"
+)
+
+
 def _retract(message: Message) -> Retract | None:
-    return retract(message, plain_text(message))
+    act = retract(message, plain_text(message))
+    return None if act is None else of_scraps(act, message)
+
+
+def of_scraps(act: Retract, message: Message) -> Retract:
+    """ "Scratch the bread": the record is called by what went in with it."""
+    if not message.context.in_room:
+        return act
+    for item in message.items:
+        led = item.start
+        while led and message.norms[led - 1] in _LEADS:
+            led -= 1
+        made = makeup([item]) if 0 < led < item.start and not item.generic else None
+        if made is not None and message.norms[led - 1] in _STRIKING:
+            return replace(act, materials=made.shares)
+    return act
+
+
+_STRIKING = words_in("scratch strike delete remove cancel erase drop undo scrap out unlog")
+_LEADS = words_in("the that my last layer of record entry")
 
 
 def _amend(message: Message) -> Amend | None:
@@ -128,7 +164,7 @@ def _offer(message: Message) -> Offer | None:
     if match is None or _is_denied(message):
         return None
     return Offer(
-        bin=bin_meant(message),
+        bin=bin_passed(message),
         to=taker(message),
         on=coming(message),
         rules=("a bin is to pass on",),

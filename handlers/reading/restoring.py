@@ -11,7 +11,7 @@ from handlers.reading.phrases import phrases
 
 CUES = (
     "keep it", "keep that", "keep them", "keep the", "leave it", "leave that", "leave them",
-    "it back", "that back", "them back", "restore", "was right", "was correct", "was fine",
+    " back", "restore", "was right", "was correct", "was fine",
     "mean to", "as it was", "mistake", "how do", "how can",
     "how to", "undo", "an entry", "a record", "unscratch", "undelete", "unstrike",
 )  # fmt: skip
@@ -28,7 +28,8 @@ _LEAD = (
     r"forget that|my mistake|hm+|bot|argh) )*"
 )
 _RESTORED = Late(
-    _LEAD + rf"(?:(?:keep|leave) {_IT}{_AS}|(?:put|bring) {_IT} back{_AS}|restore {_IT}{_AS}|"
+    _LEAD + rf"(?:(?:keep|leave) {_IT}{_AS}|(?:put|bring) (?:{_IT}|(?:the|my) [^\W\d]+) back{_AS}|"
+    rf"restore {_IT}{_AS}|"
     rf"{_IT} (?:was|were) (?:right|correct|fine|ok|true)(?: (?:after all|all along|before|"
     r"as it was|the first time|actually))*|as it was|"
     rf"(?:i )?(?:didnt|did not) mean to (?:delete|scratch|strike|remove|undo|unseal|reopen|open|"

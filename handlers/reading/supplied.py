@@ -20,18 +20,19 @@ from handlers.reading.acts import (
     Offer,
     Retract,
     Topic,
+    Unsure,
 )
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import is_quoted
 from handlers.reading.amounts import Amount
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
-from handlers.reading.buried import bury_from, is_dug_up, is_inside
+from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
 from handlers.reading.flatly import put_off_by
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
-from handlers.reading.leaning import with_figure
+from handlers.reading.leaning import is_further, with_figure
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
@@ -42,7 +43,7 @@ from handlers.reading.passing import coming, taker
 from handlers.reading.peeks import is_shut_again
 from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import filled, question_of
-from handlers.reading.replies import bin_meant, is_consent
+from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import is_of_tap, seal_from
@@ -129,7 +130,7 @@ def _is_other(kind: str, group: Group) -> bool:
     if kind == "seal":
         return is_shut_again(group.message) or is_of_tap(group.message)
     if kind == "bury":
-        return is_inside(group) or is_dug_up(group)
+        return is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
     return kind == "open" and is_several(group)
 
 
@@ -245,6 +246,17 @@ def _asked(topic: str, message: Message) -> Ask:
     return replace(filled(question_of(message), cast(Topic, topic)), rules=(SURE,))
 
 
+def _is_one_amount(message: Message) -> bool:
+    """Whether one amount is all that is told, of nobody else and against no other."""
+    return len(message.measured()) == 1 and not message.members and "not" not in message.norms
+
+
+def _further(message: Message) -> Act | None:
+    """ "Another 500 g" where nothing was written down before: it takes the place of nothing."""
+    layer = replace(layer_from(groups_of(message), 0, SURE), bin=bin_meant(message))
+    return Unsure(guess=(layer,), rules=(SURE,)) if layer.mass_kg or layer.volume_l else None
+
+
 def _answer(name: str, message: Message) -> Act | None:
     rules = (SURE,)
     match name:
@@ -259,15 +271,19 @@ def _answer(name: str, message: Message) -> Act | None:
         case "decline":
             return Decline(bin=bin_meant(message), on=coming(message), rules=rules)
         case "offer":
-            return Offer(bin=bin_meant(message), to=taker(message), on=coming(message), rules=rules)
+            return Offer(
+                bin=bin_passed(message), to=taker(message), on=coming(message), rules=rules
+            )
         case "retract":
             no_striking = _strikes_oneself(message) or _strikes_nothing(message)
-            return None if no_striking else Retract(rules=rules)
+            return None if no_striking else of_scraps(Retract(rules=rules), message)
         case "done":
             return Done(bin=bin_meant(message), rules=rules)
         case "later":
             return Later(bin=bin_meant(message), days=put_off_by(message), rules=rules)
         case "amend":
+            if message.context.in_room and is_further(message) and _is_one_amount(message):
+                return _further(message)
             act = with_figure(amend_from(message, SURE), message)
             return None if act == Amend() else act
         case "set":

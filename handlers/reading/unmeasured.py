@@ -44,6 +44,8 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
+    if len(acts) == 1 and _only_wonders(message):
+        acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
     if not message.context.in_room:
         acts = [act for act in acts if not (isinstance(act, Observe) and (act.ph or 0) > MOST_PH)]
     sound = [act for act in acts if not _is_naught(act, message)]
@@ -57,6 +59,12 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     return tuple(
         act if _is_measured(act) else _asked_for_amount(act, "a unit nobody knows") for act in acts
     )
+
+
+def _only_wonders(message: Message) -> bool:
+    """ "1 kg of bread in the yard bin?": no deed, and a question mark behind it."""
+    asked = message.context.in_room and message.norms[-1] == "?" and len(message.sentences) == 1
+    return asked and all(clause.verb is None for clause in message.clauses)
 
 
 _DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline

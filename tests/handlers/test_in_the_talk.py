@@ -1,5 +1,7 @@
 """Records as a talk makes them: added to, corrected, struck out, answered to, opened again."""
 
+from datetime import timedelta
+
 import pytest
 
 from storage.database import Database
@@ -354,3 +356,143 @@ async def test_opening_again_is_told_in_the_story(room: TalkingRoom) -> None:
     await room.says("unsealed it")
     [told] = await room.says("story of the shed bin")
     assert "opened again by ines" in told.body
+
+
+async def test_more_is_added_though_another_has_spoken(room: TalkingRoom) -> None:
+    await room.says("added 4 kg to the yard bin", who="bram")
+    await room.says("added 1 kg to the shed bin")
+    await room.says("what weather!", who="bram")
+    await room.says("another 300 g")
+    last = (await room.standing())[-1]
+    assert await layers(room) == [2, 4, 1, 0.3]
+    assert last.bin
+    assert last.bin.name == "shed"
+
+
+async def test_more_of_nothing_takes_the_place_of_nothing(room: TalkingRoom) -> None:
+    await room.waits(days=1)
+    await room.says("morning", who="bram")
+    await room.says("plus 3 kg more")
+    assert await layers(room) == [2]
+
+
+@pytest.mark.parametrize("said", ["300 ml", "about 0.3 litres", "it was 300 mL"])
+async def test_how_much_came_off_is_no_layer(room: TalkingRoom, said: str) -> None:
+    await room.says("drained the shed bin")
+    await room.says(said)
+    drains = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert drains == [0.3]
+    assert await layers(room) == [2]
+
+
+@pytest.mark.parametrize(
+    ("said", "kg"),
+    [
+        ("no, the shed bin only got 1 kg of scraps, not 2", [1]),
+        ("actually shed was 1 kg", [1]),
+        ("shed was 1 kg", [1]),
+        ("the shed only had 1 kg", [1]),
+        ("the shed bin got another 1 kg", [2, 1]),
+        ("the shed bin got 1 kg of rice", [2, 1]),
+        ("the yard bin only got 1 kg", [2, 1]),
+    ],
+)
+async def test_what_the_bin_got_is_told_again(
+    room: TalkingRoom, said: str, kg: list[float]
+) -> None:
+    await room.says(said)
+    assert await layers(room) == kg
+
+
+async def test_a_record_is_struck_out_by_what_went_in(room: TalkingRoom) -> None:
+    await room.says("added 1 kg of bread to the shed bin", who="bram")
+    await room.says("added 3 kg of peelings to the shed bin")
+    [asked] = await room.says("scratch the bread")
+    assert "is bram's: 1 kg in the shed bin. Shall I strike it out?" in asked.body
+    assert await layers(room) == [2, 1, 3]
+    await room.says("yes")
+    assert await layers(room) == [2, 3]
+    await room.says("put the bread back", who="bram")
+    assert sorted(await layers(room), key=str) == [1, 2, 3]
+    await room.says("strike out the fish")
+    await room.says("scratch the peelings")
+    assert sorted(await layers(room), key=str) == [1, 2]
+
+
+async def test_a_reminder_just_set_is_moved_and_no_layer(room: TalkingRoom) -> None:
+    await room.says("remind us to bring lids on Sunday at 10")
+    for said in ("change it to Monday", "move it to Tuesday"):
+        [answer] = await room.says(said)
+        assert "bring lids" in answer.body
+    assert [e.act for e in await room.standing() if e.act in ("layer", "date")] == ["layer", "date"]
+    assert (await room.standing())[-1].replaces
+
+
+async def test_more_is_drained_from_the_bin_that_was_drained(room: TalkingRoom) -> None:
+    await room.says("opened the blue bin, 20 L")
+    await room.says("added 1 kg to the shed bin")
+    await room.says("drained 200 mL from the blue bin")
+    await room.says("drained another 100 mL")
+    bins = [e.bin.name for e in await room.standing() if e.act == "drain" and e.bin]
+    assert bins == ["blue", "blue"]
+
+
+async def test_a_burial_put_right_is_no_second_one(room: TalkingRoom) -> None:
+    await room.says("sealed the shed bin")
+    await room.waits(days=14)
+    await room.says("buried the shed bin under the plum tree")
+    await room.says("the shed bin was actually buried yesterday")
+    [buried] = [e for e in await room.standing() if e.act == "bury"]
+    assert buried.on
+    assert buried.on.isoformat() == (room.now.date() - timedelta(days=1)).isoformat()
+    assert buried.facts.place == "plum tree"
+
+
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [("not Monday, Tuesday", {1: 1, 2: 3}), ("no, not Sunday but Saturday", {1: 28, 2: 2})],
+)
+async def test_the_record_of_the_wrong_day_is_put_right(
+    room: TalkingRoom, said: str, days: dict[int, int]
+) -> None:
+    await room.waits(days=2)  # Wednesday 4 March
+    await room.says("added 1 kg on Sunday and 2 kg on Monday to the shed bin")
+    await room.says(said)
+    told = [e for e in await room.standing() if e.act == "layer"][-2:]
+    assert {e.facts.mass_kg: e.on and e.on.day for e in told} == days
+
+
+async def test_anothers_record_is_put_right_only_when_asked(room: TalkingRoom) -> None:
+    [asked] = await room.says("no that was 3 kg", who="bram")
+    assert asked.body == (
+        "The last record is ines's: 2 kg in the shed bin. Shall I correct it to 3 kg?"
+    )
+    assert await layers(room) == [2]
+    await room.says("yes", who="bram")
+    assert await layers(room) == [3]
+
+
+async def test_half_a_litre_is_no_bins_size(room: TalkingRoom) -> None:
+    await room.says("opened the barrel, 60 L")
+    await room.says("no, half a litre")
+    await room.says("no, 50 L")
+    sizes = {
+        e.bin.name: e.facts.capacity_l for e in await room.standing() if e.act == "open" and e.bin
+    }
+    assert sizes == {"shed": 20, "barrel": 50}
+
+
+async def test_what_another_told_of_us_is_ours_to_put_right(room: TalkingRoom) -> None:
+    await room.says("ines drained 1 litre from the shed bin", who="bram")
+    await room.says("no, half a litre")
+    drains = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert drains == [0.5]
+    assert await layers(room) == [2]
+
+
+async def test_the_whole_amount_each_is_said_as_it_was_taught(room: TalkingRoom) -> None:
+    await room.says("opened the blue bin, 20 L")
+    [asked] = await room.says("put 3 kg in shed and blue")
+    taught = asked.body.split("“")[1].split("”")[0]
+    await room.says(taught)
+    assert await layers(room) == [2, 3, 3]

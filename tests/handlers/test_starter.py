@@ -7,7 +7,9 @@ import pytest
 
 from handlers.reading.acts import Ask, Batch, Layer, Retract, Stock
 from handlers.starter import lasting, used_a_day
+from storage.database import Database
 from tests.group import BEGIN, Group
+from tests.room import TalkingRoom
 
 
 async def test_both_recipes_are_told_by_what_they_say(group: Group) -> None:
@@ -122,6 +124,35 @@ async def test_a_batch_is_due_before_the_starter_runs_out(group: Group) -> None:
     assert mix.to_day == lasts.begin_batch_by == lasts.starter_out_on - timedelta(days=20)
     await group.says(Batch(mass_kg=2.0), days=8)
     assert [due.what for due in await group.book.dues() if due.bin is None] == ["dry"]
+
+
+@pytest.mark.parametrize(
+    ("said", "left", "answer"),
+    [
+        ("gave 200 g of bran to Ruth", 0.8, "So 800 g of starter is on hand."),
+        ("lent Bram 100 g of bran", 0.9, "So 900 g of starter is on hand."),
+        ("spilled 300 g of the bran", 0.7, "So 700 g of starter is on hand."),
+        ("bought another 2 kg of bran", 3, "So 3 kg of starter is on hand."),
+        ("gave away 3 kg of bran", 1, "That is more than the 1 kg of starter I know of"),
+        ("we have 2 kg of bran left", 2, ""),
+    ],
+)
+async def test_starter_comes_and_goes(db: Database, said: str, left: float, answer: str) -> None:
+    room = TalkingRoom(db)
+    await room.says("hello", who="bram")
+    await room.says("we have 1 kg of bran")
+    heard = await room.says(said)
+    assert answer in "\n".join(message.body for message in heard)
+    counted = await (await room.book()).latest_batch("stock")
+    assert counted
+    assert counted.facts.mass_kg == pytest.approx(left)
+
+
+async def test_what_goes_from_starter_never_counted(db: Database) -> None:
+    room = TalkingRoom(db)
+    [answer] = await room.says("gave 200 g of bran to Ruth")
+    assert answer.body.startswith("I don't know how much starter there was")
+    assert await room.standing() == []
 
 
 async def test_nobody_is_late_before_the_starter_was_counted(group: Group) -> None:

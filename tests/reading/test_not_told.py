@@ -247,3 +247,39 @@ def test_a_jest_that_takes_itself_back_is_no_record(text: str) -> None:
 def test_what_is_meant_in_earnest_is(text: str) -> None:
     [layer] = acts(text, in_room=True)
     assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("dug a hole for the shed bin", []),
+        ("I've dug a trench 2 m long for bin 3, it goes in on Sunday", []),
+        ("made a pit for the shed bin and tipped it in", ["bury"]),
+        ("dug a hole for bin 3 and buried it", ["bury"]),
+        ("dug the shed bin into the trench", ["bury"]),
+    ],
+)
+def test_a_hole_alone_is_no_burial(text: str, kinds: list[str]) -> None:
+    assert [act.act for act in acts(text, in_room=True) if act.act == "bury"] == kinds
+
+
+@pytest.mark.parametrize(
+    ("text", "topic", "kg", "kind"),
+    [
+        ("C:N of 3 kg coffee grounds", "carbon", 3, "coffee"),
+        ("carbon to nitrogen ratio for 1 kg bread", "carbon", 1, "grain"),
+        ("moisture of 2 kg carrots", "moisture", 2, "vegetable"),
+    ],
+)
+def test_what_is_asked_by_a_heading_went_nowhere(
+    text: str, topic: str, kg: float, kind: str
+) -> None:
+    [ask] = acts(text, in_room=True)
+    assert isinstance(ask, Ask)
+    assert (ask.topic, ask.mass_kg, ask.materials) == (topic, kg, {kind: 1.0})
+
+
+def test_scraps_and_a_question_mark_are_asked_about() -> None:
+    [unsure] = acts("1 kg of bread in the shed bin?", in_room=True)
+    assert isinstance(unsure, Unsure)
+    assert [act.act for act in unsure.guess] == ["layer"]

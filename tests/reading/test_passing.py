@@ -97,3 +97,15 @@ def test_the_day_it_is_taken_from_is_read() -> None:
 )
 def test_other_things_taken_and_offered_are_no_bins(text: str) -> None:
     assert told(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [
+        ("sealed bin 3 this afternoon and handed the shed to Ruth", "shed"),
+        ("sealed bin 3 and handed the shed over to Ruth", "shed"),
+        ("handed the shed to Ruth, bin 3 stays with me", "shed"),
+    ],
+)
+def test_the_bin_passed_on_is_the_one_behind_the_word(text: str, bin: str) -> None:
+    assert [act.bin for act in acts(text, in_room=True) if isinstance(act, Offer)] == [bin]

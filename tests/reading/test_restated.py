@@ -215,3 +215,19 @@ def test_a_food_is_put_right(text: str, kind: str | None) -> None:
 def test_a_record_is_put_down_to_another_day(text: str, day: int | None) -> None:
     found = [act.on for act in acts(text) if isinstance(act, Amend) and act.on]
     assert found == ([] if day is None else [date(2026, 6, day)])
+
+
+@pytest.mark.parametrize(
+    ("text", "amend"),
+    [
+        ("that's 300 g too much", Amend(mass_kg=0.3)),
+        ("oops I wrote 100 g too much", Amend(mass_kg=0.5)),
+        ("that's 3 kg too much", None),
+        ("no way, 5 kg?", None),
+        ("Ruth's puppy is 4 kg", None),
+        ("the fish was 3 kg", Amend(mass_kg=3, materials={"fish": 1.0}, rich=1.0)),
+    ],
+)
+def test_what_is_too_much_or_not_of_the_record(text: str, amend: Amend | None) -> None:
+    found = acts(text, last=LAYER, after_bot=True, in_room=True)
+    assert found == (() if amend is None else (amend,))

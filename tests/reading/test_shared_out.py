@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Drain, Layer, Seal
+from handlers.reading.acts import Drain, Layer, Seal, Unsure
 from tests.reading.context import acts
 
 
@@ -225,3 +225,36 @@ def test_one_of_two_bins_is_to_be_asked(text: str) -> None:
     [act] = acts(text, in_room=True)
     assert isinstance(act, Layer | Drain | Seal)
     assert (act.bin, act.each) == (None, "either")
+
+
+@pytest.mark.parametrize(
+    ("text", "halves"),
+    [
+        ("put 1 kg of bread in shed and big blue", [("shed", 0.5), ("big blue", 0.5)]),
+        (
+            "added 3 kg to the shed, big blue and bin 3",
+            [("shed", 1), ("big blue", 1), ("bin 3", 1)],
+        ),
+    ],
+)
+def test_one_amount_for_several_bins_is_asked_about(
+    text: str, halves: list[tuple[str, float]]
+) -> None:
+    [unsure] = acts(text, in_room=True)
+    assert isinstance(unsure, Unsure)
+    told = [(act.bin, act.mass_kg) for act in unsure.guess if isinstance(act, Layer)]
+    assert told == halves
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "each"),
+    [
+        ("put 1 kg in each bin", "layer", "all"),
+        ("put a kilo in each", "layer", "all"),
+        ("added 2 kg to both", "layer", "both"),
+        ("drained all three", "drain", "all"),
+    ],
+)
+def test_a_deed_on_each_bin(text: str, kind: str, each: str) -> None:
+    [act] = acts(text, in_room=True)
+    assert (act.act, getattr(act, "each", None)) == (kind, each)

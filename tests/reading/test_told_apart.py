@@ -255,3 +255,20 @@ def test_a_second_lot_in_the_same_words_is_of_the_same_things() -> None:
     assert isinstance(first, Layer)
     assert isinstance(second, Layer)
     assert first.materials == second.materials == {"fruit": 1.0}
+
+
+def test_who_put_in_what_stands_behind_the_name_alone() -> None:
+    text = "Ruth put in 1 kg of rice yesterday, and Ines 2 kg of bones this morning"
+    told = [(act.member, act.mass_kg) for act in acts(text) if isinstance(act, Layer)]
+    assert told == [("ruth", 1), ("ines", 2)]
+
+
+def test_what_goes_in_there_is_in_the_bin_just_opened() -> None:
+    text = (
+        "bin 3 is full so I sealed it and opened a new one called Oak, 20 L, and put 2 kg in there"
+    )
+    assert [(act.act, getattr(act, "bin", None)) for act in acts(text)] == [
+        ("seal", "bin 3"),
+        ("open", "Oak"),
+        ("layer", "Oak"),
+    ]

@@ -1,0 +1,62 @@
+"""Starter that comes to what is on hand, or goes from it: bought, given away, spilled."""
+
+from handlers.reading.acts import Stock
+from handlers.reading.amending import is_asking, with_people
+from handlers.reading.amounts import Amount
+from handlers.reading.late import Late
+from handlers.reading.message import BRAN, Message
+from handlers.reading.quantities import amount_sum
+from handlers.reading.vocabulary import words_in
+
+_RULE = "starter came or went"
+_LEAD = r"^(?:(?:i|we|qmember|just|also|and|ok|oops|sorry|accidentally|have|had|'ve|,) )*"
+_MUCH = (
+    r"(?:(?:about|around|roughly|some|a) )*qmuch (?:of )?(?:(?:the|our|my|dry|fresh|new|bokashi) )*"
+    r"qbran\b"
+)
+_CAME = Late(
+    _LEAD + r"(?:(?:bought|purchased|received|picked up|ordered in|collected|fetched)(?: in)? "
+    r"(?:(?:another|a further|an extra|more) )?|(?:got|have) (?:another|a further|an extra) )"
+    + _MUCH
+)
+_WENT = Late(
+    _LEAD + r"(?:gave|lent|spilled|spilt|lost|wasted|donated|sold|binned|threw)(?: away| out)? "
+    rf"(?:qmember )?{_MUCH}|{_LEAD}(?:took|brought|carried|passed|handed) {_MUCH} "
+    r"(?:over |round |on )*to\b"
+)
+_CUES = words_in(
+    "bought purchased received picked ordered collected fetched another extra further gave lent "
+    "spilled spilt lost wasted donated sold binned threw took brought carried passed handed"
+)
+_OTHERWISE = words_in("left remaining now not on over into in")
+"""Beside these the amount is what is there, or went on a layer."""
+
+
+def bran_moved(message: Message) -> Stock | None:
+    """How much starter came or went, if that is what a sentence in a room tells."""
+    if not message.context.in_room or not message.has(BRAN) or not message.has(_CUES):
+        return None
+    measured = message.measured()
+    if len(measured) != 1 or len(message.sentences) > 1 or is_asking(message):
+        return None
+    if not message.bran() or any(c.sense in _UNDONE for c in message.clauses):
+        return None
+    if any(ref.known or ref.plain for ref in message.bins):
+        return None
+    text = _text(message, measured[0])
+    came = _CAME.match(text)
+    found = came or _WENT.match(text)
+    if found is None or not _OTHERWISE.isdisjoint(text[found.end() :].split()):
+        return None
+    mass, volume = amount_sum(measured)
+    return Stock(mass_kg=mass, volume_l=volume, change="more" if came else "less", rules=(_RULE,))
+
+
+_UNDONE = frozenset({"will", "if", "not", "said", "ask"})
+
+
+def _text(message: Message, amount: Amount) -> str:
+    """The words, the amount as `qmuch`, starter as `qbran`, members as `qmember`."""
+    norms = ["qbran" if message.bran_at(i) else norm for i, norm in enumerate(message.norms)]
+    norms[amount.start : amount.end] = ["qmuch"]
+    return with_people(message, " ".join(norms)).strip(" ,.!")
