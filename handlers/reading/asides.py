@@ -260,7 +260,9 @@ _FOR_MOUTHS = Late(
     r"\b(?:can|may|could|should) (?:the |my |our |her |his )?(?:dogs?|cats?|hens|chooks|rabbits?|"
     r"goats?|pony|horses?|ducks?|baby|toddlers?|kids|guests|hamster|parrot) (?:eat|have|drink)\b|"
     r"\b(?:in|into) (?:the|a|my|your) (?:oven|freezer|microwave|dishwasher|wash|stew|lunchbox|"
-    r"fryer|slow cooker|salad|sandwich|casserole)\b|" + POURED_ON.source
+    r"fryer|slow cooker|salad|sandwich|casserole)\b|"
+    r"\b(?:soil|compost|manure|gravel|sand|mulch) (?:in|into|on) (?:the|a|my|your|our) (?:\w+ )?"
+    r"(?:pots?|planters?|window ?box(?:es)?|borders?|baskets?|flower ?beds?)\b|" + POURED_ON.source
 )
 """What goes into mouths and pots, and what is poured on plants."""
 _BRAN_OF_BEASTS = Late(

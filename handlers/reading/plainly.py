@@ -28,18 +28,21 @@ _BESIDE = words_in("i we just have ve the our now . !")
 
 
 def plain_report(message: Message) -> type[Act] | None:
-    """The kind of act of a message that says no more than what was done to one bin."""
+    """The kind of act of a message that says no more than what was done to one bin, or both."""
     if len(message.bins) != 1 or not message.has(_CUES):
         return None
-    if not message.bins[0].plain or message.bins[0].name is None:
+    start, end, name, *_ = message.bins[0]
+    several = name is None and "both" in message.norms[:end]
+    if not several and (name is None or not message.bins[0].plain):
         return None
-    start, end, *_ = message.bins[0]
     dated = indexes(message.days)
     rest = [
         norm
         for i, norm in enumerate(message.norms)
         if not start <= i < end and i not in dated and norm not in _BESIDE
+        if not (norm == "on" and i + 1 in dated)
     ]
+    rest = [norm for norm in rest if norm != "both"] if several else rest
     ahead = len(rest) == 1 and rest[0] in message.norms[:start]
     return _DEEDS.get(rest[0]) if ahead else None
 

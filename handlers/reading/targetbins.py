@@ -67,10 +67,11 @@ def more_bins(
     ends = {ref.end for ref in known if ref.name is not None}
     out: list[BinRef] = []
     for i, norm in enumerate(norms):
-        new = by_one_word and _is_new(words[i])
-        named = norm in TOLD_BY or (ends and (new or norm in PLACE_NAMES))
         lead = i - 1 if i and norms[i - 1] not in _ARTICLES else i - 2
-        if not named or lead < 0 or i in taken or not _ends(words, norms, i + 1):
+        if lead < 0 or norms[lead] not in _LEADS or i in taken or not _ends(words, norms, i + 1):
+            continue
+        new = by_one_word and _is_new(words[i])
+        if not (norm in TOLD_BY or (ends and (new or norm in PLACE_NAMES))):
             continue
         if ends:
             listed = norms[lead] in _AND or (norms[lead] == "," and norms[i + 1 : i + 2] == ["and"])
@@ -139,6 +140,8 @@ _STOPS = frozenset(".!?;\n")
 _SHARES = words_in("half quarter quarters third thirds rest remainder most")
 _DONE = words_in("sealed closed drained buried tapped")
 """What is done to a bin that stands right behind it."""
+_LEADS = _AND | _TO | _PUT | _DONE | {","}
+"""Before a bin that is told by a colour, a place or a new word, or before its article."""
 
 
 def _is_glued(words: Sequence[Word], at: int) -> bool:

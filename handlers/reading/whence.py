@@ -17,7 +17,8 @@ def is_where_from(norms: Sequence[str], last: Item, item: Item) -> bool:
 def _is_meal(norms: Sequence[str], last: Item, item: Item, between: Sequence[str]) -> bool:
     """ "Prawn heads, a full kilo from Sunday lunch": the meal that what was named is from."""
     meal = not _MEALS.isdisjoint(norms[item.start : item.end]) and is_dish(item.food)
-    return meal and not last.generic and len(between) <= _FAR and between[-1:] in (["from"], ["off"])
+    led = between[-1:] in (["from"], ["off"])
+    return meal and led and not last.generic and len(between) <= _FAR
 
 
 _MEALS = words_in("lunch dinner supper breakfast tea brunch roast barbecue bbq braai")
