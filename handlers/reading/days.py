@@ -97,6 +97,8 @@ class _Reader(Dates):
             end = self.after_part(i + length)
             name = " ".join(self.norms[i : i + length])
             days = feast_days(name, self.today, american=self.month_first)
+            if days and self.norms[end : end + 1] == ["eve"]:
+                return Day(i, end + 1, days[0] - timedelta(1), days[1] - timedelta(1))
             if days and (end > i + length or self.dates(i, end)):
                 return Day(i, end, *days)
         return None

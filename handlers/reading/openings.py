@@ -23,6 +23,10 @@ _BEFORE = words_in(
     "open start begun is are both one got have bins two three four call called named"
 ) | {"\n", "•"}
 """Words before a new bin's name that are none of it."""
+_NO_NAMES = words_in(
+    "it its like for first last with to from into how much than maybe around only just some which "
+    "this there here your his her their all"
+)
 _LONGEST_NAME = 2
 _BINS = words_in("bins buckets pails tubs caddies drums barrels kegs crocks")
 
@@ -152,6 +156,8 @@ def _sized(message: Message) -> dict[str, float]:
         return {ref.name: volumes[0].value for ref in message.bins if ref.name is not None}
     if any(c.verb and c.verb.verb.plain in _DRAWING for c in message.clauses):
         return {}
+    if any(message.sense_at(a.start) not in _TOLD for a in volumes):
+        return {}
     if len(volumes) < 2 or any(a.vessel or a.value < SMALLEST for a in volumes):
         return {}
     if len(measured) > len(volumes) + len(counted):
@@ -187,4 +193,4 @@ def _is_of_each(message: Message, size: Amount) -> bool:
 
 
 def _is_of_name(norm: str) -> bool:
-    return norm[0].isalpha() and norm not in _BEFORE and norm not in _BETWEEN
+    return norm[0].isalpha() and norm not in _BEFORE | _BETWEEN | _NO_NAMES

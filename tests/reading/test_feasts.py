@@ -37,6 +37,7 @@ def test_a_feast_is_on_its_day(name: str, american: bool, past: str, future: str
     [
         ("sealed bin 3 on Easter Monday", date(2026, 4, 6)),
         ("sealed bin 3 Good Friday evening", date(2026, 4, 3)),
+        ("sealed bin 3 on midsummer eve", date(2025, 6, 23)),
         ("bin 3 was sealed the evening of King's Day", date(2026, 4, 27)),
         ("sealed bin 3 boxing day arvo after the match", date(2025, 12, 26)),
         ("sealed bin 3, the Easter eggs are all gone", date(2026, 6, 17)),

@@ -58,6 +58,11 @@ def test_who_else_is_named_is_no_bin(text: str) -> None:
     assert [a.bin for a in acts(text, bins=()) if isinstance(a, Open)] == ["Larch"]
 
 
+def test_what_is_asked_about_is_no_size() -> None:
+    told = acts("new pail by the door, its a 20 L one, how much bran for the first 4 L?", bins=())
+    assert [(a.bin, a.capacity_l) for a in told if isinstance(a, Open)] == [(None, 20)]
+
+
 def test_whose_each_bin_is_stands_behind_its_size() -> None:
     told = acts("opened the larder bin, 25 L, mine, and the gate bin, 30 L, shared", bins=())
     assert [(a.bin, a.shared) for a in told if isinstance(a, Open)] == [
