@@ -15,7 +15,7 @@ _LEADS = words_in("say ok okay call make estimate reckon guess judge gauge eyeba
 _TAILS = words_in("mean reckon guess think say thereabouts estimate suppose")
 """Words behind it: "5 litres I mean"."""
 _LIGHT = words_in("it that which i we 'd would 'll will let 's lets us them so well")
-_STOPS = words_in(". , ; : ! ? - — ( ) \n") | {""}
+_STOPS = words_in(". , ; : ! ? - — ( )") | {"\n", ""}
 _SURE = words_in("actual actually exact exactly precise precisely fact reality really")
 _SCALED = _SURE | words_in("weighed scale scales prob probably nearer closer")
 """Words that lead to what was measured behind a guess, or end it."""
