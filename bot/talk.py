@@ -44,9 +44,9 @@ class Talk:
     async def context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         """What its words are read with; `former`: names that bins had."""
         after_bot = isinstance(heard, Said) and await self._answers_us(heard)
-        own = await self._own_lately(heard, turn) if isinstance(heard, Said) else None
-        own = own if own and not own.struck else None
-        earlier = await self._is_earlier(heard, turn) if own else False
+        lately = await self._own_lately(heard, turn) if isinstance(heard, Said) else None
+        own = lately if lately and not lately.struck else None
+        earlier = own is not None and not turn.refers_to and await self._spoke_last(heard) is False
         retired = tuple([bin.name for bin in await self.book.retired()])
         return Context(
             at=turn.at,
@@ -58,7 +58,7 @@ class Talk:
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=after_bot,
-            last=await self._record_in_talk(heard, turn, after_bot=after_bot),
+            last=await self._record_in_talk(heard, turn, lately, after_bot=after_bot),
             earlier=corrections.as_act(own) if own and earlier else None,
             on_reminder=own is not None and own.act == "date",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
@@ -72,19 +72,19 @@ class Talk:
         if self.calls_us(said) or "pailkeeper" in said.body.casefold():
             return True
         if said.replies_to:
-            return (
-                await outbox.said_as(self.book.db, self.book.room.id, said.replies_to) is not None
-            )
+            return await self._is_ours(said.replies_to)
         return sum(m.present and m.user is not None for m in await self.book.members()) <= 1
+
+    async def _is_ours(self, event: str) -> bool:
+        """Whether we said it."""
+        return await outbox.said_as(self.book.db, self.book.room.id, event) is not None
 
     async def _answers_us(self, said: Said) -> bool:
         """Whether it replies to words of ours, or comes next after them and is as short."""
         if len(said.body.split()) > MOST_LEANING_WORDS:
             return False
         if said.replies_to:
-            return (
-                await outbox.said_as(self.book.db, self.book.room.id, said.replies_to) is not None
-            )
+            return await self._is_ours(said.replies_to)
         latest = await outbox.latest(self.book.db, self.book.room.id)
         if latest is None:
             return False
@@ -100,10 +100,10 @@ class Talk:
         return latest[0].body.startswith(SWALLOWED)
 
     async def _record_in_talk(
-        self, heard: Said | Edited, turn: Turn, *, after_bot: bool
+        self, heard: Said | Edited, turn: Turn, own: Entry | None, *, after_bot: bool
     ) -> Act | None:
         """The record that a few words may lean on: the one replied to, the one we answered last,
-        or the sender's own in the message before; of an edit, what stood in its place.
+        or the sender's `own` if nobody else has spoken since; of an edit, what stood in its place.
         """
         if len(heard.body.split()) > MOST_CORRECTING_WORDS:
             return None
@@ -114,8 +114,8 @@ class Talk:
         if event is None and after_bot:
             latest = await outbox.latest(self.book.db, self.book.room.id)
             event = latest[0].to_event if latest else None
-        elif event is None:
-            event = await self._own_just_before(heard, turn)
+        elif event is None and own and await self._spoke_last(heard):
+            event = own.event
         if event is None:
             return None
         last = await self.book.last_standing(event)
@@ -134,20 +134,10 @@ class Talk:
                 return event
         return None
 
-    async def _own_just_before(self, said: Said, turn: Turn) -> str | None:
-        """The message of the sender's own last record, if nobody else has spoken since."""
+    async def _spoke_last(self, heard: Said | Edited) -> bool | None:
+        """Whether the words before were the sender's own; None where there are none."""
         before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
-        if before is None or before.sender != said.sender:
-            return None
-        last = await self._own_lately(said, turn)
-        return last.event if last else None
-
-    async def _is_earlier(self, heard: Said | Edited, turn: Turn) -> bool:
-        """Whether somebody else has spoken since the sender's own last record."""
-        if turn.refers_to:
-            return False
-        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
-        return before is not None and before.sender != heard.sender
+        return None if before is None else before.sender == heard.sender
 
     async def _own_lately(self, said: Said, turn: Turn) -> Entry | None:
         """The sender's own last record, if a few words may still lean on it."""
