@@ -1,15 +1,19 @@
 """What a handler is given and what it gives back; it neither sends nor commits."""
 
+import json
 from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Literal
 
 from handlers.labelart import Label
-from handlers.reading.acts import Act
+from handlers.reading.acts import Act, as_json
 from handlers.reading.arranged import Plan
 from storage.book import Book
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
+
+Lacking = Literal["yes", "bin", "size", "which", "amount"]
+"""What would settle a question: a yes, a bin or which one, a bin's size, how much it was."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -103,7 +107,12 @@ class Query:
     """What the bot asks before writing down: the acts it guessed, and what would settle it."""
 
     guess: str
-    lacks: Literal["yes", "bin", "size", "which", "amount"]
+    lacks: Lacking
+
+    @classmethod
+    def about(cls, *acts: Act, lacks: Lacking) -> "Query":
+        """The question about these acts."""
+        return cls(guess=json.dumps([as_json(act) for act in acts]), lacks=lacks)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,6 +1,5 @@
 """A bin is opened, named, asked about; and which bin is meant when none is named."""
 
-import json
 from collections.abc import Collection, Sequence
 
 from handlers.answer import Answer, Query, Turn
@@ -10,7 +9,7 @@ from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, 
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
-from handlers.reading.acts import Ask, Open, Stock, as_json
+from handlers.reading.acts import Ask, Open, Stock
 from handlers.reading.opened import NAME_LOST
 from handlers.state import BinState, Stage, look_up, named
 from storage import words
@@ -73,12 +72,12 @@ async def opened(act: Open, turn: Turn) -> Answer:
 
 def how_big(name: str) -> Query:
     """What keeps the question open how big a bin is."""
-    return Query(guess=json.dumps([as_json(Open(bin=name))]), lacks="size")
+    return Query.about(Open(bin=name), lacks="size")
 
 
 def how_much(act: Ask | Stock) -> Query:
     """What keeps the question open how much is meant, up to the sender's next words."""
-    return Query(guess=json.dumps([as_json(act)]), lacks="amount")
+    return Query.about(act, lacks="amount")
 
 
 def _known(state: BinState, act: Open, turn: Turn) -> str:

@@ -1,6 +1,5 @@
 """Fermented contents go into the soil: when it can be planted."""
 
-import json
 from dataclasses import replace
 from datetime import date
 
@@ -11,7 +10,7 @@ from handlers.chosen import reasons
 from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
-from handlers.reading.acts import Bury, as_json
+from handlers.reading.acts import Bury
 from handlers.state import BinState, Stage, named, new_run
 from storage.rows import Facts
 
@@ -67,7 +66,7 @@ def _doubted(act: Bury, later: tuple[str, date], turn: Turn) -> Answer:
     on = day(act.on or turn.today, turn.today)
     return Answer(
         say=f"{say} Shall I write down all the same that it was buried {on}?",
-        query=Query(guess=json.dumps([as_json(replace(act, firm=True))]), lacks="yes"),
+        query=Query.about(replace(act, firm=True), lacks="yes"),
     )
 
 

@@ -1,6 +1,5 @@
 """A record is corrected, or all that a message did is undone: by words, an edit, a sign."""
 
-import json
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import fields, replace
 from datetime import datetime, timedelta
@@ -25,7 +24,6 @@ from handlers.reading.acts import (
     Seal,
     Stock,
     Unsure,
-    as_json,
 )
 from handlers.reading.amending import BARE_AMOUNT
 from handlers.reading.leaning import FARTHEST
@@ -116,7 +114,7 @@ async def _anothers(act: Amend, turn: Turn) -> Answer | None:
     correct = f"correct it to {much}" if much else "correct it"
     return Answer(
         say=f"The last record is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
-        query=Query(guess=json.dumps([as_json(replace(act, of=last.event))]), lacks="yes"),
+        query=Query.about(replace(act, of=last.event), lacks="yes"),
     )
 
 

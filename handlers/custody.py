@@ -3,7 +3,6 @@
 A keeper stays responsible until somebody else accepts; the first who does has the bin.
 """
 
-import json
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
@@ -18,7 +17,7 @@ from handlers.people import is_same, known_as
 from handlers.phrasing import agreeing, capital, day, does, the
 from handlers.powers import refusal
 from handlers.practice.figure import listed
-from handlers.reading.acts import Accept, Decline, Offer, as_json
+from handlers.reading.acts import Accept, Decline, Offer
 from handlers.state import look_up
 from storage import custody as custodial
 from storage.absences import absences
@@ -191,7 +190,7 @@ async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
     return Answer(
         say=f"{does(custody.keeper, 'keep')} {the(bin.name)}. Shall I write down that you keep "
         "it from now on?",
-        query=Query(guess=json.dumps([as_json(sure)]), lacks="yes"),
+        query=Query.about(sure, lacks="yes"),
     )
 
 

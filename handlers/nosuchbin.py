@@ -1,11 +1,9 @@
 """A deed on a bin that the group has not: asked about, or written down and said to be the first."""
 
-import json
-
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import LONGEST_NAME, unknown
 from handlers.phrasing import capital, the
-from handlers.reading.acts import Act, Amend, Drain, Observe, as_json
+from handlers.reading.acts import Act, Amend, Drain, Observe
 from handlers.state import BinState, look_up, named
 
 ON_A_BIN = Drain | Observe
@@ -27,7 +25,7 @@ async def asked(act: Act, turn: Turn) -> Answer | None:
     say = unknown(act.bin or "", states).say
     return Answer(
         say=f"{say} Nothing of it is written down yet: which was it? Say “new” if it is one more.",
-        query=Query(guess=json.dumps([as_json(act)]), lacks="which"),
+        query=Query.about(act, lacks="which"),
     )
 
 
@@ -38,7 +36,7 @@ async def corrected(act: Amend, target: str, turn: Turn) -> Answer | None:
     say = unknown(act.bin or "", states).say
     return Answer(
         say=f"{say} The record stands as it was: which did you mean?",
-        query=Query(guess=json.dumps([as_json(act)]), lacks="which"),
+        query=Query.about(act, lacks="which"),
     )
 
 

@@ -1,6 +1,5 @@
 """A record is struck out by words, and put back on second thoughts."""
 
-import json
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -19,7 +18,7 @@ from handlers.describing import describe
 from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
-from handlers.reading.acts import Retract, as_json
+from handlers.reading.acts import Retract
 from storage import inbox, outbox
 from storage.rows import Entry
 
@@ -116,7 +115,7 @@ async def _is_meant(last: Entry, which: str, turn: Turn) -> Answer:
     act = Retract(of=last.event)
     return Answer(
         say=f"{which} is {last.writer}'s: {words}. Shall I strike it out?",
-        query=Query(guess=json.dumps([as_json(act)]), lacks="yes"),
+        query=Query.about(act, lacks="yes"),
     )
 
 

@@ -23,7 +23,6 @@ from handlers.reading.acts import (
     Open,
     Stock,
     Unsure,
-    as_json,
     from_json,
 )
 from handlers.reading.makeups import makeup
@@ -90,13 +89,12 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
     ):
         return Answer(say=HOW_MUCH)
-    guess = json.dumps([as_json(one) for one in act.guess])
     words = listed([_guessed(one, turn) for one in act.guess])
     say = f"Shall I write down {words}?"
     layers = [one for one in act.guess if isinstance(one, Layer)]
     if len(layers) > 1 and len(layers) == len(act.guess):
         say += f" If each had all of it, say “{_whole(layers, turn)}”."
-    return Answer(say=say, query=Query(guess=guess, lacks="yes"))
+    return Answer(say=say, query=Query.about(*act.guess, lacks="yes"))
 
 
 def _whole(parts: Sequence[Layer], turn: Turn) -> str:
@@ -165,8 +163,13 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if "?" in words or not _BESIDE.issuperset(said[1:]):
         return None  # "do I stir it?", "no, 3 kg"
     if said[0] in YES:
-        return [from_json(act) for act in json.loads(question.guess)]
+        return _guess(question)
     return [] if said[0] in NO else None
+
+
+def _guess(question: Question) -> list[Act]:
+    """The acts that the question was about."""
+    return [from_json(act) for act in json.loads(question.guess)]
 
 
 def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
@@ -175,7 +178,7 @@ def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
     context = Context(at=question.asked_at, zone=ZoneInfo(room.zone), units=room.units)
     message = read_message(words, context)
     amount = bare_amount(message)
-    [asked] = [from_json(act) for act in json.loads(question.guess)]
+    [asked] = _guess(question)
     if amount is None or not isinstance(asked, Ask | Stock):
         return None
     mass, volume = (amount.value, None) if amount.quantity == "mass" else (None, amount.value)
@@ -187,7 +190,7 @@ def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
 
 async def _which(said: list[str], question: Question, book: Book) -> list[Act] | None:
     """The act on the bin that was said, or on a new one of the name that nobody knew."""
-    [act] = [from_json(one) for one in json.loads(question.guess)]
+    [act] = _guess(question)
     if not isinstance(act, nosuchbin.ON_A_BIN | Amend):
         return None
     if name := await _named(said[1:] if said[0] in NO else said, book):
@@ -201,7 +204,7 @@ async def _which(said: list[str], question: Question, book: Book) -> list[Act] |
 
 async def _sized(words: str, question: Question, book: Book) -> list[Act] | None:
     """The bin with the bare volume that was said, if nothing else was written down meanwhile."""
-    [opened] = [from_json(act) for act in json.loads(question.guess)]
+    [opened] = _guess(question)
     name = opened.bin if isinstance(opened, Open) else None
     bin = await book.bin(name) if name else None
     last = await book.last_by(question.sender)
