@@ -16,12 +16,7 @@ from handlers.reading.acts import Ask
 NO_LAYERS = "Nothing was logged there yet: tell me what went in (“added 2 kg, half of it rice”)."
 
 STANDING_LIQUID = "If liquid stands in it all the same, drain it and add torn paper or dry bread."
-UNKNOWN = {
-    "salt": "How much salt is in it I cannot tell: nobody logs that. Ask me “how much nitrogen is "
-    "in it?” or “is it too wet?”",
-    "sugar": "How much sugar is in it I cannot tell: nobody logs that. Ask me “how much nitrogen "
-    "is in it?” or “is it too wet?”",
-}
+UNKNOWN = ("salt", "sugar")
 """What is asked of a bin and follows from no layer."""
 SUCH = "Such a mix"
 NOT_FOR_BINS = "C:N matters for a hot heap, not for a sealed bin."
@@ -41,7 +36,10 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     """How wet the scraps of a bin, or those named, are, or their C:N; and what to add."""
     purpose: Purpose = "carbon" if act.topic == "carbon" else "moisture"
     if act.what in UNKNOWN:
-        return Answer(say=UNKNOWN[act.what])
+        return Answer(
+            say=f"How much {act.what} is in it I cannot tell: nobody logs that. Ask me “how much "
+            "nitrogen is in it?” or “is it too wet?”"
+        )
     scraps = await _scraps(act, turn)
     if isinstance(scraps, Answer):
         return scraps
