@@ -7,6 +7,7 @@ from typing import NamedTuple
 from handlers.reading.acts import Layer
 from handlers.reading.amounts import Amount
 from handlers.reading.binwords import BinRef
+from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import is_drawn, of_what
@@ -76,9 +77,7 @@ def halved(layer: Layer, message: Message) -> Layer:
     told_after = any(a.start > free[-1] for a in message.amounts if a.quantity in _MEASURED)
     if len(names) != 1 or not rest or not near or told_after:
         return layer
-    mass = None if layer.mass_kg is None else layer.mass_kg / 2
-    volume = None if layer.volume_l is None else layer.volume_l / 2
-    return replace(layer, mass_kg=mass, volume_l=volume)
+    return share_of(layer, 0.5)
 
 
 def _is_share(message: Message, i: int) -> bool:

@@ -7,6 +7,7 @@ from itertools import pairwise
 from handlers.reading.acts import Act, Bury, Drain, Layer, OnBins, Open, Seal
 from handlers.reading.binwords import BinRef
 from handlers.reading.late import Late
+from handlers.reading.lots import share_of
 from handlers.reading.meantbins import is_either
 from handlers.reading.message import Message
 from handlers.reading.spans import indexes
@@ -119,9 +120,7 @@ def shared_out(layer: Layer, message: Message) -> list[Layer]:
         part = 1.0
     else:
         return []
-    mass = None if layer.mass_kg is None else layer.mass_kg * part
-    volume = None if layer.volume_l is None else layer.volume_l * part
-    return [replace(layer, bin=name, mass_kg=mass, volume_l=volume) for name in names]
+    return [replace(share_of(layer, part), bin=name) for name in names]
 
 
 _SHARED_OUT = words_in("split divided divide shared share half halves evenly equally halved mitad")

@@ -11,6 +11,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from handlers.reading.daywords import AMOUNT_BEHIND, BEHIND_A_DAY, ENDS, MONTHS, ORDINALS
+from handlers.reading.feasts import last_and_next
 from handlers.reading.late import Late
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
@@ -243,19 +244,18 @@ class Dates:
     def yearly(self, start: int, end: int, month: int, number: int) -> Day | None:
         """The last and the next such day of the year."""
         years = [_date(self.today.year + k, month, number) for k in range(-4, 5)]
-        known = [d for d in years if d is not None]
-        past = [d for d in known if d <= self.today]
-        future = [d for d in known if d > self.today]
-        return Day(start, end, past[-1], future[0]) if past and future else None
+        return self.around(start, end, years)
 
     def monthly(self, start: int, end: int, number: int) -> Day | None:
         """The last and the next day of that number."""
         months = self.today.year * 12 + self.today.month - 1
         near = [_date((months + k) // 12, (months + k) % 12 + 1, number) for k in range(-4, 5)]
-        known = [d for d in near if d is not None]
-        past = [d for d in known if d <= self.today]
-        future = [d for d in known if d > self.today]
-        return Day(start, end, past[-1], future[0]) if past and future else None
+        return self.around(start, end, near)
+
+    def around(self, start: int, end: int, days: Sequence[date | None]) -> Day | None:
+        """The last and the next of such days, of which some may not be in the calendar."""
+        found = last_and_next([day for day in days if day is not None], self.today)
+        return None if found is None else Day(start, end, *found)
 
     def parsed(self, start: int, end: int, text: str) -> Day | None:
         """What dateparser makes of a stretch that is a date."""

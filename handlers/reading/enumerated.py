@@ -2,7 +2,6 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from itertools import pairwise
 
 from handlers.reading.acts import Act, Drain, Layer, Seal
 from handlers.reading.amounts import Amount
@@ -15,6 +14,7 @@ from handlers.reading.message import Message
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import seal_from
+from handlers.reading.spans import in_a_row
 from handlers.reading.vocabulary import words_in
 
 _RULE = "and another bin"
@@ -62,19 +62,11 @@ def _in_order(acts: Sequence[Act], message: Message) -> list[Act]:
     amounts = message.measured()
     if len(kinds) != 1 or len(refs) < 2 or len(refs) != len(amounts):
         return []
-    rows = [(ref.start, ref.end) for ref in refs], [(a.start, a.end) for a in amounts]
-    if not all(_in_a_row(message, row) for row in rows):
+    if not all(in_a_row(message.norms, row, _JOINTS) for row in (refs, amounts)):
         return []
     first = next(act for act in acts if isinstance(act, Layer | Drain))
     parts = [_of_bin(first, ref.name, a) for ref, a in zip(refs, amounts, strict=True)]
     return [*parts, *(act for act in acts if type(act) not in kinds)]
-
-
-def _in_a_row(message: Message, spans: Sequence[tuple[int, int]]) -> bool:
-    return all(
-        end < start and _JOINTS.issuperset(message.norms[end:start])
-        for (_, end), (start, _) in pairwise(spans)
-    )
 
 
 _JOINTS = words_in("and & n , + the then")

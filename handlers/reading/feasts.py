@@ -1,6 +1,7 @@
 """Feasts by which people name a day: those of a date, and those that move from year to year."""
 
 from collections import defaultdict
+from collections.abc import Sequence
 from datetime import date, timedelta
 from functools import cache, lru_cache
 
@@ -37,6 +38,11 @@ def feast_days(name: str, today: date, *, american: bool) -> tuple[date, date] |
     years = [today.year + k for k in _YEARS]
     ways = _reckoned().get(name, [])
     days = sorted(d for way in ways for y in years if (d := _of_year(way, y, american=american)))
+    return last_and_next(days, today)
+
+
+def last_and_next(days: Sequence[date], today: date) -> tuple[date, date] | None:
+    """Of days in their order the last one up to today and the next; None if one of them lacks."""
     past, future = [d for d in days if d <= today], [d for d in days if d > today]
     return (past[-1], future[0]) if past and future else None
 

@@ -1,8 +1,10 @@
 """A share of an amount, told with the bin that it went to: "a quarter of it in the shed"."""
 
 from collections.abc import Collection, Sequence
-from typing import NamedTuple
+from dataclasses import replace
+from typing import NamedTuple, TypeVar
 
+from handlers.reading.acts import Drain, Layer
 from handlers.reading.amounts import Amount
 from handlers.reading.numbers import read_number
 from handlers.reading.proportions import PERCENT
@@ -16,6 +18,17 @@ _OF_IT = words_in("of it that them those these this lot scraps all which went go
 _AND = words_in("and & n , +")
 _NEAR = 6
 """Words between a share, or an amount, and its bin, at most."""
+
+
+_Told = TypeVar("_Told", bound=Layer | Drain)
+
+
+def share_of(act: _Told, share: float) -> _Told:
+    """A layer or a draining of so much less."""
+    part = replace(act, volume_l=None if act.volume_l is None else act.volume_l * share)
+    if isinstance(part, Layer) and part.mass_kg is not None:
+        return replace(part, mass_kg=part.mass_kg * share)
+    return part
 
 
 class Lot(NamedTuple):

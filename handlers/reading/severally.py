@@ -2,11 +2,11 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import pairwise
 
 from handlers.reading.acts import Act, Ask
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.spans import in_a_row
 from handlers.reading.vocabulary import words_in
 
 _JOINTS = words_in("and or & n + , the our bin bins bucket") | {"\n"}
@@ -35,7 +35,7 @@ def _of_each_thing(act: Ask, message: Message) -> list[Act]:
     items = [item for item in message.items if message.sense_at(item.start) == "ask"]
     if len(items) < len(message.items) or not items:
         items = list(message.items)
-    if act.what is None or not _in_a_row(message, [(i.start, i.end) for i in items]):
+    if act.what is None or len(items) < 2 or not in_a_row(message.norms, items, _JOINTS):
         return []
     if message.has(_STATES, max(0, items[0].start - 3), items[0].end):
         return []
@@ -56,15 +56,6 @@ def _of_each_thing(act: Ask, message: Message) -> list[Act]:
 def _of_each_bin(act: Ask, message: Message) -> list[Act]:
     named = {ref.start: ref for ref in sorted((*message.bins, *message.named)) if ref.known}
     refs = list(named.values())
-    if not _in_a_row(message, [(ref.start, ref.end) for ref in refs]):
+    if len(refs) < 2 or not in_a_row(message.norms, refs, _JOINTS):
         return []
     return [replace(act, bin=name) for name in dict.fromkeys(ref.name for ref in refs)]
-
-
-def _in_a_row(message: Message, spans: Sequence[tuple[int, int]]) -> bool:
-    """Whether there are several, with nothing but "and", "or" and commas between them."""
-    pairs = list(pairwise(spans))
-    return bool(pairs) and all(
-        first[1] < second[0] and set(message.norms[first[1] : second[0]]) <= _JOINTS
-        for first, second in pairs
-    )

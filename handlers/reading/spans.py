@@ -1,6 +1,7 @@
 """Which words the stretches of a message hold: amounts, days, names and the like."""
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable, Sequence
+from itertools import pairwise
 from typing import Protocol
 
 
@@ -23,3 +24,11 @@ def indexes(*spans: Iterable[Span]) -> frozenset[int]:
     if not any(spans):
         return frozenset()
     return frozenset([i for some in spans for span in some for i in range(span.start, span.end)])
+
+
+def in_a_row(norms: Sequence[str], spans: Sequence[Span], joints: Collection[str]) -> bool:
+    """Whether nothing but joints ("and", commas), and at least one, stands between them in turn."""
+    return all(
+        first.end < second.start and all(n in joints for n in norms[first.end : second.start])
+        for first, second in pairwise(spans)
+    )

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Amend, Layer
-from handlers.reading.lots import lot_at
+from handlers.reading.lots import lot_at, share_of
 from handlers.reading.message import Message
 from handlers.reading.told import deeds
 from handlers.reading.vocabulary import words_in
@@ -74,15 +74,6 @@ def share_moved(message: Message) -> tuple[Act, ...]:
     ):
         return ()
     rules = ("a share went elsewhere",)
-    stays = _share_of(last, 1 - (lot.share or 0.0))
-    moved = replace(_share_of(last, lot.share or 0.0), bin=ref.name, rules=rules)
+    stays = share_of(last, 1 - (lot.share or 0.0))
+    moved = replace(share_of(last, lot.share or 0.0), bin=ref.name, rules=rules)
     return Amend(mass_kg=stays.mass_kg, volume_l=stays.volume_l, rules=rules), moved
-
-
-def _share_of(layer: Layer, share: float) -> Layer:
-    mass, volume = layer.mass_kg, layer.volume_l
-    return replace(
-        layer,
-        mass_kg=None if mass is None else mass * share,
-        volume_l=None if volume is None else volume * share,
-    )

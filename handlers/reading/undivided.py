@@ -7,6 +7,7 @@ from itertools import pairwise
 from handlers.reading.acts import Act, Drain, Layer, Unsure
 from handlers.reading.binlists import listed_bins
 from handlers.reading.binwords import INTO
+from handlers.reading.lots import share_of
 from handlers.reading.message import Message
 
 RULE = "one amount for several bins"
@@ -42,12 +43,5 @@ def _all_behind(act: Layer | Drain, message: Message) -> list[str]:
 
 
 def _divided(act: Layer | Drain, names: Sequence[str]) -> Act:
-    volume = None if act.volume_l is None else act.volume_l / len(names)
-    mass = getattr(act, "mass_kg", None)
-    parts: list[Act] = []
-    for name in names:
-        part = replace(act, bin=name, volume_l=volume)
-        if isinstance(part, Layer) and mass is not None:
-            part = replace(part, mass_kg=mass / len(names))
-        parts.append(part)
-    return Unsure(guess=tuple(parts), rules=(RULE,))
+    part = share_of(act, 1 / len(names))
+    return Unsure(guess=tuple([replace(part, bin=name) for name in names]), rules=(RULE,))
