@@ -11,14 +11,19 @@ from typing import ClassVar
 
 
 class Late:
-    """A pattern that costs nothing until it is asked."""
+    """A pattern that costs nothing until it is asked; nor does its source, if a function gives it."""
 
     _all: ClassVar[list["Late"]] = []
 
-    def __init__(self, source: str, flags: int = 0) -> None:
-        self.source = source
+    def __init__(self, source: str | Callable[[], str], flags: int = 0) -> None:
+        self._given = source
         self._flags = flags
         self._all.append(self)
+
+    @cached_property
+    def source(self) -> str:
+        """The pattern as it is written."""
+        return self._given if isinstance(self._given, str) else self._given()
 
     @classmethod
     def compile_all(cls) -> None:

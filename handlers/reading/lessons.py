@@ -5,7 +5,7 @@ other things is never answered.
 """
 
 from collections.abc import Iterator, Sequence
-from functools import lru_cache
+from functools import lru_cache, partial
 
 from handlers.practice.lessons import LESSONS, Lesson
 from handlers.reading.arranged import Taught
@@ -67,14 +67,14 @@ def lessons(message: Message) -> Iterator[Found]:
 def _lesson(phrase: Phrase) -> Lesson | None:
     if _is_full(phrase):
         return "when it is full"
-    if _any_lesson().fullmatch(phrase.text) is None:
+    if _ANY.fullmatch(phrase.text) is None:
         return None
     asked = _is_question(phrase)
     if not asked and not any(
-        words.fullmatch(phrase.text) for name, words in _patterns() if name in _TOLD_OF
+        words.fullmatch(phrase.text) for name, words in _EACH if name in _TOLD_OF
     ):
         return None
-    lesson = next((name for name, words in _patterns() if words.fullmatch(phrase.text)), None)
+    lesson = next((name for name, words in _EACH if words.fullmatch(phrase.text)), None)
     if lesson is None or not (lesson in _TOLD_OF or asked):
         return None
     named = any(ref.known and ref.name for ref in phrase.message.bins)
@@ -118,17 +118,10 @@ def _is_full(phrase: Phrase) -> bool:
     return any(ref.plain or (ref.known and not ref.place) for ref in phrase.message.bins)
 
 
-@lru_cache(maxsize=1)
-def _any_lesson() -> Late:
-    """The turns of phrase of all lessons: few sentences are any of them."""
-    turns = "|".join(words for name in LESSONS for words in _turns()[name])
-    return Late(rf"{_LEAD}(?:{turns}){_TAIL}")
-
-
-@lru_cache(maxsize=1)
-def _patterns() -> Sequence[tuple[Lesson, Late]]:
-    """The turns of phrase of each lesson, as one pattern."""
-    return [(name, Late(rf"{_LEAD}(?:{'|'.join(_turns()[name])}){_TAIL}")) for name in LESSONS]
+def _source(names: Sequence[Lesson]) -> str:
+    """The turns of phrase of some lessons, as one pattern."""
+    turns = "|".join(words for name in names for words in _turns()[name])
+    return rf"{_LEAD}(?:{turns}){_TAIL}"
 
 
 @lru_cache(maxsize=1)
@@ -140,3 +133,8 @@ def _turns() -> dict[str, list[str]]:
             words = words.replace(short, full)
         turns[name].append(words)
     return turns
+
+
+_ANY = Late(partial(_source, tuple(LESSONS)))
+"""All lessons: few sentences are any of them."""
+_EACH = [(name, Late(partial(_source, (name,)))) for name in LESSONS]

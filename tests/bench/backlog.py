@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from bot.progress import Progress
+from bot.run import at_hand
 from bot.turn import work_off
 from storage import inbox, rooms
 from storage.database import Database
@@ -39,6 +40,7 @@ async def measure() -> list[Measured]:
 
 async def _backlog(folder: Path) -> list[Measured]:
     events = list(itertools.islice(traffic.events(ROOMS), MESSAGES))
+    at_hand()  # as in its rooms
     db = await Database.open(folder / "book.db")
     try:
         await _come_in(db, events)

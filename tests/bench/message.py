@@ -14,6 +14,7 @@ from datetime import timedelta
 from pathlib import Path
 from typing import Any
 
+from bot.run import at_hand
 from bot.turn import work_off
 from storage import backup, inbox, rooms
 from storage.database import PRAGMAS, Database
@@ -54,6 +55,7 @@ async def measure() -> list[Measured]:
 
 
 async def _measure(path: Path, copy: Path) -> list[Measured]:
+    at_hand()  # as in its rooms
     db = await Database.open(path)
     try:
         async with db.transaction():
