@@ -11,7 +11,7 @@ from typing import ClassVar
 
 
 class Late:
-    """A pattern that costs nothing until it is asked; nor does its source, if a function gives it."""
+    """A pattern, or a function that gives one: it costs nothing until it is asked."""
 
     _all: ClassVar[list["Late"]] = []
 
