@@ -47,6 +47,9 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("4.4 kg with the pail, pail weighs 1.2, so bin 3 got 3.2", 3.2),
         ("weighed in at 2.75 kg, tub included (tub is 250 g), bin 3", 2.5),
         ("two kg, sorry three kg of peel into bin 3", 3.0),
+        ("3 kg of ribs on the table at noon, now 3 kg of ribs in bin 3", 3.0),
+        ("3 kg of ribs, exactly 3 kg, into bin 3", 3.0),
+        ("3 kg of ribs and just 3 kg of rice into bin 3", 6.0),
         ("put 5 kilos in bin 3, well 4.8 to be exact, all bread", 4.8),
         ("weighed 3.3 kg before and 1.1 kg after emptying it, bin 3", 2.2),
         ("added the bones from 2 kg of wings to bin 3, 600 g", 0.6),
@@ -156,6 +159,7 @@ def test_each_lot_of_two_days_is_made_of_its_own_things() -> None:
     [
         ("a litre and a bit out of bin 3, prob 1.2", 1.2),
         ("drained bin 3, about half a litre, 450 ml to be exact", 0.45),
+        ("a cup off bin 3, literally one cup", 0.25),
         ("2 kg of peelings in bin 3. A cup or two came out, say three", 0.75),
     ],
 )
