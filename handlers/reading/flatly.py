@@ -272,7 +272,7 @@ def _told(act: type[Accept | Decline | Retract | Done | Later], message: Message
     if act is Later:
         return Later(bin=bin, days=put_off_by(message), rules=(FLATLY,))
     kind = Decline if act is Decline else Accept
-    return kind(bin=bin, on=coming(message), rules=(FLATLY,))
+    return kind(bin=bin, on=coming(message, refused=kind is Decline), rules=(FLATLY,))
 
 
 def put_off_by(message: Message) -> float | None:
