@@ -160,6 +160,11 @@ def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
         return [found[-1].value for found in before]
     if len(marks) != len(amounts):
         return []
+    pairs = list(zip(marks, amounts, strict=True))
+    if all(m.end <= a.start for m, a in pairs) and all(
+        a.end <= m.start for (_, a), (m, _) in pairwise(pairs)
+    ):
+        return [mark.value for mark in marks]  # a day, its amount, a day, its amount
     apart = (max(m.start - a.end, a.start - m.end) for m, a in zip(marks, amounts, strict=True))
     near = all(distance < _NEAR for distance in apart)
     return [mark.value for mark in marks] if near else []  # "7 kg yesterday, today 9 kg"
