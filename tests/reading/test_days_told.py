@@ -108,8 +108,7 @@ def test_what_went_in_on_two_days_is_two_layers(text: str) -> None:
         ),
         ("2 kg in the shed yesterday and, on Monday, 1 kg in bin 3", [("shed", 16), ("bin 3", 15)]),
         (
-            "I drained the shed yesterday it came to 500 ml I should say and the day before it was "
-            "half that",
+            "I drained the shed yesterday, 500 ml, and the day before half that",
             [("shed", 16), ("shed", 15)],
         ),
         ("Mon + Tue, 2 kg each time, crusts, bin 3", [("bin 3", 15), ("bin 3", 16)]),
