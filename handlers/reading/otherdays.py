@@ -101,7 +101,7 @@ def day_named_again(message: Message) -> date | None:
     owned = norms[day.end : day.end + 1] == ["'s"]
     of = norms[day.start - 1 : day.start] == ["of"] or owned
     late = of and any(a in _FORGOT and b in ("to", "about") for a, b in pairwise(norms))
-    event = owned and message.has(_YIELDED, day.end, day.end + _EVENT)
+    event = owned and message.has(_YIELDED, day.end, day.end + _EVENT) and not message.has(_WHO)
     return past.pop() if _is_same(norms) or late or event or (owned and _is_booked(norms)) else None
 
 
@@ -125,6 +125,7 @@ _BOOKED = ("put me down", "put us down", "mark me down", "mark us down", "for th
 _EVENT = 6
 """Words between a day and the verb of what took place on it, at most."""
 _YIELDED = words_in("yielded gave produced left netted generated supplied provided")
+_WHO = words_in("i we ive weve")
 _PARTS = words_in("day night evening afternoon morning evenin nicht")
 _FORGOT = words_in("forgot forgotten forget neglected")
 _CUES = _FORGOT | _YIELDED | words_in("that same there put mark record")
