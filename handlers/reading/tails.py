@@ -89,8 +89,10 @@ class Tails:
 
     def bare_half(self, end: int) -> bool:
         """ "One kilo half", "two litres half of tea": a half more, where no other share is told."""
+        if self.words[end].norm != "half":
+            return False
         norms = [word.norm for word in self.words]
-        if norms[end] != "half" or norms.count("half") > 1 or not _OTHERS.isdisjoint(norms):
+        if norms.count("half") > 1 or not _OTHERS.isdisjoint(norms):
             return False
         if norms[end + 1 : end + 2] == ["of"]:
             return norms[end + 2 : end + 3] != [] and norms[end + 2] not in _IT

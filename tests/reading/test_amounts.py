@@ -104,6 +104,7 @@ def test_vessels_hold_what_the_household_table_says(text: str, vessel: str, time
         ("4 caddies of peel, a caddy is 5 litres", 20),
         ("two ice cream tubs of peel, the 2 litre ones", 4),
         ("two jars of peel, litre jars", 2),
+        ("quarter pail of peel. It is the 20 L pail", 5),
     ],
 )
 def test_vessels_may_be_part_full_or_sized_later(text: str, litres: float) -> None:

@@ -49,6 +49,17 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("two kg, sorry three kg of peel into bin 3", 3.0),
         ("3 kg of ribs on the table at noon, now 3 kg of ribs in bin 3", 3.0),
         ("3 kg of ribs, exactly 3 kg, into bin 3", 3.0),
+        ("bin 3: 3 kg of leeks (I bought way too many) + 500 g of rice", 3.5),
+        ("leeks and kale in bin 3, together will be one and half kilo", 1.5),
+        ("leeks and kale in bin 3, 600 g each", 1.2),
+        ("old leeks in bin 3, 600 g each", 0.6),
+        (
+            "two kilos of mince off since the freezer failed last night, and a tray of butter the "
+            "same weight, all in bin 3",
+            4.0,
+        ),
+        ("200 g of kale to bin 3 and then 150 more at noon", 0.35),
+        ("2 kg of kale in bin 3, two more to come", 2.0),
         ("3 kg of ribs and just 3 kg of rice into bin 3", 6.0),
         ("put 5 kilos in bin 3, well 4.8 to be exact, all bread", 4.8),
         ("weighed 3.3 kg before and 1.1 kg after emptying it, bin 3", 2.2),
@@ -160,6 +171,8 @@ def test_each_lot_of_two_days_is_made_of_its_own_things() -> None:
         ("a litre and a bit out of bin 3, prob 1.2", 1.2),
         ("drained bin 3, about half a litre, 450 ml to be exact", 0.45),
         ("a cup off bin 3, literally one cup", 0.25),
+        ("drained bin 3, like two glasses, 300 ml tops", 0.3),
+        ("drew 200 ml off bin 3 and then 150 more at noon", 0.35),
         ("2 kg of peelings in bin 3. A cup or two came out, say three", 0.75),
     ],
 )
