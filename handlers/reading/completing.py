@@ -32,6 +32,7 @@ from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
 from handlers.reading.lastword import settled_at_last
 from handlers.reading.leaning import spoken_of
+from handlers.reading.measuredapart import measured_apart
 from handlers.reading.message import Message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.naming import given_name, vessel_as_name
@@ -53,6 +54,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = drained_only(unsized(_with_amounts(acts, message)), message)
     acts = _put_right(without_false_drains(acts, message), message)
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
+    acts = measured_apart(acts, message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
     layers = [act for act in acts if isinstance(act, Layer)]
     drains = sum(isinstance(act, Drain) for act in acts)
