@@ -13,6 +13,7 @@ from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.ofwhat import is_drawn, is_level, of_what
 from handlers.reading.once import once
+from handlers.reading.partgiven import whole_before, without_wholes
 from handlers.reading.retold import result_of, without_restated, without_total
 from handlers.reading.saidof import EATERS, EATING
 from handlers.reading.spans import indexes
@@ -44,6 +45,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
     if len(out) > 1:  # "the bones from 2 kg of wings"
         out = [a for a in out if norms[max(0, a.start - 1)] != "from"] or out
         out = result_of(norms, without_restated(norms, out))
+        out = without_wholes(group.message, out)
     out = _without_parts(group, out)
     if len(out) < 2:
         return out
@@ -239,6 +241,7 @@ def makeup_of(group: Group) -> Makeup | None:
     """Make-up of what the group names, or of the group it goes on from if it names none."""
     amounts = scrap_amounts(group)
     items = [i for i in group.items if not i.absent and not _came_out(group, i)]
+    items = [i for i in items if i.start not in whole_before(group.message)] or items
     specific = [i for i in items if not i.generic]
     several = len(amounts) > 1
     weights = item_weights(group, specific, amounts) if specific and several else None
