@@ -11,7 +11,8 @@ from handlers.reading.vocabulary import words_in
 def result_of(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     """ "2.6 kg minus 400 g = 2.2 kg": what a sum comes to counts alone."""
     for a in reversed(amounts[1:]):
-        if a.start and norms[a.start - 1] in ("=", "net", "nett", "balance", "makes"):
+        left = norms[a.start - 1] == "so" and norms[a.end : a.end + 1] in (["only"], ["left"])
+        if a.start and (left or norms[a.start - 1] in ("=", "net", "nett", "balance", "makes")):
             return [b for b in amounts if b.start >= a.start]
     return amounts
 
@@ -28,6 +29,7 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
             again = again and not _INSTEAD.isdisjoint(between)
             called = between[-2:] == ["call", "it"]
             same = _is_same(between, last, amount) or _is_insisted(norms, last, amount)
+            same = same or _is_denied(norms, last, amount)
             if again or exact or called or _is_repair(between) or same:
                 out.pop()
         out.append(amount)
@@ -72,6 +74,20 @@ def _is_insisted(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
     return lead in _INSISTING or (ended and lead in _BARELY)
 
 
+def _is_denied(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
+    """ "2 kg of peel. Well, 3 kg", "not 2 kg, as I said, but 3"."""
+    between = norms[last.end : amount.start]
+    if between[-1:] == ["but"]:
+        return norms[max(0, last.start - 1)] == "not"
+    at = len(between) - 1 - (between[-1:] == [","])
+    if at < 1 or between[at] != "well" or between[at - 1] not in _STOPS:
+        return False
+    return len(between) <= _WELL_NEAR and _MORE.isdisjoint(norms[amount.end : amount.end + 4])
+
+
+_STOPS = words_in(". , ; - — ...")
+_WELL_NEAR = 8
+_MORE = words_in("too also more as besides another")
 _INSISTED_NEAR = 9
 _NOW = words_in("now currently")
 _INSISTING = words_in("literally exactly precisely honestly truly really")
