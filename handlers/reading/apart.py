@@ -8,9 +8,11 @@ from typing import Generic, NamedTuple, TypeVar
 
 from handlers.reading.acts import Drain, Layer
 from handlers.reading.amounts import Amount
+from handlers.reading.dayshares import shares_of_days
 from handlers.reading.doers import is_sender
 from handlers.reading.grouping import whole_of
 from handlers.reading.liquid import drawn, litres
+from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import of_what
@@ -23,6 +25,8 @@ _T = TypeVar("_T")
 
 def drained_apart(drain: Drain, message: Message) -> list[Drain]:
     """A draining for each amount, where each has its own day ("200 ml on Sunday, 150 today")."""
+    if parts := shares_of_days(message):
+        return [replace(share_of(drain, share), on=day) for share, day in parts]
     days = _days(message)
     whole = whole_of(message) if len(days) > 1 else None
     amounts = [] if whole is None or len(set(whole.names())) > 1 else sorted(drawn(whole))
@@ -49,6 +53,8 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     alone = len(message.days) < 2 and not message.members
     if alone or len({ref.name for ref in message.bins if ref.name is not None}) > 1:
         return []
+    if parts := shares_of_days(message):
+        return [replace(share_of(layer, share), on=day) for share, day in parts]
     days, doers = _days(message), _doers(message)
     if len(days) < 2 and len(doers) < 2:
         return []

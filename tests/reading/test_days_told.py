@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Layer
+from handlers.reading.acts import Drain, Layer
 from tests.reading.context import acts
 
 # The message is of Wednesday 17 June 2026.
@@ -120,3 +120,19 @@ def test_what_went_in_on_two_days_is_two_layers(text: str) -> None:
 def test_each_of_two_has_its_own_day(text: str, told: list[tuple[str, int]]) -> None:
     found = [(act.bin, act.on and act.on.day) for act in acts(text)]  # type: ignore[union-attr]
     assert found == told
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("6 kg of kale in bin 3, half of it yesterday, half today", [(3, 16), (3, 17)]),
+        ("6 kg of kale in bin 3, a third on Monday, the rest today", [(2, 15), (4, 17)]),
+        ("6 kg of kale in bin 3 yesterday, half of it mouldy", [(6, 16)]),
+        ("6 litres off bin 3, half of it on Monday, other half just now", [(3, 15), (3, 17)]),
+    ],
+)
+def test_a_share_of_the_whole_has_its_day(text: str, told: list[tuple[float, int]]) -> None:
+    found = [act for act in acts(text) if isinstance(act, Layer | Drain)]
+    amounts = [act.mass_kg if isinstance(act, Layer) else act.volume_l for act in found]
+    days = [act.on.day for act in found if act.on is not None]
+    assert list(zip(amounts, days, strict=True)) == told
