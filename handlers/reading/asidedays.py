@@ -86,11 +86,16 @@ def _lasts(norms: Sequence[str], day: Day) -> bool:
     """ "Not a drop in a week", "no smell in three days": how long it has been so, and no day."""
     if norms[day.start] != "in" or norms[day.end - 1] not in STEPS:
         return False
-    return not _NONE.isdisjoint(norms[max(0, day.start - _SINCE) : day.start])
+    for i in range(day.start - 1, max(-1, day.start - 1 - _SINCE), -1):
+        if norms[i] in _NONE or norms[i] in _STOPS:
+            return norms[i] in _NONE
+    return False
 
 
 _NONE = words_in("not no nothing none never hasnt havent didnt nowt nothin nobody without first")
+_STOPS = words_in(". , ; ! ? : again ask remind call") | {"\n"}
 _SINCE = 8
+"""Words between what has not been and how long that is, at most."""
 
 
 def day_before(norms: Sequence[str], i: int, told: Day) -> Day | None:

@@ -93,8 +93,8 @@ def _sentence_start(message: Message, i: int) -> int:
 
 _THE = words_in("the their its his her my our")
 _PARTS = words_in(
-    "bones bone shells shell husks husk cores core stones stone pits peels peel peelings skins skin "
-    "rinds rind heads tails guts carcass carcase carcasses scraps trimmings trim leaves stalks "
+    "bones bone shells shell husks husk cores core stones stone pits peels peel peelings skins "
+    "skin rinds rind heads tails guts carcass carcase carcasses scraps trimmings leaves stalks "
     "stems tops ends crusts crumbs ones remains leftovers leftover pulp pods seeds scales offcuts "
     "outsides hulls cobs fins claws feet gristle rest spoiled spoilt"
 )

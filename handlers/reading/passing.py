@@ -278,8 +278,8 @@ def coming(message: Message, *, refused: bool = False) -> date | None:
     denied only where it is `refused`.
     """
     said = [d for d in message.days if not d.aside or message.norms[d.start - 1] == "from"]
-    said = [d for d in said if message.norms[d.start] != "now"] or said
     if len(said) > 1 and not refused:
+        said = [d for d in said if message.norms[d.start] != "now"] or said
         said = [d for d in said if not _cannot(message, d)] or said
     return coming_day(said[0].past, said[0].future, message.today) if said else None
 
