@@ -25,8 +25,8 @@ _T = TypeVar("_T")
 
 def drained_apart(drain: Drain, message: Message) -> list[Drain]:
     """A draining for each amount, where each has its own day ("200 ml on Sunday, 150 today")."""
-    if parts := shares_of_days(message):
-        return [replace(share_of(drain, share), on=day) for share, day in parts]
+    if shares := shares_of_days(message):
+        return [replace(share_of(drain, share), on=day) for share, day in shares]
     days = _days(message)
     whole = whole_of(message) if len(days) > 1 else None
     amounts = [] if whole is None or len(set(whole.names())) > 1 else sorted(drawn(whole))
@@ -53,13 +53,11 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     alone = len(message.days) < 2 and not message.members
     if alone or len({ref.name for ref in message.bins if ref.name is not None}) > 1:
         return []
-    if parts := shares_of_days(message):
-        return [replace(share_of(layer, share), on=day) for share, day in parts]
     days, doers = _days(message), _doers(message)
     if len(days) < 2 and len(doers) < 2:
         return []
-    if rest := _rest_of(layer, message, days):
-        return rest
+    if parts := _by_share(layer, message) or _rest_of(layer, message, days):
+        return parts
     amounts = _amounts(message, rates=len(days) > 1)
     if len(amounts) == 1:
         if dated := _together(message, days, amounts[0]):
@@ -76,6 +74,12 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     if names:
         parts = [replace(part, member=name) for part, name in zip(parts, names, strict=True)]
     return parts
+
+
+def _by_share(layer: Layer, message: Message) -> list[Layer]:
+    """ "6 kg, half of it on Monday, the rest today": a layer of each share."""
+    shares = shares_of_days(message)
+    return [replace(share_of(layer, share), on=day) for share, day in shares]
 
 
 def _amounts(message: Message, *, rates: bool) -> list[Amount]:
