@@ -285,3 +285,27 @@ def test_one_amount_for_several_bins_is_asked_about(
 def test_a_deed_on_each_bin(text: str, kind: str, each: str) -> None:
     [act] = acts(text, in_room=True)
     assert (act.act, getattr(act, "each", None)) == (kind, each)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        (
+            "beet tops 4 kg, melon skins 3 kg, 500 g of bones. Tops and skins in the shed, bones in "
+            "bin 3",
+            [("shed", 7.0), ("bin 3", 0.5)],
+        ),
+        (
+            "4 kg of spuds and 1 kg of trout: trout to bin 3, spuds to the shed",
+            [("bin 3", 1.0), ("shed", 4.0)],
+        ),
+        (
+            "4 kg spuds, 1 kg duck. the shed gets the spuds and bin 3 the bird",
+            [("shed", 4.0), ("bin 3", 1.0)],
+        ),
+        ("4 kg of spuds in the shed. 1 kg of trout in bin 3.", [("shed", 4.0), ("bin 3", 1.0)]),
+    ],
+)
+def test_things_weighed_first_and_placed_later(text: str, told: list[tuple[str, float]]) -> None:
+    found = [(act.bin, act.mass_kg) for act in acts(text) if isinstance(act, Layer)]
+    assert found == [(name, pytest.approx(kg)) for name, kg in told]
