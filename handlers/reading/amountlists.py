@@ -16,7 +16,7 @@ from handlers.reading.sharedunits import is_second_guess
 from handlers.reading.singleamounts import leads_of, single_amounts
 from handlers.reading.spans import indexes
 from handlers.reading.vesselamounts import CUES_FULL, filled, sized
-from handlers.reading.vocabulary import verb_words, vocabulary, words_in
+from handlers.reading.vocabulary import verb_words, words_in
 from handlers.reading.words import Word
 
 _AND = frozenset({"and", "n", "&", "+", ",", "y", "e", "et", "und", "en", "i"})
@@ -95,7 +95,6 @@ def _as_one(
         smaller
         and not _is_exact(norms, amount)
         and (not between or (len(between) == 1 and between[0] in _AND))
-        and not (between == [","] and _are_of_two_things(norms, last, amount))
     ):
         liquid = _sum(last.liquid_l, amount.liquid_l)
         return last._replace(end=amount.end, value=last.value + amount.value, liquid_l=liquid)
@@ -110,14 +109,6 @@ def _as_one(
         middle = (last.value + amount.value) / 2
         return amount._replace(start=last.start, value=middle, vague=True)
     return None
-
-
-def _are_of_two_things(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
-    """ "Skins 3 kg, 500 g of bones": each amount has its thing, before it and behind it."""
-    if norms[amount.end : amount.end + 1] != ["of"] or not last.start:
-        return False
-    before = norms[last.start - 1 : last.start]
-    return any(mark.tag == "food" for mark in vocabulary().find(before))
 
 
 _LESS = (["minus"], ["less"], [",", "minus"], [",", "less"])
