@@ -32,10 +32,12 @@ from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
 from handlers.reading.lastword import settled_at_last
 from handlers.reading.leaning import spoken_of
+from handlers.reading.measuredapart import measured_apart
 from handlers.reading.message import Message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.naming import given_name, vessel_as_name
 from handlers.reading.openings import all_opened
+from handlers.reading.placedlater import placed_later
 from handlers.reading.portions import portioned
 from handlers.reading.severally import each_asked
 from handlers.reading.splitright import split_right
@@ -53,6 +55,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = drained_only(unsized(_with_amounts(acts, message)), message)
     acts = _put_right(without_false_drains(acts, message), message)
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
+    acts = measured_apart(acts, message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
     layers = [act for act in acts if isinstance(act, Layer)]
     drains = sum(isinstance(act, Drain) for act in acts)
@@ -176,7 +179,8 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
 def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the layers as one lot was shared out; none where nothing was."""
     layers = [act for act in acts if isinstance(act, Layer)]
-    parts = (portioned(layers, message) or allotted(layers, message)) if layers else []
+    parts = placed_later(layers, message) if layers else []
+    parts = parts or ((portioned(layers, message) or allotted(layers, message)) if layers else [])
     if not parts or {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
         return []
     return [*parts, *(act for act in acts if not isinstance(act, Layer))]

@@ -181,3 +181,26 @@ def test_degrees_fahrenheit_where_the_group_measures_so() -> None:
 def test_what_is_said_of_the_scraps_is_no_sign(text: str) -> None:
     (layer,) = acts(text)
     assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("shed is at 21 degrees and bin 3 at 26", [("shed", 21, None), ("bin 3", 26, None)]),
+        ("shed: 21 °C. bin 3: 26 °C.", [("shed", 21, None), ("bin 3", 26, None)]),
+        ("shed pH 4.1, bin 3 pH 3.6", [("shed", None, 4.1), ("bin 3", None, 3.6)]),
+        ("bin 3 pH is between 3.5 and 4", [("bin 3", None, 3.75)]),
+        ("bin 3's thermometer says -4 in the middle", [("bin 3", -4, None)]),
+        ("-4 outside and the probe in bin 3 reads 9", [("bin 3", 9, None)]),
+    ],
+)
+def test_what_was_measured_in_each_bin(
+    text: str, told: list[tuple[str, float | None, float | None]]
+) -> None:
+    found = [(a.bin, a.celsius, a.ph) for a in acts(text) if isinstance(a, Observe)]
+    assert found == told
+
+
+def test_a_smell_of_both_is_of_each_that_was_measured() -> None:
+    found = acts("shed 21 degrees, bin 3 26, both smell sour")
+    assert [a.signs for a in found if isinstance(a, Observe)] == [("sour",), ("sour",)]

@@ -109,3 +109,20 @@ def test_other_things_taken_and_offered_are_no_bins(text: str) -> None:
 )
 def test_the_bin_passed_on_is_the_one_behind_the_word(text: str, bin: str) -> None:
     assert [act.bin for act in acts(text, in_room=True) if isinstance(act, Offer)] == [bin]
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("I'll take Agnes, starting the 25th suits", date(2026, 6, 25)),
+        ("handing Agnes to Ruth on the 25th unless somebody minds", date(2026, 6, 25)),
+        ("Ruth, could you have Agnes from the thirtieth?", date(2026, 6, 30)),
+        ("now that I am off, Agnes is all yours from the first of July", date(2026, 7, 1)),
+        ("not on Sunday, but I can take Agnes on Monday", date(2026, 6, 22)),
+        ("I can't take Agnes on Sunday, ask Ruth about Monday", date(2026, 6, 21)),
+    ],
+)
+def test_the_day_on_which_it_is_to_pass(text: str, on: date) -> None:
+    (act,) = told(text)
+    assert isinstance(act, Accept | Decline | Offer)
+    assert act.on == on
