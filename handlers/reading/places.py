@@ -1,6 +1,6 @@
 """Where a bin was buried: the free words for the place, said with a preposition or alone."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from handlers.reading.binwords import BinRef
 from handlers.reading.groups import Group
@@ -26,17 +26,22 @@ PLACE = words_in(
     "in into under beneath below by near along beside behind next at on over underneath "
     "between against round around among amongst across opposite alongside amid feeding atras where "
     "en im past debajo bajo "
-    "junto detras cerca entre unter neben hinter sous derriere pres"
+    "junto detras cerca entre unter neben hinter sous derriere pres alang bawah tepi chini kando "
+    "nyuma ilalim ilalom"
 )
-_WHEN = words_in("weekend lunchtime night noon dawn dusk long last first once")
+_WHEN = words_in(
+    "weekend lunchtime night noon dawn dusk long last first once lunch dinner breakfast teatime "
+    "midday midnight sunset sunrise holiday ten eleven twelve"
+)
 _SKIPPED = words_in(
-    "el la los las der den dem the a my our to of an under in at where del de do da di al des du"
+    "el la los las der den dem the a my our to of an under in at where del de do da di al des du "
+    "ya sa ng"
 )
 _PLACE_ENDS = words_in(
     ", . ; ! ? ( ) - — ☺ & already and but so then because cos with today yesterday last this "
     "which "
     "covered w me my it before after while when now for as lol n i we will are is about roughly "
-    "like used go went goes were con not | → > >"
+    "like used go went goes were con not since | → > >"
 )
 _WEATHER = words_in(
     "sleet rain snow hail frost fog mud drizzle dark wind sun sunshine heat cold storm hurry end "
@@ -59,9 +64,28 @@ def place_of(group: Group, target: BinRef | None) -> str | None:
     """The free words for where it went; the ground itself if nothing more is said."""
     said = _said(group, target) or _before(group, target) or _behind_arrow(group, target)
     said = said or _put_bare(group, target)
-    if said is None or said == "ground":
-        return _alone(group) or said
+    if said is None or said.lower() in _DUG:
+        return _alone(group, target) or _dug_at(group) or said
     return said
+
+
+_DUG = words_in("ground hole trench pit dirt soil earth grun garden")
+"""What anything is buried in: a place that is told besides says more."""
+
+
+def _dug_at(group: Group) -> str | None:
+    """ "Dug a hole behind the fuchsia", "into the hole the lads left": where the hole is."""
+    message = group.message
+    norms = message.norms
+    for i in range(group.start, min(group.end, len(norms) - 2)):
+        if norms[i] not in _HOLES or norms[i + 1] not in UNDER | _BY:
+            continue
+        at = i + 2 + (norms[i + 1 : i + 3] == ["next", "to"])
+        return _place_from(message, at, group.end, indexes(message.days))
+    return None
+
+
+_HOLES = words_in("hole holes trench pit")
 
 
 def _said(group: Group, target: BinRef | None) -> str | None:
@@ -72,6 +96,8 @@ def _said(group: Group, target: BinRef | None) -> str | None:
     if target is not None:
         start = max(start, target.end)
     sentence = message.sentences[group.clauses[0].sentence]
+    if target is not None and target.start >= sentence.end:
+        sentence = next(x for x in message.sentences if target.start < x.end)
     held = indexes(message.days)
     for i in range(start, sentence.end - 1):
         if norms[i] not in PLACE or i + 1 in held or norms[i + 1] in PLACE | _WHEN | _WEATHER:
@@ -84,9 +110,17 @@ def _said(group: Group, target: BinRef | None) -> str | None:
         if norms[i] == "in" and inches:
             continue  # "14 in deep"
         place = _place_from(message, i + 1, sentence.end, held)
-        if place and place.lower() not in _WHEN and place.lower().split()[0] not in _WEATHER:
+        if place and not _is_when(place.lower().split()):
             return place
     return None
+
+
+def _is_when(said: Sequence[str]) -> bool:
+    """ "On the long weekend", "in the rain": when it was, or in what weather."""
+    return said[0] in _WEATHER or (len(said) == 1 and said[0] in _WHEN) or said[-1] in _HOLIDAYS
+
+
+_HOLIDAYS = words_in("weekend holiday holidays break lunch dinner tea")
 
 
 def _put_bare(group: Group, target: BinRef | None) -> str | None:
@@ -96,8 +130,9 @@ def _put_bare(group: Group, target: BinRef | None) -> str | None:
     start = group.verb.end if group.verb is not None else group.start
     start = start if target is None else max(start, target.end)
     end, held = message.sentences[group.clauses[0].sentence].end, indexes(message.days)
-    for i in range(start, end - 2):
-        if norms[i] in _WAYS and norms[i + 1] in _THE and norms[i + 2] in _ENDS_OF:
+    for i in range(max(start - 1, group.start), end - 2):
+        way = norms[i] in _WAYS and norms[i + 2] in _ENDS_OF
+        if norms[i + 1] in _THE and (way or norms[i] == "joined"):
             return _place_from(message, i + 1, end, held)
     if target is None or start != target.end or start >= end or start in held:
         return None
@@ -127,13 +162,11 @@ def _names_bin(message: Message, i: int) -> bool:
 
 def _before(group: Group, target: BinRef | None) -> str | None:
     """ "Have the bin under the cherry tree buried": the place stands before the verb."""
-    if target is None:
-        leads = (
-            group.verb is not None and group.norms[0] in UNDER and group.verb.start > group.start
-        )
-        verb = group.verb.start if leads and group.verb is not None else group.start
+    if group.verb is not None and group.norms[0] in UNDER and group.verb.start > group.start:
         held = indexes(group.message.days)  # "under the fig he goes"
-        return _place_from(group.message, group.start + 1, verb, held) if leads else None
+        return _place_from(group.message, group.start + 1, group.verb.start, held)
+    if target is None:
+        return None
     if group.verb is None:  # "6 inches down under the sweetcorn, Doris"
         held = indexes(group.message.days)
         for i in range(group.start, target.start - 1):
@@ -205,25 +238,32 @@ def _beyond_soil(norms: Sequence[str], start: int, end: int, held: frozenset[int
     return at if free else 0
 
 
-def _alone(group: Group) -> str | None:
+def _alone(group: Group, target: BinRef | None) -> str | None:
     """ "Trenched the shed. North bed.": a clause behind it that only names a place."""
     message = group.message
     first = message.clauses.index(group.clauses[0])
-    for clause in message.clauses[first + 1 : first + 1 + _AFTER + len(group.clauses)]:
+    behind = 0 if group.verb is None and target is None else first + 1
+    bins = {b.start: b.end for b in message.bins} if target is None else {}
+    for clause in message.clauses[behind : first + 1 + _AFTER + len(group.clauses)]:
         named = clause.verb is None or clause.verb.end == clause.end  # "runner bean trench"
-        if named and clause.sense in ("none", "order", "did") and _is_place(message, clause):
-            start = clause.start + _said_before(message, clause)
+        named = named or message.norms[clause.start] == "top"  # "top terrace"
+        said = _said_before(message, clause, bins)
+        if named and clause.sense in ("none", "order", "did") and _is_place(message, clause, said):
+            start = clause.start + said
             place = _place_from(message, start, clause.end, indexes(message.days))
             if place:
                 return place
     return None
 
 
-def _said_before(message: Message, clause: Clause) -> int:
+def _said_before(message: Message, clause: Clause, bins: Mapping[int, int]) -> int:
     """How many words stand before the place in "he's under the plum", "2 feet down by the pond"."""
     norms = message.norms[clause.start : clause.end]
-    if norms[:1] and norms[0] in _IT_IS:
-        at = 2 if norms[1:2] and norms[1] in _BEING else 1
+    if norms[:1] and (norms[0] in _IT_IS or clause.start in bins):
+        at = bins.get(clause.start, clause.start + 1) - clause.start
+        at += norms[at : at + 1] != [] and norms[at] in _BEING
+        while norms[at : at + 1] and norms[at] in _ABOUT:
+            at += 1
     elif "down" in norms[1:_LONGEST]:
         at = norms.index("down", 1) + 1
     else:
@@ -235,22 +275,35 @@ def _said_before(message: Message, clause: Clause) -> int:
 
 _IT_IS = words_in("he she it they hes shes its theyre")
 _BEING = words_in("'s is 're are lies lie sits rests sleeps")
-_BY = words_in("by next against between among")
+_BY = words_in("by next against between among along alang")
+_ABOUT = _WAYS | _THE | _ENDS_OF | words_in("there right just")
+"""Between "it's" and the place: "it's down the bottom by the rhubarb"."""
 
 
-def _is_place(message: Message, clause: Clause) -> bool:
+def _is_place(message: Message, clause: Clause, skipped: int) -> bool:
     """Whether a clause has ground or a plant in it, or begins with a word of place."""
     norms = message.norms[clause.start : clause.end]
-    held = any(clause.start <= b.start < clause.end and not b.place for b in message.bins)
-    skipped = _said_before(message, clause)
-    measured = any(clause.start + skipped <= a.start < clause.end for a in message.amounts)
+    start = clause.start + skipped
+    held = any(start <= b.start < clause.end and not b.place for b in message.bins)
+    measured = any(start <= a.start < clause.end for a in message.amounts)
     if held or measured or (len(norms) > _LONGEST and not skipped):
         return False
     if not norms[skipped][:1].isalpha():
         return False
-    leads = norms[0] in PLACE or norms[:1] == ["out"] or skipped > 0
-    titled = norms[0] not in _SOIL and not _BEDS.isdisjoint(norms)
+    leads = norms[0] in PLACE or norms[:1] == ["out"] or skipped > 0 or _is_end_of(norms)
+    titled = norms[0] not in _SOIL and not _BEDS.isdisjoint(norms) and norms[-1] != "down"
+    titled = titled and norms[1:2] != ["'s"]
     return len(norms) > 1 and (leads or titled)
 
 
 _BEDS = (GROUND - _SOIL) | words_in("corner side end foot bay terrace border planter greenhouse")
+
+
+def _is_end_of(norms: Sequence[str]) -> bool:
+    """ "Back of the fig", "the far end of the plot"."""
+    at = next((k for k in range(1, min(4, len(norms) - 1)) if norms[k] == "of"), 0)
+    told = at > 0 and norms[at - 1] in _ENDS_OF and _TIMES.isdisjoint(norms[at:])
+    return told and (norms[at - 1] != "end" or at > 1 or norms[at + 1] in _THE)
+
+
+_TIMES = words_in("day week month year season summer winter story discussion shift april mind")
