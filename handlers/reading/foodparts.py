@@ -24,7 +24,10 @@ _FAT = words_in("fat grease dripping drippings lard suet")
 _GREEN = words_in(
     "top tops pod pods stalk stalks stem stems end ends leaf leaves trimmings tips shells"
 )
-_PLANT = words_in("plant plants vine vines haulm haulms foliage prunings")
+_PLANT = words_in(
+    "plant plants vine vines haulm haulms foliage pruning prunings clipping clippings tree trees "
+    "bush bushes cane canes"
+)
 _LEAF = words_in("leaf leaves")
 _GROWING = _BONES | _FAT | _PARTS | _PLANT
 _PEEL = words_in("peel peels peeling peelings rind rinds husk husks core cores pods")
@@ -75,7 +78,8 @@ def grown_food(
             scrap = scrap or norms[end] in _STRONG_PARTS
             end += 1
         elif head is not None and _takes_head(food, norms[end - 1]) and not generic:
-            food, end = _dish(food, head.value), head.end
+            food = food if _is_joint(food, norms[end]) else _dish(food, head.value)
+            end = head.end
         elif after is not None and is_what_is_left(after.value) and not generic:
             scrap, end = True, after.end
         elif norms[end] == "oil" and after is not None and not generic:
@@ -87,6 +91,11 @@ def grown_food(
         else:
             break
     return Item(mark.start, end, food, scrap, generic=generic)
+
+
+def _is_joint(food: Food, norm: str) -> bool:
+    """Whether a roast is the piece of meat itself ("pork roast"), not a meal with meat in it."""
+    return norm in ("roast", "roasts") and food.shares == (("meat", 1.0),)
 
 
 def _is_of_dish(norm: str, food: Food) -> bool:

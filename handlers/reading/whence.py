@@ -74,7 +74,8 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
         left = norms[item.end - 1] in _ASHES
         same = left and rest[0].food.shares[0][0] == item.food.shares[0][0]  # "fish fry: catfish"
-        told = not _ASHES.isdisjoint(between) or any(k in ANIMALS for k, _ in item.food.shares)
+        told = not between or not _ASHES.isdisjoint(between)  # "curry fish head bones"
+        told = told or any(k in ANIMALS for k, _ in item.food.shares)
         rice = _is_named_by_rice(item.food) and any(is_rice(x) for x in rest)
         parts = told and _are_parts_of_animals(norms, rest) and (not joined or ":" in between)
         if (rice and (not joined or "#" in between)) or parts or (same and not joined):
