@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from handlers.reading.acts import (
     Act,
@@ -30,11 +31,12 @@ from handlers.reading.drawnoff import (
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
+from handlers.reading.givennames import given_name, vessel_as_name
 from handlers.reading.lastword import settled_at_last
 from handlers.reading.leaning import spoken_of
+from handlers.reading.lonebins import asked_of_bin, lone_bin
 from handlers.reading.message import Message
 from handlers.reading.moresettings import with_further_settings
-from handlers.reading.naming import given_name, vessel_as_name
 from handlers.reading.openings import all_opened
 from handlers.reading.portions import portioned
 from handlers.reading.severally import each_asked
@@ -140,6 +142,7 @@ def _echoes(amend: Amend, act: Act, *, alone: bool) -> bool:
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
+    acts = asked_of_bin(acts, message)
     acts = [_in_bin(act, message) if isinstance(act, Open) else act for act in acts]
     acts = enumerated([_in_bin(act, message) for act in in_opened(acts, message)], message)
     acts = all_opened(acts, message)
@@ -187,15 +190,21 @@ def _in_bin(act: Act, message: Message) -> Act:
     if getattr(act, "bin", "") is not None:  # starter is in no bin
         return act
     if isinstance(act, Open):
-        given = given_name(message) or vessel_as_name(message)
+        given = given_name(message) or vessel_as_name(message) or lone_bin(message)
         if given is not None:
             return replace(act, bin=given)
     names = {ref.name for ref in message.named}
     if isinstance(act, Layer | Drain | Seal | Observe):
         names |= {ref.name for ref in message.bins if ref.name is not None}
-    if isinstance(act, Open) and message.has(_ANEW):
+    if isinstance(act, Open) and (message.has(_ANEW) or _is_begun_it(message.norms)):
         names |= {ref.name for ref in message.bins if ref.known and ref.name is not None}
     return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
 
 
+def _is_begun_it(norms: Sequence[str]) -> bool:
+    """ "Doris is idle no longer. Started it today": what is begun was named before."""
+    return "it" in norms and any(a in _BEGAN and b == "it" for a, b in pairwise(norms))
+
+
+_BEGAN = words_in("started start opened began begun")
 _ANEW = words_in("fresh afresh restarted restart reopened again relaunched")
