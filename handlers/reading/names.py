@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.bincalls import by_letter, by_number, pictured
+from handlers.reading.bincalls import by_initial, by_letter, by_number, pictured
 from handlers.reading.binforms import book_of, loose_book_of
 from handlers.reading.binwords import (
     AFTER_NOT_OURS,
@@ -13,6 +13,7 @@ from handlers.reading.binwords import (
     PLAIN_FOLLOWERS,
     BinRef,
 )
+from handlers.reading.spans import indexes
 from handlers.reading.unitwords import unit_starts
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
@@ -37,6 +38,8 @@ def known_bins(
         if ref is not None:
             out.append(ref)
     out += by_letter(words, norms, bins)
+    held = indexes(out)
+    out += [ref for ref in by_initial(words, norms, bins) if ref.start not in held]
     if not out:
         out += by_number(words, norms, bins)
     return tuple(sorted((*out, *pictured(words, norms, bins))) if "☺" in norms else sorted(out))
