@@ -2,7 +2,14 @@
 
 from collections.abc import Collection, Sequence
 
-from handlers.reading.foodparts import ALONE, grown_food, named_again, part_alone, part_of_earlier
+from handlers.reading.foodparts import (
+    ALONE,
+    by_what_follows,
+    grown_food,
+    named_again,
+    part_alone,
+    part_of_earlier,
+)
 from handlers.reading.items import Item
 from handlers.reading.marks import Mark
 from handlers.reading.notfood import as_pod, is_vessel, names_no_food
@@ -49,7 +56,7 @@ def find_items(
         behind = item.end
     if len(out) < 2:
         return tuple(out)
-    out = in_parts(norms, out)
+    out = by_what_follows(norms, in_parts(norms, out))
     out = [as_pod(norms, item, out) for item in out]
     out = without_dishes(norms, [without_vessel(norms, item) for item in out])
     return tuple(with_joint_shares(norms, with_denied_lists(norms, out)))

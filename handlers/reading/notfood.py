@@ -20,8 +20,11 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
         return True  # "stock is left", "cinco de mayo"
     if norms[mark.start] == "marge" and (before in _CALLED or not _DOING.isdisjoint(behind)):
         return True
+    if norms[mark.start] in _LIVING and behind and behind[0] in _LOOKING_ON:
+        return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
-    return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
+    whose = before in _WHOSE or (bool(behind) and behind[0] in _BROKE)
+    return coloured or (norms[mark.start] in _BODY and whose)
 
 
 def _is_who_or_shape(norms: Sequence[str], mark: Mark) -> bool:
@@ -69,6 +72,11 @@ _NOT_FOOD = words_in(
 _BODY = words_in(
     "feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys lung lungs"
 )
+_BROKE = words_in("broke broken breaks aches ached sank hurts hurt")
+_LIVING = words_in(
+    "rabbit rabbits duck ducks goose hen hens chicken chickens pigeon pigeons goat pig"
+)
+_LOOKING_ON = words_in("outside watching watched staring stared hopped barked supervising waiting")
 _COLOURS = words_in(
     "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
 )

@@ -248,6 +248,12 @@ def _alone(group: Group, target: BinRef | None) -> str | None:
         named = clause.verb is None or clause.verb.end == clause.end  # "runner bean trench"
         named = named or message.norms[clause.start] == "top"  # "top terrace"
         said = _said_before(message, clause, bins)
+        if (
+            not behind
+            and not said
+            and any(clause.start <= b.start < clause.end for b in message.bins)
+        ):
+            continue
         if named and clause.sense in ("none", "order", "did") and _is_place(message, clause, said):
             start = clause.start + said
             place = _place_from(message, start, clause.end, indexes(message.days))

@@ -214,7 +214,9 @@ def with_joint_shares(norms: Sequence[str], items: list[Item]) -> list[Item]:
         behind = norms[second.end : second.end + 1]
         if second.share is not None and behind and behind[0] in MOST and first.share is None:
             share = second.share
-        elif first.share is not None and second.share is None and norms[first.start - 1] == "it":
+        elif (
+            first.share is not None and second.share is None and norms[first.start - 1] in _SHARING
+        ):
             share = first.share
         else:
             continue
@@ -222,4 +224,5 @@ def with_joint_shares(norms: Sequence[str], items: list[Item]) -> list[Item]:
     return out
 
 
+_SHARING = words_in("it incl including")
 _AND_ALL = (["and", "all"], ["plus", "all"], ["&", "all"], ["n", "all"])

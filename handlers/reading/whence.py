@@ -67,7 +67,8 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         if item.absent or item.generic or item.share is not None or not rest:
             continue
         between = norms[item.end : rest[0].start]
-        if not is_dish(item.food) or len(between) > _FAR:
+        far = _FAR if _ASHES.isdisjoint(between) else 2 * _FAR
+        if not is_dish(item.food) or len(between) > far:
             continue
         joined = not JOINING.isdisjoint(between)
         if between == ["'s"]:  # "Sunday dinner's rolls"
@@ -101,7 +102,7 @@ def _are_parts_of_animals(norms: Sequence[str], items: Sequence[Item]) -> bool:
     parts = False
     for item in items:
         kind = item.food.shares[0][0]
-        if item.share is not None or (kind != "bone" and kind not in ANIMALS):
+        if item.share is not None or (kind not in ("bone", "oil") and kind not in ANIMALS):
             return False
         part = not _ANIMAL_PARTS.isdisjoint(norms[item.start : item.end])
         parts = parts or part or kind == "bone"
