@@ -12,6 +12,14 @@ from tests.reading.context import acts
         ("bin 3 has blue-green mould", ["green_mould"]),
         ("bin 3 smells like pickles", ["sour"]),
         ("bin 3 reeks", ["rotten"]),
+        ("bin 3: a faint cider on the nose", ["alcohol"]),
+        ("bin 3 is a bit on the nose", ["rotten"]),
+        ("bin 3: no smell bar the vinegar", ["sour"]),
+        ("bin 3 has green spots and white fuzz", ["green_mould", "white_mould"]),
+        ("bin 3: white mould but got a bit green also", ["green_mould", "white_mould"]),
+        ("white fuzz in bin 3 and some green carrots", ["white_mould"]),
+        ("the inside of bin 3 is dotted with green", ["green_mould"]),
+        ("bin 3 is running out the bottom", ["much_liquid"]),
         ("bin 3 smells of ammonia", ["ammonia"]),
         ("bin 3 smells like a brewery", ["alcohol"]),
         ("nothing came out of bin 3", ["no_liquid"]),
@@ -181,3 +189,21 @@ def test_degrees_fahrenheit_where_the_group_measures_so() -> None:
 def test_what_is_said_of_the_scraps_is_no_sign(text: str) -> None:
     (layer,) = acts(text)
     assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    ("text", "signs"),
+    [
+        ("shed is warm. 41 degrees by the probe", ("warm",)),
+        ("check on shed: pH 3.9, dry on top, 0 insects", ("dry",)),
+    ],
+)
+def test_what_is_felt_beside_a_measure_is_of_the_bin(text: str, signs: tuple[Sign, ...]) -> None:
+    (seen,) = acts(text)
+    assert isinstance(seen, Observe)
+    assert (seen.bin, seen.signs) == ("shed", signs)
+
+
+def test_warm_weather_is_no_sign() -> None:
+    text = "it was dry and 30 degrees so I watered the beds, shed is sealed"
+    assert not any(isinstance(act, Observe) for act in acts(text))
