@@ -99,20 +99,32 @@ def _said(group: Group, target: BinRef | None) -> str | None:
     if target is not None and target.start >= sentence.end:
         sentence = next(x for x in message.sentences if target.start < x.end)
     held = indexes(message.days)
+    when = sentence.end
     for i in range(start, sentence.end - 1):
-        if norms[i] not in PLACE or i + 1 in held or norms[i + 1] in PLACE | _WHEN | _WEATHER:
+        if i > when and norms[i] == ",":
+            break  # "at lunch, raised bed 2"
+        if norms[i] not in PLACE or i + 1 in held or norms[i + 1] in PLACE | _WEATHER:
             continue
-        if norms[i] == "by" and _is_somebody(message, i + 1):
+        if norms[i + 1] in _WHEN:
+            when = min(when, i)
             continue
-        if norms[i + 2 : i + 3] == ["own"]:
-            continue  # "on her own"
-        inches = i and message.words[i - 1].kind == "number" and not _names_bin(message, i - 1)
-        if norms[i] == "in" and inches:
-            continue  # "14 in deep"
+        if _leads_to_no_place(message, i):
+            continue
         place = _place_from(message, i + 1, sentence.end, held)
         if place and not _is_when(place.lower().split()):
             return place
+        when = min(when, i)
     return None
+
+
+def _leads_to_no_place(message: Message, i: int) -> bool:
+    """ "By me", "on her own", "14 in deep": a word of place that tells something else."""
+    norms = message.norms
+    if norms[i] == "by" and _is_somebody(message, i + 1):
+        return True
+    number = i > 0 and message.words[i - 1].kind == "number"
+    inches = norms[i] == "in" and number and not _names_bin(message, i - 1)
+    return inches or norms[i + 2 : i + 3] == ["own"]
 
 
 def _is_when(said: Sequence[str]) -> bool:

@@ -18,6 +18,10 @@ from tests.reading.context import acts
         ("bin 3's in the hole. Ana dug. It's over the far side by the gate", "gate"),
         ("buried bin 3 on the bank holiday weekend, squash patch", "squash patch"),
         ("buried bin 3 at lunch in raised bed 6", "raised bed 6"),
+        (
+            "buried bin 3 with Ana at lunch, raised bed 6, and how much goes on each?",
+            "raised bed 6",
+        ),
         ("bin 3 has joined the lupins, a foot down", "lupins"),
         ("dug the trench. bin 3 is under the dahlias, bless it", "dahlias"),
         ("beneath the old medlar I buried bin 3", "old medlar"),
