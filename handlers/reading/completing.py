@@ -196,14 +196,17 @@ def _in_bin(act: Act, message: Message) -> Act:
     names = {ref.name for ref in message.named}
     if isinstance(act, Layer | Drain | Seal | Observe):
         names |= {ref.name for ref in message.bins if ref.name is not None}
-    if isinstance(act, Open) and (message.has(_ANEW) or _is_begun_it(message.norms)):
+    if isinstance(act, Open) and (message.has(_ANEW) or _is_begun_now(message)):
         names |= {ref.name for ref in message.bins if ref.known and ref.name is not None}
     return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
 
 
-def _is_begun_it(norms: Sequence[str]) -> bool:
-    """ "Doris is idle no longer. Started it today": what is begun was named before."""
-    return "it" in norms and any(a in _BEGAN and b == "it" for a, b in pairwise(norms))
+def _is_begun_now(message: Message) -> bool:
+    """ "Doris is idle no longer. Started it today", "opened spare as well": a bin known before."""
+    norms = message.norms
+    if "it" in norms and any(a in _BEGAN and b == "it" for a, b in pairwise(norms)):
+        return True
+    return any(b.known and b.start and norms[b.start - 1] in _BEGAN for b in message.bins)
 
 
 _BEGAN = words_in("started start opened began begun")

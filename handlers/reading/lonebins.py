@@ -22,7 +22,9 @@ _OF_ONE = frozenset({"trouble", "bin", "due"})
 
 def lone_bin(message: Message) -> str | None:
     """ "Started the new one. Hall. 20 litres": the one known bin that is a clause by itself."""
-    lone = set()
+    lone = {_next_in_a_row(message, clause.start, clause.end) for clause in message.clauses} - {
+        None
+    }
     for ref in (*message.bins, *message.named):
         clause = message.clause_at(ref.start) if ref.known else None
         if clause is not None and _BESIDE.issuperset(
@@ -30,6 +32,15 @@ def lone_bin(message: Message) -> str | None:
         ):
             lone.add(ref.name)
     return lone.pop() if len(lone) == 1 else None
+
+
+def _next_in_a_row(message: Message, start: int, end: int) -> str | None:
+    """ "Started the new one. Bay 4": a clause that is a number behind a word of the other bins."""
+    said = message.norms[start:end]
+    if len(said) != 2 or not said[1].isdecimal():
+        return None
+    leads = {name.lower().rpartition(" ")[0] for name in message.context.bins}
+    return message.text(start, end) if said[0] in leads else None
 
 
 _BESIDE = words_in("the our it 's is this that one bin for in at please now here")

@@ -33,6 +33,7 @@ def _is_who_or_shape(norms: Sequence[str], mark: Mark) -> bool:
     if at >= len(norms):
         return False
     who = at == mark.end and norms[at] in _WHO and not _is_baked(norms, at)
+    who = who and not norms[at - 1].endswith("s")  # "prawn heads, men"
     return who or norms[at] in _SHAPED
 
 

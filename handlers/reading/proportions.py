@@ -50,7 +50,8 @@ def share_of(
         return Said(0.7)
     if after and after[0] == "only" and norms[end + 1 : end + 2] in ([], ["."], ["!"]):
         return Said(1.0)
-    if tuple(norms[end : end + 2]) in _A_LITTLE and _ends(norms, end + 2):
+    much = end + 2 + (list(norms[end : end + 3]) == ["a", "little", "bit"])
+    if tuple(norms[end : end + 2]) in _A_LITTLE and _ends(norms, much):
         return Said(0.1, vague=True)
     return _percent_behind(norms, end, foods, behind) if percents else None
 
@@ -121,6 +122,8 @@ def _stated(near: Sequence[str]) -> Said | None:
 
 def _said_at(norm: str, before: str) -> Said | None:
     if norm in _FRACTIONS:
+        if norm in ("half", "haf") and (before in _COUNTS or before.isdecimal()):
+            return None  # "3 half bananas" are counted
         return Said(min(1.0, _FRACTIONS[norm] * _COUNTS.get(before, 1)))
     if norm in PERCENT:
         return _percent(before)

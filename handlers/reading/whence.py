@@ -10,7 +10,10 @@ from handlers.reading.vocabulary import Food, words_in
 def is_where_from(norms: Sequence[str], last: Item, item: Item) -> bool:
     """Whether a thing says no more than where what was named last comes from."""
     between = norms[last.end : item.start]
-    whence = _is_whence(item, between, norms[item.end : item.end + 1])
+    bones = last.food.shares == (("bone", 1.0),)
+    if bones and list(between) == ["of"] and item.food.shares[0][0] in ANIMALS:
+        return True  # "bones of duck"
+    whence = _is_whence(item, between, norms[item.end : item.end + 1], bones=bones)
     return whence or _is_from_elsewhere(last, between) or _is_meal(norms, last, item, between)
 
 
@@ -30,12 +33,14 @@ def _is_origin(between: Sequence[str]) -> bool:
     return named and between[-1][0].isalpha()
 
 
-def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str]) -> bool:
+def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str], *, bones: bool) -> bool:
     """Whether a thing only says where what stands before it is from: a meal, or "of the" dish."""
     if _is_origin(between):
         return True
     if item.generic or tuple(between) not in _WHENCE:
         return False
+    if bones and item.food.shares[0][0] in ANIMALS:
+        return True  # "the bones of the duck"
     made = item.food.shares[0][0] == "cooked" or len(item.food.shares) > 1
     return made or not _FEASTS.isdisjoint(behind)
 
@@ -66,6 +71,9 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         rest = [x for x in items[k + 1 :] if not x.absent and not x.generic]
         if item.absent or item.generic or item.share is not None or not rest:
             continue
+        meal = not _MEALS.isdisjoint(norms[item.start : item.end]) and is_dish(item.food)
+        if meal and "from" in norms[max(0, item.start - 2) : item.start]:
+            return [*items[:k], item._replace(absent=True), *items[k + 1 :]]  # "from lunch stayed"
         between = norms[item.end : rest[0].start]
         far = _FAR if _ASHES.isdisjoint(between) else 2 * _FAR
         if not is_dish(item.food) or len(between) > far:

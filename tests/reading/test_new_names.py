@@ -297,7 +297,14 @@ def test_a_name_that_is_yet_to_come_is_none(text: str) -> None:
     [
         "Started the new one. Shed. 15 litre drum off the market",
         "Shed is idle no longer. Started it this morning. 15 litres",
+        "Opened shed by the bike racks as a second one. 15 litres",
     ],
 )
 def test_a_known_bin_by_itself_is_the_one_begun(text: str) -> None:
     assert [act.bin for act in acts(text) if isinstance(act, Open)] == ["shed"]
+
+
+def test_the_next_in_a_row_of_bins_is_begun_by_its_number() -> None:
+    (opened,) = acts("started another one. bay 4. 15 litres", bins=("bay 2", "bay 3"))
+    assert isinstance(opened, Open)
+    assert opened.bin == "bay 4"
