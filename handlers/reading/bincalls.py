@@ -96,7 +96,8 @@ def by_initial(
 ) -> Iterator[BinRef]:
     """ "500 g peel l3": the first letter of a name and its number, written as one."""
     short = _initials(bins)
-    for i in range(1, len(words)) if short else ():
+    letters = {letter for letter, _ in short if letter in norms} if short else ()
+    for i in [i for i in range(1, len(words)) if norms[i - 1] in letters] if letters else ():
         name = short.get((norms[i - 1], norms[i]))
         if name is None or words[i - 1].end != words[i].start:
             continue

@@ -38,8 +38,8 @@ def known_bins(
         if ref is not None:
             out.append(ref)
     out += by_letter(words, norms, bins)
-    held = indexes(out)
-    out += [ref for ref in by_initial(words, norms, bins) if ref.start not in held]
+    short = list(by_initial(words, norms, bins))
+    out += [ref for ref in short if ref.start not in indexes(out)]
     if not out:
         out += by_number(words, norms, bins)
     return tuple(sorted((*out, *pictured(words, norms, bins))) if "☺" in norms else sorted(out))

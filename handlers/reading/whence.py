@@ -71,8 +71,8 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         rest = [x for x in items[k + 1 :] if not x.absent and not x.generic]
         if item.absent or item.generic or item.share is not None or not rest:
             continue
-        meal = not _MEALS.isdisjoint(norms[item.start : item.end]) and is_dish(item.food)
-        if meal and "from" in norms[max(0, item.start - 2) : item.start]:
+        led = "from" in norms[max(0, item.start - 2) : item.start]
+        if led and is_dish(item.food) and not _MEALS.isdisjoint(norms[item.start : item.end]):
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]  # "from lunch stayed"
         between = norms[item.end : rest[0].start]
         far = _FAR if _ASHES.isdisjoint(between) else 2 * _FAR
