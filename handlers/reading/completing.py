@@ -21,6 +21,7 @@ from handlers.reading.allotted import allotted, halved
 from handlers.reading.apart import drained_apart, told_apart
 from handlers.reading.begun import in_opened, unsized
 from handlers.reading.binlists import LISTED, of_each_bin, on_several, shared_out
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.described import described
 from handlers.reading.drawnoff import (
     drained_only,
@@ -196,9 +197,17 @@ def _in_bin(act: Act, message: Message) -> Act:
     names = {ref.name for ref in message.named}
     if isinstance(act, Layer | Drain | Seal | Observe):
         names |= {ref.name for ref in message.bins if ref.name is not None}
-    if isinstance(act, Open) and (message.has(_ANEW) or _is_begun_now(message)):
+    if isinstance(act, Open) and (_is_anew(message) or _is_begun_now(message)):
         names |= {ref.name for ref in message.bins if ref.known and ref.name is not None}
     return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
+
+
+def _is_anew(message: Message) -> bool:
+    """ "Shed started afresh", but not "sealed bin 5, started a fresh one"."""
+    if not message.has(_ANEW):
+        return False
+    pairs = pairwise(message.norms)
+    return not any(a == "fresh" and (b == "one" or b in BIN_WORDS) for a, b in pairs)
 
 
 def _is_begun_now(message: Message) -> bool:

@@ -172,7 +172,8 @@ _BIN_PARTS = words_in(
 _PAST_VERBS = words_in(
     "fed drained sealed buried filled emptied closed topped got had ate went took received "
     "gave yielded smelt smelled stank hissed bulged opened started shut ready burped belched "
-    "popped fizzed exploded leaked leaks hissed reeked ponged"
+    "popped fizzed exploded leaked leaks hissed reeked ponged swallowed gobbled scoffed devoured "
+    "demolished munched guzzled"
 )
 _NOUNS = words_in(
     "list lists cook cooks sheet scales scale crew lads extension renovation refit cleaner "

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.givennames import CALLED, NEVER_NAMES, named_by, written
 from handlers.reading.groups import Group
+from handlers.reading.lonebins import lone_bin
 from handlers.reading.message import Message
 from handlers.reading.namefrom import name_from
 
@@ -39,17 +40,24 @@ def new_name(group: Group) -> str | None:
     if found := _named_already(group) or _greeted(group) or _called_next(message, sentence.end):
         return found
     sized = [a.end for a in group.amounts if a.size]
-    generic = group.bins[0].end if group.bins else sized[0] if sized else 0
+    generic = group.bins[0].end if group.bins else sized[0] if sized else _behind_new_one(group)
     if generic and message.norms[generic : generic + 2] in (
         ["in", "the"],
         ["on", "the"],
         ["for", "the"],
     ):
-        return name_from(message, generic + 2, sentence.end)
+        return lone_bin(message) or name_from(message, generic + 2, sentence.end)
     if group.verb is None:
         return name_behind(group) or _introduced(group)
     said = name_from(message, group.verb.end, group.end, capital=True)
     return said or _listed_name(message, group.verb.end, sentence.end) or name_behind(group)
+
+
+def _behind_new_one(group: Group) -> int:
+    """Index behind "one" in "starting a fresh one in the closet"; 0 if none is begun so."""
+    norms = group.message.norms
+    ones = (i for i in range(group.start + 1, group.end) if norms[i] == "one")
+    return next((i + 1 for i in ones if norms[i - 1] in ("new", "fresh", "second", "another")), 0)
 
 
 def _said_to_be_called(group: Group, end: int) -> str | None:

@@ -27,11 +27,7 @@ def place_alone(group: Group, target: BinRef | None) -> str | None:
         named = clause.verb is None or clause.verb.end == clause.end  # "runner bean trench"
         named = named or message.norms[clause.start] == "top"  # "top terrace"
         said = _said_before(message, clause, bins)
-        if (
-            not behind
-            and not said
-            and any(clause.start <= b.start < clause.end for b in message.bins)
-        ):
+        if not behind and not said and not _is_title(message, clause):
             continue
         if named and clause.sense in ("none", "order", "did") and _is_place(message, clause, said):
             start = clause.start + said
@@ -77,7 +73,7 @@ def _is_place(message: Message, clause: Clause, skipped: int) -> bool:
         return False
     leads = norms[0] in PLACE or norms[:1] == ["out"] or skipped > 0 or _is_end_of(norms)
     titled = norms[0] not in SOIL and not BEDS.isdisjoint(norms) and norms[-1] != "down"
-    titled = titled and norms[1:2] != ["'s"]
+    titled = titled and norms[1:2] != ["'s"] and {"in", "into"}.isdisjoint(norms[1:])
     return len(norms) > 1 and (leads or titled)
 
 
@@ -89,3 +85,13 @@ def _is_end_of(norms: Sequence[str]) -> bool:
 
 
 _TIMES = words_in("day week month year season summer winter story discussion shift april mind")
+
+
+def _is_title(message: Message, clause: Clause) -> bool:
+    """ "Strawberry rows": a few words of which the last is ground, and no bin among them."""
+    told = clause.end - clause.start <= _TITLE and message.norms[clause.end - 1] in BEDS
+    return told and not any(clause.start <= b.start < clause.end for b in message.bins)
+
+
+_TITLE = 3
+"""Words of a clause that only names ground, at most."""

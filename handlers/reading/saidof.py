@@ -13,6 +13,8 @@ def as_described(norms: Sequence[str], item: Item, foods: Collection[int]) -> It
     """The item with what stands before and behind it: staleness, share, absence."""
     start = max(0, item.start - 6)
     near = _near(norms[start : item.start])
+    if norms[item.start - 5 : item.start] == ["#", "and", "a", "bit", "of"]:
+        near = []  # "2 kilos and a bit of rice"
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
     absent = _is_denied(near) or _is_free_of(norms, item) or _is_gone(norms, item.end)
     said = (

@@ -275,3 +275,9 @@ def test_a_percentage_is_a_share_and_no_amount() -> None:
     assert isinstance(layer, Layer)
     assert layer.mass_kg == 2
     assert layer.rich == pytest.approx(0.3)
+
+
+def test_a_bit_of_the_amount_is_no_share() -> None:
+    (layer,) = acts("2 kilos and a bit of rice with potatoes into bin 3")
+    assert isinstance(layer, Layer)
+    assert layer.materials == {"grain": 0.5, "vegetable": 0.5}

@@ -308,3 +308,14 @@ def test_the_next_in_a_row_of_bins_is_begun_by_its_number() -> None:
     (opened,) = acts("started another one. bay 4. 15 litres", bins=("bay 2", "bay 3"))
     assert isinstance(opened, Open)
     assert opened.bin == "bay 4"
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("sealed bin 3 today. starting a fresh one in the linen closet, 15 litres", "linen closet"),
+        ("new bin in the tool yard. 15 litres. shed", "shed"),
+    ],
+)
+def test_where_it_stands_names_a_new_bin_that_has_no_other_name(text: str, name: str) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]

@@ -20,6 +20,7 @@ from tests.reading.context import acts
         ("white fuzz in bin 3 and some green carrots", ["white_mould"]),
         ("the inside of bin 3 is dotted with green", ["green_mould"]),
         ("bin 3 is running out the bottom", ["much_liquid"]),
+        ("nothing at all out of bin 3 when I opened the tap", ["no_liquid"]),
         ("bin 3 smells of ammonia", ["ammonia"]),
         ("bin 3 smells like a brewery", ["alcohol"]),
         ("nothing came out of bin 3", ["no_liquid"]),

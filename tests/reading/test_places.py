@@ -28,6 +28,8 @@ from tests.reading.context import acts
         ("buried bin 3 over the weekend, top terrace", "top terrace"),
         ("I dug a hole behind the sauna and bin 3 is in it", "sauna"),
         ("bin 3 in the pit. took ages. pit's full", "pit"),
+        ("dug the trench, lay down in the trench. bin 3 is under the dahlias", "dahlias"),
+        ("emptied into the long bed by the wall was bin 3 this morning", "long bed by the wall"),
         ("dug bin 3 in between the pear and the plum", "pear and the plum"),
         ("buried bin 3 in the bean patch half a metre down", "bean patch"),
         ("bin 3 is in the ground: behind the coop she went", "coop"),
