@@ -34,6 +34,9 @@ def _is_who_or_shape(norms: Sequence[str], mark: Mark) -> bool:
         return False
     who = at == mark.end and norms[at] in _WHO and not _is_baked(norms, at)
     who = who and not norms[at - 1].endswith("s")  # "prawn heads, men"
+    left = norms[at + 1 : at + 2]
+    if who and norms[at] in _MANY and left and left[0] in _LEFT:
+        return False  # "the rice people left"
     return who or norms[at] in _SHAPED
 
 
@@ -46,6 +49,11 @@ _WHO = words_in(
     "man men lady ladies woman women guy guys bloke blokes fella fellow fellas chap wallah walla "
     "vendor seller sellers hawker monger uncle aunty auntie mama boys girls lads people folk folks "
     "farmer farmers"
+)
+_MANY = words_in("people folk folks lads men women boys girls ladies guys")
+_LEFT = words_in(
+    "left leave didnt dont wouldnt wont never hadnt havent had have refused ignored wasted bought "
+    "brought bring threw throw dropped couldnt cant hate hated"
 )
 _DOUGHS = words_in("ginger dough biscuit cookie bread chocolate marzipan")
 _SHAPED = words_in("shaped flavoured flavored scented patterned themed")

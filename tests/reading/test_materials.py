@@ -51,6 +51,7 @@ def made(text: str) -> Makeup | None:
         ("braeburns and coxes", {"fruit": 1}),
         ("two sacks of carrots from the rice man", {"vegetable": 1}),
         ("gingerbread men", {"grain": 1}),
+        ("the couscous people left", {"grain": 1}),
         ("a cake tin of lard", {"oil": 1}),
         ("an egg tray of tea leaves", {"coffee": 1}),
         ("bird-shaped biscuits", {"grain": 1}),
