@@ -93,5 +93,5 @@ def _is_title(message: Message, clause: Clause) -> bool:
     return told and not any(clause.start <= b.start < clause.end for b in message.bins)
 
 
-_TITLE = 3
+_TITLE = 4
 """Words of a clause that only names ground, at most."""

@@ -142,3 +142,22 @@ def test_the_bin_that_is_meant_among_other_words(text: str, bin: str) -> None:
 def test_a_letter_and_a_number_apart_are_no_bin() -> None:
     assert [act.bin for act in acts("drained 1 l 3 days ago, the shed", bins=("shed", "level 3"))
             if isinstance(act, Drain)] == ["shed"]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("said", "name"),
+    [
+        ("lvl 3", "level 3"),
+        ("lvl3", "level 3"),
+        ("rm 9", "room 9"),
+        ("blk C", "block c"),
+        ("bkt 5", "bucket 5"),
+        ("3rd flr", "third floor"),
+        ("wash hse", "wash house"),
+    ],
+)
+def test_a_name_is_abbreviated(said: str, name: str) -> None:
+    bins = ("level 3", "room 9", "block c", "bucket 5", "third floor", "wash house")
+    (layer,) = acts(f"added 2 kg of peel to {said}", bins=bins)
+    assert isinstance(layer, Layer)
+    assert layer.bin == name

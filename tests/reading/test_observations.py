@@ -208,3 +208,8 @@ def test_what_is_felt_beside_a_measure_is_of_the_bin(text: str, signs: tuple[Sig
 def test_warm_weather_is_no_sign() -> None:
     text = "it was dry and 30 degrees so I watered the beds, shed is sealed"
     assert not any(isinstance(act, Observe) for act in acts(text))
+
+
+def test_what_a_food_is_said_to_be_is_no_sign() -> None:
+    found = acts("Tall Paul swallowed 800 g of bean cake wey sour, plus 1 kg of orange peel")
+    assert not any(isinstance(act, Observe) for act in found)
