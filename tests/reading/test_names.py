@@ -132,6 +132,7 @@ def test_a_bin_alone_behind_an_aside_is_where_it_went() -> None:
         ("15 oz of celery from the Purple Parrot bar, the shed had it", "shed"),
         ("two pounds of leek tops, minus bucket, went into the shed", "shed"),
         ("2 kg of peel for Tall Paul went inside bin 3", "bin 3"),
+        ("I fed the shed its breakfast, two pounds of melon halves", "shed"),
         ("2 kg of peel from the hotel, Tall Paul gobbled it", "Tall Paul"),
     ],
 )
