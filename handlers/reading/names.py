@@ -123,7 +123,7 @@ def is_part(before: str, after: str, into: bool, place: bool, common: bool = Tru
     """Whether a one-word name belongs to another thing here ("shed roof", "my kitchen")."""
     if before in ("my", "your", "his", "her", "their", "a", "an", "new"):
         return True
-    if not after or not after[0].isalpha() or after in PLAIN_FOLLOWERS or after in _BIN_PARTS:
+    if not after or not after[0].isalpha() or after in _NO_NOUNS:
         return False
     if after in _NOUNS:
         return True
@@ -169,12 +169,14 @@ _OTHER_CONTENTS = words_in("rain water beer wine cider whisky oil petrol")
 _BIN_PARTS = words_in(
     "lid lids tap spigot contents juice leachate liquid's scraps tray liquid handle"
 )
+_OF_WHOM = words_in("his her hers its their my our your these those them")
 _PAST_VERBS = words_in(
     "fed drained sealed buried filled emptied closed topped got had ate went took received "
     "gave yielded smelt smelled stank hissed bulged opened started shut ready burped belched "
     "popped fizzed exploded leaked leaks hissed reeked ponged swallowed gobbled scoffed devoured "
     "demolished munched guzzled"
 )
+_NO_NOUNS = PLAIN_FOLLOWERS | _BIN_PARTS | _OF_WHOM
 _NOUNS = words_in(
     "list lists cook cooks sheet scales scale crew lads extension renovation refit cleaner "
     "cleaning door's keys key lock padlock gate shelf shelves step steps swing pirates "
