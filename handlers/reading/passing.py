@@ -13,6 +13,7 @@ from handlers.reading.days import Day
 from handlers.reading.doers import is_sender
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.people import MemberRef
 from handlers.reading.stretches import coming as coming_day
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import Patterns, first_in, patterns
@@ -295,8 +296,19 @@ _NOT = words_in("not no cant cannot wont dont cannae isnt nope unable except")
 
 def taker(message: Message) -> str | None:
     """The member, other than the sender, whom an offer names."""
-    others = [m.name for m in message.members if not m.owner and not is_sender(message, m.name)]
-    return others[0] if others else None
+    others = [m for m in message.members if not is_sender(message, m.name)]
+    free = [m for m in others if not m.owner or _is_in_his_hands(message, m)]
+    return free[0].name if free else None
+
+
+def _is_in_his_hands(message: Message, ref: MemberRef) -> bool:
+    """ "Into Kofi's care", "to Ruth's hands": with whom a bin is to be."""
+    at = ref.end + (message.norms[ref.end : ref.end + 1] == ["'s"])
+    led = message.norms[ref.start - 1 : ref.start] in (["to"], ["into"], ["in"])
+    return led and not _CARE.isdisjoint(message.norms[at : at + 2])
+
+
+_CARE = words_in("hands care keeping custody charge safekeeping possession")
 
 
 def _bin_at(message: Message, text: str, match: re.Match[str]) -> str | None:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from itertools import pairwise
 
+from handlers.reading.binwords import BinRef
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
@@ -59,7 +60,21 @@ def _meant(group: Group) -> str | None:
     if any(is_either(norms[a.end : b.start]) for a, b in pairwise(refs)):
         return None
     free = [b for b in refs if not is_denied(norms[max(0, b.start - 3) : b.start])]
+    led = [b for b in free if _lead(norms, b) in _INSIDE]
+    if led and any(not b.known or _lead(norms, b) in _NOT_INTO for b in free if b not in led):
+        return led[0].name  # "the second crock went into the hall"
     return (free or refs)[0].name
+
+
+def _lead(norms: Sequence[str], ref: BinRef) -> str:
+    """The word before a bin and its article."""
+    at = ref.start - 1
+    at -= at > 0 and norms[at] in ("the", "our")
+    return norms[at] if at >= 0 else ""
+
+
+_INSIDE = frozenset({"in", "into", "inside", "to"})
+_NOT_INTO = frozenset({"for", "from", "by", "beside"})
 
 
 def _names_none(group: Group) -> bool:

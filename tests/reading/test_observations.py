@@ -12,6 +12,15 @@ from tests.reading.context import acts
         ("bin 3 has blue-green mould", ["green_mould"]),
         ("bin 3 smells like pickles", ["sour"]),
         ("bin 3 reeks", ["rotten"]),
+        ("bin 3: a faint cider on the nose", ["alcohol"]),
+        ("bin 3 is a bit on the nose", ["rotten"]),
+        ("bin 3: no smell bar the vinegar", ["sour"]),
+        ("bin 3 has green spots and white fuzz", ["green_mould", "white_mould"]),
+        ("bin 3: white mould but got a bit green also", ["green_mould", "white_mould"]),
+        ("white fuzz in bin 3 and some green carrots", ["white_mould"]),
+        ("the inside of bin 3 is dotted with green", ["green_mould"]),
+        ("bin 3 is running out the bottom", ["much_liquid"]),
+        ("nothing at all out of bin 3 when I opened the tap", ["no_liquid"]),
         ("bin 3 smells of ammonia", ["ammonia"]),
         ("bin 3 smells like a brewery", ["alcohol"]),
         ("nothing came out of bin 3", ["no_liquid"]),
@@ -204,3 +213,26 @@ def test_what_was_measured_in_each_bin(
 def test_a_smell_of_both_is_of_each_that_was_measured() -> None:
     found = acts("shed 21 degrees, bin 3 26, both smell sour")
     assert [a.signs for a in found if isinstance(a, Observe)] == [("sour",), ("sour",)]
+
+
+@pytest.mark.parametrize(
+    ("text", "signs"),
+    [
+        ("shed is warm. 41 degrees by the probe", ("warm",)),
+        ("check on shed: pH 3.9, dry on top, 0 insects", ("dry",)),
+    ],
+)
+def test_what_is_felt_beside_a_measure_is_of_the_bin(text: str, signs: tuple[Sign, ...]) -> None:
+    (seen,) = acts(text)
+    assert isinstance(seen, Observe)
+    assert (seen.bin, seen.signs) == ("shed", signs)
+
+
+def test_warm_weather_is_no_sign() -> None:
+    text = "it was dry and 30 degrees so I watered the beds, shed is sealed"
+    assert not any(isinstance(act, Observe) for act in acts(text))
+
+
+def test_what_a_food_is_said_to_be_is_no_sign() -> None:
+    found = acts("Tall Paul swallowed 800 g of bean cake wey sour, plus 1 kg of orange peel")
+    assert not any(isinstance(act, Observe) for act in found)

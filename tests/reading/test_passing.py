@@ -64,6 +64,12 @@ def test_the_one_whose_it_is_to_be_is_read() -> None:
     assert (found.to, found.on) == ("ruth", date(2026, 6, 22))
 
 
+def test_whose_hands_it_goes_into_is_read() -> None:
+    (found,) = acts("bin 3 will go to Ruth's hands from Monday")
+    assert isinstance(found, Offer)
+    assert (found.bin, found.to) == ("bin 3", "ruth")
+
+
 def test_the_day_it_is_taken_from_is_read() -> None:
     (found,) = told("yes to plum, from Friday")
     assert isinstance(found, Accept)
