@@ -1,12 +1,16 @@
 """What a correction puts right: its fields, without what it takes back."""
 
+from collections.abc import Collection, Sequence
+
 from handlers.reading.acts import Amend
 from handlers.reading.amounts import Amount
+from handlers.reading.binwords import BinRef
 from handlers.reading.digits import digits_value
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.numberwords import NUMBER_WORDS
+from handlers.reading.people import MemberRef
 from handlers.reading.quantities import amount_sum
 from handlers.reading.retold import without_restated
 from handlers.reading.vocabulary import words_in
@@ -33,9 +37,6 @@ def amend_from(message: Message, rule: str) -> Amend:
     amounts = _last_said(message, without_restated(message.norms, amounts))
     amounts = _in_the_other_unit(message) or _more_like(message) or amounts
     mass, volume = amount_sum(amounts)
-    meant = message.norms.index("meant") if "meant" in message.norms else 0
-    bins = [b.name for b in message.bins if b.start in kept and b.name is not None]
-    bins = [b.name for b in message.bins if b.start > meant and b.name in bins] or bins
     items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
     items = [i for i in items if not _is_counted(message, i.start)]
     made = makeup(items) if items and rule != "an amount, not another" else None
@@ -43,7 +44,7 @@ def amend_from(message: Message, rule: str) -> Amend:
     acid = [a.value for a in message.amounts if a.quantity == "ph" and a.start in kept]
     days = [d.past for d in message.days if not d.aside and d.start in kept]
     people = [
-        m.name
+        m
         for m in message.members
         if m.start in kept and (m.owner or not _addressed(message, m.start, m.end))
     ]
@@ -54,11 +55,49 @@ def amend_from(message: Message, rule: str) -> Amend:
         rich=None if made is None else made.rich,
         celsius=warm[0] if warm else None,
         ph=acid[0] if acid else None,
-        bin=bins[0] if bins else None,
-        member=people[0] if people else None,
+        bin=_bin_meant(message, kept),
+        member=_said_to_be_right(message, people),
         on=days[0] if days else None,
         rules=(rule,),
     )
+
+
+def _bin_meant(message: Message, kept: Collection[int]) -> str | None:
+    """ "I said shed and it was the hall": the bin that is said to be right, not the wrong one."""
+    refs = [b for b in message.bins if b.start in kept and b.name is not None]
+    meant = message.norms.index("meant") if "meant" in message.norms else 0
+    refs = [b for b in refs if b.start > meant] or refs
+    return _said_to_be_right(message, refs)
+
+
+def _said_to_be_right(message: Message, refs: Sequence[BinRef | MemberRef]) -> str | None:
+    """The name that none says was only written, of which it is said that it was that one."""
+    if len({ref.name for ref in refs}) < 2:
+        return refs[0].name if refs else None
+    ends = {ref.end for ref in refs}
+    leads = {ref.start: _lead_of(message.norms, ref.start, ends) for ref in refs}
+    free = [x for x in refs if leads[x.start] & _INTENDED or not leads[x.start] & _WRITTEN]
+    right = [x for x in free if leads[x.start] & _NAMED]
+    return (right or free or refs)[0].name
+
+
+def _lead_of(norms: Sequence[str], start: int, ends: Collection[int]) -> frozenset[str]:
+    """The words that lead to a name, back to a sign or to the name before."""
+    at = start
+    while at > max(0, start - _LEAD) and at not in ends and norms[at - 1] not in _STOPS:
+        at -= 1
+    return frozenset(norms[at:start])
+
+
+_LEAD = 6
+_STOPS = frozenset(".,;:!?()\n")
+_WRITTEN = words_in(
+    "said say wrote written write put told typed tapped logged labelled labeled label marked "
+    "ticked never picked recorded entered change changed swap for"
+)
+"""Before the wrong bin, unless one of these stands there as well."""
+_INTENDED = words_in("meant mean should intended read")
+_NAMED = words_in("meant mean should intended was is 's be actually really to read")
 
 
 def _is_over(message: Message, amount: Amount) -> bool:

@@ -188,7 +188,8 @@ def _compared(
         if times is None or i in held or (norm == "same" and _is_it(norms, i, amounts)):
             continue
         end = _end_of_likeness(norms, i)
-        near = [a for a in amounts if a.factor and not a.size and 0 < i - a.end <= _LIKE_REACH]
+        reach = _FAR if norms[i + 1 : i + 2] and norms[i + 1] in _MEASURED else _LIKE_REACH
+        near = [a for a in amounts if a.factor and not a.size and 0 < i - a.end <= reach]
         if end and near:
             liquid = None if near[-1].liquid_l is None else near[-1].liquid_l * times
             like = near[-1]._replace(start=i, end=end, value=near[-1].value * times)
@@ -237,6 +238,9 @@ _TIMES = {
 }
 _LIKE_REACH = 10
 """Words between an amount and what is compared with it, at most."""
+_FAR = 20
+"""The same, where it is said that their weights are compared."""
+_MEASURED = words_in("weight amount quantity volume")
 
 
 def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -> Number | None:

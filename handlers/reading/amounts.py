@@ -124,16 +124,18 @@ class Measuring:
         if self.last is None or number.word or number.fraction or start == 0:
             return None
         spelled = words[start].kind != "number" and number.value < _LEAST_SPELLED
-        if spelled and words[start - 1].norm != "another":
+        end, before = self._after_hedge(number.end), words[start - 1].norm
+        more = self.norms[end : end + 1] == ["more"]  # "and 150 more at noon"
+        if not (more or before == "another" or (before in ("plus", "+") and not spelled)):
             return None
-        end = self._after_hedge(number.end)
+        end += more
         after = words[end].norm if end < len(words) else "."
-        if words[start - 1].norm not in ("another", "plus", "+") or after not in ENDINGS:
+        if after not in ENDINGS:
             return None
         if spelled and after == "to":
             return None  # "2 kg, and another two to come"
         grams = self.last.factor == 1 and number.value >= LEAST_GRAMS  # "3 kilos, another 300"
-        vague = end > number.end
+        vague = end > number.end + more
         value = number.value * (_SMALL if grams else self.last.factor)
         liquid = None if self.last.liquid is None else number.value * self.last.liquid
         return Amount(start, end, self.last.quantity, value, vague, liquid_l=liquid)

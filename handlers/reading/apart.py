@@ -8,9 +8,11 @@ from typing import Generic, NamedTuple, TypeVar
 
 from handlers.reading.acts import Drain, Layer
 from handlers.reading.amounts import Amount
+from handlers.reading.dayshares import shares_of_days
 from handlers.reading.doers import is_sender
 from handlers.reading.grouping import whole_of
 from handlers.reading.liquid import drawn, litres
+from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import of_what
@@ -23,6 +25,8 @@ _T = TypeVar("_T")
 
 def drained_apart(drain: Drain, message: Message) -> list[Drain]:
     """A draining for each amount, where each has its own day ("200 ml on Sunday, 150 today")."""
+    if shares := shares_of_days(message):
+        return [replace(share_of(drain, share), on=day) for share, day in shares]
     days = _days(message)
     whole = whole_of(message) if len(days) > 1 else None
     amounts = [] if whole is None or len(set(whole.names())) > 1 else sorted(drawn(whole))
@@ -52,8 +56,8 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     days, doers = _days(message), _doers(message)
     if len(days) < 2 and len(doers) < 2:
         return []
-    if rest := _rest_of(layer, message, days):
-        return rest
+    if parts := _by_share(layer, message) or _rest_of(layer, message, days):
+        return parts
     amounts = _amounts(message, rates=len(days) > 1)
     if len(amounts) == 1:
         if dated := _together(message, days, amounts[0]):
@@ -70,6 +74,12 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     if names:
         parts = [replace(part, member=name) for part, name in zip(parts, names, strict=True)]
     return parts
+
+
+def _by_share(layer: Layer, message: Message) -> list[Layer]:
+    """ "6 kg, half of it on Monday, the rest today": a layer of each share."""
+    shares = shares_of_days(message)
+    return [replace(share_of(layer, share), on=day) for share, day in shares]
 
 
 def _amounts(message: Message, *, rates: bool) -> list[Amount]:
@@ -160,6 +170,11 @@ def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
         return [found[-1].value for found in before]
     if len(marks) != len(amounts):
         return []
+    pairs = list(zip(marks, amounts, strict=True))
+    if all(m.end <= a.start for m, a in pairs) and all(
+        a.end <= m.start for (_, a), (m, _) in pairwise(pairs)
+    ):
+        return [mark.value for mark in marks]  # a day, its amount, a day, its amount
     apart = (max(m.start - a.end, a.start - m.end) for m, a in zip(marks, amounts, strict=True))
     near = all(distance < _NEAR for distance in apart)
     return [mark.value for mark in marks] if near else []  # "7 kg yesterday, today 9 kg"

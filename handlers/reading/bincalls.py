@@ -82,6 +82,31 @@ def by_number(
             yield BinRef(i, i + 1, name, True, True)
 
 
+@lru_cache(maxsize=1024)
+def _initials(bins: tuple[str, ...]) -> dict[tuple[str, str], str]:
+    """The bins of a word and a number ("level 3"), by its first letter and the number."""
+    named = [(name.lower().split(), name) for name in bins]
+    named = [(x, name) for x, name in named if len(x) == 2 and x[0].isalpha() and x[1].isdecimal()]
+    count = Counter((x[0][0], x[1]) for x, _ in named)
+    return {key: name for x, name in named if len(x[0]) > 1 and count[key := (x[0][0], x[1])] == 1}
+
+
+def by_initial(
+    words: Sequence[Word], norms: Sequence[str], bins: tuple[str, ...]
+) -> Iterator[BinRef]:
+    """ "500 g peel l3": the first letter of a name and its number, written as one."""
+    short = _initials(bins)
+    letters = {letter for letter, _ in short if letter in norms} if short else ()
+    for i in [i for i in range(1, len(words)) if norms[i - 1] in letters] if letters else ():
+        name = short.get((norms[i - 1], norms[i]))
+        if name is None or words[i - 1].end != words[i].start:
+            continue
+        glued = i > 1 and words[i - 2].end == words[i - 1].start and words[i - 2].kind != "sign"
+        ends = i + 1 == len(words) or words[i + 1].start > words[i].end
+        if not glued and (ends or words[i + 1].kind == "sign"):
+            yield BinRef(i - 1, i + 1, name, True, True)
+
+
 def _leads_number(norms: Sequence[str], i: int) -> bool:
     """Whether a breath begins at word i, and no list of numbers goes on there."""
     if i < 2:

@@ -78,6 +78,9 @@ def _written_forms(name: str) -> Iterator[str]:
     if article == "the" and rest:
         yield rest
     yield from _with_ordinals(norms)
+    for short in _abbreviated(norms):
+        yield short
+        yield from _with_ordinals(short)
     lead, _, number = norms.rpartition(" ")
     if not number.isdecimal() or not lead:
         return
@@ -86,6 +89,24 @@ def _written_forms(name: str) -> Iterator[str]:
         lead = "number"
     if int(number) in SPELLED and lead not in BIN_WORDS:
         yield f"{lead} {SPELLED[int(number)]}"
+
+
+def _abbreviated(norms: str) -> Iterator[str]:
+    """ "Lvl 3" for "level 3", "blk c" for "block c"."""
+    words = norms.split()
+    for i, word in enumerate(words if len(words) > 1 else ()):
+        for short in _SHORT.get(word, ()):
+            yield " ".join([*words[:i], short, *words[i + 1 :]])
+
+
+_SHORT: dict[str, tuple[str, ...]] = {
+    "level": ("lvl", "lv", "lev"), "room": ("rm",), "block": ("blk", "blok"),
+    "floor": ("flr", "fl"), "bucket": ("bkt", "bckt"), "barrel": ("brl", "bbl"),
+    "building": ("bldg",), "house": ("hse",), "street": ("st",), "garden": ("gdn",),
+    "corridor": ("corr",), "kitchen": ("kit", "kitch"), "container": ("cont",),
+    "number": ("num", "nbr"), "wing": ("wg",), "apartment": ("apt",), "basement": ("bsmt",),
+    "plot": ("plt",), "north": ("nth",), "south": ("sth",),
+}  # fmt: skip
 
 
 def _with_ordinals(norms: str) -> Iterator[str]:

@@ -86,6 +86,7 @@ GENERIC = words_in(
     "do does did more most kg g lb lbs oz ml litres liters kilos there here when if because "
     "cos as than that's like its 's set start feed fed fill filled check checked close closed "
     "seal drain bury dump dumped toss chucked threw called named calling entire original just "
+    "minus less without plus "
     "also only again already your still today yesterday tonight tomorrow un una el la los mi "
     "nuestro de del der die das den mein unser le les mon ma une und y e o ang sa yung ng mga"
 )

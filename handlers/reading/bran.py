@@ -148,7 +148,25 @@ def _left_of_bran(message: Message) -> list[Amount]:
     return left if len(left) == 1 else []
 
 
-_LEFT_BEHIND = words_in("left remaining remains hand old still here")
+def _left_and_got(message: Message) -> list[Amount]:
+    """ "5 lb of bran left, and another bag came, 10 lb": what was there and what came to it."""
+    masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
+    if len(masses) != 2 or not message.has(_CAME) or message.has(_GONE):
+        return []
+    left = [a for a in masses if message.has(_LEFT_BEHIND, a.end, a.end + 4)]
+    if len(left) != 1:
+        return []
+    other = next(a for a in masses if a is not left[0])
+    near = message.norms[max(0, other.start - 8) : other.end + 4]
+    came = not _CAME.isdisjoint(near) and _TO_COME.isdisjoint(near)
+    return masses if came and any(n in _BESIDES for n in message.norms) else []
+
+
+_CAME = words_in("bought got came arrived picked collected fetched delivered received")
+_GONE = words_in("used gave given spent took sold lent only now so = makes total")
+_TO_COME = words_in("coming ordered order soon tomorrow will should monday tuesday wednesday")
+_BESIDES = words_in("another plus and & + more also extra")
+_LEFT_BEHIND = words_in("left remaining remains hand old still here balance")
 _BALANCE = words_in("balance leaves leaving remaining remains")
 
 
@@ -200,7 +218,8 @@ def stock_of(groups: Sequence[Group], k: int) -> Stock | None:
 
 def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
     """The starter on hand with what the k-th group says of it."""
-    amounts = _left_of_bran(groups[k].message) or _kept_apart(groups[k].message)
+    amounts = _left_and_got(groups[k].message) or _left_of_bran(groups[k].message)
+    amounts = amounts or _kept_apart(groups[k].message)
     amounts = amounts or _said_of_bran(groups[k]) or _of_bran(groups[k])
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)

@@ -8,7 +8,8 @@ from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
 from handlers.reading.once import once
-from handlers.reading.places import GREEN, GROUND, PLACE, UNDER, place_of
+from handlers.reading.places import place_of
+from handlers.reading.placewords import GREEN, GROUND, PLACE, UNDER
 from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
 from handlers.reading.unnamed import is_of_unnamed_bin

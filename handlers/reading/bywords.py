@@ -5,7 +5,7 @@ from typing import NamedTuple
 from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
-from handlers.reading.places import GREEN
+from handlers.reading.placewords import GREEN
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import Patterns, first_in, patterns
 

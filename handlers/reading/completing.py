@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from handlers.reading.acts import (
     Act,
@@ -20,6 +21,7 @@ from handlers.reading.allotted import allotted, halved
 from handlers.reading.apart import drained_apart, told_apart
 from handlers.reading.begun import in_opened, unsized
 from handlers.reading.binlists import LISTED, of_each_bin, on_several, shared_out
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.described import described
 from handlers.reading.drawnoff import (
     drained_only,
@@ -30,12 +32,15 @@ from handlers.reading.drawnoff import (
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
+from handlers.reading.givennames import given_name, vessel_as_name
 from handlers.reading.lastword import settled_at_last
 from handlers.reading.leaning import spoken_of
+from handlers.reading.lonebins import asked_of_bin, lone_bin
+from handlers.reading.measuredapart import measured_apart
 from handlers.reading.message import Message
 from handlers.reading.moresettings import with_further_settings
-from handlers.reading.naming import given_name, vessel_as_name
 from handlers.reading.openings import all_opened
+from handlers.reading.placedlater import placed_later
 from handlers.reading.portions import portioned
 from handlers.reading.severally import each_asked
 from handlers.reading.splitright import split_right
@@ -53,6 +58,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = drained_only(unsized(_with_amounts(acts, message)), message)
     acts = _put_right(without_false_drains(acts, message), message)
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
+    acts = measured_apart(acts, message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
     layers = [act for act in acts if isinstance(act, Layer)]
     drains = sum(isinstance(act, Drain) for act in acts)
@@ -140,6 +146,7 @@ def _echoes(amend: Amend, act: Act, *, alone: bool) -> bool:
 
 
 def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
+    acts = asked_of_bin(acts, message)
     acts = [_in_bin(act, message) if isinstance(act, Open) else act for act in acts]
     acts = enumerated([_in_bin(act, message) for act in in_opened(acts, message)], message)
     acts = all_opened(acts, message)
@@ -176,7 +183,8 @@ def _with_amounts(acts: Sequence[Act], message: Message) -> list[Act]:
 def _allotted(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the layers as one lot was shared out; none where nothing was."""
     layers = [act for act in acts if isinstance(act, Layer)]
-    parts = (portioned(layers, message) or allotted(layers, message)) if layers else []
+    parts = placed_later(layers, message) if layers else []
+    parts = parts or ((portioned(layers, message) or allotted(layers, message)) if layers else [])
     if not parts or {(p.bin, p.mass_kg) for p in parts} == {(a.bin, a.mass_kg) for a in layers}:
         return []
     return [*parts, *(act for act in acts if not isinstance(act, Layer))]
@@ -187,15 +195,32 @@ def _in_bin(act: Act, message: Message) -> Act:
     if getattr(act, "bin", "") is not None:  # starter is in no bin
         return act
     if isinstance(act, Open):
-        given = given_name(message) or vessel_as_name(message)
+        given = given_name(message) or vessel_as_name(message) or lone_bin(message)
         if given is not None:
             return replace(act, bin=given)
     names = {ref.name for ref in message.named}
     if isinstance(act, Layer | Drain | Seal | Observe):
         names |= {ref.name for ref in message.bins if ref.name is not None}
-    if isinstance(act, Open) and message.has(_ANEW):
+    if isinstance(act, Open) and (_is_anew(message) or _is_begun_now(message)):
         names |= {ref.name for ref in message.bins if ref.known and ref.name is not None}
     return replace(act, bin=names.pop()) if len(names) == 1 else act  # type: ignore[arg-type]
 
 
+def _is_anew(message: Message) -> bool:
+    """ "Shed started afresh", but not "sealed bin 5, started a fresh one"."""
+    if not message.has(_ANEW):
+        return False
+    pairs = pairwise(message.norms)
+    return not any(a == "fresh" and (b == "one" or b in BIN_WORDS) for a, b in pairs)
+
+
+def _is_begun_now(message: Message) -> bool:
+    """ "Doris is idle no longer. Started it today", "opened spare as well": a bin known before."""
+    norms = message.norms
+    if "it" in norms and any(a in _BEGAN and b == "it" for a, b in pairwise(norms)):
+        return True
+    return any(b.known and b.start and norms[b.start - 1] in _BEGAN for b in message.bins)
+
+
+_BEGAN = words_in("started start opened began begun")
 _ANEW = words_in("fresh afresh restarted restart reopened again relaunched")

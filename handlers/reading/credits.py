@@ -23,6 +23,8 @@ def _is_tagged(group: Group, ref: MemberRef) -> bool:
     before, after = norms[ref.start - 1 : ref.start], norms[ref.end : ref.end + 3]
     if before and before[0] in _TAGS and (not after or after[0] in _ENDING):
         before, after = norms[ref.start - 2 : ref.start - 1], before  # "has Bram"
+    elif list(after) == ["saw", "to", "it"]:
+        after = ["did"]
     elif after[:1] == ["'s"] and after[1:] and after[1] in _DOING:
         after = ["did", *after[2:]]
     if ref.start < group.start or not (before and before[0] in _PAUSES):
@@ -42,7 +44,7 @@ def _ends_there(after: Sequence[str]) -> bool:
 
 _IT = words_in("it that this so")
 _TAGS = words_in("has have had did was")
-_PAUSES = words_in(", . ; - — ( !") | {"\n"}
+_PAUSES = words_in(", . ; - — ( ! well") | {"\n"}
 _DOING = words_in("doing work handiwork effort job")
 _OWN = words_in("i we ive im me my us you")
 
@@ -62,10 +64,13 @@ def _is_credited(group: Group, ref: MemberRef) -> bool:
     if before == ["of"]:
         return norms[start - 2 : start - 1] == ["courtesy"]
     if before == ["to"] and ref.end == group.end:
-        return norms[start - 2 : start - 1] == ["thanks"]
+        return start > 1 and norms[start - 2] in _PRAISE
     if after == ["'s"]:
         return False
     return before in (["from"], ["off"]) and _is_given(group, start)
+
+
+_PRAISE = words_in("thanks credit kudos props")
 
 
 def _is_given(group: Group, start: int) -> bool:
@@ -105,6 +110,8 @@ def logged_for(message: Message) -> str | None:
     """ "Ines asked me to record her 2 kg", "Ines says "2 kg in the shed"": whose words they are."""
     for ref in message.members:
         after = message.norms[ref.end : ref.end + 4]
+        if after[(after[:1] == ["'s"]) :][:3] in (["been", "at", "it"], ["been", "busy", "."]):
+            return ref.name  # "Tom's been at it. 2 kg in bin 3"
         if _heads_or_ends(message.norms, ref, after):
             return ref.name
         if after[:1] and after[0] in _SAID and after[1:2] in (['"'], [":"]):
@@ -122,9 +129,13 @@ def _heads_or_ends(norms: Sequence[str], ref: MemberRef, after: Sequence[str]) -
     if before[-1:] == ["me"] or (before[-1:] != [] and before[-1] in ("is", "'s")):
         return _SPEAKING.issuperset(before)
     said = before[-2:-1] and before[-2] in ("that", "this", "it") and before[-1] == "was"
-    return bool(said) and (not after or after[0] in _ENDING)
+    ends = not after or after[0] in _ENDING | _WHEN
+    return bool(said) and (ends or (after[0] in _WHO and after[1:2] != [] and after[1] in _DID))
 
 
+_WHEN = words_in("on last yesterday today tonight")
+_WHO = words_in("who that as")
+_DID = words_in("did done has had")
 _SPEAKING = words_in("it is 's this me hi hello hey only just now ,")
 _HEADING = words_in("for from a message msg note text word report update news one this is")
 _ENDING = words_in(". ! , not again btw ) ☺")

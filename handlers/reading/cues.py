@@ -28,9 +28,8 @@ class Cues(Generic[_Reader]):
 
     def heard(self, text: str) -> set[_Reader]:
         """The readers of which a cue stands in a text of lower case."""
-        return {
-            reader for word in text.split(" ") for cue, reader in self._near(word) if cue in text
-        }
+        words = set(text.split(" "))
+        return {reader for word in words for cue, reader in self._near(word) if cue in text}
 
     def _of_word(self, word: str) -> Sequence[tuple[str, _Reader]]:
         """The cues whose longest word stands in a word, at its ends where the cue goes on there."""

@@ -95,12 +95,13 @@ class Dates:
     def counts_things(self, i: int) -> bool:
         """Whether an ordinal counts the thing behind it ("6th layer", "the 3rd floor")."""
         word = self.norms[i] if i < len(self.norms) else ""
-        people = len(word) > 4 and word.endswith("s") and word.isalpha() and word not in MONTHS
+        many = word.endswith("s") and not word.endswith("ss")  # "the 12th unless it rains"
+        people = len(word) > 4 and many and word.isalpha() and word not in MONTHS
         return (people and word not in _NO_PEOPLE) or word in _COUNTED
 
     def ends_there(self, i: int) -> bool:
         """Whether "the second" stands alone, as a day does, and is not "the second bucket"."""
-        if self.norms[i : i + 1] != ["of"] or i + 1 >= len(self.norms):
+        if self.norms[i : i + 1] not in (["of"], ["o"]) or i + 1 >= len(self.norms):
             return False
         of_month = (
             self.norms[i + 1] in ("the", "this", "next") and "month" in self.norms[i + 2 : i + 3]
@@ -124,7 +125,7 @@ class Dates:
 
     def of_month(self, start: int, end: int, number: int) -> Day | None:
         """The day of that number, in the month said behind it or the nearest one."""
-        at = end + 1 if self.norms[end : end + 1] == ["of"] else end
+        at = end + 1 if self.norms[end : end + 1] in (["of"], ["o"]) else end
         if self.norms[at : at + 2] == ["last", "month"] or self.norms[at : at + 1] == ["ult"]:
             before = self.today.replace(day=1) - timedelta(1)
             day = _date(before.year, before.month, number)
@@ -264,7 +265,10 @@ class Dates:
         return None if past is None or future is None else Day(start, end, past, future)
 
 
-_NO_PEOPLE = frozenset({"onwards", "perhaps", "always", "please", "thanks", "cheers"})
+_NO_PEOPLE = words_in(
+    "onwards perhaps always please thanks cheers works suits looks sounds seems towards besides "
+    "afterwards forwards sometimes yours comes"
+)
 """Words behind a date that end as the names of many do."""
 _LINE_STARTS = frozenset({"", "\n"})
 MONTHS_A_YEAR, _DAYS = 12, 31

@@ -9,18 +9,16 @@ from collections.abc import Collection, Sequence
 from datetime import UTC, date, datetime, timedelta
 from functools import cached_property
 
+from handlers.reading.asidedays import day_before, placed
 from handlers.reading.dates import Dates
 from handlers.reading.dates import Day as Day
 from handlers.reading.daystarts import STEPS, day_starts, is_counted
 from handlers.reading.daywords import (
     AMOUNT_BEHIND,
-    ASIDE,
     BEFORE_SHORT,
     BEHIND_A_DAY,
     DAY_PARTS,
-    DEEDS,
     FIRST_OF_OFFSET,
-    MEETING,
     MONTHS,
     ORDINALS,
     SHORT,
@@ -51,9 +49,9 @@ def read_days(
             continue
         if out and i < out[-1].end:
             continue
-        day = reader.at_word(i)
+        day = reader.at_word(i) or (day_before(norms, i, out[-1]) if out else None)
         if day is not None:
-            out.append(reader.placed(day))
+            out.append(placed(day, words, norms, reader.today))
     nearer = [day for day in out if reader.norms[day.end - 1] != "weekend"]
     return tuple(nearer or out)  # "at the weekend, Saturday I think"
 
@@ -317,31 +315,6 @@ class _Reader(Dates):
             last = calendar.monthrange(year, month + 1)[1]
             return date(year, month + 1, min(self.today.day, last))
         return None
-
-    def placed(self, day: Day) -> Day:
-        """The day, set aside if the words round it say that it dates something else."""
-        before = self.norms[day.start - 1] if day.start else ""
-        after = self.norms[day.end] if day.end < len(self.norms) else ""
-        beyond = self.words[day.end + 1] if day.end + 1 < len(self.words) else None
-        deed = beyond is not None and (beyond.kind == "number" or beyond.norm in DEEDS)
-        owns = after == "'s" and not deed  # "last night's draining" was last night
-        meeting = not MEETING.isdisjoint(self.norms[max(0, day.start - 4) : day.start])
-        aside = meeting or before in ASIDE or owns or self.norms[day.start].endswith("days")
-        if before == "from" and after in ("on", "onwards"):
-            aside = True
-        if self.norms[max(0, day.start - 2) : day.start] == ["as", "of"]:
-            aside = False
-        if before == "from" and after in (":", ",", "-", "—") and self.opens(day.start - 1):
-            aside = False  # "From last evening: 2 kg"
-        if before == "of" and self.norms[max(0, day.start - 2)] in DAY_PARTS:
-            aside = False  # "on the afternoon of the 12th"
-        if before == "for" and day.past == day.future < self.today:
-            aside = False  # "log 2 kg for yesterday"
-        return day._replace(aside=True) if aside and self.norms[day.start] != "today" else day
-
-    def opens(self, i: int) -> bool:
-        """Whether word i begins the message or a sentence."""
-        return i == 0 or self.norms[i - 1] in (".", "!", "\n", "?")
 
 
 _LONGEST_FEAST = 4

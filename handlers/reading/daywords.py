@@ -14,6 +14,9 @@ _OFFSETS = {
     "ayer": -1, "gestern": -1, "yesterdays": -1, "yesturday": -1, "anoche": -1,
     "last night": -1, "las night": -1, "lastnight": -1, "las nite": -1,
     "last nite": -1, "last evening": -1, "last eve": -1, "yesternight": -1,
+    "last evenin": -1, "last nicht": -1, "yestreen": -1,
+    "yestere'en": -1, "yester evening": -1, "the streen": -1, "yestermorn": -1, "this evenin": 0,
+    "this forenoon": 0, "the nicht": 0, "the day before yestreen": -2,
     "the night before last": -2, "night before last": -2, "the day before yesterday": -2,
     "day before yesterday": -2, "day b4 yesterday": -2, "day b 4 yesterday": -2, "day b4 yday": -2,
     "yesterday week": -8, "ytd night": -1, "ytd nite": -1, "ytd evening": -1,
@@ -93,7 +96,9 @@ ORDINALS = {
     for i, word in enumerate(
         ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth",
     "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth",
-    "seventeenth", "eighteenth", "nineteenth", "twentieth", "twenty-first"], 1
+    "seventeenth", "eighteenth", "nineteenth", "twentieth", "twenty-first", "twenty-second",
+    "twenty-third", "twenty-fourth", "twenty-fifth", "twenty-sixth", "twenty-seventh",
+    "twenty-eighth", "twenty-ninth", "thirtieth", "thirty-first"], 1
     )
 }  # fmt: skip
 
@@ -154,7 +159,26 @@ BEHIND_A_DAY = frozenset(
 
 
 DAY_PARTS = frozenset(
-    ["morning", "afternoon", "evening", "night", "nite", "am", "pm", "arvo", "lunch", "lunchtime"]
+    [
+        "morning",
+        "afternoon",
+        "evening",
+        "night",
+        "nite",
+        "am",
+        "pm",
+        "arvo",
+        "lunch",
+        "lunchtime",
+        "mornin",
+        "evenin",
+        "nicht",
+        "forenoon",
+        "teatime",
+        "noon",
+        "midday",
+        "dinnertime",
+    ]
 )
 
 

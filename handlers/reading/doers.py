@@ -298,7 +298,7 @@ def _is_logging(group: Group) -> bool:
 
 _LIST_SIGNS = frozenset({",", ":", "-", "\n", ";", "|", "/"})
 _BEFORE_ITS_NAME = words_in(
-    "@ miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young"
+    "@ miss mr mrs ms dr sister brother pastor auntie aunty aunt uncle old young our"
 )
 _HELPERS = words_in("has have had hat heeft")
 _SHARE = words_in(

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Ask, Batch, Layer, Observe, Open, Stock
 from handlers.reading.amounts import Amount
+from handlers.reading.askedbeside import FIGURED, asked_elsewhere
 from handlers.reading.message import Message
 from handlers.reading.observations import is_in_bin
 from handlers.reading.ofwhat import of_what
@@ -18,7 +19,7 @@ _EACH = words_in("each apiece every per")
 
 def measured_elsewhere(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the one measure that the message has for them and that no other act uses."""
-    if not any(isinstance(act, _MEASURED) or _asks_of_trench(act) for act in acts):
+    if not any(isinstance(act, _MEASURED) or _asks_of_figures(act) for act in acts):
         return list(acts)
     acts = _one_stock(_without_sizes(acts, message), message)
     free = _free(acts, message)
@@ -28,8 +29,8 @@ def measured_elsewhere(acts: Sequence[Act], message: Message) -> list[Act]:
 _MEASURED = (Observe, Open, Stock, Batch)
 
 
-def _asks_of_trench(act: Act) -> bool:
-    return isinstance(act, Ask) and act.topic == "trench"
+def _asks_of_figures(act: Act) -> bool:
+    return isinstance(act, Ask) and act.topic in ("trench", *FIGURED)
 
 
 _ON_HAND = words_in("shelf total altogether makes thats 's left hand stock us")
@@ -71,6 +72,8 @@ def _measured(act: Act, acts: Sequence[Act], free: list[Amount], message: Messag
     if isinstance(act, Ask) and act.topic == "trench" and act.volume_l is None and not act.mass_kg:
         sizes = [a.value for a in free if a.quantity == "volume" and a.value >= SMALLEST_BARE]
         return replace(act, volume_l=sizes[0]) if len(sizes) == 1 else act
+    if isinstance(act, Ask) and act.topic in FIGURED and alone:
+        return asked_elsewhere(act, acts, free, message)
     return act
 
 

@@ -272,17 +272,44 @@ def _told(act: type[Accept | Decline | Retract | Done | Later], message: Message
     if act is Later:
         return Later(bin=bin, days=put_off_by(message), rules=(FLATLY,))
     kind = Decline if act is Decline else Accept
-    return kind(bin=bin, on=coming(message), rules=(FLATLY,))
+    return kind(bin=bin, on=coming(message, refused=kind is Decline), rules=(FLATLY,))
 
 
 def put_off_by(message: Message) -> float | None:
-    """Days until the reminder is wanted again, where they are said."""
+    """Days until the reminder is wanted again, where they are said: right behind a word of asking
+    again, else as so many days, else as a day.
+    """
+    told = [*_days_ahead(message), *_days_counted(message)]
+    return min(sorted(told), key=lambda each: each[1])[2] if told else None
+
+
+def _days_ahead(message: Message) -> list[tuple[int, int, float]]:
+    """Where each day to come is said, how little it is to be believed, and the days until then."""
+    out: list[tuple[int, int, float]] = []
     for day in message.days:
-        if day.past > message.today or day.future > message.today:
-            ahead = day.past if day.past > message.today else day.future
-            if not (day.loose or day.past == day.future == message.today):
-                return float((ahead - message.today).days)
+        ahead = day.past if day.past > message.today else day.future
+        if ahead <= message.today or day.loose:
+            continue
+        lead = message.norms[max(0, day.start - 1)]
+        rank = 3 if day.aside or lead in _TILL else 2
+        if rank == 2 and message.has(_AGAIN, max(0, day.start - 3), day.start):
+            rank = 0
+        out.append((day.start, rank, float((ahead - message.today).days)))
+    return out
+
+
+def _days_counted(message: Message) -> list[tuple[int, int, float]]:
+    """The same of each "3 days"; how long something lasted or was late says least."""
+    out: list[tuple[int, int, float]] = []
     for amount in message.amounts:
         if amount.quantity == "days":
-            return amount.value
-    return None
+            lead, behind = message.norms[max(0, amount.start - 1)], message.norms[amount.end :][:1]
+            lasts = lead in _LASTING or (behind and behind[0] in _OF_PAST)
+            out.append((amount.start, 4 if lasts else 1, amount.value))
+    return out
+
+
+_TILL = words_in("until till til after before since from")
+_AGAIN = words_in("again remind ask nudge ping poke prod me us back")
+_LASTING = words_in("for been past last took these over within every")
+_OF_PAST = words_in("ago late overdue old of off already now early")

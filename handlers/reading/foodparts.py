@@ -24,7 +24,11 @@ _FAT = words_in("fat grease dripping drippings lard suet")
 _GREEN = words_in(
     "top tops pod pods stalk stalks stem stems end ends leaf leaves trimmings tips shells"
 )
-_PLANT = words_in("plant plants vine vines haulm haulms foliage prunings")
+_PLANT = words_in(
+    "plant plants vine vines haulm haulms foliage pruning prunings clipping clippings"
+)
+_TREE = words_in("tree trees bush bushes cane canes")
+_CUT = words_in("pruning prunings clipping clippings trimmings cuttings branches twigs leaves")
 _LEAF = words_in("leaf leaves")
 _GROWING = _BONES | _FAT | _PARTS | _PLANT
 _PEEL = words_in("peel peels peeling peelings rind rinds husk husks core cores pods")
@@ -70,12 +74,15 @@ def grown_food(
     while end < len(norms):
         head = heads.get(end)
         after = foods.get(end)
-        if norms[end] in _GROWING:
+        if norms[end] in _TREE and norms[end + 1 : end + 2] and norms[end + 1] in _CUT:
+            food, scrap, end = Food((("garden", 1.0),), 0.0, food.name), True, end + 2
+        elif norms[end] in _GROWING:
             food = _part_of(food, norms[end])
             scrap = scrap or norms[end] in _STRONG_PARTS
             end += 1
         elif head is not None and _takes_head(food, norms[end - 1]) and not generic:
-            food, end = _dish(food, head.value), head.end
+            food = food if _is_joint(food, norms[end]) else _dish(food, head.value)
+            end = head.end
         elif after is not None and is_what_is_left(after.value) and not generic:
             scrap, end = True, after.end
         elif norms[end] == "oil" and after is not None and not generic:
@@ -87,6 +94,11 @@ def grown_food(
         else:
             break
     return Item(mark.start, end, food, scrap, generic=generic)
+
+
+def _is_joint(food: Food, norm: str) -> bool:
+    """Whether a roast is the piece of meat itself ("pork roast"), not a meal with meat in it."""
+    return norm in ("roast", "roasts") and food.shares == (("meat", 1.0),)
 
 
 def _is_of_dish(norm: str, food: Food) -> bool:
@@ -178,6 +190,28 @@ _OF_ANIMALS = words_in("trimmings skins guts innards offcuts gristle scrapings r
 _OF_PLANTS = words_in(
     "peel peels peelings peeling parings pealings pelings peelins husks peals stalks cores pits "
     "pips seeds rinds skins guts innards trimmings stones hulls"
+)
+
+
+def by_what_follows(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "Trimmings and bones", "coconut husks and shells": what a part is of, told by the other."""
+    out = list(items)
+    for k in range(1, len(out)):
+        first, second = out[k - 1], out[k]
+        if norms[first.end : second.start] not in (["and"], ["n"], ["&"]):
+            continue
+        bones = second.food.shares == (("bone", 1.0),)
+        if bones and norms[first.start : first.end] == ["trimmings"]:
+            out[k - 1] = first._replace(food=Food((("meat", 1.0),), 1.0, "trimmings"))
+        elif bones and norms[second.start] in _SHELLS and norms[first.start] in _NUTS:
+            out[k] = second._replace(food=first.food)
+    return out
+
+
+_SHELLS = words_in("shell shells")
+_NUTS = words_in(
+    "coconut coconuts peanut peanuts walnut walnuts pistachio pistachios almond almonds hazelnut "
+    "hazelnuts pecan pecans cashew cashews groundnut groundnuts nut nuts"
 )
 
 

@@ -1,5 +1,7 @@
 """Each thing with the amount that it has of its own ("rice 2 kg, beans 300 g")."""
 
+from bisect import bisect_left
+from collections import Counter
 from collections.abc import Sequence
 
 from handlers.reading.amounts import Amount
@@ -29,18 +31,10 @@ def item_weights(
     headed = _behind_heading(group.message.norms, items, own)
     if headed is not None:
         return headed
-    before = own[0].start < items[0].start
-    weights: list[float] = []
-    for item in items:
-        if before:
-            near = [a for a in own if a.start < item.start][-1:]
-        else:
-            near = [a for a in own if a.start >= item.end][:1]
-        if not near:
-            return None
-        sharing = [x for x in items if _nearest(x, own, before) is near[0]]
-        weights.append(near[0].value / max(1, len(sharing)))
-    return weights
+    near = _nearest(items, sorted(own), before=own[0].start < items[0].start)
+    shared = Counter(amount.start for amount in near if amount)
+    weights = [amount.value / shared[amount.start] for amount in near if amount]
+    return weights if len(weights) == len(items) else None
 
 
 def _one_each(
@@ -93,10 +87,11 @@ _RICH = 0.5
 _JOINTS = words_in(", and n & + plus with or the some a of old also then")
 
 
-def _nearest(item: Item, own: Sequence[Amount], before: bool) -> Amount | None:
-    near = (
-        [a for a in own if a.start < item.start][-1:]
-        if before
-        else [a for a in own if a.start >= item.end][:1]
-    )
-    return near[0] if near else None
+def _nearest(items: Sequence[Item], own: Sequence[Amount], *, before: bool) -> list[Amount | None]:
+    """Of each thing the last amount before it, or the first one behind it."""
+    starts = [amount.start for amount in own]
+    if before:
+        places = [bisect_left(starts, item.start) - 1 for item in items]
+    else:
+        places = [bisect_left(starts, item.end) for item in items]
+    return [own[place] if 0 <= place < len(own) else None for place in places]

@@ -2,10 +2,17 @@
 
 from collections.abc import Collection, Sequence
 
-from handlers.reading.foodparts import ALONE, grown_food, named_again, part_alone, part_of_earlier
+from handlers.reading.foodparts import (
+    ALONE,
+    by_what_follows,
+    grown_food,
+    named_again,
+    part_alone,
+    part_of_earlier,
+)
 from handlers.reading.items import Item
 from handlers.reading.marks import Mark
-from handlers.reading.notfood import as_pod, names_no_food
+from handlers.reading.notfood import as_pod, is_vessel, names_no_food
 from handlers.reading.proportions import PERCENT
 from handlers.reading.saidof import as_described, in_parts, with_denied_lists, with_joint_shares
 from handlers.reading.whence import is_where_from, without_dishes, without_vessel
@@ -30,7 +37,7 @@ def find_items(
         if i < behind:
             continue
         mark = foods.get(i)
-        if mark is not None and names_no_food(norms, mark):
+        if mark is not None and (names_no_food(norms, mark) or is_vessel(words, mark)):
             behind = mark.end
             continue
         if mark is not None:
@@ -49,7 +56,7 @@ def find_items(
         behind = item.end
     if len(out) < 2:
         return tuple(out)
-    out = in_parts(norms, out)
+    out = by_what_follows(norms, in_parts(norms, out))
     out = [as_pod(norms, item, out) for item in out]
     out = without_dishes(norms, [without_vessel(norms, item) for item in out])
     return tuple(with_joint_shares(norms, with_denied_lists(norms, out)))

@@ -45,7 +45,8 @@ _COLOUR: dict[str, Sign] = {
 _BY_THEMSELVES = _MOULD | _MOULD_WEAK
 _ALONE = _MOULD - _MOULD_WEAK
 """Words that tell of a mould without its colour."""
-_ANY = _BY_THEMSELVES | _MOULD_OF_BIN
+_DOTTED = words_in("dotted speckled spotted flecked freckled peppered")
+_ANY = _BY_THEMSELVES | _MOULD_OF_BIN | _DOTTED
 
 
 def _keeps_out_mould(mark: Mark) -> bool:
@@ -71,10 +72,11 @@ def moulds_in(
             continue
         if norms[i] in _WORN and norms[i - 1 : i] in (["my"], ["your"]):
             continue
+        free = max(i - _reach(norms[i]), out[-1].end if out else 0)  # "green spots and white fuzz"
         colours = [
             (at, sign)
             for at, sign in _colours(norms, i, in_bins)
-            if at not in in_bins and at >= i - _reach(norms[i]) and (at < i or norms[i] != "down")
+            if at not in in_bins and at >= free and (at < i or norms[i] != "down")
         ]
         if not (colours or norms[i] in _ALONE) or _is_soil(norms, i):
             continue
@@ -124,16 +126,33 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
         if norms[k] in _COLOUR and norms[k + 1] not in ("bin", "has", "bucket", "is", "one"):
             found.append((k, _COLOUR[norms[k]]))
     if found:
-        return found
+        return [*found, *_besides(norms, i, in_bins)]
     span = range(i + 1, min(i + 9, len(norms)))
     after = [norms[k] for k in span if k not in in_bins and not (in_bins and norms[k] == "on")][:4]
     for k, norm in enumerate(after):
         furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
+        furry = furry or (k == 1 and after[0] in ("with", "in") and norms[i] in _DOTTED)
         if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):
             return [(i, _COLOUR[norm]), *_further(norms, i, norm, in_bins)]
         if norm in _STOPS or (norm == "," and k):
             break
     return _told_after(norms, i)
+
+
+def _besides(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tuple[int, Sign]]:
+    """ "White mould but got a bit green also": another colour told behind the growth."""
+    for k in range(i + 2, min(i + _FURTHER, len(norms))):
+        if norms[k] in _STOPS:
+            break
+        behind = norms[k + 1 : k + 2]
+        ends = not behind or behind[0] in _AFTER_COLOUR | _TOO
+        if norms[k] in _COLOUR and norms[k - 1] in _A_BIT and ends and k not in in_bins:
+            return [(i, _COLOUR[norms[k]])]
+    return []
+
+
+_A_BIT = words_in("bit abit some little also turning going slightly touch partly")
+_TOO = words_in("also too as here there at on round around patches spots coming starting")
 
 
 def _told_after(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:

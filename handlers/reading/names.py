@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.bincalls import by_letter, by_number, pictured
+from handlers.reading.bincalls import by_initial, by_letter, by_number, pictured
 from handlers.reading.binforms import book_of, loose_book_of
 from handlers.reading.binwords import (
     AFTER_NOT_OURS,
@@ -13,6 +13,7 @@ from handlers.reading.binwords import (
     PLAIN_FOLLOWERS,
     BinRef,
 )
+from handlers.reading.spans import indexes
 from handlers.reading.unitwords import unit_starts
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
@@ -37,6 +38,8 @@ def known_bins(
         if ref is not None:
             out.append(ref)
     out += by_letter(words, norms, bins)
+    short = list(by_initial(words, norms, bins))
+    out += [ref for ref in short if ref.start not in indexes(out)]
     if not out:
         out += by_number(words, norms, bins)
     return tuple(sorted((*out, *pictured(words, norms, bins))) if "☺" in norms else sorted(out))
@@ -120,7 +123,7 @@ def is_part(before: str, after: str, into: bool, place: bool, common: bool = Tru
     """Whether a one-word name belongs to another thing here ("shed roof", "my kitchen")."""
     if before in ("my", "your", "his", "her", "their", "a", "an", "new"):
         return True
-    if not after or not after[0].isalpha() or after in PLAIN_FOLLOWERS or after in _BIN_PARTS:
+    if not after or not after[0].isalpha() or after in _NO_NOUNS:
         return False
     if after in _NOUNS:
         return True
@@ -166,11 +169,14 @@ _OTHER_CONTENTS = words_in("rain water beer wine cider whisky oil petrol")
 _BIN_PARTS = words_in(
     "lid lids tap spigot contents juice leachate liquid's scraps tray liquid handle"
 )
+_OF_WHOM = words_in("his her hers its their my our your these those them")
 _PAST_VERBS = words_in(
     "fed drained sealed buried filled emptied closed topped got had ate went took received "
     "gave yielded smelt smelled stank hissed bulged opened started shut ready burped belched "
-    "popped fizzed exploded leaked leaks hissed reeked ponged"
+    "popped fizzed exploded leaked leaks hissed reeked ponged swallowed gobbled scoffed devoured "
+    "demolished munched guzzled"
 )
+_NO_NOUNS = PLAIN_FOLLOWERS | _BIN_PARTS | _OF_WHOM
 _NOUNS = words_in(
     "list lists cook cooks sheet scales scale crew lads extension renovation refit cleaner "
     "cleaning door's keys key lock padlock gate shelf shelves step steps swing pirates "

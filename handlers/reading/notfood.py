@@ -11,7 +11,7 @@ from handlers.reading.vocabulary import Food, words_in
 def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     """Whether a word for food is part of another thing's name, or of somebody's body."""
     behind = norms[mark.end : mark.end + 1]
-    if behind and behind[0] in _NOT_FOOD:
+    if behind and (behind[0] in _NOT_FOOD or _is_who_or_shape(norms, mark)):
         return True
     if mark.end - mark.start > 1:
         return False
@@ -20,10 +20,57 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
         return True  # "stock is left", "cinco de mayo"
     if norms[mark.start] == "marge" and (before in _CALLED or not _DOING.isdisjoint(behind)):
         return True
+    if norms[mark.start] in _LIVING and behind and behind[0] in _LOOKING_ON:
+        return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
-    return coloured or (norms[mark.start] in _BODY and before in _WHOSE)
+    whose = before in _WHOSE or (bool(behind) and behind[0] in _BROKE)
+    return coloured or (norms[mark.start] in _BODY and whose)
 
 
+def _is_who_or_shape(norms: Sequence[str], mark: Mark) -> bool:
+    """ "The fish lady", "star-shaped": somebody or something called by a food."""
+    at = mark.end + (norms[mark.end] == "-")
+    if at >= len(norms):
+        return False
+    who = at == mark.end and norms[at] in _WHO and not _is_baked(norms, at)
+    who = who and not norms[at - 1].endswith("s")  # "prawn heads, men"
+    left = norms[at + 1 : at + 2]
+    if who and norms[at] in _MANY and left and left[0] in _LEFT:
+        return False  # "the rice people left"
+    return who or norms[at] in _SHAPED
+
+
+def _is_baked(norms: Sequence[str], i: int) -> bool:
+    """Whether a man of dough stands at word i ("gingerbread men")."""
+    return norms[i - 1] in _DOUGHS or norms[i - 1].endswith("bread")
+
+
+_WHO = words_in(
+    "man men lady ladies woman women guy guys bloke blokes fella fellow fellas chap wallah walla "
+    "vendor seller sellers hawker monger uncle aunty auntie mama boys girls lads people folk folks "
+    "farmer farmers"
+)
+_MANY = words_in("people folk folks lads men women boys girls ladies guys")
+_LEFT = words_in(
+    "left leave didnt dont wouldnt wont never hadnt havent had have refused ignored wasted bought "
+    "brought bring threw throw dropped couldnt cant hate hated"
+)
+_DOUGHS = words_in("ginger dough biscuit cookie bread chocolate marzipan")
+_SHAPED = words_in("shaped flavoured flavored scented patterned themed")
+
+
+def is_vessel(words: Sequence[str], mark: Mark) -> bool:
+    """ "A pie tin of grease", "an egg tray of peel": what something else is in."""
+    end = mark.end + (words[mark.end - 1] not in _KEPT_IN)
+    led = words[end : end + 1] == ["of"] and end > mark.start + 1
+    return led and words[end - 1] in _KEPT_IN
+
+
+_KEPT_IN = words_in(
+    "tin tins dish pan plate pot cooker bowl tray jar bag box can mug cup tub carton basket sack "
+    "punnet bucket packet kettle crate"
+)
+"""Behind a food and before "of" it is a vessel, and the food what it was once for."""
 _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
     "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
@@ -34,6 +81,11 @@ _NOT_FOOD = words_in(
 _BODY = words_in(
     "feet foot heart tongue brain brains legs leg blood cheek cheeks liver kidneys lung lungs"
 )
+_BROKE = words_in("broke broken breaks aches ached sank hurts hurt")
+_LIVING = words_in(
+    "rabbit rabbits duck ducks goose hen hens chicken chickens pigeon pigeons goat pig"
+)
+_LOOKING_ON = words_in("outside watching watched staring stared hopped barked supervising waiting")
 _COLOURS = words_in(
     "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
 )

@@ -107,8 +107,13 @@ def describes_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> b
             food.start <= mark.start < mark.end <= food.end
             and food.end - food.start > mark.end - mark.start
         )
+        or (0 < mark.start - food.end <= 3 and norms[food.end] in _WHICH)
         for food in foods
     )
+
+
+_WHICH = words_in("wey which")
+"""Behind a food, before what is said of it: "bean cake wey sour", "milk which had gone sour"."""
 
 
 def is_of_my_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bool:

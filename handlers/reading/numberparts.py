@@ -58,7 +58,8 @@ _SINGLE_PARTS = frozenset(
     {"cuarto", "third", "fourth", "fifth", "sixth", "eighth", "tenth", *QUARTER}
 )
 _QUARTERED = words_in(
-    "litre liter pint kilo kg pound lb cup gallon quart kilogram stone bucket bag tub"
+    "litre liter pint kilo kg pound lb cup gallon quart kilogram stone bucket bag tub pail caddy "
+    "pot jar bowl box crate sack barrel drum tin tray mug glass punnet carton basin jug bottle"
 )
 
 

@@ -218,13 +218,26 @@ def _counts(group: Group, seen: Seen, context: str) -> bool:
     clause = next(c for c in group.clauses if c.start <= seen.start < c.end)
     if not seen.plain and clause.joint in _ABOUT_ELSE:
         return False  # "buried it while it was dry": the weather
-    if context in ("place", "craft") and seen.sign in _PLACE_SIGNS:
+    felt = context != "craft" and _is_felt(group, seen)
+    if context in ("place", "craft") and seen.sign in _PLACE_SIGNS and not felt:
         # a room may be dry or full of flies, but only a bin hisses
         return seen.sign == "gas" and seen.plain and any(b.end <= seen.start for b in group.bins)
     unsaid = not group.bins and group.norms[0] not in _GOES_ON
-    if not seen.plain and (context == "place" or (context == "name" and unsaid)):
+    if not (seen.plain or felt) and (context == "place" or (context == "name" and unsaid)):
         return False
     return not _of_something_else(group.message, seen)
+
+
+def _is_felt(group: Group, seen: Seen) -> bool:
+    """ "Shed is warm. 41 degrees", "pH 3.9, dry on top": where that is measured, a bin is meant."""
+    measured = {a.quantity for a in group.message.amounts}
+    if "ph" in measured:
+        return seen.sign in _FELT
+    warm = "celsius" in measured and seen.sign in ("warm", "cold")
+    return warm and any(b.end <= seen.start for b in group.bins)
+
+
+_FELT: frozenset[Sign] = frozenset({"warm", "cold", "dry", "wet"})
 
 
 def _of_something_else(message: Message, seen: Seen) -> bool:

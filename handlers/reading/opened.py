@@ -118,9 +118,16 @@ def _is_for_all(group: Group) -> bool:
 
 _FOR_ALL_CUES = words_in(
     "all shared communal everyone everybody anyone anybody everyones todos todas tous alle tutti "
-    "lahat sabke wote"
+    "lahat sabke wote share staff parish street terrace tenants residents neighbours neighbors "
+    "members team crew congregation parishioners village families volunteers workers teachers "
+    "students plots community"
 )
 _FOR_ALL = Late(
+    r"\bfor (?:all )?the (?:\S+ ){0,2}(?:staff|parish|street|terrace|tenants|residents|neighbou?rs"
+    r"|members|team|crew|congregation|parishioners|village|families|volunteers|workers|teachers"
+    r"|students|plots|community)\b|\bfor (?:the |our )?(?:\S+ ){1,3}to share\b|"
+    r"\bcommunity (?:property|bin|bucket)\b|\b4 (?:all|everyone|everybody)\b|"
+    r"\bpa (?:todos|todas)\b|"
     r"\b(?:for|belongs to|open to|free to|available to) (?:use by )?(?:us all|all of us|everyone"
     r"|everybody|anyone|anybody|all|the (?:whole|entire) \S+)\b(?! the| of the)|"
     r"\b(?:all|everyone|everybody|anyone|anybody|you all|all of you|all of us|we all|all members"

@@ -9,9 +9,11 @@ from datetime import date
 from handlers.reading.acts import Accept, Act, Ask, Decline, Offer
 from handlers.reading.amending import SHORT, plain_text, with_people
 from handlers.reading.binwords import BinRef
+from handlers.reading.days import Day
 from handlers.reading.doers import is_sender
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.people import MemberRef
 from handlers.reading.stretches import coming as coming_day
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import Patterns, first_in, patterns
@@ -259,7 +261,8 @@ def _answered(message: Message, text: str, words: frozenset[str]) -> Accept | De
     for forms, cues, kind in ((_REFUSED, _REFUSING, Decline), (_TAKEN, _TAKING, Accept)):
         match = None if words.isdisjoint(cues) else first_in(forms, text)
         if match is not None:
-            return kind(bin=_bin_at(message, text, match), on=coming(message), rules=(BY_NAME,))
+            on = coming(message, refused=kind is Decline)
+            return kind(bin=_bin_at(message, text, match), on=on, rules=(BY_NAME,))
     return None
 
 
@@ -271,18 +274,41 @@ def _is_a_place(text: str, match: re.Match[str]) -> bool:
 _WHERE = words_in("in at of on by to from near behind outside under")
 
 
-def coming(message: Message) -> date | None:
-    """The day that lies ahead, where one is said."""
-    for day in message.days:
-        if not day.aside or message.norms[day.start - 1] == "from":
-            return coming_day(day.past, day.future, message.today)
-    return None
+def coming(message: Message, *, refused: bool = False) -> date | None:
+    """The day that lies ahead, where one is said; "now" only where no other is, and one that is
+    denied only where it is `refused`.
+    """
+    said = [d for d in message.days if not d.aside or message.norms[d.start - 1] == "from"]
+    if len(said) > 1 and not refused:
+        said = [d for d in said if message.norms[d.start] != "now"] or said
+        said = [d for d in said if not _cannot(message, d)] or said
+    return coming_day(said[0].past, said[0].future, message.today) if said else None
+
+
+def _cannot(message: Message, day: Day) -> bool:
+    """ "Not on Sunday, but on Monday I'll take it": a day that is refused for another."""
+    clause = message.clause_at(day.start)
+    return clause is not None and message.has(_NOT, clause.start, clause.end)
+
+
+_NOT = words_in("not no cant cannot wont dont cannae isnt nope unable except")
 
 
 def taker(message: Message) -> str | None:
     """The member, other than the sender, whom an offer names."""
-    others = [m.name for m in message.members if not m.owner and not is_sender(message, m.name)]
-    return others[0] if others else None
+    others = [m for m in message.members if not is_sender(message, m.name)]
+    free = [m for m in others if not m.owner or _is_in_his_hands(message, m)]
+    return free[0].name if free else None
+
+
+def _is_in_his_hands(message: Message, ref: MemberRef) -> bool:
+    """ "Into Kofi's care", "to Ruth's hands": with whom a bin is to be."""
+    at = ref.end + (message.norms[ref.end : ref.end + 1] == ["'s"])
+    led = message.norms[ref.start - 1 : ref.start] in (["to"], ["into"], ["in"])
+    return led and not _CARE.isdisjoint(message.norms[at : at + 2])
+
+
+_CARE = words_in("hands care keeping custody charge safekeeping possession")
 
 
 def _bin_at(message: Message, text: str, match: re.Match[str]) -> str | None:

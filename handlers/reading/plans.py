@@ -51,7 +51,7 @@ from handlers.reading.unfit import CUES as UNFIT_CUES
 from handlers.reading.unfit import unfit
 from handlers.reading.upkeep import CUES as UPKEEP_CUES
 from handlers.reading.upkeep import upkeep
-from handlers.reading.words import cleaned
+from handlers.reading.words import READ_AT_MOST, cleaned
 
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
@@ -112,7 +112,7 @@ class _Said:
 
 def _arranged(said: _Said) -> tuple[tuple[Plan | Ask | Open, ...], _Said]:
     """What is arranged, and what is left to read: the same where no words of it are taken."""
-    context, heard = said.context, _CUES.heard(said.text.casefold())
+    context, heard = said.context, _CUES.heard(said.text[:READ_AT_MOST].casefold())
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
     if harm not in readers and context.harmed:
         readers.insert(0, harm)  # "she threw up" is of whoever swallowed of it

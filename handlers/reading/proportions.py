@@ -18,16 +18,18 @@ MOST = words_in(
     "mostly maistly mainly largely chiefly primarily predominantly mostley moslty majority most"
 )
 _ALL = words_in("all entirely purely only solely pure completely wholly just")
-_SOME = words_in("some plus")
+_SOME = words_in("some plus incl including")
 _LITTLE = words_in(
     "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
     "cachito poquito smattering drop scrap handful stray scrape smear lick knob trace traces "
-    "drizzle pinch speck sliver slivers morsel whisper glug"
+    "drizzle pinch speck sliver slivers morsel whisper glug likkle lickle liddle skerrick wisp "
+    "shred shreds"
 )
 _DONE = words_in("drop splash dash touch sprinkle scrape smear lick drizzle pinch trace glug")
 _ONE = words_in("a an one wee tiny small little single last the every")
 _HARDLY = words_in("hardly barely scarcely")
 _MUCH = words_in("much many lot")
+_EATEN = words_in("touched ate eaten tasted nibbled tried finished started used")
 PERCENT = words_in("% percent pct")
 
 
@@ -48,7 +50,8 @@ def share_of(
         return Said(0.7)
     if after and after[0] == "only" and norms[end + 1 : end + 2] in ([], ["."], ["!"]):
         return Said(1.0)
-    if tuple(norms[end : end + 2]) in _A_LITTLE and _ends(norms, end + 2):
+    much = end + 2 + (list(norms[end : end + 3]) == ["a", "little", "bit"])
+    if tuple(norms[end : end + 2]) in _A_LITTLE and _ends(norms, much):
         return Said(0.1, vague=True)
     return _percent_behind(norms, end, foods, behind) if percents else None
 
@@ -109,6 +112,8 @@ def _stated(near: Sequence[str]) -> Said | None:
             continue  # "half a loaf" is a piece, and no share
         if near[k] in _DONE and near[k + 1 : k + 2] != ["of"] and near[max(0, k - 1)] not in _ONE:
             continue  # "drop one bowl of rice" is done, and no little of it
+        if near[k] in _HARDLY and near[k + 1 : k + 2] and near[k + 1] in _EATEN:
+            continue  # "he hardly touched the quiche"
         said = _said_at(near[k], near[k - 1] if k else "")
         if said is not None:
             return said
@@ -117,6 +122,8 @@ def _stated(near: Sequence[str]) -> Said | None:
 
 def _said_at(norm: str, before: str) -> Said | None:
     if norm in _FRACTIONS:
+        if norm in ("half", "haf") and (before in _COUNTS or before.isdecimal()):
+            return None  # "3 half bananas" are counted
         return Said(min(1.0, _FRACTIONS[norm] * _COUNTS.get(before, 1)))
     if norm in PERCENT:
         return _percent(before)

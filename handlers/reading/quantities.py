@@ -13,8 +13,10 @@ from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.ofwhat import is_drawn, is_level, of_what
 from handlers.reading.once import once
+from handlers.reading.partgiven import whole_before, without_wholes
 from handlers.reading.retold import result_of, without_restated, without_total
 from handlers.reading.saidof import EATERS, EATING
+from handlers.reading.spans import indexes
 from handlers.reading.tare import weighings, without_tare
 from handlers.reading.vocabulary import words_in
 
@@ -43,6 +45,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
     if len(out) > 1:  # "the bones from 2 kg of wings"
         out = [a for a in out if norms[max(0, a.start - 1)] != "from"] or out
         out = result_of(norms, without_restated(norms, out))
+        out = without_wholes(group.message, out)
     out = _without_parts(group, out)
     if len(out) < 2:
         return out
@@ -126,6 +129,8 @@ def _of_each(group: Group, amount: Amount) -> Amount:
             times = _listed_from(group, amount.end + 2)
         else:
             times = _vessels_before(group, amount) or _counted_before(group, amount.start)
+            if times == 1:
+                times = _things_before(group, amount)
     else:
         times = _counted_by_each(group, amount.start)
     return amount._replace(value=amount.value * times) if times > 1 else amount
@@ -138,6 +143,24 @@ def _vessels_before(group: Group, amount: Amount) -> int:
     number = read_number(message.words, vessels[-1].start) if vessels else None
     whole = number is not None and number.value in range(2, _MOST_THINGS + 1)
     return int(number.value) if number is not None and whole else 0
+
+
+def _things_before(group: Group, amount: Amount) -> int:
+    """How many things are listed right before an amount of each ("ham and rice, a pound each")."""
+    norms = group.message.norms
+    things = [i for i in group.items if i.end <= amount.start and not i.absent]
+    count, start = 0, amount.start
+    for item in reversed(things):
+        between = norms[item.end : start]
+        near = len(between) <= _NEAR and (count or (_JOINTS - {","}).isdisjoint(between))
+        if not near or (count and _JOINTS.isdisjoint(between)) or "." in between:
+            break
+        count, start = count + 1, item.start
+    return max(1, count)
+
+
+_NEAR = 4
+"""Words between two things of a list, at most."""
 
 
 def _counted_by_each(group: Group, end: int) -> int:
@@ -167,9 +190,10 @@ _BEHIND_LIST = words_in("in into to for from went going all . ( : - ;") | {"\n"}
 
 def _counted_before(group: Group, end: int) -> int:
     """The count of things just before an amount of each ("3 loaves, 800 g each")."""
-    words = group.message.words
+    words, named = group.message.words, indexes(group.message.bins)
     for i in range(end - 1, max(group.start, end - 5) - 1, -1):
-        number = read_number(words, i) if words[i].kind in ("number", "word") else None
+        free = words[i].kind in ("number", "word") and i not in named
+        number = read_number(words, i) if free else None
         if number is not None and not number.word and number.end < end:
             whole = number.value == int(number.value) and 1 < number.value <= _MOST_THINGS
             return int(number.value) if whole else 1
@@ -217,6 +241,7 @@ def makeup_of(group: Group) -> Makeup | None:
     """Make-up of what the group names, or of the group it goes on from if it names none."""
     amounts = scrap_amounts(group)
     items = [i for i in group.items if not i.absent and not _came_out(group, i)]
+    items = [i for i in items if i.start not in whole_before(group.message)] or items
     specific = [i for i in items if not i.generic]
     several = len(amounts) > 1
     weights = item_weights(group, specific, amounts) if specific and several else None

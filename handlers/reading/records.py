@@ -11,6 +11,7 @@ from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.liquid import drain_of
 from handlers.reading.message import BRAN, Message
+from handlers.reading.namesakes import is_of_namesake
 from handlers.reading.observations import merged, observe_of
 from handlers.reading.opened import open_of
 from handlers.reading.openings import introduced
@@ -19,7 +20,7 @@ from handlers.reading.quantities import scrap_amounts
 from handlers.reading.restarts import restart_of
 from handlers.reading.scraps import layer_from, layer_of
 from handlers.reading.sealed import seal_of
-from handlers.reading.told import is_now, is_of_namesake
+from handlers.reading.told import is_now
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
 

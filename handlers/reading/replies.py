@@ -213,7 +213,11 @@ def _decline(message: Message) -> Decline | None:
     bare = bare and not (message.amounts or message.items or message.signs or message.liquid())
     if not bare and (word_count(message) > 2 * SHORT or first_in(DECLINING, text) is None):
         return None
-    return Decline(bin=bin_meant(message), on=coming(message), rules=("no to an offer or a turn",))
+    return Decline(
+        bin=bin_meant(message),
+        on=coming(message, refused=True),
+        rules=("no to an offer or a turn",),
+    )
 
 
 def _later(message: Message) -> Later | None:

@@ -11,7 +11,8 @@ from handlers.reading.vocabulary import words_in
 def result_of(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     """ "2.6 kg minus 400 g = 2.2 kg": what a sum comes to counts alone."""
     for a in reversed(amounts[1:]):
-        if a.start and norms[a.start - 1] in ("=", "net", "nett", "balance", "makes"):
+        left = norms[a.start - 1] == "so" and norms[a.end : a.end + 1] in (["only"], ["left"])
+        if a.start and (left or norms[a.start - 1] in ("=", "net", "nett", "balance", "makes")):
             return [b for b in amounts if b.start >= a.start]
     return amounts
 
@@ -27,7 +28,9 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
             exact = norms[amount.end : amount.end + 2] == ["to", "be"]  # "well, 4.8 to be exact"
             again = again and not _INSTEAD.isdisjoint(between)
             called = between[-2:] == ["call", "it"]
-            if again or exact or called or _is_repair(between) or _is_same(between, last, amount):
+            same = _is_same(between, last, amount) or _is_insisted(norms, last, amount)
+            same = same or _is_denied(norms, last, amount)
+            if again or exact or called or _is_repair(between) or same:
                 out.pop()
         out.append(amount)
     return out
@@ -55,6 +58,41 @@ def _is_same(between: Sequence[str], last: Amount, amount: Amount) -> bool:
     return bool(other) and told and isclose(last.value, amount.value, rel_tol=_AS_GOOD_AS)
 
 
+def _is_insisted(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
+    """ "A cup of it, literally one cup", "2 kg of ribs on the table, now 2 kg of ribs in the bin":
+    the same figure for the same thing, with a word that says so.
+    """
+    if not isclose(last.value, amount.value) or amount.start - last.end > _INSISTED_NEAR:
+        return False
+    lead = norms[amount.start - 1]
+    if lead == "the" or lead in ("a", "one"):
+        lead = norms[amount.start - 2]
+    of = norms[amount.end : amount.end + 2]
+    if lead in _NOW:
+        return of[:1] == ["of"] and len(of) > 1 and norms[last.end : last.end + 2] == of
+    ended = not of or of[0] in _ENDED
+    return lead in _INSISTING or (ended and lead in _BARELY)
+
+
+def _is_denied(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
+    """ "2 kg of peel. Well, 3 kg", "not 2 kg, as I said, but 3"."""
+    between = norms[last.end : amount.start]
+    if between[-1:] == ["but"]:
+        return norms[max(0, last.start - 1)] == "not"
+    at = len(between) - 1 - (between[-1:] == [","])
+    if at < 1 or between[at] != "well" or between[at - 1] not in _STOPS:
+        return False
+    return len(between) <= _WELL_NEAR and _MORE.isdisjoint(norms[amount.end : amount.end + 4])
+
+
+_STOPS = words_in(". , ; - — ...")
+_WELL_NEAR = 8
+_MORE = words_in("too also more as besides another")
+_INSISTED_NEAR = 9
+_NOW = words_in("now currently")
+_INSISTING = words_in("literally exactly precisely honestly truly really")
+_BARELY = words_in("just only barely simply")
+_ENDED = words_in(". , ; ! ? ) that all no in total") | {"\n"}
 _THAT_IS = words_in("thats 's is ie = so or")
 _AS_GOOD_AS = 0.06
 """Share of an amount by which its rounded value in another unit may differ."""

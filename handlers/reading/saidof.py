@@ -13,6 +13,8 @@ def as_described(norms: Sequence[str], item: Item, foods: Collection[int]) -> It
     """The item with what stands before and behind it: staleness, share, absence."""
     start = max(0, item.start - 6)
     near = _near(norms[start : item.start])
+    if norms[item.start - 5 : item.start] == ["#", "and", "a", "bit", "of"]:
+        near = []  # "2 kilos and a bit of rice"
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
     absent = _is_denied(near) or _is_free_of(norms, item) or _is_gone(norms, item.end)
     said = (
@@ -214,7 +216,9 @@ def with_joint_shares(norms: Sequence[str], items: list[Item]) -> list[Item]:
         behind = norms[second.end : second.end + 1]
         if second.share is not None and behind and behind[0] in MOST and first.share is None:
             share = second.share
-        elif first.share is not None and second.share is None and norms[first.start - 1] == "it":
+        elif (
+            first.share is not None and second.share is None and norms[first.start - 1] in _SHARING
+        ):
             share = first.share
         else:
             continue
@@ -222,4 +226,5 @@ def with_joint_shares(norms: Sequence[str], items: list[Item]) -> list[Item]:
     return out
 
 
+_SHARING = words_in("it incl including")
 _AND_ALL = (["and", "all"], ["plus", "all"], ["&", "all"], ["n", "all"])

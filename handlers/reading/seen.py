@@ -23,6 +23,7 @@ _NOT = words_in(
     "no not isnt wasnt without never nor neither arent werent aint dont doesnt didnt hasnt "
     "havent zero none cant hardly barely nae nowt kein keine"
 )
+_SAVE = words_in("bar except save besides beyond")
 _STRAY = words_in("though but , . ; : ! ? ( ) - — \n ☺ so and with".replace("\n", "")) | {"\n"}
 
 
@@ -31,6 +32,8 @@ def denied(norms: Sequence[str], at: int) -> bool:
     if norms[max(0, at - 1) : at] in (["nothing"], ["nowt"]):
         return True
     for k in range(at - 1, max(-1, at - 5), -1):
+        if norms[k] in _SAVE and k > at - 4:
+            return False  # "no smell bar the vinegar"
         if norms[k] in _NOT:
             return norms[k + 1 : k + 2] != ["only"]
         if norms[k] in _STRAY and norms[k] not in ("and",):

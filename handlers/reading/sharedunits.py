@@ -1,6 +1,7 @@
 """Numbers that share the unit of another amount: "700 g of skin, 300 of peppers"."""
 
 from collections.abc import Collection, Sequence
+from math import isclose
 
 from handlers.reading.amounts import Amount
 from handlers.reading.bareplaces import (
@@ -24,6 +25,8 @@ def shared(
 ) -> Amount | None:
     """The number as an amount in the unit of one of those known, if it goes with one."""
     earlier = [a for a in known if a.end <= place.i]
+    if place.before in _BACK and any(isclose(a.value, place.value * a.factor) for a in earlier):
+        return None  # "900 g of hulls and one melon that was in with the 900"
     amount = _of_a_day(place, earlier) or _for_bin(words, place, earlier, taken)
     amount = amount or _in_list(words, place, earlier)
     if amount is not None:
@@ -71,11 +74,21 @@ def _shared_behind(words: Sequence[Word], place: Place, before: Sequence[Amount]
 
 
 def _is_said_last(words: Sequence[Word], place: Place, last: Amount) -> bool:
-    """ "2 lb, maybe 4. Say 3": a figure that settles the guesses before it."""
-    alone = place.before == "say" and norm_at(words, place.i - 2) in STOPS and place.ends
-    return alone and 0.4 <= place.value * last.factor / (last.value or 1.0) <= 2.5
+    """ "2 lb, maybe 4. Say 3", "2 kg. Well 3", "2 kg less what was eaten, so 1 only", "not 2 kg,
+    as I said, but 3": a figure that settles what was told before it.
+    """
+    lead = place.i - 1 - (place.before == ",")
+    stopped = norm_at(words, lead - 1) in STOPS
+    alone = norm_at(words, lead) in ("say", "well") and stopped and place.ends
+    alone = alone or (place.before == "so" and place.after in _ONLY)
+    denied = place.before == "but" and norm_at(words, last.start - 1) == "not"
+    if denied and (place.ends or place.after in (":", "of")):
+        return True
+    return alone and 0.3 <= place.value * last.factor / (last.value or 1.0) <= 2.5
 
 
+_ONLY = frozenset({"only", "left"})
+_BACK = frozenset({"the", "that", "those"})
 _OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
 _NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
 _WHOLE = words_in("it that thats which them this those")

@@ -55,6 +55,9 @@ def find_signs(
         if norms[i] == "any" and norms[i + 1] in ANY_LIQUID and denied(norms, i)
     ]
     found += _turned(norms, turns, found, foods, in_bins)
+    if "nose" in norms:  # "alcohol on the nose" is only where it is smelt
+        ends = {s.end for s in found if s.sign in SMELLS}
+        found = [s for s in found if s.start not in ends or norms[s.start : s.end][-1:] != ["nose"]]
     if any(s.sign == "ammonia" for s in found):
         found = [s for s in found if list(norms[s.start : s.end]) != ["sharp"]]
     if "septic" in norms:

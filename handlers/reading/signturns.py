@@ -84,6 +84,12 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
         r"(?:from|at|in|out of|off) the (?:[a-z0-9]+ ){0,2}?(?:tap|spigot|spout)\b",
     ),
     (
+        "no_liquid",
+        "opened turned tried",
+        r"\b(?P<s>nothing|nowt)(?: at all)? (?:from|out of|off) (?:[a-z0-9]+ ){1,3}?when (?:i|we) "
+        r"(?:opened|turned|tried) the (?:tap|spigot|spout)\b",
+    ),
+    (
         "much_liquid",
         "sloshes sloshing slosh sloshed slick puddle film layer pool lake sea",
         r"\b(?P<s>slosh(?:es|ing|ed)?)\b(?! (?:of|in|some|a bit|it|them))|"

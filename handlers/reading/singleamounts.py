@@ -19,10 +19,13 @@ from handlers.reading.words import Word
 
 _PH = words_in(
     "the in for measured tested test level value liquid juice leachate brew "
-    "stuff it just 's of is was at about around reads "
+    "stuff it just 's of is was at about around reads between "
     "reading = : now"
 )
 MOST_PH = 14
+_TO = frozenset({"-", "–", "—", "to", "or", "/"})
+_WIDEST = 2.0
+"""pH; a wider range is none."""
 _ENDED: tuple[list[str], ...] = ([], ["."], [","], ["!"])
 _OF_A = frozenset({"of", "de", "a", "an", "the", "my", "our", "that", "o"})
 _MEASURES = frozenset({"pint", "quart", "gallon", "litre", "liter", "gal", "qt"})
@@ -102,7 +105,20 @@ class _Reader(Measuring):
         value = digits_value(self.words[at].norm) if at else None
         if value is None or (value > MOST_PH and self.norms[at + 1 : at + 2] not in _ENDED):
             return None  # "pH strips, 100 of them"; "the pH is 22" was told all the same
-        return Amount(i, at + 1, "ph", value)
+        high = self.upper_ph(at + 1, value)
+        return Amount(i, at + 1, "ph", value) if high is None else high._replace(start=i)
+
+    def upper_ph(self, at: int, low: float) -> Amount | None:
+        """ "3.5-4", "4 to 4.5": the middle of a range that begins before a word."""
+        if at + 1 >= len(self.words):
+            return None
+        between = self.norms[at] == "and" and self.norms[at - 2] == "between"
+        if not between and self.norms[at] not in _TO:
+            return None
+        high = digits_value(self.norms[at + 1]) if self.words[at + 1].kind == "number" else None
+        if high is None or not low < high <= min(MOST_PH, low + _WIDEST):
+            return None
+        return Amount(at, at + 2, "ph", (low + high) / 2, vague=True)
 
     def reading_of_strip(self, i: int) -> int:
         """ "A pH strip on the shed, came out at 4": index of the number, 0 if there is none."""

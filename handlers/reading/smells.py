@@ -31,9 +31,13 @@ def smelling(norms: Sequence[str], mark: Mark) -> bool:
             break
     if "like" in norms[max(0, at - _LIKENED) : at] and _is_likened(norms, at):
         return True
-    if not SMELL.isdisjoint(norms[at + 1 : at + 2]):
+    if not SMELL.isdisjoint(norms[at + 1 : at + 2]) or _is_on_the_nose(norms, mark.end):
         return True
     return before_smell(norms, mark.end) or _is_of_drained(norms, mark)
+
+
+def _is_on_the_nose(norms: Sequence[str], at: int) -> bool:
+    return list(norms[at : at + 3]) == ["on", "the", "nose"]
 
 
 def _is_of_drained(norms: Sequence[str], mark: Mark) -> bool:

@@ -36,6 +36,7 @@ from handlers.reading.leaning import is_further, with_figure
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.lookalikes import is_between_bins
 from handlers.reading.message import Message
+from handlers.reading.namesakes import is_of_namesake
 from handlers.reading.observations import observe_from
 from handlers.reading.ofwhat import is_drawn, is_level
 from handlers.reading.opened import is_several, open_from
@@ -47,7 +48,7 @@ from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scrap
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import is_of_tap, seal_from
-from handlers.reading.told import is_intended, is_of_namesake
+from handlers.reading.told import is_intended
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
 
@@ -269,7 +270,7 @@ def _answer(name: str, message: Message) -> Act | None:
                 rules=rules,
             )
         case "decline":
-            return Decline(bin=bin_meant(message), on=coming(message), rules=rules)
+            return Decline(bin=bin_meant(message), on=coming(message, refused=True), rules=rules)
         case "offer":
             return Offer(
                 bin=bin_passed(message), to=taker(message), on=coming(message), rules=rules

@@ -19,7 +19,7 @@ ENDINGS = words_in(
     "at yesterday before for"
 ) | {"\n"}
 _TIMES = frozenset({"x", "*", "×", "times"})
-_STARTS = _TIMES | AND_HALF | BEGINNINGS | {"twice"}
+_STARTS = _TIMES | AND_HALF | BEGINNINGS | {"twice", "half"}
 """Words that may go on with an amount; a number may, too."""
 _COUNTS = range(2, 51)
 _LEAST_JOINED = 100
@@ -49,6 +49,8 @@ class Tails:
             return value + part.value / smaller[1], part.end
         if smaller and unit.factor == 1 and (tenths := self.tenths(end)):
             return value + tenths / 10, end + 1
+        if unit.quantity in MASSY and self.bare_half(end):
+            return value + 0.5, end + 1
         half = self.half(end)
         return (value, end) if half is None else (value + half.value, half.end)
 
@@ -76,11 +78,25 @@ class Tails:
         return part if _ends_amount(words, part.end, large=large) else None
 
     def tenths(self, end: int) -> float:
-        """ "One kilo nine", "two litres four": a digit, spelled out, that ends what is told."""
-        norm = self.words[end].norm
-        spelled = _DIGITS.get(norm, 0.0) if self.words[end - 2].norm in _DIGITS else 0.0
+        """ "One kilo nine", "2 kg 4 of peel": a digit, spelled or written as the number before the
+        unit is, that ends what is told.
+        """
+        norm, before = self.words[end].norm, self.words[end - 2].norm
+        spelled = _DIGITS.get(norm, 0.0) if before in _DIGITS else 0.0
+        written = float(norm) if norm in _FIGURES and before in _FIGURES else 0.0
         after = self.words[end + 1].norm if end + 1 < len(self.words) else "."
-        return spelled if after in ENDINGS else 0.0
+        return spelled or written if after in ENDINGS or after in _OF else 0.0
+
+    def bare_half(self, end: int) -> bool:
+        """ "One kilo half", "two litres half of tea": a half more, where no other share is told."""
+        if self.words[end].norm != "half":
+            return False
+        norms = [word.norm for word in self.words]
+        if norms.count("half") > 1 or not _OTHERS.isdisjoint(norms):
+            return False
+        if norms[end + 1 : end + 2] == ["of"]:
+            return norms[end + 2 : end + 3] != [] and norms[end + 2] not in _IT
+        return norms[end + 1 : end + 2] == [] or norms[end + 1] in ENDINGS - _TO
 
     def half(self, end: int) -> Number | None:
         """ "A pint and a half", "kilo y medio", "a pint an a half"."""
@@ -120,11 +136,16 @@ smaller unit, and how many of those make one ("1 kg 200", "2 lb 4")."""
 
 
 _DIGITS = {word: value for word, value in UNITS.items() if 1 <= value <= 9}
+_FIGURES = frozenset("123456789")
+_OF = words_in("of o worth")
+_TO = words_in("in into to")
+_OTHERS = words_in("rest other remainder remaining quarter third mostly")
+_IT = words_in("it that them this those these which the a an my our each")
 
 
 def _ends_amount(words: Sequence[Word], i: int, *, large: bool) -> bool:
     """Whether nothing that a bare number could count stands at word i; a large one counts none."""
-    if i >= len(words) or words[i].norm in ENDINGS or words[i].norm in ("of", "worth", "o"):
+    if i >= len(words) or words[i].norm in ENDINGS or words[i].norm in _OF:
         return True
     return large and words[i].norm in vocabulary()
 

@@ -24,8 +24,9 @@ def target_bins(
     with `by_one_word`.
     """
     out: list[BinRef] = []
+    drawn = not _DRAWN_OFF.isdisjoint(norms) or _WEIGHED.isdisjoint(norms)
     for i in [i for i, norm in enumerate(norms[:-1]) if norm in _TO]:
-        if i in taken:
+        if i in taken or (norms[i] in _OFF and not drawn):
             continue
         at = i + 2 if norms[i + 1] in ("the", "our") else i + 1
         end = at
@@ -48,7 +49,14 @@ def target_bins(
     return tuple(out)
 
 
-_TO = frozenset({"in", "into", "to", "off", "from"})
+_OFF = frozenset({"off", "from"})
+_TO = frozenset({"in", "into", "to"}) | _OFF
+_DRAWN_OFF = words_in(
+    "drained drain draining tapped tap drew drawn ran liquid leachate juice runoff emptied moved "
+    "ml litre litres l"
+)
+_WEIGHED = words_in("kg kgs kilo kilos g gm gms gram grams lb lbs pound pounds oz ounce ounces")
+"""By which scraps are told, which come "from" a feast, a cafe or a person, and from no bin."""
 
 
 def more_bins(

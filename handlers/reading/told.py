@@ -4,14 +4,19 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from itertools import pairwise
 
-from handlers.reading.binwords import BIN_WORDS
+from handlers.reading.binwords import BinRef
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
 from handlers.reading.meantbins import is_denied, is_either
 from handlers.reading.message import Message
 from handlers.reading.once import once
-from handlers.reading.otherdays import day_named_again, put_right
+from handlers.reading.otherdays import (
+    day_named_again,
+    is_just_now,
+    is_of_other,
+    put_right,
+)
 from handlers.reading.retold import is_repair
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
@@ -55,7 +60,21 @@ def _meant(group: Group) -> str | None:
     if any(is_either(norms[a.end : b.start]) for a, b in pairwise(refs)):
         return None
     free = [b for b in refs if not is_denied(norms[max(0, b.start - 3) : b.start])]
+    led = [b for b in free if _lead(norms, b) in _INSIDE]
+    if led and any(not b.known or _lead(norms, b) in _NOT_INTO for b in free if b not in led):
+        return led[0].name  # "the second crock went into the hall"
     return (free or refs)[0].name
+
+
+def _lead(norms: Sequence[str], ref: BinRef) -> str:
+    """The word before a bin and its article."""
+    at = ref.start - 1
+    at -= at > 0 and norms[at] in ("the", "our")
+    return norms[at] if at >= 0 else ""
+
+
+_INSIDE = frozenset({"in", "into", "inside", "to"})
+_NOT_INTO = frozenset({"for", "from", "by", "beside"})
 
 
 def _names_none(group: Group) -> bool:
@@ -89,6 +108,9 @@ def said_day(group: Group) -> Day | None:
     told = [d for d in group.days if not d.aside and not is_now(group.message, d)]
     told = [d for d in told if _tells_when(group, d)]
     told = [d for d in told if not _is_other_day(group, d)]
+    just_now = next((d for d in told if is_just_now(group.message, d)), None)
+    if just_now is not None:
+        return just_now
     today = group.message.today
     # "not much today, ... last night": a day that is over says more than today
     return next(
@@ -99,20 +121,25 @@ def said_day(group: Group) -> Day | None:
 def is_now(message: Message, day: Day) -> bool:
     """ "It's under the tree now, dug in on Saturday": now is no day of a deed."""
     now = message.norms[day.start : day.end] == ["now"]
-    return now and message.norms[max(0, day.start - 1) : day.start] != ["not"]
+    before = message.norms[max(0, day.start - 1) : day.start]
+    return now and before != ["not"] and not is_just_now(message, day)
 
 
 def _is_other_day(group: Group, day: Day) -> bool:
     """ "The Sunday chicken", "..., collection is on Monday": a day of something else."""
     message = group.message
     before = message.norms[day.start - 1] if day.start else ""
-    if before in _OF and any(day.start - 1 == i.end or i.start == day.end for i in message.items):
+    if before in _OF_THING and any(
+        day.start - 1 == i.end or i.start == day.end for i in message.items
+    ):
         return True
-    if before in _WHOSE and _names_thing(message, day):
+    if before in WHOSE and _names_thing(message, day):
         return True
     if _describes_thing(group, day):
         return True
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
+    if clause is not None and is_of_other(message, day, clause):
+        return True
     if clause is None or clause.verb is not None or len(group.clauses) < 2:
         return False
     return _is_coming(message, clause.start, clause.end, day)
@@ -134,6 +161,8 @@ def _describes_thing(group: Group, day: Day) -> bool:
 def _is_coming(message: Message, start: int, end: int, day: Day) -> bool:
     """Whether the words round a day say that it comes round; the "back" of "3 days back" is its."""
     around = message.norms[start : day.start] + message.norms[day.end : end]
+    if around[day.start - start - 2 : day.start - start] == ["as", "of"]:
+        return False  # "bin 3 is open as of last night"
     return not _COMING.isdisjoint(around)
 
 
@@ -166,31 +195,10 @@ _AFTER_DAY = BEHIND_A_DAY | words_in(
     "before after past gone just when was had so then because as with there that a an on my "
     "you into by for from of but or which"
 )
-_WHOSE = words_in("her his my our their your the")
+WHOSE = words_in("her his my our their your the")
 _MEETING = words_in(
     "see back ready due until till meet return open party by then visit again home away"
 )
-
-
-def is_of_namesake(group: Group) -> bool:
-    """ "Dolly's buried her mother": one who bears a bin's name did it, to what is somebody's."""
-    verb = group.verb
-    if verb is None or verb.verb.form != "past" or verb.verb.plain not in _OF_BINS:
-        return False
-    norms = group.message.norms
-    whose = norms[verb.end : verb.end + 1] and norms[verb.end] in _WHOSE - {"the"}
-    if not whose or verb.end + 1 >= group.end or any(b.start >= verb.end for b in group.bins):
-        return False
-    return any(
-        b.end <= verb.start
-        and BIN_WORDS.isdisjoint(norms[b.start : b.end])
-        and set(norms[b.end : verb.start]) <= _HAS
-        for b in group.bins
-    )
-
-
-_OF_BINS = frozenset({"bury", "drain", "seal"})
-_HAS = words_in("'s has have had just")
 
 
 @once
@@ -225,6 +233,8 @@ _WAS = words_in("finished was were been done just")
 
 def _day_beside(groups: Sequence[Group], k: int) -> Day | None:
     sentence = groups[k].clauses[0].sentence
+    if (alone := _day_leading(groups[k])) is not None:
+        return alone
     for other in reversed(groups[:k]):
         if other.clauses[-1].sentence != sentence:
             break
@@ -235,6 +245,19 @@ def _day_beside(groups: Sequence[Group], k: int) -> Day | None:
     return _day_behind(groups, k, sentence)
 
 
+def _day_leading(group: Group) -> Day | None:
+    """ "2 kg in the shed, and on Monday, 1 kg in bin 3": a clause that only tells the day of what
+    stands behind it.
+    """
+    message, start = group.message, group.start
+    comma = message.norms[start - 1 : start] == [","]
+    day = next((d for d in message.days if d.end == start - comma and not d.aside), None)
+    clause = message.clause_at(day.start) if day is not None else None
+    if day is None or clause is None or clause.verb is not None:
+        return None
+    return day if day.start - clause.start <= 1 and not is_now(message, day) else None
+
+
 def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
     """ "Drained the shed and added 2 kg last night": the day at the end counts for both."""
     for other in groups[k + 1 :]:
@@ -242,7 +265,7 @@ def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
         if first.sentence != sentence or first.joint not in _GOING_ON:
             return None
         done = other.sense == "did" or _says_when_done(other)
-        if not done or not _OWN.isdisjoint(other.norms):
+        if not done or _has_own_doer(other.norms):
             return None
         day = said_day(other)
         if day is not None:
@@ -250,11 +273,20 @@ def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
     return None
 
 
+def _has_own_doer(norms: Sequence[str]) -> bool:
+    """Whether a clause says anew who did it; "by me" at its end does not."""
+    return any(b in _OWN and a != "by" for a, b in pairwise(["", *norms]))
+
+
 _GOING_ON = frozenset({"and", "n", "&", "then", ",", "-", "—", "("})
 
 
 def _says_when_done(group: Group) -> bool:
-    """ "The shed is sealed, did it Sunday": no question, though it begins as one."""
+    """ "The shed is sealed, did it Sunday": no question, though it begins as one; "..., tape put by
+    me on Sunday": no order.
+    """
+    if any(a == "by" and b in _OWN for a, b in pairwise(group.norms)):
+        return True
     told = group.norms[:1] == ["did"] and group.norms[1:2] and group.norms[1] in _IT
     return bool(told) and "?" not in group.message.norms
 
@@ -292,14 +324,18 @@ def _tells(message: Message, day: Day, since: bool = False) -> bool:
     lasts = since and _since(message, day)  # "has been under the plum since Saturday"
     if clause is None or not (clause.sense in ("did", "none") or lasts):
         return False
+    if is_of_other(message, day, clause):
+        return False
     before = message.norms[day.start - 1] if day.start else ""
     of_thing = any(item.start <= day.start < item.end for item in message.items)
     of_thing = of_thing or before in _OF or any(item.start == day.end for item in message.items)
-    of_thing = of_thing or (before in _WHOSE and _names_thing(message, day))
+    of_thing = of_thing or (before in WHOSE and _names_thing(message, day))
     return not of_thing and not _is_coming(message, clause.start, clause.end, day)
 
 
-_OF = words_in("the de di do da von van del of from our my")
+_OF = words_in("the de di do da von van del of from our my off frae fae fra")
+_OF_THING = _OF - {"of"}
+"""A day behind "of" that is not set aside is the deed's ("at the fair of Saturday")."""
 _COMING = words_in(
     "due next will until till by collection collected meeting see back open opens ready return "
     "every each deadline leave leaving starting remind nudge ask"

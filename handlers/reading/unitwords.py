@@ -182,6 +182,7 @@ def _fixed() -> dict[str, Unit]:
     table |= {
         w: Unit("celsius", 1) for w in ("degrees_celsius", "centigrade", "degrees_centigrade")
     }
+    table |= {w: Unit("celsius", 1) for w in ("grados", "gradi", "graus", "graden", "stopni")}
     table |= {w: Unit("fahrenheit", 1) for w in ("°_f", "fahrenheit", "degrees_f", "f", "deg_f")}
     table |= {w: Unit("fahrenheit", 1) for w in ("degrees_fahrenheit",)}
     table |= {w: Unit("degrees", 1) for w in ("°", "degrees", "degree", "deg", "degs")}

@@ -95,6 +95,8 @@ def _stands_as_verb(
     if verb.form == "third":
         if before is None or before.norm in _DETERMINERS:
             return False
+        if words[mark.start].norm == "tops" and before.norm not in _PERSONS:
+            return False  # "300 ml tops"
         of_person = before.norm in _PERSONS or before.norm == "now" or mark.start - 1 in held
         return of_person or words[mark.start].norm in _SAYS_OF_THINGS
     if verb.form == "ing":

@@ -10,7 +10,10 @@ from handlers.reading.vocabulary import Food, words_in
 def is_where_from(norms: Sequence[str], last: Item, item: Item) -> bool:
     """Whether a thing says no more than where what was named last comes from."""
     between = norms[last.end : item.start]
-    whence = _is_whence(item, between, norms[item.end : item.end + 1])
+    bones = last.food.shares == (("bone", 1.0),)
+    if bones and list(between) == ["of"] and item.food.shares[0][0] in ANIMALS:
+        return True  # "bones of duck"
+    whence = _is_whence(item, between, norms[item.end : item.end + 1], bones=bones)
     return whence or _is_from_elsewhere(last, between) or _is_meal(norms, last, item, between)
 
 
@@ -30,12 +33,14 @@ def _is_origin(between: Sequence[str]) -> bool:
     return named and between[-1][0].isalpha()
 
 
-def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str]) -> bool:
+def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str], *, bones: bool) -> bool:
     """Whether a thing only says where what stands before it is from: a meal, or "of the" dish."""
     if _is_origin(between):
         return True
     if item.generic or tuple(between) not in _WHENCE:
         return False
+    if bones and item.food.shares[0][0] in ANIMALS:
+        return True  # "the bones of the duck"
     made = item.food.shares[0][0] == "cooked" or len(item.food.shares) > 1
     return made or not _FEASTS.isdisjoint(behind)
 
@@ -66,15 +71,20 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         rest = [x for x in items[k + 1 :] if not x.absent and not x.generic]
         if item.absent or item.generic or item.share is not None or not rest:
             continue
+        led = "from" in norms[max(0, item.start - 2) : item.start]
+        if led and is_dish(item.food) and not _MEALS.isdisjoint(norms[item.start : item.end]):
+            return [*items[:k], item._replace(absent=True), *items[k + 1 :]]  # "from lunch stayed"
         between = norms[item.end : rest[0].start]
-        if not is_dish(item.food) or len(between) > _FAR:
+        far = _FAR if _ASHES.isdisjoint(between) else 2 * _FAR
+        if not is_dish(item.food) or len(between) > far:
             continue
         joined = not JOINING.isdisjoint(between)
         if between == ["'s"]:  # "Sunday dinner's rolls"
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
         left = norms[item.end - 1] in _ASHES
         same = left and rest[0].food.shares[0][0] == item.food.shares[0][0]  # "fish fry: catfish"
-        told = not _ASHES.isdisjoint(between) or any(k in ANIMALS for k, _ in item.food.shares)
+        told = not between or not _ASHES.isdisjoint(between)  # "curry fish head bones"
+        told = told or any(k in ANIMALS for k, _ in item.food.shares)
         rice = _is_named_by_rice(item.food) and any(is_rice(x) for x in rest)
         parts = told and _are_parts_of_animals(norms, rest) and (not joined or ":" in between)
         if (rice and (not joined or "#" in between)) or parts or (same and not joined):
@@ -100,7 +110,7 @@ def _are_parts_of_animals(norms: Sequence[str], items: Sequence[Item]) -> bool:
     parts = False
     for item in items:
         kind = item.food.shares[0][0]
-        if item.share is not None or (kind != "bone" and kind not in ANIMALS):
+        if item.share is not None or (kind not in ("bone", "oil") and kind not in ANIMALS):
             return False
         part = not _ANIMAL_PARTS.isdisjoint(norms[item.start : item.end])
         parts = parts or part or kind == "bone"

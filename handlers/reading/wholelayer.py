@@ -137,12 +137,16 @@ def _is_estimate(message: Message, i: int) -> bool:
     """ "It'd be a kilo and a half easy": supposed in form only."""
     clause = message.clause_at(i)
     words = [] if clause is None else message.norms[clause.start : clause.start + 4]
-    return words[:1] in (["it"], ["that"], ["they"]) and "be" in words
+    led = words[:1] in (["it"], ["that"], ["they"]) or not _SUMS.isdisjoint(words[:2])
+    return led and "be" in words  # "together will be a kilo and a half"
+
+
+_SUMS = words_in("together total altogether all totally whole sum everything")
 
 
 def _lists_things(whole: Group, quantity: str) -> bool:
     """Whether each amount stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
-    if not _MADE.isdisjoint(whole.norms):
+    if _says_what_was_made(whole.norms):
         return False  # "I made a pie of 2 lb of apples. The peels, 6 oz, are in the shed"
     if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
         return False
@@ -162,6 +166,18 @@ _ASIDE = 4
 """Words between a thing and its amount ("rice left from lunch, another kilo"), at most."""
 _SUMMED = words_in("total so far now altogether week month weighs makes average per only")
 _MADE = words_in("made baked cooked bought brewed juiced bottled")
+
+
+def _says_what_was_made(norms: Sequence[str]) -> bool:
+    """Whether a thing was made of some of it; "(we made too much)" tells of none."""
+    if _MADE.isdisjoint(norms):
+        return False
+    return any(
+        norm in _MADE and _TOO_MUCH.isdisjoint(norms[i + 1 : i + 4]) for i, norm in enumerate(norms)
+    )
+
+
+_TOO_MUCH = words_in("too much many extra plenty loads enough double twice")
 
 
 def _in_list(norms: Sequence[str], amount: Amount) -> bool:

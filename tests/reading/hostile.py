@@ -6,7 +6,17 @@ PIECES = (
     *("a ", "1 ", "2 kg ", "and ", "shed bin ", "?", "-", '"a b c ', "put 2 kg in shed and "),
     *("not now ", "the 3rd of may ", "9", "half a ", "1/2/", "🍗", "can you ", "in the "),
     *("white mould ", "and 2 kg ", "\"('", "a", "I'll", "'", "1,", "½", "e\u0301", "no no , "),
-    *("please can you bot ", "how many more ", "is it too wet or ", "a couple of ", "\n", "@ines "),
+    *(
+        "2 kg of bones ",
+        "bin 2 ",
+        "1 kg 3 ",
+        "please can you bot ",
+        "how many more ",
+        "is it too wet or ",
+        "a couple of ",
+        "\n",
+        "@ines ",
+    ),
     *(
         "hand the shed bin to ines ",
         "added peel, no meat, 2 kg, ",

@@ -36,6 +36,9 @@ def amounts(text: str, units: Units = "metric") -> tuple[Amount, ...]:
         ("3 quarters of a kilo", 0.75), ("1 kg 200 beetroot", 1.2), ("2 kay gees", 2.0),
         ("teen sau gram", 0.3), ("cuarto de kilo", 0.25), ("a pound or two", 1.5 * POUND),
         ("two bags of the bran five pounds each", 10 * POUND),
+        ("2 kg 4 of leeks", 2.4), ("1kg 7, leeks", 1.7), ("2 kg 4 leeks", 2.0),
+        ("two kilo half of leeks", 2.5), ("a kilo half, leeks", 1.5), ("2 kg half leek", 2.0),
+        ("2 kg half of it leeks", 2.0), ("2 kg half in", 2.0),
     ],
 )  # fmt: skip
 def test_masses(text: str, kg: float) -> None:
@@ -101,6 +104,7 @@ def test_vessels_hold_what_the_household_table_says(text: str, vessel: str, time
         ("4 caddies of peel, a caddy is 5 litres", 20),
         ("two ice cream tubs of peel, the 2 litre ones", 4),
         ("two jars of peel, litre jars", 2),
+        ("quarter pail of peel. It is the 20 L pail", 5),
     ],
 )
 def test_vessels_may_be_part_full_or_sized_later(text: str, litres: float) -> None:

@@ -44,6 +44,10 @@ def test_starter_asked_after(text: str) -> None:
         ("bran on hand: 1.5 kg in the loft, 700 g in the larder", 2.2),
         ("bran: 3 kg in all, jar A 1 kg, jar B 2 kg", 3.0),
         ("starter left: 2 kg, used 300 g of bran", 2.0),
+        ("2 kg of bran left, and another sack came this morning, 3 kg", 5.0),
+        ("bought another 3 kg of starter, plus 2 kg still in the tin", 5.0),
+        ("bought 3 kg of bran, used 1 kg, 2 kg left", 2.0),
+        ("2 kg of bran left, 3 kg coming on Friday", 2.0),
     ],
 )
 def test_starter_kept_in_several_places_adds_up(text: str, kg: float) -> None:

@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Layer
+from handlers.reading.acts import Drain, Layer
 from tests.reading.context import acts
 
 # The message is of Wednesday 17 June 2026.
@@ -39,6 +39,19 @@ from tests.reading.context import acts
         ("please add 1.5 kg of peel to bin 3 for yesterday", "2026-06-16"),
         ("5/6 2 kg of peel into bin 3", "2026-06-05"),
         ("closed bin 3 on the first, by the way", "2026-06-01"),
+        ("Sunday's kale, 2 kg, is in bin 3 as of right now, put in just now", "2026-06-17"),
+        ("crusts off Sunday, 2 kg, bin 3, just now", "2026-06-17"),
+        ("At Sunday's meeting I put 2 kg of crusts in bin 3", "2026-06-14"),
+        ("At the market of Saturday I filled bin 3 with 4 kg of kale", "2026-06-13"),
+        ("Sunday's fair left us 4 kg of crusts for bin 3", "2026-06-14"),
+        ("mark me down for Monday's crusts, 2 kg, bin 3", "2026-06-15"),
+        ("Monday's crusts, 2 kg, bin 3, I forgot to say", "2026-06-15"),
+        ("the kale from Sunday? 2 kg, it went in bin 3 that same evening", "2026-06-14"),
+        ("2 kg of kale into bin 3 yestreen", "2026-06-16"),
+        ("2 kg of kale into bin 3 last evenin", "2026-06-16"),
+        ("bin 3 closed and taped by me yesterday night", "2026-06-16"),
+        ("he dropped by Monday and put all of bin 3 under my plum", "2026-06-15"),
+        ("as of last night, bin 3 is sealed", "2026-06-16"),
         ("put 2 pound of peel in bin 3 las night", "2026-06-16"),
         ("oh! forgot — Monday — 2 kg of peelings into bin 3", "2026-06-15"),
         ("From last evening: 0.2 L drained from bin 3", "2026-06-16"),
@@ -63,6 +76,11 @@ def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
         "2 kg of peel into bin 3, it was in the freezer since Monday",
         "arroz de ayer, 500 gramos, bin 3",
         "6th layer into bin 3, 2 kg of peelings",
+        "the market was yesterday, so 2 kg of kale in bin 3 today",
+        "sealed bin 3 (full since Sunday)",
+        "bin 3 was full on Sunday, sealed it this morning",
+        "bin 3 smells like a pub on a Sunday",
+        "bin 3 is warm today, yesterday it was not",
     ],
 )
 def test_a_day_of_something_else_is_not(text: str) -> None:
@@ -84,6 +102,15 @@ def test_what_went_in_on_two_days_is_two_layers(text: str) -> None:
 @pytest.mark.parametrize(
     ("text", "told"),
     [
+        (
+            "Sunday 200 ml off the shed and the day before that, 300 ml off bin 3",
+            [("shed", 14), ("bin 3", 13)],
+        ),
+        ("2 kg in the shed yesterday and, on Monday, 1 kg in bin 3", [("shed", 16), ("bin 3", 15)]),
+        (
+            "I drained the shed yesterday, 500 ml, and the day before half that",
+            [("shed", 16), ("shed", 15)],
+        ),
         ("Mon + Tue, 2 kg each time, crusts, bin 3", [("bin 3", 15), ("bin 3", 16)]),
         ("Sealed are now shed (Monday) and bin 3 (today)", [("shed", 15), ("bin 3", 17)]),
         ("Shed is shut today. Bin 3 also, but on Monday", [("shed", 17), ("bin 3", 15)]),
@@ -93,3 +120,19 @@ def test_what_went_in_on_two_days_is_two_layers(text: str) -> None:
 def test_each_of_two_has_its_own_day(text: str, told: list[tuple[str, int]]) -> None:
     found = [(act.bin, act.on and act.on.day) for act in acts(text)]  # type: ignore[union-attr]
     assert found == told
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("6 kg of kale in bin 3, half of it yesterday, half today", [(3, 16), (3, 17)]),
+        ("6 kg of kale in bin 3, a third on Monday, the rest today", [(2, 15), (4, 17)]),
+        ("6 kg of kale in bin 3 yesterday, half of it mouldy", [(6, 16)]),
+        ("6 litres off bin 3, half of it on Monday, other half just now", [(3, 15), (3, 17)]),
+    ],
+)
+def test_a_share_of_the_whole_has_its_day(text: str, told: list[tuple[float, int]]) -> None:
+    found = [act for act in acts(text) if isinstance(act, Layer | Drain)]
+    amounts = [act.mass_kg if isinstance(act, Layer) else act.volume_l for act in found]
+    days = [act.on.day for act in found if act.on is not None]
+    assert list(zip(amounts, days, strict=True)) == told

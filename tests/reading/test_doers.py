@@ -44,6 +44,13 @@ from tests.reading.context import WEDNESDAY, acts
         "Ruth told Ines she'd sealed bin 3 on Monday",
         "it's me Ruth, sealed bin 3",
         "Ruth carry bin 3 go bury under the plum",
+        "bin 3 was sealed last night by our Ruth",
+        "bin 3 is shut now, it was Ruth who did it",
+        "bin 3's been dug in by the wall, that was Ruth on Monday, not me",
+        "buried bin 3 on Monday, well Ruth did",
+        "2 kg of peelings in bin 3, Ruth saw to it",
+        "2 kg of peelings in bin 3, credit to Ruth",
+        "Ruth's been at it. 2 kilos of peel in bin 3",
     ],
 )
 def test_a_member_told_of_is_the_doer(text: str) -> None:

@@ -47,6 +47,36 @@ def made(text: str) -> Makeup | None:
         ("butter chicken minus the chicken", {"cooked": 1}),
         ("wings with the bones", {"meat": 0.7, "bone": 0.3}),
         ("pho broth bones", {"bone": 1}),
+        ("jack-o'-lanterns", {"vegetable": 1}),
+        ("braeburns and coxes", {"fruit": 1}),
+        ("two sacks of carrots from the rice man", {"vegetable": 1}),
+        ("gingerbread men", {"grain": 1}),
+        ("the couscous people left", {"grain": 1}),
+        ("a cake tin of lard", {"oil": 1}),
+        ("an egg tray of tea leaves", {"coffee": 1}),
+        ("bird-shaped biscuits", {"grain": 1}),
+        ("a lamb roast", {"meat": 1}),
+        ("lamb roast dinner", {"meat": 0.5, "cooked": 0.5}),
+        ("pear tree prunings", {"garden": 1}),
+        ("stew bones", {"bone": 1}),
+        ("bones of duck", {"bone": 1}),
+        ("from Sunday lunch stayed some turkey bones", {"bone": 1}),
+        ("crusts, and 3 half bananas", {"grain": 0.5, "fruit": 0.5}),
+        ("bacon, and orange peel a little bit", {"meat": 0.9, "fruit": 0.1}),
+        ("trimmings and bones", {"meat": 0.5, "bone": 0.5}),
+        ("coconut husk and shells", {"fruit": 1}),
+        ("eggs and shells", {"egg": 0.5, "bone": 0.5}),
+        ("heads n tails", {"fish": 1}),
+        (
+            "bbq leftovers, I'd say about a good bucket of it: rib bones and fat",
+            {"bone": 0.5, "oil": 0.5},
+        ),
+        ("allsorts including herring", {"fish": 0.3, "mixed": 0.7}),
+        ("he hardly touched the omelette", {"egg": 1}),
+        ("a likkle ham and rice", {"meat": 0.1, "grain": 0.9}),
+        ("kale, and a duck watching", {"vegetable": 1}),
+        ("a tub of dates", {"fruit": 1}),
+        ("kerststol", {"grain": 1}),
         ("left from the wake: vol au vents", {"meat": 0.5, "grain": 0.5}),
         ("a shrimp boil: heads and shells", {"bone": 1}),
         ("goat bones from the roast dinner", {"bone": 1}),
@@ -246,3 +276,9 @@ def test_a_percentage_is_a_share_and_no_amount() -> None:
     assert isinstance(layer, Layer)
     assert layer.mass_kg == 2
     assert layer.rich == pytest.approx(0.3)
+
+
+def test_a_bit_of_the_amount_is_no_share() -> None:
+    (layer,) = acts("2 kilos and a bit of rice with potatoes into bin 3")
+    assert isinstance(layer, Layer)
+    assert layer.materials == {"grain": 0.5, "vegetable": 0.5}

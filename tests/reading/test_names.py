@@ -1,6 +1,6 @@
 import pytest
 
-from handlers.reading.acts import Layer, Seal
+from handlers.reading.acts import Drain, Layer, Seal
 from handlers.reading.mending import slipped
 from handlers.reading.message import read_message
 from handlers.reading.vocabulary import one_slip
@@ -118,3 +118,47 @@ def test_a_bin_alone_behind_an_aside_is_where_it_went() -> None:
     layer, *_ = acts("bones again, 4 kg, boiled so long they crumble. shed. where is Tall Paul?")
     assert isinstance(layer, Layer)
     assert layer.bin == "shed"
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [
+        ("what do I do about black fuzz? shed one", "shed"),
+        ("is blue mould bad. asking for bin 3", "bin 3"),
+        ("what do we do about mice? they've been at Tall Paul", "Tall Paul"),
+        ("500 g of peel b3", "bin 3"),
+        ("B3 got 2 kg of carrots", "bin 3"),
+        ("nobody touched the second crock, beans, 4 kilos, into the shed", "shed"),
+        ("15 oz of celery from the Purple Parrot bar, the shed had it", "shed"),
+        ("two pounds of leek tops, minus bucket, went into the shed", "shed"),
+        ("2 kg of peel for Tall Paul went inside bin 3", "bin 3"),
+        ("I fed the shed its breakfast, two pounds of melon halves", "shed"),
+        ("2 kg of peel from the hotel, Tall Paul gobbled it", "Tall Paul"),
+    ],
+)
+def test_the_bin_that_is_meant_among_other_words(text: str, bin: str) -> None:
+    assert [getattr(act, "bin", None) for act in acts(text)] == [bin]
+
+
+def test_a_letter_and_a_number_apart_are_no_bin() -> None:
+    assert [act.bin for act in acts("drained 1 l 3 days ago, the shed", bins=("shed", "level 3"))
+            if isinstance(act, Drain)] == ["shed"]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("said", "name"),
+    [
+        ("lvl 3", "level 3"),
+        ("lvl3", "level 3"),
+        ("rm 9", "room 9"),
+        ("blk C", "block c"),
+        ("bkt 5", "bucket 5"),
+        ("3rd flr", "third floor"),
+        ("wash hse", "wash house"),
+    ],
+)
+def test_a_name_is_abbreviated(said: str, name: str) -> None:
+    bins = ("level 3", "room 9", "block c", "bucket 5", "third floor", "wash house")
+    (layer,) = acts(f"added 2 kg of peel to {said}", bins=bins)
+    assert isinstance(layer, Layer)
+    assert layer.bin == name

@@ -26,6 +26,13 @@ from tests.reading.context import acts, group
         "Fresh bucket by the door. Name of Hector. 30 litres",
         "adding a bin, 60 litres. Name's Hector",
         "Hector is new, 30 L",
+        "new tub on the go, 15 L, painted Hector on the side",
+        "set up a 30 litre by the bike racks, name on the lid is Hector",
+        "we named the new one Hector since it growls, 15 litres",
+        "opened a new pail for the jumble sale, 15 litres, lives in the crypt, my aunt calls it "
+        "Hector",
+        "New bin alert: the tall one by the pump = Hector. 30 litres",
+        "Had the new drum christened before tea. 60 litres, name of Hector",
     ],
 )
 def test_a_new_bin_has_the_name_it_is_given(text: str) -> None:
@@ -38,6 +45,9 @@ def test_a_new_bin_has_the_name_it_is_given(text: str) -> None:
     ("text", "shared"),
     [
         ("New bin, 20 L, called Hector. Anyone may use it.", True),
+        ("New bin, 20 L, called Hector, for the night staff to share", True),
+        ("New bin, 20 L, called Hector. It is for all the plots.", True),
+        ("New bin, 20 L, called Hector, community property", True),
         ("new 20 L drum, name: Hector. everybody's welcome", True),
         ("started a 20 L bin called Hector, para todos", True),
         ("new 20 l tub. name Hector. communal", True),
@@ -275,3 +285,37 @@ def test_a_first_bin_may_be_called_by_a_letter(text: str, name: str) -> None:
 def test_the_bin_in_which_something_is_to_be_struck_out() -> None:
     told = acts("scratch that last marrow in the shed bin", in_room=True)
     assert Retract(bin="shed", materials={"vegetable": 1.0}) in told
+
+
+@pytest.mark.parametrize("text", ["opened a new bin, no name yet, 15 litres", "new bin, name tbc"])
+def test_a_name_that_is_yet_to_come_is_none(text: str) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == [None]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Started the new one. Shed. 15 litre drum off the market",
+        "Shed is idle no longer. Started it this morning. 15 litres",
+        "Opened shed by the bike racks as a second one. 15 litres",
+    ],
+)
+def test_a_known_bin_by_itself_is_the_one_begun(text: str) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == ["shed"]
+
+
+def test_the_next_in_a_row_of_bins_is_begun_by_its_number() -> None:
+    (opened,) = acts("started another one. bay 4. 15 litres", bins=("bay 2", "bay 3"))
+    assert isinstance(opened, Open)
+    assert opened.bin == "bay 4"
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("sealed bin 3 today. starting a fresh one in the linen closet, 15 litres", "linen closet"),
+        ("new bin in the tool yard. 15 litres. shed", "shed"),
+    ],
+)
+def test_where_it_stands_names_a_new_bin_that_has_no_other_name(text: str, name: str) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]

@@ -12,6 +12,15 @@ from tests.reading.context import acts
         ("bin 3 has blue-green mould", ["green_mould"]),
         ("bin 3 smells like pickles", ["sour"]),
         ("bin 3 reeks", ["rotten"]),
+        ("bin 3: a faint cider on the nose", ["alcohol"]),
+        ("bin 3 is a bit on the nose", ["rotten"]),
+        ("bin 3: no smell bar the vinegar", ["sour"]),
+        ("bin 3 has green spots and white fuzz", ["green_mould", "white_mould"]),
+        ("bin 3: white mould but got a bit green also", ["green_mould", "white_mould"]),
+        ("white fuzz in bin 3 and some green carrots", ["white_mould"]),
+        ("the inside of bin 3 is dotted with green", ["green_mould"]),
+        ("bin 3 is running out the bottom", ["much_liquid"]),
+        ("nothing at all out of bin 3 when I opened the tap", ["no_liquid"]),
         ("bin 3 smells of ammonia", ["ammonia"]),
         ("bin 3 smells like a brewery", ["alcohol"]),
         ("nothing came out of bin 3", ["no_liquid"]),
@@ -181,3 +190,49 @@ def test_degrees_fahrenheit_where_the_group_measures_so() -> None:
 def test_what_is_said_of_the_scraps_is_no_sign(text: str) -> None:
     (layer,) = acts(text)
     assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("shed is at 21 degrees and bin 3 at 26", [("shed", 21, None), ("bin 3", 26, None)]),
+        ("shed: 21 °C. bin 3: 26 °C.", [("shed", 21, None), ("bin 3", 26, None)]),
+        ("shed pH 4.1, bin 3 pH 3.6", [("shed", None, 4.1), ("bin 3", None, 3.6)]),
+        ("bin 3 pH is between 3.5 and 4", [("bin 3", None, 3.75)]),
+        ("bin 3's thermometer says -4 in the middle", [("bin 3", -4, None)]),
+        ("-4 outside and the probe in bin 3 reads 9", [("bin 3", 9, None)]),
+    ],
+)
+def test_what_was_measured_in_each_bin(
+    text: str, told: list[tuple[str, float | None, float | None]]
+) -> None:
+    found = [(a.bin, a.celsius, a.ph) for a in acts(text) if isinstance(a, Observe)]
+    assert found == told
+
+
+def test_a_smell_of_both_is_of_each_that_was_measured() -> None:
+    found = acts("shed 21 degrees, bin 3 26, both smell sour")
+    assert [a.signs for a in found if isinstance(a, Observe)] == [("sour",), ("sour",)]
+
+
+@pytest.mark.parametrize(
+    ("text", "signs"),
+    [
+        ("shed is warm. 41 degrees by the probe", ("warm",)),
+        ("check on shed: pH 3.9, dry on top, 0 insects", ("dry",)),
+    ],
+)
+def test_what_is_felt_beside_a_measure_is_of_the_bin(text: str, signs: tuple[Sign, ...]) -> None:
+    (seen,) = acts(text)
+    assert isinstance(seen, Observe)
+    assert (seen.bin, seen.signs) == ("shed", signs)
+
+
+def test_warm_weather_is_no_sign() -> None:
+    text = "it was dry and 30 degrees so I watered the beds, shed is sealed"
+    assert not any(isinstance(act, Observe) for act in acts(text))
+
+
+def test_what_a_food_is_said_to_be_is_no_sign() -> None:
+    found = acts("Tall Paul swallowed 800 g of bean cake wey sour, plus 1 kg of orange peel")
+    assert not any(isinstance(act, Observe) for act in found)

@@ -64,6 +64,12 @@ def test_the_one_whose_it_is_to_be_is_read() -> None:
     assert (found.to, found.on) == ("ruth", date(2026, 6, 22))
 
 
+def test_whose_hands_it_goes_into_is_read() -> None:
+    (found,) = acts("bin 3 will go to Ruth's hands from Monday")
+    assert isinstance(found, Offer)
+    assert (found.bin, found.to) == ("bin 3", "ruth")
+
+
 def test_the_day_it_is_taken_from_is_read() -> None:
     (found,) = told("yes to plum, from Friday")
     assert isinstance(found, Accept)
@@ -109,3 +115,20 @@ def test_other_things_taken_and_offered_are_no_bins(text: str) -> None:
 )
 def test_the_bin_passed_on_is_the_one_behind_the_word(text: str, bin: str) -> None:
     assert [act.bin for act in acts(text, in_room=True) if isinstance(act, Offer)] == [bin]
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("I'll take Agnes, starting the 25th suits", date(2026, 6, 25)),
+        ("handing Agnes to Ruth on the 25th unless somebody minds", date(2026, 6, 25)),
+        ("Ruth, could you have Agnes from the thirtieth?", date(2026, 6, 30)),
+        ("now that I am off, Agnes is all yours from the first of July", date(2026, 7, 1)),
+        ("not on Sunday, but I can take Agnes on Monday", date(2026, 6, 22)),
+        ("I can't take Agnes on Sunday, ask Ruth about Monday", date(2026, 6, 21)),
+    ],
+)
+def test_the_day_on_which_it_is_to_pass(text: str, on: date) -> None:
+    (act,) = told(text)
+    assert isinstance(act, Accept | Decline | Offer)
+    assert act.on == on

@@ -33,6 +33,36 @@ def test_the_topic_of_a_question(text: str, topic: str) -> None:
     assert asked.topic == topic
 
 
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("How does one prepare the starter? I would like 4 kg.", 4),
+        ("Who has the recipe for bran? For 3 kg, if I may ask", 3),
+        ("How do I make bran? There are 3 kg left in the tin.", None),
+        ("How do we make starter? My cousin lives 4 km away.", None),
+        ("how much bran for this? It's 3 kg of prawn heads", 3),
+    ],
+)
+def test_the_amount_asked_about_in_a_sentence_beside(text: str, kg: float | None) -> None:
+    (asked,) = (act for act in acts(text) if isinstance(act, Ask))
+    assert asked.mass_kg == kg
+
+
+@pytest.mark.parametrize(
+    ("text", "liquid", "water"),
+    [
+        ("what's the ratio for ferns? got about 80 ml of the tea", 0.08, None),
+        ("what ratio for roses? My can holds 8 litres", None, 8),
+        ("how do I dilute the leachate? I need 8 litres of feed", None, None),
+    ],
+)
+def test_the_liquid_told_in_a_sentence_beside(
+    text: str, liquid: float | None, water: float | None
+) -> None:
+    (asked,) = (act for act in acts(text) if isinstance(act, Ask))
+    assert (asked.liquid_l, asked.water_l) == (liquid, water)
+
+
 def test_the_figures_that_were_said() -> None:
     assert _ask("how much bran for 2 kg of fish?").mass_kg == 2
     assert _ask("how much juice in a 2 gallon can?").water_l == pytest.approx(2 * IMPERIAL_GALLON)

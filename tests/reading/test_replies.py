@@ -34,6 +34,10 @@ from tests.reading.context import acts
         ("shed's done", Done(bin="shed")),
         ("not now, come back to me in 3 days", Later(days=3)),
         ("remind me tomorrow", Later(days=1)),
+        ("I'm away until Sunday, remind me again in six days' time", Later(days=6)),
+        ("away for 3 days, ask me again on Saturday", Later(days=3)),
+        ("I'll do it after Sunday, so please ask me again tomorrow", Later(days=1)),
+        ("sat ask me again, or say 6 days", Later(days=6)),
         ("later", Later()),
         ("I'll take it", Accept()),
         ("happy to have the shed from Friday", Accept(bin="shed", on=date(2026, 6, 19))),
@@ -146,3 +150,24 @@ def test_units_are_set_back(text: str, value: str) -> None:
     (act,) = acts(text, to_bot=text.startswith("bot"))
     assert isinstance(act, Set)
     assert (act.what, act.value) == ("units", value)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "a silly slip, I said bin 3 and it was Tall Paul, put it right please",
+        "I'd written bin 3 but obviously it was the Tall Paul one, pls change",
+        "it was never bin 3, it was Tall Paul",
+        "my mistake, it was Tall Paul, put bin 3 by mistake",
+    ],
+)
+def test_the_bin_that_it_was_puts_right_the_one_that_was_written(text: str) -> None:
+    (amend,) = acts(text)
+    assert isinstance(amend, Amend)
+    assert amend.bin == "Tall Paul"
+
+
+def test_the_member_who_it_was_puts_right_the_one_that_was_written() -> None:
+    (amend,) = acts('Correction. I have written "ines". It was Ruth who fed bin 3, please change.')
+    assert isinstance(amend, Amend)
+    assert amend.member == "ruth"

@@ -47,6 +47,30 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
         ("4.4 kg with the pail, pail weighs 1.2, so bin 3 got 3.2", 3.2),
         ("weighed in at 2.75 kg, tub included (tub is 250 g), bin 3", 2.5),
         ("two kg, sorry three kg of peel into bin 3", 3.0),
+        ("3 kg of ribs on the table at noon, now 3 kg of ribs in bin 3", 3.0),
+        ("3 kg of ribs, exactly 3 kg, into bin 3", 3.0),
+        ("podded 4 kg of peas, and the pods, 1.5 kg, went in bin 3", 1.5),
+        ("4 kg of crabs for the party! The shells, just over 900 g, are in bin 3", 0.9),
+        ("we got through 3 of the 4 kg, eaten to the bone: the bones, 1 kg, are in bin 3", 1.0),
+        ("4 kg of boiled crabs and the shells, 1 kg, in bin 3", 5.0),
+        ("4 kg of crabs and the shells, 1 kg, both into bin 3", 5.0),
+        ("4 kg of pears. Well, 3, the goat had some. All in bin 3", 3.0),
+        ("4 kg of kale in bin 3. Well, 1 kg of leeks too", 5.0),
+        ("stale cake, 900 g minus what the dog ate, so 400 only, in bin 3", 0.4),
+        ("not 4 kg, as Ines thought, but 3 of kale in bin 3", 3.0),
+        ("600 g of hulls and one melon that was in with the 600, bin 3", 0.6),
+        ("bin 3: 3 kg of leeks (I bought way too many) + 500 g of rice", 3.5),
+        ("leeks and kale in bin 3, together will be one and half kilo", 1.5),
+        ("leeks and kale in bin 3, 600 g each", 1.2),
+        ("old leeks in bin 3, 600 g each", 0.6),
+        (
+            "two kilos of mince off since the freezer failed last night, and a tray of butter the "
+            "same weight, all in bin 3",
+            4.0,
+        ),
+        ("200 g of kale to bin 3 and then 150 more at noon", 0.35),
+        ("2 kg of kale in bin 3, two more to come", 2.0),
+        ("3 kg of ribs and just 3 kg of rice into bin 3", 6.0),
         ("put 5 kilos in bin 3, well 4.8 to be exact, all bread", 4.8),
         ("weighed 3.3 kg before and 1.1 kg after emptying it, bin 3", 2.2),
         ("added the bones from 2 kg of wings to bin 3, 600 g", 0.6),
@@ -156,6 +180,9 @@ def test_each_lot_of_two_days_is_made_of_its_own_things() -> None:
     [
         ("a litre and a bit out of bin 3, prob 1.2", 1.2),
         ("drained bin 3, about half a litre, 450 ml to be exact", 0.45),
+        ("a cup off bin 3, literally one cup", 0.25),
+        ("drained bin 3, like two glasses, 300 ml tops", 0.3),
+        ("drew 200 ml off bin 3 and then 150 more at noon", 0.35),
         ("2 kg of peelings in bin 3. A cup or two came out, say three", 0.75),
     ],
 )
@@ -258,3 +285,27 @@ def test_one_amount_for_several_bins_is_asked_about(
 def test_a_deed_on_each_bin(text: str, kind: str, each: str) -> None:
     [act] = acts(text, in_room=True)
     assert (act.act, getattr(act, "each", None)) == (kind, each)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        (
+            "beet tops 4 kg, melon skins 3 kg, 1 kg of bones. Tops and skins in the shed, bones in "
+            "bin 3",
+            [("shed", 7.0), ("bin 3", 1.0)],
+        ),
+        (
+            "4 kg of spuds and 1 kg of trout: trout to bin 3, spuds to the shed",
+            [("bin 3", 1.0), ("shed", 4.0)],
+        ),
+        (
+            "4 kg spuds, 1 kg duck. the shed gets the spuds and bin 3 the bird",
+            [("shed", 4.0), ("bin 3", 1.0)],
+        ),
+        ("4 kg of spuds in the shed. 1 kg of trout in bin 3.", [("shed", 4.0), ("bin 3", 1.0)]),
+    ],
+)
+def test_things_weighed_first_and_placed_later(text: str, told: list[tuple[str, float]]) -> None:
+    found = [(act.bin, round(act.mass_kg or 0, 6)) for act in acts(text) if isinstance(act, Layer)]
+    assert found == told
