@@ -214,7 +214,9 @@ _OF_ELSE = {
         r"funeral|"
         r"decorating|maintenance|"
         r"filming)\b|"
-        r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b",
+        r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b|"
+        r"\bput (?:tape|ribbons?|string|rope|bunting) (?:round|around|along|across)\b.{0,40}"
+        r"\bfor (?:the|a) (?:\w+ )?(?:party|wedding|fair|birthday|decorat(?:ors|ing)|race)\b",
         "lunch final match exams clean asbestos police scaffolding off repair repairs concert "
         "chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit "
         "rewiring electrics roofers inspection election elections polling choir mass prayers "

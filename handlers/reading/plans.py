@@ -85,11 +85,16 @@ def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
         leaning = never_done(message) or (own and (more(message) or another_number(message)))
         if leaning:
             return (*arranged, leaning)
-    acts = contract.read_in(message)
+    acts = () if arranged and _is_scrap(message) else contract.read_in(message)
     if not (arranged or acts):
         return tuple(dangers(text, message))
     measure = which_measure(text, context, acts)
     return (*arranged, *acts, *((measure,) if measure else ()))
+
+
+def _is_scrap(message: Message) -> bool:
+    """Whether so little is left of a message that it means nothing by itself ("ok?")."""
+    return sum(word.kind != "sign" for word in message.words) < 2
 
 
 def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open, ...], str]:
