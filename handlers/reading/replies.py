@@ -46,7 +46,14 @@ from handlers.reading.settings import setting_of
 from handlers.reading.spoons import is_of_spoons
 from handlers.reading.turntaking import turns_set
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import LANGUAGES, asked_by_name, is_of_old, is_to_bot, pounds_of
+from handlers.reading.wishes import (
+    LANGUAGES,
+    MEASURES,
+    asked_by_name,
+    is_of_old,
+    is_to_bot,
+    pounds_of,
+)
 from handlers.reading.wording import (
     ACCEPTING,
     ACCEPTING_BARE,
@@ -153,7 +160,7 @@ def _amend(message: Message) -> Amend | None:
 def _restated(message: Message) -> Amend | None:
     if adds(message) or is_of_spoons(message):
         return None
-    found = restated(message) or in_another_bin(message) or lessened(message)
+    found = lessened(message) or restated(message) or in_another_bin(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
 
@@ -241,7 +248,7 @@ def _done(message: Message) -> Done | None:
 
 
 def _measures(message: Message) -> bool:
-    return bool(message.measured())
+    return any(a.quantity in MEASURES for a in message.amounts)
 
 
 def setting_told(message: Message) -> Set | None:

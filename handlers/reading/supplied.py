@@ -6,6 +6,7 @@ there that read them where a rule fired.
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from itertools import pairwise
 from typing import cast
 
 from handlers.reading.acts import (
@@ -226,15 +227,16 @@ def _strikes_oneself(message: Message) -> bool:
 
 
 def _strikes_nothing(message: Message) -> bool:
-    """ "What was the last thing I logged?", "double that": what strikes nothing."""
+    """ "What was the last thing I logged?", "double that", "twice that": what strikes nothing."""
     norms = message.norms
     if is_quoted(message.clauses):
         return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)
-    return norms[0] == "double" and norms[1:2] in (["that"], ["it"])
+    return any(pair in _MULTIPLIED for pair in pairwise(norms))
 
 
+_MULTIPLIED = {("double", "that"), ("double", "it"), ("double", "the"), ("twice", "that")}
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
 _ONESELF = Late(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
