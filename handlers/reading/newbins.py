@@ -18,7 +18,8 @@ from handlers.reading.words import Word
 from handlers.reading.writtenbins import ARTICLES, called_by, joined, written, written_oddly
 
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
-_LEADS = BIN_WORDS | _BIN_PLURALS | {"called", "named", "one"}
+_OWN = words_in("mine ours")
+_LEADS = BIN_WORDS | _BIN_PLURALS | _OWN | {"called", "named", "one"}
 _NOT_OURS = words_in(
     "donation clothes clothing charity textile ballot book battery nappy recycling wheelie "
     "rubbish trash garbage dust waste wheely general council paper glass "
@@ -49,13 +50,21 @@ def said_bins(
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
         elif norm == "one":
-            if by_food and _is_told_apart(norms, i):
+            if by_food and norms[i - 1 : i] == ["my"] and norms[i - 2 : i - 1] in _IN:
+                ref = BinRef(i - 1, i + 1, None, plain=True)  # "2 kg in my one"
+            elif by_food and _is_told_apart(norms, i):
                 ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
+        elif norm in _OWN:
+            if by_food and norms[i - 1 : i] in _IN:
+                ref = BinRef(i, i + 1, None, plain=True)  # "2 kg in mine"
         else:
             ref = called_by(words, norms, i + 1)
         if ref is not None:
             out.append(ref)
     return tuple(out)
+
+
+_IN = (["in"], ["into"])
 
 
 def _two_of_one_word(
