@@ -245,6 +245,8 @@ class Amend(_Act):
     on: date | None = None
     was: date | None = None
     """The wrong day, by which one of several records is known; told only in a room."""
+    what: str | None = None
+    """The kind of record that is to be corrected, where it is named; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
 

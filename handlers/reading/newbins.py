@@ -49,19 +49,23 @@ def said_bins(
             ref = written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
-        elif norm == "one":
-            if by_food and norms[i - 1 : i] == ["my"] and norms[i - 2 : i - 1] in _IN:
-                ref = BinRef(i - 1, i + 1, None, plain=True)  # "2 kg in my one"
-            elif by_food and _is_told_apart(norms, i):
-                ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
-        elif norm in _OWN:
-            if by_food and norms[i - 1 : i] in _IN:
-                ref = BinRef(i, i + 1, None, plain=True)  # "2 kg in mine"
+        elif norm == "one" or norm in _OWN:
+            ref = _without_noun(words, norms, i) if by_food else None
         else:
             ref = called_by(words, norms, i + 1)
         if ref is not None:
             out.append(ref)
     return tuple(out)
+
+
+def _without_noun(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
+    """ "2 kg in mine", "in my one", "sealed the red one"."""
+    if norms[i] in _OWN:
+        return BinRef(i, i + 1, None, plain=True) if norms[i - 1 : i] in _IN else None
+    if norms[i - 1 : i] == ["my"] and norms[i - 2 : i - 1] in _IN:
+        return BinRef(i - 1, i + 1, None, plain=True)
+    told_apart = _is_told_apart(norms, i)
+    return BinRef(i - 1, i + 1, words[i - 1].text, plain=True) if told_apart else None
 
 
 _IN = (["in"], ["into"])
