@@ -271,6 +271,12 @@ class Done(_Act):
 
     act = "done"
     bin: str | None = None
+    volume_l: float | None = None
+    """What came out, if it was a draining; told only in a room."""
+    each: bool | None = None
+    """All that is due; told only in a room."""
+    task: str | None = None
+    """Which of several things it was, when that was asked; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -29,6 +29,7 @@ from handlers.reading.craftsettings import craft_setting
 from handlers.reading.dayright import CUES as OF_DAYS
 from handlers.reading.dayright import another_day
 from handlers.reading.doerright import another_did
+from handlers.reading.finished import finished
 from handlers.reading.flatly import CUES as OF_ANSWERS
 from handlers.reading.flatly import flat_answer, put_off_by
 from handlers.reading.leaning import adds, another_doer, another_number, more, with_figure
@@ -233,7 +234,7 @@ def _done(message: Message) -> Done | None:
     if is_asking(message):
         return None
     if first_in(DONE_BARE, plain_text(message, days=True).replace(" , ", " ")) is not None:
-        return Done(bin=bin_meant(message), rules=("it is done",))
+        return finished(message, "it is done")
     turned_to = bool(message.bot) or message.context.after_bot
     if (
         message.bins
@@ -241,9 +242,9 @@ def _done(message: Message) -> Done | None:
         and word_count(message) <= SHORT
         and (first_in(DONE_OF_BIN, plain_text(message)) is not None)
     ):
-        return Done(bin=bin_meant(message), rules=("a bin is done",))
+        return finished(message, "a bin is done")
     if turned_to and "done" in message.norms and not message.amounts and not _is_denied(message):
-        return Done(bin=bin_meant(message), rules=("done, to the bot",))
+        return finished(message, "done, to the bot")
     return None
 
 
