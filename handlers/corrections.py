@@ -84,15 +84,32 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
         return await _new_layer(act, targets, turn)
     if (unheard_of := await nosuchbin.corrected(act, target.act, turn)) is not None:
         return unheard_of
+    rest = _rest(target, act)
+    if act.rest and rest is None:
+        return Answer(say=NOTHING_THERE)
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
     answer = await carry_on(corrected, there)
     if not answer.entries:
         return answer
     entries = [replace(entry, replaces=target.id) for entry in answer.entries]
     words = answer.say or f"{capital(describe(entries[0], turn))}."
+    if rest is not None:
+        further = await carry_on(rest, there)
+        entries += further.entries
+        words = f"{words}\n{further.say.splitlines()[0]}"
     return replace(
         answer, entries=entries, strikes=[target], say=f"Corrected. {words}", noted=False
     )
+
+
+def _rest(target: Entry, act: Amend) -> Layer | None:
+    """What another put in of a layer: all of it but what the sender did."""
+    layer, mine = as_act(target), act.mass_kg or act.volume_l or 0.0
+    whole = target.facts.mass_kg if act.mass_kg else target.facts.volume_l
+    if act.rest is None or not isinstance(layer, Layer) or not whole or whole <= mine:
+        return None
+    mass, volume = (whole - mine, None) if act.mass_kg else (None, whole - mine)
+    return replace(layer, mass_kg=mass, volume_l=volume, member=act.rest)
 
 
 def _is_size(act: Amend, opened: Entry) -> bool:

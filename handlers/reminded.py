@@ -28,6 +28,8 @@ RECORDED = {"drain": Drain, "seal": Seal, "bury": Bury}
 
 async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     """What was reminded of has been done: answered as the acts it was."""
+    if any(isinstance(one, Drain) and act.bin in (None, one.bin) for one in turn.told):
+        return SILENCE  # "done, 100 ml came out": it is told beside
     jobs = _jobs(await _meant(act.bin, turn))
     if act.task:
         jobs = {job: dues for job, dues in jobs.items() if job == act.task}

@@ -67,7 +67,16 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     if not message.context.in_room:
         return acts
     acts = each_asked(split_right(acts, message), message)
-    return [on_several(_struck_in(act, message), message) for act in acts]
+    acts = [_as_before(_struck_in(act, message), message) for act in acts]
+    return [on_several(act, message) for act in acts]
+
+
+def _as_before(act: Act, message: Message) -> Act:
+    """ "Same again": as much as the sender's last layer, where nothing else is told of it."""
+    leans = message.norms[:2] in (["same", "again"], ["same", "amount"]) and not message.items
+    if not leans or not isinstance(act, Layer) or act.mass_kg or act.volume_l or act.member:
+        return act
+    return replace(act, same=True)
 
 
 def _struck_in(act: Act, message: Message) -> Act:

@@ -28,7 +28,7 @@ from handlers.reading.asides import is_aside
 from handlers.reading.craftsettings import craft_setting
 from handlers.reading.dayright import CUES as OF_DAYS
 from handlers.reading.dayright import another_day
-from handlers.reading.doerright import another_did
+from handlers.reading.doerright import another_did, shared_with
 from handlers.reading.finished import finished
 from handlers.reading.flatly import CUES as OF_ANSWERS
 from handlers.reading.flatly import flat_answer, put_off_by
@@ -158,9 +158,14 @@ def _amend(message: Message) -> Amend | None:
     return another_number(message) or another_doer(message)
 
 
+_RESTS = words_in("rest remainder other")
+
+
 def _restated(message: Message) -> Amend | None:
     if adds(message) or is_of_spoons(message):
         return None
+    if message.has(_RESTS) and (shared := shared_with(message)):
+        return shared
     found = lessened(message) or restated(message) or in_another_bin(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
@@ -281,7 +286,7 @@ _READERS: tuple[_Reader, ...] = (
         | LANGUAGES,
         "",
     ),
-    (_restated, CUES | OFF | OF_DAYS | words_in("only credit") | REFUSALS, ""),
+    (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit") | REFUSALS, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (

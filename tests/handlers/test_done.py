@@ -44,6 +44,7 @@ async def drains(room: TalkingRoom) -> list[tuple[str, float | None]]:
         ("done, 250 ml", "both of them", [("pear", None), ("plum", None)]),
         ("done", "nice day today", []),
         ("done", "not yet", []),
+        ("done, drained plum, 250 ml", "thanks", [("plum", 0.25)]),
         ("done both", "thanks", [("pear", None), ("plum", None)]),
         ("all done", "thanks", [("pear", None), ("plum", None)]),
     ],
