@@ -41,6 +41,8 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     if len(jobs) > 1:
         act = replace(act, volume_l=None)  # nobody said how it was shared out
     answers = [await _done(dues, act, turn, carry_on) for dues in jobs.values()]
+    if not answers and act.volume_l and act.bin is None:
+        return await carry_on(Drain(volume_l=act.volume_l), turn)
     if not answers:
         return SILENCE  # a mark would promise a record that there is none of
     return together(answers) if len(answers) > 1 else answers[0]

@@ -30,6 +30,7 @@ from handlers.reading.drawnoff import (
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
+from handlers.reading.finished import without_drained
 from handlers.reading.lastword import settled_at_last
 from handlers.reading.leaning import spoken_of
 from handlers.reading.message import Message
@@ -66,7 +67,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
-    acts = each_asked(split_right(acts, message), message)
+    acts = each_asked(split_right(without_drained(acts), message), message)
     acts = [_as_before(_struck_in(act, message), message) for act in acts]
     return [on_several(act, message) for act in acts]
 

@@ -1,6 +1,8 @@
 """What the bot reminded of is done: of which bin, of all that is due, and how much came out."""
 
-from handlers.reading.acts import Done
+from collections.abc import Sequence
+
+from handlers.reading.acts import Act, Done, Drain
 from handlers.reading.amending import word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -43,3 +45,13 @@ def finished_with_much(message: Message, rule: str) -> Done | None:
     norms[measured[0].start : measured[0].end] = ["qmuch"]
     found = _WITH_MUCH.fullmatch(" ".join(norms).strip(" .!"))
     return finished(message, rule) if found else None
+
+
+def without_drained(acts: Sequence[Act]) -> list[Act]:
+    """The acts; what came out as the reminder was seen to is of the bin that it was about."""
+    much = {act.volume_l for act in acts if isinstance(act, Done)} - {None}
+    return [
+        act
+        for act in acts
+        if not (isinstance(act, Drain) and act.bin is None and act.volume_l in much)
+    ]
