@@ -523,3 +523,11 @@ async def test_the_same_again_is_as_much_of_the_same(room: TalkingRoom) -> None:
 async def test_the_same_again_of_nothing_is_asked_for(room: TalkingRoom) -> None:
     [asked] = await room.says("same again", who="bram")
     assert "Reply with the amount" in asked.body
+
+
+async def test_a_bin_is_called_by_its_kind_where_there_are_others(room: TalkingRoom) -> None:
+    await room.says("opened the tub, 15 L", who="bram")
+    await room.says("added 1 kg to the tub")
+    await room.says("sealed the tub")
+    told = [(e.act, e.bin.name) for e in await room.standing() if e.bin]
+    assert told[2:] == [("open", "tub"), ("layer", "tub"), ("seal", "tub")]
