@@ -531,3 +531,6 @@ async def test_a_bin_is_called_by_its_kind_where_there_are_others(room: TalkingR
     await room.says("sealed the tub")
     told = [(e.act, e.bin.name) for e in await room.standing() if e.bin]
     assert told[2:] == [("open", "tub"), ("layer", "tub"), ("seal", "tub")]
+    await room.says("rename the tub to attic")
+    bins = [bin.name for bin in await (await room.book()).bins()]
+    assert bins == ["shed", "attic"]
