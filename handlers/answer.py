@@ -12,7 +12,7 @@ from handlers.reading.arranged import Plan
 from storage.book import Book
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
 
-Lacking = Literal["yes", "bin", "size", "which", "amount"]
+Lacking = Literal["yes", "bin", "size", "which", "amount", "task"]
 """What would settle a question: a yes, a bin or which one, a bin's size, how much it was."""
 
 

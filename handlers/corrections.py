@@ -8,7 +8,7 @@ from handlers import nosuchbin, unsure
 from handlers.answer import Answer, Handler, Query, Turn
 from handlers.describing import describe
 from handlers.layers import said_amount
-from handlers.phrasing import capital
+from handlers.phrasing import capital, day
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -73,6 +73,8 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     targets = await targets_of(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
     if targets and targets[-1].act == "open" and _is_size(act, targets[-1]):
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
+    if act.what:
+        targets = [entry for entry in targets if entry.act == act.what]
     of_day = [entry for entry in targets if act.was and entry.on == act.was]
     if act.was and not of_day:
         return Answer(say=NOTHING_THERE)
@@ -82,15 +84,32 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
         return await _new_layer(act, targets, turn)
     if (unheard_of := await nosuchbin.corrected(act, target.act, turn)) is not None:
         return unheard_of
+    rest = _rest(target, act)
+    if act.rest and rest is None:
+        return Answer(say=NOTHING_THERE)
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
     answer = await carry_on(corrected, there)
     if not answer.entries:
         return answer
     entries = [replace(entry, replaces=target.id) for entry in answer.entries]
     words = answer.say or f"{capital(describe(entries[0], turn))}."
+    if rest is not None:
+        further = await carry_on(rest, there)
+        entries += further.entries
+        words = f"{words}\n{further.say.splitlines()[0]}"
     return replace(
         answer, entries=entries, strikes=[target], say=f"Corrected. {words}", noted=False
     )
+
+
+def _rest(target: Entry, act: Amend) -> Layer | None:
+    """What another put in of a layer: all of it but what the sender did."""
+    layer, mine = as_act(target), act.mass_kg or act.volume_l or 0.0
+    whole = target.facts.mass_kg if act.mass_kg else target.facts.volume_l
+    if act.rest is None or not isinstance(layer, Layer) or not whole or whole <= mine:
+        return None
+    mass, volume = (whole - mine, None) if act.mass_kg else (None, whole - mine)
+    return replace(layer, mass_kg=mass, volume_l=volume, member=act.rest)
 
 
 def _is_size(act: Amend, opened: Entry) -> bool:
@@ -110,11 +129,18 @@ async def _anothers(act: Amend, turn: Turn) -> Answer | None:
     last = max((e for e in lasts if e and not e.struck), key=lambda e: e.id, default=None)
     if last is None or _corrected(last, act) is None:
         return None
-    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
-    correct = f"correct it to {much}" if much else "correct it"
+    return is_meant(replace(act, of=last.event), last, "The last record", turn)
+
+
+def is_meant(act: Amend, last: Entry, which: str, turn: Turn) -> Answer:
+    """Which record would be corrected, and whether it is meant."""
+    right = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    if act.what and act.on:
+        right = day(act.on, turn.today)
+    correct = f"correct it to {right}" if right else "correct it"
     return Answer(
-        say=f"The last record is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
-        query=Query.about(replace(act, of=last.event), lacks="yes"),
+        say=f"{which} is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
+        query=Query.about(act, lacks="yes"),
     )
 
 
@@ -193,8 +219,11 @@ def as_act(entry: Entry) -> Act | None:
 def _corrected(target: Entry, amend: Amend) -> Act | None:
     """The entry's act with the corrected fields in place of its own."""
     act = as_act(target)
-    if act is None:
-        return None
+    return None if act is None else put_right(amend, act)
+
+
+def put_right(amend: Amend, act: Act) -> Act | None:
+    """An act with the corrected fields in place of its own; None if it has none of them."""
     fields = {
         name: value
         for name in (*AMENDABLE, "bin", "member", "on")

@@ -44,8 +44,20 @@ UNMEASURED = (
 )
 
 
+async def _as_before(act: Layer, turn: Turn) -> Layer:
+    """The layer with what the sender's last one was."""
+    last = await turn.book.last_layer_by(turn.sender)
+    if last is None or turn.today - (last.on or turn.today) > LONG_AGO:
+        return act
+    was = last.facts
+    told = replace(act, mass_kg=was.mass_kg, volume_l=was.volume_l, rich=was.rich)
+    return replace(told, materials=was.materials or act.materials)
+
+
 async def added(act: Layer, turn: Turn) -> Answer:
     """Scraps went into a bin."""
+    if act.same:
+        act = await _as_before(act, turn)
     name = await choose(act.bin, turn, stages={"filling"})
     state = await named(turn.book, name, turn.today)
     facts = Facts(

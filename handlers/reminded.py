@@ -1,9 +1,10 @@
 """What members answer to a reminder: done, later, tomorrow; by words or by a mark."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 
-from handlers.answer import SILENCE, Answer, Handler, PutOff, Turn
+from handlers.answer import SILENCE, Answer, Handler, PutOff, Query, Turn
 from handlers.calendar import is_of, task
 from handlers.care import care_of
 from handlers.dues import is_shown_on
@@ -12,27 +13,75 @@ from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
-from storage import naming
+from handlers.several import together
+from storage import naming, outbox
 from storage.rows import Due
 
 MOST_LATER_DAYS = 60
 """The longest that something can be put off, so that it is not lost."""
 
+JUST_SAID = timedelta(hours=1)
+"""So long a bare "done" is about what our last words named."""
+
 RECORDED = {"drain": Drain, "seal": Seal, "bury": Bury}
 
 
 async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
-    """What was reminded of has been done: answered as the act it was."""
-    open_now = await _meant(act.bin, turn)
-    match open_now:
-        case []:
-            return SILENCE  # a mark would promise a record that there is none of
-        case [due] if due.bin and due.what in RECORDED:
-            return await carry_on(RECORDED[due.what](bin=due.bin.name), turn)
-        case [due]:
-            return Answer(put_off=[PutOff(due=due, until=date.max)], noted=True)
-    duties = [task(due) for due in open_now]
-    return Answer(say=f"Well done. Which was it: {listed(duties, 'or')}?")
+    """What was reminded of has been done: answered as the acts it was."""
+    if any(isinstance(one, Drain) and act.bin in (None, one.bin) for one in turn.told):
+        return SILENCE  # "done, 100 ml came out": it is told beside
+    jobs = _jobs(await _meant(act.bin, turn))
+    if act.task:
+        jobs = {job: dues for job, dues in jobs.items() if job == act.task}
+    if len(jobs) > 1 and not act.each:
+        return Answer(
+            say=f"Well done. Which was it: {listed(list(jobs), 'or')}?",
+            query=Query.about(*_each_of(jobs, act), lacks="task"),
+        )
+    if len(jobs) > 1:
+        act = replace(act, volume_l=None)  # nobody said how it was shared out
+    answers = [await _done(dues, act, turn, carry_on) for dues in jobs.values()]
+    if not answers and act.volume_l and act.bin is None:
+        return await carry_on(Drain(volume_l=act.volume_l), turn)
+    if not answers:
+        return SILENCE  # a mark would promise a record that there is none of
+    return together(answers) if len(answers) > 1 else answers[0]
+
+
+def _jobs(dues: Sequence[Due]) -> dict[str, list[Due]]:
+    """What is to be done, with the dues that it does away with: a turn to drain is no second job
+    beside the draining.
+    """
+    jobs: dict[str, list[Due]] = {}
+    for due in dues:
+        plain = replace(due, what=_deed(due)) if _deed(due) in RECORDED else due
+        jobs.setdefault(task(plain), []).append(due)
+    return jobs
+
+
+def _deed(due: Due) -> str:
+    return due.what.removeprefix("turn to ")
+
+
+def _each_of(jobs: Mapping[str, Sequence[Due]], act: Done) -> list[Done]:
+    """What each of several jobs is called, and its bin."""
+    named = [(job, dues[0].bin) for job, dues in jobs.items()]
+    return [replace(act, bin=bin.name if bin else None, task=job) for job, bin in named]
+
+
+async def _done(dues: Sequence[Due], act: Done, turn: Turn, carry_on: Handler) -> Answer:
+    """One job is done: its record, or where there is none to be made, its end."""
+    first = dues[0]
+    kind = RECORDED.get(_deed(first)) if first.bin else None
+    unrecorded = [due for due in dues if due.what not in RECORDED]
+    over = [PutOff(due=due, until=date.max) for due in unrecorded]
+    if kind is None or first.bin is None:
+        return Answer(put_off=over, noted=True)
+    told = kind(bin=first.bin.name)
+    if isinstance(told, Drain):
+        told = replace(told, volume_l=act.volume_l)
+    answer = await carry_on(told, turn)
+    return replace(answer, put_off=[*answer.put_off, *over])
 
 
 async def later(act: Later, turn: Turn) -> Answer:
@@ -114,7 +163,9 @@ def _is_open(due: Due, turn: Turn) -> bool:
 
 
 async def _meant(bin: str | None, turn: Turn) -> list[Due]:
-    """What is due now: of the digest replied to, of the bin named; else what the speaker keeps."""
+    """What is due now: of the digest replied to, of the bin named; else what was just said to all
+    or to the speaker, or what the speaker keeps.
+    """
     named = await naming.named(turn.book, turn.refers_to, None) if turn.refers_to else []
     dues = [
         due
@@ -124,4 +175,15 @@ async def _meant(bin: str | None, turn: Turn) -> list[Due]:
     if bin is not None:
         return dues
     care = await care_of(turn.book, dues, turn.today)
-    return [due for due in dues if care.concerns(due, turn.sender)] or dues
+    own = [due for due in dues if care.concerns(due, turn.sender)]
+    free = own + [due for due in dues if care.keeper(due) is None]
+    just_said = {due.id for due in await _just_said(turn)}
+    return [due for due in free if due.id in just_said] or own or dues
+
+
+async def _just_said(turn: Turn) -> list[Due]:
+    """What our last words named, if they were said a short while ago."""
+    latest = await outbox.latest(turn.book.db, turn.book.room.id)
+    if latest is None or turn.now - latest[1] > JUST_SAID:
+        return []
+    return await naming.named(turn.book, latest[0].tx_id, None)

@@ -8,7 +8,7 @@ from handlers import (
     bins,
     burying,
     calendar,
-    corrections,
+    calledby,
     custody,
     dilution,
     draining,
@@ -77,7 +77,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Decline():
             return await custody.declined(act, turn)
         case acts.Amend():
-            return await corrections.amend(act, turn, answer)
+            return await calledby.amend(act, turn, answer)
         case acts.Retract():
             return await retracting.retract(act, turn)
         case acts.Done():

@@ -31,16 +31,17 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
         return Answer(say=f"Which bin: {either(names)}? Say it again with its name alone.")
     if len(names) < 2:
         return await carry_on(alone, turn)
-    return _together([await carry_on(replace(alone, bin=name), turn) for name in names])
+    return together([await carry_on(replace(alone, bin=name), turn) for name in names])
 
 
-def _together(answers: Sequence[Answer]) -> Answer:
+def together(answers: Sequence[Answer]) -> Answer:
     """All that they say; one yes is for all that is asked about."""
     asked = [one.query for one in answers if one.query and one.query.lacks == "yes"]
     guess = [act for query in asked for act in json.loads(query.guess)]
     return Answer(
         query=Query(guess=json.dumps(guess), lacks="yes") if guess else None,
         entries=[entry for one in answers for entry in one.entries],
+        put_off=[due for one in answers for due in one.put_off],
         say="\n".join(one.say for one in answers if one.say),
         noted=all(one.noted for one in answers),
         why=[step for one in answers for step in one.why],

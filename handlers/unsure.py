@@ -17,6 +17,7 @@ from handlers.reading.acts import (
     Ask,
     Batch,
     Context,
+    Done,
     Drain,
     Layer,
     Observe,
@@ -146,7 +147,8 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     A plain no gives no acts.
     """
     said = [word.replace("’", "'") for word in _WORD.findall(words.casefold())]
-    most = MOST_MEASURING_WORDS if question.lacks == "amount" else MOST_ANSWER_WORDS
+    longer = question.lacks in ("amount", "task")
+    most = MOST_MEASURING_WORDS if longer else MOST_ANSWER_WORDS
     if not said or len(said) > most:
         return None
     if question.lacks == "bin":
@@ -156,6 +158,8 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return [Amend(bin=name)] if name else None
     if question.lacks == "which":
         return await _which(said, question, book)
+    if question.lacks == "task":
+        return _tasks(said, question)
     if question.lacks == "size":
         return await _sized(words, question, book)
     if question.lacks == "amount":
@@ -200,6 +204,27 @@ async def _which(said: list[str], question: Question, book: Book) -> list[Act] |
     if not nosuchbin.NEW.isdisjoint(said) or _without_small(said) == _words_of(act.bin or ""):
         return [replace(act, rules=(nosuchbin.ONE_MORE,))]
     return [] if said[0] in NO and _BESIDE.issuperset(said[1:]) else None
+
+
+def _tasks(said: list[str], question: Question) -> list[Act] | None:
+    """Those of the things to do that are named, by words that not all of them have."""
+    acts = [act for act in _guess(question) if isinstance(act, Done)]
+    words = [frozenset(_words_of(act.task or "")) for act in acts]
+    content = set(_without_small(said)) - _AND
+    if content <= _ALL:
+        undivided = [replace(act, volume_l=None) for act in acts]
+        return list(undivided) if content - _DONE else None
+    content -= _DONE
+    if not content <= frozenset().union(*words):
+        return None
+    shared = frozenset.intersection(*words)
+    own = zip(acts, words, strict=True)
+    return [act for act, told in own if content & (told - shared)] or None
+
+
+_AND = words_in("and")
+_DONE = words_in("done just did it's its")
+_ALL = _DONE | words_in("both all everything each of them")
 
 
 async def _sized(words: str, question: Question, book: Book) -> list[Act] | None:

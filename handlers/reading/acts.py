@@ -104,6 +104,8 @@ class Layer(_Act):
     member: str | None = None
     on: date | None = None
     each: Each | None = None
+    same: bool | None = None
+    """As much as the sender's last, and of the same; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -245,6 +247,10 @@ class Amend(_Act):
     on: date | None = None
     was: date | None = None
     """The wrong day, by which one of several records is known; told only in a room."""
+    what: str | None = None
+    """The kind of record that is to be corrected, where it is named; told only in a room."""
+    rest: str | None = None
+    """Who put in what was left of it; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
 
@@ -269,6 +275,12 @@ class Done(_Act):
 
     act = "done"
     bin: str | None = None
+    volume_l: float | None = None
+    """What came out, if it was a draining; told only in a room."""
+    each: bool | None = None
+    """All that is due; told only in a room."""
+    task: str | None = None
+    """Which of several things it was, when that was asked; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -212,9 +212,18 @@ def is_bare_amount(message: Message) -> bool:
     measured = message.measured()
     return (
         len(measured) == 1
+        and not _goes_elsewhere(message.norms[measured[0].end :])
         and word_count(message) - (measured[0].end - measured[0].start) <= 4
         and not is_asking(message)
     )
+
+
+def _goes_elsewhere(behind: Sequence[str]) -> bool:
+    """ "700 g in hers", "3 kg in the other one": it tells where more went, and of no record."""
+    return behind[:1] in (["in"], ["into"], ["to"]) and not _THERE.issuperset(behind[1:])
+
+
+_THERE = words_in("it there that all total the end today now , . !")
 
 
 def is_asking(message: Message) -> bool:

@@ -9,6 +9,8 @@ from collections.abc import Collection, Sequence
 from handlers.reading.acts import Units
 from handlers.reading.amounts import Amount
 from handlers.reading.bareamounts import with_bare_amounts
+from handlers.reading.differences import CUES as DIFFERING
+from handlers.reading.differences import with_differences
 from handlers.reading.digits import Number
 from handlers.reading.numbers import read_number
 from handlers.reading.repeated import CUES, repeated
@@ -53,6 +55,8 @@ def read_amounts(
     joined = _counted(words, norms, one)
     if not CUES.isdisjoint(norms):
         joined = repeated(words, norms, joined, taken)
+    if not DIFFERING.isdisjoint(norms):
+        joined = with_differences(norms, joined)
     joined = sized(norms, joined, units)
     if not CUES_FULL.isdisjoint(norms):
         joined = filled(norms, joined)

@@ -218,7 +218,16 @@ _EMPTIED = patterns(
     r"\bemptied (?:the|its|our|my) (?:drain|tap|tray|sump|reservoir|drip tray)\b.{0,12}\b(?:got|"
     r"and got|out came|came) ",
 )
+_BURIED_IT = patterns(
+    # "Buried it, the ground is frozen"
+    r"^(?:(?:i|we|just|have|has|ok|right|finally|at last|and|,) )*(?:buried|dug in) it"
+    r"(?: (?:qday|just now|at last|in|deep|now|alone|myself))*(?: (?:in|under|by|behind|near) "
+    r"(?:the |our |my )?\w+(?: \w+)?)? [,.;-] (?:(?:and|but|though|because|the|our|this|it|was|"
+    r"is|'s) )*(?:ground|soil|earth|clay|frozen ground|hard (?:work|going|ground)|raining|pouring|"
+    r"snowing|freezing|hailing|windy|muddy|hard|heavy going|sore back|my back)\b",
+)
 _BYWORDS = (
+    _Byword("bury", words_in("buried dug"), _BURIED_IT, of_bin=False, in_room=True),
     _Byword("drain", words_in("emptied"), _EMPTIED, of_bin=False, measured="volume", in_room=True),
     _Byword(
         "layer", words_in("each both all"), _IN_EACH, of_bin=False, measured="mass", in_room=True

@@ -33,6 +33,7 @@ from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
 from handlers.reading.givennames import given_name, vessel_as_name
+from handlers.reading.finished import without_drained
 from handlers.reading.lastword import settled_at_last
 from handlers.reading.leaning import spoken_of
 from handlers.reading.lonebins import asked_of_bin, lone_bin
@@ -72,8 +73,17 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
-    acts = each_asked(split_right(acts, message), message)
-    return [on_several(_struck_in(act, message), message) for act in acts]
+    acts = each_asked(split_right(without_drained(acts), message), message)
+    acts = [_as_before(_struck_in(act, message), message) for act in acts]
+    return [on_several(act, message) for act in acts]
+
+
+def _as_before(act: Act, message: Message) -> Act:
+    """ "Same again": as much as the sender's last layer, where nothing else is told of it."""
+    leans = message.norms[:2] in (["same", "again"], ["same", "amount"]) and not message.items
+    if not leans or not isinstance(act, Layer) or act.mass_kg or act.volume_l or act.member:
+        return act
+    return replace(act, same=True)
 
 
 def _struck_in(act: Act, message: Message) -> Act:

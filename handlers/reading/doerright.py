@@ -4,6 +4,7 @@ from handlers.reading.acts import Amend
 from handlers.reading.amending import SHORT, plain_text, with_people, word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.quantities import amount_sum
 from handlers.reading.rightwrong import BY_FORM
 
 _DID = (
@@ -25,6 +26,28 @@ _NOT_ME = Late(
     + _LEAD
     + r"(?:please )?credit (?:that|it|this|the last) (?:one )?(?:to|with) qmember(?: please)?$"
 )
+
+
+_REST = Late(
+    _LEAD
+    + r"(?:(?:only|just|about) )*qmuch (?:of (?:that|it|this|the last one) )?(?:was|were|is|'s) "
+    r"(?:mine|from me|my own)(?: [,.])?(?: and)? the (?:rest|other half|remainder) "
+    r"(?:(?:was|were|is|'s|came|from) )*qmember(?: 's| put (?:it )?in)?$"
+)
+
+
+def shared_with(message: Message) -> Amend | None:
+    """ "Only 2 kg of that was mine, the rest was Tom's": whose the rest of it was."""
+    measured = message.measured()
+    if not message.context.in_room or len(measured) != 1 or len(message.members) != 1:
+        return None
+    norms = message.norms.copy()
+    norms[measured[0].start : measured[0].end] = ["qmuch"]
+    text = with_people(message, " ".join(norms).strip(" .!"))
+    if _REST.match(text) is None:
+        return None
+    mass, volume = amount_sum(measured)
+    return Amend(mass_kg=mass, volume_l=volume, rest=message.members[0].name, rules=(BY_FORM,))
 
 
 def another_did(message: Message) -> Amend | None:

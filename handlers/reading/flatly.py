@@ -8,6 +8,8 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Accept, Act, Decline, Done, Later, Retract
 from handlers.reading.amending import SHORT, is_quoted, plain_text, with_people, word_count
+from handlers.reading.finished import CUES as OF_DONE
+from handlers.reading.finished import finished, finished_with_much
 from handlers.reading.message import Message
 from handlers.reading.passing import coming
 from handlers.reading.vocabulary import words_in
@@ -244,7 +246,7 @@ _FLAT = (
         _TAKEN,
     ),
 )
-CUES = frozenset[str]().union(*(each.cues for each in _FLAT))
+CUES = frozenset[str]().union(OF_DONE, *(each.cues for each in _FLAT))
 """Words without one of which none is found."""
 
 
@@ -252,6 +254,8 @@ def flat_answer(message: Message) -> Act | None:
     """The answer that a short message gives in so many words, whatever its score."""
     if word_count(message) > 2 * SHORT or not message.sentences or is_quoted(message.clauses):
         return None
+    if message.has(OF_DONE) and (done := finished_with_much(message, FLATLY)):
+        return done
     for each in _FLAT:
         if (each.to_bot and not message.bot) or not message.has(each.cues):
             continue
@@ -268,7 +272,7 @@ def _told(act: type[Accept | Decline | Retract | Done | Later], message: Message
     if act is Retract:
         return Retract(rules=(FLATLY,))
     if act is Done:
-        return Done(bin=bin, rules=(FLATLY,))
+        return finished(message, FLATLY)
     if act is Later:
         return Later(bin=bin, days=put_off_by(message), rules=(FLATLY,))
     kind = Decline if act is Decline else Accept

@@ -18,7 +18,8 @@ from handlers.reading.words import Word
 from handlers.reading.writtenbins import ARTICLES, called_by, joined, written, written_oddly
 
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
-_LEADS = BIN_WORDS | _BIN_PLURALS | {"called", "named", "one"}
+_OWN = words_in("mine ours both")
+_LEADS = BIN_WORDS | _BIN_PLURALS | _OWN | {"called", "named", "one"}
 _NOT_OURS = words_in(
     "donation clothes clothing charity textile ballot book battery nappy recycling wheelie "
     "rubbish trash garbage dust waste wheely general council paper glass "
@@ -48,14 +49,28 @@ def said_bins(
             ref = written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
-        elif norm == "one":
-            if by_food and _is_told_apart(norms, i):
-                ref = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)  # "sealed the red one"
+        elif norm == "one" or norm in _OWN:
+            ref = _without_noun(words, norms, i) if by_food else None
         else:
             ref = called_by(words, norms, i + 1)
         if ref is not None:
             out.append(ref)
     return tuple(out)
+
+
+def _without_noun(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
+    """ "2 kg in mine", "in my one", "in both", "sealed the red one"."""
+    if norms[i] in _OWN:
+        ends = norms[i] != "both" or not norms[i + 1 : i + 2] or norms[i + 1] in _ENDS
+        return BinRef(i, i + 1, None, plain=True) if ends and norms[i - 1 : i] in _IN else None
+    if norms[i - 1 : i] == ["my"] and norms[i - 2 : i - 1] in _IN:
+        return BinRef(i - 1, i + 1, None, plain=True)
+    told_apart = _is_told_apart(norms, i)
+    return BinRef(i - 1, i + 1, words[i - 1].text, plain=True) if told_apart else None
+
+
+_IN = (["in"], ["into"])
+_ENDS = words_in(", . ; ! and & today now")
 
 
 def _two_of_one_word(

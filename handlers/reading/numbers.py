@@ -14,7 +14,7 @@ _RANGE_WORDS = frozenset({"to", "or", "-", "till"})
 
 def read_number(words: Sequence[Word], i: int) -> Number | None:
     """The number or range that starts at word i, or None."""
-    if words[i].kind != "number" and words[i].norm not in BEGINNINGS:
+    if i >= len(words) or (words[i].kind != "number" and words[i].norm not in BEGINNINGS):
         return None
     first = _between(words, i) if words[i].norm == "between" else None
     first = first or _single(words, i)

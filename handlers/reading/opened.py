@@ -66,15 +66,29 @@ def _may_be_opened(group: Group) -> bool:
 def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
     """The opening with what the k-th group and its neighbours say of it."""
     group = groups[k]
-    name = new_name(group)
+    name, capacity = new_name(group), _capacity(group)
+    if name is None and capacity and group.message.context.in_room:
+        name = _by_its_kind(group)
     return Open(
         bin=None if name is not None and name.lower() in _SHARED else name,
-        capacity_l=_capacity(group),
+        capacity_l=capacity,
         shared=True if _is_for_all(group) else None,
         member=member_of(groups, k),
         on=day_of(groups, k, since=True),
         rules=(rule, NAME_LOST) if name is None and _is_called_else(group) else (rule,),
     )
+
+
+def _by_its_kind(group: Group) -> str | None:
+    """ "Opened the tub, 15 L", where the group has other bins: it is called so from then on."""
+    refs = [ref for ref in group.bins if ref.name is None and ref.end == ref.start + 1]
+    if len(refs) != 1 or not group.message.context.bins:
+        return None
+    before, said = group.message.norms[refs[0].start - 1 : refs[0].end][-2:]
+    return said if before in ("the", "our") and said in _KINDS_OF_BIN else None
+
+
+_KINDS_OF_BIN = words_in("tub bucket pail caddy drum barrel keg crock tote")
 
 
 def _is_called_else(group: Group) -> bool:

@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from handlers.reading.arranged import Plan
-from handlers.reading.binwords import BinRef
+from handlers.reading.binwords import BIN_WORDS, BinRef
 from handlers.reading.days import Day
 from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
@@ -60,7 +60,8 @@ class Phrase:
         return [
             ref
             for ref in self.message.bins
-            if self.start <= ref.start < self.end and ref.known and (ref.plain or not ref.place)
+            if self.start <= ref.start < self.end and ref.known
+            if ref.plain or not ref.place or self.message.norms[ref.start] in BIN_WORDS
         ]
 
     @property

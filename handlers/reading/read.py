@@ -26,6 +26,8 @@ from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
+from handlers.reading.kindright import CUES as CALLED
+from handlers.reading.kindright import kind_right
 from handlers.reading.leaning import amount_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
@@ -84,6 +86,8 @@ def _read(message: Message) -> tuple[Act, ...]:
 def _leaning(message: Message) -> Act | None:
     """What completes the record that the talk is on, or tells it again."""
     context = message.context
+    if context.in_room and message.has(CALLED) and (right := kind_right(message)):
+        return right
     if context.earlier is None and context.last is None:
         return None
     return amount_owed(message) or same_bin_again(message)

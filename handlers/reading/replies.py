@@ -28,7 +28,8 @@ from handlers.reading.asides import is_aside
 from handlers.reading.craftsettings import craft_setting
 from handlers.reading.dayright import CUES as OF_DAYS
 from handlers.reading.dayright import another_day
-from handlers.reading.doerright import another_did
+from handlers.reading.doerright import another_did, shared_with
+from handlers.reading.finished import finished
 from handlers.reading.flatly import CUES as OF_ANSWERS
 from handlers.reading.flatly import flat_answer, put_off_by
 from handlers.reading.leaning import adds, another_doer, another_number, more, with_figure
@@ -46,7 +47,14 @@ from handlers.reading.settings import setting_of
 from handlers.reading.spoons import is_of_spoons
 from handlers.reading.turntaking import turns_set
 from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import LANGUAGES, asked_by_name, is_of_old, is_to_bot, pounds_of
+from handlers.reading.wishes import (
+    LANGUAGES,
+    MEASURES,
+    asked_by_name,
+    is_of_old,
+    is_to_bot,
+    pounds_of,
+)
 from handlers.reading.wording import (
     ACCEPTING,
     ACCEPTING_BARE,
@@ -150,10 +158,15 @@ def _amend(message: Message) -> Amend | None:
     return another_number(message) or another_doer(message)
 
 
+_RESTS = words_in("rest remainder other")
+
+
 def _restated(message: Message) -> Amend | None:
     if adds(message) or is_of_spoons(message):
         return None
-    found = restated(message) or in_another_bin(message) or lessened(message)
+    if message.has(_RESTS) and (shared := shared_with(message)):
+        return shared
+    found = lessened(message) or restated(message) or in_another_bin(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
 
@@ -230,7 +243,7 @@ def _done(message: Message) -> Done | None:
     if is_asking(message):
         return None
     if first_in(DONE_BARE, plain_text(message, days=True).replace(" , ", " ")) is not None:
-        return Done(bin=bin_meant(message), rules=("it is done",))
+        return finished(message, "it is done")
     turned_to = bool(message.bot) or message.context.after_bot
     if (
         message.bins
@@ -238,14 +251,14 @@ def _done(message: Message) -> Done | None:
         and word_count(message) <= SHORT
         and (first_in(DONE_OF_BIN, plain_text(message)) is not None)
     ):
-        return Done(bin=bin_meant(message), rules=("a bin is done",))
+        return finished(message, "a bin is done")
     if turned_to and "done" in message.norms and not message.amounts and not _is_denied(message):
-        return Done(bin=bin_meant(message), rules=("done, to the bot",))
+        return finished(message, "done, to the bot")
     return None
 
 
 def _measures(message: Message) -> bool:
-    return bool(message.measured())
+    return any(a.quantity in MEASURES for a in message.amounts)
 
 
 def setting_told(message: Message) -> Set | None:
@@ -277,7 +290,7 @@ _READERS: tuple[_Reader, ...] = (
         | LANGUAGES,
         "",
     ),
-    (_restated, CUES | OFF | OF_DAYS | words_in("only credit") | REFUSALS, ""),
+    (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit") | REFUSALS, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (

@@ -2,13 +2,14 @@
 
 from collections.abc import Iterator
 
-from handlers.reading.acts import Open, Units
+from handlers.reading.acts import Layer, Open, Units
 from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
 from handlers.reading.binwords import BinRef
 from handlers.reading.digits import digits_value
 from handlers.reading.found import Found
 from handlers.reading.message import Message
+from handlers.reading.numbers import read_number
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import cleaned, norms_in, words_of
@@ -23,7 +24,10 @@ SMALLEST_BARE = 4.0
 
 _IS = ("is", "'s", "holds", "takes", "fits", "was")
 _ABOUT = words_in("a about around only just the roughly")
-_BEHIND = words_in("bin bucket pail one in size capacity tub drum barrel max total big when")
+_BEHIND = words_in(
+    "bin bucket pail one in size capacity tub drum barrel max total big when actually really "
+    "not sorry"
+)
 
 CUES = (
     *(f"{verb} {lead}" for verb in _IS for lead in "123456789"),
@@ -42,14 +46,39 @@ def sizes(message: Message) -> Iterator[Found]:
             continue
         for ref in message.bins:
             size = size_of(message, ref, clause.end) if clause.start <= ref.start else None
-            if size is not None and ref.name is not None:
+            name = ref.name or getattr(message.context.last, "bin", None)
+            if size is not None and name is not None:
                 opened = Open(
-                    bin=ref.name,
+                    bin=name,
                     capacity_l=size.value,
                     on=message.today,
                     rules=(OF_SIZE,),
                 )
-                yield Found(ref.end, size.end, opened)
+                yield _found(message, ref, size, opened)
+
+
+def _found(message: Message, ref: BinRef, size: Amount, opened: Open) -> Found:
+    """The words of a size: all of them where the message tells nothing else, and so corrects none
+    of the records.
+    """
+    norms, end = message.norms, _refused(message, size.end)
+    if _AROUND.issuperset((*norms[: ref.start], *norms[end:])):
+        return Found(0, len(norms), opened)
+    return Found(ref.end, end, opened)
+
+
+_AROUND = words_in("no oh sorry oops wait actually really and so the our my that by way , . ! -")
+
+
+def _refused(message: Message, at: int) -> int:
+    """Where ", not 30 L" ends behind a size; where it would begin, if it does not stand there."""
+    norms = message.norms
+    start = at + (norms[at : at + 1] == [","])
+    number = read_number(message.words, start + 1) if norms[start : start + 1] == ["not"] else None
+    if number is None:
+        return at
+    amount = next((a for a in message.amounts if a.start == number.start), None)
+    return amount.end if amount else number.end
 
 
 def size_of(message: Message, ref: BinRef, end: int) -> Amount | None:
@@ -61,10 +90,17 @@ def size_of(message: Message, ref: BinRef, end: int) -> Amount | None:
             at += 1
         for amount in message.amounts:
             exact = amount.quantity == "volume" and not amount.vessel and amount.value >= SMALLEST
-            behind = [word for word in norms[amount.end : end] if word[:1].isalpha()]
+            refused = _refused(message, amount.end)
+            behind = [word for word in norms[refused:end] if word[:1].isalpha()]
             if exact and amount.start == at and (not behind or behind[0] in _BEHIND):
-                return amount
+                return amount if refused == amount.end or not _is_layer(message, ref) else None
     return None
+
+
+def _is_layer(message: Message, ref: BinRef) -> bool:
+    """Whether the last record is of so many litres in that bin: they may be put right."""
+    last = message.context.last
+    return isinstance(last, Layer) and bool(last.volume_l) and ref.name in (None, last.bin)
 
 
 def bare_amount(message: Message) -> Amount | None:

@@ -14,6 +14,7 @@ from handlers.reading.vocabulary import words_in
 
 _REFUSING = words_in("no nope nah")
 _CUES = _REFUSING | words_in("actually sorry oops whoops correction wait")
+_WENT = words_in("went goes")
 _MIXED = {"mixed": 1.0}
 _LONGEST = 12
 """Words of a correction that moves a share of the last record."""
@@ -58,9 +59,9 @@ def _of_same(layer: Layer, last: Layer) -> Layer:
 
 
 def share_moved(message: Message) -> tuple[Act, ...]:
-    """ "No, half of it went to the hall": what stays of the last record, and what it was not."""
+    """ "Half of it went to the hall": what stays of the last record, and what it was not."""
     last, norms = message.context.last, message.norms
-    if not isinstance(last, Layer) or norms[0] not in _CUES or len(norms) > _LONGEST:
+    if not isinstance(last, Layer) or len(norms) > _LONGEST or not message.has(_CUES | _WENT):
         return ()
     if not (last.mass_kg or last.volume_l) or message.measured() or len(message.bins) != 1:
         return ()
@@ -69,6 +70,7 @@ def share_moved(message: Message) -> tuple[Act, ...]:
     lot = next((lot for lot in shares if lot is not None and lot.share), None)
     if (
         lot is None
+        or (lot.start and norms[0] not in _CUES)
         or ref.name in (None, last.bin)
         or last.member not in (None, message.context.sender)
     ):

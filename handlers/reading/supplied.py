@@ -6,6 +6,7 @@ there that read them where a rule fired.
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from itertools import pairwise
 from typing import cast
 
 from handlers.reading.acts import (
@@ -14,7 +15,6 @@ from handlers.reading.acts import (
     Amend,
     Ask,
     Decline,
-    Done,
     Later,
     Layer,
     Offer,
@@ -28,6 +28,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
+from handlers.reading.finished import finished
 from handlers.reading.flatly import put_off_by
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
@@ -227,15 +228,16 @@ def _strikes_oneself(message: Message) -> bool:
 
 
 def _strikes_nothing(message: Message) -> bool:
-    """ "What was the last thing I logged?", "double that": what strikes nothing."""
+    """ "What was the last thing I logged?", "double that", "twice that": what strikes nothing."""
     norms = message.norms
     if is_quoted(message.clauses):
         return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)
-    return norms[0] == "double" and norms[1:2] in (["that"], ["it"])
+    return any(pair in _MULTIPLIED for pair in pairwise(norms))
 
 
+_MULTIPLIED = {("double", "that"), ("double", "it"), ("double", "the"), ("twice", "that")}
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
 _ONESELF = Late(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
@@ -279,7 +281,7 @@ def _answer(name: str, message: Message) -> Act | None:
             no_striking = _strikes_oneself(message) or _strikes_nothing(message)
             return None if no_striking else of_scraps(Retract(rules=rules), message)
         case "done":
-            return Done(bin=bin_meant(message), rules=rules)
+            return finished(message, SURE)
         case "later":
             return Later(bin=bin_meant(message), days=put_off_by(message), rules=rules)
         case "amend":

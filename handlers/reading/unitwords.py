@@ -10,7 +10,7 @@ from handlers.reading.acts import Units
 
 Quantity = Literal[
     "mass", "volume", "celsius", "fahrenheit", "degrees", "length", "area", "days", "hours",
-    "money", "percent", "ph",
+    "money", "percent", "ph", "difference",
 ]  # fmt: skip
 
 

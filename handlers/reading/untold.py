@@ -5,6 +5,7 @@ from collections.abc import Callable, Sequence
 from handlers.reading import (
     awaited,
     brews,
+    differences,
     jests,
     kept,
     memories,
@@ -21,6 +22,7 @@ from handlers.reading.brews import is_brew
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.late import Late
+from handlers.reading.lessened import is_only_a_difference
 from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
@@ -50,13 +52,14 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_bin_weighed, frozenset({"layer", "amend"})),
     (is_under_way, _LAYER),
     (is_of_spoons, _LAYER),
+    (is_only_a_difference, frozenset({"layer", "drain", "batch", "stock"})),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
-    otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
+    awaited.CUES, brews.CUES, differences.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES,
+    notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""
 

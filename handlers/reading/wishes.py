@@ -65,6 +65,8 @@ _BEFOREHAND = (("day", "before"), ("days", "before"), ("night", "before"), ("eve
 _DUTIES = words_in("drain draining custody handover handovers seal sealing bury burying")
 _FERMENTING = words_in("ferment ferments fermenting fermentation fermented")
 _DOSING = words_in("dose doses dosing dosage")
+MEASURES = frozenset({"mass", "volume", "difference"})
+"""An amount of one of these has its unit for itself: no units are wished for with it."""
 
 _Found = tuple[str, str] | None
 
@@ -259,7 +261,7 @@ def _dose(message: Message, said: Sequence[str]) -> _Found:
 
 
 def _units(message: Message, said: Sequence[str]) -> _Found:
-    measured = indexes(a for a in message.amounts if a.quantity in ("mass", "volume"))
+    measured = indexes(a for a in message.amounts if a.quantity in MEASURES)
     named = frozenset(norm for i, norm in enumerate(said) if i not in measured)
     if not _METRIC.isdisjoint(named):
         return "units", "metric"
@@ -288,7 +290,7 @@ _IMPERIAL = frozenset({"Europe/London", "Europe/Dublin", "Europe/Belfast"})
 
 def _other(message: Message, said: Sequence[str]) -> _Found:
     """What the bot is asked by name: the hour at which it speaks, or what it has no setting for."""
-    if not is_to_bot(message) or any(a.quantity in ("mass", "volume") for a in message.amounts):
+    if not is_to_bot(message) or any(a.quantity in MEASURES for a in message.amounts):
         return None
     hours = None if _is_of_another_thing(message.norms) else hours_wanted(message, said)
     return hours or ("other", _words(message))

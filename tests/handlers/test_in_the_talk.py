@@ -31,6 +31,10 @@ async def layers(room: TalkingRoom) -> list[float | None]:
         ("another 3 kg", [2, 3]),
         ("and 3 kg of bones too", [2, 3]),
         ("also 3 kg", [2, 3]),
+        ("3 kg in mine", [2, 3]),
+        ("3 kg in my one", [2, 3]),
+        ("3 kg in the other one", [2]),
+        ("3 kg in total", [3]),
         ("3 kg", [3]),
         ("no, 3 kg", [3]),
         ("no 3", [3]),
@@ -496,3 +500,37 @@ async def test_the_whole_amount_each_is_said_as_it_was_taught(room: TalkingRoom)
     taught = asked.body.split("“")[1].split("”")[0]
     await room.says(taught)
     assert await layers(room) == [2, 3, 3]
+
+
+async def test_the_rest_of_a_layer_was_anothers(room: TalkingRoom) -> None:
+    await room.says("added 3 kg of bread to the shed bin", who="bram")
+    await room.waits(days=1)
+    await room.says("only 2 kg of that was mine, the rest was Ines's", who="bram")
+    told = [(e.member, e.facts.mass_kg) for e in await room.standing() if e.act == "layer"]
+    assert told[1:] == [("bram", 2), ("ines", 1)]
+    [asked] = await room.says("only 5 kg of that was mine, the rest was Ines's", who="bram")
+    assert asked.body.startswith("Which record")
+
+
+async def test_the_same_again_is_as_much_of_the_same(room: TalkingRoom) -> None:
+    await room.says("added 3 kg of bread to the shed bin", who="bram")
+    await room.waits(days=1)
+    await room.says("same again", who="bram")
+    last = (await room.standing())[-1]
+    assert (last.facts.mass_kg, last.facts.materials) == (3, {"grain": 1.0})
+
+
+async def test_the_same_again_of_nothing_is_asked_for(room: TalkingRoom) -> None:
+    [asked] = await room.says("same again", who="bram")
+    assert "Reply with the amount" in asked.body
+
+
+async def test_a_bin_is_called_by_its_kind_where_there_are_others(room: TalkingRoom) -> None:
+    await room.says("opened the tub, 15 L", who="bram")
+    await room.says("added 1 kg to the tub")
+    await room.says("sealed the tub")
+    told = [(e.act, e.bin.name) for e in await room.standing() if e.bin]
+    assert told[2:] == [("open", "tub"), ("layer", "tub"), ("seal", "tub")]
+    await room.says("rename the tub to attic")
+    bins = [bin.name for bin in await (await room.book()).bins()]
+    assert bins == ["shed", "attic"]

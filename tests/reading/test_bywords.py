@@ -91,3 +91,20 @@ def test_the_same_words_of_other_things_are_not(text: str) -> None:
 )
 def test_what_is_asked_denied_or_supposed_is_not_told_so(text: str) -> None:
     assert told_by_word(read_message(text, group())) == (None, frozenset())
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("buried it, the ground is frozen", True),
+        ("buried it yesterday, it was pouring", True),
+        ("buried it under the fig, and the soil is like rock", True),
+        ("buried it, the poor little thing", False),
+        ("haven't buried it yet, the ground is frozen", False),
+        ("buried the cat, the ground is frozen", False),
+    ],
+)
+def test_a_burial_with_a_word_on_the_ground(text: str, told: bool) -> None:
+    kinds = [act.act for act in acts(text, in_room=True)]
+    assert kinds == (["bury"] if told else [])
+    assert not acts(text) or told

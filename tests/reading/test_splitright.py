@@ -29,6 +29,8 @@ def _read(text: str, last: Layer | None) -> tuple[Act, ...]:
         ),
         ("no, half of it went in bin 3", [("amend", None, 1.5), ("layer", "bin 3", 1.5)]),
         ("actually a third of that to big blue", [("amend", None, 2), ("layer", "big blue", 1)]),
+        ("a third went into bin 3 actually", [("amend", None, 2), ("layer", "bin 3", 1)]),
+        ("half of that went to big blue", [("amend", None, 1.5), ("layer", "big blue", 1.5)]),
         ("nope, 1 kg to bin 3", [("amend", "bin 3", 1)]),
         ("sorry I'm late, added 2 kg to bin 3", [("layer", "bin 3", 2)]),
         ("added 2 kg to bin 3 and 1 kg to the shed", [("layer", "bin 3", 2), ("layer", "shed", 1)]),

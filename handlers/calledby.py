@@ -1,0 +1,47 @@
+"""A record that is called by what was done is corrected, whichever was written down last."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import timedelta
+
+from handlers import corrections, unsure
+from handlers.answer import SILENCE, Answer, Handler, Turn
+from handlers.reading.acts import Act, Amend, Bury, Drain, Seal, Unsure
+from storage.rows import Entry
+
+LOOKED_BACK = timedelta(days=14)
+"""So far back a record is looked for that is called by what was done."""
+_KINDS: Mapping[str, tuple[str, Act]] = {
+    "drain": ("draining", Drain()),
+    "seal": ("sealing", Seal()),
+    "bury": ("burial", Bury()),
+}
+
+
+async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
+    """The last record of its kind is corrected where the sender wrote it, else asked about."""
+    if act.what is None or act.of or turn.refers_to:
+        return await corrections.amend(act, turn, carry_on)
+    noun, untold = _KINDS[act.what]
+    such = [entry for entry in await _of_late(turn) if _is_called(act, entry)]
+    own = [entry for entry in such if entry.writer == turn.sender]
+    last = max(own or such, key=lambda entry: entry.id, default=None)
+    if last is None:
+        told = corrections.put_right(act, untold)
+        return unsure.asked(Unsure(guess=(told,)), turn) if told else SILENCE
+    meant = replace(act, of=last.event)
+    if own:
+        return await corrections.amend(meant, turn, carry_on)
+    return corrections.is_meant(meant, last, f"The last {noun}", turn)
+
+
+async def _of_late(turn: Turn) -> list[Entry]:
+    """What stands of what the members wrote down of the last days."""
+    first, names = turn.today - LOOKED_BACK, [one.name for one in await turn.book.members()]
+    told = [await turn.book.written_by(name, first, turn.today) for name in names]
+    return [entry for entries in told for entry in entries]
+
+
+def _is_called(act: Amend, entry: Entry) -> bool:
+    of_bin = act.bin is None or bool(entry.bin and entry.bin.name == act.bin)
+    return entry.act == act.what and of_bin and act.was in (None, entry.on)

@@ -1,0 +1,60 @@
+"""A record put right that is called by what was done, whichever was written down last: "the
+draining was 200 ml, not 300", "the shed was sealed on Monday, not Tuesday".
+"""
+
+from dataclasses import replace
+
+from handlers.reading.acts import Amend, Drain
+from handlers.reading.amended import amend_from
+from handlers.reading.amending import SHORT, is_asking, plain_text, word_count
+from handlers.reading.late import Late
+from handlers.reading.message import Message
+from handlers.reading.rightwrong import BY_FORM
+from handlers.reading.vocabulary import words_in
+
+_DRAINS = words_in("drain draining drainage")
+CUES = _DRAINS | words_in("sealed sealing buried burial burying drained drains drainings")
+"""Words without one of which no record is called so."""
+_KINDS = {"seal": "seal", "buri": "bury", "bury": "bury", "drai": "drain"}
+"""The kind of record by the first letters of its deed."""
+_LEAD = r"(?:(?:no|oh|sorry|oops|actually|wait|and|,) )*"
+_NAMED = r"(?:(?:the|my|our|that|last|qbin|qday|'s|of|on) )*"
+_CALLED = Late(
+    rf"{_LEAD}{_NAMED}(?:drain|draining|drainage) (?:(?:of|from|on|in|the|qbin|qday) )*"
+    r"(?:was|is|'s|came to|should (?:be|have been)) .+"
+)
+_DATED = Late(
+    rf"{_LEAD}(?:(?:the |our |my )?qbin (?:(?:was|got|actually) )*(?P<was>sealed|buried|drained)|"
+    r"(?:(?:i|we) )?(?P<did>sealed|buried|drained) (?:the |our |my )?qbin|"
+    r"(?:the |our |my )?qbin (?:'s )?(?P<noun>sealing|burial|burying|draining) was) "
+    r"(?:on )?qday (?:, )?(?:and )?not (?:on )?qday(?: (?:sorry|actually|[,.!]))*"
+)
+_CORRECTING = words_in("only not just really actually sorry no oops should")
+
+
+def kind_right(message: Message) -> Amend | None:
+    """The right volume of a draining, or the right day of what was done to a bin."""
+    alone = word_count(message) <= SHORT and len(message.sentences) == 1 and not message.items
+    if not alone or is_asking(message):
+        return None
+    text = plain_text(message, days=True)
+    return _dated(message, text) or _drained(message, text)
+
+
+def _drained(message: Message, text: str) -> Amend | None:
+    context = message.context
+    of_drain = isinstance(context.last, Drain) or isinstance(context.earlier, Drain)
+    told = of_drain or message.has(_CORRECTING)
+    if not told or not message.has(_DRAINS) or _CALLED.fullmatch(text) is None:
+        return None
+    act = amend_from(message, BY_FORM)
+    return replace(act, what="drain", on=None, was=act.on) if act.volume_l else None
+
+
+def _dated(message: Message, text: str) -> Amend | None:
+    if len(message.days) != 2 or (match := _DATED.fullmatch(text)) is None:
+        return None
+    right, wrong = message.days
+    deed = match["was"] or match["did"] or match["noun"]
+    bin = message.bins[0].name
+    return Amend(what=_KINDS[deed[:4]], bin=bin, on=right.past, was=wrong.past, rules=(BY_FORM,))

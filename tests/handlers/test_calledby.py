@@ -1,0 +1,96 @@
+"""A record called by what was done is put right, whichever was written down last."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Ines fills and drains the pail bin; a layer was written down since."""
+    room = TalkingRoom(db)
+    await room.says("opened the pail bin, 30 L")
+    await room.says("2 kg in the pail bin")
+    await room.says("drained 400 ml")
+    await room.says("1 kg in the pail bin")
+    return room
+
+
+async def book(room: TalkingRoom, *acts: str) -> list[object]:
+    """The figures and days of what stands of these acts."""
+    told = [e for e in await room.standing() if e.act in acts]
+    return [e.facts.volume_l or e.facts.mass_kg or e.on for e in told]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "the drain was 250 ml not 400",
+        "the draining was only 250 ml",
+        "sorry, the drain from the pail bin was really 250 ml",
+        "today's draining was 250 ml, not 400",
+    ],
+)
+async def test_a_draining_is_put_right_and_no_layer(room: TalkingRoom, said: str) -> None:
+    await room.says(said)
+    assert await book(room, "layer", "drain") == [2, 1, 0.25]
+
+
+async def test_anothers_draining_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("1 kg in the pail bin", who="bram")
+    [asked] = await room.says("the draining was only 250 ml", who="bram")
+    assert asked.body.endswith("Shall I correct it to 250 mL?")
+    assert await book(room, "drain") == [0.4]
+    await room.says("yes", who="bram")
+    assert await book(room, "drain") == [0.25]
+
+
+async def test_what_was_never_written_down_is_asked_about(room: TalkingRoom) -> None:
+    await room.waits(days=1)
+    [asked] = await room.says("the pail bin was sealed on Sunday, not Monday")
+    assert asked.body == "Shall I write down a sealing in the pail?"
+    assert not await book(room, "seal")
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "the pail bin was sealed on Wednesday, not Thursday",
+        "sealed the pail bin on Wednesday not Thursday",
+        "the pail bin's sealing was on Wednesday, not Thursday",
+    ],
+)
+async def test_a_sealing_is_put_on_its_day_once(room: TalkingRoom, said: str) -> None:
+    await room.waits(days=10)
+    await room.says("sealed the pail bin")
+    await room.says("hello", who="bram")
+    await room.waits(days=2)
+    await room.says(said)
+    [on] = await book(room, "seal")
+    assert str(on) == "2026-03-11"
+
+
+@pytest.mark.parametrize(
+    ("said", "litres"),
+    [
+        ("the pail bin is 20 L not 30", 20),
+        ("actually the pail bin is 20 L", 20),
+        ("bin's 25 L actually", 25),
+    ],
+)
+async def test_a_size_put_right_changes_no_layer(
+    room: TalkingRoom, said: str, litres: float
+) -> None:
+    await room.says("1 kg in the pail bin")
+    await room.says(said)
+    bin = await (await room.book()).bin("pail")
+    assert bin
+    assert (await (await room.book()).about(bin)).capacity_l == litres
+    assert await book(room, "layer") == [2, 1, 1]
+
+
+async def test_a_layer_of_so_many_litres_is_put_right(room: TalkingRoom) -> None:
+    await room.says("added 12 L of scraps to the pail bin")
+    await room.says("the pail bin was 8 L not 12")
+    assert await book(room, "layer") == [2, 1, 8]

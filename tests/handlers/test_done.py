@@ -1,0 +1,93 @@
+""" "Done" said of what the bot reminded of."""
+
+from datetime import datetime
+
+import pytest
+
+from storage.database import Database
+from tests.room import BEGIN, TalkingRoom
+
+FRIDAY = BEGIN.replace(day=6, hour=9)
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Ines keeps two bins; on Friday both are to be drained."""
+    room = TalkingRoom(db)
+    await room.says("hello", who="bram")
+    await room.says("opened the pear bin, 30 L")
+    await room.says("opened the plum bin, 30 L")
+    await room.says("2 kg in pear and 3 kg in plum")
+    return room
+
+
+async def until(room: TalkingRoom, moment: datetime) -> None:
+    await room.waits(seconds=(moment - room.now).total_seconds())
+
+
+async def drains(room: TalkingRoom) -> list[tuple[str, float | None]]:
+    """The bins drained, and how much came out."""
+    entries = [e for e in await room.standing() if e.act == "drain" and e.bin]
+    return sorted((e.bin.name, e.facts.volume_l) for e in entries if e.bin)
+
+
+@pytest.mark.parametrize(
+    ("said", "answer", "drained"),
+    [
+        ("done", "the plum bin", [("plum", None)]),
+        ("done", "plum", [("plum", None)]),
+        ("done", "the pear one", [("pear", None)]),
+        ("done", "drain the pear bin", [("pear", None)]),
+        ("done", "both", [("pear", None), ("plum", None)]),
+        ("done", "pear and plum", [("pear", None), ("plum", None)]),
+        ("done, 250 ml", "plum", [("plum", 0.25)]),
+        ("done, 250 ml", "both of them", [("pear", None), ("plum", None)]),
+        ("done", "nice day today", []),
+        ("done", "not yet", []),
+        ("done, drained plum, 250 ml", "thanks", [("plum", 0.25)]),
+        ("done both", "thanks", [("pear", None), ("plum", None)]),
+        ("all done", "thanks", [("pear", None), ("plum", None)]),
+    ],
+)
+async def test_which_it_was(
+    room: TalkingRoom, said: str, answer: str, drained: list[tuple[str, float | None]]
+) -> None:
+    await until(room, FRIDAY)
+    await room.says(said)
+    await room.says(answer)
+    assert await drains(room) == drained
+
+
+@pytest.mark.parametrize(
+    ("said", "litres"),
+    [
+        ("done, 250 ml", 0.25),
+        ("done - 250 ml", 0.25),
+        ("did it, about 250 ml again", 0.25),
+        ("just did it, 250 ml came out", 0.25),
+        ("done", None),
+    ],
+)
+async def test_how_much_came_out(room: TalkingRoom, said: str, litres: float | None) -> None:
+    await until(room, FRIDAY)
+    await room.says("drained plum")
+    await room.says(said, who="bram")
+    assert ("pear", litres) in await drains(room)
+
+
+async def test_a_turn_to_drain_is_no_second_job(room: TalkingRoom) -> None:
+    await room.says("rota for draining the pear bin: bram, ines, a week each")
+    await until(room, FRIDAY)
+    *_, mark = await room.says("done", who="bram")
+    assert mark.kind == "reaction"
+    assert await drains(room) == [("pear", None)]
+
+
+async def test_what_was_just_said_is_meant(room: TalkingRoom) -> None:
+    await room.says("remind us to wash the lids on Friday at 9:10")
+    await until(room, FRIDAY)
+    said = await room.waits(minutes=15)
+    assert any("lids" in message.body for message in said)
+    [mark] = await room.says("done", who="bram")
+    assert mark.kind == "reaction"
+    assert await drains(room) == []
