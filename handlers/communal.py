@@ -51,8 +51,6 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             return await history.who_put(plan, turn)
         case said.WhoKept():
             return await history.who_kept(plan, turn)
-        case said.Shares():
-            return await history.shares(plan, turn)
         case said.WhenLast():
             return await history.when_last(plan, turn)
         case said.Written():

@@ -14,7 +14,7 @@ from handlers.people import is_same
 from handlers.phrasing import capital, day, mass, span, the, volume, whole_days
 from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
-from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut, Written
+from handlers.reading.communal import Story, WhenLast, WhoKept, WhoPut, Written
 from handlers.spells import Spell, spells
 from handlers.state import layer_mass, look_up
 from storage.rows import Entry
@@ -32,7 +32,7 @@ MOST_TOLD = 8
 async def who_put(plan: WhoPut, turn: Turn) -> Answer:
     """Who put such scraps in, the latest last; the book knows their kinds, not every word."""
     kinds = [*plan.kinds, *(kin for kind in plan.kinds for kin in KIN.get(kind, ()))]
-    layers = [e for e in await _layers(plan.bin, turn) if _is_such(e, plan, kinds)]
+    layers = [e for e in await layers_of(plan.bin, turn) if _is_such(e, plan, kinds)]
     what = quoted(plan.words) if plan.words else "anything"
     where = f" in {the(plan.bin)}" if plan.bin else ""
     if not layers:
@@ -63,11 +63,11 @@ def _layer(entry: Entry, turn: Turn) -> str:
     return f"{capital(entry.member or 'somebody')}: {amount}{of}{where}, {when}."
 
 
-async def _layers(bin: str | None, turn: Turn) -> list[Entry]:
-    """The layers that stand, of a bin or all, the oldest first."""
+async def layers_of(bin: str | None, turn: Turn, deed: str = "layer") -> list[Entry]:
+    """The layers (or what else was done) that stand, of a bin or all, the oldest first."""
     known = await turn.book.bin(bin) if bin else None
     entries = await turn.book.history(known) if known else await turn.book.entries()
-    layers = [e for e in entries if e.act == "layer" and not e.struck and e.on]
+    layers = [e for e in entries if e.act == deed and not e.struck and e.on]
     return sorted(layers, key=lambda e: (e.on or date.max, e.said_at))
 
 
@@ -141,33 +141,13 @@ async def _which(name: str | None, turn: Turn) -> Answer:
     return Answer(say=f"Which bin: {choices}? Ask again with its name.")
 
 
-async def shares(plan: Shares, turn: Turn) -> Answer:
-    """How much each member has put in, of one bin or all, the most first."""
-    layers = await _layers(plan.bin, turn)
-    if plan.bin and await turn.book.bin(plan.bin) is None:
-        return await _which(plan.bin, turn)
-    by_member = _weights(layers)
-    total = sum(by_member.values())
-    if not total:
-        return Answer(say="Nothing that was measured has gone in so far.")
-    where = f" in {the(plan.bin)}" if plan.bin else ""
-    lines = [
-        f"{capital(member)}: {mass(kg, turn.units)}, {_percent(kg / total)}."
-        for member, kg in sorted(by_member.items(), key=lambda each: -each[1])
-        if plan.member is None or is_same(member, plan.member)
-    ]
-    if not lines:
-        return Answer(say=f"{capital(plan.member or '')} has put in nothing{where} so far.")
-    since = min(entry.on for entry in layers if entry.on)
-    head = f"{mass(total, turn.units)}{where} since {day(since, turn.today)}:"
-    return Answer(say="\n".join([head, *lines]) if plan.member is None else lines[0])
-
-
-def _percent(share: float) -> str:
+def percent(share: float) -> str:
+    """A share of 0 to 1 in words."""
     return f"{round(share * 100)} %" if share >= 0.01 else "under 1 %"
 
 
-def _weights(layers: Iterable[Entry]) -> dict[str, float]:
+def weights(layers: Iterable[Entry]) -> dict[str, float]:
+    """What each member put in (kg), of layers that were measured."""
     weights: dict[str, float] = defaultdict(float)
     for entry in layers:
         weights[entry.member or "somebody"] += layer_mass(entry.facts) or 0.0
@@ -200,7 +180,7 @@ def _runs(count: int) -> str:
 def _fed(layers: Sequence[Entry], turn: Turn) -> str:
     """Layers that followed each other, in one line: who put in how much, and how rich it was."""
     days = [entry.on for entry in layers if entry.on]
-    by_member = _weights(layers)
+    by_member = weights(layers)
     total = sum(by_member.values())
     count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
     who = listed(
@@ -208,7 +188,7 @@ def _fed(layers: Sequence[Entry], turn: Turn) -> str:
         or list(dict.fromkeys(entry.member or "somebody" for entry in layers))
     )
     rich = sum((layer_mass(e.facts) or 0.0) * _rich(e) for e in layers)
-    meat = f", {_percent(rich / total)} of it meat, fish, dairy or fat" if total and rich else ""
+    meat = f", {percent(rich / total)} of it meat, fish, dairy or fat" if total and rich else ""
     return f"{capital(span(min(days), max(days), turn.today))}: {count} ({who}){meat}."
 
 
@@ -260,7 +240,7 @@ def _end(entries: Sequence[Entry], turn: Turn) -> list[str]:
     layers = [entry for entry in entries if entry.act == "layer"]
     buried = next((entry for entry in entries if entry.act == "bury"), None)
     total, begun = (
-        sum(_weights(layers).values()),
+        sum(weights(layers).values()),
         min((e.on for e in entries if e.on), default=None),
     )
     if not layers or begun is None or not total:

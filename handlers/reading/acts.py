@@ -15,6 +15,9 @@ from handlers.practice.signs import Sign
 
 Units = Literal["metric", "us", "imperial"]
 
+By = Literal["member", "bin", "month", "week"]
+"""By what a total is told apart."""
+
 Topic = Literal[
     "dose",
     "dilution",
@@ -315,6 +318,11 @@ class Ask(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    first: date | None = None
+    """The first and the last day asked about, told only in a room (`totals`)."""
+    last: date | None = None
+    by: By | None = None
+    """By what a total is told apart, only in a room (`totals`)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

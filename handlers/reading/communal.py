@@ -196,14 +196,6 @@ class WhoKept:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Shares:
-    """How much did each member put in?"""
-
-    bin: str | None = None
-    member: str | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class WhenLast:
     """When was something last done to a bin, or to any, and by whom?"""
 
@@ -250,7 +242,6 @@ Communal = (
     | WhoMay
     | WhoPut
     | WhoKept
-    | Shares
     | WhenLast
     | Written
     | Story

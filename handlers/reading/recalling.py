@@ -1,24 +1,24 @@
 """Questions about what has been: who put what in, who kept a bin when, shares, a run's story."""
 
 import re
-from calendar import month_name
 from collections.abc import Iterator, Mapping
-from datetime import date, timedelta
 from typing import Literal
 
 from handlers.practice.kinds import Kind
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut, Written
+from handlers.reading.communal import Story, WhenLast, WhoKept, WhoPut, Written
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.summing import CUES as SUMMING_CUES
+from handlers.reading.summing import asks_more, period_of
 
 CUES = (
     *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
     *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
-    *("i logged", "my entries"),
+    *("i logged", "my entries", *SUMMING_CUES),
 )
 
 _PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
@@ -44,10 +44,6 @@ _KEEPERS = Late(
     r"^(?:(?:all |list |show )*(?:the )?keepers of (?:the )?qbin(?: so far)?)(?P<when>)$"
 )
 _BEFORE = Late(r"\bbefore (?:qmember|me|that)\b")
-_MONTHS = tuple(month.casefold() for month in month_name[1:])
-_IN_MONTH = Late(rf"\b(?:in|during|since) (?P<month>{'|'.join(_MONTHS)})(?: (?P<year>20\d\d))?\b")
-_IN_YEAR = Late(r"\b(?:in|during) (?P<year>20\d\d)\b")
-
 _SHARES = (
     Late(
         r"^(?:and |so )?(?:what is|what 's|whats|what are|show|tell me)(?: us| me)? (?P<whose>my|"
@@ -109,20 +105,13 @@ _RUN = Late(r"\brun (?:number |no )?(?P<number>\d{1,3})\b")
 def recalling(message: Message) -> Iterator[Found]:
     """The questions of a message about what has been."""
     for phrase in phrases(message):
-        plan = _plan(phrase) or _layers(phrase)
+        plan = _plan(phrase) or _shares(phrase) or _layers(phrase) or asks_more(phrase)
         if plan is not None:
             yield Found(*phrase.sentence, plan)
 
 
 def _plan(phrase: Phrase) -> Plan | None:
-    return (
-        _put(phrase)
-        or _kept(phrase)
-        or _shares(phrase)
-        or _story(phrase)
-        or _when_last(phrase)
-        or _written(phrase)
-    )
+    return _put(phrase) or _kept(phrase) or _story(phrase) or _when_last(phrase) or _written(phrase)
 
 
 def _layers(phrase: Phrase) -> Ask | None:
@@ -149,7 +138,7 @@ _HOW_MANY_LAYERS = Late(
 def _written(phrase: Phrase) -> Written | None:
     if _WRITTEN.match(phrase.text) is None:
         return None
-    first, last = _period(phrase)
+    first, last = period_of(phrase)
     today = phrase.message.today
     return Written(first=first or today, last=last or today, member=phrase.member)
 
@@ -175,13 +164,13 @@ def _when_last(phrase: Phrase) -> WhenLast | None:
 def _put(phrase: Phrase) -> WhoPut | None:
     match = _WHO_FED.match(phrase.text)
     if match and phrase.bin:
-        first, last = _period(phrase)
+        first, last = period_of(phrase)
         return WhoPut(bin=phrase.bin, first=first, last=last)
     match = _WHO_PUT.match(phrase.text)
     span = phrase.words(match, "what") if match else None
     if match is None or span is None:
         return None
-    first, last = _period(phrase)
+    first, last = period_of(phrase)
     items = [item for item in phrase.message.items if span[0] <= item.start < span[1]]
     kinds: list[Kind] = [kind for item in items for kind, share in item.food.shares if share > 0]
     if not kinds:
@@ -199,7 +188,7 @@ def _kept(phrase: Phrase) -> WhoKept | None:
     match = _KEPT.match(phrase.text) or _KEEPERS.match(phrase.text)
     if match is None:
         return None
-    first, last = _period(phrase)
+    first, last = period_of(phrase)
     before = _BEFORE.search(phrase.text) is not None
     is_plain = "kept" in phrase.tokens or "keepers" in phrase.tokens or "keeping" in phrase.tokens
     if not phrase.bin and not (is_plain and (first or before)):
@@ -213,7 +202,8 @@ def _kept(phrase: Phrase) -> WhoKept | None:
     return WhoKept(bin=phrase.bin, first=first, last=last, before=member)
 
 
-def _shares(phrase: Phrase) -> Shares | None:
+def _shares(phrase: Phrase) -> Ask | None:
+    """How much each member has put in, or one of them."""
     text = phrase.text
     match = next((found for pattern in _SHARES if (found := pattern.match(text))), None)
     if match is None:
@@ -236,7 +226,7 @@ def _shares(phrase: Phrase) -> Shares | None:
     member = phrase.message.context.sender if own else None
     if "qmember" in (whose or who or ""):
         member = next((ref.name for ref in phrase.message.members), None)
-    return Shares(bin=phrase.bin, member=member)
+    return Ask(topic="totals", by="member", bin=phrase.bin, member=member)
 
 
 def _story(phrase: Phrase) -> Story | None:
@@ -250,37 +240,3 @@ def _story(phrase: Phrase) -> Story | None:
     if not bin and not (run and phrase.to_bot):
         return None
     return None if _BESIDE_RUN.sub("", said).strip() else Story(bin=bin, run=run)
-
-
-def _period(phrase: Phrase) -> tuple[date | None, date | None]:
-    """The days that a question is about: a month, a year, a week, a day."""
-    text, today = phrase.message_text, phrase.message.today
-    if match := _IN_MONTH.search(text):
-        return _month(match["month"], match["year"], today)
-    if match := _IN_YEAR.search(text):
-        year = int(match["year"])
-        return date(year, 1, 1), date(year, 12, 31)
-    monday = today - timedelta(days=today.weekday())
-    if "last week" in text:
-        return monday - timedelta(days=7), monday - timedelta(days=1)
-    if "this week" in text:
-        return monday, today
-    first_of_month = today.replace(day=1)
-    if "last month" in text:
-        last = first_of_month - timedelta(days=1)
-        return last.replace(day=1), last
-    if "this month" in text:
-        return first_of_month, today
-    if "last year" in text:
-        return date(today.year - 1, 1, 1), date(today.year - 1, 12, 31)
-    if phrase.days:
-        return phrase.days[0].past, phrase.days[0].past
-    return None, None
-
-
-def _month(name: str, year: str | None, today: date) -> tuple[date, date]:
-    """The month of that name, the latest one that has begun."""
-    number = _MONTHS.index(name) + 1
-    chosen = int(year) if year else today.year - (number > today.month)
-    following = date(chosen + number // 12, number % 12 + 1, 1)
-    return date(chosen, number, 1), following - timedelta(days=1)
