@@ -161,3 +161,26 @@ async def test_nobody_is_late_before_the_starter_was_counted(group: Group) -> No
     await group.says(Stock(mass_kg=0.0), days=4)
     [mix] = [due for due in await group.book.dues() if due.what == "mix"]
     assert mix.from_day == mix.to_day == BEGIN.date() + timedelta(days=4)
+
+
+async def test_what_the_group_counts_tells_how_much_it_uses(db: Database) -> None:
+    # 400 g went in each of two weeks, so that 1.2 kg are three weeks' worth: until 6 April.
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 60 L")
+    await room.says("we have 2 kg of bran")
+    for left in ("1.6", "1.2"):
+        await room.waits(days=7)
+        await room.says("2 kg of peelings in the yard bin")
+        await room.says(f"{left} kg of bran left")
+    [told] = await room.says("how much bran have we got?")
+    assert "lasts until Monday 6 April: begin a batch by tomorrow" in told.body
+
+
+async def test_nothing_is_to_be_mixed_while_the_starter_outlasts_what_it_keeps(
+    group: Group,
+) -> None:
+    await group.says(Stock(mass_kg=4.0))
+    for day in range(0, 30, 3):
+        await group.says(Layer(bin="shed", mass_kg=2.0), days=day)
+    assert [due.what for due in await group.book.dues() if due.bin is None] == []
+    assert "more than a year" in (await group.says(Ask(topic="starter"), days=30)).say
