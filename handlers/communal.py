@@ -53,6 +53,8 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             return await history.who_kept(plan, turn)
         case said.WhenLast():
             return await history.when_last(plan, turn)
+        case said.InGround():
+            return await history.in_ground(plan, turn)
         case said.Written():
             return await history.written(plan, turn)
         case said.Story():

@@ -6,7 +6,9 @@ from datetime import date
 from itertools import groupby
 
 from handlers.answer import Answer, Turn
+from handlers.beds import bed_name
 from handlers.bins import choose, unknown
+from handlers.chosen import reasons
 from handlers.describing import describe
 from handlers.keepers import whole_custody
 from handlers.layers import said_amount
@@ -14,9 +16,9 @@ from handlers.people import is_same
 from handlers.phrasing import capital, day, mass, span, the, volume, whole_days
 from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
-from handlers.reading.communal import Story, WhenLast, WhoKept, WhoPut, Written
+from handlers.reading.communal import InGround, Story, WhenLast, WhoKept, WhoPut, Written
 from handlers.spells import Spell, spells
-from handlers.state import layer_mass, look_up
+from handlers.state import layer_mass, look_up, new_run
 from storage.rows import Entry
 
 KIND_WORDS = {"mixed": "mixed scraps", "cooked": "leftovers", "liquid": "something to pour"}
@@ -71,7 +73,7 @@ async def layers_of(bin: str | None, turn: Turn, deed: str = "layer") -> list[En
     return sorted(layers, key=lambda e: (e.on or date.max, e.said_at))
 
 
-DONE_TO = {"layer": "fed", "drain": "drained", "seal": "sealed", "bury": "buried"}
+DONE_TO = {"open": "opened", "layer": "fed", "drain": "drained", "seal": "sealed", "bury": "buried"}
 
 
 async def when_last(plan: WhenLast, turn: Turn) -> Answer:
@@ -80,7 +82,8 @@ async def when_last(plan: WhenLast, turn: Turn) -> Answer:
     entries = await turn.book.history(bin) if bin else await turn.book.entries()
     done = [e for e in entries if e.act == plan.deed and not e.struck and e.on]
     if not done:
-        return Answer(say=f"No bin was {DONE_TO[plan.deed]} yet, as far as I know.")
+        which = f"{capital(the(bin.name))} was not" if bin else "No bin was"
+        return Answer(say=f"{which} {DONE_TO[plan.deed]} yet, as far as I know.")
     last = max(done, key=lambda e: (e.on or date.min, e.said_at))
     if plan.deed == "layer":
         return Answer(say=_layer(last, turn))
@@ -91,8 +94,11 @@ async def when_last(plan: WhenLast, turn: Turn) -> Answer:
 
 async def written(plan: Written, turn: Turn) -> Answer:
     """What a member wrote down between two days, each record in a few words."""
-    member = plan.member or turn.sender
-    entries = await turn.book.written_by(member, plan.first, plan.last)
+    member = "the group" if plan.of_all else plan.member or turn.sender
+    if plan.of_all:
+        entries = [e for e in await turn.book.entries() if _is_of(e, plan.first, plan.last)]
+    else:
+        entries = await turn.book.written_by(member, plan.first, plan.last)
     days = span(plan.first, plan.last, turn.today)
     if not entries:
         return Answer(say=f"{capital(member)} has written nothing down {days}, as far as I know.")
@@ -100,6 +106,35 @@ async def written(plan: Written, turn: Turn) -> Answer:
     rest = len(entries) - len(told)
     before = f" (the last {len(told)} of {len(entries)})" if rest else ""
     return Answer(say="\n".join([f"{capital(member)}, {days}{before}:", *map(capital, told)]))
+
+
+def _is_of(entry: Entry, first: date, last: date) -> bool:
+    """Whether a member's entry stands and is of these days."""
+    in_time = entry.on is not None and first <= entry.on <= last
+    return in_time and not entry.struck and entry.writer is not None
+
+
+async def in_ground(plan: InGround, turn: Turn) -> Answer:
+    """What was buried at a place, the latest last, and when it can be planted there."""
+    place = bed_name(plan.place)
+    there = [e for e in await _done("bury", turn) if bed_name(e.facts.place or "") == place]
+    if not there:
+        return Answer(say=f"Nothing was buried there that I know of: {plan.place}.")
+    lines = []
+    for entry in there[-MOST_TOLD:]:
+        on = entry.on or turn.today
+        what = capital(the(entry.bin.name)) if entry.bin else "A bin"
+        lines.append(f"{what}: {_deed(entry, turn)}, {day(on, turn.today)}.")
+    window = new_run(turn.book.room).to_plant(there[-1].on or turn.today)
+    days = span(window.start, window.end, turn.today)
+    lines.append(f"Plant there {days}, later in cold soil.")
+    return Answer(say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+async def _done(deed: str, turn: Turn) -> list[Entry]:
+    """What stands of a deed, in the order of its days."""
+    done = [e for e in await turn.book.entries() if e.act == deed and not e.struck and e.on]
+    return sorted(done, key=lambda e: (e.on or date.max, e.said_at))
 
 
 async def who_kept(plan: WhoKept, turn: Turn) -> Answer:

@@ -1,23 +1,24 @@
 """Questions about what has been: who put what in, who kept a bin when, shares, a run's story."""
 
 import re
-from collections.abc import Iterator, Mapping
-from typing import Literal
+from collections.abc import Iterator
 
 from handlers.practice.kinds import Kind
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import Story, WhenLast, WhoKept, WhoPut, Written
+from handlers.reading.communal import Story, WhoKept, WhoPut, Written
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.summing import CUES as SUMMING_CUES
 from handlers.reading.summing import asks_more, period_of
+from handlers.reading.whenlast import in_ground, said_bin, when_last
 
 CUES = (
     *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
     *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
+    *("where", "plant", "buried", "what's", "what is", "whats", "how long", "when did", "when was"),
     *("i logged", "my entries", *SUMMING_CUES),
 )
 
@@ -77,23 +78,6 @@ _STORY = Late(
     r"^what(?: has|'s| 's)?(?: all)? happened (?:to|with|in) (?P<to>.{1,40})$|"
     r"^what (?:has|'s) (?P<has>(?:the )?qbin) been through$"
 )
-_LAST_DEEDS: Mapping[str, Literal["layer", "drain", "seal", "bury"]] = {
-    "drain": "drain", "drained": "drain", "draining": "drain",
-    "fed": "layer", "feed": "layer", "filled": "layer", "layer": "layer", "add to": "layer",
-    "added to": "layer", "put something in": "layer",
-    "seal": "seal", "sealed": "seal", "close": "seal", "closed": "seal",
-    "bury": "bury", "buried": "bury", "burial": "bury",
-}  # fmt: skip
-_DEED = rf"(?P<deed>{'|'.join(sorted(_LAST_DEEDS, key=len, reverse=True))})"
-_OF = r"(?:(?:the )?(?:qbin|bin|bucket)|it|one|a bin|any(?: bin)?)"
-_WHEN_LAST = (
-    Late(rf"^(?:and |so )?when (?:was|were|has|is) {_OF} (?:been )?last (?:been )?{_DEED}$"),
-    Late(rf"^(?:and |so )?when (?:did|have|has) (?:we|i|you|anyone|anybody|somebody|qmember) "
-               rf"last {_DEED}(?: {_OF})?$"),
-    Late(rf"^(?:and |so )?when was the last {_DEED}(?: (?:of|in|for) {_OF})?$"),
-    Late(rf"^(?:and |so )?who (?:was the last to|last) {_DEED} {_OF}$"),
-    Late(rf"^(?:and |so )?who {_DEED} {_OF} last(?: time)?$"),
-)  # fmt: skip
 _LAST_RUN = Late(r"\b(?:last|previous|former|earlier) run\b|\brun before\b")
 _BESIDE_RUN = Late(
     r"\b(?:the|qbin|of|in|last|previous|former|earlier|run|before|number|no|\d+|so|far|present|"
@@ -111,7 +95,14 @@ def recalling(message: Message) -> Iterator[Found]:
 
 
 def _plan(phrase: Phrase) -> Plan | None:
-    return _put(phrase) or _kept(phrase) or _story(phrase) or _when_last(phrase) or _written(phrase)
+    return (
+        _put(phrase)
+        or _kept(phrase)
+        or _story(phrase)
+        or when_last(phrase)
+        or in_ground(phrase)
+        or _written(phrase)
+    )
 
 
 def _layers(phrase: Phrase) -> Ask | None:
@@ -140,25 +131,27 @@ def _written(phrase: Phrase) -> Written | None:
         return None
     first, last = period_of(phrase)
     today = phrase.message.today
-    return Written(first=first or today, last=last or today, member=phrase.member)
+    return Written(
+        first=first or today,
+        last=last or today,
+        member=phrase.member,
+        of_all=_OF_ALL.search(phrase.text) is not None,
+    )
 
 
+_OF_ALL = Late(r"\b(?:we|everybody|everyone)\b")
 _WROTE = (
     r"(?:record|recorded|log|logged|write down|written down|write|put down|enter|entered|note|"
     r"noted|report|reported|tell you|told you)"
 )
 _WRITTEN = Late(
     r"^(?:and |so )?(?:what (?:is|was|'s) (?:the |my )?last (?:thing|record|entry)(?: that)?(?: i)?"
-    rf"(?: {_WROTE})?|what (?:all )?(?:did|have|has) (?:i|qmember) (?:already )?{_WROTE}|"
+    rf"(?: {_WROTE})?|what (?:all )?(?:did|have|has) (?:i|we|everybody|everyone|"
+    rf"qmember) (?:already |all )?{_WROTE}|"
     r"(?:(?:show|list)(?: me)? )?(?:what i (?:recorded|logged|wrote|entered)|"
     r"my (?:records|entries|log)))(?: down| so far| already| for| of| on| from)*"
     r"(?: (?:qday|this week|last week|this month|last month|today|yesterday))?$"
 )
-
-
-def _when_last(phrase: Phrase) -> WhenLast | None:
-    match = next((m for pattern in _WHEN_LAST if (m := pattern.match(phrase.text))), None)
-    return WhenLast(deed=_LAST_DEEDS[match["deed"]], bin=phrase.bin) if match else None
 
 
 def _put(phrase: Phrase) -> WhoPut | None:
@@ -236,7 +229,7 @@ def _story(phrase: Phrase) -> Story | None:
     said = " ".join(filter(None, match.groups()))
     number = _RUN.search(said)
     run = int(number["number"]) if number else -1 if _LAST_RUN.search(said) else 0
-    bin = phrase.bin or (phrase.strange_bin if match["of"] else None)
+    bin = said_bin(phrase) or (phrase.strange_bin if match["of"] else None)
     if not bin and not (run and phrase.to_bot):
         return None
     return None if _BESIDE_RUN.sub("", said).strip() else Story(bin=bin, run=run)

@@ -227,3 +227,46 @@ async def test_a_total_is_asked_for_apart_in_a_few_words(spring: TalkingRoom) ->
     )
     await spring.says("the choir got 40 pounds at the fair")
     assert await spring.says("and per person?") == []
+
+
+@pytest.fixture
+async def garden(db: Database) -> TalkingRoom:
+    """A bin called after a place and one in the ground, each drained by somebody else."""
+    room = TalkingRoom(db)
+    await room.says("opened the laneway bin, 30 L, shared")
+    await room.says("opened the red bin, 30 L, shared")
+    await room.says("3 kg of peelings in the red bin")
+    await room.says("2 kg of peelings in the laneway bin")
+    await room.waits(days=1)
+    await room.says("drained 200 ml from the laneway bin", who="mei")
+    await room.says("sealed the red bin")
+    await room.waits(days=12)
+    await room.says("drained 300 ml from the red bin", who="bram")
+    await room.says("buried the red bin under the fig")
+    await room.waits(days=1)
+    return room
+
+
+@pytest.mark.parametrize(
+    ("asked", "told"),
+    [
+        ("when was the laneway last drained?", "The laneway bin: 200 mL drained by mei, Tuesday"),
+        ("when did we last drain the laneway?", "The laneway bin: 200 mL drained by mei, Tuesday"),
+        ("how long is it since the last draining?", "The red bin: 300 mL drained by bram, yester"),
+        ("where did we bury red?", "The red bin: buried by ines, fig, yesterday."),
+        ("when did we start the laneway bin?", "The laneway bin: opened by ines (30 L), Monday"),
+        ("story of the laneway", "The laneway bin, run 1:"),
+        ("what's buried under the fig?", "The red bin: buried by ines, fig, yesterday.\nPlant"),
+        ("when can we plant under the fig?", "The red bin: buried by ines, fig, yesterday.\nPlant"),
+        ("what did we record yesterday?", "The group, yesterday:\n300 mL drained from the red bin"),
+    ],
+)
+async def test_what_was_done_to_which_bin_and_where(
+    garden: TalkingRoom, asked: str, told: str
+) -> None:
+    [answer] = await garden.says(asked)
+    assert answer.body.startswith(told)
+
+
+async def test_what_grows_at_a_place_is_talk(garden: TalkingRoom) -> None:
+    assert await garden.says("what's under the fig?") == []
