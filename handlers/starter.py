@@ -113,7 +113,7 @@ def _ml(millilitres: float, units: Units) -> str:
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much starter is left, how long it lasts, and when to begin a batch."""
     left = await on_hand(turn.book)
-    brewing = await _brewing(turn)
+    brewing = await _brewing(turn, left[0] if left else None)
     if left is None:
         ask = "I don't know yet. Tell me what is there: “we have 3 kg of bran left”."
         return Answer(say="\n".join([ask, *brewing]), query=how_much(Stock()))
@@ -155,12 +155,19 @@ def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:
     return [f"{until}: begin a batch by {day(lasts.begin_batch_by, turn.today)}."]
 
 
-async def _brewing(turn: Turn) -> list[str]:
-    """A line on the last batch while it ferments or dries."""
+async def _brewing(turn: Turn, counted: Entry | None) -> list[str]:
+    """A line on the last batch while it ferments or dries, and until it is counted in."""
     mixed_on = await sums.last_mixed(turn.book)
-    if mixed_on is None or mixed_on + RIPE <= turn.today:
+    if mixed_on is None:
         return []
-    return [f"A batch is on its way: ready about {day(mixed_on + RIPE, turn.today)}."]
+    if counted and counted.on and counted.on >= mixed_on + timedelta(days=FERMENT_DAYS.value):
+        return []
+    if mixed_on + RIPE > turn.today:
+        return [f"A batch is on its way: ready about {day(mixed_on + RIPE, turn.today)}."]
+    return [
+        f"The batch mixed {day(mixed_on, turn.today)} is not counted in. If it is dry, tell me "
+        "what is there with it: “we have 3 kg of bran”."
+    ]
 
 
 async def lasting(book: Book, today: date) -> Supply | None:

@@ -184,3 +184,15 @@ async def test_nothing_is_to_be_mixed_while_the_starter_outlasts_what_it_keeps(
         await group.says(Layer(bin="shed", mass_kg=2.0), days=day)
     assert [due.what for due in await group.book.dues() if due.bin is None] == []
     assert "more than a year" in (await group.says(Ask(topic="starter"), days=30)).say
+
+
+async def test_a_batch_that_is_dry_is_to_be_counted_in(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("mixed 5 kg of starter today")
+    await room.says("we have 500 g of bran")
+    await room.waits(days=23)
+    [*_, told] = await room.says("how much bran have we got?")
+    assert "The batch mixed Monday 2 March is not counted in." in told.body
+    await room.says("we have 4.5 kg of bran")
+    [told] = await room.says("how much bran have we got?")
+    assert "counted in" not in told.body
