@@ -226,9 +226,9 @@ def _strikes_oneself(message: Message) -> bool:
 
 
 def _strikes_nothing(message: Message) -> bool:
-    """ "What was the last thing I logged?", "double that": what strikes nothing."""
+    """ "What was the last thing I logged?", "double that", "I ate it": what strikes nothing."""
     norms = message.norms
-    if is_quoted(message.clauses):
+    if is_quoted(message.clauses) or _EATEN.search(" ".join(norms)):
         return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)
@@ -236,6 +236,7 @@ def _strikes_nothing(message: Message) -> bool:
 
 
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
+_EATEN = Late(r"\b(?:i|we|he|she|they) (?:\w+ )?(?:ate|eat) (?:it|them|that)\b")
 _ONESELF = Late(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
     r"(?:me|us|my name|myself)\b"

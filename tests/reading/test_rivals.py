@@ -11,6 +11,7 @@ from handlers.reading.acts import (
     Done,
     Drain,
     Later,
+    Layer,
     Observe,
     Offer,
     Retract,
@@ -116,3 +117,15 @@ _ALLOWED = Ask(topic="allowed")
 )
 def test_what_another_act_says_is_told_once(text: str, found: list[Act], left: list[Act]) -> None:
     assert without_rivals(found, read_message(text, group())) == left
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "actually the shed bin was buried on Thursday",
+        "Oh no. My cheese had that once and I ate it anyway",
+    ],
+)
+def test_neither_puts_the_last_record_right_nor_strikes_it(said: str) -> None:
+    last = Layer(bin="shed", mass_kg=1.0)
+    assert not [a for a in acts(said, last=last) if isinstance(a, Amend | Retract)]
