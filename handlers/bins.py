@@ -40,14 +40,14 @@ async def opened(act: Open, turn: Turn) -> Answer:
             say=f"{capital(the(name))} is {the(known.name)} now, so nothing is written down. "
             f"Say “{known.name} is 20 L” for its size, or another name for a new bin."
         )
+    state = await look_up(turn.book, known, turn.today) if known else None
+    capacity_l = act.capacity_l or (state.capacity_l if state else None)
     try:
-        bed = first_bed(capacity_l=act.capacity_l, tablespoon=spoon(turn.units))
+        bed = first_bed(capacity_l=capacity_l, tablespoon=spoon(turn.units))
     except Refused as refused:
         return Answer(say=f"{refused} Nothing is written down.")
-    if known:
-        state = await look_up(turn.book, known, turn.today)
-        if state.number and state.run.stage(turn.today) != "in the ground":
-            return Answer(entries=[entry], say=_known(state, act, turn))
+    if state and state.number and state.run.stage(turn.today) != "in the ground":
+        return Answer(entries=[entry], say=_known(state, act, turn))
     size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
     shared = ", for everybody" if act.shared else ""
     lines = [
@@ -60,9 +60,7 @@ async def opened(act: Open, turn: Turn) -> Answer:
             "name of its own."
         )
     query = None
-    if not act.capacity_l and not (
-        known and (await look_up(turn.book, known, turn.today)).capacity_l
-    ):
+    if not capacity_l:
         query = how_big(name)
         lines.append(
             f"Tell me how big it is (“{name} is 20 L”) and I can say when it will be full."

@@ -151,6 +151,9 @@ def _about_bin(
     name = capital(the(state.bin.name))
     if state.retired:
         return [f"{name} was out of use: with this layer it is in use again."]
+    if state.run.buried and entry.on and entry.on < state.run.buried:
+        buried = f"{the(state.bin.name)} was buried, {day(state.run.buried, turn.today)}"
+        return [f"By the book it went in before {buried}."]
     if stage == "in the ground":
         return [f"{name} begins a new run with this layer: a thin bed of starter under it first."]
     if state.run.sealed and entry.on and entry.on >= state.run.sealed:
