@@ -87,11 +87,6 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
         case Observe(signs=("wet",)) if message.has(_SLUDGE):
             drawn = any(isinstance(other, Drain) and other.volume_l for other in others)
             return drawn and _OF_SLUDGE.search(plain_text(message)) is not None
-        case Amend(bin=name, on=on) if act == Amend(bin=name, on=on, rules=act.rules):
-            last = message.context.last or message.context.earlier
-            deeds = [other for other in others if isinstance(other, Bury | Seal | Drain)]
-            of_deed = any((deed.bin, deed.on) == (name, on) for deed in deeds)
-            return of_deed and last is not None and all(last.act != deed.act for deed in deeds)
         case Ask(topic="dose"):
             of_bran = any(_asks_of(other, "batch") and other.mass_kg for other in others)
             return of_bran and act.mass_kg is None and not message.has(_ON)

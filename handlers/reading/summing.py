@@ -79,7 +79,8 @@ def _lately(phrase: Phrase) -> Period | None:
 
 
 def _of_days(phrase: Phrase) -> Period:
-    days, norms = phrase.days, phrase.message.norms
+    norms = phrase.message.norms
+    days = [day for day in phrase.days if norms[day.end - 1] not in ("now", "date")]
     if not days:
         return None, None
     lead = norms[days[0].start - 1] if days[0].start > phrase.start else ""
@@ -114,7 +115,7 @@ def summed(act: Ask, q: Question) -> Ask:
     if not own:
         return act
     first, last = period_of(own[-1])
-    mine = act.member is None and not _OWN.isdisjoint(own[-1].tokens)
+    mine = act.member is None and _is_own(own[-1])
     there = q.message.context.last if act.bin is None and _THERE & q.words else None
     return replace(
         act,
@@ -135,7 +136,19 @@ def _what(phrase: Phrase) -> str | None:
 DRAWN = "liquid"
 """In `Ask.what`: what was drained in all."""
 _LIQUID = words_in("liquid leachate drained draining drainings drawn runoff juice tea")
-_OWN = words_in("i ive my")
+
+
+def _is_own(phrase: Phrase) -> bool:
+    """Whether it is what the sender put in that is asked about."""
+    return _OWN.search(phrase.text) is not None and _ALL.isdisjoint(phrase.tokens)
+
+
+_OWN = Late(
+    r"\b(?:have|did|has|ive) i\b|\bi (?:have |'ve |have got )?(?:personally |already )?(?:put|"
+    r"added|add|given|gave|contributed|got|done|did|fed|chucked|tipped|saved)\b|\bfor me\b|"
+    r"\bmy (?:\w+ ){0,2}(?:totals?|tally|share|sum|score|best)\b"
+)
+_ALL = words_in("we us our everyone everybody")
 _THERE = words_in("there")
 
 
@@ -154,11 +167,10 @@ def asks_more(phrase: Phrase) -> Ask | None:
     if not (_OF_SCRAPS & set(phrase.tokens) or phrase.to_bot or phrase.message.context.after_bot):
         return None
     others = [ref.name for ref in phrase.message.members if not is_sender(phrase.message, ref.name)]
-    mine = not _OWN.isdisjoint(phrase.tokens)
     return Ask(
         topic="totals",
         bin=phrase.bin,
-        member=phrase.message.context.sender if mine else next(iter(others), None),
+        member=phrase.message.context.sender if _is_own(phrase) else next(iter(others), None),
         first=first,
         last=last,
         by=by,

@@ -25,6 +25,7 @@ from handlers.reading.acts import (
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import is_quoted
 from handlers.reading.amounts import Amount
+from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
@@ -228,7 +229,9 @@ def _strikes_oneself(message: Message) -> bool:
 def _strikes_nothing(message: Message) -> bool:
     """ "What was the last thing I logged?", "double that", "I ate it": what strikes nothing."""
     norms = message.norms
-    if is_quoted(message.clauses) or _EATEN.search(" ".join(norms)):
+    if is_quoted(message.clauses):
+        return True
+    if _EATEN.search(" ".join(norms)) and not message.has(STRIKING):
         return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)

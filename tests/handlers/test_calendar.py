@@ -270,3 +270,9 @@ async def test_a_hand_over_that_is_put_off_is_said_again(group: Group) -> None:
     [passing] = [due for due in await group.book.dues() if due.what == "hand over"]
     days = [date(2026, 3, n) for n in range(5, 12)]
     assert [day.day for day in days if is_news(passing, day)] == [8]
+
+
+async def test_later_of_one_who_has_nothing_to_do_puts_nothing_off(two_keepers: Group) -> None:
+    answer = await two_keepers.says(Later(), who="cy", days=2)
+    assert not answer.put_off
+    assert not answer.say

@@ -496,3 +496,16 @@ async def test_the_whole_amount_each_is_said_as_it_was_taught(room: TalkingRoom)
     taught = asked.body.split("“")[1].split("”")[0]
     await room.says(taught)
     assert await layers(room) == [2, 3, 3]
+
+
+async def test_two_bins_are_handed_on_in_one_breath(room: TalkingRoom) -> None:
+    for who in ("theo", "dana"):
+        await room.says("hello", who=who)
+    [opened] = await room.says("opened the hall bin, 25 L, for all, and the attic bin, 12 L")
+    assert "the hall bin, 25 L, for everybody" in opened.body
+    await room.says("handing the hall bin to Theo on Monday and the attic bin to Dana")
+    offers = [e for e in await room.standing() if e.act == "offer"]
+    assert [(e.bin and e.bin.name, e.receiver) for e in offers] == [
+        ("hall", "theo"),
+        ("attic", "dana"),
+    ]
