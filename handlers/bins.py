@@ -5,7 +5,7 @@ from collections.abc import Collection, Sequence
 from handlers.answer import Answer, Query, Turn
 from handlers.due_reasons import why_due
 from handlers.dues import DUTIES, TURNS, is_shown_on
-from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume, when
+from handlers.phrasing import capital, day, how_full, mass, spoon, starter, the, volume, when
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
@@ -158,7 +158,7 @@ def summary(state: BinState, turn: Turn) -> str:
     elif run.stage(turn.today) == "filling":
         words.append("empty")
     if state.fill is not None and run.layer_count and not run.buried:
-        words.append(f"about {percent(state.fill)} full")
+        words.append(how_full(state.fill))
     return ", ".join(words)
 
 

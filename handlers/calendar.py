@@ -91,18 +91,18 @@ def _not_yet(what: str, state: BinState, turn: Turn) -> str:
     """Why a bin is not to be sealed, buried or drained now, and when it will be."""
     run, bin = state.run, the(state.bin.name)
     if run.buried:
-        return f"{bin.capitalize()} was buried {day(run.buried, turn.today)}."
+        return f"{capital(bin)} was buried {day(run.buried, turn.today)}."
     if not run.first_layer and not run.sealed:
         return f"There is nothing in {bin} yet."
     if what == "bury":
         soonest = run.to_bury(run.sealed or turn.today)
         if not run.sealed:
             return (
-                f"{bin.capitalize()} is not sealed yet. Sealed today, it can be buried from "
+                f"{capital(bin)} is not sealed yet. Sealed today, it can be buried from "
                 f"{day(soonest.start, turn.today)} on."
             )
     if what == "plant":
-        return f"{bin.capitalize()} is not buried yet."
+        return f"{capital(bin)} is not buried yet."
     return f"That is not due for {bin}."
 
 
@@ -145,7 +145,7 @@ async def calendar(
 
 def _when(start: date, end: date, today: date, dues: Sequence[Due], care: Care) -> str:
     missed = end < today and all(due.what in EVENTS for due in dues)
-    days = day(end, today).capitalize() if missed else when(start, end, today)
+    days = f"{capital(day(end, today))}, past" if missed else when(start, end, today)
     return f"{days}: {together(dues, care)}"
 
 

@@ -11,8 +11,8 @@ from handlers.chosen import reasons
 from handlers.phrasing import (
     capital,
     day,
+    how_full,
     mass,
-    percent,
     spoon,
     starter,
     the,
@@ -168,9 +168,7 @@ def _about_bin(
     if state.capacity_l and holds_kg and after.run.mass_kg > OVERFULL * holds_kg:
         holds = volume(state.capacity_l, turn.units)
         return [f"By the book {the(state.bin.name)} holds more than it can: is it really {holds}?"]
-    full = (
-        f"{name} is about {percent(share)} full" if share >= 0.025 else f"{name} is hardly filled"
-    )
+    full = f"{name} is {how_full(share)}"
     if share >= NEARLY_FULL:
         return [f"{full}: press it down, cover it with starter and seal it soon."]
     return [f"{full}."]

@@ -204,6 +204,8 @@ class Offer(_Act):
     bin: str | None = None
     to: str | None = None
     on: date | None = None
+    days: float | None = None
+    """For how many days, told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

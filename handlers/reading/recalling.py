@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 
 from handlers.practice.kinds import Kind
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Ask, Stock
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Story, WhoKept, WhoPut, Written
 from handlers.reading.found import Found
@@ -106,13 +106,21 @@ def _plan(phrase: Phrase) -> Plan | None:
 
 
 def _layers(phrase: Phrase) -> Ask | None:
-    """ "How many layers are in the shed bin?" is told with all else that is known of it."""
+    """ "How many layers are in the shed bin?" is told with all else that is known of it; so is "how
+    long does that last?" of the starter that was just counted.
+    """
     if _LIST_BINS.match(phrase.text):
         return Ask(topic="bin")
+    if isinstance(phrase.message.context.last, Stock) and _LASTS.match(phrase.text):
+        return Ask(topic="starter")
     asked = _HOW_MANY_LAYERS.match(phrase.text)
     return Ask(topic="bin", bin=phrase.bin) if asked and phrase.bin else None
 
 
+_LASTS = Late(
+    r"^(?:and |so )?how (?:long|many (?:days|weeks)) (?:does|will|would|should|might) "
+    r"(?:that|it|this|they)(?: be good for| last)(?: us| me)?$"
+)
 _LIST_BINS = Late(
     r"^(?:can you |could you |bot |just )*(?:(?:list|show|name|give)(?: me| us)?(?: a list of)?"
     r"(?: all)?(?: of)?(?: the| our| my)? bins|(?:what|which)(?: all)? bins (?:do (?:we|i|you) "

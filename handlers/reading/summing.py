@@ -192,7 +192,7 @@ _WORDS = (
         "student students bin bins pail pails bucket buckets month months week weeks year total "
         "totals tally scraps layers liquid leachate drained monthly weekly during since from to "
         "until till last this past please show me qbin qmember qday all group then on between days "
-        "was it is what what's whats"
+        "what what's whats"
     )
     | MONTHS.keys()
 )

@@ -509,3 +509,21 @@ async def test_two_bins_are_handed_on_in_one_breath(room: TalkingRoom) -> None:
         ("hall", "theo"),
         ("attic", "dana"),
     ]
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("handing the shed bin to Ben for two weeks from Friday",
+         "until it is handed back: around Friday 20 March say"),
+        ("move the burial to Saturday", "The day of a burial follows from what is in the book"),
+        ("cancel the heap one", "Called off: turn the heap."),
+    ],
+)  # fmt: skip
+async def test_what_is_arranged_is_answered_for(room: TalkingRoom, said: str, told: str) -> None:
+    await room.says("hello", who="ben")
+    await room.says("sealed the shed bin")
+    await room.says("remind us to turn the heap every Friday at 19:00")
+    [answer] = await room.says(said)
+    assert told in answer.body
+    assert "cannot set" not in answer.body

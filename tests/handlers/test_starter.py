@@ -196,3 +196,27 @@ async def test_a_batch_that_is_dry_is_to_be_counted_in(db: Database) -> None:
     await room.says("we have 4.5 kg of bran")
     [told] = await room.says("how much bran have we got?")
     assert "counted in" not in told.body
+
+
+@pytest.mark.parametrize(
+    ("said", "asked", "told"),
+    [
+        ("800 g of bran left", "how long does that last?", "About 800 g starter is left"),
+        ("drained a cup", "how much water for that?", "250 mL of liquid in 25 L of water"),
+    ],
+)
+async def test_a_question_leans_on_what_was_just_told(
+    db: Database, said: str, asked: str, told: str
+) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L")
+    await room.says(said)
+    [answer] = await room.says(asked)
+    assert answer.body.startswith(told)
+
+
+async def test_a_count_of_starter_behind_an_answer_is_no_layer(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L")
+    await room.says("1.5 kg of bran on hand")
+    assert [(e.act, e.facts.mass_kg) for e in await room.standing()][1:] == [("stock", 1.5)]
