@@ -93,6 +93,7 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
             own("turn the heap", 6, hour=time(19)),
         ),
         ("remind us to weigh the bins at the end of the month", own("weigh the bins", 31)),
+        ("remind us about the plot meeting at the end of April", own("the plot meeting", 30, 4)),
         (
             "remind us at the end of every month to count the bran",
             own("count the bran", 31, rule=monthly(31)),
