@@ -41,7 +41,8 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     where = f" in {the(act.bin)}" if act.bin else ""
     since = await sums.first_layer(book, bin, member) or turn.today
     said = f"{mass(total, turn.units)} in {_count(layers, 'layer')}"
-    say = f"{said}{who}{where} since {day(since, turn.today)}."
+    begun = f"since {day(since, turn.today)}" if since < turn.today else "today"
+    say = f"{said}{who}{where} {begun}."
     return Answer(say=say, why=_why(parts, total))
 
 

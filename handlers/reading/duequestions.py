@@ -16,7 +16,7 @@ from handlers.reading.vocabulary import words_in
 CUES = (
     "due", "late", "mine", "calendar", "ics", "ical", "jobs", "dues", "plate", "overdue", "for me",
     "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
-    "when ", "how long", "what day", "ripe", "ready",
+    "when ", "how long", "what day", "ripe", "s ready", "are ready", "anything ready",
 )  # fmt: skip
 
 LATE = "late"

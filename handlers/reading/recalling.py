@@ -18,7 +18,7 @@ from handlers.reading.whenlast import in_ground, said_bin, when_last
 CUES = (
     *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
     *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
-    *("where", "plant", "buried", "what's", "what is", "whats", "how long", "when did", "when was"),
+    *("where", "plant", "what's", "what is", "whats", "how long", "when did", "when was"),
     *("i logged", "my entries", *SUMMING_CUES),
 )
 
@@ -105,13 +105,19 @@ def _plan(phrase: Phrase) -> Plan | None:
     )
 
 
+_WHO_HAS = Late(r"^(?:and |so )?who has what(?: now| then| bin)?$")
+
+
 def _layers(phrase: Phrase) -> Ask | None:
     """ "How many layers are in the shed bin?" is told with all else that is known of it; so is "how
     long does that last?" of the starter that was just counted.
     """
     if _LIST_BINS.match(phrase.text):
         return Ask(topic="bin")
-    if isinstance(phrase.message.context.last, Stock) and _LASTS.match(phrase.text):
+    if (phrase.to_bot or phrase.message.context.after_bot) and _WHO_HAS.match(phrase.text):
+        return Ask(topic="custody")
+    leans = isinstance(phrase.message.context.last, Stock) and _LASTS.match(phrase.text)
+    if leans or _BRAN_LASTS.match(phrase.text):
         return Ask(topic="starter")
     asked = _HOW_MANY_LAYERS.match(phrase.text)
     return Ask(topic="bin", bin=phrase.bin) if asked and phrase.bin else None
@@ -120,6 +126,10 @@ def _layers(phrase: Phrase) -> Ask | None:
 _LASTS = Late(
     r"^(?:and |so )?how (?:long|many (?:days|weeks)) (?:does|will|would|should|might) "
     r"(?:that|it|this|they)(?: be good for| last)(?: us| me)?$"
+)
+_BRAN_LASTS = Late(
+    r"^(?:and |so )?how (?:long|many (?:days|weeks)) (?:will|should|might) (?:the|our|this|that) "
+    r"(?:bran|starter)(?: we have| we 've got| there)? last(?: us| me)?$"
 )
 _LIST_BINS = Late(
     r"^(?:can you |could you |bot |just )*(?:(?:list|show|name|give)(?: me| us)?(?: a list of)?"

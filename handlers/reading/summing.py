@@ -11,7 +11,7 @@ from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
 
-CUES = ("total", "tally", "how much", "per ", "by p", "by m", "by b", "by w", "each")
+CUES = ("total", "tally", "how much", "per ", "by p", "by m", "by b", "by w", "for each")
 
 Period = tuple[date | None, date | None]
 """The first and the last day that a question is about; None: no such end was said."""

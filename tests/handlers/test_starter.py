@@ -202,6 +202,7 @@ async def test_a_batch_that_is_dry_is_to_be_counted_in(db: Database) -> None:
     ("said", "asked", "told"),
     [
         ("800 g of bran left", "how long does that last?", "About 800 g starter is left"),
+        ("800 g of bran left", "how long will the bran last us?", "About 800 g starter is left"),
         ("drained a cup", "how much water for that?", "250 mL of liquid in 25 L of water"),
     ],
 )

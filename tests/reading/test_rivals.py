@@ -24,6 +24,7 @@ from handlers.reading.passing import BY_NAME
 from handlers.reading.rivals import without_rivals
 from tests.reading.context import acts, group
 
+_USED = Ask(topic="starter")
 _KEPT = Ask(topic="custody", rules=(BY_NAME,))
 
 
@@ -39,6 +40,7 @@ _KEPT = Ask(topic="custody", rules=(BY_NAME,))
         ("drained bin 3, so that's off your list", [Drain(), Done()], [Drain(), Done()]),
         ("bin 3 drained and the roses done for", [Drain(), Done()], [Drain()]),
         ("when do I get bin 3", [_KEPT, Ask(topic="due")], [_KEPT]),
+        ("how much bran have we used this month", [_USED, Ask(topic="totals")], [_USED]),
         ("whose is bin 3? What's due?", [_KEPT, Ask(topic="due")], [_KEPT, Ask(topic="due")]),
         ("I can't", [Decline()], [Decline()]),
         ("nothing", [], []),
