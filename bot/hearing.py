@@ -268,7 +268,7 @@ class Hearing:
             sender=sender,
             at=at,
             now=self.heard.at,
-            today=at.astimezone(ZoneInfo(self.room.zone)).date(),
+            today=self.heard.at.astimezone(ZoneInfo(self.room.zone)).date(),
             refers_to=refers_to,
         )
 

@@ -43,7 +43,8 @@ async def away(plan: Away, turn: Turn) -> Answer:
         left = gone_from([plan.stand_in], members)
         lines.append(f"{left} Who else could do it?" if left else "")
         lines.append(unheard([plan.stand_in], members, "say it again"))
-    return Answer(entries=[entry], noted=True, say="\n".join(filter(None, lines)))
+    say = "\n".join(filter(None, lines))
+    return Answer(entries=[entry], noted=True, say=f"Noted. {say}" if say else "")
 
 
 async def _own_word(plan: Away, turn: Turn) -> Absence | None:

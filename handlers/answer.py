@@ -10,6 +10,7 @@ from handlers.labelart import Label
 from handlers.reading.acts import Act, as_json
 from handlers.reading.arranged import Plan
 from storage.book import Book
+from storage.moments import local_day
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
 
 Lacking = Literal["yes", "bin", "size", "which", "amount", "task"]
@@ -32,7 +33,7 @@ class Turn:
     now: datetime
     """When its cause was heard (UTC): later than `at` for an edit or a correction."""
     today: date
-    """The group's local day of `at`."""
+    """The group's local day of `now`: what "yesterday" in an answer is counted from."""
     refers_to: str | None = None
     """The message whose record it replies to, through the bot's answer if need be."""
     told: Sequence[Act | Plan] = ()
@@ -54,7 +55,7 @@ class Turn:
         receiver: str | None = None,
         until: date | None = None,
     ) -> NewEntry:
-        """A new entry for this message, done by its sender today unless said otherwise."""
+        """A new entry for this message, done by its sender on its day unless said otherwise."""
         return NewEntry(
             act=act,
             event=self.event,
@@ -64,7 +65,7 @@ class Turn:
             bin=bin,
             member=member or self.sender,
             writer=self.sender,
-            on=on or self.today,
+            on=on or local_day(self.at, self.book.room.zone),
             facts=facts or Facts(),
             receiver=receiver,
             until=until,

@@ -5,7 +5,7 @@ from collections.abc import Collection, Sequence
 from handlers.answer import Answer, Query, Turn
 from handlers.due_reasons import why_due
 from handlers.dues import DUTIES, TURNS, is_shown_on
-from handlers.phrasing import capital, day, mass, percent, spoon, starter, the, volume, when
+from handlers.phrasing import capital, day, how_full, mass, spoon, starter, the, volume, when
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
@@ -40,14 +40,14 @@ async def opened(act: Open, turn: Turn) -> Answer:
             say=f"{capital(the(name))} is {the(known.name)} now, so nothing is written down. "
             f"Say “{known.name} is 20 L” for its size, or another name for a new bin."
         )
+    state = await look_up(turn.book, known, turn.today) if known else None
+    capacity_l = act.capacity_l or (state.capacity_l if state else None)
     try:
-        bed = first_bed(capacity_l=act.capacity_l, tablespoon=spoon(turn.units))
+        bed = first_bed(capacity_l=capacity_l, tablespoon=spoon(turn.units))
     except Refused as refused:
         return Answer(say=f"{refused} Nothing is written down.")
-    if known:
-        state = await look_up(turn.book, known, turn.today)
-        if state.number and state.run.stage(turn.today) != "in the ground":
-            return Answer(entries=[entry], say=_known(state, act, turn))
+    if state and state.number and state.run.stage(turn.today) != "in the ground":
+        return Answer(entries=[entry], say=_known(state, act, turn))
     size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
     shared = ", for everybody" if act.shared else ""
     lines = [
@@ -60,9 +60,7 @@ async def opened(act: Open, turn: Turn) -> Answer:
             "name of its own."
         )
     query = None
-    if not act.capacity_l and not (
-        known and (await look_up(turn.book, known, turn.today)).capacity_l
-    ):
+    if not capacity_l:
         query = how_big(name)
         lines.append(
             f"Tell me how big it is (“{name} is 20 L”) and I can say when it will be full."
@@ -160,7 +158,7 @@ def summary(state: BinState, turn: Turn) -> str:
     elif run.stage(turn.today) == "filling":
         words.append("empty")
     if state.fill is not None and run.layer_count and not run.buried:
-        words.append(f"about {percent(state.fill)} full")
+        words.append(how_full(state.fill))
     return ", ".join(words)
 
 

@@ -1,7 +1,7 @@
 """Fermented contents go into the soil: when it can be planted."""
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 from handlers.answer import Answer, Query, Turn
 from handlers.beds import bed_name
@@ -10,9 +10,9 @@ from handlers.chosen import reasons
 from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
-from handlers.reading.acts import Bury
+from handlers.reading.acts import Bury, Retract
 from handlers.state import BinState, Stage, named, new_run
-from storage.rows import Facts
+from storage.rows import Entry, Facts
 
 CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
 
@@ -34,6 +34,8 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         return await ask_which(entry, turn, CLOSED)
     on = entry.on or turn.today
     state = await named(turn.book, name, turn.today)
+    if state and not act.firm and (former := await _former(state, on, turn)):
+        return _another_day(replace(act, bin=name, on=on), former, turn)
     if state and not act.firm and (later := _later(state, on)):
         return _doubted(replace(act, bin=name, on=on), later, turn)
     if state and _is_told(state, act, on):
@@ -47,6 +49,35 @@ async def buried(act: Bury, turn: Turn) -> Answer:
     lines += _early(state, turn, on) if state else []
     lines += await first_heard(name, turn)
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+async def _former(state: BinState, on: date, turn: Turn) -> Entry | None:
+    """The burial of the run before, told by itself, if that day can be the right one of it: the
+    bin was opened again since."""
+    opened = state.run.opened
+    if state.run.buried or opened is None or opened < on or not turn.book.is_whole:
+        return None
+    run = await turn.book.run(state.bin, state.number - 1)
+    burial = next((entry for entry in run if entry.act == "bury"), None)
+    if burial is None or burial.on is None or burial.on == on:
+        return None
+    sealed = max((e.on for e in run if e.act == "seal" and e.on), default=burial.on - A_SLIP)
+    alone = len(await turn.book.of_event(burial.event)) == 1
+    return burial if alone and sealed <= on and abs(burial.on - on) <= A_SLIP else None
+
+
+A_SLIP = timedelta(days=14)
+"""So far a burial told for a second time may lie from its day in the book."""
+
+
+def _another_day(act: Bury, former: Entry, turn: Turn) -> Answer:
+    """A burial that is in the book on another day: is that to be put right?"""
+    right = replace(act, place=act.place or former.facts.place, firm=True)
+    on, wrong = day(act.on or turn.today, turn.today), day(former.on or turn.today, turn.today)
+    return Answer(
+        say=f"By the book {the(act.bin or '')} was buried {wrong}. Shall I correct it to {on}?",
+        query=Query.about(Retract(of=former.event), right, lacks="yes"),
+    )
 
 
 def _later(state: BinState, on: date) -> tuple[str, date] | None:
@@ -99,7 +130,9 @@ def _in_part(name: str | None) -> str:
 
 def _early(state: BinState, turn: Turn, on: date) -> list[str]:
     """A word where the bin was buried before it can have fermented, else the usual caution."""
-    sealed = state.run.sealed
+    sealed, opened = state.run.sealed, state.run.opened
+    if opened and on < opened:  # it is of the run before
+        return [caution("digging")]
     if sealed is None:
         return [NEVER_SEALED] if state.run.first_layer else [caution("digging")]
     if on < sealed or on >= state.run.to_bury(sealed).start:

@@ -27,7 +27,9 @@ USUAL_DAYS = tuple(figure.line() for figure in (DRAIN, FILL, FERMENT))
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
-    """What is due: of one bin or all, for one member or everybody, by a day or at any time."""
+    """What is due: of one bin or all, for one member or everybody, by a day, between two, or at
+    any time.
+    """
     dues = [due for due in await turn.book.dues(until=act.on) if is_shown_on(due, turn.today)]
     state = None
     if act.bin:
@@ -43,13 +45,26 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         dues = [due for due in dues if is_late(due, turn.today)]
     elif act.what:
         dues = [due for due in dues if due.what == act.what]
+    if act.first and act.first > turn.today:
+        dues = [
+            due for due in dues if max(due.to_day, due.put_off_until or due.to_day) >= act.first
+        ]
     if not act.on:
         dues = next_of_each(dues)
     lines = await calendar(turn.book, dues, turn.today, care)
+    if not lines and act.what in ACTS and not act.bin:
+        return Answer(say=await _none_yet(act.what, turn))
     if not lines:
         say = _nothing(act, turn, state)
         return Answer(say=say, why=USUAL_DAYS if say == NOTHING else ())
     return Answer(say="\n".join(lines), why=await why_due(turn.book, dues, turn.today))
+
+
+async def _none_yet(what: str, turn: Turn) -> str:
+    """That no bin is ready, and when the next one will be."""
+    coming = [due for due in await turn.book.dues() if due.what == what]
+    said = f"No bin is ready to {what} yet."
+    return "\n".join([said, *await calendar(turn.book, coming, turn.today)])
 
 
 def _is_called(state: BinState, name: str) -> bool:
@@ -64,7 +79,10 @@ def _nothing(act: Ask, turn: Turn, state: BinState | None) -> str:
     if not (act.bin or act.member or act.on):
         return NOTHING
     about = f" with {the(act.bin)}" if act.bin else ""
-    by = f" by {day(act.on, turn.today)}" if act.on else ""
+    if act.on and act.first:
+        by = f" {span(act.first, act.on, turn.today)}"
+    else:
+        by = f" by {day(act.on, turn.today)}" if act.on else ""
     member = f" for {act.member}" if act.member else ""
     return f"Nothing is due{about}{member}{by}."
 
@@ -73,18 +91,18 @@ def _not_yet(what: str, state: BinState, turn: Turn) -> str:
     """Why a bin is not to be sealed, buried or drained now, and when it will be."""
     run, bin = state.run, the(state.bin.name)
     if run.buried:
-        return f"{bin.capitalize()} was buried {day(run.buried, turn.today)}."
+        return f"{capital(bin)} was buried {day(run.buried, turn.today)}."
     if not run.first_layer and not run.sealed:
         return f"There is nothing in {bin} yet."
     if what == "bury":
         soonest = run.to_bury(run.sealed or turn.today)
         if not run.sealed:
             return (
-                f"{bin.capitalize()} is not sealed yet. Sealed today, it can be buried from "
+                f"{capital(bin)} is not sealed yet. Sealed today, it can be buried from "
                 f"{day(soonest.start, turn.today)} on."
             )
     if what == "plant":
-        return f"{bin.capitalize()} is not buried yet."
+        return f"{capital(bin)} is not buried yet."
     return f"That is not due for {bin}."
 
 
@@ -127,7 +145,7 @@ async def calendar(
 
 def _when(start: date, end: date, today: date, dues: Sequence[Due], care: Care) -> str:
     missed = end < today and all(due.what in EVENTS for due in dues)
-    days = day(end, today).capitalize() if missed else when(start, end, today)
+    days = f"{capital(day(end, today))}, past" if missed else when(start, end, today)
     return f"{days}: {together(dues, care)}"
 
 

@@ -51,10 +51,10 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             return await history.who_put(plan, turn)
         case said.WhoKept():
             return await history.who_kept(plan, turn)
-        case said.Shares():
-            return await history.shares(plan, turn)
         case said.WhenLast():
             return await history.when_last(plan, turn)
+        case said.InGround():
+            return await history.in_ground(plan, turn)
         case said.Written():
             return await history.written(plan, turn)
         case said.Story():

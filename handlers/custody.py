@@ -12,7 +12,16 @@ from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.bins import choose, which
 from handlers.handover import card
 from handlers.keepers import Custody, present_custody
-from handlers.onoffer import OnOffer, bin_meant, bins_named, in_use, is_here, offered_to, on_offer
+from handlers.onoffer import (
+    OnOffer,
+    bin_meant,
+    bins_named,
+    handed_back,
+    in_use,
+    is_here,
+    offered_to,
+    on_offer,
+)
 from handlers.people import is_same, known_as
 from handlers.phrasing import agreeing, capital, day, does, the
 from handlers.powers import refusal
@@ -59,7 +68,8 @@ async def offered(act: Offer, turn: Turn) -> Answer:
     return Answer(
         entries=[*begun, entry],
         say=_asking(name, receiver, entry.on, custody, turn)
-        + await _gone(receiver, entry.on, turn),
+        + await _gone(receiver, entry.on, turn)
+        + handed_back(name, receiver, entry.on, act.days, turn),
         calls=calls,
     )
 

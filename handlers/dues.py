@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from handlers.filling import outlook_of
 from handlers.practice import days, upkeep
 from handlers.practice.starter import FERMENT_DAYS
-from handlers.practice.supply import SPARE_DAYS, Supply
+from handlers.practice.supply import SPARE_DAYS, Supply, keeps_until
 from handlers.practice.trouble import trouble
 from handlers.reading.recurrence import first_after, occurrences
 from handlers.state import BinState, Run
@@ -136,12 +136,15 @@ def dues_of_starter(
     """When the last batch is ripe to dry, and when the next is to be mixed for it to last.
 
     A batch that was counted after it was ripe is dry; one that is on its way is enough. Nobody is
-    late before the day on which the starter was counted.
+    late before the day on which the starter was counted, and none is mixed before it is used up
+    where it would not keep for so long.
     """
     drying = _drying(batch, count)
     if drying or lasts is None or count is None or lasts.begin_batch_by is None:
         return drying
     counted = count.on or date.min
+    if lasts.starter_out_on is None or lasts.starter_out_on > keeps_until(counted):
+        return []
     latest = max(lasts.begin_batch_by, counted)
     earliest = max(latest - timedelta(days=SPARE_DAYS.value), counted)
     mix = Due(bin=None, what="mix", occasion=str(count.root), from_day=earliest, to_day=latest)

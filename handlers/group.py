@@ -5,13 +5,14 @@ from datetime import time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from handlers import addresses, chosen
-from handlers.answer import Answer, Setting, SettingName, Turn
+from handlers.answer import SILENCE, Answer, Setting, SettingName, Turn
 from handlers.chosen import CHOICES
 from handlers.powers import refusal
 from handlers.practice.figure import listed, number
 from handlers.practice.units import LITRES
 from handlers.quiet import is_quiet, parsed
 from handlers.reading.acts import Set
+from handlers.reading.arranged import Moved
 
 UNITS = {
     "metric": "metric",
@@ -58,6 +59,8 @@ async def changed(act: Set, turn: Turn) -> Answer:
     if act.what in NOT_HAD:
         at = f"{turn.book.room.digest_at:%H:%M}"
         return Answer(say=NOT_HAD[act.what].format(digest=at))
+    if any(isinstance(one, Moved) for one in turn.told):
+        return SILENCE  # a reminder or a deed is moved, and that is answered
     return Answer(
         say="That I cannot set. You can set units, zone, habit (spoon or weight), the reminder "
         "time, quiet hours, turn reminders on or off, and ask for a new calendar link; of the "

@@ -6,7 +6,9 @@ from datetime import date
 from itertools import groupby
 
 from handlers.answer import Answer, Turn
+from handlers.beds import bed_name
 from handlers.bins import choose, unknown
+from handlers.chosen import reasons
 from handlers.describing import describe
 from handlers.keepers import whole_custody
 from handlers.layers import said_amount
@@ -14,9 +16,9 @@ from handlers.people import is_same
 from handlers.phrasing import capital, day, mass, span, the, volume, whole_days
 from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
-from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut, Written
+from handlers.reading.communal import InGround, Story, WhenLast, WhoKept, WhoPut, Written
 from handlers.spells import Spell, spells
-from handlers.state import layer_mass, look_up
+from handlers.state import layer_mass, look_up, new_run
 from storage.rows import Entry
 
 KIND_WORDS = {"mixed": "mixed scraps", "cooked": "leftovers", "liquid": "something to pour"}
@@ -32,7 +34,7 @@ MOST_TOLD = 8
 async def who_put(plan: WhoPut, turn: Turn) -> Answer:
     """Who put such scraps in, the latest last; the book knows their kinds, not every word."""
     kinds = [*plan.kinds, *(kin for kind in plan.kinds for kin in KIN.get(kind, ()))]
-    layers = [e for e in await _layers(plan.bin, turn) if _is_such(e, plan, kinds)]
+    layers = [e for e in await layers_of(plan.bin, turn) if _is_such(e, plan, kinds)]
     what = quoted(plan.words) if plan.words else "anything"
     where = f" in {the(plan.bin)}" if plan.bin else ""
     if not layers:
@@ -63,15 +65,15 @@ def _layer(entry: Entry, turn: Turn) -> str:
     return f"{capital(entry.member or 'somebody')}: {amount}{of}{where}, {when}."
 
 
-async def _layers(bin: str | None, turn: Turn) -> list[Entry]:
-    """The layers that stand, of a bin or all, the oldest first."""
+async def layers_of(bin: str | None, turn: Turn, deed: str = "layer") -> list[Entry]:
+    """The layers (or what else was done) that stand, of a bin or all, the oldest first."""
     known = await turn.book.bin(bin) if bin else None
     entries = await turn.book.history(known) if known else await turn.book.entries()
-    layers = [e for e in entries if e.act == "layer" and not e.struck and e.on]
+    layers = [e for e in entries if e.act == deed and not e.struck and e.on]
     return sorted(layers, key=lambda e: (e.on or date.max, e.said_at))
 
 
-DONE_TO = {"layer": "fed", "drain": "drained", "seal": "sealed", "bury": "buried"}
+DONE_TO = {"open": "opened", "layer": "fed", "drain": "drained", "seal": "sealed", "bury": "buried"}
 
 
 async def when_last(plan: WhenLast, turn: Turn) -> Answer:
@@ -80,7 +82,8 @@ async def when_last(plan: WhenLast, turn: Turn) -> Answer:
     entries = await turn.book.history(bin) if bin else await turn.book.entries()
     done = [e for e in entries if e.act == plan.deed and not e.struck and e.on]
     if not done:
-        return Answer(say=f"No bin was {DONE_TO[plan.deed]} yet, as far as I know.")
+        which = f"{capital(the(bin.name))} was not" if bin else "No bin was"
+        return Answer(say=f"{which} {DONE_TO[plan.deed]} yet, as far as I know.")
     last = max(done, key=lambda e: (e.on or date.min, e.said_at))
     if plan.deed == "layer":
         return Answer(say=_layer(last, turn))
@@ -91,8 +94,11 @@ async def when_last(plan: WhenLast, turn: Turn) -> Answer:
 
 async def written(plan: Written, turn: Turn) -> Answer:
     """What a member wrote down between two days, each record in a few words."""
-    member = plan.member or turn.sender
-    entries = await turn.book.written_by(member, plan.first, plan.last)
+    member = "the group" if plan.of_all else plan.member or turn.sender
+    if plan.of_all:
+        entries = [e for e in await turn.book.entries() if _is_of(e, plan.first, plan.last)]
+    else:
+        entries = await turn.book.written_by(member, plan.first, plan.last)
     days = span(plan.first, plan.last, turn.today)
     if not entries:
         return Answer(say=f"{capital(member)} has written nothing down {days}, as far as I know.")
@@ -100,6 +106,35 @@ async def written(plan: Written, turn: Turn) -> Answer:
     rest = len(entries) - len(told)
     before = f" (the last {len(told)} of {len(entries)})" if rest else ""
     return Answer(say="\n".join([f"{capital(member)}, {days}{before}:", *map(capital, told)]))
+
+
+def _is_of(entry: Entry, first: date, last: date) -> bool:
+    """Whether a member's entry stands and is of these days."""
+    in_time = entry.on is not None and first <= entry.on <= last
+    return in_time and not entry.struck and entry.writer is not None
+
+
+async def in_ground(plan: InGround, turn: Turn) -> Answer:
+    """What was buried at a place, the latest last, and when it can be planted there."""
+    place = bed_name(plan.place)
+    there = [e for e in await _done("bury", turn) if bed_name(e.facts.place or "") == place]
+    if not there:
+        return Answer(say=f"Nothing was buried there that I know of: {plan.place}.")
+    lines = []
+    for entry in there[-MOST_TOLD:]:
+        on = entry.on or turn.today
+        what = capital(the(entry.bin.name)) if entry.bin else "A bin"
+        lines.append(f"{what}: {_deed(entry, turn)}, {day(on, turn.today)}.")
+    window = new_run(turn.book.room).to_plant(there[-1].on or turn.today)
+    days = span(window.start, window.end, turn.today)
+    lines.append(f"Plant there {days}, later in cold soil.")
+    return Answer(say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+async def _done(deed: str, turn: Turn) -> list[Entry]:
+    """What stands of a deed, in the order of its days."""
+    done = [e for e in await turn.book.entries() if e.act == deed and not e.struck and e.on]
+    return sorted(done, key=lambda e: (e.on or date.max, e.said_at))
 
 
 async def who_kept(plan: WhoKept, turn: Turn) -> Answer:
@@ -141,33 +176,13 @@ async def _which(name: str | None, turn: Turn) -> Answer:
     return Answer(say=f"Which bin: {choices}? Ask again with its name.")
 
 
-async def shares(plan: Shares, turn: Turn) -> Answer:
-    """How much each member has put in, of one bin or all, the most first."""
-    layers = await _layers(plan.bin, turn)
-    if plan.bin and await turn.book.bin(plan.bin) is None:
-        return await _which(plan.bin, turn)
-    by_member = _weights(layers)
-    total = sum(by_member.values())
-    if not total:
-        return Answer(say="Nothing that was measured has gone in so far.")
-    where = f" in {the(plan.bin)}" if plan.bin else ""
-    lines = [
-        f"{capital(member)}: {mass(kg, turn.units)}, {_percent(kg / total)}."
-        for member, kg in sorted(by_member.items(), key=lambda each: -each[1])
-        if plan.member is None or is_same(member, plan.member)
-    ]
-    if not lines:
-        return Answer(say=f"{capital(plan.member or '')} has put in nothing{where} so far.")
-    since = min(entry.on for entry in layers if entry.on)
-    head = f"{mass(total, turn.units)}{where} since {day(since, turn.today)}:"
-    return Answer(say="\n".join([head, *lines]) if plan.member is None else lines[0])
-
-
-def _percent(share: float) -> str:
+def percent(share: float) -> str:
+    """A share of 0 to 1 in words."""
     return f"{round(share * 100)} %" if share >= 0.01 else "under 1 %"
 
 
-def _weights(layers: Iterable[Entry]) -> dict[str, float]:
+def weights(layers: Iterable[Entry]) -> dict[str, float]:
+    """What each member put in (kg), of layers that were measured."""
     weights: dict[str, float] = defaultdict(float)
     for entry in layers:
         weights[entry.member or "somebody"] += layer_mass(entry.facts) or 0.0
@@ -200,7 +215,7 @@ def _runs(count: int) -> str:
 def _fed(layers: Sequence[Entry], turn: Turn) -> str:
     """Layers that followed each other, in one line: who put in how much, and how rich it was."""
     days = [entry.on for entry in layers if entry.on]
-    by_member = _weights(layers)
+    by_member = weights(layers)
     total = sum(by_member.values())
     count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
     who = listed(
@@ -208,7 +223,7 @@ def _fed(layers: Sequence[Entry], turn: Turn) -> str:
         or list(dict.fromkeys(entry.member or "somebody" for entry in layers))
     )
     rich = sum((layer_mass(e.facts) or 0.0) * _rich(e) for e in layers)
-    meat = f", {_percent(rich / total)} of it meat, fish, dairy or fat" if total and rich else ""
+    meat = f", {percent(rich / total)} of it meat, fish, dairy or fat" if total and rich else ""
     return f"{capital(span(min(days), max(days), turn.today))}: {count} ({who}){meat}."
 
 
@@ -260,7 +275,7 @@ def _end(entries: Sequence[Entry], turn: Turn) -> list[str]:
     layers = [entry for entry in entries if entry.act == "layer"]
     buried = next((entry for entry in entries if entry.act == "bury"), None)
     total, begun = (
-        sum(_weights(layers).values()),
+        sum(weights(layers).values()),
         min((e.on for e in entries if e.on), default=None),
     )
     if not layers or begun is None or not total:

@@ -90,7 +90,9 @@ async def settle_dues(turn: Turn, state: BinState) -> None:
         replace(one, to_member=drains) if drains and one.what == "drain" else one
         for one in dues_of(state, before, await _passing(book, bin, turn.today))
     ]
-    due += dues_of_turns(current, bin, today)
+    turns = dues_of_turns(current, bin, today)
+    # Nothing is to be drained of what is in the ground, until a new run begins.
+    due += [one for one in turns if not (state.run.buried and one.what == "turn to drain")]
     await dues.put(book.db, book.room, bin, due, turn.now)
 
 

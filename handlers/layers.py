@@ -11,8 +11,8 @@ from handlers.chosen import reasons
 from handlers.phrasing import (
     capital,
     day,
+    how_full,
     mass,
-    percent,
     spoon,
     starter,
     the,
@@ -163,6 +163,9 @@ def _about_bin(
     name = capital(the(state.bin.name))
     if state.retired:
         return [f"{name} was out of use: with this layer it is in use again."]
+    if state.run.buried and entry.on and entry.on < state.run.buried:
+        buried = f"{the(state.bin.name)} was buried, {day(state.run.buried, turn.today)}"
+        return [f"By the book it went in before {buried}."]
     if stage == "in the ground":
         return [f"{name} begins a new run with this layer: a thin bed of starter under it first."]
     if state.run.sealed and entry.on and entry.on >= state.run.sealed:
@@ -177,9 +180,7 @@ def _about_bin(
     if state.capacity_l and holds_kg and after.run.mass_kg > OVERFULL * holds_kg:
         holds = volume(state.capacity_l, turn.units)
         return [f"By the book {the(state.bin.name)} holds more than it can: is it really {holds}?"]
-    full = (
-        f"{name} is about {percent(share)} full" if share >= 0.025 else f"{name} is hardly filled"
-    )
+    full = f"{name} is {how_full(share)}"
     if share >= NEARLY_FULL:
         return [f"{full}: press it down, cover it with starter and seal it soon."]
     return [f"{full}."]

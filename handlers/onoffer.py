@@ -2,11 +2,16 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date, timedelta
 
 from handlers.answer import Turn
 from handlers.keepers import Custody, present_custody
 from handlers.people import is_same
+from handlers.phrasing import capital, day, the
 from storage.rows import Bin, Entry
+
+LONGEST_LOAN = 366
+"""Days: a bin that goes for longer is not lent."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,3 +66,17 @@ async def in_use(name: str, turn: Turn) -> Bin | None:
 async def is_here(turn: Turn) -> bool:
     """Whether the sender is still in the room: a message may come late."""
     return any(one.name == turn.sender and one.present for one in await turn.book.members())
+
+
+def handed_back(
+    bin: str, receiver: str | None, on: date | None, days: float | None, turn: Turn
+) -> str:
+    """A word where a bin is to go for some days: it is handed back by words, not by itself."""
+    if not days or days > LONGEST_LOAN:
+        return ""
+    back = (on or turn.today) + timedelta(days=round(days))
+    who = receiver or "the taker"
+    return (
+        f" {capital(the(bin))} then stays with {who} until it is handed back: around "
+        f"{day(back, turn.today)} say “handing {the(bin)} to {turn.sender}”."
+    )

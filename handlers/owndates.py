@@ -10,6 +10,7 @@ from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date
 from handlers.phrasing import capital, clock, day
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
+from handlers.reading.acts import Set
 from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
 from handlers.reading.recurrence import first_on, spoken
 from handlers.reading.vocabulary import words_in
@@ -23,12 +24,13 @@ MOST_SET = 50
 MOST_WORDS = 160
 """Characters of what is to be said."""
 
-SMALL = words_in("a an the to of for about our my your we i us me and on in at it that")
+SMALL = words_in("a an the to of for about our my your we i us me and on in at it that one")
 """Words that tell no reminder from another."""
 
 _NO_HOUR = re.compile(r"(?:^| )at \d{1,3}(?:[:.]\d\d)?(?: ?[ap]m)?$", re.IGNORECASE)
 """What is left in the words where the hour that was said is none."""
 
+NO_SUCH = "No such reminder is set. Ask “which reminders are set?”."
 NONE_SET = "No reminders are set. Say “remind us to wash the lids every second Sunday”."
 
 
@@ -144,6 +146,10 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     if not plan.words:  # "move it to Monday"
         last = await turn.book.last_by(turn.sender)
         meant = [entry for entry in dated if last and entry.id == last.id]
+    if not meant and (deed := _deed_named(plan.words)):
+        return Answer(say=RECKONED.format(deed=deed))
+    if not meant and any(isinstance(one, Set) for one in turn.told):
+        return Answer(say=NO_SUCH)  # by its words a setting, it is said to the bot
     if len(meant) != 1:
         return SILENCE
     [old] = meant
@@ -158,6 +164,20 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     answer = await set_date(wish, turn)
     entries = [replace(entry, replaces=old.id, event=old.event) for entry in answer.entries]
     return replace(answer, entries=entries, strikes=[old] if entries else [])
+
+
+RECKONED = (
+    "The day of a {deed} follows from what is in the book, so I cannot move it. Say “later” when I "
+    "name it, or set a day of your own: “remind us to bury the blue bin on Saturday”."
+)
+_DEEDS = {
+    "burial": "burial", "burying": "burial", "draining": "draining", "sealing": "sealing",
+}  # fmt: skip
+
+
+def _deed_named(words: str) -> str | None:
+    """The deed on a bin that is to be moved, if its first word is one."""
+    return _DEEDS.get(next(iter(words.casefold().split()), ""))
 
 
 def _is_meant(entry: Entry, words_said: str, on: date | None) -> bool:

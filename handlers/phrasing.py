@@ -118,6 +118,11 @@ def percent(share: float) -> str:
     return f"{round(share * 20) * 5} %"
 
 
+def how_full(share: float) -> str:
+    """How full a bin is: "about 40 % full", or "hardly filled" where that would be none."""
+    return f"about {percent(share)} full" if share >= 0.025 else "hardly filled"
+
+
 def day(on: date, today: date) -> str:
     """A day near today by its name, any other as "Tuesday 3 March"."""
     match (on - today).days:

@@ -87,7 +87,11 @@ async def _done(dues: Sequence[Due], act: Done, turn: Turn, carry_on: Handler) -
 async def later(act: Later, turn: Turn) -> Answer:
     """What was reminded of is put off."""
     days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
-    return _put_off(await _meant(act.bin, turn), days, turn)
+    dues = await _meant(act.bin, turn)
+    if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off
+        care = await care_of(turn.book, dues, turn.today)
+        dues = [d for d in dues if care.keeper(d) is None or care.concerns(d, turn.sender)]
+    return _put_off(dues, days, turn)
 
 
 def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:

@@ -51,15 +51,19 @@ async def notices(turn: Turn) -> AsyncIterator[Notice]:
     """All that could be said on a day; what was said before is for the caller to leave out."""
     async for notice in unattended(turn):
         yield notice
+    rotas = await rotas_of(turn.book, turn.today)
     for bin in await turn.book.bins():
         custody = await custody_of(turn.book, bin, turn.today)
-        if custody.offer and (told := _offer(bin, custody, custody.offer, turn)):
+        offer = custody.offer
+        if offer and _has_moved_on(bin, offer, rotas, turn):
+            offer = None
+        if offer and (told := _offer(bin, custody, offer, turn)):
             yield told
         if handed := await _handed(bin, custody, turn):
             yield handed
         if custody.keeper and (silent := await _silent(bin, custody, custody.keeper, turn)):
             yield silent
-    for rota in await rotas_of(turn.book, turn.today):
+    for rota in rotas:
         async for notice in _turns(rota, turn):
             yield notice
 
@@ -90,6 +94,20 @@ def _unattended(bin: Bin, left: Entry, turn: Turn) -> Notice:
         f"{the(bin.name)}”.",
         entries=[_own(key, turn.entry("offer", bin=bin.name))],
     )
+
+
+def _has_moved_on(bin: Bin, offer: Entry, rotas: Sequence[RotaState], turn: Turn) -> bool:
+    """Whether a turn was offered by the rota to one whose turn it is no more."""
+    if offer.writer is not None or offer.receiver is None:
+        return False
+    keepers = [
+        stint.member
+        for rota in rotas
+        if rota.duty == "keep" and rota.bin == bin
+        for stint in rota.coming(turn.today)
+        if stint.start <= turn.today
+    ]
+    return bool(keepers) and offer.receiver not in keepers
 
 
 def _offer(bin: Bin, custody: Custody, offer: Entry, turn: Turn) -> Notice | None:
@@ -147,7 +165,11 @@ async def _handed(bin: Bin, custody: Custody, turn: Turn) -> Notice | None:
 
 async def _silent(bin: Bin, custody: Custody, keeper: str, turn: Turn) -> Notice | None:
     """A keeper who has not been heard since before something was due, and long since."""
-    late = [due for due in await turn.book.dues() if _is_long_late(due, bin, turn.today)]
+    late = [
+        due
+        for due in await turn.book.dues()
+        if _is_long_late(due, bin, turn.today) and due.to_member in (None, keeper)
+    ]
     members = {member.name: member for member in await turn.book.members()}
     member = members.get(keeper)
     if (
@@ -217,7 +239,8 @@ def _open_turn(rota: RotaState, stint: Stint, turn: Turn) -> Notice:
 
 
 def _turn_to_keep(bin: Bin, custody: Custody, rota: RotaState, stint: Stint, turn: Turn) -> Notice:
-    key = _key(turn, "turn", rota.said.root, stint.start)
+    has_moved = custody.offer is not None and _has_moved_on(bin, custody.offer, [rota], turn)
+    key = _key(turn, "turn", rota.said.root, stint.start, *([stint.member] if has_moved else []))
     days = span(max(stint.start, turn.today), stint.end, turn.today)
     until = f" Until you do, {custody.keeper} keeps it." if custody.keeper else ""
     offer = turn.entry("offer", bin=bin.name, member=custody.keeper, receiver=stint.member)

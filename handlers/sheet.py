@@ -114,7 +114,8 @@ def _row(due: Due, care: Care, today: date) -> Row:
     who = care.keeper(due) if due.bin is None else due.to_member
     task = due.words or DUTIES[due.what].replace(" {bin}", "").replace("{bin}", "it")
     task = SHORT.get(due.what, task)
-    task += f" ({who})" if who and due.bin is None else f" to {who}" if who else ""
+    if who:
+        task += f" to {who}" if due.what == "hand over" else f" ({who})"
     if care.is_away(due):
         task += f" ({care.stand_in(due) or 'nobody'} for {care.keeper(due)})"
     task += f" at {clock(due.hour)}" if due.hour else ""

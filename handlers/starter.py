@@ -1,7 +1,9 @@
 """The starter on hand: batches mixed, stock counted, and how long it lasts."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
+from itertools import pairwise
 
 from handlers.answer import Answer, Turn
 from handlers.bins import how_much
@@ -11,7 +13,7 @@ from handlers.phrasing import day, mass, volume
 from handlers.practice.density import bran_g
 from handlers.practice.figure import Refused, number
 from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS, KEEPS_DRY, Batch, batch
-from handlers.practice.supply import Supply, supply
+from handlers.practice.supply import Supply, keeps_until, supply
 from handlers.reading.acts import Ask, Stock
 from handlers.reading.acts import Batch as Mixed
 from storage import sums
@@ -24,10 +26,11 @@ RIPE = timedelta(days=FERMENT_DAYS.value + DRY_DAYS.value)
 USE_DAYS = 28
 """Doses of the last weeks tell how much starter the group uses."""
 
-MONTH = 365 / 12
+COUNT_DAYS = 56
+"""Counts of the last weeks tell it better, where there are two."""
 
 LEAST_DAYS = 7
-"""Fewer days than a week of doses tell nothing of a week."""
+"""Fewer days than a week of doses or counts tell nothing of a week."""
 
 
 NEVER_COUNTED = (
@@ -110,7 +113,7 @@ def _ml(millilitres: float, units: Units) -> str:
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much starter is left, how long it lasts, and when to begin a batch."""
     left = await on_hand(turn.book)
-    brewing = await _brewing(turn)
+    brewing = await _brewing(turn, left[0] if left else None)
     if left is None:
         ask = "I don't know yet. Tell me what is there: “we have 3 kg of bran left”."
         return Answer(say="\n".join([ask, *brewing]), query=how_much(Stock()))
@@ -139,7 +142,7 @@ def _counted_down(counted: Entry, left_kg: float) -> str:
 def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:
     if lasts.starter_out_on is None or lasts.begin_batch_by is None:
         return ["At the rate you use it, that is for years."]
-    if lasts.starter_out_on > turn.today + timedelta(days=KEEPS_DRY.value * MONTH):
+    if lasts.starter_out_on > keeps_until(turn.today):
         return [
             "At the rate you use it, that lasts for more than a year; dried and airtight it keeps "
             f"about {number(KEEPS_DRY.value)} months."
@@ -152,12 +155,19 @@ def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:
     return [f"{until}: begin a batch by {day(lasts.begin_batch_by, turn.today)}."]
 
 
-async def _brewing(turn: Turn) -> list[str]:
-    """A line on the last batch while it ferments or dries."""
+async def _brewing(turn: Turn, counted: Entry | None) -> list[str]:
+    """A line on the last batch while it ferments or dries, and until it is counted in."""
     mixed_on = await sums.last_mixed(turn.book)
-    if mixed_on is None or mixed_on + RIPE <= turn.today:
+    if mixed_on is None:
         return []
-    return [f"A batch is on its way: ready about {day(mixed_on + RIPE, turn.today)}."]
+    if counted and counted.on and counted.on >= mixed_on + timedelta(days=FERMENT_DAYS.value):
+        return []
+    if mixed_on + RIPE > turn.today:
+        return [f"A batch is on its way: ready about {day(mixed_on + RIPE, turn.today)}."]
+    return [
+        f"The batch mixed {day(mixed_on, turn.today)} is not counted in. If it is dry, tell me "
+        "what is there with it: “we have 3 kg of bran”."
+    ]
 
 
 async def lasting(book: Book, today: date) -> Supply | None:
@@ -170,13 +180,27 @@ async def lasting(book: Book, today: date) -> Supply | None:
 
 
 async def used_a_day(book: Book, today: date) -> float | None:
-    """Starter used a day (g), by the doses of the last four weeks; None if there were none."""
+    """Starter used a day (g): by the group's own counts if it counted again after a week or more,
+    else by the doses of the last four weeks; None if there were neither.
+    """
+    if counted := _counted_a_day(await sums.counts_since(book, today - timedelta(days=COUNT_DAYS))):
+        return counted
     doses = await sums.doses_since(book, today - timedelta(days=USE_DAYS - 1))
     done = [(on, grams) for on, grams in doses if on <= today]
     if not done:
         return None
     days = (today - min(on for on, _ in done)).days + 1
     return sum(grams for _, grams in done) / max(days, LEAST_DAYS)
+
+
+def _counted_a_day(counts: Sequence[tuple[date, Facts]]) -> float | None:
+    """What went a day (g) from each count to the next lower one; None by less than a week."""
+    gone, days = 0.0, 0
+    for (before, had), (on, has) in pairwise(counts):
+        less = _kg(had) - _kg(has)
+        if less > 0 and on > before:
+            gone, days = gone + less, days + (on - before).days
+    return gone * 1000 / days if days >= LEAST_DAYS else None
 
 
 async def on_hand(book: Book) -> tuple[Entry, float] | None:

@@ -10,6 +10,7 @@ from handlers.keepers import custody_of
 from handlers.practice import days, density
 from handlers.practice.choices import OURS, Choices
 from handlers.practice.kinds import Kind, Shares, rich_share
+from handlers.practice.trouble import put_back
 from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry, Room
 
@@ -44,6 +45,8 @@ class Run:
     buried: date | None = None
     place: str | None = None
     celsius: float | None = None
+    acidity: tuple[date, float] | None = None
+    """The pH last measured, and when."""
     signs: tuple[tuple[date, str], ...] = ()
     choices: Choices = OURS
     """The group's own, where the craft's sources disagree."""
@@ -70,7 +73,10 @@ class Run:
     def to_bury(self, sealed: date) -> days.BuryWindow:
         """When to bury it if it was sealed on that day."""
         celsius = None if self.celsius is None else days.held(self.celsius)
-        return days.bury_window(sealed, celsius, ferment_days=self.choices.ferment_days)
+        window = days.bury_window(sealed, celsius, ferment_days=self.choices.ferment_days)
+        if self.acidity is None or self.acidity[0] < sealed:
+            return window
+        return put_back(window, *self.acidity)
 
     def to_plant(self, buried: date) -> days.Window:
         """When the soil can be planted if it was buried on that day."""
@@ -156,6 +162,7 @@ def _add(run: Run, entry: Line, on: date) -> None:
             run.place = facts.place or run.place
         case "observe":
             run.signs += tuple((on, sign) for sign in facts.signs)
+            run.acidity = (on, facts.ph) if facts.ph is not None else run.acidity
             run.celsius = facts.celsius if facts.celsius is not None else run.celsius
             # Whoever found no liquid has opened the tap: that counts as draining.
             run.last_drain = on if "no_liquid" in facts.signs else run.last_drain

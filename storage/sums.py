@@ -7,7 +7,7 @@ from typing import Any
 
 from storage.book import Book
 from storage.moments import to_day
-from storage.rows import Bin, Entry, Member
+from storage.rows import Bin, Entry, Facts, Member
 
 _FIRST = "SELECT min(on_day) AS day FROM entry WHERE act = 'layer' AND struck_at IS NULL "
 _FIRST_OF_ROOM = _FIRST + "AND room = ?"
@@ -75,6 +75,22 @@ async def doses_since(book: Book, day: date) -> list[tuple[date, float]]:
         (book.room.id, day.isoformat()),
     )
     return [(date.fromisoformat(row["on_day"]), row["starter_g"]) for row in rows]
+
+
+async def counts_since(book: Book, day: date) -> list[tuple[date, Facts]]:
+    """The counts of the starter that stand, from a day on, in the order of their days."""
+    rows = await book.db.rows(
+        "SELECT on_day, mass_kg, volume_l FROM entry WHERE room = ? AND act = 'stock' "
+        "AND bin IS NULL AND struck_at IS NULL AND on_day >= ? ORDER BY on_day, id",
+        (book.room.id, day.isoformat()),
+    )
+    return [
+        (
+            date.fromisoformat(row["on_day"]),
+            Facts(mass_kg=row["mass_kg"], volume_l=row["volume_l"]),
+        )
+        for row in rows
+    ]
 
 
 async def last_mixed(book: Book) -> date | None:

@@ -7,6 +7,7 @@ from handlers.answer import Answer, Turn
 from handlers.reading.acts import Act
 from storage import changes
 from storage.book import Book
+from storage.moments import local_day
 
 BEGIN = datetime(2026, 3, 2, 18, 0, tzinfo=UTC)
 """A Monday evening in a zone that is on UTC then."""
@@ -38,7 +39,7 @@ class Group:
             sender=who,
             at=at,
             now=at,
-            today=at.date(),
+            today=local_day(at, self.book.room.zone),
             refers_to=refers_to,
         )
         async with self.book.db.transaction():

@@ -1,18 +1,23 @@
 """How long the starter lasts, and when the next batch has to be begun."""
 
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from math import floor
 
 from handlers.practice.days import after
 from handlers.practice.dose import Habit, dose
 from handlers.practice.figure import Figure, Reckoning, number, positive, within
 from handlers.practice.kinds import Shares
-from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS
+from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS, KEEPS_DRY
 
 SPARE_DAYS = Figure("days in hand for a batch that is slow", 3, "d", "", "common practice", 0, 7)
 HORIZON_DAYS = 3650
 """Days beyond which no day is named."""
+
+
+def keeps_until(day: date) -> date:
+    """The day until which starter that is dry on a day keeps."""
+    return day + timedelta(days=round(KEEPS_DRY.value * 365 / 12))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,13 +6,14 @@ how often is our judgement and good for ranking only.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import date
 from math import prod
 from typing import Literal
 
 from handlers.practice.causes import CAUSES, NOTHING, Cause
 from handlers.practice.cautions import caution
-from handlers.practice.days import believable
+from handlers.practice.days import BuryWindow, after, believable, high_days, low_days
 from handlers.practice.figure import Figure, Reckoning, Refused, listed, number, quoted
 from handlers.practice.signs import SIGNS
 
@@ -41,6 +42,8 @@ COLD = Figure("too cold for the ferment", 15, "°C", "", "common practice")
 PATIENCE = Figure(
     "days to wait for a treated bin to turn sour", 7, "d", "a South African supplier", "published"
 )
+NEARLY_SOUR = Figure("wait of a bin that is nearly sour", 3, "d", "", "common practice", 3, 5)
+NOT_SOUR = Figure("wait of a bin that is not sour yet", 7, "d", "", "common practice", 7, 14)
 UNEXPLAINED = Figure(
     "how often a sign comes by chance", 0.04, "of cases", "our judgement", "derived"
 )
@@ -190,6 +193,24 @@ def _acidity(ph: float | None) -> str:
     return (
         f"A pH of {number(ph)} is not sour yet: leave it sealed a week or two more, warmer, with "
         "more starter on top."
+    )
+
+
+def put_back(window: BuryWindow, measured: date, ph: float) -> BuryWindow:
+    """The days to bury a bin, later if it was found not to be sour enough on a day."""
+    if ph <= ACID.value:
+        return window
+    wait = NEARLY_SOUR if ph <= ACID_LIMIT.value else NOT_SOUR
+    first, last = after(measured, low_days(wait)), after(measured, high_days(wait))
+    start, end = max(window.start, first), max(window.end, last)
+    step = f"pH {number(ph)} on {measured}: {low_days(wait)} to {high_days(wait)} days more"
+    return replace(
+        window,
+        start=start,
+        end=end,
+        late_after=max(window.late_after, end),
+        steps=(*window.steps, step),
+        figures=(*window.figures, wait),
     )
 
 

@@ -15,6 +15,9 @@ from handlers.practice.signs import Sign
 
 Units = Literal["metric", "us", "imperial"]
 
+By = Literal["member", "bin", "month", "week"]
+"""By what a total is told apart."""
+
 Topic = Literal[
     "dose",
     "dilution",
@@ -203,6 +206,8 @@ class Offer(_Act):
     bin: str | None = None
     to: str | None = None
     on: date | None = None
+    days: float | None = None
+    """For how many days, told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -327,6 +332,11 @@ class Ask(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    first: date | None = None
+    """The first and the last day asked about, told only in a room (`totals`)."""
+    last: date | None = None
+    by: By | None = None
+    """By what a total is told apart, only in a room (`totals`)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import repeat
 
-from handlers.reading.acts import Amend, Drain, Layer, Retract
+from handlers.reading.acts import Amend, Batch, Drain, Layer, Retract, Stock
 from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
 from handlers.reading.days import Day
 from handlers.reading.jests import is_only_a_jest
@@ -209,6 +209,9 @@ def is_bare_amount(message: Message) -> bool:
         return False
     if message.has(_WATER) and isinstance(message.context.last, Layer | Drain):
         return False  # "1:500, 2 pints of water" is to be thinned with
+    of_starter = isinstance(message.context.last, Stock | Batch)
+    if message.context.in_room and not of_starter and message.bran(0, len(message.norms)):
+        return False  # "1.5 kg of bran on hand" is what it says
     measured = message.measured()
     return (
         len(measured) == 1

@@ -196,28 +196,28 @@ class WhoKept:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Shares:
-    """How much did each member put in?"""
-
-    bin: str | None = None
-    member: str | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class WhenLast:
     """When was something last done to a bin, or to any, and by whom?"""
 
-    deed: Literal["layer", "drain", "seal", "bury"]
+    deed: Literal["open", "layer", "drain", "seal", "bury"]
     bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class InGround:
+    """What was buried at a place, and when can it be planted?"""
+
+    place: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Written:
-    """What did the sender, or another, write down between two days?"""
+    """What did the sender, or another, or everybody write down between two days?"""
 
     first: date
     last: date
     member: str | None = None
+    of_all: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -250,8 +250,8 @@ Communal = (
     | WhoMay
     | WhoPut
     | WhoKept
-    | Shares
     | WhenLast
+    | InGround
     | Written
     | Story
 )

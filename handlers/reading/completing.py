@@ -32,8 +32,9 @@ from handlers.reading.drawnoff import (
 from handlers.reading.elsewhere import measured_elsewhere
 from handlers.reading.enumerated import enumerated
 from handlers.reading.figures import drawn_from
-from handlers.reading.givennames import given_name, vessel_as_name
 from handlers.reading.finished import without_drained
+from handlers.reading.givennames import given_name, vessel_as_name
+from handlers.reading.handedon import handed_on
 from handlers.reading.lastword import settled_at_last
 from handlers.reading.leaning import spoken_of
 from handlers.reading.lonebins import asked_of_bin, lone_bin
@@ -73,7 +74,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
-    acts = each_asked(split_right(without_drained(acts), message), message)
+    acts = handed_on(each_asked(split_right(without_drained(acts), message), message), message)
     acts = [_as_before(_struck_in(act, message), message) for act in acts]
     return [on_several(act, message) for act in acts]
 
@@ -142,14 +143,19 @@ def _without_echoes(acts: list[Act], message: Message) -> list[Act]:
         return acts
     told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
     alone = len(message.sentences) == 1
-    echoed = [a for a in amends if any(_echoes(a, b, alone=alone) for b in told)]
+    last = spoken_of(message)
+    echoed = [a for a in amends if any(_echoes(a, b, last, alone=alone) for b in told)]
     return [a for a in acts if a not in echoed]
 
 
-def _echoes(amend: Amend, act: Act, *, alone: bool) -> bool:
+def _echoes(amend: Amend, act: Act, last: Act | None, *, alone: bool) -> bool:
+    """Whether a report says all that an amendment does: its day, too, if it is of another kind
+    than the record in talk.
+    """
     said = ("mass_kg", "volume_l", "materials", "bin", "member", "on")
     given = {name: getattr(amend, name) for name in said if getattr(amend, name) is not None}
-    whole = alone and bool(amend.bin and (amend.mass_kg or amend.volume_l))
+    of_else = last is not None and last.act != act.act and amend.on is not None
+    whole = alone and bool(amend.bin and (amend.mass_kg or amend.volume_l or of_else))
     return (whole or amend.member is not None) and all(
         getattr(act, name, None) == value for name, value in given.items()
     )

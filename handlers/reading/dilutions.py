@@ -1,6 +1,6 @@
 """How the liquid of a bin is thinned: the figures of a question about it."""
 
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Ask, Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.briefly import PLANTS
 from handlers.reading.message import LIQUID
@@ -29,6 +29,9 @@ def dilution_of(q: Question, name: str | None) -> Ask:
             water = litres
     if liquid is None and water is not None and water < _SPOON_L and len(q.amounts("volume")) > 1:
         liquid, water = water, max(q.amounts("volume"))
+    drawn = q.message.context.last
+    if liquid is water is None and isinstance(drawn, Drain) and q.has(_LEANING):
+        liquid = drawn.volume_l  # "how much water for that?"
     return Ask(
         topic="dilution",
         water_l=water,
@@ -40,6 +43,7 @@ def dilution_of(q: Question, name: str | None) -> Ask:
     )
 
 
+_LEANING = words_in("that it this")
 _SPOON_L = 0.25
 """Litres; the smaller of two amounts, if it is no more, is that of the liquid."""
 

@@ -6,15 +6,17 @@ from datetime import date, timedelta
 
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import KeepUp, Show
+from handlers.reading.daywords import MONTHS
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.stretches import coming
+from handlers.reading.vocabulary import words_in
 
 CUES = (
     "due", "late", "mine", "calendar", "ics", "ical", "jobs", "dues", "plate", "overdue", "for me",
     "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
-    "when ", "how long", "what day",
+    "when ", "how long", "what day", "ripe", "s ready", "are ready", "anything ready",
 )  # fmt: skip
 
 LATE = "late"
@@ -65,6 +67,13 @@ _KINDS = (
     r"picture of the calendar|calendar picture|calendar as a picture|calendar file|"
     r"calendar as a file|file of the calendar|calendar|next four weeks|ics|ics file|ical|ical file"
 )
+_RIPE = Late(
+    rf"{_BEFORE}(?:{_WHATS}|(?:which|what|are any|any)(?: of (?:the|our))? "
+    r"(?:bins?|pails?|buckets?)(?: is| are)?|(?:is )?anything) (?:ripe|ready)"
+    r"(?: (?:(?:to|for) (?:be )?)?(?P<verb>bury|buried|burying|seal|sealed))?"
+    rf"{_AFTER}(?: \?)?"
+)
+_OURS = Late(r"\b(?:bins?|pails?|buckets?)\b|\bwhat.* ripe\b")
 _SHOW = Late(
     rf"{_BEFORE}(?:(?:can you |could you )?(?:show|post|send|draw|share|give|see)(?: me| us)?"
     rf"(?: a| an| the| our)? (?P<kind>{_KINDS})|(?P<bare>calendar picture|calendar file)){_AFTER}"
@@ -96,8 +105,12 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
         return Ask(topic="due", what=LATE)
     to_bot = bool(message.bot) or message.context.after_bot
     if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):
-        on = _until(message, start, end, text)
-        return Ask(topic="due", member=message.context.sender, on=on)
+        first, on = _days(message, start, end, text)
+        return Ask(topic="due", member=message.context.sender, first=first, on=on)
+    ripe = _RIPE.fullmatch(text)
+    if ripe and (to_bot or ripe["verb"] or _OURS.search(text)):
+        what = _ACTS[ripe["verb"] or "bury"]
+        return Ask(topic="due", what=what, first=message.today, on=message.today)
     if (match := _WHAT.fullmatch(text)) or (match := _DOES.fullmatch(text)):
         return _narrowed(message, start, end, text)
     if match := _WHEN.fullmatch(text):
@@ -111,11 +124,11 @@ def _narrowed(message: Message, start: int, end: int, text: str) -> Ask | None:
     asked_of = members[0] if members and (_FOR.search(text) or _DOES.fullmatch(text)) else None
     if " for me" in text:
         asked_of = message.context.sender
-    on = _until(message, start, end, text)
+    first, on = _days(message, start, end, text)
     bins = [bin.name for bin in message.bins if start <= bin.start < end and bin.name]
     if asked_of is None and on is None:
         return None
-    return Ask(topic="due", member=asked_of, on=on, bin=bins[0] if bins else None)
+    return Ask(topic="due", member=asked_of, first=first, on=on, bin=bins[0] if bins else None)
 
 
 def _when(message: Message, start: int, end: int, match: re.Match[str]) -> Ask | None:
@@ -126,23 +139,46 @@ def _when(message: Message, start: int, end: int, match: re.Match[str]) -> Ask |
     return Ask(topic="due", bin=bins[0], what=_ACTS[match["verb"]])
 
 
-def _until(message: Message, start: int, end: int, text: str) -> date | None:
-    """The last day of the stretch that is asked about."""
+def _days(message: Message, start: int, end: int, text: str) -> tuple[date | None, date | None]:
+    """The first and the last day that are asked about; no first one where all up to a day is."""
     today = message.today
     sunday = today + timedelta(days=6 - today.weekday())
-    for words, last in (
-        ("next week", sunday + timedelta(days=7)),
-        ("this week", sunday),
-        ("this weekend", sunday),
-        ("the weekend", sunday),
-        ("this month", (today.replace(day=28) + timedelta(days=4)).replace(day=1) - _DAY),
+    month_end = _after_month(today) - _DAY
+    for words, first, last in (
+        ("week after next", sunday + timedelta(days=8), sunday + timedelta(days=14)),
+        ("next week", sunday + _DAY, sunday + timedelta(days=7)),
+        ("this week", None, sunday),
+        ("next weekend", sunday + timedelta(days=6), sunday + timedelta(days=7)),
+        ("this weekend", max(sunday - _DAY, today), sunday),
+        ("the weekend", max(sunday - _DAY, today), sunday),
+        ("this month", None, month_end),
+        ("next month", month_end + _DAY, _after_month(month_end + _DAY) - _DAY),
     ):
-        if f" {words}" in text:
-            return last
+        if text.endswith(f" {words}") or f" {words} " in text:
+            is_until = _UNTIL.search(text) is not None
+            return None if is_until else first, last
+    if month := _IN_MONTH.search(text):
+        number = MONTHS[month["month"]]
+        begin = date(today.year + (number < today.month), number, 1)
+        return max(begin, today), _after_month(begin) - _DAY
     days = [day for day in message.days if start <= day.start < end]
-    return coming(days[0].past, days[0].future, today) if days else None
+    if not days:
+        return None, None
+    on = coming(days[0].past, days[0].future, today)
+    is_until = message.norms[days[0].start - 1] in _BY if days[0].start > start else False
+    return None if is_until or on <= today else on, on
 
 
+def _after_month(day: date) -> date:
+    """The first day of the month after that of a day."""
+    return (day.replace(day=28) + timedelta(days=4)).replace(day=1)
+
+
+_BY = words_in("by until till til before to up")
+_UNTIL = Late(r"\b(?:by|until|till|before)\b")
+_IN_MONTH = Late(
+    rf"\b(?:in|during|for) (?P<month>{'|'.join(sorted(MONTHS, key=len, reverse=True))})\b(?! \d)"
+)
 _DAY = timedelta(days=1)
 
 

@@ -58,7 +58,7 @@ def _is_shared(message: Message, name: str) -> bool | None:
     size = next((a for a in message.amounts if _name_before(message, a) == name), None)
     behind = [] if size is None else message.norms[size.end : size.end + 4]
     end = behind.index("and") if "and" in behind else len(behind)
-    if not _SHARED.isdisjoint(behind[:end]):
+    if not _SHARED.isdisjoint(behind[:end]) or "for all" in " ".join(behind[:end]):
         return True
     return False if not _OWN.isdisjoint(behind[:end]) else None
 

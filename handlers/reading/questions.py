@@ -11,6 +11,7 @@ from handlers.reading.message import Message
 from handlers.reading.ofwhat import called_behind, of_what
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
+from handlers.reading.summing import summed
 from handlers.reading.topics import TOPICS
 from handlers.reading.trenchsizes import with_sides
 from handlers.reading.vocabulary import words_in
@@ -178,7 +179,9 @@ def filled(q: Question, topic: Topic) -> Ask:
         case "totals":
             doers = [m.name for m in q.message.members if q.start <= m.start < q.end]
             others = [name for name in doers if not is_sender(q.message, name)]
-            return Ask(topic=topic, bin=_name(q), member=others[0] if others else None, rules=rule)
+            named = others[0] if others else None
+            act = Ask(topic=topic, bin=_name(q), member=named, rules=rule)
+            return summed(act, q) if q.message.context.in_room else act
         case "custody":
             said = [d for d in q.message.days if q.start <= d.start < q.end]
             on = said[0].future if said and q.message.context.in_room else None

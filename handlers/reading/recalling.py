@@ -1,24 +1,25 @@
 """Questions about what has been: who put what in, who kept a bin when, shares, a run's story."""
 
 import re
-from calendar import month_name
-from collections.abc import Iterator, Mapping
-from datetime import date, timedelta
-from typing import Literal
+from collections.abc import Iterator
 
 from handlers.practice.kinds import Kind
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Ask, Stock
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import Shares, Story, WhenLast, WhoKept, WhoPut, Written
+from handlers.reading.communal import Story, WhoKept, WhoPut, Written
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.summing import CUES as SUMMING_CUES
+from handlers.reading.summing import asks_more, period_of
+from handlers.reading.whenlast import in_ground, said_bin, when_last
 
 CUES = (
     *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
     *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
-    *("i logged", "my entries"),
+    *("where", "plant", "what's", "what is", "whats", "how long", "when did", "when was"),
+    *("i logged", "my entries", *SUMMING_CUES),
 )
 
 _PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
@@ -44,10 +45,6 @@ _KEEPERS = Late(
     r"^(?:(?:all |list |show )*(?:the )?keepers of (?:the )?qbin(?: so far)?)(?P<when>)$"
 )
 _BEFORE = Late(r"\bbefore (?:qmember|me|that)\b")
-_MONTHS = tuple(month.casefold() for month in month_name[1:])
-_IN_MONTH = Late(rf"\b(?:in|during|since) (?P<month>{'|'.join(_MONTHS)})(?: (?P<year>20\d\d))?\b")
-_IN_YEAR = Late(r"\b(?:in|during) (?P<year>20\d\d)\b")
-
 _SHARES = (
     Late(
         r"^(?:and |so )?(?:what is|what 's|whats|what are|show|tell me)(?: us| me)? (?P<whose>my|"
@@ -81,23 +78,6 @@ _STORY = Late(
     r"^what(?: has|'s| 's)?(?: all)? happened (?:to|with|in) (?P<to>.{1,40})$|"
     r"^what (?:has|'s) (?P<has>(?:the )?qbin) been through$"
 )
-_LAST_DEEDS: Mapping[str, Literal["layer", "drain", "seal", "bury"]] = {
-    "drain": "drain", "drained": "drain", "draining": "drain",
-    "fed": "layer", "feed": "layer", "filled": "layer", "layer": "layer", "add to": "layer",
-    "added to": "layer", "put something in": "layer",
-    "seal": "seal", "sealed": "seal", "close": "seal", "closed": "seal",
-    "bury": "bury", "buried": "bury", "burial": "bury",
-}  # fmt: skip
-_DEED = rf"(?P<deed>{'|'.join(sorted(_LAST_DEEDS, key=len, reverse=True))})"
-_OF = r"(?:(?:the )?(?:qbin|bin|bucket)|it|one|a bin|any(?: bin)?)"
-_WHEN_LAST = (
-    Late(rf"^(?:and |so )?when (?:was|were|has|is) {_OF} (?:been )?last (?:been )?{_DEED}$"),
-    Late(rf"^(?:and |so )?when (?:did|have|has) (?:we|i|you|anyone|anybody|somebody|qmember) "
-               rf"last {_DEED}(?: {_OF})?$"),
-    Late(rf"^(?:and |so )?when was the last {_DEED}(?: (?:of|in|for) {_OF})?$"),
-    Late(rf"^(?:and |so )?who (?:was the last to|last) {_DEED} {_OF}$"),
-    Late(rf"^(?:and |so )?who {_DEED} {_OF} last(?: time)?$"),
-)  # fmt: skip
 _LAST_RUN = Late(r"\b(?:last|previous|former|earlier) run\b|\brun before\b")
 _BESIDE_RUN = Late(
     r"\b(?:the|qbin|of|in|last|previous|former|earlier|run|before|number|no|\d+|so|far|present|"
@@ -109,7 +89,7 @@ _RUN = Late(r"\brun (?:number |no )?(?P<number>\d{1,3})\b")
 def recalling(message: Message) -> Iterator[Found]:
     """The questions of a message about what has been."""
     for phrase in phrases(message):
-        plan = _plan(phrase) or _layers(phrase)
+        plan = _plan(phrase) or _shares(phrase) or _layers(phrase) or asks_more(phrase)
         if plan is not None:
             yield Found(*phrase.sentence, plan)
 
@@ -118,21 +98,39 @@ def _plan(phrase: Phrase) -> Plan | None:
     return (
         _put(phrase)
         or _kept(phrase)
-        or _shares(phrase)
         or _story(phrase)
-        or _when_last(phrase)
+        or when_last(phrase)
+        or in_ground(phrase)
         or _written(phrase)
     )
 
 
+_WHO_HAS = Late(r"^(?:and |so )?who has what(?: now| then| bin)?$")
+
+
 def _layers(phrase: Phrase) -> Ask | None:
-    """ "How many layers are in the shed bin?" is told with all else that is known of it."""
+    """ "How many layers are in the shed bin?" is told with all else that is known of it; so is "how
+    long does that last?" of the starter that was just counted.
+    """
     if _LIST_BINS.match(phrase.text):
         return Ask(topic="bin")
+    if (phrase.to_bot or phrase.message.context.after_bot) and _WHO_HAS.match(phrase.text):
+        return Ask(topic="custody")
+    leans = isinstance(phrase.message.context.last, Stock) and _LASTS.match(phrase.text)
+    if leans or _BRAN_LASTS.match(phrase.text):
+        return Ask(topic="starter")
     asked = _HOW_MANY_LAYERS.match(phrase.text)
     return Ask(topic="bin", bin=phrase.bin) if asked and phrase.bin else None
 
 
+_LASTS = Late(
+    r"^(?:and |so )?how (?:long|many (?:days|weeks)) (?:does|will|would|should|might) "
+    r"(?:that|it|this|they)(?: be good for| last)(?: us| me)?$"
+)
+_BRAN_LASTS = Late(
+    r"^(?:and |so )?how (?:long|many (?:days|weeks)) (?:will|should|might) (?:the|our|this|that) "
+    r"(?:bran|starter)(?: we have| we 've got| there)? last(?: us| me)?$"
+)
 _LIST_BINS = Late(
     r"^(?:can you |could you |bot |just )*(?:(?:list|show|name|give)(?: me| us)?(?: a list of)?"
     r"(?: all)?(?: of)?(?: the| our| my)? bins|(?:what|which)(?: all)? bins (?:do (?:we|i|you) "
@@ -149,39 +147,41 @@ _HOW_MANY_LAYERS = Late(
 def _written(phrase: Phrase) -> Written | None:
     if _WRITTEN.match(phrase.text) is None:
         return None
-    first, last = _period(phrase)
+    first, last = period_of(phrase)
     today = phrase.message.today
-    return Written(first=first or today, last=last or today, member=phrase.member)
+    return Written(
+        first=first or today,
+        last=last or today,
+        member=phrase.member,
+        of_all=_OF_ALL.search(phrase.text) is not None,
+    )
 
 
+_OF_ALL = Late(r"\b(?:we|everybody|everyone)\b")
 _WROTE = (
     r"(?:record|recorded|log|logged|write down|written down|write|put down|enter|entered|note|"
     r"noted|report|reported|tell you|told you)"
 )
 _WRITTEN = Late(
     r"^(?:and |so )?(?:what (?:is|was|'s) (?:the |my )?last (?:thing|record|entry)(?: that)?(?: i)?"
-    rf"(?: {_WROTE})?|what (?:all )?(?:did|have|has) (?:i|qmember) (?:already )?{_WROTE}|"
+    rf"(?: {_WROTE})?|what (?:all )?(?:did|have|has) (?:i|we|everybody|everyone|"
+    rf"qmember) (?:already |all )?{_WROTE}|"
     r"(?:(?:show|list)(?: me)? )?(?:what i (?:recorded|logged|wrote|entered)|"
     r"my (?:records|entries|log)))(?: down| so far| already| for| of| on| from)*"
     r"(?: (?:qday|this week|last week|this month|last month|today|yesterday))?$"
 )
 
 
-def _when_last(phrase: Phrase) -> WhenLast | None:
-    match = next((m for pattern in _WHEN_LAST if (m := pattern.match(phrase.text))), None)
-    return WhenLast(deed=_LAST_DEEDS[match["deed"]], bin=phrase.bin) if match else None
-
-
 def _put(phrase: Phrase) -> WhoPut | None:
     match = _WHO_FED.match(phrase.text)
     if match and phrase.bin:
-        first, last = _period(phrase)
+        first, last = period_of(phrase)
         return WhoPut(bin=phrase.bin, first=first, last=last)
     match = _WHO_PUT.match(phrase.text)
     span = phrase.words(match, "what") if match else None
     if match is None or span is None:
         return None
-    first, last = _period(phrase)
+    first, last = period_of(phrase)
     items = [item for item in phrase.message.items if span[0] <= item.start < span[1]]
     kinds: list[Kind] = [kind for item in items for kind, share in item.food.shares if share > 0]
     if not kinds:
@@ -199,7 +199,7 @@ def _kept(phrase: Phrase) -> WhoKept | None:
     match = _KEPT.match(phrase.text) or _KEEPERS.match(phrase.text)
     if match is None:
         return None
-    first, last = _period(phrase)
+    first, last = period_of(phrase)
     before = _BEFORE.search(phrase.text) is not None
     is_plain = "kept" in phrase.tokens or "keepers" in phrase.tokens or "keeping" in phrase.tokens
     if not phrase.bin and not (is_plain and (first or before)):
@@ -213,7 +213,8 @@ def _kept(phrase: Phrase) -> WhoKept | None:
     return WhoKept(bin=phrase.bin, first=first, last=last, before=member)
 
 
-def _shares(phrase: Phrase) -> Shares | None:
+def _shares(phrase: Phrase) -> Ask | None:
+    """How much each member has put in, or one of them."""
     text = phrase.text
     match = next((found for pattern in _SHARES if (found := pattern.match(text))), None)
     if match is None:
@@ -236,7 +237,7 @@ def _shares(phrase: Phrase) -> Shares | None:
     member = phrase.message.context.sender if own else None
     if "qmember" in (whose or who or ""):
         member = next((ref.name for ref in phrase.message.members), None)
-    return Shares(bin=phrase.bin, member=member)
+    return Ask(topic="totals", by="member", bin=phrase.bin, member=member)
 
 
 def _story(phrase: Phrase) -> Story | None:
@@ -246,41 +247,7 @@ def _story(phrase: Phrase) -> Story | None:
     said = " ".join(filter(None, match.groups()))
     number = _RUN.search(said)
     run = int(number["number"]) if number else -1 if _LAST_RUN.search(said) else 0
-    bin = phrase.bin or (phrase.strange_bin if match["of"] else None)
+    bin = said_bin(phrase) or (phrase.strange_bin if match["of"] else None)
     if not bin and not (run and phrase.to_bot):
         return None
     return None if _BESIDE_RUN.sub("", said).strip() else Story(bin=bin, run=run)
-
-
-def _period(phrase: Phrase) -> tuple[date | None, date | None]:
-    """The days that a question is about: a month, a year, a week, a day."""
-    text, today = phrase.message_text, phrase.message.today
-    if match := _IN_MONTH.search(text):
-        return _month(match["month"], match["year"], today)
-    if match := _IN_YEAR.search(text):
-        year = int(match["year"])
-        return date(year, 1, 1), date(year, 12, 31)
-    monday = today - timedelta(days=today.weekday())
-    if "last week" in text:
-        return monday - timedelta(days=7), monday - timedelta(days=1)
-    if "this week" in text:
-        return monday, today
-    first_of_month = today.replace(day=1)
-    if "last month" in text:
-        last = first_of_month - timedelta(days=1)
-        return last.replace(day=1), last
-    if "this month" in text:
-        return first_of_month, today
-    if "last year" in text:
-        return date(today.year - 1, 1, 1), date(today.year - 1, 12, 31)
-    if phrase.days:
-        return phrase.days[0].past, phrase.days[0].past
-    return None, None
-
-
-def _month(name: str, year: str | None, today: date) -> tuple[date, date]:
-    """The month of that name, the latest one that has begun."""
-    number = _MONTHS.index(name) + 1
-    chosen = int(year) if year else today.year - (number > today.month)
-    following = date(chosen + number // 12, number % 12 + 1, 1)
-    return date(chosen, number, 1), following - timedelta(days=1)

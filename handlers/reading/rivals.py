@@ -90,6 +90,9 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
         case Ask(topic="dose"):
             of_bran = any(_asks_of(other, "batch") and other.mass_kg for other in others)
             return of_bran and act.mass_kg is None and not message.has(_ON)
+        case Ask(topic="totals") if message.bran(0, len(message.norms)):
+            one = len(message.sentences) == 1 and "and" not in message.norms
+            return one and any(_asks_of(other, "starter") for other in others)
         case Ask(topic="trouble", signs=signs) if signs and _CREATURES.issuperset(signs):
             return any(_asks_of(other, "allowed") and not other.materials for other in others)
         case Layer() | Drain():

@@ -25,6 +25,7 @@ from handlers.reading.acts import (
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import is_quoted
 from handlers.reading.amounts import Amount
+from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.asides import is_aside
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
@@ -228,9 +229,11 @@ def _strikes_oneself(message: Message) -> bool:
 
 
 def _strikes_nothing(message: Message) -> bool:
-    """ "What was the last thing I logged?", "double that", "twice that": what strikes nothing."""
+    """ "What was the last thing I logged?", "twice that", "I ate it": what strikes nothing."""
     norms = message.norms
     if is_quoted(message.clauses):
+        return True
+    if _EATEN.search(" ".join(norms)) and not message.has(STRIKING):
         return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)
@@ -239,6 +242,7 @@ def _strikes_nothing(message: Message) -> bool:
 
 _MULTIPLIED = {("double", "that"), ("double", "it"), ("double", "the"), ("twice", "that")}
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
+_EATEN = Late(r"\b(?:i|we|he|she|they) (?:\w+ )?(?:ate|eat) (?:it|them|that)\b")
 _ONESELF = Late(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
     r"(?:me|us|my name|myself)\b"

@@ -6,7 +6,7 @@ from datetime import date, time, timedelta
 from typing import NamedTuple
 
 from handlers.reading.days import Day
-from handlers.reading.daywords import WEEKDAYS
+from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.hours import PARTS, Hour, hour_at
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -58,7 +58,10 @@ _RULES = (
         r"on (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
         r"(?: and (?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays))*)")),
 )  # fmt: skip
-_MONTHS_END = Late(r"(?<!\S)(?:at )?(?:the )?end of (?:(?:the|this)|(?P<next>next)) month(?!\S)")
+_MONTHS_END = Late(
+    r"(?<!\S)(?:at )?(?:the )?end of (?:(?:(?:the|this)|(?P<next>next)) month|"
+    rf"(?P<name>{'|'.join(MONTHS)}))(?!\S)"
+)
 _UNITS = {"day": "DAILY", "week": "WEEKLY", "month": "MONTHLY", "year": "YEARLY",
           "yearly": "YEARLY", "monthly": "MONTHLY", "weekly": "WEEKLY",
           "daily": "DAILY"}  # fmt: skip
@@ -121,13 +124,16 @@ def when_in(message: Message, start: int, end: int) -> When | None:
 
 
 def _months_end(message: Message, start: int, end: int) -> list[Day]:
-    """ "At the end of the month", "at the end of next month"."""
+    """ "At the end of the month", "at the end of next month", "at the end of October"."""
     text = " ".join(message.norms[start:end])
     match = _MONTHS_END.search(text)
     if match is None:
         return []
     today = message.today
-    later = today.month if match["next"] is None else today.month + 1
+    if match["name"]:
+        later = MONTHS[match["name"]] + 12 * (MONTHS[match["name"]] < today.month)
+    else:
+        later = today.month if match["next"] is None else today.month + 1
     year, month = today.year + later // 12, later % 12 + 1
     last = date(year, month, 1) - timedelta(days=1)
     first = start + len(text[: match.start()].split())

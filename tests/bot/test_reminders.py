@@ -19,6 +19,7 @@ from handlers.reading.acts import Bury, Layer, Open, Seal, Set
 from storage import rooms, session
 from storage.book import Book
 from storage.database import Database
+from storage.moments import local_day
 from tests.group import BEGIN, Group
 from tests.year import RESTART, WISHES, Told, Year
 
@@ -225,7 +226,8 @@ async def test_an_hour_that_is_missing_or_comes_twice(
         await rooms.set_quiet(db, room, time(12), time(12))
     room = (await rooms.every(db))[0]
     group = Group(Book(db, room))
-    await group.says(Layer(mass_kg=2.0, bin="shed"), days=(begin.date() - BEGIN.date()).days)
+    fed = day - timedelta(days=2) - local_day(BEGIN, zone)
+    await group.says(Layer(mass_kg=2.0, bin="shed"), days=fed.days)
     wake: datetime | None = begin
     while wake and wake < begin + timedelta(days=3):
         wake = await tell(db, wake)

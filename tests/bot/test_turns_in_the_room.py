@@ -64,7 +64,7 @@ async def test_who_has_the_turn_is_told_in_the_digest_and_drains(room: TalkingRo
 async def test_who_is_away_is_passed_over_and_told_who_has_it(room: TalkingRoom) -> None:
     await room.says(DRAINING)
     [told] = await room.says("I'm away from the 8th to the 20th", who="bram")
-    assert told.body == "Mei is to drain the yard bin Monday 9 to Sunday 15 March instead."
+    assert told.body == "Noted. Mei is to drain the yard bin Monday 9 to Sunday 15 March instead."
     assert [who for _, _, who in await turns(room)][:4] == ["ines", "mei", "ines", "bram"]
 
 
@@ -278,3 +278,35 @@ async def test_a_round_that_cannot_be_stays_as_it_is(
     before = await turns(room)
     [told] = await room.says(said)
     assert (told.body, await turns(room)) == (answer, before)
+
+
+async def test_what_is_in_the_ground_has_no_turns_to_drain(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    await room.waits(days=3)
+    await room.says("sealed the yard bin")
+    await room.waits(days=14)
+    await room.says("buried the yard bin")
+    assert await turns(room) == []
+    assert not [m for m in await room.waits(days=14) if "turn to drain" in m.body]
+    await room.says("opened the yard bin again")
+    assert await turns(room) != []
+
+
+async def test_a_turn_that_went_to_another_is_no_longer_offered(room: TalkingRoom) -> None:
+    await room.says("rota to keep the yard bin: Ines, Bram and Mei, a week each")
+    await room.waits(days=7)
+    [told] = await room.says("I'm away from the 10th to the 16th", who="bram")
+    assert told.body == "Noted. Mei is to keep the yard bin today to Sunday 15 March instead."
+    notices = [m.body for m in await room.waits(days=5) if m.kind == "notice"]
+    offered = [body for body in notices if "your turn" in body]
+    assert [body.split(",")[0] for body in offered] == ["Mei"]
+    assert not [body for body in notices if "Bram" in body or "Nobody took" in body]
+
+
+async def test_the_keeper_is_not_pressed_for_what_another_has_the_turn_to_do(
+    room: TalkingRoom,
+) -> None:
+    await room.says("draining rota for the yard bin: Bram and Mei, a week each")
+    heard = await room.waits(days=12)
+    assert any("drain the yard bin (mei)" in m.body for m in heard)
+    assert not [m for m in heard if m.kind == "notice"]

@@ -110,7 +110,7 @@ async def test_whoever_is_back_hears_of_an_absence_still_to_come(room: TalkingRo
 
 async def test_a_stand_in_whom_nobody_knows_is_named(room: TalkingRoom) -> None:
     [told] = await room.says("I'm away till Friday, Zora looks after my bin")
-    assert told.body.startswith("I have not heard Zora here yet")
+    assert told.body.startswith("Noted. I have not heard Zora here yet")
     assert await days_away(room) == [2, 3, 4, 5]
 
 
@@ -118,7 +118,7 @@ async def test_a_stand_in_who_has_left_is_named(room: TalkingRoom) -> None:
     await room.says("hello", who="bram")
     await joins(room, "bram", "bram", "leave")
     [told] = await room.says("I'm away till Friday, bram looks after my bin")
-    assert told.body == "Bram is not in this room any more. Who else could do it?"
+    assert told.body == "Noted. Bram is not in this room any more. Who else could do it?"
 
 
 @pytest.mark.parametrize(

@@ -97,3 +97,54 @@ async def test_a_bin_that_was_never_sealed_is_to_be_covered_well(group: Group) -
     assert "I have no sealing of it" in (await group.says(Bury(bin="shed"), days=3)).say
     later = await group.says(Seal(bin="shed", on=date(2026, 3, 3)), days=3)
     assert later.say == "Noted: the shed bin was sealed Tuesday 3 March, before it was buried."
+
+
+async def test_a_burial_is_put_right_after_the_bin_was_opened_again(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the red bin, 30 L")
+    await room.says("3 kg of peelings in the red bin")
+    await room.says("sealed the red bin")
+    await room.waits(days=12)
+    await room.says("buried the red bin yesterday under the fig")
+    [opened] = await room.says("opened the red bin again")
+    assert "2½ tablespoons" in opened.body  # it still holds 30 L
+    await room.says("1 kg of peelings in the red bin")
+    [asked] = await room.says("actually the red bin was buried on Thursday")
+    assert asked.body == (
+        "By the book the red bin was buried yesterday. Shall I correct it to Thursday 12 March?"
+    )
+    await room.says("yes")
+    told = [(e.act, e.on, e.run) for e in await room.standing() if e.act in ("bury", "layer")]
+    assert sorted(told) == [
+        ("bury", date(2026, 3, 12), 1),
+        ("layer", date(2026, 3, 2), 1),
+        ("layer", date(2026, 3, 14), 2),
+    ]
+
+
+async def test_an_edit_days_later_names_the_day(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the red bin, 30 L")
+    await room.says("3 kg of peelings in the red bin")
+    await room.waits(days=12)
+    await room.says("sealed the red bin", event="$sealed")
+    await room.waits(days=3)
+    [told] = await room.edits("$sealed", "sealed the red bin on Friday the 13th")
+    assert told.body.startswith("The red bin is sealed, Friday 13 March.")
+    [seal] = [entry for entry in await room.standing() if entry.act == "seal"]
+    assert seal.on == date(2026, 3, 13)
+    await room.edits("$sealed", "sealed the red bin")
+    [seal] = [entry for entry in await room.standing() if entry.act == "seal"]
+    assert seal.on == date(2026, 3, 14)
+
+
+async def test_a_layer_told_late_begins_no_new_run(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the green bin, 30 L, shared")
+    await room.says("2 kg of peelings in the green bin")
+    await room.says("sealed the green bin")
+    await room.waits(days=12)
+    await room.says("buried the green bin")
+    await room.waits(days=1)
+    [told] = await room.says("I put 1.5 kg of peelings in the green bin on 2 March", who="kev")
+    assert told.body.endswith("By the book it went in before the green bin was buried, yesterday.")

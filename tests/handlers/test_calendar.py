@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from handlers.calendar import NOTHING
+from handlers.calendar import NOTHING, calendar
 from handlers.care import care_of
 from handlers.digest import called, digest
 from handlers.dues import is_named_on, is_news, is_shown_on
@@ -24,6 +24,8 @@ from handlers.reading.acts import (
     Seal,
     Stock,
 )
+from handlers.sheet import sheet
+from storage import dues as kept
 from storage import rooms
 from storage.book import Book
 from storage.rows import Bin, Due
@@ -270,3 +272,25 @@ async def test_a_hand_over_that_is_put_off_is_said_again(group: Group) -> None:
     [passing] = [due for due in await group.book.dues() if due.what == "hand over"]
     days = [date(2026, 3, n) for n in range(5, 12)]
     assert [day.day for day in days if is_news(passing, day)] == [8]
+
+
+async def test_later_of_one_who_has_nothing_to_do_puts_nothing_off(two_keepers: Group) -> None:
+    answer = await two_keepers.says(Later(), who="cy", days=2)
+    assert not answer.put_off
+    assert not answer.say
+
+
+async def test_a_day_that_has_passed_is_said_to_be_past(group: Group) -> None:
+    plant = due("plant", 4, 11)
+    assert await calendar(group.book, [plant], date(2026, 3, 15)) == [
+        "Wednesday 11 March, past: plant where the shed bin was buried"
+    ]
+
+
+async def test_who_has_the_turn_is_named_behind_it_in_the_picture(group: Group) -> None:
+    await group.says(Open(bin="shed", capacity_l=20.0), who="bram")
+    [shed] = await group.book.bins()
+    turn = replace(due("turn to drain", 4, 11), bin=shed, to_member="kev")
+    await kept.put(group.book.db, group.book.room, shed, [turn], BEGIN)
+    [block] = (await sheet(group.book, BEGIN.date())).blocks
+    assert [row.words for row in block.rows] == ["turn to drain (kev), Wed 4 to Wed 11 Mar"]

@@ -59,7 +59,7 @@ async def test_who_kept_it_when(room: TalkingRoom, asked: str, told: list[str]) 
 async def test_each_members_share(room: TalkingRoom) -> None:
     [told] = await room.says("how much has each of us put in?")
     assert told.body.split("\n") == [
-        "6 kg since Monday 2 March:",
+        "6 kg in 3 layers since Monday 2 March:",
         "Bram: 3 kg, 50 %.",
         "Ines: 2 kg, 33 %.",
         "Mei: 1 kg, 17 %.",
@@ -162,3 +162,111 @@ async def test_how_a_mistake_is_put_right(room: TalkingRoom, asked: str) -> None
 async def test_other_repairs_are_talk(room: TalkingRoom, talk: str) -> None:
     await room.says("lovely day", who="mei")
     assert await room.says(talk) == []
+
+
+@pytest.fixture
+async def spring(db: Database) -> TalkingRoom:
+    """Layers of two members in two bins, in March and in April; two drainings."""
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 60 L, shared")
+    await room.says("opened the gate bin, 60 L, shared")
+    await room.says("1 kg of peelings in the yard bin")
+    await room.waits(days=18)
+    await room.says("2 kg of peelings in the gate bin", who="bram")
+    await room.says("drained 300 ml from the gate bin", who="bram")
+    await room.waits(days=16)
+    await room.says("4 kg of peelings in the yard bin")
+    await room.says("drained 200 ml from the yard bin")
+    return room
+
+
+@pytest.mark.parametrize(
+    ("asked", "told"),
+    [
+        ("how much last month?", "3 kg in 2 layers, Sunday 1 to Tuesday 31 March."),
+        ("how much this month?", "4 kg in 1 layer since Wednesday 1 April."),
+        ("totals for March?", "3 kg in 2 layers, Sunday 1 to Tuesday 31 March."),
+        ("how much have we done since 1 April?", "4 kg in 1 layer since Wednesday 1 April."),
+        ("how much did I put in this month?", "4 kg in 1 layer by ines since Wednesday 1 April."),
+        (
+            "how much did Bram put in between 1 and 20 March?",
+            "2 kg in 1 layer by bram, Sunday 1 to Friday 20 March.",
+        ),
+        (
+            "totals by person for March",
+            "3 kg in 2 layers, Sunday 1 to Tuesday 31 March:\nBram: 2 kg, 67 %.\nInes: 1 kg, 33 %.",
+        ),
+        (
+            "how much so far by pail?",
+            "7 kg in 3 layers since Monday 2 March:\nThe yard bin: 5 kg, 71 %.\n"
+            "The gate bin: 2 kg, 29 %.",
+        ),
+        (
+            "totals by month",
+            "7 kg in 3 layers since Monday 2 March:\nMarch 2026: 3 kg, 43 %.\n"
+            "April 2026: 4 kg, 57 %.",
+        ),
+        ("how much in May?", "Nothing was put in, Thursday 1 to Saturday 31 May 2025."),
+        ("how much liquid so far?", "500 mL in 2 drainings since Friday 20 March."),
+        (
+            "how much liquid have we drained this month?",
+            "200 mL in 1 draining since Wednesday 1 April.",
+        ),
+    ],
+)
+async def test_what_a_total_is_of(spring: TalkingRoom, asked: str, told: str) -> None:
+    [answer] = await spring.says(f"bot, {asked}")
+    assert answer.body == told
+
+
+async def test_a_total_is_asked_for_apart_in_a_few_words(spring: TalkingRoom) -> None:
+    await spring.says("how much this month?")
+    [apart] = await spring.says("and per person?")
+    assert (
+        apart.body == "7 kg in 3 layers since Monday 2 March:\nInes: 5 kg, 71 %.\nBram: 2 kg, 29 %."
+    )
+    await spring.says("the choir got 40 pounds at the fair")
+    assert await spring.says("and per person?") == []
+
+
+@pytest.fixture
+async def garden(db: Database) -> TalkingRoom:
+    """A bin called after a place and one in the ground, each drained by somebody else."""
+    room = TalkingRoom(db)
+    await room.says("opened the laneway bin, 30 L, shared")
+    await room.says("opened the red bin, 30 L, shared")
+    await room.says("3 kg of peelings in the red bin")
+    await room.says("2 kg of peelings in the laneway bin")
+    await room.waits(days=1)
+    await room.says("drained 200 ml from the laneway bin", who="mei")
+    await room.says("sealed the red bin")
+    await room.waits(days=12)
+    await room.says("drained 300 ml from the red bin", who="bram")
+    await room.says("buried the red bin under the fig")
+    await room.waits(days=1)
+    return room
+
+
+@pytest.mark.parametrize(
+    ("asked", "told"),
+    [
+        ("when was the laneway last drained?", "The laneway bin: 200 mL drained by mei, Tuesday"),
+        ("when did we last drain the laneway?", "The laneway bin: 200 mL drained by mei, Tuesday"),
+        ("how long is it since the last draining?", "The red bin: 300 mL drained by bram, yester"),
+        ("where did we bury red?", "The red bin: buried by ines, fig, yesterday."),
+        ("when did we start the laneway bin?", "The laneway bin: opened by ines (30 L), Monday"),
+        ("story of the laneway", "The laneway bin, run 1:"),
+        ("what's buried under the fig?", "The red bin: buried by ines, fig, yesterday.\nPlant"),
+        ("when can we plant under the fig?", "The red bin: buried by ines, fig, yesterday.\nPlant"),
+        ("what did we record yesterday?", "The group, yesterday:\n300 mL drained from the red bin"),
+    ],
+)
+async def test_what_was_done_to_which_bin_and_where(
+    garden: TalkingRoom, asked: str, told: str
+) -> None:
+    [answer] = await garden.says(asked)
+    assert answer.body.startswith(told)
+
+
+async def test_what_grows_at_a_place_is_talk(garden: TalkingRoom) -> None:
+    assert await garden.says("what's under the fig?") == []

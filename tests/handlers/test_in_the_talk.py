@@ -534,3 +534,34 @@ async def test_a_bin_is_called_by_its_kind_where_there_are_others(room: TalkingR
     await room.says("rename the tub to attic")
     bins = [bin.name for bin in await (await room.book()).bins()]
     assert bins == ["shed", "attic"]
+
+
+async def test_two_bins_are_handed_on_in_one_breath(room: TalkingRoom) -> None:
+    for who in ("theo", "dana"):
+        await room.says("hello", who=who)
+    [opened] = await room.says("opened the hall bin, 25 L, for all, and the attic bin, 12 L")
+    assert "the hall bin, 25 L, for everybody" in opened.body
+    await room.says("handing the hall bin to Theo on Monday and the attic bin to Dana")
+    offers = [e for e in await room.standing() if e.act == "offer"]
+    assert [(e.bin and e.bin.name, e.receiver) for e in offers] == [
+        ("hall", "theo"),
+        ("attic", "dana"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("handing the shed bin to Ben for two weeks from Friday",
+         "until it is handed back: around Friday 20 March say"),
+        ("move the burial to Saturday", "The day of a burial follows from what is in the book"),
+        ("cancel the heap one", "Called off: turn the heap."),
+    ],
+)  # fmt: skip
+async def test_what_is_arranged_is_answered_for(room: TalkingRoom, said: str, told: str) -> None:
+    await room.says("hello", who="ben")
+    await room.says("sealed the shed bin")
+    await room.says("remind us to turn the heap every Friday at 19:00")
+    [answer] = await room.says(said)
+    assert told in answer.body
+    assert "cannot set" not in answer.body

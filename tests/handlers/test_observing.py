@@ -1,13 +1,15 @@
 """What is seen in a bin is written down, and answered where it means something."""
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, timedelta
 
 import pytest
 
 from handlers.reading.acts import Ask, Layer, Observe, Seal
 from handlers.state import look_up
+from storage.database import Database
 from tests.group import BEGIN, Group
+from tests.room import TalkingRoom
 
 
 async def test_good_signs_are_called_good(group: Group) -> None:
@@ -108,3 +110,24 @@ async def test_an_old_reading_beyond_all_bounds_stops_no_calendar(group: Group) 
     state = await look_up(group.book, bin, BEGIN.date())
     hot = replace(state.run, celsius=75.0)
     assert hot.to_bury(BEGIN.date()).start == BEGIN.date() + timedelta(days=10)
+
+
+@pytest.mark.parametrize(
+    ("ph", "begin", "end"),
+    [
+        ("3.8", date(2026, 3, 12), date(2026, 3, 16)),
+        ("4.4", date(2026, 3, 15), date(2026, 3, 17)),
+        ("5.2", date(2026, 3, 19), date(2026, 3, 26)),
+    ],
+)
+async def test_what_is_not_sour_is_buried_later(
+    db: Database, ph: str, begin: date, end: date
+) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L")
+    await room.says("4 kg of peelings in the yard bin")
+    await room.says("sealed the yard bin")
+    await room.waits(days=10)
+    await room.says(f"ph is {ph} in the yard bin")
+    [bury] = [due for due in await (await room.book()).dues() if due.what == "bury"]
+    assert (bury.from_day, bury.to_day) == (begin, end)

@@ -161,3 +161,63 @@ async def test_nobody_is_late_before_the_starter_was_counted(group: Group) -> No
     await group.says(Stock(mass_kg=0.0), days=4)
     [mix] = [due for due in await group.book.dues() if due.what == "mix"]
     assert mix.from_day == mix.to_day == BEGIN.date() + timedelta(days=4)
+
+
+async def test_what_the_group_counts_tells_how_much_it_uses(db: Database) -> None:
+    # 400 g went in each of two weeks, so that 1.2 kg are three weeks' worth: until 6 April.
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 60 L")
+    await room.says("we have 2 kg of bran")
+    for left in ("1.6", "1.2"):
+        await room.waits(days=7)
+        await room.says("2 kg of peelings in the yard bin")
+        await room.says(f"{left} kg of bran left")
+    [told] = await room.says("how much bran have we got?")
+    assert "lasts until Monday 6 April: begin a batch by tomorrow" in told.body
+
+
+async def test_nothing_is_to_be_mixed_while_the_starter_outlasts_what_it_keeps(
+    group: Group,
+) -> None:
+    await group.says(Stock(mass_kg=4.0))
+    for day in range(0, 30, 3):
+        await group.says(Layer(bin="shed", mass_kg=2.0), days=day)
+    assert [due.what for due in await group.book.dues() if due.bin is None] == []
+    assert "more than a year" in (await group.says(Ask(topic="starter"), days=30)).say
+
+
+async def test_a_batch_that_is_dry_is_to_be_counted_in(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("mixed 5 kg of starter today")
+    await room.says("we have 500 g of bran")
+    await room.waits(days=23)
+    [*_, told] = await room.says("how much bran have we got?")
+    assert "The batch mixed Monday 2 March is not counted in." in told.body
+    await room.says("we have 4.5 kg of bran")
+    [told] = await room.says("how much bran have we got?")
+    assert "counted in" not in told.body
+
+
+@pytest.mark.parametrize(
+    ("said", "asked", "told"),
+    [
+        ("800 g of bran left", "how long does that last?", "About 800 g starter is left"),
+        ("800 g of bran left", "how long will the bran last us?", "About 800 g starter is left"),
+        ("drained a cup", "how much water for that?", "250 mL of liquid in 25 L of water"),
+    ],
+)
+async def test_a_question_leans_on_what_was_just_told(
+    db: Database, said: str, asked: str, told: str
+) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L")
+    await room.says(said)
+    [answer] = await room.says(asked)
+    assert answer.body.startswith(told)
+
+
+async def test_a_count_of_starter_behind_an_answer_is_no_layer(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L")
+    await room.says("1.5 kg of bran on hand")
+    assert [(e.act, e.facts.mass_kg) for e in await room.standing()][1:] == [("stock", 1.5)]

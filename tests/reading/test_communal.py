@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from handlers.reading.acts import Context, Set
+from handlers.reading.acts import Ask, Context, Set
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import (
     Bar,
@@ -23,7 +23,6 @@ from handlers.reading.communal import (
     Retire,
     Rota,
     RotaOver,
-    Shares,
     Story,
     Swap,
     Taking,
@@ -152,9 +151,10 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("who had the shed bin in December?",
          WhoKept(bin="shed", first=date(2025, 12, 1), last=date(2025, 12, 31))),
         ("who kept bin 3 before Bram?", WhoKept(bin="bin 3", before="Bram")),
-        ("how much has each of us put in?", Shares()),
-        ("what's my share of the shed bin?", Shares(bin="shed", member="Ines")),
-        ("who has put in the most?", Shares()),
+        ("how much has each of us put in?", Ask(topic="totals", by="member")),
+        ("what's my share of the shed bin?",
+         Ask(topic="totals", by="member", bin="shed", member="Ines")),
+        ("who has put in the most?", Ask(topic="totals", by="member")),
         ("the story of the shed bin", Story(bin="shed")),
         ("tell us the history of the last run of bin 3", Story(bin="bin 3", run=-1)),
         ("what happened to Gertie?", Story(bin="Gertie")),

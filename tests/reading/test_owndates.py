@@ -93,6 +93,7 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
             own("turn the heap", 6, hour=time(19)),
         ),
         ("remind us to weigh the bins at the end of the month", own("weigh the bins", 31)),
+        ("remind us about the plot meeting at the end of April", own("the plot meeting", 30, 4)),
         (
             "remind us at the end of every month to count the bran",
             own("count the bran", 31, rule=monthly(31)),
@@ -221,3 +222,24 @@ def test_a_reminder_on_a_day_that_no_calendar_has_is_asked_about(said: str) -> N
 def test_an_hour_of_tomorrow_morning_is_one_before_noon() -> None:
     ((plan,), _) = plans("remind us at 2:30 tomorrow morning to stir", THURSDAY)
     assert plan == own("stir", 6, hour=time(2, 30))
+
+
+@pytest.mark.parametrize(
+    ("said", "first", "last"),
+    [
+        ("what's due on Monday?", date(2026, 3, 9), date(2026, 3, 9)),
+        ("what's due by Monday?", None, date(2026, 3, 9)),
+        ("what's due tomorrow?", date(2026, 3, 6), date(2026, 3, 6)),
+        ("what's due next week?", date(2026, 3, 9), date(2026, 3, 15)),
+        ("what's due the week after next?", date(2026, 3, 16), date(2026, 3, 22)),
+        ("anything due at the weekend?", date(2026, 3, 7), date(2026, 3, 8)),
+        ("what's due in April?", date(2026, 4, 1), date(2026, 4, 30)),
+        ("what's due next month?", date(2026, 4, 1), date(2026, 4, 30)),
+        ("what's due this month?", None, date(2026, 3, 31)),
+        ("what's due on the 25th?", date(2026, 3, 25), date(2026, 3, 25)),
+    ],
+)
+def test_the_days_that_a_question_of_dues_is_about(
+    said: str, first: date | None, last: date
+) -> None:
+    assert plans(said, THURSDAY)[0] == (Ask(topic="due", first=first, on=last),)

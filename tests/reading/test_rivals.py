@@ -11,6 +11,7 @@ from handlers.reading.acts import (
     Done,
     Drain,
     Later,
+    Layer,
     Observe,
     Offer,
     Retract,
@@ -23,6 +24,7 @@ from handlers.reading.passing import BY_NAME
 from handlers.reading.rivals import without_rivals
 from tests.reading.context import acts, group
 
+_USED = Ask(topic="starter")
 _KEPT = Ask(topic="custody", rules=(BY_NAME,))
 
 
@@ -38,6 +40,7 @@ _KEPT = Ask(topic="custody", rules=(BY_NAME,))
         ("drained bin 3, so that's off your list", [Drain(), Done()], [Drain(), Done()]),
         ("bin 3 drained and the roses done for", [Drain(), Done()], [Drain()]),
         ("when do I get bin 3", [_KEPT, Ask(topic="due")], [_KEPT]),
+        ("how much bran have we used this month", [_USED, Ask(topic="totals")], [_USED]),
         ("whose is bin 3? What's due?", [_KEPT, Ask(topic="due")], [_KEPT, Ask(topic="due")]),
         ("I can't", [Decline()], [Decline()]),
         ("nothing", [], []),
@@ -116,3 +119,15 @@ _ALLOWED = Ask(topic="allowed")
 )
 def test_what_another_act_says_is_told_once(text: str, found: list[Act], left: list[Act]) -> None:
     assert without_rivals(found, read_message(text, group())) == left
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "actually the shed bin was buried on Thursday",
+        "Oh no. My cheese had that once and I ate it anyway",
+    ],
+)
+def test_neither_puts_the_last_record_right_nor_strikes_it(said: str) -> None:
+    last = Layer(bin="shed", mass_kg=1.0)
+    assert not [a for a in acts(said, last=last) if isinstance(a, Amend | Retract)]
