@@ -110,12 +110,17 @@ async def _anothers(act: Amend, turn: Turn) -> Answer | None:
     last = max((e for e in lasts if e and not e.struck), key=lambda e: e.id, default=None)
     if last is None or _corrected(last, act) is None:
         return None
-    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
-    correct = f"correct it to {much}" if much else "correct it"
     return Answer(
-        say=f"The last record is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
+        say=f"The last record is {last.writer}'s: {describe(last, turn)}. "
+        f"Shall I {to_correct(act, turn)}?",
         query=Query.about(replace(act, of=last.event), lacks="yes"),
     )
+
+
+def to_correct(act: Amend, turn: Turn) -> str:
+    """What would be done to a record, in words."""
+    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    return f"correct it to {much}" if much else "correct it"
 
 
 async def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:

@@ -1,0 +1,44 @@
+"""What may be meant for a neighbour is asked about before the book is changed by it."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.answer import SILENCE, Answer, Query, Turn
+from handlers.corrections import last_lately, to_correct
+from handlers.describing import describe
+from handlers.phrasing import the
+from handlers.practice.figure import listed
+from handlers.reading.acts import Act, Amend, Retract
+from storage.rows import Question
+
+
+async def asked_first(act: Amend | Retract, turn: Turn) -> Answer:
+    """Whether the sender's own last record is meant; silence if there is none."""
+    last = await last_lately(turn)
+    if last is None or last.struck:
+        return SILENCE
+    theirs = await turn.book.of_event(last.event)
+    do = to_correct(act, turn) if isinstance(act, Amend) else "strike it out"
+    return Answer(
+        say=f"Your last record is {listed([describe(e, turn) for e in theirs])}. Shall I {do}?",
+        query=Query.about(replace(act, of=last.event), lacks="yes"),
+    )
+
+
+def bin_meant(question: Question, acts: Sequence[Act]) -> Answer | None:
+    """Whether a bin's name answers what we asked; None where none was asked for."""
+    if question.lacks == "yes" or not acts:
+        return None
+    [act] = acts
+    name: str | None = getattr(act, "bin", None)
+    if isinstance(act, Amend):
+        act = replace(act, of=question.event)
+    return (
+        Answer(say=f"Did you mean {the(name)}?", query=Query.about(act, lacks="yes"))
+        if name
+        else None
+    )
+
+
+UNCLEAR = frozenset({"yes", "bin", "which"})
+"""Questions of ours whose answer may be one to another's."""
