@@ -27,6 +27,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amending import BARE_AMOUNT
 from handlers.reading.leaning import FARTHEST
+from handlers.whichrecord import is_of_all, named_by
 from storage.book import Book
 from storage.rows import Entry, Facts, NewEntry
 
@@ -76,10 +77,20 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     of_day = [entry for entry in targets if act.was and entry.on == act.was]
     if act.was and not of_day:
         return Answer(say=NOTHING_THERE)
-    target = _fitting(act, of_day or targets)
+    named, act = named_by(act, of_day or targets)
+    if is_of_all(act, named):
+        return await _each(act, named, turn, carry_on)
+    target = _fitting(act, named)
     corrected = _corrected(target, act) if target else None
     if target is None or corrected is None:
         return await _new_layer(act, targets, turn)
+    return await _put_right(act, target, corrected, turn, carry_on)
+
+
+async def _put_right(
+    act: Amend, target: Entry, corrected: Act, turn: Turn, carry_on: Handler
+) -> Answer:
+    """The record written anew as corrected."""
     if (unheard_of := await nosuchbin.corrected(act, target.act, turn)) is not None:
         return unheard_of
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
@@ -91,6 +102,23 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     return replace(
         answer, entries=entries, strikes=[target], say=f"Corrected. {words}", noted=False
     )
+
+
+async def _each(act: Amend, targets: Sequence[Entry], turn: Turn, carry_on: Handler) -> Answer:
+    """Each of the records that one message told, put right in the same way."""
+    out = Answer()
+    for target in targets:
+        if (corrected := _corrected(target, act)) is None:
+            continue
+        one = await _put_right(act, target, corrected, turn, carry_on)
+        out = replace(
+            out,
+            entries=[*out.entries, *one.entries],
+            strikes=[*out.strikes, *one.strikes],
+            say="\n".join(filter(None, (out.say, one.say.removeprefix("Corrected. ")))),
+            why=[*out.why, *one.why],
+        )
+    return replace(out, say=f"Corrected. {out.say}") if out.entries else out
 
 
 def _is_size(act: Amend, opened: Entry) -> bool:
@@ -110,24 +138,19 @@ async def _anothers(act: Amend, turn: Turn) -> Answer | None:
     last = max((e for e in lasts if e and not e.struck), key=lambda e: e.id, default=None)
     if last is None or _corrected(last, act) is None:
         return None
+    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    correct = f"correct it to {much}" if much else "correct it"
     return Answer(
-        say=f"The last record is {last.writer}'s: {describe(last, turn)}. "
-        f"Shall I {to_correct(act, turn)}?",
+        say=f"The last record is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
         query=Query.about(replace(act, of=last.event), lacks="yes"),
     )
-
-
-def to_correct(act: Amend, turn: Turn) -> str:
-    """What would be done to a record, in words."""
-    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
-    return f"correct it to {much}" if much else "correct it"
 
 
 async def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:
     """A bare amount where nothing has one to be put right: perhaps it went in just now."""
     if BARE_AMOUNT not in act.rules:
         return (None if targets else await _anothers(act, turn)) or Answer(say=NOTHING_THERE)
-    bin = next((entry.bin.name for entry in reversed(targets) if entry.bin), None)
+    bin = act.bin or next((entry.bin.name for entry in reversed(targets) if entry.bin), None)
     layer = Layer(
         mass_kg=act.mass_kg,
         volume_l=act.volume_l,

@@ -4,12 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Query, Turn
-from handlers.corrections import last_lately, to_correct
+from handlers.corrections import last_lately
 from handlers.describing import describe
+from handlers.layers import said_amount
 from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Retract
-from storage.rows import Question
+from storage.rows import Facts, Question
 
 
 async def asked_first(act: Amend | Retract, turn: Turn) -> Answer:
@@ -18,7 +19,10 @@ async def asked_first(act: Amend | Retract, turn: Turn) -> Answer:
     if last is None or last.struck:
         return SILENCE
     theirs = await turn.book.of_event(last.event)
-    do = to_correct(act, turn) if isinstance(act, Amend) else "strike it out"
+    do = "strike it out"
+    if isinstance(act, Amend):
+        much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+        do = f"correct it to {much}"
     return Answer(
         say=f"Your last record is {listed([describe(e, turn) for e in theirs])}. Shall I {do}?",
         query=Query.about(replace(act, of=last.event), lacks="yes"),

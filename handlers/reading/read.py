@@ -30,6 +30,7 @@ from handlers.reading.leaning import amount_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
+from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
@@ -66,10 +67,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
         return anew
-    if context.in_room and context.last and (shared := share_moved(message)):
-        return shared
     if leant := _leaning(message):
-        return (leant,)
+        return leant
     if moved := bran_moved(message):
         return (moved,)
     if make_up := asked_by_heading(message):
@@ -81,12 +80,15 @@ def _read(message: Message) -> tuple[Act, ...]:
     return told(message, scores_of(message))
 
 
-def _leaning(message: Message) -> Act | None:
-    """What completes the record that the talk is on, or tells it again."""
+def _leaning(message: Message) -> tuple[Act, ...]:
+    """What completes or puts right the record that the talk is on, or tells it again."""
     context = message.context
     if context.earlier is None and context.last is None:
-        return None
-    return amount_owed(message) or same_bin_again(message)
+        return ()
+    shared = share_moved(message) if context.in_room and context.last else ()
+    parts = shared or (parts_right(message) if context.in_room else ())
+    leant = None if parts else amount_owed(message) or same_bin_again(message)
+    return (leant,) if leant else parts
 
 
 def _told_anew(message: Message) -> tuple[Act, ...]:

@@ -153,7 +153,8 @@ def _amend(message: Message) -> Amend | None:
 def _restated(message: Message) -> Amend | None:
     if adds(message) or is_of_spoons(message):
         return None
-    found = restated(message) or in_another_bin(message) or lessened(message)
+    found = restated(message) or another_number(message) if message.bins else restated(message)
+    found = found or in_another_bin(message) or lessened(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
 

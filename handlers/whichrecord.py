@@ -1,0 +1,56 @@
+"""Which of the records that one message told a correction is of."""
+
+from collections.abc import Sequence
+from dataclasses import fields, replace
+
+from handlers.reading.acts import Amend
+from handlers.reading.partright import BY_PART
+from storage.rows import Entry
+
+_NAMING = frozenset({"bin", "materials", "rich", "was", "of", "rules"})
+"""Fields by which a record can be known; the others tell only what is right."""
+_OF_ALL = frozenset({"on", "member"})
+"""What is true of all that one message told, unless it told them apart."""
+
+
+def named_by(act: Amend, entries: Sequence[Entry]) -> tuple[Sequence[Entry], Amend]:
+    """The entries called by their scraps or their bin, and what is to be put right of them."""
+    of_part = BY_PART in act.rules
+    if len(entries) < 2 and not of_part:
+        return entries, act
+    tells = not said(act) <= _NAMING
+    if act.materials and (tells or act.bin):
+        shared = [_in_common(act, entry) for entry in entries]
+        such = [e for e, much in zip(entries, shared, strict=True) if much and much == max(shared)]
+        if such:
+            return such, replace(act, materials=None, rich=None)
+        return ([] if of_part and not any(map(_is_of_no_kind, entries)) else entries), act
+    if act.bin and tells:
+        there = [e for e in entries if e.bin and e.bin.name.casefold() == act.bin.casefold()]
+        return there or ([] if of_part else entries), act
+    return entries, act
+
+
+def is_of_all(act: Amend, entries: Sequence[Entry]) -> bool:
+    """Whether a day or a member is put right that all the entries have in common."""
+    told = said(act) - {"was", "of", "rules"}
+    return (
+        len(entries) > 1
+        and bool(told)
+        and told <= _OF_ALL
+        and len({(entry.act, entry.on, entry.member) for entry in entries}) == 1
+    )
+
+
+def said(act: Amend) -> set[str]:
+    """The names of the fields that were said."""
+    return {item.name for item in fields(act) if getattr(act, item.name) not in (None, ())}
+
+
+def _in_common(act: Amend, entry: Entry) -> float:
+    shares = entry.facts.materials or {}
+    return sum(shares.get(kind, 0.0) for kind in act.materials or {})
+
+
+def _is_of_no_kind(entry: Entry) -> bool:
+    return entry.act == "layer" and "mixed" in (entry.facts.materials or {"mixed": 1.0})
