@@ -27,7 +27,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amending import BARE_AMOUNT
 from handlers.reading.leaning import FARTHEST
-from handlers.whichrecord import is_of_all, named_by
+from handlers.whichrecord import is_of_all, named_by, of_sender
 from storage.book import Book
 from storage.rows import Entry, Facts, NewEntry
 
@@ -77,7 +77,7 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     of_day = [entry for entry in targets if act.was and entry.on == act.was]
     if act.was and not of_day:
         return Answer(say=NOTHING_THERE)
-    named, act = named_by(act, of_day or targets)
+    named, act = named_by(act, of_sender(of_day or targets, turn.sender))
     if is_of_all(act, named):
         return await _each(act, named, turn, carry_on)
     target = _fitting(act, named)

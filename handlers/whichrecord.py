@@ -31,6 +31,12 @@ def named_by(act: Amend, entries: Sequence[Entry]) -> tuple[Sequence[Entry], Ame
     return entries, act
 
 
+def of_sender(entries: Sequence[Entry], sender: str) -> Sequence[Entry]:
+    """Where another told what several did: what they told of the sender, if they did."""
+    own = [entry for entry in entries if entry.member == sender != entry.writer]
+    return own or entries
+
+
 def is_of_all(act: Amend, entries: Sequence[Entry]) -> bool:
     """Whether a day or a member is put right that all the entries have in common."""
     told = said(act) - {"was", "of", "rules"}

@@ -29,6 +29,7 @@ from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
+from handlers.reading.onlywrong import only_wrong
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
@@ -83,6 +84,8 @@ def _read(message: Message) -> tuple[Act, ...]:
 def _leaning(message: Message) -> tuple[Act, ...]:
     """What completes or puts right the record that the talk is on, or tells it again."""
     context = message.context
+    if context.in_room and (wrong := only_wrong(message)):
+        return (wrong,)
     if context.earlier is None and context.last is None:
         return ()
     shared = share_moved(message) if context.in_room and context.last else ()
