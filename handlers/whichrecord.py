@@ -7,7 +7,7 @@ from handlers.reading.acts import Amend
 from handlers.reading.partright import BY_PART
 from storage.rows import Entry
 
-_NAMING = frozenset({"bin", "materials", "rich", "was", "of", "rules"})
+_NAMING = frozenset({"bin", "materials", "rich", "was", "of", "whose", "rules"})
 """Fields by which a record can be known; the others tell only what is right."""
 _OF_ALL = frozenset({"on", "member"})
 """What is true of all that one message told, unless it told them apart."""
@@ -16,6 +16,8 @@ _OF_ALL = frozenset({"on", "member"})
 def named_by(act: Amend, entries: Sequence[Entry]) -> tuple[Sequence[Entry], Amend]:
     """The entries called by their scraps or their bin, and what is to be put right of them."""
     of_part = BY_PART in act.rules
+    if act.whose:
+        return [entry for entry in entries if entry.member == act.whose], act
     if len(entries) < 2 and not of_part:
         return entries, act
     tells = not said(act) <= _NAMING
@@ -39,7 +41,7 @@ def of_sender(entries: Sequence[Entry], sender: str) -> Sequence[Entry]:
 
 def is_of_all(act: Amend, entries: Sequence[Entry]) -> bool:
     """Whether a day or a member is put right that all the entries have in common."""
-    told = said(act) - {"was", "of", "rules"}
+    told = said(act) - {"was", "of", "whose", "rules"}
     return (
         len(entries) > 1
         and bool(told)

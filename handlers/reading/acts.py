@@ -245,6 +245,8 @@ class Amend(_Act):
     on: date | None = None
     was: date | None = None
     """The wrong day, by which one of several records is known; told only in a room."""
+    whose: str | None = None
+    """The member whose record it is, where that is said; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
 

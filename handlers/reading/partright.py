@@ -1,4 +1,5 @@
-"""Parts of what was told, put right by name: "the bread was 3", "no, green was 3 and blue 2".
+"""Parts of what was told, put right by name: "the bread was 3", "no, green was 3 and blue 2",
+"Dev's was 3 kg".
 
 Which record of the message each is of, the book knows.
 """
@@ -19,7 +20,9 @@ BY_PART = "a part of what was told, put right"
 _CUES = words_in("was were is are should")
 _LEADS = SORRY | words_in("no nope nah correction , - :")
 _BEFORE = words_in("the my our and but , &")
-_JOINTS = _CUES | words_in("be only just about more like actually really nearer one bin stuff 's")
+_JOINTS = _CUES | words_in(
+    "be only just about more like actually really nearer one lot bin stuff 's"
+)
 _ENDS = words_in(". ! sorry please ,")
 _MOST_WORDS = 24
 
@@ -27,7 +30,9 @@ _MOST_WORDS = 24
 def parts_right(message: Message) -> tuple[Amend, ...]:
     """A correction for each part, if nothing else is said."""
     norms = message.norms
-    if _CUES.isdisjoint(norms) or len(norms) > _MOST_WORDS or spoken_of(message) is None:
+    if _CUES.isdisjoint(norms) or len(norms) > _MOST_WORDS:
+        return ()
+    if spoken_of(message) is None and not any(m.owner for m in message.members):
         return ()
     i = next((k for k, norm in enumerate(norms) if norm not in _LEADS), len(norms))
     led, out = i > 0, list[Amend]()
@@ -51,7 +56,8 @@ def _part(message: Message, i: int, *, further: bool) -> tuple[Amend, int] | Non
         i += 1
     bin = next((b for b in message.bins if b.start == i and b.known and b.name), None)
     item = next((m for m in message.items if m.start == i and not m.generic), None)
-    named = bin or item
+    owner = next((m for m in message.members if m.start == i and m.owner), None)
+    named = bin or item or owner
     if named is None:
         return None
     at = named.end
@@ -75,6 +81,7 @@ def _part(message: Message, i: int, *, further: bool) -> tuple[Amend, int] | Non
             mass_kg=figure.mass_kg,
             volume_l=figure.volume_l,
             bin=bin.name if bin else None,
+            whose=owner.name if owner else None,
             materials=made.shares if made else None,
             rich=made.rich if made else None,
             rules=(BY_PART,),

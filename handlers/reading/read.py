@@ -24,12 +24,14 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
+from handlers.reading.doerright import was_by_me
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.onlywrong import only_wrong
+from handlers.reading.otherbin import went_elsewhere
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
@@ -84,14 +86,21 @@ def _read(message: Message) -> tuple[Act, ...]:
 def _leaning(message: Message) -> tuple[Act, ...]:
     """What completes or puts right the record that the talk is on, or tells it again."""
     context = message.context
-    if context.in_room and (wrong := only_wrong(message)):
-        return (wrong,)
+    if context.in_room and (right := _put_right_by_name(message)):
+        return right
     if context.earlier is None and context.last is None:
         return ()
-    shared = share_moved(message) if context.in_room and context.last else ()
-    parts = shared or (parts_right(message) if context.in_room else ())
-    leant = None if parts else amount_owed(message) or same_bin_again(message)
-    return (leant,) if leant else parts
+    leant = amount_owed(message) or same_bin_again(message)
+    return (leant,) if leant else ()
+
+
+def _put_right_by_name(message: Message) -> tuple[Act, ...]:
+    """What is put right of the records that it names, whoever told them."""
+    shared = share_moved(message) if message.context.last else ()
+    if shared or (shared := parts_right(message)):
+        return shared
+    found = only_wrong(message) or went_elsewhere(message) or was_by_me(message)
+    return (found,) if found else ()
 
 
 def _told_anew(message: Message) -> tuple[Act, ...]:
