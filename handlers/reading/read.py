@@ -42,6 +42,7 @@ from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
 from handlers.reading.samebin import same_bin_again
+from handlers.reading.sametoo import done_too, sealed_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.splitright import share_moved
@@ -90,7 +91,9 @@ def _leaning(message: Message) -> tuple[Act, ...]:
         return right
     if context.earlier is None and context.last is None:
         return ()
-    leant = amount_owed(message) or same_bin_again(message)
+    leant: Act | None = amount_owed(message) or same_bin_again(message)
+    if context.in_room and leant is None:
+        leant = done_too(message) or sealed_again(message)
     return (leant,) if leant else ()
 
 
