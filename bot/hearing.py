@@ -31,6 +31,7 @@ from handlers.reading.acts import Act, Amend, Ask, Context
 from handlers.reading.arranged import Plan
 from handlers.reading.neighbours import asks_neighbours
 from handlers.reading.plans import read
+from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
@@ -184,6 +185,7 @@ class Hearing:
         await keeping.carry_out(turn, undone)
         acts = await self._understood(edited, turn)
         former = await self.book.last_of_event(edited.original)
+        acts = await with_bin_told(acts, former, edited.original, self.book)
         await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.spoken and not self.noted:
             self.spoken.append(corrections.struck_words(undone.strikes, turn))

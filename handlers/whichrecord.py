@@ -3,8 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import fields, replace
 
-from handlers.reading.acts import Amend
+from handlers.reading.acts import Act, Amend, OnBins
+from handlers.reading.arranged import Plan
 from handlers.reading.partright import BY_PART
+from storage.book import Book
 from storage.rows import Entry
 
 _NAMING = frozenset({"bin", "materials", "rich", "was", "of", "whose", "rules"})
@@ -37,6 +39,21 @@ def of_sender(entries: Sequence[Entry], sender: str) -> Sequence[Entry]:
     """Where another told what several did: what they told of the sender, if they did."""
     own = [entry for entry in entries if entry.member == sender != entry.writer]
     return own or entries
+
+
+async def with_bin_told(
+    acts: Sequence[Act | Plan], former: Sequence[Entry], message: str, book: Book
+) -> list[Act | Plan]:
+    """The one act of an edit that names no bin, in the bin that was told of it in an answer."""
+    unplaced = [act for act in acts if isinstance(act, OnBins) and act.bin is None]
+    such = [e for e in former if e.bin and unplaced and e.act == unplaced[0].act]
+    if len(unplaced) != 1 or len(such) != 1:
+        return list(acts)
+    [told], [act] = such, unplaced
+    if told.bin is None or told.cause in {message, *await book.edits_of(message)}:
+        return list(acts)  # an edit has taken the bin away
+    placed = replace(act, bin=told.bin.name)
+    return [placed if one is act else one for one in acts]
 
 
 def is_of_all(act: Amend, entries: Sequence[Entry]) -> bool:

@@ -75,3 +75,41 @@ async def test_of_nobodys_record_nothing_is_said(room: TalkingRoom, said: str) -
     before = await book(room)
     assert await room.says(said, who="cleo") == []
     assert await book(room) == before
+
+
+async def test_the_first_of_two_is_the_one_asked_about(room: TalkingRoom) -> None:
+    await room.says("put 4 kg of scraps in", who="cleo")
+    await room.says("and 1 kg of bread in the hut bin", who="cleo")
+    await room.says("the first one was the barn", who="cleo")
+    assert (await book(room))[-2:] == [
+        ("layer", "hut", 1.0, "cleo"),
+        ("layer", "barn", 4.0, "cleo"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("said", "edited", "bin"),
+    [
+        ("4 kg of peelings", "5 kg of peelings", "barn"),
+        ("4 kg of peelings", "5 kg of peelings in the hut", "hut"),
+        ("4 kg of peelings in the barn", "5 kg of peelings", None),
+    ],
+)
+async def test_an_edit_keeps_the_bin_that_was_told_in_an_answer(
+    room: TalkingRoom, said: str, edited: str, bin: str | None
+) -> None:
+    await room.says(said, who="cleo", event="$peel")
+    await room.says("barn", who="cleo")
+    await room.edits("$peel", edited, who="cleo")
+    last = (await room.standing())[-1]
+    assert (last.bin.name if last.bin else None, last.facts.mass_kg) == (bin, 5)
+
+
+async def test_another_bin_was_offered(room: TalkingRoom) -> None:
+    await room.says("Bram is having the hut from friday")
+    await room.says("yes", who="bram")
+    await room.says("actually not the hut, the barn", event="$barn")
+    await room.says("yes", who="bram")
+    acts = [(e.act, e.bin and e.bin.name) for e in await room.standing()]
+    assert ("accept", "barn") in acts
+    assert ("accept", "hut") not in acts
