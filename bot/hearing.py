@@ -27,7 +27,7 @@ from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
-from handlers.reading.acts import Act, Amend, Ask, Context
+from handlers.reading.acts import Act, Amend, Ask
 from handlers.reading.arranged import Plan
 from handlers.reading.neighbours import asks_neighbours
 from handlers.reading.plans import read
@@ -290,17 +290,10 @@ class Hearing:
         acts: Sequence[Act | Plan] = read(heard.body, await with_offers(context, turn))
         if isinstance(heard, Said):
             self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
-            acts = await self._meant(acts, heard, context, turn)
+            acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)
+            for act in doubted:
+                await self._take_up(await asked_first(act, turn), turn)
         return [by_present_name(act, former) for act in acts] if former else list(acts)
-
-    async def _meant(
-        self, acts: Sequence[Act | Plan], said: Said, context: Context, turn: Turn
-    ) -> Sequence[Act | Plan]:
-        """The acts that are meant for us; what may be is asked about."""
-        acts, doubted = await neighbours.for_us(acts, said, context, self.talk)
-        for act in doubted:
-            await self._take_up(await asked_first(act, turn), turn)
-        return acts
 
     async def _answer(
         self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()

@@ -1,14 +1,15 @@
 """What is said between neighbours: whose question a few words answer, theirs or the bot's."""
 
 from collections.abc import Sequence
+from datetime import datetime
 
 from bot.heard import Said
-from bot.talk import TALK_GOES_ON, Talk
+from bot.talk import REMINDERS, TALK_GOES_ON, Talk
 from handlers.reading.acts import Act, Amend, Context, Retract
 from handlers.reading.arranged import Plan
 from handlers.reading.message import read_message
 from handlers.reading.neighbours import ANSWERING, is_for_us, may_be_for_us
-from storage import inbox
+from storage import inbox, outbox
 
 ASKS = "?"
 """The mark of a message that asks the others in the room; all that is kept of it."""
@@ -24,12 +25,20 @@ async def is_answered(said: Said, talk: Talk) -> bool:
     between = await inbox.said_lately(
         talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
     )
+    asked = None
     for before in between:
         if before.sender == said.sender or said.at - before.at > TALK_GOES_ON:
-            return False
+            break
         if before.mark == ASKS:
-            return True
-    return False
+            asked = before.at
+            break
+    return asked is not None and not await _reminded_since(asked, talk)
+
+
+async def _reminded_since(moment: datetime, talk: Talk) -> bool:
+    """Whether our last words were unasked, and came later: "done" is then of what they name."""
+    latest = await outbox.latest(talk.book.db, talk.book.room.id)
+    return latest is not None and latest[0].kind in REMINDERS and latest[1] > moment
 
 
 async def for_us(

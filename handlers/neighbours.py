@@ -7,7 +7,7 @@ from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.corrections import last_lately
 from handlers.describing import describe
 from handlers.layers import said_amount
-from handlers.phrasing import the
+from handlers.phrasing import day, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Retract
 from storage.rows import Facts, Question
@@ -19,14 +19,20 @@ async def asked_first(act: Amend | Retract, turn: Turn) -> Answer:
     if last is None or last.struck:
         return SILENCE
     theirs = await turn.book.of_event(last.event)
-    do = "strike it out"
-    if isinstance(act, Amend):
-        much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
-        do = f"correct it to {much}"
+    do = f"correct it{_right(act, turn)}" if isinstance(act, Amend) else "strike it out"
     return Answer(
         say=f"Your last record is {listed([describe(e, turn) for e in theirs])}. Shall I {do}?",
         query=Query.about(replace(act, of=last.event), lacks="yes"),
     )
+
+
+def _right(act: Amend, turn: Turn) -> str:
+    """What a correction would put there, in words."""
+    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    bin = the(act.bin) if act.bin else ""
+    when = day(act.on, turn.today) if act.on else ""
+    right = [each for each in (much, bin, when, act.member) if each]
+    return f" to {listed(right)}" if right else ""
 
 
 def bin_meant(question: Question, acts: Sequence[Act]) -> Answer | None:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from re import IGNORECASE
 
 from handlers.reading.acts import Accept, Act, Amend, Ask, Context, Decline, Done, Later, Retract
-from handlers.reading.amending import SORRY
+from handlers.reading.amending import SORRY, word_count
 from handlers.reading.arranged import Plan
 from handlers.reading.late import Late
 from handlers.reading.message import Message, read_message
@@ -26,6 +26,11 @@ _OF_RECORD = words_in(
     "grams litres , . ? ! ' 's 're 've"
 )
 """A question of nothing else is of what was said before it."""
+_CRAFT = words_in(
+    "drain drained drains draining seal sealed seals sealing bury buried buries burying bran "
+    "starter scraps peelings leachate bokashi compost trench rota bot"
+)
+"""A question with one of these, or one of `_BOOKED`, is of the bins."""
 _BOOKED = words_in("record records recorded entry log logged layer bin bins bucket buckets")
 """Words for what only the bot is told of."""
 _CORRECTING = SORRY | words_in("no nope make meant correction")
@@ -39,6 +44,8 @@ def asks_neighbours(body: str, context: Context, acts: Sequence[Act | Plan]) -> 
         return False
     message = read_message(body, context)
     if any(b.known for b in message.bins) or message.measured():
+        return False
+    if message.has(_CRAFT | _BOOKED):
         return False
     held = {i for member in message.members for i in range(member.start, member.end)}
     return any(
@@ -65,7 +72,14 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
 
 def may_be_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it reads so much like one for the book that it is asked about: "sorry, 3 kg"."""
-    if isinstance(act, Amend):
-        measured = act.mass_kg is not None or act.volume_l is not None
-        return measured and not _CORRECTING.isdisjoint(message.norms[:3])
-    return isinstance(act, Retract)
+    if not isinstance(act, Amend):
+        return isinstance(act, Retract)
+    if message.norms[0] in _SLIPPED and word_count(message) <= _MOST_SLIPPED:
+        return True
+    measured = act.mass_kg is not None or act.volume_l is not None
+    return measured and not _CORRECTING.isdisjoint(message.norms[:3])
+
+
+_SLIPPED = words_in("sorry oops whoops woops correction typo * mistake")
+_MOST_SLIPPED = 6
+"""Words of a correction of whatever sort that is none of a neighbour's."""

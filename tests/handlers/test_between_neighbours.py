@@ -67,6 +67,7 @@ async def test_it_is_so_behind_another_word_and_a_restart(room: TalkingRoom, db:
         ("did you see the goal?", "the bread was 2 kg", 2),
         ("did you see the goal?", "2 kg, not 1 kg", 2),
         ("did you see the goal?", "bot, it was 2 kg", 2),
+        ("anyone got more scraps?", "no, 2 kg", 2),
         ("lovely evening", "no, 2 kg", 2),
     ],
 )
@@ -114,3 +115,28 @@ async def test_a_colour_may_be_a_bin(room: TalkingRoom) -> None:
     assert len(await told(room)) == 1
     await room.says("yes", who="bram")
     assert ("kitchen", 2.0, "bram", "2026-03-02") in await told(room)
+
+
+@pytest.mark.parametrize(
+    ("said", "what"),
+    [
+        ("sorry, that was yesterday", "yesterday"),
+        ("oops, kitchen", "the kitchen bin"),
+        ("oops, that was Dov", "dov"),
+    ],
+)
+async def test_a_slip_of_ones_own_is_asked_about(room: TalkingRoom, said: str, what: str) -> None:
+    await room.says("anyone seen my cat?", who="bram")
+    [answer] = await room.says(said)
+    assert answer.body.endswith(f"Shall I correct it to {what}?")
+    assert await told(room) == [BREAD]
+
+
+async def test_done_is_of_the_reminder_that_came_since(room: TalkingRoom) -> None:
+    await room.waits(days=2, hours=14, minutes=49)
+    await room.says("did you ring the plumber?", who="bram")
+    await room.says("not yet", who="cleo")
+    reminded = await room.waits(minutes=8)
+    assert [said.kind for said in reminded] == ["digest"]
+    await room.says("done")
+    assert (await room.standing())[-1].act == "drain"
