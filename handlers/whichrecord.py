@@ -27,7 +27,7 @@ def named_by(act: Amend, entries: Sequence[Entry]) -> tuple[Sequence[Entry], Ame
         shared = [_in_common(act, entry) for entry in entries]
         such = [e for e, much in zip(entries, shared, strict=True) if much and much == max(shared)]
         if such:
-            return such, replace(act, materials=None, rich=None)
+            return such, _of_lot(act, such[-1], max(shared))
         return ([] if of_part and not any(map(_is_of_no_kind, entries)) else entries), act
     if act.bin and tells:
         there = [e for e in entries if e.bin and e.bin.name.casefold() == act.bin.casefold()]
@@ -63,7 +63,7 @@ def is_of_all(act: Amend, entries: Sequence[Entry]) -> bool:
         len(entries) > 1
         and bool(told)
         and told <= _OF_ALL
-        and len({(entry.act, entry.on, entry.member) for entry in entries}) == 1
+        and len({(e.act, *(getattr(e, name) for name in told)) for e in entries}) == 1
     )
 
 
@@ -75,6 +75,24 @@ def said(act: Amend) -> set[str]:
 def _in_common(act: Amend, entry: Entry) -> float:
     shares = entry.facts.materials or {}
     return sum(shares.get(kind, 0.0) for kind in act.materials or {})
+
+
+def _of_lot(act: Amend, entry: Entry, share: float) -> Amend:
+    """The correction of a share of an entry as one of all of it: "the bread was 2" of bread and
+    peelings that one record holds.
+    """
+    mass, right, kinds = entry.facts.mass_kg, act.mass_kg, act.materials or {}
+    if share > _ALL or mass is None or right is None:
+        return replace(act, materials=None, rich=None)
+    whole = mass * (1 - share) + right
+    grown = right / (share * mass)
+    shares = entry.facts.materials or {}
+    made = {k: much * mass / whole * (grown if k in kinds else 1) for k, much in shares.items()}
+    return replace(act, mass_kg=whole, materials=made, rich=None)
+
+
+_ALL = 0.95
+"""A share from which scraps are all that a layer is made of."""
 
 
 def _is_of_no_kind(entry: Entry) -> bool:

@@ -22,7 +22,7 @@ _ASKING = Late(
 _OF_RECORD = words_in(
     "how much many what whats when where which who whos was were is it its that this did do does "
     "you u one bin bins in into put add added say said have and or about by then so oh hey the of "
-    "mean meant sure really again exactly time day today yesterday kilo kilos kg lb lbs pounds "
+    "all mean meant sure really again exactly time day today yesterday kilo kilos kg lb lbs pounds "
     "grams litres , . ? ! ' 's 're 've"
 )
 """A question of nothing else is of what was said before it."""
@@ -33,6 +33,7 @@ _CRAFT = words_in(
 """A question with one of these, or one of `_BOOKED`, is of the bins."""
 _BOOKED = words_in("record records recorded entry log logged layer bin bins bucket buckets")
 """Words for what only the bot is told of."""
+_IS = words_in("was were is are went should 's")
 _CORRECTING = SORRY | words_in("no nope make meant correction")
 
 
@@ -65,7 +66,9 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
     kinds = getattr(record, "materials", None) or {}
     said = [a.value for a in message.amounts]
     had = [getattr(record, name, None) for name in ("mass_kg", "volume_l")]
-    return any(kind in kinds for item in message.items for kind, _ in item.food.shares) or any(
+    verb = next((i for i, norm in enumerate(message.norms) if norm in _IS), len(message.norms))
+    spoken = [item for item in message.items if item.start < verb]  # not "it was lasagne"
+    return any(kind in kinds for item in spoken for kind, _ in item.food.shares) or any(
         much in said for much in had if much is not None
     )
 

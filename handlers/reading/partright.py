@@ -20,9 +20,7 @@ BY_PART = "a part of what was told, put right"
 _CUES = words_in("was were is are should")
 _LEADS = SORRY | words_in("no nope nah correction , - :")
 _BEFORE = words_in("the my our and but , &")
-_JOINTS = _CUES | words_in(
-    "be only just about more like actually really nearer one lot bin stuff 's"
-)
+_JOINTS = _CUES | words_in("be only just about more like actually really nearer one lot stuff 's")
 _ENDS = words_in(". ! sorry please ,")
 _MOST_WORDS = 24
 
@@ -65,22 +63,17 @@ def _part(message: Message, i: int, *, further: bool) -> tuple[Amend, int] | Non
         at += 1
     if not further and _CUES.isdisjoint(norms[named.end : at]):
         return None
-    amount = next((a for a in message.measured() if a.start == at), None)
-    number = read_number(message.words, at) if at < len(norms) else None
-    if amount is not None:
-        figure, end = amount_of(amount.quantity, amount.value), amount.end
-    elif number is not None and not number.word and number.value > 0:
-        figure, end = number_of_talk(number.value, message), number.end
-    else:
+    found = _figure(message, at) or (_bin(message, at) if item and not bin else None)
+    if found is None:
         return None
-    if figure is None or norms[end : end + 1] not in ([], [","], ["and"], ["&"], ["."], ["!"]):
+    right, end = found
+    if norms[end : end + 1] not in ([], [","], ["and"], ["&"], ["."], ["!"]):
         return None
     made = makeup([item]) if item is not None and bin is None else None
     return (
-        Amend(
-            mass_kg=figure.mass_kg,
-            volume_l=figure.volume_l,
-            bin=bin.name if bin else None,
+        replace(
+            right,
+            bin=bin.name if bin else right.bin,
             whose=owner.name if owner else None,
             materials=made.shares if made else None,
             rich=made.rich if made else None,
@@ -88,3 +81,26 @@ def _part(message: Message, i: int, *, further: bool) -> tuple[Amend, int] | Non
         ),
         end,
     )
+
+
+def _figure(message: Message, at: int) -> tuple[Amend, int] | None:
+    """The right amount, if one stands at words[at], and its end."""
+    amount = next((a for a in message.measured() if a.start == at), None)
+    number = read_number(message.words, at) if at < len(message.norms) else None
+    figure, end = None, at
+    if amount is not None:
+        figure, end = amount_of(amount.quantity, amount.value), amount.end
+    elif number is not None and not number.word and number.value > 0:
+        figure, end = number_of_talk(number.value, message), number.end
+    return None if figure is None else (figure, end)
+
+
+def _bin(message: Message, at: int) -> tuple[Amend, int] | None:
+    """The right bin: "the bread was in green"."""
+    while at < len(message.norms) and message.norms[at] in _INTO:
+        at += 1
+    ref = next((b for b in message.bins if b.start == at and b.known and b.name), None)
+    return None if ref is None else (Amend(bin=ref.name), ref.end)
+
+
+_INTO = words_in("in into to for the")

@@ -40,6 +40,7 @@ BREAD = ("shed", 1.0, "ines", "2026-03-02")
         ("you out sunday Ines?", "sorry I meant to say sunday is no good"),
         ("did you ring the plumber?", "done"),
         ("when is the quiz?", "tomorrow"),
+        ("what's for tea", "it was toast yesterday"),
     ],
 )
 async def test_a_neighbours_question_is_what_is_answered(

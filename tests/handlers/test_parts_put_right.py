@@ -36,6 +36,7 @@ async def layers(room: TalkingRoom) -> dict[str, tuple[float | None, str | None,
         ("no, the hut was 5 and bin 4 was 1", 5, 1),
         ("oops, peelings were 5, bread was 1 kg", 5, 1),
         ("the hut bin was 5 kg", 5, 2),
+        ("the bread was in the hut and the peelings were bin 4", 2, 3),
         ("no, 5", 3, 5),
     ],
 )
@@ -83,3 +84,18 @@ async def test_a_number_alone_is_the_amount(room: TalkingRoom, said: str) -> Non
     await room.says("1 kg of fish in the hut bin")
     await room.says(said)
     assert (await layers(room))["hut"][0] == 4
+
+
+async def test_a_share_of_one_layer_is_put_right(room: TalkingRoom) -> None:
+    await room.says("3 kg of peelings and 1 kg of bread in the hut bin")
+    await room.says("the bread was 2")
+    facts = (await room.standing())[-1].facts
+    assert facts.mass_kg == pytest.approx(5)
+    assert facts.materials == pytest.approx({"vegetable": 0.6, "grain": 0.4})
+
+
+async def test_a_day_is_of_all_whoever_did_them(room: TalkingRoom) -> None:
+    await room.says("Bram 1 kg in the hut bin, Ines 4 kg in bin 4")
+    await room.says("that was all yesterday")
+    told = [(e.member, e.on.day) for e in await room.standing() if e.act == "layer" and e.on]
+    assert told[-2:] == [("bram", 1), ("ines", 1)]
