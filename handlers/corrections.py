@@ -8,6 +8,7 @@ from handlers import nosuchbin, unsure
 from handlers.answer import Answer, Handler, Query, Turn
 from handlers.describing import describe
 from handlers.layers import said_amount
+from handlers.onoffer import taken_on
 from handlers.phrasing import capital, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
@@ -27,8 +28,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amending import BARE_AMOUNT
 from handlers.reading.leaning import FARTHEST
-from handlers.whichrecord import is_of_all, named_by, of_sender
-from storage import custody
+from handlers.whichrecord import alone_of_day, is_of_all, named_by, of_sender
 from storage.book import Book
 from storage.rows import Entry, Facts, NewEntry
 
@@ -76,7 +76,7 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     if targets and targets[-1].act == "open" and _is_size(act, targets[-1]):
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
     of_day = [entry for entry in targets if act.was and entry.on == act.was]
-    if act.was and not of_day:
+    if act.was and not (of_day := of_day or await alone_of_day(act, turn)):
         return Answer(say=NOTHING_THERE)
     named, act = named_by(act, of_sender(of_day or targets, turn.sender))
     if is_of_all(act, named):
@@ -100,21 +100,12 @@ async def _put_right(
         return answer
     entries = [replace(entry, replaces=target.id) for entry in answer.entries]
     words = answer.say or f"{capital(describe(entries[0], turn))}."
-    taken = await _taken_on(target, entries[0], turn)
+    taken = await taken_on(target, entries[0], turn)
     if taken and target.bin:
         words = f"{words} {capital(the(target.bin.name))} stays where it is."
     return replace(
         answer, entries=entries, strikes=[target, *taken], say=f"Corrected. {words}", noted=False
     )
-
-
-async def _taken_on(offer: Entry, right: NewEntry, turn: Turn) -> Sequence[Entry]:
-    """The taking of a bin that was never meant to be offered."""
-    if offer.act != "offer" or offer.bin is None or right.bin == offer.bin.name:
-        return []
-    since = [e for e in await custody.said(turn.book, offer.bin) if e.id > offer.id]
-    taken = since[0] if since and since[0].act == "accept" else None
-    return [taken] if taken else []
 
 
 async def _each(act: Amend, targets: Sequence[Entry], turn: Turn, carry_on: Handler) -> Answer:

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from handlers.answer import Turn
 from handlers.keepers import Custody, present_custody
 from handlers.people import is_same
-from storage.rows import Bin, Entry
+from storage.custody import said
+from storage.rows import Bin, Entry, NewEntry
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,3 +62,11 @@ async def in_use(name: str, turn: Turn) -> Bin | None:
 async def is_here(turn: Turn) -> bool:
     """Whether the sender is still in the room: a message may come late."""
     return any(one.name == turn.sender and one.present for one in await turn.book.members())
+
+
+async def taken_on(offer: Entry, right: NewEntry, turn: Turn) -> Sequence[Entry]:
+    """The taking of a bin that was offered by a slip, where another one is right."""
+    if offer.act != "offer" or offer.bin is None or right.bin == offer.bin.name:
+        return []
+    since = [entry for entry in await said(turn.book, offer.bin) if entry.id > offer.id]
+    return since[:1] if since and since[0].act == "accept" else []

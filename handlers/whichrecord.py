@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import fields, replace
 
+from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, OnBins
 from handlers.reading.arranged import Plan
 from handlers.reading.partright import BY_PART
@@ -11,6 +12,7 @@ from storage.rows import Entry
 
 _NAMING = frozenset({"bin", "materials", "rich", "was", "of", "whose", "rules"})
 """Fields by which a record can be known; the others tell only what is right."""
+_DEEDS = frozenset({"layer", "drain", "seal", "bury"})
 _OF_ALL = frozenset({"on", "member"})
 """What is true of all that one message told, unless it told them apart."""
 
@@ -39,6 +41,18 @@ def of_sender(entries: Sequence[Entry], sender: str) -> Sequence[Entry]:
     """Where another told what several did: what they told of the sender, if they did."""
     own = [entry for entry in entries if entry.member == sender != entry.writer]
     return own or entries
+
+
+async def alone_of_day(act: Amend, turn: Turn) -> list[Entry]:
+    """The only record that the sender told of the wrong day, however long ago; else none."""
+    if act.was is None or turn.refers_to:
+        return []
+    told = await turn.book.written_by(turn.sender, act.was, act.was)
+    named, _ = named_by(act, [entry for entry in told if entry.act in _DEEDS])
+    if len(named) != 1:
+        return []
+    other = act.materials and not (_is_of_no_kind(named[0]) or _in_common(act, named[0]))
+    return [] if other else list(named)
 
 
 async def with_bin_told(

@@ -43,6 +43,16 @@ async def test_it_is_moved_and_not_told_twice(room: TalkingRoom, said: str) -> N
     assert await book(room) == [DRAIN, ("layer", "barn", 2.0, "ines")]
 
 
+async def test_a_day_names_the_only_record_of_it(room: TalkingRoom) -> None:
+    await room.waits(days=5)
+    await room.says("1 kg of rice in the barn bin")
+    await room.says("my peelings on monday went in the barn not the hut")
+    assert BREAD in await book(room)
+    await room.says("my bread on monday went in the barn not the hut")
+    assert ("layer", "barn", 2.0, "ines") in await book(room)
+    assert BREAD not in await book(room)
+
+
 async def test_anothers_amount_is_asked_about(room: TalkingRoom) -> None:
     [said] = await room.says("Ines's was 5 kg", who="cleo")
     assert said.body == "ines's last record is 2 kg in the hut bin. Shall I correct it to 5 kg?"
