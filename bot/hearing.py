@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from bot import marks, unasked
+from bot import marks, neighbours, unasked
 from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_present_name, with_offers
@@ -24,11 +24,14 @@ from handlers import (
 from handlers.answer import Answer, Turn
 from handlers.describing import describe
 from handlers.help import NOT_UNDERSTOOD
+from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask
 from handlers.reading.arranged import Plan
+from handlers.reading.neighbours import asks_neighbours
 from handlers.reading.plans import read
+from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
@@ -62,6 +65,8 @@ class Hearing:
     """What is to be put into the outbox, after the files and pictures."""
     forgot: bool = False
     """Whether the sender asked to be forgotten, and was."""
+    asks: bool = False
+    """Whether it asks the others in the room."""
     called: list[str] = field(default_factory=list)
     """The members whom the words are to reach."""
     talk: Talk = field(init=False)
@@ -142,7 +147,13 @@ class Hearing:
             return await self._settled(said, turn)  # the question before it may be meant
         if acts is None:
             return False
-        await self._settle(question, acts, said.event)
+        if question.lacks in UNCLEAR and await neighbours.is_answered(said, self.talk):
+            asked = bin_meant(question, acts)
+            if asked is None:
+                return False
+            await self._take_up(asked, turn)
+        else:
+            await self._settle(question, acts, said.event)
         await self._reply(said.event, to=said.event, thread=said.thread)
         return True
 
@@ -174,6 +185,7 @@ class Hearing:
         await keeping.carry_out(turn, undone)
         acts = await self._understood(edited, turn)
         former = await self.book.last_of_event(edited.original)
+        acts = await with_bin_told(acts, former, edited.original, self.book)
         await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.spoken and not self.noted:
             self.spoken.append(corrections.struck_words(undone.strikes, turn))
@@ -275,7 +287,12 @@ class Hearing:
     async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
         former = await self.book.former_names()
         context = await self.talk.context(heard, turn, tuple(former))
-        acts = read(heard.body, await with_offers(context, turn))
+        acts: Sequence[Act | Plan] = read(heard.body, await with_offers(context, turn))
+        if isinstance(heard, Said):
+            self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
+            acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)
+            for act in doubted:
+                await self._take_up(await asked_first(act, turn), turn)
         return [by_present_name(act, former) for act in acts] if former else list(acts)
 
     async def _answer(

@@ -114,11 +114,9 @@ class Talk:
         if event is None and after_bot:
             latest = await outbox.latest(self.book.db, self.book.room.id)
             event = latest[0].to_event if latest else None
-        elif event is None and own and await self._spoke_last(heard):
-            event = own.event
-        if event is None:
-            return None
-        last = await self.book.last_standing(event)
+        last = await self.book.last_standing(event) if event else None
+        if last is None and turn.refers_to is None and own and await self._spoke_last(heard):
+            last = await self.book.last_standing(own.event)
         return corrections.as_act(last) if last else None
 
     async def told_of_sender(self, turn: Turn) -> str | None:
@@ -130,7 +128,7 @@ class Talk:
         answered = latest[0].to_event if latest else None
         for event in (before.event if before else None, answered):
             entries = await self.book.of_event(event) if event else []
-            if entries and entries[-1].member == turn.sender != entries[-1].writer:
+            if any(entry.member == turn.sender != entry.writer for entry in entries):
                 return event
         return None
 

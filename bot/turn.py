@@ -11,6 +11,7 @@ from traceback import extract_tb
 from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
+from bot.neighbours import ASKS
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
@@ -68,6 +69,8 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
         if hearing.reply:
             held = await holds_back(db, hearing.room, item, now, paced=paced)
             await outbox.put(db, hearing.room.id, hearing.reply, now, held=held)
+        if hearing.asks:
+            trace = replace(trace, mark=ASKS)
         if hearing.forgot:
             trace = replace(trace, sender=None)
     await inbox.settle(db, item, "done", trace)

@@ -8,7 +8,8 @@ from handlers import nosuchbin, unsure
 from handlers.answer import Answer, Handler, Query, Turn
 from handlers.describing import describe
 from handlers.layers import said_amount
-from handlers.phrasing import capital, day
+from handlers.onoffer import taken_on
+from handlers.phrasing import capital, day, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -27,6 +28,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amending import BARE_AMOUNT
 from handlers.reading.leaning import FARTHEST
+from handlers.whichrecord import alone_of_day, is_of_all, named_by, of_sender
 from storage.book import Book
 from storage.rows import Entry, Facts, NewEntry
 
@@ -76,12 +78,22 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     if act.what:
         targets = [entry for entry in targets if entry.act == act.what]
     of_day = [entry for entry in targets if act.was and entry.on == act.was]
-    if act.was and not of_day:
+    if act.was and not (of_day := of_day or await alone_of_day(act, turn)):
         return Answer(say=NOTHING_THERE)
-    target = _fitting(act, of_day or targets)
+    named, act = named_by(act, of_sender(of_day or targets, turn.sender))
+    if is_of_all(act, named):
+        return await _each(act, named, turn, carry_on)
+    target = _fitting(act, named)
     corrected = _corrected(target, act) if target else None
     if target is None or corrected is None:
         return await _new_layer(act, targets, turn)
+    return await _put_right(act, target, corrected, turn, carry_on)
+
+
+async def _put_right(
+    act: Amend, target: Entry, corrected: Act, turn: Turn, carry_on: Handler
+) -> Answer:
+    """The record written anew as corrected."""
     if (unheard_of := await nosuchbin.corrected(act, target.act, turn)) is not None:
         return unheard_of
     rest = _rest(target, act)
@@ -97,8 +109,11 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
         further = await carry_on(rest, there)
         entries += further.entries
         words = f"{words}\n{further.say.splitlines()[0]}"
+    taken = await taken_on(target, entries[0], turn)
+    if taken and target.bin:
+        words = f"{words} {capital(the(target.bin.name))} stays where it is."
     return replace(
-        answer, entries=entries, strikes=[target], say=f"Corrected. {words}", noted=False
+        answer, entries=entries, strikes=[target, *taken], say=f"Corrected. {words}", noted=False
     )
 
 
@@ -110,6 +125,23 @@ def _rest(target: Entry, act: Amend) -> Layer | None:
         return None
     mass, volume = (whole - mine, None) if act.mass_kg else (None, whole - mine)
     return replace(layer, mass_kg=mass, volume_l=volume, member=act.rest)
+
+
+async def _each(act: Amend, targets: Sequence[Entry], turn: Turn, carry_on: Handler) -> Answer:
+    """Each of the records that one message told, put right in the same way."""
+    out = Answer()
+    for target in targets:
+        if (corrected := _corrected(target, act)) is None:
+            continue
+        one = await _put_right(act, target, corrected, turn, carry_on)
+        out = replace(
+            out,
+            entries=[*out.entries, *one.entries],
+            strikes=[*out.strikes, *one.strikes],
+            say="\n".join(filter(None, (out.say, one.say.removeprefix("Corrected. ")))),
+            why=[*out.why, *one.why],
+        )
+    return replace(out, say=f"Corrected. {out.say}") if out.entries else out
 
 
 def _is_size(act: Amend, opened: Entry) -> bool:
@@ -148,7 +180,7 @@ async def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer
     """A bare amount where nothing has one to be put right: perhaps it went in just now."""
     if BARE_AMOUNT not in act.rules:
         return (None if targets else await _anothers(act, turn)) or Answer(say=NOTHING_THERE)
-    bin = next((entry.bin.name for entry in reversed(targets) if entry.bin), None)
+    bin = act.bin or next((entry.bin.name for entry in reversed(targets) if entry.bin), None)
     layer = Layer(
         mass_kg=act.mass_kg,
         volume_l=act.volume_l,

@@ -8,7 +8,8 @@ from handlers.answer import Turn
 from handlers.keepers import Custody, present_custody
 from handlers.people import is_same
 from handlers.phrasing import capital, day, the
-from storage.rows import Bin, Entry
+from storage.custody import said
+from storage.rows import Bin, Entry, NewEntry
 
 LONGEST_LOAN = 366
 """Days: a bin that goes for longer is not lent."""
@@ -80,3 +81,11 @@ def handed_back(
         f" {capital(the(bin))} then stays with {who} until it is handed back: around "
         f"{day(back, turn.today)} say “handing {the(bin)} to {turn.sender}”."
     )
+
+
+async def taken_on(offer: Entry, right: NewEntry, turn: Turn) -> Sequence[Entry]:
+    """The taking of a bin that was offered by a slip, where another one is right."""
+    if offer.act != "offer" or offer.bin is None or right.bin == offer.bin.name:
+        return []
+    since = [entry for entry in await said(turn.book, offer.bin) if entry.id > offer.id]
+    return since[:1] if since and since[0].act == "accept" else []

@@ -18,7 +18,8 @@ from handlers.describing import describe
 from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
-from handlers.reading.acts import Retract
+from handlers.reading.acts import Amend, Retract
+from handlers.reading.onlywrong import ONLY_WRONG, WRONG_BIN
 from storage import inbox, outbox
 from storage.rows import Entry
 
@@ -26,6 +27,9 @@ STRUCK_ALREADY = (
     "Struck out already: {last}. Say “put it back” if it was right, or reply “scratch that” to any "
     "other that is wrong."
 )
+
+OR_SCRATCH = "Say “scratch that” to strike it out."
+WHAT_WRONG = f"What was wrong? Say how it was (“it was 3 kg”, “it was yesterday”). {OR_SCRATCH}"
 
 
 async def retract(act: Retract, turn: Turn) -> Answer:
@@ -35,6 +39,8 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     if act.of:
         turn = replace(turn, refers_to=act.of)
     targets = await targets_of(turn)
+    if targets and not {ONLY_WRONG, WRONG_BIN}.isdisjoint(act.rules):
+        return await _asked_what(targets[-1], turn, of_bin=WRONG_BIN in act.rules)
     by_words = act.materials if turn.refers_to is None else None
     if by_words and not any(_holds(by_words, entry) for entry in targets):
         other = await _last_of(by_words, turn)
@@ -49,6 +55,15 @@ async def retract(act: Retract, turn: Turn) -> Answer:
     if last and last.struck:
         return Answer(say=STRUCK_ALREADY.format(last=describe(last, turn)))
     return await _whose(turn)
+
+
+async def _asked_what(last: Entry, turn: Turn, *, of_bin: bool) -> Answer:
+    """What is wrong with a record, which stands until that is said."""
+    bins = [bin.name for bin in await turn.book.bins() if bin != last.bin]
+    say = WHAT_WRONG
+    if of_bin and bins:
+        say = f"Which bin was it: {listed([the(name) for name in bins], 'or')}? {OR_SCRATCH}"
+    return Answer(say=say, query=Query.about(Amend(of=last.event), lacks="which"))
 
 
 async def _struck_back(event: str, turn: Turn) -> Answer:

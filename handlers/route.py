@@ -4,6 +4,7 @@ from datetime import timedelta
 from typing import assert_never
 
 from handlers import (
+    anothers,
     beds,
     bins,
     burying,
@@ -76,6 +77,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await custody.accepted(act, turn)
         case acts.Decline():
             return await custody.declined(act, turn)
+        case acts.Amend(whose=str(name)) if act.of is None:
+            return await anothers.put_right(act, name, turn, answer)
         case acts.Amend():
             return await calledby.amend(act, turn, answer)
         case acts.Retract():

@@ -77,6 +77,9 @@ WHICH_DAY = "No calendar has that day. Say it again with the right one."
 MOST_ANSWER_WORDS, MOST_MEASURING_WORDS = 4, 6
 """A longer message is read for itself, not as the answer to a question, or to how much it was."""
 
+FIRST = "first"
+"""Who has told more since calls by it what was asked about."""
+
 _WORD = re.compile(r"[\w'’]+|[👍👎👌✅❌]")
 
 
@@ -147,15 +150,12 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     A plain no gives no acts.
     """
     said = [word.replace("’", "'") for word in _WORD.findall(words.casefold())]
+    if question.lacks == "bin":
+        return await _in_bin(said, question, book)
     longer = question.lacks in ("amount", "task")
     most = MOST_MEASURING_WORDS if longer else MOST_ANSWER_WORDS
     if not said or len(said) > most:
         return None
-    if question.lacks == "bin":
-        if all(entry.bin for entry in await book.of_event(question.event)):
-            return None  # it was told since, by a correction
-        name = await _named(said, book)
-        return [Amend(bin=name)] if name else None
     if question.lacks == "which":
         return await _which(said, question, book)
     if question.lacks == "task":
@@ -169,6 +169,26 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if said[0] in YES:
         return _guess(question)
     return [] if said[0] in NO else None
+
+
+async def _in_bin(said: list[str], question: Question, book: Book) -> list[Act] | None:
+    """The bin that the record is of."""
+    if FIRST in said:
+        said = await _of_first(said, question, book)
+    if not said or len(said) > MOST_ANSWER_WORDS:
+        return None
+    if all(entry.bin for entry in await book.of_event(question.event)):
+        return None  # it was told since, by a correction
+    name = await _named(said, book)
+    return [Amend(bin=name)] if name else None
+
+
+async def _of_first(said: list[str], question: Question, book: Book) -> list[str]:
+    """ "The first one was the kitchen": what is said of it, where more was told since."""
+    last = await book.last_by(question.sender)
+    if last is None or last.event == question.event:
+        return said
+    return [word for word in _without_small(said) if word != FIRST]
 
 
 def _guess(question: Question) -> list[Act]:

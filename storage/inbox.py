@@ -54,6 +54,7 @@ class Trace:
     kind: str | None
     about: str | None
     mark: str | None
+    """The sign of a reaction; of a message, whether it asked the others in the room."""
 
 
 async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:
@@ -279,6 +280,15 @@ async def last_said(db: Database, room: str, before: int) -> Trace | None:
     if latest and latest[0] >= before:  # the item waited for its key, while others were said
         latest = await _said_before(db, room, before)
     return latest[1] if latest else None
+
+
+async def said_lately(db: Database, room: str, before: int, most: int) -> list[Trace]:
+    """The last messages somebody wrote in a room before an item, the latest first."""
+    rows = await db.rows(
+        "SELECT * FROM inbox WHERE room = ? AND id < ? AND kind = 'said' ORDER BY id DESC LIMIT ?",
+        (room, before, most),
+    )
+    return [_trace(row) for row in rows]
 
 
 async def _latest_said(db: Database, room: str) -> tuple[int, Trace] | None:

@@ -256,6 +256,8 @@ class Amend(_Act):
     """The kind of record that is to be corrected, where it is named; told only in a room."""
     rest: str | None = None
     """Who put in what was left of it; told only in a room."""
+    whose: str | None = None
+    """The member whose record it is, where that is said; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
 

@@ -61,3 +61,26 @@ def another_did(message: Message) -> Amend | None:
         return None
     named = [m.name for m in message.members if message.norms[m.start - 1 : m.start] != ["not"]]
     return Amend(member=named[0], rules=(BY_FORM,)) if named else None
+
+
+_BY_ME = Late(
+    _LEAD + r"(?:it|that) was (?P<right>me|i|qmember) (?:that |who |what )?"
+    rf"{_DID}(?: (?:the )?qbin(?: bin)?| {_THAT})(?: (?:,|\.|and))* not qmember$|"
+    + _LEAD
+    + rf"i {_DID}(?: (?:the )?qbin(?: bin)?| {_THAT})(?: (?:,|\.|and))* not qmember$"
+)
+
+
+def was_by_me(message: Message) -> Amend | None:
+    """ "It was me that drained green, not Cleo": who did what is in the book as another's."""
+    if not message.members or len(message.bins) > 1 or message.amounts or message.items:
+        return None
+    match = _BY_ME.search(with_people(message, plain_text(message)))
+    if match is None or "?" in message.norms:
+        return None
+    right = message.members[0].name if match["right"] == "qmember" else message.context.sender
+    whose = message.members[-1].name
+    if right is None or whose == message.context.sender:
+        return None
+    bin = message.bins[0].name if message.bins else None
+    return Amend(member=right, bin=bin, whose=whose, rules=(BY_FORM,))

@@ -108,7 +108,7 @@ def amount_owed(message: Message) -> Amend | None:
 
 def another_number(message: Message) -> Amend | None:
     """ "No 2", "no, it was 3": a bare number in place of the one last written down."""
-    if message.bins or message.amounts:
+    if message.amounts or (message.bins and not is_number_alone(message)):
         return None
     norms = message.norms
     at = next((i for i, norm in enumerate(norms) if norm not in _BEFORE_NUMBER), len(norms))
@@ -117,8 +117,17 @@ def another_number(message: Message) -> Amend | None:
         return None
     if any(norm not in _BEHIND_NUMBER for norm in norms[number.end :]):
         return None
-    meant = number_meant(number.value, message)
+    meaning = number_of_talk if message.bins else number_meant
+    meant = meaning(number.value, message)
     return None if meant is None else replace(meant, rules=("another number",))
+
+
+def is_number_alone(message: Message) -> bool:
+    """ "No, 2" of what went into Rosie: the amount, though a bin 2 is there as well."""
+    [ref, *others] = message.bins
+    bin = getattr(spoken_of(message), "bin", None)
+    alone = not others and message.words[ref.start].kind == "number" and ref.end == ref.start + 1
+    return alone and bin is not None and not bin[-1].isdecimal()
 
 
 _NEVER_DID = Late(
@@ -154,8 +163,12 @@ def never_done(message: Message) -> Retract | None:
 
 def number_meant(number: float, message: Message) -> Amend | None:
     """A bare number in the unit of what was last written down, if it can stand in its place."""
-    masses, volumes = _UNITS[message.context.units]
-    return _meant(number, message.context.last, masses, volumes)
+    return _meant(number, message.context.last, *_UNITS[message.context.units])
+
+
+def number_of_talk(number: float, message: Message) -> Amend | None:
+    """The same of the sender's own record, though others may have spoken since."""
+    return _meant(number, spoken_of(message), *_UNITS[message.context.units])
 
 
 def _meant(

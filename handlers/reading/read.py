@@ -24,6 +24,7 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
+from handlers.reading.doerright import was_by_me
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.kindright import CUES as CALLED
@@ -31,7 +32,10 @@ from handlers.reading.kindright import kind_right
 from handlers.reading.leaning import amount_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
+from handlers.reading.onlywrong import only_wrong
+from handlers.reading.otherbin import went_elsewhere
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
+from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
@@ -40,6 +44,7 @@ from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
 from handlers.reading.samebin import same_bin_again
+from handlers.reading.sametoo import done_too, sealed_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.splitright import share_moved
@@ -68,10 +73,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
         return anew
-    if context.in_room and context.last and (shared := share_moved(message)):
-        return shared
     if leant := _leaning(message):
-        return (leant,)
+        return leant
     if moved := bran_moved(message):
         return (moved,)
     if make_up := asked_by_heading(message):
@@ -83,14 +86,28 @@ def _read(message: Message) -> tuple[Act, ...]:
     return told(message, scores_of(message))
 
 
-def _leaning(message: Message) -> Act | None:
-    """What completes the record that the talk is on, or tells it again."""
+def _leaning(message: Message) -> tuple[Act, ...]:
+    """What completes or puts right the record that the talk is on, or tells it again."""
     context = message.context
-    if context.in_room and message.has(CALLED) and (right := kind_right(message)):
+    if context.in_room and (right := _put_right_by_name(message)):
         return right
     if context.earlier is None and context.last is None:
-        return None
-    return amount_owed(message) or same_bin_again(message)
+        return ()
+    leant: Act | None = amount_owed(message) or same_bin_again(message)
+    if context.in_room and leant is None:
+        leant = done_too(message) or sealed_again(message)
+    return (leant,) if leant else ()
+
+
+def _put_right_by_name(message: Message) -> tuple[Act, ...]:
+    """What is put right of the records that it names, whoever told them."""
+    shared = share_moved(message) if message.context.last else ()
+    if shared or (shared := parts_right(message)):
+        return shared
+    found = only_wrong(message) or went_elsewhere(message) or was_by_me(message)
+    if found is None and message.has(CALLED):
+        found = kind_right(message)
+    return (found,) if found else ()
 
 
 def _told_anew(message: Message) -> tuple[Act, ...]:

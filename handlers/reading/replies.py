@@ -166,7 +166,8 @@ def _restated(message: Message) -> Amend | None:
         return None
     if message.has(_RESTS) and (shared := shared_with(message)):
         return shared
-    found = lessened(message) or restated(message) or in_another_bin(message)
+    found = restated(message) or another_number(message) if message.bins else restated(message)
+    found = found or in_another_bin(message) or lessened(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
 

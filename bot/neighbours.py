@@ -1,0 +1,53 @@
+"""What is said between neighbours: whose question a few words answer, theirs or the bot's."""
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from bot.heard import Said
+from bot.talk import REMINDERS, TALK_GOES_ON, Talk
+from handlers.reading.acts import Act, Amend, Context, Retract
+from handlers.reading.arranged import Plan
+from handlers.reading.message import read_message
+from handlers.reading.neighbours import ANSWERING, is_for_us, may_be_for_us
+from storage import inbox, outbox
+
+ASKS = "?"
+"""The mark of a message that asks the others in the room; all that is kept of it."""
+
+MOST_BETWEEN = 3
+"""Messages behind which a question is taken for answered, or forgotten."""
+
+
+async def is_answered(said: Said, talk: Talk) -> bool:
+    """Whether another has just asked the room something, and the words do not turn to us."""
+    if said.replies_to or talk.calls_us(said):
+        return False
+    between = await inbox.said_lately(
+        talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
+    )
+    asked = None
+    for before in between:
+        if before.sender == said.sender or said.at - before.at > TALK_GOES_ON:
+            break
+        if before.mark == ASKS:
+            asked = before.at
+            break
+    return asked is not None and not await _reminded_since(asked, talk)
+
+
+async def _reminded_since(moment: datetime, talk: Talk) -> bool:
+    """Whether our last words were unasked, and came later: "done" is then of what they name."""
+    latest = await outbox.latest(talk.book.db, talk.book.room.id)
+    return latest is not None and latest[0].kind in REMINDERS and latest[1] > moment
+
+
+async def for_us(
+    acts: Sequence[Act | Plan], said: Said, context: Context, talk: Talk
+) -> tuple[list[Act | Plan], list[Amend | Retract]]:
+    """The acts meant for us, and those that may be; what answers a neighbour is neither."""
+    if not any(isinstance(act, ANSWERING) for act in acts) or not await is_answered(said, talk):
+        return list(acts), []
+    message = read_message(said.body, context)
+    ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
+    rest = [a for a in acts if isinstance(a, Amend | Retract) and a not in ours]
+    return ours, [act for act in rest if may_be_for_us(act, message)]

@@ -1,0 +1,41 @@
+"""Another member's record is put right only once somebody has said that it is meant."""
+
+from dataclasses import replace
+
+from handlers.answer import SILENCE, Answer, Handler, Query, Turn
+from handlers.corrections import ARRANGED, NOTHING_THERE, PASSING, amend, last_lately, targets_of
+from handlers.describing import describe
+from handlers.layers import said_amount
+from handlers.reading.acts import Amend
+from storage.rows import Entry, Facts
+
+
+async def put_right(act: Amend, whose: str, turn: Turn, carry_on: Handler) -> Answer:
+    """What the sender told of a member is put right; the member's own record is asked about."""
+    told = await targets_of(turn, but=ARRANGED | PASSING)
+    if any(entry.member == whose for entry in told):
+        return await amend(act, turn, carry_on)
+    last = await _last(whose, act.bin, turn)
+    if last is None:
+        return Answer(say=NOTHING_THERE) if act.bin else SILENCE
+    right = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    there = " there" if act.bin else ""
+    do = f"correct it to {right}" if right else f"put it down to {act.member}"
+    return Answer(
+        say=f"{whose}'s last record{there} is {describe(last, turn)}. Shall I {do}?",
+        query=Query.about(replace(act, of=last.event), lacks="yes"),
+    )
+
+
+async def _last(whose: str, name: str | None, turn: Turn) -> Entry | None:
+    """The member's last record in the bin as it is now; of any bin only if it is of late."""
+    bin = await turn.book.bin(name) if name else None
+    if bin is None:
+        last = await last_lately(replace(turn, sender=whose), ARRANGED | PASSING)
+        return None if last is None or last.struck else last
+    run = await turn.book.run(bin, await turn.book.present_run(bin))
+    return max(
+        (e for e in run if e.member == whose and e.act not in ARRANGED | PASSING | {"open"}),
+        key=lambda entry: entry.id,
+        default=None,
+    )

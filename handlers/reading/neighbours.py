@@ -1,0 +1,88 @@
+"""Neighbours ask each other: whether a line asks of other things, and what only answers such."""
+
+from collections.abc import Sequence
+from re import IGNORECASE
+
+from handlers.reading.acts import Accept, Act, Amend, Ask, Context, Decline, Done, Later, Retract
+from handlers.reading.amending import SORRY, word_count
+from handlers.reading.arranged import Plan
+from handlers.reading.late import Late
+from handlers.reading.message import Message, read_message
+from handlers.reading.vocabulary import words_in
+
+ANSWERING = Amend | Retract | Done | Later | Accept | Decline
+"""What a few words may mean to the bot, and to a neighbour just as well."""
+
+_ASKING = Late(
+    r"\?|^\W*(?:\w+\W+){0,2}?(?:who|what|when|where|which|why|how|do|does|did|are|is|was|were|have|"
+    r"has|had|can|could|will|would|shall|any|anyone|anybody|fancy)(?:'?s|'?re|'?ve|'?ll)?\b",
+    IGNORECASE,
+)
+"""Without it nothing is asked."""
+_OF_RECORD = words_in(
+    "how much many what whats when where which who whos was were is it its that this did do does "
+    "you u one bin bins in into put add added say said have and or about by then so oh hey the of "
+    "all mean meant sure really again exactly time day today yesterday kilo kilos kg lb lbs pounds "
+    "grams litres , . ? ! ' 's 're 've"
+)
+"""A question of nothing else is of what was said before it."""
+_CRAFT = words_in(
+    "drain drained drains draining seal sealed seals sealing bury buried buries burying bran "
+    "starter scraps peelings leachate bokashi compost trench rota bot"
+)
+"""A question with one of these, or one of `_BOOKED`, is of the bins."""
+_BOOKED = words_in("record records recorded entry log logged layer bin bins bucket buckets")
+"""Words for what only the bot is told of."""
+_IS = words_in("was were is are went should 's")
+_CORRECTING = SORRY | words_in("no nope make meant correction")
+
+
+def asks_neighbours(body: str, context: Context, acts: Sequence[Act | Plan]) -> bool:
+    """Whether it asks those in the room, of neither bins and amounts nor what was said before."""
+    if context.to_bot or not all(isinstance(act, Ask) for act in acts):
+        return False
+    if _ASKING.search(body.replace("’", "'")) is None:
+        return False
+    message = read_message(body, context)
+    if any(b.known for b in message.bins) or message.measured():
+        return False
+    if message.has(_CRAFT | _BOOKED):
+        return False
+    held = {i for member in message.members for i in range(member.start, member.end)}
+    return any(
+        word.kind != "number" and word.norm not in _OF_RECORD
+        for i, word in enumerate(message.words)
+        if i not in held
+    )
+
+
+def is_for_us(act: ANSWERING, message: Message) -> bool:
+    """Whether it can be no answer to a neighbour: it calls us, or names what it is about."""
+    if message.bot or not _BOOKED.isdisjoint(message.norms):
+        return True
+    if isinstance(act, Done | Later | Accept | Decline):
+        return act.bin is not None
+    record = message.context.last or message.context.earlier
+    kinds = getattr(record, "materials", None) or {}
+    said = [a.value for a in message.amounts]
+    had = [getattr(record, name, None) for name in ("mass_kg", "volume_l")]
+    verb = next((i for i, norm in enumerate(message.norms) if norm in _IS), len(message.norms))
+    spoken = [item for item in message.items if item.start < verb]  # not "it was lasagne"
+    return any(kind in kinds for item in spoken for kind, _ in item.food.shares) or any(
+        much in said for much in had if much is not None
+    )
+
+
+def may_be_for_us(act: ANSWERING, message: Message) -> bool:
+    """Whether it reads so much like one for the book that it is asked about: "sorry, 3 kg"."""
+    if not isinstance(act, Amend):
+        return isinstance(act, Retract)
+    if message.norms[0] in _SLIPPED and word_count(message) <= _MOST_SLIPPED:
+        return True
+    measured = act.mass_kg is not None or act.volume_l is not None
+    return measured and not _CORRECTING.isdisjoint(message.norms[:3])
+
+
+_SLIPPED = words_in("sorry oops whoops woops correction typo * mistake")
+_MOST_SLIPPED = 6
+"""Words of a correction of whatever sort that is none of a neighbour's."""

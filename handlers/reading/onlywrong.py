@@ -1,0 +1,42 @@
+"""A record that is called wrong, and not how: "bot, that's wrong", "no, that was the other one"."""
+
+from handlers.reading.acts import Retract
+from handlers.reading.late import Late
+from handlers.reading.leaning import spoken_of
+from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
+
+ONLY_WRONG, WRONG_BIN = "called wrong, and not how", "in the wrong bin, and not in which"
+"""Rules of a striking out before which the bot asks what was wrong."""
+
+_THAT = r"(?:that|this|it|thats|its)(?: (?:one|record|entry|amount))?(?: (?:was|is|'s|went))*"
+_LEAD = r"^(?:(?:no|nope|sorry|oops|hey|wait|ah|oh|but|actually|hang on|,|[.]) )*"
+_END = r"(?: (?:sorry|mate|again|i think|though|,|[.!]))*$"
+_BIN = Late(
+    _LEAD
+    + rf"(?:(?:{_THAT} )?(?:(?:in|into|to) )?(?:the )?(?:wrong (?:bin|one)|other (?:one|bin))|"
+    rf"{_THAT} (?:a )?different (?:one|bin)|(?:{_THAT} )?not (?:in )?that (?:bin|one)|"
+    r"you(?:ve)? (?:have )?(?:put|logged|wrote|written|got|recorded|noted)"
+    r"(?: (?:that|it|this|mine))?(?: down)?(?: (?:in|to|into|under|for|on))? the wrong (?:bin|one))"
+    + _END
+)
+_WRONG = Late(
+    _LEAD + rf"(?:{_THAT} (?:all |just |not |the )*(?:wrong|correct|incorrect)"
+    r"(?: amount| number| figure)?|(?:that|it|this) (?:'s |is |was )?(?:not|isnt|wasnt)(?: right)?)"
+    + _END
+)
+_DENYING = words_in("wrong not incorrect isnt wasnt")
+
+
+def only_wrong(message: Message) -> Retract | None:
+    """The striking out that may be meant; None if more is said, or nothing is called wrong."""
+    if "?" in message.norms or any(b.known for b in message.bins) or message.measured():
+        return None
+    if not message.bot and spoken_of(message) is None:
+        return None
+    said = [norm for i, norm in enumerate(message.norms) if i not in message.bot]
+    text = " ".join(said).strip(" ,.!")
+    if _BIN.search(text):
+        return Retract(rules=(WRONG_BIN,))
+    wrong = _WRONG.search(text) and not _DENYING.isdisjoint(message.norms)
+    return Retract(rules=(ONLY_WRONG,)) if wrong else None

@@ -1,0 +1,113 @@
+"""Which of the records that one message told a correction is of."""
+
+from collections.abc import Sequence
+from dataclasses import fields, replace
+
+from handlers.answer import Turn
+from handlers.reading.acts import Act, Amend, OnBins
+from handlers.reading.arranged import Plan
+from handlers.reading.partright import BY_PART
+from storage.book import Book
+from storage.rows import Entry
+
+_NAMING = frozenset({"bin", "materials", "rich", "was", "of", "whose", "rules"})
+"""Fields by which a record can be known; the others tell only what is right."""
+_DEEDS = frozenset({"layer", "drain", "seal", "bury"})
+_OF_ALL = frozenset({"on", "member"})
+"""What is true of all that one message told, unless it told them apart."""
+
+
+def named_by(act: Amend, entries: Sequence[Entry]) -> tuple[Sequence[Entry], Amend]:
+    """The entries called by their scraps or their bin, and what is to be put right of them."""
+    of_part = BY_PART in act.rules
+    if act.whose:
+        return [entry for entry in entries if entry.member == act.whose], act
+    if len(entries) < 2 and not of_part:
+        return entries, act
+    tells = not said(act) <= _NAMING
+    if act.materials and (tells or act.bin):
+        shared = [_in_common(act, entry) for entry in entries]
+        such = [e for e, much in zip(entries, shared, strict=True) if much and much == max(shared)]
+        if such:
+            return such, _of_lot(act, such[-1], max(shared))
+        return ([] if of_part and not any(map(_is_of_no_kind, entries)) else entries), act
+    if act.bin and tells:
+        there = [e for e in entries if e.bin and e.bin.name.casefold() == act.bin.casefold()]
+        return there or ([] if of_part else entries), act
+    return entries, act
+
+
+def of_sender(entries: Sequence[Entry], sender: str) -> Sequence[Entry]:
+    """Where another told what several did: what they told of the sender, if they did."""
+    own = [entry for entry in entries if entry.member == sender != entry.writer]
+    return own or entries
+
+
+async def alone_of_day(act: Amend, turn: Turn) -> list[Entry]:
+    """The only record that the sender told of the wrong day, however long ago; else none."""
+    if act.was is None or turn.refers_to:
+        return []
+    told = await turn.book.written_by(turn.sender, act.was, act.was)
+    named, _ = named_by(act, [entry for entry in told if entry.act in _DEEDS])
+    if len(named) != 1:
+        return []
+    other = act.materials and not (_is_of_no_kind(named[0]) or _in_common(act, named[0]))
+    return [] if other else list(named)
+
+
+async def with_bin_told(
+    acts: Sequence[Act | Plan], former: Sequence[Entry], message: str, book: Book
+) -> list[Act | Plan]:
+    """The one act of an edit that names no bin, in the bin that was told of it in an answer."""
+    unplaced = [act for act in acts if isinstance(act, OnBins) and act.bin is None]
+    such = [e for e in former if e.bin and unplaced and e.act == unplaced[0].act]
+    if len(unplaced) != 1 or len(such) != 1:
+        return list(acts)
+    [told], [act] = such, unplaced
+    if told.bin is None or told.cause in {message, *await book.edits_of(message)}:
+        return list(acts)  # an edit has taken the bin away
+    placed = replace(act, bin=told.bin.name)
+    return [placed if one is act else one for one in acts]
+
+
+def is_of_all(act: Amend, entries: Sequence[Entry]) -> bool:
+    """Whether a day or a member is put right that all the entries have in common."""
+    told = said(act) - {"was", "of", "whose", "rules"}
+    return (
+        len(entries) > 1
+        and bool(told)
+        and told <= _OF_ALL
+        and len({(e.act, *(getattr(e, name) for name in told)) for e in entries}) == 1
+    )
+
+
+def said(act: Amend) -> set[str]:
+    """The names of the fields that were said."""
+    return {item.name for item in fields(act) if getattr(act, item.name) not in (None, ())}
+
+
+def _in_common(act: Amend, entry: Entry) -> float:
+    shares = entry.facts.materials or {}
+    return sum(shares.get(kind, 0.0) for kind in act.materials or {})
+
+
+def _of_lot(act: Amend, entry: Entry, share: float) -> Amend:
+    """The correction of a share of an entry as one of all of it: "the bread was 2" of bread and
+    peelings that one record holds.
+    """
+    mass, right, kinds = entry.facts.mass_kg, act.mass_kg, act.materials or {}
+    if share > _ALL or mass is None or right is None:
+        return replace(act, materials=None, rich=None)
+    whole = mass * (1 - share) + right
+    grown = right / (share * mass)
+    shares = entry.facts.materials or {}
+    made = {k: much * mass / whole * (grown if k in kinds else 1) for k, much in shares.items()}
+    return replace(act, mass_kg=whole, materials=made, rich=None)
+
+
+_ALL = 0.95
+"""A share from which scraps are all that a layer is made of."""
+
+
+def _is_of_no_kind(entry: Entry) -> bool:
+    return entry.act == "layer" and "mixed" in (entry.facts.materials or {"mixed": 1.0})

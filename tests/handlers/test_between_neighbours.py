@@ -1,0 +1,143 @@
+"""In a busy room: what answers a neighbour's question is not taken for the book's."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Ines and Bram, Cleo and Dov; Ines has put bread into the shed bin."""
+    room = TalkingRoom(db)
+    for who in ("bram", "cleo", "dov"):
+        await room.says("hello", who=who)
+    await room.says("opened the shed bin, 20 L")
+    await room.says("opened the kitchen bin, 12 L")
+    await room.says("1 kg of bread in the shed bin", event="$bread")
+    return room
+
+
+async def told(room: TalkingRoom) -> list[tuple[str, float | None, str | None, str]]:
+    return [
+        (e.bin.name, e.facts.mass_kg, e.member, e.on.isoformat())
+        for e in await room.standing()
+        if e.act == "layer" and e.bin and e.on
+    ]
+
+
+BREAD = ("shed", 1.0, "ines", "2026-03-02")
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered"),
+    [
+        ("who fixed the gate?", "that was Dov"),
+        ("whos got the key to the hall", "it was Cleo"),
+        ("how heavy is your dog now?", "it was 3 kg"),
+        ("where did you find the cat?", "it was in the kitchen"),
+        ("when was your wedding?", "it was last friday"),
+        ("you out sunday Ines?", "sorry I meant to say sunday is no good"),
+        ("did you ring the plumber?", "done"),
+        ("when is the quiz?", "tomorrow"),
+        ("what's for tea", "it was toast yesterday"),
+    ],
+)
+async def test_a_neighbours_question_is_what_is_answered(
+    room: TalkingRoom, asked: str, answered: str
+) -> None:
+    before = await room.standing()
+    assert await room.says(asked, who="bram") == []
+    assert await room.says(answered) == []
+    assert await room.standing() == before
+
+
+async def test_it_is_so_behind_another_word_and_a_restart(room: TalkingRoom, db: Database) -> None:
+    await room.says("who fixed the gate?", who="bram")
+    room = room.restarted(db)
+    await room.says("looks grand", who="cleo")
+    await room.says("that was Dov")
+    assert await told(room) == [BREAD]
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered", "kg"),
+    [
+        ("was that all of a kilo?", "it was 2 kg", 2),
+        ("how much was that, Ines?", "it was 2 kg", 2),
+        ("did you see the goal?", "the bread was 2 kg", 2),
+        ("did you see the goal?", "2 kg, not 1 kg", 2),
+        ("did you see the goal?", "bot, it was 2 kg", 2),
+        ("anyone got more scraps?", "no, 2 kg", 2),
+        ("lovely evening", "no, 2 kg", 2),
+    ],
+)
+async def test_what_names_the_record_puts_it_right(
+    room: TalkingRoom, asked: str, answered: str, kg: float
+) -> None:
+    await room.says(asked, who="bram")
+    await room.says(answered)
+    assert [layer[1] for layer in await told(room)] == [kg]
+
+
+async def test_what_may_be_for_the_book_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("did you see the goal?", who="bram")
+    [said] = await room.says("sorry, 2 kg")
+    assert said.body == "Your last record is 1 kg in the shed bin. Shall I correct it to 2 kg?"
+    await room.says("yes")
+    assert [layer[1] for layer in await told(room)] == [2]
+    await room.says("did you see the other goal?", who="bram")
+    [said] = await room.says("scratch that")
+    assert said.body == "Your last record is 2 kg in the shed bin. Shall I strike it out?"
+    await room.says("yes")
+    assert await told(room) == []
+
+
+async def test_a_reply_to_the_record_is_of_it(room: TalkingRoom) -> None:
+    await room.says("who fixed the gate?", who="bram")
+    await room.says("that was Dov", replies_to="$bread")
+    assert [layer[2] for layer in await told(room)] == ["dov"]
+
+
+async def test_a_yes_answers_whoever_asked_last(room: TalkingRoom) -> None:
+    await room.says("scratch that", who="bram")
+    await room.says("coming to the pub Bram?", who="cleo")
+    await room.says("yes", who="bram")
+    assert await told(room) == [BREAD]
+    await room.says("yes", who="bram")
+    assert await told(room) == []
+
+
+async def test_a_colour_may_be_a_bin(room: TalkingRoom) -> None:
+    await room.says("2 kg of peelings", who="bram")
+    await room.says("which room are you painting?", who="cleo")
+    [said] = await room.says("kitchen", who="bram")
+    assert said.body == "Did you mean the kitchen bin?"
+    assert len(await told(room)) == 1
+    await room.says("yes", who="bram")
+    assert ("kitchen", 2.0, "bram", "2026-03-02") in await told(room)
+
+
+@pytest.mark.parametrize(
+    ("said", "what"),
+    [
+        ("sorry, that was yesterday", "yesterday"),
+        ("oops, kitchen", "the kitchen bin"),
+        ("oops, that was Dov", "dov"),
+    ],
+)
+async def test_a_slip_of_ones_own_is_asked_about(room: TalkingRoom, said: str, what: str) -> None:
+    await room.says("anyone seen my cat?", who="bram")
+    [answer] = await room.says(said)
+    assert answer.body.endswith(f"Shall I correct it to {what}?")
+    assert await told(room) == [BREAD]
+
+
+async def test_done_is_of_the_reminder_that_came_since(room: TalkingRoom) -> None:
+    await room.waits(days=2, hours=14, minutes=49)
+    await room.says("did you ring the plumber?", who="bram")
+    await room.says("not yet", who="cleo")
+    reminded = await room.waits(minutes=8)
+    assert [said.kind for said in reminded] == ["digest"]
+    await room.says("done")
+    assert (await room.standing())[-1].act == "drain"
