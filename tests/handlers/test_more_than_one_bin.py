@@ -1,0 +1,60 @@
+"""One deed told of two bins in few words: each of them has its record."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Two bins that are sealed."""
+    room = TalkingRoom(db)
+    await room.says("opened the red bin, 20 L, and the hall bin, 20 L")
+    await room.says("2 kg in red and 3 kg in hall")
+    return room
+
+
+async def told(room: TalkingRoom, act: str) -> list[str | None]:
+    return sorted(e.bin.name if e.bin else "" for e in await room.standing() if e.act == act)
+
+
+@pytest.mark.parametrize(
+    ("said", "act"),
+    [
+        ("buried red and hall", "bury"),
+        ("buried red, hall", "bury"),
+        ("buried hall and red this morning", "bury"),
+        ("buried the red and hall bins", "bury"),
+        ("hall and red are in the ground", "bury"),
+        ("buried both", "bury"),
+        ("both buried", "bury"),
+        ("buried them both under the fig", "bury"),
+        ("both drained", "drain"),
+        ("drained red and hall, 100 ml each", "drain"),
+        ("sealed the two bins", "seal"),
+        ("sealed both pails", "seal"),
+        ("sealed everything", "seal"),
+        ("both sealed", "seal"),
+    ],
+)
+async def test_both_are_meant(room: TalkingRoom, said: str, act: str) -> None:
+    if act == "bury":
+        await room.says("sealed both bins")
+    await room.says(said)
+    assert await told(room, act) == ["hall", "red"]
+
+
+@pytest.mark.parametrize("said", ["1 kg in each", "1 kg in each bin"])
+async def test_as_much_in_each(room: TalkingRoom, said: str) -> None:
+    await room.says(said)
+    assert await told(room, "layer") == ["hall", "hall", "red", "red"]
+
+
+@pytest.mark.parametrize(
+    "said", ["buried red and the hall bench", "we should have buried both", "who buried both?"]
+)
+async def test_no_second_bin_is_meant(room: TalkingRoom, said: str) -> None:
+    await room.says("sealed both bins")
+    await room.says(said)
+    assert "hall" not in await told(room, "bury")
