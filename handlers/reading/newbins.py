@@ -119,9 +119,16 @@ def _said(
         return BinRef(i, i + 1, None, plain=True)
     if before == "own":
         return _had(words, norms, i, taken)
-    numbered = _numbered(words, norms, i, taken) or _with_number(words, norms, i, taken)
-    if numbered is not None:
-        return numbered
+    return (
+        _numbered(words, norms, i, taken)
+        or _with_number(words, norms, i, taken)
+        or _worded(words, norms, i, taken)
+    )
+
+
+def _worded(words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]) -> BinRef:
+    """A bin that is called by the words before it, or that no word calls anything."""
+    before = norms[i - 1] if i else ""
     start = i
     if before in vocabulary() and _is_new_name(norms, i):
         return BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
