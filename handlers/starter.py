@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import date, timedelta
 
-from handlers.answer import Answer, Turn
+from handlers.answer import SILENCE, Answer, PutOff, Turn
 from handlers.bins import how_much
 from handlers.chosen import choices, reasons
 from handlers.dilution import measured
@@ -49,6 +49,8 @@ async def mixed(act: Mixed, turn: Turn) -> Answer:
 
 async def counted(act: Stock, turn: Turn) -> Answer:
     """How much starter is on hand."""
+    if act.change == "more" and act.mass_kg is None and act.volume_l is None:
+        return await _dried(act, turn)
     facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)
     left = await on_hand(turn.book) if act.change else None
     if left is None and act.change == "less":
@@ -65,6 +67,18 @@ async def counted(act: Stock, turn: Turn) -> Answer:
         )
     counted_kg = replace(entry, facts=Facts(mass_kg=kg))
     return Answer(entries=[counted_kg], say=f"So {mass(kg, turn.units)} of starter is on hand.")
+
+
+async def _dried(act: Stock, turn: Turn) -> Answer:
+    """A batch is dry: how much it gave is asked, for it is on hand from now on."""
+    ripe = [due for due in await turn.book.dues(until=turn.today) if due.what == "dry"]
+    if not ripe:
+        return SILENCE
+    return Answer(
+        put_off=[PutOff(due=due, until=date.max) for due in ripe],
+        say="Noted: it is dry. How much did it give? Say “4 kg”, and I count it as on hand.",
+        query=how_much(act),
+    )
 
 
 def asked_batch(act: Ask, turn: Turn) -> Answer:
@@ -110,7 +124,7 @@ def _ml(millilitres: float, units: Units) -> str:
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much starter is left, how long it lasts, and when to begin a batch."""
     left = await on_hand(turn.book)
-    brewing = await _brewing(turn)
+    brewing = await _brewing(turn, left[0] if left else None)
     if left is None:
         ask = "I don't know yet. Tell me what is there: “we have 3 kg of bran left”."
         return Answer(say="\n".join([ask, *brewing]), query=how_much(Stock()))
@@ -152,10 +166,12 @@ def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:
     return [f"{until}: begin a batch by {day(lasts.begin_batch_by, turn.today)}."]
 
 
-async def _brewing(turn: Turn) -> list[str]:
-    """A line on the last batch while it ferments or dries."""
+async def _brewing(turn: Turn, counted: Entry | None) -> list[str]:
+    """A line on the last batch while it ferments or dries; once counted it is on hand."""
     mixed_on = await sums.last_mixed(turn.book)
     if mixed_on is None or mixed_on + RIPE <= turn.today:
+        return []
+    if counted and counted.on and counted.on >= mixed_on + timedelta(days=FERMENT_DAYS.value):
         return []
     return [f"A batch is on its way: ready about {day(mixed_on + RIPE, turn.today)}."]
 
