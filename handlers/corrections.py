@@ -77,9 +77,16 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     if act.was and not of_day:
         return Answer(say=NOTHING_THERE)
     target = _fitting(act, of_day or targets)
-    corrected = _corrected(target, act) if target else None
-    if target is None or corrected is None:
+    if target is None or _corrected(target, act) is None:
         return await _new_layer(act, targets, turn)
+    return await written_anew(target, act, turn, carry_on)
+
+
+async def written_anew(target: Entry, act: Amend, turn: Turn, carry_on: Handler) -> Answer:
+    """The entry struck out, and written again with the corrected fields."""
+    corrected = _corrected(target, act)
+    if corrected is None:
+        return Answer(say=NOTHING_THERE)
     if (unheard_of := await nosuchbin.corrected(act, target.act, turn)) is not None:
         return unheard_of
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)

@@ -8,6 +8,7 @@ from handlers import (
     bins,
     burying,
     calendar,
+    called,
     corrections,
     custody,
     dilution,
@@ -77,8 +78,12 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Decline():
             return await custody.declined(act, turn)
         case acts.Amend():
+            if act.which:
+                return await called.corrected(act, act.which, turn, answer)
             return await corrections.amend(act, turn, answer)
         case acts.Retract():
+            if act.which:
+                return await called.struck(act, act.which, turn)
             return await retracting.retract(act, turn)
         case acts.Done():
             return await reminded.done(act, turn, answer)

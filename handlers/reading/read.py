@@ -23,6 +23,8 @@ from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
+from handlers.reading.calledby import CUES as CALLED
+from handlers.reading.calledby import called
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
@@ -64,10 +66,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return ()
     if context.to_bot and (found := about_oneself(message)):
         return found
-    if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
-        return anew
-    if context.in_room and context.last and (shared := share_moved(message)):
-        return shared
+    if context.in_room and (of_record := _of_the_record(message)):
+        return of_record
     if leant := _leaning(message):
         return (leant,)
     if moved := bran_moved(message):
@@ -79,6 +79,15 @@ def _read(message: Message) -> tuple[Act, ...]:
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return told(message, scores_of(message))
+
+
+def _of_the_record(message: Message) -> tuple[Act, ...]:
+    """What strikes out or puts right a record and says more of it than "that"."""
+    if message.has(CALLED) and (by_name := called(message)):
+        return (by_name,)
+    if message.has(STRIKING) and (anew := _told_anew(message)):
+        return anew
+    return share_moved(message) if message.context.last else ()
 
 
 def _leaning(message: Message) -> Act | None:
