@@ -58,3 +58,27 @@ async def test_no_second_bin_is_meant(room: TalkingRoom, said: str) -> None:
     await room.says("sealed both bins")
     await room.says(said)
     assert "hall" not in await told(room, "bury")
+
+
+@pytest.mark.parametrize(
+    "said", ["scratch that, it was red", "scratch that, red", "no, it was red", "strike that, red"]
+)
+async def test_struck_out_of_one_bin_it_is_in_the_other(room: TalkingRoom, said: str) -> None:
+    await room.says("4 kg of peel in hall")
+    await room.says(said)
+    kg = [e.facts.mass_kg for e in await room.standing() if e.bin and e.bin.name == "red"]
+    assert kg == [None, 2, 4]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "buried the hall bin and it's stinking a bit",
+        "buried the hall bin, and sealed the red bin, and its tap is leaking",
+    ],
+)
+async def test_a_burial_with_more_to_tell_is_a_burial(room: TalkingRoom, said: str) -> None:
+    await room.says("sealed the hall bin")
+    [answer] = await room.says(said)
+    assert await told(room, "bury") == ["hall"]
+    assert "press and seal" not in answer.body
