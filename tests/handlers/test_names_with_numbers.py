@@ -39,3 +39,23 @@ async def test_what_is_done_to_room_12_is_not_done_to_another(db: Database) -> N
         ("seal", "canteen"),
         ("seal", "room 12"),
     ]
+
+
+@pytest.mark.parametrize(
+    ("said", "sealed"),
+    [
+        ("sealed bins 1 and 2", ["bin 1", "bin 2"]),
+        ("sealed 1 and 2", ["bin 1", "bin 2"]),
+        ("sealed one and two", ["bin 1", "bin 2"]),
+        ("sealed one", ["bin 1"]),
+        ("sealed two today", ["bin 2"]),
+    ],
+)
+async def test_a_number_alone_behind_a_deed(db: Database, said: str, sealed: list[str]) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened bin one, 20 L, and bin two, 12 L")
+    await room.says("opened the laneway bin, 20 L")
+    await room.says("1 kg in one, 2 kg in two")
+    await room.says("1 kg in the laneway bin")
+    await room.says(said)
+    assert [e.bin.name for e in await room.standing() if e.bin and e.act == "seal"] == sealed
