@@ -246,3 +246,19 @@ def test_a_percentage_is_a_share_and_no_amount() -> None:
     assert isinstance(layer, Layer)
     assert layer.mass_kg == 2
     assert layer.rich == pytest.approx(0.3)
+
+
+@pytest.mark.parametrize(
+    ("text", "kg", "rich"),
+    [
+        ("4 kg shed, kilo of prawn heads", 5, 0.2),
+        ("3 kg in the shed and 1 kg of fish", 4, 0.25),
+        ("4 kg in the shed, a kilo of it prawn heads", 4, 0.25),
+        ("2 kg peelings in the shed, 2 kg prawn heads", 4, 0.5),
+    ],
+)
+def test_what_no_kind_is_told_of_is_mixed(text: str, kg: float, rich: float) -> None:
+    [layer] = acts(text)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(kg)
+    assert layer.rich == pytest.approx(rich)
