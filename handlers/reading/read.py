@@ -28,7 +28,7 @@ from handlers.reading.calledby import called
 from handlers.reading.completing import completed
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
-from handlers.reading.leaning import amount_owed
+from handlers.reading.leaning import amount_owed, place_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
@@ -95,7 +95,7 @@ def _leaning(message: Message) -> Act | None:
     context = message.context
     if context.earlier is None and context.last is None:
         return None
-    return amount_owed(message) or same_bin_again(message)
+    return amount_owed(message) or place_owed(message) or same_bin_again(message)
 
 
 def _told_anew(message: Message) -> tuple[Act, ...]:

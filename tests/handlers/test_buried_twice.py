@@ -49,3 +49,25 @@ async def test_reopened_it_begins_a_new_run(room: TalkingRoom) -> None:
     assert answer.body.startswith("Opened the green bin")
     [asked] = await room.says("2 kg scraps", who="bram")
     assert "Which bin: the green bin or the gym bin?" in asked.body
+
+
+@pytest.mark.parametrize(
+    ("said", "place"),
+    [
+        ("under the lemon", "lemon"),
+        ("next to the old pear", "old pear"),
+        ("in a bad mood today", None),
+        ("by the way", None),
+    ],
+)
+async def test_where_it_went_may_be_said_after_it(
+    db: Database, said: str, place: str | None
+) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the green bin, 20 L")
+    await room.says("2 kg in green")
+    await room.says("sealed green")
+    room.now += timedelta(days=12)
+    await room.says("buried green")
+    await room.says(said)
+    assert await burials(room) == [(14, place)]
