@@ -43,9 +43,9 @@ _BARE_AWAY = Late(
     r"abroad|gone for)(?= |$)"
 )
 _BACK = Late(rf"(?:am|are|is|'s|will be|'?ll be|got|get)(?: {_ADVERBS})* back(?= |$)")
-_BARE_BACK = Late(r"back (?:home|again|now|from|in town|on)(?= |$)")
+_BARE_BACK = Late(r"back (?:home|again|now|from|in town|on|early|already|sooner)(?= |$)")
 _STAYS = Late(
-    r"(?:(?:am|are|is|will) not (?:be |going )?(?:away|going|on holiday)|wont be away|staying|"
+    r"(?:(?:(?:am|are|is|will) )?not (?:be |going )?(?:away|going|on holiday)|wont be away|staying|"
     r"(?:am|are|is) (?:staying|here)).* (?:after all|any ?more)(?= |$)"
 )
 _ASKED = Late(
@@ -60,8 +60,8 @@ _STANDS_IN = Late(
 )
 _FOR_NOW = Late(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
 _HOME = Late(
-    r"(?: (?:home|again|now|safely|safe|already|early|today|all|at last|everyone|everybody|folks|"
-    r"in town|from(?: \S+){1,4}))*"
+    r"(?: (?:home|again|now|safely|safe|already|early|sooner|today|all|at last|everyone|everybody|"
+    r"folks|in town|from(?: \S+){1,4}))*"
 )
 _BEFORE_ASIDE = words_in("while whilst when as because since cos")
 _NOT_SAID = words_in("if unless was were were been said says whenever in")
