@@ -39,9 +39,13 @@ def called(message: Message) -> Amend | Retract | None:
     return None
 
 
-def _struck(message: Message, at: int) -> Retract | None:
+def _struck(message: Message, at: int) -> Amend | Retract | None:
     at += message.norms[at : at + 1] != [] and message.norms[at] in _OUT
-    if len(message.measured()) != 1 or message.norms[at : at + 1] == []:
+    if message.norms[at : at + 1] == []:
+        return None
+    if len(message.measured()) == 2:  # "delete the 2 kg in red, it was 3 kg"
+        return _measured_anew(message, at, struck=True) if message.norms[at] in _THE else None
+    if len(message.measured()) != 1:
         return None
     amount = message.measured()[0]
     between = message.norms[at + 1 : amount.start]
@@ -50,7 +54,7 @@ def _struck(message: Message, at: int) -> Retract | None:
     return Retract(which=_which(message, at, len(message.words)), rules=(RULE,))
 
 
-def _measured_anew(message: Message, at: int) -> Amend | None:
+def _measured_anew(message: Message, at: int, *, struck: bool = False) -> Amend | None:
     """ "The 6 kg I put in on Tuesday was really 8 kg": the amount behind is right."""
     norms = message.norms
     for i in range(at + 1, len(norms) - 1):
@@ -58,7 +62,9 @@ def _measured_anew(message: Message, at: int) -> Amend | None:
             continue
         behind = [a for a in message.measured() if a.start > i]
         which = _which(message, at, i)
-        if not behind or not _is_all(message, i + 1, behind[0]) or not _is_told(message, at, i):
+        if not behind or not _is_all(message, i + 1, behind[0]):
+            return None
+        if not struck and not _is_told(message, at, i):
             return None
         if not (which.mass_kg or which.volume_l or which.materials):
             return None

@@ -70,6 +70,7 @@ async def test_anothers_is_asked_about_first(
         "the 1.8 kg I put in on Monday was really 2.5 kg",
         "actually the 1.8 kg on Monday was 2.5 kg",
         "sorry, the rice I put in on Monday was 2.5 kg",
+        "delete the 1.8 kg of rice, it was 2.5 kg",
     ],
 )
 async def test_an_older_one_is_put_right(room: TalkingRoom, said: str) -> None:

@@ -15,7 +15,7 @@ async def room(db: Database) -> TalkingRoom:
     return room
 
 
-async def told(room: TalkingRoom, act: str) -> list[str | None]:
+async def told(room: TalkingRoom, act: str) -> list[str]:
     return sorted(e.bin.name if e.bin else "" for e in await room.standing() if e.act == act)
 
 
@@ -36,6 +36,8 @@ async def told(room: TalkingRoom, act: str) -> list[str | None]:
         ("sealed both pails", "seal"),
         ("sealed everything", "seal"),
         ("both sealed", "seal"),
+        ("everything sealed", "seal"),
+        ("all buried", "bury"),
     ],
 )
 async def test_both_are_meant(room: TalkingRoom, said: str, act: str) -> None:
