@@ -59,9 +59,9 @@ def bran_moved(message: Message) -> Stock | None:
         return None
     if not measured:
         return Stock(change="more", rules=(_RULE,)) if _DRY.match(_text(message)) else None
-    if not message.bran() and "dry" not in message.norms:
-        return None
     text = _text(message, measured[0])
+    if "qbran" not in text and "dry" not in message.norms:
+        return None
     came = _CAME.match(text) or _DRIED.match(text)
     found = came or _WENT.match(text)
     if found is None or not _OTHERWISE.isdisjoint(text[found.end() :].split()):
@@ -75,7 +75,11 @@ _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
 
 def _text(message: Message, amount: Amount | None = None) -> str:
     """The words, the amount as `qmuch`, starter as `qbran`, members as `qmember`."""
-    norms = ["qbran" if message.bran_at(i) else norm for i, norm in enumerate(message.norms)]
+    norms = message.norms.copy()
+    for i, norm in enumerate(message.norms):
+        taken_home = norm in BRAN and message.norms[i + 1 : i + 2] == ["home"]
+        if taken_home or message.bran_at(i):
+            norms[i] = "qbran"
     if amount is not None:
         norms[amount.start : amount.end] = ["qmuch"]
     return with_people(message, " ".join(norms)).strip(" ,.!")

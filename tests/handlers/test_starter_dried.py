@@ -54,6 +54,8 @@ async def test_nothing_is_dry(room: TalkingRoom, said: str) -> None:
         ("gave Nan 200 g of bran", 0.8),
         ("gave my sister 200 g of bran", 0.8),
         ("spilled half the bran, 500 g gone", 0.5),
+        ("took 100 g of bran home", 0.9),
+        ("took 100 g of bran flakes home", 1),
     ],
 )
 async def test_what_went_is_less(room: TalkingRoom, said: str, left: float) -> None:
