@@ -10,7 +10,7 @@ from handlers.chosen import reasons
 from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
-from handlers.reading.acts import Bury, Retract
+from handlers.reading.acts import Amend, Bury, Retract
 from handlers.state import BinState, Stage, named, new_run
 from storage.rows import Entry, Facts
 
@@ -40,6 +40,8 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         return _doubted(replace(act, bin=name, on=on), later, turn)
     if state and _is_told(state, act, on):
         return _known(state, turn)
+    if state and not act.firm and (told := await _told_otherwise(state, on, turn)):
+        return _asked_anew(told, replace(act, bin=name, on=on), turn)
     window = (state.run if state else new_run(turn.book.room)).to_plant(on)
     when = "" if on == turn.today else f" since {day(on, turn.today)}"
     lines = [
@@ -107,6 +109,32 @@ def _is_told(state: BinState, act: Bury, on: date) -> bool:
     if since is None or not since <= on < state.run.to_bury(since).start:
         return False
     return act.place is None or bed_name(act.place) == bed_name(state.run.place or "")
+
+
+async def _told_otherwise(state: BinState, on: date, turn: Turn) -> Entry | None:
+    """The burial of the run that another told, where this one cannot be of scraps put in since."""
+    since = state.run.buried
+    if since is None or on >= state.run.to_bury(since).start or not turn.book.is_whole:
+        return None
+    run = await turn.book.run(state.bin, state.number)
+    told = [one for one in run if one.act == "bury" and not one.struck]
+    return told[-1] if told and told[-1].writer != turn.sender else None
+
+
+def _asked_anew(told: Entry, act: Bury, turn: Turn) -> Answer:
+    """Whether the burial in the book is the one now told, on another day or in another place."""
+    was = _when_and_where(told.on or turn.today, told.facts.place, turn)
+    now = _when_and_where(act.on or turn.today, act.place, turn)
+    right = Amend(of=told.event, on=act.on, place=act.place, member=act.member)
+    return Answer(
+        say=f"{capital(the(act.bin or ''))} is in the book as buried {was} by "
+        f"{told.member or told.writer}. Shall I correct that to {now}?",
+        query=Query.about(right, lacks="yes"),
+    )
+
+
+def _when_and_where(on: date, place: str | None, turn: Turn) -> str:
+    return day(on, turn.today) + (f" ({place})" if place else "")
 
 
 def _known(state: BinState, turn: Turn) -> Answer:

@@ -90,6 +90,14 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     return await _put_right(act, target, corrected, turn, carry_on)
 
 
+async def written_anew(target: Entry, act: Amend, turn: Turn, carry_on: Handler) -> Answer:
+    """The entry struck out, and written again with the corrected fields."""
+    corrected = _corrected(target, act)
+    if corrected is None:
+        return Answer(say=NOTHING_THERE)
+    return await _put_right(act, target, corrected, turn, carry_on)
+
+
 async def _put_right(
     act: Amend, target: Entry, corrected: Act, turn: Turn, carry_on: Handler
 ) -> Answer:

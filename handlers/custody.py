@@ -14,6 +14,7 @@ from handlers.handover import card
 from handlers.keepers import Custody, present_custody
 from handlers.onoffer import (
     OnOffer,
+    answered,
     bin_meant,
     bins_named,
     handed_back,
@@ -129,9 +130,10 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
     about = await bin_meant(act.bin, turn)
     waiting = await on_offer(about, turn)
     mine = [one for one in waiting if one.custody.keeper == turn.sender]
-    theirs = offered_to(turn.sender, [one for one in waiting if one not in mine])
-    if act.bare == "aside":  # behind another's words it may be said of whoever was named there
-        theirs = [one for one in theirs if one.offer.receiver]
+    open_to = offered_to(turn.sender, [one for one in waiting if one not in mine])
+    theirs = await answered(open_to, act, turn)
+    if open_to and not theirs:
+        return SILENCE
     if len(theirs) == 1:
         return await _passes(theirs[0].bin, theirs[0].custody, theirs[0].offer, act, turn)
     if theirs:

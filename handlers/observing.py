@@ -18,6 +18,10 @@ WHAT_IS_SEEN = (
 )
 
 
+IN_THE_GROUND = "cover it well (20 cm or more), and give the soil the longer wait."
+"""What is still to be done for what was seen or smelt of a bin that is buried."""
+
+
 async def observed(act: Observe, turn: Turn) -> Answer:
     """Something was seen, smelt or measured: written down, and answered if it means anything."""
     if act.celsius is not None and not COLDEST <= act.celsius <= HOTTEST:
@@ -39,6 +43,10 @@ async def observed(act: Observe, turn: Turn) -> Answer:
     entry = turn.entry("observe", bin=name, facts=facts, member=act.member, on=act.on)
     if meaning is None or _is_ordinary(act, meaning):
         return Answer(entries=[entry], noted=True)
+    state = await named(turn.book, name, turn.today)
+    if state and state.run.stage(turn.today) == "in the ground" and meaning.verdict != "good":
+        say = f"{capital(the(state.bin.name))} is in the ground: {IN_THE_GROUND}"
+        return Answer(entries=[entry], say=say)
     where = f"{capital(the(name))}: " if name else ""
     return Answer(entries=[entry], say=where + _words(meaning), why=meaning.why())
 

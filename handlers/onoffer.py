@@ -8,6 +8,8 @@ from handlers.answer import Turn
 from handlers.keepers import Custody, present_custody
 from handlers.people import is_same
 from handlers.phrasing import capital, day, the
+from handlers.reading.acts import Accept
+from storage import outbox
 from storage.custody import said
 from storage.rows import Bin, Entry, NewEntry
 
@@ -41,6 +43,26 @@ def offered_to(member: str, waiting: Sequence[OnOffer]) -> Sequence[OnOffer]:
     can = [one for one in waiting if one.custody.is_open_to(member)]
     named = max((one.offer.id for one in can if one.offer.receiver), default=0)
     return [one for one in can if one.offer.receiver or one.offer.id > named]
+
+
+JUST_OFFERED = timedelta(days=1)
+"""For so long a bare yes may be to an offer though we have answered others since."""
+
+
+async def answered(theirs: Sequence[OnOffer], act: Accept, turn: Turn) -> list[OnOffer]:
+    """Of what a member can take, what these words may be an answer to."""
+    if act.bare == "aside":  # behind another's words it may be said of whoever was named there
+        return [one for one in theirs if one.offer.receiver]
+    if act.bare == "answer" and turn.refers_to is None and act.bin is None:
+        return [one for one in theirs if await _is_answered(one.offer, turn)]
+    return list(theirs)
+
+
+async def _is_answered(offer: Entry, turn: Turn) -> bool:
+    """Whether a bare yes is to that offer, and not to what we last answered to somebody."""
+    latest = await outbox.latest(turn.book.db, turn.book.room.id)
+    about = latest[0].to_event if latest else None
+    return about in (None, offer.event) or turn.at - offer.written_at <= JUST_OFFERED
 
 
 async def bin_meant(bin: str | None, turn: Turn) -> str | None:

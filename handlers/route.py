@@ -9,6 +9,7 @@ from handlers import (
     bins,
     burying,
     calendar,
+    called,
     calledby,
     custody,
     dilution,
@@ -80,8 +81,12 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend(whose=str(name)) if act.of is None:
             return await anothers.put_right(act, name, turn, answer)
         case acts.Amend():
+            if act.which:
+                return await called.corrected(act, act.which, turn, answer)
             return await calledby.amend(act, turn, answer)
         case acts.Retract():
+            if act.which:
+                return await called.struck(act, act.which, turn)
             return await retracting.retract(act, turn)
         case acts.Done():
             return await reminded.done(act, turn, answer)

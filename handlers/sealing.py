@@ -79,7 +79,8 @@ async def reopened(plan: Reopened, turn: Turn) -> Answer:
 async def _not_sealed(plan: Reopened, state: BinState | None, turn: Turn) -> Answer:
     if plan.bin is None:
         return SILENCE
-    if plan.anew and (state is None or state.retired or state.run.stage(turn.today) != "filling"):
+    stage = state.run.stage(turn.today) if state and not state.retired else None
+    if stage == "in the ground" or (plan.anew and stage != "filling"):
         return await opened(Open(bin=plan.bin, on=turn.today), turn)
     found = state or await meant(plan.bin, turn)
     if isinstance(found, Answer):

@@ -5,7 +5,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
 
-from handlers.answer import Answer, Turn
+from handlers.answer import SILENCE, Answer, PutOff, Turn
 from handlers.bins import how_much
 from handlers.chosen import choices, reasons
 from handlers.dilution import measured
@@ -52,6 +52,8 @@ async def mixed(act: Mixed, turn: Turn) -> Answer:
 
 async def counted(act: Stock, turn: Turn) -> Answer:
     """How much starter is on hand."""
+    if act.change == "more" and act.mass_kg is None and act.volume_l is None:
+        return await _dried(act, turn)
     facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)
     left = await on_hand(turn.book) if act.change else None
     if left is None and act.change == "less":
@@ -68,6 +70,18 @@ async def counted(act: Stock, turn: Turn) -> Answer:
         )
     counted_kg = replace(entry, facts=Facts(mass_kg=kg))
     return Answer(entries=[counted_kg], say=f"So {mass(kg, turn.units)} of starter is on hand.")
+
+
+async def _dried(act: Stock, turn: Turn) -> Answer:
+    """A batch is dry: how much it gave is asked, for it is on hand from now on."""
+    ripe = [due for due in await turn.book.dues(until=turn.today) if due.what == "dry"]
+    if not ripe:
+        return SILENCE
+    return Answer(
+        put_off=[PutOff(due=due, until=date.max) for due in ripe],
+        say="Noted: it is dry. How much did it give? Say “4 kg”, and I count it as on hand.",
+        query=how_much(act),
+    )
 
 
 def asked_batch(act: Ask, turn: Turn) -> Answer:

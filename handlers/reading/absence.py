@@ -17,7 +17,9 @@ from handlers.reading.vocabulary import words_in
 CUES = (
     *("away", "back", "holiday", "vacation", "abroad", "town", "gone", "hospital", "on leave"),
     *("off from", "off until", "off till", "off for ", "off next week", "off all week"),
-    *("off this week", "off between"),
+    *("off this week", "off between", "out from", "out until", "out till", "out next week"),
+    *("out all week", "out this week", "out mon", "out tue", "out wed", "out thu", "out fri"),
+    *("out sat", "out sun"),
 )
 
 FARTHEST = 40
@@ -32,7 +34,8 @@ _STATE = (
     r"away|on (?:our |my |a )?(?:holidays?|vacation|leave|trip)|off on (?:holidays?|vacation)|"
     r"out of town|abroad|gone|in hospital|not (?:here|around|home|at home)|"
     r"off(?= (?:from|until|till|for (?:a|the|two|three|ten|\d+) |next week|this week|all week|"
-    r"between))"
+    r"between))|out(?= (?:from|until|till|next week|this week|all week|"
+    r"(?:mon|tues|wednes|thurs|fri|satur|sun)day (?:to|through|thru|till|until|-) ))"
 )
 _AWAY = Late(rf"{_IS}(?: {_ADVERBS})* (?:{_STATE})(?= |$)")
 _BARE_AWAY = Late(
@@ -40,9 +43,9 @@ _BARE_AWAY = Late(
     r"abroad|gone for)(?= |$)"
 )
 _BACK = Late(rf"(?:am|are|is|'s|will be|'?ll be|got|get)(?: {_ADVERBS})* back(?= |$)")
-_BARE_BACK = Late(r"back (?:home|again|now|from|in town|on)(?= |$)")
+_BARE_BACK = Late(r"back (?:home|again|now|from|in town|on|early|already|sooner)(?= |$)")
 _STAYS = Late(
-    r"(?:(?:am|are|is|will) not (?:be |going )?(?:away|going|on holiday)|wont be away|staying|"
+    r"(?:(?:(?:am|are|is|will) )?not (?:be |going )?(?:away|going|on holiday)|wont be away|staying|"
     r"(?:am|are|is) (?:staying|here)).* (?:after all|any ?more)(?= |$)"
 )
 _ASKED = Late(
@@ -52,12 +55,13 @@ _ASKED = Late(
 _STANDS_IN = Late(
     r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
     r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
-    r"(?:minds?|minding))(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|meanwhile|then))*"
+    r"(?:minds?|minding)|(?:has|takes|keeps) (?:my|our) (?:bin|bucket|pail|tub))"
+    r"(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|meanwhile|then))*"
 )
 _FOR_NOW = Late(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
 _HOME = Late(
-    r"(?: (?:home|again|now|safely|safe|already|early|today|all|at last|everyone|everybody|folks|"
-    r"in town|from(?: \S+){1,4}))*"
+    r"(?: (?:home|again|now|safely|safe|already|early|sooner|today|all|at last|everyone|everybody|"
+    r"folks|in town|from(?: \S+){1,4}))*"
 )
 _BEFORE_ASIDE = words_in("while whilst when as because since cos")
 _NOT_SAID = words_in("if unless was were were been said says whenever in")

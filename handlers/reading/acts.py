@@ -260,6 +260,8 @@ class Amend(_Act):
     """The member whose record it is, where that is said; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
+    which: Layer | None = None
+    """The record as it is called by what went in, when, where, by whom; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -272,6 +274,8 @@ class Retract(_Act):
     """What went in with it, if the record is called by that; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
+    which: Layer | None = None
+    """The record as it is called by what went in, when, where, by whom; told only in a room."""
     anew: bool | None = None
     """Something else is told in its place, in the same message; told only in a room."""
 
@@ -418,6 +422,8 @@ def from_json(said: Mapping[str, Any]) -> Act:
 def _lively(name: str, value: Any) -> Any:
     if name in ("on", "was"):
         return date.fromisoformat(value)
+    if name == "which":
+        return from_json(value)
     if name == "guess":
         return tuple(from_json(act) for act in value)
     return tuple(value) if isinstance(value, list) else value
@@ -434,6 +440,8 @@ def _plain(value: object) -> object:
             return round(value, 6)
         case tuple():
             return [_plain(v) if isinstance(v, str) else as_json(v) for v in value]
+        case _Act():
+            return as_json(value)  # type: ignore[arg-type]
         case Mapping():
             return {kind: round(share, 4) for kind, share in value.items()}
         case _:

@@ -201,12 +201,15 @@ _REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "s
 
 
 _WATER = words_in("water")
+_OF_ALL = words_in("each both apiece")
 
 
 def is_bare_amount(message: Message) -> bool:
     """ "About 2 kg": hardly more than an amount, and no deed or plan of its own."""
     if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False
+    if message.has(_OF_ALL):
+        return False  # "1 kg in each" is no other amount of the last one
     if message.has(_WATER) and isinstance(message.context.last, Layer | Drain):
         return False  # "1:500, 2 pints of water" is to be thinned with
     of_starter = isinstance(message.context.last, Stock | Batch)

@@ -64,6 +64,7 @@ _LEAST_SPELLED = 20
 """From here on a number spelled out takes the last unit ("another three hundred")."""
 _DEGREES = ("celsius", "fahrenheit", "degrees")
 """Quantities that may well be below nought."""
+_COUNTED = frozenset({"last", "first", "next", "other", "same", "whole", "full", "usual"})
 BEFORE_UNIT = _BETWEEN | _HEDGE_STARTS
 """Words that may stand between a number and its unit."""
 
@@ -195,7 +196,14 @@ class Measuring:
             return self.units == "us"
         if spelling == "k":
             return self._is_kilo(number)
+        if unit.vessel and digits and number.value > 1 and not spelling.endswith("s"):
+            return not self._is_of_name(number.start)
         return not number.word or unit.quantity in ("mass", "volume", "days")
+
+    def _is_of_name(self, start: int) -> bool:
+        """ "The room 12 pail": the number of a room, behind its word, counts no pails."""
+        led = start > 1 and self.norms[start - 2] in ("the", "our", "my")
+        return led and self.norms[start - 1].isalpha() and self.norms[start - 1] not in _COUNTED
 
     def _is_kilo(self, number: Number) -> bool:
         """ "1.8k", "2k of skins": k is a kilo where a thousand makes no sense."""

@@ -21,3 +21,14 @@ def behind_striking(message: Message) -> int:
     if _WHICH.isdisjoint(norms[at + 1 : end]) or (end < len(norms) and norms[end] not in _JOINTS):
         return 0
     return next((i for i in range(end, len(norms)) if norms[i] not in _JOINTS), 0)
+
+
+def is_only_a_bin(rest: Message) -> bool:
+    """Whether what is told behind it names a bin of the group and nothing else."""
+    refs = [ref for ref in (*rest.bins, *rest.named) if ref.known]
+    held = {i for ref in refs for i in range(ref.start, ref.end)}
+    left = [norm for i, norm in enumerate(rest.norms) if i not in held]
+    return len(refs) == 1 and _BEFORE_BIN.issuperset(left)
+
+
+_BEFORE_BIN = words_in("it that was is went into in to the for meant i . ! please sorry 's")

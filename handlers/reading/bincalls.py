@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
-from handlers.reading.binforms import by_their_number, is_pictured
+from handlers.reading.binforms import SPELLED, by_their_number, is_pictured
 from handlers.reading.binwords import BIN_WORDS, INTO, BinRef
 from handlers.reading.vocabulary import verb_words, words_in
 from handlers.reading.words import Word, cleaned, words_of
@@ -69,17 +69,42 @@ def _numbered(bins: tuple[str, ...]) -> dict[str, str]:
 def by_number(
     words: Sequence[Word], norms: Sequence[str], bins: tuple[str, ...]
 ) -> Iterator[BinRef]:
-    """ "Mussel shells, 40": the number alone, as a breath of its own or as the one that got it."""
+    """ "Mussel shells, 40": the number alone, as a breath of its own or as the one that got it;
+    "sealed one and two": in words too behind a deed.
+    """
     numbered = _numbered(bins)
+    end = -1
     for i, norm in enumerate(norms) if numbered else ():
-        name = numbered.get(norm)
+        name = numbered.get(norm) or numbered.get(_SPELLED.get(norm, ""))
         if name is None:
             continue
         after = norms[i + 1] if i + 1 < len(norms) else ""
+        ends = after in _BREATHS or after in _BEHIND_LETTER
         alone = _leads_number(norms, i) and (after in _BREATHS or after in _BEHIND_NUMBER)
-        within = norms[i - 1 : i] in _WITHIN and (after in _BREATHS or after in _BEHIND_LETTER)
-        if alone or within:
-            yield BinRef(i, i + 1, name, True, True)
+        within = norms[i - 1 : i] in _WITHIN and ends
+        if not ((norm in numbered and alone) or within or _is_done_to(norms, i, end, numbered)):
+            continue
+        end = i + 1
+        yield BinRef(i, end, name, True, True)
+
+
+_SPELLED = {word: str(number) for number, word in SPELLED.items()}
+
+
+def _is_done_to(norms: Sequence[str], i: int, end: int, numbered: dict[str, str]) -> bool:
+    """ "Sealed one", "buried 1 and 2 under the fig": behind a deed, or in a row that began so."""
+    before, after, beyond = norms[i - 1 : i], norms[i + 1 : i + 2], norms[i + 2 : i + 3]
+    led = before in _DONE if i else False
+    led = led or (before in _JOINTS and end == i - 1)
+    another = {*beyond, *(_SPELLED.get(norm, "") for norm in beyond)}
+    goes_on = after in _JOINTS and not numbered.keys().isdisjoint(another)
+    ends = not after or after[0] in _BREATHS | _BEHIND_LETTER | _PLACES
+    return led and (goes_on or ends)
+
+
+_DONE = [["sealed"], ["drained"], ["buried"], ["emptied"], ["bins"], ["buckets"], ["pails"]]
+_JOINTS = [["and"], ["&"], [","], ["n"]]
+_PLACES = words_in("in under by near behind beside beneath")
 
 
 @lru_cache(maxsize=1024)

@@ -31,12 +31,11 @@ def of_each_bin(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _for_each(act: Act, message: Message) -> list[Act]:
     """ "Two closed today: bin 6 and the hall": an act for each bin of the list."""
-    if not isinstance(act, LISTED) or (isinstance(act, Drain) and act.volume_l is not None):
+    if not isinstance(act, LISTED):
         return [act]
-    lists = _lists(message)
-    if isinstance(act, Open | Bury):  # "opened the orange and the pink bin"
-        plain = {ref.name for ref in message.bins if ref.plain}
-        lists = [names for names in lists if names[-1] in plain]
+    if isinstance(act, Drain) and act.volume_l is not None and not message.has(EACH):
+        return [act]
+    lists = _lists(message, sure=isinstance(act, Open | Bury))
     for names in lists:
         if act.bin in names or (act.bin is None and len(lists) == 1):
             told = [d for d in message.days if not d.aside and d.past <= message.today]
@@ -51,11 +50,39 @@ LISTED = (Seal, Open, Drain, Bury)
 """What may be told of a list of bins."""
 
 
-def _lists(message: Message) -> list[list[str]]:
-    """The bins that are named in a row, with nothing but "and" and commas between them."""
+def _lists(message: Message, *, sure: bool = False) -> list[list[str]]:
+    """The bins that are named in a row, with nothing but "and" and commas between them; where it
+    must be sure, only those that are no colours, rooms or places.
+    """
     rows = listed_bins((*message.bins, *message.named), message)
+    if sure:  # "opened the orange and the pink bin", "buried red and blue"
+        rows = [row for row in rows if row[-1].plain or _is_all_told(row, message)]
     names = [list(dict.fromkeys(ref.name for ref in row if ref.name is not None)) for row in rows]
     return [row for row in names if len(row) > 1]
+
+
+def _is_all_told(row: Sequence[BinRef], message: Message) -> bool:
+    """Whether the row is all that a deed is told of: it stands behind it, or before "are in the
+    ground", and nothing goes on with its last name ("the shed and the yard bench").
+    """
+    norms = message.norms
+    start, end = row[0].start, row[-1].end
+    start -= norms[start - 1 : start] == ["the"]
+    after = norms[end] if end < len(norms) else "."
+    behind = any(verb.end == start for verb in (c.verb for c in message.clauses) if verb)
+    ends = (
+        not after[0].isalpha() or after in _BEHIND_ROW or any(d.start == end for d in message.days)
+    )
+    leads = start == 0 or not norms[start - 1][0].isalpha()
+    return (behind and ends) or (leads and after in _BEING)
+
+
+_BEING = words_in("are were both")
+_BEHIND_ROW = words_in(
+    "in into under beneath below by near along beside behind next at on over underneath between "
+    "again too together now just this last yesterday today both with after before while as but "
+    "bins buckets pails tubs"
+)
 
 
 def listed_bins(refs: Iterable[BinRef], message: Message) -> list[list[BinRef]]:
@@ -90,15 +117,20 @@ def on_several(act: Act, message: Message) -> Act:
     match = _SEVERAL.search(" ".join(message.norms))
     if match is None:
         return act
-    return replace(act, each="both" if match.group().startswith("both") else "all")
+    two = "both" in match.group() or "two" in match.group()
+    return replace(act, each="both" if two else "all")
 
 
-_EVERY = words_in("both all every each")
+_EVERY = words_in("both all every each everything two")
+_VESSELS = r"(?:bin|bucket|pail|tub|drum|caddy|barrel)(?:s|ies)?"
 _SEVERAL = Late(
-    r"\bboth(?= of (?:them|the|our)\b| bins?\b| buckets?\b| [^\w\s]| today\b| now\b| up\b|"
-    r" yesterday\b| (?:on|this|last|just|in the) \w+|$)|"
+    rf"\bboth(?= of (?:them|the|our)\b| (?:the )?{_VESSELS}\b| [^\w\s]| today\b| now\b| up\b|"
+    r" yesterday\b| (?:on|this|last|just|in|under|by|near|behind) \w+|$)|\bthem both\b|"
+    rf"\bboth (?=drained|sealed|buried)|\b(?:the|our) two {_VESSELS}\b|"
+    r"\b(?:sealed|drained|buried) (?:everything\b|all$)|"
+    r"\b(?:all|everything)(?: is| are| 's| now)* (?=sealed|drained|buried)|"
     r"\b(?:all(?: of)?(?: the| our| these)?|every) "
-    r"(?:bins?|buckets?|them|three|four|five|six|[3-6])\b|"
+    rf"(?:{_VESSELS}|them|three|four|five|six|[3-6])\b|"
     r"\bthem all\b|\b(?:in|into|to|from) each(?: (?:bin|bucket|one|of them))?(?=$| [^\w\s])"
 )
 

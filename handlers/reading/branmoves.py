@@ -1,4 +1,4 @@
-"""Starter that comes to what is on hand, or goes from it: bought, given away, spilled."""
+"""Starter that comes to what is on hand, or goes from it: bought, dried, given away, spilled."""
 
 from handlers.reading.acts import Stock
 from handlers.reading.amending import is_asking, with_people
@@ -19,32 +19,50 @@ _CAME = Late(
     r"(?:(?:another|a further|an extra|more) )?|(?:got|have) (?:another|a further|an extra) )"
     + _MUCH
 )
+_SOMEBODY = r"(?!(?:it|them|this|that|each|both|all|everything|him|her|top) )\w+(?: next door)?"
 _WENT = Late(
     _LEAD + r"(?:gave|lent|spilled|spilt|lost|wasted|donated|sold|binned|threw)(?: away| out)? "
-    rf"(?:qmember )?{_MUCH}|{_LEAD}(?:took|brought|carried|passed|handed) {_MUCH} "
-    r"(?:over |round |on )*to\b"
+    rf"{_MUCH}|{_LEAD}(?:gave|lent|sold) (?:(?:the|my|our|her|his) )?{_SOMEBODY} {_MUCH}|"
+    rf"{_LEAD}(?:took|brought|carried|passed|handed) {_MUCH} (?:over |round |on )*(?:to|home)\b|"
+    rf"{_LEAD}(?:spilled|spilt|lost|wasted) (?:\w+ ){{0,4}}qbran , qmuch (?:gone|lost|wasted)$"
 )
+_READY = r"(?:(?:the|our|my|new|starter) )*(?:qbran|batch(?: of (?:the )?qbran)?)"
+_IS_DRY = (
+    rf"{_LEAD}{_READY} (?:(?:is|'s|has|now|all|finally) )*(?:dry|dried)(?: (?:now|at last|qday))*|"
+    rf"{_LEAD}dried (?:all )?{_READY}"
+)
+_DRIED = Late(
+    rf"(?:{_IS_DRY})(?: (?:[,:;-]|and|it|is|was|came to|made|gave|weighs|about|today))* qmuch\b|"
+    rf"{_LEAD}(?:bagged|jarred|packed)(?: up)? {_MUCH}"
+)
+_DRY = Late(rf"(?:{_IS_DRY})(?: today| now| at last| ,| done)*$")
 _CUES = words_in(
     "bought purchased received picked ordered collected fetched another extra further gave lent "
-    "spilled spilt lost wasted donated sold binned threw took brought carried passed handed"
+    "spilled spilt lost wasted donated sold binned threw took brought carried passed handed "
+    "dried dry bagged jarred packed"
 )
+_BATCH = BRAN | {"batch"}
 _OTHERWISE = words_in("left remaining now not on over into in")
 """Beside these the amount is what is there, or went on a layer."""
 
 
 def bran_moved(message: Message) -> Stock | None:
     """How much starter came or went, if that is what a sentence in a room tells."""
-    if not message.context.in_room or not message.has(BRAN) or not message.has(_CUES):
+    if not message.context.in_room or not message.has(_BATCH) or not message.has(_CUES):
         return None
     measured = message.measured()
-    if len(measured) != 1 or len(message.sentences) > 1 or is_asking(message):
+    if len(measured) > 1 or len(message.sentences) > 1 or is_asking(message):
         return None
-    if not message.bran() or any(c.sense in _UNDONE for c in message.clauses):
+    if any(c.sense in _UNDONE for c in message.clauses):
         return None
     if any(ref.known or ref.plain for ref in message.bins):
         return None
+    if not measured:
+        return Stock(change="more", rules=(_RULE,)) if _DRY.match(_text(message)) else None
     text = _text(message, measured[0])
-    came = _CAME.match(text)
+    if "qbran" not in text and "dry" not in message.norms:
+        return None
+    came = _CAME.match(text) or _DRIED.match(text)
     found = came or _WENT.match(text)
     if found is None or not _OTHERWISE.isdisjoint(text[found.end() :].split()):
         return None
@@ -55,8 +73,13 @@ def bran_moved(message: Message) -> Stock | None:
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
 
 
-def _text(message: Message, amount: Amount) -> str:
+def _text(message: Message, amount: Amount | None = None) -> str:
     """The words, the amount as `qmuch`, starter as `qbran`, members as `qmember`."""
-    norms = ["qbran" if message.bran_at(i) else norm for i, norm in enumerate(message.norms)]
-    norms[amount.start : amount.end] = ["qmuch"]
+    norms = message.norms.copy()
+    for i, norm in enumerate(message.norms):
+        taken_home = norm in BRAN and message.norms[i + 1 : i + 2] == ["home"]
+        if taken_home or message.bran_at(i):
+            norms[i] = "qbran"
+    if amount is not None:
+        norms[amount.start : amount.end] = ["qmuch"]
     return with_people(message, " ".join(norms)).strip(" ,.!")

@@ -203,16 +203,28 @@ _NOTHING = patterns(
     r"(?: at all)? (?:from|off|out of|at|in) (?:the )?qbin\b",
 )
 _IN_EACH = patterns(
-    # "Put 1 kg in each", "added a kilo to both"
-    r"^(?:(?:i|we|and|also|just|ok|,) )*(?:put|added|add|tipped|threw|chucked) (?:\S+ ){1,5}"
+    # "Put 1 kg in each", "a kilo to both"
+    r"^(?:(?:i|we|and|also|just|ok|,) )*(?:(?:put|added|add|tipped|threw|chucked) )?(?:\S+ ){1,5}"
     r"(?:in|into|to) (?:each|both|all (?:three|four|five|of them))(?: (?:bins?|one|of them))?"
     r"(?: qday)?$",
 )
-_DRAINED_ALL = patterns(
-    # "Drained all three"
-    r"^(?:(?:i|we|and|just|ok|,) )*drained (?:all|both)(?: (?:three|four|five|of them|bins))?(?: "
-    r"qday)?$",
+_ALL = words_in("both all everything two")
+_ALL_OF_THEM = (
+    r"(?:(?:both|all)(?: two| three| four)?(?: of them)?|them both|all the|the two|everything)"
+    r"(?: (?:bins|buckets|pails|tubs))?"
 )
+_THERE = r"(?: (?:in|under|by|near|behind|beside|beneath) (?:the |our |my )?\w+(?: \w+)?)?"
+
+
+def _on_all(deed: str) -> Patterns:
+    """ "Buried both under the fig", "both drained": all that is said, but for a day or a place."""
+    end = rf"(?: now| together| qday| , | ,)*{_THERE}(?: qday)?$"
+    return patterns(
+        rf"^(?:(?:i|we|and|just|have|'ve|ok|,) )*{deed} {_ALL_OF_THEM}{end}",
+        rf"^{_ALL_OF_THEM}(?: are| were| have been| now| 're)* {deed}{end}",
+    )
+
+
 _EMPTIED = patterns(
     # "On Sunday I emptied the drain, got a pint"
     r"\bemptied (?:the|its|our|my) (?:drain|tap|tray|sump|reservoir|drip tray)\b.{0,12}\b(?:got|"
@@ -232,7 +244,10 @@ _BYWORDS = (
     _Byword(
         "layer", words_in("each both all"), _IN_EACH, of_bin=False, measured="mass", in_room=True
     ),
-    _Byword("drain", words_in("all both"), _DRAINED_ALL, of_bin=False, in_room=True),
+    *(
+        _Byword(kind, _ALL, _on_all(deed), words_in("done observe"), of_bin=False, in_room=True)
+        for kind, deed in (("drain", "drained"), ("seal", "sealed"), ("bury", "buried"))
+    ),
     _Byword(
         "seal",
         words_in(

@@ -175,7 +175,9 @@ _NO_NAMES = words_in("it that there this here who what he she everything one") |
 
 
 def _place_opened(message: Message) -> str | None:
-    """ "Opened shed, 20 litres": a room or a colour right behind the verb, and no other thing."""
+    """ "Opened shed, 20 litres", "opened room 12": a room or a colour right behind the verb, and no
+    other thing.
+    """
     measured = {amount.start for amount in message.amounts}
     for clause in message.clauses:
         if clause.verb is None or "open" not in clause.verb.verb.classes:
@@ -183,13 +185,18 @@ def _place_opened(message: Message) -> str | None:
         at = clause.verb.end
         while message.norms[at : at + 1] and message.norms[at] in ("the", "our", "my"):
             at += 1
-        if message.norms[at : at + 1] and message.norms[at] in PLACE_NAMES | COLOURS:
-            behind = message.norms[at + 1 : at + 2]
-            if not behind or not behind[0].isalpha() or at + 1 in measured:
-                return message.words[at].text
+        numbered = message.norms[at : at + 1] and message.norms[at] in _NUMBERED
+        end = at + 1 + bool(numbered and message.words[at + 1 : at + 2])
+        if numbered and message.words[end - 1].kind != "number":
+            continue
+        if numbered or (message.norms[at : at + 1] and message.norms[at] in PLACE_NAMES | COLOURS):
+            behind = message.norms[end : end + 1]
+            if not behind or not behind[0].isalpha() or end in measured:
+                return message.text(at, end)
     return None
 
 
+_NUMBERED = words_in("room plot flat class unit floor")
 _IT = words_in("it him her er them this that one is of 's : \" the")
 
 

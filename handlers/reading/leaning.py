@@ -19,6 +19,7 @@ from handlers.reading.late import Late
 from handlers.reading.liquid import drain_from, drawn
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
+from handlers.reading.placewords import UNDER
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.scraps import layer_from
 from handlers.reading.spans import indexes
@@ -104,6 +105,30 @@ def amount_owed(message: Message) -> Amend | None:
     if not is_bare_amount(message) or message.measured()[0].quantity != "volume":
         return None
     return Amend(volume_l=message.measured()[0].value, rules=(BARE_AMOUNT,))
+
+
+def place_owed(message: Message) -> Amend | None:
+    """ "Under the lemon" behind "buried blue": where it went, and no more."""
+    norms = message.norms
+    if norms[0] not in _WHERE or not isinstance(message.context.last, Bury):
+        return None
+    start = 1 + (norms[1:2] == ["to"])
+    start += norms[start : start + 1] != [] and norms[start] in ("the", "our", "my")
+    place = [norm for norm in norms[start:] if norm not in ".!,"]
+    said = message.bins or message.days or message.amounts or is_asking(message)
+    if message.context.last.place or said or not 0 < len(place) <= _LONGEST_PLACE:
+        return None
+    if (
+        any(not norm[0].isalpha() or norm in _NO_PLACE for norm in place)
+        or message.clauses[0].verb is not None
+    ):
+        return None
+    return Amend(place=message.text(start, start + len(place)), rules=(_RULE,))
+
+
+_WHERE = UNDER | words_in("by next in along at between")
+_NO_PLACE = words_in("way moment all last least once hurry mood")
+_LONGEST_PLACE = 4
 
 
 def another_number(message: Message) -> Amend | None:

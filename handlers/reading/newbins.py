@@ -132,9 +132,18 @@ def _said(
         return None
     if norms[i] in _BIN_PLURALS:
         return BinRef(i, i + 1, None, plain=True)
-    numbered = _numbered(words, norms, i, taken) or _with_number(words, norms, i, taken)
-    if numbered is not None:
-        return numbered
+    if before == "own":
+        return _had(words, norms, i, taken)
+    return (
+        _numbered(words, norms, i, taken)
+        or _with_number(words, norms, i, taken)
+        or _worded(words, norms, i, taken)
+    )
+
+
+def _worded(words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]) -> BinRef:
+    """A bin that is called by the words before it, or that no word calls anything."""
+    before = norms[i - 1] if i else ""
     start = i
     if before in vocabulary() and _is_new_name(norms, i):
         return BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
@@ -148,6 +157,27 @@ def _said(
         return BinRef(i - 1, i + 1, f"{words[i - 1].text} {words[i].text}", plain=True)
     owner = _owner(words, norms, i)
     return owner or BinRef(i, i + 1, None, plain=True)
+
+
+def _had(words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]) -> BinRef:
+    """ "Room 12 has its own pail", "Ben has his own bin": called by what or who has it."""
+    end = i - 2
+    while end > 0 and norms[end] in _HAVING:
+        end -= 1
+    end += 1
+    if norms[i - 2 : i - 1] and norms[i - 2] in _WHOSE and "has" in norms[end : i - 2]:
+        number = words[end - 1].kind == "number"
+        start = end - 1 - number
+        if start >= 0 and words[start].kind == "word" and norms[start] not in GENERIC | _NOBODY:
+            name = written(words, start, end)
+            named = start in taken or (words[start].text[:1].isupper() and not number)
+            return BinRef(start, i + 1, f"{name}'s" if named else name, plain=True)
+    return BinRef(i, i + 1, None, plain=True)
+
+
+_HAVING = words_in("its his her their has got now also")
+_WHOSE = words_in("its his her their")
+_NOBODY = words_in("he she it they who everybody everyone each nobody somebody anyone")
 
 
 def _with_number(

@@ -52,11 +52,25 @@ def with_siblings(believed: list[Act], told: Sequence[Act], message: Message) ->
 
     "Ines drained the shed and Kofi's sealed bin 3": what carries the one carries the other.
     """
+    believed = [act for act in told if act in believed or _is_led(act, message)]
     if len(believed) == len(told) or not any(isinstance(act, _SIBLINGS) for act in believed):
         return believed
     if ":" in message.norms:  # a heading may say that all of it is a plan
         return believed
     return [act for act in told if act in believed or not _PLAIN.isdisjoint(act.rules)]
+
+
+def _is_led(act: Act, message: Message) -> bool:
+    """ "Buried the shed bin and it's stinking": whatever follows, the first clause says it all."""
+    clause = message.clauses[0]
+    if not isinstance(act, Bury) or clause.sense != "did" or not message.context.in_room:
+        return False
+    refs = [ref for ref in message.bins if clause.start <= ref.start < clause.end]
+    if len(refs) != 1 or not refs[0].plain or not refs[0].known or refs[0].name != act.bin:
+        return False
+    held = indexes(refs, message.days)
+    rest = [message.norms[i] for i in range(clause.start, clause.end) if i not in held]
+    return [norm for norm in rest if norm not in _BESIDE] == ["buried"]
 
 
 _SIBLINGS = (Bury, Drain, Seal)

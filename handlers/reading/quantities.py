@@ -18,7 +18,7 @@ from handlers.reading.retold import result_of, without_restated, without_total
 from handlers.reading.saidof import EATERS, EATING
 from handlers.reading.spans import indexes
 from handlers.reading.tare import weighings, without_tare
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import Food, words_in
 
 
 @once
@@ -251,6 +251,8 @@ def makeup_of(group: Group) -> Makeup | None:
         weights = item_weights(group, items, amounts)
     if weights is None and items and group.measured() != amounts[:1]:
         items = _with_parts(group, items, amounts)
+    if weights and (rest := _of_no_kind(group, items, amounts)):
+        items, weights = [*items, _MIXED], [*weights, rest]
     absent = [i for i in group.items if i.absent]
     if weights is not None:
         weights = [*weights, *(0.0 for _ in absent)]
@@ -258,6 +260,23 @@ def makeup_of(group: Group) -> Makeup | None:
     if own is None and group.inherited is not None:
         return makeup_of(group.inherited)
     return own
+
+
+def _of_no_kind(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> float:
+    """ "4 kg laneway, a kilo of prawn heads": the amount before them, of which a bin is named."""
+    first, second, *_ = sorted(amounts)
+    if min(i.start for i in items) < second.start or first.quantity != second.quantity:
+        return 0.0
+    message = group.message
+    at = first.end
+    while message.norms[at : at + 1] and message.norms[at] in _TO_BIN:
+        at += 1
+    named = any(ref.start == at for ref in (*message.bins, *message.named))
+    return first.value if named else 0.0
+
+
+_MIXED = Item(0, 0, Food((("mixed", 1.0),), 0.0), generic=True)
+_TO_BIN = words_in("in into to the our")
 
 
 def _with_parts(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> list[Item]:

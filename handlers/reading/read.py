@@ -17,19 +17,21 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amending import is_asking
 from handlers.reading.anew import CUES as STRIKING
-from handlers.reading.anew import behind_striking
+from handlers.reading.anew import behind_striking, is_only_a_bin
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
+from handlers.reading.calledby import CUES as CALLED
+from handlers.reading.calledby import called
 from handlers.reading.completing import completed
 from handlers.reading.doerright import was_by_me
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
-from handlers.reading.kindright import CUES as CALLED
+from handlers.reading.kindright import CUES as CALLED_BY_KIND
 from handlers.reading.kindright import kind_right
-from handlers.reading.leaning import amount_owed
+from handlers.reading.leaning import amount_owed, place_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.onlywrong import only_wrong
@@ -71,8 +73,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return ()
     if context.to_bot and (found := about_oneself(message)):
         return found
-    if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
-        return anew
+    if context.in_room and (of_record := _of_the_record(message)):
+        return of_record
     if leant := _leaning(message):
         return leant
     if moved := bran_moved(message):
@@ -86,6 +88,13 @@ def _read(message: Message) -> tuple[Act, ...]:
     return told(message, scores_of(message))
 
 
+def _of_the_record(message: Message) -> tuple[Act, ...]:
+    """What strikes out or puts right a record and says more of it than "that"."""
+    if message.has(CALLED) and (by_name := called(message)):
+        return (by_name,)
+    return _told_anew(message) if message.has(STRIKING) else ()
+
+
 def _leaning(message: Message) -> tuple[Act, ...]:
     """What completes or puts right the record that the talk is on, or tells it again."""
     context = message.context
@@ -93,7 +102,7 @@ def _leaning(message: Message) -> tuple[Act, ...]:
         return right
     if context.earlier is None and context.last is None:
         return ()
-    leant: Act | None = amount_owed(message) or same_bin_again(message)
+    leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
     return (leant,) if leant else ()
@@ -105,7 +114,7 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     if shared or (shared := parts_right(message)):
         return shared
     found = only_wrong(message) or went_elsewhere(message) or was_by_me(message)
-    if found is None and message.has(CALLED):
+    if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
     return (found,) if found else ()
 
@@ -116,7 +125,10 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
     if not at:
         return ()
     context = replace(message.context, after_bot=True)
-    rest = read_message(message.text(at, len(message.words)), context)
+    said = message.text(at, len(message.words))
+    rest = read_message(said, context)
+    if is_only_a_bin(rest):  # "scratch that, it was green": as "no, it was green"
+        rest = read_message(f"no, {said}", context)
     if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
         return right
     acts = told(rest, scores_of(rest))

@@ -72,9 +72,22 @@ def seal_of(groups: Sequence[Group], k: int) -> Seal | None:
     rule = _by_lid(groups, k) or _by_verb(groups, k)
     if rule is None or is_shut_again(group.message):
         return None
-    if (is_ahead(group) and "from" not in group.norms) or not _OTHER_THINGS.isdisjoint(group.free):
+    others = _OTHER_THINGS.intersection(group.free)
+    if (is_ahead(group) and "from" not in group.norms) or (
+        others and not _is_beside(others, group)
+    ):
         return None
     return seal_from(groups, k, rule)
+
+
+def _is_beside(others: frozenset[str], group: Group) -> bool:
+    """ "Sealed the shed, and its tap is leaking": no tap was sealed."""
+    norms = group.message.norms
+    said = [i for i in range(group.start, group.end) if norms[i] in others]
+    return others <= _TAP and all(
+        norms[i - 2 : i] in (["and", "its"], ["and", "the"], ["but", "its"], ["but", "the"])
+        for i in said
+    )
 
 
 def seal_from(groups: Sequence[Group], k: int, rule: str) -> Seal:

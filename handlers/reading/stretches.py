@@ -4,7 +4,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from handlers.reading.days import Day
-from handlers.reading.daywords import MONTHS
+from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
@@ -140,6 +140,10 @@ def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretc
         stop = day.end
     if begins is not None and _lead(message, begins, start) == "since":
         first = begins.past
+    elif begins is not None and ends and last and _is_next(message, begins, ends):
+        first = coming(begins.past, begins.future, message.today)
+        weeks = 0 if message.norms[begins.start] == "next" else 1
+        last = _weekday_in(first, weeks, ends.future) - (ends.future - last)
     elif begins is not None:
         first, last = _ahead(begins, ends, last, message.today)
     first = first or message.today
@@ -150,6 +154,19 @@ def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretc
         is_open = begins is not None and _lead(message, begins, start) in _FROM
         return Stretch(first, None if is_open else first, stop)
     return Stretch(first, last, stop) if last <= first + LONGEST else None
+
+
+def _is_next(message: Message, begins: Day, ends: Day) -> bool:
+    """ "Thursday to next Friday": the end is a day of the week behind that of the beginning; both
+    are of one week where both are said to be next.
+    """
+    named = {message.norms[begins.end - 1], message.norms[ends.end - 1]} <= WEEKDAYS.keys()
+    return named and message.norms[ends.start] == "next"
+
+
+def _weekday_in(first: date, weeks: int, day: date) -> date:
+    """The day's weekday in the week, from Monday on, so many behind that of the first day."""
+    return first + timedelta(days=7 * weeks - first.weekday() + day.weekday())
 
 
 def _as_said(message: Message, day: Day) -> Day:

@@ -47,8 +47,13 @@ _CALL = Late(
     r"^(?:from now on )(?:we )?call (?:the )?(?P<bin2>qbin) (?P<name2>\S.{0,60})$|"
     r"^(?:the )?(?P<bin3>qbin) is (?:now|from now on) (?:called|named) (?P<name3>\S.{0,60})$"
 )
+_WORN = (
+    r"(?:a |now |all |badly |very )*(?:cracked|broken|split|leaking|worn out|rusty|too old|gone)"
+)
 _RETIRE = Late(
-    rf"^{_ASKING}(?:retire|retiring|decommission) (?:the )?qbin$|"
+    rf"^{_ASKING}(?:retire|retiring|decommission) (?:the )?qbin"
+    rf"(?: (?:because |since )?(?:it is|it 's|its) {_WORN})?$|"
+    rf"^(?:the )?qbin (?:is|'s|has) {_WORN} (?:so )?(?:please )?retire it$|"
     rf"^(?:the )?qbin is (?:now )?(?:retired|out of (?:use|service))(?: now| for good)?$|"
     rf"^{_ASKING}take (?:the )?qbin out of (?:use|service)(?: for good)?$|"
     rf"^(?:we )?(?:no longer use|dont use|do not use) (?:the )?qbin(?: any ?more)?$"

@@ -400,3 +400,16 @@ async def test_a_bin_that_was_handed_on_is_asked_after(room: TalkingRoom) -> Non
     assert told.body.startswith("Bram, have you had the yard bin since yesterday?")
     await room.says("I'll take it", who="bram")
     assert await keeper(room) == "bram"
+
+
+@pytest.mark.parametrize(("days", "taken_by"), [(0, "bram"), (2, "ines")])
+async def test_a_bare_yes_days_after_the_offer_is_to_what_was_said_last(
+    room: TalkingRoom, days: int, taken_by: str
+) -> None:
+    await room.says("handing the yard bin to Bram")
+    await room.waits(days=days)
+    await room.says("1 kg in the yard bin, Bram did you bring the lids?", who="mei")
+    await room.says("yes", who="bram")
+    assert await keeper(room) == taken_by
+    await room.says("I'll take it", who="bram")
+    assert await keeper(room) == "bram"

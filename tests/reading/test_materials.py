@@ -282,3 +282,19 @@ def test_a_bit_of_the_amount_is_no_share() -> None:
     (layer,) = acts("2 kilos and a bit of rice with potatoes into bin 3")
     assert isinstance(layer, Layer)
     assert layer.materials == {"grain": 0.5, "vegetable": 0.5}
+
+
+@pytest.mark.parametrize(
+    ("text", "kg", "rich"),
+    [
+        ("4 kg shed, kilo of prawn heads", 5, 0.2),
+        ("3 kg in the shed and 1 kg of fish", 4, 0.25),
+        ("4 kg in the shed, a kilo of it prawn heads", 4, 0.25),
+        ("2 kg peelings in the shed, 2 kg prawn heads", 4, 0.5),
+    ],
+)
+def test_what_no_kind_is_told_of_is_mixed(text: str, kg: float, rich: float) -> None:
+    [layer] = acts(text)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(kg)
+    assert layer.rich == pytest.approx(rich)

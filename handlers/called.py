@@ -1,0 +1,80 @@
+"""A record that is called by what it holds is put right or struck out: "the 1 kg of bread"."""
+
+from dataclasses import replace
+from datetime import timedelta
+
+from handlers.answer import Answer, Handler, Query, Turn
+from handlers.corrections import struck_words, written_anew
+from handlers.describing import describe
+from handlers.layers import said_amount
+from handlers.reading.acts import Amend, Layer, Retract
+from storage.rows import Entry, Facts
+
+REMEMBERED = timedelta(days=60)
+"""For so long a record may be called by what it holds, where its day is not said."""
+CLOSE = 0.02
+"""By so much of it an amount may be rounded that a record is called by."""
+NO_SUCH_LAYER = (
+    "I find no such layer in the book, so nothing is changed. Reply to the message that told it."
+)
+
+
+async def corrected(act: Amend, which: Layer, turn: Turn, carry_on: Handler) -> Answer:
+    """The layer so called is written anew; another's only once that was asked."""
+    entry = await _found(which, act.of, turn)
+    if entry is None:
+        return Answer(say=NO_SUCH_LAYER)
+    if act.of is None and entry.writer != turn.sender:
+        much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+        correct = f"correct it to {much}" if much else "correct it"
+        return _asked(entry, correct, replace(act, of=entry.event), turn)
+    return await written_anew(entry, act, turn, carry_on)
+
+
+async def struck(act: Retract, which: Layer, turn: Turn) -> Answer:
+    """The layer so called is struck out; another's only once that was asked."""
+    entry = await _found(which, act.of, turn)
+    if entry is None:
+        return Answer(say=NO_SUCH_LAYER)
+    if act.of is None and entry.writer != turn.sender:
+        return _asked(entry, "strike it out", replace(act, of=entry.event), turn)
+    return Answer(strikes=[entry], say=struck_words([entry], turn))
+
+
+def _asked(entry: Entry, deed: str, act: Amend | Retract, turn: Turn) -> Answer:
+    return Answer(
+        say=f"That is {entry.writer}'s: {describe(entry, turn)}. Shall I {deed}?",
+        query=Query.about(act, lacks="yes"),
+    )
+
+
+async def _found(which: Layer, event: str | None, turn: Turn) -> Entry | None:
+    """The last layer that is called so, be it of one message alone."""
+    first, last = which.on or turn.today - REMEMBERED, which.on or turn.today
+    members = await turn.book.members()
+    told = [await turn.book.written_by(one.name, first, last) for one in members]
+    such = [entry for entries in told for entry in entries if _is_called(which, entry)]
+    such = [entry for entry in such if event in (None, entry.event)]
+    return max(such, key=lambda entry: _likelihood(entry, turn), default=None)
+
+
+def _likelihood(entry: Entry, turn: Turn) -> tuple[bool, bool, int]:
+    """The one replied to is likelier meant than the sender's own, and that than a later one."""
+    return entry.event == turn.refers_to, entry.writer == turn.sender, entry.id
+
+
+def _is_called(which: Layer, entry: Entry) -> bool:
+    facts = entry.facts
+    of_bin = entry.bin.name.casefold() if entry.bin else None
+    return (
+        entry.act == "layer"
+        and which.bin in (None, of_bin, entry.bin and entry.bin.name)
+        and which.member in (None, entry.member)
+        and _is_about(which.mass_kg, facts.mass_kg)
+        and _is_about(which.volume_l, facts.volume_l)
+        and not (which.materials and which.materials.keys().isdisjoint(facts.materials or {}))
+    )
+
+
+def _is_about(said: float | None, kept: float | None) -> bool:
+    return said is None or (kept is not None and abs(said - kept) <= CLOSE * kept)

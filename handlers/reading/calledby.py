@@ -1,0 +1,124 @@
+"""A record called by what it holds, to be struck out or put right: "delete the 1 kg of bread", "the
+rice Olu put in on Monday was really 1.5 kg", "it was Len who put the bread in, not me".
+"""
+
+from handlers.reading.acts import Amend, Layer, Retract
+from handlers.reading.amounts import Amount
+from handlers.reading.makeups import makeup
+from handlers.reading.message import Message
+from handlers.reading.vocabulary import words_in
+
+_STRIKING = words_in("strike delete cancel scratch remove erase cross undo")
+_RIGHTING = words_in("actually really fact correction sorry oops wrong should")
+_PUTTING = words_in("put added add tipped chucked threw dropped brought poured gave")
+CUES = _STRIKING | _RIGHTING | {"who"}
+"""Words without one of which no record is called so."""
+_LEAD = words_in(
+    "please pls bot can could you ok okay sorry oops no nope wait actually correction hi hey and "
+    "but in fact , : ! . -"
+)
+_OUT = words_in("out off")
+_THE = words_in("the that those my")
+_BEING = words_in("was were is be")
+_BEHIND = words_in("not really actually only please sorry in fact , . ! about more like and")
+RULE = "a record called by what it holds"
+
+
+def called(message: Message) -> Amend | Retract | None:
+    """What is to be struck out or put right, where the record is called by what it holds."""
+    if len(message.sentences) != 1 or message.sentences[0].asked or not message.words:
+        return None
+    norms = message.norms
+    at = next((i for i, norm in enumerate(norms) if norm not in _LEAD), len(norms) - 1)
+    if norms[at] in _STRIKING:
+        return _struck(message, at + 1)
+    if not _PUTTING.isdisjoint(norms) and "who" in norms[at : at + 4]:
+        return _done_by(message, at)
+    if norms[at] in _THE and message.has(_RIGHTING):
+        return _measured_anew(message, at)
+    return None
+
+
+def _struck(message: Message, at: int) -> Amend | Retract | None:
+    at += message.norms[at : at + 1] != [] and message.norms[at] in _OUT
+    if message.norms[at : at + 1] == []:
+        return None
+    if len(message.measured()) == 2:  # "delete the 2 kg in red, it was 3 kg"
+        return _measured_anew(message, at, struck=True) if message.norms[at] in _THE else None
+    if len(message.measured()) != 1:
+        return None
+    amount = message.measured()[0]
+    between = message.norms[at + 1 : amount.start]
+    if message.norms[at] not in _THE or len(between) > 1 or not all(n.isalpha() for n in between):
+        return None
+    return Retract(which=_which(message, at, len(message.words)), rules=(RULE,))
+
+
+def _measured_anew(message: Message, at: int, *, struck: bool = False) -> Amend | None:
+    """ "The 6 kg I put in on Tuesday was really 8 kg": the amount behind is right."""
+    norms = message.norms
+    for i in range(at + 1, len(norms) - 1):
+        if norms[i] not in _BEING:
+            continue
+        behind = [a for a in message.measured() if a.start > i]
+        which = _which(message, at, i)
+        if not behind or not _is_all(message, i + 1, behind[0]):
+            return None
+        if not struck and not _is_told(message, at, i):
+            return None
+        if not (which.mass_kg or which.volume_l or which.materials):
+            return None
+        right = behind[0]
+        if right.quantity == "mass":
+            return Amend(mass_kg=right.value, which=which, rules=(RULE,))
+        return Amend(volume_l=right.value, which=which, rules=(RULE,))
+    return None
+
+
+def _is_all(message: Message, start: int, right: Amount) -> bool:
+    """Whether nothing but the right amount, and perhaps the wrong one, stands behind."""
+    norms = message.norms
+    spoken = {k for a in message.amounts if a.start >= start for k in range(a.start, a.end)}
+    rest = [norms[k] for k in range(start, len(norms)) if k not in spoken]
+    return right.quantity in ("mass", "volume") and _BEHIND.issuperset(rest)
+
+
+def _is_told(message: Message, start: int, end: int) -> bool:
+    """Whether the words tell when it went in or who put it there, and no other deed."""
+    verbs = [c.verb for c in message.clauses if c.verb and start <= c.verb.start < end]
+    other = [v for v in verbs if message.norms[v.start] not in _PUTTING]
+    put = message.has(_PUTTING, start, end)
+    return not other and (put or any(start <= d.start < end for d in message.days))
+
+
+def _done_by(message: Message, at: int) -> Amend | None:
+    """ "It was Len who put the bread in on Monday, not me"."""
+    norms = message.norms
+    who = norms.index("who")
+    named = [m for m in message.members if at <= m.start < who]
+    refused = norms.index("not") if "not" in norms[who:] else len(norms)
+    if len(named) != 1 or norms[who + 1] not in _PUTTING or norms[at] not in ("it", "it's"):
+        return None
+    which = _which(message, who + 1, refused)
+    if not (which.mass_kg or which.volume_l or which.materials):
+        return None
+    return Amend(member=named[0].name, which=which, rules=(RULE,))
+
+
+def _which(message: Message, start: int, end: int) -> Layer:
+    """What words[start:end] say of the layer."""
+    amounts = [a for a in message.measured() if start <= a.start < end]
+    mass = next((a.value for a in amounts if a.quantity == "mass"), None)
+    made = makeup([i for i in message.items if start <= i.start < end and not i.generic])
+    refs = (*message.bins, *message.named)
+    bins = [ref.name for ref in refs if start <= ref.start < end and ref.name is not None]
+    doers = [m.name for m in message.members if start <= m.start < end]
+    own = message.context.sender if message.has(frozenset({"i"}), start, end) else None
+    return Layer(
+        mass_kg=mass,
+        volume_l=None if mass else next((a.value for a in amounts), None),
+        materials=made.shares if made else None,
+        bin=bins[0] if bins else None,
+        member=doers[0] if doers else own,
+        on=next((d.past for d in message.days if start <= d.start < end), None),
+    )

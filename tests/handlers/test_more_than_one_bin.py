@@ -1,0 +1,86 @@
+"""One deed told of two bins in few words: each of them has its record."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Two bins that are sealed."""
+    room = TalkingRoom(db)
+    await room.says("opened the red bin, 20 L, and the hall bin, 20 L")
+    await room.says("2 kg in red and 3 kg in hall")
+    return room
+
+
+async def told(room: TalkingRoom, act: str) -> list[str]:
+    return sorted(e.bin.name if e.bin else "" for e in await room.standing() if e.act == act)
+
+
+@pytest.mark.parametrize(
+    ("said", "act"),
+    [
+        ("buried red and hall", "bury"),
+        ("buried red, hall", "bury"),
+        ("buried hall and red this morning", "bury"),
+        ("buried the red and hall bins", "bury"),
+        ("hall and red are in the ground", "bury"),
+        ("buried both", "bury"),
+        ("both buried", "bury"),
+        ("buried them both under the fig", "bury"),
+        ("both drained", "drain"),
+        ("drained red and hall, 100 ml each", "drain"),
+        ("sealed the two bins", "seal"),
+        ("sealed both pails", "seal"),
+        ("sealed everything", "seal"),
+        ("both sealed", "seal"),
+        ("everything sealed", "seal"),
+        ("all buried", "bury"),
+    ],
+)
+async def test_both_are_meant(room: TalkingRoom, said: str, act: str) -> None:
+    if act == "bury":
+        await room.says("sealed both bins")
+    await room.says(said)
+    assert await told(room, act) == ["hall", "red"]
+
+
+@pytest.mark.parametrize("said", ["1 kg in each", "1 kg in each bin"])
+async def test_as_much_in_each(room: TalkingRoom, said: str) -> None:
+    await room.says(said)
+    assert await told(room, "layer") == ["hall", "hall", "red", "red"]
+
+
+@pytest.mark.parametrize(
+    "said", ["buried red and the hall bench", "we should have buried both", "who buried both?"]
+)
+async def test_no_second_bin_is_meant(room: TalkingRoom, said: str) -> None:
+    await room.says("sealed both bins")
+    await room.says(said)
+    assert "hall" not in await told(room, "bury")
+
+
+@pytest.mark.parametrize(
+    "said", ["scratch that, it was red", "scratch that, red", "no, it was red", "strike that, red"]
+)
+async def test_struck_out_of_one_bin_it_is_in_the_other(room: TalkingRoom, said: str) -> None:
+    await room.says("4 kg of peel in hall")
+    await room.says(said)
+    kg = [e.facts.mass_kg for e in await room.standing() if e.bin and e.bin.name == "red"]
+    assert kg == [None, 2, 4]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "buried the hall bin and it's stinking a bit",
+        "buried the hall bin, and sealed the red bin, and its tap is leaking",
+    ],
+)
+async def test_a_burial_with_more_to_tell_is_a_burial(room: TalkingRoom, said: str) -> None:
+    await room.says("sealed the hall bin")
+    [answer] = await room.says(said)
+    assert await told(room, "bury") == ["hall"]
+    assert "press and seal" not in answer.body
