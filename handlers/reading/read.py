@@ -41,6 +41,7 @@ from handlers.reading.samebin import same_bin_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.splitright import share_moved
+from handlers.reading.straight import straight
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 from handlers.reading.untold import without_untold
@@ -108,6 +109,8 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     """What the rules find and the scores believe, and what the scores are sure of besides."""
     context = message.context
+    if context.in_room and (layers := straight(message)):
+        return tuple(without_untold(layers, message))
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(completed(acts, message))
