@@ -116,6 +116,8 @@ def _guessed(act: Act, turn: Turn) -> str:
     where = f" in {the(bin)}" if bin else ""
     if isinstance(act, Drain) and act.volume_l:
         return f"{volume(act.volume_l, turn.units)} drained{where.replace(' in ', ' from ', 1)}"
+    if isinstance(act, Amend) and (act.mass_kg or act.volume_l):
+        return f"that it was {said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)}"
     if isinstance(act, Layer):
         facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
         return f"{said_amount(facts, turn)}{where}"
