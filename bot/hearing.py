@@ -9,7 +9,7 @@ from bot import marks, unasked
 from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_present_name, with_offers
-from bot.talk import REMINDERS, Talk
+from bot.talk import REMINDERS, TALK_GOES_ON, Talk
 from handlers import (
     arranging,
     corrections,
@@ -143,8 +143,18 @@ class Hearing:
         if acts is None:
             return False
         await self._settle(question, acts, said.event)
+        if question.lacks == "bin" and unsure.is_of_more(said.body, acts):
+            await self._settle_before(said, turn)
         await self._reply(said.event, to=said.event, thread=said.thread)
         return True
+
+    async def _settle_before(self, said: Said, turn: Turn) -> None:
+        """Settle the question asked before the one just settled, if it was lately and of a bin."""
+        before = await self.book.question(turn.sender)
+        if before and before.lacks == "bin" and said.at - before.asked_at <= TALK_GOES_ON:
+            acts = await unsure.settled(said.body, before, self.book)
+            if acts is not None:
+                await self._settle(before, acts, said.event)
 
     async def _settle(self, question: Question, acts: Sequence[Act], by: str) -> None:
         await changes.settle_question(self.book, question, by)

@@ -8,8 +8,10 @@ from zoneinfo import ZoneInfo
 
 from handlers import nosuchbin
 from handlers.answer import Answer, Query, Turn
+from handlers.bins import how_much
 from handlers.layers import said_amount
 from handlers.phrasing import the, volume
+from handlers.placed import OWN_BIN, divided, placed
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Act,
@@ -88,7 +90,9 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     if any(
         one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
     ):
-        return Answer(say=HOW_MUCH)
+        [first, *others] = act.guess
+        lacking = None if others or isinstance(first, Amend) else how_much(first)
+        return Answer(say=HOW_MUCH, query=lacking)
     words = listed([_guessed(one, turn) for one in act.guess])
     say = f"Shall I write down {words}?"
     layers = [one for one in act.guess if isinstance(one, Layer)]
@@ -148,14 +152,15 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     A plain no gives no acts.
     """
     said = [word.replace("’", "'") for word in _WORD.findall(words.casefold())]
+    if question.lacks == "bin":
+        return await _in_bin(words, said, question, book)
+    if question.lacks == "yes" and (
+        parts := await divided(words, _guess(question), question, book)
+    ):
+        return parts
     most = MOST_MEASURING_WORDS if question.lacks == "amount" else MOST_ANSWER_WORDS
     if not said or len(said) > most:
         return None
-    if question.lacks == "bin":
-        if all(entry.bin for entry in await book.of_event(question.event)):
-            return None  # it was told since, by a correction
-        name = await _named(said, book)
-        return [Amend(bin=name)] if name else None
     if question.lacks == "which":
         return await _which(said, question, book)
     if question.lacks == "size":
@@ -167,6 +172,19 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if said[0] in YES:
         return _guess(question)
     return [] if said[0] in NO else None
+
+
+async def _in_bin(words: str, said: list[str], question: Question, book: Book) -> list[Act] | None:
+    """What puts the record that has no bin into the one that was said."""
+    if all(entry.bin for entry in await book.of_event(question.event)):
+        return None  # it was told since, by a correction
+    name = await _named(said, book) if 0 < len(said) <= MOST_ANSWER_WORDS else None
+    return [Amend(bin=name)] if name else await placed(words, question, book)
+
+
+def is_of_more(words: str, acts: Sequence[Act]) -> bool:
+    """ "Both in the kitchen", "scraps green, bread Rosie": an answer to two questions."""
+    return "both" in words.casefold().split() or any(OWN_BIN in act.rules for act in acts)
 
 
 def _guess(question: Question) -> list[Act]:
@@ -181,9 +199,11 @@ def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
     message = read_message(words, context)
     amount = bare_amount(message)
     [asked] = _guess(question)
-    if amount is None or not isinstance(asked, Ask | Stock):
+    if amount is None or not isinstance(asked, Ask | _MEASURED):
         return None
     mass, volume = (amount.value, None) if amount.quantity == "mass" else (None, amount.value)
+    if isinstance(asked, Drain):
+        return [replace(asked, volume_l=volume)] if volume else None
     made = makeup(message.items)
     if made and isinstance(asked, Ask):
         asked = replace(asked, materials=made.shares, rich=made.rich)
