@@ -24,6 +24,7 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
+from handlers.reading.echoes import with_echoes
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed
@@ -55,6 +56,8 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
     acts = _read(message)
+    if acts and message.context.in_room:
+        acts = with_echoes(acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts
 
