@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from handlers.reading.acts import (
     Act,
@@ -37,6 +38,7 @@ from handlers.reading.moresettings import with_further_settings
 from handlers.reading.naming import given_name, vessel_as_name
 from handlers.reading.openings import all_opened
 from handlers.reading.portions import portioned
+from handlers.reading.retold import is_repair
 from handlers.reading.severally import each_asked
 from handlers.reading.splitright import split_right
 from handlers.reading.told import deeds
@@ -126,7 +128,16 @@ def _without_echoes(acts: list[Act], message: Message) -> list[Act]:
         return acts
     told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
     alone = len(message.sentences) == 1
-    echoed = [a for a in amends if any(_echoes(a, b, alone=alone) for b in told)]
+    refused = {
+        one.name
+        for one, other in pairwise(message.bins)
+        if is_repair(message.norms[one.end : other.start])
+    }
+    echoed = [
+        a
+        for a in amends
+        if any(_echoes(a, b, alone=alone) for b in told) or (told and a.bin and a.bin in refused)
+    ]
     return [a for a in acts if a not in echoed]
 
 

@@ -23,7 +23,7 @@ _FURTHER = words_in("another more too also again further extra")
 def with_echoes(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """The acts, with each layer marked that may only say again what was written down."""
     rule = _rule(message) if message.has(CUES) and not message.has(_FURTHER) else None
-    if rule is None:
+    if rule is None or not all(isinstance(act, Layer) for act in acts):
         return tuple(acts)
     return tuple([replace(a, rules=(*a.rules, rule)) if isinstance(a, Layer) else a for a in acts])
 
@@ -44,5 +44,7 @@ def _quoted(message: Message, i: int) -> bool:
 
 
 def _wondered(message: Message, i: int) -> bool:
-    """ "Dev, 4 kg?? In green??"."""
+    """ "Dev, 4 kg?? In green??": asked without a verb, and that is all."""
+    if any(clause.verb is not None for clause in message.clauses):
+        return False
     return any(s.asked and s.start <= i < s.end for s in message.sentences)

@@ -133,8 +133,9 @@ def _describes_thing(group: Group, day: Day) -> bool:
 
 def _is_coming(message: Message, start: int, end: int, day: Day) -> bool:
     """Whether the words round a day say that it comes round; the "back" of "3 days back" is its."""
-    around = message.norms[start : day.start] + message.norms[day.end : end]
-    return not _COMING.isdisjoint(around)
+    apiece = {a.end for a in message.amounts}  # "500 g each yesterday"
+    around = {n for i, n in enumerate(message.norms[start:end], start) if i not in apiece}
+    return not _COMING.isdisjoint(around.difference(message.norms[day.start : day.end]))
 
 
 def _tells_when(group: Group, day: Day) -> bool:
