@@ -25,6 +25,7 @@ from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.echoes import with_echoes
+from handlers.reading.fewwords import changed_by_few
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed
@@ -70,8 +71,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and message.has(STRIKING) and (anew := _told_anew(message)):
         return anew
-    if context.in_room and context.last and (shared := share_moved(message)):
-        return shared
+    if context.in_room and (right := _put_right_behind(message)):
+        return right
     if leant := _leaning(message):
         return (leant,)
     if moved := bran_moved(message):
@@ -83,6 +84,12 @@ def _read(message: Message) -> tuple[Act, ...]:
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return told(message, scores_of(message))
+
+
+def _put_right_behind(message: Message) -> tuple[Act, ...]:
+    """What a few words change of the record that they stand behind."""
+    shared = share_moved(message) if message.context.last else ()
+    return shared or changed_by_few(message)
 
 
 def _leaning(message: Message) -> Act | None:
