@@ -23,7 +23,7 @@ from handlers import (
 )
 from handlers.answer import Answer, Turn
 from handlers.describing import describe
-from handlers.help import NOT_UNDERSTOOD
+from handlers.help import NOT_UNDERSTOOD, NOTHING_WRITTEN
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask
@@ -116,9 +116,16 @@ class Hearing:
         if refers_to is None and any(isinstance(act, Amend) for act in acts):
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
-        if not acts and "?" in said.body and self.talk.calls_us(said):
-            self.spoken.append(NOT_UNDERSTOOD)
+        if not acts and self.talk.calls_us(said):
+            self.spoken += [NOT_UNDERSTOOD] if "?" in said.body else await self._unwritten(said)
         await self._reply(said.event, to=said.event, thread=said.thread)
+
+    async def _unwritten(self, said: Said) -> list[str]:
+        """What is said to an order that speaks of an amount and a bin, and was not understood."""
+        names = [bin.name.casefold() for bin in await self.book.bins()]
+        body = said.body.casefold()
+        ordered = any(letter.isdecimal() for letter in body) and any(n in body for n in names)
+        return [NOTHING_WRITTEN] if ordered else []
 
     async def _settled(self, said: Said, turn: Turn) -> bool:
         """Whether it answered a question of ours, and was dealt with as such."""

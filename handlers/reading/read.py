@@ -24,6 +24,7 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
+from handlers.reading.dictation import as_report
 from handlers.reading.echoes import with_echoes
 from handlers.reading.fewwords import changed_by_few
 from handlers.reading.flatly import FLATLY
@@ -83,7 +84,15 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return told(message, scores_of(message))
+    return _dictated(message) or told(message, scores_of(message))
+
+
+def _dictated(message: Message) -> tuple[Act, ...]:
+    """What the bot is told by name to write down: it is scraps, whatever its score."""
+    dictated = as_report(message) if message.bot else None
+    if dictated is None:
+        return ()
+    return told(dictated, scores_of(dictated).with_told("layer", frozenset()))
 
 
 def _put_right_behind(message: Message) -> tuple[Act, ...]:
