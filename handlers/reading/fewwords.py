@@ -4,8 +4,9 @@
 
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Amend, Drain, Layer
-from handlers.reading.amending import is_asking
+from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
+from handlers.reading.amending import is_asking, plain_text
+from handlers.reading.late import Late
 from handlers.reading.leaning import number_meant
 from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
@@ -26,7 +27,7 @@ _ASIDE = words_in(
 )
 _ALL = words_in("all mostly mainly mainly just entirely purely")
 _SMALL = _POINTING | _BEING | _ASIDE
-_CUES = _POINTING | _ALL | words_in("* more nearer closer make")
+_CUES = _POINTING | _ALL | words_in("* more nearer closer make same too ditto")
 
 
 def changed_by_few(message: Message) -> tuple[Act, ...]:
@@ -40,6 +41,8 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
     if not isinstance(last, Layer | Drain):
         return ()
     own = last.member in (None, message.context.sender)
+    if not own and isinstance(last, Layer):
+        return _likewise(last, message)
     if not own or is_asking(message) or message.measured():
         return ()
     if isinstance(last, Layer) and (shared := _shared(last, message)):
@@ -48,6 +51,20 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
     if found is None and isinstance(last, Layer):
         found = _unit(message) or _made_of(last, message)
     return (replace(found, rules=(_RULE,)),) if found else ()
+
+
+_LIKEWISE = Late(
+    r"^(?:(?:and|oh|yep|yes|,) )*(?:(?:the )?same (?:for|with|from) me|same here|me too|mine too|"
+    r"ditto(?: here| for me)?|same again here)$"
+)
+
+
+def _likewise(last: Layer, message: Message) -> tuple[Act, ...]:
+    """ "Same here" behind another's layer: as much of the sender's own, if it is meant so."""
+    if _LIKEWISE.search(plain_text(message)) is None or not (last.mass_kg or last.volume_l):
+        return ()
+    own = replace(last, member=None, on=message.today, rules=(_RULE,))
+    return (Unsure(guess=(own,), rules=(_RULE,)),)
 
 
 def _amended(act: Layer | Drain) -> Amend:
