@@ -5,11 +5,11 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from bot import marks, unasked
+from bot import asked, marks, unasked
 from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_present_name, with_offers
-from bot.talk import REMINDERS, TALK_GOES_ON, Talk
+from bot.talk import REMINDERS, Talk
 from handlers import (
     arranging,
     corrections,
@@ -23,7 +23,7 @@ from handlers import (
 )
 from handlers.answer import Answer, Turn
 from handlers.describing import describe
-from handlers.help import NOT_UNDERSTOOD, NOTHING_WRITTEN
+from handlers.help import NOT_UNDERSTOOD
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask
@@ -117,15 +117,10 @@ class Hearing:
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
         if not acts and self.talk.calls_us(said):
-            self.spoken += [NOT_UNDERSTOOD] if "?" in said.body else await self._unwritten(said)
+            self.spoken += (
+                [NOT_UNDERSTOOD] if "?" in said.body else await asked.unwritten(said, self.book)
+            )
         await self._reply(said.event, to=said.event, thread=said.thread)
-
-    async def _unwritten(self, said: Said) -> list[str]:
-        """What is said to an order that speaks of an amount and a bin, and was not understood."""
-        names = [bin.name.casefold() for bin in await self.book.bins()]
-        body = said.body.casefold()
-        ordered = any(letter.isdecimal() for letter in body) and any(n in body for n in names)
-        return [NOTHING_WRITTEN] if ordered else []
 
     async def _settled(self, said: Said, turn: Turn) -> bool:
         """Whether it answered a question of ours, and was dealt with as such."""
@@ -135,6 +130,8 @@ class Hearing:
             else await self.book.question(turn.sender)
         )
         if question is None or question.sender != turn.sender:
+            question = await asked.of_another(said, turn, self.talk)
+        if question is None:
             return False
         stands = BIN_STANDS if question.lacks == "bin" else QUESTION_STANDS
         if said.at - question.asked_at > stands:
@@ -151,17 +148,12 @@ class Hearing:
             return False
         await self._settle(question, acts, said.event)
         if question.lacks == "bin" and unsure.is_of_more(said.body, acts):
-            await self._settle_before(said, turn)
+            before = await asked.before(said, turn, self.talk)
+            also = await unsure.settled(said.body, before, self.book) if before else None
+            if before and also is not None:
+                await self._settle(before, also, said.event)
         await self._reply(said.event, to=said.event, thread=said.thread)
         return True
-
-    async def _settle_before(self, said: Said, turn: Turn) -> None:
-        """Settle the question asked before the one just settled, if it was lately and of a bin."""
-        before = await self.book.question(turn.sender)
-        if before and before.lacks == "bin" and said.at - before.asked_at <= TALK_GOES_ON:
-            acts = await unsure.settled(said.body, before, self.book)
-            if acts is not None:
-                await self._settle(before, acts, said.event)
 
     async def _settle(self, question: Question, acts: Sequence[Act], by: str) -> None:
         await changes.settle_question(self.book, question, by)

@@ -23,6 +23,7 @@ from handlers.reading.acts import (
     Layer,
     Observe,
     Open,
+    Retract,
     Stock,
     Unsure,
     from_json,
@@ -180,6 +181,18 @@ async def _in_bin(words: str, said: list[str], question: Question, book: Book) -
         return None  # it was told since, by a correction
     name = await _named(said, book) if 0 < len(said) <= MOST_ANSWER_WORDS else None
     return [Amend(bin=name)] if name else await placed(words, question, book)
+
+
+def is_bare(words: str) -> bool:
+    """Whether it is a plain yes or no and nothing else."""
+    said = _WORD.findall(words.casefold())
+    return bool(said) and said[0] in YES | NO and _BESIDE.issuperset(said) and "?" not in words
+
+
+def record_of(question: Question) -> str | None:
+    """The message whose record would be struck out or put right by a yes."""
+    acts = _guess(question) if question.lacks == "yes" else []
+    return next((act.of for act in acts if isinstance(act, Amend | Retract) and act.of), None)
 
 
 def is_of_more(words: str, acts: Sequence[Act]) -> bool:
