@@ -13,10 +13,13 @@ from handlers.reading.acts import Layer, Unsure
 from handlers.reading.amounts import Amount
 from handlers.reading.binwords import INTO, BinRef
 from handlers.reading.days import Day
+from handlers.reading.doers import is_sender
 from handlers.reading.items import Item
+from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
+from handlers.reading.people import MemberRef
 from handlers.reading.vocabulary import words_in
 
 RULE = "amounts straight into bins"
@@ -52,14 +55,17 @@ _Piece = Amount | BinRef | Item | Day | str
 
 def straight(message: Message) -> tuple[Layer | Unsure, ...]:
     """A layer for each bin that an amount stands beside; none if anything else is said."""
-    if not message.bins or not message.amounts or len(message.norms) > _LONGEST or message.members:
+    if not message.bins or not message.amounts or len(message.norms) > _LONGEST:
+        return ()
+    doers = _doers(message)
+    if message.members and not doers:
         return ()
     if any(c.sense in _UNTOLD for c in message.clauses) or any(s.asked for s in message.sentences):
         return ()
     pieces = list(_pieces(message))
     shares = [] if None in pieces else _shares([p for p in pieces if p is not None])
     _go_on(shares, message)
-    if not shares or not _are_scraps(shares, message):
+    if not shares or not (doers or _are_more(shares)) or not _are_scraps(shares, message):
         return ()
     days = _days(shares, message)
     layers = [
@@ -70,10 +76,29 @@ def straight(message: Message) -> tuple[Layer | Unsure, ...]:
     ]
     if len(days) < len(shares) or not layers:
         return ()
+    if doers:
+        other = doers.name
+        halves = [share_of(layer, 0.5) for layer in layers]
+        return tuple(part for half in halves for part in (half, replace(half, member=other)))
     [first, *further] = layers
     if not further and _may_be_other(shares[0]):
         return (Unsure(guess=(first,), rules=(RULE,)),)
     return tuple(layers)
+
+
+def _doers(message: Message) -> MemberRef | None:
+    """ "Me and Jo", "Jo and I": the other of the two, with the words that name both."""
+    norms = message.norms
+    if len(message.members) != 1:
+        return None
+    [other] = message.members
+    if is_sender(message, other.name):
+        return None
+    if norms[other.start - 2 : other.start] in (["me", "and"], ["me", "&"]):
+        return other._replace(start=other.start - 2)
+    if norms[other.end : other.end + 2] in (["and", "me"], ["and", "i"], ["&", "me"], ["&", "i"]):
+        return other._replace(end=other.end + 2)
+    return None
 
 
 def _pieces(message: Message) -> Iterator[_Piece | None]:
@@ -84,8 +109,12 @@ def _pieces(message: Message) -> Iterator[_Piece | None]:
         for span in spans
     }
     behind, last = 0, None
+    doers = _doers(message)
     for i, norm in enumerate(message.norms):
-        if i < behind:
+        if i < behind or (doers and doers.start <= i < doers.end):
+            continue
+        if doers and message.norms[i : i + 2] == ["half", "each"]:
+            behind = i + 2
             continue
         if norm in _SAID:
             yield norm
@@ -173,6 +202,12 @@ def _is_whole(share: _Share, bin_first: bool) -> bool:
     return (several or one) and (share.amount is None) == share.nought
 
 
+def _are_more(shares: Sequence[_Share]) -> bool:
+    """Whether there is more than a weight in one bin: that tells itself."""
+    volumes = any(share.amount and share.amount.quantity == "volume" for share in shares)
+    return volumes or len({ref.name for share in shares for ref in share.bins}) > 1
+
+
 def _are_scraps(shares: Sequence[_Share], message: Message) -> bool:
     """Whether what was measured went in: a volume alone may have come out."""
     amounts = [share.amount for share in shares if share.amount]
@@ -180,8 +215,6 @@ def _are_scraps(shares: Sequence[_Share], message: Message) -> bool:
         return False
     volumes = [share for share in shares if share.amount and share.amount.quantity == "volume"]
     several = len({ref.name for share in shares for ref in share.bins}) > 1
-    if not (volumes or several) or len(amounts) == len(volumes) == 0:
-        return False
     weighed = len(volumes) < len(amounts)
     put = message.has(_PUT)
     return all(

@@ -99,3 +99,26 @@ def test_each_amount_has_the_day_behind_it(text: str, days: list[int]) -> None:
 def test_outside_of_a_room_the_scores_decide() -> None:
     assert group().in_room is False
     assert acts("put 3 quarts in the tank", bins=BINS) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "shares"),
+    [
+        ("me and Ruth put 3 kg in green", [(None, 1.5), ("ruth", 1.5)]),
+        ("Ines and I put 2 kg in the tank, half each", [(None, 1.0), ("ines", 1.0)]),
+        ("Ruth put 3 kg in green", [("ruth", 3.0)]),
+    ],
+)
+def test_two_doers_share_what_they_put_in(
+    text: str, shares: list[tuple[str | None, float]]
+) -> None:
+    layers = [act for act in in_room(text) if isinstance(act, Layer)]
+    assert [(layer.member, layer.mass_kg) for layer in layers] == shares
+
+
+def test_as_much_again_on_another_day() -> None:
+    layers = in_room("2 kg in green on sunday and again today")
+    assert [act.on for act in layers if isinstance(act, Layer)] == [
+        date(2026, 6, 14),
+        date(2026, 6, 17),
+    ]
