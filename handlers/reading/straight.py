@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from handlers.reading.acts import Layer, Unsure
 from handlers.reading.amounts import Amount
-from handlers.reading.binwords import INTO, BinRef
+from handlers.reading.binwords import BinRef
 from handlers.reading.days import Day
 from handlers.reading.doers import is_sender
 from handlers.reading.items import Item
@@ -32,6 +32,8 @@ _SAID = _EACH | _SAME | _NOUGHT
 _OF_LIQUID = words_in("ml mls mil mils millilitre millilitres cl floz")
 _POURED = words_in("cup cups mug mugs jug jugs bottle bottles glass glasses spoon spoons tbsp tsp")
 """Vessels that liquid is drawn into as well."""
+_OF_SCRAPS = words_in("caddy caddies handful handfuls bowlful bowlfuls")
+"""Measures of what goes into a bin, in whatever room it stands."""
 _UNTOLD = frozenset({"not", "will", "if", "ask", "said"})
 _LONGEST = 40
 _ALIKE = 12
@@ -214,32 +216,26 @@ def _are_scraps(shares: Sequence[_Share], message: Message) -> bool:
     if any(a.quantity not in ("mass", "volume") or a.negative or a.value <= 0 for a in amounts):
         return False
     volumes = [share for share in shares if share.amount and share.amount.quantity == "volume"]
-    several = len({ref.name for share in shares for ref in share.bins}) > 1
-    weighed = len(volumes) < len(amounts)
-    put = message.has(_PUT)
-    return all(
-        share.items
-        or weighed
-        or put
-        or _is_vessel(share, several, message)
-        or _leads_in(share, message)
-        for share in volumes
-    ) and not (volumes and message.has(_OF_LIQUID))
+    if not volumes or message.has(_OF_LIQUID):
+        return not volumes
+    if len(volumes) < len(amounts) or message.has(_PUT):
+        return True
+    refs = [ref for share in shares for ref in share.bins]
+    if all(ref.place and not ref.plain for ref in refs):  # "3 bags in the kitchen, 2 in the shed"
+        return all(share.items or message.has(_OF_SCRAPS) for share in volumes)
+    several = len({ref.name for ref in refs}) > 1
+    return all(share.items or _goes_in(share, several, message) for share in volumes)
 
 
-def _is_vessel(share: _Share, several: bool, message: Message) -> bool:
-    """ "Half a caddy green, half a caddy bin 2": what nobody draws liquid into."""
-    amount = share.amount
-    if amount is None or not amount.vessel or not several:
+def _goes_in(share: _Share, several: bool, message: Message) -> bool:
+    """ "2 tubs in green", "half a caddy green, half a caddy bin 2": it is led in, or measured by a
+    vessel that nobody draws liquid into."""
+    amount, at = share.amount, share.bins[0].start
+    assert amount is not None
+    if amount.vessel and not _POURED.isdisjoint(message.norms[amount.start : amount.end]):
         return False
-    return _POURED.isdisjoint(message.norms[amount.start : amount.end])
-
-
-def _leads_in(share: _Share, message: Message) -> bool:
-    """ "2 tubs in the green": what stands before the bin leads into it."""
-    at = share.bins[0].start
-    lead = message.norms[max(0, at - 2) : at]
-    return not INTO.isdisjoint(lead) and not {"in", "into", "to"}.isdisjoint(lead)
+    led = not {"in", "into", "to"}.isdisjoint(message.norms[max(0, at - 2) : at])
+    return led or (amount.vessel and several)
 
 
 def _may_be_other(share: _Share) -> bool:

@@ -70,6 +70,7 @@ def test_what_may_be_a_tank_of_another_kind_is_asked_about(text: str) -> None:
     "text",
     [
         "30 litres in the tank",
+        "3 bags in the kitchen, 2 in the tank",
         "did somebody put 4 litres in the tank?",
         "I'll put 2 tubs in green and 1 in bin 2",
         "green is up to 2 kg, bin 2 to 1",
