@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from bot import marks, neighbours, unasked
+from bot import asked, marks, neighbours, unasked
 from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_present_name, with_offers
@@ -121,8 +121,10 @@ class Hearing:
         if refers_to is None and any(isinstance(act, Amend) for act in acts):
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
-        if not acts and "?" in said.body and self.talk.calls_us(said):
-            self.spoken.append(NOT_UNDERSTOOD)
+        if not acts and self.talk.calls_us(said):
+            self.spoken += (
+                [NOT_UNDERSTOOD] if "?" in said.body else await asked.unwritten(said, self.book)
+            )
         await self._reply(said.event, to=said.event, thread=said.thread)
 
     async def _settled(self, said: Said, turn: Turn) -> bool:
@@ -133,6 +135,8 @@ class Hearing:
             else await self.book.question(turn.sender)
         )
         if question is None or question.sender != turn.sender:
+            question = await asked.of_another(said, turn, self.talk)
+        if question is None:
             return False
         stands = BIN_STANDS if question.lacks == "bin" else QUESTION_STANDS
         if said.at - question.asked_at > stands:
@@ -148,14 +152,26 @@ class Hearing:
         if acts is None:
             return False
         if question.lacks in UNCLEAR and await neighbours.is_answered(said, self.talk):
-            asked = bin_meant(question, acts)
-            if asked is None:
+            meant = bin_meant(question, acts)
+            if meant is None:
                 return False
-            await self._take_up(asked, turn)
+            await self._take_up(meant, turn)
         else:
             await self._settle(question, acts, said.event)
+            await self._settle_before(question, acts, said, turn)
         await self._reply(said.event, to=said.event, thread=said.thread)
         return True
+
+    async def _settle_before(
+        self, question: Question, acts: Sequence[Act], said: Said, turn: Turn
+    ) -> None:
+        """Settle also the question before it, where the same words answer both."""
+        if question.lacks != "bin" or not unsure.is_of_more(said.body, acts):
+            return
+        before = await asked.before(said, turn, self.talk)
+        also = await unsure.settled(said.body, before, self.book) if before else None
+        if before and also is not None:
+            await self._settle(before, also, said.event)
 
     async def _settle(self, question: Question, acts: Sequence[Act], by: str) -> None:
         await changes.settle_question(self.book, question, by)

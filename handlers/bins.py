@@ -9,7 +9,7 @@ from handlers.phrasing import capital, day, how_full, mass, spoon, starter, the,
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
-from handlers.reading.acts import Ask, Open, Stock
+from handlers.reading.acts import Act, Ask, Open
 from handlers.reading.opened import NAME_LOST
 from handlers.state import BinState, Stage, look_up, named
 from storage import words
@@ -73,7 +73,7 @@ def how_big(name: str) -> Query:
     return Query.about(Open(bin=name), lacks="size")
 
 
-def how_much(act: Ask | Stock) -> Query:
+def how_much(act: Act) -> Query:
     """What keeps the question open how much is meant, up to the sender's next words."""
     return Query.about(act, lacks="amount")
 

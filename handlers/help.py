@@ -31,3 +31,7 @@ HELP = (
 )
 
 NOT_UNDERSTOOD = "I did not understand that question. Say “help” to see what I can answer."
+NOTHING_WRITTEN = (
+    "I did not understand that, so nothing is written down. Say it as “added 2 kg to the blue "
+    "bin”, or “no, 3 kg” behind what is to be put right."
+)

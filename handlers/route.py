@@ -14,6 +14,7 @@ from handlers import (
     custody,
     dilution,
     draining,
+    echoes,
     forecast,
     ground,
     group,
@@ -57,7 +58,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         return await several.answer(act, turn, answer)
     match act:
         case acts.Layer():
-            return await layers.added(act, turn)
+            return await echoes.heard_before(act, turn) or await layers.added(act, turn)
         case acts.Drain():
             return await draining.drained(act, turn)
         case acts.Open():

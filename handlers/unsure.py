@@ -8,8 +8,10 @@ from zoneinfo import ZoneInfo
 
 from handlers import nosuchbin
 from handlers.answer import Answer, Query, Turn
+from handlers.bins import how_much
 from handlers.layers import said_amount
 from handlers.phrasing import the, volume
+from handlers.placed import OWN_BIN, divided, placed
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Act,
@@ -22,6 +24,7 @@ from handlers.reading.acts import (
     Layer,
     Observe,
     Open,
+    Retract,
     Stock,
     Unsure,
     from_json,
@@ -92,7 +95,9 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     if any(
         one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
     ):
-        return Answer(say=HOW_MUCH)
+        [first, *others] = act.guess
+        lacking = None if others or isinstance(first, Amend) else how_much(first)
+        return Answer(say=HOW_MUCH, query=lacking)
     words = listed([_guessed(one, turn) for one in act.guess])
     say = f"Shall I write down {words}?"
     layers = [one for one in act.guess if isinstance(one, Layer)]
@@ -120,6 +125,8 @@ def _guessed(act: Act, turn: Turn) -> str:
     where = f" in {the(bin)}" if bin else ""
     if isinstance(act, Drain) and act.volume_l:
         return f"{volume(act.volume_l, turn.units)} drained{where.replace(' in ', ' from ', 1)}"
+    if isinstance(act, Amend) and (act.mass_kg or act.volume_l):
+        return f"that it was {said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)}"
     if isinstance(act, Layer):
         facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
         return f"{said_amount(facts, turn)}{where}"
@@ -151,7 +158,10 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     """
     said = [word.replace("’", "'") for word in _WORD.findall(words.casefold())]
     if question.lacks == "bin":
-        return await _in_bin(said, question, book)
+        return await _in_bin(words, said, question, book)
+    if question.lacks == "yes":
+        parts = await divided(words, _guess(question), question, book)
+        return parts or _confirmed(words, said, question)
     longer = question.lacks in ("amount", "task")
     most = MOST_MEASURING_WORDS if longer else MOST_ANSWER_WORDS
     if not said or len(said) > most:
@@ -162,8 +172,13 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return _tasks(said, question)
     if question.lacks == "size":
         return await _sized(words, question, book)
-    if question.lacks == "amount":
-        return _measured(words, question, book)
+    return _measured(words, question, book) if question.lacks == "amount" else None
+
+
+def _confirmed(words: str, said: Sequence[str], question: Question) -> list[Act] | None:
+    """What a plain yes stands for, or nothing for a no."""
+    if not 0 < len(said) <= MOST_ANSWER_WORDS:
+        return None
     if "?" in words or not _BESIDE.issuperset(said[1:]):
         return None  # "do I stir it?", "no, 3 kg"
     if said[0] in YES:
@@ -171,16 +186,14 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     return [] if said[0] in NO else None
 
 
-async def _in_bin(said: list[str], question: Question, book: Book) -> list[Act] | None:
-    """The bin that the record is of."""
+async def _in_bin(words: str, said: list[str], question: Question, book: Book) -> list[Act] | None:
+    """What puts the record that has no bin into the one that was said."""
     if FIRST in said:
         said = await _of_first(said, question, book)
-    if not said or len(said) > MOST_ANSWER_WORDS:
-        return None
     if all(entry.bin for entry in await book.of_event(question.event)):
         return None  # it was told since, by a correction
-    name = await _named(said, book)
-    return [Amend(bin=name)] if name else None
+    name = await _named(said, book) if 0 < len(said) <= MOST_ANSWER_WORDS else None
+    return [Amend(bin=name)] if name else await placed(words, question, book)
 
 
 async def _of_first(said: list[str], question: Question, book: Book) -> list[str]:
@@ -189,6 +202,23 @@ async def _of_first(said: list[str], question: Question, book: Book) -> list[str
     if last is None or last.event == question.event:
         return said
     return [word for word in _without_small(said) if word != FIRST]
+
+
+def is_bare(words: str) -> bool:
+    """Whether it is a plain yes or no and nothing else."""
+    said = _WORD.findall(words.casefold())
+    return bool(said) and said[0] in YES | NO and _BESIDE.issuperset(said) and "?" not in words
+
+
+def record_of(question: Question) -> str | None:
+    """The message whose record would be struck out or put right by a yes."""
+    acts = _guess(question) if question.lacks == "yes" else []
+    return next((act.of for act in acts if isinstance(act, Amend | Retract) and act.of), None)
+
+
+def is_of_more(words: str, acts: Sequence[Act]) -> bool:
+    """ "Both in the kitchen", "scraps green, bread Rosie": an answer to two questions."""
+    return "both" in words.casefold().split() or any(OWN_BIN in act.rules for act in acts)
 
 
 def _guess(question: Question) -> list[Act]:
@@ -203,9 +233,11 @@ def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
     message = read_message(words, context)
     amount = bare_amount(message)
     [asked] = _guess(question)
-    if amount is None or not isinstance(asked, Ask | Stock):
+    if amount is None or not isinstance(asked, Ask | _MEASURED):
         return None
     mass, volume = (amount.value, None) if amount.quantity == "mass" else (None, amount.value)
+    if isinstance(asked, Drain):
+        return [replace(asked, volume_l=volume)] if volume else None
     made = makeup(message.items)
     if made and isinstance(asked, Ask):
         asked = replace(asked, materials=made.shares, rich=made.rich)

@@ -60,7 +60,7 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
         return parts
     amounts = _amounts(message, rates=len(days) > 1)
     if len(amounts) == 1:
-        if dated := _together(message, days, amounts[0]):
+        if dated := _together(message, days, amounts[0]) or _again(message, days):
             return [replace(layer, on=day) for day in dated]
         return [replace(layer, member=name) for name in _together(message, doers, amounts[0])]
     if len({a.quantity for a in amounts}) != 1:
@@ -143,6 +143,16 @@ def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> l
     return [m.value for m in before] if joined else []
 
 
+def _again(message: Message, days: Sequence[_Mark[date]]) -> list[date]:
+    """ "2 kg on Sunday and again today": as much on either day."""
+    if len(days) != 2:
+        return []
+    between = message.norms[days[0].end : days[1].start]
+    told = "again" in between and _AGAIN.issuperset(between)
+    return [day.value for day in days] if told else []
+
+
+_AGAIN = words_in("and again then , the same on")
 _EACH_DAY = (["a", "day"], ["every", "day"], ["every", "time"], ["a", "time"], ["per", "day"])
 _JOINTS = words_in("and & n , +")
 

@@ -44,6 +44,7 @@ from handlers.reading.moresettings import with_further_settings
 from handlers.reading.openings import all_opened
 from handlers.reading.placedlater import placed_later
 from handlers.reading.portions import portioned
+from handlers.reading.retold import is_repair
 from handlers.reading.severally import each_asked
 from handlers.reading.splitright import split_right
 from handlers.reading.told import deeds
@@ -144,7 +145,17 @@ def _without_echoes(acts: list[Act], message: Message) -> list[Act]:
     told = [a for a in acts if isinstance(a, Layer | Drain | Seal | Open | Bury | Batch)]
     alone = len(message.sentences) == 1
     last = spoken_of(message)
-    echoed = [a for a in amends if any(_echoes(a, b, last, alone=alone) for b in told)]
+    refused = {
+        one.name
+        for one, other in pairwise(message.bins)
+        if is_repair(message.norms[one.end : other.start])
+    }
+    echoed = [
+        a
+        for a in amends
+        if any(_echoes(a, b, last, alone=alone) for b in told)
+        or (told and a.bin and a.bin in refused)
+    ]
     return [a for a in acts if a not in echoed]
 
 

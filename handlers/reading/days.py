@@ -135,7 +135,7 @@ class _Reader(Dates):
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "."
         capital = self.words[i].text[:1].isupper()
         ends = capital and after in (".", ",", "!", ")", "\n", ":", "-")
-        if self.leads_amount(i, capital):
+        if self.leads_amount(i, capital) or self.ends_amount(i, after):
             return True
         if i == 0:
             return (capital and (ends or after in ("i", "we"))) or after in DAY_PARTS
@@ -148,6 +148,14 @@ class _Reader(Dates):
         if not numbered or before not in ("", ",", ";", ".", "\n", "and", "&", ":", "-"):
             return False
         return capital or not AMOUNT_BEHIND.isdisjoint(self.norms[i + 2 : i + 3])
+
+    def ends_amount(self, i: int, after: str) -> bool:
+        """ "1 kg sat, 2 kg sun in green": a day behind its amount, but "2 kg sat in green"."""
+        measured = i > 1 and self.words[i - 2].kind == "number"
+        if not measured or self.norms[i - 1] not in AMOUNT_BEHIND:
+            return False
+        leads_in = after in ("in", "into", "to") and self.norms[i] != "sat"
+        return leads_in or after in (",", ";", ".", "and", "&", "+")
 
     def weekday_number(self, i: int) -> int | None:
         if i >= len(self.norms):

@@ -5,7 +5,19 @@ from dataclasses import replace
 from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
-from handlers.reading.acts import Act, Amend, Batch, Bury, Drain, Layer, Open, Retract, Seal, Stock
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Batch,
+    Bury,
+    Drain,
+    Layer,
+    Open,
+    Retract,
+    Seal,
+    Stock,
+    Unsure,
+)
 from handlers.reading.amending import (
     BARE_AMOUNT,
     SORRY,
@@ -17,10 +29,11 @@ from handlers.reading.amending import (
 from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
 from handlers.reading.liquid import drain_from, drawn
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.placewords import UNDER
-from handlers.reading.quantities import scrap_amounts
+from handlers.reading.quantities import amount_sum, scrap_amounts
 from handlers.reading.scraps import layer_from
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import vocabulary, words_in
@@ -97,14 +110,36 @@ def more(message: Message) -> Layer | Drain | None:
     return None
 
 
-def amount_owed(message: Message) -> Amend | None:
-    """ "300 mL" behind "drained blue": how much came off, and no layer."""
-    drained = spoken_of(message)
-    if not isinstance(drained, Drain) or drained.volume_l is not None:
+def amount_owed(message: Message) -> Amend | Unsure | None:
+    """ "300 mL" behind "drained blue", "a bowl and a half" behind "leftovers in green": how much
+    there was of the record that lacks it, and no further layer.
+
+    Where others have spoken since, scraps are asked about: it may be their question's answer.
+    """
+    match spoken_of(message):
+        case Drain(volume_l=None) if is_bare_amount(message):
+            owed = [a for a in message.measured() if a.quantity == "volume"]
+        case Layer(mass_kg=None, volume_l=None) as layer if _is_amount_of(layer, message):
+            owed = scrap_amounts(groups_of(message)[-1])
+        case _:
+            return None
+    mass, volume = amount_sum(owed)
+    if not (mass or volume):
         return None
-    if not is_bare_amount(message) or message.measured()[0].quantity != "volume":
-        return None
-    return Amend(volume_l=message.measured()[0].value, rules=(BARE_AMOUNT,))
+    owing = Amend(mass_kg=mass, volume_l=volume, rules=(BARE_AMOUNT,))
+    doubtful = message.context.last is None and isinstance(message.context.earlier, Layer)
+    return Unsure(guess=(owing,), rules=owing.rules) if doubtful else owing
+
+
+def _is_amount_of(layer: Layer, message: Message) -> bool:
+    """Whether no more is told than an amount, of the same things if of any."""
+    if message.bins or any(c.verb is not None or c.sense != "none" for c in message.clauses):
+        return False
+    few = word_count(message) <= 2 * _MOST_WORDS and len(message.measured()) == 1
+    if not few or is_asking(message) or first_in(FURTHER, plain_text(message)):
+        return False
+    made = makeup([item for item in message.items if not item.generic])
+    return made is None or made.shares.keys() <= (layer.materials or {}).keys()
 
 
 def place_owed(message: Message) -> Amend | None:

@@ -8,6 +8,7 @@ from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.once import once
+from handlers.reading.quantities import scrap_amounts
 from handlers.reading.retold import result_of, without_restated
 from handlers.reading.spans import indexes
 from handlers.reading.told import bin_of, day_of, is_ahead
@@ -158,6 +159,8 @@ def _drained(groups: Sequence[Group], k: int) -> str | None:
     group = groups[k]
     if not _OTHER_LIQUIDS.isdisjoint(group.free):
         return None
+    if group.inherited is not None and not drawn(group) and scrap_amounts(group):
+        return None  # "drained blue half a litre, 2 kg of veg to the shed"
     if group.bins or _names_liquid(group):
         return "a bin was drained"
     before = any(g.bins for g in groups[:k])

@@ -86,6 +86,8 @@ def _bin_behind(
     norms: Sequence[str], end: int, held: Collection[int], measured: Collection[int]
 ) -> int:
     """Where the bin stands behind a share that ends at a word: "of it in the shed"; 0 if none."""
+    if end in held:  # "half green, a third Rosie"
+        return end
     for at in range(end, min(len(norms), end + _NEAR)):
         if norms[at] in _TO:
             bin = at + 1 + (norms[at + 1 : at + 2] != [] and norms[at + 1] in _THE)

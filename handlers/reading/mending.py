@@ -46,7 +46,12 @@ _STATES = words_in("full sealed done ready empty closed shut buried drained due 
 def _unknown(norms: Sequence[str]) -> list[int]:
     """Where words stand that may be slips: long ones that no list begins a phrase with."""
     known = vocabulary().firsts
-    return [i for i, norm in enumerate(norms) if norm not in known and len(norm) > _SHORT]
+    return [
+        i
+        for i, norm in enumerate(norms)
+        if norm not in known
+        and (len(norm) > _SHORT or (len(norm) == _SHORT and _VOWELS.isdisjoint(norm)))
+    ]
 
 
 _DEEDS = words_in("drained sealed buried opened closed emptied fed filled tapped")
@@ -94,7 +99,7 @@ def _single(bins: tuple[str, ...]) -> tuple[tuple[str, ...], dict[str, tuple[str
 
 
 _SHORT = 3
-"""Letters of a word in which nothing is told to be a slip."""
+"""Letters of a word in which nothing is told to be a slip, unless it has no vowel ("grn")."""
 
 
 @lru_cache(maxsize=1024)

@@ -57,6 +57,8 @@ def _is_shared(message: Message, name: str) -> bool | None:
     """ "Shed, 25 L, mine, and yard, 30 L, shared": whose a bin is, told behind its size."""
     size = next((a for a in message.amounts if _name_before(message, a) == name), None)
     behind = [] if size is None else message.norms[size.end : size.end + 4]
+    if behind[:1] == ["and"]:  # "the yard is 30 L and shared"
+        behind = behind[1:2]
     end = behind.index("and") if "and" in behind else len(behind)
     if not _SHARED.isdisjoint(behind[:end]) or "for all" in " ".join(behind[:end]):
         return True

@@ -26,7 +26,10 @@ from handlers.reading.bywords import told_by_word
 from handlers.reading.calledby import CUES as CALLED
 from handlers.reading.calledby import called
 from handlers.reading.completing import completed
+from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
+from handlers.reading.echoes import with_echoes
+from handlers.reading.fewwords import changed_by_few
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.kindright import CUES as CALLED_BY_KIND
@@ -50,6 +53,7 @@ from handlers.reading.sametoo import done_too, sealed_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.splitright import share_moved
+from handlers.reading.straight import straight
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 from handlers.reading.untold import without_untold
@@ -63,6 +67,8 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
     acts = _read(message)
+    if acts and message.context.in_room:
+        acts = with_echoes(acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts
 
@@ -85,7 +91,15 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return told(message, scores_of(message))
+    return _dictated(message) or told(message, scores_of(message))
+
+
+def _dictated(message: Message) -> tuple[Act, ...]:
+    """What the bot is told by name to write down: it is scraps, whatever its score."""
+    dictated = as_report(message) if message.bot else None
+    if dictated is None:
+        return ()
+    return told(dictated, scores_of(dictated).with_told("layer", frozenset()))
 
 
 def _of_the_record(message: Message) -> tuple[Act, ...]:
@@ -116,7 +130,7 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     found = only_wrong(message) or went_elsewhere(message) or was_by_me(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
-    return (found,) if found else ()
+    return (found,) if found else changed_by_few(message)
 
 
 def _told_anew(message: Message) -> tuple[Act, ...]:
@@ -141,6 +155,8 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     """What the rules find and the scores believe, and what the scores are sure of besides."""
     context = message.context
+    if context.in_room and (layers := straight(message)):
+        return tuple(without_untold(layers, message))
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(completed(acts, message))

@@ -48,7 +48,7 @@ def is_repair(between: Sequence[str]) -> bool:
 
 
 _REPAIRS = words_in("sorry wait oops mean scratch nope correction er erm whoops rather lie typo")
-_REPAIRING = _REPAIRS | words_in(", no i that make actually its - — ... into in the to")
+_REPAIRING = _REPAIRS | words_in(", no i that thats was make actually its - — ... into in the to")
 
 
 def _is_same(between: Sequence[str], last: Amount, amount: Amount) -> bool:

@@ -160,10 +160,11 @@ def _describes_thing(group: Group, day: Day) -> bool:
 
 def _is_coming(message: Message, start: int, end: int, day: Day) -> bool:
     """Whether the words round a day say that it comes round; the "back" of "3 days back" is its."""
-    around = message.norms[start : day.start] + message.norms[day.end : end]
-    if around[day.start - start - 2 : day.start - start] == ["as", "of"]:
+    if message.norms[max(0, day.start - 2) : day.start] == ["as", "of"]:
         return False  # "bin 3 is open as of last night"
-    return not _COMING.isdisjoint(around)
+    apiece = {a.end for a in message.amounts}  # "500 g each yesterday"
+    around = {n for i, n in enumerate(message.norms[start:end], start) if i not in apiece}
+    return not _COMING.isdisjoint(around.difference(message.norms[day.start : day.end]))
 
 
 def _tells_when(group: Group, day: Day) -> bool:

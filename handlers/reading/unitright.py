@@ -36,6 +36,16 @@ def another_unit(message: Message, told: Sides) -> Amend | None:
     return None
 
 
+def in_unit(message: Message, name: str) -> Amend | None:
+    """The number last written down in the unit of that name, if it was said in another."""
+    meant = unit_table(message.context.units).get(name)
+    if meant is None or meant.quantity not in ("mass", "volume"):
+        return None
+    wrong = [unit for unit in _measures(message) if unit.quantity == meant.quantity]
+    act = _converted(message, meant, wrong)
+    return None if act == Amend() else act
+
+
 def _measures(message: Message) -> list[Unit]:
     """The units that the last amount may have been said in: those that make a round number."""
     last = message.context.last

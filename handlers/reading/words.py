@@ -106,6 +106,10 @@ _STRONG = re.compile(r"(?<!\S)(\*\*|__)(?=\S)([^*_\n]+)(?<=\S)\1(?!\w)")
 """Words in bold."""
 
 
+_WITH = re.compile(r"\bw/(?!o\b) ?(?=\w)")
+""" "Topped the shed w/ 1 kg of bread"."""
+
+
 def cleaned(text: str) -> str:
     """The stretch of a message that is read, with typographic signs made plain.
 
@@ -120,6 +124,8 @@ def cleaned(text: str) -> str:
         text = _MARKED.sub(r"\1", _STRUCK.sub("", text))
     if "**" in text or "__" in text:
         text = _STRONG.sub(r"\2", text)
+    if "w/" in text:
+        text = _WITH.sub("with ", text)
     if text.isascii():
         return text
     return unicodedata.normalize("NFC", text).translate(_CLEAN)

@@ -338,13 +338,18 @@ async def test_a_yes_behind_a_later_record_is_not_for_an_earlier_question(
 
 
 @pytest.mark.parametrize(
-    "words", ["double that", "he said: scratch that", "what was the last entry I logged?"]
+    "words", ["double the fun", "he said: scratch that", "what was the last entry I logged?"]
 )
 async def test_what_only_sounds_like_striking_strikes_nothing(
     room: TalkingRoom, words: str
 ) -> None:
     await room.says(words)
     assert await layers(room) == [2]
+
+
+async def test_an_amount_doubled_is_struck_out_by_no_word(room: TalkingRoom) -> None:
+    await room.says("double that")
+    assert await layers(room) == [4]
 
 
 async def test_a_bare_amount_with_nothing_to_correct_is_asked_about(room: TalkingRoom) -> None:

@@ -1,0 +1,41 @@
+"""Whose question of ours a few words answer, where it is not the sender's own last one; and what is
+said to an order that was not understood.
+"""
+
+from bot.heard import Said
+from bot.talk import TALK_GOES_ON, Talk
+from handlers import unsure
+from handlers.answer import Turn
+from handlers.help import NOTHING_WRITTEN
+from storage import inbox, outbox
+from storage.book import Book
+from storage.rows import Question
+
+
+async def of_another(said: Said, turn: Turn, talk: Talk) -> Question | None:
+    """What another was just asked about a record of the sender's own, who may answer it too."""
+    latest = await outbox.latest(talk.book.db, talk.book.room.id)
+    event = latest[0].to_event if latest and unsure.is_bare(said.body) else None
+    before = await inbox.last_said(talk.book.db, talk.book.room.address, talk.item.id)
+    if event is None or before is None or before.event != event:
+        return None
+    question = await talk.book.question_about(event)
+    about = unsure.record_of(question) if question else None
+    entries = await talk.book.of_event(about) if about else []
+    return question if any(entry.writer == turn.sender for entry in entries) else None
+
+
+async def before(said: Said, turn: Turn, talk: Talk) -> Question | None:
+    """Which bin was asked before the question just settled, if that was lately."""
+    question = await talk.book.question(turn.sender)
+    if question is None or question.lacks != "bin" or said.at - question.asked_at > TALK_GOES_ON:
+        return None
+    return question
+
+
+async def unwritten(said: Said, book: Book) -> list[str]:
+    """What is said to an order that speaks of an amount and a bin, and was not understood."""
+    names = [bin.name.casefold() for bin in await book.bins()]
+    body = said.body.casefold()
+    ordered = any(letter.isdecimal() for letter in body) and any(name in body for name in names)
+    return [NOTHING_WRITTEN] if ordered else []

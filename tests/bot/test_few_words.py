@@ -1,0 +1,85 @@
+"""A few words right behind one's own record that change it."""
+
+import pytest
+
+from storage.database import Database
+from storage.rows import Entry
+from tests.room import TalkingRoom
+
+
+async def standing_after(db: Database, *lines: tuple[str, str]) -> list[Entry]:
+    """What stands, but for the openings, when the lines are said."""
+    room = TalkingRoom(db)
+    for words in ("opened the green bin, 20 L, shared", "opened bin 2, 20 L"):
+        await room.says(words, who="olga")
+    for who in ("rut", "ines"):
+        await room.says("hello", who=who)
+    for who, words in lines:
+        await room.says(words, who=who)
+    return [entry for entry in await room.standing() if entry.act != "open"]
+
+
+@pytest.mark.parametrize(
+    ("words", "kg"),
+    [
+        ("double that", 8.0),
+        ("half that actually", 2.0),
+        ("more like 5", 5.0),
+        ("it was 3", 3.0),
+        ("make it 6", 6.0),
+        ("that's pounds btw", 1.81),
+        ("more like 4", 4.0),
+        ("that was fun", 4.0),
+        ("it was 90", 4.0),
+        ("half that film was ads", 4.0),
+    ],
+)
+async def test_how_much_it_was(db: Database, words: str, kg: float) -> None:
+    [entry] = await standing_after(db, ("ines", "put 4 kg of peelings in green"), ("ines", words))
+    assert round(entry.facts.mass_kg or 0, 2) == kg
+
+
+@pytest.mark.parametrize(
+    ("words", "materials"),
+    [
+        ("that was all fish", {"fish": 1.0}),
+        ("mostly bread tbh", {"grain": 0.7, "mixed": 0.3}),
+        ("fish for tea", {"mixed": 1.0}),
+        ("that fish was great", {"mixed": 1.0}),
+    ],
+)
+async def test_what_it_was(db: Database, words: str, materials: dict[str, float]) -> None:
+    [entry] = await standing_after(db, ("ines", "put 4 kg in green"), ("ines", words))
+    assert entry.facts.materials == pytest.approx(materials)
+
+
+async def test_a_starred_name_is_the_right_bin(db: Database) -> None:
+    [entry] = await standing_after(db, ("ines", "put 4 kg in green"), ("ines", "bin 2*"))
+    assert entry.bin is not None
+    assert entry.bin.name == "bin 2"
+
+
+async def test_a_share_of_it_was_anothers(db: Database) -> None:
+    entries = await standing_after(
+        db, ("ines", "put 4 kg in green"), ("ines", "a quarter of that was rut's")
+    )
+    assert [(e.member, e.facts.mass_kg) for e in entries] == [("ines", 3.0), ("rut", 1.0)]
+
+
+async def test_a_number_is_put_right_though_another_spoke(db: Database) -> None:
+    talk = (("ines", "put 4 kg in green"), ("rut", "morning"), ("ines", "make it 5"))
+    [entry] = await standing_after(db, *talk)
+    assert entry.facts.mass_kg == 5.0
+
+
+@pytest.mark.parametrize("words", ["same here", "same for me", "me too"])
+async def test_as_much_of_ones_own_is_asked_about(db: Database, words: str) -> None:
+    talk = (("ines", "put 4 kg in green"), ("rut", words), ("rut", "yes"))
+    entries = await standing_after(db, *talk)
+    assert [(e.member, e.facts.mass_kg) for e in entries] == [("ines", 4.0), ("rut", 4.0)]
+
+
+async def test_another_members_record_stays(db: Database) -> None:
+    talk = (("ines", "put 4 kg in green"), ("rut", "double that"))
+    [entry] = await standing_after(db, *talk)
+    assert entry.facts.mass_kg == 4.0

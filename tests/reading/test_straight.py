@@ -1,0 +1,125 @@
+"""Amounts that stand beside the group's own bins, with nothing else said."""
+
+from datetime import date
+
+import pytest
+
+from handlers.reading.acts import Act, Drain, Layer, Unsure
+from tests.reading.context import acts, group
+
+BINS = ("green", "bin 2", "Hettie", "kitchen", "tank")
+
+
+def in_room(text: str) -> tuple[Act, ...]:
+    """What it means among bins of all sorts of names."""
+    return acts(text, bins=BINS, in_room=True)
+
+
+def told(text: str) -> list[tuple[str | None, float]]:
+    """Bin and kg or litres of each layer."""
+    found = in_room(text)
+    assert not any(isinstance(act, Drain) for act in found)
+    return [
+        (act.bin, round(act.mass_kg or act.volume_l or 0, 2))
+        for act in found
+        if isinstance(act, Layer)
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "layers"),
+    [
+        ("tank 2 kg, kitchen: 3 quarts", [("tank", 2.0), ("kitchen", 3.41)]),
+        ("half a bucket green half a bucket Hettie", [("green", 5.0), ("Hettie", 5.0)]),
+        (
+            "a handful in each of Hettie, green and bin 2",
+            [("Hettie", 0.15), ("green", 0.15), ("bin 2", 0.15)],
+        ),
+        ("3 tubs in green and 1 in Hettie", [("green", 3.0), ("Hettie", 1.0)]),
+        ("a caddy in the tank, two in the kitchen", [("tank", 5.0), ("kitchen", 10.0)]),
+        ("bin 2 3 kg. green, 2. Hettie nil.", [("bin 2", 3.0), ("green", 2.0)]),
+        ("1 kg of bread in bin 2, ditto green", [("bin 2", 1.0), ("green", 1.0)]),
+        (
+            "1 kg each into green and bin 2 and a handful of peel in Hettie",
+            [("green", 1.0), ("bin 2", 1.0), ("Hettie", 0.15)],
+        ),
+        ("put 2 gallons in the green", [("green", 9.09)]),
+        ("put two handfuls in the tank", [("tank", 0.3)]),
+        ("8 kg in all, half Hettie, a quarter green, rest bin 2",
+         [("Hettie", 4.0), ("green", 2.0), ("bin 2", 2.0)]),
+    ],
+)  # fmt: skip
+def test_each_bin_has_its_amount(text: str, layers: list[tuple[str, float]]) -> None:
+    assert told(text) == layers
+
+
+def test_a_number_alone_is_of_the_same_things() -> None:
+    first, second = in_room("2 caddies of apple peel in green and one in bin 2")
+    assert isinstance(first, Layer)
+    assert isinstance(second, Layer)
+    assert first.materials == second.materials == {"fruit": 1.0}
+
+
+@pytest.mark.parametrize("text", ["put 4 litres in the tank", "put a quart in the kitchen"])
+def test_what_may_be_a_tank_of_another_kind_is_asked_about(text: str) -> None:
+    [act] = in_room(text)
+    assert isinstance(act, Unsure)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "30 litres in the tank",
+        "3 bags in the kitchen, 2 in the tank",
+        "did somebody put 4 litres in the tank?",
+        "I'll put 2 tubs in green and 1 in bin 2",
+        "green is up to 2 kg, bin 2 to 1",
+        "two tubs of green paint and one of white",
+    ],
+)
+def test_what_went_into_no_bin_is_no_layer(text: str) -> None:
+    assert not told(text)
+
+
+def test_millilitres_that_stand_beside_bins_came_out() -> None:
+    assert all(isinstance(act, Drain) for act in in_room("green 300 ml, bin 2 200 ml"))
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("3 kg sat, 2 kg sun and 1 kg today, all in green", [13, 14, 17]),
+        ("3 kg mon, 2 kg sun in green", [15, 14]),
+    ],
+)
+def test_each_amount_has_the_day_behind_it(text: str, days: list[int]) -> None:
+    layers = [act for act in in_room(text) if isinstance(act, Layer)]
+    assert [layer.on for layer in layers] == [date(2026, 6, day) for day in days]
+
+
+def test_outside_of_a_room_the_scores_decide() -> None:
+    assert group().in_room is False
+    assert acts("put 3 quarts in the tank", bins=BINS) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "shares"),
+    [
+        ("me and Ruth put 3 kg in green", [(None, 1.5), ("ruth", 1.5)]),
+        ("Ines and I put 2 kg in the tank, half each", [(None, 1.0), ("ines", 1.0)]),
+        ("Ruth put 3 kg in green", [("ruth", 3.0)]),
+    ],
+)
+def test_two_doers_share_what_they_put_in(
+    text: str, shares: list[tuple[str | None, float]]
+) -> None:
+    layers = [act for act in in_room(text) if isinstance(act, Layer)]
+    assert [(layer.member, layer.mass_kg) for layer in layers] == shares
+
+
+def test_as_much_again_on_another_day() -> None:
+    layers = in_room("2 kg in green on sunday and again today")
+    assert [act.on for act in layers if isinstance(act, Layer)] == [
+        date(2026, 6, 14),
+        date(2026, 6, 17),
+    ]
