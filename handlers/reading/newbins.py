@@ -18,7 +18,7 @@ from handlers.reading.words import Word
 from handlers.reading.writtenbins import ARTICLES, called_by, joined, written, written_oddly
 
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
-_OWN = words_in("mine ours both")
+_OWN = words_in("mine ours")
 _LEADS = BIN_WORDS | _BIN_PLURALS | _OWN | {"called", "named", "one"}
 _NOT_OURS = words_in(
     "donation clothes clothing charity textile ballot book battery nappy recycling wheelie "
@@ -59,10 +59,9 @@ def said_bins(
 
 
 def _without_noun(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
-    """ "2 kg in mine", "in my one", "in both", "sealed the red one"."""
+    """ "2 kg in mine", "in my one", "sealed the red one"."""
     if norms[i] in _OWN:
-        ends = norms[i] != "both" or not norms[i + 1 : i + 2] or norms[i + 1] in _ENDS
-        return BinRef(i, i + 1, None, plain=True) if ends and norms[i - 1 : i] in _IN else None
+        return BinRef(i, i + 1, None, plain=True) if norms[i - 1 : i] in _IN else None
     if norms[i - 1 : i] == ["my"] and norms[i - 2 : i - 1] in _IN:
         return BinRef(i - 1, i + 1, None, plain=True)
     told_apart = _is_told_apart(norms, i)
@@ -70,7 +69,6 @@ def _without_noun(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef
 
 
 _IN = (["in"], ["into"])
-_ENDS = words_in(", . ; ! and & today now")
 
 
 def _two_of_one_word(

@@ -8,6 +8,7 @@ from handlers.reading.acts import (
     Amend,
     Ask,
     Context,
+    Layer,
     Observe,
     Offer,
     Retract,
@@ -21,6 +22,8 @@ from handlers.reading.anew import behind_striking, is_only_a_bin
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
+from handlers.reading.bothapart import CUES as BOTH
+from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.calledby import CUES as CALLED
@@ -106,7 +109,7 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
     """What strikes out or puts right a record and says more of it than "that"."""
     if message.has(CALLED) and (by_name := called(message)):
         return (by_name,)
-    return _told_anew(message) if message.has(STRIKING) else ()
+    return _told_anew(message) or _told_apart(message)
 
 
 def _leaning(message: Message) -> tuple[Act, ...]:
@@ -135,7 +138,7 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
 
 def _told_anew(message: Message) -> tuple[Act, ...]:
     """A record struck out with those that are to stand in its place, or what is right of it."""
-    at = behind_striking(message)
+    at = behind_striking(message) if message.has(STRIKING) else 0
     if not at:
         return ()
     context = replace(message.context, after_bot=True)
@@ -150,6 +153,17 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
         return ()
     anew = any(act.act in RECORD_KINDS for act in acts) or None
     return (Retract(anew=anew, rules=("struck out, and told anew",)), *acts)
+
+
+def _told_apart(message: Message) -> tuple[Act, ...]:
+    """The layers of both bins, and that of one which is told beside them."""
+    parts = parted_at_both(message) if message.has(BOTH) else None
+    if parts is None:
+        return ()
+    halves = [read_message(part, message.context) for part in parts]
+    acts = [told(half, scores_of(half)) for half in halves]
+    layers = all(half and all(isinstance(act, Layer) for act in half) for half in acts)
+    return (*acts[0], *acts[1]) if layers else ()
 
 
 def told(message: Message, scores: Scores) -> tuple[Act, ...]:
