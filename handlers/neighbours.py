@@ -7,14 +7,22 @@ from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.corrections import last_lately
 from handlers.describing import describe
 from handlers.layers import said_amount
+from handlers.onoffer import offered_to, on_offer
 from handlers.phrasing import day, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Retract
+from handlers.reading.neighbours import ANSWERING
 from storage.rows import Facts, Question
 
+TAKE_IT = "If you mean {bin}, say “I'll take {bin}” or “I can't take {bin}”."
 
-async def asked_first(act: Amend | Retract, turn: Turn) -> Answer:
-    """Whether the sender's own last record is meant; silence if there is none."""
+
+async def asked_first(act: ANSWERING, turn: Turn) -> Answer:
+    """Whether the sender's own last record, or what is on offer, is meant; silence if neither."""
+    if not isinstance(act, Amend | Retract):
+        waiting = offered_to(turn.sender, await on_offer(None, turn))
+        name = the(waiting[0].bin.name) if len(waiting) == 1 else None
+        return Answer(say=TAKE_IT.format(bin=name)) if name else SILENCE
     last = await last_lately(turn)
     if last is None or last.struck:
         return SILENCE

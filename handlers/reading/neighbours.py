@@ -6,11 +6,15 @@ from re import IGNORECASE
 from handlers.reading.acts import Accept, Act, Amend, Ask, Context, Decline, Done, Later, Retract
 from handlers.reading.amending import SORRY, word_count
 from handlers.reading.arranged import Plan
+from handlers.reading.communal import Refusing, Taking
 from handlers.reading.late import Late
 from handlers.reading.message import Message, read_message
+from handlers.reading.partright import BY_PART
 from handlers.reading.vocabulary import words_in
 
-ANSWERING = Amend | Retract | Done | Later | Accept | Decline
+PASSING_ON = Accept | Decline | Taking | Refusing
+"""Answers to an offer."""
+ANSWERING = Amend | Retract | Done | Later | PASSING_ON
 """What a few words may mean to the bot, and to a neighbour just as well."""
 
 _ASKING = Late(
@@ -60,8 +64,12 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it can be no answer to a neighbour: it calls us, or names what it is about."""
     if message.bot or not _BOOKED.isdisjoint(message.norms):
         return True
-    if isinstance(act, Done | Later | Accept | Decline):
+    if isinstance(act, Done | Later | PASSING_ON):
         return act.bin is not None
+    if isinstance(act, Amend) and (
+        (act.whose and act.member) or (act.bin and BY_PART in act.rules)
+    ):
+        return True
     record = message.context.last or message.context.earlier
     kinds = getattr(record, "materials", None) or {}
     said = [a.value for a in message.amounts]
@@ -75,8 +83,10 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
 
 def may_be_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it reads so much like one for the book that it is asked about: "sorry, 3 kg"."""
+    if isinstance(act, Accept | Decline):
+        return isinstance(act, Accept) and act.bare is None  # "I'll take it"
     if not isinstance(act, Amend):
-        return isinstance(act, Retract)
+        return isinstance(act, Retract | Taking | Refusing)
     if message.norms[0] in _SLIPPED and word_count(message) <= _MOST_SLIPPED:
         return True
     measured = act.mass_kg is not None or act.volume_l is not None

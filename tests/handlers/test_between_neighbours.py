@@ -141,3 +141,15 @@ async def test_done_is_of_the_reminder_that_came_since(room: TalkingRoom) -> Non
     assert [said.kind for said in reminded] == ["digest"]
     await room.says("done")
     assert (await room.standing())[-1].act == "drain"
+
+
+@pytest.mark.parametrize("said", ["yes", "I'll take it", "not me"])
+async def test_what_is_on_offer_waits_until_it_is_named(room: TalkingRoom, said: str) -> None:
+    await room.says("Bram is having the shed bin from friday")
+    await room.says("who wants a puppy?", who="cleo")
+    answer = [one.body for one in await room.says(said, who="bram")]
+    asked = "If you mean the shed bin, say “I'll take the shed bin” or “I can't take the shed bin”."
+    assert answer == ([] if said == "yes" else [asked])
+    assert {e.act for e in await room.standing()} == {"open", "layer", "offer"}
+    await room.says("I'll take the shed bin", who="bram")
+    assert (await room.standing())[-1].act == "accept"
