@@ -3,10 +3,11 @@
 from collections.abc import Sequence
 from itertools import repeat
 
-from handlers.reading.acts import Amend, Drain, Layer, Retract
+from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Retract, Stock
 from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
 from handlers.reading.days import Day
 from handlers.reading.jests import is_only_a_jest
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.sentences import Clause
@@ -200,16 +201,52 @@ def _refuses_with_amount(message: Message) -> bool:
 _REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "sorry", "oops"})
 
 
+def is_of_another_thing(message: Message) -> bool:
+    """ "Dose for 4 kg", "1:500, 2 pints of water", "a 5 L can": what is measured is only asked
+    about, and is no amount of the record that the talk is on."""
+    last = message.context.last
+    norms = message.norms
+    if message.has(_ASKED_OF) or any(map(_RATIO.match, norms)):
+        return True
+    if any(a == "for" and b not in _AT_ALL for a, b in zip(norms, [*norms[1:], ""], strict=True)):
+        return True
+    if message.has(_OF_BRAN) and not isinstance(last, Batch | Stock):
+        return True
+    if message.has(_OF_LIQUID) and isinstance(last, Layer | Open):
+        return True
+    return message.has(_WATER) and isinstance(last, Drain)
+
+
+def _has_amount(act: Act | None) -> bool:
+    """Whether a layer's or a draining's amount is known, so that the size of a vessel is none."""
+    match act:
+        case Layer() | Batch() | Stock():
+            return (act.mass_kg or act.volume_l) is not None
+        case Drain():
+            return act.volume_l is not None
+    return False
+
+
 _WATER = words_in("water")
+_ASKED_OF = words_in(
+    "dose dosage dilution dilute ratio soil molasses treacle winter summer seedlings what how can "
+    "cans sprayer"
+)
+_OF_BRAN = words_in("bran starter inoculant")
+_OF_LIQUID = _WATER | words_in("liquid juice leachate")
+_AT_ALL = words_in("now me us today sure real certain") | {"", ",", "."}
+"""Behind "for": the amount is still the one that was told."""
+_RATIO = Late(r"1:\d{2,4}$")
 
 
 def is_bare_amount(message: Message) -> bool:
     """ "About 2 kg": hardly more than an amount, and no deed or plan of its own."""
     if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False
-    if message.has(_WATER) and isinstance(message.context.last, Layer | Drain):
-        return False  # "1:500, 2 pints of water" is to be thinned with
     measured = message.measured()
+    sized = any(a.size for a in measured) and _has_amount(message.context.last)
+    if sized or is_of_another_thing(message):
+        return False
     return (
         len(measured) == 1
         and word_count(message) - (measured[0].end - measured[0].start) <= 4

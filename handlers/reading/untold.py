@@ -5,6 +5,7 @@ from collections.abc import Callable, Sequence
 from handlers.reading import (
     awaited,
     brews,
+    examples,
     jests,
     kept,
     memories,
@@ -18,6 +19,7 @@ from handlers.reading import (
 from handlers.reading.acts import Act, Ask, Drain, Unsure
 from handlers.reading.awaited import is_awaited
 from handlers.reading.brews import is_brew
+from handlers.reading.examples import is_example, is_for_sale
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.late import Late
@@ -41,6 +43,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_long_ago, RECORD_KINDS | {"ask"}),
     (is_on_screen, RECORD_KINDS),
     (is_of_others, RECORD_KINDS),
+    (is_example, RECORD_KINDS),
+    (is_for_sale, frozenset({"stock"})),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
     (is_ahead, frozenset({"layer", "drain"})),
@@ -55,7 +59,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
+    awaited.CUES, brews.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
     otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""
