@@ -22,7 +22,8 @@ _EXAMPLE = Late(
     rf"(?:can|could|just|should|may|must|simply|only|would|might) (?:also )?{_SAYING}"
     rf"(?: (?:something|it))?(?: like(?: this| so)?| so)? ?[,:\"']|{_SAYING} (?:something |it )?"
     r"like(?: this| so)?\b|(?:like this|like so|for (?:example|instance)|(?:an )?example|"
-    r"e ?\.? ?g) ?(?:[.,:\"'] ?)*(?=added|put|sealed|drained|buried|opened|mixed|handing|chucked|[\"'\d])|"
+    r"e ?\.? ?g) ?(?:[.,:\"'] ?)*(?=added|put|sealed|drained|buried|opened|mixed|handing|chucked|"
+    r"[\"'\d])|"
     r"e\.?g\.? )"
 )
 _IN_GENERAL = Late(

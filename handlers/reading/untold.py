@@ -59,7 +59,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
+    awaited.CUES, brews.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES,
+    notscraps.CUES,
     otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""
