@@ -22,6 +22,7 @@ CUES = (
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
     *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
+    *("green", "black", "furry", "mouldy", "moldy", "rotten", "musty"),
     *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
 )
 
@@ -84,7 +85,7 @@ def _lesson(phrase: Phrase) -> Lesson | None:
 _TOLD_OF: frozenset[Lesson] = frozenset(
     {
         *("bran forgotten", "draining forgotten", "dug up", "weight", "no garden", "blocked tap"),
-        *("spilled", "buried and smelling", "bad smell", "colour of the liquid"),
+        *("spilled", "buried and smelling", "bad smell", "colour of the liquid", "old bran"),
     }
 )
 _OF_ONE_BIN: frozenset[Lesson] = frozenset(
