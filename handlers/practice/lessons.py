@@ -70,6 +70,7 @@ Lesson = Literal[
     "on the surface",
     "in a bed",
     "pests",
+    "ants outside",
     "pets",
     "freezing",
     "sharing a bin",
@@ -356,6 +357,10 @@ TAUGHT: Mapping[Lesson, Advice] = {
         source=COVER_ANIMALS.source,
         standing="published",
         figures=(COVER_ANIMALS,),
+    ),
+    "ants outside": advice(
+        "They come for drips and crumbs, not out of the ferment: wipe the bin and its tap clean, "
+        "shut the lid tight, and stand it where no crumbs lie. Inside, tell me: “ants in the bin”.",
     ),
     "pets": advice(
         "With the lid tight and the liquid out of reach, yes; they must neither eat nor drink of "

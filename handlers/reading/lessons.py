@@ -22,7 +22,19 @@ CUES = (
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
     *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
-    *("green", "black", "furry", "mouldy", "moldy", "rotten", "musty"),
+    *("ants all", "ants on", "ants around", "ants round", "ants near", "ants under", "ants by"),
+    *(
+        "ants outside",
+        "roaches",
+        "woodlice",
+        "green",
+        "black",
+        "furry",
+        "mouldy",
+        "moldy",
+        "rotten",
+        "musty",
+    ),
     *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
 )
 
@@ -86,6 +98,7 @@ _TOLD_OF: frozenset[Lesson] = frozenset(
     {
         *("bran forgotten", "draining forgotten", "dug up", "weight", "no garden", "blocked tap"),
         *("spilled", "buried and smelling", "bad smell", "colour of the liquid", "old bran"),
+        "ants outside",
     }
 )
 _OF_ONE_BIN: frozenset[Lesson] = frozenset(

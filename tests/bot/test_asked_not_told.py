@@ -42,6 +42,12 @@ async def told(room: TalkingRoom, *said: str) -> str:
         ((*LAYER, "the farm shop has 15 kg of bran"), ""),
         ((*LAYER, "in our old house we put 3 kg in the bin"), ""),
         ((*LAYER, "a typical bin is 25 L"), ""),
+        ((*LAYER, "bran for 8 kg mixed?"), "of starter on 8 kg"),
+        ((*LAYER, "do you think we have 3 kg of starter left?"), "I don't know yet"),
+        ((*LAYER, "bucket holds 18 L, how long a trench?"), "for 18 L"),
+        ((*LAYER, "mixing 3 kg of bran, how much molasses?"), "For 3 kg of bran"),
+        ((*LAYER, "ants all round the bin"), "They come for drips"),
+        (("hello", "it has white fluff on it, ok?"), "White growth"),
     ],
 )
 async def test_nothing_is_written_down(
@@ -62,6 +68,8 @@ async def test_nothing_is_written_down(
         ((*LAYER, "another 5 L bucket"), ["open", "layer", "layer"]),
         ((*LAYER, "3 kg for sure"), ["open", "layer"]),
         ((*LAYER, "drained the barn bin", "400 ml of liquid"), ["open", "layer", "drain"]),
+        ((*LAYER, "mixed 3 kg of bran, when is it ready?"), ["open", "layer", "batch"]),
+        ((*LAYER, "ants in the bin"), ["open", "layer", "observe"]),
         ((*LAYER, "the farm shop sold us 3 kg of bran"), ["open", "layer", "stock"]),
         ((LAYER[0], "added a can like this: 3 kg of skins"), ["open", "layer"]),
     ],
