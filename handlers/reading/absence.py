@@ -51,7 +51,7 @@ _ASKED = Late(
 )
 _HOW_TOLD = Late(
     r"\b(?:how (?:do|does|can|could|should|would|must|to)|what (?:if|happens|do|should|can))\b"
-    r"[^,.]*$"
+    r"[^,.:]*$"
 )
 """Before a speaker: it is asked how an absence is told, or what comes of it."""
 _STANDS_IN = Late(

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from itertools import repeat
 
+from handlers.practice.dilution_words import USE_WORDS
 from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Retract, Stock
 from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
 from handlers.reading.days import Day
@@ -208,13 +209,22 @@ def is_of_another_thing(message: Message) -> bool:
     norms = message.norms
     if message.has(_ASKED_OF) or any(map(_RATIO.match, norms)):
         return True
-    if any(a == "for" and b not in _AT_ALL for a, b in zip(norms, [*norms[1:], ""], strict=True)):
+    if message.has(_FOR) and _is_for(message):
+        return True
+    if message.has(_CANS) and _has_amount(last):
         return True
     if message.has(_OF_BRAN) and not isinstance(last, Batch | Stock):
         return True
-    if message.has(_OF_LIQUID) and isinstance(last, Layer | Open):
+    return message.has(_WATER) and isinstance(last, Layer | Drain | Open)
+
+
+def _is_for(message: Message) -> bool:
+    """ "Starter for 3 kg", "250 ml for seedlings"; but "3 kg for the lot" tells how much it was."""
+    norms = message.norms
+    if any("for" in norms[max(0, a.start - 2) : a.start] for a in message.measured()):
         return True
-    return message.has(_WATER) and isinstance(last, Drain)
+    at = norms.index("for")
+    return any(norm in USE_WORDS for norm in norms[at + 1 : at + 4])
 
 
 def _has_amount(act: Act | None) -> bool:
@@ -229,13 +239,11 @@ def _has_amount(act: Act | None) -> bool:
 
 _WATER = words_in("water")
 _ASKED_OF = words_in(
-    "dose dosage dilution dilute ratio soil molasses treacle winter summer seedlings what how can "
-    "cans sprayer"
+    "dose dosage dilution dilute ratio soil molasses treacle winter summer what how sprayer"
 )
 _OF_BRAN = words_in("bran starter inoculant")
-_OF_LIQUID = _WATER | words_in("liquid juice leachate")
-_AT_ALL = words_in("now me us today sure real certain") | {"", ",", "."}
-"""Behind "for": the amount is still the one that was told."""
+_OF_LIQUID = words_in("liquid juice leachate")
+_FOR, _CANS = words_in("for"), words_in("can cans")
 _RATIO = Late(r"1:\d{2,4}$")
 
 
@@ -244,8 +252,10 @@ def is_bare_amount(message: Message) -> bool:
     if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False
     measured = message.measured()
-    sized = any(a.size for a in measured) and _has_amount(message.context.last)
-    if sized or is_of_another_thing(message):
+    last = message.context.last
+    sized = any(a.size for a in measured) and _has_amount(last)
+    liquid = message.has(_OF_LIQUID) and isinstance(last, Layer | Open)
+    if sized or liquid or is_of_another_thing(message):
         return False
     return (
         len(measured) == 1

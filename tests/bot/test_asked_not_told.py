@@ -67,6 +67,7 @@ async def test_nothing_is_written_down(
         ((*LAYER, "about 3 kg"), ["open", "layer"]),
         ((*LAYER, "another 5 L bucket"), ["open", "layer", "layer"]),
         ((*LAYER, "3 kg for sure"), ["open", "layer"]),
+        ((*LAYER, "and 400 ml of liquid"), ["open", "layer", "drain"]),
         ((*LAYER, "drained the barn bin", "400 ml of liquid"), ["open", "layer", "drain"]),
         ((*LAYER, "mixed 3 kg of bran, when is it ready?"), ["open", "layer", "batch"]),
         ((*LAYER, "ants in the bin"), ["open", "layer", "observe"]),
