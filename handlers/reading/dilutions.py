@@ -80,9 +80,9 @@ def _use(norms: list[str], start: int, end: int) -> str | None:
     tender = [norm for norm in norms[start:end] if norm in TENDER]
     if not tender and any(norms[i : i + 3] in _IN_A_TUB for i in range(start, end)):
         tender = ["tub"]
-    if found is None or not tender or found in TENDER:
-        return found or (tender[0] if tender else None)
-    return f"{found} {tender[0]}"
+    if not tender or not TENDER.isdisjoint((found or "").split()):
+        return found
+    return f"{found} {tender[0]}" if found else tender[0]
 
 
 _IN_A_TUB = [["in", lead, tub] for lead in ("a", "the", "my", "our") for tub in ("tub", "tubs")]

@@ -52,8 +52,8 @@ _CAN = Late(
 
 def is_example(message: Message) -> bool:
     """Whether something is only shown or explained, or told of bins in general or of long ago."""
-    text = plain_text(message)
-    if len(text) > _MOST:
+    text = plain_text(message) if message.has(CUES) else ""
+    if not text or len(text) > _MOST:
         return False
     if any(turn.search(text) for turn in (_EXAMPLE, _CAN)):
         return True

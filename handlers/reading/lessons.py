@@ -23,18 +23,8 @@ CUES = (
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
     *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
     *("ants all", "ants on", "ants around", "ants round", "ants near", "ants under", "ants by"),
-    *(
-        "ants outside",
-        "roaches",
-        "woodlice",
-        "green",
-        "black",
-        "furry",
-        "mouldy",
-        "moldy",
-        "rotten",
-        "musty",
-    ),
+    *("ants outside", "roaches", "woodlice", "bran went", "bran gone", "bran turned", "bran has"),
+    *("bran is", "bran's", "bran got", "starter went", "starter has", "starter is", "starter's"),
     *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
 )
 
