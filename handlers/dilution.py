@@ -27,6 +27,10 @@ DOWN_THE_DRAIN = (
 )
 NOT_NEAT = "Never undiluted on plants: it is sour enough to burn them."
 NOT_RAW = "not on what is eaten raw: only on the soil beside it, thinned; wash what you pick."
+ON_LEAVES = (
+    "Better on the soil: on leaves rather not, never sprayed as a mist, and not on fruit crops in "
+    "flower."
+)
 NO_USE = (
     "I have no dilution for that. For beds it is 1 part to 100 parts water, for pots and leaves "
     "1 to 500, for seedlings 1 to 1000."
@@ -59,7 +63,8 @@ def asked(act: Ask, turn: Turn) -> Answer:
         return Answer(say=str(refused))
     remark = mix.remark or (_enough(mix, turn.units) if water_l is None else "")
     mixing = [_words(mix, turn.units), _too_little(mix, turn.units), remark]
-    lines = [NOT_NEAT if is_neat else "", _not_raw(act), *mixing, caution("liquid")]
+    on_leaves = ON_LEAVES if use == "leaf" else ""
+    lines = [NOT_NEAT if is_neat else "", on_leaves, _not_raw(act), *mixing, caution("liquid")]
     return Answer(say="\n".join(filter(None, lines)), why=reasons(mix, turn.book.room))
 
 

@@ -215,7 +215,7 @@ def shown(what: str, turn: Turn) -> Answer:
         "zone": f"Time zone: {room.zone} (“our time zone is Europe/London”).",
         "units": f"Units: {NAMED[room.units]} (“set the units to us”).",
         "habit": f"Starter by the {room.habit} habit (“use the weight habit”).",
-        "digest": f"Reminders: {reminds} (“remind us at 8:00”).",
+        "digest": f"Reminders: {reminds} (“remind us at 8:00”, “turn the reminders off”).",
         "quiet": f"Quiet hours: {quiet} (“quiet hours 21:00 to 7:00”).",
     }
     if what in lines:

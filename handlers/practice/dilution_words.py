@@ -19,15 +19,24 @@ _WORDS: Mapping[Use, str] = {
     "pot": "pot pots potted house window windowsill houseplant houseplants container containers "
     "indoor balcony orchid orchids cactus cacti succulent succulents fern ferns basil herb herbs "
     "parsley chives mint coriander cilantro dill "
-    "planter planters trough troughs",
-    "seedling": "seedling seedlings seed seeds sprout sprouts start starts",
-    "leaf": "leaf leaves foliar foliage spray",
+    "planter planters trough troughs tub tubs peace",
+    "seedling": "seedling seedlings seed seeds sprout sprouts start starts sown sowing "
+    "sowings cuttings",
+    "leaf": "leaf leaves foliar foliage spray sprayer spraying mist misting",
     "drain": "drain drains sink toilet septic pipe pipes",
 }
 USE_WORDS: Mapping[str, Use] = {
     word: use for use, words in _WORDS.items() for word in words.split()
 }
 """Words for a use, in lower case."""
+
+_TENDER = (
+    "orchid orchids planter planters trough troughs windowsill houseplant houseplants potted peace "
+    "fern ferns cactus cacti succulent succulents seedling seedlings sown sowing sowings cuttings "
+    "spray sprayer spraying mist misting foliar leaves"
+)
+TENDER = frozenset(_TENDER.split())
+"""Words of what takes less than a bed does, whatever grows there."""
 
 _RAW = (
     "lettuce lettuces salad salads rocket spinach cress radish radishes herb herbs basil parsley "

@@ -35,6 +35,8 @@ Hazard = Literal[
     "gas",
     "mould",
     "who should not",
+    "not to lift",
+    "before digging",
     "hands",
 ]
 """What has happened, and behind that what is only asked about."""
@@ -201,6 +203,16 @@ ADVICE: Mapping[Hazard, Advice] = {
         "Everybody else: gloves, cuts covered, hands washed after.",
         source="WorkSafe Queensland and WA Health, on potting mix; the rest is our reading",
         standing="derived",
+    ),
+    "not to lift": advice(
+        "Better not: leave lifting to others, and ask a doctor first.",
+        caution("lifting"),
+        source="NIOSH 94-110 and HSE INDG143 on lifting at work; the rest is our reading",
+        standing="derived",
+    ),
+    "before digging": advice(
+        "Yes, where you dig deep: many countries have one number to call for pipes and cables.",
+        caution("digging"),
     ),
     "hands": advice(
         "Yes, wear gloves for scraps, ferment and liquid, cover cuts, and wash your hands after.",

@@ -70,6 +70,7 @@ Lesson = Literal[
     "on the surface",
     "in a bed",
     "pests",
+    "ants outside",
     "pets",
     "freezing",
     "sharing a bin",
@@ -287,7 +288,8 @@ TAUGHT: Mapping[Lesson, Advice] = {
     "keeping liquid": advice(
         "Use it the same day: in air it soon stinks, and in a closed bottle gas builds up and can "
         "burst it, so never shut one tight.",
-        "What you cannot use goes down the drain with plenty of water, if local rules allow.",
+        "Older than two days, or smelling rotten: not on plants, but down the drain with plenty of "
+        "water, if local rules allow.",
         source=BOOK,
         standing="published",
     ),
@@ -356,6 +358,10 @@ TAUGHT: Mapping[Lesson, Advice] = {
         standing="published",
         figures=(COVER_ANIMALS,),
     ),
+    "ants outside": advice(
+        "They come for drips and crumbs, not out of the ferment: wipe the bin and its tap clean, "
+        "shut the lid tight, and stand it where no crumbs lie. Inside, tell me: “ants in the bin”.",
+    ),
     "pets": advice(
         "With the lid tight and the liquid out of reach, yes; they must neither eat nor drink of "
         f"it, and buried ferment wants {_range(COVER_ANIMALS, 100)} cm of soil over it.",
@@ -376,8 +382,9 @@ TAUGHT: Mapping[Lesson, Advice] = {
     ),
     "weight": advice(caution("lifting")),
     "old bran": advice(
-        "Good bran smells sweet and sour. Musty, or with green or black growth: throw it out, damp "
-        "and without sniffing it. No smell at all: try it on a small layer, or make new.",
+        "Musty, rotten, or with green or black growth: throw it out, damp, without sniffing it, "
+        "and not into a bin. Good bran smells sweet and sour; with no smell at all, try it on a "
+        "small layer, or make new.",
         source=BOOK + ", ch. 4",
         standing="published",
     ),
@@ -410,7 +417,10 @@ TAUGHT: Mapping[Lesson, Advice] = {
     "law": advice(
         "At home mostly yes. A group that shares bins, takes meat or gives ferment away may need "
         "leave: ask your local authority, whose word goes before mine.",
-        source="NetRegs on catering waste: communal sites are not exempt in the UK; the states of "
+        "EU law calls all food waste of homes and caterers catering waste; in the UK a shared site "
+        "for it is not exempt and needs approval from APHA or DAERA.",
+        source="Reg. (EU) 142/2011, Annex I; NetRegs on catering waste: communal sites are not "
+        "exempt in the UK; the states of "
         "the US differ",
         standing="published",
     ),

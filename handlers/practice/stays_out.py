@@ -14,6 +14,14 @@ STAYS_OUT: tuple[Row, ...] = (
         care="mould",
     ),
     row(
+        "sick plants",
+        "blight, late blight, potato blight, tomato blight, blighted, clubroot, club root",
+        "no",
+        "nobody can say that fermenting ends it: put them in the waste, and ask your local "
+        "authority "
+        "or plant health service",
+    ),
+    row(
         "rotten food",
         "rotten, rotting, spoiled, spoilt, gone off, off meat, rancid, smelly meat, maggot, "
         "putrid, decomposed, slimy",

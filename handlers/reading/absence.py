@@ -52,6 +52,11 @@ _ASKED = Late(
     r"(?:who(?: is|s| else is| will be| 's)?|(?:is|are|will) any(?:one|body)(?: be)?)(?: else)? "
     r"(?:away|on holiday|gone|out of town)(?= |$)"
 )
+_HOW_TOLD = Late(
+    r"\b(?:how (?:do|does|can|could|should|would|must|to)|what (?:if|happens|do|should|can))\b"
+    r"[^,.:]*$"
+)
+"""Before a speaker: it is asked how an absence is told, or what comes of it."""
 _STANDS_IN = Late(
     r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
     r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
@@ -83,6 +88,8 @@ def absences(message: Message) -> Iterator[Found]:
             yield asked
             continue
         for speaker in _speakers(message, sentence.start, sentence.end):
+            if _HOW_TOLD.search(_text(message, sentence.start, speaker.start)):
+                break
             found = _said_by(message, speaker, sentence.end, asked=sentence.asked)
             if found is not None:
                 yield found

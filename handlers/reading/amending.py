@@ -3,10 +3,12 @@
 from collections.abc import Sequence
 from itertools import repeat
 
-from handlers.reading.acts import Amend, Batch, Drain, Layer, Retract, Stock
+from handlers.practice.dilution_words import USE_WORDS
+from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Retract, Stock
 from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
 from handlers.reading.days import Day
 from handlers.reading.jests import is_only_a_jest
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.sentences import Clause
@@ -200,8 +202,50 @@ def _refuses_with_amount(message: Message) -> bool:
 _REFUSALS = frozenset({"no", "nope", "nah", "wait", "correction", "actually", "sorry", "oops"})
 
 
+def is_of_another_thing(message: Message) -> bool:
+    """ "Dose for 4 kg", "1:500, 2 pints of water", "a 5 L can": what is measured is only asked
+    about, and is no amount of the record that the talk is on."""
+    last = message.context.last
+    norms = message.norms
+    if message.has(_ASKED_OF) or any(map(_RATIO.match, norms)):
+        return True
+    if message.has(_FOR) and _is_for(message):
+        return True
+    if message.has(_CANS) and _has_amount(last):
+        return True
+    if message.has(_OF_BRAN) and not isinstance(last, Batch | Stock):
+        return True
+    return message.has(_WATER) and isinstance(last, Layer | Drain | Open)
+
+
+def _is_for(message: Message) -> bool:
+    """ "Starter for 3 kg", "250 ml for seedlings"; but "3 kg for the lot" tells how much it was."""
+    norms = message.norms
+    if any("for" in norms[max(0, a.start - 2) : a.start] for a in message.measured()):
+        return True
+    at = norms.index("for")
+    return any(norm in USE_WORDS for norm in norms[at + 1 : at + 4])
+
+
+def _has_amount(act: Act | None) -> bool:
+    """Whether a layer's or a draining's amount is known, so that the size of a vessel is none."""
+    match act:
+        case Layer() | Batch() | Stock():
+            return (act.mass_kg or act.volume_l) is not None
+        case Drain():
+            return act.volume_l is not None
+    return False
+
+
 _WATER = words_in("water")
 _OF_ALL = words_in("each both apiece")
+_ASKED_OF = words_in(
+    "dose dosage dilution dilute ratio soil molasses treacle winter summer what how sprayer"
+)
+_OF_BRAN = words_in("bran starter inoculant")
+_OF_LIQUID = words_in("liquid juice leachate")
+_FOR, _CANS = words_in("for"), words_in("can cans")
+_RATIO = Late(r"1:\d{2,4}$")
 
 
 def is_bare_amount(message: Message) -> bool:
@@ -210,12 +254,12 @@ def is_bare_amount(message: Message) -> bool:
         return False
     if message.has(_OF_ALL):
         return False  # "1 kg in each" is no other amount of the last one
-    if message.has(_WATER) and isinstance(message.context.last, Layer | Drain):
-        return False  # "1:500, 2 pints of water" is to be thinned with
-    of_starter = isinstance(message.context.last, Stock | Batch)
-    if message.context.in_room and not of_starter and message.bran(0, len(message.norms)):
-        return False  # "1.5 kg of bran on hand" is what it says
     measured = message.measured()
+    last = message.context.last
+    sized = any(a.size for a in measured) and _has_amount(last)
+    liquid = message.has(_OF_LIQUID) and isinstance(last, Layer | Open)
+    if sized or liquid or is_of_another_thing(message):
+        return False
     return (
         len(measured) == 1
         and not _goes_elsewhere(message.norms[measured[0].end :])

@@ -9,6 +9,7 @@ from handlers.reading.vocabulary import words_in
 
 CUES = (
     *("rat", "mice", "mouse", "rodent", "explo", "burst", "blew", "popped", "bulg", "swollen"),
+    "droppings",
     *("hiss", "gas", "mould", "mold", "furry", "fuzz", "fluff", "hairy"),
 )
 

@@ -1,5 +1,6 @@
 """How the liquid of a bin is thinned: the figures of a question about it."""
 
+from handlers.practice.dilution_words import TENDER
 from handlers.reading.acts import Ask, Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.briefly import PLANTS
@@ -79,6 +80,20 @@ _WATER_ASKED = ("how much", "how many litres of", "what amount of", "how many li
 
 def _use(norms: list[str], start: int, end: int) -> str | None:
     """What the liquid is for; "house plants" want it far weaker than a bed does."""
+    found = _named_use(norms, start, end)
+    tender = [norm for norm in norms[start:end] if norm in TENDER]
+    if not tender and any(norms[i : i + 3] in _IN_A_TUB for i in range(start, end)):
+        tender = ["tub"]
+    if not tender or not TENDER.isdisjoint((found or "").split()):
+        return found
+    return f"{found} {tender[0]}" if found else tender[0]
+
+
+_IN_A_TUB = [["in", lead, tub] for lead in ("a", "the", "my", "our") for tub in ("tub", "tubs")]
+
+
+def _named_use(norms: list[str], start: int, end: int) -> str | None:
+    """The first plant, place or drain that is named."""
     for i in range(start, end):
         if norms[i] in PLANTS or norms[i] in _DOWN:
             indoor = i > start and norms[i - 1] in _INDOOR

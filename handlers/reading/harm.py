@@ -11,6 +11,14 @@ from handlers.reading.acts import Ask
 from handlers.reading.arranged import Harm
 from handlers.reading.asking import is_question
 from handlers.reading.found import Found
+from handlers.reading.harmcases import (
+    ASKED_NEAR,
+    ASKED_OF_ANYBODY,
+    FRAIL_TOLD,
+    STALE,
+    TOLD_NEAR,
+)
+from handlers.reading.harmcases import CUES as CASE_CUES
 from handlers.reading.harmwords import (
     BLEACH,
     BREATHED,
@@ -64,6 +72,7 @@ CUES = (
     *("lettuce", "salad", "fire", "smok", "needle", "syringe", "glass", "pond", "river", "stream"),
     *("lake", " 1:", " 1 to ", " 1 in ", "botul", "germs", "pathogen", "salmonella", "listeria"),
     *("juice", "leachate", " with it", "got into", "nibbl", "mistook", "coli", "lepto"),
+    *CASE_CUES,
 )
 
 
@@ -90,6 +99,12 @@ def _is_ours(phrase: Phrase) -> bool:
     return bot or spoken_of or message.liquid() or message.has(OURS)
 
 
+def _is_near(phrase: Phrase, *, ours: bool) -> bool:
+    """Whether it is of ours, or said while the talk is on a record."""
+    context = phrase.message.context
+    return ours or (context.last or context.earlier) is not None
+
+
 def _next(phrase: Phrase) -> Hazard | None:
     """What is asked or told further of whoever swallowed of it."""
     if not phrase.message.context.harmed or WHAT_NEXT.search(phrase.text) is None:
@@ -102,7 +117,8 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
     if DENIED.search(text) and not phrase.asked:
         return None
     if OTHER_STUFF.search(text) is None:
-        for hazard, pattern in TOLD + (TOLD_OURS if ours else ()):
+        near = TOLD_NEAR if _is_near(phrase, ours=ours) else ()
+        for hazard, pattern in near + TOLD + (TOLD_OURS if ours else ()):
             if pattern.search(text):
                 return hazard
     if not _is_other_drink(text):
@@ -139,7 +155,18 @@ def _is_question(phrase: Phrase) -> bool:
 def _asked_about(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
     if (match := RATIO.match(phrase.text)) and (use := _use(phrase)):
         return Ask(topic="dilution", use=use, parts=float(match["parts"]))
-    return _asked(phrase, ours=ours)
+    return _asked_case(phrase, ours=ours) or _asked(phrase, ours=ours)
+
+
+def _asked_case(phrase: Phrase, *, ours: bool) -> Hazard | None:
+    """What is asked by those to whom it could do harm, or told to the bot of being such."""
+    if phrase.message.context.to_bot and FRAIL_TOLD.match(phrase.text):
+        return "who should not"
+    if not _is_question(phrase):
+        return None
+    near = ASKED_NEAR if _is_near(phrase, ours=ours) else ()
+    cases = ASKED_OF_ANYBODY + near
+    return next((hazard for hazard, pattern in cases if pattern.search(phrase.text)), None)
 
 
 def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
@@ -180,6 +207,8 @@ _ASKED_OF_OURS: tuple[tuple[Hazard, Late], ...] = (
 
 def _poured(phrase: Phrase, *, ours: bool) -> Ask | None:
     """ "Can I put it down the drain?", "can I put the juice on lettuce neat?"."""
+    if STALE.search(phrase.text):
+        return None
     if DOWN.search(phrase.text):
         return Ask(topic="dilution", use="drain")
     use = _use(phrase)

@@ -267,3 +267,5 @@ OURS = (
     | BIN_WORDS
     | words_in("spade digging dig dug bury burying buried leachate bran mould draining drained")
 )
+ANIMAL, LIQUID, PERSON, WHOSE = _ANIMAL, _LIQUID, _PERSON, _WHOSE
+"""Parts of a pattern: the words for a beast, the liquid, a person, and whose something is."""

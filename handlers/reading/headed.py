@@ -1,9 +1,10 @@
-"""Questions that are no more than a heading: "C:N of 2 kg coffee grounds", "moisture of bread"."""
+"""Questions that are no more than a heading: "C:N of 2 kg coffee grounds", "1:500 in 5 litres"."""
 
 from handlers.reading.acts import Ask
 from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.questions import filled, question_of
 from handlers.reading.scraps import layer_from
 from handlers.reading.vocabulary import words_in
 
@@ -15,7 +16,9 @@ _HEADING = Late(
 
 
 def asked_by_heading(message: Message) -> Ask | None:
-    """What is wanted of the scraps named, none of which went into a bin."""
+    """What is wanted of the scraps named, none of which went into a bin, or of a dilution."""
+    if message.context.in_room and message.norms[0].startswith("1:") and _is_ratio(message):
+        return filled(question_of(message), "dilution")
     if not message.context.in_room or not message.items or not message.has(_CUES):
         return None
     found = _HEADING.match(" ".join(message.norms))
@@ -28,3 +31,12 @@ def asked_by_heading(message: Message) -> Ask | None:
         mass_kg=scraps.mass_kg,
         rules=("asked by a heading",),
     )
+
+
+def _is_ratio(message: Message) -> bool:
+    """ "1:500 in 5 litres", "1:1000 for 2 L": a ratio, and how much is to be mixed by it."""
+    alone = len(message.measured()) == 1 and all(c.verb is None for c in message.clauses)
+    return alone and _RATIO.match(" ".join(message.norms)) is not None
+
+
+_RATIO = Late(r"1:\d{2,4} (?:in|for|to|with|of|on) (?:an? )?\d")

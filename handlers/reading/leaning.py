@@ -23,6 +23,7 @@ from handlers.reading.amending import (
     SORRY,
     is_asking,
     is_bare_amount,
+    is_of_another_thing,
     plain_text,
     word_count,
 )
@@ -68,6 +69,7 @@ def adds(message: Message) -> bool:
         and all(c.sense not in _UNDONE for c in message.clauses)
         and not any(c.verb and c.verb.verb.classes & deeds for c in message.clauses)
         and is_further(message)
+        and not is_of_another_thing(message)
     )
 
 

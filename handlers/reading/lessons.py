@@ -22,6 +22,9 @@ CUES = (
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
     *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
+    *("ants all", "ants on", "ants around", "ants round", "ants near", "ants under", "ants by"),
+    *("ants outside", "roaches", "woodlice", "bran went", "bran gone", "bran turned", "bran has"),
+    *("bran is", "bran's", "bran got", "starter went", "starter has", "starter is", "starter's"),
     *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
 )
 
@@ -84,7 +87,8 @@ def _lesson(phrase: Phrase) -> Lesson | None:
 _TOLD_OF: frozenset[Lesson] = frozenset(
     {
         *("bran forgotten", "draining forgotten", "dug up", "weight", "no garden", "blocked tap"),
-        *("spilled", "buried and smelling", "bad smell", "colour of the liquid"),
+        *("spilled", "buried and smelling", "bad smell", "colour of the liquid", "old bran"),
+        "ants outside",
     }
 )
 _OF_ONE_BIN: frozenset[Lesson] = frozenset(

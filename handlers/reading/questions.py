@@ -261,7 +261,9 @@ def _allowed(q: Question) -> Ask:
     made = makeup(items)
     return Ask(
         topic="allowed",
-        what=q.message.text(_with_its_state(q, items[0].start), items[-1].end) if items else None,
+        what=q.message.text(_with_its_state(q, items[0].start), _with_its_ill(q, items[-1].end))
+        if items
+        else None,
         materials=None if made is None else made.shares,
         rich=None if made is None else made.rich,
         bin=_name(q),
@@ -273,6 +275,16 @@ _STATES = words_in(
     "mouldy moldy rotten rotting spoiled spoilt rancid putrid slimy fuzzy furry dead big large raw"
 )
 _LEAD_STATES = words_in("old very slightly really a bit of gone off bad and green blue")
+
+
+def _with_its_ill(q: Question, end: int) -> int:
+    """Where the words for a thing end, what ails it among them: "potatoes with late blight"."""
+    norms = q.message.norms
+    ill = [i for i in range(end, min(end + 4, len(norms))) if norms[i] in _ILLS]
+    return ill[0] + 1 if ill and norms[end] in ("with", "that") else end
+
+
+_ILLS = words_in("blight mould mold rot mildew")
 
 
 def _with_its_state(q: Question, start: int) -> int:

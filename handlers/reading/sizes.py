@@ -7,6 +7,7 @@ from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
 from handlers.reading.binwords import BinRef
 from handlers.reading.digits import digits_value
+from handlers.reading.examples import is_example
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
@@ -38,6 +39,8 @@ CUES = (
 def sizes(message: Message) -> Iterator[Found]:
     """Each bin with the size that is said of it; its name stays for what else is told of it."""
     if any(c.verb is not None and "open" in c.verb.verb.classes for c in message.clauses):
+        return
+    if is_example(message):
         return
     for clause in message.clauses:
         if clause.sense not in ("none", "did", "habit"):

@@ -6,6 +6,7 @@ from handlers.reading import (
     awaited,
     brews,
     differences,
+    examples,
     jests,
     kept,
     memories,
@@ -16,12 +17,13 @@ from handlers.reading import (
     spoons,
     underway,
 )
-from handlers.reading.acts import Act, Ask, Drain, Unsure
+from handlers.reading.acts import Act, Unsure
+from handlers.reading.askedof import without_asked_of
 from handlers.reading.awaited import is_awaited
 from handlers.reading.brews import is_brew
+from handlers.reading.examples import is_example, is_for_sale
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
-from handlers.reading.late import Late
 from handlers.reading.lessened import is_only_a_difference
 from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import Message
@@ -43,6 +45,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_long_ago, RECORD_KINDS | {"ask"}),
     (is_on_screen, RECORD_KINDS),
     (is_of_others, RECORD_KINDS),
+    (is_example, RECORD_KINDS),
+    (is_for_sale, frozenset({"stock"})),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
     (is_ahead, frozenset({"layer", "drain"})),
@@ -58,8 +62,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, differences.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES,
-    notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
+    awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
+    mouths.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
 )  # fmt: skip
 """Words without one of which it is none of that."""
 
@@ -68,7 +72,7 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts without the records that the message as a whole does not tell."""
     if not acts or len(message.norms) > _WORDS:
         return list(acts)
-    acts = _without_asked_of(without_spoilage(acts, message), message)
+    acts = without_asked_of(without_spoilage(acts, message), message)
     if not message.has(_CUES):
         return list(acts)
     left = {_kind(act) for act in acts}
@@ -77,30 +81,6 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
             left = left - kinds
     left = {kind for kind in left if not is_of_else(kind, message)}
     return [act for act in acts if _kind(act) in left]
-
-
-_HELD = Late(
-    r"\bif (?:someone|somebody|anyone|i|we|you|one)\b|"
-    r"\b(?:got|have|with|here|this|is)\b.{0,25}\b(?:in|of) (?:a|an|my|this|the|her|his) (?:old |"
-    r"big )?"
-    r"(?:mug|jug|cup|bottle|jar|glass|flask|can)\b"
-)
-_DRAWN = Late(
-    r"\b(?:drained|drew|drawn|took|taken|tapped|emptied|collected|pulled|siphoned|syphoned|ran|"
-    r"came)\b|"
-    r"\bgot .{0,25}\b(?:from|off|out)\b"
-)
-
-
-def _without_asked_of(acts: Sequence[Act], message: Message) -> list[Act]:
-    """The acts without a draining that is only what the water is asked for ("80 ml in a mug")."""
-    asked = any(isinstance(act, Ask) and act.topic == "dilution" for act in acts)
-    if not asked or not any(isinstance(act, Drain) for act in acts):
-        return list(acts)
-    text = " ".join(message.norms)
-    if not _HELD.search(text) or _DRAWN.search(text):
-        return list(acts)
-    return [act for act in acts if not isinstance(act, Drain)]
 
 
 def _kind(act: Act) -> str:

@@ -1,0 +1,112 @@
+"""What is asked, shown or told of others changes neither the book nor what the group settled."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+LAYER = ("opened the barn bin, 15 L", "added 2 kg of skins")
+DRAINED = (*LAYER, "drained 400 ml", "how's the barn bin?")
+
+
+@pytest.fixture
+def room(db: Database) -> TalkingRoom:
+    return TalkingRoom(db)
+
+
+async def told(room: TalkingRoom, *said: str) -> str:
+    """What the bot says to the last of the lines."""
+    for line in said[:-1]:
+        await room.says(line)
+    return "\n".join(message.body for message in await room.says(said[-1]))
+
+
+@pytest.mark.parametrize(
+    ("said", "answered"),
+    [
+        ((*LAYER, "starter for 6 kg"), "of starter on 6 kg"),
+        ((*LAYER, "dilution for 3 L"), "30 mL of liquid in 3 L"),
+        ((*LAYER, "8 L can for pots"), "16 mL of liquid in 8 L"),
+        ((*LAYER, "1:500 in 10 litres"), "20 mL of liquid in 10 L"),
+        (("opened the barn bin, 15 L", "1:1000 for 4 L"), "4 mL of liquid in 4 L"),
+        ((*DRAINED, "1:500 in 10 litres"), "20 mL of liquid in 10 L"),
+        ((*LAYER, "soil for 10 L"), "for 10 L"),
+        ((*LAYER, "molasses for 3 kg"), "For 3 kg of bran"),
+        ((*LAYER, "a 25 L bin"), ""),
+        ((*LAYER, "for a 10 L can"), ""),
+        ((*LAYER, "and in a 10 L can"), ""),
+        ((*LAYER, "a cup of molasses"), ""),
+        ((*LAYER, "in summer, 6 kg"), ""),
+        ((*LAYER, "you could say: sealed the barn bin"), ""),
+        ((*LAYER, "for instance added 6 kg of fish"), ""),
+        ((*LAYER, "the farm shop has 15 kg of bran"), ""),
+        ((*LAYER, "in our old house we put 3 kg in the bin"), ""),
+        ((*LAYER, "a typical bin is 25 L"), ""),
+        ((*LAYER, "bran for 8 kg mixed?"), "of starter on 8 kg"),
+        ((*LAYER, "do you think we have 3 kg of starter left?"), "I don't know yet"),
+        ((*LAYER, "bucket holds 18 L, how long a trench?"), "for 18 L"),
+        ((*LAYER, "mixing 3 kg of bran, how much molasses?"), "For 3 kg of bran"),
+        ((*LAYER, "ants all round the bin"), "They come for drips"),
+        (("hello", "it has white fluff on it, ok?"), "White growth"),
+    ],
+)
+async def test_nothing_is_written_down(
+    room: TalkingRoom, said: tuple[str, ...], answered: str
+) -> None:
+    for line in said[:-1]:
+        await room.says(line)
+    before = await room.standing()
+    answer = await told(room, said[-1])
+    assert answered in answer if answered else not answer
+    assert await room.standing() == before
+
+
+@pytest.mark.parametrize(
+    ("said", "records"),
+    [
+        ((*LAYER, "about 3 kg"), ["open", "layer"]),
+        ((*LAYER, "another 5 L bucket"), ["open", "layer", "layer"]),
+        ((*LAYER, "3 kg for sure"), ["open", "layer"]),
+        ((*LAYER, "and 400 ml of liquid"), ["open", "layer", "drain"]),
+        ((*LAYER, "drained the barn bin", "400 ml of liquid"), ["open", "layer", "drain"]),
+        ((*LAYER, "mixed 3 kg of bran, when is it ready?"), ["open", "layer", "batch"]),
+        ((*LAYER, "ants in the bin"), ["open", "layer", "observe"]),
+        ((*LAYER, "the farm shop sold us 3 kg of bran"), ["open", "layer", "stock"]),
+        ((LAYER[0], "added a can like this: 3 kg of skins"), ["open", "layer"]),
+    ],
+)
+async def test_what_is_told_is_written_down(
+    room: TalkingRoom, said: tuple[str, ...], records: list[str]
+) -> None:
+    await told(room, *said)
+    assert [entry.act for entry in await room.standing()] == records
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered"),
+    [
+        ("do we dose by the weight habit?", "Starter by the spoon habit"),
+        ("is our clock Europe/Paris?", "Time zone: Europe/Lisbon"),
+        ("do you remind us at 7?", "what is due comes at 09:00"),
+        ("are our quiet hours 23:00 to 5:00?", "Quiet hours: 21:00 to 07:00"),
+        ("bot, do you know imperial units?", "Units: metric"),
+        ("pailkeeper, how do I mute the reminders at night?", "Quiet hours: 21:00"),
+        ("bot, may I turn off the reminders?", "“turn the reminders off”"),
+        ("bot, how can we set the time zone to Europe/Paris?", "Time zone: Europe/Lisbon"),
+        ("how can I let you know that I'm away?", "Say “I'm away till Monday”"),
+        ("what if I tell you I'm away till Friday?", "Say “I'm away till Monday”"),
+    ],
+)
+async def test_a_question_settles_nothing(room: TalkingRoom, asked: str, answered: str) -> None:
+    await room.says("hello", who="bram")
+    before = (await room.book()).room
+    answer = await told(room, asked)
+    assert answered in answer
+    assert "\n" not in answer
+    assert (await room.book()).room == before
+    assert not await room.standing()
+
+
+async def test_what_is_wanted_politely_is_set(room: TalkingRoom) -> None:
+    assert "at 07:00" in await told(room, "can you remind us at 7?")
+    assert "from 23:00" in await told(room, "can we have quiet hours from 23:00 to 5:00?")
