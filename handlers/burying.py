@@ -158,8 +158,9 @@ def _in_part(name: str | None) -> str:
 
 def _early(state: BinState, turn: Turn, on: date) -> list[str]:
     """A word where the bin was buried before it can have fermented, else the usual caution."""
-    sealed, opened = state.run.sealed, state.run.opened
-    if opened and on < opened:  # it is of the run before
+    sealed = state.run.sealed
+    others = state.run.opened, state.run.last_layer
+    if any(other and on < other for other in others):  # it is of the run before
         return [caution("digging")]
     if sealed is None:
         return [NEVER_SEALED] if state.run.first_layer else [caution("digging")]
