@@ -28,6 +28,7 @@ from handlers.reading.notscraps import is_bin_weighed, is_no_scraps
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
+from handlers.reading.sealed import HUSHED, is_hush
 from handlers.reading.spoilt import without_spoilage
 from handlers.reading.spoons import is_of_spoons
 from handlers.reading.underway import is_under_way
@@ -52,11 +53,12 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_of_spoons, _LAYER),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
+    (is_hush, frozenset({"seal"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
-    otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
+    otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES, HUSHED,
 )  # fmt: skip
 """Words without one of which it is none of that."""
 
