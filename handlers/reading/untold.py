@@ -24,7 +24,7 @@ from handlers.reading.late import Late
 from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
-from handlers.reading.notscraps import is_bin_weighed, is_no_scraps
+from handlers.reading.notscraps import POURED, is_bin_weighed, is_no_scraps, is_poured_over
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
@@ -49,6 +49,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_eaten, _LAYER),
     (is_no_scraps, _LAYER),
     (is_bin_weighed, frozenset({"layer", "amend"})),
+    (is_poured_over, frozenset({"layer", "bury", "amend"})),
     (is_under_way, _LAYER),
     (is_of_spoons, _LAYER),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
@@ -58,7 +59,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
-    otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES, HUSHED,
+    otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES, HUSHED, POURED,
+    frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""
 
