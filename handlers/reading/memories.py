@@ -98,7 +98,7 @@ _ELSEWHERE = Late(
 _THEIR_OWN = Late(
     rf"\b(?:my|our|the) (?:\w+ ){{0,2}}(?:{_OUTSIDERS.replace(' ', '|')}|lot|crowd|people) "
     rf"(?:\S+ ){{1,8}}(?:her|his|their) (?:own )?(?:\w+ ){{0,2}}(?:{_BIN}|one)\b|"
-    r"^(?:(?:so|ha|haha|well|,) )*at (?:\w+ 's )?(?:work|the office|my (?:old )?(?:work|job|place)) "
+    r"^(?:(?:so|ha|haha|well|,) )*at (?:work|the office|my (?:old )?(?:work|job|place)) "
     r"(?:we have|we had|we ve|we've|they have|they had|there is|there's|there was|they keep)\b"
 )
 """Whoever it is told of has a bin of her own, whatever ours are called."""

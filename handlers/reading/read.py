@@ -24,6 +24,7 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
+from handlers.reading.doubted import doubted
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed
@@ -134,7 +135,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if outright is not None:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
-    return asked_first(completed(found, message), message) if found else ()
+    return asked_first(doubted(completed(found, message), message), message) if found else ()
 
 
 def _asks(

@@ -9,6 +9,7 @@ from handlers.reading import (
     kept,
     memories,
     mouths,
+    namesense,
     notscraps,
     otherwise,
     outlook,
@@ -24,6 +25,7 @@ from handlers.reading.late import Late
 from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
+from handlers.reading.namesense import is_of_council, is_of_person, is_of_room, is_of_tank
 from handlers.reading.notscraps import POURED, is_bin_weighed, is_no_scraps, is_poured_over
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
@@ -55,10 +57,15 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
     (is_hush, frozenset({"seal"})),
+    (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
+    (is_of_room, RECORD_KINDS | {"ask"}),
+    (is_of_tank, RECORD_KINDS),
+    (is_of_council, RECORD_KINDS),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, notscraps.CUES,
+    awaited.CUES, brews.CUES, jests.CUES, kept.CUES, memories.CUES, mouths.CUES, namesense.CUES,
+    notscraps.CUES,
     otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES, HUSHED, POURED,
     frozenset({"weighed", "weighs"}),
 )  # fmt: skip
