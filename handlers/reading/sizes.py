@@ -22,12 +22,13 @@ SMALLEST_BARE = 4.0
 """Litres; a smaller volume that is said beside no bin is no bin's size."""
 
 _IS = ("is", "'s", "holds", "takes", "fits", "was")
-_ABOUT = words_in("a about around only just the roughly")
-_BEHIND = words_in("bin bucket pail one in size capacity tub drum barrel max total big when")
+_ABOUT = words_in("a about around only just the roughly actually really now")
+_LEADING = ("a", "about", "only", "just", "around", "actually", "really", "now")
+_BEHIND = words_in("bin bucket pail one in size capacity tub drum barrel max total big when not")
 
 CUES = (
     *(f"{verb} {lead}" for verb in _IS for lead in "123456789"),
-    *(f"{verb} {lead} " for verb in _IS for lead in ("a", "about", "only", "just", "around")),
+    *(f"{verb} {lead} " for verb in _IS for lead in _LEADING),
 )
 
 
@@ -49,7 +50,18 @@ def sizes(message: Message) -> Iterator[Found]:
                     on=message.today,
                     rules=(OF_SIZE,),
                 )
-                yield Found(ref.end, size.end, opened)
+                yield Found(ref.end, _behind_denied(message, size.end), opened)
+
+
+def _behind_denied(message: Message, at: int) -> int:
+    """Where the words go on behind "not 20 L", the size that was thought before."""
+    norms = message.norms
+    denied = at + (norms[at : at + 1] == [","])
+    if norms[denied : denied + 1] != ["not"]:
+        return at
+    ends = [amount.end for amount in message.amounts if amount.start == denied + 1]
+    number = denied + 1 < len(norms) and message.words[denied + 1].kind == "number"
+    return ends[0] if ends else denied + 2 if number else at
 
 
 def size_of(message: Message, ref: BinRef, end: int) -> Amount | None:
