@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Layer, OnBins, Unsure
+from handlers.reading.acts import Act, Ask, Layer, OnBins, Open, Unsure
 from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -29,7 +29,9 @@ _SAY = Late(
     r"^(?:(?:ok|so|,|now|and|well|let|lets|'s|us) )*say (?:i|we|you|that|somebody|someone) "
 )
 _SAYING = words_in("say")
-_CUES = _TESTING | EATING | _WAVERING | _SAYING
+_BOUGHT = words_in("new bought buy buying")
+_BEGUN = words_in("opened open opening started start starting begun began set")
+_CUES = _BOUGHT | _TESTING | EATING | _WAVERING | _SAYING
 
 
 def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -41,12 +43,22 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
     if message.has(_SAYING) and _SAY.search(plain_text(message)):
         beside: list[Act] = [act for act in acts if not isinstance(act, OnBins)]
         return beside or [_asked_of(act) for act in acts if isinstance(act, Layer)]
+    if message.has(_BOUGHT) and not message.has(_BEGUN):
+        acts = [_asked_first(a) if _is_size_of_known(a, message) else a for a in acts]
     if not any(is_such(message) for is_such in _DOUBTFUL):
         return list(acts)
-    return [
-        Unsure(guess=(act,), rules=("said in doubt",)) if isinstance(act, OnBins) else act
-        for act in acts
-    ]
+    return [_asked_first(act) if isinstance(act, OnBins) else act for act in acts]
+
+
+def _asked_first(act: Act) -> Unsure:
+    return Unsure(guess=(act,), rules=("said in doubt",))
+
+
+def _is_size_of_known(act: Act, message: Message) -> bool:
+    """ "New kitchen bin 30 quid, 50 litres": of the bin that ferments, or of one in the shops."""
+    if not isinstance(act, Open) or not act.capacity_l:
+        return False
+    return any(ref.known and ref.name == act.bin for ref in message.bins)
 
 
 def _asked_of(layer: Layer) -> Ask:

@@ -1,5 +1,7 @@
 """A bin's name in its ordinary sense: a person who bears it, the room itself, a tank of fish."""
 
+from collections.abc import Sequence
+
 from handlers.reading.amending import plain_text
 from handlers.reading.binwords import BIN_WORDS, COLOURS, BinRef
 from handlers.reading.late import Late
@@ -47,9 +49,12 @@ def is_of_person(message: Message) -> bool:
 
 _WASTE = words_in(
     "scraps scrap peel peels peelings skins rinds cores leftovers crusts waste bones guts heads "
-    "shells husks stale mouldy grounds ends tops trimmings bin bucket"
+    "shells husks stale mouldy burnt burned spoiled spoilt rotten grounds ends tops trimmings bin bucket"
 )
-_ATE = Late(r"^(?:(?:so|and|our|little|omg|lol|well) )*qbin (?:just |has |'s )*(?:ate|eaten) ")
+_ATE = Late(
+    r"^(?:(?:so|and|our|little|omg|lol|well) )*qbin (?:just |has |'s )*(?:ate|eaten) (?:\d|an?\b|half|some|all|"
+    r"the|two|three|about|nearly|over|my|our)"
+)
 
 
 def is_eaten_by_namesake(message: Message) -> bool:
@@ -112,13 +117,14 @@ def is_of_tank(message: Message) -> bool:
         return False
     norms = message.norms
     at = [i for i, norm in enumerate(norms) if norm in _TANKS]
-    return _FISH.search(" ".join(norms)) is not None or all(
-        not _LIQUIDS.isdisjoint(norms[i - 1 : i])
-        and not any(ch.isdigit() for ch in "".join(norms[max(0, i - 4) : i]))
-        and not message.has(BIN_WORDS, i, i + 2)
-        for i in at
-        if i
-    )
+    return _FISH.search(" ".join(norms)) is not None or all(_is_other_tank(norms, i) for i in at)
+
+
+def _is_other_tank(norms: Sequence[str], i: int) -> bool:
+    """ "Fish tank", "oil tank"; "2 kg of fish, tank bin" is ours."""
+    near = "".join(norms[max(0, i - 4) : i])
+    qualified = i > 0 and norms[i - 1] in _LIQUIDS and not any(ch.isdigit() for ch in near)
+    return qualified and norms[i + 1 : i + 2] != ["bin"]
 
 
 _COUNCIL_CUES = words_in("council council's councils wheelie kerbside municipal")

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Ask, Drain, Layer, Seal, Unsure
+from handlers.reading.acts import Ask, Drain, Layer, Observe, Seal, Unsure
 from tests.reading.context import acts
 
 _BINS = ("kitchen", "Mabel", "tank", "blue")
@@ -67,3 +67,16 @@ def test_a_bin_in_doubt_is_asked_for_and_a_supposed_layer_is_none() -> None:
     [asked] = acts("say I put 2 kg in Mabel, what would you tell me?", bins=_BINS, in_room=True)
     assert isinstance(asked, Ask)
     assert (asked.topic, asked.mass_kg, asked.bin) == ("dose", 2, "Mabel")
+
+
+@pytest.mark.parametrize(
+    "text", ["new kitchen bin 30 quid, 50 litres", "bought a kitchen bin, 30 L"]
+)
+def test_a_bin_in_the_shops_does_not_change_the_size_of_ours(text: str) -> None:
+    [unsure] = acts(text, bins=_BINS, in_room=True)
+    assert isinstance(unsure, Unsure)
+
+
+def test_the_lid_of_a_tank_is_a_bins() -> None:
+    [seen] = acts("tank lid bulging", bins=_BINS, in_room=True)
+    assert isinstance(seen, Observe)
