@@ -49,10 +49,12 @@ def is_of_person(message: Message) -> bool:
 
 _WASTE = words_in(
     "scraps scrap peel peels peelings skins rinds cores leftovers crusts waste bones guts heads "
-    "shells husks stale mouldy burnt burned spoiled spoilt rotten grounds ends tops trimmings bin bucket"
+    "shells husks stale mouldy burnt burned spoiled spoilt rotten grounds ends tops "
+    "trimmings bin bucket"
 )
 _ATE = Late(
-    r"^(?:(?:so|and|our|little|omg|lol|well) )*qbin (?:just |has |'s )*(?:ate|eaten) (?:\d|an?\b|half|some|all|"
+    r"^(?:(?:so|and|our|little|omg|lol|well) )*qbin (?:just |has |'s )*(?:ate|eaten) "
+    r"(?:\d|an?\b|half|some|all|"
     r"the|two|three|about|nearly|over|my|our)"
 )
 

@@ -70,7 +70,12 @@ def test_a_bin_in_doubt_is_asked_for_and_a_supposed_layer_is_none() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["new kitchen bin 30 quid, 50 litres", "bought a kitchen bin, 30 L"]
+    "text",
+    [
+        "new kitchen bin 30 quid, 50 litres",
+        "bought a kitchen bin, 30 L",
+        "bought a new bin for the kitchen, 30 L",
+    ],
 )
 def test_a_bin_in_the_shops_does_not_change_the_size_of_ours(text: str) -> None:
     [unsure] = acts(text, bins=_BINS, in_room=True)
