@@ -38,7 +38,13 @@ async def who_put(plan: WhoPut, turn: Turn) -> Answer:
     what = quoted(plan.words) if plan.words else "anything"
     where = f" in {the(plan.bin)}" if plan.bin else ""
     if not layers:
-        return Answer(say=f"Nobody has put {what}{where} that I know of.")
+        who, when = capital(plan.member or "nobody"), ""
+        if plan.first and plan.last:
+            when = f" {span(plan.first, plan.last, turn.today)}"
+        if plan.member:
+            what = f"nothing{f' of {what}' if plan.words else ''}"
+        into = where or " in"
+        return Answer(say=f"{who} has put {what}{into}{when} that I know of.")
     lines = []
     if kinds and (plan.words.casefold() not in plan.kinds or len(kinds) > len(plan.kinds)):
         lines.append(f"I keep kinds, so for {what} I looked for {listed(kinds, 'or')}.")
@@ -50,6 +56,8 @@ async def who_put(plan: WhoPut, turn: Turn) -> Answer:
 
 def _is_such(entry: Entry, plan: WhoPut, kinds: Sequence[str]) -> bool:
     if entry.on is None or not (plan.first or date.min) <= entry.on <= (plan.last or date.max):
+        return False
+    if plan.member and not is_same(entry.member, plan.member):
         return False
     return not kinds or any(kind in kinds for kind in entry.facts.materials or {})
 

@@ -174,11 +174,12 @@ class WhoMay:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WhoPut:
-    """Who put such scraps in?"""
+    """Who put such scraps in, or what did a member put in?"""
 
     kinds: tuple[Kind, ...] = ()
     words: str = ""
     """The scraps in the words said; empty: any."""
+    member: str | None = None
     bin: str | None = None
     first: date | None = None
     last: date | None = None

@@ -81,7 +81,9 @@ _OUTSIDERS = (
     "nephew niece daughter son mother father ex boss mate friend colleague sister-in-law "
     "parents folks cousins hairdresser dentist"
 )
-_AFAR = words_in(f"{_OUTSIDERS} hers theirs their next neighbours neighbors neighbour neighbor")
+_AFAR = words_in(
+    f"{_OUTSIDERS} hers theirs their next neighbours neighbors neighbour neighbor work office lot"
+)
 _BIN = r"(?:q?bins?|buckets?|tubs?|pails?|caddy|caddies|drums?|barrels?|bokashi)"
 _ELSEWHERE = Late(
     rf"(?i:\b(?:my|our|his|her|^) ?(?:{_OUTSIDERS.replace(' ', '|')})(?: [a-z]+)?"
@@ -93,6 +95,13 @@ _ELSEWHERE = Late(
     rf"(?i:^their {_BIN}\b)"
 )
 """A place has its capital: "my cousin in number 4" is one of us."""
+_THEIR_OWN = Late(
+    rf"\b(?:my|our|the) (?:\w+ ){{0,2}}(?:{_OUTSIDERS.replace(' ', '|')}|lot|crowd|people) "
+    rf"(?:\S+ ){{1,8}}(?:her|his|their) (?:own )?(?:\w+ ){{0,2}}(?:{_BIN}|one)\b|"
+    r"^(?:(?:so|ha|haha|well|,) )*at (?:work|the office|my (?:old )?(?:work|job|place)) "
+    r"(?:we have|we had|we ve|we've|they have|they had|there is|there's|there was|they keep)\b"
+)
+"""Whoever it is told of has a bin of her own, whatever ours are called."""
 CUES = _LONG_AGO | _SHOWN | _AFAR
 """Words without one of which nothing is taken for that."""
 _OURS = Late(
@@ -110,6 +119,11 @@ _OWN = Late(
     r"\b(?:in|into) (?:our|my|mine|ours)\b|\bfrom (?:us|me)\b|\b(?:so|but) (?:in|ours|mine|the)\b"
 )
 """The teller's own deed beside what was seen or read."""
+_OWN_DEED = Late(
+    r"\b(?:i|ive) (?:(?:have|just|then|also|still|'ve) )*(?:put|added|drained|sealed|buried|"
+    r"tipped|chucked|emptied|threw|opened|fed)\b|\b(?:in|into) (?:mine|ours)\b|"
+    r"\b(?:so|but) (?:in|ours|mine)\b"
+)
 
 
 def is_long_ago(message: Message) -> bool:
@@ -118,9 +132,17 @@ def is_long_ago(message: Message) -> bool:
         return False
     if message.norms[0] in _DEEDS and not message.has(_YEARS):
         return False  # "added 2 kg 12 years ago" has its day asked for
-    return _is_all_of_it(message, _THEN) and not _OURS.search(plain_text(message))
+    if _OURS.search(plain_text(message)):
+        return False
+    return _is_all_of_it(message, _THEN) or _YEAR_AGO.search(" ".join(message.norms)) is not None
 
 
+_YEAR_AGO = Late(
+    r"^(?:(?:well|so|and|ha|haha|remember|,) )*(?:last (?:year|spring|summer|autumn|winter)|"
+    r"the (?:year|summer|winter) before(?: last)?|(?:a|one|two|three) years? ago) ,? ?"
+    r"(?:we|i|they|somebody|someone|everyone)\b(?! (?:have|had) (?:just|now))"
+)
+"""Told of a season that is over, a bin of ours is long dug in."""
 _DEEDS = words_in("added put tipped chucked drained emptied sealed buried opened started mixed")
 
 
@@ -135,6 +157,8 @@ def is_of_others(message: Message) -> bool:
     """Whether it is of bins that relatives and strangers keep elsewhere, and of none of ours."""
     if message.members or not message.has(_AFAR) or len(message.sentences) > _SENTENCES:
         return False
+    if _THEIR_OWN.search(" ".join(message.norms)):
+        return not _OWN_DEED.search(plain_text(message))
     if any(ref.known for ref in message.bins):
         return False
     said = " ".join([word.text for word in message.words])

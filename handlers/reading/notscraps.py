@@ -314,14 +314,36 @@ def is_no_scraps(message: Message) -> bool:
 
 
 def is_bin_weighed(message: Message) -> bool:
-    """ "Weighed the shed bin: 12 kg": what a bin weighs, all told, is no layer."""
-    if "weighed" not in message.norms or len(message.measured()) != 1:
+    """ "Weighed the shed bin: 12 kg", "the shed weighs 12 kg now": all told, that is no layer."""
+    if not message.has(_WEIGHING) or len(message.measured()) != 1:
         return False
     return _BIN_WEIGHED.fullmatch(plain_text(message)) is not None
 
 
+_WEIGHING = words_in("weighed weighs")
 _BIN_WEIGHED = Late(
-    r"(?:(?:i|we|just|have|so) )*weighed (?:(?:the|our|my) )?qbin(?: full| now| today)?"
-    rf"(?: ?[:,=—-])? (?:(?:it|it's|'s|is|was|at|and|came|comes|to|in|now|about) )*{_AMOUNT}"
-    r"(?: (?:now|today|full|in all|all told|with .*))?"
+    r"(?:(?:i|we|just|have|so) )*(?:weighed (?:(?:the|our|my) )?qbin|"
+    r"(?:(?:the|our|my) )?qbin (?:(?:now|already|just) )?weighs)(?: full| now| today)?"
+    rf"(?: ?[:,=—-])? (?:(?:it|it's|'s|is|was|at|and|came|comes|to|in|now|about|nearly|over) )*"
+    rf"{_AMOUNT}(?: (?:now|today|already|full|in all|all in|all told|with .*))*"
+)
+
+
+def is_poured_over(message: Message) -> bool:
+    """ "Tipped bin 2 into the shed bin, 10 kg": what one bin held is no new scraps in either."""
+    if not message.has(POURED) or message.has(_CARRIERS) or message.items:
+        return False
+    return _POURED_OVER.search(plain_text(message)) is not None
+
+
+_CARRIERS = words_in("caddy bowl tub bag colander")
+"""What scraps are carried to a bin in."""
+POURED = words_in(
+    "tipped emptied poured moved transferred decanted combined merged tip emptying turned dumped"
+)
+_POURED_OVER = Late(
+    r"\b(?:tipped|tip|emptied|emptying|poured|moved|transferred|decanted|combined|merged|turned|"
+    r"dumped) (?:all of |everything (?:in|from|out of) |the rest of )?"
+    r"(?:(?:the|our|my) )?qbin (?:out |over |all |right )*"
+    r"(?:in|into|to|with) (?:the |our |my )?qbin\b"
 )

@@ -31,6 +31,7 @@ from handlers.reading.calledby import called
 from handlers.reading.completing import completed
 from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
+from handlers.reading.doubted import doubted
 from handlers.reading.echoes import with_echoes
 from handlers.reading.fewwords import changed_by_few
 from handlers.reading.flatly import FLATLY
@@ -197,7 +198,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if outright is not None:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
-    return asked_first(completed(found, message), message) if found else ()
+    return asked_first(doubted(completed(found, message), message), message) if found else ()
 
 
 def _asks(

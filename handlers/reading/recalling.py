@@ -19,7 +19,7 @@ CUES = (
     *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
     *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
     *("where", "plant", "what's", "what is", "whats", "how long", "when did", "when was"),
-    *("i logged", "my entries", *SUMMING_CUES),
+    *("i logged", "my entries", "what went", "what i put", "what we put", *SUMMING_CUES),
 )
 
 _PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
@@ -32,9 +32,21 @@ _WHO_PUT = Late(
     rf"{_IN}(?: {_THERE})?(?P<when>(?: (?:qday|this week|last week|today|again|last))*)$"
 )
 _WHO_FED = Late(
-    rf"^who (?:last {_PUT}|{_PUT}) (?:something |anything )?(?:{_IN} )?(?:the )?qbin(?: last)?"
+    rf"^who(?: has|'s| 's| is)?(?: last| already)? {_PUT} (?:something |anything )?"
+    rf"(?:{_IN} )?(?:the )?qbin(?: last)?"
     r"(?P<when>(?: (?:qday|this week|last week))*)$"
 )
+_WHEN = r"(?: (?:on|qday|this|last|week|month|so far|already|please))*$"
+_WHAT_PUT = Late(
+    r"^(?:and |so |bot |can you )*(?:(?:list|show)(?: me| us)? )?(?:all )?(?:"
+    r"(?:what (?:all )?(?:did|have|has) (?P<who>i|we|qmember|everyone|everybody)(?: all)? "
+    r"(?:put|add|added|chuck|chucked)|what (?P<told>i|we) (?:have )?(?:put|added)|"
+    r"what (?:did we|have we|we) (?:all )?(?:record|recorded|log|logged)|"
+    rf"who {_PUT} what)(?: {_IN}(?: {_THERE})?)?|"
+    rf"what(?: all)? (?:went|has gone|'s gone) {_IN}(?: {_THERE})?)"
+    rf"{_WHEN}"
+)
+"""A question for the layers themselves, by member, bin or day."""
 _KEPT = Late(
     r"^(?:and |so )?who (?:all )?(?:kept|keeps|had|has had|looked after|minded|hosted|was keeping|"
     r"has kept|"
@@ -174,9 +186,11 @@ _WRITTEN = Late(
 
 def _put(phrase: Phrase) -> WhoPut | None:
     match = _WHO_FED.match(phrase.text)
-    if match and phrase.bin:
+    if match and (fed := _fed(phrase)):
         first, last = period_of(phrase)
-        return WhoPut(bin=phrase.bin, first=first, last=last)
+        return WhoPut(bin=fed, first=first, last=last)
+    if asked := _WHAT_PUT.match(phrase.text):
+        return _what_put(phrase, asked["who"] or asked["told"])
     match = _WHO_PUT.match(phrase.text)
     span = phrase.words(match, "what") if match else None
     if match is None or span is None:
@@ -193,6 +207,20 @@ def _put(phrase: Phrase) -> WhoPut | None:
         first=first,
         last=last,
     )
+
+
+def _fed(phrase: Phrase) -> str | None:
+    """The group's bin that is named; what is fed is no room."""
+    bins = phrase.message.bins
+    named = (b.name for b in bins if b.known and phrase.start <= b.start < phrase.end)
+    return next(named, None)
+
+
+def _what_put(phrase: Phrase, who: str | None) -> WhoPut:
+    """ "What did I put in today?", "what went into the shed on Monday?"."""
+    member = {"i": phrase.message.context.sender, "qmember": phrase.member}.get(who or "")
+    first, last = period_of(phrase)
+    return WhoPut(member=member, bin=_fed(phrase), first=first, last=last)
 
 
 def _kept(phrase: Phrase) -> WhoKept | None:

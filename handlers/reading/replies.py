@@ -267,6 +267,8 @@ def setting_told(message: Message) -> Set | None:
     if _measures(message) or is_of_old(message):
         return None
     found = setting_of(plain_text(message), to_bot=is_to_bot(message))
+    if found and found[0] in ("quiet before", "quiet after"):
+        found = hours_set(message) or found  # both ends may be said
     if found == ("units", "pounds"):
         found = "units", pounds_of(message)
     found = found or craft_setting(message) or hours_set(message)

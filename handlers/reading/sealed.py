@@ -217,3 +217,23 @@ def _is_for_good(group: Group) -> bool:
 
 def _any_bin(groups: Sequence[Group], k: int) -> bool:
     return any(g.bins for g in groups) or groups[k].message.context.after_bot
+
+
+_HUSH = Late(
+    r"(?:(?:oh|ah|ok|okay|hey|just|please|pls|now|will|would|can|could|you|qmember|,) )*"
+    r"shut (?P<what>up|it)"
+    r"(?: (?:,|[!.?☺]|qmember|already|now|please|pls|will|would|you|then|mate|lol|haha|lot))*"
+)
+
+
+def is_hush(message: Message) -> bool:
+    """ "Bot, shut up", "oh shut it Gus": somebody is to be silent."""
+    if not message.has(HUSHED):
+        return False
+    members = {i: ref for ref in message.members for i in range(ref.start, ref.end)}
+    said = ["qmember" if i in members else norm for i, norm in enumerate(message.norms)]
+    found = _HUSH.fullmatch(" ".join(w for i, w in enumerate(said) if i not in message.bot))
+    return found is not None and (found["what"] == "up" or bool(message.members))
+
+
+HUSHED = words_in("shut")

@@ -24,7 +24,8 @@ SMALLEST_BARE = 4.0
 """Litres; a smaller volume that is said beside no bin is no bin's size."""
 
 _IS = ("is", "'s", "holds", "takes", "fits", "was")
-_ABOUT = words_in("a about around only just the roughly")
+_ABOUT = words_in("a about around only just the roughly actually really now")
+_LEADING = ("a", "about", "only", "just", "around", "actually", "really", "now")
 _BEHIND = words_in(
     "bin bucket pail one in size capacity tub drum barrel max total big when actually really "
     "not sorry"
@@ -32,7 +33,7 @@ _BEHIND = words_in(
 
 CUES = (
     *(f"{verb} {lead}" for verb in _IS for lead in "123456789"),
-    *(f"{verb} {lead} " for verb in _IS for lead in ("a", "about", "only", "just", "around")),
+    *(f"{verb} {lead} " for verb in _IS for lead in _LEADING),
 )
 
 

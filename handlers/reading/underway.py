@@ -24,6 +24,9 @@ _UNDER_WAY = Late(
     r"\b(?:bagged|boxed|weighed)(?: up| out)? (?:\S+ ){0,6}for qbin\b|"
     r"\bfor qbin (?:, )?(?:but|not)\b|\bnext on my list\b|\bto let me in\b|"
     r"\b(?:got|have) (?:\S+ ){1,8}waiting$|"
+    r"\bwaiting (?:for|to go in|to go into) (?:the |our )?qbin\b|"
+    r"\b(?:got|have) (?:\S+ ){1,8}for (?:the |our )?qbin ,? ?"
+    r"(?:who|whos|can|could|any|anyone|anybody|where|when|if|is)\b|"
     r"\b(?:got|have) (?:\S+ ){1,8}(?:to get rid of|to offload|to shift|that needs? a home)\b|"
     r"\bby the (?:back |front )?door for qbin\b|"
     r"^(?:got )?as far as the (?:gate|door|steps|stairs) .{0,60}\b(?:padlocked|locked)(?: \S+)?$"
@@ -35,6 +38,10 @@ _ARRIVED = Late(
 _TURNED_BACK = Late(
     r"\b(?:padlocked|locked) , (?:so )?(?:i )?(?:carried|brought|took|lugged) "
     r"(?:\S+ ){1,4}(?:back|home|down|again)\b"
+)
+_LEFT_BESIDE = Late(
+    r"^(?:someone|somebody|who|whoever|people|they) (?:has |have |'s )?left (?:\S+ ){1,8}"
+    r"(?:by|beside|outside|near|next to|on top of|in front of) (?:the |our )?qbin\b"
 )
 _REQUEST = Late(
     r"\bwould (?:you|u|ye)(?: please| love| mate)?(?: ,|$| \?)|"
@@ -50,7 +57,7 @@ def is_under_way(message: Message) -> bool:
     if not message.has(CUES):
         return False
     text = named_text(message)
-    if _REQUEST.search(text) or _TURNED_BACK.search(text):
+    if any(t.search(text) for t in (_REQUEST, _TURNED_BACK, _LEFT_BESIDE)):
         return True
     going = _UNDER_WAY.search(text) is not None and _ARRIVED.search(text) is None
     return going and not _is_put_in(message)

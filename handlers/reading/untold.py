@@ -11,6 +11,7 @@ from handlers.reading import (
     kept,
     memories,
     mouths,
+    namesense,
     notscraps,
     otherwise,
     outlook,
@@ -28,10 +29,12 @@ from handlers.reading.lessened import is_only_a_difference
 from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
-from handlers.reading.notscraps import is_bin_weighed, is_no_scraps
+from handlers.reading.namesense import is_of_council, is_of_person, is_of_room, is_of_tank
+from handlers.reading.notscraps import POURED, is_bin_weighed, is_no_scraps, is_poured_over
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
+from handlers.reading.sealed import HUSHED, is_hush
 from handlers.reading.spoilt import without_spoilage
 from handlers.reading.spoons import is_of_spoons
 from handlers.reading.underway import is_under_way
@@ -54,16 +57,23 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_eaten, _LAYER),
     (is_no_scraps, _LAYER),
     (is_bin_weighed, frozenset({"layer", "amend"})),
+    (is_poured_over, frozenset({"layer", "bury", "amend"})),
     (is_under_way, _LAYER),
     (is_of_spoons, _LAYER),
     (is_only_a_difference, frozenset({"layer", "drain", "batch", "stock"})),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
+    (is_hush, frozenset({"seal"})),
+    (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
+    (is_of_room, RECORD_KINDS | {"ask"}),
+    (is_of_tank, RECORD_KINDS),
+    (is_of_council, RECORD_KINDS),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
-    mouths.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES, underway.CUES,
+    mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
+    underway.CUES, HUSHED, POURED, frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""
 

@@ -2,6 +2,7 @@
 
 import pytest
 
+from handlers.reading.acts import Layer
 from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import read_message
 from tests.reading.context import acts, group
@@ -87,3 +88,26 @@ def test_a_bin_of_others_is_none_of_ours(text: str) -> None:
 )
 def test_a_record_beside_such_words_stands(text: str, kind: str) -> None:
     assert [act.act for act in acts(text, bins=_BINS)] == [kind]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my cousin put 5 kg in her bokashi bin and it went rotten",
+        "the riverside lot sealed their shed one and it exploded",
+        "at work we have a kitchen bin, full of maggots",
+        "at the office they had a kitchen bin, it stank",
+        "last year we put 10 kg of windfalls in the shed bin",
+        "two years ago somebody put 3 kg of prawns in bin 3",
+    ],
+)
+def test_bins_of_others_and_seasons_that_are_over(text: str) -> None:
+    assert acts(text, bins=_BINS, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["my cousin put 5 kg in the shed bin", "at work I put 5 kg in the kitchen bin"]
+)
+def test_others_who_fed_a_bin_of_ours(text: str) -> None:
+    [layer] = acts(text, bins=_BINS, in_room=True)
+    assert isinstance(layer, Layer)

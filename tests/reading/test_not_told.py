@@ -283,3 +283,15 @@ def test_scraps_and_a_question_mark_are_asked_about() -> None:
     [unsure] = acts("1 kg of bread in the shed bin?", in_room=True)
     assert isinstance(unsure, Unsure)
     assert [act.act for act in unsure.guess] == ["layer"]
+
+
+@pytest.mark.parametrize("text", ["bot shut up", "pailkeeper, shut up!", "oh shut it Ruth"])
+@pytest.mark.parametrize("after_bot", [False, True])
+def test_who_is_to_be_silent_has_sealed_nothing(text: str, after_bot: bool) -> None:
+    assert acts(text, in_room=True, after_bot=after_bot) == ()
+
+
+@pytest.mark.parametrize("text", ["shut up the shed bin, it's full", "shut the shed bin, Ruth"])
+def test_shutting_a_bin_is_told_all_the_same(text: str) -> None:
+    [sealed] = acts(text, in_room=True)
+    assert isinstance(sealed, Seal)

@@ -2,6 +2,7 @@
 
 import pytest
 
+from handlers.reading.acts import Layer
 from handlers.reading.message import read_message
 from handlers.reading.notscraps import is_no_scraps
 from tests.reading.context import acts, group
@@ -175,3 +176,26 @@ def test_other_things_of_weight_and_meals_are_no_scraps(text: str) -> None:
 )
 def test_scraps_beside_such_things_stand(text: str) -> None:
     assert _kinds(text) == ["layer"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "weighed the shed bin, 9 kg all in",
+        "the shed bin weighs about 8 kg now",
+        "tipped bin 3 into the shed bin, 10 kg",
+        "emptied Tall Paul into the shed bin",
+        "poured bin 3 over into the shed bin",
+    ],
+)
+def test_a_whole_bin_weighed_or_poured_over_is_no_new_layer(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["tipped 2 kg of peel into the shed bin", "emptied the caddy into bin 3, 2 kg of peel"]
+)
+def test_scraps_poured_into_a_bin_are_one(text: str) -> None:
+    [layer] = acts(text, in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == 2

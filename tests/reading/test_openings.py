@@ -3,7 +3,8 @@
 import pytest
 
 from handlers.reading.acts import Drain, Layer, Open
-from tests.reading.context import acts
+from handlers.reading.plans import read
+from tests.reading.context import acts, group
 
 
 @pytest.mark.parametrize(
@@ -105,3 +106,13 @@ def test_what_each_holds_is_counted_once(text: str, kg: float) -> None:
     assert [a.mass_kg for a in acts(text, bins=("gate",)) if isinstance(a, Layer)] == [
         pytest.approx(kg)
     ]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["the shed bin is actually 25 litres", "the shed bin is 25 L not 20", "shed bin is 25 L"],
+)
+def test_a_size_put_right_is_that_bins(text: str) -> None:
+    [told] = read(text, group(in_room=True))
+    assert isinstance(told, Open)
+    assert (told.bin, told.capacity_l) == ("shed", 25)

@@ -15,6 +15,7 @@ from tests.reading.context import acts
         ("quiet hours nine pm to eight am", "quiet hours", "21:00-08:00"),
         ("no notices before 7 or after 9 bot", "quiet hours", "21:00-07:00"),
         ("bot, don't disturb us before 8:15", "quiet before", "08:15"),
+        ("no messages before 8 or after 10 at night", "quiet hours", "22:00-08:00"),
         ("hush from 11 to 7, bot", "quiet hours", "23:00-07:00"),
         ("change the reminder hour to 8", "reminder time", "08:00"),
         ("quiet hours 10 to 6, bot", "quiet hours", "22:00-06:00"),

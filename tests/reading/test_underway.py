@@ -62,3 +62,15 @@ def test_what_animals_and_people_had_is_no_layer(text: str) -> None:
 )
 def test_what_the_bin_had_is_a_layer(text: str) -> None:
     assert [act.mass_kg for act in acts(text) if isinstance(act, Layer)] == [2]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2 kg of peelings waiting for the shed bin",
+        "got 2 kg of peelings for the shed bin, who is nearest",
+        "someone left 2 kg of peelings by the shed bin, no idea who",
+    ],
+)
+def test_what_waits_beside_a_bin_is_not_in_it(text: str) -> None:
+    assert not any(isinstance(act, Layer) for act in acts(text, in_room=True))

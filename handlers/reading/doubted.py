@@ -1,0 +1,72 @@
+"""Records that the words themselves make doubtful: they are asked about before they are kept."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Ask, Drain, Layer, OnBins, Open, Unsure
+from handlers.reading.amending import plain_text
+from handlers.reading.late import Late
+from handlers.reading.message import Message
+from handlers.reading.namesense import EATING, is_eaten_by_namesake
+from handlers.reading.vocabulary import words_in
+
+_TESTING = words_in("test testing")
+_TEST = Late(
+    r"^(?:(?:ok|hi|hello|hey|,|this|that|it|is|'s|just|only|a|an|i am|im|am) )*(?:test|testing)"
+    r"(?: (?:test|testing|message|only|one two|1 2|1|two|,))*(?: [,.:;!—-]| \d| an? |$)"
+)
+
+
+def is_test(message: Message) -> bool:
+    """ "Testing, 2 kg in the shed": somebody tries out the bot."""
+    return message.has(_TESTING) and _TEST.search(plain_text(message)) is not None
+
+
+_DOUBTFUL: tuple[Callable[[Message], bool], ...] = (is_test, is_eaten_by_namesake)
+_WAVERING = words_in("or")
+_OR_WAS_IT = Late(r"\bqbin \? or (?:was|is|were) (?:it|that|this) (?:in )?(?:the )?qbin\b")
+_SAY = Late(
+    r"^(?:(?:ok|so|,|now|and|well|let|lets|'s|us) )*say (?:i|we|you|that|somebody|someone) "
+)
+_SAYING = words_in("say")
+_BOUGHT = words_in("new bought buy buying")
+_PAID = words_in("bought buy buying")
+_BEGUN = words_in("opened open opening started start starting begun began set")
+_CUES = _BOUGHT | _TESTING | EATING | _WAVERING | _SAYING
+
+
+def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts with the doubtful records to be asked about, and without a bin that is in doubt."""
+    if not message.has(_CUES):
+        return list(acts)
+    if message.has(_WAVERING) and _OR_WAS_IT.search(plain_text(message)):
+        return [replace(act, bin=None) if isinstance(act, OnBins) else act for act in acts]
+    if message.has(_SAYING) and _SAY.search(plain_text(message)):
+        beside: list[Act] = [act for act in acts if not isinstance(act, OnBins)]
+        return beside or [_asked_of(act) for act in acts if isinstance(act, Layer)]
+    if message.has(_BOUGHT) and not message.has(_BEGUN):
+        acts = [_asked_first(a) if _is_size_of_known(a, message) else a for a in acts]
+    if not any(is_such(message) for is_such in _DOUBTFUL):
+        return list(acts)
+    return [_asked_first(act) if isinstance(act, OnBins) else act for act in acts]
+
+
+def _asked_first(act: Act) -> Unsure:
+    return Unsure(guess=(act,), rules=("said in doubt",))
+
+
+def _is_size_of_known(act: Act, message: Message) -> bool:
+    """ "New kitchen bin 30 quid, 50 litres": of the bin that ferments, or of one in the shops."""
+    if isinstance(act, Drain):
+        return message.has(_PAID)  # litres of a vessel, and of no liquid
+    if not isinstance(act, Open) or not act.capacity_l:
+        return False
+    return any(ref.known and ref.name == act.bin for ref in message.bins)
+
+
+def _asked_of(layer: Layer) -> Ask:
+    """ "Say I put 2 kg in the shed": the dose for a layer that is only supposed."""
+    return Ask(
+        topic="dose", mass_kg=layer.mass_kg, volume_l=layer.volume_l, materials=layer.materials,
+        rich=layer.rich, bin=layer.bin, rules=("of a supposed layer",),
+    )  # fmt: skip
