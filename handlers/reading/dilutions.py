@@ -1,6 +1,6 @@
 """How the liquid of a bin is thinned: the figures of a question about it."""
 
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Ask, Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.briefly import PLANTS
 from handlers.reading.message import LIQUID
@@ -19,6 +19,8 @@ def dilution_of(q: Question, name: str | None) -> Ask:
         loose = a.vessel and exact and called_behind(q.message, a) != "liquid"
         if a.quantity not in ("volume", "mass") or loose or of_what(q.message, a) == "bran":
             continue
+        if _stands_in_it(q, a):
+            continue
         litres = a.value if a.quantity == "volume" else a.liquid_l
         if litres is None:
             continue
@@ -29,6 +31,9 @@ def dilution_of(q: Question, name: str | None) -> Ask:
             water = litres
     if liquid is None and water is not None and water < _SPOON_L and len(q.amounts("volume")) > 1:
         liquid, water = water, max(q.amounts("volume"))
+    last = q.message.context.last
+    if water is liquid is None and isinstance(last, Drain) and q.has(_LEANING):
+        liquid = last.volume_l  # "how much water for that?" behind what was drained
     return Ask(
         topic="dilution",
         water_l=water,
@@ -56,6 +61,8 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
             break
     if not _WATER.isdisjoint(norms[end : end + 1]) or norms[end : end + 2] == ["of", "water"]:
         return False
+    if norms[max(q.start, amount.start - 3) : amount.start] == ["of", "water", ","]:
+        return False
     near = norms[max(q.start, amount.start - 4) : amount.start] + norms[end : end + 2]
     if not _OFF.isdisjoint(near):
         return True
@@ -64,6 +71,15 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
     return asked or thinned or is_drawn(q.message, amount)
 
 
+def _stands_in_it(q: Question, amount: Amount) -> bool:
+    """ "A lemon tree in a tub": where something grows, not how much there is."""
+    norms = q.message.norms
+    grown = amount.vessel and not _GROWN_IN.isdisjoint(norms[amount.start : amount.end])
+    return grown and norms[amount.end : amount.end + 1] != ["of"]
+
+
+_GROWN_IN = words_in("tub tubs pot pots")
+_LEANING = words_in("that this it them need")
 _BEHIND = 4
 """Words behind an amount in which its liquid is named."""
 _OFF = words_in("drained from off came tapped drew stretch produced gave")
