@@ -16,7 +16,9 @@ def dilution_of(q: Question, name: str | None) -> Ask:
     asked = [a for a in q.message.amounts if q.start <= a.start < q.end]
     exact = any(a.quantity == "volume" and not a.vessel for a in asked)
     for a in asked:
-        loose = a.vessel and exact and called_behind(q.message, a) != "liquid"
+        loose = (
+            a.vessel and exact and a.value >= _SPOON_L and called_behind(q.message, a) != "liquid"
+        )
         if a.quantity not in ("volume", "mass") or loose or of_what(q.message, a) == "bran":
             continue
         if _stands_in_it(q, a):

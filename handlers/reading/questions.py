@@ -1,5 +1,6 @@
 """Questions the bot can answer: where one is asked, about which topic, with which figures."""
 
+from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Act, Ask, Layer, Topic
 from handlers.reading.amounts import Amount
 from handlers.reading.asking import is_question
@@ -234,6 +235,7 @@ def _name(q: Question) -> str | None:
 
 
 _LEANING = words_in("that this it those them")
+_FILLING = words_in("fill filling")
 
 
 def _dose(q: Question) -> Ask:
@@ -244,6 +246,9 @@ def _dose(q: Question) -> Ask:
     ]
     volumes = [] if masses else [v for v in q.amounts("volume") if v >= _LEAST_SCRAPS]
     made = makeup(q.items())
+    if volumes and q.has(_FILLING) and q.message.context.in_room:
+        # "To fill a 20 L bin": what it holds pressed, far more than one loose layer
+        masses, volumes = [capacity_kg(volumes[0], None if made is None else made.shares)], []
     last = q.message.context.last
     if not (masses or volumes or made) and isinstance(last, Layer) and q.has(_LEANING):
         return Ask(

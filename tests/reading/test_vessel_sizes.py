@@ -32,6 +32,7 @@ def test_what_is_to_be_buried(text: str, litres: float | None) -> None:
     [
         ("how much for a bath of water, 120 L?", "dilution", None, 120),
         ("is a teaspoon to the litre about right for pots?", "dilution", 0.005, 1),
+        ("is a spoon to the gallon about right for the juice?", "dilution", 0.015, 4.54609),
         ("how strong for a fig tree in a tub?", "dilution", None, None),
         ("how much for 3 litres of potato peel?", "dose", None, None),
     ],
@@ -41,3 +42,11 @@ def test_what_is_liquid_and_what_is_water(
 ) -> None:
     [asked] = [act for act in acts(text) if isinstance(act, Ask)]
     assert (asked.topic, asked.liquid_l, asked.water_l) == (topic, liquid, water)
+
+
+def test_what_fills_a_bin_is_more_than_a_loose_layer() -> None:
+    [asked] = acts("how much starter do I need to fill a 10 L bin?", in_room=True)
+    assert isinstance(asked, Ask)
+    # A pressed bin of scraps weighs 0.65 to 0.9 kg to the litre (community garden pails: 0.72).
+    assert asked.mass_kg is not None
+    assert 6.5 <= asked.mass_kg <= 9
