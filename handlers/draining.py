@@ -62,6 +62,8 @@ USUAL = "What came off is as usual."
 
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much liquid a bin may give, against what came off it so far or was said."""
+    if act.bin is None and not await turn.book.bins():
+        return Answer(say=_in_general(turn), why=liquid(1.0).why())
     state = await meant(act.bin, turn, stages=DRAINED_STAGES)
     if isinstance(state, Answer):
         return state
