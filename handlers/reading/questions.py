@@ -171,8 +171,14 @@ def filled(q: Question, topic: Topic) -> Ask:
         case "trench":
             return _trench(q)
         case "bed":
-            area = q.amounts("area")
-            return Ask(topic=topic, area_m2=area[0] if area else None, bin=_name(q), rules=rule)
+            area, mass = q.amounts("area"), q.amounts("mass")
+            return Ask(
+                topic=topic,
+                area_m2=area[0] if area else None,
+                mass_kg=mass[0] if mass and q.message.context.in_room else None,
+                bin=_name(q),
+                rules=rule,
+            )
         case "trouble":
             return Ask(topic=topic, signs=q.signs(), bin=_name(q), rules=rule)
         case "allowed":
