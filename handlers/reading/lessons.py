@@ -21,7 +21,8 @@ CUES = (
     *("can ", "may ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there"),
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
-    *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
+    *("must ", "ph is", "could i", "could we", "non-veg", "degrees", "°", "too hot", "too warm"),
+    *("too cold", "warm enough", "no garden", "no yard"),
     *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
 )
 
