@@ -77,10 +77,12 @@ def _not_raw(act: Ask) -> str:
 
 
 def _enough(mix: Dilution, units: Units) -> str:
-    cans = mix.total_l / CAN_L[units]
+    cans = round(mix.total_l / CAN_L[units])
     if cans < 1:
         return ""
-    return f"That is enough for {number(cans, 2)} watering cans of {volume(CAN_L[units], units)}."
+    plural = "s" if cans > 1 else ""
+    each = volume(CAN_L[units], units)
+    return f"That is enough for about {number(cans, 2)} watering can{plural} of {each}."
 
 
 def _words(mix: Dilution, units: Units) -> str:

@@ -3,7 +3,7 @@
 from handlers.answer import Answer, Turn
 from handlers.bins import ask_which, choose, meant
 from handlers.chosen import reasons
-from handlers.phrasing import capital, the, volume
+from handlers.phrasing import capital, mass, the, volume
 from handlers.practice.cautions import caution
 from handlers.practice.figure import Refused, number
 from handlers.practice.liquid import Liquid, liquid
@@ -14,6 +14,9 @@ from storage.rows import Facts
 
 MOST_DRAINED_L = 60.0
 """More liquid than any shared bin gives at once: beyond it, it is a slip of the hand."""
+
+MOST_L_KG = 1.0
+"""Litres to one kg: scraps that were water through and through would give no more."""
 
 DRAINED_STAGES: frozenset[Stage] = frozenset({"filling", "fermenting", "ready"})
 
@@ -36,7 +39,20 @@ async def drained(act: Drain, turn: Turn) -> Answer:
     entry = turn.entry("drain", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:
         return await ask_which(entry, turn, DRAINED_STAGES)
-    return Answer(entries=[entry], noted=True)
+    return Answer(entries=[entry], noted=True, say=_doubted(act, state, turn))
+
+
+def _doubted(act: Drain, state: BinState | None, turn: Turn) -> str:
+    """A word where more came off than went in, by what was logged: a slip, or layers left out."""
+    kg = state.run.mass_kg if state else 0.0
+    if not kg or state is None or (act.volume_l or 0.0) <= kg * MOST_L_KG:
+        return ""
+    most = volume(float(number(liquid(kg, state.run.make_up).high_l, 2)), turn.units)
+    return (
+        f"Noted: {volume(act.volume_l or 0.0, turn.units)} drained. That is more than the "
+        f"{mass(kg, turn.units)} logged in {the(state.bin.name)} can give ({most} at most, as a "
+        "rule). If it was a slip, say the right amount; if layers were not told, tell them."
+    )
 
 
 MUCH = "That is much: drain it every other day, and add torn paper or dry bread."
@@ -46,6 +62,8 @@ USUAL = "What came off is as usual."
 
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much liquid a bin may give, against what came off it so far or was said."""
+    if act.bin is None and not await turn.book.bins():
+        return Answer(say=_in_general(turn), why=liquid(1.0).why())
     state = await meant(act.bin, turn, stages=DRAINED_STAGES)
     if isinstance(state, Answer):
         return state

@@ -11,7 +11,7 @@ from handlers.filling import outlook_of
 from handlers.phrasing import capital, day, mass, the, volume
 from handlers.practice.bins import ORDINARY_BIN, Bins, bins
 from handlers.practice.days import FILL, high_days, seal_by
-from handlers.practice.density import capacity_kg, mass_kg
+from handlers.practice.density import capacity_kg, in_bin_l, mass_kg
 from handlers.practice.figure import Refused, number
 from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate
 from handlers.reading.acts import Ask
@@ -44,10 +44,14 @@ async def asked_full(act: Ask, turn: Turn) -> Answer:
 
 
 def _left_kg(state: BinState) -> float | None:
-    """What still fits, pressed and settled; None where the bin's size is not known."""
+    """What still fits, pressed and settled; None where the bin's size is not known.
+
+    What is to come is reckoned as mixed scraps: dense layers below do not make it denser.
+    """
     if not state.capacity_l:
         return None
-    return max(0.0, capacity_kg(state.capacity_l, state.run.make_up) - state.run.mass_kg)
+    taken = in_bin_l(state.run.mass_kg, state.run.make_up)
+    return capacity_kg(max(0.0, state.capacity_l - taken))
 
 
 def _room(state: BinState, turn: Turn) -> Answer:

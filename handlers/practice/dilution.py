@@ -255,10 +255,11 @@ def _compared(
 def _takes(water: float, parts: float, tablespoon: Spoon) -> str:
     count = water / parts * 1000 / SPOON_ML[tablespoon]
     takes = f"1:{_whole(parts)} takes {_volume(water / parts)}"
-    if not 0.5 <= count <= 20:
+    if not 0.3 <= count <= 20:
         return takes
+    size, count = ("tea", count * 3) if count < 0.9 else ("table", count)
     plural = "s" if count > 1.1 else ""
-    return f"{takes}, about {spoons(count)} {country(tablespoon)}tablespoon{plural}"
+    return f"{takes}, about {spoons(count)} {country(tablespoon)}{size}spoon{plural}"
 
 
 def _enough(total: float, *, from_liquid: bool) -> tuple[str, ...]:

@@ -15,7 +15,7 @@ _WORDS: Mapping[Use, str] = {
     "lawn grass established rose roses outdoor plant plants flower flowers tomato tomatoes fruit "
     "hedge ground allotment lettuce salad cabbage kale bean beans pea peas carrot carrots onion "
     "onions strawberry strawberries courgette courgettes zucchini squash pumpkin pumpkins pepper "
-    "peppers potato potatoes bush bushes vine vines berry berries compost heap",
+    "peppers potato potatoes bush bushes vine vines berry berries veggie veggies compost heap",
     "pot": "pot pots potted house window windowsill houseplant houseplants container containers "
     "indoor balcony orchid orchids cactus cacti succulent succulents fern ferns basil herb herbs "
     "parsley chives mint coriander cilantro dill "

@@ -20,7 +20,7 @@ from handlers.practice.dose import LAYER_DEPTH, SPOONS
 from handlers.practice.figure import Figure, number
 from handlers.practice.goes_in import BOOK
 from handlers.practice.recipes import PACKED
-from handlers.practice.starter import DRIED, KEEPS_DRY
+from handlers.practice.starter import DRIED, DRY_DAYS, FERMENT_DAYS, KEEPS_DRY
 from handlers.practice.trench import (
     COVER,
     COVER_ANIMALS,
@@ -94,6 +94,10 @@ Lesson = Literal[
     "dug up",
     "size",
     "leaks",
+    "for plants",
+    "lime",
+    "drying bran",
+    "bran ready",
     "blocked tap",
     "spilled",
     "buried and smelling",
@@ -507,6 +511,35 @@ TAUGHT: Mapping[Lesson, Advice] = {
         caution("gas"),
         source="acids dissolve iron, zinc and aluminium: chemistry",
         standing="from memory",
+    ),
+    "for plants": advice(
+        f"It feeds them once it has rested {_range(PLANT)} days in the soil; the liquid only "
+        "thinned, on the soil and not on leaves you eat. Fresh or undiluted it burns roots.",
+        source=PLANT.source,
+        standing="published",
+        figures=(PLANT,),
+    ),
+    "lime": advice(
+        "Not in the bin: it takes the acid away that keeps the scraps. In the ground it is seldom "
+        "needed: the sourness goes by itself within the weeks before planting.",
+        source="lime is a base: chemistry",
+        standing="from memory",
+    ),
+    "drying bran": advice(
+        f"Spread it thin in the shade and turn it daily for {_range(DRY_DAYS)} days, until it "
+        "trickles. No oven and no hot sun: heat kills the culture. Used within days, it may stay "
+        "moist.",
+        source=DRY_DAYS.source,
+        standing="published",
+        figures=(DRY_DAYS,),
+    ),
+    "bran ready": advice(
+        f"After {number(FERMENT_DAYS.value)} days airtight and warm, if it smells sweet and sour; "
+        "white growth is fine. Green or black growth or a rotten smell: throw it out, damp and "
+        "without sniffing it.",
+        source=BOOK + ", ch. 4",
+        standing="published",
+        figures=(FERMENT_DAYS,),
     ),
     "leaks": advice(
         "Drain it, stand it in a tray, and wipe up with gloves on. A bin that leaks lets air in as "

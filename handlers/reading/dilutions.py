@@ -17,8 +17,12 @@ def dilution_of(q: Question, name: str | None) -> Ask:
     asked = [a for a in q.message.amounts if q.start <= a.start < q.end]
     exact = any(a.quantity == "volume" and not a.vessel for a in asked)
     for a in asked:
-        loose = a.vessel and exact and called_behind(q.message, a) != "liquid"
+        loose = (
+            a.vessel and exact and a.value >= _SPOON_L and called_behind(q.message, a) != "liquid"
+        )
         if a.quantity not in ("volume", "mass") or loose or of_what(q.message, a) == "bran":
+            continue
+        if _stands_in_it(q, a):
             continue
         litres = a.value if a.quantity == "volume" else a.liquid_l
         if litres is None:
@@ -61,6 +65,8 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
             break
     if not _WATER.isdisjoint(norms[end : end + 1]) or norms[end : end + 2] == ["of", "water"]:
         return False
+    if norms[max(q.start, amount.start - 3) : amount.start] == ["of", "water", ","]:
+        return False
     near = norms[max(q.start, amount.start - 4) : amount.start] + norms[end : end + 2]
     if not _OFF.isdisjoint(near):
         return True
@@ -69,6 +75,15 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
     return asked or thinned or is_drawn(q.message, amount)
 
 
+def _stands_in_it(q: Question, amount: Amount) -> bool:
+    """ "A lemon tree in a tub": where something grows, not how much there is."""
+    norms = q.message.norms
+    grown = amount.vessel and not _GROWN_IN.isdisjoint(norms[amount.start : amount.end])
+    return grown and norms[amount.end : amount.end + 1] != ["of"]
+
+
+_GROWN_IN = words_in("tub tubs pot pots")
+_LEANING = words_in("that this it them need")
 _BEHIND = 4
 """Words behind an amount in which its liquid is named."""
 _OFF = words_in("drained from off came tapped drew stretch produced gave")

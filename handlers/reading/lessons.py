@@ -21,6 +21,7 @@ CUES = (
     *("can ", "may ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there"),
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
+    *("must ", "ph is", "could i", "could we", "non-veg"),
     *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
     *("ants all", "ants on", "ants around", "ants round", "ants near", "ants under", "ants by"),
     *("ants outside", "roaches", "woodlice", "bran went", "bran gone", "bran turned", "bran has"),

@@ -1,11 +1,14 @@
 """Questions the bot can answer: where one is asked, about which topic, with which figures."""
 
+from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Act, Ask, Layer, Topic
 from handlers.reading.amounts import Amount
 from handlers.reading.asking import is_question
+from handlers.reading.briefly import PLANTS
 from handlers.reading.dilutions import dilution_of
 from handlers.reading.doers import is_sender
 from handlers.reading.further import further, may_be_further, names_place, placed
+from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import called_behind, of_what
@@ -14,6 +17,7 @@ from handlers.reading.scores import Scores
 from handlers.reading.summing import summed
 from handlers.reading.topics import TOPICS
 from handlers.reading.trenchsizes import with_sides
+from handlers.reading.vesselsizes import sides_l, told_l
 from handlers.reading.vocabulary import words_in
 
 _WHY = frozenset({
@@ -153,25 +157,29 @@ def filled(q: Question, topic: Topic) -> Ask:
     rule = (f"asks about {topic}",)
     match topic:
         case "dilution":
-            return dilution_of(q, _name(q))
+            return _dilution(q)
         case "dose":
             return _dose(q)
-        case "batch" | "trench":
-            mass, volume = q.amounts("mass"), q.amounts("volume")
-            if topic == "batch":
-                mass = [a.value for a in _of_bran(q)] or mass
-            act = Ask(
+        case "batch":
+            mass, volume = [a.value for a in _of_bran(q)], q.amounts("volume")
+            mass = mass or q.amounts("mass")
+            return Ask(
                 topic=topic,
                 mass_kg=mass[0] if mass else None,
                 volume_l=volume[0] if volume and not mass else None,
-                bin=_name(q) if topic == "trench" else None,
                 rules=rule,
             )
-            sided = topic == "trench" and q.message.context.in_room
-            return with_sides(act, q.message) if sided else act
+        case "trench":
+            return _trench(q)
         case "bed":
-            area = q.amounts("area")
-            return Ask(topic=topic, area_m2=area[0] if area else None, bin=_name(q), rules=rule)
+            area, mass = q.amounts("area"), q.amounts("mass")
+            return Ask(
+                topic=topic,
+                area_m2=area[0] if area else None,
+                mass_kg=mass[0] if mass and q.message.context.in_room else None,
+                bin=_name(q),
+                rules=rule,
+            )
         case "trouble":
             return Ask(topic=topic, signs=q.signs(), bin=_name(q), rules=rule)
         case "allowed":
@@ -190,6 +198,39 @@ def filled(q: Question, topic: Topic) -> Ask:
             return Ask(topic=topic, bin=_name(q), rules=rule)
 
 
+def _trench(q: Question) -> Ask:
+    mass, by_sides = q.amounts("mass"), sides_l(q)
+    litres = told_l(q) if by_sides is None else by_sides
+    act = Ask(
+        topic="trench",
+        mass_kg=mass[0] if mass else None,
+        volume_l=None if mass else litres,
+        bin=_name(q),
+        rules=("asks about trench",),
+    )
+    return with_sides(act, q.message) if q.message.context.in_room and not by_sides else act
+
+
+def _dilution(q: Question) -> Ask:
+    """The dilution; where soil or scraps are measured out, the trench or the dose instead."""
+    if not q.liquid() and _SOIL_FOR.search(q.text):
+        return _trench(q)
+    return _dose(q) if not q.liquid() and _measures_scraps(q) else dilution_of(q, _name(q))
+
+
+def _measures_scraps(q: Question) -> bool:
+    """ "How much for 2 litres of peelings?" """
+    starts = {item.start for item in q.items() if not q.message.has(PLANTS, item.start, item.end)}
+    lots = [a for a in q.message.amounts if a.quantity == "volume" and q.start <= a.start < q.end]
+    of_scraps = any({a.end, a.end + 1} & starts for a in lots)
+    return of_scraps and q.words.isdisjoint({"water", "can"})
+
+
+_SOIL_FOR = Late(
+    r"^ (?:(?:and|so|then) )?(?:how much|how many \w+ of|what amount of) (?:soil|earth|dirt)\b"
+)
+
+
 def _name(q: Question) -> str | None:
     """The bin asked about; "it" is the one named before."""
     asked = [c for c in q.message.clauses if c.sense == "ask"]
@@ -203,6 +244,7 @@ def _name(q: Question) -> str | None:
 
 
 _LEANING = words_in("that this it those them")
+_FILLING = words_in("fill filling")
 
 
 def _dose(q: Question) -> Ask:
@@ -213,6 +255,9 @@ def _dose(q: Question) -> Ask:
     ]
     volumes = [] if masses else [v for v in q.amounts("volume") if v >= _LEAST_SCRAPS]
     made = makeup(q.items())
+    if volumes and q.has(_FILLING) and q.message.context.in_room:
+        # "To fill a 20 L bin": what it holds pressed, far more than one loose layer
+        masses, volumes = [capacity_kg(volumes[0], None if made is None else made.shares)], []
     last = q.message.context.last
     if not (masses or volumes or made) and isinstance(last, Layer) and q.has(_LEANING):
         return Ask(

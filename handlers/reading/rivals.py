@@ -57,6 +57,7 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         out = [act for act in out if not (isinstance(act, Ask) and act.topic == "due")]
     if any(isinstance(act, Ask) and act.topic == "allowed" for act in out):
         out = [act for act in out if not _is_bare_dilution(act)]
+    out = [act for act in out if not _is_of_sides(act, out, message)]
     deeds = any(isinstance(act, Seal | Drain | Bury | Open) for act in out)
     if (
         deeds
@@ -65,6 +66,15 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
     ):
         out = [act for act in out if not _is_weak(act, Done)]
     return [act for act in out if not _is_said_by_another(act, out, message)]
+
+
+def _is_of_sides(act: Act, acts: Sequence[Act], message: Message) -> bool:
+    """Whether the area of a bed is that of a bin or hole, beside a question about its trench."""
+    bed = isinstance(act, Ask) and act.topic == "bed" and not message.has(_BEDS)
+    return bed and any(isinstance(other, Ask) and other.topic == "trench" for other in acts)
+
+
+_BEDS = words_in("bed beds border plot ground garden area m2 sqm square")
 
 
 def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool:

@@ -34,6 +34,7 @@ _ARE = words_in("'s is are was were 're the those them these")
 _ONE_OF = words_in(
     "kilo kilogram pound lb litre liter pint quart gallon cup cupful tablespoon stone"
 )
+_FOR_EACH = ("per", "each", "every")
 _BEFORE_ONE = words_in(
     "added add put dropped tipped chucked tossed fed got gave threw poured binned brought and plus "
     "final first last whole full odd extra"
@@ -213,13 +214,19 @@ class _Reader(Measuring):
         led = before is None or before.kind == "sign" or before.norm in _ARE
         return led and norms[at + 1] in VESSEL_WORDS
 
+    def _is_to_the(self, at: int) -> bool:
+        """ "A tablespoon to the gallon"."""
+        lead, behind = self.norms[max(0, at - 2) : at], self.norms[at + 1 : at + 2]
+        to_the = lead == ["to", "the"] and self.norms[at] in _MEASURES
+        return to_the and VESSEL_WORDS.isdisjoint(behind)
+
     def stands_for_one(self, at: int, unit: Unit) -> bool:
         """ "Kilo in the shed", "per gallon of water": a unit without its number."""
         before = self.words[at - 1] if at else None
         norm = self.words[at].norm
         if norm not in _ONE_OF or unit.vessel:
             return False
-        if before is not None and before.norm in ("per", "each", "every"):
+        if before is not None and (before.norm in _FOR_EACH or self._is_to_the(at)):
             return True
         after = self.words[at + 1].norm if at + 1 < len(self.words) else ""
         if (after in AND_HALF or after == "an") and self.tails.added(1.0, at + 1, unit)[0] > 1:

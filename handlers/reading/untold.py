@@ -30,6 +30,7 @@ from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
 from handlers.reading.namesense import is_of_council, is_of_person, is_of_room, is_of_tank
+from handlers.reading.notput import without_not_put
 from handlers.reading.notscraps import POURED, is_bin_weighed, is_no_scraps, is_poured_over
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
@@ -83,6 +84,7 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     if not acts or len(message.norms) > _WORDS:
         return list(acts)
     acts = without_asked_of(without_spoilage(acts, message), message)
+    acts = without_not_put(acts, message)
     if not message.has(_CUES):
         return list(acts)
     left = {_kind(act) for act in acts}

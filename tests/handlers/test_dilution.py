@@ -118,3 +118,10 @@ async def test_nonsense_is_refused(group: Group) -> None:
     assert "undiluted it is for drains only" in neat.say
     neat = await group.says(Ask(topic="dilution", liquid_l=0.5, parts=0.0))
     assert neat.say.startswith("Never undiluted on plants")
+
+
+async def test_cans_and_spoons_are_counted_as_people_do(group: Group) -> None:
+    said = (await group.says(Ask(topic="dilution", liquid_l=0.1))).say
+    assert "enough for about 1 watering can of" in said
+    said = (await group.says(Ask(topic="dilution", liquid_l=0.005, water_l=1.0))).say
+    assert "about 2 teaspoons" in said

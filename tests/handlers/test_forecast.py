@@ -108,3 +108,15 @@ async def test_the_calendar_seals_when_the_forecast_says(group: Group) -> None:
     first, last = (await group.dues())["shed", "seal"]
     assert BEGIN.date() < first < last <= BEGIN.date() + timedelta(days=14)
     assert isinstance(first, date)
+
+
+async def test_what_went_in_leaves_less_room(group: Group) -> None:
+    async def left() -> float:
+        said = (await group.says(Ask(topic="full", what="room", bin="yard"))).say
+        return float(said.removeprefix("About ").split()[0])
+
+    await group.says(Open(bin="yard", capacity_l=18.0))
+    before = await left()
+    await group.says(Layer(bin="yard", mass_kg=3.0, materials={"meat": 1.0}, rich=1.0))
+    # 3 kg at no more than 1 kg/L take 2.5 L or more, in which 2 kg of mixed scraps would lie.
+    assert await left() <= before - 2

@@ -8,6 +8,15 @@ from handlers.reading.plans import read
 from tests.reading.context import group
 
 ASKED = [
+    ("how should I dry the bran?", "drying bran"),
+    ("can we dry our bran in an oven?", "drying bran"),
+    ("how will I know if the starter is ready?", "bran ready"),
+    ("do I need to add some lime to the trench?", "lime"),
+    ("is it safe for the onions?", "for plants"),
+    ("can I put it beside my gooseberry bushes?", "near plants"),
+    ("what are the rules on fish?", "law"),
+    ("must we press it down?", "pressing"),
+    ("when can I plant in soil of 9 degrees?", "when to plant"),
     ("how damp should the bran be?", "moist bran"),
     ("where can we get bran?", "getting bran"),
     ("where should the liquid go?", "using liquid"),
