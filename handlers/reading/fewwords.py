@@ -99,6 +99,8 @@ def _number(last: Layer | Drain, message: Message) -> Amend | None:
     number = None if at is None else read_number(message.words, at)
     if at is None or number is None or message.bins or number.value <= 0:
         return None
+    if message.norms[at] in _TIMES:  # "only half that" is half of what was told
+        return None
     if not _only(message, frozenset(range(at, number.end))):
         return None
     meant = number_meant(number.value, message)

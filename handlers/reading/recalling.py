@@ -41,7 +41,6 @@ _WHAT_PUT = Late(
     r"^(?:and |so |bot |can you )*(?:(?:list|show)(?: me| us)? )?(?:all )?(?:"
     r"(?:what (?:all )?(?:did|have|has) (?P<who>i|we|qmember|everyone|everybody)(?: all)? "
     r"(?:put|add|added|chuck|chucked)|what (?P<told>i|we) (?:have )?(?:put|added)|"
-    r"what (?:did we|have we|we) (?:all )?(?:record|recorded|log|logged)|"
     rf"who {_PUT} what)(?: {_IN}(?: {_THERE})?)?|"
     rf"what(?: all)? (?:went|has gone|'s gone) {_IN}(?: {_THERE})?)"
     rf"{_WHEN}"

@@ -166,8 +166,10 @@ def _restated(message: Message) -> Amend | None:
         return None
     if message.has(_RESTS) and (shared := shared_with(message)):
         return shared
-    found = restated(message) or another_number(message) if message.bins else restated(message)
-    found = found or in_another_bin(message) or lessened(message)
+    found = lessened(message) or restated(message)
+    if found is None and message.bins:
+        found = another_number(message)
+    found = found or in_another_bin(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
 
