@@ -30,4 +30,12 @@ HELP = (
     f"{PUT_RIGHT}"
 )
 
+HELP_WITH = {
+    "a mistake": PUT_RIGHT,
+    "a call": "Yes, I'm here. Say “help” to see what I can answer.",
+    "a complaint": "What was wrong? Reply to it with what is right, or say “scratch that”; "
+    "“turn the reminders off” stops those.",
+}
+"""What is said in place of all the help where only so much is asked for."""
+
 NOT_UNDERSTOOD = "I did not understand that question. Say “help” to see what I can answer."
