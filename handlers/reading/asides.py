@@ -37,7 +37,10 @@ _CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket bucke
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
     named = any(b.known or b.plain for b in message.bins)
+    beside_bins = BESIDE_BINS.get(kind)
     if message.context.after_bot and kind not in ("retract", "amend"):
+        if beside_bins is not None and beside_bins.search(plain_text(message)):
+            return True
         return kind in _ASKED_OF_BINS and not named and _is_elsewhere(kind, message)
     if message.bot and kind == "retract":
         return False
@@ -45,7 +48,6 @@ def is_aside(kind: str, message: Message) -> bool:
         return True
     if kind in OF_DAYS and _is_of_council(message):
         return True
-    beside_bins = BESIDE_BINS.get(kind)
     if beside_bins is not None and beside_bins.search(plain_text(message)):
         return True
     if named:
