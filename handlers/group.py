@@ -211,11 +211,15 @@ def shown(what: str, turn: Turn) -> Answer:
     room = turn.book.room
     quiet = _hours(room.quiet_from, room.quiet_to)
     reminds = f"what is due comes at {room.digest_at:%H:%M}" if room.reminds else "no reminders"
+    other = "weight" if room.habit == "spoon" else "spoon"
+    remind = (
+        "remind us at 8:00”, “turn the reminders off" if room.reminds else "turn the reminders on"
+    )
     lines = {
         "zone": f"Time zone: {room.zone} (“our time zone is Europe/London”).",
         "units": f"Units: {NAMED[room.units]} (“set the units to us”).",
-        "habit": f"Starter by the {room.habit} habit (“use the weight habit”).",
-        "digest": f"Reminders: {reminds} (“remind us at 8:00”, “turn the reminders off”).",
+        "habit": f"Starter by the {room.habit} habit (“use the {other} habit”).",
+        "digest": f"Reminders: {reminds} (“{remind}”).",
         "quiet": f"Quiet hours: {quiet} (“quiet hours 21:00 to 7:00”).",
     }
     if what in lines:

@@ -30,6 +30,14 @@ HELP = (
     f"{PUT_RIGHT}"
 )
 
+HELP_WITH = {
+    "a mistake": PUT_RIGHT,
+    "a call": "Yes, I'm here. Say “help” to see what I can answer.",
+    "a complaint": "What was wrong? Reply to it with what is right, or say “scratch that”; "
+    "“turn the reminders off” stops those.",
+}
+"""What is said in place of all the help where only so much is asked for."""
+
 NOT_UNDERSTOOD = "I did not understand that question. Say “help” to see what I can answer."
 NOTHING_WRITTEN = (
     "I did not understand that, so nothing is written down. Say it as “added 2 kg to the blue "

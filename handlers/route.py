@@ -34,7 +34,7 @@ from handlers import (
     whohas,
 )
 from handlers.answer import SILENCE, Answer, Turn
-from handlers.help import HELP, PUT_RIGHT
+from handlers.help import HELP, HELP_WITH
 from handlers.phrasing import still_to_come, too_long_ago
 from handlers.reading import acts
 from handlers.reading.acts import Act, Ask
@@ -123,7 +123,7 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case "custody":
             return await whohas.asked(act, turn)
         case "help":
-            return Answer(say=PUT_RIGHT if act.what else HELP)
+            return Answer(say=HELP_WITH.get(act.what or "", HELP))
         case "trench":
             return await ground.asked_trench(act, turn)
         case "bed":

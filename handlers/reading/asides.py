@@ -38,6 +38,8 @@ def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
     named = any(b.known or b.plain for b in message.bins)
     if message.context.after_bot and kind not in ("retract", "amend"):
+        if not message.bot and _is_beside_bins(kind, message):
+            return True
         return kind in _ASKED_OF_BINS and not named and _is_elsewhere(kind, message)
     if message.bot and kind == "retract":
         return False
@@ -45,8 +47,7 @@ def is_aside(kind: str, message: Message) -> bool:
         return True
     if kind in OF_DAYS and _is_of_council(message):
         return True
-    beside_bins = BESIDE_BINS.get(kind)
-    if beside_bins is not None and beside_bins.search(plain_text(message)):
+    if _is_beside_bins(kind, message):
         return True
     if named:
         return False
@@ -62,6 +63,11 @@ def is_aside(kind: str, message: Message) -> bool:
         and not message.bot
         and (_speaks_to_a_member(message) or _plans_a_layer(message))
     )
+
+
+def _is_beside_bins(kind: str, message: Message) -> bool:
+    turns = BESIDE_BINS.get(kind)
+    return turns is not None and turns.search(plain_text(message)) is not None
 
 
 def _is_elsewhere(kind: str, message: Message) -> bool:

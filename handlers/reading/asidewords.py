@@ -216,6 +216,9 @@ OF_ELSE: dict[str, Late] = {
     "ask custody": Late(r"^(?:says|said) who$"),
 }
 _WHOSE_ELSE = Late(
+    r"\bwhose (?:turn|go|week|job)(?: is it| is)? to (?:host|make|have|do|get|bring|run) (?:the )?"
+    r"(?:book|film|movie|games?|quiz|poker|choir|dinner|tea|teas|coffee|school|washing|dishes|"
+    r"shopping|raffle|playgroup|meeting)\b|"
     rf"\bwhose (?:turn|go|week|job)(?: is it| is)? to (?!{_CARES}\b)[a-z]+|"
     r"\bwhose (?:turn|go|week|job)(?: is it| is)? (?:for|on|with) (?:the )?(?:[a-z]+ )?(?:flowers|"
     r"stairs|games?|console|rota|biscuits|dishes|bathroom|teas|driving|school run)\b|"
@@ -313,6 +316,7 @@ _REMINDS = Late(
 """Asked of people, that they mind their manners."""
 BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
+        r"\b(?:looks?|looked) (?:a bit |very |more |kind of )?qbin to (?:me|us)\b|"
         r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|"
         r"gloves?|bag|"
         r"flask|torch|phone|charger|ladder) (?:is|are|'s) (?:mine|ours)\b|"
@@ -339,7 +343,10 @@ BESIDE_BINS: dict[str, Late] = {
         r"buried|bury|added|add|drawn|drew|emptied|empty|fed|tipped|chucked|logged|weighed|opened) "
         r"(?:nothing|nothin|nowt|anything|owt|any|it|her|him|the|qbin|a|none|out|off|no)\b)"
     ),
-    "ask trouble": _RHETORICAL,
+    "ask trouble": Late(
+        rf"{_RHETORICAL.source}|\b(?:do|did|does|are|is|will|would) (?:you|they|he|she|we|i|"
+        r"qmember) (?:all )?(?:fly|flying)\b"
+    ),
     "retract": Late(
         r"\bqbin (?:is )?(?:called|named) (?:scratch|delete|undo|strike|cancel|forget)\b"
     ),
@@ -360,7 +367,10 @@ BESIDE_BINS: dict[str, Late] = {
     "ask batch": _BRAN_OF_BEASTS,
     "ask dose": _BRAN_OF_BEASTS,
     "ask starter": _BRAN_OF_BEASTS,
-    "ask allowed": Late(rf"{_FOR_MOUTHS.source}|{_REMINDS.source}"),
+    "ask allowed": Late(
+        rf"{_FOR_MOUTHS.source}|{_REMINDS.source}|"
+        r"^what (?:goes|would go|do (?:you|we) (?:have|serve|do|eat)) (?:best |well )?with (?!qbin)"
+    ),
     "ask due": Late(
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),

@@ -31,6 +31,7 @@ _SAY = Late(
 _SAYING = words_in("say")
 _BOUGHT = words_in("new bought buy buying")
 _PAID = words_in("bought buy buying")
+_DRAWN = words_in("drained drain drew drawn tapped emptied off")
 _BEGUN = words_in("opened open opening started start starting begun began set")
 _CUES = _BOUGHT | _TESTING | EATING | _WAVERING | _SAYING
 
@@ -58,7 +59,9 @@ def _asked_first(act: Act) -> Unsure:
 def _is_size_of_known(act: Act, message: Message) -> bool:
     """ "New kitchen bin 30 quid, 50 litres": of the bin that ferments, or of one in the shops."""
     if isinstance(act, Drain):
-        return message.has(_PAID)  # litres of a vessel, and of no liquid
+        return message.has(_PAID) and not message.has(
+            _DRAWN
+        )  # litres of a vessel, and of no liquid
     if not isinstance(act, Open) or not act.capacity_l:
         return False
     return any(ref.known and ref.name == act.bin for ref in message.bins)

@@ -12,6 +12,8 @@ from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
 from handlers.reading.arranged import Plan
+from handlers.reading.calls import CUES as CALL_CUES
+from handlers.reading.calls import calls
 from handlers.reading.communal import Condition
 from handlers.reading.conditions import CUES as CONDITION_CUES
 from handlers.reading.conditions import conditions
@@ -57,6 +59,7 @@ from handlers.reading.words import READ_AT_MOST, cleaned
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
     (harm, HARM_CUES),
     (pausing, PAUSING_CUES),
+    (calls, CALL_CUES),
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
     (handing, HANDING_CUES),

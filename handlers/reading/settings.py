@@ -90,6 +90,8 @@ _SETTINGS = (
     ("reminders", Late(
         r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b"
         r"(?! (?:for|of|about|on)\b)")),
+    ("reminders", Late(
+        r"^(?:(?:please|bot|ok|can you|could you) )*(?:turn|switch) them back (?P<value>on)$")),
     ("reminder time", Late(
         r"\b(?:set|change|move|send|make|put|do)\b(?: \S+){0,3}? reminders?(?: time)? (?:to |at |"
         r"for |by |from |out at )+"
@@ -149,6 +151,10 @@ _ORDER = Late(
 _UNITS_NAMED = Late(r"\b(?:units?|metric|imperial)\b")
 
 
+_THEM = Late(r"\b(?:turn|switch) them back\b")
+"""To a neighbour that may be lights."""
+
+
 def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
     """What is to be set and to which value, or None; `text` is plain words, one space between."""
     text = _TAIL.sub("", text)
@@ -157,6 +163,7 @@ def setting_of(text: str, *, to_bot: bool) -> tuple[str, str] | None:
     for what, pattern in _SETTINGS:
         match = pattern.search(text)
         vague = what == "units" and not to_bot and _UNITS_NAMED.search(text) is None
+        vague = vague or (not to_bot and _THEM.search(text) is not None)
         if match is None or vague:
             continue
         value = match["value"]

@@ -86,7 +86,9 @@ _AMONG = Late(
 )
 """What was among the scraps that went in."""
 _HOW = Late(r"^(?:and |so )?(?:how|what|when|where|who|why|which)\b(?! about)")
-_NO_THING = Late(r"\b(?:not|should|is|are|you|i|we|it)\b")
+_NO_THING = Late(
+    r"\b(?:not|should|is|are|you|i|we|it|any ?one|any ?body|some ?one|some ?body|who|he|she|they)\b"
+)
 _VESSEL_OF = Late(
     r"^.*\b(?:bucket|bag|tub|jar|box|can|tin|pot|bowl|tray|caddy|container|cup|glass|pail|"
     r"bottle|litre|liter|kilo|gram|pound|kg|g|lb|l)s? of "

@@ -9,8 +9,10 @@ from dataclasses import replace
 from itertools import pairwise
 
 from handlers.reading.acts import Set
+from handlers.reading.amending import plain_text
 from handlers.reading.message import Message, read_message
 from handlers.reading.sethours import hours_wanted
+from handlers.reading.settings import setting_of
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.zones import zone_wanted
@@ -78,7 +80,8 @@ def wish_of(message: Message) -> Set | None:
     for part in (*_parts(message), message):
         if wish := plain_wish(part):
             return wish
-    other = _other(message, _wanted(message))
+    other = setting_of(plain_text(message), to_bot=is_to_bot(message))
+    other = other or _other(message, _wanted(message))
     return Set(what=other[0], value=other[1], rules=("a wish",)) if other else None
 
 
@@ -196,7 +199,7 @@ def _switch(norms: Sequence[str]) -> _Found:
         return None
     if not _OFF.isdisjoint(norms):
         return "reminders", "off"
-    switched_on = "on" in norms and not _SWITCHED.isdisjoint(norms)
+    switched_on = "on" in norms and not (_SWITCHED | {"back"}).isdisjoint(norms)
     return ("reminders", "on") if switched_on or not _ON.isdisjoint(norms) else None
 
 

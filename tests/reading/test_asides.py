@@ -5,6 +5,7 @@ import pytest
 from handlers.reading.acts import Ask, Decline, Later, Retract
 from handlers.reading.asides import is_aside
 from handlers.reading.message import read_message
+from handlers.reading.plans import read
 from tests.reading.context import acts, group
 
 
@@ -118,3 +119,18 @@ def test_talk_of_lorries_beasts_and_outings_is_an_aside(text: str, kind: str) ->
 )
 def test_an_answer_to_us_is_no_aside(text: str, kind: str) -> None:
     assert not is_aside(kind, read_message(text, group(bins=("Hettie",))))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "anyone watch the match?? 2-1!!",
+        "when do you fly?",
+        "what goes with lamb?",
+        "looks green to me lol",
+        "whose turn is it to host book club?",
+    ],
+)
+@pytest.mark.parametrize("after_bot", [False, True])
+def test_talk_in_the_words_of_the_craft(text: str, after_bot: bool) -> None:
+    assert read(text, group(bins=("green", "shed"), in_room=True, after_bot=after_bot)) == ()

@@ -314,7 +314,7 @@ def test_the_next_in_a_row_of_bins_is_begun_by_its_number() -> None:
     ("text", "name"),
     [
         ("sealed bin 3 today. starting a fresh one in the linen closet, 15 litres", "linen closet"),
-        ("new bin in the tool yard. 15 litres. We call it Moss", "Moss"),
+        ("new bin in the tool yard, 15 litres, name of Moss", "Moss"),
     ],
 )
 def test_where_it_stands_names_a_new_bin_that_has_no_other_name(text: str, name: str) -> None:

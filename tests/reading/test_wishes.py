@@ -167,3 +167,11 @@ def test_whose_pounds_they_are_goes_by_the_clock() -> None:
 )
 def test_every_setting_of_a_message_is_told(text: str, told: dict[str, str]) -> None:
     assert {act.what: act.value for act in acts(text) if isinstance(act, Set)} == told
+
+
+def test_reminders_are_turned_back_on() -> None:
+    for text in ("bot, reminders back on", "bot turn them back on please"):
+        [told] = acts(text, in_room=True, to_bot=True)
+        assert isinstance(told, Set)
+        assert (told.what, told.value) == ("reminders", "on")
+    assert acts("turn them back on", in_room=True) == ()
