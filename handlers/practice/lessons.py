@@ -509,8 +509,8 @@ TAUGHT: Mapping[Lesson, Advice] = {
     "putting off": advice("Answer the reminder with 💤, or say “tomorrow”."),
     "labels": advice("Say “a label for the blue bin” and print what I post."),
     "setting": advice(
-        "Say it as a wish: “set the units to us”, “set the dilution to 1:200”, “quiet from 22:00 to "
-        "06:00”. “What are our settings?” shows them all."
+        "Say it as a wish: “set the units to us”, “set the dilution to 1:200”, “quiet from 22:00 "
+        "to 06:00”. “What are our settings?” shows them all."
     ),
     "turns": advice(
         "Say “rota for the blue bin: Ines, Bram, weekly”. Who cannot make a week asks “can anyone "

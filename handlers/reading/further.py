@@ -10,10 +10,10 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import lru_cache
 
-from handlers.practice.composition import FOODS
 from handlers.reading.acts import Ask, Topic
 from handlers.reading.contents import CUES, asks_contents
 from handlers.reading.howmany import asks_how_many
+from handlers.reading.items import one_food
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
@@ -148,7 +148,7 @@ def further(q: Question) -> Ask | None:
                 topic=topic,
                 materials=None if made is None else made.shares,
                 mass_kg=sum(masses) if masses else None,
-                what=_one_food(q) if made else None,
+                what=one_food(q.items()) if made else None,
                 bin=_bin(q),
                 volume_l=volumes[0] if topic == "liquid" and volumes else None,
                 rules=(f"asks about {topic}, in a room",),
@@ -173,12 +173,6 @@ def placed(act: Ask | None, q: Question) -> Ask | None:
             rules=("asks about a bed, in a room",),
         )
     return act
-
-
-def _one_food(q: Question) -> str | None:
-    """The one food that is named, where its own water and carbon are known: rice is no bread."""
-    names = {item.food.name.removeprefix("cooked ") for item in q.items()}
-    return next(iter(names & FOODS.keys())) if len(names) == 1 and names <= FOODS.keys() else None
 
 
 def _bin(q: Question) -> str | None:
