@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from handlers.answer import Answer, Turn
 from handlers.bins import meant
 from handlers.chosen import reasons
-from handlers.phrasing import mass, the
+from handlers.phrasing import capital, mass, the
 from handlers.practice.blending import MOISTURE, Blend, Purpose, blend
-from handlers.practice.composition import content
+from handlers.practice.composition import FOODS, content
 from handlers.practice.figure import Refused, number
 from handlers.practice.kinds import Shares
 from handlers.practice.units import KILOGRAMS
@@ -30,6 +30,15 @@ class _Scraps:
     """The scraps as the subject of a sentence."""
     each: str = ""
     """To what an addition is reckoned, where no weight is known."""
+    food: str | None = None
+    """The one food that it is, if its own make-up is known."""
+
+    @property
+    def made_of(self) -> dict[str, float]:
+        """Shares by food or kind."""
+        if self.food:
+            return {self.food: 1.0}
+        return {str(kind): share for kind, share in self.materials.items()}
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
@@ -47,7 +56,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         return _nitrogen(scraps, turn)
     try:
         found = blend(
-            {str(kind): share for kind, share in scraps.materials.items()},
+            scraps.made_of,
             mass_kg=scraps.kg,
             purpose=purpose,
         )
@@ -71,10 +80,12 @@ def _nitrogen(scraps: _Scraps, turn: Turn) -> Answer:
 async def _scraps(act: Ask, turn: Turn) -> _Scraps | Answer:
     """What is asked about: scraps that were named, else the layers of the bin; or what to say."""
     if act.materials and not act.bin:
+        food = act.what if act.what in FOODS else None
+        such = capital(food) if food else SUCH
         if act.mass_kg is not None:
-            return _Scraps(act.materials, act.mass_kg, SUCH)
+            return _Scraps(act.materials, act.mass_kg, such, food=food)
         kg, each = (1.0, "kilo") if turn.units == "metric" else (KILOGRAMS["pound"], "pound")
-        return _Scraps(act.materials, kg, SUCH, f" to each {each}")
+        return _Scraps(act.materials, kg, such, f" to each {each}", food)
     state = await meant(act.bin, turn)
     if isinstance(state, Answer):
         return state

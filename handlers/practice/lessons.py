@@ -95,6 +95,10 @@ Lesson = Literal[
     "size",
     "leaks",
     "for plants",
+    "putting off",
+    "labels",
+    "setting",
+    "turns",
     "lime",
     "drying bran",
     "bran ready",
@@ -511,6 +515,16 @@ TAUGHT: Mapping[Lesson, Advice] = {
         caution("gas"),
         source="acids dissolve iron, zinc and aluminium: chemistry",
         standing="from memory",
+    ),
+    "putting off": advice("Answer the reminder with 💤, or say “tomorrow”."),
+    "labels": advice("Say “a label for the blue bin” and print what I post."),
+    "setting": advice(
+        "Say it as a wish: “set the units to us”, “set the dilution to 1:200”, “quiet from 22:00 "
+        "to 06:00”. “What are our settings?” shows them all."
+    ),
+    "turns": advice(
+        "Say “rota for the blue bin: Ines, Bram, weekly”. Who cannot make a week asks “can anyone "
+        "swap my week?”"
     ),
     "for plants": advice(
         f"It feeds them once it has rested {_range(PLANT)} days in the soil; the liquid only "

@@ -13,6 +13,7 @@ from functools import lru_cache
 from handlers.reading.acts import Ask, Topic
 from handlers.reading.contents import CUES, asks_contents
 from handlers.reading.howmany import asks_how_many
+from handlers.reading.items import one_food
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
@@ -147,6 +148,7 @@ def further(q: Question) -> Ask | None:
                 topic=topic,
                 materials=None if made is None else made.shares,
                 mass_kg=sum(masses) if masses else None,
+                what=one_food(q.items()) if made else None,
                 bin=_bin(q),
                 volume_l=volumes[0] if topic == "liquid" and volumes else None,
                 rules=(f"asks about {topic}, in a room",),

@@ -2,6 +2,7 @@
 
 from handlers.reading.acts import Ask
 from handlers.reading.grouping import groups_of
+from handlers.reading.items import one_food
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.questions import filled, question_of
@@ -29,6 +30,7 @@ def asked_by_heading(message: Message) -> Ask | None:
         topic="moisture" if found[1] else "carbon",
         materials=scraps.materials,
         mass_kg=scraps.mass_kg,
+        what=one_food(message.items),
         rules=("asked by a heading",),
     )
 

@@ -42,7 +42,8 @@ _SAID = words_in(
     "waste peelings if it they fills fill filled full up in takes take to about roughly around and "
     "or is are that which makes make throw away put produce collect so ok bot please then at least "
     "all together street building block house neighbours members altogether required require when "
-    "who hold holds holding big large small size sized what which should best right good , : . 's"
+    "eat eats who hold holds holding big large small size sized what which should best right good "
+    ", : . 's"
 )
 _EACH_DAY = words_in("day daily")
 _EACH_WEEK = words_in("week weekly")

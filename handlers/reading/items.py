@@ -1,8 +1,10 @@
 """One thing that may be scraps, and what its food is: a dish, scraps of no stated kind, rice."""
 
+from collections.abc import Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
+from handlers.practice.composition import FOODS
 from handlers.practice.kinds import Kind
 from handlers.reading.vocabulary import Food
 
@@ -53,3 +55,9 @@ def is_dish(food: Food) -> bool:
 def is_rice(item: Item) -> bool:
     """Whether it is nothing but rice."""
     return item.food.shares == (("grain", 1.0),) and item.food.name.rpartition(" ")[2] == "rice"
+
+
+def one_food(items: Sequence[Item]) -> str | None:
+    """The one food that is named, where its own water and carbon are known: rice is no bread."""
+    names = {item.food.name.removeprefix("cooked ") for item in items}
+    return next(iter(names)) if len(names) == 1 and names <= FOODS.keys() else None

@@ -25,7 +25,8 @@ _OTHERWISE = words_in(
 _IN_PLACE = Late(
     r"\bin place of\b|\bhow long (?:do|does|can|will)\b|\b(?:squash|mash) (?:it|them|down)\b|"
     r"\b(?:add|use|need|want) (?:some |garden )?lime(?! \w)|\bnon ?-? ?veg\b|\bthe plants? \?|"
-    r"\bkills? (?:\w+ ){1,2}?seeds?\b|\bdigs? up\b|\b(?:legal|law|rules?) (?:about|on|to bury)\b"
+    r"\bkills? (?:\w+ ){1,2}?seeds?\b|\bdigs? up\b|\b(?:legal|law|rules?) (?:about|on|to bury)\b|"
+    r"\borange (?:stuff|growth|fuzz|fur|spots|dust|mould|patches)\b"
 )
 _INTO = Late(
     r"\b(?:go|goes|going|went|put|chuck|throw|add) (?:\S+ ){0,5}?(?:in|into)\b(?! (?:place|the "
@@ -33,7 +34,7 @@ _INTO = Late(
 )
 _CUES = _OTHERWISE | words_in(
     "for on around near under round beside next between among place long squash mash lime non "
-    "non-veg put plants kill kills dig digs legal law rule rules"
+    "non-veg put plants orange kill kills dig digs legal law rule rules"
 )
 _WRONG = words_in(
     "wrong bad smell smells smelly stink stinks stinky reek reeks stench trouble problem problems "

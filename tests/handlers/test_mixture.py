@@ -85,3 +85,9 @@ async def test_an_amount_that_was_said_is_the_one_meant(group: Group) -> None:
     assert "2 L came off so far: that is much" in said
     group.book.room = replace(group.book.room, units="us")
     assert "gallon" in (await group.says(Ask(topic="liquid", volume_l=8.0))).say
+
+
+async def test_one_food_has_its_own_water(group: Group) -> None:
+    # USDA SR28 20045, cooked white rice: 68.44 % water; bread (18069) has 36 %.
+    rice = Ask(topic="moisture", materials={"grain": 1.0}, what="rice")
+    assert "Rice holds about 68 % water" in (await group.says(rice)).say

@@ -126,3 +126,16 @@ def test_choices_of_the_craft_are_settings(text: str, what: str, value: str) -> 
 @pytest.mark.parametrize("text", ["use the tablespoon", "use the recipe from grandma"])
 def test_a_recipe_of_the_kitchen_is_no_setting(text: str) -> None:
     assert asked(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "food"),
+    [
+        ("moisture of cooked rice?", "rice"),
+        ("what is the C:N of carrots?", "carrot"),
+        ("C:N of rice and carrots?", None),
+    ],
+)
+def test_one_food_is_asked_about_by_its_name(text: str, food: str | None) -> None:
+    [asked] = [act for act in acts(text, in_room=True) if isinstance(act, Ask)]
+    assert asked.what == food

@@ -8,6 +8,10 @@ from handlers.reading.plans import read
 from tests.reading.context import group
 
 ASKED = [
+    ("how do we postpone a reminder?", "putting off"),
+    ("how do I get a label for the bin?", "labels"),
+    ("how do we change to gallons?", "setting"),
+    ("how do I join the rota?", "turns"),
     ("how should I dry the bran?", "drying bran"),
     ("can we dry our bran in an oven?", "drying bran"),
     ("how will I know if the starter is ready?", "bran ready"),

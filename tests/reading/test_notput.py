@@ -20,6 +20,7 @@ def topics(text: str) -> list[str]:
         "is it too sour for radishes?",
         "should we add lime?",
         "will foxes dig up fish?",
+        "what about pink or orange fuzz?",
     ],
 )
 def test_what_grows_is_no_scraps(text: str) -> None:
