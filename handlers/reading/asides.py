@@ -43,11 +43,8 @@ def is_aside(kind: str, message: Message) -> bool:
         return kind in _ASKED_OF_BINS and not named and _is_elsewhere(kind, message)
     if message.bot and kind == "retract":
         return False
-    if kind.startswith("ask ") and is_joke(message):
-        return True
-    if kind in OF_DAYS and _is_of_council(message):
-        return True
-    if _is_beside_bins(kind, message):
+    joke = kind.startswith("ask ") and is_joke(message)
+    if joke or (kind in OF_DAYS and _is_of_council(message)) or _is_beside_bins(kind, message):
         return True
     if named:
         return False
