@@ -543,7 +543,7 @@ TAUGHT: Mapping[Lesson, Advice] = {
         f"Spread it thin in the shade and turn it daily for {_range(DRY_DAYS)} days, until it "
         "trickles. No oven and no hot sun: heat kills the culture. Used within days, it may stay "
         "moist.",
-        source=DRY_DAYS.source,
+        source=DRY_DAYS.source + "; that heat kills the culture: from memory",
         standing="published",
         figures=(DRY_DAYS,),
     ),
@@ -551,7 +551,7 @@ TAUGHT: Mapping[Lesson, Advice] = {
         f"After {number(FERMENT_DAYS.value)} days airtight and warm, if it smells sweet and sour; "
         "white growth is fine. Green or black growth or a rotten smell: throw it out, damp and "
         "without sniffing it.",
-        source=BOOK + ", ch. 4",
+        source=BOOK + ", ch. 4, on its smell; the days: common practice",
         standing="published",
         figures=(FERMENT_DAYS,),
     ),
