@@ -38,9 +38,8 @@ def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
     named = any(b.known or b.plain for b in message.bins)
     if message.context.after_bot and kind not in ("retract", "amend"):
-        if not message.bot and _is_beside_bins(kind, message):
-            return True
-        return kind in _ASKED_OF_BINS and not named and _is_elsewhere(kind, message)
+        elsewhere = kind in _ASKED_OF_BINS and not named and _is_elsewhere(kind, message)
+        return elsewhere or (not message.bot and _is_beside_bins(kind, message))
     if message.bot and kind == "retract":
         return False
     joke = kind.startswith("ask ") and is_joke(message)

@@ -29,7 +29,7 @@ _SAY = Late(
     r"^(?:(?:ok|so|,|now|and|well|let|lets|'s|us) )*say (?:i|we|you|that|somebody|someone) "
 )
 _SAYING = words_in("say")
-_BOUGHT = words_in("new bought buy buying")
+_BOUGHT = words_in("bought buy buying quid bucks euros pounds cost costs £ $ €")
 _PAID = words_in("bought buy buying")
 _DRAWN = words_in("drained drain drew drawn tapped emptied off")
 _BEGUN = words_in("opened open opening started start starting begun began set")
