@@ -8,9 +8,9 @@ from handlers import (
     beds,
     bins,
     burying,
+    bydeed,
+    byscraps,
     calendar,
-    called,
-    calledby,
     custody,
     dilution,
     draining,
@@ -83,11 +83,11 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await anothers.put_right(act, name, turn, answer)
         case acts.Amend():
             if act.which:
-                return await called.corrected(act, act.which, turn, answer)
-            return await calledby.amend(act, turn, answer)
+                return await byscraps.corrected(act, act.which, turn, answer)
+            return await bydeed.amend(act, turn, answer)
         case acts.Retract():
             if act.which:
-                return await called.struck(act, act.which, turn)
+                return await byscraps.struck(act, act.which, turn)
             return await retracting.retract(act, turn)
         case acts.Done():
             return await reminded.done(act, turn, answer)

@@ -25,9 +25,11 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
+from handlers.reading.bydeed import CUES as CALLED_BY_KIND
+from handlers.reading.bydeed import kind_right
+from handlers.reading.byscraps import CUES as CALLED
+from handlers.reading.byscraps import called
 from handlers.reading.bywords import told_by_word
-from handlers.reading.calledby import CUES as CALLED
-from handlers.reading.calledby import called
 from handlers.reading.completing import completed
 from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
@@ -36,8 +38,6 @@ from handlers.reading.echoes import with_echoes
 from handlers.reading.fewwords import changed_by_few
 from handlers.reading.flatly import FLATLY
 from handlers.reading.headed import asked_by_heading
-from handlers.reading.kindright import CUES as CALLED_BY_KIND
-from handlers.reading.kindright import kind_right
 from handlers.reading.leaning import amount_owed, place_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
