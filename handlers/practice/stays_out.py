@@ -14,14 +14,6 @@ STAYS_OUT: tuple[Row, ...] = (
         care="mould",
     ),
     row(
-        "sick plants",
-        "blight, late blight, potato blight, tomato blight, blighted, clubroot, club root",
-        "no",
-        "nobody can say that fermenting ends it: put them in the waste, and ask your local "
-        "authority "
-        "or plant health service",
-    ),
-    row(
         "rotten food",
         "rotten, rotting, spoiled, spoilt, gone off, off meat, rancid, smelly meat, maggot, "
         "putrid, decomposed, slimy",
@@ -126,6 +118,14 @@ STAYS_OUT: tuple[Row, ...] = (
         "dust, vacuum bag, hoover bag, nail, fingernail, nail clipping, leather, dog fur",
         "no",
         "far too slow here, and dust holds plastic",
+    ),
+    row(
+        "sick plants",
+        "blight, late blight, potato blight, tomato blight, blighted, clubroot, club root",
+        "no",
+        "nobody can say that fermenting ends it: put them in the waste, and ask your local "
+        "authority "
+        "or plant health service",
     ),
 )
 """What stays out."""

@@ -123,6 +123,8 @@ OF_ELSE: dict[str, Late] = {
         r"back on|postponed|moved|called off)\b|"
         r"\b(?:delete|cancel|remove|scrap) (?:that|this) (?:pic|pics|photo|picture|video|order|"
         r"booking|meeting|subscription|app|number|song|game|party)\b|"
+        r"^cancel (?:the|my|our) (?:milk|papers?|order|delivery|trip|booking|taxi|cab|gym|meeting|"
+        r"appointment|subscription|holiday|table)\b|"
         r"\bscratch that ,? ?(?:\w+ ){1,3}for (?:tea|dinner|supper|lunch|breakfast)\b|"
         r"\bscratch that ,? ?(?:(?:on|the|\w*day|\w*noon|morning|evening|\d+|\w+teen) )+"
         r"(?:works|suits|(?:is|'s) (?:better|fine|good|best))\b|"
@@ -213,7 +215,7 @@ OF_ELSE: dict[str, Late] = {
         r"\bfor (?:ball|cricket|football|golf|tennis|rugby)\b|"
         r"\b(?:days?|weeks?) for the (?!qbin|bin|bucket|turn|rota|layer|bran|soil|trench)[a-z]+"
     ),
-    "ask custody": Late(r"^(?:says|said) who$"),
+    "ask custody": Late(r"^(?:says|said) who$|^(?:and |so )?who (?:all )?(?:is|'s|will be) away\b"),
 }
 _WHOSE_ELSE = Late(
     r"\bwhose (?:turn|go|week|job)(?: is it| is)? to (?:host|make|have|do|get|bring|run) (?:the )?"

@@ -82,9 +82,9 @@ def open_from(groups: Sequence[Group], k: int, rule: str) -> Open:
 def _by_its_kind(group: Group) -> str | None:
     """ "Opened the tub, 15 L", where the group has other bins: it is called so from then on."""
     refs = [ref for ref in group.bins if ref.name is None and ref.end == ref.start + 1]
-    if len(refs) != 1 or not group.message.context.bins:
+    if len(refs) != 1 or not refs[0].start or not group.message.context.bins:
         return None
-    before, said = group.message.norms[refs[0].start - 1 : refs[0].end][-2:]
+    before, said = group.message.norms[refs[0].start - 1 : refs[0].end]
     return said if before in ("the", "our") and said in _KINDS_OF_BIN else None
 
 

@@ -36,7 +36,7 @@ _WHO_FED = Late(
     rf"(?:{_IN} )?(?:the )?qbin(?: last)?"
     r"(?P<when>(?: (?:qday|this week|last week))*)$"
 )
-_WHEN = r"(?: (?:on|qday|this|last|week|month|so far|already|please))*$"
+_WHEN = r"(?: (?:on|qday|this|last|week|month|already|please))*$"
 _WHAT_PUT = Late(
     r"^(?:and |so |bot |can you )*(?:(?:list|show)(?: me| us)? )?(?:all )?(?:"
     r"(?:what (?:all )?(?:did|have|has) (?P<who>i|we|qmember|everyone|everybody)(?: all)? "

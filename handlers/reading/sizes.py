@@ -50,7 +50,8 @@ def sizes(message: Message) -> Iterator[Found]:
             continue
         for ref in message.bins:
             size = size_of(message, ref, clause.end) if clause.start <= ref.start else None
-            name = ref.name or getattr(message.context.last, "bin", None)
+            asks = any(sentence.asked for sentence in message.sentences)
+            name = ref.name or (None if asks else getattr(message.context.last, "bin", None))
             if size is not None and name is not None:
                 opened = Open(
                     bin=name,
