@@ -314,6 +314,8 @@ _BEHIND_NUMBER = words_in(", . ! sorry please not really actually")
 
 def _likeliest(number: float, factors: list[float], said: float) -> float | None:
     """The number in the unit that brings it nearest to what was said before."""
+    if number <= 0:
+        return None
     if said <= 0:
         return number
     near = min((number * factor for factor in factors), key=lambda much: abs(log(much / said)))

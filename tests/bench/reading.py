@@ -17,7 +17,19 @@ from zoneinfo import ZoneInfo
 from dateparser.search import search_dates
 from quantulum3 import classifier, parser
 
-from handlers.reading.acts import Context
+from handlers.reading import plans
+from handlers.reading.acts import (
+    Act,
+    Bury,
+    Context,
+    Drain,
+    Layer,
+    Observe,
+    Offer,
+    Open,
+    Seal,
+    Stock,
+)
 from handlers.reading.read import read
 from storage import words
 from tests.bench import fuzz, traffic
@@ -132,7 +144,7 @@ def _hostile() -> Measured:
     """The slowest of the hostile texts, each in a room and behind the bot's words."""
     contexts = [replace(fuzz.CONTEXT, after_bot=after, in_room=True) for after in (False, True)]
     spent = {
-        piece: max(_spent([(hostile.text(piece), context)], read) for context in contexts)
+        piece: max(_spent([(hostile.text(piece), context)], plans.read) for context in contexts)
         for piece in hostile.PIECES
     }
     slowest = max(hostile.PIECES, key=lambda piece: spent[piece])
@@ -148,9 +160,10 @@ def _hostile() -> Measured:
 def _mutated() -> Measured:
     """How many of the random and mutated messages raise anything."""
     source = fuzz.Source(seed=3)
-    contexts = [replace(fuzz.CONTEXT, after_bot=after, in_room=True) for after in (False, True)]
+    contexts = list(_talks())
     raised = sum(
-        _raises(words.text(source.text()), contexts[number % 2]) for number in range(MUTATED)
+        _raises(words.text(source.text()), contexts[number % len(contexts)])
+        for number in range(MUTATED)
     )
     return Measured(
         what=f"{MUTATED:,} random and mutated messages",
@@ -160,8 +173,23 @@ def _mutated() -> Measured:
     )
 
 
+def _talks() -> Iterator[Context]:
+    """The bot's words before, or a record of each kind that a few words may lean on."""
+    bin, on = fuzz.CONTEXT.bins[0], fuzz.CONTEXT.at.date()
+    records: tuple[Act | None, ...] = (
+        *(None, Layer(mass_kg=2.0, bin=bin, on=on), Layer(), Drain(volume_l=0.3, bin=bin, on=on)),
+        *(Open(bin=bin, capacity_l=20.0), Seal(bin=bin, on=on), Bury(bin=bin, on=on)),
+        *(Observe(bin=bin, signs=("sour",)), Stock(mass_kg=1.0), Offer(bin=bin)),
+    )
+    for record in records:
+        for after_bot in (False, True):
+            context = replace(fuzz.CONTEXT, after_bot=after_bot, in_room=True)
+            yield replace(context, last=record)
+            yield replace(context, earlier=record, to_bot=not after_bot)
+
+
 def _raises(text: str, context: Context) -> bool:
     with suppress(Exception):
-        read(text, context)
+        plans.read(text, context)
         return False
     return True
