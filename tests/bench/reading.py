@@ -30,6 +30,7 @@ from handlers.reading.acts import (
     Seal,
     Stock,
 )
+from handlers.reading.late import Late
 from handlers.reading.read import read
 from storage import words
 from tests.bench import fuzz, traffic
@@ -142,6 +143,7 @@ def _spent(said: Sequence[Said], reader: Callable[[str, Context], object]) -> fl
 
 def _hostile() -> Measured:
     """The slowest of the hostile texts, each in a room and behind the bot's words."""
+    Late.compile_all()  # as in its rooms
     contexts = [replace(fuzz.CONTEXT, after_bot=after, in_room=True) for after in (False, True)]
     spent = {
         piece: max(_spent([(hostile.text(piece), context)], plans.read) for context in contexts)
