@@ -17,6 +17,7 @@ from zoneinfo import ZoneInfo
 from dateparser.search import search_dates
 from quantulum3 import classifier, parser
 
+from bot.run import at_hand
 from handlers.reading import plans
 from handlers.reading.acts import (
     Act,
@@ -30,7 +31,6 @@ from handlers.reading.acts import (
     Seal,
     Stock,
 )
-from handlers.reading.late import Late
 from handlers.reading.read import read
 from storage import words
 from tests.bench import fuzz, traffic
@@ -143,7 +143,7 @@ def _spent(said: Sequence[Said], reader: Callable[[str, Context], object]) -> fl
 
 def _hostile() -> Measured:
     """The slowest of the hostile texts, each in a room and behind the bot's words."""
-    Late.compile_all()  # as in its rooms
+    at_hand()  # as in its rooms
     contexts = [replace(fuzz.CONTEXT, after_bot=after, in_room=True) for after in (False, True)]
     spent = {
         piece: max(_spent([(hostile.text(piece), context)], plans.read) for context in contexts)
