@@ -69,7 +69,7 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
         if hearing.reply:
             held = await holds_back(db, hearing.room, item, now, paced=paced)
             await outbox.put(db, hearing.room.id, hearing.reply, now, held=held)
-        if hearing.asks:
+        if hearing.asks and not hearing.reply:  # what we answer is asked of nobody else
             trace = replace(trace, mark=ASKS)
         if hearing.forgot:
             trace = replace(trace, sender=None)

@@ -10,6 +10,7 @@ from handlers.corrections import (
     NOTHING_THERE,
     PASSING,
     last_lately,
+    struck_words,
     targets_of,
     undo,
     undone_words,
@@ -46,6 +47,9 @@ async def retract(act: Retract, turn: Turn) -> Answer:
         other = await _last_of(by_words, turn)
         if other or not any(_may_hold(entry) for entry in targets):
             return other or Answer(say=NOTHING_THERE)
+    such = [entry for entry in targets if by_words and _holds(by_words, entry)]
+    if such and len(such) < len(targets):  # the bread alone, of what one message told
+        return Answer(strikes=such, say=struck_words(such, turn))
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:

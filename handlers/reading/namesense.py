@@ -69,10 +69,11 @@ def is_eaten_by_namesake(message: Message) -> bool:
 
 
 EATING = words_in("ate eaten")
-_ROOM_CUES = words_in("painted painting decorated redecorated left forgot day gone")
+_ROOM_CUES = words_in("painted painting decorated redecorated left forgot found day gone")
 _ROOM = Late(
     r"\b(?:painted|painting|decorated|redecorated) (?:the |our |my )?qbin\b|"
     r"\b(?:left|forgot) .{1,40} (?:out|lying|sitting|standing) (?:in|on|at) (?:the |our )?qbin\b|"
+    r"\bfound .{1,40} in (?:the |our )?qbin\b(?! and (?:added|put|binned|chucked|in))|"
     r"\bin (?:the |our )?qbin , (?:\w+ )?(?:cake|baking|pancake|jam|pizza|bread|cooking) day\b|"
     r"\b(?:kids|lads|boys|girls|we|they|guests|children|everyone|qmember) (?:all )?had .{1,40} in "
     r"(?:the |our )?qbin ,? (?:and )?(?:the )?(?:whole lot|all|every \w+|lot)(?: is| are|'s)? "

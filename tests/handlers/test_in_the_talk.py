@@ -570,3 +570,19 @@ async def test_what_is_arranged_is_answered_for(room: TalkingRoom, said: str, to
     [answer] = await room.says(said)
     assert told in answer.body
     assert "cannot set" not in answer.body
+
+
+async def test_only_the_scraps_that_are_named_are_struck_out(room: TalkingRoom) -> None:
+    await room.says("added 2 kg of peelings and sealed the shed bin")
+    await room.says("opened the hall bin, 12 L")
+    await room.says("added 2 kg of carrots to the shed bin and 1 kg of bread to the hall bin")
+    [struck] = await room.says("scratch the bread")
+    assert struck.body == "Struck out: 1 kg in the hall bin."
+
+
+async def test_what_the_bot_answered_is_no_question_to_the_neighbours(room: TalkingRoom) -> None:
+    await room.says("drained the shed bin, 300 ml", who="bram")
+    await room.says("how much water for that?")
+    await room.says("the drain was 200 ml not 300", who="bram")
+    drains = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert drains == [0.2]
