@@ -105,7 +105,8 @@ async def _put_right(
     if (unheard_of := await nosuchbin.corrected(act, target.act, turn)) is not None:
         return unheard_of
     rest = _rest(target, act)
-    if act.rest and rest is None:
+    unchanged = isinstance(corrected, Open) and corrected == as_act(target)
+    if unchanged or (act.rest and rest is None):
         return Answer(say=NOTHING_THERE)
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
     answer = await carry_on(corrected, there)

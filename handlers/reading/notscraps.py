@@ -329,6 +329,18 @@ _BIN_WEIGHED = Late(
 )
 
 
+def is_taken_out(message: Message) -> bool:
+    """ "Took 1 kg of meat out of the blue bin": nothing went in."""
+    return message.has(TAKEN) and _TAKEN_OUT.search(plain_text(message)) is not None
+
+
+TAKEN = words_in("took taken pulled fished scooped picked removed lifted")
+_TAKEN_OUT = Late(
+    r"\b(?:took|taken|pulled|fished|scooped|picked|removed|lifted) .{1,40}\b(?:out of|back out of|"
+    r"from inside) (?:the |our |my )?qbin\b(?!.* (?:into|to|in) (?:the |our |my )?qbin)"
+)
+
+
 def is_poured_over(message: Message) -> bool:
     """ "Tipped bin 2 into the shed bin, 10 kg": what one bin held is no new scraps in either."""
     if not message.has(POURED) or message.has(_CARRIERS) or message.items:

@@ -31,7 +31,14 @@ from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
 from handlers.reading.namesense import is_of_council, is_of_person, is_of_room, is_of_tank
 from handlers.reading.notput import without_not_put
-from handlers.reading.notscraps import POURED, is_bin_weighed, is_no_scraps, is_poured_over
+from handlers.reading.notscraps import (
+    POURED,
+    TAKEN,
+    is_bin_weighed,
+    is_no_scraps,
+    is_poured_over,
+    is_taken_out,
+)
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.records import RECORD_KINDS
@@ -58,6 +65,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_eaten, _LAYER),
     (is_no_scraps, _LAYER),
     (is_bin_weighed, frozenset({"layer", "amend"})),
+    (is_taken_out, _LAYER),
     (is_poured_over, frozenset({"layer", "bury", "amend"})),
     (is_under_way, _LAYER),
     (is_of_spoons, _LAYER),
@@ -74,7 +82,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
-    underway.CUES, HUSHED, POURED, frozenset({"weighed", "weighs"}),
+    underway.CUES, HUSHED, POURED, TAKEN, frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""
 

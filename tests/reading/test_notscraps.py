@@ -199,3 +199,16 @@ def test_scraps_poured_into_a_bin_are_one(text: str) -> None:
     [layer] = acts(text, in_room=True)
     assert isinstance(layer, Layer)
     assert layer.mass_kg == 2
+
+
+@pytest.mark.parametrize(
+    ("text", "layers"),
+    [
+        ("took 2 kg of fish out of the shed bin", 0),
+        ("fished a kilo of foil-wrapped bread out of bin 3", 0),
+        ("took 2 kg of fish out of the freezer and put it in the shed bin", 1),
+        ("2 kg of fish went into the shed bin, out of the freezer", 1),
+    ],
+)
+def test_what_was_taken_out_of_a_bin_is_no_layer(text: str, layers: int) -> None:
+    assert sum(isinstance(act, Layer) for act in acts(text, in_room=True)) == layers
