@@ -34,8 +34,6 @@ _PACKS = words_in(
 )
 _BEFORE_EACH = 8
 """Words between the packs and what each holds ("two bags of bran came, 1 kg each")."""
-_EACH_REACH = 4
-"""Words between "each" and the amount of one, at most."""
 _BEFORE_PACK = 4
 """Words between a count and what it counts, at most ("two old ice cream tubs")."""
 

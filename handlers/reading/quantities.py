@@ -200,7 +200,6 @@ def _counted_before(group: Group, end: int) -> int:
     return 1
 
 
-_LIST = words_in(", and n & the a some of old")
 _MOST_THINGS = 50
 
 
