@@ -5,9 +5,9 @@ from dataclasses import replace
 from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.corrections import ARRANGED, NOTHING_THERE, PASSING, amend, last_lately, targets_of
 from handlers.describing import describe
-from handlers.layers import said_amount
+from handlers.layers import right_amount
 from handlers.reading.acts import Amend
-from storage.rows import Entry, Facts
+from storage.rows import Entry
 
 
 async def put_right(act: Amend, whose: str, turn: Turn, carry_on: Handler) -> Answer:
@@ -18,7 +18,7 @@ async def put_right(act: Amend, whose: str, turn: Turn, carry_on: Handler) -> An
     last = await _last(whose, act.bin, turn)
     if last is None:
         return Answer(say=NOTHING_THERE) if act.bin else SILENCE
-    right = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    right = right_amount(act, turn)
     there = " there" if act.bin else ""
     do = f"correct it to {right}" if right else f"put it down to {act.member}"
     return Answer(

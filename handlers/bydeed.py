@@ -23,7 +23,8 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     if act.what is None or act.of or turn.refers_to:
         return await corrections.amend(act, turn, carry_on)
     noun, untold = _KINDS[act.what]
-    such = [entry for entry in await _of_late(turn) if _is_called(act, entry)]
+    of_late = await turn.book.of_days(turn.today - LOOKED_BACK, turn.today, act.what)
+    such = [entry for entry in of_late if _is_called(act, entry)]
     own = [entry for entry in such if entry.writer == turn.sender]
     last = max(own or such, key=lambda entry: entry.id, default=None)
     if last is None:
@@ -35,13 +36,6 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     return corrections.is_meant(meant, last, f"The last {noun}", turn)
 
 
-async def _of_late(turn: Turn) -> list[Entry]:
-    """What stands of what the members wrote down of the last days."""
-    first, names = turn.today - LOOKED_BACK, [one.name for one in await turn.book.members()]
-    told = [await turn.book.written_by(name, first, turn.today) for name in names]
-    return [entry for entries in told for entry in entries]
-
-
 def _is_called(act: Amend, entry: Entry) -> bool:
     of_bin = act.bin is None or bool(entry.bin and entry.bin.name == act.bin)
-    return entry.act == act.what and of_bin and act.was in (None, entry.on)
+    return of_bin and act.was in (None, entry.on)

@@ -6,9 +6,9 @@ from datetime import timedelta
 from handlers.answer import Answer, Handler, Query, Turn
 from handlers.corrections import struck_words, written_anew
 from handlers.describing import describe
-from handlers.layers import said_amount
+from handlers.layers import right_amount
 from handlers.reading.acts import Amend, Layer, Retract
-from storage.rows import Entry, Facts
+from storage.rows import Entry
 
 REMEMBERED = timedelta(days=60)
 """For so long a record may be called by what it holds, where its day is not said."""
@@ -25,7 +25,7 @@ async def corrected(act: Amend, which: Layer, turn: Turn, carry_on: Handler) -> 
     if entry is None:
         return Answer(say=NO_SUCH_LAYER)
     if act.of is None and entry.writer != turn.sender:
-        much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+        much = right_amount(act, turn)
         correct = f"correct it to {much}" if much else "correct it"
         return _asked(entry, correct, replace(act, of=entry.event), turn)
     return await written_anew(entry, act, turn, carry_on)
@@ -51,10 +51,8 @@ def _asked(entry: Entry, deed: str, act: Amend | Retract, turn: Turn) -> Answer:
 async def _found(which: Layer, event: str | None, turn: Turn) -> Entry | None:
     """The last layer that is called so, be it of one message alone."""
     first, last = which.on or turn.today - REMEMBERED, which.on or turn.today
-    members = await turn.book.members()
-    told = [await turn.book.written_by(one.name, first, last) for one in members]
-    such = [entry for entries in told for entry in entries if _is_called(which, entry)]
-    such = [entry for entry in such if event in (None, entry.event)]
+    layers = await turn.book.of_days(first, last, "layer")
+    such = [e for e in layers if _is_called(which, e) and event in (None, e.event)]
     return max(such, key=lambda entry: _likelihood(entry, turn), default=None)
 
 
@@ -67,8 +65,7 @@ def _is_called(which: Layer, entry: Entry) -> bool:
     facts = entry.facts
     of_bin = entry.bin.name.casefold() if entry.bin else None
     return (
-        entry.act == "layer"
-        and which.bin in (None, of_bin, entry.bin and entry.bin.name)
+        which.bin in (None, of_bin, entry.bin and entry.bin.name)
         and which.member in (None, entry.member)
         and _is_about(which.mass_kg, facts.mass_kg)
         and _is_about(which.volume_l, facts.volume_l)

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from handlers import nosuchbin, unsure
 from handlers.answer import Answer, Handler, Query, Turn
 from handlers.describing import describe
-from handlers.layers import said_amount
+from handlers.layers import right_amount
 from handlers.onoffer import taken_on
 from handlers.phrasing import capital, day, the
 from handlers.practice.figure import listed
@@ -175,7 +175,7 @@ async def _anothers(act: Amend, turn: Turn) -> Answer | None:
 
 def is_meant(act: Amend, last: Entry, which: str, turn: Turn) -> Answer:
     """Which record would be corrected, and whether it is meant."""
-    right = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    right = right_amount(act, turn)
     if act.what and act.on:
         right = day(act.on, turn.today)
     correct = f"correct it to {right}" if right else "correct it"

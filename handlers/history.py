@@ -104,7 +104,7 @@ async def written(plan: Written, turn: Turn) -> Answer:
     """What a member wrote down between two days, each record in a few words."""
     member = "the group" if plan.of_all else plan.member or turn.sender
     if plan.of_all:
-        entries = [e for e in await turn.book.entries() if _is_of(e, plan.first, plan.last)]
+        entries = await turn.book.of_days(plan.first, plan.last)
     else:
         entries = await turn.book.written_by(member, plan.first, plan.last)
     days = span(plan.first, plan.last, turn.today)
@@ -114,12 +114,6 @@ async def written(plan: Written, turn: Turn) -> Answer:
     rest = len(entries) - len(told)
     before = f" (the last {len(told)} of {len(entries)})" if rest else ""
     return Answer(say="\n".join([f"{capital(member)}, {days}{before}:", *map(capital, told)]))
-
-
-def _is_of(entry: Entry, first: date, last: date) -> bool:
-    """Whether a member's entry stands and is of these days."""
-    in_time = entry.on is not None and first <= entry.on <= last
-    return in_time and not entry.struck and entry.writer is not None
 
 
 async def in_ground(plan: InGround, turn: Turn) -> Answer:
@@ -184,7 +178,7 @@ async def _which(name: str | None, turn: Turn) -> Answer:
     return Answer(say=f"Which bin: {choices}? Ask again with its name.")
 
 
-def percent(share: float) -> str:
+def exact_percent(share: float) -> str:
     """A share of 0 to 1 in words."""
     return f"{round(share * 100)} %" if share >= 0.01 else "under 1 %"
 
@@ -231,7 +225,9 @@ def _fed(layers: Sequence[Entry], turn: Turn) -> str:
         or list(dict.fromkeys(entry.member or "somebody" for entry in layers))
     )
     rich = sum((layer_mass(e.facts) or 0.0) * _rich(e) for e in layers)
-    meat = f", {percent(rich / total)} of it meat, fish, dairy or fat" if total and rich else ""
+    meat = (
+        f", {exact_percent(rich / total)} of it meat, fish, dairy or fat" if total and rich else ""
+    )
     return f"{capital(span(min(days), max(days), turn.today))}: {count} ({who}){meat}."
 
 

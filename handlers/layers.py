@@ -22,7 +22,7 @@ from handlers.phrasing import (
 from handlers.practice.density import capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, Dose, dose
 from handlers.practice.figure import Refused
-from handlers.reading.acts import Ask, Layer
+from handlers.reading.acts import Amend, Ask, Layer
 from handlers.state import BinState, fold, layer_mass, named
 from storage.rows import Facts, NewEntry
 
@@ -149,6 +149,11 @@ def said_amount(facts: Facts, turn: Turn) -> str:
     if facts.volume_l is not None:
         return volume(facts.volume_l, turn.units)
     return "scraps" if facts.materials else ""
+
+
+def right_amount(act: Amend, turn: Turn) -> str:
+    """The amount that a correction tells; empty where it tells none."""
+    return said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
 
 
 def _about_bin(

@@ -6,13 +6,13 @@ from dataclasses import replace
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.corrections import last_lately
 from handlers.describing import describe
-from handlers.layers import said_amount
+from handlers.layers import right_amount
 from handlers.onoffer import offered_to, on_offer
 from handlers.phrasing import day, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Retract
 from handlers.reading.neighbours import ANSWERING
-from storage.rows import Facts, Question
+from storage.rows import Question
 
 TAKE_IT = "If you mean {bin}, say “I'll take {bin}” or “I can't take {bin}”."
 
@@ -36,7 +36,7 @@ async def asked_first(act: ANSWERING, turn: Turn) -> Answer:
 
 def _right(act: Amend, turn: Turn) -> str:
     """What a correction would put there, in words."""
-    much = said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)
+    much = right_amount(act, turn)
     bin = the(act.bin) if act.bin else ""
     when = day(act.on, turn.today) if act.on else ""
     right = [each for each in (much, bin, when, act.member) if each]

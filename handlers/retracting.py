@@ -94,9 +94,8 @@ async def _whose(turn: Turn) -> Answer:
 async def _last_of(made_of: Shares, turn: Turn) -> Answer | None:
     """The sender's last record is of other scraps: is the group's last one of these meant?"""
     first = turn.today - LAST_IS_MEANT
-    members = await turn.book.members()
-    told = [await turn.book.written_by(one.name, first, turn.today) for one in members]
-    such = [entry for entries in told for entry in entries if _holds(made_of, entry)]
+    layers = await turn.book.of_days(first, turn.today, "layer")
+    such = [entry for entry in layers if _holds(made_of, entry)]
     last = max(such, key=lambda entry: entry.id, default=None)
     if last is None:
         return None

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from handlers.answer import Answer, Turn
-from handlers.history import layers_of, percent
+from handlers.history import exact_percent, layers_of
 from handlers.people import is_same
 from handlers.phrasing import capital, day, mass, span, the, volume
 from handlers.practice import density
@@ -83,7 +83,7 @@ async def _of_a_time(act: Ask, turn: Turn) -> str:
 
     def share(name: str) -> str:
         said = kind.said(parts[name], turn.units)
-        return f"{capital(name)}: {said}, {percent(parts[name] / total)}."
+        return f"{capital(name)}: {said}, {exact_percent(parts[name] / total)}."
 
     if act.member and act.by == "member":
         own = [name for name in parts if parts[name] and is_same(name, act.member)]

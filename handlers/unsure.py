@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from handlers import nosuchbin
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import how_much
-from handlers.layers import said_amount
+from handlers.layers import right_amount, said_amount
 from handlers.phrasing import the, volume
 from handlers.placed import OWN_BIN, divided, placed
 from handlers.practice.figure import listed
@@ -126,7 +126,7 @@ def _guessed(act: Act, turn: Turn) -> str:
     if isinstance(act, Drain) and act.volume_l:
         return f"{volume(act.volume_l, turn.units)} drained{where.replace(' in ', ' from ', 1)}"
     if isinstance(act, Amend) and (act.mass_kg or act.volume_l):
-        return f"that it was {said_amount(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l), turn)}"
+        return f"that it was {right_amount(act, turn)}"
     if isinstance(act, Layer):
         facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
         return f"{said_amount(facts, turn)}{where}"

@@ -261,6 +261,17 @@ class Book(Roster):
             (self.room.id, member, first.isoformat(), last.isoformat()),
         )
 
+    async def of_days(self, first: date, last: date, act: str | None = None) -> list[Entry]:
+        """What stands of what members wrote down (of one act) of the days from `first` to `last`,
+        in order of writing.
+        """
+        of_act = (f" AND {_ACT}", (act,)) if act else ("", ())
+        return await self._lines(
+            "WHERE room = ? AND writer IS NOT NULL AND struck_at IS NULL "
+            f"AND on_day BETWEEN ? AND ?{of_act[0]} ORDER BY id",
+            (self.room.id, first.isoformat(), last.isoformat(), *of_act[1]),
+        )
+
     async def last_layer_by(self, member: str) -> Entry | None:
         """The last layer that a member put into a bin."""
         return await self._line(
