@@ -1,4 +1,5 @@
-"""The plainest reports, which hold by their form, whatever their score: "opened the yard bin"."""
+"""The plainest reports, which hold by their form, whatever their score: "opened the yard bin",
+"drained the shed, got 300 ml"."""
 
 from collections.abc import Sequence
 
@@ -25,6 +26,7 @@ _DEEDS: dict[str, type[Act]] = {
 }
 _CUES = frozenset(_DEEDS)
 _BESIDE = words_in("i we just have ve the our now . !")
+_CAME_OUT = words_in("got took had about , of liquid juice leachate")
 
 
 def plain_report(message: Message) -> type[Act] | None:
@@ -36,15 +38,20 @@ def plain_report(message: Message) -> type[Act] | None:
     if not several and (name is None or not message.bins[0].plain):
         return None
     dated = indexes(message.days)
+    measured = indexes(message.amounts)
     rest = [
         norm
         for i, norm in enumerate(message.norms)
-        if not start <= i < end and i not in dated and norm not in _BESIDE
+        if not start <= i < end and i not in dated and i not in measured and norm not in _BESIDE
         if not (norm == "on" and i + 1 in dated)
     ]
     rest = [norm for norm in rest if norm != "both"] if several else rest
-    ahead = len(rest) == 1 and rest[0] in message.norms[:start]
-    return _DEEDS.get(rest[0]) if ahead else None
+    deed = _DEEDS.get(rest[0]) if rest and rest[0] in message.norms[:start] else None
+    if not measured:
+        return deed if len(rest) == 1 else None
+    [amount, *further] = message.amounts
+    drawn = deed is Drain and amount.quantity == "volume" and amount.start >= end and not further
+    return Drain if drawn and not several and _CAME_OUT.issuperset(rest[1:]) else None
 
 
 def with_siblings(believed: list[Act], told: Sequence[Act], message: Message) -> list[Act]:

@@ -1,4 +1,5 @@
-"""Amounts straight into bins: "2 tubs in green and 1 in bin 2", "kitchen: 700 g, tank: 2 quarts".
+"""Amounts straight into bins: "2 tubs in green and 1 in bin 2", "kitchen: 700 g, tank: 2 quarts",
+"put 2 kg of peel in the shed bin".
 
 Every word is accounted for, so that no score is asked: an amount stands beside each bin, its
 things behind it, and what carries them in between.
@@ -24,9 +25,16 @@ from handlers.reading.vocabulary import words_in
 
 RULE = "amounts straight into bins"
 _PUT = words_in("put added chucked threw tossed tipped popped dumped bunged lobbed shoved slung")
-_JOINTS = _PUT | words_in(
-    "and & n + , . : ; - – in into to the our of about roughly just only we i ive then also a all"
+_WENT = words_in("went gone")
+_JOINTS = (
+    _PUT
+    | _WENT
+    | words_in(
+        "and & n + , . : ; - – in into to the our of about roughly just only we i ive then also a all "
+        "mostly mainly"
+    )
 )
+_LED = words_in("in into to")
 _EACH, _SAME, _NOUGHT = words_in("each"), words_in("ditto same"), words_in("nowt nil nothing none")
 _SAID = _EACH | _SAME | _NOUGHT
 _OF_LIQUID = words_in("ml mls mil mils millilitre millilitres cl floz")
@@ -67,7 +75,9 @@ def straight(message: Message) -> tuple[Layer | Unsure, ...]:
     pieces = list(_pieces(message))
     shares = [] if None in pieces else _shares([p for p in pieces if p is not None])
     _go_on(shares, message)
-    if not shares or not (doers or _are_more(shares)) or not _are_scraps(shares, message):
+    if not shares or not (doers or _tell_themselves(shares, message)):
+        return ()
+    if not _are_scraps(shares, message):
         return ()
     days = _days(shares, message)
     layers = [
@@ -204,10 +214,21 @@ def _is_whole(share: _Share, bin_first: bool) -> bool:
     return (several or one) and (share.amount is None) == share.nought
 
 
-def _are_more(shares: Sequence[_Share]) -> bool:
-    """Whether there is more than a weight in one bin: that tells itself."""
+def _tell_themselves(shares: Sequence[_Share], message: Message) -> bool:
+    """Whether there is more than a weight in one bin, or that is told to its last word."""
     volumes = any(share.amount and share.amount.quantity == "volume" for share in shares)
-    return volumes or len({ref.name for share in shares for ref in share.bins}) > 1
+    several = len({ref.name for share in shares for ref in share.bins}) > 1
+    return volumes or several or (len(shares) == 1 and _is_led(shares[0], message))
+
+
+def _is_led(share: _Share, message: Message) -> bool:
+    """ "Put 2 kg of peel in the shed bin": the deed, the things, and what is called a bin."""
+    [ref], norms = share.bins, message.norms
+    if not share.items or not ref.plain:
+        return False
+    before = norms[max(0, ref.start - 2) : ref.start]
+    told = message.has(_PUT | _WENT) or "into" in before
+    return told and not _LED.isdisjoint(before)
 
 
 def _are_scraps(shares: Sequence[_Share], message: Message) -> bool:
@@ -234,7 +255,7 @@ def _goes_in(share: _Share, several: bool, message: Message) -> bool:
     assert amount is not None
     if amount.vessel and not _POURED.isdisjoint(message.norms[amount.start : amount.end]):
         return False
-    led = not {"in", "into", "to"}.isdisjoint(message.norms[max(0, at - 2) : at])
+    led = not _LED.isdisjoint(message.norms[max(0, at - 2) : at])
     return led or (amount.vessel and several)
 
 

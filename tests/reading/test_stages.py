@@ -83,6 +83,15 @@ def test_the_plainest_report_holds_by_its_form(said: str, deed: str, kind: type)
     assert isinstance(act, kind)
 
 
+@pytest.mark.parametrize(
+    "text", ["drained the barn bin, got 250 ml", "just drained the barn, about 250 ml of liquid"]
+)
+def test_a_plain_draining_with_what_came(text: str) -> None:
+    (act,) = acts(text, bins=("barn", "bin 3"), in_room=True)
+    assert isinstance(act, Drain)
+    assert (act.bin, act.volume_l) == ("barn", 0.25)
+
+
 @pytest.mark.parametrize("text", ["who drained the barn bin", "nobody buried the barn bin"])
 def test_what_is_no_plain_report(text: str) -> None:
     told = acts(text, bins=("barn",))

@@ -5,6 +5,7 @@ from datetime import date
 import pytest
 
 from handlers.reading.acts import Act, Drain, Layer, Unsure
+from handlers.reading.straight import RULE
 from tests.reading.context import acts, group
 
 BINS = ("green", "bin 2", "Hettie", "kitchen", "tank")
@@ -123,3 +124,33 @@ def test_as_much_again_on_another_day() -> None:
         date(2026, 6, 14),
         date(2026, 6, 17),
     ]
+
+
+@pytest.mark.parametrize(
+    ("text", "of"),
+    [
+        ("put 2 kg of carrot peel in the green bin", {"vegetable": 1.0}),
+        ("1.5 kg scraps, mostly bread, into the kitchen bin", {"grain": 0.7, "mixed": 0.3}),
+        ("chucked about 700 g of fish in bin 2 yesterday", {"fish": 1.0}),
+        ("900 g of cheese went into the green bin", {"dairy": 1.0}),
+    ],
+)
+def test_what_is_told_to_its_last_word_needs_no_score(text: str, of: dict[str, float]) -> None:
+    (layer,) = in_room(text)
+    assert isinstance(layer, Layer)
+    assert layer.rules == (RULE,)
+    assert layer.materials == pytest.approx(of)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "put 2 kg of flour in the kitchen cupboard",
+        "will put 2 kg of peel in the green bin",
+        "put 2 kg of peel in the green bin?",
+        "never put 2 kg of peel in the green bin",
+        "2 kg of peel for the green bin",
+    ],
+)
+def test_a_word_more_is_for_the_scores(text: str) -> None:
+    assert all(RULE not in act.rules for act in in_room(text))
