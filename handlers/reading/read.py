@@ -171,7 +171,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     """What the rules find and the scores believe, and what the scores are sure of besides."""
     context = message.context
     if context.in_room and (layers := straight(message)):
-        return tuple(without_untold(layers, message))
+        return asked_first(without_untold(layers, message), message)
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(completed(acts, message))

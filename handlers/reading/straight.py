@@ -26,13 +26,9 @@ from handlers.reading.vocabulary import words_in
 RULE = "amounts straight into bins"
 _PUT = words_in("put added chucked threw tossed tipped popped dumped bunged lobbed shoved slung")
 _WENT = words_in("went gone")
-_JOINTS = (
-    _PUT
-    | _WENT
-    | words_in(
-        "and & n + , . : ; - – in into to the our of about roughly just only we i ive then also a all "
-        "mostly mainly"
-    )
+_JOINTS = (_PUT | _WENT) | words_in(
+    "and & n + , . : ; - – in into to the our of about roughly just only we i ive then also a all "
+    "mostly mainly"
 )
 _LED = words_in("in into to")
 _EACH, _SAME, _NOUGHT = words_in("each"), words_in("ditto same"), words_in("nowt nil nothing none")
