@@ -26,19 +26,24 @@ _DEEDS: dict[str, type[Act]] = {
 }
 _CUES = frozenset(_DEEDS)
 _BESIDE = words_in("i we just have ve the our now . !")
-_CAME_OUT = words_in("got took had about , of liquid juice leachate")
+_TOLD_OF: dict[type[Act], frozenset[str]] = {
+    Drain: words_in("got took had about nothing none came out , of liquid juice leachate"),
+    Open: words_in("holds about a ,"),
+}
+"""What may stand behind the bin, with an amount or without: what came out, what it holds."""
 
 
 def plain_report(message: Message) -> type[Act] | None:
-    """The kind of act of a message that says no more than what was done to one bin, or both."""
+    """The kind of act of a message that says no more than what was done to one bin, or both: where
+    the bin is named, nothing in it is left to complete.
+    """
     if len(message.bins) != 1 or not message.has(_CUES):
         return None
     start, end, name, *_ = message.bins[0]
     several = name is None and "both" in message.norms[:end]
     if not several and (name is None or not message.bins[0].plain):
         return None
-    dated = indexes(message.days)
-    measured = indexes(message.amounts)
+    dated, measured = indexes(message.days), indexes(message.amounts)
     rest = [
         norm
         for i, norm in enumerate(message.norms)
@@ -47,11 +52,11 @@ def plain_report(message: Message) -> type[Act] | None:
     ]
     rest = [norm for norm in rest if norm != "both"] if several else rest
     deed = _DEEDS.get(rest[0]) if rest and rest[0] in message.norms[:start] else None
-    if not measured:
-        return deed if len(rest) == 1 else None
-    [amount, *further] = message.amounts
-    drawn = deed is Drain and amount.quantity == "volume" and amount.start >= end and not further
-    return Drain if drawn and not several and _CAME_OUT.issuperset(rest[1:]) else None
+    if deed is None or (len(rest) == 1 and not measured):
+        return deed
+    behind = not several and all(a.quantity == "volume" and a.start >= end for a in message.amounts)
+    whole = behind and len(message.amounts) < 2
+    return deed if whole and _TOLD_OF.get(deed, frozenset()).issuperset(rest[1:]) else None
 
 
 def with_siblings(believed: list[Act], told: Sequence[Act], message: Message) -> list[Act]:

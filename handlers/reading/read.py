@@ -174,7 +174,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         return asked_first(without_untold(layers, message), message)
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
-        return tuple(completed(acts, message))
+        return tuple(acts if message.bins[0].name else completed(acts, message))
     outright = _outright(message)
     by_word, rivals = told_by_word(message)
     if by_word is not None:
