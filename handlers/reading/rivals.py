@@ -57,7 +57,7 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         out = [act for act in out if not (isinstance(act, Ask) and act.topic == "due")]
     if any(isinstance(act, Ask) and act.topic == "allowed" for act in out):
         out = [act for act in out if not _is_bare_dilution(act)]
-    out = [act for act in out if not _is_of_sides(act, out, message)]
+    out = [act for act in out if not _is_of_trench(act, out, message)]
     deeds = any(isinstance(act, Seal | Drain | Bury | Open) for act in out)
     if (
         deeds
@@ -68,10 +68,18 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
     return [act for act in out if not _is_said_by_another(act, out, message)]
 
 
-def _is_of_sides(act: Act, acts: Sequence[Act], message: Message) -> bool:
-    """Whether the area of a bed is that of a bin or hole, beside a question about its trench."""
-    bed = isinstance(act, Ask) and act.topic == "bed" and not message.has(_BEDS)
-    return bed and any(isinstance(other, Ask) and other.topic == "trench" for other in acts)
+def _is_of_trench(act: Act, acts: Sequence[Act], message: Message) -> bool:
+    """Whether a question beside that about a trench only asks for it again: its sides are no bed,
+    and how long it is to be is no time.
+    """
+    if not any(isinstance(other, Ask) and other.topic == "trench" for other in acts):
+        return False
+    topic = act.topic if isinstance(act, Ask) else None
+    timed = topic == "due" and len(message.sentences) == 1 and not message.has(_WHEN)
+    return timed or (topic == "bed" and not message.has(_BEDS))
+
+
+_WHEN = words_in("when ready due")
 
 
 _BEDS = words_in("bed beds border plot ground garden area m2 sqm square")

@@ -148,12 +148,19 @@ def _asked(phrase: Phrase) -> Found | None:
         not rows
         or _NO_THING.search(what)
         or _HOW.match(phrase.text)
+        or _is_only_seen(phrase)
         or not (_is_out(rows) or _is_much_oil(phrase, rows))
     ):
         return None
     volumes = [a.value for a in phrase.message.amounts if a.quantity == "volume"]
     plan = Ask(topic="allowed", what=what, bin=phrase.bin, volume_l=volumes[0] if volumes else None)
     return Found(*phrase.sentence, plan)
+
+
+def _is_only_seen(phrase: Phrase) -> bool:
+    """ "What about the maggots?": a sign of the bin, and nothing that is to go in."""
+    message = phrase.message
+    return bool(message.signs) and not message.items and _ABOUT.match(phrase.text) is not None
 
 
 def _is_out(rows: list[Row]) -> bool:

@@ -8,6 +8,7 @@ from handlers.reading.plans import read
 from tests.reading.context import group
 
 ASKED = [
+    ("when may we sow our carrots there", "when to plant"),
     ("how will I see that the bin is full", "when it is full"),
     ("where shall we keep the bin, indoors or outdoors", "where to keep it"),
     ("does the bin need daylight", "where to keep it"),

@@ -25,6 +25,7 @@ from handlers.reading.rivals import without_rivals
 from tests.reading.context import acts, group
 
 _USED = Ask(topic="starter")
+_DIG = Ask(topic="trench")
 _KEPT = Ask(topic="custody", rules=(BY_NAME,))
 
 
@@ -42,6 +43,8 @@ _KEPT = Ask(topic="custody", rules=(BY_NAME,))
         ("when do I get bin 3", [_KEPT, Ask(topic="due")], [_KEPT]),
         ("how much bran have we used this month", [_USED, Ask(topic="totals")], [_USED]),
         ("whose is bin 3? What's due?", [_KEPT, Ask(topic="due")], [_KEPT, Ask(topic="due")]),
+        ("how long a trench for bin 3?", [_DIG, Ask(topic="due")], [_DIG]),
+        ("how big a hole, and when?", [_DIG, Ask(topic="due")], [_DIG, Ask(topic="due")]),
         ("I can't", [Decline()], [Decline()]),
         ("nothing", [], []),
     ],

@@ -28,6 +28,12 @@ def test_what_stays_out_is_asked_about(text: str, what: str) -> None:
     assert (act.topic, act.what) == ("allowed", what)
 
 
+def test_a_sign_that_is_asked_about_goes_into_no_bin() -> None:
+    [act] = read("how about the grubs in the bin?", group(in_room=True))
+    assert isinstance(act, Ask)
+    assert (act.topic, act.signs) == ("trouble", ("insects",))
+
+
 @pytest.mark.parametrize("text", ["what about glass?", "clingfilm?", "and ash?"])
 def test_a_bare_thing_is_asked_about_only_behind_the_bots_words(text: str) -> None:
     assert read(text, group(in_room=True)) == ()
