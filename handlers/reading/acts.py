@@ -155,6 +155,8 @@ class Bury(_Act):
     member: str | None = None
     on: date | None = None
     place: str | None = None
+    celsius: float | None = None
+    """Of the soil; told only in a room."""
     part: bool | None = None
     """Only a part of what was in the bin; told only in a room."""
     each: Each | None = None
@@ -173,6 +175,10 @@ class Observe(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    soil: bool | None = None
+    """It is the soil that was measured, where bins were buried; told only in a room."""
+    place: str | None = None
+    """Where that was, by a name in `Context.places`."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
