@@ -159,7 +159,8 @@ def _words(dressing: Bed, whose: str, had: Sequence[Had], turn: Turn) -> str:
         first += f" That is too much: give it {most}."
     wait = plant_window(turn.today, plant_days=choices(turn.book.room).plant_days)
     first_day, usual_day = ((on - turn.today).days for on in (wait.start, wait.end))
-    plant = f"Plant there {first_day} to {usual_day} days later."
+    days = f"{first_day} to {usual_day}" if first_day < usual_day else f"{usual_day}"
+    plant = f"Plant there {days} days later."
     return f"{first}\n{plant} {caution('rules')}"
 
 
