@@ -19,8 +19,14 @@ from handlers.state import fold, look_up, named
 from storage.book import Book
 from storage.rows import Entry, Units
 
-WHICH_AREA = "How big is the bed? Say its area or its sides, like “a bed of 3 m by 1.2”."
 NO_SUCH_BED = "By the book nothing was buried there in the last twelve months."
+
+
+def which_area(units: Units) -> str:
+    """What is asked where no size was said."""
+    sides = "3 m by 1.2" if units == "metric" else "4 by 8 ft"
+    return f"How big is the bed? Say its area or its sides, like “a bed of {sides}”."
+
 
 YEAR_DAYS = 365
 """Burials that count towards the yearly limit."""
@@ -61,7 +67,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         if act.place:
             return _history(act.place, had, turn)
         holds = act.mass_kg or (state.run.mass_kg if state else 0.0)
-        return _area_for(holds, turn) if holds else Answer(say=WHICH_AREA)
+        return _area_for(holds, turn) if holds else Answer(say=which_area(turn.units))
     made_of: Shares | None = act.materials or (state.run.make_up if state else None)
     nitrogen = sum(each.nitrogen_g for each in had)
     try:
@@ -117,7 +123,7 @@ async def _had(book: Book, burial: Entry, on: date, today: date) -> Had:
 def _history(place: str, had: Sequence[Had], turn: Turn) -> Answer:
     """What a bed had, where its size is not known."""
     if not had:
-        return Answer(say=f"{NO_SUCH_BED} {WHICH_AREA}")
+        return Answer(say=f"{NO_SUCH_BED} {which_area(turn.units)}")
     kg = sum(each.kg for each in had)
     nitrogen = sum(each.nitrogen_g for each in had)
     bins = "1 bin" if len(had) == 1 else f"{len(had)} bins"

@@ -22,7 +22,7 @@ CAUTIONS: Mapping[str, str] = {
     # Leptospirosis leaflet of a UK allotment association.
     "rats": "If rats have been at it: gloves on, cuts covered, hands washed after.",
     # Waters et al. 1993 (23 kg at best); HSE L23 (16 kg for women at the waist).
-    "lifting": "A full bin can weigh more than 15 kg: lift it in pairs or on a trolley.",
+    "lifting": "A full bin can weigh more than 15 kg (33 lb): lift it in pairs or on a trolley.",
     # National one-call services (811 in the US, 1100 in Australia).
     "digging": "Before digging deep, ask where pipes and cables run; cover well if animals dig.",
     # Acids of a fresh ferment: half of cress seeds fail at 2 to 4 mM.
