@@ -13,7 +13,7 @@ from handlers.practice.bins import ORDINARY_BIN, Bins, bins
 from handlers.practice.days import FILL, high_days, seal_by
 from handlers.practice.density import capacity_kg, in_bin_l, mass_kg
 from handlers.practice.figure import Refused, number
-from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate
+from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate, logged_rate
 from handlers.reading.acts import Ask
 from handlers.state import BinState, layer_mass, look_up
 from storage.rows import Entry, Units
@@ -149,11 +149,15 @@ def _logged(entries: Sequence[Entry], turn: Turn) -> tuple[float, tuple[str, ...
         and turn.today - LOOK_BACK <= entry.on <= turn.today
         and (kg := layer_mass(entry.facts))
     ]
+    count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
+    if own := logged_rate(layers, turn.today):
+        since, kg = min(on for on, _ in layers), sum(kg for _, kg in layers)
+        told = f"{count} of {number(kg)} kg since {since}, the latest counting most"
+        return 7 * own, (f"{told}: {number(7 * own)} kg a week",)
     members = {entry.member for entry in entries if entry.act == "layer" and entry.member}
     people = max(len(members), 1) * HOUSEHOLD.value
     week_kg = 7 * forecast_rate(layers, turn.today, people=people)
     who = "one household" if len(members) < 2 else f"{len(members)} households"
-    count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
     return week_kg, (f"{count} of {who} come to {number(week_kg)} kg a week",)
 
 

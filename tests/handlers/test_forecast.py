@@ -92,9 +92,28 @@ async def test_bins_by_what_the_group_logged_and_has(group: Group) -> None:
     await group.says(Open(bin="shed", capacity_l=30.0))
     await feed(group, "shed", 1.0, 14)
     answer = await group.says(Ask(topic="bins"), days=13)
-    # A kilo a day, a little drawn to the usual 3.75 kg of a household; 30 L hold 21 kg.
-    assert answer.say.startswith("2 bins of 30 L for 6.")
-    assert any("14 layers of one household" in line for line in answer.why)
+    # A kilo a day is 7 kg a week; 30 L hold 21 kg, so that one fills in 21 days.
+    assert answer.say.startswith("2 bins of 30 L for 7 kg a week: one fills in about 21 days")
+    assert any("14 layers of 14 kg" in line for line in answer.why)
+
+
+async def test_a_log_shorter_than_a_week_is_drawn_to_the_usual(group: Group) -> None:
+    await feed(group, "shed", 3.0, 2)
+    # Three kilos a day would be 21 kg a week; a household's 2.5 people throw away 3.75 kg of it
+    # (UNEP 2024: 79 kg a person and year).
+    [step, *_] = (await group.says(Ask(topic="bins"), days=1)).why
+    assert "2 layers of one household" in step
+    assert 3.75 < float(step.split(" come to ")[1].split()[0]) < 15
+
+
+async def test_large_layers_of_several_days_apart_are_what_was_logged(group: Group) -> None:
+    await group.says(Open(bin="yard", capacity_l=60.0))
+    for days in (0, 4, 9, 14):
+        await group.says(Layer(bin="yard", mass_kg=9.0), days=days)
+    said = (await group.says(Ask(topic="bins"), days=14)).say
+    # 9 kg every 14 / 3 days are 13.5 kg a week, 36 kg in those 15 days alone 16.8.
+    assert said.startswith("2 bins of 60 L")
+    assert 13.5 < float(said.split(" for ")[1].split()[0]) < 16.8
 
 
 async def test_nonsense_is_refused(group: Group) -> None:
