@@ -79,7 +79,8 @@ def starter(tablespoons: float, grams: float, units: Units) -> str:
 def length(metres: float, units: Units) -> str:
     """A length in the garden: centimetres and metres, or inches and feet."""
     if units == "metric":
-        return f"{round(metres * 100)} cm" if metres < 1 else f"{number(metres)} m"
+        centimetres = round(metres * 100)
+        return f"{centimetres} cm" if centimetres < 100 else f"{number(metres)} m"
     inches = metres / METRES["inch"]
     return f"{round(inches)} in" if inches < 36 else f"{fraction(inches / 12, 2)} ft"
 

@@ -341,6 +341,15 @@ class Ask(_Act):
     width_m: float | None = None
     depth_m: float | None = None
     """Of a trench, told only in a room (`trench`)."""
+    cover_m: float | None = None
+    """Soil over what is in it, told only in a room (`trench`)."""
+    animals: bool | None = None
+    """Foxes, dogs and the like dig there, told only in a room (`trench`)."""
+    ferment_days: float | None = None
+    """Days that a bin stands sealed, told only in a room (`bins`)."""
+    bins: tuple[str, ...] = ()
+    """Several bins that are meant together, told only in a room (`trench`)."""
+    each: Each | None = None
     bin: str | None = None
     member: str | None = None
     on: date | None = None

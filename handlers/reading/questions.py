@@ -16,7 +16,7 @@ from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.summing import summed
 from handlers.reading.topics import TOPICS
-from handlers.reading.trenchsizes import with_sides
+from handlers.reading.trenchsizes import with_bins, with_sides
 from handlers.reading.vesselsizes import sides_l, told_l
 from handlers.reading.vocabulary import words_in
 
@@ -208,7 +208,9 @@ def _trench(q: Question) -> Ask:
         bin=_name(q),
         rules=("asks about trench",),
     )
-    return with_sides(act, q.message) if q.message.context.in_room and not by_sides else act
+    if not q.message.context.in_room:
+        return act
+    return with_bins(act if by_sides else with_sides(act, q.message), q)
 
 
 def _dilution(q: Question) -> Ask:
