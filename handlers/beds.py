@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from functools import partial
 
 from handlers.answer import Answer, Turn
 from handlers.chosen import choices, reasons
@@ -14,19 +15,13 @@ from handlers.practice.days import plant_window
 from handlers.practice.density import capacity_kg
 from handlers.practice.figure import Refused, number
 from handlers.practice.kinds import Shares
-from handlers.reading.acts import Ask
+from handlers.practice.units import KILOGRAMS
+from handlers.reading.acts import Ask, Bury
 from handlers.state import fold, look_up, named
 from storage.book import Book
 from storage.rows import Entry, Units
 
 NO_SUCH_BED = "By the book nothing was buried there in the last twelve months."
-
-
-def which_area(units: Units) -> str:
-    """What is asked where no size was said."""
-    sides = "3 m by 1.2" if units == "metric" else "4 by 8 ft"
-    return f"How big is the bed? Say its area or its sides, like “a bed of {sides}”."
-
 
 YEAR_DAYS = 365
 """Burials that count towards the yearly limit."""
@@ -59,25 +54,36 @@ class Had:
         )
 
 
+def which_area(units: Units) -> str:
+    """What is asked where no size was said."""
+    sides = "3 m by 1.2" if units == "metric" else "4 by 8 ft"
+    return f"How big is the bed? Say its area or its sides, like “a bed of {sides}”."
+
+
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much a bed of that area takes, less what it had; what it had; or a bin's worth of bed."""
     state = await named(turn.book, act.bin, turn.today)
-    had = await had_by(turn.book, act.place, turn.today) if act.place else []
+    buried = next((deed for deed in turn.told if isinstance(deed, Bury)), None)
+    place = act.place or (buried.place if buried else None)
+    had = await had_by(turn.book, place, turn.today, but=turn.event) if place else []
     if act.area_m2 is None:
-        if act.place:
-            return _history(act.place, had, turn)
+        if place:
+            return _history(place, had, turn)
         holds = act.mass_kg or (state.run.mass_kg if state else 0.0)
         return _area_for(holds, turn) if holds else Answer(say=which_area(turn.units))
     made_of: Shares | None = act.materials or (state.run.make_up if state else None)
-    nitrogen = sum(each.nitrogen_g for each in had)
+    reckoned = partial(
+        bed,
+        act.area_m2,
+        had_nitrogen_g=sum(each.nitrogen_g for each in had),
+        materials=made_of,
+        limit_kg_ha=choices(turn.book.room).limit_kg_ha,
+    )
     try:
-        dressing = bed(
-            act.area_m2,
-            mass_kg=act.mass_kg,
-            had_nitrogen_g=nitrogen,
-            materials=made_of,
-            limit_kg_ha=choices(turn.book.room).limit_kg_ha,
-        )
+        dressing = reckoned(mass_kg=act.mass_kg)
+        held = state.run.mass_kg if state and not act.mass_kg else 0.0
+        if held and (buried or 0 < held < dressing.mass_kg):  # all that there is
+            dressing = reckoned(mass_kg=held)
     except Refused as refused:
         return Answer(say=str(refused))
     whose = f" from {the(state.bin.name)}" if state else ""
@@ -85,11 +91,15 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     return Answer(say=_words(dressing, whose, had, turn), why=why)
 
 
-async def had_by(book: Book, place: str, today: date) -> list[Had]:
-    """The burials in a bed of that name in the last twelve months, the first one first."""
+async def had_by(book: Book, place: str, today: date, *, but: str = "") -> list[Had]:
+    """The burials in a bed of that name in the last twelve months, the first one first; those that
+    the message `but` told are left out.
+    """
     found = []
     for entry in await book.entries():
-        if _is_burial(entry, place) and entry.on and 0 <= (today - entry.on).days < YEAR_DAYS:
+        if entry.event == but or not _is_burial(entry, place):
+            continue
+        if entry.on and 0 <= (today - entry.on).days < YEAR_DAYS:
             found.append(await _had(book, entry, entry.on, today))
     return sorted(found, key=lambda each: each.on)
 
@@ -175,7 +185,12 @@ def _nitrogen(had: Sequence[Had]) -> str:
 
 
 def _kg(kg: float, units: Units) -> str:
-    return mass(_rounded(kg), units)
+    pound = KILOGRAMS["pound"]
+    if units == "metric":
+        return mass(_rounded(kg), units)
+    if kg < pound:
+        return mass(kg, units)  # to the ounce
+    return mass(_rounded(kg / pound) * pound, units)
 
 
 def _rounded(amount: float) -> float:

@@ -94,7 +94,8 @@ def area(square_metres: float, units: Units) -> str:
     """The area of a bed."""
     if units == "metric":
         return f"{number(square_metres)} m²"
-    return f"{number(square_metres / SQUARE_METRES['square_foot'])} square feet"
+    feet = number(square_metres / SQUARE_METRES["square_foot"])
+    return f"{feet} square {'foot' if feet == '1' else 'feet'}"
 
 
 def whole_days(count: int) -> str:

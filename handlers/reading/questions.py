@@ -4,10 +4,11 @@ from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Act, Ask, Layer, Topic
 from handlers.reading.amounts import Amount
 from handlers.reading.asking import is_question
+from handlers.reading.bedsizes import with_size
 from handlers.reading.briefly import PLANTS
 from handlers.reading.dilutions import dilution_of
 from handlers.reading.doers import is_sender
-from handlers.reading.further import further, may_be_further, names_place, placed
+from handlers.reading.further import further, may_be_further, names_place, place_in, placed
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
@@ -172,14 +173,7 @@ def filled(q: Question, topic: Topic) -> Ask:
         case "trench":
             return _trench(q)
         case "bed":
-            area, mass = q.amounts("area"), q.amounts("mass")
-            return Ask(
-                topic=topic,
-                area_m2=area[0] if area else None,
-                mass_kg=mass[0] if mass and q.message.context.in_room else None,
-                bin=_name(q),
-                rules=rule,
-            )
+            return _bed(q)
         case "trouble":
             return Ask(topic=topic, signs=q.signs(), bin=_name(q), rules=rule)
         case "allowed":
@@ -196,6 +190,19 @@ def filled(q: Question, topic: Topic) -> Ask:
             return Ask(topic=topic, bin=_name(q), on=on, rules=rule)
         case _:
             return Ask(topic=topic, bin=_name(q), rules=rule)
+
+
+def _bed(q: Question) -> Ask:
+    area, mass, in_room = q.amounts("area"), q.amounts("mass"), q.message.context.in_room
+    act = Ask(
+        topic="bed",
+        area_m2=area[0] if area else None,
+        mass_kg=mass[0] if mass and in_room else None,
+        place=place_in(q) if in_room else None,
+        bin=_name(q),
+        rules=("asks about bed",),
+    )
+    return with_size(act, q) if in_room else act
 
 
 def _trench(q: Question) -> Ask:

@@ -45,7 +45,12 @@ def test_sides_said(text: str, sides: tuple[float | None, ...]) -> None:
 def test_what_goes_into_a_trench_and_lies_over_it(text: str, said: dict[str, object]) -> None:
     [act] = acts(text, in_room=True)
     assert isinstance(act, Ask)
-    told = {"bins": act.bins, "each": act.each, "animals": act.animals, "cover_m": act.cover_m}
+    told: dict[str, object] = {
+        "bins": act.bins,
+        "each": act.each,
+        "animals": act.animals,
+        "cover_m": act.cover_m,
+    }
     told |= {"bin": act.bin if "bin" in said else None, "what": act.what}
     assert {name: value for name, value in told.items() if value} == said
 
