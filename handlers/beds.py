@@ -7,7 +7,7 @@ from functools import partial
 
 from handlers.answer import Answer, Turn
 from handlers.chosen import choices, reasons
-from handlers.phrasing import area, capital, day, length, mass, percent, the
+from handlers.phrasing import area, capital, day, length, mass, percent, rough_mass, the
 from handlers.practice.bed import DRESSING, TOPSOIL, Bed, bed
 from handlers.practice.cautions import caution
 from handlers.practice.composition import content
@@ -15,7 +15,6 @@ from handlers.practice.days import plant_window
 from handlers.practice.density import capacity_kg
 from handlers.practice.figure import Refused, number
 from handlers.practice.kinds import Shares
-from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Ask, Bury
 from handlers.state import fold, look_up, named
 from storage.book import Book
@@ -167,11 +166,13 @@ def _words(dressing: Bed, whose: str, had: Sequence[Had], turn: Turn) -> str:
         return "\n".join([*lines, caution("rules")])
     together = f", with the {_nitrogen(had)} it had" if had else ""
     first = (
-        f"{_kg(dressing.mass_kg, units)}{whose} on {area(dressing.area_m2, units)}, worked into "
-        f"the top {length(TOPSOIL.value, units)}{together}: {used}."
+        f"{rough_mass(dressing.mass_kg, units)}{whose} on {area(dressing.area_m2, units)}, worked "
+        f"into the top {length(TOPSOIL.value, units)}{together}: {used}."
     )
     if dressing.mass_kg > dressing.most_kg * 1.001:
-        most = f"at most {_kg(dressing.most_kg, units)}" if dressing.most_kg else "nothing more"
+        most = (
+            f"at most {rough_mass(dressing.most_kg, units)}" if dressing.most_kg else "nothing more"
+        )
         first += f" That is too much: give it {most}."
     wait = plant_window(turn.today, plant_days=choices(turn.book.room).plant_days)
     first_day, usual_day = ((on - turn.today).days for on in (wait.start, wait.end))
@@ -182,15 +183,6 @@ def _words(dressing: Bed, whose: str, had: Sequence[Had], turn: Turn) -> str:
 
 def _nitrogen(had: Sequence[Had]) -> str:
     return f"{number(sum(each.nitrogen_g for each in had), 2)} g of nitrogen"
-
-
-def _kg(kg: float, units: Units) -> str:
-    pound = KILOGRAMS["pound"]
-    if units == "metric":
-        return mass(_rounded(kg), units)
-    if kg < pound:
-        return mass(kg, units)  # to the ounce
-    return mass(_rounded(kg / pound) * pound, units)
 
 
 def _rounded(amount: float) -> float:

@@ -42,6 +42,14 @@ def _grams(grams: float) -> str:
     return f"{number(grams / 1000)} kg"
 
 
+def rough_mass(kg: float, units: Units) -> str:
+    """A mass to two digits of kilograms or pounds, as nobody weighs a bin more exactly."""
+    pound = KILOGRAMS["pound"]
+    if units == "metric":
+        return mass(float(number(kg, 2)), units)
+    return mass(float(number(kg / pound, 2)) * pound if kg >= pound else kg, units)
+
+
 def volume(litres: float, units: Units) -> str:
     """A volume of liquid or scraps, in the measures of the group's kitchens."""
     if units == "metric":

@@ -6,6 +6,8 @@ and licensed people come first.
 
 from collections.abc import Mapping
 
+from handlers.practice.figure import Figure
+
 CAUTIONS: Mapping[str, str] = {
     # NSW Health and WorkSafe Queensland on potting mix and compost.
     "mould": "Do not sniff mould or dusty bran: damp it, wear a mask and gloves, and leave it to "
@@ -36,6 +38,15 @@ CAUTIONS: Mapping[str, str] = {
     "rules": "Local rules on food waste and manure come first.",
 }
 """Caution by name."""
+
+
+LIFTED_KG = Figure(
+    "weight up to which one lifts a bin alone",
+    15,
+    "kg",
+    "Waters et al. 1993: 15.35 kg held at 30 cm and lifted 60 cm",
+    "derived",
+)
 
 
 def caution(name: str) -> str:
