@@ -14,12 +14,8 @@ from handlers.reading.question import Question
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
-COUNTED = {
-    word: number
-    for number, word in enumerate(
-        (["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"]), 1
-    )
-}
+_NUMBERS = "one two three four five six seven eight nine ten eleven twelve"
+COUNTED = {word: number for number, word in enumerate(_NUMBERS.split(), 1)}
 _HOW_MANY = Late(
     r"\bhow many (?:more |other |extra |bokashi |fermenting |\S+ (?:l|litres?|liters?|gallons?) )*"
     r"(?:bins|buckets|pails)\b(?! of (?!\d))"
