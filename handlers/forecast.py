@@ -182,7 +182,7 @@ def _logged(entries: Sequence[Entry], turn: Turn) -> tuple[float, tuple[str, ...
         told = f"{count} of {number(kg)} kg since {since}, the latest counting most"
         return 7 * own, (f"{told}: {number(7 * own)} kg a week",)
     members = {entry.member for entry in entries if entry.act == "layer" and entry.member}
-    people = max(len(members), 1) * HOUSEHOLD.value
+    people = len(members) * HOUSEHOLD.value if len(members) > 1 else None
     week_kg = 7 * forecast_rate(layers, turn.today, people=people)
     who = "one household" if len(members) < 2 else f"{len(members)} households"
     return week_kg, (f"{count} of {who} come to {number(week_kg)} kg a week",)
