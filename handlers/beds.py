@@ -1,5 +1,6 @@
 """How much a bed takes, counting the nitrogen that it had from the group's bins in a year."""
 
+from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -13,10 +14,10 @@ from handlers.practice.cautions import caution
 from handlers.practice.composition import content
 from handlers.practice.days import plant_window
 from handlers.practice.density import capacity_kg
-from handlers.practice.figure import Refused, number
-from handlers.practice.kinds import Shares
+from handlers.practice.figure import Refused, listed, number
+from handlers.practice.kinds import Kind, Shares
 from handlers.reading.acts import Ask, Bury
-from handlers.state import fold, look_up, named
+from handlers.state import BinState, fold, look_up, named
 from storage.book import Book
 from storage.rows import Entry, Units
 
@@ -61,33 +62,51 @@ def which_area(units: Units) -> str:
 
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much a bed of that area takes, less what it had; what it had; or a bin's worth of bed."""
-    state = await named(turn.book, act.bin, turn.today)
-    buried = next((deed for deed in turn.told if isinstance(deed, Bury)), None)
-    place = act.place or (buried.place if buried else None)
+    buried = [deed for deed in turn.told if isinstance(deed, Bury)]
+    bins = await _bins(act, buried, turn)
+    held, mixed = _together(bins)
+    place = act.place or next((deed.place for deed in buried), None)
     had = await had_by(turn.book, place, turn.today, but=turn.event) if place else []
     if act.area_m2 is None:
         if place:
             return _history(place, had, turn)
-        holds = act.mass_kg or (state.run.mass_kg if state else 0.0)
+        holds = act.mass_kg or held
         return _area_for(holds, turn) if holds else Answer(say=which_area(turn.units))
-    made_of: Shares | None = act.materials or (state.run.make_up if state else None)
     reckoned = partial(
         bed,
         act.area_m2,
         had_nitrogen_g=sum(each.nitrogen_g for each in had),
-        materials=made_of,
+        materials=act.materials or mixed,
         limit_kg_ha=choices(turn.book.room).limit_kg_ha,
     )
     try:
         dressing = reckoned(mass_kg=act.mass_kg)
-        held = state.run.mass_kg if state and not act.mass_kg else 0.0
-        if held and (buried or 0 < held < dressing.mass_kg):  # all that there is
+        if held and not act.mass_kg and (buried or held < dressing.mass_kg):  # all there is
             dressing = reckoned(mass_kg=held)
     except Refused as refused:
         return Answer(say=str(refused))
-    whose = f" from {the(state.bin.name)}" if state else ""
+    whose = f" from {listed([the(state.bin.name) for state in bins])}" if bins else ""
     why = reasons(dressing.led_by([each.step for each in had]), turn.book.room)
     return Answer(say=_words(dressing, whose, had, turn), why=why)
+
+
+async def _bins(act: Ask, buried: Sequence[Bury], turn: Turn) -> list[BinState]:
+    """The bins that are meant: those that the message tells the burial of, else those it names."""
+    names: Sequence[str | None] = [deed.bin for deed in buried if deed.bin]
+    names = names or act.bins or [act.bin]
+    states = [await named(turn.book, name, turn.today) for name in names]
+    return [state for state in states if state is not None]
+
+
+def _together(states: Sequence[BinState]) -> tuple[float, Shares | None]:
+    """What bins hold together (kg), and what that is made of."""
+    kinds: dict[Kind, float] = defaultdict(float)
+    for state in states:
+        for kind, kg in state.run.kinds_kg.items():
+            kinds[kind] += kg
+    whole = sum(kinds.values())
+    made_of = {kind: kg / whole for kind, kg in kinds.items()} if whole else None
+    return sum(state.run.mass_kg for state in states), made_of
 
 
 async def had_by(book: Book, place: str, today: date, *, but: str = "") -> list[Had]:

@@ -1,6 +1,7 @@
 """What lies ahead: when a bin will be full, and how many bins the group wants."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 from math import ceil
 
@@ -28,8 +29,10 @@ LOOK_BACK = timedelta(days=56)
 
 async def asked_full(act: Ask, turn: Turn) -> Answer:
     """When the bin that was named, or must be meant, will be full."""
+    if act.what == "weight" and not (act.capacity_l or await turn.book.bins()):
+        act = replace(act, capacity_l=ORDINARY_BIN.value)
     if act.what == "weight" and act.capacity_l:
-        return _weight(act.capacity_l, "it", turn)
+        return _weight(act.capacity_l, f"a bin of {volume(act.capacity_l, turn.units)}", turn)
     state = await meant(act.bin, turn, stages={"filling"})
     if isinstance(state, Answer):
         return state

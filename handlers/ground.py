@@ -51,7 +51,7 @@ async def asked_trench(act: Ask, turn: Turn) -> Answer:
             return await _held_by(act, turn)
         found = await _to_bury(act, turn)
         if found is None:
-            return Answer(say=HOW_MUCH)
+            return Answer(say=_where_animals_dig(act, turn) + HOW_MUCH)
         litres = found.ferment.litres
         width_m, depth_m = _other_sides(act, litres, ours)
         dug = trench(
@@ -75,6 +75,14 @@ async def asked_trench(act: Ask, turn: Turn) -> Answer:
         )
     led = dug.led_by(found.ferment.steps, found.ferment.figures)
     return Answer(say="\n".join([*lines, caution("digging")]), why=reasons(led, turn.book.room))
+
+
+def _where_animals_dig(act: Ask, turn: Turn) -> str:
+    """How deep to dig, where that is all that can be said; nothing where no animals do."""
+    if not act.animals:
+        return ""
+    deep, over = (length(each.value, turn.units) for each in (DEPTH_ANIMALS, COVER_ANIMALS))
+    return f"Where animals dig, {deep} deep with {over} of soil on top. "
 
 
 def _is_measured(act: Ask) -> bool:

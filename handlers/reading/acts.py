@@ -348,7 +348,7 @@ class Ask(_Act):
     ferment_days: float | None = None
     """Days that a bin stands sealed, told only in a room (`bins`)."""
     bins: tuple[str, ...] = ()
-    """Several bins that are meant together, told only in a room (`trench`)."""
+    """Several bins that are meant together, told only in a room (`trench`, `bed`)."""
     each: Each | None = None
     bin: str | None = None
     member: str | None = None

@@ -26,7 +26,8 @@ _SHARE = Late(
     r"(?:in|contain|hold|got)\b"
 )
 _HEAVY = Late(
-    r"\bhow (?:heavy|much) (?:is|are|does|do|will|would|can|could|might)\b.{0,40}\bfull\b"
+    r"\bhow (?:heavy|much) (?:is|are|does|do|will|would|can|could|might)\b.{0,40}\bfull\b|"
+    r"\bwhat (?:does|do|will|would|can|could|might)\b.{0,20}\bfull\b.{0,40}\bweighs?\b"
 )
 _WEIGH = words_in("heavy weigh weighs weight")
 _FED = words_in("add put feed throw chuck give collect get make bring")

@@ -30,7 +30,8 @@ _COUNT = rf"(\d+|{'|'.join(sorted(COUNTED))})"
 _HOMES = r"households?|famil(?:y|ies)|homes?|flats?|houses?|apartments?"
 _FOR_MANY = Late(rf"\b{_COUNT} (people|persons?|of us|{_HOMES})\b")
 _HOMES_OF = Late(
-    rf"\b{_COUNT} (?:{_HOMES}) (?:(?:of|with|at|each|,) )+{_COUNT} (?:people|persons?|each)\b"
+    rf"\b{_COUNT} (?:{_HOMES}) (?:(?:of|with|at|each|,) )+{_COUNT}\b"
+    r"(?! (?:days?|weeks?|kgs?|kilos?|l|lit\w+|lbs?|pounds?|gal\w*))"
 )
 _FERMENTS = Late(
     rf"\bferment(?:s|ing|ed)? (?:(?:for|about|them|it|takes|is) )*{_COUNT} (days?|weeks?)\b|"
@@ -47,7 +48,7 @@ _SAID = words_in(
     "or is are that which makes make throw away put produce collect so ok bot please then at least "
     "all together street building block house neighbours members altogether required require when "
     "flat flats houses apartment apartments each ferment ferments fermented fermentation sealed "
-    "takes them "
+    "takes them school class office club nursery "
     "eat eats who hold holds holding big large small size sized what which should best right good "
     ", : . 's"
 )

@@ -127,6 +127,9 @@ _TRENCH = Late(
 )
 _BED_WORDS = words_in("bed beds border borders patch plot plots")
 _BIN_ON_BED = Late(
+    r"\b(?:can|may|could|should) (?:i|we) (?:put|spread|use|work|tip|empty) (?:the |my |our )?\w+ "
+    r"(?:bin |bucket )?(?:in )?(?:on|onto|into|under|beside|round|around|among|between) (?:the|my|"
+    r"our|those|these)\b|"
     r"\b(?:can|may|could|should|will|would) (?:the |my |our )?\w+ (?:(?:also|still|all|just) )*"
     r"(?:go|be (?:put|spread|worked|used))(?: in)? (?:on|onto|into|in|under|beside|round|around|"
     r"among|between) (?:the|my|our|those|these|a)\b"
@@ -278,7 +281,9 @@ _OUTRIGHT = (
         _DUE,
     ),
     _Outright("starter", words_in("bran starter"), _STARTER),
-    _Outright("bed", words_in("go put spread worked used"), _BIN_ON_BED, "bin on bed"),
+    _Outright(
+        "bed", words_in("go put spread worked used use work tip empty"), _BIN_ON_BED, "bin on bed"
+    ),
     _Outright("bed", _BED_WORDS, _BED),
     _Outright("trench", words_in("hole trench pit ditch soil earth bury dig"), _TRENCH),
     _Outright(
@@ -351,7 +356,9 @@ def _is_named(of: str, message: Message) -> bool:
 
 def _may_go(ref: BinRef, message: Message) -> bool:
     """ "Can the shed bin go on the carrots": it is the bin that may go, to a bed or to plants."""
-    led = not _MAY.isdisjoint(message.norms[max(0, ref.start - 2) : ref.start])
+    if any(item.start < ref.start for item in message.items):
+        return False
+    led = not _MAY.isdisjoint(message.norms[max(0, ref.start - 4) : ref.start])
     grown = any(item.start >= ref.end for item in message.items)
     return led and (grown or message.has(_BED_WORDS, ref.end, len(message.norms)))
 

@@ -1,5 +1,7 @@
 """Questions the bot can answer: where one is asked, about which topic, with which figures."""
 
+from dataclasses import replace
+
 from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Act, Ask, Layer, Topic
 from handlers.reading.amounts import Amount
@@ -17,7 +19,7 @@ from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.summing import summed
 from handlers.reading.topics import TOPICS
-from handlers.reading.trenchsizes import with_bins, with_sides
+from handlers.reading.trenchsizes import bins_in, with_bins, with_sides
 from handlers.reading.vesselsizes import sides_l, told_l
 from handlers.reading.vocabulary import words_in
 
@@ -202,7 +204,10 @@ def _bed(q: Question) -> Ask:
         bin=_name(q),
         rules=("asks about bed",),
     )
-    return with_size(act, q) if in_room else act
+    if not in_room:
+        return act
+    names = bins_in(q)
+    return with_size(replace(act, bins=names) if len(names) > 1 else act, q)
 
 
 def _trench(q: Question) -> Ask:

@@ -236,7 +236,7 @@ def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores)
         asked = found[kinds.index(f"ask {topic}")]
     kept = [act for act in found if act is not asked]
     if topic == "bed":
-        kept = [act for act in kept if kind_of(act) != "ask allowed"]
+        kept = [act for act in kept if kind_of(act) not in ("ask allowed", "ask trench")]
     if topic == "allowed" and is_whether(message):
         kept = [act for act in kept if kind_of(act) != "layer"]
     if len(message.sentences) == 1:

@@ -64,6 +64,9 @@ def _told(message: Message) -> Amount | None:
 
 
 def _is_of_soil(message: Message, amount: Amount, held: frozenset[int] | set[int]) -> bool:
+    behind = [norm for norm in message.norms[amount.end : amount.end + 3] if norm != "the"]
+    if behind[:1] == ["in"] and not SOIL.isdisjoint(behind[1:2]):  # "8 degrees in the soil"
+        return True
     places = {word for place in message.context.places for word in place.casefold().split()}
     for i in range(amount.start - 1, max(-1, amount.start - _FARTHEST), -1):
         norm = message.norms[i]

@@ -23,6 +23,8 @@ QUESTIONS = [
     # US Census 2023: 2.5 people to a household.
     ("how many bins for 12 households", Ask(topic="bins", people=30.0)),
     ("how many bins for 9 households of 3 people?", Ask(topic="bins", people=27.0)),
+    ("how many bins for six families of four?", Ask(topic="bins", people=24.0)),
+    ("how many bins for a school of 30 people?", Ask(topic="bins", people=30.0)),
     ("how many buckets for twelve flats, 2 people each?", Ask(topic="bins", people=24.0)),
     (
         "how many bins for 5 kg a week fermenting 3 weeks?",

@@ -22,6 +22,8 @@ from tests.reading.context import acts
         ("does bin 3 fit in a hole 1 m by 40 cm?", "trench"),
         ("can bin 3 go on the raspberries?", "bed"),
         ("could the shed be put under the plum patch too?", "bed"),
+        ("may I put bin 3 on the raspberries?", "bed"),
+        ("may I put raspberries in bin 3?", "allowed"),
         ("can raspberries go in bin 3?", "allowed"),
         ("would that be too much for my bed?", "bed"),
         ("how big a bed for 9 kg?", "bed"),

@@ -21,6 +21,7 @@ from tests.reading.context import acts
         ("how deep a trench for 15 L?", (None, None, None)),
         ("I've a trench of 1 m by 30 cm, 30 cm deep, how much goes in?", (1, 0.3, 0.3)),
         ("how much fits in a trench of 5 x 2 ft?", (1.524, 0.6096, None)),
+        ("is a hole 50 cm x 50 cm x 40 cm enough for 15 L?", (0.5, 0.5, 0.4)),
         ("how much fits in a hole 2 ft square?", (0.6096, 0.6096, None)),
     ],
 )
@@ -39,6 +40,7 @@ def test_sides_said(text: str, sides: tuple[float | None, ...]) -> None:
         ("how long a trench for 15 L, there are badgers?", {"animals": True}),
         ("how long a trench for 15 L, no dogs here?", {}),
         ("how long a trench for 15 L under 20 cm of cover?", {"cover_m": pytest.approx(0.2)}),
+        ("trench for 15 L under 20 cm of soil?", {"cover_m": pytest.approx(0.2)}),
         ("how long a trench for half the shed bin?", {"bin": "shed", "what": "half of it"}),
     ],
 )
