@@ -174,7 +174,7 @@ async def test_a_burial_counts_what_the_bed_had_and_not_itself(db: Database) -> 
     *_, first = await room.says("buried shed in the pear bed, 4 m2")
     *_, second = await room.says("buried blue in the pear bed, 4 m2")
     assert "it had" not in first.body
-    # 0.7 % of 3 kg are 21 g (food waste by NRAES-54 and USDA SR28).
+    # 0.7 % of 3 kg are 21 g (foods of USDA SR28 in the shares that kitchens throw away, WRAP).
     assert "with the 21 g of nitrogen it had" in second.body
     *_, asked = await room.says("can blue go on the pear bed too?")
     assert asked.body.startswith("The pear bed had 2 bins, 6 kg with about 42 g of nitrogen")
