@@ -1,19 +1,24 @@
 """What is answered out of a table: harm first of all, and what a newcomer asks."""
 
 from collections.abc import Mapping
+from dataclasses import replace
+from datetime import date
 
 from handlers import calendar
 from handlers.answer import Answer, Turn
 from handlers.care import care_of
 from handlers.chosen import choices, reasons
 from handlers.dues import is_shown_on
-from handlers.phrasing import temperature, whole_days
+from handlers.phrasing import capital, day, span, temperature, whole_days
+from handlers.planting import plant_there
 from handlers.practice.advice import Advice
 from handlers.practice.days import bury_window
+from handlers.practice.figure import Refused
 from handlers.practice.harm import ADVICE
 from handlers.practice.lessons import TAUGHT, Lesson
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Harm, Taught
+from handlers.state import named, new_run
 
 DUE: Mapping[Lesson, str] = {
     "when to bury": "bury",
@@ -30,6 +35,10 @@ def about_harm(plan: Harm) -> Answer:
 
 async def taught(plan: Taught, turn: Turn) -> Answer:
     """What a newcomer asks; the days of the asker's own bins where the calendar has them."""
+    if plan.lesson == "when to plant" and (plan.celsius is not None or plan.since):
+        return _planted(plan, turn)
+    if plan.since is not None:
+        return await _buried(plan, plan.since, turn)
     if plan.celsius is not None:
         return _days_at(plan.celsius, turn)
     what = DUE.get(plan.lesson)
@@ -50,6 +59,43 @@ def _days_at(celsius: float, turn: Turn) -> Answer:
     span = f"{least} to {most} days" if least < most else whole_days(most)
     lines = (f"About {span} sealed at {temperature(celsius, turn.units)}.", *window.lines[1:])
     return Answer(say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+async def _buried(plan: Taught, sealed: date, turn: Turn) -> Answer:
+    """When a bin that was or will be sealed on a day is to be buried; nothing is written down."""
+    state = await named(turn.book, plan.bin, turn.today)
+    run = state.run if state else new_run(turn.book.room)
+    if plan.days:
+        run = replace(run, choices=replace(run.choices, ferment_days=plan.days))
+    try:
+        window = run.to_bury(sealed)
+    except Refused as refused:
+        return Answer(say=str(refused))
+    days = span(window.start, window.end, turn.today)
+    return Answer(
+        say=f"{_supposed('sealed', sealed, turn)}, bury it {days}.",
+        why=reasons(window, turn.book.room),
+    )
+
+
+def _planted(plan: Taught, turn: Turn) -> Answer:
+    """When the soil can be planted, by its temperature or by the day of the burial."""
+    buried = plan.since or turn.today
+    window = new_run(turn.book.room).to_plant(buried, plan.celsius)
+    if plan.since:
+        then = plant_there(window, plan.celsius, turn)
+        say = f"{_supposed('buried', buried, turn)}, {then[:1].lower()}{then[1:]}"
+    else:
+        least, most = ((on - buried).days for on in (window.start, window.end))
+        days = f"{least} to {most} days" if least < most else whole_days(most)
+        at = temperature(plan.celsius or 0.0, turn.units)
+        say = " ".join([f"{capital(days)} after burying, in soil of {at}.", *window.lines[1:]])
+    return Answer(say=say, why=reasons(window, turn.book.room))
+
+
+def _supposed(deed: str, on: date, turn: Turn) -> str:
+    """The deed as no more than supposed: nobody is to think it written down."""
+    return f"If it {'was' if on < turn.today else 'is'} {deed} {day(on, turn.today)}"
 
 
 def _said(advice: Advice) -> Answer:

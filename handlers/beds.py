@@ -1,25 +1,26 @@
 """How much a bed takes, counting the nitrogen that it had from the group's bins in a year."""
 
+from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from functools import partial
 
 from handlers.answer import Answer, Turn
 from handlers.chosen import choices, reasons
-from handlers.phrasing import area, capital, day, length, mass, percent, the
+from handlers.phrasing import area, capital, day, length, mass, percent, rough_mass, the
 from handlers.practice.bed import DRESSING, TOPSOIL, Bed, bed
 from handlers.practice.cautions import caution
 from handlers.practice.composition import content
 from handlers.practice.days import plant_window
 from handlers.practice.density import capacity_kg
-from handlers.practice.figure import Refused, number
-from handlers.practice.kinds import Shares
-from handlers.reading.acts import Ask
-from handlers.state import fold, look_up, named
+from handlers.practice.figure import Refused, listed, number
+from handlers.practice.kinds import Kind, Shares
+from handlers.reading.acts import Ask, Bury
+from handlers.state import BinState, fold, look_up, named
 from storage.book import Book
 from storage.rows import Entry, Units
 
-WHICH_AREA = "How big is the bed? Say its area or its sides, like “a bed of 3 m by 1.2”."
 NO_SUCH_BED = "By the book nothing was buried there in the last twelve months."
 
 YEAR_DAYS = 365
@@ -53,37 +54,70 @@ class Had:
         )
 
 
+def which_area(units: Units) -> str:
+    """What is asked where no size was said."""
+    sides = "3 m by 1.2" if units == "metric" else "4 by 8 ft"
+    return f"How big is the bed? Say its area or its sides, like “a bed of {sides}”."
+
+
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much a bed of that area takes, less what it had; what it had; or a bin's worth of bed."""
-    state = await named(turn.book, act.bin, turn.today)
-    had = await had_by(turn.book, act.place, turn.today) if act.place else []
+    buried = [deed for deed in turn.told if isinstance(deed, Bury)]
+    bins = await _bins(act, buried, turn)
+    held, mixed = _together(bins)
+    place = act.place or next((deed.place for deed in buried), None)
+    had = await had_by(turn.book, place, turn.today, but=turn.event) if place else []
     if act.area_m2 is None:
-        if act.place:
-            return _history(act.place, had, turn)
-        holds = act.mass_kg or (state.run.mass_kg if state else 0.0)
-        return _area_for(holds, turn) if holds else Answer(say=WHICH_AREA)
-    made_of: Shares | None = act.materials or (state.run.make_up if state else None)
-    nitrogen = sum(each.nitrogen_g for each in had)
+        if place:
+            return _history(place, had, turn)
+        holds = act.mass_kg or held
+        return _area_for(holds, turn) if holds else Answer(say=which_area(turn.units))
+    reckoned = partial(
+        bed,
+        act.area_m2,
+        had_nitrogen_g=sum(each.nitrogen_g for each in had),
+        materials=act.materials or mixed,
+        limit_kg_ha=choices(turn.book.room).limit_kg_ha,
+    )
     try:
-        dressing = bed(
-            act.area_m2,
-            mass_kg=act.mass_kg,
-            had_nitrogen_g=nitrogen,
-            materials=made_of,
-            limit_kg_ha=choices(turn.book.room).limit_kg_ha,
-        )
+        dressing = reckoned(mass_kg=act.mass_kg)
+        if held and not act.mass_kg and (buried or held < dressing.mass_kg):  # all there is
+            dressing = reckoned(mass_kg=held)
     except Refused as refused:
         return Answer(say=str(refused))
-    whose = f" from {the(state.bin.name)}" if state else ""
+    whose = f" from {listed([the(state.bin.name) for state in bins])}" if bins else ""
     why = reasons(dressing.led_by([each.step for each in had]), turn.book.room)
     return Answer(say=_words(dressing, whose, had, turn), why=why)
 
 
-async def had_by(book: Book, place: str, today: date) -> list[Had]:
-    """The burials in a bed of that name in the last twelve months, the first one first."""
+async def _bins(act: Ask, buried: Sequence[Bury], turn: Turn) -> list[BinState]:
+    """The bins that are meant: those that the message tells the burial of, else those it names."""
+    names: Sequence[str | None] = [deed.bin for deed in buried if deed.bin]
+    names = names or act.bins or [act.bin]
+    states = [await named(turn.book, name, turn.today) for name in names]
+    return [state for state in states if state is not None]
+
+
+def _together(states: Sequence[BinState]) -> tuple[float, Shares | None]:
+    """What bins hold together (kg), and what that is made of."""
+    kinds: dict[Kind, float] = defaultdict(float)
+    for state in states:
+        for kind, kg in state.run.kinds_kg.items():
+            kinds[kind] += kg
+    whole = sum(kinds.values())
+    made_of = {kind: kg / whole for kind, kg in kinds.items()} if whole else None
+    return sum(state.run.mass_kg for state in states), made_of
+
+
+async def had_by(book: Book, place: str, today: date, *, but: str = "") -> list[Had]:
+    """The burials in a bed of that name in the last twelve months, the first one first; those that
+    the message `but` told are left out.
+    """
     found = []
     for entry in await book.entries():
-        if _is_burial(entry, place) and entry.on and 0 <= (today - entry.on).days < YEAR_DAYS:
+        if entry.event == but or not _is_burial(entry, place):
+            continue
+        if entry.on and 0 <= (today - entry.on).days < YEAR_DAYS:
             found.append(await _had(book, entry, entry.on, today))
     return sorted(found, key=lambda each: each.on)
 
@@ -117,7 +151,7 @@ async def _had(book: Book, burial: Entry, on: date, today: date) -> Had:
 def _history(place: str, had: Sequence[Had], turn: Turn) -> Answer:
     """What a bed had, where its size is not known."""
     if not had:
-        return Answer(say=f"{NO_SUCH_BED} {WHICH_AREA}")
+        return Answer(say=f"{NO_SUCH_BED} {which_area(turn.units)}")
     kg = sum(each.kg for each in had)
     nitrogen = sum(each.nitrogen_g for each in had)
     bins = "1 bin" if len(had) == 1 else f"{len(had)} bins"
@@ -151,24 +185,23 @@ def _words(dressing: Bed, whose: str, had: Sequence[Had], turn: Turn) -> str:
         return "\n".join([*lines, caution("rules")])
     together = f", with the {_nitrogen(had)} it had" if had else ""
     first = (
-        f"{_kg(dressing.mass_kg, units)}{whose} on {area(dressing.area_m2, units)}, worked into "
-        f"the top {length(TOPSOIL.value, units)}{together}: {used}."
+        f"{rough_mass(dressing.mass_kg, units)}{whose} on {area(dressing.area_m2, units)}, worked "
+        f"into the top {length(TOPSOIL.value, units)}{together}: {used}."
     )
     if dressing.mass_kg > dressing.most_kg * 1.001:
-        most = f"at most {_kg(dressing.most_kg, units)}" if dressing.most_kg else "nothing more"
+        most = (
+            f"at most {rough_mass(dressing.most_kg, units)}" if dressing.most_kg else "nothing more"
+        )
         first += f" That is too much: give it {most}."
     wait = plant_window(turn.today, plant_days=choices(turn.book.room).plant_days)
     first_day, usual_day = ((on - turn.today).days for on in (wait.start, wait.end))
-    plant = f"Plant there {first_day} to {usual_day} days later."
+    days = f"{first_day} to {usual_day}" if first_day < usual_day else f"{usual_day}"
+    plant = f"Plant there {days} days later."
     return f"{first}\n{plant} {caution('rules')}"
 
 
 def _nitrogen(had: Sequence[Had]) -> str:
     return f"{number(sum(each.nitrogen_g for each in had), 2)} g of nitrogen"
-
-
-def _kg(kg: float, units: Units) -> str:
-    return mass(_rounded(kg), units)
 
 
 def _rounded(amount: float) -> float:

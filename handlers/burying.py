@@ -9,6 +9,7 @@ from handlers.bins import ask_which, choose
 from handlers.chosen import reasons
 from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
+from handlers.planting import plant_there
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Amend, Bury, Retract
 from handlers.state import BinState, Stage, named, new_run
@@ -28,7 +29,7 @@ async def buried(act: Bury, turn: Turn) -> Answer:
     name = await choose(act.bin, turn, stages=CLOSED)
     if act.part:
         return Answer(say=_in_part(name))
-    facts = Facts(place=act.place)
+    facts = Facts(place=act.place, celsius=act.celsius)
     entry = turn.entry("bury", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:
         return await ask_which(entry, turn, CLOSED)
@@ -42,11 +43,10 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         return _known(state, turn)
     if state and not act.firm and (told := await _told_otherwise(state, on, turn)):
         return _asked_anew(told, replace(act, bin=name, on=on), turn)
-    window = (state.run if state else new_run(turn.book.room)).to_plant(on)
+    window = (state.run if state else new_run(turn.book.room)).to_plant(on, act.celsius)
     when = "" if on == turn.today else f" since {day(on, turn.today)}"
     lines = [
-        f"{capital(the(name))} is in the ground{when}. Plant there "
-        f"{span(window.start, window.end, turn.today)}, later in cold soil."
+        f"{capital(the(name))} is in the ground{when}. {plant_there(window, act.celsius, turn)}"
     ]
     lines += _early(state, turn, on) if state else []
     lines += await first_heard(name, turn)

@@ -7,11 +7,12 @@ from typing import Any
 
 from handlers.answer import Answer, Setting
 from handlers.practice.choices import OURS, WHY, Choices
+from handlers.practice.days import FERMENT, PLANT, high_days, low_days
 from handlers.practice.figure import Reckoning, listed, number, quoted
 from handlers.practice.recipes import RECIPE_NAMES
 from handlers.practice.units import METRES
 from handlers.practice.value_names import RECIPES
-from storage.rows import Room
+from storage.rows import Room, Units
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -23,6 +24,8 @@ class Choice:
     """With {} for what is chosen."""
     order: str
     """The words that change it."""
+    order_in: str = ""
+    """The same where a length is measured in inches; empty where it is none."""
     low: float = 0
     high: float = 0
     """Bounds of a figure; both 0 where it is a word."""
@@ -66,8 +69,9 @@ CHOICES: Mapping[str, Choice] = {
     ),
     "trench depth": Choice(
         name="depth_cm",
-        words="trenches {} cm deep",
+        words="trenches {} deep",
         order="set the trench depth to 30 cm",
+        order_in="set the trench depth to 12 in",
         low=20,
         high=100,
     ),
@@ -82,12 +86,13 @@ CHOICES: Mapping[str, Choice] = {
 }
 """What can be chosen, by the words for it."""
 
+_INCH = METRES["inch"] * 100
+"""Centimetres."""
+
 _WHOLE = frozenset({"ferment_days", "plant_days"})
 """Choices that are whole numbers."""
 
-_ORDERS = {choice.name: choice.order for choice in CHOICES.values()} | {
-    "habit": "use the weight habit"
-}
+_BY_NAME = {choice.name: choice for choice in CHOICES.values()}
 
 
 def choices(room: Room) -> Choices:
@@ -111,28 +116,30 @@ def choice_lines(names: Iterable[str], room: Room) -> list[str]:
     lines = []
     for name in dict.fromkeys(names):
         if getattr(ours, name) == getattr(OURS, name):
-            lines.append(
-                f"our choice where sources differ: {WHY[name]}; say “{_ORDERS[name]}” for another"
-            )
+            order = _order(name, room.units)
+            lines.append(f"our choice where sources differ: {WHY[name]}; say “{order}” for another")
         else:
-            lines.append(f"your group's choice; usual is {_usual(name)}: {WHY[name]}")
+            usual = _usual(name, room.units)
+            lines.append(f"your group's choice; usual is {usual}: {WHY[name]}")
     return lines
 
 
 def own(room: Room) -> list[str]:
     """What the group chose for itself of the craft, a line for each."""
     return [
-        f"{choice.words.format(value if isinstance(value, str) else number(value)).capitalize()} "
-        f"(“{choice.order}”)."
+        f"{choice.words.format(_shown(choice.name, value, room.units)).capitalize()} "
+        f"(“{_order(choice.name, room.units)}”)."
         for choice in CHOICES.values()
         if (value := room.choices.get(choice.name)) is not None
     ]
 
 
-def changed(what: str, value: str) -> Answer:
+def changed(what: str, value: str, units: Units) -> Answer:
     """A choice is made, or what it can be is said."""
     choice = CHOICES[what]
-    return _word_chosen(choice, value) if choice.name == "recipe" else _figure_chosen(choice, value)
+    if choice.name == "recipe":
+        return _word_chosen(choice, value)
+    return _figure_chosen(choice, value, units)
 
 
 def _word_chosen(choice: Choice, value: str) -> Answer:
@@ -143,17 +150,25 @@ def _word_chosen(choice: Choice, value: str) -> Answer:
     return _set(choice, recipe, RECIPE_NAMES[recipe])
 
 
-def _figure_chosen(choice: Choice, value: str) -> Answer:
+def _figure_chosen(choice: Choice, value: str, units: Units) -> Answer:
     figure = _figure(value)
     if figure is not None and choice.name in _WHOLE:
         figure = round(figure)
+    if figure is not None and _is_inches(choice, value, figure, units):
+        figure *= _INCH
     if figure is None or not choice.low <= figure <= choice.high:
+        low, high = (_measured(choice.name, bound, units) for bound in (choice.low, choice.high))
         return Answer(
-            say=f"Give a number from {number(choice.low)} to {number(choice.high)}: "
-            f"{choice.words.format('so many')}. Usual is {_usual(choice.name)}: "
-            f"{WHY[choice.name]}."
+            say=f"Give a number from {low} to {high}: {choice.words.format('so many')}. Usual is "
+            f"{_usual(choice.name, units)}: {WHY[choice.name]}."
         )
-    return _set(choice, f"{figure}", number(figure))
+    return _set(choice, f"{figure}", _shown(choice.name, figure, units))
+
+
+def _is_inches(choice: Choice, value: str, figure: float, units: Units) -> bool:
+    """ "Set the trench depth to 12": too little for centimetres, where inches are measured."""
+    bare = re.search(r"[a-z]", value.casefold()) is None
+    return bool(choice.order_in) and units != "metric" and bare and figure < choice.low
 
 
 def _set(choice: Choice, value: str, words: str) -> Answer:
@@ -163,14 +178,41 @@ def _set(choice: Choice, value: str, words: str) -> Answer:
     )
 
 
+def _shown(name: str, value: float | str, units: Units) -> str:
+    """What is chosen, in the group's measures; where it is the usual days, from the least on."""
+    usual = _USUAL_DAYS.get(name)
+    if usual and value == high_days(usual):
+        return f"{low_days(usual)} to {high_days(usual)}"
+    return _measured(name, value, units)
+
+
+def _measured(name: str, value: float | str, units: Units) -> str:
+    if isinstance(value, str):
+        return value
+    if not _BY_NAME[name].order_in:
+        return number(value)
+    return f"{number(value)} cm" if units == "metric" else f"{round(value / _INCH)} in"
+
+
+_USUAL_DAYS = {"ferment_days": FERMENT, "plant_days": PLANT}
+
+
+def _order(name: str, units: Units) -> str:
+    """The words that change a choice."""
+    choice = _BY_NAME.get(name)
+    if choice is None:
+        return "use the weight habit"
+    return choice.order_in if choice.order_in and units != "metric" else choice.order
+
+
 def kept(name: str, value: str) -> float | str:
     """A choice as the book keeps it: a figure, or a word."""
     return value if isinstance(getattr(OURS, name), str) else float(value)
 
 
-def _usual(name: str) -> str:
+def _usual(name: str, units: Units) -> str:
     ours = getattr(OURS, name)
-    return str(ours) if isinstance(ours, str) else number(ours)
+    return _measured(name, ours, units) if name in _BY_NAME else str(ours)
 
 
 def _figure(value: str) -> float | None:
@@ -178,7 +220,7 @@ def _figure(value: str) -> float | None:
     inches = re.search(r"\bin(?:ch(?:es)?)?$", value.strip()) is not None
     for word in reversed(re.findall(r"(?:(?<!\d)-)?[\d.]+", value)):
         try:
-            return float(word) * (METRES["inch"] * 100 if inches else 1)
+            return float(word) * (_INCH if inches else 1)
         except ValueError:
             continue
     return None

@@ -40,7 +40,7 @@ AMENDABLE = {
     "materials": ("layer",),
     "rich": ("layer",),
     "signs": ("observe",),
-    "celsius": ("observe",),
+    "celsius": ("observe", "bury"),
     "ph": ("observe",),
     "place": ("bury",),
 }

@@ -31,7 +31,7 @@ from handlers.reading.acts import Accept, Decline, Offer
 from handlers.state import look_up
 from storage import custody as custodial
 from storage.absences import absences
-from storage.rows import Bin, Entry, Facts
+from storage.rows import Bin, Entry, Facts, Units
 
 AT_ONCE = timedelta(minutes=10)
 """Whoever accepts so soon after another is told who was first."""
@@ -39,7 +39,11 @@ AT_ONCE = timedelta(minutes=10)
 THINKS_BETTER = timedelta(days=1)
 """So long after taking a bin, “not me after all” gives it back."""
 
-FOUND = "Reply with what you find, such as “lid cracked, about 6 kg”, and I keep it."
+
+def found(units: Units) -> str:
+    """What is asked of whoever takes a bin."""
+    weight = "6 kg" if units == "metric" else "13 lb"
+    return f"Reply with what you find, such as “lid cracked, about {weight}”, and I keep it."
 
 
 async def offered(act: Offer, turn: Turn) -> Answer:
@@ -177,7 +181,7 @@ async def _passes(
     else:
         state = await look_up(turn.book, bin, turn.today)
         lines = [f"{does(turn.sender, 'keep')} {the(bin.name)} now.", *await card(state, turn)]
-        lines.append(FOUND)
+        lines.append(found(turn.units))
     concerned = (keeper, offer.writer if offer else None)
     calls = dict.fromkeys(name for name in concerned if name and name != turn.sender)
     strikes = [custody.coming] if custody.coming else []

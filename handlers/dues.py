@@ -80,10 +80,11 @@ def windows(
     to be `explained`, forecasts come without their working.
     """
     run, found = state.run, list[tuple[str, str, days.Window]]()
-    if buried := run.buried or (before.buried if before else None):
+    last = run if run.buried else before
+    if last and last.buried:
         number = state.number if run.buried else state.number - 1
-        found.append(("cover", str(number), upkeep.cover_window(buried)))
-        found.append(("plant", str(number), run.to_plant(buried)))
+        found.append(("cover", str(number), upkeep.cover_window(last.buried)))
+        found.append(("plant", str(number), last.to_plant(last.buried)))
     if not run.buried and (begun := run.first_layer or run.sealed):
         drained = max(begun, run.last_drain or begun)
         found.append(("drain", str(drained), days.drain_window(drained)))

@@ -1,6 +1,7 @@
 """What lies ahead: when a bin will be full, and how many bins the group wants."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 from math import ceil
 
@@ -8,12 +9,13 @@ from handlers.answer import Answer, Turn
 from handlers.bins import filled_step, meant
 from handlers.chosen import choices, reasons
 from handlers.filling import outlook_of
-from handlers.phrasing import capital, day, mass, the, volume
+from handlers.phrasing import capital, day, mass, rough_mass, the, volume
 from handlers.practice.bins import ORDINARY_BIN, Bins, bins
+from handlers.practice.cautions import LIFTED_KG, caution
 from handlers.practice.days import FILL, high_days, seal_by
-from handlers.practice.density import capacity_kg, in_bin_l, mass_kg
+from handlers.practice.density import PRESSED_MIXED, SETTLING, capacity_kg, in_bin_l, mass_kg
 from handlers.practice.figure import Refused, number
-from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate
+from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate, logged_rate
 from handlers.reading.acts import Ask
 from handlers.state import BinState, layer_mass, look_up
 from storage.rows import Entry, Units
@@ -27,9 +29,16 @@ LOOK_BACK = timedelta(days=56)
 
 async def asked_full(act: Ask, turn: Turn) -> Answer:
     """When the bin that was named, or must be meant, will be full."""
+    if act.what == "weight" and not (act.capacity_l or await turn.book.bins()):
+        act = replace(act, capacity_l=ORDINARY_BIN.value)
+    if act.what == "weight" and act.capacity_l:
+        return _weight(act.capacity_l, f"a bin of {volume(act.capacity_l, turn.units)}", turn)
     state = await meant(act.bin, turn, stages={"filling"})
     if isinstance(state, Answer):
         return state
+    if act.what == "weight":
+        holds = state.capacity_l
+        return _weight(holds, the(state.bin.name), turn) if holds else _how_big(state)
     if act.what == "room":
         return _room(state, turn)
     stage = state.run.stage(turn.today)
@@ -39,8 +48,12 @@ async def asked_full(act: Ask, turn: Turn) -> Answer:
         return _at_rate(state, left, act.week_kg / 7, turn)
     found = outlook_of(state, turn.today)
     if found is None:
-        return Answer(say=f"How big is {the(state.bin.name)}? (“{state.bin.name} is 20 L”)")
+        return _how_big(state)
     return Answer(say=_words(state, found, turn.today), why=reasons(found, turn.book.room))
+
+
+def _how_big(state: BinState) -> Answer:
+    return Answer(say=f"How big is {the(state.bin.name)}? (“{state.bin.name} is 20 L”)")
 
 
 def _left_kg(state: BinState) -> float | None:
@@ -54,6 +67,23 @@ def _left_kg(state: BinState) -> float | None:
     return capacity_kg(max(0.0, state.capacity_l - taken))
 
 
+def _weight(capacity_l: float, name: str, turn: Turn) -> Answer:
+    """How heavy a bin is when it is full, as it was filled and as it settled and was topped up."""
+    filled, settled = capacity_l * PRESSED_MIXED.value, capacity_kg(capacity_l)
+    least, most = (rough_mass(kg, turn.units) for kg in (filled, settled))
+    lines = [
+        f"Full, {name} holds about {least} of scraps, up to {most} once they settled and more "
+        "went in.",
+        *([caution("lifting")] if settled > LIFTED_KG.value else []),
+    ]
+    steps = (
+        f"{number(capacity_l)} L x {number(PRESSED_MIXED.value)} kg/L = {number(filled)} kg",
+        f"settled by {number(SETTLING.value * 100)} %: {number(settled)} kg",
+    )
+    figures = (PRESSED_MIXED, SETTLING, LIFTED_KG)
+    return Answer(say="\n".join(lines), why=[*steps, *(figure.line() for figure in figures)])
+
+
 def _room(state: BinState, turn: Turn) -> Answer:
     """How much more goes into a bin."""
     name, left = the(state.bin.name), _left_kg(state)
@@ -61,11 +91,11 @@ def _room(state: BinState, turn: Turn) -> Answer:
     if stage not in ("filling", "in the ground"):
         return Answer(say=f"{capital(name)} is {stage}, so nothing more goes in.")
     if left is None or not state.capacity_l:
-        return Answer(say=f"How big is {name}? (“{state.bin.name} is 20 L”)")
+        return _how_big(state)
     holds = state.capacity_l
     if stage == "in the ground":
         left = capacity_kg(holds)
-    more = mass(float(number(left, 2)), turn.units)
+    more = rough_mass(left, turn.units)
     if left <= 0:
         return Answer(say=f"By what was logged {name} is full: press it down and seal it.")
     return Answer(
@@ -75,7 +105,7 @@ def _room(state: BinState, turn: Turn) -> Answer:
 
 def _at_rate(state: BinState, left_kg: float, kg_day: float, turn: Turn) -> Answer:
     """When a bin is full at so much a day."""
-    name, rate = the(state.bin.name), mass(float(number(kg_day, 2)), turn.units)
+    name, rate = the(state.bin.name), rough_mass(kg_day, turn.units)
     days = ceil(left_kg / kg_day)
     if days > LONGEST_DAYS:
         return Answer(say=f"At {rate} a day {name} takes more than a year: use a smaller bin.")
@@ -124,7 +154,7 @@ async def asked_bins(act: Ask, turn: Turn) -> Answer:
             people=None if act.days or week_kg else act.people,
             rate_kg_week=None if act.days else week_kg,
             capacity_l=capacity,
-            ferment_days=choices(turn.book.room).ferment_days,
+            ferment_days=act.ferment_days or choices(turn.book.room).ferment_days,
         )
     except Refused as refused:
         return Answer(say=str(refused))
@@ -149,11 +179,15 @@ def _logged(entries: Sequence[Entry], turn: Turn) -> tuple[float, tuple[str, ...
         and turn.today - LOOK_BACK <= entry.on <= turn.today
         and (kg := layer_mass(entry.facts))
     ]
+    count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
+    if own := logged_rate(layers, turn.today):
+        since, kg = min(on for on, _ in layers), sum(kg for _, kg in layers)
+        told = f"{count} of {number(kg)} kg since {since}, the latest counting most"
+        return 7 * own, (f"{told}: {number(7 * own)} kg a week",)
     members = {entry.member for entry in entries if entry.act == "layer" and entry.member}
-    people = max(len(members), 1) * HOUSEHOLD.value
+    people = len(members) * HOUSEHOLD.value if len(members) > 1 else None
     week_kg = 7 * forecast_rate(layers, turn.today, people=people)
     who = "one household" if len(members) < 2 else f"{len(members)} households"
-    count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
     return week_kg, (f"{count} of {who} come to {number(week_kg)} kg a week",)
 
 

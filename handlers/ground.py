@@ -1,18 +1,36 @@
 """How much ground the ferment wants: a trench for a bin, or a tub of soil."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from math import ceil
 
 from handlers.answer import Answer, Turn
 from handlers.chosen import choices, reasons
 from handlers.phrasing import length, the, volume
 from handlers.practice.cautions import caution
+from handlers.practice.choices import Choices
 from handlers.practice.figure import Refused, listed, number
-from handlers.practice.trench import DEPTH, Ferment, Trench, ferment, trench, trench_holds_l, tub
+from handlers.practice.trench import (
+    COVER,
+    COVER_ANIMALS,
+    DEPTH,
+    DEPTH_ANIMALS,
+    Ferment,
+    Trench,
+    depth_for_m,
+    ferment,
+    trench,
+    trench_holds_l,
+    tub,
+)
 from handlers.reading.acts import Ask
+from handlers.reading.trenchsizes import HALF, HALF_FULL
 from handlers.state import BinState, look_up
 from storage.rows import Units
 
 HOW_MUCH = "How much is there to bury: a bin by its name, so many litres, or so many kilos?"
+
+NARROWEST_M = 0.1
+"""A trench is no narrower, however little goes in."""
 
 TUB_L = 40.0
 """Ferment up to which a tub of soil is worth naming: beyond it nobody could move one."""
@@ -29,22 +47,26 @@ async def asked_trench(act: Ask, turn: Turn) -> Answer:
     """The trench for a bin, a volume or a mass of ferment; for all ripe bins if none was named."""
     ours = choices(turn.book.room)
     try:
-        if act.length_m and act.width_m and act.depth_m:
-            return _held_by(act, ours.soil_parts, turn)
+        if act.length_m and act.width_m and (act.depth_m or not _is_measured(act)):
+            return await _held_by(act, turn)
         found = await _to_bury(act, turn)
         if found is None:
-            return Answer(say=HOW_MUCH)
+            return Answer(say=_where_animals_dig(act, turn) + HOW_MUCH)
         litres = found.ferment.litres
+        width_m, depth_m = _other_sides(act, litres, ours)
         dug = trench(
             litres,
-            depth_m=act.depth_m,
-            width_m=act.width_m,
+            depth_m=depth_m,
+            width_m=width_m,
+            cover_m=act.cover_m,
+            animals=bool(act.animals),
             soil_parts=ours.soil_parts,
             usual_depth_m=ours.depth_cm / 100,
         )
     except Refused as refused:
         return Answer(say=str(refused))
-    lines = [_trench_words(dug, found.where, turn.units)]
+    said = replace(dug, length_m=act.length_m) if act.length_m else dug
+    lines = [_trench_words(said, found.where, turn.units)]
     if litres <= TUB_L:
         pot = tub(litres, soil_parts=ours.soil_parts)
         lines.append(
@@ -55,30 +77,72 @@ async def asked_trench(act: Ask, turn: Turn) -> Answer:
     return Answer(say="\n".join([*lines, caution("digging")]), why=reasons(led, turn.book.room))
 
 
-def _held_by(act: Ask, soil_parts: float | None, turn: Turn) -> Answer:
-    """How much a trench with all its sides said takes, and whether that is enough."""
-    length_m, width_m, depth_m = act.length_m or 0.0, act.width_m or 0.0, act.depth_m or 0.0
-    litres = trench_holds_l(length_m, width_m, depth_m, soil_parts=soil_parts)
+def _where_animals_dig(act: Ask, turn: Turn) -> str:
+    """How deep to dig, where that is all that can be said; nothing where no animals do."""
+    if not act.animals:
+        return ""
+    deep, over = (length(each.value, turn.units) for each in (DEPTH_ANIMALS, COVER_ANIMALS))
+    return f"Where animals dig, {deep} deep with {over} of soil on top. "
+
+
+def _is_measured(act: Ask) -> bool:
+    """Whether it says what is to be buried: so much, or that of bins."""
+    said = (act.volume_l, act.mass_kg, act.bin, act.each)
+    return bool(act.bins) or any(each is not None for each in said)
+
+
+def _cover_m(act: Ask) -> float:
+    usual = COVER_ANIMALS if act.animals else COVER
+    return usual.value if act.cover_m is None else act.cover_m
+
+
+def _other_sides(act: Ask, litres: float, ours: Choices) -> tuple[float | None, float | None]:
+    """Width and depth of a trench, what was left open of them reckoned from the length said."""
+    width_m, depth_m, length_m = act.width_m, act.depth_m, act.length_m
+    if not length_m:
+        return width_m, depth_m
+    cover_m, parts = _cover_m(act), ours.soil_parts
+    if width_m:
+        deep = depth_for_m(litres, length_m * width_m, cover_m=cover_m, soil_parts=parts)
+        return width_m, ceil(deep * 100) / 100
+    usual_m = DEPTH_ANIMALS.value if act.animals else ours.depth_cm / 100
+    deep = depth_m or max(usual_m, cover_m + 0.1)
+    holds = trench_holds_l(length_m, 1, deep, cover_m=cover_m, soil_parts=parts)
+    return (max(litres / holds, NARROWEST_M) if holds else None), depth_m
+
+
+async def _held_by(act: Ask, turn: Turn) -> Answer:
+    """How much a trench with its sides said takes, and whether that is enough."""
+    ours, cover_m, found = choices(turn.book.room), _cover_m(act), None
+    length_m, width_m = act.length_m or 0.0, act.width_m or 0.0
+    depth_m = act.depth_m or max(ours.depth_cm / 100, cover_m + 0.1)
+    parts = ours.soil_parts
+    litres = trench_holds_l(length_m, width_m, depth_m, cover_m=cover_m, soil_parts=parts)
     if litres <= 0:
+        deep = length(max(DEPTH.value, cover_m + 0.1), turn.units)
         raise Refused(
             f"{length(depth_m, turn.units)} deep leaves no room under the soil on top: dig "
-            f"{length(DEPTH.value, turn.units)} deep or deeper."
+            f"{deep} deep or deeper."
         )
-    dug = trench(litres, depth_m=depth_m, width_m=width_m, soil_parts=soil_parts)
+    dug = trench(litres, depth_m=depth_m, width_m=width_m, cover_m=cover_m, soil_parts=parts)
+    usual = "" if act.depth_m else f", dug {length(depth_m, turn.units)} deep,"
     lines = [
-        f"That takes about {_about(litres, turn.units)} of ferment, mixed with its soil and under "
-        f"{length(dug.cover_m, turn.units)} of cover."
+        f"That{usual} takes about {_about(litres, turn.units)} of ferment, mixed with its soil and "
+        f"under {length(dug.cover_m, turn.units)} of cover."
     ]
-    wanted = act.volume_l or (act.mass_kg and ferment(mass_kg=act.mass_kg).litres)
-    if wanted:
-        enough = f"Enough for {_about(wanted, turn.units)}."
-        longer = trench(wanted, depth_m=depth_m, width_m=width_m, soil_parts=soil_parts).length_m
+    if _is_measured(act) and (found := await _to_bury(act, turn)):
+        wanted = found.ferment.litres
+        longer = trench(
+            wanted, depth_m=depth_m, width_m=width_m, cover_m=cover_m, soil_parts=parts
+        ).length_m
+        much = f"{_about(wanted, turn.units)}{found.where}"
         lines[0] = (
-            f"{enough} {lines[0]}"
+            f"Enough for {much}. {lines[0]}"
             if wanted <= litres
-            else f"Not enough for {_about(wanted, turn.units)}: as wide and deep, that wants "
+            else f"Not enough for {much}: as wide and deep, that wants "
             f"{length(longer, turn.units)}. {lines[0]}"
         )
+        dug = dug.led_by(found.ferment.steps, found.ferment.figures)
     return Answer(say="\n".join([*lines, caution("digging")]), why=reasons(dug, turn.book.room))
 
 
@@ -88,8 +152,7 @@ async def _to_bury(act: Ask, turn: Turn) -> _ToBury | None:
     if act.mass_kg is not None:
         return _ToBury(ferment(mass_kg=act.mass_kg, materials=act.materials))
     known = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
-    meant = [state for state in known if _is(state, act.bin)] if act.bin else _ripest(known, turn)
-    held = [(state, amount) for state in meant if (amount := _held(state))]
+    held = [(state, amount) for state in _meant(act, known, turn) if (amount := _held(state, act))]
     if not held:
         return None
     whole = Ferment(
@@ -98,6 +161,20 @@ async def _to_bury(act: Ask, turn: Turn) -> _ToBury | None:
         held[0][1].figures,
     )
     return _ToBury(whole, f" in {listed([the(state.bin.name) for state, _ in held])}")
+
+
+def _meant(act: Ask, known: list[BinState], turn: Turn) -> list[BinState]:
+    """The bins that were named; else both or all of those at work; else the ripest."""
+    names = act.bins or ((act.bin,) if act.bin else ())
+    if names:
+        return [state for state in known if any(_is(state, name) for name in names)]
+    ripest = _ripest(known, turn)
+    if not act.each:
+        return ripest
+    at_work = [state for state in known if state.run.stage(turn.today) != "in the ground"]
+    if act.each == "all":
+        return ripest if len(ripest) > 1 else at_work
+    return next((some for some in (ripest, at_work) if len(some) == 2), [])
 
 
 def _is(state: BinState, name: str) -> bool:
@@ -112,11 +189,14 @@ def _ripest(states: list[BinState], turn: Turn) -> list[BinState]:
     return states if len(states) == 1 else []
 
 
-def _held(state: BinState) -> Ferment | None:
-    """What a bin's ferment takes up: by its layers, else by what it holds."""
+def _held(state: BinState, act: Ask) -> Ferment | None:
+    """What a bin's ferment, or the half of it, takes up: by its layers, else by what it holds."""
+    if act.what == HALF_FULL and state.capacity_l:
+        return ferment(volume_l=state.capacity_l / 2)
+    part = 0.5 if act.what == HALF else 1.0
     if state.run.mass_kg:
-        return ferment(mass_kg=state.run.mass_kg, materials=state.run.make_up)
-    return ferment(volume_l=state.capacity_l) if state.capacity_l else None
+        return ferment(mass_kg=part * state.run.mass_kg, materials=state.run.make_up)
+    return ferment(volume_l=part * state.capacity_l) if state.capacity_l else None
 
 
 def _trench_words(dug: Trench, where: str, units: Units) -> str:

@@ -51,7 +51,7 @@ async def changed(act: Set, turn: Turn) -> Answer:
     if not only_asks and (refused := await refusal("settings", turn)):
         return Answer(say=refused)
     if act.what in CHOICES:
-        return chosen.changed(act.what, value)
+        return chosen.changed(act.what, value, turn.units)
     if act.what == "calendar link":
         return await addresses.link(value, turn)
     if change := _CHANGES.get(act.what):

@@ -14,6 +14,7 @@ from handlers.keepers import whole_custody
 from handlers.layers import said_amount
 from handlers.people import is_same
 from handlers.phrasing import capital, day, mass, span, the, volume, whole_days
+from handlers.planting import plant_there
 from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
 from handlers.reading.communal import InGround, Story, WhenLast, WhoKept, WhoPut, Written
@@ -127,9 +128,9 @@ async def in_ground(plan: InGround, turn: Turn) -> Answer:
         on = entry.on or turn.today
         what = capital(the(entry.bin.name)) if entry.bin else "A bin"
         lines.append(f"{what}: {_deed(entry, turn)}, {day(on, turn.today)}.")
-    window = new_run(turn.book.room).to_plant(there[-1].on or turn.today)
-    days = span(window.start, window.end, turn.today)
-    lines.append(f"Plant there {days}, later in cold soil.")
+    soil = there[-1].facts.celsius
+    window = new_run(turn.book.room).to_plant(there[-1].on or turn.today, soil)
+    lines.append(plant_there(window, soil, turn))
     return Answer(say="\n".join(lines), why=reasons(window, turn.book.room))
 
 

@@ -1,16 +1,18 @@
 """What was seen, smelt or measured in a bin, and what it means."""
 
+from collections.abc import Sequence
 from datetime import timedelta
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose
-from handlers.phrasing import capital, the
+from handlers.chosen import reasons
+from handlers.phrasing import capital, span, the
 from handlers.practice.days import COLDEST, HOTTEST
 from handlers.practice.figure import Refused
 from handlers.practice.trouble import PATIENCE, Trouble, trouble
 from handlers.reading.acts import Ask, Observe
-from handlers.state import named
-from storage.rows import Facts
+from handlers.state import BinState, fold, named
+from storage.rows import Facts, NewEntry
 
 WHAT_IS_SEEN = (
     "What do you see or smell: white or green mould, a rotten or a sour smell, flies, a bulging "
@@ -41,14 +43,32 @@ async def observed(act: Observe, turn: Turn) -> Answer:
         meaning = None
     facts = Facts(signs=act.signs, celsius=act.celsius, ph=act.ph)
     entry = turn.entry("observe", bin=name, facts=facts, member=act.member, on=act.on)
-    if meaning is None or _is_ordinary(act, meaning):
-        return Answer(entries=[entry], noted=True)
     state = await named(turn.book, name, turn.today)
+    moved, why = _moved(state, entry, turn) if state else ("", ())
+    if meaning is None or (_is_ordinary(act, meaning) and not moved):
+        return Answer(entries=[entry], noted=True)
     if state and state.run.stage(turn.today) == "in the ground" and meaning.verdict != "good":
         say = f"{capital(the(state.bin.name))} is in the ground: {IN_THE_GROUND}"
         return Answer(entries=[entry], say=say)
     where = f"{capital(the(name))}: " if name else ""
-    return Answer(entries=[entry], say=where + _words(meaning), why=meaning.why())
+    said = "" if _is_ordinary(act, meaning) else where + _words(meaning)
+    say = "\n".join(filter(None, (said, moved)))
+    return Answer(entries=[entry], say=say, why=[*meaning.why(), *why])
+
+
+def _moved(state: BinState, entry: NewEntry, turn: Turn) -> tuple[str, Sequence[str]]:
+    """The days to bury a sealed bin where what was measured moves them, and why; else nothing."""
+    sealed = state.run.sealed
+    if sealed is None or state.run.buried or (entry.on and entry.on < sealed):
+        return "", ()
+    window = fold([entry], state.run).to_bury(sealed)
+    before = state.run.to_bury(sealed)
+    if (window.start, window.end) == (before.start, before.end):
+        return "", ()
+    days = span(window.start, window.end, turn.today)
+    was = span(before.start, before.end, turn.today)
+    name = capital(the(state.bin.name))
+    return f"{name} is to be buried {days} now, not {was}.", reasons(window, turn.book.room)
 
 
 def _is_ordinary(act: Observe, meaning: Trouble) -> bool:

@@ -42,6 +42,14 @@ def _grams(grams: float) -> str:
     return f"{number(grams / 1000)} kg"
 
 
+def rough_mass(kg: float, units: Units) -> str:
+    """A mass to two digits of kilograms or pounds, as nobody weighs a bin more exactly."""
+    pound = KILOGRAMS["pound"]
+    if units == "metric":
+        return mass(float(number(kg, 2)), units)
+    return mass(float(number(kg / pound, 2)) * pound if kg >= pound else kg, units)
+
+
 def volume(litres: float, units: Units) -> str:
     """A volume of liquid or scraps, in the measures of the group's kitchens."""
     if units == "metric":
@@ -79,7 +87,8 @@ def starter(tablespoons: float, grams: float, units: Units) -> str:
 def length(metres: float, units: Units) -> str:
     """A length in the garden: centimetres and metres, or inches and feet."""
     if units == "metric":
-        return f"{round(metres * 100)} cm" if metres < 1 else f"{number(metres)} m"
+        centimetres = round(metres * 100)
+        return f"{centimetres} cm" if centimetres < 100 else f"{number(metres)} m"
     inches = metres / METRES["inch"]
     return f"{round(inches)} in" if inches < 36 else f"{fraction(inches / 12, 2)} ft"
 
@@ -93,7 +102,8 @@ def area(square_metres: float, units: Units) -> str:
     """The area of a bed."""
     if units == "metric":
         return f"{number(square_metres)} m²"
-    return f"{number(square_metres / SQUARE_METRES['square_foot'])} square feet"
+    feet = number(square_metres / SQUARE_METRES["square_foot"])
+    return f"{feet} square {'foot' if feet == '1' else 'feet'}"
 
 
 def whole_days(count: int) -> str:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from handlers.answer import Turn
-from handlers.custody import FOUND
+from handlers.custody import found
 from handlers.dues import ACTS, DUTIES
 from handlers.handover import card
 from handlers.keepers import Custody, custody_of, last_day
@@ -153,7 +153,7 @@ async def _handed(bin: Bin, custody: Custody, turn: Turn) -> Notice | None:
     lines = [
         f"{capital(day(taken.on, turn.today))} {the(bin.name)} goes{whence} to {taken.member}.",
         *await card(state, turn),
-        FOUND,
+        found(turn.units),
     ]
     return Notice(
         key=_key(turn, "handed", taken.root),

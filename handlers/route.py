@@ -22,6 +22,7 @@ from handlers import (
     mixture,
     nosuchbin,
     observing,
+    planting,
     privacy,
     reminded,
     retracting,
@@ -67,6 +68,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await sealing.sealed(act, turn)
         case acts.Bury():
             return await burying.buried(act, turn)
+        case acts.Observe(soil=True):
+            return await planting.measured(act, turn)
         case acts.Observe():
             return await observing.observed(act, turn)
         case acts.Batch():

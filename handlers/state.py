@@ -45,6 +45,8 @@ class Run:
     buried: date | None = None
     place: str | None = None
     celsius: float | None = None
+    soil_celsius: float | None = None
+    """Of the soil in which it is buried, as far as it was said."""
     acidity: tuple[date, float] | None = None
     """The pH last measured, and when."""
     signs: tuple[tuple[date, str], ...] = ()
@@ -78,9 +80,14 @@ class Run:
             return window
         return put_back(window, *self.acidity)
 
-    def to_plant(self, buried: date) -> days.Window:
-        """When the soil can be planted if it was buried on that day."""
-        return days.plant_window(buried, plant_days=self.choices.plant_days)
+    def to_plant(self, buried: date, celsius: float | None = None) -> days.Window:
+        """When the soil, of that temperature if it is known, can be planted if the bin was buried
+        on that day.
+        """
+        soil = self.soil_celsius if celsius is None else celsius
+        return days.plant_window(
+            buried, None if soil is None else days.held(soil), plant_days=self.choices.plant_days
+        )
 
 
 NOTHING_YET = Run()
@@ -160,6 +167,7 @@ def _add(run: Run, entry: Line, on: date) -> None:
         case "bury":
             run.buried = run.buried or on
             run.place = facts.place or run.place
+            run.soil_celsius = facts.celsius
         case "observe":
             run.signs += tuple((on, sign) for sign in facts.signs)
             run.acidity = (on, facts.ph) if facts.ph is not None else run.acidity
@@ -217,8 +225,8 @@ async def run_before(book: Book, state: BinState) -> Run | None:
     """The run of a bin before its present one; None if that is its first."""
     if state.number < 2:
         return None
-    buried = await book.buried(state.bin, state.number - 1)
-    return replace(new_run(book.room), buried=buried)
+    buried, celsius = await book.buried(state.bin, state.number - 1)
+    return replace(new_run(book.room), buried=buried, soil_celsius=celsius)
 
 
 async def named(book: Book, name: str | None, today: date) -> BinState | None:

@@ -10,9 +10,9 @@ from handlers import nosuchbin
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import how_much
 from handlers.layers import right_amount, said_amount
-from handlers.phrasing import the, volume
+from handlers.phrasing import temperature, the, volume
 from handlers.placed import OWN_BIN, divided, placed
-from handlers.practice.figure import listed
+from handlers.practice.figure import listed, number
 from handlers.reading.acts import (
     Act,
     Amend,
@@ -133,8 +133,16 @@ def _guessed(act: Act, turn: Turn) -> str:
     if isinstance(act, Open) and bin:
         return f"a new bin, {the(bin)}"
     noun = _NOUNS.get(act.act, act.act)
-    seen = f" ({listed(act.signs)})".replace("_", " ") if isinstance(act, Observe) else ""
+    seen = f" ({_seen(act, turn)})" if isinstance(act, Observe) else ""
     return f"{noun}{seen}{where}"
+
+
+def _seen(act: Observe, turn: Turn) -> str:
+    """What was seen and measured: "white mould, 12 °C"."""
+    said = [sign.replace("_", " ") for sign in act.signs]
+    said += [] if act.celsius is None else [temperature(act.celsius, turn.units)]
+    said += [] if act.ph is None else [f"pH {number(act.ph)}"]
+    return listed(said or ["nothing amiss"])
 
 
 _NOUNS = {

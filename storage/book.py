@@ -102,16 +102,16 @@ class Book(Roster):
         )
         return int(row["run"]) if row else 0
 
-    async def buried(self, bin: Bin, run: int) -> date | None:
-        """The day on which a run of a bin was buried."""
+    async def buried(self, bin: Bin, run: int) -> tuple[date | None, float | None]:
+        """The day on which a run of a bin was buried, and the soil's temperature (°C) if said."""
 
-        async def ask() -> date | None:
+        async def ask() -> tuple[date | None, float | None]:
             row = await self.db.row(
-                "SELECT on_day FROM entry WHERE bin = ? AND run = ? AND act = 'bury' "
+                "SELECT on_day, celsius FROM entry WHERE bin = ? AND run = ? AND act = 'bury' "
                 "AND struck_at IS NULL ORDER BY on_day, said_at, id LIMIT 1",
                 (bin.id, run),
             )
-            return to_day(row["on_day"]) if row else None
+            return (to_day(row["on_day"]), row["celsius"]) if row else (None, None)
 
         return await self.known("entry:bury", ("buried", bin.id, run), ask)
 

@@ -148,7 +148,7 @@ CAUSES: tuple[tuple[Cause, Mapping[str, float]], ...] = (
         Cause(
             "too cold, so it is slow",
             0.3,
-            "Bring it indoors, and leave it sealed for one or two weeks longer.",
+            "Bring it indoors, and leave it sealed for one to four weeks longer.",
             "growth of lactic acid bacteria by temperature (Wijtzes et al. 1995)",
             "derived",
         ),

@@ -6,6 +6,8 @@ and licensed people come first.
 
 from collections.abc import Mapping
 
+from handlers.practice.figure import Figure
+
 CAUTIONS: Mapping[str, str] = {
     # NSW Health and WorkSafe Queensland on potting mix and compost.
     "mould": "Do not sniff mould or dusty bran: damp it, wear a mask and gloves, and leave it to "
@@ -22,7 +24,7 @@ CAUTIONS: Mapping[str, str] = {
     # Leptospirosis leaflet of a UK allotment association.
     "rats": "If rats have been at it: gloves on, cuts covered, hands washed after.",
     # Waters et al. 1993 (23 kg at best); HSE L23 (16 kg for women at the waist).
-    "lifting": "A full bin can weigh more than 15 kg: lift it in pairs or on a trolley.",
+    "lifting": "A full bin can weigh more than 15 kg (33 lb): lift it in pairs or on a trolley.",
     # National one-call services (811 in the US, 1100 in Australia).
     "digging": "Before digging deep, ask where pipes and cables run; cover well if animals dig.",
     # Acids of a fresh ferment: half of cress seeds fail at 2 to 4 mM.
@@ -36,6 +38,15 @@ CAUTIONS: Mapping[str, str] = {
     "rules": "Local rules on food waste and manure come first.",
 }
 """Caution by name."""
+
+
+LIFTED_KG = Figure(
+    "weight up to which one lifts a bin alone",
+    15,
+    "kg",
+    "Waters et al. 1993: 15.35 kg held at 30 cm and lifted 60 cm",
+    "derived",
+)
 
 
 def caution(name: str) -> str:

@@ -157,13 +157,14 @@ def bury_window(
 ) -> BuryWindow:
     """When to bury a bin sealed on that day and kept at that temperature (unknown: a room's).
 
-    `ferment_days` is what a group takes as usual at room temperature instead of two weeks.
+    `ferment_days` is what a group takes at room temperature instead of 10 days to two weeks: its
+    bins are never ready before, however warm.
     """
     if celsius is not None:
         believable(celsius, "A bin")
     usual = high_days(FERMENT) if ferment_days is None else ferment_days
     within(usual, 5, 60, what="The ferment", unit="days", advice="two weeks are usual")
-    earliest = min(low_days(FERMENT), usual)
+    earliest = low_days(FERMENT) if usual == high_days(FERMENT) else usual
     first, last = (_stretched(days, celsius, earliest) for days in (earliest, usual))
     if not is_room(celsius):
         last = max(last, min(usual, int(WARM_LEAST.value)))
@@ -171,7 +172,7 @@ def bury_window(
         _stretched(high_days(LATE), celsius, earliest) - last, high_days(LATE) - high_days(FERMENT)
     )
     start, end, late_after = (after(sealed, days) for days in (first, last, late))
-    steps, used = _why_stretched(celsius)
+    steps, used = _why_stretched(celsius, earliest)
     return BuryWindow(
         start=start,
         end=end,
@@ -191,7 +192,8 @@ def plant_window(
 ) -> Window:
     """From the first day for roots, to the day by which it is usually ready; soil temperature.
 
-    `plant_days` is the wait that a group takes as usual in warm soil instead of three weeks.
+    `plant_days` is the wait that a group takes in warm soil instead of two to three weeks: nothing
+    is planted before.
     """
     if celsius is not None:
         believable(celsius, "Soil")
@@ -199,9 +201,11 @@ def plant_window(
     within(usual, 7, 120, what="The wait", unit="days", advice="three weeks are usual")
     band = _soil_band(celsius)
     more = usual - high_days(PLANT)
-    first, last = max(7, low_days(band) + min(more, 0)), high_days(band) + more
+    first, last = low_days(band) + more, high_days(band) + more
+    first = max(first, usual) if more else first
     start, end = after(buried, first), after(buried, last)
-    lines = [f"Plant from {start}, more surely from {end}."]
+    surely = f", more surely from {end}" if start < end else ""
+    lines = [f"Plant from {start}{surely}."]
     if celsius is not None and celsius < SOIL_BANDS[2].value:
         lines.append("In soil this cold little happens: count from the day it is over 5 °C.")
     return Window(
@@ -235,13 +239,15 @@ def _stretched(days: int, celsius: float | None, earliest: int) -> int:
     return min(max(stretched, earliest), max(days, int(FERMENT_MOST.value)))
 
 
-def _why_stretched(celsius: float | None) -> tuple[tuple[str, ...], tuple[Figure, ...]]:
+def _why_stretched(
+    celsius: float | None, earliest: int
+) -> tuple[tuple[str, ...], tuple[Figure, ...]]:
     if celsius is None or is_room(celsius):
         return (), ()
     factor = number(slowness(celsius))
     steps = (
         f"at {number(celsius)} °C growth takes {factor} times as long as at 20 °C; never under "
-        f"{low_days(FERMENT)} days nor over {int(FERMENT_MOST.value)}",
+        f"{earliest} days nor over {max(earliest, int(FERMENT_MOST.value))}",
     )
     return steps, (RANGE,)
 

@@ -226,7 +226,8 @@ TAUGHT: Mapping[Lesson, Advice] = {
     "temperature": advice(
         f"{_range(ROOM)} °C ({_fahrenheit(ROOM.low)} to {_fahrenheit(ROOM.high)} °F) is best. "
         f"Below {number(COLD.value)} °C ({_fahrenheit(COLD.value)} °F) it is slow, so give it more "
-        f"days; above {number(HOT.value)} °C ({_fahrenheit(HOT.value)} °F) it may go foul.",
+        "days: ask me “how long at 10 °C?”. "
+        f"Above {number(HOT.value)} °C ({_fahrenheit(HOT.value)} °F) it may go foul.",
         figures=(ROOM, COLD, HOT),
     ),
     "smell": advice(

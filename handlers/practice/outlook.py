@@ -14,7 +14,8 @@ true day, five layers in, in 81 % of cases, and in 80 % where nobody said how ma
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
-from math import copysign, exp, log, sqrt
+from math import copysign, exp, sqrt
+from math import log as math_log
 
 from handlers.practice import density
 from handlers.practice.days import after
@@ -71,6 +72,7 @@ TEN_PERCENT = Figure(
     "normal distribution",
     "published",
 )
+ENOUGH_DAYS = Figure("days of a log that tell a rate", 7, "d", "", "common practice", 7, 14)
 LONGEST_SILENCE = 56
 """Days without a layer that tell of a household; a longer silence tells that it was away."""
 HORIZON = 366
@@ -94,6 +96,18 @@ class Outlook(Reckoning):
 class _Seed:
     kg_day: float
     spread: Figure
+
+
+@dataclass(frozen=True, slots=True)
+class _Log:
+    kg_day: float
+    told: float
+    """Days that it tells of, each by its weight."""
+    days: int
+    gap: float
+    """Days from one layer to the next."""
+    layers: Sequence[float]
+    """kg of each day that has a layer."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,6 +202,15 @@ def forecast_rate(
     return _rate(layers, today, people).median
 
 
+def logged_rate(layers: Sequence[tuple[date, float]], today: date) -> float | None:
+    """kg a day by the layers up to today alone; None before they tell of a week.
+
+    Until a log is a week long, what households usually throw away tells more than it does.
+    """
+    log = _log(layers, today)
+    return log.kg_day if log and log.days > ENOUGH_DAYS.value else None
+
+
 def _seed(people: float | None) -> _Seed:
     eaters = HOUSEHOLD.value if people is None else people
     positive(eaters, 5000, what="The number", unit="people", advice="say how many feed the bin")
@@ -201,19 +224,32 @@ def _rate(layers: Iterable[tuple[date, float]], today: date, people: float | Non
     A log begins and is asked about on days with a layer: half a gap on either side belongs to it,
     without which the rate would come out too high.
     """
-    seed, totals = _seed(people), dict[date, float]()
-    for day, kg in layers:
-        if kg < 0:
-            raise Refused("A layer cannot weigh less than nothing: correct that layer first.")
-        if day <= today:
-            totals[day] = totals.get(day, 0.0) + kg
-    whole = sum(totals.values())
-    if not whole:
+    seed, log = _seed(people), _log(layers, today)
+    if log is None:
         sure = _scatter([], RHYTHM.value)
         return _Rate(
             seed.kg_day, seed.spread.value * seed.kg_day, sure * seed.kg_day, seed.kg_day, 0,
             (sure / seed.spread.value) ** 2,
         )  # fmt: skip
+    scatter = _scatter(log.layers, log.gap)
+    seed_weight, own_weight = seed.spread.value**-2, log.told / scatter**2
+    sure = seed_weight + own_weight
+    median = exp((seed_weight * math_log(seed.kg_day) + own_weight * math_log(log.kg_day)) / sure)
+    layer = sum(log.layers) / len(log.layers)
+    seed_days = seed_weight * scatter**2
+    return _Rate(median, median / sqrt(sure), scatter * median, layer, log.days, seed_days)
+
+
+def _log(layers: Iterable[tuple[date, float]], today: date) -> _Log | None:
+    """What the layers up to today tell by themselves; None where nothing was weighed."""
+    totals = dict[date, float]()
+    for day, kg in layers:
+        if kg < 0:
+            raise Refused("A layer cannot weigh less than nothing: correct that layer first.")
+        if day <= today:
+            totals[day] = totals.get(day, 0.0) + kg
+    if not sum(totals.values()):
+        return None
     until = min(today, after(max(totals), LONGEST_SILENCE))
     days = (until - min(totals)).days + 1
     gap = (max(totals) - min(totals)).days / (len(totals) - 1) if len(totals) > 1 else RHYTHM.value
@@ -221,13 +257,7 @@ def _rate(layers: Iterable[tuple[date, float]], today: date, people: float | Non
     told = sum(0.5 ** (ago / HALF_LIFE.value) for ago in range(days))
     told += (gap - 1) * 0.5 ** (days / HALF_LIFE.value)
     own = sum(weights[day] * kg for day, kg in totals.items()) / told
-    scatter = _scatter(list(totals.values()), gap)
-    seed_weight, own_weight = seed.spread.value**-2, told / scatter**2
-    sure = seed_weight + own_weight
-    median = exp((seed_weight * log(seed.kg_day) + own_weight * log(own)) / sure)
-    layer = whole / len(totals)
-    seed_days = seed_weight * scatter**2
-    return _Rate(median, median / sqrt(sure), scatter * median, layer, days, seed_days)
+    return _Log(own, told, days, gap, list(totals.values()))
 
 
 def _scatter(layers: Sequence[float], gap: float) -> float:

@@ -229,14 +229,28 @@ def trench(
 
 
 def trench_holds_l(
-    length_m: float, width_m: float, depth_m: float, *, soil_parts: float | None = None
+    length_m: float,
+    width_m: float,
+    depth_m: float,
+    *,
+    cover_m: float = COVER.value,
+    soil_parts: float | None = None,
 ) -> float:
     """Litres of ferment that a trench of these sides takes, under its cover."""
     positive(length_m, LONGEST_M, what="A trench", unit="m long", advice="say how long it is")
     within(width_m, 0.05, 5, what="A trench", unit="m wide", advice="say how wide a spade digs")
     within(depth_m, 0.1, 1.5, what="A trench", unit="m deep", advice="dig 20 to 45 cm deep")
-    bed = _bed_m(depth_m, COVER.value, _soil_parts(soil_parts))
+    bed = _bed_m(depth_m, cover_m, _soil_parts(soil_parts))
     return max(0.0, length_m * width_m * bed * 1000)
+
+
+def depth_for_m(
+    volume_l: float, area_m2: float, *, cover_m: float, soil_parts: float | None = None
+) -> float:
+    """The depth in which a trench of so many square metres takes so many litres of ferment."""
+    positive(area_m2, LONGEST_M * 5, what="A trench", unit="m²", advice="say how long and wide")
+    bed = volume_l / 1000 / area_m2
+    return max(bed * _soil_parts(soil_parts), bed + cover_m, DEPTH.low or 0.0)
 
 
 def _bed_m(depth_m: float, cover_m: float, parts: float) -> float:

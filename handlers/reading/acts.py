@@ -155,6 +155,8 @@ class Bury(_Act):
     member: str | None = None
     on: date | None = None
     place: str | None = None
+    celsius: float | None = None
+    """Of the soil; told only in a room."""
     part: bool | None = None
     """Only a part of what was in the bin; told only in a room."""
     each: Each | None = None
@@ -173,6 +175,10 @@ class Observe(_Act):
     bin: str | None = None
     member: str | None = None
     on: date | None = None
+    soil: bool | None = None
+    """It is the soil that was measured, where bins were buried; told only in a room."""
+    place: str | None = None
+    """Where that was, by a name in `Context.places`."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -335,6 +341,15 @@ class Ask(_Act):
     width_m: float | None = None
     depth_m: float | None = None
     """Of a trench, told only in a room (`trench`)."""
+    cover_m: float | None = None
+    """Soil over what is in it, told only in a room (`trench`)."""
+    animals: bool | None = None
+    """Foxes, dogs and the like dig there, told only in a room (`trench`)."""
+    ferment_days: float | None = None
+    """Days that a bin stands sealed, told only in a room (`bins`)."""
+    bins: tuple[str, ...] = ()
+    """Several bins that are meant together, told only in a room (`trench`, `bed`)."""
+    each: Each | None = None
     bin: str | None = None
     member: str | None = None
     on: date | None = None

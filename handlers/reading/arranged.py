@@ -137,6 +137,11 @@ class Taught:
     lesson: Lesson
     celsius: float | None = None
     """The temperature that it is asked for, if the lesson is of days."""
+    since: date | None = None
+    """The day of the sealing or burial from which it is asked."""
+    days: int | None = None
+    """How long the asker means to ferment."""
+    bin: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,4 +1,5 @@
-"""What still fits into a bin, when it is full at a rate that is said, and what is in what it holds.
+"""What still fits into a bin, how heavy it is when full, when it is full at a rate that is said,
+and what is in what it holds.
 
 Told only in a room, like what else `further` reads: "how many kg still fit?", "if I add 1 kg a day,
 when is it full?", "how much nitrogen is in the blue bin?".
@@ -24,6 +25,11 @@ _SHARE = Late(
     r"\bhow much (?P<what>nitrogen|salt|sugar) (?:is|'s|does|do|has|have|did)\b.{0,20}\b"
     r"(?:in|contain|hold|got)\b"
 )
+_HEAVY = Late(
+    r"\bhow (?:heavy|much) (?:is|are|does|do|will|would|can|could|might)\b.{0,40}\bfull\b|"
+    r"\bwhat (?:does|do|will|would|can|could|might)\b.{0,20}\bfull\b.{0,40}\bweighs?\b"
+)
+_WEIGH = words_in("heavy weigh weighs weight")
 _FED = words_in("add put feed throw chuck give collect get make bring")
 _ELSEWHERE = words_in("fridge freezer car boot bag oven soil bread bed soup sauce dish trench hole")
 
@@ -35,6 +41,15 @@ def asks_contents(q: Question) -> Ask | None:
     name = next((ref.name for ref in q.bins() if ref.name is not None), None)
     ours = name is not None or q.to_bot or q.message.context.after_bot or q.has(CRAFT)
     it = "it" in q.words and not q.items()
+    if q.has(_WEIGH) and _HEAVY.search(q.text) and (ours or "it" in q.words):
+        sizes = q.amounts("volume")
+        return Ask(
+            topic="full",
+            what="weight",
+            capacity_l=sizes[0] if sizes else None,
+            bin=name,
+            rules=("asks how heavy it is when full",),
+        )
     if _ROOM.search(q.text) and (ours or _MEASURED.search(q.text)):
         return Ask(topic="full", what="room", bin=name, rules=("asks what still fits",))
     if _WHEN_FULL.search(q.text) and (ours or (it and q.has(_FED))):

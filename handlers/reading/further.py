@@ -158,7 +158,7 @@ def further(q: Question) -> Ask | None:
 
 def placed(act: Ask | None, q: Question) -> Ask | None:
     """The question about a bed with the place that is meant, if the group buried bins there."""
-    place = next((p for p in _places(q) if f" {p} " in q.text), None)
+    place = place_in(q)
     if place is None:
         return act
     if act is not None and act.topic == "bed":
@@ -173,6 +173,11 @@ def placed(act: Ask | None, q: Question) -> Ask | None:
             rules=("asks about a bed, in a room",),
         )
     return act
+
+
+def place_in(q: Question) -> str | None:
+    """The place where bins were buried that a question names, in the words it is known by."""
+    return next((p for p in _places(q) if f" {p} " in q.text), None)
 
 
 def _bin(q: Question) -> str | None:

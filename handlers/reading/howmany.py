@@ -14,12 +14,8 @@ from handlers.reading.question import Question
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
-COUNTED = {
-    word: number
-    for number, word in enumerate(
-        ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), 1
-    )
-}
+_NUMBERS = "one two three four five six seven eight nine ten eleven twelve"
+COUNTED = {word: number for number, word in enumerate(_NUMBERS.split(), 1)}
 _HOW_MANY = Late(
     r"\bhow many (?:more |other |extra |bokashi |fermenting |\S+ (?:l|litres?|liters?|gallons?) )*"
     r"(?:bins|buckets|pails)\b(?! of (?!\d))"
@@ -31,7 +27,16 @@ _WHAT_SIZE = Late(
 )
 _WANTED = words_in("need needs needed want enough should would require required buy get takes")
 _COUNT = rf"(\d+|{'|'.join(sorted(COUNTED))})"
-_FOR_MANY = Late(rf"\b{_COUNT} (people|persons?|of us|households?|famil(?:y|ies)|homes?)\b")
+_HOMES = r"households?|famil(?:y|ies)|homes?|flats?|houses?|apartments?"
+_FOR_MANY = Late(rf"\b{_COUNT} (people|persons?|of us|{_HOMES})\b")
+_HOMES_OF = Late(
+    rf"\b{_COUNT} (?:{_HOMES}) (?:(?:of|with|at|each|,) )+{_COUNT}\b"
+    r"(?! (?:days?|weeks?|kgs?|kilos?|l|lit\w+|lbs?|pounds?|gal\w*))"
+)
+_FERMENTS = Late(
+    rf"\bferment(?:s|ing|ed)? (?:(?:for|about|them|it|takes|is) )*{_COUNT} (days?|weeks?)\b|"
+    rf"\b{_COUNT} (days?|weeks?) (?:of |to )?(?:ferment|fermenting|fermentation|sealed)\b"
+)
 _FAMILY_OF = Late(rf"\b(?:family|household|home|house|group) of {_COUNT}\b(?! (?:l|kg)\b)")
 _IN_DAYS = Late(r"\bin (\d+) (days?|weeks?)\b")
 _SAID = words_in(
@@ -42,6 +47,8 @@ _SAID = words_in(
     "waste peelings if it they fills fill filled full up in takes take to about roughly around and "
     "or is are that which makes make throw away put produce collect so ok bot please then at least "
     "all together street building block house neighbours members altogether required require when "
+    "flat flats houses apartment apartments each ferment ferments fermented fermentation sealed "
+    "takes them school class office club nursery "
     "eat eats who hold holds holding big large small size sized what which should best right good "
     ", : . 's"
 )
@@ -60,7 +67,7 @@ def asks_how_many(q: Question) -> Ask | None:
     amounts = [a for a in q.message.amounts if q.start <= a.start < q.end]
     if not _is_of_the_craft(q, amounts):
         return None
-    people = _FAMILY_OF.search(text) or _FOR_MANY.search(text)
+    people = _HOMES_OF.search(text) or _FAMILY_OF.search(text) or _FOR_MANY.search(text)
     days = _IN_DAYS.search(text)
     weighed = [a for a in amounts if a.quantity == "mass"]
     sizes = [a for a in amounts if a.quantity == "volume" and not a.vessel and _weeks(q, a) is None]
@@ -76,6 +83,7 @@ def asks_how_many(q: Question) -> Ask | None:
         people=_people(people) if people else None,
         days=float(days[1]) * (7 if days[2].startswith("week") else 1) if days else None,
         capacity_l=sizes[0].value if sizes else None,
+        ferment_days=_ferment_days(text),
         rules=("asks how many bins",),
     )
 
@@ -113,7 +121,22 @@ def weekly_kg(q: Question) -> float | None:
     return None
 
 
+def _ferment_days(text: str) -> float | None:
+    """Days that a bin is to stand sealed, if they are said."""
+    found = _FERMENTS.search(text)
+    if found is None:
+        return None
+    count, unit = found[1] or found[3], found[2] or found[4]
+    return _count(count) * (7 if unit.startswith("week") else 1)
+
+
+def _count(said: str) -> float:
+    return float(COUNTED.get(said) or said)
+
+
 def _people(found: "re.Match[str]") -> float:
-    count = float(COUNTED.get(found[1]) or found[1])
+    count = _count(found[1])
+    if found.lastindex == 2 and (found[2].isdigit() or found[2] in COUNTED):
+        return count * _count(found[2])
     of_homes = found.lastindex == 2 and not found[2].startswith(("p", "of"))
     return count * HOUSEHOLD.value if of_homes else count

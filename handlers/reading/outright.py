@@ -4,6 +4,7 @@ from typing import NamedTuple
 
 from handlers.reading.acts import Drain, Topic
 from handlers.reading.amending import plain_text, with_people
+from handlers.reading.binwords import BinRef
 from handlers.reading.briefly import POURED_ON
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -16,7 +17,7 @@ class _Outright(NamedTuple):
     """Words without one of which it is not asked."""
     asked: Late
     of: str | None = None
-    """What must be named with it: a food, or a sign of a bin."""
+    """What must be named with it: a food, a bin and its bed, or a sign of a bin."""
 
 
 _BRAN = r"(?:bran|starter|inoculant|bokashi mix)"
@@ -113,6 +114,8 @@ _STARTER = Late(
 _HOLE = r"(?:hole|trench|pit|ditch)"
 _TRENCH = Late(
     rf"\b(?:line|mix)\b.{{0,25}}\b(?:the|a) {_HOLE}\b|\bas i fill the {_HOLE}\b|"
+    r"\b(?:will|does|do|would|can) (?:the |both |all )?\w+(?: all| both)? "
+    rf"fits? (?:in|into|inside) (?:a|the|my|our|that|this) {_HOLE}\b|"
     r"\bwhat (?:size|length|width|depth) (?:of )?(?:a )?(?:ditch|trench|hole|"
     r"pit)\b.{0,25}\bq?bin\b|"
     r"\bhow (?:close|near) to\b.{0,20}\b(?:may|can|should) i (?:bury|dig)\b|"
@@ -121,6 +124,23 @@ _TRENCH = Late(
     r"|\b(?:can|could|may|do) (?:i|u|you|we|one|ye) (?:just )?bury (?:it|this|that|the "
     r"stuff|the contents|qbin) in (?:a |my |the |some )?(?:big |large )?(?:pots?|planters?|"
     r"window box|containers?|tubs?|raised beds?)\b"
+)
+_BED_WORDS = words_in("bed beds border borders patch plot plots")
+_BIN_ON_BED = Late(
+    r"\b(?:can|may|could|should) (?:i|we) (?:put|spread|use|work|tip|empty) (?:the |my |our )?\w+ "
+    r"(?:bin |bucket )?(?:in )?(?:on|onto|into|under|beside|round|around|among|between) (?:the|my|"
+    r"our|those|these)\b|"
+    r"\b(?:can|may|could|should|will|would) (?:the |my |our )?\w+ (?:(?:also|still|all|just) )*"
+    r"(?:go|be (?:put|spread|worked|used))(?: in)? (?:on|onto|into|in|under|beside|round|around|"
+    r"among|between) (?:the|my|our|those|these|a)\b"
+)
+_BED = Late(
+    r"\bhow (?:big|large|much) (?:of )?a bed\b|"
+    r"\bhow (?:big|large) (?:should|must|does|would|need) (?:the|a|my|our) bed\b|"
+    r"\b(?:is|isnt|would|wouldnt) (?:that|it|this|qbin) (?:be )?(?:too much|enough|ok|okay) "
+    r"(?:for|on) (?:the|my|our|that) .{0,30}\b(?:bed|beds|border|patch|plot)\b|"
+    r"\bhow (?:much|many \S+)\b.{0,25}\b(?:on|for) (?:a |the |my |our )?[\d.]+ ?(?:x|by|×) ?"
+    r"[\d.]+ (?:\w+ )?beds?\b"
 )
 _BIN = Late(
     r"^(?:bot |please |,)*(?:what|which) (?:are (?:my|our|the)(?: \S+)? (?:bins|qbin)|(?:bins|"
@@ -261,6 +281,10 @@ _OUTRIGHT = (
         _DUE,
     ),
     _Outright("starter", words_in("bran starter"), _STARTER),
+    _Outright(
+        "bed", words_in("go put spread worked used use work tip empty"), _BIN_ON_BED, "bin on bed"
+    ),
+    _Outright("bed", _BED_WORDS, _BED),
     _Outright("trench", words_in("hole trench pit ditch soil earth bury dig"), _TRENCH),
     _Outright(
         "bin",
@@ -323,9 +347,23 @@ def _is_named(of: str, message: Message) -> bool:
     """Whether a food that no mouth waits for is named, or a sign and the bin that shows it."""
     if message.has(_PETS):
         return False
+    if of == "bin on bed":
+        return any(_may_go(ref, message) for ref in (*message.bins, *message.named) if ref.known)
     if of == "food":
         return bool(message.items)
     return bool(message.signs) and any(b.plain or b.known for b in message.bins)
+
+
+def _may_go(ref: BinRef, message: Message) -> bool:
+    """ "Can the shed bin go on the carrots": it is the bin that may go, to a bed or to plants."""
+    if any(item.start < ref.start for item in message.items):
+        return False
+    led = not _MAY.isdisjoint(message.norms[max(0, ref.start - 4) : ref.start])
+    grown = any(item.start >= ref.end for item in message.items)
+    return led and (grown or message.has(_BED_WORDS, ref.end, len(message.norms)))
+
+
+_MAY = words_in("can may could should will would")
 
 
 def asked_outright(message: Message) -> Topic | None:

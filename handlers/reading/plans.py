@@ -27,6 +27,8 @@ from handlers.reading.handing import CUES as HANDING_CUES
 from handlers.reading.handing import handing
 from handlers.reading.harm import CUES as HARM_CUES
 from handlers.reading.harm import harm
+from handlers.reading.ifdone import CUES as IF_DONE_CUES
+from handlers.reading.ifdone import if_done
 from handlers.reading.leaning import another_number, more, never_done
 from handlers.reading.lessons import CUES as LESSON_CUES
 from handlers.reading.lessons import lessons
@@ -66,6 +68,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),
     (recalling, RECALLING_CUES),
+    (if_done, IF_DONE_CUES),
     (due_questions, DUE_CUES),
     (sizes, SIZE_CUES),
     (reopened, REOPENING_CUES),

@@ -1,13 +1,16 @@
 """Questions the bot can answer: where one is asked, about which topic, with which figures."""
 
+from dataclasses import replace
+
 from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Act, Ask, Layer, Topic
 from handlers.reading.amounts import Amount
 from handlers.reading.asking import is_question
+from handlers.reading.bedsizes import with_size
 from handlers.reading.briefly import PLANTS
 from handlers.reading.dilutions import dilution_of
 from handlers.reading.doers import is_sender
-from handlers.reading.further import further, may_be_further, names_place, placed
+from handlers.reading.further import further, may_be_further, names_place, place_in, placed
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
@@ -16,7 +19,7 @@ from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.summing import summed
 from handlers.reading.topics import TOPICS
-from handlers.reading.trenchsizes import with_sides
+from handlers.reading.trenchsizes import bins_in, with_bins, with_sides
 from handlers.reading.vesselsizes import sides_l, told_l
 from handlers.reading.vocabulary import words_in
 
@@ -172,14 +175,7 @@ def filled(q: Question, topic: Topic) -> Ask:
         case "trench":
             return _trench(q)
         case "bed":
-            area, mass = q.amounts("area"), q.amounts("mass")
-            return Ask(
-                topic=topic,
-                area_m2=area[0] if area else None,
-                mass_kg=mass[0] if mass and q.message.context.in_room else None,
-                bin=_name(q),
-                rules=rule,
-            )
+            return _bed(q)
         case "trouble":
             return Ask(topic=topic, signs=q.signs(), bin=_name(q), rules=rule)
         case "allowed":
@@ -198,6 +194,22 @@ def filled(q: Question, topic: Topic) -> Ask:
             return Ask(topic=topic, bin=_name(q), rules=rule)
 
 
+def _bed(q: Question) -> Ask:
+    area, mass, in_room = q.amounts("area"), q.amounts("mass"), q.message.context.in_room
+    act = Ask(
+        topic="bed",
+        area_m2=area[0] if area else None,
+        mass_kg=mass[0] if mass and in_room else None,
+        place=place_in(q) if in_room else None,
+        bin=_name(q),
+        rules=("asks about bed",),
+    )
+    if not in_room:
+        return act
+    names = bins_in(q)
+    return with_size(replace(act, bins=names) if len(names) > 1 else act, q)
+
+
 def _trench(q: Question) -> Ask:
     mass, by_sides = q.amounts("mass"), sides_l(q)
     litres = told_l(q) if by_sides is None else by_sides
@@ -208,7 +220,9 @@ def _trench(q: Question) -> Ask:
         bin=_name(q),
         rules=("asks about trench",),
     )
-    return with_sides(act, q.message) if q.message.context.in_room and not by_sides else act
+    if not q.message.context.in_room:
+        return act
+    return with_bins(act if by_sides else with_sides(act, q.message), q)
 
 
 def _dilution(q: Question) -> Ask:

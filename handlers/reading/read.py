@@ -56,6 +56,7 @@ from handlers.reading.samebin import same_bin_again
 from handlers.reading.sametoo import done_too, sealed_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
+from handlers.reading.soils import with_soil
 from handlers.reading.splitright import share_moved
 from handlers.reading.straight import straight
 from handlers.reading.supplied import supplied
@@ -71,8 +72,8 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
     acts = _read(message)
-    if acts and message.context.in_room:
-        acts = with_echoes(acts, message)
+    if message.context.in_room:
+        acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts
 
@@ -234,6 +235,8 @@ def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores)
     else:
         asked = found[kinds.index(f"ask {topic}")]
     kept = [act for act in found if act is not asked]
+    if topic == "bed":
+        kept = [act for act in kept if kind_of(act) not in ("ask allowed", "ask trench")]
     if topic == "allowed" and is_whether(message):
         kept = [act for act in kept if kind_of(act) != "layer"]
     if len(message.sentences) == 1:

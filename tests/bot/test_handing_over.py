@@ -54,8 +54,8 @@ async def test_the_card_says_what_the_bin_is_and_what_comes_first(room: TalkingR
         "if your lungs or immunity are weak.",
         "Treat it as raw waste: gloves on, use it the same day, keep it off leaves you eat raw and "
         "away from bleach.",
-        "It holds about 5 kg. A full bin can weigh more than 15 kg: lift it in pairs or on a "
-        "trolley.",
+        "It holds about 5 kg. A full bin can weigh more than 15 kg (33 lb): lift it in pairs or on "
+        "a trolley.",
         "Reply with what you find, such as “lid cracked, about 6 kg”, and I keep it.",
     ]
 

@@ -57,7 +57,7 @@ def test_it_says_what_may_go_in_and_what_to_mind(book: Path) -> None:
     for part in (
         "Goes in fruit and vegetables; bread, rice and pasta; meat;",
         "Stays out fish (our own rule); mouldy food; rotten food; pet waste;",
-        "A full bin can weigh more than 15 kg: lift it in pairs or on a trolley.",
+        "A full bin can weigh more than 15 kg (33 lb): lift it in pairs or on a trolley.",
         "Local rules on food waste and manure come first.",
     ):
         assert part in flat

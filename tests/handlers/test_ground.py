@@ -85,3 +85,37 @@ async def test_a_part_that_is_buried_ends_no_run(group: Group) -> None:
     answer = await group.says(Bury(bin="shed", part=True), days=14)
     assert not answer.entries
     assert "say “buried the shed bin”" in answer.say
+
+
+@pytest.mark.parametrize(
+    ("ask", "words"),
+    [
+        # Length = litres / (width x room for the ferment), where that room is half the depth (two
+        # parts of soil) or what the cover leaves of it. Animals: a supplier's 12 in of cover,
+        # 45 cm deep: 0.020 / (0.2 x 0.15) = 0.67 m.
+        (Ask(topic="trench", volume_l=20.0, animals=True), "67 cm long, 20 cm wide and 45 cm deep"),
+        # 40 cm deep under 30 cm leave 10 cm: 0.020 / (0.2 x 0.1) = 1 m.
+        (Ask(topic="trench", volume_l=20.0, cover_m=0.3), "1 m long, 20 cm wide and 40 cm deep"),
+        # 20 L on 1 m by 20 cm lie 10 cm deep: 22.5 cm with 12.5 cm of cover (4 to 6 in).
+        (Ask(topic="trench", volume_l=20.0, length_m=1, width_m=0.2), "20 cm wide and 23 cm deep"),
+        (Ask(topic="trench", volume_l=20.0, length_m=1), "1 m long, 16 cm wide and 25 cm deep"),
+        (Ask(topic="trench", length_m=1, width_m=0.3, depth_m=0.3), "takes about 45 L"),
+        (Ask(topic="trench", length_m=1, width_m=0.2), "That, dug 25 cm deep, takes about 25 L"),
+        # 14 kg of mixed scraps are 17 L in the bin (0.70 kg/L, settled by 15 %).
+        (Ask(topic="trench", bins=("shed", "yard")), "34 L in the shed bin and the yard bin"),
+        (Ask(topic="trench", each="both"), "34 L in the shed bin and the yard bin"),
+        (Ask(topic="trench", bin="shed", what="half of it"), "8.5 L in the shed bin"),
+        (Ask(topic="trench", bin="shed", what="half full"), "10 L in the shed bin"),
+        (
+            Ask(topic="trench", bin="yard", length_m=0.5, width_m=0.2, depth_m=0.3),
+            "Not enough for 17 L in the yard bin: as wide and deep, that wants 57 cm.",
+        ),
+    ],
+)
+async def test_what_is_said_of_a_trench_is_reckoned_with(
+    group: Group, ask: Ask, words: str
+) -> None:
+    for name in ("shed", "yard"):
+        await group.says(Open(bin=name, capacity_l=20.0))
+        await group.says(Layer(bin=name, mass_kg=14.0))
+    assert words in (await group.says(ask)).say

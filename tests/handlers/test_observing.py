@@ -131,3 +131,22 @@ async def test_what_is_not_sour_is_buried_later(
     await room.says(f"ph is {ph} in the yard bin")
     [bury] = [due for due in await (await room.book()).dues() if due.what == "bury"]
     assert (bury.from_day, bury.to_day) == (begin, end)
+
+
+@pytest.mark.parametrize(
+    ("celsius", "days"),
+    [
+        # Growth of lactic acid bacteria (Wijtzes et al. 1995) at 8 °C is 4.3 times as slow as at
+        # 20 °C: 10 to 14 days are forty or more, of which no more than six weeks are forecast.
+        (8.0, "Tuesday 14 April now, not Friday 13 to Tuesday 17 March"),
+        (20.0, ""),
+    ],
+)
+async def test_a_temperature_that_moves_the_burial_says_so(
+    group: Group, celsius: float, days: str
+) -> None:
+    await group.says(Layer(bin="shed", mass_kg=2.0))
+    await group.says(Seal(bin="shed"), days=1)
+    answer = await group.says(Observe(bin="shed", celsius=celsius), days=2)
+    assert days in answer.say
+    assert bool(answer.say) == bool(days)

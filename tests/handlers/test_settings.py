@@ -110,6 +110,39 @@ async def test_a_group_that_ferments_for_three_weeks_buries_later(group: Group) 
     assert "100 parts" in said.say
 
 
+@pytest.mark.parametrize(
+    ("units", "value", "words"),
+    [
+        # NIST SP 811: an inch is 25.4 mm, so that 20 to 100 cm are 8 to 39 in.
+        ("metric", "30 cm", "trenches 30 cm deep."),
+        ("metric", "5", "from 20 cm to 100 cm: trenches so many deep. Usual is 25 cm"),
+        ("us", "12 inches", "trenches 12 in deep."),
+        ("us", "12", "trenches 12 in deep."),
+        ("us", "30 cm", "trenches 12 in deep."),
+        ("us", "5 inches", "from 8 in to 39 in: trenches so many deep. Usual is 10 in"),
+    ],
+)
+async def test_a_depth_is_set_and_said_in_the_measures_of_the_group(
+    group: Group, units: str, value: str, words: str
+) -> None:
+    await group.says(Set(what="units", value=units))
+    assert words in (await group.says(Set(what="trench depth", value=value))).say
+
+
+@pytest.mark.parametrize(
+    ("what", "value", "words"),
+    [
+        ("ferment days", "14", "10 to 14 days sealed"),
+        ("ferment days", "21", "now on: 21 days sealed"),
+        ("planting days", "21", "14 to 21 days in warm soil"),
+    ],
+)
+async def test_usual_days_are_said_from_the_least_on(
+    group: Group, what: str, value: str, words: str
+) -> None:
+    assert words in (await group.says(Set(what=what, value=value))).say
+
+
 @pytest.fixture
 async def room(db: Database) -> TalkingRoom:
     """A bin whose first draining falls due on a Thursday."""

@@ -3,7 +3,7 @@
 import pytest
 
 from handlers import unsure
-from handlers.reading.acts import Amend, Layer, Unsure
+from handlers.reading.acts import Amend, Layer, Observe, Unsure
 from tests.group import Group
 
 GUESS = Unsure(guess=(Layer(mass_kg=2.0, materials={"meat": 1.0}, bin="shed"),))
@@ -64,3 +64,14 @@ async def test_a_bins_bare_name_says_which(group: Group, words: str) -> None:
 
 async def test_nothing_guessed_is_nothing_asked(group: Group) -> None:
     assert (await group.says(Unsure())).say == ""
+
+
+@pytest.mark.parametrize(
+    ("seen", "words"),
+    [
+        (Observe(celsius=12.0, bin="shed"), "what you saw (12 °C) in the shed bin"),
+        (Observe(signs=("white_mould",), ph=3.9), "what you saw (white mould and pH 3.9)"),
+    ],
+)
+async def test_what_was_measured_is_asked_about(group: Group, seen: Observe, words: str) -> None:
+    assert (await group.says(Unsure(guess=(seen,)))).say == f"Shall I write down {words}?"

@@ -25,7 +25,7 @@ def test_a_group_settles_for_itself_what_the_sources_leave_open() -> None:
         30
     )
     days = reckon("days", {"sealed": "2026-03-20"}, choices=ours).answer
-    # Counted on a calendar: 21 days sealed, then 28 in the soil, the first three weeks the least.
+    # Counted on a calendar: 21 days sealed, then 28 in the soil.
     assert (days["bury_by"], days["plant_usual"]) == ("2026-04-10", "2026-05-08")
     tub = reckon("trench", {"volume": "10L", "tub": "yes"}, choices=ours).answer
     assert tub["soil_l"] == pytest.approx(15)

@@ -193,3 +193,29 @@ def test_a_bin_buried_too_early_gets_a_word() -> None:
     assert "only 2 days sealed" in early.lines[-1]
     in_time = course(sealed=day("2026-03-20"), buried=day("2026-03-30"))
     assert not any("only" in line for line in in_time.lines)
+
+
+@pytest.mark.parametrize(
+    ("days", "celsius", "first", "last"),
+    # What a group settles for itself holds from the first day: 21 days are 21, however warm; two
+    # weeks are what everybody takes, 10 days at the least (a US retailer; Footer 2013 ch. 7).
+    [(14, None, 10, 14), (21, None, 21, 21), (21, 30, 21, 21), (12, None, 12, 12)],
+)
+def test_days_that_a_group_settles_are_the_least(
+    days: int, celsius: float | None, first: int, last: int
+) -> None:
+    sealed = day("2026-05-04")
+    window = bury_window(sealed, celsius, ferment_days=days)
+    assert ((window.start - sealed).days, (window.end - sealed).days) == (first, last)
+
+
+@pytest.mark.parametrize(
+    ("days", "soil", "first", "last"),
+    [(21, None, 14, 21), (28, None, 28, 28), (28, 12, 28, 35), (14, None, 14, 14)],
+)
+def test_a_wait_that_a_group_settles_is_the_least(
+    days: int, soil: float | None, first: int, last: int
+) -> None:
+    buried = day("2026-05-25")
+    window = plant_window(buried, soil, plant_days=days)
+    assert ((window.start - buried).days, (window.end - buried).days) == (first, last)

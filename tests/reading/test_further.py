@@ -22,6 +22,19 @@ QUESTIONS = [
     ("How many 20 L buckets for 4 people?", Ask(topic="bins", people=4.0, capacity_l=20.0)),
     # US Census 2023: 2.5 people to a household.
     ("how many bins for 12 households", Ask(topic="bins", people=30.0)),
+    ("how many bins for 9 households of 3 people?", Ask(topic="bins", people=27.0)),
+    ("how many bins for six families of four?", Ask(topic="bins", people=24.0)),
+    ("how many bins for a school of 30 people?", Ask(topic="bins", people=30.0)),
+    ("how many buckets for twelve flats, 2 people each?", Ask(topic="bins", people=24.0)),
+    (
+        "how many bins for 5 kg a week fermenting 3 weeks?",
+        Ask(topic="bins", week_kg=5.0, ferment_days=21.0),
+    ),
+    ("how heavy is bin 3 when it's full?", Ask(topic="full", what="weight", bin="bin 3")),
+    (
+        "how much does a 20 L bin weigh when full?",
+        Ask(topic="full", what="weight", capacity_l=20.0),
+    ),
     ("what size bin is right for a household of three?", Ask(topic="bins", people=3.0)),
     ("how big a bucket for five people", Ask(topic="bins", people=5.0)),
     ("if one fills in 5 days how many bins do we need?", Ask(topic="bins", days=5.0)),

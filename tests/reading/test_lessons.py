@@ -31,7 +31,6 @@ ASKED = [
     ("can I put it beside my gooseberry bushes?", "near plants"),
     ("what are the rules on fish?", "law"),
     ("must we press it down?", "pressing"),
-    ("when can I plant in soil of 9 degrees?", "when to plant"),
     ("how damp should the bran be?", "moist bran"),
     ("where can we get bran?", "getting bran"),
     ("where should the liquid go?", "using liquid"),

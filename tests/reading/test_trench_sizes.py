@@ -19,12 +19,42 @@ from tests.reading.context import acts
         ("how long a trench for 15 L with a depth of 35 cm?", (None, None, 0.35)),
         ("I dug a hole 60 cm across and 30 cm deep, is that enough for 15 L?", (0.6, 0.6, 0.3)),
         ("how deep a trench for 15 L?", (None, None, None)),
+        ("I've a trench of 1 m by 30 cm, 30 cm deep, how much goes in?", (1, 0.3, 0.3)),
+        ("how much fits in a trench of 5 x 2 ft?", (1.524, 0.6096, None)),
+        ("is a hole 50 cm x 50 cm x 40 cm enough for 15 L?", (0.5, 0.5, 0.4)),
+        ("how much fits in a hole 2 ft square?", (0.6096, 0.6096, None)),
     ],
 )
 def test_sides_said(text: str, sides: tuple[float | None, ...]) -> None:
     [act] = acts(text, in_room=True)
     assert isinstance(act, Ask)
     assert (act.length_m, act.width_m, act.depth_m) == pytest.approx(sides)
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("how long a trench for the shed and bin 3 together?", {"bins": ("shed", "bin 3")}),
+        ("one trench for the shed and for bin 3, how long?", {"bins": ("shed", "bin 3")}),
+        ("how long a trench for both bins?", {"each": "both"}),
+        ("how long a trench for 15 L, there are badgers?", {"animals": True}),
+        ("how long a trench for 15 L, no dogs here?", {}),
+        ("how long a trench for 15 L under 20 cm of cover?", {"cover_m": pytest.approx(0.2)}),
+        ("trench for 15 L under 20 cm of soil?", {"cover_m": pytest.approx(0.2)}),
+        ("how long a trench for half the shed bin?", {"bin": "shed", "what": "half of it"}),
+    ],
+)
+def test_what_goes_into_a_trench_and_lies_over_it(text: str, said: dict[str, object]) -> None:
+    [act] = acts(text, in_room=True)
+    assert isinstance(act, Ask)
+    told: dict[str, object] = {
+        "bins": act.bins,
+        "each": act.each,
+        "animals": act.animals,
+        "cover_m": act.cover_m,
+    }
+    told |= {"bin": act.bin if "bin" in said else None, "what": act.what}
+    assert {name: value for name, value in told.items() if value} == said
 
 
 @given(

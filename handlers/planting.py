@@ -1,0 +1,74 @@
+"""When it can be planted where a bin was buried, by the soil's temperature where that is known."""
+
+from dataclasses import replace
+from datetime import timedelta
+
+from handlers.answer import SILENCE, Answer, Turn
+from handlers.beds import bed_name
+from handlers.chosen import reasons
+from handlers.phrasing import capital, span, temperature, the
+from handlers.practice.days import COLDEST, HOTTEST, Window
+from handlers.reading.acts import Observe
+from handlers.state import new_run
+from storage.rows import Entry, NewEntry
+
+LONGEST_WAIT = timedelta(days=120)
+"""So far back a burial is looked for whose soil may still wait to be planted."""
+
+
+def plant_there(window: Window, celsius: float | None, turn: Turn) -> str:
+    """The days to plant there, and what they hang on."""
+    days = span(window.start, window.end, turn.today)
+    if celsius is None:
+        return f"Plant there {days}, later in cold soil."
+    at = temperature(celsius, turn.units)
+    return " ".join([f"Plant there {days}, with the soil at {at}.", *window.lines[1:]])
+
+
+async def measured(act: Observe, turn: Turn) -> Answer:
+    """The soil's temperature: it is kept with each burial whose soil still waits to be planted."""
+    if act.celsius is None or not COLDEST <= act.celsius <= HOTTEST:
+        return Answer(say="No soil is that cold or hot, so nothing is written down.")
+    run, waiting = new_run(turn.book.room), list[tuple[Entry, Window]]()
+    for burial in await turn.book.of_days(turn.today - LONGEST_WAIT, turn.today, "bury"):
+        on = burial.on or turn.today
+        if _is_meant(act, burial) and run.to_plant(on, burial.facts.celsius).end >= turn.today:
+            waiting.append((burial, run.to_plant(on, act.celsius)))
+    if not waiting:
+        return SILENCE
+    whys = {line: None for _, window in waiting for line in reasons(window, turn.book.room)}
+    return Answer(
+        entries=[_with_soil(burial, act.celsius, turn) for burial, _ in waiting],
+        strikes=[burial for burial, _ in waiting],
+        say="\n".join(_said(burial, window, act.celsius, turn) for burial, window in waiting),
+        why=list(whys),
+    )
+
+
+def _is_meant(act: Observe, burial: Entry) -> bool:
+    """Whether it was measured where that bin was buried, as far as bin and place are said."""
+    if burial.bin is None or act.bin not in (None, burial.bin.name):
+        return False
+    return act.place is None or bed_name(act.place) == bed_name(burial.facts.place or "")
+
+
+def _said(burial: Entry, window: Window, celsius: float, turn: Turn) -> str:
+    name = capital(the(burial.bin.name)) if burial.bin else "A bin"
+    return f"{name} is in the ground. {plant_there(window, celsius, turn)}"
+
+
+def _with_soil(burial: Entry, celsius: float, turn: Turn) -> NewEntry:
+    """The burial written anew, with the soil's temperature."""
+    return NewEntry(
+        act=burial.act,
+        event=burial.event,
+        cause=turn.cause,
+        said_at=burial.said_at,
+        written_at=turn.now,
+        bin=burial.bin.name if burial.bin else None,
+        member=burial.member,
+        writer=burial.writer,
+        on=burial.on,
+        facts=replace(burial.facts, celsius=celsius),
+        replaces=burial.id,
+    )

@@ -1,0 +1,66 @@
+"""The soil's temperature, told beside a burial or by itself, moves the days to plant."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+BURIED_16_MARCH = ("opened the shed bin, 20 L", "3 kg peel in shed", "sealed shed")
+
+# Soil of 15 °C or more waits 2 to 3 weeks (a New York booklet, a UK master composter). That decay
+# halves with each 10 °C (soil respiration's Q10 of about 2) makes it 6 to 8 weeks at 5 to 10 °C.
+WARM, COOL, COLD = (
+    "Monday 30 March to Monday 6 April",
+    "Monday 6 to Monday 13 April",
+    "Monday 11 May",
+)
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    room = TalkingRoom(db)
+    for words in BURIED_16_MARCH:
+        await room.says(words)
+    await room.waits(days=14)
+    return room
+
+
+@pytest.mark.parametrize(
+    ("told", "days", "celsius"),
+    [
+        (("buried shed under the plum, the soil is 8 degrees",), COLD, 8),
+        (("buried shed under the plum", "the soil is only 8 degrees"), COLD, 8),
+        (("buried shed under the plum", "soil's 12 °C now"), COOL, 12),
+        (("buried shed", "2 kg peel in shed", "checked the soil and it was 8 degrees"), COLD, 8),
+        (("buried shed, soil 8 degrees", "the ground has warmed up to 16 degrees"), WARM, 16),
+        (("buried shed under the plum", "we plant once the soil is 8 degrees"), WARM, None),
+        (("buried shed under the plum", "is the soil 8 degrees?"), WARM, None),
+        (("buried shed under the plum", "it's 8 degrees outside"), WARM, None),
+    ],
+)
+async def test_cold_soil_is_planted_later(
+    room: TalkingRoom, told: tuple[str, ...], days: str, celsius: float | None
+) -> None:
+    for words in told:
+        await room.says(words)
+    burials = [entry for entry in await room.standing() if entry.act == "bury"]
+    assert [entry.facts.celsius for entry in burials] == [celsius]
+    [due] = [message.body for message in await room.says("what's due?")]
+    [planting] = [line for line in due.splitlines() if "plant where" in line]
+    assert days in planting
+
+
+async def test_soil_of_another_bed_moves_nothing(room: TalkingRoom) -> None:
+    await room.says("buried shed under the plum")
+    await room.says("opened the blue bin, 20 L")
+    await room.says("2 kg peel in blue")
+    await room.says("buried blue in the rose bed")
+    [said] = await room.says("the soil in the rose bed is 8 degrees")
+    assert said.body.startswith("The blue bin is in the ground.")
+    assert "shed" not in said.body
+
+
+async def test_the_soil_before_any_burial_is_no_record(room: TalkingRoom) -> None:
+    before = await room.standing()
+    await room.says("the soil is at 8 degrees")
+    assert await room.standing() == before
