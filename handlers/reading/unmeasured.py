@@ -46,6 +46,8 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         return tuple(_asked_for_day(act) for act in acts)
     if len(acts) == 1 and _only_wonders(message):
         acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
+    if message.context.in_room and _is_drink(message):
+        acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Drain) else a for a in acts]
     if not message.context.in_room:
         acts = [act for act in acts if not (isinstance(act, Observe) and (act.ph or 0) > MOST_PH)]
     sound = [act for act in acts if not _is_naught(act, message)]
@@ -65,6 +67,21 @@ def _only_wonders(message: Message) -> bool:
     """ "1 kg of bread in the yard bin?": no deed, and a question mark behind it."""
     asked = message.context.in_room and message.norms[-1] == "?" and len(message.sentences) == 1
     return asked and all(clause.verb is None for clause in message.clauses)
+
+
+_TEA = frozenset({"tea", "☺"})
+_OUT = words_in("off from out drained tap")
+_DRINKS = frozenset("☕🍵🥛🥤🧃🍺🍷")
+
+
+def _is_drink(message: Message) -> bool:
+    """ "Tea 500 ml shed", "☕ 1 L green": what was left of a drink, or what came out of the tap."""
+    if not message.has(_TEA) or message.has(_OUT):
+        return False
+    if any(clause.verb is not None for clause in message.clauses):
+        return False
+    first = message.words[0]
+    return first.norm == "tea" or not _DRINKS.isdisjoint(first.text)
 
 
 _DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline

@@ -586,3 +586,14 @@ async def test_what_the_bot_answered_is_no_question_to_the_neighbours(room: Talk
     await room.says("the drain was 200 ml not 300", who="bram")
     drains = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
     assert drains == [0.2]
+
+
+async def test_a_layer_from_long_before_its_bin_was_opened_is_asked_about(
+    room: TalkingRoom,
+) -> None:
+    long_ago = room.now - timedelta(days=30)
+    [asked] = await room.says(f"1 kg of marrow in the shed bin on {long_ago:%d %B}")
+    assert "was opened later" in asked.body
+    assert await layers(room) == [2]
+    await room.says("yes")
+    assert await layers(room) == [2, 1]
