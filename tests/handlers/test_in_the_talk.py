@@ -597,3 +597,30 @@ async def test_a_layer_from_long_before_its_bin_was_opened_is_asked_about(
     assert await layers(room) == [2]
     await room.says("yes")
     assert await layers(room) == [2, 1]
+
+
+@pytest.mark.parametrize(
+    ("before", "then", "sealed"),
+    [
+        ("how full is the pantry bin?", "ok, sealed it", "the pantry bin"),
+        ("drained the pantry bin, 200 ml", "closed it up", "the pantry bin"),
+        ("how full are the bins?", "sealed it", "the shed bin"),
+    ],
+)
+async def test_it_is_the_bin_just_spoken_of(
+    room: TalkingRoom, before: str, then: str, sealed: str
+) -> None:
+    await room.says("opened the pantry bin, 20 L")
+    await room.says("1 kg in the pantry bin")
+    await room.says("1 kg in the shed bin")
+    await room.says(before)
+    [answer] = await room.says(then)
+    assert f"{sealed} is sealed" in answer.body.lower()
+
+
+async def test_it_is_not_the_bin_that_another_asked_about(room: TalkingRoom) -> None:
+    await room.says("opened the pantry bin, 20 L")
+    await room.says("1 kg in the shed bin")
+    await room.says("how full is the pantry bin?", who="bram")
+    [answer] = await room.says("closed it up")
+    assert answer.body.startswith("The shed bin is sealed")
