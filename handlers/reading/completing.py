@@ -22,6 +22,7 @@ from handlers.reading.apart import drained_apart, told_apart
 from handlers.reading.begun import in_opened, unsized
 from handlers.reading.binlists import LISTED, of_each_bin, on_several, shared_out
 from handlers.reading.binwords import BIN_WORDS
+from handlers.reading.carried import put_in_by_us
 from handlers.reading.described import described
 from handlers.reading.drawnoff import (
     drained_only,
@@ -63,6 +64,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
     acts = measured_apart(acts, message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
+    acts = put_in_by_us(acts, message)
     layers = [act for act in acts if isinstance(act, Layer)]
     drains = sum(isinstance(act, Drain) for act in acts)
     weighed = len(layers) == drains == 1 and layers[0].mass_kg is not None
