@@ -26,8 +26,8 @@ class Unit(NamedTuple):
 
 
 _MASS = {
-    "kilogram": "k kg kgs kay_gee kay_gees kilo kilos kilogram kilograms kilogramme kilogrammes "
-    "kilogramo "
+    "kilogram": "k kg kgs kgg kkg kay_gee kay_gees kilo kilos kilogram kilograms "
+    "kilogramme kilogrammes kilogramo "
     "kilogramos keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen "
     "kilogramm kilogrammes chilo chili chilogrammo chilogrammi quilo quilos",
     "gram": "g gr grs gm gms grm grms gramms gram grams gramme grammes gramos gramo gs "
@@ -44,8 +44,8 @@ _VOLUME = {
     "hectolitre": "hl hectolitre hectolitres hectoliter hectoliters",
     "decilitre": "dl decilitre decilitres deciliter deciliters",
     "centilitre": "cl centilitre centilitres centiliter centiliters",
-    "millilitre": "ml mls mil mils millilitre millilitres milliliter milliliters mililitres "
-    "mililiters mililitros cc",
+    "millilitre": "ml mls mll mml mil mils millilitre millilitres milliliter milliliters "
+    "mililitres mililiters mililitros cc",
     "cubic_metre": "cubic_metre cubic_metres cubic_meter cubic_meters",
     "cubic_inch": "cubic_inch cubic_inches cu_in",
     "us_bushel": "bushel bushels",

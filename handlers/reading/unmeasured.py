@@ -27,7 +27,7 @@ from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
 from handlers.reading.singleamounts import MOST_PH
 from handlers.reading.spans import indexes
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import vocabulary, words_in
 
 _PORTIONS = words_in(
     "slice slices piece pieces bit bits lot lots load loads head heads bunch bunches stick sticks "
@@ -56,7 +56,9 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
             return tuple(sound)
         return tuple(_asked_for_amount(act, "an amount of nothing or less") for act in acts)
     measured = [act for act in acts if _is_measured(act)]
-    if len(measured) == len(acts) or not (_has_strange_unit(message) or _has_bare_unit(message)):
+    if len(measured) == len(acts) or not any(
+        is_so(message) for is_so in (_has_strange_unit, _has_bare_unit, _has_misspelt_unit)
+    ):
         return tuple(acts)
     return tuple(
         act if _is_measured(act) else _asked_for_amount(act, "a unit nobody knows") for act in acts
@@ -141,6 +143,25 @@ def _has_bare_unit(message: Message) -> bool:
 
 
 _BARE_UNITS = words_in("kg kgs kilo kilos lb lbs pounds litres liters grams")
+
+
+def _has_misspelt_unit(message: Message) -> bool:
+    """ "Drained bin 2, 350 mq": a number with a short word behind it that is none we know."""
+    words = message.words
+    held = indexes(message.amounts, message.items, message.bins, message.days, message.members)
+    return message.context.in_room and any(
+        words[i].kind == "number"
+        and words[i + 1].kind == "word"
+        and not {i, i + 1} & held
+        and len(words[i + 1].norm) <= _LONGEST_UNIT
+        and words[i + 1].norm not in vocabulary().firsts
+        and words[i + 1].norm not in _ORDINAL
+        for i in range(len(words) - 1)
+    )
+
+
+_LONGEST_UNIT = 3
+_ORDINAL = words_in("st nd rd th am pm hrs hr min x pcs")
 
 
 def _has_strange_unit(message: Message) -> bool:

@@ -2,8 +2,8 @@
 
 import pytest
 
-from handlers.reading.acts import Act, Drain, Layer
-from tests.reading.context import acts
+from handlers.reading.acts import Act, Drain, Layer, Observe, Unsure
+from tests.reading.context import WEDNESDAY, acts
 
 BINS = ("shed", "green", "bin 3", "Mabel")
 
@@ -74,3 +74,74 @@ def test_what_another_brought_and_put_in_is_theirs() -> None:
     [layer] = read("Ruth brought 2 kg of plums and put them in green")
     assert isinstance(layer, Layer)
     assert layer.member == "ruth"
+
+
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("6 kg, most in the shed, rest in green", {"shed": 4.2, "green": 1.8}),
+        ("6 kg mostly in the shed", {"shed": 6}),
+    ],
+)
+def test_most_of_a_lot(text: str, parts: dict[str, float]) -> None:
+    layers = [act for act in read(text) if isinstance(act, Layer)]
+    assert {layer.bin: layer.mass_kg for layer in layers} == pytest.approx(parts)
+
+
+def test_one_amount_drained_from_several_is_asked_about() -> None:
+    [asked] = read("drained shed and green, 400 ml in total")
+    assert isinstance(asked, Unsure)
+    drained = [(d.bin, d.volume_l) for d in asked.guess if isinstance(d, Drain)]
+    assert drained == [("shed", 0.2), ("green", 0.2)]
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("drained all of them, about 300 ml each", 0.3),
+        ("drained the lot, a cup from each", 0.25),
+    ],
+)
+def test_so_much_from_each(text: str, litres: float) -> None:
+    assert read(text) == (Drain(volume_l=litres, on=WEDNESDAY.date(), each="all"),)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["800 g of melon skins and 6 eggshells in green", "800 g melon skins, egg shells 6, green"],
+)
+def test_some_egg_shells_weigh_next_to_nothing(text: str) -> None:
+    [layer] = read(text)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(0.8)
+    assert layer.materials == pytest.approx({"fruit": 0.96, "bone": 0.04})
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [("drained bin 3, 450 mll", 0.45), ("drained the shed 4oo ml", 0.4)],
+)
+def test_a_slip_in_a_unit_or_a_nought_is_forgiven(text: str, litres: float) -> None:
+    assert read(text) == (
+        Drain(volume_l=litres, bin="bin 3" if "bin 3" in text else "shed", on=WEDNESDAY.date()),
+    )
+
+
+def test_a_unit_that_cannot_be_read_is_asked_about() -> None:
+    [asked] = read("drained bin 3, 450 zz")
+    assert isinstance(asked, Unsure)
+
+
+@pytest.mark.parametrize(
+    ("text", "sign"),
+    [
+        ("wite mould on bin 3", "white_mould"),
+        ("greem mould in the shed", "green_mould"),
+        ("blak mould on Mabel", "black_mould"),
+        ("pale mould on Mabel", "other_mould"),
+    ],
+)
+def test_a_slip_in_a_colour_is_forgiven(text: str, sign: str) -> None:
+    [seen] = read(text)
+    assert isinstance(seen, Observe)
+    assert seen.signs == (sign,)
