@@ -76,6 +76,7 @@ HOW_MUCH = (
     "How much is that? Say it again in kilos, litres or a kitchen measure (a bucket, a caddy, a "
     "handful), and I write it down."
 )
+SOME_DAY = "Which day was that? Say it again with the day (“on Thursday”), and I write it down."
 WHICH_DAY = "No calendar has that day. Say it again with the right one."
 MOST_ANSWER_WORDS, MOST_MEASURING_WORDS = 4, 6
 """A longer message is read for itself, not as the answer to a question, or to how much it was."""
@@ -92,6 +93,8 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         return Answer()
     if act.no_such_day:
         return Answer(say=WHICH_DAY)
+    if act.some_day:
+        return Answer(say=SOME_DAY)
     if any(
         one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
     ):

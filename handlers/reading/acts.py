@@ -372,6 +372,8 @@ class Unsure(_Act):
     guess: tuple["Act", ...] = ()
     no_such_day: bool | None = None
     """It was said of a day that no calendar has; told in a room alone."""
+    some_day: bool | None = None
+    """It was said of "the other day"; told in a room alone."""
 
 
 OnBins = Layer | Drain | Seal | Bury

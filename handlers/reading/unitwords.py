@@ -120,7 +120,8 @@ _VESSELS = {
     "can of food": "tin tins tin_can",
     "jam jar": "jam_jar jam_jars jamjar jamjars mason_jar mason_jars",
     "jar": "jar jars jarful jarfuls",
-    "bowl": "bowl bowls bowlful bowlfuls bowlfull cereal_bowl soup_bowl katori",
+    "bowl": "bowl bowls bowlful bowlfuls bowlfull cereal_bowl soup_bowl",
+    "katori": "katori katoris",
     "mixing bowl": "mixing_bowl mixing_bowls",
     "plate": "plate plates plateful platefuls platefull",
     "dish": "dish dishes dishful",
@@ -176,7 +177,13 @@ def _fixed() -> dict[str, Unit]:
     table |= {w: Unit("days", n) for n, words in _TIME.items() for w in words.split()}
     table |= {w: Unit("hours", n) for n, words in _HOURS.items() for w in words.split()}
     table |= {w: Unit("money", 1) for w in _MONEY.split()}
-    table |= {w: Unit("volume", VESSELS[n].usual, True) for w, n in _spelled(_VESSELS).items()}
+    vessels = _spelled(_VESSELS)
+    table |= {w: Unit("volume", VESSELS[n].usual, True) for w, n in vessels.items()}
+    table |= {
+        f"{small}_{w}": Unit("volume", VESSELS[n].low, True)
+        for w, n in vessels.items()
+        for small in ("small", "wee")
+    }
     table |= {w: Unit("percent", 0.01) for w in ("%", "percent", "per_cent", "pct")}
     table |= {w: Unit("celsius", 1) for w in ("°_c", "celsius", "degrees_c", "deg_c", "c")}
     table |= {

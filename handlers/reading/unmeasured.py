@@ -27,7 +27,7 @@ from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
 from handlers.reading.singleamounts import MOST_PH
 from handlers.reading.spans import indexes
-from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.vocabulary import words_in
 
 _PORTIONS = words_in(
     "slice slices piece pieces bit bits lot lots load loads head heads bunch bunches stick sticks "
@@ -44,6 +44,8 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
+    if message.context.in_room and _is_some_day(message):
+        return tuple(_asked_for_day(act, some=True) for act in acts)
     if len(acts) == 1 and _only_wonders(message):
         acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
     if message.context.in_room and _is_drink(message):
@@ -89,10 +91,27 @@ def _is_drink(message: Message) -> bool:
 _DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline
 
 
-def _asked_for_day(act: Act) -> Act:
+def _is_some_day(message: Message) -> bool:
+    """ "1 kg in green the other day": told last, of a day that nobody can count back to."""
+    norms = message.norms
+    if not message.has(_OTHER) or message.days:
+        return False
+    at = norms.index("other")
+    sentence = next(s for s in message.sentences if s.start <= at < s.end)
+    told = any(sentence.start <= ref.start < at for ref in message.bins)
+    ends = norms[at + 2 : at + 3] in ([], ["."], [","], ["!"])
+    return told and ends and norms[at - 1 : at + 2] == ["the", "other", "day"]
+
+
+_OTHER = frozenset({"other"})
+
+
+def _asked_for_day(act: Act, *, some: bool = False) -> Act:
     if not isinstance(act, _DATED):
         return act
     guess = (replace(act, on=None),)
+    if some:
+        return Unsure(guess=guess, some_day=True, rules=("some day or other",))
     return Unsure(guess=guess, no_such_day=True, rules=("a day that no calendar has",))
 
 
@@ -153,15 +172,16 @@ def _has_misspelt_unit(message: Message) -> bool:
         words[i].kind == "number"
         and words[i + 1].kind == "word"
         and not {i, i + 1} & held
-        and len(words[i + 1].norm) <= _LONGEST_UNIT
-        and words[i + 1].norm not in vocabulary().firsts
-        and words[i + 1].norm not in _ORDINAL
+        and len(words[i + 1].norm) in _UNIT_LETTERS
+        and _VOWELS.isdisjoint(words[i + 1].norm)
+        and words[i + 1].norm not in _NO_UNITS
         for i in range(len(words) - 1)
     )
 
 
-_LONGEST_UNIT = 3
-_ORDINAL = words_in("st nd rd th am pm hrs hr min x pcs")
+_UNIT_LETTERS = (2, 3)
+_VOWELS = frozenset("aeiouy")
+_NO_UNITS = words_in("st nd rd th pm hrs hr pcs pc dz")
 
 
 def _has_strange_unit(message: Message) -> bool:

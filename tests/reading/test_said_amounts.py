@@ -145,3 +145,38 @@ def test_a_slip_in_a_colour_is_forgiven(text: str, sign: str) -> None:
     [seen] = read(text)
     assert isinstance(seen, Observe)
     assert seen.signs == (sign,)
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("two pots of yoghurt in green", 0.9),
+        ("half a pot of cream in Mabel", 0.225),
+        ("3 small pots of yogurt in bin 3", 0.36),
+        ("a pot of stew in green", 3),
+        ("one small bowl of pasta in bin 3", 0.4),
+        ("one bowl of pasta in bin 3", 0.75),
+        ("two katoris of dal in the shed", 0.3),
+    ],
+)
+def test_small_vessels_and_the_pots_that_things_are_sold_in(text: str, litres: float) -> None:
+    [layer] = read(text)
+    assert isinstance(layer, Layer)
+    assert layer.volume_l == pytest.approx(litres)
+
+
+@pytest.mark.parametrize(
+    "text", ["a kilo and a bit of leaves in green", "kilo and a bit of leaves in green"]
+)
+def test_a_kilo_and_a_bit(text: str) -> None:
+    [layer] = read(text)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(1.1)
+
+
+def test_the_other_day_is_asked_for() -> None:
+    [asked] = read("1 kg in green the other day")
+    assert isinstance(asked, Unsure)
+    assert asked.some_day
+    [layer] = read("1 kg in green. Saw Ruth the other day")
+    assert isinstance(layer, Layer)
