@@ -18,6 +18,7 @@ from handlers.reading.acts import (
     Amend,
     Ask,
     Batch,
+    Bury,
     Context,
     Done,
     Drain,
@@ -25,6 +26,7 @@ from handlers.reading.acts import (
     Observe,
     Open,
     Retract,
+    Seal,
     Stock,
     Unsure,
     from_json,
@@ -76,7 +78,7 @@ HOW_MUCH = (
     "How much is that? Say it again in kilos, litres or a kitchen measure (a bucket, a caddy, a "
     "handful), and I write it down."
 )
-SOME_DAY = "Which day was that? Say it again with the day (“on Thursday”), and I write it down."
+SOME_DAY = "Which day was that? Say it (“on Thursday”), and I write it down."
 WHICH_DAY = "No calendar has that day. Say it again with the right one."
 MOST_ANSWER_WORDS, MOST_MEASURING_WORDS = 4, 6
 """A longer message is read for itself, not as the answer to a question, or to how much it was."""
@@ -92,9 +94,9 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     if not act.guess:
         return Answer()
     if act.no_such_day:
-        return Answer(say=WHICH_DAY)
+        return Answer(say=WHICH_DAY, query=Query.about(*act.guess, lacks="day"))
     if act.some_day:
-        return Answer(say=SOME_DAY)
+        return Answer(say=SOME_DAY, query=Query.about(*act.guess, lacks="day"))
     if any(
         one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
     ):
@@ -171,6 +173,8 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return None
     if question.lacks == "which":
         return await _which(said, question, book)
+    if question.lacks == "day":
+        return _dated(words, question, book)
     if question.lacks == "task":
         return _tasks(said, question)
     if question.lacks == "size":
@@ -245,6 +249,22 @@ def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
     if made and isinstance(asked, Ask):
         asked = replace(asked, materials=made.shares, rich=made.rich)
     return [replace(asked, mass_kg=mass, volume_l=volume)]
+
+
+_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch
+"""What is asked about where its day is not known."""
+
+
+def _dated(words: str, question: Question, book: Book) -> list[Act] | None:
+    """What was asked about on the day that was said, if no more than that was said."""
+    context = Context(at=question.asked_at, zone=ZoneInfo(book.room.zone), units=book.room.units)
+    message = read_message(words, context)
+    if len(message.days) != 1 or message.amounts or message.items:
+        return None
+    on = message.days[0].past
+    if on > message.today:
+        return None
+    return [replace(act, on=on) for act in _guess(question) if isinstance(act, _DATED)]
 
 
 async def _which(said: list[str], question: Question, book: Book) -> list[Act] | None:

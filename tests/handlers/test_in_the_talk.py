@@ -624,3 +624,19 @@ async def test_it_is_not_the_bin_that_another_asked_about(room: TalkingRoom) -> 
     await room.says("how full is the pantry bin?", who="bram")
     [answer] = await room.says("closed it up")
     assert answer.body.startswith("The shed bin is sealed")
+
+
+@pytest.mark.parametrize(
+    ("said", "day"),
+    [
+        ("1 kg in the shed bin the other day", "Thursday"),
+        ("1 kg in the shed bin on 31 June", "Friday"),
+    ],
+)
+async def test_a_day_that_is_not_known_is_asked_for(room: TalkingRoom, said: str, day: str) -> None:
+    [asked] = await room.says(said)
+    assert "day" in asked.body
+    assert await layers(room) == [2]
+    [answer] = await room.says(day)
+    assert day in answer.body or "yesterday" in answer.body
+    assert await layers(room) == [2, 1]
