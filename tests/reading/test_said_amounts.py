@@ -57,6 +57,8 @@ def test_amounts_of_each_kind_and_the_rest(text: str, kg: float, shares: dict[st
     ("text", "kg", "litres"),
     [
         ("Ruth brought 2 kg of plums and I put them in green", 2, None),
+        ("Ruth came round with 3 kg of bread, which I put in green", 3, None),
+        ("Ruth left a box of pears, 4 kg. I tipped them into green", 4, None),
         ("Ruth turned up with a bucket of windfalls and we chucked the lot in the shed", None, 10),
         ("Ruth brought round a bucket of chard and I put it all into bin 3", None, 10),
         ("Ruth brought a bucket of chard and I put the lot into bin 3, about 4 litres", None, 4),
