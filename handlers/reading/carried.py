@@ -17,7 +17,8 @@ _PUT_BY_US = Late(
     r"showed up|dropped|delivered|left|handed|gave|fetched|sent|collected)\b(?:(?! qbin).){1,80}"
     r"(?:\b(?:and|so|then)\b|[,;.]) (?:so |then )?(?:i|we)(?: have| 've| just| then| all)* "
     rf"{_PUT} (?:it|them|the (?:whole )?(?:lot|thing|load)|half|all|everything|that|those|these)\b|"
-    rf"\bqmember (?:brought|came|turned up|left|gave)\b(?:(?! qbin).){{1,80}}\bwhich (?:i|we) {_PUT} in(?:to)?\b"
+    r"\bqmember (?:brought|came|turned up|left|gave)\b(?:(?! qbin).){1,80}"
+    rf"\bwhich (?:i|we) {_PUT} in(?:to)?\b"
 )
 
 
