@@ -128,7 +128,7 @@ def cleaned(text: str) -> str:
         text = _MARKED.sub(r"\1", _STRUCK.sub("", text))
     if "**" in text or "__" in text:
         text = _STRONG.sub(r"\2", text)
-    if _NOUGHTS.search(text):
+    if "oo" in text or "o ml" in text or "o g" in text:
         text = _NOUGHTS.sub(lambda found: "0" * len(found[0]), text)
     if "w/" in text:
         text = _WITH.sub("with ", text)
