@@ -104,6 +104,8 @@ _MONEY = (
     "quid pounds_sterling dollars dollar bucks euro euros rs rupees yen pesos pence cents"
 )
 
+_OF_ONE_SIZE = frozenset({"pinch", "spoon", "handful", "fistful", "scoop", "ladle", "eggcup"})
+"""What is small already, or as large as a hand."""
 _VESSELS = {
     "pinch": "pinch pinches",
     "spoon": "spoon spoons spoonful spoonfuls",
@@ -182,6 +184,7 @@ def _fixed() -> dict[str, Unit]:
     table |= {
         f"{small}_{w}": Unit("volume", VESSELS[n].low, True)
         for w, n in vessels.items()
+        if n not in _OF_ONE_SIZE
         for small in ("small", "wee")
     }
     table |= {w: Unit("percent", 0.01) for w in ("%", "percent", "per_cent", "pct")}

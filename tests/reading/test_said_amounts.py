@@ -168,12 +168,17 @@ def test_small_vessels_and_the_pots_that_things_are_sold_in(text: str, litres: f
 
 
 @pytest.mark.parametrize(
-    "text", ["a kilo and a bit of leaves in green", "kilo and a bit of leaves in green"]
+    ("text", "kg"),
+    [
+        ("a kilo and a bit of leaves in green", 1),
+        ("kilo and a bit of leaves in green", 1),
+        ("leaves in green, a kilo and a bit", 1.1),
+    ],
 )
-def test_a_kilo_and_a_bit(text: str) -> None:
+def test_a_kilo_and_a_bit(text: str, kg: float) -> None:
     [layer] = read(text)
     assert isinstance(layer, Layer)
-    assert layer.mass_kg == pytest.approx(1.1)
+    assert layer.mass_kg == pytest.approx(kg)
 
 
 def test_the_other_day_is_asked_for() -> None:
