@@ -38,31 +38,8 @@ from handlers.reading.vocabulary import words_in
 from storage.book import Book
 from storage.rows import Facts, Question
 
-YES = frozenset(
-    {
-        "yes",
-        "y",
-        "yep",
-        "yeah",
-        "yup",
-        "ya",
-        "aye",
-        "ok",
-        "okay",
-        "sure",
-        "right",
-        "correct",
-        "si",
-        "sí",
-        "ja",
-        "oui",
-        "please",
-        "indeed",
-        "do",
-        "👍",
-        "✅",
-        "👌",
-    }
+YES = words_in(
+    "yes y yep yeah yup ya aye ok okay sure right correct si sí ja oui please indeed do 👍 ✅ 👌"
 )
 NO = frozenset({"no", "n", "nope", "nah", "never", "don't", "dont", "nein", "non", "👎", "❌"})
 _BESIDE = (
@@ -166,7 +143,9 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return await _in_bin(words, said, question, book)
     if question.lacks == "yes":
         parts = await divided(words, _guess(question), question, book)
-        return parts or _confirmed(words, said, question)
+        if parts or (parts := _confirmed(words, said, question)) is not None:
+            return parts
+        return _another_amount(words, question, book)
     longer = question.lacks in ("amount", "task")
     most = MOST_MEASURING_WORDS if longer else MOST_ANSWER_WORDS
     if not said or len(said) > most:
@@ -187,10 +166,24 @@ def _confirmed(words: str, said: Sequence[str], question: Question) -> list[Act]
     if not 0 < len(said) <= MOST_ANSWER_WORDS:
         return None
     if "?" in words or not _BESIDE.issuperset(said[1:]):
-        return None  # "do I stir it?", "no, 3 kg"
+        return None  # "do I stir it?"
     if said[0] in YES:
         return _guess(question)
     return [] if said[0] in NO else None
+
+
+def _another_amount(words: str, question: Question, book: Book) -> list[Act] | None:
+    """ "No wait, 2 L", where it was asked whether 1 L is to be written down."""
+    lead = _NO_BUT.match(words.casefold())
+    [asked, *others] = _guess(question)
+    if lead is None or others or not isinstance(asked, Layer | Drain) or _amount(asked) is None:
+        return None
+    return _measured(words[lead.end() :], question, book)
+
+
+_NO_BUT = re.compile(
+    r"(?:no|nope|nah|wait|sorry|actually)\b(?:\W|\b(?:no|wait|sorry|it was|its)\b)*"
+)
 
 
 async def _in_bin(words: str, said: list[str], question: Question, book: Book) -> list[Act] | None:
