@@ -47,8 +47,10 @@ class Tails:
         if (times := self.times(end)) and unit.quantity in MASSY:
             return value * times.value, times.end
         if unit.quantity in MASSY and self.and_a_bit(end):
-            of = end + 3 < len(words) and words[end + 3].norm == "of"  # "and a bit of dust"
-            return (value if of else value * A_BIT_MORE), end + 3
+            if end + 3 < len(words) and words[end + 3].norm == "of":
+                figure = end > 1 and words[end - 2].kind == "number"
+                return (value, end) if figure else (value, end + 3)  # "1 kg and a bit of meat"
+            return value * A_BIT_MORE, end + 3
         smaller = _SMALLER.get((unit.quantity, unit.factor))
         if smaller and (part := self.smaller_part(end, *smaller)):
             return value + part.value / smaller[1], part.end
