@@ -61,7 +61,7 @@ async def added(act: Layer, turn: Turn) -> Answer:
     """Scraps went into a bin."""
     if act.same:
         act = await _as_before(act, turn)
-    name = await choose(act.bin, turn, stages={"filling"}, in_talk=False)
+    name = await choose(act.bin, turn, stages={"filling"}, in_talk=bool(act.in_it))
     state = await named(turn.book, name, turn.today)
     facts = Facts(
         mass_kg=act.mass_kg,

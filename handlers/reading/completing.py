@@ -79,7 +79,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
         return acts
     acts = handed_on(each_asked(split_right(without_drained(acts), message), message), message)
     acts = [_as_before(_struck_in(act, message), message) for act in acts]
-    return [on_several(act, message) for act in acts]
+    return [_in_it(on_several(act, message), message) for act in acts]
 
 
 def _as_before(act: Act, message: Message) -> Act:
@@ -88,6 +88,18 @@ def _as_before(act: Act, message: Message) -> Act:
     if not leans or not isinstance(act, Layer) or act.mass_kg or act.volume_l or act.member:
         return act
     return replace(act, same=True)
+
+
+def _in_it(act: Act, message: Message) -> Act:
+    """ "Put 2 kg in it": into the bin just spoken of, which may be another than the last fed."""
+    if not isinstance(act, Layer) or act.bin is not None or message.bins:
+        return act
+    led = any(a in _INTO and b in _IT for a, b in pairwise(message.norms))
+    return replace(act, in_it=True) if led else act
+
+
+_INTO = words_in("in into to")
+_IT = words_in("it there her him")
 
 
 def _struck_in(act: Act, message: Message) -> Act:

@@ -640,3 +640,17 @@ async def test_a_day_that_is_not_known_is_asked_for(room: TalkingRoom, said: str
     [answer] = await room.says(day)
     assert day in answer.body or "yesterday" in answer.body
     assert await layers(room) == [2, 1]
+
+
+@pytest.mark.parametrize(
+    ("said", "bin"),
+    [("put 3 kg of peels in it", "pantry"), ("added 3 kg of peels", "shed")],
+)
+async def test_scraps_go_into_it_or_into_the_bin_last_fed(
+    room: TalkingRoom, said: str, bin: str
+) -> None:
+    await room.says("opened the pantry bin, 20 L")
+    await room.says("1 kg in the shed bin")
+    await room.says("how full is the pantry bin?")
+    [answer] = await room.says(said)
+    assert f"3 kg in the {bin} bin" in answer.body
