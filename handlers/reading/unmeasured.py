@@ -181,7 +181,7 @@ def _has_misspelt_unit(message: Message) -> bool:
 
 _UNIT_LETTERS = (2, 3)
 _VOWELS = frozenset("aeiouy")
-_NO_UNITS = words_in("st nd rd th pm hrs hr pcs pc dz")
+_NO_UNITS = words_in("st nd rd th pm hr hrs wk wks yr yrs mth pcs pc dz tv")
 
 
 def _has_strange_unit(message: Message) -> bool:
