@@ -61,6 +61,12 @@ def test_good_or_bad_is_asked_and_not_smelt(text: str) -> None:
     assert seen.signs == asked.signs == ("sour",)
 
 
+@pytest.mark.parametrize(("way", "drained"), [("in", 0), ("into", 0), ("out of", 1), ("from", 1)])
+def test_tea_that_goes_in_is_nothing_drained(way: str, drained: int) -> None:
+    acts_read = read(f"2 cups of tea {way} green")
+    assert sum(isinstance(act, Drain) for act in acts_read) == drained
+
+
 @pytest.mark.parametrize("text", ["tea 400 ml shed", "☕ 1 L green"])
 def test_a_drink_beside_a_bin_is_asked_about(text: str) -> None:
     [asked] = read(text)
