@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Act, Ask, Drain, Observe, Seal, Unsure
+from handlers.reading.acts import Act, Ask, Drain, Layer, Observe, Seal, Unsure
 from tests.reading.context import acts
 
 BINS = ("shed", "green", "bin 3", "Mabel")
@@ -72,3 +72,10 @@ def test_a_drink_beside_a_bin_is_asked_about(text: str) -> None:
     [asked] = read(text)
     assert isinstance(asked, Unsure)
     assert isinstance(asked.guess[0], Drain)
+
+
+def test_tea_poured_into_a_bin_is_a_layer() -> None:
+    [layer] = read("a mug of tea into bin 3")
+    assert isinstance(layer, Layer)
+    assert layer.materials == {"liquid": 1.0}
+    assert read("had two cups of tea in the shed") == ()
