@@ -12,11 +12,15 @@ TALK_GOES_ON = timedelta(hours=1)
 """How long "it" is what was spoken of."""
 
 
+_DONE = frozenset({"layer", "drain", "seal", "observe"})
+"""What is done to a bin in use: one just opened need not be the one that is drained or closed."""
+
+
 async def bin_spoken_of(turn: Turn) -> str | None:
     """The one bin of the sender's last record or of our last answer to them, the later of both."""
     last = await turn.book.last_by(turn.sender)
     lately = last is not None and not last.struck and turn.at - last.written_at <= TALK_GOES_ON
-    record = last if lately else None
+    record = last if last and lately and last.act in _DONE else None
     own = record.bin.name if record and record.bin else None
     said = await outbox.latest(turn.book.db, turn.book.room.id)
     if said is None or not said[1] <= turn.at <= said[1] + TALK_GOES_ON:
@@ -26,6 +30,9 @@ async def bin_spoken_of(turn: Turn) -> str | None:
         return own
     event = answer.to_event
     if event is None or not await _is_told(event, turn):
+        return own
+    entries = await turn.book.of_event(event)
+    if entries and all(entry.act not in _DONE for entry in entries):
         return own
     return await _bin_in(answer.body, turn.book) or own
 

@@ -654,3 +654,11 @@ async def test_scraps_go_into_it_or_into_the_bin_last_fed(
     await room.says("how full is the pantry bin?")
     [answer] = await room.says(said)
     assert f"3 kg in the {bin} bin" in answer.body
+
+
+async def test_a_bin_just_opened_is_not_the_one_that_is_drained(room: TalkingRoom) -> None:
+    await room.says("2 kg in the shed bin")
+    await room.says("opened the pantry bin, 20 L")
+    await room.says("drained it, 200 ml")
+    drained = [entry for entry in await room.standing() if entry.act == "drain"]
+    assert [entry.bin and entry.bin.name for entry in drained] == ["shed"]
