@@ -13,8 +13,8 @@ from storage.book import Book
 from storage.moments import local_day
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
 
-Lacking = Literal["yes", "bin", "size", "which", "amount", "task"]
-"""What would settle a question: a yes, a bin or which one, a bin's size, how much it was."""
+Lacking = Literal["yes", "bin", "size", "which", "amount", "day", "task"]
+"""What would settle a question: a yes, a bin or which one, a bin's size, how much, what day."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

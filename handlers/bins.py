@@ -11,6 +11,7 @@ from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Act, Ask, Open
 from handlers.reading.opened import NAME_LOST
+from handlers.spokenof import bin_spoken_of
 from handlers.state import BinState, Stage, look_up, named
 from storage import words
 from storage.rows import Due, Entry, Facts, NewEntry
@@ -188,10 +189,12 @@ async def choose(
     turn: Turn,
     *,
     stages: Collection[Stage] = AT_WORK,
+    in_talk: bool = True,
 ) -> str | None:
     """The bin that was named or must be meant; None where a person would have to ask.
 
-    `stages` are those in which the act makes sense. A group without bins gets its first one.
+    `stages` are those in which the act makes sense, `in_talk` says whether the bin just spoken of
+    is likelier than the one last fed. A group without bins gets its first one.
     """
     if said and len(said) <= LONGEST_NAME:
         known = await turn.book.bin(said)
@@ -207,6 +210,9 @@ async def choose(
         return bins[0].name
     states = [await look_up(turn.book, bin, turn.today) for bin in bins]
     fitting = [s for s in states if s.run.stage(turn.today) in stages]
+    spoken_of = await bin_spoken_of(turn) if in_talk and len(fitting) > 1 else None
+    if any(state.bin.name == spoken_of for state in fitting):
+        return spoken_of
     return _likely(fitting, turn.sender, await turn.book.last_layer_by(turn.sender))
 
 

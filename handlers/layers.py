@@ -5,7 +5,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from handlers import rules
-from handlers.answer import Answer, Turn
+from handlers.answer import Answer, Query, Turn
 from handlers.bins import choose, filled_step, how_big, how_much, which
 from handlers.chosen import reasons
 from handlers.phrasing import (
@@ -28,6 +28,9 @@ from storage.rows import Facts, NewEntry
 
 TROUBLED = frozenset({"rotten", "green_mould", "black_mould"})
 """Signs that raise the dose of the next layers."""
+
+A_SLIP = timedelta(days=14)
+"""So long before the opening of its bin a layer may have gone in: it was told a little late."""
 
 OVERFULL = 1.2
 """Times what a bin holds by the book, pressed: beyond it, its size or a layer is wrong."""
@@ -58,7 +61,7 @@ async def added(act: Layer, turn: Turn) -> Answer:
     """Scraps went into a bin."""
     if act.same:
         act = await _as_before(act, turn)
-    name = await choose(act.bin, turn, stages={"filling"})
+    name = await choose(act.bin, turn, stages={"filling"}, in_talk=bool(act.in_it))
     state = await named(turn.book, name, turn.today)
     facts = Facts(
         mass_kg=act.mass_kg,
@@ -71,6 +74,8 @@ async def added(act: Layer, turn: Turn) -> Answer:
         return Answer(say=too_long_ago(act.on, turn.today))
     if state and (too_much := _beyond(facts, state, turn)):
         return Answer(say=too_much)
+    if state and not act.firm and (opened := _opened_long_after(state, act.on, turn)):
+        return _doubted(replace(act, bin=name), opened, turn)
     try:
         reckoned = _dose(facts, state, turn) if measured else None
     except Refused as refused:
@@ -91,6 +96,23 @@ async def added(act: Layer, turn: Turn) -> Answer:
         question, query = await which(turn, {"filling"})
         lines.append(question)
     return Answer(entries=[entry], say="\n".join(lines), why=why, query=query)
+
+
+def _opened_long_after(state: BinState, on: date | None, turn: Turn) -> date | None:
+    """The day on which the bin was opened by the book, if a layer of that day was long before."""
+    opened = state.run.opened
+    former = state.run.buried or not turn.book.is_whole
+    return opened if opened and on and opened - on > A_SLIP and not former else None
+
+
+def _doubted(act: Layer, opened: date, turn: Turn) -> Answer:
+    """A layer from long before its bin was opened may be a slip, or a memory."""
+    on = day(act.on or turn.today, turn.today)
+    return Answer(
+        say=f"By the book {the(act.bin or '')} was opened later, {day(opened, turn.today)}. "
+        f"Shall I write the layer down all the same, {on}?",
+        query=Query.about(replace(act, firm=True), lacks="yes"),
+    )
 
 
 def _beyond(facts: Facts, state: BinState, turn: Turn) -> str:

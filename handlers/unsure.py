@@ -18,6 +18,7 @@ from handlers.reading.acts import (
     Amend,
     Ask,
     Batch,
+    Bury,
     Context,
     Done,
     Drain,
@@ -25,6 +26,7 @@ from handlers.reading.acts import (
     Observe,
     Open,
     Retract,
+    Seal,
     Stock,
     Unsure,
     from_json,
@@ -36,31 +38,8 @@ from handlers.reading.vocabulary import words_in
 from storage.book import Book
 from storage.rows import Facts, Question
 
-YES = frozenset(
-    {
-        "yes",
-        "y",
-        "yep",
-        "yeah",
-        "yup",
-        "ya",
-        "aye",
-        "ok",
-        "okay",
-        "sure",
-        "right",
-        "correct",
-        "si",
-        "sí",
-        "ja",
-        "oui",
-        "please",
-        "indeed",
-        "do",
-        "👍",
-        "✅",
-        "👌",
-    }
+YES = words_in(
+    "yes y yep yeah yup ya aye ok okay sure right correct si sí ja oui please indeed do 👍 ✅ 👌"
 )
 NO = frozenset({"no", "n", "nope", "nah", "never", "don't", "dont", "nein", "non", "👎", "❌"})
 _BESIDE = (
@@ -76,6 +55,7 @@ HOW_MUCH = (
     "How much is that? Say it again in kilos, litres or a kitchen measure (a bucket, a caddy, a "
     "handful), and I write it down."
 )
+SOME_DAY = "Which day was that? Say it (“on Thursday”), and I write it down."
 WHICH_DAY = "No calendar has that day. Say it again with the right one."
 MOST_ANSWER_WORDS, MOST_MEASURING_WORDS = 4, 6
 """A longer message is read for itself, not as the answer to a question, or to how much it was."""
@@ -91,7 +71,9 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     if not act.guess:
         return Answer()
     if act.no_such_day:
-        return Answer(say=WHICH_DAY)
+        return Answer(say=WHICH_DAY, query=Query.about(*act.guess, lacks="day"))
+    if act.some_day:
+        return Answer(say=SOME_DAY, query=Query.about(*act.guess, lacks="day"))
     if any(
         one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
     ):
@@ -169,13 +151,17 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return await _in_bin(words, said, question, book)
     if question.lacks == "yes":
         parts = await divided(words, _guess(question), question, book)
-        return parts or _confirmed(words, said, question)
+        if parts or (parts := _confirmed(words, said, question)) is not None:
+            return parts
+        return _another_amount(words, question, book)
     longer = question.lacks in ("amount", "task")
     most = MOST_MEASURING_WORDS if longer else MOST_ANSWER_WORDS
     if not said or len(said) > most:
         return None
     if question.lacks == "which":
         return await _which(said, question, book)
+    if question.lacks == "day":
+        return _dated(words, question, book)
     if question.lacks == "task":
         return _tasks(said, question)
     if question.lacks == "size":
@@ -188,10 +174,24 @@ def _confirmed(words: str, said: Sequence[str], question: Question) -> list[Act]
     if not 0 < len(said) <= MOST_ANSWER_WORDS:
         return None
     if "?" in words or not _BESIDE.issuperset(said[1:]):
-        return None  # "do I stir it?", "no, 3 kg"
+        return None  # "do I stir it?"
     if said[0] in YES:
         return _guess(question)
     return [] if said[0] in NO else None
+
+
+def _another_amount(words: str, question: Question, book: Book) -> list[Act] | None:
+    """ "No wait, 2 L", where it was asked whether 1 L is to be written down."""
+    lead = _NO_BUT.match(words.casefold())
+    [asked, *others] = _guess(question)
+    if lead is None or others or not isinstance(asked, Layer | Drain) or _amount(asked) is None:
+        return None
+    return _measured(words[lead.end() :], question, book)
+
+
+_NO_BUT = re.compile(
+    r"(?:no|nope|nah|wait|sorry|actually)\b(?:\W|\b(?:no|wait|sorry|it was|its)\b)*"
+)
 
 
 async def _in_bin(words: str, said: list[str], question: Question, book: Book) -> list[Act] | None:
@@ -250,6 +250,22 @@ def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
     if made and isinstance(asked, Ask):
         asked = replace(asked, materials=made.shares, rich=made.rich)
     return [replace(asked, mass_kg=mass, volume_l=volume)]
+
+
+_DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch
+"""What is asked about where its day is not known."""
+
+
+def _dated(words: str, question: Question, book: Book) -> list[Act] | None:
+    """What was asked about on the day that was said, if no more than that was said."""
+    context = Context(at=question.asked_at, zone=ZoneInfo(book.room.zone), units=book.room.units)
+    message = read_message(words, context)
+    if len(message.days) != 1 or message.amounts or message.items:
+        return None
+    on = message.days[0].past
+    if on > message.today:
+        return None
+    return [replace(act, on=on) for act in _guess(question) if isinstance(act, _DATED)]
 
 
 async def _which(said: list[str], question: Question, book: Book) -> list[Act] | None:

@@ -33,6 +33,7 @@ VESSELS: Mapping[str, Vessel] = {
     "can of food": Vessel(0.35, 0.4, 0.8),
     "jam jar": Vessel(0.3, 0.4, 0.5),
     "jar": Vessel(0.3, 0.5, 1.0),
+    "katori": Vessel(0.1, 0.15, 0.25),
     "bowl": Vessel(0.4, 0.75, 1.5),
     "mixing bowl": Vessel(2.0, 3.0, 4.0),
     "plate": Vessel(0.2, 0.4, 0.7),

@@ -109,6 +109,10 @@ class Layer(_Act):
     each: Each | None = None
     same: bool | None = None
     """As much as the sender's last, and of the same; told only in a room."""
+    in_it: bool | None = None
+    """It went into "it": the bin that the talk is on; told only in a room."""
+    firm: bool | None = None
+    """It stands though by the book the bin was opened long after; no message says so."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -385,6 +389,8 @@ class Unsure(_Act):
     guess: tuple["Act", ...] = ()
     no_such_day: bool | None = None
     """It was said of a day that no calendar has; told in a room alone."""
+    some_day: bool | None = None
+    """It was said of "the other day"; told in a room alone."""
 
 
 OnBins = Layer | Drain | Seal | Bury

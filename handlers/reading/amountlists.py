@@ -17,7 +17,7 @@ from handlers.reading.repeated import CUES, repeated
 from handlers.reading.sharedunits import is_second_guess
 from handlers.reading.singleamounts import leads_of, single_amounts
 from handlers.reading.spans import indexes
-from handlers.reading.vesselamounts import CUES_FULL, filled, sized
+from handlers.reading.vesselamounts import CUES_FULL, filled, of_size, sized
 from handlers.reading.vocabulary import verb_words, words_in
 from handlers.reading.words import Word
 
@@ -55,6 +55,8 @@ def read_amounts(
         joined = repeated(words, norms, joined, taken)
     if not DIFFERING.isdisjoint(norms):
         joined = with_differences(norms, joined)
+    if several and "of" in norms:
+        joined = of_size(norms, joined, units)
     joined = sized(norms, joined, units)
     if not CUES_FULL.isdisjoint(norms):
         joined = filled(norms, joined)
@@ -292,12 +294,15 @@ def _count_of_packs(
     if pack < 1:
         return None
     for i in range(pack - 1, max(-1, pack - 1 - _BEFORE_PACK), -1):
+        if norms[i] in _ONE_OR_STOP:
+            return None  # "bin 2, one bag of 4 litres"
         number = _count_at(words, i, pack)
         if number is not None:
             return number
     return None
 
 
+_ONE_OR_STOP = words_in("a an one , .")
 _LEADS = words_in("of at x each about roughly ~")
 _OF_ONE = words_in("each apiece ea in a per every")
 """Words before an amount, and behind it, beside packs, without which it is not that of one."""

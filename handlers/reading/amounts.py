@@ -65,6 +65,8 @@ _LEAST_SPELLED = 20
 _DEGREES = ("celsius", "fahrenheit", "degrees")
 """Quantities that may well be below nought."""
 _COUNTED = frozenset({"last", "first", "next", "other", "same", "whole", "full", "usual"})
+_POTTED = words_in("yoghurt yoghurts yogurt yogurts cream skyr kefir quark hummus houmous custard")
+"""What is sold in pots."""
 BEFORE_UNIT = _BETWEEN | _HEDGE_STARTS
 """Words that may stand between a number and its unit."""
 
@@ -161,11 +163,20 @@ class Measuring:
                 spelling = "_".join(norms[at : at + length])
                 unit = self.table.get(spelling)
                 if unit is not None:
+                    unit = self._as_sold(unit, spelling, at + length)
                     return (unit, at + length) if self._fits(number, unit, spelling) else None
             if norms[at] not in _BETWEEN or at in self.taken:
                 return None
             at += 1
         return None
+
+    def _as_sold(self, unit: Unit, spelling: str, end: int) -> Unit:
+        """ "Two pots of yoghurt": a pot that it is sold in, and none to cook in."""
+        sold = spelling.endswith(("pot", "pots")) and self.norms[end : end + 1] == ["of"]
+        if not (sold and unit.vessel and not _POTTED.isdisjoint(self.norms[end + 1 : end + 3])):
+            return unit
+        small = spelling.startswith(("small", "wee"))
+        return self.table["small_yoghurt_pot" if small else "yoghurt_pot"]
 
     def _after_repeat(self, number: Number) -> int:
         """Index behind the number; "3 (three)" says it twice."""

@@ -208,17 +208,19 @@ _IN_EACH = patterns(
     r"(?:in|into|to) (?:each|both|all (?:three|four|five|of them))(?: (?:bins?|one|of them))?"
     r"(?: qday)?$",
 )
-_ALL = words_in("both all everything two")
+_ALL = words_in("both all everything two lot")
 _ALL_OF_THEM = (
-    r"(?:(?:both|all)(?: two| three| four)?(?: of them)?|them both|all the|the two|everything)"
+    r"(?:(?:both|all)(?: two| three| four)?(?: of them)?|them both|all the|the two|the lot|"
+    r"everything)"
     r"(?: (?:bins|buckets|pails|tubs))?"
 )
+_EACH = r"(?: (?:(?:about|around|roughly|some|nearly) )?\S+(?: \w+)? (?:from )?(?:each|apiece))?"
 _THERE = r"(?: (?:in|under|by|near|behind|beside|beneath) (?:the |our |my )?\w+(?: \w+)?)?"
 
 
 def _on_all(deed: str) -> Patterns:
     """ "Buried both under the fig", "both drained": all that is said, but for a day or a place."""
-    end = rf"(?: now| together| qday| , | ,)*{_THERE}(?: qday)?$"
+    end = rf"(?: now| together| qday| , | ,)*{_EACH}{_THERE}(?: qday)?$"
     return patterns(
         rf"^(?:(?:i|we|and|just|have|'ve|ok|,) )*{deed} {_ALL_OF_THEM}{end}",
         rf"^{_ALL_OF_THEM}(?: are| were| have been| now| 're)* {deed}{end}",

@@ -22,6 +22,7 @@ from handlers.reading.apart import drained_apart, told_apart
 from handlers.reading.begun import in_opened, unsized
 from handlers.reading.binlists import LISTED, of_each_bin, on_several, shared_out
 from handlers.reading.binwords import BIN_WORDS
+from handlers.reading.carried import put_in_by_us
 from handlers.reading.described import described
 from handlers.reading.drawnoff import (
     drained_only,
@@ -63,6 +64,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
     acts = measured_apart(acts, message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
+    acts = put_in_by_us(acts, message)
     layers = [act for act in acts if isinstance(act, Layer)]
     drains = sum(isinstance(act, Drain) for act in acts)
     weighed = len(layers) == drains == 1 and layers[0].mass_kg is not None
@@ -77,7 +79,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
         return acts
     acts = handed_on(each_asked(split_right(without_drained(acts), message), message), message)
     acts = [_as_before(_struck_in(act, message), message) for act in acts]
-    return [on_several(act, message) for act in acts]
+    return [_in_it(on_several(act, message), message) for act in acts]
 
 
 def _as_before(act: Act, message: Message) -> Act:
@@ -86,6 +88,18 @@ def _as_before(act: Act, message: Message) -> Act:
     if not leans or not isinstance(act, Layer) or act.mass_kg or act.volume_l or act.member:
         return act
     return replace(act, same=True)
+
+
+def _in_it(act: Act, message: Message) -> Act:
+    """ "Put 2 kg in it": into the bin just spoken of, which may be another than the last fed."""
+    if not isinstance(act, Layer) or act.bin is not None or message.bins:
+        return act
+    led = any(a in _INTO and b in _IT for a, b in pairwise(message.norms))
+    return replace(act, in_it=True) if led else act
+
+
+_INTO = words_in("in into to")
+_IT = words_in("it there her him")
 
 
 def _struck_in(act: Act, message: Message) -> Act:

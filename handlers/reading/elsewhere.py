@@ -80,13 +80,13 @@ def _measured(act: Act, acts: Sequence[Act], free: list[Amount], message: Messag
 def _free(acts: Sequence[Act], message: Message) -> list[Amount]:
     """The amounts of mass and volume whose value no act has."""
     used = {
-        value
+        ("mass" if name == "mass_kg" else "volume", value)
         for act in acts
         for name in ("mass_kg", "volume_l", "capacity_l", "water_l", "liquid_l")
         if (value := getattr(act, name, None)) is not None
     }
     measures = message.measured()
-    return [a for a in measures if a.value not in used and not a.negative]
+    return [a for a in measures if (a.quantity, a.value) not in used and not a.negative]
 
 
 def _only(message: Message, quantity: str) -> float | None:

@@ -75,7 +75,7 @@ def _weighed_last(message: Message) -> Amount | None:
     lead, words = between[-_LEAD_WORDS:], norms[max(0, guess.start - 5) : last.start]
     said = not _SCALED.isdisjoint(lead) or not _SURE.isdisjoint(behind)
     if _LIKELY.issuperset(lead[-1:]) and lead:
-        said = between[:3] == ["and", "a", "bit"] or not _ISH.isdisjoint(between[:1])
+        said = norms[guess.end - 1] == "bit" or not _ISH.isdisjoint(between[:1])
         said = said and last.value <= guess.value * _A_BIT
         return last if said else None
     sure = not _SURE.isdisjoint((*lead, *behind))

@@ -27,6 +27,7 @@ _OTHER_LIQUIDS = words_in(
     "blood"
 )
 _OFF = words_in("from off out of")
+_IN = words_in("in into")
 _MEANT = frozenset({"it", "its", "them", "mine", "everything"})
 
 
@@ -269,9 +270,8 @@ def _goes_in(group: Group) -> bool:
 
 def _off_bin(group: Group) -> bool:
     norms = group.message.norms
-    return any(
-        not _OFF.isdisjoint(norms[max(group.start, b.start - 3) : b.start]) for b in group.bins
-    )
+    leads = [norms[max(group.start, b.start - 3) : b.start] for b in group.bins]
+    return any(not _OFF.isdisjoint(lead) and _IN.isdisjoint(lead) for lead in leads)
 
 
 def _without_verb(groups: Sequence[Group], k: int) -> str | None:

@@ -6,8 +6,9 @@ from typing import NamedTuple, TypeVar
 
 from handlers.reading.acts import Drain, Layer
 from handlers.reading.amounts import Amount
+from handlers.reading.digits import Number
 from handlers.reading.numbers import read_number
-from handlers.reading.proportions import PERCENT
+from handlers.reading.proportions import MOST, PERCENT
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
 
@@ -19,6 +20,9 @@ _AND = words_in("and & n , +")
 _NEAR = 6
 """Words between a share, or an amount, and its bin, at most."""
 
+
+MOST_OF_IT = Number(0, 0, 0.7, fraction=True)
+"""What "most" of a lot is taken for, as of a layer."""
 
 _Told = TypeVar("_Told", bound=Layer | Drain)
 
@@ -68,10 +72,10 @@ def lot_at(
         return None  # "2 kg less 10 % to the shed"
     end = i + 1
     if norms[i] not in _REST:
-        number = read_number(words, i)
+        number = MOST_OF_IT if norms[i] in MOST else read_number(words, i)
         if number is None:
             return None
-        share, end = number.value, number.end
+        share, end = number.value, i + 1 if number is MOST_OF_IT else number.end
         if norms[end : end + 1] and norms[end] in PERCENT:
             share, end = share / 100, end + 1
         elif not number.fraction:

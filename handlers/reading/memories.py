@@ -102,7 +102,12 @@ _THEIR_OWN = Late(
     r"(?:we have|we had|we ve|we've|they have|they had|there is|there's|there was|they keep)\b"
 )
 """Whoever it is told of has a bin of her own, whatever ours are called."""
-CUES = _LONG_AGO | _SHOWN | _AFAR
+_RECALLING = words_in("remember remembers")
+_RECALLED = Late(
+    r"^(?:(?:hey|ha|haha|lol|oh|and|so|do|does|you|u|ye|yous|anyone|anybody|who|,) )*remembers? "
+    r"(?:when|how|(?:that|the) (?:time|day|year|night|week)|last|to)\b"
+)
+CUES = _LONG_AGO | _SHOWN | _AFAR | _RECALLING
 """Words without one of which nothing is taken for that."""
 _OURS = Late(
     r"\b(?:so|but|anyway|anyhow|today|tonight|now|yesterday|meanwhile|instead|"
@@ -135,6 +140,14 @@ def is_long_ago(message: Message) -> bool:
     if _OURS.search(plain_text(message)):
         return False
     return _is_all_of_it(message, _THEN) or _YEAR_AGO.search(" ".join(message.norms)) is not None
+
+
+def is_recalled(message: Message) -> bool:
+    """ "Remember when we filled the shed?", "remember to seal it": old days, or what is to be."""
+    if not message.has(_RECALLING) or _RECALLED.search(plain_text(message)) is None:
+        return False
+    first = message.sentences[0]
+    return all(amount.start < first.end for amount in message.measured())
 
 
 _YEAR_AGO = Late(

@@ -134,7 +134,14 @@ class Message:
         after = self.norms[i + 1] if i + 1 < len(self.norms) else ""
         if norm not in _DRINKS:
             return not (norm in ("fluid", "liquid") and after in ("oz", "ounce", "ounces", "ozs"))
-        return before in _LIQUID_LEADS and after not in _DRUNK
+        return before in _LIQUID_LEADS and after not in _DRUNK and not self._goes_in(i + 1)
+
+    def _goes_in(self, at: int) -> bool:
+        """ "2 cups of tea in green": whether a bin stands behind "in" or "into" at a word."""
+        if self.norms[at : at + 1] not in _INTO:
+            return False
+        at += 1 + (self.norms[at + 1 : at + 2] == ["the"])
+        return any(ref.start <= at < ref.end for ref in self.bins)
 
     def liquid(self, start: int = 0, end: int | None = None) -> bool:
         """Whether the liquid of a bin is named in the stretch."""
@@ -145,6 +152,9 @@ class Message:
         """Whether starter bran is named in the stretch."""
         stop = len(self.norms) if end is None else end
         return self.has(BRAN, start, end) and any(map(self.bran_at, range(start, stop)))
+
+
+_INTO = (["in"], ["into"])
 
 
 def read_message(text: str, context: Context) -> Message:

@@ -5,7 +5,7 @@ from collections.abc import Collection, Sequence
 from handlers.practice.signs import Sign
 from handlers.reading.marks import Mark
 from handlers.reading.seen import Seen, denied
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import one_slip, vocabulary, words_in
 
 _MOULD = words_in(
     "mould mold moulds molds moldy mouldy fungus fungi fuzz fuzzy fluff fluffy fur furry "
@@ -125,6 +125,8 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
             break
         if norms[k] in _COLOUR and norms[k + 1] not in ("bin", "has", "bucket", "is", "one"):
             found.append((k, _COLOUR[norms[k]]))
+    if not found and i and norms[i] in _MOULD and (slip := _slipped(norms[i - 1])):
+        return [(i - 1, _COLOUR[slip])]
     if found:
         return [*found, *_besides(norms, i, in_bins)]
     span = range(i + 1, min(i + 9, len(norms)))
@@ -137,6 +139,18 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
         if norm in _STOPS or (norm == "," and k):
             break
     return _told_after(norms, i)
+
+
+def _slipped(norm: str) -> str | None:
+    """ "Wite mould", "greem mould": the colour that a word was meant to be."""
+    if len(norm) < _LEAST_SLIPPED or norm in _NO_SLIPS or norm in vocabulary().firsts:
+        return None
+    return next((colour for colour in _SLIPPING if one_slip(norm, colour)), None)
+
+
+_SLIPPING = ("white", "green", "black")
+_LEAST_SLIPPED = 4
+_NO_SLIPS = words_in("while write whine greet greed greek blank slack")
 
 
 def _besides(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tuple[int, Sign]]:

@@ -143,5 +143,32 @@ def is_of_council(message: Message) -> bool:
     return _COUNCIL.search(plain_text(message)) is not None
 
 
-CUES = _COUNCIL_CUES | _PERSON_CUES | _ROOM_CUES | _TANKS
+_HUTCHES = (
+    "rabbit rabbits hamster hamsters hen hens chicken chickens goat goats pig pigs horse horses "
+    "cow cows dog dogs cat cats ferret ferrets pigeon pigeons"
+)
+_NEXT_DOOR = "neighbour neighbours neighbor neighbors"
+_ELSEWHERE_CUES = words_in(
+    f"{_HUTCHES} {_NEXT_DOOR} door kerb curb kerbside curbside pavement flies fly wasps"
+)
+_ELSEWHERE = Late(
+    rf"\b(?:{_HUTCHES.replace(' ', '|')})(?: ?'s?)? qbin\b|"
+    rf"\b(?:{_NEXT_DOOR.replace(' ', '|')}|next door)(?: ?'s?)? qbin\b|"
+    r"\bqbin (?:is |out |bin )*(?:at|on|by) the (?:kerb|curb|kerbside|curbside|pavement)\b"
+)
+_FROM_ROOM = Late(r"\b(?:flies|fly|wasps) (?:from|out of|round|around|outside) (?:our|my) qbin\b")
+
+
+def is_seen_elsewhere(message: Message) -> bool:
+    """ "The rabbit shed stinks", "our green bin at the kerb smells": not our bin of that name."""
+    if not message.has(_ELSEWHERE_CUES) or len([ref for ref in message.bins if ref.known]) != 1:
+        return False
+    text = plain_text(message)
+    if _ELSEWHERE.search(text) is not None:
+        return True
+    room = any(ref.place and not ref.plain for ref in message.bins)
+    return room and _FROM_ROOM.search(text) is not None
+
+
+CUES = _COUNCIL_CUES | _ELSEWHERE_CUES | _PERSON_CUES | _ROOM_CUES | _TANKS
 """Words without one of which a bin's name is taken for the bin."""

@@ -105,6 +105,12 @@ _TURNS: tuple[tuple[str, str], ...] = (
         rf"a) "
         rf"(?:skip|dumpster|landfill|bonfire|woodburner|pond|hedge|lake)\b{_AT_ROOM}",
     ),
+    (  # flour and what it is for
+        "flour",
+        rf"^(?!.*\bqbin\b)(?:{_AMOUNT} (?:of )?)?(?:\w+ )?flour(?: ?,? ?{_AMOUNT})? ?(?:,|for) "
+        r"(?:(?:for|the|a|my|our|birthday|wedding) )*(?:cakes?|pancakes?|bread|pizzas?|scones|"
+        r"muffins|biscuits|cookies|dough|baking)$",
+    ),
     (  # to buy, or on the shelves
         "staples shopping groceries rations",
         r"\b(?:staples|shopping(?: list)?|groceries|rations) ?:.*",

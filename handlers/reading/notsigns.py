@@ -55,7 +55,7 @@ _BITES = words_in(
 _BITTEN = words_in("us me him her them everyone everybody alive my our his kids")
 
 
-def is_of_mood(norms: Sequence[str], mark: Mark) -> bool:
+def _is_of_mood(norms: Sequence[str], mark: Mark) -> bool:
     """ "Her sour soul", "rotten luck", "a warm welcome": said of a mind, a face or one's lot."""
     behind = norms[mark.end : mark.end + 2]
     if mark.value.sign in LIKE_WEATHER and not _LOOKS.isdisjoint(behind):
@@ -173,6 +173,38 @@ def is_tank(norms: Sequence[str], seen: Seen) -> bool:
     """ "Poured it down the septic": a tank, and no smell."""
     before, after = norms[max(0, seen.start - 1) : seen.start], norms[seen.end : seen.end + 1]
     return norms[seen.start] == "septic" and (list(before) == ["the"] or list(after) == ["tank"])
+
+
+def is_of_else(norms: Sequence[str], mark: Mark) -> bool:
+    """Whether it is said of somebody's mood, of a worn tap, or only asked whether it is bad."""
+    return _is_of_mood(norms, mark) or _is_of_tap(norms, mark) or _is_verdict(norms, mark)
+
+
+def _is_of_tap(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Bin 2's tap leaks": the tap is worn, and the bin no wetter for it."""
+    return norms[mark.start] in _LEAKING and not _TAPS.isdisjoint(
+        norms[max(0, mark.start - 6) : mark.start]
+    )
+
+
+_LEAKING = words_in("leak leaks leaking leaked leaky")
+_TAPS = words_in("tap spigot valve")
+
+
+def _is_verdict(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Smells sour, bad or good?": the one word or the other is asked for, and no smell told."""
+    if norms[mark.start] not in _BAD:
+        return False
+    near = norms[max(0, mark.start - 2) : mark.end + 2]
+    return any(list(near[k : k + 2]) in _OR_GOOD for k in range(len(near) - 1))
+
+
+_BAD = words_in("bad off rotten")
+_OR_GOOD = [
+    [a, b]
+    for good in ("good", "fine", "ok", "okay", "normal")
+    for a, b in (("or", good), (good, "or"))
+]
 
 
 def is_meant_well(norms: Sequence[str], seen: Seen) -> bool:

@@ -9,13 +9,17 @@ from handlers.reading.late import Late
 from handlers.reading.lots import Lot, is_placed, lot_at
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import is_drawn, of_what
-from handlers.reading.proportions import PERCENT
+from handlers.reading.proportions import MOST, PERCENT
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
-_CUES = PERCENT | words_in(
-    "half third thirds quarter quarters fifth fifths eighth eighths split divided shared divide "
-    "share splitting"
+_CUES = (
+    PERCENT
+    | MOST
+    | words_in(
+        "half third thirds quarter quarters fifth fifths eighth eighths split divided shared "
+        "divide share splitting"
+    )
 )
 """Words without one of which, or a fraction in figures, no shares are told."""
 _SHARING = words_in("split divided shared between divide share splitting among")
@@ -60,6 +64,8 @@ def _by_share(message: Message, whole: Amount) -> dict[str, float]:
         shares[refs[lot.at]] = shares.get(refs[lot.at], 0.0) + (lot.share or 0.0)
     left = 1.0 - sum(shares.values())
     rests = {refs[lot.at] for lot in lots if lot.share is None}
+    if not rests and any(message.norms[lot.start] in MOST for lot in parts):
+        return {}  # "4 kg, mostly in the shed": nothing is said of any other bin
     rests = rests or {ref.name for ref in message.bins if ref.name and ref.name not in shares}
     if left < -_EXACT or len(rests) > 1 or (rests and left < _EXACT):
         return {}

@@ -14,7 +14,7 @@ from handlers.reading.numbers import read_number
 from handlers.reading.ofwhat import is_drawn, is_level, of_what
 from handlers.reading.once import once
 from handlers.reading.partgiven import whole_before, without_wholes
-from handlers.reading.retold import result_of, without_restated, without_total
+from handlers.reading.retold import REST, result_of, without_restated, without_total
 from handlers.reading.saidof import EATERS, EATING
 from handlers.reading.spans import indexes
 from handlers.reading.tare import weighings, without_tare
@@ -286,7 +286,15 @@ def _with_parts(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) 
     for part in group.measured():
         at = _part(group.message, part)
         if not at and part.start not in kept and not of_what(group.message, part):
-            at = next((i.start for i in items if part.start - i.end in (0, 1)), 0)
+            gaps = (0, 1) if group.message.has(REST) else ()  # "250 g cheese, rest veg"
+            at = next(
+                (
+                    i.start
+                    for i in items
+                    if part.start - i.end in (0, 1) or i.start - part.end in gaps
+                ),
+                0,
+            )
         whole = sum(a.value for a in amounts if a.quantity == part.quantity)
         while at and norms[at : at + 1] and norms[at] in _IS:
             at += 1

@@ -109,6 +109,8 @@ def without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
     norms = group.message.norms
     for a in amounts if len(amounts) > 1 else ():
         behind = norms[a.end : a.end + 2]
+        if behind[1:] == ["all"] and _has_thing(group, a):
+            behind = behind[:1]  # "200 g bread, 1 kg veg all in green"
         near = {*norms[max(0, a.start - 2) : a.start], *(behind if behind[:1] != ["."] else ())}
         told = not near.isdisjoint(_TOTAL) or behind == ["the", "lot"]
         if not told and a is not amounts[0]:
@@ -116,7 +118,7 @@ def without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
         parts = [b for b in amounts if b is not a and b.quantity == a.quantity]
         if parts and told and not _RUNNING.isdisjoint(norms[a.end : a.end + 3]):
             return parts  # "2 kg, total 14 kg now"
-        rest = not _REST.isdisjoint(norms[a.end : group.end])
+        rest = not REST.isdisjoint(norms[a.end : group.end])
         first = (len(parts) > 1 or rest) and a is amounts[0]
         first = first and (
             not {":", "("}.isdisjoint(norms[a.end : amounts[1].start])
@@ -127,7 +129,9 @@ def without_total(group: Group, amounts: list[Amount]) -> list[Amount]:
             if abs(summed - a.value) <= (0.05 if told else 0.01) * a.value:
                 return [b for b in amounts if b is not a]
             if summed < a.value and (told or rest):
-                return [a] if a.value <= _MOST_BEYOND * summed or first else parts
+                whole = first or a.value <= _MOST_BEYOND * summed
+                whole = whole or not REST.isdisjoint(norms[group.start : a.start])
+                return [a] if whole else parts
     return amounts
 
 
@@ -137,7 +141,7 @@ def _has_thing(group: Group, amount: Amount) -> bool:
     return any(item.start in near and not item.generic for item in group.items)
 
 
-_REST = words_in("rest remainder remaining balance others")
+REST = words_in("rest remainder remaining balance others")
 _MOST_BEYOND = 2.5
 """Times what was told apart that a total of one layer may be; more has other layers in it."""
 _RUNNING = words_in("now far already inside")

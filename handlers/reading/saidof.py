@@ -20,7 +20,7 @@ def as_described(norms: Sequence[str], item: Item, foods: Collection[int]) -> It
     said = (
         share_of(norms, near, item.end, foods)
         or _bones_beside(norms, near, item)
-        or _shells_counted(near, item, foods)
+        or _shells_counted(norms, near, item, foods)
         or _spread_on(norms, near, item)
     )
     if (scrap, absent) != (item.scrap, item.absent):
@@ -37,13 +37,22 @@ _STALE = words_in(
 )
 
 
-def _shells_counted(near: Sequence[str], item: Item, foods: Collection[int]) -> Said | None:
-    """ "15 egg shells and 1 lb rice": what is counted by the shell weighs little."""
-    counted = bool(near) and (near[-1].isdecimal() or near[-1] in _FEW)
+def _shells_counted(
+    norms: Sequence[str], near: Sequence[str], item: Item, foods: Collection[int]
+) -> Said | None:
+    """ "15 egg shells and 1 lb rice", "egg shells 5": a shell weighs but some grams."""
+    behind = norms[item.end : item.end + 2]
+    count = near[-1] if near and (near[-1].isdecimal() or near[-1] in _FEW) else ""
+    if behind[:1] and behind[0].isdecimal() and behind[1:] in _STOPS:
+        count = behind[0]
+    few = count != "dozen" and not count[1:].isdecimal()
     shells = item.food.name.replace(" ", "").startswith("eggshell")
-    return Said(0.1, vague=True) if counted and shells and len(foods) > 1 else None
+    if not (count and shells and len(foods) > 1):
+        return None
+    return Said(0.04 if few else 0.1, vague=True)
 
 
+_STOPS: tuple[list[str], ...] = ([], [","], ["."], ["and"], ["in"])
 _FEW = words_in("two three four five six eight ten dozen few")
 
 

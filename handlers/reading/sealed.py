@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Seal
+from handlers.reading.amending import plain_text
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.late import Late
@@ -147,9 +148,31 @@ def _first_behind(norms: Sequence[str], i: int, named: frozenset[int]) -> str:
 
 
 _BEFORE_TAP = words_in("the its my our 's s ' off up bin little drain")
-
-
 _SHUT = words_in("closed shut sealed seal close locked lidded lid lids taped")
+_LIDS = words_in("lid lids")
+_LID_STATE = Late(
+    r"\blids?(?: (?:on|of|for) (?:the |our |my )?qbin)? (?:is|'s|are|was|has|looks?|feels?|keeps?) "
+    r"(?P<state>[^.,;:!?]+)"
+)
+_LID_WANTED = Late(
+    r"\b(?:needs?|wants?|without|lost|lacks?|no|broke|cracked|missing) "
+    r"(?:(?:its|her|his|the|a|our|my|new|another) )*lid\b"
+)
+_FAST = _SHUT | words_in(
+    "on down tight taped tape clamped snapped pressed clipped clicked screwed fastened latched "
+    "tighter cinched moved touched secure secured weighted strapped bolted nailed glued firm firmly"
+)
+
+
+def is_lid_open(message: Message) -> bool:
+    """ "Rosie's lid is broken", "green needs its lid on": that shuts none."""
+    if not message.has(_LIDS) or message.has(_SHUT - _LIDS):
+        return False
+    text = plain_text(message)
+    states = [found["state"].split() for found in _LID_STATE.finditer(text)]
+    if states:
+        return all(_FAST.isdisjoint(state) for state in states)
+    return _LID_WANTED.search(text) is not None
 
 
 def _by_verb(groups: Sequence[Group], k: int) -> str | None:

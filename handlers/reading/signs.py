@@ -10,9 +10,9 @@ from handlers.reading.notsigns import (
     describes_food,
     is_biting,
     is_meant_well,
+    is_of_else,
     is_of_food,
     is_of_house,
-    is_of_mood,
     is_of_my_food,
     is_of_people_or_scraps,
     is_of_somebody,
@@ -164,7 +164,7 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None  # "Walter has a cold"
     if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark):
         return None
-    if is_of_mood(norms, mark) or (word.sign == "insects" and is_biting(norms, mark)):
+    if is_of_else(norms, mark) or (word.sign == "insects" and is_biting(norms, mark)):
         return None
     if word.sign == "rotten" and of_another(norms, mark):
         return None

@@ -128,7 +128,7 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
         r"|(?:keeps|kept) (?:lifting|popping|rising|coming|moving)"
         r"|lift(?:s|ed|ing) (?:itself|by|on)|has lifted|pop(?:s|ped)? (?:up|off)"
         r"|(?:wont|wouldnt|doesnt|will not|refuses to) (?:sit|lie|stay|go|shut|close|keep)"
-        r"|goes up|pushed up|being pushed)\b",
+        r"|goes up|pushed up|being pushed|(?:is|'s) (?:popping|coming|poofin|poofing) up)\b",
     ),
     (
         "gas",

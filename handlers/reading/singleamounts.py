@@ -241,8 +241,9 @@ class _Reader(Measuring):
             return False
         if before is not None and not after[:1].isalnum():
             return norm in _MEASURES  # "drained it. Pint."
-        if after in AND_HALF and self.words[at + 2 : at + 3]:  # "quart and a cup"
-            return self.words[at + 2].norm == "a" and self.unit(Number(at, at + 3, 1.0)) is not None
+        if after in AND_HALF and self.words[at + 2 : at + 3]:  # "quart and a cup", "kilo and a bit"
+            joined = self.tails.and_a_bit(at + 1) or self.unit(Number(at, at + 3, 1.0)) is not None
+            return self.words[at + 2].norm == "a" and joined
         return after in (
             "in",
             "of",

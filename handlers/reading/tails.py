@@ -22,6 +22,8 @@ _TIMES = frozenset({"x", "*", "×", "times"})
 _STARTS = _TIMES | AND_HALF | BEGINNINGS | {"twice", "half"}
 """Words that may go on with an amount; a number may, too."""
 _COUNTS = range(2, 51)
+A_BIT_MORE = 1.1
+"""Times what stands before "and a bit"."""
 _LEAST_JOINED = 100
 """From here on a bare number behind "and" is one of grams or millilitres."""
 
@@ -44,6 +46,11 @@ class Tails:
             return value * 2, end + 1
         if (times := self.times(end)) and unit.quantity in MASSY:
             return value * times.value, times.end
+        if unit.quantity in MASSY and self.and_a_bit(end):
+            if end + 3 < len(words) and words[end + 3].norm == "of":
+                figure = end > 1 and words[end - 2].kind == "number"
+                return (value, end) if figure else (value, end + 3)  # "1 kg and a bit of meat"
+            return value * A_BIT_MORE, end + 3
         smaller = _SMALLER.get((unit.quantity, unit.factor))
         if smaller and (part := self.smaller_part(end, *smaller)):
             return value + part.value / smaller[1], part.end
@@ -61,6 +68,11 @@ class Tails:
         times = read_number(self.words, end + 1)
         counts = times is not None and times.value in _COUNTS and self.bare(times)
         return times if counts else None
+
+    def and_a_bit(self, end: int) -> bool:
+        """ "A kilo and a bit of leaves": a little more of the same, and no second thing."""
+        words = self.words[end : end + 3]
+        return words[0].norm in AND_HALF and [word.norm for word in words[1:]] == ["a", "bit"]
 
     def smaller_part(self, end: int, least: float, parts: float) -> Number | None:
         """ "2 lb 4", "two kilos three fifty", "one kilo and two hundred": in the smaller unit."""

@@ -31,15 +31,25 @@ def _all_behind(act: Layer | Drain, message: Message) -> list[str]:
         if any(one.end == other.start for one, other in pairwise(refs)):
             continue
         before = message.norms[max(0, refs[0].start - 2) : refs[0].start]
-        led = bool(before) and (
-            before[-1] in INTO or (before[-1] in ("the", "our") and before[0] in INTO)
+        drained = isinstance(act, Drain) and _is_drained(message, refs[0].start)
+        led = drained or (
+            bool(before)
+            and (before[-1] in INTO or (before[-1] in ("the", "our") and before[0] in INTO))
         )
         end = refs[-1].end
-        days = {day.start for day in message.days}
-        ends = end >= len(message.words) or message.words[end].kind == "sign" or end in days
+        ending = {day.start for day in message.days}
+        ending |= {amount.start for amount in message.amounts} if drained else set()
+        ends = end >= len(message.words) or message.words[end].kind == "sign" or end in ending
         if led and ends and act.bin in names and len(names) > 1:
             return names
     return []
+
+
+def _is_drained(message: Message, at: int) -> bool:
+    """ "Drained shed and green, 300 ml": whether the verb stands straight before the bins."""
+    at -= message.norms[at - 1 : at] == ["the"]
+    verbs = [clause.verb for clause in message.clauses if clause.verb]
+    return any(verb.end == at and "drain" in verb.verb.classes for verb in verbs)
 
 
 def _divided(act: Layer | Drain, names: Sequence[str]) -> Act:

@@ -26,8 +26,8 @@ class Unit(NamedTuple):
 
 
 _MASS = {
-    "kilogram": "k kg kgs kay_gee kay_gees kilo kilos kilogram kilograms kilogramme kilogrammes "
-    "kilogramo "
+    "kilogram": "k kg kgs kgg kkg kay_gee kay_gees kilo kilos kilogram kilograms "
+    "kilogramme kilogrammes kilogramo "
     "kilogramos keelos kgm kgms kq kgz kilso klio kilogramms kilogrammen "
     "kilogramm kilogrammes chilo chili chilogrammo chilogrammi quilo quilos",
     "gram": "g gr grs gm gms grm grms gramms gram grams gramme grammes gramos gramo gs "
@@ -44,8 +44,8 @@ _VOLUME = {
     "hectolitre": "hl hectolitre hectolitres hectoliter hectoliters",
     "decilitre": "dl decilitre decilitres deciliter deciliters",
     "centilitre": "cl centilitre centilitres centiliter centiliters",
-    "millilitre": "ml mls mil mils millilitre millilitres milliliter milliliters mililitres "
-    "mililiters mililitros cc",
+    "millilitre": "ml mls mll mml mil mils millilitre millilitres milliliter milliliters "
+    "mililitres mililiters mililitros cc",
     "cubic_metre": "cubic_metre cubic_metres cubic_meter cubic_meters",
     "cubic_inch": "cubic_inch cubic_inches cu_in",
     "us_bushel": "bushel bushels",
@@ -104,6 +104,8 @@ _MONEY = (
     "quid pounds_sterling dollars dollar bucks euro euros rs rupees yen pesos pence cents"
 )
 
+_OF_ONE_SIZE = frozenset({"pinch", "spoon", "handful", "fistful", "scoop", "ladle", "eggcup"})
+"""What is small already, or as large as a hand."""
 _VESSELS = {
     "pinch": "pinch pinches",
     "spoon": "spoon spoons spoonful spoonfuls",
@@ -120,7 +122,8 @@ _VESSELS = {
     "can of food": "tin tins tin_can",
     "jam jar": "jam_jar jam_jars jamjar jamjars mason_jar mason_jars",
     "jar": "jar jars jarful jarfuls",
-    "bowl": "bowl bowls bowlful bowlfuls bowlfull cereal_bowl soup_bowl katori",
+    "bowl": "bowl bowls bowlful bowlfuls bowlfull cereal_bowl soup_bowl",
+    "katori": "katori katoris",
     "mixing bowl": "mixing_bowl mixing_bowls",
     "plate": "plate plates plateful platefuls platefull",
     "dish": "dish dishes dishful",
@@ -176,7 +179,14 @@ def _fixed() -> dict[str, Unit]:
     table |= {w: Unit("days", n) for n, words in _TIME.items() for w in words.split()}
     table |= {w: Unit("hours", n) for n, words in _HOURS.items() for w in words.split()}
     table |= {w: Unit("money", 1) for w in _MONEY.split()}
-    table |= {w: Unit("volume", VESSELS[n].usual, True) for w, n in _spelled(_VESSELS).items()}
+    vessels = _spelled(_VESSELS)
+    table |= {w: Unit("volume", VESSELS[n].usual, True) for w, n in vessels.items()}
+    table |= {
+        f"{small}_{w}": Unit("volume", VESSELS[n].low, True)
+        for w, n in vessels.items()
+        if n not in _OF_ONE_SIZE
+        for small in ("small", "wee")
+    }
     table |= {w: Unit("percent", 0.01) for w in ("%", "percent", "per_cent", "pct")}
     table |= {w: Unit("celsius", 1) for w in ("°_c", "celsius", "degrees_c", "deg_c", "c")}
     table |= {

@@ -44,8 +44,12 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
+    if message.context.in_room and _is_some_day(message):
+        return tuple(_asked_for_day(act, some=True) for act in acts)
     if len(acts) == 1 and _only_wonders(message):
         acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
+    if message.context.in_room and _is_drink(message):
+        acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Drain) else a for a in acts]
     if not message.context.in_room:
         acts = [act for act in acts if not (isinstance(act, Observe) and (act.ph or 0) > MOST_PH)]
     sound = [act for act in acts if not _is_naught(act, message)]
@@ -54,7 +58,9 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
             return tuple(sound)
         return tuple(_asked_for_amount(act, "an amount of nothing or less") for act in acts)
     measured = [act for act in acts if _is_measured(act)]
-    if len(measured) == len(acts) or not (_has_strange_unit(message) or _has_bare_unit(message)):
+    if len(measured) == len(acts) or not any(
+        is_so(message) for is_so in (_has_strange_unit, _has_bare_unit, _has_misspelt_unit)
+    ):
         return tuple(acts)
     return tuple(
         act if _is_measured(act) else _asked_for_amount(act, "a unit nobody knows") for act in acts
@@ -67,13 +73,45 @@ def _only_wonders(message: Message) -> bool:
     return asked and all(clause.verb is None for clause in message.clauses)
 
 
+_TEA = frozenset({"tea", "☺"})
+_OUT = words_in("off from out drained tap")
+_DRINKS = frozenset("☕🍵🥛🥤🧃🍺🍷")
+
+
+def _is_drink(message: Message) -> bool:
+    """ "Tea 500 ml shed", "☕ 1 L green": what was left of a drink, or what came out of the tap."""
+    if not message.has(_TEA) or message.has(_OUT):
+        return False
+    if any(clause.verb is not None for clause in message.clauses):
+        return False
+    first = message.words[0]
+    return first.norm == "tea" or not _DRINKS.isdisjoint(first.text)
+
+
 _DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline
 
 
-def _asked_for_day(act: Act) -> Act:
+def _is_some_day(message: Message) -> bool:
+    """ "1 kg in green the other day": told last, of a day that nobody can count back to."""
+    norms = message.norms
+    if not message.has(_OTHER) or message.days:
+        return False
+    at = norms.index("other")
+    sentence = next(s for s in message.sentences if s.start <= at < s.end)
+    told = any(sentence.start <= ref.start < at for ref in message.bins)
+    ends = norms[at + 2 : at + 3] in ([], ["."], [","], ["!"])
+    return told and ends and norms[at - 1 : at + 2] == ["the", "other", "day"]
+
+
+_OTHER = frozenset({"other"})
+
+
+def _asked_for_day(act: Act, *, some: bool = False) -> Act:
     if not isinstance(act, _DATED):
         return act
     guess = (replace(act, on=None),)
+    if some:
+        return Unsure(guess=guess, some_day=True, rules=("some day or other",))
     return Unsure(guess=guess, no_such_day=True, rules=("a day that no calendar has",))
 
 
@@ -124,6 +162,26 @@ def _has_bare_unit(message: Message) -> bool:
 
 
 _BARE_UNITS = words_in("kg kgs kilo kilos lb lbs pounds litres liters grams")
+
+
+def _has_misspelt_unit(message: Message) -> bool:
+    """ "Drained bin 2, 350 mq": a number with a short word behind it that is none we know."""
+    words = message.words
+    held = indexes(message.amounts, message.items, message.bins, message.days, message.members)
+    return message.context.in_room and any(
+        words[i].kind == "number"
+        and words[i + 1].kind == "word"
+        and not {i, i + 1} & held
+        and len(words[i + 1].norm) in _UNIT_LETTERS
+        and _VOWELS.isdisjoint(words[i + 1].norm)
+        and words[i + 1].norm not in _NO_UNITS
+        for i in range(len(words) - 1)
+    )
+
+
+_UNIT_LETTERS = (2, 3)
+_VOWELS = frozenset("aeiouy")
+_NO_UNITS = words_in("st nd rd th pm hr hrs wk wks yr yrs mth pcs pc dz tv")
 
 
 def _has_strange_unit(message: Message) -> bool:

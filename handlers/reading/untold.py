@@ -26,10 +26,16 @@ from handlers.reading.examples import is_example, is_for_sale
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.lessened import is_only_a_difference
-from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
+from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen, is_recalled
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
-from handlers.reading.namesense import is_of_council, is_of_person, is_of_room, is_of_tank
+from handlers.reading.namesense import (
+    is_of_council,
+    is_of_person,
+    is_of_room,
+    is_of_tank,
+    is_seen_elsewhere,
+)
 from handlers.reading.notput import without_not_put
 from handlers.reading.notscraps import (
     POURED,
@@ -54,6 +60,7 @@ _DEEDS = RECORD_KINDS - {"observe"}
 _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_jest, RECORD_KINDS),
     (is_long_ago, RECORD_KINDS | {"ask"}),
+    (is_recalled, RECORD_KINDS),
     (is_on_screen, RECORD_KINDS),
     (is_of_others, RECORD_KINDS),
     (is_example, RECORD_KINDS),
@@ -77,6 +84,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_of_room, RECORD_KINDS | {"ask"}),
     (is_of_tank, RECORD_KINDS),
     (is_of_council, RECORD_KINDS),
+    (is_seen_elsewhere, frozenset({"observe"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(

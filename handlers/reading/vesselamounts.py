@@ -11,6 +11,31 @@ from handlers.reading.unitwords import unit_table
 from handlers.reading.vocabulary import words_in
 
 
+def of_size(norms: Sequence[str], amounts: list[Amount], units: Units) -> list[Amount]:
+    """ "One cup of 200 ml", "half a bucket of 10 litres": so much, and no usual cup besides."""
+    out: list[Amount] = []
+    for amount in amounts:
+        last = out[-1] if out else None
+        usual = 0.0
+        if last and not last.size and amount.factor and not amount.counted:
+            between = [norm for norm in norms[last.end : amount.start] if norm not in _ABOUT]
+            vessel = between == ["of"] and (last.vessel or norms[last.end - 1] in _CUPS)
+            usual = _usual(norms, last, units) if vessel else 0.0
+        if last and usual:
+            part = last.value / usual
+            liquid = None if amount.liquid_l is None else amount.liquid_l * part
+            held = amount._replace(start=last.start, value=amount.value * part, liquid_l=liquid)
+            out[-1] = held
+        else:
+            out.append(amount)
+    return out
+
+
+_CUPS = words_in("cup cups")
+"""Measures of a certain size that are vessels all the same."""
+_ABOUT = words_in("about roughly ~ maybe around approx approximately")
+
+
 def sized(norms: Sequence[str], amounts: list[Amount], units: Units) -> list[Amount]:
     """ "Half a bucket of peel (the 5 L bucket)": a vessel holds what is told of its size."""
     if not any(a.vessel and not a.size for a in amounts):

@@ -110,6 +110,10 @@ _WITH = re.compile(r"\bw/(?!o\b) ?(?=\w)")
 """ "Topped the shed w/ 1 kg of bread"."""
 
 
+_NOUGHTS = re.compile(r"(?<=\d)[oO]+(?=[\doO]* ?(?:ml|mls|g|gr|grams|kg|l)\b)")
+""" "Drained 3oo ml": letters for noughts, before a unit."""
+
+
 def cleaned(text: str) -> str:
     """The stretch of a message that is read, with typographic signs made plain.
 
@@ -124,6 +128,8 @@ def cleaned(text: str) -> str:
         text = _MARKED.sub(r"\1", _STRUCK.sub("", text))
     if "**" in text or "__" in text:
         text = _STRONG.sub(r"\2", text)
+    if "oo" in text or "o ml" in text or "o g" in text:
+        text = _NOUGHTS.sub(lambda found: "0" * len(found[0]), text)
     if "w/" in text:
         text = _WITH.sub("with ", text)
     if text.isascii():

@@ -586,3 +586,79 @@ async def test_what_the_bot_answered_is_no_question_to_the_neighbours(room: Talk
     await room.says("the drain was 200 ml not 300", who="bram")
     drains = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
     assert drains == [0.2]
+
+
+async def test_a_layer_from_long_before_its_bin_was_opened_is_asked_about(
+    room: TalkingRoom,
+) -> None:
+    long_ago = room.now - timedelta(days=30)
+    [asked] = await room.says(f"1 kg of marrow in the shed bin on {long_ago:%d %B}")
+    assert "was opened later" in asked.body
+    assert await layers(room) == [2]
+    await room.says("yes")
+    assert await layers(room) == [2, 1]
+
+
+@pytest.mark.parametrize(
+    ("before", "then", "sealed"),
+    [
+        ("how full is the pantry bin?", "ok, sealed it", "the pantry bin"),
+        ("drained the pantry bin, 200 ml", "closed it up", "the pantry bin"),
+        ("how full are the bins?", "sealed it", "the shed bin"),
+    ],
+)
+async def test_it_is_the_bin_just_spoken_of(
+    room: TalkingRoom, before: str, then: str, sealed: str
+) -> None:
+    await room.says("opened the pantry bin, 20 L")
+    await room.says("1 kg in the pantry bin")
+    await room.says("1 kg in the shed bin")
+    await room.says(before)
+    [answer] = await room.says(then)
+    assert f"{sealed} is sealed" in answer.body.lower()
+
+
+async def test_it_is_not_the_bin_that_another_asked_about(room: TalkingRoom) -> None:
+    await room.says("opened the pantry bin, 20 L")
+    await room.says("1 kg in the shed bin")
+    await room.says("how full is the pantry bin?", who="bram")
+    [answer] = await room.says("closed it up")
+    assert answer.body.startswith("The shed bin is sealed")
+
+
+@pytest.mark.parametrize(
+    ("said", "day"),
+    [
+        ("1 kg in the shed bin the other day", "Thursday"),
+        ("1 kg in the shed bin on 31 June", "Friday"),
+    ],
+)
+async def test_a_day_that_is_not_known_is_asked_for(room: TalkingRoom, said: str, day: str) -> None:
+    [asked] = await room.says(said)
+    assert "day" in asked.body
+    assert await layers(room) == [2]
+    [answer] = await room.says(day)
+    assert day in answer.body or "yesterday" in answer.body
+    assert await layers(room) == [2, 1]
+
+
+@pytest.mark.parametrize(
+    ("said", "bin"),
+    [("put 3 kg of peels in it", "pantry"), ("added 3 kg of peels", "shed")],
+)
+async def test_scraps_go_into_it_or_into_the_bin_last_fed(
+    room: TalkingRoom, said: str, bin: str
+) -> None:
+    await room.says("opened the pantry bin, 20 L")
+    await room.says("1 kg in the shed bin")
+    await room.says("how full is the pantry bin?")
+    [answer] = await room.says(said)
+    assert f"3 kg in the {bin} bin" in answer.body
+
+
+async def test_a_bin_just_opened_is_not_the_one_that_is_drained(room: TalkingRoom) -> None:
+    await room.says("2 kg in the shed bin")
+    await room.says("opened the pantry bin, 20 L")
+    await room.says("drained it, 200 ml")
+    drained = [entry for entry in await room.standing() if entry.act == "drain"]
+    assert [entry.bin and entry.bin.name for entry in drained] == ["shed"]

@@ -41,7 +41,7 @@ async def test_a_bare_no_leaves_it(group: Group, words: str) -> None:
         "do I drain it?",
         "do we open it",
         "sure about that?",
-        "no, 3 kg",
+        "no, it was Friday",
         "right then, Friday",
     ],
 )
@@ -50,6 +50,15 @@ async def test_other_words_are_no_answer(group: Group, words: str) -> None:
     question = await group.book.question("ines")
     assert question
     assert await unsure.settled(words, question, group.book) is None
+
+
+@pytest.mark.parametrize("words", ["no, 3 kg", "no wait 3 kg", "sorry, it was 3 kg"])
+async def test_another_amount_is_of_what_was_asked(group: Group, words: str) -> None:
+    await group.says(GUESS)
+    question = await group.book.question("ines")
+    assert question
+    [layer] = await unsure.settled(words, question, group.book) or []
+    assert layer == Layer(mass_kg=3.0, materials={"meat": 1.0}, bin="shed")
 
 
 @pytest.mark.parametrize("words", ["yard", "the yard one", "Yard bin", "in the yard"])

@@ -41,7 +41,7 @@ def made(text: str) -> Makeup | None:
         ("a chocolate rabbit", {"cooked": 1}),
         ("three quarters veg rest chicken", {"vegetable": 0.75, "meat": 0.25}),
         ("three parts veg one part meat", {"vegetable": 0.75, "meat": 0.25}),
-        ("15 egg shells and rice", {"egg": 0.1, "grain": 0.9}),
+        ("15 egg shells and rice", {"bone": 0.1, "grain": 0.9}),
         ("everything but the meat", None),
         ("rice, the prawns had all gone", {"grain": 1}),
         ("butter chicken minus the chicken", {"cooked": 1}),
@@ -178,11 +178,11 @@ def test_shares_in_figures_and_denials(text: str, shares: dict[str, float]) -> N
          "crab sticks; saltfish; poisson; galunggong; stockfish; squid rings; gefilte fish"),
         ("dairy", "goat's cheese; squeaky cheese; twarog; halloumi; clotted cream; fromage; "
          "mozzarella sticks; Greek yoghurt"),
-        ("egg", "deviled eggs; scrambled eggs; frittata; bhurji; duck eggs; shakshuka; eggshells; "
-         "egg tarts; cáscaras de huevo; Eierschalen; salted eggs; telur"),
+        ("egg", "deviled eggs; scrambled eggs; frittata; bhurji; duck eggs; shakshuka; "
+         "egg tarts; cáscaras de huevo; salted eggs; telur"),
         ("oil", "chip pan oil; bacon grease; goose fat; cocoa butter; ham fat; smalec"),
         ("bone", "turkey carcass; lobster shells; chicken bones; karimeen bones; cockle shells; "
-         "Gräten; knochen; pork chop bones"),
+         "Gräten; knochen; eggshells; Eierschalen; pork chop bones"),
         ("cooked", "plate scrapings; party food; packed lunches; picky bits; khana; avanzi"),
         ("coffee", "coffee beans; marc de café; Kaffeesatz; spent tea leaves; koffiedik"),
         ("garden", "mango leaves; banana leaves; potato plants; tomato vines; houseplants; "
