@@ -55,8 +55,9 @@ def _urgency(due: Due, today: date) -> tuple[bool, int, bool, str, str, str]:
 
 
 def _day_of(due: Due) -> date:
-    """Its last day; of what members set and put off, the day it was put off to."""
-    return (due.put_off_until or due.to_day) if due.what in OWN else due.to_day
+    """Its last day; of what members set and put off when it was said, the day it was put off to."""
+    is_moved = due.what in OWN and due.told_on is not None
+    return (due.put_off_until or due.to_day) if is_moved else due.to_day
 
 
 def reminder(due: Due, care: Care) -> str:

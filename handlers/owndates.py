@@ -6,7 +6,7 @@ from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from handlers.answer import SILENCE, Answer, Turn
-from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date
+from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date, is_waiting, root_of
 from handlers.phrasing import capital, clock, day
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
@@ -193,7 +193,16 @@ def _is_meant(entry: Entry, words_said: str, on: date | None) -> bool:
 async def settle(book: Book, now: datetime) -> None:
     """Make the dues of the members' own dates anew for the weeks to come, in a transaction."""
     today = local_day(book.room, now)
-    due = [each for entry in await book.dated() for each in dues_of_date(entry, today)]
+    since = dict[str, date]()
+    for one in await book.dues():  # soonest first: from the first that still waits on
+        if one.what in OWN and is_waiting(one, today):
+            since.setdefault(root_of(one), one.from_day)
+    shown = today - SHOWN_BEHIND
+    due = [
+        each
+        for entry in await book.dated()
+        for each in dues_of_date(entry, today, min(shown, since.get(str(entry.root), shown)))
+    ]
     await dues.let_go(book.db, book.room, OWN, before=today - SHOWN_BEHIND)
     await dues.put(book.db, book.room, None, due, now, of=OWN)
 

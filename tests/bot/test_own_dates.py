@@ -173,6 +173,19 @@ async def test_an_outage_ends_in_one_digest_of_all_that_was_missed(
     ]
 
 
+async def test_a_pause_ends_in_one_word_for_each_that_fell_into_it(room: TalkingRoom) -> None:
+    await room.says("remind me to ring the school on 4 March")
+    await room.says("remind us every Tuesday to turn the soil")
+    await room.says("remind us every day at 8 to lift the lid")
+    await room.says("no reminders till 25 March")
+    heard = await lives_until(room, 26, 7)
+    assert heard == [
+        "25 08:00 Lift the lid.",
+        "25 09:00 Meant for yesterday: turn the soil.\nMeant for Wednesday 4 March: ring the "
+        "school (ines).",
+    ]
+
+
 async def test_what_was_missed_on_its_own_day_is_said_late(room: TalkingRoom, db: Database) -> None:
     await room.says("remind us to empty the shed caddy on Wednesday at 6")
     await tell(db, datetime(2026, 3, 4, 20, 10, tzinfo=UTC))
