@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date, is_waiting, root_of
+from handlers.group import NOT_HAD
 from handlers.phrasing import capital, clock, day
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
@@ -130,6 +131,8 @@ async def call_off(plan: CallOff, turn: Turn) -> Answer:
         return Answer(strikes=meant, say=f"Called off: {words}.")
     if plan.if_set and not meant:
         return SILENCE
+    if not meant and await _of_bins(plan.words, turn):
+        return Answer(say=NOT_HAD["some reminders"])
     if meant:
         named = [f"“{entry.facts.words}”" for entry in meant]
         return Answer(say=f"Which one: {listed(named, 'or')}?")
@@ -172,7 +175,16 @@ RECKONED = (
 )
 _DEEDS = {
     "burial": "burial", "burying": "burial", "draining": "draining", "sealing": "sealing",
+    "bury": "burial", "drain": "draining", "seal": "sealing",
 }  # fmt: skip
+
+
+async def _of_bins(words: str, turn: Turn) -> bool:
+    """Whether what follows from the book is meant: a deed on a bin, or all that is due with one."""
+    said = f" {words.casefold()} "
+    return bool(_deed_named(words)) or any(
+        f" {bin.name.casefold()} " in said for bin in await turn.book.bins()
+    )
 
 
 def _deed_named(words: str) -> str | None:

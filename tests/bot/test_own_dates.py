@@ -106,6 +106,9 @@ async def test_it_is_moved_and_all_of_it_called_off(room: TalkingRoom) -> None:
     assert await room.says("move the sofa to the hall on Saturday") == []
     assert await room.says("cancel the milk") == []
     assert words(await room.says("cancel the work party")) == ["Called off: the work party."]
+    await room.says("remind us to shake the rug every Friday")
+    off = await room.says("stop the reminder to shake the rug")
+    assert words(off) == ["Called off: shake the rug."]
     await room.says("remind us to wash the lids every Sunday")
     await room.says("remind us to lock up every day at 20:00")
     off = await room.says("cancel all reminders", event="$all")
