@@ -24,6 +24,8 @@ class Handing:
     bin: str
     to: str
     on: date | None = None
+    days: float | None = None
+    """For how many days."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,6 +47,15 @@ class Withdrawing:
     """A bin is no longer on offer: its keeper keeps it."""
 
     bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rehanded:
+    """What the sender hands on is for another day, or for another to take."""
+
+    bin: str | None = None
+    to: str | None = None
+    on: date | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -235,6 +246,7 @@ Communal = (
     | Taking
     | Refusing
     | Withdrawing
+    | Rehanded
     | Condition
     | Rota
     | Joining

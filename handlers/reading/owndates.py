@@ -77,6 +77,8 @@ _MOVE = Late(
     rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|change)"
     r"(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){0,6}?)(?: reminder)?(?: to| until| for)*"
 )
+_HAND_OVER = Late(r"hand (?:- )?over\b|handover\b")
+"""What is a bin's, and no reminder's."""
 _LIST = Late(
     rf"{_BEFORE}(?:(?:what|which) (?:other )?reminders (?:do we have|have we got|have we set|are "
     r"there|are set|do i have)|(?:list|show)(?: me| us)?(?: the| our| all| all the| my)? "
@@ -201,7 +203,8 @@ def _called_off(text: _Text, when: When | None) -> CallOff | None:
                 return CallOff(words=words, if_set=not _is_to_bot(text.message))
         elif words or on:
             return CallOff(words=words, on=on)
-    if when is None and (match := _CANCEL_ANY.fullmatch(text.text)):
+    match = _CANCEL_ANY.fullmatch(text.text) if when is None else None
+    if match and not _HAND_OVER.match(match["rest"]):
         return CallOff(words=text.said(match, "rest"), if_set=True)
     return None
 
@@ -223,6 +226,8 @@ def _moved(text: _Text, when: When | None) -> Moved | None:
     if match is None or when is None or when.rule:
         return None
     words = text.said(match, "rest")
+    if _HAND_OVER.match(match["rest"]):
+        return None
     if words.casefold() in _IT:
         if not text.message.context.on_reminder:
             return None
