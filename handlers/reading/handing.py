@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition, Handing, Refusing, Rehanded, Taking, Withdrawing
 from handlers.reading.found import Found
+from handlers.reading.handedon import lent
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, as_written, phrases
@@ -199,7 +200,7 @@ def _to_stranger(phrase: Phrase) -> Handing | None:
     day = phrase.days[0] if phrase.days else None
     today = phrase.message.today
     on = None if day is None else day.past if day.past >= today else day.future
-    return Handing(bin=phrase.bin, to=word.text, on=on)
+    return lent(Handing(bin=phrase.bin, to=word.text, on=on), phrase.message)
 
 
 def _condition(message: Message, said: list[Phrase]) -> Found | None:

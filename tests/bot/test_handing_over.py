@@ -182,6 +182,25 @@ async def test_a_hand_over_that_was_agreed_is_called_off(
     assert await keeper(room) == "ines"
 
 
+@pytest.mark.parametrize(
+    ("said", "begins", "back"),
+    [
+        ("handing the yard bin to Bram from 12 to 20 March", "Thursday 12 March", "Friday 20"),
+        ("can Bram mind the yard bin 12-20 March?", "Thursday 12 March", "Friday 20 March"),
+        ("can Bram have the yard bin between 7 and 9 March?", "Saturday 7 March", "Monday 9"),
+        ("handing the yard bin to Bram from Friday till Tuesday", "Friday 6 March", "Tuesday 10"),
+        ("handing the yard bin to Bram on Friday for a week", "Friday 6 March", "Friday 13 March"),
+        ("can Bram take the yard bin until Friday?", "", "Friday 6 March"),
+    ],
+)
+async def test_a_bin_goes_on_the_first_day_of_a_loan(
+    room: TalkingRoom, said: str, begins: str, back: str
+) -> None:
+    [told] = await room.says(said)
+    assert f"will you take the yard bin{f' {begins}' if begins else ''}?" in told.body
+    assert f"handed back: around {back}" in told.body
+
+
 @pytest.mark.parametrize("agreed", [True, False])
 @pytest.mark.parametrize(
     ("said", "asked"),
