@@ -23,6 +23,11 @@ class Away:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class AwayAgain:
+    """A member is away on days that come again: "I'm away on Tuesdays"."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Back:
     """A member is back from a day on."""
 
@@ -184,6 +189,7 @@ Plan = (
     | WhichMeasure
     | Moved
     | Away
+    | AwayAgain
     | Back
     | Staying
     | WhoIsAway
