@@ -7,7 +7,7 @@ from handlers.answer import SILENCE, Answer, Turn
 from handlers.dues import ALL_BINS
 from handlers.people import gone_from, is_same, known_as, unheard
 from handlers.phrasing import capital, day, span, the
-from handlers.practice.figure import listed, number
+from handlers.practice.figure import listed, number, quoted
 from handlers.reading.communal import Joining, Quitting, Rota, RotaOver, Swap
 from handlers.rotas import RotaState, absences_known, is_on, rotas_of
 from handlers.turns import Exchange, Gone, Stint, Turns
@@ -15,6 +15,10 @@ from storage.rows import Bin, Entry, Facts, NewEntry
 
 SHORTEST, LONGEST = 1, 90
 """Days of a turn."""
+OTHER = (
+    "Turns are for keeping, draining or carrying a bin, so nothing is written down for {other}. "
+    "Set a reminder for each: “remind Bram every second Monday to wash the lids”."
+)
 HOW_LONG = f"A turn lasts from {SHORTEST} to {LONGEST} days: say how long."
 SHOWN = 4
 """Turns that an answer tells."""
@@ -26,6 +30,8 @@ async def agreed(plan: Rota, turn: Turn) -> Answer:
     """A rota begins, in place of the one there was for the same."""
     if not SHORTEST <= plan.days <= LONGEST:
         return Answer(say=HOW_LONG)
+    if plan.other:
+        return Answer(say=OTHER.format(other=quoted(plan.other)))
     bin, refused = await _bin(plan.bin, turn)
     if refused:
         return Answer(say=refused)

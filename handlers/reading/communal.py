@@ -78,6 +78,8 @@ class Rota:
     duty: Duty = "keep"
     bin: str | None = None
     start: date | None = None
+    other: str | None = None
+    """What else than a bin they are to take turns at, in the words said."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -310,3 +310,9 @@ async def test_the_keeper_is_not_pressed_for_what_another_has_the_turn_to_do(
     heard = await room.waits(days=12)
     assert any("drain the yard bin (mei)" in m.body for m in heard)
     assert not [m for m in heard if m.kind == "notice"]
+
+
+async def test_a_rota_for_something_else_moves_no_bin(room: TalkingRoom) -> None:
+    [told] = await room.says("rota for rinsing the lids: Ines, Bram, weekly")
+    assert told.body.startswith("Turns are for keeping, draining or carrying a bin")
+    assert "There is no rota" in (await room.says("show the rota"))[0].body
