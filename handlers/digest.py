@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 from itertools import groupby
 
-from handlers.calendar import about, together
+from handlers.calendar import about, duty, together
 from handlers.care import Care
 from handlers.dues import OWN
 from handlers.phrasing import capital, day, span
@@ -64,6 +64,8 @@ def reminder(due: Due, care: Care) -> str:
     """What is said at the hour that members set: "Bram: bring the bran."."""
     words = due.words or ""
     who = care.keeper(due)
+    if care.is_away(due):
+        return f"{capital(duty(due, care, with_hour=False))}."
     return f"{who}: {words}." if who else f"{capital(words)}."
 
 

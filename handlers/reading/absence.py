@@ -64,8 +64,10 @@ _HOW_TOLD = Late(
 _STANDS_IN = Late(
     r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
     r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
-    r"(?:minds?|minding)|(?:has|takes|keeps) (?:my|our) (?:bin|bucket|pail|tub))"
-    r"(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|meanwhile|then))*"
+    r"(?:minds?|minding)|(?:does|do|doing|sees? to|takes? care of)(?= (?:my|our) )|"
+    r"(?:has|takes|keeps) (?:my|our) (?:bin|bucket|pail|tub))"
+    r"(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|things|jobs|bits|duties|turns?|share|"
+    r"meanwhile|then))*"
 )
 _FOR_NOW = Late(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
 _HOME = Late(

@@ -86,6 +86,20 @@ async def test_one_person_is_called_by_name_and_all_are_not(room: TalkingRoom) -
     assert said.mentions == ("@bram:test",)
 
 
+@pytest.mark.parametrize(
+    ("told", "who"), [("", "bram is away: who can?"), (", Ines does my things", "ines for bram")]
+)
+async def test_one_who_is_away_is_stood_in_for(room: TalkingRoom, told: str, who: str) -> None:
+    await room.says("hello", who="bram")
+    await room.says("remind Bram to bring the bran on Friday")
+    await room.says("remind Bram to feed the hens on Saturday at 6")
+    await room.says(f"I'm away till Monday{told}", who="bram")
+    assert await lives_until(room, 20, 12) == [
+        f"06 09:00 Today: bring the bran ({who}).",
+        f"07 18:00 Feed the hens ({who}).",
+    ]
+
+
 async def test_it_is_called_off_edited_and_deleted(room: TalkingRoom) -> None:
     await room.says("remind us to empty the shed caddy on Friday at 6", event="$caddy")
     await room.edits("$caddy", "remind us to empty the shed caddy on Saturday at 17:00")
