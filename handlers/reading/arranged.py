@@ -77,6 +77,8 @@ class OwnDate:
     hour: time | None = None
     for_whom: str | None = None
     """None: for all."""
+    instead: bool = False
+    """In place of the one of the same words, if there is one."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,11 +94,13 @@ class CallOff:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Moved:
-    """A reminder of these words is for another day, or another hour, if there is one; without
+    """A reminder of these words is for other days, or another hour, if there is one; without
     words, the one that its sender has just set."""
 
     words: str
     first: date | None
+    rule: str | None = None
+    """The RRULE that it is to come by now."""
     hour: time | None = None
 
 

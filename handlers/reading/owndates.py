@@ -19,8 +19,8 @@ CUES = (
     "cancel",
     "call off",
     "move ",
-    "change it",
-    "change that",
+    "change ",
+    " instead",
     "postpone",
     "reschedule",
 )
@@ -76,6 +76,10 @@ _CANCEL_ANY = Late(
 _MOVE = Late(
     rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|change)"
     r"(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){0,6}?)(?: reminder)?(?: to| until| for)*"
+)
+_INSTEAD = Late(
+    rf"{_BEFORE}(?P<rest>\S+(?: \S+){{0,6}}?)(?: reminder)?(?: to| until| for)* instead"
+    r"(?: please| from now on)*"
 )
 _HAND_OVER = Late(r"hand (?:- )?over\b|handover\b")
 """What is a bin's, and no reminder's."""
@@ -170,17 +174,19 @@ def _found(message: Message, start: int, end: int) -> Found | None:
         if match is None:
             continue
         words = text.said(match, "rest")
+        shorter = words.removesuffix(" instead")
+        instead, words = shorter != words, shorter
         if not words or (pattern is _PUT_DOWN and when is None):
             return None
         if when is None and not message.bot:
             return None
-        return Found(start, end, _own_date(words, when, text.whom(match)))
+        return Found(start, end, _own_date(words, when, text.whom(match), instead=instead))
     return None
 
 
-def _own_date(words: str, when: When | None, for_whom: str | None) -> OwnDate:
+def _own_date(words: str, when: When | None, for_whom: str | None, *, instead: bool) -> OwnDate:
     if when is None:
-        return OwnDate(words=words, first=None, for_whom=for_whom)
+        return OwnDate(words=words, first=None, for_whom=for_whom, instead=instead)
     return OwnDate(
         words=words,
         first=when.first,
@@ -188,6 +194,7 @@ def _own_date(words: str, when: When | None, for_whom: str | None) -> OwnDate:
         until=when.until,
         hour=when.hour,
         for_whom=for_whom,
+        instead=instead,
     )
 
 
@@ -222,8 +229,11 @@ _GENERAL = words_in(
 
 
 def _moved(text: _Text, when: When | None) -> Moved | None:
-    match = _MOVE.fullmatch(text.text)
-    if match is None or when is None or when.rule:
+    if when is None:
+        return None
+    match = _MOVE.fullmatch(text.text.removesuffix(" instead"))
+    match = match or (_INSTEAD.fullmatch(text.text) if when.rule else None)
+    if match is None or _REMINDING.match(text.text):
         return None
     words = text.said(match, "rest")
     if _HAND_OVER.match(match["rest"]):
@@ -232,7 +242,7 @@ def _moved(text: _Text, when: When | None) -> Moved | None:
         if not text.message.context.on_reminder:
             return None
         words = ""
-    return Moved(words=words, first=when.first, hour=when.hour)
+    return Moved(words=words, first=when.first, rule=when.rule, hour=when.hour)
 
 
 _IT = words_in("it that this")

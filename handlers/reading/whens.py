@@ -55,7 +55,7 @@ _RULES = (
         rf"(?:every|each) {_COUNT}(?P<unit>morning|afternoon|evening|night)|(?P<nightly>nightly)")),
     ("unit", Late(r"(?P<unit>daily|weekly|monthly|yearly)(?: on (?P<days>[a-z]+))?")),
     ("plural", Late(
-        r"on (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
+        r"(?:on|to) (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
         r"(?: and (?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays))*)")),
 )  # fmt: skip
 _MONTHS_END = Late(

@@ -131,6 +131,32 @@ async def test_it_is_moved_and_all_of_it_called_off(room: TalkingRoom) -> None:
     assert (await room.says("list our reminders"))[0].body.count("\n") == 1
 
 
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [
+        ("change the rake to Thursdays", "every Thursday, from Thursday 5 March on"),
+        ("rinse the rake every Thursday instead", "every Thursday, from Thursday 5 March on"),
+        ("remind us to rinse the rake every Thursday instead", "every Thursday, from Thursday 5"),
+        ("rinse the rake every two weeks instead", "every second Wednesday, from Wednesday 4"),
+        ("move the rake to every second Monday", "every second Monday, from Monday 9 March on"),
+    ],
+)
+async def test_what_comes_again_comes_on_other_days(
+    room: TalkingRoom, said: str, days: str
+) -> None:
+    await room.says("remind us every Wednesday to rinse the rake")
+    [told] = await room.says(said)
+    assert told.body.startswith(f"I will say it {days}")
+    [listed] = await room.says("which reminders are set?")
+    assert listed.body.count("rinse the rake") == 1
+
+
+async def test_a_move_is_no_wish_for_a_setting(room: TalkingRoom) -> None:
+    await room.says("remind me to ring the school on Friday")
+    [told] = await room.says("move the school to Saturday")
+    assert told.body == "I will say it Saturday 7 March: ring the school."
+
+
 async def test_what_cannot_be_is_said_to_be_so(room: TalkingRoom) -> None:
     quiet = await room.says("remind us to look at the stars on Friday at 23:00")
     assert "in your quiet hours, 21:00 to 07:00" in quiet[0].body
