@@ -59,8 +59,8 @@ async def changed(act: Set, turn: Turn) -> Answer:
     if act.what in NOT_HAD:
         at = f"{turn.book.room.digest_at:%H:%M}"
         return Answer(say=NOT_HAD[act.what].format(digest=at))
-    if any(isinstance(one, Moved) for one in turn.told):
-        return SILENCE  # a reminder or a deed is moved, and that is answered
+    if moved := next((one for one in turn.told if isinstance(one, Moved)), None):
+        return owndates.unmoved(moved)
     return Answer(
         say="That I cannot set. You can set units, zone, habit (spoon or weight), the reminder "
         "time, quiet hours, turn reminders on or off, and ask for a new calendar link; of the "

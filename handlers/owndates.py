@@ -10,7 +10,6 @@ from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date, is_waiting, root_of
 from handlers.phrasing import capital, clock, day
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
-from handlers.reading.acts import Set
 from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
 from handlers.reading.recurrence import first_after, first_on, spoken
 from handlers.reading.vocabulary import words_in
@@ -162,10 +161,9 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     if not plan.words:  # "move it to Monday"
         last = await turn.book.last_by(turn.sender)
         meant = [entry for entry in dated if last and entry.id == last.id]
-    if not meant and (deed := _deed_named(plan.words)):
+    deed = _deed_named(plan.words)
+    if not meant and deed and not any(isinstance(one, Set) for one in turn.told):
         return Answer(say=RECKONED.format(deed=deed))
-    if not meant and any(isinstance(one, Set) and one.what not in EXPLAINED for one in turn.told):
-        return Answer(say=NO_SUCH)  # by its words a setting, it is said to the bot
     if len(meant) != 1:
         return SILENCE
     [old] = meant
@@ -194,6 +192,12 @@ def _days_of(plan: Moved, old: Entry, today: date) -> tuple[date | None, str | N
     return first_after(had, old.on or today, today), f"{plan.rule};{named}"
 
 
+def unmoved(plan: Moved) -> Answer:
+    """What is said of a wish for no setting there is, which by its words moves a reminder."""
+    deed = _deed_named(plan.words)
+    return Answer(say=RECKONED.format(deed=deed) if deed else NO_SUCH)
+
+
 async def is_moved(turn: Turn) -> bool:
     """Whether the same message moves a reminder that is set: it wishes for no setting then."""
     moved = [one.words for one in turn.told if isinstance(one, Moved) and one.words]
@@ -202,8 +206,6 @@ async def is_moved(turn: Turn) -> bool:
     )
 
 
-EXPLAINED = frozenset({"reminder days", "some reminders"})
-"""Wishes of reminders in general, which are answered by what there is."""
 COMES_AGAIN = (
     "That one comes again and again: say on which days now, such as “{words} every Saturday "
     "instead”."
