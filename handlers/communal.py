@@ -47,7 +47,7 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
         case said.RotaOver():
             return await rota.ended(plan, turn)
         case said.WhoseTurn():
-            return await rota.shown(plan.bin, turn)
+            return await rota.shown(plan.bin, turn, plan.on)
         case said.Swap():
             return await rota.wished(plan, turn)
         case said.Rename():

@@ -188,6 +188,7 @@ async def _passes(
     concerned = (keeper, offer.writer if offer else None)
     calls = dict.fromkeys(name for name in concerned if name and name != turn.sender)
     strikes = [custody.coming] if custody.coming else []
+    strikes += await rota.kept(bin, turn)
     return Answer(entries=[entry], strikes=strikes, say="\n".join(lines), calls=list(calls))
 
 

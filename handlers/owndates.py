@@ -10,6 +10,7 @@ from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date, is_waiting, root_of
 from handlers.phrasing import capital, clock, day
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
+from handlers.reading.acts import Set
 from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
 from handlers.reading.recurrence import first_after, first_on, spoken
 from handlers.reading.vocabulary import words_in

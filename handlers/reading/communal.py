@@ -131,6 +131,8 @@ class WhoseTurn:
     """Who has the turn, and who comes after?"""
 
     bin: str | None = None
+    on: date | None = None
+    """From which day to come on."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -140,6 +142,8 @@ class Swap:
     to: str | None = None
     bin: str | None = None
     on: date | None = None
+    told: bool = False
+    """Told as agreed between the two, where it may be of something else: "I swapped with Bram"."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

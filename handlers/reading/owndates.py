@@ -81,8 +81,8 @@ _INSTEAD = Late(
     rf"{_BEFORE}(?P<rest>\S+(?: \S+){{0,6}}?)(?: reminder)?(?: to| until| for)* instead"
     r"(?: please| from now on)*"
 )
-_HAND_OVER = Late(r"hand (?:- )?over\b|handover\b")
-"""What is a bin's, and no reminder's."""
+_HAND_OVER = Late(r"hand (?:- )?over\b|handover\b|rota\b|roster\b")
+"""What is a bin's, or of turns, and no reminder's."""
 _LIST = Late(
     rf"{_BEFORE}(?:(?:what|which) (?:other )?reminders (?:do we have|have we got|have we set|are "
     r"there|are set|do i have)|(?:list|show)(?: me| us)?(?: the| our| all| all the| my)? "

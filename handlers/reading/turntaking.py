@@ -14,6 +14,7 @@ from handlers.reading.communal import (
     Swap,
     WhoseTurn,
 )
+from handlers.reading.daywords import MONTHS
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -21,6 +22,7 @@ from handlers.reading.newrota import duty_of, rota_set
 from handlers.reading.phrases import Phrase, first_plan, phrases
 from handlers.reading.rearranging import rearranged
 from handlers.reading.vocabulary import words_in
+from handlers.reading.weeks import named_in
 
 LONGEST = 3
 """Sentences of a message that arranges turns."""
@@ -31,6 +33,8 @@ CUES = (
     "turn",
     "swap",
     "my week",
+    "'s week",
+    "’s week",
     "per keeper",
     "per household",
     "keeping period",
@@ -45,6 +49,11 @@ _OF_BIN = r"(?: (?:for|of|with) (?:the )?qbin)?"
 _SHOW = Late(
     rf"^(?:(?:can|could) (?:you|we|i) )?(?:show|post|see|give|what is|what 's|whats)"
     rf"(?: us| me)? {_ROTA}{_OF_BIN}$|^{_ROTA}{_OF_BIN}(?: now)?$"
+)
+_SHOW_IN = Late(
+    rf"^(?:whose (?:turn|week|go) (?:is it|it is|is)|who has (?:the |a )?turns?|{_ROTA}|"
+    rf"(?:show|what is|what 's|whats)(?: us| me)? {_ROTA}){_OF_BIN}(?: (?:for|with) the bins?)? "
+    rf"(?:in|for) (?P<month>{'|'.join(MONTHS)}|next month)$"
 )
 _REASON = r"(?: (?:he|she|they|i|we|as|because|since)\b.{1,60})?$"
 _JOIN = Late(
@@ -106,6 +115,18 @@ _SWAP = (
     Late(rf"^qmember (?:can|could|would|will) you (?:please )?(?:do|cover|take|have) {_MINE}"
                rf"(?: for me| instead| qday| please)*{_OF_BIN}$"),
 )  # fmt: skip
+_WITH = r"(?: (?:our|my|the|this|that|his|her|weeks?|turns?|days|places|with each other|then|ok))*"
+_SWAP_TOLD = (
+    Late(rf"^(?:(?:i am|i will|i 'll|i have|i 've|i|we) )?(?:just )?(?:swap|swapping|swapped|"
+               rf"switch|switched|trade|traded){_WITH} with qmember{_WITH}$"),
+    Late(rf"^(?:qmember and (?:i|me)|(?:i|me) and qmember) (?:will |have |are |just |agreed to )*"
+               rf"(?:swap|swapping|swapped|switch|switched|trade){_WITH}$"),
+    Late(r"^(?:i|we) (?:will |'ll |can )?(?:do|take|cover|have) qmember 's (?:week|turn|go)"
+               r"(?: (?:then|and (?:he|she|they) (?:does|do|takes?|has|have) mine))?$"),
+    Late(r"^(?:(?:can|could) you |please )*(?:give|pass|hand) my (?:next )?(?:turn|week|go) "
+               r"(?:on )?to qmember(?: please)?$"),
+)  # fmt: skip
+"""Told of a member: whoever is named is asked."""
 
 
 def turntaking(message: Message) -> Iterator[Found]:
@@ -143,8 +164,13 @@ def _plan(phrase: Phrase) -> Plan | None:
         return RotaOver(bin=phrase.bin_said, duty=duty_of(phrase))
     if _SHOW.match(text):
         return WhoseTurn(bin=phrase.bin_said)
-    if any(pattern.match(text) for pattern in _SWAP):
-        return Swap(to=phrase.member, bin=phrase.bin_said, on=_of_turn(phrase))
+    if match := _SHOW_IN.match(text):
+        named = named_in(f"in {match['month']}", phrase.message.today)
+        return WhoseTurn(bin=phrase.bin_said, on=named.first if named else None)
+    asked = any(pattern.match(text) for pattern in _SWAP)
+    told = not asked and any(pattern.match(text) for pattern in _SWAP_TOLD)
+    if asked or (told and phrase.member):
+        return Swap(to=phrase.member, bin=phrase.bin_said, on=_of_turn(phrase), told=told)
     return None
 
 
