@@ -64,9 +64,11 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     former = await _former(plan, turn) if plan.instead else []
     whom = f"{plan.for_whom}: " if plan.for_whom and plan.for_whom != turn.sender else ""
     words = _when(first, hour, plan.rule, plan.until, turn.today)
-    return Answer(
-        entries=[entry], strikes=former, say=f"I will say it {words}: {whom}{facts.words}."
-    )
+    say = f"I will say it {words}: {whom}{facts.words}."
+    if plan.guessed and plan.hour:
+        early = f"{plan.hour.hour - 12}:{plan.hour.minute:02} am"
+        say += f" If you mean the morning, call this off and say it with “{early}”."
+    return Answer(entries=[entry], strikes=former, say=say)
 
 
 async def _former(plan: OwnDate, turn: Turn) -> list[Entry]:

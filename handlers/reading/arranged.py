@@ -77,6 +77,8 @@ class OwnDate:
     hour: time | None = None
     for_whom: str | None = None
     """None: for all."""
+    guessed: bool = False
+    """The half of the day that the hour is in was not said."""
     instead: bool = False
     """In place of the one of the same words, if there is one."""
 

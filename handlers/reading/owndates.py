@@ -194,6 +194,7 @@ def _own_date(words: str, when: When | None, for_whom: str | None, *, instead: b
         until=when.until,
         hour=when.hour,
         for_whom=for_whom,
+        guessed=when.guessed,
         instead=instead,
     )
 

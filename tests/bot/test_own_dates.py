@@ -45,6 +45,17 @@ async def test_it_is_said_on_its_day_at_its_hour_and_no_more(room: TalkingRoom) 
     assert await lives_until(room, 20, 12) == ["06 18:00 Empty the shed caddy."]
 
 
+@pytest.mark.parametrize(
+    ("hour", "hint"), [("5:20", "5:20 am"), ("5:20 pm", None), ("17:20", None), ("6", None)]
+)
+async def test_an_hour_of_either_half_of_the_day_is_told_as_taken(
+    room: TalkingRoom, hour: str, hint: str | None
+) -> None:
+    [said] = await room.says(f"remind us tomorrow at {hour} to open the gate")
+    assert ("If you mean the morning" in said.body) == (hint is not None)
+    assert hint is None or f"“{hint}”" in said.body
+
+
 async def test_without_an_hour_it_comes_with_the_digest(room: TalkingRoom) -> None:
     await room.says("remind us to wash the lids every second Sunday")
     assert await lives_until(room, 31, 12) == [
