@@ -12,7 +12,7 @@ from handlers import keeping, owndates
 from handlers.care import care_of
 from handlers.digest import Line, called, digest, reminder
 from handlers.due_reasons import why_due
-from handlers.dues import is_news
+from handlers.dues import is_news, latest_of_each
 from handlers.quiet import is_quiet
 from handlers.why import explained
 from storage import dues as due_table
@@ -100,11 +100,19 @@ async def _tell_day(address: str, now: datetime, db: Database) -> None:
     await owndates.settle(book, now)
     await keeping.settle_turns(unasked.turn_of(book, now))
     if room.reminds:
-        dues = [due for due in await book.dues(until=today) if is_news(due, today)]
+        news = [due for due in await book.dues(until=today) if is_news(due, today)]
+        dues = await _latest(book, news, today)
         care = await care_of(book, dues, today)
         await _say(book, "digest", digest(dues, today, care), now)
         await unasked.put(book, now)
     await rooms.set_told(db, room, today)
+
+
+async def _latest(book: Book, dues: list[Due], today: date) -> list[Due]:
+    """What is worth saying of dues that are to be said; the rest counts as said."""
+    latest = latest_of_each(dues, today)
+    await due_table.set_told(book.db, [due for due in dues if due not in latest], today)
+    return latest
 
 
 async def _tell_hour(address: str, now: datetime, db: Database) -> None:
@@ -112,7 +120,8 @@ async def _tell_hour(address: str, now: datetime, db: Database) -> None:
     if room is None:
         return
     book, today = Book(db, room), owndates.local_day(room, now)
-    dues = _at_this_hour(await due_table.at_hours(db, room), room, now)
+    named = _at_this_hour(await due_table.at_hours(db, room), room, now)
+    dues = await _latest(book, named, today)
     care = await care_of(book, dues, today)
     lines = [Line(words=reminder(due, care), dues=(due,)) for due in dues]
     await _say(book, "reminder", lines, now)

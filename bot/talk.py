@@ -61,6 +61,7 @@ class Talk:
             last=await self._record_in_talk(heard, turn, lately, after_bot=after_bot),
             earlier=corrections.as_act(own) if own and earlier else None,
             on_reminder=own is not None and own.act == "date",
+            on_handover=own is not None and own.act == "offer",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
             in_room=True,

@@ -10,6 +10,10 @@ from handlers.reading.arranged import Away, Back, Staying, WhoIsAway
 from storage.absences import absences
 from storage.rows import Absence, Entry
 
+AGAIN = (
+    "Days away that come again I cannot keep. Say each by itself: “I'm away on Tuesday”; turns "
+    "that never suit you can be swapped, or “take me off the rota”."
+)
 ENDS_FIRST = (
     "That ends before it begins, so nothing is written down. Say again from which day to which, "
     "with the year if it is another."
@@ -99,7 +103,7 @@ def _until(absence: Absence, today: date) -> str:
         return " until they say so" if begun else f" from {day(absence.first, today)} on"
     if absence.first <= today:
         return f", back {day(absence.last + timedelta(days=1), today)}"
-    return f" {span(absence.first, absence.last, today)}"
+    return f" {span(absence.first, absence.last, today, two='and')}"
 
 
 async def _of(member: str, first: date, last: date, turn: Turn) -> list[Absence]:

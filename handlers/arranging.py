@@ -17,6 +17,7 @@ from handlers import (
 from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
     Away,
+    AwayAgain,
     Back,
     CallOff,
     Harm,
@@ -48,6 +49,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
     match plan:
         case Away():
             return await absence.away(plan, turn)
+        case AwayAgain():
+            return Answer(say=absence.AGAIN)
         case Back():
             return await absence.back(plan, turn)
         case Staying():

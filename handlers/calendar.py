@@ -8,7 +8,7 @@ from handlers.answer import Answer, Turn
 from handlers.bins import unknown
 from handlers.care import Care, care_of
 from handlers.due_reasons import why_due
-from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on
+from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on, root_of
 from handlers.phrasing import capital, clock, day, span, the, when
 from handlers.practice.days import DRAIN, FERMENT, FILL
 from handlers.practice.figure import listed
@@ -126,7 +126,7 @@ def next_of_each(dues: Sequence[Due]) -> list[Due]:
     seen: set[object] = set()
     kept = []
     for due in dues:
-        again = due.occasion.partition("/")[0] if due.what in OWN else (due.what, due.bin)
+        again = root_of(due) if due.what in OWN else (due.what, due.bin)
         if due.what in OWN | TURNS and again in seen:
             continue
         seen.add(again)

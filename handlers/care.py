@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 
-from handlers.dues import OWN, TURNS
+from handlers.dues import TURNS
 from handlers.state import look_up
 from storage.absences import absences
 from storage.book import Book
@@ -37,15 +37,18 @@ class Care:
     def is_away(self, due: Due) -> bool:
         """Whether its keeper is away when it is to be done, and not back before its last day."""
         keeper, first = self.keeper(due), self.first_day(due)
-        if keeper is None or due.what in OWN | TURNS or not is_gone(self.absences, keeper, first):
+        if keeper is None or due.what in TURNS or not is_gone(self.absences, keeper, first):
             return False
         return first == self.today or is_gone(self.absences, keeper, due.to_day)
 
     def stand_in(self, due: Due) -> str | None:
         """Who does it in the place of a keeper who is away, if that is known."""
-        if due.bin is None or not self.is_away(due):
+        if not self.is_away(due):
             return None
-        return self.stand_ins.get((due.bin, self.first_day(due)))
+        first = self.first_day(due)
+        if due.bin is None:
+            return next(iter(_named(self.absences, self.keeper(due) or "", first)), None)
+        return self.stand_ins.get((due.bin, first))
 
     def doers(self, due: Due) -> list[str]:
         """Who is to be told: the keeper or the stand-in, and who takes a bin that passes on."""
@@ -64,6 +67,16 @@ def is_gone(gone: Iterable[Absence], member: str, day: date) -> bool:
         one.member == member and one.first <= day and (one.last is None or day <= one.last)
         for one in gone
     )
+
+
+def _named(gone: Sequence[Absence], keeper: str, day: date) -> list[str]:
+    """Whom a keeper named to stand in on a day, as far as they are there."""
+    return [
+        one.stand_in
+        for one in gone
+        if one.member == keeper and one.stand_in and is_gone([one], keeper, day)
+        if not is_gone(gone, one.stand_in, day)
+    ]
 
 
 async def care_of(

@@ -2,7 +2,18 @@
 
 from typing import assert_never
 
-from handlers import custody, handover, history, labels, powers, rearranging, renaming, rota, rules
+from handlers import (
+    custody,
+    handover,
+    history,
+    labels,
+    powers,
+    rearranging,
+    rehanding,
+    renaming,
+    rota,
+    rules,
+)
 from handlers.answer import Answer, Turn
 from handlers.reading import communal as said
 from handlers.reading.acts import Decline, Offer
@@ -12,13 +23,17 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
     """What to write down and say."""
     match plan:
         case said.Handing():
-            return await custody.offered(Offer(bin=plan.bin, to=plan.to, on=plan.on), turn)
+            return await custody.offered(
+                Offer(bin=plan.bin, to=plan.to, on=plan.on, days=plan.days), turn
+            )
         case said.Taking():
             return await custody.had(plan.bin, turn)
         case said.Refusing():
             return await custody.declined(Decline(bin=plan.bin), turn)
         case said.Withdrawing():
-            return await custody.withdrawn(plan.bin, turn)
+            return await rehanding.withdrawn(plan.bin, turn)
+        case said.Rehanded():
+            return await rehanding.changed(plan, turn)
         case said.Condition():
             return await handover.found(plan, turn)
         case said.Rota():
@@ -32,7 +47,7 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
         case said.RotaOver():
             return await rota.ended(plan, turn)
         case said.WhoseTurn():
-            return await rota.shown(plan.bin, turn)
+            return await rota.shown(plan.bin, turn, plan.on)
         case said.Swap():
             return await rota.wished(plan, turn)
         case said.Rename():

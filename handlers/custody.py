@@ -13,15 +13,16 @@ from handlers.bins import choose, which
 from handlers.handover import card
 from handlers.keepers import Custody, present_custody
 from handlers.onoffer import (
-    OnOffer,
     answered,
     bin_meant,
     bins_named,
     handed_back,
     in_use,
     is_here,
+    lapsed,
     offered_to,
     on_offer,
+    stays,
 )
 from handlers.people import is_same, known_as
 from handlers.phrasing import agreeing, capital, day, does, the
@@ -145,9 +146,15 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
         return Answer(say=f"Which do you take: {names}?")
     if len(mine) == 1:
         is_consent = act.bare == "aside" or (act.bare and mine[0].offer.receiver)
-        return SILENCE if is_consent else _stays(mine[0], turn)
+        return (
+            SILENCE
+            if is_consent
+            else stays(mine[0].bin, mine[0].custody, mine[0].offer.receiver, turn)
+        )
     if swapped := await rota.swap_accepted(turn, turn.refers_to):
         return swapped
+    if about is None and not act.bare:
+        about = await lapsed(turn)
     if about is None:
         return await _too_late(turn)
     if waiting and (receiver := waiting[0].offer.receiver):
@@ -185,6 +192,7 @@ async def _passes(
     concerned = (keeper, offer.writer if offer else None)
     calls = dict.fromkeys(name for name in concerned if name and name != turn.sender)
     strikes = [custody.coming] if custody.coming else []
+    strikes += await rota.kept(bin, turn)
     return Answer(entries=[entry], strikes=strikes, say="\n".join(lines), calls=list(calls))
 
 
@@ -299,26 +307,4 @@ def _refused(
         strikes=strikes,
         say=f"Fair enough: {stays}. Who else could take {the(bin.name)}?",
         calls=[name for name in calls if name and name != turn.sender],
-    )
-
-
-async def withdrawn(bin: str | None, turn: Turn) -> Answer:
-    """A bin that was offered stays with its keeper."""
-    own = [
-        one
-        for one in await on_offer(await bin_meant(bin, turn), turn)
-        if turn.sender in (one.custody.keeper, one.offer.writer)
-    ]
-    return _stays(max(own, key=lambda one: one.offer.id), turn) if own else SILENCE
-
-
-def _stays(one: OnOffer, turn: Turn) -> Answer:
-    keeper, receiver = one.custody.keeper, one.offer.receiver
-    stays = f"{capital(the(one.bin.name))} stays with {keeper}." if keeper else (
-        f"{capital(the(one.bin.name))} is no longer on offer; nobody keeps it."
-    )  # fmt: skip
-    return Answer(
-        entries=[turn.entry("withdraw", bin=one.bin.name)],
-        say=stays,
-        calls=[receiver] if receiver else [],
     )

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 from itertools import groupby
 
-from handlers.calendar import about, together
+from handlers.calendar import about, duty, together
 from handlers.care import Care
 from handlers.dues import OWN
 from handlers.phrasing import capital, day, span
@@ -55,14 +55,17 @@ def _urgency(due: Due, today: date) -> tuple[bool, int, bool, str, str, str]:
 
 
 def _day_of(due: Due) -> date:
-    """Its last day; of what members set and put off, the day it was put off to."""
-    return (due.put_off_until or due.to_day) if due.what in OWN else due.to_day
+    """Its last day; of what members set and put off when it was said, the day it was put off to."""
+    is_moved = due.what in OWN and due.told_on is not None
+    return (due.put_off_until or due.to_day) if is_moved else due.to_day
 
 
 def reminder(due: Due, care: Care) -> str:
     """What is said at the hour that members set: "Bram: bring the bran."."""
     words = due.words or ""
     who = care.keeper(due)
+    if care.is_away(due):
+        return f"{capital(duty(due, care, with_hour=False))}."
     return f"{who}: {words}." if who else f"{capital(words)}."
 
 

@@ -1,5 +1,6 @@
 """What is to be done to a bin, and between which days: it follows from the bin's entries."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -171,12 +172,37 @@ def _drying(batch: Entry | None, count: Entry | None) -> list[Due]:
     ]
 
 
-def dues_of_date(entry: Entry, today: date) -> list[Due]:
-    """The days of a reminder that a member set: those of the weeks to come, and the next one."""
+def root_of(due: Due) -> str:
+    """The reminder that a due which a member set is a day of."""
+    return due.occasion.partition("/")[0]
+
+
+def is_waiting(due: Due, today: date) -> bool:
+    """Whether it was put off before it was ever said, and is still to be said."""
+    return bool(due.put_off_until) and due.told_on is None and is_shown_on(due, today)
+
+
+def latest_of_each(dues: Sequence[Due], today: date) -> list[Due]:
+    """The dues without those days of a reminder that a later day of it, put off or not, outdoes:
+    a pause ends in one word for each.
+    """
+    own = sorted((due for due in dues if due.what in OWN), key=lambda due: due.to_day)
+    latest = {root_of(due): due for due in own}
+    return [due for due in dues if latest.get(root_of(due)) == due or not _is_outdone(due, today)]
+
+
+def _is_outdone(due: Due, today: date) -> bool:
+    return due.what in OWN and is_waiting(due, today)
+
+
+def dues_of_date(entry: Entry, today: date, since: date) -> list[Due]:
+    """The days of a reminder that a member set, from one on: those of the weeks to come, and the
+    next one.
+    """
     if entry.on is None:
         return []
     rule, latest = entry.facts.rule, entry.until or date.max
-    days = occurrences(rule, entry.on, today - SHOWN_BEHIND, min(today + HORIZON, latest))
+    days = occurrences(rule, entry.on, since, min(today + HORIZON, latest))
     if rule and not any(day >= today for day in days):
         following = first_after(rule, entry.on, today)
         days += [following] if following and following <= latest else []
@@ -255,6 +281,7 @@ def is_shown_on(due: Due, today: date) -> bool:
         return False
     if due.what not in EVENTS:
         return True
+    last = max(due.to_day, due.put_off_until or due.to_day)
     if due.what in OWN and due.told_on is None:
-        return today <= due.to_day + STILL_TOLD
-    return today <= max(due.to_day + EVENTS[due.what], due.put_off_until or due.to_day)
+        return today <= last + STILL_TOLD
+    return today <= max(due.to_day + EVENTS[due.what], last)

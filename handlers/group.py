@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from datetime import time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from handlers import addresses, chosen
+from handlers import addresses, chosen, owndates
 from handlers.answer import SILENCE, Answer, Setting, SettingName, Turn
 from handlers.chosen import CHOICES
 from handlers.powers import refusal
@@ -32,9 +32,7 @@ NOT_HAD: Mapping[str, str] = {
     "reminder days": "I remind on the days when something is due, at {digest}: no other days or "
     "rhythm can be set. There is “remind us at 18:00”, “no reminders till Monday” and “turn the "
     "reminders off”; for a day of your own, “remind us every Friday to empty the caddy”.",
-    "some reminders": "I remind the group together of all that is due, and of no bin or member "
-    "apart. Say “later” to what need not be done yet, “no reminders till Monday” or “turn the "
-    "reminders off”.",
+    "some reminders": owndates.OF_NO_BIN,
     "rota": "To change a rota say it anew: “rota for the shed bin: Ines, Bram, weekly, from "
     "Monday”; turns change hands on that weekday. “Add Mei to the rota” and “take Bram off the "
     "rota” change who is on it.",
@@ -56,11 +54,13 @@ async def changed(act: Set, turn: Turn) -> Answer:
         return await addresses.link(value, turn)
     if change := _CHANGES.get(act.what):
         return change(value, turn)
+    if await owndates.is_moved(turn):
+        return SILENCE
     if act.what in NOT_HAD:
         at = f"{turn.book.room.digest_at:%H:%M}"
         return Answer(say=NOT_HAD[act.what].format(digest=at))
-    if any(isinstance(one, Moved) for one in turn.told):
-        return SILENCE  # a reminder or a deed is moved, and that is answered
+    if moved := next((one for one in turn.told if isinstance(one, Moved)), None):
+        return owndates.unmoved(moved)
     return Answer(
         say="That I cannot set. You can set units, zone, habit (spoon or weight), the reminder "
         "time, quiet hours, turn reminders on or off, and ask for a new calendar link; of the "

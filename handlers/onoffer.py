@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from handlers.answer import Turn
-from handlers.keepers import Custody, present_custody
+from handlers.answer import Answer, Turn
+from handlers.keepers import Custody, last_day, present_custody
 from handlers.people import is_same
 from handlers.phrasing import capital, day, the
 from handlers.reading.acts import Accept
@@ -15,6 +15,10 @@ from storage.rows import Bin, Entry, NewEntry
 
 LONGEST_LOAN = 366
 """Days: a bin that goes for longer is not lent."""
+
+
+STILL_MEANT = timedelta(days=3)
+"""So long after an offer has lapsed, “I'll take it” is still of it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,6 +38,17 @@ async def on_offer(about: str | None, turn: Turn) -> list[OnOffer]:
         if offer := custody.pending(turn.today, turn.book.room.zone):
             waiting.append(OnOffer(bin=bin, custody=custody, offer=offer))
     return waiting
+
+
+async def lapsed(turn: Turn) -> str | None:
+    """The bin that the sender could have taken until a few days ago, if it was one alone."""
+    zone, late = turn.book.room.zone, []
+    for bin in await turn.book.bins():
+        custody = await present_custody(turn.book, bin, turn.today)
+        offer = custody.offer if custody.is_open_to(turn.sender) else None
+        if offer and custody.keeper not in (None, turn.sender):
+            late += [bin.name] if turn.today - last_day(offer, zone) <= STILL_MEANT else []
+    return late[0] if len(late) == 1 else None
 
 
 def offered_to(member: str, waiting: Sequence[OnOffer]) -> Sequence[OnOffer]:
@@ -84,6 +99,16 @@ async def in_use(name: str, turn: Turn) -> Bin | None:
     """The bin of that name, if it is in use."""
     known = await turn.book.bin(name)
     return known if known in await turn.book.bins() else None
+
+
+def stays(bin: Bin, custody: Custody, taker: str | None, turn: Turn) -> Answer:
+    """A bin that was offered or promised to somebody stays where it is."""
+    name = capital(the(bin.name))
+    say = f"{name} is no longer on offer; nobody keeps it."
+    if custody.keeper:
+        say = f"{name} stays with {custody.keeper}."
+    entry = turn.entry("withdraw", bin=bin.name)
+    return Answer(entries=[entry], say=say, calls=[taker] if taker else [])
 
 
 async def is_here(turn: Turn) -> bool:

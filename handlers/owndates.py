@@ -6,13 +6,13 @@ from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from handlers.answer import SILENCE, Answer, Turn
-from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date
+from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date, is_waiting, root_of
 from handlers.phrasing import capital, clock, day
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
 from handlers.reading.acts import Set
 from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
-from handlers.reading.recurrence import first_on, spoken
+from handlers.reading.recurrence import first_after, first_on, spoken
 from handlers.reading.vocabulary import words_in
 from storage import dues
 from storage.book import Book
@@ -30,6 +30,10 @@ SMALL = words_in("a an the to of for about our my your we i us me and on in at i
 _NO_HOUR = re.compile(r"(?:^| )at \d{1,3}(?:[:.]\d\d)?(?: ?[ap]m)?$", re.IGNORECASE)
 """What is left in the words where the hour that was said is none."""
 
+OF_NO_BIN = (
+    "I remind the group together of all that is due, and of no bin or member apart. Say “later” to "
+    "what need not be done yet, “no reminders till Monday” or “turn the reminders off”."
+)
 NO_SUCH = "No such reminder is set. Ask “which reminders are set?”."
 NONE_SET = "No reminders are set. Say “remind us to wash the lids every second Sunday”."
 
@@ -57,9 +61,21 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     entry = turn.entry(
         "date", bin=None, facts=facts, on=first, until=plan.until, receiver=plan.for_whom
     )
+    former = await _former(plan, turn) if plan.instead else []
     whom = f"{plan.for_whom}: " if plan.for_whom and plan.for_whom != turn.sender else ""
     words = _when(first, hour, plan.rule, plan.until, turn.today)
-    return Answer(entries=[entry], say=f"I will say it {words}: {whom}{facts.words}.")
+    say = f"I will say it {words}: {whom}{facts.words}."
+    if plan.guessed and plan.hour:
+        early = f"{plan.hour.hour - 12}:{plan.hour.minute:02} am"
+        say += f" If you mean the morning, call this off and say it with “{early}”."
+    return Answer(entries=[entry], strikes=former, say=say)
+
+
+async def _former(plan: OwnDate, turn: Turn) -> list[Entry]:
+    """The one reminder of the same words, which another takes the place of."""
+    dated = await _set_ones(turn)
+    such = [one for one in dated if (one.facts.words or "").casefold() == plan.words.casefold()]
+    return such if len(such) == 1 else []
 
 
 def _first(plan: OwnDate, turn: Turn) -> tuple[date | None, time | None]:
@@ -130,6 +146,8 @@ async def call_off(plan: CallOff, turn: Turn) -> Answer:
         return Answer(strikes=meant, say=f"Called off: {words}.")
     if plan.if_set and not meant:
         return SILENCE
+    if not meant and await _of_bins(plan.words, turn):
+        return Answer(say=OF_NO_BIN)
     if meant:
         named = [f"“{entry.facts.words}”" for entry in meant]
         return Answer(say=f"Which one: {listed(named, 'or')}?")
@@ -146,18 +164,19 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     if not plan.words:  # "move it to Monday"
         last = await turn.book.last_by(turn.sender)
         meant = [entry for entry in dated if last and entry.id == last.id]
-    if not meant and (deed := _deed_named(plan.words)):
+    deed = _deed_named(plan.words)
+    if not meant and deed and not any(isinstance(one, Set) for one in turn.told):
         return Answer(say=RECKONED.format(deed=deed))
-    if not meant and any(isinstance(one, Set) for one in turn.told):
-        return Answer(say=NO_SUCH)  # by its words a setting, it is said to the bot
     if len(meant) != 1:
         return SILENCE
     [old] = meant
-    if old.facts.rule:
-        return Answer(say="That one comes again and again: call it off, and set it anew.")
+    if old.facts.rule and plan.rule is None:
+        return Answer(say=COMES_AGAIN.format(words=old.facts.words))
+    first, rule = _days_of(plan, old, turn.today)
     wish = OwnDate(
         words=old.facts.words or "",
-        first=plan.first or old.on,
+        first=first,
+        rule=rule,
         hour=plan.hour or old.facts.hour,
         for_whom=old.receiver,
     )
@@ -166,13 +185,50 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     return replace(answer, entries=entries, strikes=[old] if entries else [])
 
 
+def _days_of(plan: Moved, old: Entry, today: date) -> tuple[date | None, str | None]:
+    """From which day on, and by which rule; "every two weeks" keeps the day of the week it had."""
+    had = old.facts.rule or ""
+    named = next((part for part in had.split(";") if part.startswith("BYDAY=")), None)
+    of_weeks = plan.rule is not None and plan.rule.startswith("FREQ=WEEKLY")
+    if not of_weeks or "BYDAY" in (plan.rule or "") or not named or "WEEKLY" not in had:
+        return plan.first or old.on, plan.rule
+    return first_after(had, old.on or today, today), f"{plan.rule};{named}"
+
+
+def unmoved(plan: Moved) -> Answer:
+    """What is said of a wish for no setting there is, which by its words moves a reminder."""
+    deed = _deed_named(plan.words)
+    return Answer(say=RECKONED.format(deed=deed) if deed else NO_SUCH)
+
+
+async def is_moved(turn: Turn) -> bool:
+    """Whether the same message moves a reminder that is set: it wishes for no setting then."""
+    moved = [one.words for one in turn.told if isinstance(one, Moved) and one.words]
+    return bool(moved) and any(
+        _is_meant(entry, words, None) for entry in await _set_ones(turn) for words in moved
+    )
+
+
+COMES_AGAIN = (
+    "That one comes again and again: say on which days now, such as “{words} every Saturday "
+    "instead”."
+)
 RECKONED = (
     "The day of a {deed} follows from what is in the book, so I cannot move it. Say “later” when I "
     "name it, or set a day of your own: “remind us to bury the blue bin on Saturday”."
 )
 _DEEDS = {
     "burial": "burial", "burying": "burial", "draining": "draining", "sealing": "sealing",
+    "bury": "burial", "drain": "draining", "seal": "sealing",
 }  # fmt: skip
+
+
+async def _of_bins(words: str, turn: Turn) -> bool:
+    """Whether what follows from the book is meant: a deed on a bin, or all that is due with one."""
+    said = f" {words.casefold()} "
+    return bool(_deed_named(words)) or any(
+        f" {bin.name.casefold()} " in said for bin in await turn.book.bins()
+    )
 
 
 def _deed_named(words: str) -> str | None:
@@ -193,7 +249,16 @@ def _is_meant(entry: Entry, words_said: str, on: date | None) -> bool:
 async def settle(book: Book, now: datetime) -> None:
     """Make the dues of the members' own dates anew for the weeks to come, in a transaction."""
     today = local_day(book.room, now)
-    due = [each for entry in await book.dated() for each in dues_of_date(entry, today)]
+    since = dict[str, date]()
+    for one in await book.dues():  # soonest first: from the first that still waits on
+        if one.what in OWN and is_waiting(one, today):
+            since.setdefault(root_of(one), one.from_day)
+    shown = today - SHOWN_BEHIND
+    due = [
+        each
+        for entry in await book.dated()
+        for each in dues_of_date(entry, today, min(shown, since.get(str(entry.root), shown)))
+    ]
     await dues.let_go(book.db, book.room, OWN, before=today - SHOWN_BEHIND)
     await dues.put(book.db, book.room, None, due, now, of=OWN)
 

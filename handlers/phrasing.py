@@ -173,11 +173,13 @@ def clock(hour: time) -> str:
     return f"{hour:%H:%M}"
 
 
-def span(start: date, end: date, today: date) -> str:
-    """A stretch of days: "Friday 13 to Tuesday 17 March", "today or tomorrow"."""
+def span(start: date, end: date, today: date, *, two: str = "or") -> str:
+    """A stretch of days: "Friday 13 to Tuesday 17 March", "today or tomorrow"; `two`: how two days
+    are joined.
+    """
     if start == end:
         return day(start, today)
-    joint = "or" if (end - start).days == 1 else "to"
+    joint = two if (end - start).days == 1 else "to"
     near = abs((start - today).days) <= 1
     first = day(start, today) if near or start.month != end.month else f"{start:%A} {start.day}"
     return f"{first} {joint} {day(end, today)}"

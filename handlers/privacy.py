@@ -2,7 +2,7 @@
 
 from collections import Counter
 
-from handlers.answer import Answer, Turn
+from handlers.answer import Answer, Query, Turn
 from handlers.phrasing import day, mass, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Forget
@@ -53,7 +53,7 @@ async def known(turn: Turn) -> Answer:
 async def forget(act: Forget, turn: Turn) -> Answer:
     """Take the sender out of the book; where they are not sure yet, say what that means."""
     if not act.sure:
-        return Answer(say=WHAT_IT_MEANS)
+        return Answer(say=WHAT_IT_MEANS, query=Query.about(act, lacks="yes"))
     member = await _sender(turn)
     count = len(await _about(turn))
     stay = {0: "", 1: " One record stays, without the name."}

@@ -7,14 +7,18 @@ from handlers.answer import SILENCE, Answer, Turn
 from handlers.dues import ALL_BINS
 from handlers.people import gone_from, is_same, known_as, unheard
 from handlers.phrasing import capital, day, span, the
-from handlers.practice.figure import listed, number
+from handlers.practice.figure import listed, number, quoted
 from handlers.reading.communal import Joining, Quitting, Rota, RotaOver, Swap
-from handlers.rotas import RotaState, absences_known, is_on, rotas_of
+from handlers.rotas import AHEAD, RotaState, absences_known, is_on, rotas_of
 from handlers.turns import Exchange, Gone, Stint, Turns
 from storage.rows import Bin, Entry, Facts, NewEntry
 
 SHORTEST, LONGEST = 1, 90
 """Days of a turn."""
+OTHER = (
+    "Turns are for keeping, draining or carrying a bin, so nothing is written down for {other}. "
+    "Set a reminder for each: “remind Bram every second Monday to wash the lids”."
+)
 HOW_LONG = f"A turn lasts from {SHORTEST} to {LONGEST} days: say how long."
 SHOWN = 4
 """Turns that an answer tells."""
@@ -26,6 +30,8 @@ async def agreed(plan: Rota, turn: Turn) -> Answer:
     """A rota begins, in place of the one there was for the same."""
     if not SHORTEST <= plan.days <= LONGEST:
         return Answer(say=HOW_LONG)
+    if plan.other:
+        return Answer(say=OTHER.format(other=quoted(plan.other)))
     bin, refused = await _bin(plan.bin, turn)
     if refused:
         return Answer(say=refused)
@@ -109,21 +115,23 @@ def _told(stints: Sequence[Stint], today: date) -> str:
     return ", then ".join(parts)
 
 
-async def lines(bins: Sequence[Bin], turn: Turn) -> list[str]:
-    """Whose turn it is with some bins, and who comes after."""
+async def lines(bins: Sequence[Bin], turn: Turn, on: date | None = None) -> list[str]:
+    """Whose turn it is with some bins, now or on a day to come, and who comes after."""
+    day_of = max(on or turn.today, turn.today)
     said = []
     for one in await rotas_of(turn.book, turn.today):
         if one.bin is None or one.bin in bins:
-            stints = one.coming(turn.today)
+            coming = one.coming(turn.today, ahead=day_of - turn.today + AHEAD)
+            stints = [stint for stint in coming if stint.end >= day_of]
             said.append(f"Turn to {one.deed}: {_told(stints, turn.today)}.")
             said += [_wished(wish, one, turn) for wish in _open_wishes(one, turn.today)]
     return said
 
 
-async def shown(bin: str | None, turn: Turn) -> Answer:
-    """The rotas, of a bin or all."""
+async def shown(bin: str | None, turn: Turn, on: date | None = None) -> Answer:
+    """The rotas, of a bin or all, from today or a day to come on."""
     known = await turn.book.bin(bin) if bin else None
-    said = await lines([known] if known else await turn.book.bins(), turn)
+    said = await lines([known] if known else await turn.book.bins(), turn, on)
     return Answer(
         say="\n".join(said) or "There is no rota. Say “rota for the shed bin: Ines, Bram, weekly”."
     )
@@ -198,8 +206,9 @@ async def wished(plan: Swap, turn: Turn) -> Answer:
     """A member would rather have another turn than theirs; the others are asked."""
     found = await _own_stint(plan, turn)
     if found is None:
-        return Answer(say="You have no turn coming up that I know of.")
+        return SILENCE if plan.told else Answer(say="You have no turn coming up that I know of.")
     one, stint = found
+    before = [wish for wish in _open_wishes(one, turn.today) if _is_of(wish, stint)]
     to = (await called([plan.to], turn))[0] if plan.to else None
     facts = Facts(words=one.duty)
     entry = turn.entry("swap", bin=bin_of(one), on=stint.start, receiver=to, facts=facts)
@@ -208,6 +217,7 @@ async def wished(plan: Swap, turn: Turn) -> Answer:
     days = span(stint.start, stint.end, turn.today)
     return Answer(
         entries=[entry],
+        strikes=before,
         say=f"{asked} with {turn.sender}: {one.deed}, {days}? Say “I can” or put "
         f"👍 here; {turn.sender} does your next turn for it.",
         calls=[name for name in others if is_on(one, name)],
@@ -230,6 +240,23 @@ def _open_wishes(one: RotaState, today: date) -> list[Entry]:
     """Swaps asked for that can still be agreed."""
     has = {(stint.member, stint.start) for stint in one.coming(today, ahead=one.round)}
     return [wish for wish in one.wishes if (wish.member, wish.on) in has]
+
+
+def _is_of(wish: Entry, stint: Stint) -> bool:
+    """Whether a swap that was asked for is of that turn."""
+    return (wish.member, wish.on) == (stint.member, stint.start)
+
+
+async def kept(bin: Bin, turn: Turn) -> list[Entry]:
+    """The swaps that a member asked for and needs no more: they take their turn with the bin."""
+    return [
+        wish
+        for one in await rotas_of(turn.book, turn.today)
+        if one.duty == "keep" and one.bin in (None, bin)
+        for wish in _open_wishes(one, turn.today)
+        for stint in one.coming(turn.today)[:1]
+        if stint.member == turn.sender and _is_of(wish, stint)
+    ]
 
 
 def _wished(wish: Entry, one: RotaState, turn: Turn) -> str:

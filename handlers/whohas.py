@@ -25,7 +25,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         return unknown(act.bin or "", states)
     lines = [await _line(state.bin, turn) for state in chosen]
     lines += await _away(act.on or turn.today, [state.keeper for state in chosen], turn)
-    lines += await rota.lines([state.bin for state in chosen], turn)
+    lines += await rota.lines([state.bin for state in chosen], turn, act.on)
     return Answer(say="\n".join(lines))
 
 

@@ -104,13 +104,15 @@ async def put(
 
 
 async def let_go(db: Database, room: Room, what: Collection[str], *, before: date) -> None:
-    """Dues of some kinds that were over before a day are kept no longer, in a transaction.
+    """Dues of some kinds that were over before a day are kept no longer, in a transaction; but
+    what was put off to that day or later.
 
     That is no change that calendars are told of.
     """
     await db.write_many(
-        "UPDATE due SET gone = 1 WHERE room = ? AND what = ? AND gone = 0 AND to_day < ?",
-        [(room.id, kind, before.isoformat()) for kind in what],
+        "UPDATE due SET gone = 1 WHERE room = ?1 AND what = ?2 AND gone = 0 AND to_day < ?3 "
+        "AND (put_off IS NULL OR put_off < ?3 OR put_off = ?4)",
+        [(room.id, kind, before.isoformat(), date.max.isoformat()) for kind in what],
     )
 
 

@@ -39,6 +39,7 @@ async def forget_member(book: Book, member: Member) -> int:
         "UPDATE member SET name = ?, user = NULL, present = 0 WHERE id = ?", (nobody, member.id)
     )
     await _see_off(book, member)
+    await _end_reminders(book, member)
     await db.write("DELETE FROM link WHERE member = ?", (member.id,))
     await db.write(
         "DELETE FROM question WHERE room = ?1 AND (sender = ?2 OR instr(lower(guess), lower(?2)))",
@@ -91,6 +92,20 @@ async def _see_off(book: Book, member: Member) -> None:
         (book.room.id, member.id, on.isoformat(), last["at"], event),
     )
     await book.db.write("UPDATE entry SET root = id WHERE id = ?", (made,))
+
+
+async def _end_reminders(book: Book, member: Member) -> None:
+    """What was to be said to whoever is forgotten is said to nobody."""
+    await book.db.write(
+        "UPDATE entry SET struck_by = ?3, struck_at = (SELECT max(written_at) FROM entry "
+        "WHERE room = ?1) WHERE room = ?1 AND act = 'date' AND receiver = ?2 "
+        "AND struck_at IS NULL",
+        (book.room.id, member.id, f"forgotten-{member.id}"),
+    )
+    await book.db.write(
+        "UPDATE due SET gone = 1 WHERE room = ? AND what = 'own' AND to_member = ? AND gone = 0",
+        (book.room.id, member.name),
+    )
 
 
 async def forget_left_rooms(db: Database, before: datetime) -> int:

@@ -4,19 +4,22 @@ from collections.abc import Iterator
 from datetime import date
 from typing import NamedTuple
 
-from handlers.reading.arranged import Away, Back, NoSuchDay, Plan, Staying, WhoIsAway
+from handlers.reading.arranged import Away, AwayAgain, Back, NoSuchDay, Staying, WhoIsAway
+from handlers.reading.daywords import WEEKDAYS
 from handlers.reading.doers import is_sender
 from handlers.reading.feasts import feast_days, first_words
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
-from handlers.reading.stretches import Stretch, coming, stretch_in, told_stretch
+from handlers.reading.sentences import Sentence
+from handlers.reading.stretches import Stretch, begins_at, coming, further, stretch_in, told_stretch
 from handlers.reading.vocabulary import words_in
 
 CUES = (
     *("away", "back", "holiday", "vacation", "abroad", "town", "gone", "hospital", "on leave"),
     *("off from", "off until", "off till", "off for ", "off next week", "off all week"),
+    *("not here", "not around", "not home", "not at home", "off on "),
     *("off this week", "off between", "out from", "out until", "out till", "out next week"),
     *("out all week", "out this week", "out mon", "out tue", "out wed", "out thu", "out fri"),
     *("out sat", "out sun"),
@@ -34,7 +37,8 @@ _STATE = (
     r"away|on (?:our |my |a )?(?:holidays?|vacation|leave|trip)|off on (?:holidays?|vacation)|"
     r"out of town|abroad|gone|in hospital|not (?:here|around|home|at home)|"
     r"off(?= (?:from|until|till|for (?:a|the|two|three|ten|\d+) |next week|this week|all week|"
-    r"between))|out(?= (?:from|until|till|next week|this week|all week|"
+    r"between|on (?:the )?\d))|"
+    r"out(?= (?:from|until|till|next week|this week|all week|"
     r"(?:mon|tues|wednes|thurs|fri|satur|sun)day (?:to|through|thru|till|until|-) ))"
 )
 _AWAY = Late(rf"{_IS}(?: {_ADVERBS})* (?:{_STATE})(?= |$)")
@@ -60,8 +64,10 @@ _HOW_TOLD = Late(
 _STANDS_IN = Late(
     r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
     r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
-    r"(?:minds?|minding)|(?:has|takes|keeps) (?:my|our) (?:bin|bucket|pail|tub))"
-    r"(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|meanwhile|then))*"
+    r"(?:minds?|minding)|(?:does|do|doing|sees? to|takes? care of)(?= (?:my|our) )|"
+    r"(?:has|takes|keeps) (?:my|our) (?:bin|bucket|pail|tub))"
+    r"(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|things|jobs|bits|duties|turns?|share|"
+    r"meanwhile|then))*"
 )
 _FOR_NOW = Late(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
 _HOME = Late(
@@ -90,9 +96,9 @@ def absences(message: Message) -> Iterator[Found]:
         for speaker in _speakers(message, sentence.start, sentence.end):
             if _HOW_TOLD.search(_text(message, sentence.start, speaker.start)):
                 break
-            found = _said_by(message, speaker, sentence.end, asked=sentence.asked)
-            if found is not None:
-                yield found
+            found = _said_by(message, speaker, sentence)
+            if found:
+                yield from found
                 break
 
 
@@ -140,43 +146,104 @@ def _is_greeted(message: Message, at: int) -> bool:
     return at in message.bot
 
 
-def _said_by(message: Message, speaker: Speaker, end: int, *, asked: bool) -> Found | None:
+def _said_by(message: Message, speaker: Speaker, sentence: Sentence) -> list[Found]:
     before = message.norms[speaker.start - 1] if speaker.start else ""
     if before in _NOT_SAID:
-        return None
-    end = min(end, speaker.end + FARTHEST)
+        return []
+    end = min(sentence.end, speaker.end + FARTHEST)
     text = _text(message, speaker.end, end)
     bare = speaker.start == speaker.end
     if _STAYS.match(text):
-        return Found(speaker.start, end, Staying(member=speaker.member))
+        return [Found(speaker.start, end, Staying(member=speaker.member))]
     if match := (_BARE_AWAY if bare else _AWAY).match(text):
         at = speaker.end + _words(match.group().removesuffix(" for"))
-        found = _away(message, speaker, at, end, leant_on=before in _BEFORE_ASIDE)
+        leant_on = before in _BEFORE_ASIDE
+        ahead = None if leant_on else _told_ahead(message, sentence.start, speaker.start)
+        found = list(_away(message, speaker, at, end, leant_on=leant_on, ahead=ahead))
     elif match := (_BARE_BACK if bare else _BACK).match(text):
         at = speaker.end + text[: match.end()].split().index("back") + 1
         found = _back(message, speaker, at, end)
     else:
-        return None
-    if found is None or (bare and asked):
-        return None
-    return found._replace(aside=before in _BEFORE_ASIDE)
+        return []
+    if bare and sentence.asked:
+        return []
+    return [one._replace(aside=before in _BEFORE_ASIDE) for one in found]
 
 
-def _away(message: Message, speaker: Speaker, at: int, end: int, *, leant_on: bool) -> Found | None:
+def _told_ahead(message: Message, start: int, end: int) -> Stretch | None:
+    """The days that stand alone before a speaker: "from the 10th to the 14th I'm away"."""
+    while start < end and (message.norms[start] in _SKIPPED or _is_greeted(message, start)):
+        start += 1
+    stretch = stretch_in(message, start, end)
+    if stretch is None or not begins_at(message, start, stretch):
+        return None
+    return stretch if _text(message, stretch.end, end) in ("", ",") else None
+
+
+def _away(
+    message: Message, speaker: Speaker, at: int, end: int, *, leant_on: bool, ahead: Stretch | None
+) -> Iterator[Found]:
     if is_no_date(message.words[at:end]):
-        return Found(speaker.start, end, NoSuchDay())
-    stretch = told_stretch(message, at, end)
+        yield Found(speaker.start, end, NoSuchDay())
+        return
+    if _COMES_AGAIN.search(_text(message, at, _clause_end(message, at, end))):
+        yield Found(speaker.start, end, AwayAgain())
+        return
+    stretch = told_stretch(message, at, end) or _behind_comma(message, at, end)
     if stretch is None:
-        if leant_on or not _FOR_NOW.fullmatch(
-            f" {_text(message, at, _clause_end(message, at, end))}".rstrip()
+        is_only_out = "not" in message.norms[speaker.end : at]  # "Odile is not here"
+        if (
+            leant_on
+            or is_only_out
+            or not _FOR_NOW.fullmatch(
+                f" {_text(message, at, _clause_end(message, at, end))}".rstrip()
+            )
         ):
-            return None
-        stretch = Stretch(message.today, None, at)
-    stand_in, told = _stand_in(message, stretch.end)
-    plan: Plan = Away(
-        first=stretch.first, last=stretch.last, member=speaker.member, stand_in=stand_in
-    )
-    return Found(speaker.start, max(stretch.end, told), plan)
+            return
+        stretch = ahead._replace(end=at) if ahead else Stretch(message.today, None, at)
+    elif ahead and stretch.first == message.today:
+        stretch = _from(ahead, stretch, is_length=not _days_in(message, at, stretch.end))
+    more = list(further(message, stretch.end, end))
+    told_to = more[-1].end if more else stretch.end
+    stand_in, told = _stand_in(message, told_to)
+    if stretch.last is None and message.norms[told : told + 1] in _TILL:
+        upto = stretch_in(message, told, end)
+        stretch = stretch._replace(last=upto.last if upto else None)
+        told = upto.end if upto else told
+    begin = speaker.start
+    for one in (stretch, *more):
+        stop = max(one.end, told) if one.end == told_to else one.end
+        plan = Away(first=one.first, last=one.last, member=speaker.member, stand_in=stand_in)
+        yield Found(begin, stop, plan)
+        begin = stop
+
+
+def _from(ahead: Stretch, told: Stretch, *, is_length: bool) -> Stretch:
+    """What is told of an absence from the day on that stands before it."""
+    if told.last is None or (not is_length and told.last < ahead.first):
+        return told._replace(first=ahead.first)
+    last = ahead.first + (told.last - told.first) if is_length else told.last
+    return told._replace(first=ahead.first, last=last)
+
+
+def _days_in(message: Message, start: int, end: int) -> bool:
+    return any(start <= day.start < end for day in message.days)
+
+
+def _behind_comma(message: Message, at: int, end: int) -> Stretch | None:
+    """ "At half term, 25 to 29 May": days behind the name of a time."""
+    comma = _clause_end(message, at, end)
+    if comma in (at, end) or message.norms[at] not in ("at", "over", "during", "for"):
+        return None
+    stretch = stretch_in(message, comma + 1, end)
+    return stretch if stretch and begins_at(message, comma + 1, stretch) else None
+
+
+_TILL = (["till"], ["until"], ["til"])
+_COMES_AGAIN = Late(
+    rf"\b(?:every|each) (?:(?:other|second|single|third) )?(?:{'|'.join(WEEKDAYS)}|weekend|week|"
+    r"fortnight|month)(?= |$)|\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)days|weekends)(?= |$)"
+)
 
 
 def _stand_in(message: Message, at: int) -> tuple[str | None, int]:
@@ -211,16 +278,16 @@ _NO_NAMES = words_in(
 )
 
 
-def _back(message: Message, speaker: Speaker, at: int, end: int) -> Found | None:
+def _back(message: Message, speaker: Speaker, at: int, end: int) -> list[Found]:
     stop = _clause_end(message, at, end)
     day = next((d for d in message.days if at <= d.start < stop), None)
     upto = day.start if day else stop
     while upto > at and message.norms[upto - 1] in ("on", "by", "in"):
         upto -= 1
     if not _HOME.fullmatch(f" {_text(message, at, upto)}".rstrip()):
-        return None
+        return []
     on = message.today if day is None else coming(day.past, day.future, message.today)
-    return Found(speaker.start, stop, Back(on=on, member=speaker.member))
+    return [Found(speaker.start, stop, Back(on=on, member=speaker.member))]
 
 
 def _clause_end(message: Message, at: int, end: int) -> int:

@@ -75,6 +75,8 @@ class Context:
     """The sender's own last record, where others have spoken since."""
     on_reminder: bool = False
     """The sender's last record is a reminder that they set."""
+    on_handover: bool = False
+    """The sender's last record is an offer of a bin."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
     in_room: bool = False

@@ -23,6 +23,11 @@ class Away:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class AwayAgain:
+    """A member is away on days that come again: "I'm away on Tuesdays"."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Back:
     """A member is back from a day on."""
 
@@ -72,6 +77,10 @@ class OwnDate:
     hour: time | None = None
     for_whom: str | None = None
     """None: for all."""
+    guessed: bool = False
+    """The half of the day that the hour is in was not said."""
+    instead: bool = False
+    """In place of the one of the same words, if there is one."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -87,11 +96,13 @@ class CallOff:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Moved:
-    """A reminder of these words is for another day, or another hour, if there is one; without
+    """A reminder of these words is for other days, or another hour, if there is one; without
     words, the one that its sender has just set."""
 
     words: str
     first: date | None
+    rule: str | None = None
+    """The RRULE that it is to come by now."""
     hour: time | None = None
 
 
@@ -189,6 +200,7 @@ Plan = (
     | WhichMeasure
     | Moved
     | Away
+    | AwayAgain
     | Back
     | Staying
     | WhoIsAway

@@ -24,6 +24,8 @@ class Handing:
     bin: str
     to: str
     on: date | None = None
+    days: float | None = None
+    """For how many days."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,6 +50,15 @@ class Withdrawing:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Rehanded:
+    """What the sender hands on is for another day, or for another to take."""
+
+    bin: str | None = None
+    to: str | None = None
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Condition:
     """What a bin was found to be like."""
 
@@ -67,6 +78,8 @@ class Rota:
     duty: Duty = "keep"
     bin: str | None = None
     start: date | None = None
+    other: str | None = None
+    """What else than a bin they are to take turns at, in the words said."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -118,6 +131,8 @@ class WhoseTurn:
     """Who has the turn, and who comes after?"""
 
     bin: str | None = None
+    on: date | None = None
+    """From which day to come on."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -127,6 +142,8 @@ class Swap:
     to: str | None = None
     bin: str | None = None
     on: date | None = None
+    told: bool = False
+    """Told as agreed between the two, where it may be of something else: "I swapped with Bram"."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -235,6 +252,7 @@ Communal = (
     | Taking
     | Refusing
     | Withdrawing
+    | Rehanded
     | Condition
     | Rota
     | Joining

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import KeepUp, Show
-from handlers.reading.daywords import MONTHS
+from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -16,8 +16,8 @@ from handlers.reading.vocabulary import words_in
 CUES = (
     "due", "late", "mine", "calendar", "ics", "ical", "jobs", "dues", "plate", "overdue", "for me",
     "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
-    "when ", "how long", "what day", "ripe", " now",
-    " yet", "time to ", " ready", "should i ", "should we ", "bury ", "seal ",
+    "when ", "how long", "what day", "ripe", "s on ", "is on ", "anything on", "coming up",
+    " now", " yet", "time to ", " ready", "should i ", "should we ", "bury ", "seal ",
 )  # fmt: skip
 
 LATE = "late"
@@ -31,6 +31,13 @@ _DUE = (
     r"is anything|whats) (?:(?:is|are) )?(?:due|to be done|on the calendar)"
 )
 _WHAT = Late(rf"{_BEFORE}{_DUE}(?P<more>.*)")
+_ON = Late(
+    rf"{_BEFORE}(?:{_WHATS}|anything|is anything|is there anything|what is there|what have we got) "
+    r"(?:on|to do|coming up)(?: (?:for|on|in|of|the|this|next|coming|with|bins?|calendar|today|"
+    rf"tomorrow|tonight|week|weekend|month|\d\d?|st|nd|rd|th|{'|'.join(WEEKDAYS)}|"
+    rf"{'|'.join(MONTHS)}))+{_AFTER}"
+)
+"""With no word in it but days: "what's on next week?"."""
 _LATE = Late(
     rf"{_BEFORE}(?:who(?: is| 's| are| else is)|{_WHATS}|anyone|anybody|anything|"
     r"is any(?:one|body|thing)|which bins? (?:is|are)|who is running) (?:late|overdue|behind)"
@@ -122,7 +129,7 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
         return Ask(topic="due", what=what, first=message.today, on=message.today)
     if asked := _whether(message, start, end):
         return asked
-    if (match := _WHAT.fullmatch(text)) or (match := _DOES.fullmatch(text)):
+    if _WHAT.fullmatch(text) or _DOES.fullmatch(text) or _ON.fullmatch(text):
         return _narrowed(message, start, end, text)
     if match := _WHEN.fullmatch(text):
         return _when(message, start, end, match)

@@ -4,11 +4,13 @@ import re
 from collections.abc import Iterator
 
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import Condition, Handing, Refusing, Taking, Withdrawing
+from handlers.reading.communal import Condition, Handing, Refusing, Rehanded, Taking, Withdrawing
 from handlers.reading.found import Found
+from handlers.reading.handedon import lent
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, as_written, phrases
+from handlers.reading.stretches import coming
 from handlers.reading.vocabulary import words_in
 
 CUES = (
@@ -24,7 +26,7 @@ CUES = (
         "up for grabs",
     ),
     *("passing", "handing", "giving", "pass ", "hand ", "give ", "leaving", "leave ", "take"),
-    *("hang on to", "hold on to", "stays", "condition", "found"),
+    *("hang on to", "hold on to", "stays", "condition", "found", "hand-over", "handover"),
 )
 """Without one of these, and with nothing on offer or just taken, nothing is found."""
 
@@ -57,7 +59,8 @@ _NOT_ME = Late(
 )
 _KEEPS = (
     Late(
-        r"^(?:never ?mind |no need |forget it |it is ok |actually |on second thoughts )*"
+        r"^(?:never ?mind |no need |forget it |it is ok |actually |on second thoughts |"
+        r"i (?:have )?changed my mind |sorry |so |and )*"
         r"(?:i|we) (?:am |are |will |'ll |shall )?(?:keeping|keep|hang on to|hold on to|"
         r"hanging on to) "
         r"(?:it|her|him|(?:the )?qbin)(?: (?:after all|myself|ourselves|then|anyway|instead|"
@@ -70,7 +73,33 @@ _KEEPS = (
                r"that) "
                r"(?:bin )?offer(?: of (?:the )?qbin)?$"),
     Late(r"^(?:the )?qbin is (?:no longer|not) (?:on offer|up for grabs)(?: any ?more)?$"),
+    Late(r"^(?:i 'd|i would|we 'd|we would) (?:rather|sooner|prefer to) (?:keep|hang on to|"
+               r"hold on to) (?:the )?qbin(?: (?:after all|myself|then|for now|a bit longer))*$"),
+    Late(r"^(?:i am|we are) not (?:handing|passing|giving)(?: over| on)? (?:the )?qbin"
+               r"(?: (?:over|on|to qmember|qday|after all|any ?more))*$"),
 )  # fmt: skip
+_OVER = r"(?:the |that |our |my )?hand ?over(?: (?:of|with) (?:the )?qbin)?"
+_CALLED_OFF = Late(
+    rf"^(?:(?:please|can we|lets|let us|i have to|we have to|i want to) )*(?:cancel|call off|"
+    rf"scrap|forget|drop) {_OVER}(?: (?:to qmember|on|qday|please|after all))*$|"
+    rf"^{_OVER} (?:is|'s) (?:off|cancelled|called off)(?: (?:then|after all|now))*$"
+)
+_OTHERWISE = (
+    r"(?:(?:no|oh|actually|rather|wait|better|instead|rather|not|but|qday|i mean|i meant|make it|"
+    r"make that|make (?:the )?qbin|lets say|let us say|let 's say|can we (?:say|make it)|"
+    r"could we (?:say|make it)|it is|that is|it should be|that should be) )"
+)
+_WHEN_OR_WHO = r"(?:(?:for |on |from )?qday|(?:to )?qmember)(?: (?:on |from )?qday)?"
+_LAST = r"(?: (?:then|instead|please|rather|after all|actually|not qday|not qmember))"
+_ANOTHER = Late(
+    rf"^(?:{_OTHERWISE}+{_WHEN_OR_WHO}{_LAST}*|{_WHEN_OR_WHO}{_LAST}+|"
+    rf"(?:not qmember (?:but )?(?:to )?qmember)|(?:to qmember|on qday)(?: on qday)?)$"
+)
+_ANOTHER_NAMED = Late(
+    rf"^(?:(?:please|can we|could we|lets) )*(?:move|change|shift|postpone|put off|bring forward|"
+    rf"make) {_OVER} (?:(?:forward|back|to|until|till|for|on) )*qday{_LAST}*$|"
+    rf"^{_OVER} (?:is|will be|should be) (?:now )?(?:on |from )?qday{_LAST}*$"
+)
 
 _WHEN = r"(?: (?:(?:on|from|for|until) )?(?:qday|next week|this week|now|today|then|please))*"
 _HANDS = Late(
@@ -116,7 +145,7 @@ def handing(message: Message) -> Iterator[Found]:
     found = _condition(message, said)
     if found is None and len(said) <= 2:
         for phrase in said:
-            plan = _to_stranger(phrase) or (None if phrase.asked else _plan(phrase))
+            plan = _to_stranger(phrase) or (_otherwise if phrase.asked else _plan)(phrase)
             if plan is not None:
                 found = Found(0, len(message.words), plan)
                 break
@@ -126,8 +155,12 @@ def handing(message: Message) -> Iterator[Found]:
 
 def _plan(phrase: Phrase) -> Plan | None:
     text, context = phrase.text, phrase.message.context
+    if _CALLED_OFF.match(text):
+        return Withdrawing(bin=phrase.bin)
     if any(pattern.match(text) for pattern in _KEEPS) and (phrase.bin or context.on_offer):
         return Withdrawing(bin=phrase.bin)
+    if change := _otherwise(phrase):
+        return change
     if phrase.bin and any(pattern.match(text) for pattern in _HAS_BIN):
         return Taking(bin=phrase.bin)
     if not context.on_offer:
@@ -137,6 +170,22 @@ def _plan(phrase: Phrase) -> Plan | None:
     if _NOT_ME.match(text) and (context.after_bot or "not me" in text):
         return Refusing()
     return None
+
+
+def _otherwise(phrase: Phrase) -> Rehanded | None:
+    """ "Actually on Saturday", "no, to Cleo": said of a hand-over of the sender's own."""
+    follows = phrase.message.context.on_handover and _ANOTHER.match(phrase.text)
+    if not (follows or _ANOTHER_NAMED.match(phrase.text)):
+        return None
+    days = [day for day in phrase.days if _lead_of(phrase, day.start) != "not"]
+    day = days[-1] if days else None
+    on = coming(day.past, day.future, phrase.message.today) if day else None
+    to = phrase.members[-1].name if phrase.members else None
+    return Rehanded(bin=phrase.bin, to=to, on=on) if on or to else None
+
+
+def _lead_of(phrase: Phrase, at: int) -> str:
+    return phrase.message.norms[at - 1] if at else ""
 
 
 def _to_stranger(phrase: Phrase) -> Handing | None:
@@ -151,7 +200,7 @@ def _to_stranger(phrase: Phrase) -> Handing | None:
     day = phrase.days[0] if phrase.days else None
     today = phrase.message.today
     on = None if day is None else day.past if day.past >= today else day.future
-    return Handing(bin=phrase.bin, to=word.text, on=on)
+    return lent(Handing(bin=phrase.bin, to=word.text, on=on), phrase.message)
 
 
 def _condition(message: Message, said: list[Phrase]) -> Found | None:

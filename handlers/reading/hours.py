@@ -18,6 +18,8 @@ class Hour(NamedTuple):
     at: time
     vague: bool = False
     """A part of the day, and no hour by the clock."""
+    guessed: bool = False
+    """Written as "5:00", with nothing that says of which half of the day."""
 
 
 PARTS = {
@@ -68,7 +70,8 @@ def _clock(words: list[Word], norms: list[str], i: int, *, bare: bool) -> Hour |
     written = _CLOCK.fullmatch(norms[at])
     if written and past is None and (bare or ":" in norms[at]):
         hour, minute, end = int(written[1]), int(written[2]), at + 1
-        return _told(norms, i, end, hour, minute, is_exact=len(written[1]) == 2 or hour > 12)
+        told = _told(norms, i, end, hour, minute, is_exact=len(written[1]) == 2 or hour > 12)
+        return told._replace(guessed=told.end == end and told.at.hour != hour)
     number = read_number(words, at) if norms[at].isdecimal() or norms[at] in NUMBER_WORDS else None
     if number is None or number.value != int(number.value) or not 0 <= number.value <= 23:
         return None

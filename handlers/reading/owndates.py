@@ -19,8 +19,8 @@ CUES = (
     "cancel",
     "call off",
     "move ",
-    "change it",
-    "change that",
+    "change ",
+    " instead",
     "postpone",
     "reschedule",
 )
@@ -48,7 +48,9 @@ _REMINDING = Late(
     r"(?= |$)"
 )
 _STOP = Late(
-    rf"{_BEFORE}(?:stop|quit|dont|no more) (?:reminding|remind|reminders?)"
+    rf"{_BEFORE}(?:stop|quit|dont|no more) "
+    r"(?:reminding|remind|reminders?|(?:the|our|my|that|this) reminders?(?= to )|"
+    r"(?:the|our|my|that|this) reminder(?= (?:about|of|for) ))"
     r"(?: (?:me|us|everyone|qmember))?(?: (?:to|about|of|for|that))+ (?P<rest>.*?)"
     r"(?: any ?more| any longer| please| now)*"
 )
@@ -59,6 +61,10 @@ _CANCEL = Late(
 _CANCEL_NAMED = Late(
     rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|end|call off)(?: (?:the|our|my|that|this))* "
     r"(?P<rest>.+?) reminders?(?P<more>.*)"
+)
+_STOP_NAMED = Late(
+    rf"{_BEFORE}(?:stop|quit|no more|(?:turn|switch) off)(?: (?:the|our|my|that|this|those))* "
+    r"(?P<rest>\S+(?: \S+){0,4}?) reminders?(?: any ?more| any longer| please| now)*"
 )
 _CANCEL_ALL = Late(
     rf"{_BEFORE}(?:cancel|delete|remove|drop|scrap|clear) (?:all|every one of)"
@@ -71,6 +77,12 @@ _MOVE = Late(
     rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|change)"
     r"(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){0,6}?)(?: reminder)?(?: to| until| for)*"
 )
+_INSTEAD = Late(
+    rf"{_BEFORE}(?P<rest>\S+(?: \S+){{0,6}}?)(?: reminder)?(?: to| until| for)* instead"
+    r"(?: please| from now on)*"
+)
+_HAND_OVER = Late(r"hand (?:- )?over\b|handover\b|rota\b|roster\b")
+"""What is a bin's, or of turns, and no reminder's."""
 _LIST = Late(
     rf"{_BEFORE}(?:(?:what|which) (?:other )?reminders (?:do we have|have we got|have we set|are "
     r"there|are set|do i have)|(?:list|show)(?: me| us)?(?: the| our| all| all the| my)? "
@@ -152,7 +164,7 @@ def _found(message: Message, start: int, end: int) -> Found | None:
     if _CANCEL_ALL.fullmatch(text.text):
         return Found(start, end, CallOff(words="", all=True))
     if called_off := _called_off(text, when):
-        return Found(start, end, called_off, aside=called_off.if_set)
+        return Found(start, end, called_off, aside=called_off.if_set and "remind" not in text.text)
     if moved := _moved(text, when):
         return Found(start, end, moved, aside=bool(moved.words))
     if _REMINDING.match(text.text) and is_no_date(message.words[start:end]):
@@ -162,17 +174,19 @@ def _found(message: Message, start: int, end: int) -> Found | None:
         if match is None:
             continue
         words = text.said(match, "rest")
+        shorter = words.removesuffix(" instead")
+        instead, words = shorter != words, shorter
         if not words or (pattern is _PUT_DOWN and when is None):
             return None
         if when is None and not message.bot:
             return None
-        return Found(start, end, _own_date(words, when, text.whom(match)))
+        return Found(start, end, _own_date(words, when, text.whom(match), instead=instead))
     return None
 
 
-def _own_date(words: str, when: When | None, for_whom: str | None) -> OwnDate:
+def _own_date(words: str, when: When | None, for_whom: str | None, *, instead: bool) -> OwnDate:
     if when is None:
-        return OwnDate(words=words, first=None, for_whom=for_whom)
+        return OwnDate(words=words, first=None, for_whom=for_whom, instead=instead)
     return OwnDate(
         words=words,
         first=when.first,
@@ -180,33 +194,56 @@ def _own_date(words: str, when: When | None, for_whom: str | None) -> OwnDate:
         until=when.until,
         hour=when.hour,
         for_whom=for_whom,
+        guessed=when.guessed,
+        instead=instead,
     )
 
 
 def _called_off(text: _Text, when: When | None) -> CallOff | None:
-    for pattern in (_STOP, _CANCEL, _CANCEL_NAMED):
+    for pattern in (_STOP, _STOP_NAMED, _CANCEL, _CANCEL_NAMED):
         match = pattern.fullmatch(text.text)
         if match is None:
             continue
         words = text.said(match, "rest")
         on = when.first if when and when.rule is None else None
-        if words or on:
+        if pattern is _STOP_NAMED:
+            if words and _GENERAL.isdisjoint(words.casefold().split()):
+                return CallOff(words=words, if_set=not _is_to_bot(text.message))
+        elif words or on:
             return CallOff(words=words, on=on)
-    if when is None and (match := _CANCEL_ANY.fullmatch(text.text)):
+    match = _CANCEL_ANY.fullmatch(text.text) if when is None else None
+    if match and not _HAND_OVER.match(match["rest"]):
         return CallOff(words=text.said(match, "rest"), if_set=True)
     return None
 
 
+def _is_to_bot(message: Message) -> bool:
+    """Whether it is said to the bot: by name, or of a bin of the group's."""
+    return bool(message.bot) or any(ref.known and ref.name for ref in message.bins)
+
+
+_GENERAL = words_in(
+    "the our my that this those all any your these daily weekly morning evening digest "
+    "automatic bot bots annoying constant silly stupid damn sending getting with about of for to"
+)
+"""What is said of no one reminder."""
+
+
 def _moved(text: _Text, when: When | None) -> Moved | None:
-    match = _MOVE.fullmatch(text.text)
-    if match is None or when is None or when.rule:
+    if when is None:
+        return None
+    match = _MOVE.fullmatch(text.text.removesuffix(" instead"))
+    match = match or (_INSTEAD.fullmatch(text.text) if when.rule else None)
+    if match is None or _REMINDING.match(text.text):
         return None
     words = text.said(match, "rest")
+    if _HAND_OVER.match(match["rest"]):
+        return None
     if words.casefold() in _IT:
         if not text.message.context.on_reminder:
             return None
         words = ""
-    return Moved(words=words, first=when.first, hour=when.hour)
+    return Moved(words=words, first=when.first, rule=when.rule, hour=when.hour)
 
 
 _IT = words_in("it that this")

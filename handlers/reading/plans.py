@@ -127,7 +127,7 @@ def _arranged(said: _Said) -> tuple[tuple[Plan | Ask | Open, ...], _Said]:
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
     if harm not in readers and context.harmed:
         readers.insert(0, harm)  # "she threw up" is of whoever swallowed of it
-    if handing not in readers and (context.on_offer or context.took):
+    if handing not in readers and (context.on_offer or context.took or context.on_handover):
         readers.append(handing)  # "me!" answers only what is on offer
     if not readers:
         return (), said

@@ -59,6 +59,11 @@ _LASTING = (
     Late(rf"{_LEAD}(?:each|every) (?:person|keeper|member|household) (?:keeps|has) "
                rf"(?:it|the bins?|(?:the )?qbin|a bin) (?:for )?{_LENGTH}{_TAIL}"),
 )  # fmt: skip
+_RHYTHM = Late(
+    rf"{_LEAD}(?:make|set|change|turn|put) {_ROTA} (?:(?:to|into|be|go|be every|every|to every) )*"
+    rf"(?P<each>fortnightly|weekly|monthly|daily|fortnight|(?:two|2|other|second) weeks|"
+    rf"(?:other|second) week|week|month|day){_TAIL}"
+)
 _OF_ROTA = Late(r"\b(?:rota|roster|rotation)\b")
 _NOBODY = words_in("it them everyone the this that him her us our my everything and we you")
 
@@ -69,6 +74,8 @@ def rearranged(phrase: Phrase) -> Rearranged | None:
     for pattern in _LASTING:
         if match := pattern.match(text):
             return Rearranged(days=_days(match), bin=phrase.bin_said)
+    if match := _RHYTHM.match(text):
+        return Rearranged(days=_rhythm(match["each"]), bin=phrase.bin_said)
     if not _OF_ROTA.search(phrase.message_text + " " + " ".join(phrase.message.norms)):
         return None
     if _BY_NAME.match(text):
@@ -115,6 +122,13 @@ def _name(phrase: Phrase, match: re.Match[str], group: str) -> str | None:
     if known or said in ("me", "myself"):
         return known or phrase.message.context.sender
     return said if said[:1].isupper() and said.casefold() not in _NOBODY else None
+
+
+def _rhythm(said: str) -> int:
+    """Days of "fortnightly", "every two weeks", "monthly"."""
+    if said.startswith(("two", "2", "other", "second")):
+        return 14
+    return _DAYS[said[0]]
 
 
 def _days(match: re.Match[str]) -> int:

@@ -1,13 +1,15 @@
 """Stretches of days to come: "till Monday", "from the 3rd to the 10th", "for two weeks"."""
 
+from collections.abc import Iterator
+from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import NamedTuple
 
 from handlers.reading.days import Day
 from handlers.reading.daywords import MONTHS, WEEKDAYS
-from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
+from handlers.reading.weeks import named_in
 
 FARTHEST = 14
 """Words behind its lead that a stretch is looked for in."""
@@ -18,15 +20,6 @@ _THROUGH = words_in("to through thru -")
 _FROM = words_in("from starting")
 _BACK = words_in("back return returning returns home")
 _BETWEEN = words_in("on by the about around at least sometime again")
-_WEEKS = (
-    (Late(r"(?:until|till) (?:the )?(?:next week|weekend)"), "until"),
-    (Late(r"(?:until|till) (?:the )?end of (?:the|this|next) month"), "month's end"),
-    (Late(rf"in (?:{'|'.join(MONTHS)})(?= |$)"), "month"),
-    (Late(r"next weekend"), "next weekend"),
-    (Late(r"(?:this|the|all|over the|at the|for the) weekend"), "weekend"),
-    (Late(r"(?:all )?next week"), "next week"),
-    (Late(r"(?:all |the rest of )?(?:this|the) week|all week"), "this week"),
-)
 
 
 class Stretch(NamedTuple):
@@ -51,13 +44,37 @@ def stretch_in(message: Message, start: int, end: int) -> Stretch | None:
 def told_stretch(message: Message, start: int, end: int) -> Stretch | None:
     """The same, be it that it ends before it begins: "from Monday till last Friday"."""
     stop = min(_stop(message, start, end), start + FARTHEST)
-    whole = _of_weeks(message, start, stop)
+    whole = _named(message, start, stop)
     if whole is not None:
         return whole
     days = [day for day in message.days if start <= day.start < stop and not day.loose]
     if not days:
         return _lasting(message, start, stop, message.today)
-    return _between(message, days, start, stop)
+    return _week_of(message, days[0]) or _between(message, days, start, stop)
+
+
+def further(message: Message, at: int, end: int) -> Iterator[Stretch]:
+    """The stretches that follow on one that ends at a word: "5 to 7 June and 12 to 14 June"."""
+    while at < end and message.norms[at] in (",", "and"):
+        is_listed = message.norms[at] == "," and message.norms[at + 1 : at + 2] != ["and"]
+        at += 1 if is_listed or message.norms[at] == "and" else 2
+        found = told_stretch(message, at, end)
+        if found is None or not begins_at(message, at, found):
+            return
+        if is_listed and found.last in (None, found.first):
+            return  # "…, Saturday is the burial"
+        yield found
+        at = found.end
+
+
+def begins_at(message: Message, at: int, stretch: Stretch) -> bool:
+    """Whether a stretch is told from that word on, with nothing before its days."""
+    days = [day.start for day in message.days if at <= day.start < stretch.end]
+    leads = message.norms[at : min(days, default=at)]
+    return bool(days) and all(norm in _LEADS or norm.isdecimal() for norm in leads)
+
+
+_LEADS = words_in("from on between the to - and again also then all of for in until till")
 
 
 def _stop(message: Message, start: int, end: int) -> int:
@@ -69,44 +86,27 @@ def _stop(message: Message, start: int, end: int) -> int:
     return end
 
 
-def _of_weeks(message: Message, start: int, stop: int) -> Stretch | None:
-    text = " ".join(message.norms[start:stop])
-    monday = message.today - timedelta(days=message.today.weekday())
-    for pattern, name in _WEEKS:
-        match = pattern.search(text)
-        if match is None:
-            continue
-        end = start + len(text[: match.end()].split())
-        saturday = monday + timedelta(days=5)
-        match name:
-            case "until":
-                last = saturday if "weekend" in match.group() else monday + timedelta(days=7)
-                return Stretch(message.today, last - timedelta(days=1), end)
-            case "weekend" | "next weekend":
-                first = saturday + timedelta(days=7 if name == "next weekend" else 0)
-                return Stretch(max(first, message.today), first + timedelta(days=1), end)
-            case "month":
-                return _month(message.today, MONTHS[match.group().split()[1]], end)
-            case "month's end":
-                first = message.today.replace(day=28) + timedelta(days=4)
-                last = (first if "next" not in match.group() else _next_month(first)).replace(day=1)
-                return Stretch(message.today, last - timedelta(days=1), end)
-            case "next week":
-                return Stretch(monday + timedelta(days=7), monday + timedelta(days=13), end)
-            case _:
-                return Stretch(message.today, monday + timedelta(days=6), end)
-    return None
+def _named(message: Message, start: int, stop: int) -> Stretch | None:
+    """A week or month that is called by name; where only its end is, from the day before it on."""
+    found = named_in(" ".join(message.norms[start:stop]), message.today)
+    if found is None:
+        return None
+    first = found.first
+    if first is None:
+        begins = told_stretch(message, start, start + found.start) if found.start else None
+        first = begins.first if begins else message.today
+    return Stretch(first, found.last, start + found.end)
 
 
-def _month(today: date, number: int, end: int) -> Stretch:
-    """A month that is not over, from today on if it has begun."""
-    first = date(today.year + (number < today.month), number, 1)
-    last = _next_month(first).replace(day=1) - timedelta(days=1)
-    return Stretch(max(first, today), last, end)
+def _week_of(message: Message, day: Day) -> Stretch | None:
+    """ "The week of 18 May", "the week beginning Monday"."""
+    if message.norms[day.start - 1] not in _WEEK_OF or message.norms[day.start - 2] != "week":
+        return None
+    monday = day.future - timedelta(days=day.future.weekday())
+    return Stretch(monday, monday + timedelta(days=6), day.end)
 
 
-def _next_month(day: date) -> date:
-    return day.replace(day=28) + timedelta(days=4)
+_WEEK_OF = words_in("of commencing beginning starting")
 
 
 def _lasting(message: Message, start: int, stop: int, first: date) -> Stretch | None:
@@ -119,25 +119,63 @@ def _lasting(message: Message, start: int, stop: int, first: date) -> Stretch | 
     return None
 
 
-def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretch | None:
+@dataclass(slots=True)
+class _Bounds:
+    """What the days of a stretch are in it: where it begins and ends."""
+
+    message: Message
+    start: int
+    stop: int
     first: date | None = None
     last: date | None = None
     begins: Day | None = None
     ends: Day | None = None
-    for day in days:
-        lead = _lead(message, day, start)
+
+    def takes(self, day: Day) -> bool:
+        """Whether a day belongs to the stretch, and is now its beginning or its end."""
+        lead, number = _lead(self.message, day, self.start), _number_before(self.message, day)
         if lead in _UNTIL or lead in _BACK:
-            ends = _as_said(message, day)
-            last = ends.future - timedelta(days=1)
-        elif lead in _THROUGH or (begins and (lead == "and" or begins.end == day.start)):
-            ends = _as_said(message, day)
-            last = ends.future
-            first = _number_before(message, day) or first
-        elif begins is None:
-            begins = day
+            self.ends = _as_said(self.message, day)
+            self.last = self.ends.future - _DAY
+        elif self.ends is not None and (number or lead in _THROUGH or lead == "and"):
+            return False
+        elif self._is_end(day, lead, number):
+            self.ends = _as_said(self.message, day)
+            self.last, self.first = self.ends.future, number or self.first
+        elif self.begins is None:
+            self.begins = day
         else:
+            return False
+        self.stop = day.end
+        return True
+
+    def _is_end(self, day: Day, lead: str, number: date | None) -> bool:
+        """Whether a day ends what another begins: "between the 3rd and the 5th", "1 and 2 June"."""
+        if lead in _THROUGH:
+            return True
+        if self.begins is None:
+            is_between = self.message.norms[day.start - 3] == "between"
+            return bool(number) and lead == "and" and (is_between or day.future - _DAY == number)
+        if lead != "and":
+            return self.begins.end == day.start
+        apart = (day.future - self.begins.future).days
+        is_next = apart == 1 or (abs(apart) < 7 and apart % 7 == 1)
+        return is_next or _lead(self.message, self.begins, self.start) == "between"
+
+
+def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretch | None:
+    number = _number_before(message, days[0])
+    bounds = _Bounds(message, start, stop)
+    for day in days:
+        if not bounds.takes(day):
             break
-        stop = day.end
+    first, last, begins, ends = bounds.first, bounds.last, bounds.begins, bounds.ends
+    stop = bounds.stop
+    is_listed = begins is not None and begins == days[0] and begins.start - 2 >= start
+    if number and begins and is_listed and message.norms[begins.start - 1] == "and":
+        return Stretch(number, number, begins.start - 1)  # "on 1 and 5 June": two apart
+    if begins and ends and (in_month := _day_of_month(message, begins, ends)):
+        first, begins = in_month, None
     if begins is not None and _lead(message, begins, start) == "since":
         first = begins.past
     elif begins is not None and ends and last and _is_next(message, begins, ends):
@@ -154,6 +192,24 @@ def _between(message: Message, days: list[Day], start: int, stop: int) -> Stretc
         is_open = begins is not None and _lead(message, begins, start) in _FROM
         return Stretch(first, None if is_open else first, stop)
     return Stretch(first, last, stop) if last <= first + LONGEST else None
+
+
+def _day_of_month(message: Message, begins: Day, ends: Day) -> date | None:
+    """Of "the 1st to the 3rd of July" the first day: one without a month is of that of the end."""
+    said = message.norms[begins.start : begins.end]
+    numbers = [int(norm) for norm in said if norm.isdecimal()]
+    months = MONTHS.keys()
+    if len(numbers) != 1 or not months.isdisjoint(said):
+        return None
+    if months.isdisjoint(message.norms[ends.start : ends.end]):
+        return None
+    month = ends.future
+    if numbers[0] > month.day:
+        month = month.replace(day=1) - _DAY
+    try:
+        return month.replace(day=numbers[0])
+    except ValueError:
+        return None
 
 
 def _is_next(message: Message, begins: Day, ends: Day) -> bool:
@@ -201,6 +257,7 @@ def _ahead(
 
 
 _WEEK = timedelta(days=7)
+_DAY = timedelta(days=1)
 
 
 def _lead(message: Message, day: Day, start: int) -> str:

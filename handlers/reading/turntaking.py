@@ -5,9 +5,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from handlers.reading.arranged import Plan
-from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.communal import (
-    Duty,
     Joining,
     Quitting,
     Rearranged,
@@ -16,14 +14,15 @@ from handlers.reading.communal import (
     Swap,
     WhoseTurn,
 )
+from handlers.reading.daywords import MONTHS
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.newrota import duty_of, rota_set
 from handlers.reading.phrases import Phrase, first_plan, phrases
 from handlers.reading.rearranging import rearranged
-from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
-from handlers.reading.words import Word
+from handlers.reading.weeks import named_in
 
 LONGEST = 3
 """Sentences of a message that arranges turns."""
@@ -34,6 +33,8 @@ CUES = (
     "turn",
     "swap",
     "my week",
+    "'s week",
+    "’s week",
     "per keeper",
     "per household",
     "keeping period",
@@ -45,36 +46,14 @@ _ROTA = (
     r"(?:(?:the|our|a|this|bin|draining|drain|keeping|carrying|new|weekly) ){0,4}(?:rota|roster)"
 )
 _OF_BIN = r"(?: (?:for|of|with) (?:the )?qbin)?"
-_AGREED = Late(
-    r"\b(?:rota|roster)\b|\b(?:take|taking|takes|do|share|in) turns\b|\bturns (?:at|with|to)\b"
-)
-_RHYTHMS = (
-    (Late(r"\b(?:every (?:other|second|two|2) weeks?|fortnightly|every fortnight|"
-                r"(?:two|2) weeks each|a fortnight each|by the fortnight)\b"), 14),
-    (Late(r"\b(?:monthly|every month|a month each|(?:every )?(?:four|4) weeks(?: each)?)\b"),
-     28),
-    (Late(r"\b(?:every (?:other|second) day|every (?:two|2) days|(?:two|2) days each)\b"), 2),
-    (Late(r"\b(?:daily|every day|a day each|one day each|day by day|each day)\b"), 1),
-    (Late(r"\b(?:weekly|every week|each week|(?:a|one|1) week (?:each|at a time|apiece)|"
-                r"week (?:by|about) week|per week|week each|by the week)\b"), 7),
-)  # fmt: skip
-_COUNT = r"(?:- )?\d{1,4}|three|four|five|six|ten"
-_DAYS = Late(
-    rf"\b(?:every (?P<every>{_COUNT}) (?P<step>day|week)s?|"
-    rf"(?P<each>{_COUNT}) (?P<long>day|week)s (?:each|at a time))\b"
-)
-_NUMBERS = {"three": 3, "four": 4, "five": 5, "six": 6, "ten": 10}
-_EVERYBODY = Late(r"\b(?:everyone|everybody|all of us|we all|all members|the whole group|us all)\b")
-_DUTIES: tuple[tuple[Duty, frozenset[str]], ...] = (
-    ("drain", words_in("drain draining drains drained drainage tap")),
-    ("carry", words_in("carry carrying carries move moving haul hauling transport lug lugging")),
-)
-_START = Late(r"\b(?:from|starting|starts|start|beginning|begin|as of)(?: on)? qday\b")
-
-_HEADED = Late(r"^(?:(?:our|new|the|bin|weekly|draining) ){0,2}rota\b")
 _SHOW = Late(
     rf"^(?:(?:can|could) (?:you|we|i) )?(?:show|post|see|give|what is|what 's|whats)"
     rf"(?: us| me)? {_ROTA}{_OF_BIN}$|^{_ROTA}{_OF_BIN}(?: now)?$"
+)
+_SHOW_IN = Late(
+    rf"^(?:whose (?:turn|week|go) (?:is it|it is|is)|who has (?:the |a )?turns?|{_ROTA}|"
+    rf"(?:show|what is|what 's|whats)(?: us| me)? {_ROTA}){_OF_BIN}(?: (?:for|with) the bins?)? "
+    rf"(?:in|for) (?P<month>{'|'.join(MONTHS)}|next month)$"
 )
 _REASON = r"(?: (?:he|she|they|i|we|as|because|since)\b.{1,60})?$"
 _JOIN = Late(
@@ -136,13 +115,24 @@ _SWAP = (
     Late(rf"^qmember (?:can|could|would|will) you (?:please )?(?:do|cover|take|have) {_MINE}"
                rf"(?: for me| instead| qday| please)*{_OF_BIN}$"),
 )  # fmt: skip
-_PAST_ROTA = words_in("was used had last were draft nobody out")
+_WITH = r"(?: (?:our|my|the|this|that|his|her|weeks?|turns?|days|places|with each other|then|ok))*"
+_SWAP_TOLD = (
+    Late(rf"^(?:(?:i am|i will|i 'll|i have|i 've|i|we) )?(?:just )?(?:swap|swapping|swapped|"
+               rf"switch|switched|trade|traded){_WITH} with qmember{_WITH}$"),
+    Late(rf"^(?:qmember and (?:i|me)|(?:i|me) and qmember) (?:will |have |are |just |agreed to )*"
+               rf"(?:swap|swapping|swapped|switch|switched|trade){_WITH}$"),
+    Late(r"^(?:i|we) (?:will |'ll |can )?(?:do|take|cover|have) qmember 's (?:week|turn|go)"
+               r"(?: (?:then|and (?:he|she|they) (?:does|do|takes?|has|have) mine))?$"),
+    Late(r"^(?:(?:can|could) you |please )*(?:give|pass|hand) my (?:next )?(?:turn|week|go) "
+               r"(?:on )?to qmember(?: please)?$"),
+)  # fmt: skip
+"""Told of a member: whoever is named is asked."""
 
 
 def turntaking(message: Message) -> Iterator[Found]:
     """What a message arranges about turns, if that is all it says."""
     said = list(phrases(message))
-    rota = _rota(message, said) if len(said) <= LONGEST else None
+    rota = rota_set(message, said) if len(said) <= LONGEST else None
     if rota is not None:
         yield Found(0, len(message.words), rota)
     else:
@@ -171,17 +161,22 @@ def _plan(phrase: Phrase) -> Plan | None:
     if change := rearranged(phrase):
         return change
     if _OVER.match(text):
-        return RotaOver(bin=phrase.bin_said, duty=_duty(phrase))
+        return RotaOver(bin=phrase.bin_said, duty=duty_of(phrase))
     if _SHOW.match(text):
         return WhoseTurn(bin=phrase.bin_said)
-    if any(pattern.match(text) for pattern in _SWAP):
-        return Swap(to=phrase.member, bin=phrase.bin_said, on=_of_turn(phrase))
+    if match := _SHOW_IN.match(text):
+        named = named_in(f"in {match['month']}", phrase.message.today)
+        return WhoseTurn(bin=phrase.bin_said, on=named.first if named else None)
+    asked = any(pattern.match(text) for pattern in _SWAP)
+    told = not asked and any(pattern.match(text) for pattern in _SWAP_TOLD)
+    if asked or (told and phrase.member):
+        return Swap(to=phrase.member, bin=phrase.bin_said, on=_of_turn(phrase), told=told)
     return None
 
 
 def _joining(phrase: Phrase, match: re.Match[str]) -> Joining | None:
     who, member = _who(phrase, match, "who", match["joiner"])
-    return Joining(member=member, bin=phrase.bin_said, duty=_duty(phrase)) if who else None
+    return Joining(member=member, bin=phrase.bin_said, duty=duty_of(phrase)) if who else None
 
 
 def _quitting(phrase: Phrase, match: re.Match[str]) -> Quitting | None:
@@ -190,7 +185,7 @@ def _quitting(phrase: Phrase, match: re.Match[str]) -> Quitting | None:
         return None
     days = [day.future or day.past for day in phrase.days]
     on = min((day for day in days if day > phrase.message.today), default=None)
-    duty = None if match["leaving"] else _duty(phrase)  # "moving out" carries no bin
+    duty = None if match["leaving"] else duty_of(phrase)  # "moving out" carries no bin
     return Quitting(member=member, bin=phrase.bin_said, duty=duty, on=on)
 
 
@@ -212,107 +207,3 @@ def _who(
 def _of_turn(phrase: Phrase) -> date | None:
     """A day of the turn in question."""
     return phrase.days[0].future if phrase.days else None
-
-
-def _duty(phrase: Phrase) -> Duty | None:
-    norms = frozenset(phrase.message.norms)
-    return next((duty for duty, words in _DUTIES if not norms.isdisjoint(words)), None)
-
-
-def _rota(message: Message, said: list[Phrase]) -> Rota | None:
-    """ "Rota for the shed bin: Ines, Bram and Mei, a week each, from Monday"."""
-    text = " ".join(phrase.text for phrase in said)
-    norms = frozenset(message.norms)
-    if not _AGREED.search(text) or any(phrase.asked for phrase in said):
-        return None
-    if not norms.isdisjoint(_PAST_ROTA) or not _is_of_bins(message, said, norms):
-        return None
-    members = tuple(dict.fromkeys(_named(message)))
-    if len(members) < 2 and not _EVERYBODY.search(text):
-        return None
-    days = _rhythm(text, " ".join(message.norms))
-    if days is None and not re.search(r"\b(?:rota|roster)\b", text):
-        return None
-    duty = next((_duty(phrase) for phrase in said), None)
-    return Rota(
-        members=members if len(members) > 1 else (),
-        days=7 if days is None else days,
-        duty=duty or "keep",
-        bin=next(filter(None, (phrase.bin_said for phrase in said)), None),
-        start=_start(said),
-    )
-
-
-def _is_of_bins(message: Message, said: list[Phrase], norms: frozenset[str]) -> bool:
-    if any(phrase.bins for phrase in said) or message.bot or _HEADED.match(said[0].text):
-        return True
-    return not norms.isdisjoint(BIN_WORDS | {"bins", "buckets", "pails"})
-
-
-def _named(message: Message) -> Iterator[str]:
-    """Those who take turns: members, and names with a capital in the list behind a colon."""
-    known = {ref.start: ref.name for ref in message.members}
-    colon = _heading(message.norms)
-    taken = indexes(message.bins, message.days, message.members)
-    for i, word in enumerate(message.words):
-        if i in known:
-            yield known[i]
-        elif word.norm in ("i", "me", "myself") and message.context.sender:
-            yield message.context.sender
-        elif i > colon and i not in taken and (_is_name(word) or _is_listed(message, i)):
-            yield word.text
-
-
-def _heading(norms: list[str]) -> int:
-    """Where the list of names begins: behind a colon, or behind the word that heads it."""
-    if ":" in norms:
-        return norms.index(":")
-    return next((i for i, norm in enumerate(norms[:_HEAD]) if norm in _HEADS), len(norms))
-
-
-_HEAD = 3
-_HEADS = words_in("rota roster")
-
-
-def _is_listed(message: Message, i: int) -> bool:
-    """Whether a word stands alone between commas, as the names of a list do."""
-    around = (message.norms[i - 1], (message.norms[i + 1 :] or ["."])[0])
-    alone = all(norm in _JOINTS for norm in around)
-    return alone and message.words[i].kind == "word" and message.norms[i] not in _NO_NAMES
-
-
-_JOINTS = words_in(": , and & . ; rota roster weekly daily fortnightly monthly")
-
-
-def _is_name(word: Word) -> bool:
-    return word.kind == "word" and word.text[:1].isupper() and word.norm not in _NO_NAMES
-
-
-_NO_NAMES = words_in(
-    "weekly daily fortnightly monthly every each from starting and a one we turns i"
-)
-
-
-def _rhythm(text: str, whole: str) -> int | None:
-    """How many days a turn lasts; `whole`: the message with its signs ("every -3 days")."""
-    for pattern, days in _RHYTHMS:
-        if pattern.search(text):
-            return days
-    match = _DAYS.search(whole)
-    if match is None:
-        return None
-    number, unit = match["every"] or match["each"], match["step"] or match["long"]
-    count = _NUMBERS.get(number) or int(number.replace(" ", ""))
-    return count * (7 if unit == "week" else 1)
-
-
-def _start(said: list[Phrase]) -> date | None:
-    for phrase in said:
-        match = _START.search(phrase.text)
-        if match:
-            at = phrase.text[: match.end()].count(" ")
-            begin = phrase.spans[at][0]
-            day = next(day for day in phrase.days if day.start == begin)
-            today = phrase.message.today
-            return today if day.past == today else day.future
-    return None

@@ -55,7 +55,7 @@ _RULES = (
         rf"(?:every|each) {_COUNT}(?P<unit>morning|afternoon|evening|night)|(?P<nightly>nightly)")),
     ("unit", Late(r"(?P<unit>daily|weekly|monthly|yearly)(?: on (?P<days>[a-z]+))?")),
     ("plural", Late(
-        r"on (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
+        r"(?:on|to) (?P<days>(?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays)"
         r"(?: and (?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays))*)")),
 )  # fmt: skip
 _MONTHS_END = Late(
@@ -80,6 +80,8 @@ class When(NamedTuple):
     until: date | None
     hour: time | None
     said: frozenset[int]
+    guessed: bool = False
+    """The half of the day that the hour is in was not said."""
 
 
 class _Rule(NamedTuple):
@@ -109,6 +111,7 @@ def when_in(message: Message, start: int, end: int) -> When | None:
     if rule is not None:
         first = first_on(rule.rule, base or today)
     part = _part_each_day(message.norms[rule.start : rule.end]) if rule else ""
+    in_part = _part_of(message, begins)
     for span in (begins, ends, *hours):
         if span is not None:
             taken |= set(range(span.start, span.end))
@@ -118,8 +121,9 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         until=ends.future if ends else None,
         hour=_in_part(hour.at if hour else None, part)
         or (begins.at if begins else None)
-        or _part_of(message, begins),
+        or in_part,
         said=frozenset(_with_leads(message, taken, start)),
+        guessed=hour is not None and hour.guessed and not (part or in_part),
     )
 
 

@@ -179,9 +179,12 @@ _DAILY = words_in("day morning evening night noon afternoon")
 def _of_some(message: Message) -> bool:
     """Whether it is about the reminders of one bin, or of one member."""
     starts = [ref.start for ref in message.bins] + [ref.start for ref in message.members]
+    if any(message.norms[ref.end : ref.end + 1] in _NEXT for ref in message.bins):
+        return True  # "the shed bin's reminders"
     return any(not _FOR.isdisjoint(message.norms[max(0, at - 2) : at]) for at in starts)
 
 
+_NEXT = (["reminder"], ["reminders"])
 _FOR = words_in("for of about to remind nag ping tell take from")
 
 

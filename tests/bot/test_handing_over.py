@@ -161,6 +161,70 @@ async def test_an_offer_is_withdrawn(room: TalkingRoom, words: str) -> None:
     assert await room.says("I'll take it", who="bram") == []
 
 
+@pytest.mark.parametrize(
+    ("who", "said", "answer"),
+    [
+        ("ines", "cancel the hand-over", "The yard bin stays with ines."),
+        ("ines", "the handover of the yard bin is off", "The yard bin stays with ines."),
+        ("ines", "I'd rather keep the yard bin", "The yard bin stays with ines."),
+        ("ines", "I'm not handing over the yard bin after all", "The yard bin stays with ines."),
+        ("ines", "sorry, I changed my mind, I keep the yard bin", "The yard bin stays with ines."),
+        ("bram", "the hand-over is off", "Fair enough: ines still keeps it."),
+    ],
+)
+async def test_a_hand_over_that_was_agreed_is_called_off(
+    room: TalkingRoom, who: str, said: str, answer: str
+) -> None:
+    await room.says("handing the yard bin to Bram on Friday")
+    await room.says("yes", who="bram")
+    assert words(await room.says(said, who=who)).startswith(answer)
+    await room.waits(days=8)
+    assert await keeper(room) == "ines"
+
+
+@pytest.mark.parametrize(
+    ("said", "begins", "back"),
+    [
+        ("handing the yard bin to Bram from 12 to 20 March", "Thursday 12 March", "Friday 20"),
+        ("can Bram mind the yard bin 12-20 March?", "Thursday 12 March", "Friday 20 March"),
+        ("can Bram have the yard bin between 7 and 9 March?", "Saturday 7 March", "Monday 9"),
+        ("handing the yard bin to Bram from Friday till Tuesday", "Friday 6 March", "Tuesday 10"),
+        ("handing the yard bin to Bram on Friday for a week", "Friday 6 March", "Friday 13 March"),
+        ("can Bram take the yard bin until Friday?", "", "Friday 6 March"),
+    ],
+)
+async def test_a_bin_goes_on_the_first_day_of_a_loan(
+    room: TalkingRoom, said: str, begins: str, back: str
+) -> None:
+    [told] = await room.says(said)
+    assert f"will you take the yard bin{f' {begins}' if begins else ''}?" in told.body
+    assert f"handed back: around {back}" in told.body
+
+
+@pytest.mark.parametrize("agreed", [True, False])
+@pytest.mark.parametrize(
+    ("said", "asked"),
+    [
+        ("actually on Saturday", "Bram, will you take the yard bin Saturday 7 March?"),
+        ("move the hand-over to Saturday", "Bram, will you take the yard bin Saturday 7 March?"),
+        ("not Friday, Sunday", "Bram, will you take the yard bin Sunday 8 March?"),
+        ("no, to Mei", "Mei, will you take the yard bin Friday 6 March?"),
+        ("no, Mei on Saturday", "Mei, will you take the yard bin Saturday 7 March?"),
+    ],
+)
+async def test_a_hand_over_gets_another_day_or_taker(
+    room: TalkingRoom, said: str, asked: str, agreed: bool
+) -> None:
+    await room.says("handing the yard bin to Bram on Friday")
+    if agreed:
+        await room.says("yes", who="bram")
+    [told] = await room.says(said)
+    assert told.body.casefold().startswith(asked.casefold())
+    assert "@bram:test" in told.mentions
+    await room.waits(days=4)
+    assert await keeper(room) == "ines"
+
+
 async def test_an_offer_deleted_before_its_acceptance_is_none(room: TalkingRoom) -> None:
     await room.says("handing the yard bin to Bram", event="$offer")
     await room.deletes("$offer")
@@ -237,7 +301,8 @@ async def test_an_offer_is_said_again_and_lapses(room: TalkingRoom) -> None:
         "Nobody took the yard bin, so it stays with ines. Hand it over anew if it is still to go."
     )
     assert lapsed.to_event == "$offer"
-    assert await room.says("I'll take it", who="bram") == []
+    late = await room.says("I'll take it", who="bram")
+    assert "Shall I write down that you keep it" in words(late)
     assert await keeper(room) == "ines"
     assert not [m for m in await room.waits(days=5) if m.kind == "notice" and "took" in m.body]
 

@@ -45,6 +45,17 @@ async def test_it_is_said_on_its_day_at_its_hour_and_no_more(room: TalkingRoom) 
     assert await lives_until(room, 20, 12) == ["06 18:00 Empty the shed caddy."]
 
 
+@pytest.mark.parametrize(
+    ("hour", "hint"), [("5:20", "5:20 am"), ("5:20 pm", None), ("17:20", None), ("6", None)]
+)
+async def test_an_hour_of_either_half_of_the_day_is_told_as_taken(
+    room: TalkingRoom, hour: str, hint: str | None
+) -> None:
+    [said] = await room.says(f"remind us tomorrow at {hour} to open the gate")
+    assert ("If you mean the morning" in said.body) == (hint is not None)
+    assert hint is None or f"“{hint}”" in said.body
+
+
 async def test_without_an_hour_it_comes_with_the_digest(room: TalkingRoom) -> None:
     await room.says("remind us to wash the lids every second Sunday")
     assert await lives_until(room, 31, 12) == [
@@ -86,6 +97,20 @@ async def test_one_person_is_called_by_name_and_all_are_not(room: TalkingRoom) -
     assert said.mentions == ("@bram:test",)
 
 
+@pytest.mark.parametrize(
+    ("told", "who"), [("", "bram is away: who can?"), (", Ines does my things", "ines for bram")]
+)
+async def test_one_who_is_away_is_stood_in_for(room: TalkingRoom, told: str, who: str) -> None:
+    await room.says("hello", who="bram")
+    await room.says("remind Bram to bring the bran on Friday")
+    await room.says("remind Bram to feed the hens on Saturday at 6")
+    await room.says(f"I'm away till Monday{told}", who="bram")
+    assert await lives_until(room, 20, 12) == [
+        f"06 09:00 Today: bring the bran ({who}).",
+        f"07 18:00 Feed the hens ({who}).",
+    ]
+
+
 async def test_it_is_called_off_edited_and_deleted(room: TalkingRoom) -> None:
     await room.says("remind us to empty the shed caddy on Friday at 6", event="$caddy")
     await room.edits("$caddy", "remind us to empty the shed caddy on Saturday at 17:00")
@@ -106,12 +131,41 @@ async def test_it_is_moved_and_all_of_it_called_off(room: TalkingRoom) -> None:
     assert await room.says("move the sofa to the hall on Saturday") == []
     assert await room.says("cancel the milk") == []
     assert words(await room.says("cancel the work party")) == ["Called off: the work party."]
+    await room.says("remind us to shake the rug every Friday")
+    off = await room.says("stop the reminder to shake the rug")
+    assert words(off) == ["Called off: shake the rug."]
     await room.says("remind us to wash the lids every Sunday")
     await room.says("remind us to lock up every day at 20:00")
     off = await room.says("cancel all reminders", event="$all")
     assert words(off) == ["Called off: wash the lids and lock up."]
     await room.deletes("$all")
     assert (await room.says("list our reminders"))[0].body.count("\n") == 1
+
+
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [
+        ("change the rake to Thursdays", "every Thursday, from Thursday 5 March on"),
+        ("rinse the rake every Thursday instead", "every Thursday, from Thursday 5 March on"),
+        ("remind us to rinse the rake every Thursday instead", "every Thursday, from Thursday 5"),
+        ("rinse the rake every two weeks instead", "every second Wednesday, from Wednesday 4"),
+        ("move the rake to every second Monday", "every second Monday, from Monday 9 March on"),
+    ],
+)
+async def test_what_comes_again_comes_on_other_days(
+    room: TalkingRoom, said: str, days: str
+) -> None:
+    await room.says("remind us every Wednesday to rinse the rake")
+    [told] = await room.says(said)
+    assert told.body.startswith(f"I will say it {days}")
+    [listed] = await room.says("which reminders are set?")
+    assert listed.body.count("rinse the rake") == 1
+
+
+async def test_a_move_is_no_wish_for_a_setting(room: TalkingRoom) -> None:
+    await room.says("remind me to ring the school on Friday")
+    [told] = await room.says("move the school to Saturday")
+    assert told.body == "I will say it Saturday 7 March: ring the school."
 
 
 async def test_what_cannot_be_is_said_to_be_so(room: TalkingRoom) -> None:
@@ -170,6 +224,19 @@ async def test_an_outage_ends_in_one_digest_of_all_that_was_missed(
         "Late, since yesterday: drain the shed bin (ines).\n"
         "Meant for yesterday: wash the lids.\n"
         "Meant for Wednesday 4 March: empty the shed caddy at 18:00."
+    ]
+
+
+async def test_a_pause_ends_in_one_word_for_each_that_fell_into_it(room: TalkingRoom) -> None:
+    await room.says("remind me to ring the school on 4 March")
+    await room.says("remind us every Tuesday to turn the soil")
+    await room.says("remind us every day at 8 to lift the lid")
+    await room.says("no reminders till 25 March")
+    heard = await lives_until(room, 26, 7)
+    assert heard == [
+        "25 08:00 Lift the lid.",
+        "25 09:00 Meant for yesterday: turn the soil.\nMeant for Wednesday 4 March: ring the "
+        "school (ines).",
     ]
 
 

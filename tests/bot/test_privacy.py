@@ -53,7 +53,8 @@ async def test_one_who_asks_for_it_is_forgotten(
 ) -> None:
     [warned] = await room.says("pailkeeper, forget me", who="nerissa")
     assert "forget me for good" in warned.body
-    await room.says("yes", who="nerissa")
+    [again] = await room.says("yes", who="nerissa")
+    assert again.body == warned.body
     assert "nerissa" in [member.name for member in await (await room.book()).members()]
     [done] = await room.says("pailkeeper, forget me for good", who="nerissa")
     assert "3 records stay, without the name" in done.body
@@ -74,6 +75,19 @@ async def test_one_who_was_forgotten_begins_anew(room: TalkingRoom) -> None:
     [told] = await room.says("pailkeeper, what do you know about me?", who="nerissa")
     assert "1 layer" in told.body
     assert "4 kg in all" in told.body
+
+
+async def test_reminders_for_one_who_was_forgotten_end(room: TalkingRoom) -> None:
+    await room.says("remind me to buy bran on Friday", who="nerissa")
+    await room.says("remind Nerissa every Friday at 18:00 to sing", who="bram")
+    await room.says("remind us to sweep on Friday", who="nerissa")
+    await room.says("pailkeeper, forget me for good", who="nerissa")
+    [told] = await room.says("which reminders are set?", who="bram")
+    assert told.body == "Friday 6 March: sweep."
+    days = [await room.waits(days=1) for _ in range(6)]
+    said = "\n".join(message.body for day in days for message in day)
+    assert "sweep" in said
+    assert not any(word in said for word in ("bran", "sing", "former"))
 
 
 async def test_alone_with_the_bot_its_name_need_not_be_said(db: Database) -> None:

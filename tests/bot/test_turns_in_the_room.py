@@ -310,3 +310,34 @@ async def test_the_keeper_is_not_pressed_for_what_another_has_the_turn_to_do(
     heard = await room.waits(days=12)
     assert any("drain the yard bin (mei)" in m.body for m in heard)
     assert not [m for m in heard if m.kind == "notice"]
+
+
+async def test_a_rota_for_something_else_moves_no_bin(room: TalkingRoom) -> None:
+    [told] = await room.says("rota for rinsing the lids: Ines, Bram, weekly")
+    assert told.body.startswith("Turns are for keeping, draining or carrying a bin")
+    assert "There is no rota" in (await room.says("show the rota"))[0].body
+
+
+async def test_a_swap_told_as_agreed_is_asked_of_the_other(room: TalkingRoom) -> None:
+    assert await room.says("I swapped with Bram") == []
+    await room.says("rota for the yard bin: Ines, Bram, Mei, weekly")
+    [asked] = await room.says("I swapped with Bram")
+    assert asked.body.startswith("Bram, can you swap with ines: keep the yard bin, today")
+    await room.says("I'll do Mei's week")
+    [shown] = await room.says("show the rota")
+    assert shown.body.count("would like to swap") == 1
+
+
+async def test_whoever_takes_their_turn_after_all_swaps_no_more(room: TalkingRoom) -> None:
+    await room.says("rota for the yard bin: Bram, Ines, weekly")
+    await room.says("can anyone swap my week?", who="bram")
+    await room.says("I'll take the yard bin", who="bram")
+    await room.says("yes", who="bram")
+    [shown] = await room.says("show the rota")
+    assert "would like to swap" not in shown.body
+
+
+async def test_turns_of_a_month_to_come_are_told(room: TalkingRoom) -> None:
+    await room.says("rota for the yard bin: Ines, Bram, weekly, from today")
+    [told] = await room.says("whose turn is it in May?")
+    assert "ines Monday 27 April to Sunday 3 May, then bram from Monday 4 May" in told.body

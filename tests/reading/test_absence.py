@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from handlers.reading.acts import Context
-from handlers.reading.arranged import Away, Back, NoSuchDay, Plan, Staying, WhoIsAway
+from handlers.reading.arranged import Away, AwayAgain, Back, NoSuchDay, Plan, Staying, WhoIsAway
 from handlers.reading.plans import plans
 
 THURSDAY = Context(
@@ -47,6 +47,29 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
         ("I'm away Thursday to Sunday", march(5, 8)),
         ("I'm away from Monday till Tuesday", march(9, 9)),
         ("I'm away since Monday till Sunday", march(2, 7)),
+        ("I'm away next week till the end of the month", march(9, 31)),
+        ("I'm away from Saturday till the end of next week", march(7, 15)),
+        ("we're away the week after next", march(16, 22)),
+        ("I'm away until the week after next", march(5, 15)),
+        ("I'm away next week and the week after", march(9, 22)),
+        ("I'm away the last week of March", march(25, 31)),
+        ("Bram is away in the second week of the month", march(8, 14, "Bram")),
+        ("I'm away the week of 18 March", march(16, 22)),
+        ("I'm away on 11 and 12 March", march(11, 12)),
+        ("I'm away between 11 and 14 March", march(11, 14)),
+        ("I'm away from the 29th to the 31st of March", march(29, 31)),
+        ("I'm not here on 10 March", march(10, 10)),
+        ("I'm off on 10 March too", march(10, 10)),
+        ("from the 10th to the 14th I'm away", march(10, 14)),
+        ("next week we're away", march(9, 15)),
+        ("on Saturday I'm away for a week", march(7, 13)),
+        ("I'm away at half term, 16 to 20 March", march(16, 20)),
+        (
+            "I'm away from Saturday, Bram has my bin till the 20th",
+            Away(first=date(2026, 3, 7), last=date(2026, 3, 19), stand_in="Bram"),
+        ),
+        ("I'm away on Tuesdays", AwayAgain()),
+        ("I'm away every other weekend", AwayAgain()),
         ("I'm away from Saturday until 12 March", march(7, 11)),
         ("I'm away from 1 March to 12 March", march(1, 12)),
         ("I'm away 2026-03-13 to 2026-03-20", march(13, 20)),
@@ -65,6 +88,10 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
         ("bram's away next week", march(9, 15, "Bram")),
         (
             "I'm away till Monday, Bram looks after my bin",
+            Away(first=date(2026, 3, 5), last=date(2026, 3, 8), stand_in="Bram"),
+        ),
+        (
+            "I'm away till Monday, Bram does my things",
             Away(first=date(2026, 3, 5), last=date(2026, 3, 8), stand_in="Bram"),
         ),
         (
@@ -114,11 +141,25 @@ def test_an_absence_is_read(said: str, meant: Plan) -> None:
         "the smell is gone since Monday",
         "it goes away on Friday",
         "she said she's away till Monday",
+        "Bram is not here, he is in the bath",
         "added 2 kg to the blue bin, right away",
     ],
 )
 def test_talk_with_the_same_words_is_no_absence(said: str) -> None:
     assert plans(said, THURSDAY) == ((), said)
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("I'm away 11th to 13th of March and 17th to 19th of March", [(11, 13), (17, 19)]),
+        ("I'm away on the 12th and on the 20th", [(12, 12), (20, 20)]),
+        ("I'm away 9 to 11 March, 16 to 18 March and on the 25th", [(9, 11), (16, 18), (25, 25)]),
+        ("I'm away on 11 and 14 March", [(11, 11), (14, 14)]),
+    ],
+)
+def test_several_absences_are_told_in_one_breath(said: str, meant: list[tuple[int, int]]) -> None:
+    assert list(plans(said, THURSDAY)[0]) == [march(first, last) for first, last in meant]
 
 
 def test_the_rest_of_a_message_is_left_to_the_record() -> None:

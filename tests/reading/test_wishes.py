@@ -59,6 +59,7 @@ def test_a_wish_is_a_setting_and_its_value(text: str, what: str, value: str) -> 
         ("make the reminders every four days", "reminder days"),
         ("turn off the reminders for the shed bin", "some reminders"),
         ("remind Ines and leave me out", "some reminders"),
+        ("stop the shed reminders", "some reminders"),
         ("make the rota two weeks each", "rota"),
         ("ten days per keeper", "rota"),
         ("put Ruth in charge of the shed bin", "keeper"),
