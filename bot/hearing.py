@@ -67,6 +67,7 @@ class Hearing:
 
     async def take(self) -> None:
         """Change the book as the event demands, and find the reply to it."""
+        self.heard = await self.talk.with_names(self.heard)
         match self.heard:
             case Moved():
                 await self._moved(self.heard)
