@@ -187,12 +187,17 @@ class Hearing:
         await self._drop_question(edited.original, edited.event)
         undone = await corrections.undo(edited.original, turn)
         await keeping.carry_out(turn, undone)
-        acts = await self._understood(edited, turn)
-        former = await self.book.last_of_event(edited.original)
-        acts = await with_bin_told(acts, former, edited.original, self.book)
-        await self._answer(acts, turn, succeeding=former)
+        question = await asked.before_edit(edited.original, original, turn)
+        answers = await unsure.settled(edited.body, question, self.book) if question else None
+        if question and answers is not None:
+            await self._settle(question, answers, edited.event)
+        else:
+            acts = await self._understood(edited, turn)
+            former = await self.book.last_of_event(edited.original)
+            acts = await with_bin_told(acts, former, edited.original, self.book)
+            await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.replying.spoken and not self.replying.noted:
-            self.replying.say(corrections.struck_words(undone.strikes, turn))
+            self.replying.say(corrections.undone_words(undone, turn))
         await self.replying.anew(edited.original, edited.event)
 
     async def _withdrawn(self, withdrawn: Withdrawn) -> None:
@@ -207,6 +212,8 @@ class Hearing:
         await self._drop_question(target, withdrawn.event)
         undone = await corrections.undo(target, turn)
         await keeping.carry_out(turn, undone)
+        if trace is None or trace.kind != "edited":
+            await asked.reopened(target, self.book)
         if not undone.strikes and not undone.entries:
             return
         self.replying.say(corrections.undone_words(undone, turn))
