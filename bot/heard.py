@@ -55,6 +55,7 @@ class Edited(_Heard):
 
     original: str
     body: str
+    mentions: tuple[str, ...] = ()
     automatic: bool = False
     ids: tuple[str, ...] = ()
 
@@ -134,7 +135,8 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
     relation = _object(content.get("m.relates_to"))
     if relation.get("rel_type") == "m.replace":
         original = _text(relation.get("event_id"))
-        new = _words(content, _object(content.get("m.new_content")))
+        renewed = _object(content.get("m.new_content"))
+        new = _words(content, renewed)
         if not original or new is None:
             return None
         new, ids = mentions.shortened(without_fallback(new), sender)
@@ -144,6 +146,7 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
             at=at,
             original=original,
             body=words.text(new),
+            mentions=_mentioned(renewed),
             automatic=automatic,
             ids=ids,
         )
@@ -154,7 +157,6 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
     replies_to = _text(_object(relation.get("m.in_reply_to")).get("event_id")) or None
     if in_thread and relation.get("is_falling_back") is True:
         replies_to = None
-    users = _object(content.get("m.mentions")).get("user_ids")
     body, ids = mentions.shortened(without_fallback(body) if replies_to else body, sender)
     return Said(
         event=event,
@@ -163,10 +165,16 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
         body=words.text(body),
         replies_to=replies_to,
         thread=(_text(relation.get("event_id")) or None) if in_thread else None,
-        mentions=tuple(u for u in users if isinstance(u, str)) if isinstance(users, list) else (),
+        mentions=_mentioned(content),
         automatic=automatic,
         ids=ids,
     )
+
+
+def _mentioned(content: Raw) -> tuple[str, ...]:
+    """The users whom a message is to reach."""
+    users = _object(content.get("m.mentions")).get("user_ids")
+    return tuple(u for u in users if isinstance(u, str)) if isinstance(users, list) else ()
 
 
 def _words(message: Raw, content: Raw) -> str | None:

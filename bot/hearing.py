@@ -298,7 +298,8 @@ class Hearing:
     async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
         former = await self.book.former_names()
         context = await self.talk.context(heard, turn, tuple(former))
-        acts: Sequence[Act | Plan] = read(heard.body, await with_offers(context, turn))
+        read_acts = read(heard.body, await with_offers(context, turn))
+        acts: Sequence[Act | Plan] = await neighbours.not_of_another(read_acts, heard, self.talk)
         if isinstance(heard, Said):
             self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
             acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)

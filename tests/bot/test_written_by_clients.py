@@ -103,3 +103,24 @@ async def test_a_rota_and_a_question_name_members_by_id(room: TalkingRoom) -> No
 )
 def test_ids_are_shortened(body: str, short: str, ids: tuple[str, ...]) -> None:
     assert shortened(body, "@ines:home") == (short, ids)
+
+
+@pytest.mark.parametrize(
+    ("body", "answered"),
+    [
+        ("Bram: can you put 3 kg of apples in yard?", False),
+        ("hey @bram:test how full is the yard bin?", False),
+        ("how full is the yard bin, Bram?", False),
+        ("what did Bram put in?", True),
+        ("Bram's scraps, can they go in?", True),
+        ("Bram put 2 kg of apples in yard, how much starter?", True),
+        ("Bram: the dog drank the liquid, what do we do?", True),
+    ],
+)
+async def test_what_a_neighbour_who_is_mentioned_is_asked_is_left_to_them(
+    room: TalkingRoom, body: str, answered: bool
+) -> None:
+    mentions = {"m.mentions": {"user_ids": ["@bram:test"]}}
+    said = {"msgtype": "m.text", "body": body} | mentions
+    assert bool(await room.event("m.room.message", said)) is answered
+    assert bool(await room.event("m.room.message", said | {"m.mentions": {}}))
