@@ -7,8 +7,9 @@ from bot.talk import TALK_GOES_ON, Talk
 from handlers import unsure
 from handlers.answer import Turn
 from handlers.help import NOTHING_WRITTEN
-from storage import inbox, outbox
+from storage import changes, inbox, outbox
 from storage.book import Book
+from storage.inbox import Trace
 from storage.rows import Question
 
 
@@ -31,6 +32,29 @@ async def before(said: Said, turn: Turn, talk: Talk) -> Question | None:
     if question is None or question.lacks != "bin" or said.at - question.asked_at > TALK_GOES_ON:
         return None
     return question
+
+
+async def reopened(answer: str, book: Book) -> Question | None:
+    """The question that a message had answered, open again as the answer is changed or undone;
+    none where the message that it was about is gone, or was itself changed.
+    """
+    question = await book.question_settled_by(answer)
+    if question is None or await book.is_withdrawn(question.event):
+        return None
+    if await book.edits_of(question.event):
+        return None
+    await changes.settle_question(book, question, None)
+    return question
+
+
+async def before_edit(original: str, said: Trace, turn: Turn) -> Question | None:
+    """The question that a message had answered, or stood behind without answering it."""
+    if question := await reopened(original, turn.book):
+        return question
+    question = await turn.book.question(turn.sender)
+    if question is None or question.lacks == "yes" or question.asked_at > said.at:
+        return None
+    return question if said.at - question.asked_at <= TALK_GOES_ON else None
 
 
 async def unwritten(said: Said, book: Book) -> str | None:

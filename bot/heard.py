@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any
 
+from bot import mentions
 from bot.ranks import creators, leading
 from storage import words
 from storage.leaders import MadeBy
@@ -17,6 +18,10 @@ from storage.leaders import MadeBy
 EARLIEST_MS = 0
 LATEST_MS = 7_258_118_400_000
 """Events are from 1970 to 2200; a clock that says otherwise is not to be believed."""
+
+WORDED = frozenset({"m.text", "m.notice", "m.emote"})
+WITH_FILE = frozenset({"m.image", "m.video", "m.audio", "m.file"})
+"""Kinds of messages that are words, and those that are a file and may have words beneath it."""
 
 Raw = Mapping[str, Any]
 """A room event as the client-server API writes it, decrypted if it was encrypted."""
@@ -40,6 +45,8 @@ class Said(_Heard):
     mentions: tuple[str, ...] = ()
     automatic: bool = False
     """A notice: another bot's, or our own; never answered."""
+    ids: tuple[str, ...] = ()
+    """Whom the body calls by "@" and the local part of their Matrix ids, in order."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,7 +55,9 @@ class Edited(_Heard):
 
     original: str
     body: str
+    mentions: tuple[str, ...] = ()
     automatic: bool = False
+    ids: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -122,40 +131,61 @@ def from_event(raw: Raw) -> Heard | None:
 
 
 def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edited | None:
-    if content.get("msgtype") not in ("m.text", "m.notice", "m.emote"):
-        return None
     automatic = content.get("msgtype") == "m.notice"
     relation = _object(content.get("m.relates_to"))
     if relation.get("rel_type") == "m.replace":
         original = _text(relation.get("event_id"))
-        new = _object(content.get("m.new_content"))
-        if not original or not isinstance(new.get("body"), str):
+        renewed = _object(content.get("m.new_content"))
+        new = _words(content, renewed)
+        if not original or new is None:
             return None
+        new, ids = mentions.shortened(without_fallback(new), sender)
         return Edited(
             event=event,
             sender=sender,
             at=at,
             original=original,
-            body=words.text(without_fallback(new["body"])),
+            body=words.text(new),
+            mentions=_mentioned(renewed),
             automatic=automatic,
+            ids=ids,
         )
-    if not isinstance(content.get("body"), str):
+    body = _words(content, content)
+    if body is None or (not body and content.get("msgtype") in WITH_FILE):
         return None
     in_thread = relation.get("rel_type") == "m.thread"
     replies_to = _text(_object(relation.get("m.in_reply_to")).get("event_id")) or None
     if in_thread and relation.get("is_falling_back") is True:
         replies_to = None
-    users = _object(content.get("m.mentions")).get("user_ids")
+    body, ids = mentions.shortened(without_fallback(body) if replies_to else body, sender)
     return Said(
         event=event,
         sender=sender,
         at=at,
-        body=words.text(without_fallback(content["body"]) if replies_to else content["body"]),
+        body=words.text(body),
         replies_to=replies_to,
         thread=(_text(relation.get("event_id")) or None) if in_thread else None,
-        mentions=tuple(u for u in users if isinstance(u, str)) if isinstance(users, list) else (),
+        mentions=_mentioned(content),
         automatic=automatic,
+        ids=ids,
     )
+
+
+def _mentioned(content: Raw) -> tuple[str, ...]:
+    """The users whom a message is to reach."""
+    users = _object(content.get("m.mentions")).get("user_ids")
+    return tuple(u for u in users if isinstance(u, str)) if isinstance(users, list) else ()
+
+
+def _words(message: Raw, content: Raw) -> str | None:
+    """The words in the content of a message; of a file those beneath it, if there are any."""
+    kind, body, name = message.get("msgtype"), content.get("body"), content.get("filename")
+    if not isinstance(kind, str) or not isinstance(body, str):
+        return None
+    if kind in WITH_FILE:
+        # Without another name of the file, the body is its name.
+        return body if isinstance(name, str) and name and name != body else ""
+    return body if kind in WORDED else None
 
 
 def local_part(user: str) -> str:

@@ -67,6 +67,7 @@ class Hearing:
 
     async def take(self) -> None:
         """Change the book as the event demands, and find the reply to it."""
+        self.heard = await self.talk.with_names(self.heard)
         match self.heard:
             case Moved():
                 await self._moved(self.heard)
@@ -186,12 +187,17 @@ class Hearing:
         await self._drop_question(edited.original, edited.event)
         undone = await corrections.undo(edited.original, turn)
         await keeping.carry_out(turn, undone)
-        acts = await self._understood(edited, turn)
-        former = await self.book.last_of_event(edited.original)
-        acts = await with_bin_told(acts, former, edited.original, self.book)
-        await self._answer(acts, turn, succeeding=former)
+        question = await asked.before_edit(edited.original, original, turn)
+        answers = await unsure.settled(edited.body, question, self.book) if question else None
+        if question and answers is not None:
+            await self._settle(question, answers, edited.event)
+        else:
+            acts = await self._understood(edited, turn)
+            former = await self.book.last_of_event(edited.original)
+            acts = await with_bin_told(acts, former, edited.original, self.book)
+            await self._answer(acts, turn, succeeding=former)
         if undone.strikes and not self.replying.spoken and not self.replying.noted:
-            self.replying.say(corrections.struck_words(undone.strikes, turn))
+            self.replying.say(corrections.undone_words(undone, turn))
         await self.replying.anew(edited.original, edited.event)
 
     async def _withdrawn(self, withdrawn: Withdrawn) -> None:
@@ -206,6 +212,8 @@ class Hearing:
         await self._drop_question(target, withdrawn.event)
         undone = await corrections.undo(target, turn)
         await keeping.carry_out(turn, undone)
+        if trace is None or trace.kind != "edited":
+            await asked.reopened(target, self.book)
         if not undone.strikes and not undone.entries:
             return
         self.replying.say(corrections.undone_words(undone, turn))
@@ -299,7 +307,8 @@ class Hearing:
     async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
         former = await self.book.former_names()
         context = await self.talk.context(heard, turn, tuple(former))
-        acts: Sequence[Act | Plan] = read(heard.body, await with_offers(context, turn))
+        read_acts = read(heard.body, await with_offers(context, turn))
+        acts: Sequence[Act | Plan] = await neighbours.not_of_another(read_acts, heard, self.talk)
         if isinstance(heard, Said):
             self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
             acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)

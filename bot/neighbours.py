@@ -1,11 +1,12 @@
 """What is said between neighbours: whose question a few words answer, theirs or the bot's."""
 
+import re
 from collections.abc import Sequence
 from datetime import datetime
 
-from bot.heard import Said
+from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
-from handlers.reading.acts import Act, Context
+from handlers.reading.acts import Act, Ask, Context
 from handlers.reading.arranged import Plan
 from handlers.reading.message import read_message
 from handlers.reading.neighbours import ANSWERING, is_for_us, may_be_for_us
@@ -16,6 +17,30 @@ ASKS = "?"
 
 MOST_BETWEEN = 3
 """Messages behind which a question is taken for answered, or forgotten."""
+
+
+async def not_of_another(
+    acts: Sequence[Act | Plan], heard: Said | Edited, talk: Talk
+) -> list[Act | Plan]:
+    """The acts; none where they are questions that one neighbour, who is mentioned and called by
+    name, asks another.
+    """
+    if not acts or not all(isinstance(act, Ask) for act in acts) or talk.own in heard.mentions:
+        return list(acts)
+    names = [await talk.book.name_of(user) for user in heard.mentions]
+    called = any(name and _calls(heard.body, name) for name in names)
+    return [] if called else list(acts)
+
+
+def _calls(body: str, name: str) -> bool:
+    """Whether the words begin with a name, or end with one behind a comma."""
+    first = f"@?{re.escape(name)}"
+    return bool(
+        re.match(
+            rf"(?:(?:hey|hi|hello|oi|ok|so|and)\b[ ,]*)*{first}\b(?!'s|’s)", body, re.IGNORECASE
+        )
+        or re.search(rf", {first}[ ?!.]*$", body, re.IGNORECASE)
+    )
 
 
 async def is_answered(said: Said, talk: Talk) -> bool:

@@ -1,6 +1,6 @@
 """What a message is read in: who is there, what was said before it, and what it leans on."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
@@ -10,7 +10,7 @@ from handlers.answer import Turn
 from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Context
 from handlers.reading.harmwords import NEXT_CUES
-from storage import inbox, outbox
+from storage import inbox, outbox, words
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry
@@ -40,6 +40,17 @@ class Talk:
         """Whether it is said to the bot by its name."""
         first = said.body.lstrip("@ ").casefold()
         return self.own in said.mentions or first.startswith(("pailkeeper", "bot,", "bot ", "bot:"))
+
+    async def with_names(self, heard: Heard) -> Heard:
+        """The same, with the names that members show in place of their Matrix ids."""
+        if not isinstance(heard, Said | Edited) or not heard.ids:
+            return heard
+        body = heard.body
+        for user in heard.ids:
+            name = await self.book.name_of(user)
+            if name and user != self.own:
+                body = body.replace(words.text(f"@{local_part(user)}"), name, 1)
+        return replace(heard, body=body)
 
     async def context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         """What its words are read with; `former`: names that bins had."""

@@ -4,7 +4,7 @@ from collections.abc import Collection, Sequence
 
 from handlers.answer import Answer, Query, Turn
 from handlers.due_reasons import why_due
-from handlers.dues import DUTIES, TURNS, is_shown_on
+from handlers.dues import TURNS, done_to_it, is_shown_on
 from handlers.phrasing import capital, day, how_full, mass, spoon, starter, the, volume, when
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
@@ -179,7 +179,7 @@ def _card(state: BinState, dues: Sequence[Due], turn: Turn) -> list[str]:
         first, *rest = about
         lines.append(f"{capital(', '.join([first, *rest]))}.")
     for due in dues:
-        duty = DUTIES[due.what].format(bin="it")
+        duty = done_to_it(due.what)
         lines.append(f"{when(due.from_day, due.to_day, turn.today)}: {duty}.")
     return lines
 

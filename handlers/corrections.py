@@ -28,7 +28,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amending import BARE_AMOUNT
 from handlers.reading.leaning import FARTHEST
-from handlers.whichrecord import alone_of_day, is_of_all, named_by, of_sender
+from handlers.whichrecord import alone_of_day, is_of_all, named_by, of_sender, said
 from storage.book import Book
 from storage.rows import Entry, Facts, NewEntry
 
@@ -118,11 +118,12 @@ async def _put_right(
         further = await carry_on(rest, there)
         entries += further.entries
         words = f"{words}\n{further.say.splitlines()[0]}"
+    lead = "" if target.bin is None and said(act) <= {"bin", "rules"} else "Corrected. "
     taken = await taken_on(target, entries[0], turn)
     if taken and target.bin:
         words = f"{words} {capital(the(target.bin.name))} stays where it is."
     return replace(
-        answer, entries=entries, strikes=[target, *taken], say=f"Corrected. {words}", noted=False
+        answer, entries=entries, strikes=[target, *taken], say=f"{lead}{words}", noted=False
     )
 
 

@@ -36,6 +36,7 @@ DUTIES = {
 }
 """What a due asks to do, in words; one that members set says it in their own."""
 
+
 ALL_BINS = "the bins"
 """What turns are for that are of no one bin."""
 
@@ -70,6 +71,11 @@ ON_STARTER = frozenset({"batch", "stock", "layer"})
 """The acts from which the dues of the starter follow."""
 
 OF_STARTER = frozenset({"dry", "mix"})
+
+
+def done_to_it(what: str) -> str:
+    """What a due asks to do, where its bin has just been named: "drain it"."""
+    return "hand it over" if what == "hand over" else DUTIES[what].format(bin="it")
 
 
 def windows(

@@ -5,7 +5,7 @@ from datetime import date
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, summary
-from handlers.dues import DUTIES, is_shown_on
+from handlers.dues import done_to_it, is_shown_on
 from handlers.phrasing import capital, day, mass, percent, span, the
 from handlers.practice.cautions import caution
 from handlers.practice.figure import listed, quoted
@@ -60,7 +60,7 @@ def _to_do(dues: Sequence[Due], turn: Turn) -> Iterator[str]:
     ordered = sorted(dues, key=lambda due: (max(due.from_day, turn.today), due.to_day))
     parts = []
     for lead, due in zip(("First", "then"), ordered, strict=False):
-        parts.append(f"{lead} {DUTIES[due.what].format(bin='it')} ({_days(due, turn.today)})")
+        parts.append(f"{lead} {done_to_it(due.what)} ({_days(due, turn.today)})")
     if parts:
         yield f"{', '.join(parts)}."
 

@@ -33,6 +33,7 @@ HELP = (
 HELP_WITH = {
     "a mistake": PUT_RIGHT,
     "a call": "Yes, I'm here. Say “help” to see what I can answer.",
+    "a praise": "",  # small talk, whoever it is said to
     "a complaint": "What was wrong? Reply to it with what is right, or say “scratch that”; "
     "“turn the reminders off” stops those.",
 }

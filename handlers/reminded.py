@@ -7,14 +7,14 @@ from datetime import date, timedelta
 from handlers.answer import SILENCE, Answer, Handler, PutOff, Query, Turn
 from handlers.calendar import is_of, task
 from handlers.care import care_of
-from handlers.dues import is_shown_on
+from handlers.dues import done_to_it, is_shown_on
 from handlers.phrasing import day
 from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
 from handlers.several import together
-from storage import naming, outbox
+from storage import inbox, naming, outbox
 from storage.rows import Due
 
 MOST_LATER_DAYS = 60
@@ -30,6 +30,8 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     """What was reminded of has been done: answered as the acts it was."""
     if any(isinstance(one, Drain) and act.bin in (None, one.bin) for one in turn.told):
         return SILENCE  # "done, 100 ml came out": it is told beside
+    if not (act.bin or act.volume_l) and await _answers_else(turn):
+        return SILENCE  # the starter is strewn, say
     jobs = _jobs(await _meant(act.bin, turn))
     if act.task:
         jobs = {job: dues for job, dues in jobs.items() if job == act.task}
@@ -183,6 +185,28 @@ async def _meant(bin: str | None, turn: Turn) -> list[Due]:
     free = own + [due for due in dues if care.keeper(due) is None]
     just_said = {due.id for due in await _just_said(turn)}
     return [due for due in free if due.id in just_said] or own or dues
+
+
+async def _answers_else(turn: Turn) -> bool:
+    """Whether it is said to an answer of ours to its sender, or in reply to one to anybody, that
+    names nothing due.
+    """
+    db, room = turn.book.db, turn.book.room
+    if turn.refers_to:
+        found = await outbox.answer_to(db, room.id, turn.refers_to)
+        answer = found[1] if found else None
+    else:
+        latest = await outbox.latest(db, room.id)
+        answer = latest[0] if latest and turn.now - latest[1] <= JUST_SAID else None
+        asked = await inbox.trace(db, room.address, answer.to_event or "") if answer else None
+        if asked is None or await turn.book.name_of(asked.sender or "") != turn.sender:
+            return False
+    if answer is None or answer.kind != "reply":
+        return False
+    dues = await turn.book.dues(until=turn.today)
+    return not any(
+        words in answer.body for due in dues for words in (task(due), done_to_it(due.what)) if words
+    )
 
 
 async def _just_said(turn: Turn) -> list[Due]:

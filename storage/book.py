@@ -32,6 +32,9 @@ LATELY = 100
 _ACT = "act = (SELECT ?)"
 """Asked so, SQLite has no plan of its own for each act, which it would make anew every time."""
 
+LAST_QUESTIONS = 500
+"""Questions asked, in all rooms, behind which the answer to one is not changed any more."""
+
 
 class Book(Roster):
     """What one room's entries say."""
@@ -307,6 +310,19 @@ class Book(Roster):
             "SELECT * FROM question WHERE room = ? AND event = ? AND settled_by IS NULL "
             "ORDER BY id DESC LIMIT 1",
             (self.room.id, event),
+        )
+        return question_of(row) if row else None
+
+    async def question_settled_by(self, event: str) -> Question | None:
+        """Of the last questions asked, the one about another message that a message, or an edit of
+        it, answered.
+        """
+        answers = json.dumps([event, *await self.edits_of(event)])
+        row = await self.db.row(
+            "SELECT * FROM question WHERE id > (SELECT max(id) FROM question) - ? AND room = ? "
+            "AND event != ? AND settled_by IN (SELECT value FROM json_each(?)) "
+            "ORDER BY id DESC LIMIT 1",
+            (LAST_QUESTIONS, self.room.id, event, answers),
         )
         return question_of(row) if row else None
 

@@ -169,8 +169,8 @@ async def ask(book: Book, question: Question) -> None:
     )
 
 
-async def settle_question(book: Book, question: Question, by: str) -> None:
-    """A question was answered, or its message withdrawn."""
+async def settle_question(book: Book, question: Question, by: str | None) -> None:
+    """A question was answered, or its message withdrawn; by None, it is open again."""
     await book.db.write(
         "UPDATE question SET settled_by = ? WHERE id = ?", (by, question.id), room=book.room.id
     )

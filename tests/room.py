@@ -39,7 +39,13 @@ class TalkingRoom:
         return [entry for entry in await (await self.book()).entries() if not entry.struck]
 
     async def event(
-        self, kind: str, content: dict[str, Any], *, who: str = "ines", event: str | None = None
+        self,
+        kind: str,
+        content: dict[str, Any],
+        *,
+        who: str = "ines",
+        event: str | None = None,
+        **more: str,
     ) -> list[Message]:
         self.count += 1
         self.now += timedelta(minutes=1)
@@ -49,6 +55,7 @@ class TalkingRoom:
             "sender": who if who.startswith("@") else f"@{who}:test",
             "origin_server_ts": int(self.now.timestamp() * 1000),
             "content": content,
+            **more,
         }
         return [spoken.message for spoken in await self.playback.take(raw, self.now)]
 
@@ -85,6 +92,13 @@ class TalkingRoom:
     ) -> list[Message]:
         relation = {"rel_type": "m.annotation", "event_id": target, "key": key}
         return await self.event("m.reaction", {"m.relates_to": relation}, who=who, event=event)
+
+    async def calls_itself(
+        self, name: str | None, *, who: str, is_in: bool = True
+    ) -> list[Message]:
+        """A member comes under a name, changes it, or leaves."""
+        content = {"membership": "join" if is_in else "leave", "displayname": name}
+        return await self.event("m.room.member", content, who=who, state_key=f"@{who}:test")
 
     async def waits(self, **passing: float) -> list[Message]:
         self.now += timedelta(**passing)

@@ -108,6 +108,7 @@ _UNSURE_OF = Late(
     r"\b(?:not (?:sure|certain)|wasnt sure|keep wondering|dont know)\b.{0,40}\b(?:counts? as|"
     r"allowed|permitted|(?:is|are) fine)\b|\btell me that 's not a problem\b"
 )
+_WATER = Late(r"\bhow much water (?:for|with|to|on|per|goes with) (?:\S+ )?\d")
 
 _BESIDE = (
     _Beside(
@@ -174,6 +175,13 @@ _BESIDE = (
         words_in("drain"),
         words_in("put pour use give spray sprinkle tip feed water"),
         POURED_ON,
+        marked=True,
+    ),
+    _Beside(
+        "dilution",
+        words_in("layer seal bury open batch observe"),
+        words_in("water"),
+        _WATER,
         marked=True,
     ),
 )

@@ -1,4 +1,4 @@
-"""The bot called by its name and nothing else, or scolded."""
+"""The bot called by its name and nothing else, scolded, or praised."""
 
 from collections.abc import Iterator
 
@@ -8,7 +8,7 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 
 CUES = ("pailkeeper", "bot")
-A_CALL, A_COMPLAINT = "a call", "a complaint"
+A_CALL, A_COMPLAINT, A_PRAISE = "a call", "a complaint", "a praise"
 """What such a message asks help with."""
 _MOST_WORDS = 14
 _HELLO = (
@@ -32,10 +32,19 @@ _COMPLAINT = Late(
     r"writing|tell|say|ask|send|write|answer|answering|repeating)(?: \w+){0,4}|"
     r"stop(?: (?:it|that|this|now|talking|please))*|(?:be )?(?:quiet|silent)(?: please)?)"
 )
+_PRAISE = Late(
+    r"(?:(?:oh|wow|ha|honestly|ok|really) )*(?:(?:you|u)(?: are| 're|re| r)?|you're|ur) "
+    r"(?:(?:so|a|an|the|really|such|just|simply|pretty|very|absolutely|quite|our) )*"
+    r"(?:great|good|brilliant|amazing|awesome|fantastic|wonderful|lovely|super|clever|smart|best|"
+    r"star|legend|gem|hero|genius|lifesaver|treasure|marvel|helpful|useful|fab|rock|rule|handy|"
+    r"nice|kind|sweet|cool|funny)(?: (?:bot|help|really|you know|mate|today|honestly))*|"
+    r"(?:(?:we|i) )?(?:love|like|adore) (?:you|u)(?: (?:all|so|very|much|lots))*|"
+    r"(?:good|great|nice|well) (?:bot|job|work|done)"
+)
 
 
 def calls(message: Message) -> Iterator[Found]:
-    """A message to the bot that wants an answer and asks for nothing: is it there, was it wrong."""
+    """A message to the bot that asks for nothing: is it there, was it wrong, was it good."""
     if not message.bot or not message.context.in_room or len(message.norms) > _MOST_WORDS:
         return
     text = " ".join(
@@ -43,7 +52,7 @@ def calls(message: Message) -> Iterator[Found]:
         for i, word in enumerate(message.words)
         if i not in message.bot and word.kind != "sign"
     )
-    scolded = _COMPLAINT.fullmatch(text) is not None
-    if scolded or _CALL.fullmatch(text):
-        what = A_COMPLAINT if scolded else A_CALL
-        yield Found(0, len(message.words), Ask(topic="help", what=what))
+    for what, said in ((A_COMPLAINT, _COMPLAINT), (A_CALL, _CALL), (A_PRAISE, _PRAISE)):
+        if said.fullmatch(text):
+            yield Found(0, len(message.words), Ask(topic="help", what=what))
+            return

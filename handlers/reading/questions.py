@@ -155,6 +155,16 @@ def question_of(message: Message) -> Question:
     return Question.within(message, 0, len(message.norms))
 
 
+def asking(message: Message, topic: str) -> Question:
+    """The one sentence that asks how much water goes with what it measures; else all of it."""
+    if topic == "dilution" and "water" in message.norms:
+        told = [s for s in message.sentences if "water" in message.norms[s.start : s.end]]
+        own = [Question.within(message, s.start, s.end) for s in told if s.asked]
+        if len(told) == len(own) == 1 and own[0].amounts("volume"):
+            return own[0]
+    return question_of(message)
+
+
 def filled(q: Question, topic: Topic) -> Ask:
     """The question on that topic, with the figures and names said in it."""
     rule = (f"asks about {topic}",)

@@ -48,7 +48,7 @@ from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import ASKED_KINDS, asks, filled, question_of
+from handlers.reading.questions import ASKED_KINDS, asking, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
@@ -263,7 +263,7 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
         return []
     kinds = frozenset(kind_of(act) for act in found)
     topics = dict.fromkeys(asked_beside(message, kinds))
-    asked = [filled(question_of(message), topic) for topic in topics if f"ask {topic}" not in kinds]
+    asked = [filled(asking(message, t), t) for t in topics if f"ask {t}" not in kinds]
     seen = next((act.signs for act in found if isinstance(act, Observe)), ())
     return [replace(a, signs=a.signs or seen) if a.topic == "trouble" else a for a in asked]
 

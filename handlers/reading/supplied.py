@@ -45,7 +45,7 @@ from handlers.reading.opened import is_several, open_from
 from handlers.reading.passing import coming, taker
 from handlers.reading.peeks import is_shut_again
 from handlers.reading.quantities import is_of_naught, scrap_amounts
-from handlers.reading.questions import filled, question_of
+from handlers.reading.questions import asking, filled
 from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
@@ -251,7 +251,7 @@ _ONESELF = Late(
 
 
 def _asked(topic: str, message: Message) -> Ask:
-    return replace(filled(question_of(message), cast(Topic, topic)), rules=(SURE,))
+    return replace(filled(asking(message, topic), cast(Topic, topic)), rules=(SURE,))
 
 
 def _is_one_amount(message: Message) -> bool:

@@ -110,3 +110,19 @@ async def test_a_question_settles_nothing(room: TalkingRoom, asked: str, answere
 async def test_what_is_wanted_politely_is_set(room: TalkingRoom) -> None:
     assert "at 07:00" in await told(room, "can you remind us at 7?")
     assert "from 23:00" in await told(room, "can we have quiet hours from 23:00 to 5:00?")
+
+
+@pytest.mark.parametrize(
+    ("body", "answered"),
+    [
+        ("Pailkeeper you are a marvel", False),
+        ("pailkeeper, you rock!", False),
+        ("@pailkeeper good work", False),
+        ("Pailkeeper you are brilliant, what's due?", True),
+        ("Pailkeeper you are useless", True),
+    ],
+)
+async def test_praise_is_small_talk(db: Database, body: str, answered: bool) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 20 L")
+    assert bool(await room.says(body)) is answered

@@ -1,5 +1,7 @@
 """Answers in a few words to what the bot asked: which bin, how it was shared out, how much."""
 
+from collections.abc import Sequence
+
 import pytest
 
 from storage.database import Database
@@ -98,3 +100,57 @@ async def test_how_one_lot_was_shared_out(db: Database, answer: str, layers: Lay
 )  # fmt: skip
 async def test_how_much_it_was(db: Database, lines: tuple[Line, ...], layers: Layers) -> None:
     assert await layers_after(db, *lines) == layers
+
+
+@pytest.mark.parametrize(
+    ("new", "layers"),
+    [
+        (("bin 2",), [("bin 2", 1.0)]),
+        (("bin 2", "the green one", "in Hettie"), [("Hettie", 1.0)]),
+        (("what a day",), [(None, 1.0)]),
+        (("what a day", "Hettie"), [("Hettie", 1.0)]),
+    ],
+)
+async def test_an_answer_that_is_edited_answers_anew(
+    db: Database, new: Sequence[str], layers: Layers
+) -> None:
+    room = TalkingRoom(db)
+    for words in OPENED:
+        await room.says(words, who="olga")
+    await room.says("put 1 kg of fish in")
+    [first] = await room.says("green", event="$answer")
+    assert not first.body.startswith("Corrected")
+    for words in new:
+        await room.edits("$answer", words)
+    told = [entry for entry in await room.standing() if entry.act == "layer"]
+    assert [(e.bin.name if e.bin else None, e.facts.mass_kg) for e in told] == layers
+
+
+async def test_an_answer_that_is_deleted_leaves_its_question_open(db: Database) -> None:
+    room = TalkingRoom(db)
+    for words in OPENED:
+        await room.says(words, who="olga")
+    await room.says("put 1 kg of fish in")
+    await room.says("green", event="$answer")
+    [gone] = await room.deletes("$answer")
+    assert gone.body == "Struck out: 1 kg in the green bin. In the book again: 1 kg."
+    await room.says("Hettie")
+    told = [entry for entry in await room.standing() if entry.act == "layer"]
+    assert [e.bin.name for e in told if e.bin] == ["Hettie"]
+
+
+@pytest.mark.parametrize(
+    ("answers", "stands"), [(("yes", "no"), 3.0), (("no", "yes"), 2.0), (("yes", "yes ta"), 2.0)]
+)
+async def test_a_yes_or_no_is_edited(db: Database, answers: tuple[str, str], stands: float) -> None:
+    room = TalkingRoom(db)
+    for words in OPENED:
+        await room.says(words, who="olga")
+    await room.says("put 3 kg of bread in green")
+    await room.says("anyone seen my cat?", who="olga")
+    [asked] = await room.says("sorry, 2 kg")
+    assert "Shall I" in asked.body
+    await room.says(answers[0], event="$answer")
+    await room.edits("$answer", answers[1])
+    layers = [entry for entry in await room.standing() if entry.act == "layer"]
+    assert [entry.facts.mass_kg for entry in layers] == [stands]

@@ -169,7 +169,7 @@ async def test_which_bin_is_settled_by_its_bare_name(room: TalkingRoom) -> None:
     [asked] = await room.says("added 1 kg scraps", who="nives")
     assert "Which bin" in asked.body
     [settled] = await room.says("the yard one", who="nives")
-    assert settled.body.startswith("Corrected")
+    assert "of starter on 1 kg in the yard bin" in settled.body.splitlines()[0]
     [layer] = [entry for entry in await room.standing() if entry.act == "layer"]
     assert layer.bin
     assert layer.bin.name == "yard"

@@ -183,6 +183,9 @@ async def test_a_bin_that_is_to_change_hands_is_in_the_calendar(group: Group) ->
     assert await told(group.book, [passing], date(2026, 3, 6)) == (
         "Today: hand over the shed bin to ines (bram)."
     )
+    state = await group.says(Ask(topic="bin", bin="shed"))
+    assert state.say is not None
+    assert "Friday 6 March: hand it over." in state.say
     assert await concerned(group.book, [passing], date(2026, 3, 6)) == ("@bram:test", "@ines:test")
     assert not is_shown_on(passing, date(2026, 3, 7))
 

@@ -91,3 +91,30 @@ async def test_what_was_just_said_is_meant(room: TalkingRoom) -> None:
     [mark] = await room.says("done", who="bram")
     assert mark.kind == "reaction"
     assert await drains(room) == []
+
+
+@pytest.mark.parametrize(
+    ("before", "as_reply", "drained"),
+    [
+        ("added 1 kg of bread to pear", True, 0),
+        ("added 1 kg of bread to pear", False, 0),
+        ("how much starter for 1 kg of bread?", True, 0),
+        ("what's due?", True, 2),
+        ("how full is pear?", False, 2),
+        ("could somebody empty the tap of pear and plum?", True, 2),
+    ],
+)
+async def test_done_behind_a_dose_is_of_the_starter(
+    room: TalkingRoom, before: str, as_reply: bool, drained: int
+) -> None:
+    await until(room, FRIDAY)
+    await room.says(before, event="$b")
+    await room.says("done both", replies_to="$b" if as_reply else None)
+    assert len(await drains(room)) == drained
+
+
+async def test_done_behind_a_dose_for_another_is_of_what_was_named(room: TalkingRoom) -> None:
+    await until(room, FRIDAY)
+    await room.says("added 1 kg of bread to pear")
+    await room.says("done both", who="bram")
+    assert len(await drains(room)) == 2

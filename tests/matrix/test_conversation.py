@@ -182,3 +182,18 @@ async def test_an_answer_changed_before_it_was_sent_is_given_once(
     await ines.edit(room, event, "Added 400 g of cake to the shed bin")
     await changed(ines, room, answer, "400 g")
     assert bot.replies(ines, room).count(event) == 1
+
+
+async def test_words_beneath_a_photo_are_read_and_a_member_called_by_id_is_known(
+    ines: Neighbour, bot: Bot, room: str
+) -> None:
+    photo = {"msgtype": "m.image", "filename": "IMG_3.jpg", "info": {"mimetype": "image/jpeg"}}
+    key = {"alg": "A256CTR", "ext": True, "k": "x", "key_ops": ["decrypt"], "kty": "oct"}
+    file = {"url": "mxc://test/x", "key": key, "iv": "x", "hashes": {"sha256": "x"}, "v": "v2"}
+    photo |= {"file": file} if ines.client.rooms[room].encrypted else {"url": "mxc://test/x"}
+    bare = await ines.send(room, "m.room.message", photo | {"body": "IMG_3.jpg"})
+    words = f"{ines.user} added 2 kg of scraps to the shed bin, mostly meat"
+    event = await ines.send(room, "m.room.message", photo | {"body": words})
+    await ines.answer_to(room, event, bot.user.id)
+    assert bot.rows(STANDING) == [(2.0,)]
+    assert bare not in bot.replies(ines, room)

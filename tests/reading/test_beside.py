@@ -20,6 +20,7 @@ from tests.reading.context import acts
         ("another 2 kg of peel to bin 3, full yet?", Layer, "bin"),
         ("1 kg of mussels in bin 3. shells too?", Layer, "allowed"),
         ("drained bin 3, 250 ml, can I pour it on the beans?", Drain, "dilution"),
+        ("hello\n2 kg of peel in bin 3\nand how much water for 90 ml?\nbye", Layer, "dilution"),
     ],
 )
 def test_a_record_says_what_the_few_words_beside_it_ask(
@@ -42,3 +43,12 @@ def test_a_record_says_what_the_few_words_beside_it_ask(
 )
 def test_a_sigh_beside_a_record_asks_nothing(text: str, record: type) -> None:
     assert [type(act) for act in acts(text)] == [record]
+
+
+@pytest.mark.parametrize("lead", ["", "also ", "and ", "oh, "])
+def test_how_much_water_is_of_its_own_sentence(lead: str) -> None:
+    _, asked = acts(
+        f"put 3 L of tea leaves in bin 3\n{lead}how much water for 90 ml?\nsee you friday"
+    )
+    assert isinstance(asked, Ask)
+    assert (asked.liquid_l, asked.use, asked.bin) == (0.09, None, None)
