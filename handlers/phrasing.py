@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from datetime import date, time
 
-from handlers.practice.figure import number
+from handlers.practice.figure import number, spoons
 from handlers.practice.tablespoons import SPOON_ML, Spoon
 from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
 from storage.rows import Units
@@ -61,6 +61,10 @@ MOST_SPOONS = 16
 """Tablespoons from which on nobody counts them any more."""
 
 
+ONE_SPOON = 1.125
+"""Tablespoons up to which they are said as one."""
+
+
 def spoon(units: Units) -> Spoon:
     """The tablespoon of the group's kitchens: British ones hold 15 mL, as metric ones do."""
     return "us" if units == "us" else "metric"
@@ -72,8 +76,8 @@ def starter(tablespoons: float, grams: float, units: Units) -> str:
         cup = LITRES["us_cup" if units == "us" else "metric_cup"] * 1000
         cups = _plural(tablespoons * SPOON_ML[spoon(units)] / cup, "cup", 4)
         return f"{cups} (about {mass(grams / 1000, units)})"
-    shown = max(round(tablespoons * 2) / 2, 0.5) if tablespoons < 10 else round(tablespoons)
-    return f"{_plural(shown, 'tablespoon', 2)} (about {mass(grams / 1000, units)})"
+    plural = "s" if tablespoons > ONE_SPOON else ""
+    return f"{spoons(tablespoons)} tablespoon{plural} (about {mass(grams / 1000, units)})"
 
 
 def length(metres: float, units: Units) -> str:

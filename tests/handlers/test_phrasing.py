@@ -81,7 +81,7 @@ def test_a_stretch_of_days(start: date, end: date, said: str) -> None:
 @pytest.mark.parametrize(
     ("tablespoons", "said"),
     [
-        (0.3, "½ tablespoon (about 3 g)"),
+        (0.3, "¼ tablespoon (about 3 g)"),
         (1.0, "1 tablespoon (about 3 g)"),
         (3.4, "3½ tablespoons (about 3 g)"),
         (14.2, "14 tablespoons (about 3 g)"),
