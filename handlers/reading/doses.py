@@ -1,10 +1,12 @@
 """How much starter goes on scraps: the figures of a question about it."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Ask, Layer
 from handlers.reading.amounts import Amount
+from handlers.reading.items import one_food
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.ofwhat import called_behind, of_what
@@ -61,6 +63,25 @@ def dose_of(q: Question, name: str | None) -> Ask:
         rules=rule,
     )
     return by_amounts(act, q, masses or volumes)
+
+
+def of_scraps(act: Ask, q: Question) -> Ask:
+    """The question with the scraps that are named, behind their amount where they have one."""
+    masses, volumes = _amounts_of_scraps(q, "mass"), _amounts_of_scraps(q, "volume")
+    start = min((a.start for a in [*masses, *volumes]), default=0)
+    items = [item for item in q.items() if item.start >= start] or q.items()
+    made = makeup(items)
+    if made is None:
+        return act
+    volume = None if masses else _sum(volumes)
+    named = replace(act, materials=made.shares, mass_kg=_sum(masses), volume_l=volume)
+    return by_amounts(replace(named, what=act.what or one_food(items)), q, masses or volumes)
+
+
+def weighs_scraps(q: Question) -> bool:
+    """Whether scraps are named behind their amount, so that no bin of ours need be meant."""
+    amounts = [a for a in q.message.amounts if a.quantity in ("mass", "volume")]
+    return any(a.start < item.start for a in amounts for item in q.items())
 
 
 def by_amounts(act: Ask, q: Question, amounts: Sequence[Amount]) -> Ask:

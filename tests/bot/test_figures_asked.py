@@ -36,6 +36,26 @@ async def test_how_much_starter(room: TalkingRoom, said: str, wanted: str) -> No
     assert wanted in await told(room, said)
 
 
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        # NRAES-54 Table A.1: food waste, 69 % water and C:N 14 to 16
+        ("how much cardboard for 10 kg of scraps on the heap?", "C:N of about 15 to 1"),
+        # 0.7 % N on mixed scraps as they are (NRAES-54: 1.9 to 2.9 % of the dry 31 %)
+        ("how much nitrogen is in 10 kg of scraps?", "70 g of nitrogen in 10 kg"),
+        # Cornell, Getting the Right Mix: G = sum(Q x M) / sum(Q); grain 56 %, vegetables 91 %
+        ("what's the moisture of 3 kg rice and 1 kg peel?", "about 65 % water"),
+        # at most 100 mL from each kilo, as suppliers say
+        ("how much liquid will 5 kg of melon give?", "from none to 500 mL is normal"),
+    ],
+)
+@pytest.mark.parametrize("before", [[], ["opened the hall bin, 20 L", "added 1 kg cod to hall"]])
+async def test_scraps_are_asked_of_whatever_the_bins_hold(
+    room: TalkingRoom, said: str, wanted: str, before: list[str]
+) -> None:
+    assert wanted in await told(room, *before, said)
+
+
 async def test_the_question_and_the_record_come_to_the_same(room: TalkingRoom) -> None:
     asked = await told(room, "2 kg peel and 500 g fish, how much bran?")
     record = await told(room, "opened the hall bin, 20 L", "added 2 kg peel and 500 g fish to hall")
