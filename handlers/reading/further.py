@@ -11,6 +11,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from handlers.reading.acts import Ask, Topic
+from handlers.reading.branasked import asks_of_bran
 from handlers.reading.contents import CUES, asks_contents
 from handlers.reading.doses import of_scraps, weighs_scraps
 from handlers.reading.howmany import asks_how_many
@@ -134,6 +135,8 @@ def _words_of(places: tuple[str, ...]) -> frozenset[str]:
 
 def further(q: Question) -> Ask | None:
     """A question that the reading contract has no topic for; None if it is none of these."""
+    if (of_bran := asks_of_bran(q)) is not None:
+        return of_bran
     if not q.has(_CUES):
         return None
     wanted = asks_how_many(q) or asks_contents(q)

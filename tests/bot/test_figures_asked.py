@@ -39,6 +39,50 @@ async def test_how_much_starter(room: TalkingRoom, said: str, wanted: str) -> No
 @pytest.mark.parametrize(
     ("said", "wanted"),
     [
+        # USDA SR28: a kilo of bran is 17.24 cups of 58 g, and so takes 1.724 spoons of 14.79 mL
+        ("I've only got 200 ml of molasses, how much bran can I use?", "enough for 7.8 kg of bran"),
+        # and a tenth of its weight, of 1.424 kg/L, is 70.2 mL
+        ("how much bran for 200 ml of molasses?", "it is enough for 2.8 kg"),
+        ("how much starter can I make with 300 ml of molasses?", "enough for 12 kg of bran"),
+        ("I've 100 ml of culture, how much bran will that do for?", "enough for 3.9 kg of bran"),
+        (
+            "I have 3 kg of bran and 200 ml molasses, what can I make",
+            "200 mL of molasses is enough by the first, 11 mL short by the other",
+        ),
+        ("how much does a cup of bran weigh?", "1 cup (about 61 g)"),  # of 250 mL
+        ("how many tablespoons is 50 g of bran?", "14 tablespoons (about 50 g) of bran, 204 mL"),
+        ("how many grams is 4 tablespoons of bran?", "(about 15 g)"),
+        ("how do I make starter?", "wear a mask and gloves"),
+    ],
+)
+async def test_bran_by_its_amount(room: TalkingRoom, said: str, wanted: str) -> None:
+    assert wanted in await told(room, said)
+
+
+async def test_the_starter_that_was_used_and_how_long_it_lasts(room: TalkingRoom) -> None:
+    assert "none in the last 4 weeks" in await told(room, "how much starter did we use?")
+    await told(room, "opened the hall bin, 60 L")
+    for _ in range(3):
+        await told(room, "added 6 kg leeks to hall")
+        await room.waits(days=6)
+    used = await told(room, "how much starter did we use?")
+    # each 6 kg: 13.3 L loose (0.45 kg/L), 2.5 spoons of 15 mL to 4.13 L, 0.245 g/mL: 29.7 g
+    assert used.startswith("About 89 g of starter since Monday 2 March")
+    assert used.endswith("by the doses on 3 layers.")
+    # 19 days of it: 4.7 g a day
+    assert "about 213 days" in await told(room, "how long will 1 kg of bran last?")
+
+
+@pytest.mark.parametrize("said", ["how much starter will that be?", "how much starter is that?"])
+async def test_what_a_batch_comes_to(room: TalkingRoom, said: str) -> None:
+    # 3 kg at 9.89 % water (USDA SR28 20077) hold 2.7 kg dry, with the molasses 2.79: at 10 % 3.1 kg
+    answer = await told(room, "mixed 3 kg of bran with 80 ml molasses", said)
+    assert answer == "Dried, about 3.1 kg of starter."
+
+
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
         # NRAES-54 Table A.1: food waste, 69 % water and C:N 14 to 16
         ("how much cardboard for 10 kg of scraps on the heap?", "C:N of about 15 to 1"),
         # 0.7 % N on mixed scraps as they are (NRAES-54: 1.9 to 2.9 % of the dry 31 %)
