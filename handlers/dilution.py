@@ -41,20 +41,21 @@ NO_USE = (
 def asked(act: Ask, turn: Turn) -> Answer:
     """What to mix, from any of liquid, water, parts and use; a canful where none was said."""
     liquid_ml = act.liquid_l * 1000 if act.liquid_l is not None else None
-    water_l = act.water_l
+    water_l, total_l = act.water_l, act.total_l
     try:
         use = use_named(act.use) if act.use else None
     except Refused:
         return Answer(say=NO_USE, why=[figure.line() for figure in PARTS.values()])
     if use == "drain":
         return Answer(say=DOWN_THE_DRAIN)
-    if liquid_ml is None and water_l is None:
+    if liquid_ml is water_l is total_l is None:
         water_l = CAN_L[turn.units]
     is_neat = act.parts == 0
     try:
         mix = dilute(
             liquid_ml=liquid_ml,
             water_l=water_l,
+            total_l=total_l,
             parts=None if is_neat else act.parts,
             use=use,
             usual=choices(turn.book.room).parts,
@@ -62,7 +63,7 @@ def asked(act: Ask, turn: Turn) -> Answer:
         )
     except Refused as refused:
         return Answer(say=str(refused))
-    remark = mix.remark or (_enough(mix, turn.units) if water_l is None else "")
+    remark = mix.remark or (_enough(mix, turn.units) if water_l is total_l is None else "")
     mixing = [_words(mix, turn.units), _too_little(mix, turn.units), remark]
     on_leaves = ON_LEAVES if use == "leaf" else ""
     lines = [NOT_NEAT if is_neat else "", on_leaves, _not_raw(act), *mixing, caution("liquid")]

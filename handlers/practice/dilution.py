@@ -246,7 +246,9 @@ def _compared(
         return ()
     takes = _takes(water, wanted.value, tablespoon)
     if ratio < wanted.low * (1 - 0.05):
-        return (f"That is stronger than the usual 1:{_whole(wanted.low)}: {takes}.",)
+        more = _volume(water / ratio * wanted.value - water)
+        usual = f"That is stronger than the usual 1:{_whole(wanted.low)}"
+        return (f"{usual}: {takes}, or {more} more water.",)
     if ratio > wanted.value * (1 + 0.05) and use is None and not said:
         return (f"That is milder than 1:{_whole(wanted.value)}: {takes}.",)
     return ()

@@ -317,6 +317,8 @@ class Ask(_Act):
     rich: float | None = None
     water_l: float | None = None
     liquid_l: float | None = None
+    total_l: float | None = None
+    """Of liquid and water together, told only in a room (`dilution`)."""
     parts: float | None = None
     """Parts of water to one part of liquid."""
     use: str | None = None

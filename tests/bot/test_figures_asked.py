@@ -100,6 +100,34 @@ async def test_scraps_are_asked_of_whatever_the_bins_hold(
     assert wanted in await told(room, *before, said)
 
 
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        # Footer, Bokashi Composting, 2013, ch. 8: 100 parts of water to one of liquid
+        (
+            "a cup to a bucket, is that ok?",
+            "250 mL of liquid in 10 L of water",
+        ),
+        (
+            "is a mug in a 10 litre can too strong?",
+            "1:100 takes 100 mL, about 6½ tablespoons",
+        ),
+        ("a cup of juice in a bucket of water, is that ok?", "or 15 L more water"),
+        ("I mixed 1 l of juice with 10 l of water, how much more water?", "or 90 L more water"),
+        # the two readings of 1:100 (Footer: to 100 of water), so 7 L / 101
+        ("what's 1:100 for 7 litres in total?", "69 mL of liquid in 6.93 L of water"),
+        ("how much water for a yoghurt pot of juice?", "450 mL of liquid in 45 L of water"),
+        ("how much water for a 200 ml pot of liquid?", "200 mL of liquid in 20 L of water"),
+        ("how much juice for a lemon tree in a tub?", "1 part liquid to 500"),
+        ("how much water for half a cup?", "125 mL of liquid in 12.5 L of water"),
+    ],
+)
+async def test_how_the_liquid_is_thinned(room: TalkingRoom, said: str, wanted: str) -> None:
+    answer = await told(room, said)
+    assert wanted in answer
+    assert "Nothing so far" not in answer
+
+
 async def test_the_question_and_the_record_come_to_the_same(room: TalkingRoom) -> None:
     asked = await told(room, "2 kg peel and 500 g fish, how much bran?")
     record = await told(room, "opened the hall bin, 20 L", "added 2 kg peel and 500 g fish to hall")
