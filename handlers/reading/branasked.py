@@ -37,7 +37,7 @@ def asks_of_bran(q: Question) -> Ask | None:
     """The question with the amount of bran, or of what starter is made of; None if it is none."""
     if not (q.has(_ABOUT) and q.bran()):
         return None
-    measured = [a for a in q.message.measured() if q.start <= a.start < q.end and not a.size]
+    measured = [a for a in q.message.measured() if q.start <= a.start < q.end and _is_told(q, a)]
     made_of = {a: what for a in measured if (what := _made_of(q, a)) is not None}
     of_bran = [a for a in measured if a not in made_of and called_behind(q.message, a) == "bran"]
     if made_of:
@@ -56,6 +56,11 @@ def asks_of_bran(q: Question) -> Ask | None:
     if (of_bran or q.message.bran(q.start, amount.start)) and _WEIGHT.search(q.text):
         return _ask("weight", amount)
     return None
+
+
+def _is_told(q: Question, amount: Amount) -> bool:
+    """Whether it is an amount; no vessel's size, and not asked for itself ("how many bags")."""
+    return not amount.size and q.message.norms[amount.start - 1 : amount.start] != ["many"]
 
 
 def _ask(what: str, amount: Amount | None = None, at_hand: dict[str, float] | None = None) -> Ask:

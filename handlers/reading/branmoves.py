@@ -68,7 +68,7 @@ def bran_moved(message: Message) -> Stock | None:
     text = _text(message, measured[0])
     is_bran = "qbran" in text or "dry" in message.norms
     came = _CAME.match(text) or _DRIED.match(text) or _CAME_TO.match(text)
-    if not is_bran and (came is None or "batch" not in came[0]):
+    if not is_bran and (came is None or "batch" not in came[0] or measured[0].vessel):
         return None
     found = came or _WENT.match(text)
     if found is None or not _OTHERWISE.isdisjoint(text[found.end() :].split()):

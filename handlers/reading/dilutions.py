@@ -32,7 +32,7 @@ def dilution_of(q: Question, name: str | None) -> Ask:
         liquid = drawn.volume_l  # "how much water for that?"
     return Ask(
         topic="dilution",
-        water_l=water,
+        water_l=water if total is None else None,
         liquid_l=liquid,
         total_l=total,
         parts=_parts(q),

@@ -6,10 +6,11 @@ from dataclasses import replace
 from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Ask, Layer
 from handlers.reading.amounts import Amount
-from handlers.reading.items import one_food
+from handlers.reading.items import Item, one_food
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.ofwhat import called_behind, of_what
+from handlers.reading.quantities import part_at
 from handlers.reading.question import Question
 from handlers.reading.unlike import made_of, things_of_each
 from handlers.reading.vocabulary import words_in
@@ -33,7 +34,8 @@ def dose_of(q: Question, name: str | None) -> Ask:
     volumes = _amounts_of_scraps(q, "volume")
     if masses:
         volumes = _of_other_things(q, masses, volumes) if in_room else []
-    made = makeup(q.items())
+    masses, items = _with_parts(q, masses)
+    made = makeup(items)
     mass, volume = _sum(masses), _sum(volumes)
     if mass is None and volumes and q.has(_FILLING) and in_room:
         # "To fill a 20 L bin": what it holds pressed, far more than one loose layer
@@ -63,6 +65,20 @@ def dose_of(q: Question, name: str | None) -> Ask:
         rules=rule,
     )
     return by_amounts(act, q, masses or volumes)
+
+
+def _with_parts(q: Question, masses: Sequence[Amount]) -> tuple[list[Amount], list[Item]]:
+    """The weights without those of a part, and the things with its share: "500 g of it fish"."""
+    parts = {at: a for a in masses if (at := part_at(q.message, a))}
+    wholes = [a for a in masses if a not in parts.values()]
+    whole = sum(a.value for a in wholes)
+    if not parts or not all(a.value < whole for a in parts.values()):
+        return list(masses), q.items()
+    shares = {at: a.value / whole for at, a in parts.items()}
+    return wholes, [
+        item._replace(share=shares[item.start], vague=False) if item.start in shares else item
+        for item in q.items()
+    ]
 
 
 def of_scraps(act: Ask, q: Question) -> Ask:
@@ -124,7 +140,7 @@ _LEAST_SCRAPS = 0.2
 
 def _end(q: Question) -> str | None:
     """ "On the bottom", "on top before sealing": where in the bin no scraps are dosed."""
-    if not q.has(_ENDS) or q.amounts("mass") or q.items():
+    if not q.has(_ENDS) or q.has(_LYING) or q.amounts("mass") or q.items():
         return None
     if _ON_THE_BOTTOM.search(q.text):
         return "bottom"
@@ -132,6 +148,7 @@ def _end(q: Question) -> str | None:
 
 
 _ENDS = words_in("bottom floor empty top")
+_LYING = words_in("left spilled spilt bag sack tin box jar trench hole")
 _ON_THE_BOTTOM = Late(
     r"\b(?:on|at|in|for|over|goes on) (?:the )?(?:very )?(?:bottom|floor)\b|"
     r"\b(?:in|into|for) (?:an |the )empty (?:\S+ ){0,3}(?:bin|bucket|pail)\b"

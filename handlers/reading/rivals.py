@@ -57,6 +57,8 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         out = [act for act in out if not (isinstance(act, Ask) and act.topic == "due")]
     if any(isinstance(act, Ask) and act.topic == "allowed" for act in out):
         out = [act for act in out if not _is_bare_dilution(act)]
+    if len(message.sentences) == 1 and any(_asks_of(act, "bran") for act in out):
+        out = [act for act in out if not _asks_of(act, "batch", "dose", "starter")]
     out = [act for act in out if not _is_of_sides(act, out, message)]
     deeds = any(isinstance(act, Seal | Drain | Bury | Open) for act in out)
     if (
@@ -84,7 +86,8 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
         case Unsure(guess=(guessed,)):
             return _is_said_by_another(guessed, others, message)
         case Stock(mass_kg=mass) if mass is not None and _is_asked_only(message):
-            return any(_asks_of(other, *_MADE) and other.mass_kg == mass for other in others)
+            made = [other for other in others if _asks_of(other, "batch", "bran")]
+            return any(other.mass_kg == mass for other in made)
         case Observe(signs=(), celsius=celsius, ph=ph):
             return (celsius is not None or ph is not None) and any(
                 isinstance(other, Amend)
@@ -98,7 +101,7 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
             drawn = any(isinstance(other, Drain) and other.volume_l for other in others)
             return drawn and _OF_SLUDGE.search(plain_text(message)) is not None
         case Ask(topic="dose"):
-            of_bran = any(_asks_of(other, *_MADE) and other.mass_kg for other in others)
+            of_bran = any(_asks_of(other, "batch") and other.mass_kg for other in others)
             return of_bran and act.mass_kg is None and not message.has(_ON)
         case Ask(topic="totals"):
             return _is_no_sum(others, message)
@@ -145,9 +148,6 @@ def _is_gainsaid(message: Message) -> bool:
 
 def _asks_of(act: Act, *topics: str) -> TypeGuard[Ask]:
     return isinstance(act, Ask) and act.topic in topics
-
-
-_MADE = ("batch", "bran")
 
 
 _ON = words_in("layer layers scraps per on")

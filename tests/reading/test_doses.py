@@ -23,6 +23,7 @@ def asked(text: str, *, in_room: bool = True) -> list[Ask]:
             2,
             {"vegetable": 0.5, "grain": 0.375, "dairy": 0.125},
         ),
+        ("how much bran for 4 kg of scraps, 1 kg of it cod?", 4, {"mixed": 0.75, "fish": 0.25}),
         ("how much bran for 2 kg of leeks and cod?", 2, {"vegetable": 0.5, "fish": 0.5}),
     ],
 )
