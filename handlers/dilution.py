@@ -64,6 +64,8 @@ def asked(act: Ask, turn: Turn) -> Answer:
     except Refused as refused:
         return Answer(say=str(refused))
     remark = mix.remark or (_enough(mix, turn.units) if water_l is total_l is None else "")
+    if mix.more_water_l:
+        remark += f" Or add {volume(mix.more_water_l, turn.units)} of water to it."
     mixing = [_words(mix, turn.units), _too_little(mix, turn.units), remark]
     on_leaves = ON_LEAVES if use == "leaf" else ""
     lines = [NOT_NEAT if is_neat else "", on_leaves, _not_raw(act), *mixing, caution("liquid")]

@@ -16,6 +16,9 @@ MEASURES: Mapping[str, Sequence[tuple[str, str]]] = {
 }
 """The measures of kitchens that do not measure in litres, the largest first."""
 
+MOST_BY_PINTS = 10
+"""Gallons up to which they are said to the pint: a quarter is much of a few."""
+
 OUNCE_OFF = 0.2
 """How far whole ounces of liquid may be from the amount; less than two are said in millilitres."""
 
@@ -49,7 +52,8 @@ def volume(litres: float, units: Units) -> str:
     for name, word in MEASURES[units]:
         count = litres / LITRES[name]
         if count >= 0.99:
-            return _plural(count, word, 4)
+            by_pints = word == "gallon" and count < MOST_BY_PINTS
+            return _plural(count, word, 8 if by_pints else 4)
     ounces = litres / LITRES["us_fluid_ounce" if units == "us" else "imperial_fluid_ounce"]
     whole = round(ounces)
     if abs(whole - ounces) > ounces * OUNCE_OFF:

@@ -112,8 +112,8 @@ async def test_scraps_are_asked_of_whatever_the_bins_hold(
             "is a mug in a 10 litre can too strong?",
             "1:100 takes 100 mL, about 6½ tablespoons",
         ),
-        ("a cup of juice in a bucket of water, is that ok?", "or 15 L more water"),
-        ("I mixed 1 l of juice with 10 l of water, how much more water?", "or 90 L more water"),
+        ("a cup of juice in a bucket of water, is that ok?", "Or add 15 L of water"),
+        ("I mixed 1 l of juice with 10 l of water, how much more water?", "Or add 90 L of water"),
         # the two readings of 1:100 (Footer: to 100 of water), so 7 L / 101
         ("what's 1:100 for 7 litres in total?", "69 mL of liquid in 6.93 L of water"),
         ("how much water for a yoghurt pot of juice?", "450 mL of liquid in 45 L of water"),
