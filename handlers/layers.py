@@ -227,7 +227,9 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
         reckoned = _dose(facts, state, turn, act.depth_m, act.width_m)
     except Refused as refused:
         return Answer(say=str(refused))
-    spoons = starter(reckoned.tablespoons, reckoned.starter_g, turn.units)
+    spoons = starter(
+        reckoned.tablespoons, reckoned.starter_g, turn.units, in_cups=act.what == "cups"
+    )
     deep = f"a layer {length(act.depth_m, turn.units)} deep" if act.depth_m else ""
     return Answer(
         say=f"{capital(spoons)} of starter on {deep or said_amount(facts, turn)}: "

@@ -74,11 +74,15 @@ def spoon(units: Units) -> Spoon:
     return "us" if units == "us" else "metric"
 
 
-def starter(tablespoons: float, grams: float, units: Units) -> str:
-    """Starter as it is measured and by weight: "3½ tablespoons (about 13 g)", "1¼ cups (…)"."""
-    if tablespoons >= MOST_SPOONS:
+def starter(tablespoons: float, grams: float, units: Units, *, in_cups: bool = False) -> str:
+    """Starter as it is measured and by weight: "3½ tablespoons (about 13 g)", "1¼ cups (…)".
+
+    Cups are what much of it is measured in, and less if they are asked for.
+    """
+    if in_cups or tablespoons >= MOST_SPOONS:
         cup = LITRES["us_cup" if units == "us" else "metric_cup"] * 1000
-        cups = _plural(tablespoons * SPOON_ML[spoon(units)] / cup, "cup", 4)
+        count = tablespoons * SPOON_ML[spoon(units)] / cup
+        cups = _plural(max(count, 1 / 8), "cup", 8 if count < 1 else 4)
         return f"{cups} (about {mass(grams / 1000, units)})"
     plural = "s" if tablespoons > ONE_SPOON else ""
     return f"{spoons(tablespoons)} tablespoon{plural} (about {mass(grams / 1000, units)})"

@@ -61,10 +61,14 @@ def dose_of(q: Question, name: str | None) -> Ask:
         rich=None if made is None else made.rich,
         depth_m=depth,
         width_m=width,
+        what="cups" if in_room and _IN_CUPS.search(q.text) else None,
         bin=name,
         rules=rule,
     )
     return by_amounts(act, q, masses or volumes)
+
+
+_IN_CUPS = Late(r"\bin (?:\w+ )?cups\b|\b(?:how )?many cups of (?:\w+ )?(?:bran|starter)\b")
 
 
 def _with_parts(q: Question, masses: Sequence[Amount]) -> tuple[list[Amount], list[Item]]:

@@ -9,7 +9,7 @@ from handlers.reading.acts import Act, Ask
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.spans import in_a_row
-from handlers.reading.unlike import made_of, things_of_each
+from handlers.reading.unlike import asked_of, things_of_each
 from handlers.reading.vocabulary import words_in
 
 _JOINTS = words_in("and or & n + , the our bin bins bucket") | {"\n"}
@@ -62,12 +62,7 @@ def _of_each_measure(act: Ask, message: Message) -> list[Act]:
     if act.mass_kg is None or act.volume_l is None:
         return []
     lots = [lot for lot in things_of_each(message.amounts, message) if lot[1]]
-    weighed = [lot for lot in lots if lot[0].quantity == "mass"]
-    poured = [lot for lot in lots if lot[0].quantity == "volume"]
-    return [
-        made_of(replace(act, volume_l=None), weighed),
-        made_of(replace(act, mass_kg=None), poured),
-    ]
+    return list(asked_of(act, lots))
 
 
 def _of_each_bin(act: Ask, message: Message) -> list[Act]:

@@ -89,3 +89,16 @@ def made_of(act: _Act, lots: Sequence[tuple[Amount, list[Item]]]) -> _Act:
     weights = [amount.value / len(each) for amount, each in lots for _ in each]
     made = makeup(items, weights)
     return act if made is None else replace(act, materials=made.shares, rich=made.rich)
+
+
+def asked_of(act: Ask, lots: Sequence[tuple[Amount, list[Item]]]) -> list[Ask]:
+    """The question once of what was weighed and once of what was measured by volume."""
+    out: list[Ask] = []
+    for quantity in ("mass", "volume"):
+        own = [lot for lot in lots if lot[0].quantity == quantity]
+        total = sum(amount.value for amount, _ in own)
+        weight, litres = (total, None) if quantity == "mass" else (None, total)
+        if own:
+            asked = replace(act, mass_kg=weight, volume_l=litres)
+            out.append(made_of(asked, own) if all(items for _, items in own) else asked)
+    return out

@@ -29,6 +29,8 @@ async def told(room: TalkingRoom, *said: str) -> str:
         ("how much bran for a layer 5 cm deep?", "2 tablespoons (about 7 g)"),
         # and twice that where all of it is fish
         ("how much bran for a layer of fish 5 cm deep?", "4 tablespoons (about 15 g)"),
+        # 2 kg of fish at 0.575 kg/L (USDA SR28 15077: 136 g to a cup), twice 9.1 mL to each litre
+        ("how many cups of bran for 2 kg of cod?", "¼ cup (about 15 g)"),
         ("how much bran for 50 cm of leeks?", "say one layer at a time"),
     ],
 )
@@ -126,6 +128,18 @@ async def test_how_the_liquid_is_thinned(room: TalkingRoom, said: str, wanted: s
     answer = await told(room, said)
     assert wanted in answer
     assert "Nothing so far" not in answer
+
+
+async def test_what_answers_a_question_of_ours_is_no_record(room: TalkingRoom) -> None:
+    await told(room, "opened the hall bin, 20 L")
+    asked = await told(room, "2 kg peel and 500 g fish, how much bran?")
+    again = await told(room, "how much bran do I need?", "2 kg peel and 500 g of fish")
+    assert again == asked
+    await told(room, "how much bran do I need?")
+    apart = await told(room, "2 kg rice and 3 L of leeks")
+    assert "on 2 kg" in apart
+    assert "on 3 L" in apart
+    assert [entry.act for entry in await room.standing()] == ["open"]
 
 
 async def test_the_question_and_the_record_come_to_the_same(room: TalkingRoom) -> None:
