@@ -11,9 +11,13 @@ from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
 
 _BRAN = r"(?:bran|starter|inoculant)"
+_MEASURES = (
+    r"(?:cups?|mugs?|(?:table|tea)?spoons?|(?:table|tea)?spoonfuls?|tbsps?|tsps?|scoops?|handfuls?|"
+    r"g|grams?|kgs?|kilos?|kilograms?|oz|ounces?|lbs?|pounds?|mls?|millilitres?|l|lit(?:re|er)s?)"
+)
 _WEIGHT = Late(
-    r"\bweighs?\b|\bhow heavy (?:is|are)\b|\bweight of\b|"
-    rf"\bhow many \w+(?: of (?:\w+ )?{_BRAN})? (?:is|are|in|makes?|does)\b"
+    r"\bweighs?\b|\bhow heavy (?:is|are)\b|"
+    rf"\bhow many {_MEASURES}(?: of (?:\w+ )?{_BRAN})? (?:is|are|in|makes?|does)\b"
 )
 _LASTS = Late(r"\bhow (?:long|far|many (?:days|weeks|months))\b.{0,50}\b(?:lasts?|go|stretch)\b")
 _USED = Late(
@@ -30,7 +34,8 @@ _MADE_OF = {
     **dict.fromkeys(("culture", "cultures", "microbes"), "culture"),
 }
 _OF = words_in("of the a our my black blackstrap liquid")
-_ABOUT = words_in("weigh weighs heavy weight many long far much") | _MADE_OF.keys()
+CUES = words_in("weigh weighs heavy") | _MADE_OF.keys()
+_ABOUT = CUES | words_in("many long far much")
 
 
 def asks_of_bran(q: Question) -> Ask | None:

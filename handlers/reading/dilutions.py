@@ -19,10 +19,10 @@ def dilution_of(q: Question, name: str | None) -> Ask:
     liquid, water = poured or (None, None)
     total: float | None = None
     for amount, litres in () if poured else _in_litres(asked, q):
-        if q.message.context.in_room and _is_whole(q, amount):
-            total = litres
-        elif _is_of_liquid(q, amount):
+        if _is_of_liquid(q, amount):
             liquid = litres if liquid is None else liquid
+        elif q.message.context.in_room and _is_whole(q, amount):
+            total = litres
         elif water is None:
             water = litres
     if liquid is None and water is not None and water < _SPOON_L and len(q.amounts("volume")) > 1:
@@ -66,7 +66,7 @@ def _in_litres(asked: Sequence[Amount], q: Question) -> list[tuple[Amount, float
 def _poured_into(asked: Sequence[Amount], q: Question) -> tuple[float, float] | None:
     """ "A cup of juice in a bucket of water": the litres of the one and of the other."""
     volumes = sorted(a for a in asked if a.quantity == "volume" and not a.negative)
-    if len(volumes) != 2:
+    if len(volumes) != 2 or volumes[1].value < _LEAST_CAN or _asks_water(q):
         return None
     small, large = volumes
     between = q.message.norms[small.end : large.start]
@@ -74,6 +74,8 @@ def _poured_into(asked: Sequence[Amount], q: Question) -> tuple[float, float] | 
     return (small.value, large.value) if poured and small.value < large.value else None
 
 
+_LEAST_CAN = 2.0
+"""Litres; in less than that liquid is kept, not thinned."""
 _INTO = words_in("in into to per")
 _BETWEEN = _INTO | LIQUID | words_in("of the a my our this that")
 
@@ -81,10 +83,10 @@ _BETWEEN = _INTO | LIQUID | words_in("of the a my our this that")
 def _is_whole(q: Question, amount: Amount) -> bool:
     """ "For 7 litres in total": an amount of the mix, and not of the water in it."""
     behind = q.message.norms[amount.end : amount.end + _BEHIND]
-    return behind[:2] in (["in", "total"], ["in", "all"]) or not _WHOLE.isdisjoint(behind[:2])
+    return behind[:1] in (["total"], ["altogether"]) or any(behind[: len(w)] == w for w in _WHOLE)
 
 
-_WHOLE = words_in("total altogether overall mix mixture")
+_WHOLE = [["in", "total"], ["in", "all"], ["of", "mix"], ["of", "the", "mix"], ["of", "mixture"]]
 
 
 def _is_of_liquid(q: Question, amount: Amount) -> bool:
@@ -105,8 +107,11 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
     if not _OFF.isdisjoint(near):
         return True
     thinned = not _THINNED.isdisjoint(norms[max(q.start, amount.start - 3) : amount.start])
-    asked = any(f" {words} water " in q.text for words in _WATER_ASKED)
-    return asked or thinned or is_drawn(q.message, amount)
+    return _asks_water(q) or thinned or is_drawn(q.message, amount)
+
+
+def _asks_water(q: Question) -> bool:
+    return any(f" {words} water " in q.text for words in _WATER_ASKED)
 
 
 def _stands_in_it(q: Question, amount: Amount) -> bool:

@@ -27,7 +27,7 @@ def dose_of(q: Question, name: str | None) -> Ask:
     """
     in_room, rule = q.message.context.in_room, ("asks about dose",)
     if in_room and (end := _end(q)):
-        sizes = [a.value for a in q.message.amounts if a.quantity == "volume"]
+        sizes = [a.value for a in q.message.amounts if a.quantity == "volume" and _is_bin(a)]
         size = sizes[0] if sizes else None
         return Ask(topic="dose", what=end, capacity_l=size, bin=name, rules=rule)
     masses = _amounts_of_scraps(q, "mass")
@@ -151,6 +151,12 @@ def _end(q: Question) -> str | None:
     return "top" if _ON_TOP.search(q.text) else None
 
 
+def _is_bin(amount: Amount) -> bool:
+    return amount.size or amount.value >= _LEAST_BIN
+
+
+_LEAST_BIN = 3.0
+"""Litres; no bin is smaller."""
 _ENDS = words_in("bottom floor empty top")
 _LYING = words_in("left spilled spilt bag sack tin box jar trench hole")
 _ON_THE_BOTTOM = Late(

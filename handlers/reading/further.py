@@ -11,6 +11,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from handlers.reading.acts import Ask, Topic
+from handlers.reading.branasked import CUES as OF_BRAN
 from handlers.reading.branasked import asks_of_bran
 from handlers.reading.contents import CUES, asks_contents
 from handlers.reading.doses import of_scraps, weighs_scraps
@@ -113,6 +114,7 @@ _CUES = (
         "newsprint carton"
     )
     | CUES
+    | OF_BRAN
 )
 """Words without one of which none of these questions is asked."""
 

@@ -34,6 +34,7 @@ def test_what_is_asked_of_bran(
     ("text", "kg", "at_hand"),
     [
         ("how much bran can I mix with 90 ml of treacle?", None, {"molasses": 0.09}),
+        ("is 250 ml of treacle enough on 3 kg bran?", 3, {"molasses": 0.25}),
         ("is 60 ml of culture enough for 4 kg of bran?", 4, {"culture": 0.06}),
         (
             "what can I make from 2 kg of bran, 50 ml culture and 70 ml molasses?",
@@ -60,6 +61,9 @@ def test_what_a_batch_comes_to_is_asked_behind_it() -> None:
         "how much molasses for 3 kg of bran?",
         "how many spoons of bran for 90 g of cod?",
         "how many bags of bran are there?",
+        "what weight of bran is right for 3 kg of leeks?",
+        "what's the recipe for 500 g of starter, and how many days does it stand?",
+        "one tub of bran, how many weeks is that?",
         "how long will 1 kg of bran muffins last?",
         "how much does 5 kg of bran cost?",
     ],
