@@ -33,6 +33,7 @@ _MADE_OF = {
     **dict.fromkeys(("molasses", "treacle", "jaggery"), "molasses"),
     **dict.fromkeys(("culture", "cultures", "microbes"), "culture"),
 }
+_PRICED = words_in("cost costs price prices pricey expensive cheap")
 _OF = words_in("of the a our my black blackstrap liquid")
 CUES = words_in("weigh weighs heavy") | _MADE_OF.keys()
 _ABOUT = CUES | words_in("many long far much")
@@ -40,7 +41,7 @@ _ABOUT = CUES | words_in("many long far much")
 
 def asks_of_bran(q: Question) -> Ask | None:
     """The question with the amount of bran, or of what starter is made of; None if it is none."""
-    if not (q.has(_ABOUT) and q.bran()):
+    if not (q.has(_ABOUT) and q.bran()) or q.has(_PRICED):
         return None
     measured = [a for a in q.message.measured() if q.start <= a.start < q.end and _is_told(q, a)]
     made_of = {a: what for a in measured if (what := _made_of(q, a)) is not None}

@@ -44,7 +44,7 @@ async def test_how_much_starter(room: TalkingRoom, said: str, wanted: str) -> No
         # USDA SR28: a kilo of bran is 17.24 cups of 58 g, and so takes 1.724 spoons of 14.79 mL
         ("I've only got 200 ml of molasses, how much bran can I use?", "enough for 7.8 kg of bran"),
         # and a tenth of its weight, of 1.424 kg/L, is 70.2 mL
-        ("how much bran for 200 ml of molasses?", "it is enough for 2.8 kg"),
+        ("how much bran for 200 ml of molasses?", "there is enough for 2.8 kg"),
         ("how much starter can I make with 300 ml of molasses?", "enough for 12 kg of bran"),
         ("I've 100 ml of culture, how much bran will that do for?", "enough for 3.9 kg of bran"),
         (
