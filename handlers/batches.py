@@ -39,8 +39,9 @@ def at_hand(act: Ask, turn: Turn) -> Answer:
     units = turn.units
     there = listed(f"{_ml(litres * 1000, units)} of {what}" for what, litres in have.items())
     lines = [
-        f"{capital(there)} {'are' if len(have) > 1 else 'is'} enough for {_bran(mix.bran_kg, units)} of bran, by {mix.says}. That "
-        f"takes {_ml(mix.molasses_ml, units)} of molasses, {_culture(mix, units)}, and "
+        f"{capital(there)} {'are' if len(have) > 1 else 'is'} enough for "
+        f"{_bran(mix.bran_kg, units)} of bran, by {mix.says}. That takes "
+        f"{_ml(mix.molasses_ml, units)} of molasses, {_culture(mix, units)}, and "
         f"{volume(mix.water_ml / 1000, units)} of water that has stood open for a day.",
         f"By {RECIPE_NAMES[other]} there is enough for {_bran(_bran_for(other, have), units)}.",
     ]
