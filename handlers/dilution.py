@@ -2,11 +2,11 @@
 
 from handlers.answer import Answer, Turn
 from handlers.chosen import choices, reasons
-from handlers.phrasing import capital, fraction, spoon, volume
+from handlers.phrasing import capital, spoon, volume
 from handlers.practice.cautions import caution
 from handlers.practice.dilution import PARTS, Dilution, Use, dilute
 from handlers.practice.dilution_words import EATEN_RAW, use_named
-from handlers.practice.figure import Refused, number
+from handlers.practice.figure import Refused, in_spoons, number, spoons
 from handlers.practice.tablespoons import SPOON_ML
 from handlers.practice.units import LITRES
 from handlers.reading.acts import Ask
@@ -18,6 +18,7 @@ TEASPOON_ML = LITRES["metric_teaspoon"] * 1000
 LEAST_ML = TEASPOON_ML / 2
 """A small spoon of a kitchen: less than that is dripped, and drops are no measure."""
 MOST_TABLESPOONS = 8
+MOST_EXACT_ML = 100
 SPOON_OFF = 0.2
 """How far a count of spoons may be from what is to be measured."""
 
@@ -40,20 +41,21 @@ NO_USE = (
 def asked(act: Ask, turn: Turn) -> Answer:
     """What to mix, from any of liquid, water, parts and use; a canful where none was said."""
     liquid_ml = act.liquid_l * 1000 if act.liquid_l is not None else None
-    water_l = act.water_l
+    water_l, total_l = act.water_l, act.total_l
     try:
         use = use_named(act.use) if act.use else None
     except Refused:
         return Answer(say=NO_USE, why=[figure.line() for figure in PARTS.values()])
     if use == "drain":
         return Answer(say=DOWN_THE_DRAIN)
-    if liquid_ml is None and water_l is None:
+    if liquid_ml is water_l is total_l is None:
         water_l = CAN_L[turn.units]
     is_neat = act.parts == 0
     try:
         mix = dilute(
             liquid_ml=liquid_ml,
             water_l=water_l,
+            total_l=total_l,
             parts=None if is_neat else act.parts,
             use=use,
             usual=choices(turn.book.room).parts,
@@ -61,7 +63,9 @@ def asked(act: Ask, turn: Turn) -> Answer:
         )
     except Refused as refused:
         return Answer(say=str(refused))
-    remark = mix.remark or (_enough(mix, turn.units) if water_l is None else "")
+    remark = mix.remark or (_enough(mix, turn.units) if water_l is total_l is None else "")
+    if mix.more_water_l:
+        remark += f" Or add {volume(mix.more_water_l, turn.units)} of water to it."
     mixing = [_words(mix, turn.units), _too_little(mix, turn.units), remark]
     on_leaves = ON_LEAVES if use == "leaf" else ""
     lines = [NOT_NEAT if is_neat else "", on_leaves, _not_raw(act), *mixing, caution("liquid")]
@@ -106,17 +110,24 @@ def _too_little(mix: Dilution, units: Units) -> str:
 def measured(litres: float, units: Units) -> str:
     """A small amount of liquid: in spoons too where that is how it will be measured."""
     millilitres = litres * 1000
-    in_ml = f"{number(millilitres, 2)} mL"
+    in_ml = f"{_legible(millilitres)} mL"
     tablespoons = millilitres / SPOON_ML[spoon(units)]
     if units == "metric" and litres < 1:
         return in_ml
     if units == "metric" or tablespoons > MOST_TABLESPOONS:
         return volume(litres, units)
     size, count = ("tea", tablespoons * 3) if tablespoons < 0.95 else ("table", tablespoons)
-    shown = round(count * 4) / 4
+    shown = in_spoons(count)
     if abs(shown - count) > count * SPOON_OFF:
         return in_ml
-    return f"{fraction(shown, 4)} {size}spoon{'s' if shown > 1 else ''} ({in_ml})"
+    return f"{spoons(count)} {size}spoon{'s' if shown > 1 else ''} ({in_ml})"
+
+
+def _legible(millilitres: float) -> str:
+    """Millilitres as they are read off a jug: to the nearest five from a hundred on."""
+    if millilitres <= MOST_EXACT_ML:
+        return number(millilitres, 2)
+    return str(round(millilitres / 5) * 5)
 
 
 def _purpose(use: Use) -> str:

@@ -6,6 +6,7 @@ from handlers.chosen import reasons
 from handlers.phrasing import capital, mass, the, volume
 from handlers.practice.cautions import caution
 from handlers.practice.figure import Refused, number
+from handlers.practice.kinds import Shares
 from handlers.practice.liquid import Liquid, liquid
 from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Ask, Drain
@@ -62,6 +63,8 @@ USUAL = "What came off is as usual."
 
 async def asked(act: Ask, turn: Turn) -> Answer:
     """How much liquid a bin may give, against what came off it so far or was said."""
+    if act.mass_kg and act.materials and act.bin is None:
+        return _of_scraps(act.mass_kg, act.materials, turn)
     if act.bin is None and not await turn.book.bins():
         return Answer(say=_in_general(turn), why=liquid(1.0).why())
     state = await meant(act.bin, turn, stages=DRAINED_STAGES)
@@ -80,6 +83,21 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         say=f"{_expected(found, state, turn)}\n{caution('liquid')}",
         why=reasons(found, turn.book.room),
     )
+
+
+def _of_scraps(kg: float, materials: Shares, turn: Turn) -> Answer:
+    """How much liquid scraps that were named may give."""
+    try:
+        found = liquid(kg, materials)
+    except Refused as refused:
+        return Answer(say=str(refused))
+    most = volume(float(number(found.high_l, 2)), turn.units)
+    usual = volume(float(number(found.expected_l, 2)), turn.units)
+    said = (
+        f"{mass(kg, turn.units)} of such scraps may give about {usual} in all; from none to {most} "
+        "is normal."
+    )
+    return Answer(say=f"{said}\n{caution('liquid')}", why=reasons(found, turn.book.room))
 
 
 def _expected(found: Liquid, state: BinState, turn: Turn) -> str:

@@ -213,4 +213,4 @@ def _trench_words(dug: Trench, where: str, units: Units) -> str:
 
 
 def _about(litres: float, units: Units) -> str:
-    return volume(float(number(litres, 2)), units)
+    return volume(float(number(litres, 2)) if units == "metric" else litres, units)

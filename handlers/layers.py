@@ -12,6 +12,7 @@ from handlers.phrasing import (
     capital,
     day,
     how_full,
+    length,
     mass,
     spoon,
     starter,
@@ -22,6 +23,7 @@ from handlers.phrasing import (
 from handlers.practice.density import capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, Dose, dose
 from handlers.practice.figure import Refused
+from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Amend, Ask, Layer
 from handlers.state import BinState, fold, layer_mass, named
 from storage.rows import Facts, NewEntry
@@ -127,8 +129,16 @@ def _beyond(facts: Facts, state: BinState, turn: Turn) -> str:
     )
 
 
-def _dose(facts: Facts, state: BinState | None, turn: Turn) -> Dose:
+def _dose(
+    facts: Facts,
+    state: BinState | None,
+    turn: Turn,
+    depth_m: float | None = None,
+    width_m: float | None = None,
+) -> Dose:
     return dose(
+        depth_m=depth_m,
+        width_m=width_m,
         mass_kg=facts.mass_kg,
         volume_l=facts.volume_l if facts.mass_kg is None else None,
         materials=facts.materials,
@@ -224,22 +234,45 @@ NOT_THAT_LITTLE = (
 
 
 async def asked_dose(act: Ask, turn: Turn) -> Answer:
-    """How much starter: for the scraps in question, or the rule."""
+    """How much starter: for the scraps in question, on an end of the bin, or the rule."""
     state = await named(turn.book, act.bin, turn.today)
-    if act.mass_kg is None and act.volume_l is None:
+    if act.what in _STREWN:
+        return _strewn(act, state, turn)
+    if act.mass_kg is act.volume_l is act.depth_m is None:
         return Answer(say=UNMEASURED, why=usual_dose(turn), query=how_much(act))
-    if (act.mass_kg or act.volume_l or 0) <= 0:
+    if (act.mass_kg or act.volume_l or act.depth_m or 0) <= 0:
         return Answer(say=NOT_THAT_LITTLE)
     facts = Facts(
         mass_kg=act.mass_kg, volume_l=act.volume_l, materials=act.materials, rich=act.rich
     )
     try:
-        reckoned = _dose(facts, state, turn)
+        reckoned = _dose(facts, state, turn, act.depth_m, act.width_m)
     except Refused as refused:
         return Answer(say=str(refused))
-    spoons = starter(reckoned.tablespoons, reckoned.starter_g, turn.units)
-    reason = reckoned.reason
+    spoons = starter(
+        reckoned.tablespoons, reckoned.starter_g, turn.units, in_cups=act.what == "cups"
+    )
+    deep = f"a layer {length(act.depth_m, turn.units)} deep" if act.depth_m else ""
     return Answer(
-        say=f"{capital(spoons)} of starter on {said_amount(facts, turn)}: {reason}.",
+        say=f"{capital(spoons)} of starter on {deep or said_amount(facts, turn)}: "
+        f"{reckoned.reason}.",
         why=reasons(reckoned, turn.book.room),
     )
+
+
+_STREWN = {
+    "bottom": "on the floor of the empty bin",
+    "top": "on top, as much as on the floor; press it down and shut the lid tight",
+}
+"""The ends of a bin, where starter is strewn and no scraps are dosed."""
+
+
+def _strewn(act: Ask, state: BinState | None, turn: Turn) -> Answer:
+    """How much starter goes on the floor of a bin, or on top of all before it is sealed."""
+    capacity_l = act.capacity_l or (state.capacity_l if state else None)
+    try:
+        bed = first_bed(capacity_l=capacity_l, tablespoon=spoon(turn.units))
+    except Refused as refused:
+        return Answer(say=str(refused))
+    spoons = capital(starter(bed.tablespoons, bed.starter_g, turn.units))
+    return Answer(say=f"{spoons} of starter {_STREWN[act.what or 'bottom']}.", why=bed.why())

@@ -8,6 +8,7 @@ from handlers.chosen import reasons
 from handlers.phrasing import capital, mass, the
 from handlers.practice.blending import MOISTURE, Blend, Purpose, blend
 from handlers.practice.composition import FOODS, content
+from handlers.practice.density import mass_kg
 from handlers.practice.figure import Refused, number
 from handlers.practice.kinds import Shares
 from handlers.practice.units import KILOGRAMS
@@ -82,8 +83,11 @@ async def _scraps(act: Ask, turn: Turn) -> _Scraps | Answer:
     if act.materials and not act.bin:
         food = act.what if act.what in FOODS else None
         such = capital(food) if food else SUCH
-        if act.mass_kg is not None:
-            return _Scraps(act.materials, act.mass_kg, such, food=food)
+        weight = act.mass_kg
+        if weight is None and act.volume_l is not None:
+            weight = mass_kg(act.volume_l, act.materials)
+        if weight is not None:
+            return _Scraps(act.materials, weight, such, food=food)
         kg, each = (1.0, "kilo") if turn.units == "metric" else (KILOGRAMS["pound"], "pound")
         return _Scraps(act.materials, kg, such, f" to each {each}", food)
     state = await meant(act.bin, turn)

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from datetime import date, time
 
-from handlers.practice.figure import number
+from handlers.practice.figure import number, spoons
 from handlers.practice.tablespoons import SPOON_ML, Spoon
 from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
 from storage.rows import Units
@@ -15,6 +15,9 @@ MEASURES: Mapping[str, Sequence[tuple[str, str]]] = {
     "imperial": (("imperial_gallon", "gallon"), ("imperial_pint", "pint")),
 }
 """The measures of kitchens that do not measure in litres, the largest first."""
+
+MOST_BY_PINTS = 10
+"""Gallons up to which they are said to the pint: a quarter is much of a few."""
 
 OUNCE_OFF = 0.2
 """How far whole ounces of liquid may be from the amount; less than two are said in millilitres."""
@@ -57,7 +60,8 @@ def volume(litres: float, units: Units) -> str:
     for name, word in MEASURES[units]:
         count = litres / LITRES[name]
         if count >= 0.99:
-            return _plural(count, word, 4)
+            by_pints = word == "gallon" and count < MOST_BY_PINTS
+            return _plural(count, word, 8 if by_pints else 4)
     ounces = litres / LITRES["us_fluid_ounce" if units == "us" else "imperial_fluid_ounce"]
     whole = round(ounces)
     if abs(whole - ounces) > ounces * OUNCE_OFF:
@@ -69,19 +73,27 @@ MOST_SPOONS = 16
 """Tablespoons from which on nobody counts them any more."""
 
 
+ONE_SPOON = 1.125
+"""Tablespoons up to which they are said as one."""
+
+
 def spoon(units: Units) -> Spoon:
     """The tablespoon of the group's kitchens: British ones hold 15 mL, as metric ones do."""
     return "us" if units == "us" else "metric"
 
 
-def starter(tablespoons: float, grams: float, units: Units) -> str:
-    """Starter as it is measured and by weight: "3½ tablespoons (about 13 g)", "1¼ cups (…)"."""
-    if tablespoons >= MOST_SPOONS:
+def starter(tablespoons: float, grams: float, units: Units, *, in_cups: bool = False) -> str:
+    """Starter as it is measured and by weight: "3½ tablespoons (about 13 g)", "1¼ cups (…)".
+
+    Cups are what much of it is measured in, and less if they are asked for.
+    """
+    if in_cups or tablespoons >= MOST_SPOONS:
         cup = LITRES["us_cup" if units == "us" else "metric_cup"] * 1000
-        cups = _plural(tablespoons * SPOON_ML[spoon(units)] / cup, "cup", 4)
+        count = tablespoons * SPOON_ML[spoon(units)] / cup
+        cups = _plural(max(count, 1 / 8), "cup", 8 if count < 1 else 4)
         return f"{cups} (about {mass(grams / 1000, units)})"
-    shown = max(round(tablespoons * 2) / 2, 0.5) if tablespoons < 10 else round(tablespoons)
-    return f"{_plural(shown, 'tablespoon', 2)} (about {mass(grams / 1000, units)})"
+    plural = "s" if tablespoons > ONE_SPOON else ""
+    return f"{spoons(tablespoons)} tablespoon{plural} (about {mass(grams / 1000, units)})"
 
 
 def length(metres: float, units: Units) -> str:

@@ -5,6 +5,7 @@ from typing import assert_never
 
 from handlers import (
     anothers,
+    batches,
     beds,
     bins,
     burying,
@@ -132,7 +133,9 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case "bed":
             return await beds.asked(act, turn)
         case "batch":
-            return starter.asked_batch(act, turn)
+            return batches.asked(act, turn)
+        case "bran":
+            return await starter.of_bran(act, turn)
         case "allowed":
             return await rules.asked(act, turn)
         case "me":

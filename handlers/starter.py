@@ -5,20 +5,24 @@ from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
 
+from handlers import batches
 from handlers.answer import SILENCE, Answer, PutOff, Turn
 from handlers.bins import how_much
 from handlers.chosen import choices, reasons
-from handlers.dilution import measured
-from handlers.phrasing import day, mass, volume
-from handlers.practice.density import bran_g
+from handlers.phrasing import capital, day, mass, spoon, starter, volume, whole_days
+from handlers.practice.density import BRAN_LOOSE, bran_g, bran_ml
+from handlers.practice.dose import weighed
 from handlers.practice.figure import Refused, number
-from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS, KEEPS_DRY, Batch, batch
+from handlers.practice.outlook import HOUSEHOLD, SEED_KG_WEEK
+from handlers.practice.starter import DRY_DAYS, FERMENT_DAYS, KEEPS_DRY
 from handlers.practice.supply import Supply, keeps_until, supply
+from handlers.practice.tablespoons import SPOON_ML
 from handlers.reading.acts import Ask, Stock
 from handlers.reading.acts import Batch as Mixed
+from handlers.reading.branmoves import A_BATCH
 from storage import sums
 from storage.book import Book
-from storage.rows import Entry, Facts, Units
+from storage.rows import Due, Entry, Facts
 
 RIPE = timedelta(days=FERMENT_DAYS.value + DRY_DAYS.value)
 """From mixing a batch until it is dry."""
@@ -54,6 +58,8 @@ async def counted(act: Stock, turn: Turn) -> Answer:
     """How much starter is on hand."""
     if act.change == "more" and act.mass_kg is None and act.volume_l is None:
         return await _dried(act, turn)
+    if A_BATCH in act.rules and not await _ripe(turn):
+        return SILENCE
     facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)
     left = await on_hand(turn.book) if act.change else None
     if left is None and act.change == "less":
@@ -72,9 +78,14 @@ async def counted(act: Stock, turn: Turn) -> Answer:
     return Answer(entries=[counted_kg], say=f"So {mass(kg, turn.units)} of starter is on hand.")
 
 
+async def _ripe(turn: Turn) -> list[Due]:
+    """The batches that are to be dried by now."""
+    return [due for due in await turn.book.dues(until=turn.today) if due.what == "dry"]
+
+
 async def _dried(act: Stock, turn: Turn) -> Answer:
     """A batch is dry: how much it gave is asked, for it is on hand from now on."""
-    ripe = [due for due in await turn.book.dues(until=turn.today) if due.what == "dry"]
+    ripe = await _ripe(turn)
     if not ripe:
         return SILENCE
     return Answer(
@@ -84,44 +95,71 @@ async def _dried(act: Stock, turn: Turn) -> Answer:
     )
 
 
-def asked_batch(act: Ask, turn: Turn) -> Answer:
-    """How to mix a batch of starter from so much bran, by both recipes that people quote."""
-    some = act.mass_kg is not None or act.volume_l is not None
-    try:
-        mix = batch(
-            mass_kg=act.mass_kg if some else 1.0,
-            volume_l=act.volume_l if act.mass_kg is None else None,
-            recipe=choices(turn.book.room).recipe,
-            mixed=turn.today,
-        )
-    except Refused as refused:
-        return Answer(say=str(refused))
-    return Answer(say=_recipe(mix, turn.units, turn.today), why=reasons(mix, turn.book.room))
+async def of_bran(act: Ask, turn: Turn) -> Answer:
+    """What is asked of bran by its amount."""
+    match act.what:
+        case "weight":
+            return _weighs(act, turn)
+        case "lasts":
+            return await _lasts(act, turn)
+        case "used":
+            return await _used(turn)
+        case "yield":
+            return batches.comes_to(act, turn)
+        case _:
+            return batches.at_hand(act, turn)
 
 
-def _recipe(mix: Batch, units: Units, today: date) -> str:
-    other = mix.others[0]
-    ripe = mix.ferment_until or today
-    return (
-        f"For {mass(mix.bran_kg, units)} of bran, by {mix.says}: "
-        f"{_ml(mix.molasses_ml, units)} of molasses, {_culture(mix, units)}, and "
-        f"{volume(mix.water_ml / 1000, units)} of water that has stood open for a day.\n"
-        f"Others take {other.says}: {_ml(other.molasses_ml, units)}, with "
-        f"{_ml(other.culture_ml, units)} of culture in {volume(other.water_ml / 1000, units)} of "
-        "water. Either way it should hold when squeezed, and not drip.\n"
-        f"Mixed today it stays airtight until {day(ripe, today)}; dried, it is about "
-        f"{mass(mix.yield_kg, units)}."
+def _weighs(act: Ask, turn: Turn) -> Answer:
+    """What so much bran weighs, or measures."""
+    grams = _kg(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)) * 1000
+    millilitres = bran_ml(grams)
+    spoons = starter(millilitres / SPOON_ML[spoon(turn.units)], grams, turn.units)
+    metric = turn.units == "metric"
+    also = volume(millilitres / 1000, "metric") if metric else mass(grams / 1000, "metric")
+    return Answer(
+        say=f"{capital(spoons)} of bran, {also}.",
+        why=[weighed(millilitres, grams), BRAN_LOOSE.line()],
     )
 
 
-def _culture(mix: Batch, units: Units) -> str:
-    if mix.culture_ml == mix.molasses_ml:
-        return "as much culture"
-    return f"{_ml(mix.culture_ml, units)} of culture"
+async def _lasts(act: Ask, turn: Turn) -> Answer:
+    """How long so much starter lasts, at the group's rate or at that of one household."""
+    kg = _kg(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l))
+    habit = choices(turn.book.room).habit
+    a_household = HOUSEHOLD.value * SEED_KG_WEEK.value / 7
+    g_day = await used_a_day(turn.book, turn.today)
+    try:
+        found = supply(kg, a_household, turn.today, habit=habit, g_day=g_day)
+    except Refused as refused:
+        return Answer(say=str(refused))
+    whose = "At the rate you use it" if g_day else "With one household, by the usual dose"
+    lines = [f"{whose}, {mass(kg, turn.units)} lasts {_span(found, turn.today)}."]
+    if not g_day:
+        lines.append("Log the layers, and I can say for your group.")
+    return Answer(say="\n".join(lines), why=reasons(found, turn.book.room))
 
 
-def _ml(millilitres: float, units: Units) -> str:
-    return measured(millilitres / 1000, units)
+def _span(found: Supply, today: date) -> str:
+    if found.starter_out_on is None or found.starter_out_on > keeps_until(today):
+        return f"for more than a year; it keeps about {number(KEEPS_DRY.value)} months"
+    days = (found.starter_out_on - today).days
+    return f"about {whole_days(days)}, until {day(found.starter_out_on, today)}"
+
+
+async def _used(turn: Turn) -> Answer:
+    """How much starter the doses of the last weeks came to."""
+    doses = await sums.doses_since(turn.book, turn.today - timedelta(days=USE_DAYS - 1))
+    done = [(on, grams) for on, grams in doses if on <= turn.today]
+    if not done:
+        return Answer(say=f"By what was logged, none in the last {number(USE_DAYS / 7)} weeks.")
+    grams, first = sum(grams for _, grams in done), min(on for on, _ in done)
+    since = f"since {day(first, turn.today)}" if first < turn.today else "today"
+    of = f"{len(done)} layer{'s' if len(done) > 1 else ''}"
+    return Answer(
+        say=f"About {mass(grams / 1000, turn.units)} of starter {since}, by the doses on {of}.",
+        why=[f"the doses of the last {USE_DAYS} days add up to {number(grams)} g"],
+    )
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:

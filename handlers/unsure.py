@@ -33,7 +33,8 @@ from handlers.reading.acts import (
 )
 from handlers.reading.makeups import makeup
 from handlers.reading.message import read_message
-from handlers.reading.sizes import bare_amount, bare_volume
+from handlers.reading.sizes import bare_amounts, bare_volume
+from handlers.reading.unlike import asked_of, things_of_each
 from handlers.reading.vocabulary import words_in
 from storage.book import Book
 from storage.rows import Facts, Question
@@ -57,8 +58,9 @@ HOW_MUCH = (
 )
 SOME_DAY = "Which day was that? Say it (“on Thursday”), and I write it down."
 WHICH_DAY = "No calendar has that day. Say it again with the right one."
-MOST_ANSWER_WORDS, MOST_MEASURING_WORDS = 4, 6
-"""A longer message is read for itself, not as the answer to a question, or to how much it was."""
+MOST_ANSWER_WORDS = 4
+MOST_WORDS = {"task": 6, "amount": 16}
+"""A longer message is read for itself, not as the answer to a question that lacks that."""
 
 FIRST = "first"
 """Who has told more since calls by it what was asked about."""
@@ -154,9 +156,7 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         if parts or (parts := _confirmed(words, said, question)) is not None:
             return parts
         return _another_amount(words, question, book)
-    longer = question.lacks in ("amount", "task")
-    most = MOST_MEASURING_WORDS if longer else MOST_ANSWER_WORDS
-    if not said or len(said) > most:
+    if not said or len(said) > MOST_WORDS.get(question.lacks, MOST_ANSWER_WORDS):
         return None
     if question.lacks == "which":
         return await _which(said, question, book)
@@ -239,10 +239,14 @@ def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
     room = book.room
     context = Context(at=question.asked_at, zone=ZoneInfo(room.zone), units=room.units)
     message = read_message(words, context)
-    amount = bare_amount(message)
+    amounts = bare_amounts(message)
     [asked] = _guess(question)
-    if amount is None or not isinstance(asked, Ask | _MEASURED):
+    if not amounts or not isinstance(asked, Ask | _MEASURED):
         return None
+    if len(amounts) > 1:
+        lots = things_of_each(amounts, message)
+        return list(asked_of(asked, lots)) if isinstance(asked, Ask) else None
+    amount = amounts[0]
     mass, volume = (amount.value, None) if amount.quantity == "mass" else (None, amount.value)
     if isinstance(asked, Drain):
         return [replace(asked, volume_l=volume)] if volume else None

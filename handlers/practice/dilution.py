@@ -88,6 +88,8 @@ _ASK = "say two of liquid, water, the whole mix and the ratio, such as 9 L of wa
 _UNDILUTED = "A ratio of 1:0 has no water in it: undiluted it is for drains only, never for plants."
 _AGREES = 0.01
 """How far three figures may differ and still agree."""
+_OFF = 0.05
+"""How far a ratio may be from what is wanted before it is called too strong or too mild."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,6 +107,8 @@ class Dilution(Reckoning):
     use: Use | None = None
     remark: str = ""
     """A word on the ratio: what it really is, or that it is too strong or mild; may be empty."""
+    more_water_l: float = 0.0
+    """Water that makes a mix that is too strong right; 0 where it is not."""
 
 
 def dilute(
@@ -141,6 +145,7 @@ def dilute(
     put_right = _claimed(parts, liquid, water, tablespoon)
     compared = _compared(ratio, water, use, tablespoon, said=amounts == 1)
     remark = " ".join((*_convention(ratio, water), *(put_right or compared)))
+    more = 0.0 if put_right else _lacking(liquid, water, use)
     enough = _enough(liquid + water, from_liquid=amounts == 1 and liquid_ml is not None)
     return Dilution(
         liquid_ml=liquid * 1000,
@@ -150,6 +155,7 @@ def dilute(
         one_in=ratio + 1,
         use=use,
         remark=remark,
+        more_water_l=more,
         caution="liquid",
         chosen=tuple(CHOSEN[use] for use in CHOSEN if use == by_use),
         cans=(liquid + water) / CAN.value,
@@ -162,6 +168,7 @@ def dilute(
         lines=(
             _said(liquid, water, use),
             *((remark,) if remark else ()),
+            *((f"Or add {_volume(more)} of water to it.",) if more else ()),
             *enough,
         ),
     )
@@ -245,11 +252,18 @@ def _compared(
     if not water or wanted.low is None or wanted.high is None:
         return ()
     takes = _takes(water, wanted.value, tablespoon)
-    if ratio < wanted.low * (1 - 0.05):
+    if ratio < wanted.low * (1 - _OFF):
         return (f"That is stronger than the usual 1:{_whole(wanted.low)}: {takes}.",)
-    if ratio > wanted.value * (1 + 0.05) and use is None and not said:
+    if ratio > wanted.value * (1 + _OFF) and use is None and not said:
         return (f"That is milder than 1:{_whole(wanted.value)}: {takes}.",)
     return ()
+
+
+def _lacking(liquid: float, water: float, use: Use | None) -> float:
+    """Litres of water that bring a mix that is too strong to what its use, or a bed, wants."""
+    wanted = PARTS[use or "bed"]
+    strong = water and wanted.low and water < wanted.low * liquid * (1 - _OFF)
+    return wanted.value * liquid - water if strong else 0.0
 
 
 def _takes(water: float, parts: float, tablespoon: Spoon) -> str:

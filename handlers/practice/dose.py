@@ -87,7 +87,9 @@ MOST_LAYER_KG = 60.0
 _PLAIN = frozenset({"vegetable", "fruit", "coffee", "garden", "paper"})
 _MORE = (
     (1.15, "a little more"),
-    (1.35, "a third more"),
+    (1.225, "a fifth more"),
+    (1.29, "a quarter more"),
+    (1.4, "a third more"),
     (1.6, "half as much again"),
     (1.85, "three quarters more"),
 )

@@ -119,11 +119,15 @@ def quoted(text: str) -> str:
 _QUARTERS = ("", "¼", "½", "¾")
 
 
-def spoons(value: float) -> str:
-    """A count of spoons as people measure: quarters up to two, halves up to ten, then whole."""
+def in_spoons(value: float) -> float:
+    """A count of spoons that people measure: quarters up to two, halves up to ten, then whole."""
     step = 0.25 if value < 2 else 0.5 if value < 10 else 1.0
-    quarters = max(1, round(value / step) * round(step * 4))
-    whole, rest = divmod(quarters, 4)
+    return max(0.25, round(value / step) * step)
+
+
+def spoons(value: float) -> str:
+    """A count of spoons as people measure it: "1¾"."""
+    whole, rest = divmod(round(in_spoons(value) * 4), 4)
     return f"{whole or ''}{_QUARTERS[rest]}"
 
 

@@ -155,6 +155,15 @@ def mix(bran: float, recipe: Recipe, goal: float, water: float | None = None) ->
     return _with_water(bran, recipe, water)
 
 
+def bran_for(
+    recipe: Recipe, goal: float, culture_l: float | None = None, molasses_l: float | None = None
+) -> float:
+    """Bran (kg) for which so many litres of each are enough: all of a recipe grows with it."""
+    each = mix(1.0, recipe, goal)
+    stocks = ((culture_l, each.culture), (molasses_l, each.molasses))
+    return min(litres / need for litres, need in stocks if litres is not None)
+
+
 def _with_water(bran: float, recipe: Recipe, water: float) -> Mix:
     share = water / WATER_TO_CULTURE.value
     if recipe == "tablespoon":

@@ -39,10 +39,12 @@ Topic = Literal[
     "liquid",
     "moisture",
     "carbon",
+    "bran",
 ]
 """What can be asked. `why` is read only where `Context.after_bot` holds, `me` (what is known of
 the sender) only where `Context.to_bot` does, and what comes after it (when a bin is full, how many
-bins are wanted, how much liquid is normal, moisture, C:N) only where `Context.in_room` does."""
+bins are wanted, how much liquid is normal, moisture, C:N, bran by its amount) only where
+`Context.in_room` does."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -327,13 +329,17 @@ class Ask(_Act):
     rich: float | None = None
     water_l: float | None = None
     liquid_l: float | None = None
+    total_l: float | None = None
+    """Of liquid and water together, told only in a room (`dilution`)."""
     parts: float | None = None
     """Parts of water to one part of liquid."""
     use: str | None = None
+    at_hand: Mapping[str, float] | None = None
+    """Litres of culture and of molasses that there are, told only in a room (`bran`)."""
     area_m2: float | None = None
     signs: tuple[Sign, ...] = ()
     what: str | None = None
-    """What may go in, in the words said (`allowed`)."""
+    """What may go in, in the words said (`allowed`); what of it is asked (`bran` and others)."""
     place: str | None = None
     """The bed that is meant, by a name in `Context.places` (`bed`)."""
     week_kg: float | None = None

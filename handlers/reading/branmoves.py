@@ -9,6 +9,8 @@ from handlers.reading.quantities import amount_sum
 from handlers.reading.vocabulary import words_in
 
 _RULE = "starter came or went"
+A_BATCH = "a batch came to so much"
+"""It is that of starter where one was mixed that can be dry by now."""
 _LEAD = r"^(?:(?:i|we|qmember|just|also|and|ok|oops|sorry|accidentally|have|had|'ve|,) )*"
 _MUCH = (
     r"(?:(?:about|around|roughly|some|a) )*qmuch (?:of )?(?:(?:the|our|my|dry|fresh|new|bokashi) )*"
@@ -32,14 +34,18 @@ _IS_DRY = (
     rf"{_LEAD}dried (?:all )?{_READY}"
 )
 _DRIED = Late(
-    rf"(?:{_IS_DRY})(?: (?:[,:;-]|and|it|is|was|came to|made|gave|weighs|about|today))* qmuch\b|"
+    rf"(?:{_IS_DRY})(?: (?:[,:;-]|and|it|is|'s|was|came to|made|gave|weighs|about|today))* qmuch\b|"
     rf"{_LEAD}(?:bagged|jarred|packed)(?: up)? {_MUCH}"
+)
+_CAME_TO = Late(
+    rf"{_LEAD}{_READY} (?:dried )?(?:came (?:to|out at)|gave|made|yielded|turned out(?: at)?)"
+    r"(?: (?:about|around|roughly|in all|only))* qmuch(?: of (?:dry |dried )?qbran)?$"
 )
 _DRY = Late(rf"(?:{_IS_DRY})(?: today| now| at last| ,| done)*$")
 _CUES = words_in(
     "bought purchased received picked ordered collected fetched another extra further gave lent "
     "spilled spilt lost wasted donated sold binned threw took brought carried passed handed "
-    "dried dry bagged jarred packed"
+    "dried dry bagged jarred packed came made yielded turned"
 )
 _BATCH = BRAN | {"batch"}
 _OTHERWISE = words_in("left remaining now not on over into in")
@@ -60,14 +66,16 @@ def bran_moved(message: Message) -> Stock | None:
     if not measured:
         return Stock(change="more", rules=(_RULE,)) if _DRY.match(_text(message)) else None
     text = _text(message, measured[0])
-    if "qbran" not in text and "dry" not in message.norms:
+    is_bran = "qbran" in text or "dry" in message.norms
+    came = _CAME.match(text) or _DRIED.match(text) or _CAME_TO.match(text)
+    if not is_bran and (came is None or "batch" not in came[0] or measured[0].vessel):
         return None
-    came = _CAME.match(text) or _DRIED.match(text)
     found = came or _WENT.match(text)
     if found is None or not _OTHERWISE.isdisjoint(text[found.end() :].split()):
         return None
     mass, volume = amount_sum(measured)
-    return Stock(mass_kg=mass, volume_l=volume, change="more" if came else "less", rules=(_RULE,))
+    rule = _RULE if is_bran else A_BATCH
+    return Stock(mass_kg=mass, volume_l=volume, change="more" if came else "less", rules=(rule,))
 
 
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})

@@ -6,6 +6,7 @@ when is it full?", "how much nitrogen is in the blue bin?".
 """
 
 from handlers.reading.acts import Ask
+from handlers.reading.doses import of_scraps, weighs_scraps
 from handlers.reading.howmany import weekly_kg
 from handlers.reading.late import Late
 from handlers.reading.question import CRAFT, Question
@@ -36,7 +37,7 @@ _ELSEWHERE = words_in("fridge freezer car boot bag oven soil bread bed soup sauc
 
 def asks_contents(q: Question) -> Ask | None:
     """The question with the bin that it is about, if it is one of these."""
-    if not q.has(CUES) or q.has(_ELSEWHERE):
+    if not q.has(CUES) or (q.has(_ELSEWHERE) and not weighs_scraps(q)):
         return None
     name = next((ref.name for ref in q.bins() if ref.name is not None), None)
     ours = name is not None or q.to_bot or q.message.context.after_bot or q.has(CRAFT)
@@ -56,7 +57,8 @@ def asks_contents(q: Question) -> Ask | None:
         week_kg = weekly_kg(q)
         if week_kg:
             return Ask(topic="full", week_kg=week_kg, bin=name, rules=("asks when it is full",))
-    share = _SHARE.search(q.text) if ours or it else None
-    if share:
-        return Ask(topic="carbon", what=share["what"], bin=name, rules=("asks what it holds",))
+    share = _SHARE.search(q.text)
+    if share and (ours or it or (share["what"] == "nitrogen" and weighs_scraps(q))):
+        act = Ask(topic="carbon", what=share["what"], bin=name, rules=("asks what it holds",))
+        return act if name or it else of_scraps(act, q)
     return None

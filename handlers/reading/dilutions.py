@@ -1,5 +1,7 @@
 """How the liquid of a bin is thinned: the figures of a question about it."""
 
+from collections.abc import Sequence
+
 from handlers.practice.dilution_words import TENDER
 from handlers.reading.acts import Ask, Drain
 from handlers.reading.amounts import Amount
@@ -12,25 +14,16 @@ from handlers.reading.vocabulary import words_in
 
 def dilution_of(q: Question, name: str | None) -> Ask:
     """The question with the litres of liquid and of water told in it; `name` is its bin."""
-    water: float | None = None
-    liquid: float | None = None
     asked = [a for a in q.message.amounts if q.start <= a.start < q.end]
-    exact = any(a.quantity == "volume" and not a.vessel for a in asked)
-    for a in asked:
-        loose = (
-            a.vessel and exact and a.value >= _SPOON_L and called_behind(q.message, a) != "liquid"
-        )
-        if a.quantity not in ("volume", "mass") or loose or of_what(q.message, a) == "bran":
-            continue
-        if _stands_in_it(q, a):
-            continue
-        litres = a.value if a.quantity == "volume" else a.liquid_l
-        if litres is None:
-            continue
-        of_liquid = _is_of_liquid(q, a)
-        if of_liquid and liquid is None:
-            liquid = litres
-        elif not of_liquid and water is None:
+    poured = _poured_into(asked, q)
+    liquid, water = poured or (None, None)
+    total: float | None = None
+    for amount, litres in () if poured else _in_litres(asked, q):
+        if _is_of_liquid(q, amount):
+            liquid = litres if liquid is None else liquid
+        elif q.message.context.in_room and _is_whole(q, amount):
+            total = litres
+        elif water is None:
             water = litres
     if liquid is None and water is not None and water < _SPOON_L and len(q.amounts("volume")) > 1:
         liquid, water = water, max(q.amounts("volume"))
@@ -39,10 +32,11 @@ def dilution_of(q: Question, name: str | None) -> Ask:
         liquid = drawn.volume_l  # "how much water for that?"
     return Ask(
         topic="dilution",
-        water_l=water,
+        water_l=water if total is None else None,
         liquid_l=liquid,
+        total_l=total,
         parts=_parts(q),
-        use=_use(q.message.norms, q.start, q.end),
+        use=_use(q),
         bin=name,
         rules=("asks about dilution",),
     )
@@ -53,10 +47,52 @@ _SPOON_L = 0.25
 """Litres; the smaller of two amounts, if it is no more, is that of the liquid."""
 
 
+def _in_litres(asked: Sequence[Amount], q: Question) -> list[tuple[Amount, float]]:
+    """The amounts of liquid and of water; no vessel beside a measure, and no place to grow in."""
+    exact = any(a.quantity == "volume" and not a.vessel for a in asked)
+    out: list[tuple[Amount, float]] = []
+    for a in asked:
+        loose = (
+            a.vessel and exact and a.value >= _SPOON_L and called_behind(q.message, a) != "liquid"
+        )
+        if a.quantity not in ("volume", "mass") or loose or of_what(q.message, a) == "bran":
+            continue
+        litres = a.value if a.quantity == "volume" else a.liquid_l
+        if litres is not None and not _stands_in_it(q, a):
+            out.append((a, litres))
+    return out
+
+
+def _poured_into(asked: Sequence[Amount], q: Question) -> tuple[float, float] | None:
+    """ "A cup of juice in a bucket of water": the litres of the one and of the other."""
+    volumes = sorted(a for a in asked if a.quantity == "volume" and not a.negative)
+    if len(volumes) != 2 or volumes[1].value < _LEAST_CAN or _asks_water(q):
+        return None
+    small, large = volumes
+    between = q.message.norms[small.end : large.start]
+    poured = not _INTO.isdisjoint(between) and _BETWEEN.issuperset(between)
+    return (small.value, large.value) if poured and small.value < large.value else None
+
+
+_LEAST_CAN = 2.0
+"""Litres; in less than that liquid is kept, not thinned."""
+_INTO = words_in("in into to per")
+_BETWEEN = _INTO | LIQUID | words_in("of the a my our this that")
+
+
+def _is_whole(q: Question, amount: Amount) -> bool:
+    """ "For 7 litres in total": an amount of the mix, and not of the water in it."""
+    behind = q.message.norms[amount.end : amount.end + _BEHIND]
+    return behind[:1] in (["total"], ["altogether"]) or any(behind[: len(w)] == w for w in _WHOLE)
+
+
+_WHOLE = [["in", "total"], ["in", "all"], ["of", "mix"], ["of", "the", "mix"], ["of", "mixture"]]
+
+
 def _is_of_liquid(q: Question, amount: Amount) -> bool:
     """Whether an amount is of liquid: called so, drawn off, thinned, or beside water asked for."""
     norms, end = q.message.norms, amount.end
-    if amount.size:
+    if amount.size and norms[end : end + 1] != ["of"]:
         return False
     for i in range(end, min(len(norms), end + _BEHIND)):
         if norms[i] in LIQUID or norms[i] in MURKY or norms[i] == "stuff":
@@ -71,8 +107,11 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
     if not _OFF.isdisjoint(near):
         return True
     thinned = not _THINNED.isdisjoint(norms[max(q.start, amount.start - 3) : amount.start])
-    asked = any(f" {words} water " in q.text for words in _WATER_ASKED)
-    return asked or thinned or is_drawn(q.message, amount)
+    return _asks_water(q) or thinned or is_drawn(q.message, amount)
+
+
+def _asks_water(q: Question) -> bool:
+    return any(f" {words} water " in q.text for words in _WATER_ASKED)
 
 
 def _stands_in_it(q: Question, amount: Amount) -> bool:
@@ -93,11 +132,14 @@ _THINNED = words_in("dilute diluting thin thinning water cut")
 _WATER_ASKED = ("how much", "how many litres of", "what amount of", "how many litre", "much")
 
 
-def _use(norms: list[str], start: int, end: int) -> str | None:
+def _use(q: Question) -> str | None:
     """What the liquid is for; "house plants" want it far weaker than a bed does."""
-    found = _named_use(norms, start, end)
-    tender = [norm for norm in norms[start:end] if norm in TENDER]
-    if not tender and any(norms[i : i + 3] in _IN_A_TUB for i in range(start, end)):
+    norms = q.message.norms
+    held = {i for a in q.message.amounts if _holds(q, a) for i in range(a.start, a.end)}
+    places = [i for i in range(q.start, q.end) if i not in held]
+    found = _named_use(norms, places)
+    tender = [norms[i] for i in places if norms[i] in TENDER]
+    if not tender and any(norms[i : i + 3] in _IN_A_TUB for i in places):
         tender = ["tub"]
     if not tender or not TENDER.isdisjoint((found or "").split()):
         return found
@@ -107,11 +149,17 @@ def _use(norms: list[str], start: int, end: int) -> str | None:
 _IN_A_TUB = [["in", lead, tub] for lead in ("a", "the", "my", "our") for tub in ("tub", "tubs")]
 
 
-def _named_use(norms: list[str], start: int, end: int) -> str | None:
+def _holds(q: Question, amount: Amount) -> bool:
+    """ "A yoghurt pot of juice": a vessel that is filled with it, and no place for a plant."""
+    of, *behind = q.message.norms[amount.end : amount.end + 3] or [""]
+    return (amount.vessel or amount.size) and of == "of" and not LIQUID.isdisjoint(behind)
+
+
+def _named_use(norms: Sequence[str], places: Sequence[int]) -> str | None:
     """The first plant, place or drain that is named."""
-    for i in range(start, end):
+    for i in places:
         if norms[i] in PLANTS or norms[i] in _DOWN:
-            indoor = i > start and norms[i - 1] in _INDOOR
+            indoor = i > places[0] and norms[i - 1] in _INDOOR
             return f"{norms[i - 1]} {norms[i]}" if indoor else norms[i]
     return None
 

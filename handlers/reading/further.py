@@ -11,11 +11,12 @@ from dataclasses import replace
 from functools import lru_cache
 
 from handlers.reading.acts import Ask, Topic
+from handlers.reading.branasked import CUES as OF_BRAN
+from handlers.reading.branasked import asks_of_bran
 from handlers.reading.contents import CUES, asks_contents
+from handlers.reading.doses import of_scraps, weighs_scraps
 from handlers.reading.howmany import asks_how_many
-from handlers.reading.items import one_food
 from handlers.reading.late import Late
-from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.question import CRAFT, Question
 from handlers.reading.spans import indexes
@@ -72,7 +73,7 @@ _TOO_WET = Late(
 )
 _HOW_WET = Late(
     _LEAD + r"(?:how (?:wet|moist|dry|damp) (?:is|are|'s|should)\b.{0,40}|(?:how|what) (?:is|'s|are"
-    r"|about)\b.{0,20}\bmoisture\b.{0,30}) $"
+    r"|about)\b.{0,20}\bmoisture\b.{0,60}) $"
 )
 
 _CARBON = Late(
@@ -109,9 +110,11 @@ _OF_BEDS = words_in(
 _CUES = (
     words_in(
         "many full filled fill fills liquid leachate liquor runoff run juice tea fluid wet moist "
-        "dry damp soggy sloppy moisture carbon c size sized big large"
+        "dry damp soggy sloppy moisture carbon c size sized big large paper cardboard newspaper "
+        "newsprint carton"
     )
     | CUES
+    | OF_BRAN
 )
 """Words without one of which none of these questions is asked."""
 
@@ -134,6 +137,8 @@ def _words_of(places: tuple[str, ...]) -> frozenset[str]:
 
 def further(q: Question) -> Ask | None:
     """A question that the reading contract has no topic for; None if it is none of these."""
+    if (of_bran := asks_of_bran(q)) is not None:
+        return of_bran
     if not q.has(_CUES):
         return None
     wanted = asks_how_many(q) or asks_contents(q)
@@ -141,18 +146,12 @@ def further(q: Question) -> Ask | None:
         return wanted
     for topic, asks in _TOPICS:
         if asks(q):
-            volumes = q.amounts("volume")
-            made = makeup(q.items()) if topic in _OF_SCRAPS and _bin(q) is None else None
-            masses = q.amounts("mass") if made else []
-            return Ask(
-                topic=topic,
-                materials=None if made is None else made.shares,
-                mass_kg=sum(masses) if masses else None,
-                what=one_food(q.items()) if made else None,
-                bin=_bin(q),
-                volume_l=volumes[0] if topic == "liquid" and volumes else None,
-                rules=(f"asks about {topic}, in a room",),
-            )
+            act = Ask(topic=topic, bin=_bin(q), rules=(f"asks about {topic}, in a room",))
+            given_off = topic == "liquid" and bool(q.amounts("mass")) and weighs_scraps(q)
+            if act.bin is None and (topic in _OF_SCRAPS or given_off):
+                return of_scraps(act, q)
+            volumes = q.amounts("volume") if topic == "liquid" else []
+            return replace(act, volume_l=volumes[0]) if volumes else act
     return None
 
 
@@ -207,13 +206,31 @@ def _liquid(q: Question) -> bool:
 
 
 def _moisture(q: Question) -> bool:
-    if q.bran() or not _of_bins(q):
+    if q.bran() or not (_of_bins(q) or weighs_scraps(q)):
         return False
+    if _soaked_up(q):
+        return not q.has(_HEAP)
     return _TOO_WET.match(q.text) is not None or _HOW_WET.match(q.text) is not None
 
 
 def _carbon(q: Question) -> bool:
+    if weighs_scraps(q) and _soaked_up(q):
+        return q.has(_HEAP)
     return not q.has(_OTHER_CARBON) and _CARBON.search(q.text) is not None
+
+
+def _soaked_up(q: Question) -> bool:
+    """ "How much cardboard for 5 kg of melon?": what dries it, or feeds a heap beside it."""
+    return q.has(_DRY_THINGS) and _HOW_MUCH_DRY.match(q.text) is not None
+
+
+_HEAP = words_in("heap compost pile composting")
+_DRY_THINGS = words_in("paper cardboard newspaper newsprint carton")
+_HOW_MUCH_DRY = Late(
+    _LEAD + r"how much (?:(?:more|torn|dry|shredded|extra|plain|old) )*(?:paper|cardboard|"
+    r"newspaper|newsprint|carton) (?:(?:is|do|should|must|shall|does|goes|to|i|we|you|one|it|need|"
+    r"needed|needs|add|put|mix|want|take|in) )*(?:for|to|with|on|into|beside) \S"
+)
 
 
 _OF_SCRAPS = ("carbon", "moisture")

@@ -75,7 +75,7 @@ def _is_size_of_bin(group: Group, amount: Amount) -> bool:
 def _without_parts(group: Group, amounts: list[Amount]) -> list[Amount]:
     """The amounts without those that are parts of another told before in the sentence."""
     message = group.message
-    parts = [a for a in amounts if _part(message, a)]
+    parts = [a for a in amounts if part_at(message, a)]
     if not parts:
         return amounts
     inside = [a for a in parts if message.has(_INTO, a.end + 2, a.end + 3)]
@@ -84,11 +84,11 @@ def _without_parts(group: Group, amounts: list[Amount]) -> list[Amount]:
         return inside  # "dropped 10 kilos, and 6 of it went into the shed"
     first = message.sentences[group.clauses[0].sentence].start if group.clauses else 0
     known = [a for a in message.amounts if first <= a.start < group.end and a.factor]
-    wholes = {a.quantity for a in known if not _part(message, a)}
-    return [a for a in amounts if a.quantity not in wholes or not _part(message, a)]
+    wholes = {a.quantity for a in known if not part_at(message, a)}
+    return [a for a in amounts if a.quantity not in wholes or not part_at(message, a)]
 
 
-def _part(message: Message, amount: Amount) -> int:
+def part_at(message: Message, amount: Amount) -> int:
     """Where the thing stands of which the amount is a part ("1.2 kg, 800 g of it bread", "of which
     800 g bread", "including 800 g of bread"); 0 if it is no part of what was told.
     """
@@ -284,7 +284,7 @@ def _with_parts(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) 
     out = list(items)
     kept = {a.start for a in amounts}
     for part in group.measured():
-        at = _part(group.message, part)
+        at = part_at(group.message, part)
         if not at and part.start not in kept and not of_what(group.message, part):
             gaps = (0, 1) if group.message.has(REST) else ()  # "250 g cheese, rest veg"
             at = next(

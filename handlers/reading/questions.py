@@ -2,19 +2,19 @@
 
 from dataclasses import replace
 
-from handlers.practice.density import capacity_kg
-from handlers.reading.acts import Act, Ask, Layer, Topic
+from handlers.reading.acts import Act, Ask, Topic
 from handlers.reading.amounts import Amount
 from handlers.reading.asking import is_question
 from handlers.reading.bedsizes import with_size
 from handlers.reading.briefly import PLANTS
 from handlers.reading.dilutions import dilution_of
 from handlers.reading.doers import is_sender
+from handlers.reading.doses import dose_of
 from handlers.reading.further import further, may_be_further, names_place, place_in, placed
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
-from handlers.reading.ofwhat import called_behind, of_what
+from handlers.reading.ofwhat import called_behind
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.summing import summed
@@ -172,7 +172,7 @@ def filled(q: Question, topic: Topic) -> Ask:
         case "dilution":
             return _dilution(q)
         case "dose":
-            return _dose(q)
+            return dose_of(q, _name(q))
         case "batch":
             mass, volume = [a.value for a in _of_bran(q)], q.amounts("volume")
             mass = mass or q.amounts("mass")
@@ -239,7 +239,9 @@ def _dilution(q: Question) -> Ask:
     """The dilution; where soil or scraps are measured out, the trench or the dose instead."""
     if not q.liquid() and _SOIL_FOR.search(q.text):
         return _trench(q)
-    return _dose(q) if not q.liquid() and _measures_scraps(q) else dilution_of(q, _name(q))
+    return (
+        dose_of(q, _name(q)) if not q.liquid() and _measures_scraps(q) else dilution_of(q, _name(q))
+    )
 
 
 def _measures_scraps(q: Question) -> bool:
@@ -267,62 +269,12 @@ def _name(q: Question) -> str | None:
     return before[-1] if before and means_it and not q.bins() else None
 
 
-_LEANING = words_in("that this it those them")
-_FILLING = words_in("fill filling")
-
-
-def _dose(q: Question) -> Ask:
-    masses = [
-        -a.value if a.negative else a.value
-        for a in q.message.amounts
-        if a.quantity == "mass" and q.start <= a.start < q.end and not _is_of_bran(q, a)
-    ]
-    volumes = [] if masses else [v for v in q.amounts("volume") if v >= _LEAST_SCRAPS]
-    made = makeup(q.items())
-    if volumes and q.has(_FILLING) and q.message.context.in_room:
-        # "To fill a 20 L bin": what it holds pressed, far more than one loose layer
-        masses, volumes = [capacity_kg(volumes[0], None if made is None else made.shares)], []
-    last = q.message.context.last
-    if not (masses or volumes or made) and isinstance(last, Layer) and q.has(_LEANING):
-        return Ask(
-            topic="dose",
-            mass_kg=last.mass_kg,
-            volume_l=last.volume_l,
-            materials=last.materials,
-            rich=last.rich,
-            bin=last.bin,
-            rules=("asks about the dose on what was just added",),
-        )
-    return Ask(
-        topic="dose",
-        mass_kg=sum(masses) if masses else None,
-        volume_l=sum(volumes) if volumes else None,
-        materials=None if made is None else made.shares,
-        rich=None if made is None else made.rich,
-        bin=_name(q),
-        rules=("asks about dose",),
-    )
-
-
 def _of_bran(q: Question) -> list[Amount]:
     """Masses in the words that ask, or else those that are said to be of bran."""
     masses = [a for a in q.message.amounts if a.quantity == "mass"]
     start, end = q.own
     asked = [a for a in masses if start <= a.start < end]
     return asked or [a for a in masses if called_behind(q.message, a) == "bran"]
-
-
-def _is_of_bran(q: Question, amount: Amount) -> bool:
-    """Whether an amount is of bran, and not of what bran is asked for ("how much bran on 2 kg")."""
-    if called_behind(q.message, amount) == "bran":
-        return True
-    asked = q.message.has(_ASKS_MUCH, q.start, amount.start)
-    return not asked and of_what(q.message, amount) == "bran"
-
-
-_ASKS_MUCH = words_in("how much many would will does do can kitna cuanto cuanta what")
-_LEAST_SCRAPS = 0.2
-"""Litres; a smaller volume in a question of dose is that of the bran."""
 
 
 def _allowed(q: Question) -> Ask:

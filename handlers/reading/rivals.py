@@ -57,6 +57,8 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         out = [act for act in out if not (isinstance(act, Ask) and act.topic == "due")]
     if any(isinstance(act, Ask) and act.topic == "allowed" for act in out):
         out = [act for act in out if not _is_bare_dilution(act)]
+    if len(message.sentences) == 1 and any(_asks_of(act, "bran") for act in out):
+        out = [act for act in out if not _asks_of(act, "batch", "dose", "starter")]
     out = [act for act in out if not _is_of_trench(act, out, message)]
     deeds = any(isinstance(act, Seal | Drain | Bury | Open) for act in out)
     if (
@@ -92,7 +94,8 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
         case Unsure(guess=(guessed,)):
             return _is_said_by_another(guessed, others, message)
         case Stock(mass_kg=mass) if mass is not None and _is_asked_only(message):
-            return any(_asks_of(other, "batch") and other.mass_kg == mass for other in others)
+            made = [other for other in others if _asks_of(other, "batch", "bran")]
+            return any(other.mass_kg == mass for other in made)
         case Observe(signs=(), celsius=celsius, ph=ph):
             return (celsius is not None or ph is not None) and any(
                 isinstance(other, Amend)
@@ -108,15 +111,23 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
         case Ask(topic="dose"):
             of_bran = any(_asks_of(other, "batch") and other.mass_kg for other in others)
             return of_bran and act.mass_kg is None and not message.has(_ON)
-        case Ask(topic="totals") if message.bran(0, len(message.norms)):
-            one = len(message.sentences) == 1 and "and" not in message.norms
-            return one and any(_asks_of(other, "starter") for other in others)
+        case Ask(topic="totals"):
+            return _is_no_sum(others, message)
         case Ask(topic="trouble", signs=signs) if signs and _CREATURES.issuperset(signs):
             return any(_asks_of(other, "allowed") and not other.materials for other in others)
         case Layer() | Drain():
             struck = any(isinstance(other, Retract) for other in others)
             return struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
     return False
+
+
+def _is_no_sum(others: Sequence[Act], message: Message) -> bool:
+    """ "How much bran have we used", "1:100 for 7 litres in total": no sum of scraps is asked."""
+    if any(_asks_of(other, "dilution") and other.total_l for other in others):
+        return True
+    one = len(message.sentences) == 1 and "and" not in message.norms
+    of_bran = one and message.bran(0, len(message.norms))
+    return of_bran and any(_asks_of(other, "starter") for other in others)
 
 
 _SLUDGE = words_in("sludge slurry soup slop slops mush")
@@ -143,8 +154,8 @@ def _is_gainsaid(message: Message) -> bool:
     return len(message.sentences) == 1 and bool(dry and drawn) and max(dry) < min(drawn)
 
 
-def _asks_of(act: Act, topic: str) -> TypeGuard[Ask]:
-    return isinstance(act, Ask) and act.topic == topic
+def _asks_of(act: Act, *topics: str) -> TypeGuard[Ask]:
+    return isinstance(act, Ask) and act.topic in topics
 
 
 _ON = words_in("layer layers scraps per on")

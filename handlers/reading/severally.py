@@ -1,4 +1,6 @@
-"""One question about several things or bins: "can meat and bones go in?", "how full are both?"."""
+"""One question about several things or bins: "can meat and bones go in?", "how full are both?"; or
+about what was weighed and what was measured: "how much bran for 1 kg of meat and 3 L of peel?".
+"""
 
 from collections.abc import Sequence
 from dataclasses import replace
@@ -7,6 +9,7 @@ from handlers.reading.acts import Act, Ask
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.spans import in_a_row
+from handlers.reading.unlike import asked_of, things_of_each
 from handlers.reading.vocabulary import words_in
 
 _JOINTS = words_in("and or & n + , the our bin bins bucket") | {"\n"}
@@ -27,6 +30,8 @@ def each_asked(acts: Sequence[Act], message: Message) -> list[Act]:
             parts = _of_each_thing(act, message)
         elif isinstance(act, Ask) and act.topic in ("bin", "full") and act.bin:
             parts = _of_each_bin(act, message)
+        elif isinstance(act, Ask) and act.topic == "dose":
+            parts = _of_each_measure(act, message)
         out += parts if 1 < len(parts) <= _MOST else [act]
     return out
 
@@ -51,6 +56,13 @@ def _of_each_thing(act: Ask, message: Message) -> list[Act]:
             )
         )
     return parts
+
+
+def _of_each_measure(act: Ask, message: Message) -> list[Act]:
+    if act.mass_kg is None or act.volume_l is None:
+        return []
+    lots = [lot for lot in things_of_each(message.amounts, message) if lot[1]]
+    return list(asked_of(act, lots))
 
 
 def _of_each_bin(act: Ask, message: Message) -> list[Act]:

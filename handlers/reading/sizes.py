@@ -108,15 +108,15 @@ def _is_layer(message: Message, ref: BinRef) -> bool:
     return isinstance(last, Layer) and bool(last.volume_l) and ref.name in (None, last.bin)
 
 
-def bare_amount(message: Message) -> Amount | None:
-    """ "About 2 kg", "1 kg left", "a bucket of rice": an amount, if that is all it says."""
+def bare_amounts(message: Message) -> list[Amount]:
+    """ "About 2 kg", "2 kg peel and a bucket of rice": the amounts, if it says no more."""
     measured = message.measured()
     held = indexes(measured, message.items)
     rest = {w.norm for i, w in enumerate(message.words) if i not in held and w.kind != "sign"}
     asked = any(sentence.asked for sentence in message.sentences)
-    if asked or not rest <= _BARE | _LEFT or len(measured) != 1:
-        return None
-    return measured[0] if measured[0].value > 0 and not measured[0].negative else None
+    if asked or not rest <= (_BARE | _LEFT | _AND if len(measured) > 1 else _BARE | _LEFT):
+        return []
+    return measured if all(a.value > 0 and not a.negative for a in measured) else []
 
 
 def bare_volume(text: str, units: Units) -> float | None:
@@ -137,4 +137,5 @@ def bare_volume(text: str, units: Units) -> float | None:
 
 
 _LEFT = words_in("left we have there are still of bran starter maybe roughly please say full")
+_AND = words_in("and plus with")
 _BARE = _ABOUT | words_in("it that one is 's holds size bin litre think i its in all")

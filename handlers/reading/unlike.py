@@ -5,8 +5,9 @@ volume, each with what was measured so.
 from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
+from typing import TypeVar
 
-from handlers.reading.acts import Layer
+from handlers.reading.acts import Ask, Layer
 from handlers.reading.amounts import Amount
 from handlers.reading.grouping import whole_of
 from handlers.reading.items import Item
@@ -42,8 +43,8 @@ def parted(layer: Layer, message: Message) -> list[Layer]:
         return [layer]
     by_volume = sum(amount.value for amount, _ in poured)
     return [
-        _made_of(layer, weighed),
-        _made_of(replace(layer, mass_kg=None, volume_l=by_volume), poured),
+        made_of(layer, weighed),
+        made_of(replace(layer, mass_kg=None, volume_l=by_volume), poured),
     ]
 
 
@@ -79,8 +80,25 @@ def things_of_each(
     return list(zip(ordered, held, strict=True))
 
 
-def _made_of(layer: Layer, lots: Sequence[tuple[Amount, list[Item]]]) -> Layer:
+_Act = TypeVar("_Act", Layer, Ask)
+
+
+def made_of(act: _Act, lots: Sequence[tuple[Amount, list[Item]]]) -> _Act:
+    """The act with the make-up of the things of each amount, by their amounts."""
     items = [item for _, each in lots for item in each]
     weights = [amount.value / len(each) for amount, each in lots for _ in each]
     made = makeup(items, weights)
-    return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
+    return act if made is None else replace(act, materials=made.shares, rich=made.rich)
+
+
+def asked_of(act: Ask, lots: Sequence[tuple[Amount, list[Item]]]) -> list[Ask]:
+    """The question once of what was weighed and once of what was measured by volume."""
+    out: list[Ask] = []
+    for quantity in ("mass", "volume"):
+        own = [lot for lot in lots if lot[0].quantity == quantity]
+        total = sum(amount.value for amount, _ in own)
+        weight, litres = (total, None) if quantity == "mass" else (None, total)
+        if own:
+            asked = replace(act, mass_kg=weight, volume_l=litres)
+            out.append(made_of(asked, own) if all(items for _, items in own) else asked)
+    return out

@@ -50,8 +50,8 @@ async def test_a_spoon_to_the_gallon_is_told_kindly(group: Group) -> None:
 @pytest.mark.parametrize(
     ("units", "water_l", "use", "begins", "more"),
     [
-        ("imperial", 0.56826125, "seedlings", "0.57 mL of liquid in 1 pint", "into 1 gallon and"),
-        ("us", 0.473176473, "seedlings", "0.47 mL of liquid in 2 cups", "into 1¼ gallons and"),
+        ("imperial", 0.56826125, "seedlings", "0.57 mL of liquid in 1 pint", "into 1⅛ gallons and"),
+        ("us", 0.473176473, "seedlings", "0.47 mL of liquid in 2 cups", "into 1⅜ gallons and"),
         ("metric", 0.25, "pots", "0.5 mL of liquid in 250 mL", "into 2.5 L and use 250 mL"),
         ("us", 0.946352946, "pots", "1.9 mL of liquid in 1 quart", "into 2¾ quarts and"),
         ("metric", 2.0, "pots", "4 mL of liquid in 2 L", ""),

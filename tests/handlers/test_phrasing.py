@@ -40,6 +40,9 @@ def test_whole_days(count: int, said: str) -> None:
         (9.0, "metric", "9 L"),
         (LITRES["us_gallon"] * 2.5, "us", "2½ gallons"),
         (LITRES["us_gallon"], "us", "1 gallon"),
+        (16.53, "us", "4⅜ gallons"),  # 30 lb in the ground, and twice that of soil
+        (33.07, "us", "8¾ gallons"),
+        (LITRES["us_gallon"] * 12.4, "us", "12½ gallons"),
         (LITRES["us_cup"] * 1.5, "us", "1½ cups"),
         (LITRES["us_fluid_ounce"] * 4, "us", "4 fl oz"),
         (0.01, "imperial", "10 mL"),
@@ -81,7 +84,7 @@ def test_a_stretch_of_days(start: date, end: date, said: str) -> None:
 @pytest.mark.parametrize(
     ("tablespoons", "said"),
     [
-        (0.3, "½ tablespoon (about 3 g)"),
+        (0.3, "¼ tablespoon (about 3 g)"),
         (1.0, "1 tablespoon (about 3 g)"),
         (3.4, "3½ tablespoons (about 3 g)"),
         (14.2, "14 tablespoons (about 3 g)"),

@@ -63,6 +63,20 @@ def test_the_liquid_told_in_a_sentence_beside(
     assert (asked.liquid_l, asked.water_l) == (liquid, water)
 
 
+@pytest.mark.parametrize(
+    ("text", "liquid", "water"),
+    [
+        ("is a cup of juice in a 12 L can too strong?", 0.25, 12),
+        ("I've 90 ml of juice in a mug, how much water?", 0.09, None),
+        ("3 L of leachate in a bucket, how much water?", 3, None),
+        ("got 2 cups total from the shed, how much water?", 0.5, None),
+    ],
+)
+def test_liquid_in_a_vessel(text: str, liquid: float, water: float | None) -> None:
+    (asked,) = (act for act in acts(text, in_room=True) if isinstance(act, Ask))
+    assert (asked.liquid_l, asked.water_l, asked.total_l) == (liquid, water, None)
+
+
 def test_the_figures_that_were_said() -> None:
     assert _ask("how much bran for 2 kg of fish?").mass_kg == 2
     assert _ask("how much juice in a 2 gallon can?").water_l == pytest.approx(2 * IMPERIAL_GALLON)
