@@ -13,6 +13,7 @@ from handlers import (
     renaming,
     rota,
     rules,
+    swaps,
 )
 from handlers.answer import Answer, Turn
 from handlers.reading import communal as said
@@ -49,7 +50,7 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
         case said.WhoseTurn():
             return await rota.shown(plan.bin, turn, plan.on)
         case said.Swap():
-            return await rota.wished(plan, turn)
+            return await swaps.wished(plan, turn)
         case said.Rename():
             return await renaming.renamed(plan, turn)
         case said.Retire():

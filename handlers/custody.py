@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
-from handlers import rota
+from handlers import swaps
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.bins import choose, which
 from handlers.handover import card
@@ -151,7 +151,7 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
             if is_consent
             else stays(mine[0].bin, mine[0].custody, mine[0].offer.receiver, turn)
         )
-    if swapped := await rota.swap_accepted(turn, turn.refers_to):
+    if swapped := await swaps.accepted(turn, turn.refers_to):
         return swapped
     if about is None and not act.bare:
         about = await lapsed(turn)
@@ -192,7 +192,7 @@ async def _passes(
     concerned = (keeper, offer.writer if offer else None)
     calls = dict.fromkeys(name for name in concerned if name and name != turn.sender)
     strikes = [custody.coming] if custody.coming else []
-    strikes += await rota.kept(bin, turn)
+    strikes += await swaps.kept(bin, turn)
     return Answer(entries=[entry], strikes=strikes, say="\n".join(lines), calls=list(calls))
 
 
@@ -256,7 +256,7 @@ async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
             if can and offer.receiver:
                 return _refused(bin, custody, [], [offer.writer], turn)
             return SILENCE
-    swapped = await rota.swap_accepted(turn, event) if yes else None
+    swapped = await swaps.accepted(turn, event) if yes else None
     return swapped or SILENCE
 
 
@@ -278,7 +278,7 @@ async def declined(act: Decline, turn: Turn) -> Answer:
             return await _given_back(bin, taken, turn)
     if about and waiting:
         return Answer(entries=[turn.entry("decline", bin=waiting[0].bin.name)], noted=True)
-    return await rota.swap_declined(turn)
+    return await swaps.declined(turn)
 
 
 async def _just_taken(bin: Bin, custody: Custody, turn: Turn) -> Entry | None:

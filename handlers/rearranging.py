@@ -4,7 +4,7 @@ from handlers import rota
 from handlers.answer import Answer, Turn
 from handlers.phrasing import capital
 from handlers.reading.communal import DUTIES, Duty, Place, Rearranged, Rota
-from handlers.rotas import RotaState, is_on
+from handlers.rotas import RotaState, called, is_on
 
 
 async def rearranged(plan: Rearranged, turn: Turn) -> Answer:
@@ -18,7 +18,7 @@ async def rearranged(plan: Rearranged, turn: Turn) -> Answer:
         return await rota.shown(plan.bin, turn)
     if plan.place:
         told = [name for name in (plan.member, plan.other) if name]
-        known = await rota.called(told, turn) if told else []
+        known = await called(told, turn) if told else []
         missing = [name for name in known[1:] if name not in names]
         if missing:
             return Answer(say=f"{capital(missing[0])} is not on that rota.")

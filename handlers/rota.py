@@ -1,17 +1,18 @@
-"""Turns at keeping, draining or carrying a bin: agreed, shown, swapped."""
+"""Turns at keeping, draining or carrying a bin: agreed, shown, ended."""
 
 from collections.abc import Sequence
 from datetime import date, timedelta
 
-from handlers.answer import SILENCE, Answer, Turn
+from handlers.answer import Answer, Turn
 from handlers.dues import ALL_BINS
-from handlers.people import gone_from, is_same, known_as, unheard
+from handlers.people import gone_from, is_same, unheard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.figure import listed, number, quoted
-from handlers.reading.communal import Joining, Quitting, Rota, RotaOver, Swap
-from handlers.rotas import AHEAD, RotaState, absences_known, is_on, rotas_of
-from handlers.turns import Exchange, Gone, Stint, Turns
-from storage.rows import Bin, Entry, Facts, NewEntry
+from handlers.reading.communal import Joining, Quitting, Rota, RotaOver
+from handlers.rotas import AHEAD, RotaState, absences_known, bin_of, called, is_on, rotas_of
+from handlers.swaps import open_wishes, wish_line
+from handlers.turns import Gone, Stint, Turns
+from storage.rows import Bin, Facts, NewEntry
 
 SHORTEST, LONGEST = 1, 90
 """Days of a turn."""
@@ -87,18 +88,6 @@ async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, str]:
     return known, ""
 
 
-async def called(names: Sequence[str], turn: Turn) -> list[str]:
-    """The members of a rota by the names they show; all who are here if none is named."""
-    members = await turn.book.members()
-    if not names:
-        return [member.name for member in members if member.user and member.present]
-    found = []
-    for name in names:
-        known = known_as(name, members)
-        found.append(known[0].name if known else name)
-    return list(dict.fromkeys(found))
-
-
 def _deed(duty: str, bin: Bin | None) -> str:
     return f"{duty} {the(bin.name) if bin else ALL_BINS}"
 
@@ -124,7 +113,7 @@ async def lines(bins: Sequence[Bin], turn: Turn, on: date | None = None) -> list
             coming = one.coming(turn.today, ahead=day_of - turn.today + AHEAD)
             stints = [stint for stint in coming if stint.end >= day_of]
             said.append(f"Turn to {one.deed}: {_told(stints, turn.today)}.")
-            said += [_wished(wish, one, turn) for wish in _open_wishes(one, turn.today)]
+            said += [wish_line(wish, turn) for wish in open_wishes(one, turn.today)]
     return said
 
 
@@ -178,11 +167,6 @@ async def ended(plan: RotaOver, turn: Turn) -> Answer:
     return Answer(entries=[entry], say=f"No more turns to {one.deed}.")
 
 
-def bin_of(one: RotaState) -> str | None:
-    """The name of its bin; None for all of them."""
-    return one.bin.name if one.bin else None
-
-
 async def meant(
     bin: str | None, duty: str | None, turn: Turn, member: str | None = None
 ) -> RotaState | Answer:
@@ -200,123 +184,6 @@ async def meant(
         return (await shown(None, turn)) if not current else Answer(say="There is no such rota.")
     names = listed([f"to {one.deed}" for one in fitting], "or")
     return Answer(say=f"Which rota: {names}? Say it again with the bin's name.")
-
-
-async def wished(plan: Swap, turn: Turn) -> Answer:
-    """A member would rather have another turn than theirs; the others are asked."""
-    found = await _own_stint(plan, turn)
-    if found is None:
-        return SILENCE if plan.told else Answer(say="You have no turn coming up that I know of.")
-    one, stint = found
-    before = [wish for wish in _open_wishes(one, turn.today) if _is_of(wish, stint)]
-    to = (await called([plan.to], turn))[0] if plan.to else None
-    facts = Facts(words=one.duty)
-    entry = turn.entry("swap", bin=bin_of(one), on=stint.start, receiver=to, facts=facts)
-    others = [to] if to else [name for name, _ in one.members if name != turn.sender]
-    asked = f"{capital(to)}, can you swap" if to else "Who can swap"
-    days = span(stint.start, stint.end, turn.today)
-    return Answer(
-        entries=[entry],
-        strikes=before,
-        say=f"{asked} with {turn.sender}: {one.deed}, {days}? Say “I can” or put "
-        f"👍 here; {turn.sender} does your next turn for it.",
-        calls=[name for name in others if is_on(one, name)],
-    )
-
-
-async def _own_stint(plan: Swap, turn: Turn) -> tuple[RotaState, Stint] | None:
-    """The sender's turn on a day, or the next one; of the bin that was named, if one was."""
-    found = [
-        (one, stint)
-        for one in await rotas_of(turn.book, turn.today)
-        if plan.bin is None or (one.bin and is_same(one.bin.name, plan.bin))
-        for stint in one.coming(turn.today, ahead=one.round)
-        if stint.member == turn.sender and (plan.on is None or stint.start <= plan.on <= stint.end)
-    ]
-    return min(found, key=lambda each: each[1].start, default=None)
-
-
-def _open_wishes(one: RotaState, today: date) -> list[Entry]:
-    """Swaps asked for that can still be agreed."""
-    has = {(stint.member, stint.start) for stint in one.coming(today, ahead=one.round)}
-    return [wish for wish in one.wishes if (wish.member, wish.on) in has]
-
-
-def _is_of(wish: Entry, stint: Stint) -> bool:
-    """Whether a swap that was asked for is of that turn."""
-    return (wish.member, wish.on) == (stint.member, stint.start)
-
-
-async def kept(bin: Bin, turn: Turn) -> list[Entry]:
-    """The swaps that a member asked for and needs no more: they take their turn with the bin."""
-    return [
-        wish
-        for one in await rotas_of(turn.book, turn.today)
-        if one.duty == "keep" and one.bin in (None, bin)
-        for wish in _open_wishes(one, turn.today)
-        for stint in one.coming(turn.today)[:1]
-        if stint.member == turn.sender and _is_of(wish, stint)
-    ]
-
-
-def _wished(wish: Entry, one: RotaState, turn: Turn) -> str:
-    when = day(wish.on, turn.today) if wish.on else ""
-    if wish.member is None:
-        return f"Nobody is there for the turn from {when}: say “I can” if you are."
-    return f"{capital(wish.member)} would like to swap the turn from {when}."
-
-
-async def swap_accepted(turn: Turn, event: str | None) -> Answer | None:
-    """Somebody does the turn of another, who does their next one for it; None: there is none.
-
-    `event`: the message that asked for it, if that is known.
-    """
-    found = await _answerable(turn, event)
-    if found is None:
-        return None
-    one, wish = found
-    assert wish.on is not None  # every wish is for a day
-    stint = next(s for s in one.coming(turn.today, ahead=one.round) if s.start == wish.on)
-    facts = Facts(words=one.duty)
-    entry = turn.entry("swapped", bin=bin_of(one), on=wish.on, receiver=wish.member, facts=facts)
-    one.exchanges.append(Exchange(giver=wish.member, taker=turn.sender, on=wish.on))
-    after = one.coming(turn.today, ahead=wish.on - turn.today + one.round)
-    if next((s.member for s in after if s.start == wish.on), None) != turn.sender:
-        return Answer(say=f"You are away then. Who else can {one.deed}?")
-    back = [s for s in after if s.owner == turn.sender and s.member == wish.member]
-    days = span(stint.start, stint.end, turn.today)
-    lines = [f"{capital(turn.sender)} is to {one.deed} {days}."]
-    if back and wish.member:
-        days = span(back[0].start, back[0].end, turn.today)
-        lines.append(f"{capital(wish.member)} does it {days} instead.")
-    calls = [wish.member] if wish.member else []
-    return Answer(entries=[entry], say=" ".join(lines), calls=calls)
-
-
-async def swap_declined(turn: Turn) -> Answer:
-    """A member who was asked by name does not swap."""
-    found = await _answerable(turn, turn.refers_to)
-    if found is None or found[1].receiver is None:
-        return SILENCE
-    one, wish = found
-    return Answer(
-        say=f"Fair enough. Who else can swap with {wish.member}: {one.deed}, from "
-        f"{day(wish.on or turn.today, turn.today)}?"
-    )
-
-
-async def _answerable(turn: Turn, event: str | None) -> tuple[RotaState, Entry] | None:
-    """The latest swap that the sender can agree to, or that of an event."""
-    found = [
-        (one, wish)
-        for one in await rotas_of(turn.book, turn.today)
-        for wish in _open_wishes(one, turn.today)
-        if wish.member != turn.sender
-        and (wish.receiver is None or is_same(wish.receiver, turn.sender))
-    ]
-    if event is not None:
-        found = [each for each in found if each[1].event == event]
-    return max(found, key=lambda each: each[1].id, default=None)
 
 
 async def after_absence(member: str, first: date, last: date | None, turn: Turn) -> list[str]:

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 
+from handlers.answer import Turn
 from handlers.dues import ALL_BINS
-from handlers.people import is_same
+from handlers.people import is_same, known_as
 from handlers.phrasing import the
 from handlers.turns import DAY, Exchange, Gone, Stint, Turns
 from storage import rotas
@@ -192,3 +193,20 @@ def whose_turn(current: Sequence[RotaState], bin: Bin, duty: str, today: date) -
             if stint and stint.start <= today:
                 return stint.member
     return None
+
+
+def bin_of(one: RotaState) -> str | None:
+    """The name of its bin; None for all of them."""
+    return one.bin.name if one.bin else None
+
+
+async def called(names: Sequence[str], turn: Turn) -> list[str]:
+    """The members of a rota by the names they show; all who are here if none is named."""
+    members = await turn.book.members()
+    if not names:
+        return [member.name for member in members if member.user and member.present]
+    found = []
+    for name in names:
+        known = known_as(name, members)
+        found.append(known[0].name if known else name)
+    return list(dict.fromkeys(found))
