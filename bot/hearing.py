@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 from bot import asked, marks, neighbours, unasked
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
-from bot.passing import by_present_name, with_offers
+from bot.passing import by_account, by_present_name, with_offers
 from bot.replying import Replying
 from bot.talk import REMINDERS, Talk
 from handlers import (
@@ -314,6 +314,8 @@ class Hearing:
             acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
+        members = await self.book.members()
+        acts = [by_account(act, members) for act in acts]
         return [by_present_name(act, former) for act in acts] if former else list(acts)
 
     async def _answer(

@@ -1,15 +1,16 @@
 """What a message is read with where bins pass on: what is on offer, and what names bins had."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import timedelta
 
+from bot.heard import local_part
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Context, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.sizes import OF_SIZE
 from storage import custody
-from storage.rows import Bin
+from storage.rows import Bin, Member
 
 ASKED_LATELY = timedelta(days=35)
 """An offer said longer ago has lapsed, but for one of a day far ahead, which is named in words."""
@@ -45,3 +46,13 @@ def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:
     bin = former.get(name.casefold()) if isinstance(name, str) else None
     # Not every act has a bin; those that have one take its name.
     return replace(act, bin=bin.name) if bin else act  # type: ignore[arg-type]
+
+
+def by_account(act: Act | Plan, members: Sequence[Member]) -> Act | Plan:
+    """An act of somebody who is called by the name in their Matrix id, which they show no more."""
+    name = getattr(act, "member", None)
+    if not isinstance(name, str) or any(one.name.casefold() == name.casefold() for one in members):
+        return act
+    called = [m for m in members if m.user and local_part(m.user).casefold() == name.casefold()]
+    # Not every act has a member; those that have one take the name shown.
+    return replace(act, member=called[0].name) if len(called) == 1 else act  # type: ignore[arg-type]

@@ -8,6 +8,7 @@ from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.people import MemberRef
 from handlers.reading.sense import SAID, SPOKE
+from handlers.reading.strangers import stranger
 from handlers.reading.vocabulary import vocabulary, words_in
 
 _QUOTED = 12
@@ -33,7 +34,7 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
     """The member whose doing it is; None when it is the sender."""
     group = groups[k]
     if not group.message.members:
-        return None
+        return stranger(group)
     if group.norms[:1] == ["me"] and any(a.start == group.start + 1 for a in group.amounts):
         return None  # "me 1 kg, Ines 2 kg"
     if group.verb is not None:
@@ -42,7 +43,7 @@ def member_of(groups: Sequence[Group], k: int) -> str | None:
             return None  # "Priya handed me 900 g"
         if _turns_to_us(group, at):
             return None
-    name = _quoted(group) or _before_amount(group) or _named_doer(group)
+    name = _quoted(group) or _before_amount(group) or _named_doer(group) or stranger(group)
     if name is None and _carries_on(group):
         for other in reversed(groups[:k]):
             name = _named_doer(other)

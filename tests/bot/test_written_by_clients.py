@@ -124,3 +124,15 @@ async def test_what_a_neighbour_who_is_mentioned_is_asked_is_left_to_them(
     said = {"msgtype": "m.text", "body": body} | mentions
     assert bool(await room.event("m.room.message", said)) is answered
     assert bool(await room.event("m.room.message", said | {"m.mentions": {}}))
+
+
+async def test_who_is_not_in_the_room_is_kept_by_name(room: TalkingRoom) -> None:
+    [answer] = await room.says("Yusra put 2 kg of apples in yard")
+    assert "by Yusra" in answer.body
+    assert await layers(room) == [("Yusra", 2.0)]
+
+
+async def test_a_name_shown_no_more_is_known_by_the_account(room: TalkingRoom) -> None:
+    await room.calls_itself("Bramble", who="bram")
+    await room.says("Bram put 2 kg of apples in yard")
+    assert await layers(room) == [("Bramble", 2.0)]
