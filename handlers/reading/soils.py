@@ -19,6 +19,8 @@ _BETWEEN = words_in(
 )
 """What stands between the soil and its temperature, beside places, days and names."""
 _SUPPOSING = words_in("if when once until unless till should before")
+_COMPARING = words_in("cooler colder warmer hotter more less above below too higher lower")
+"""Behind a temperature: it is only how far from another."""
 _FARTHEST = 8
 _TOLD = frozenset({"none", "did", "habit", "said"})
 
@@ -57,6 +59,7 @@ def _told(message: Message) -> Amount | None:
         for amount in message.amounts
         if amount.quantity == "celsius"
         and COLDEST <= amount.value <= HOTTEST
+        and not message.has(_COMPARING, amount.end, amount.end + 2)
         and message.sense_at(amount.start) in _TOLD
         and _is_of_soil(message, amount, held)
     ]

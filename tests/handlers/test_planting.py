@@ -34,6 +34,7 @@ async def room(db: Database) -> TalkingRoom:
         (("buried shed", "2 kg peel in shed", "checked the soil and it was 8 degrees"), COLD, 8),
         (("buried shed, soil 8 degrees", "the ground has warmed up to 16 degrees"), WARM, 16),
         (("buried shed under the plum", "we plant once the soil is 8 degrees"), WARM, None),
+        (("buried shed under the plum", "the soil is 8 degrees warmer than in May"), WARM, None),
         (("buried shed under the plum", "is the soil 8 degrees?"), WARM, None),
         (("buried shed under the plum", "it's 8 degrees outside"), WARM, None),
     ],
