@@ -88,7 +88,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Retract():
             if act.which:
                 return await byscraps.struck(act, act.which, turn)
-            return await retracting.retract(act, turn)
+            return await retracting.retract(act, turn, answer)
         case acts.Done():
             return await reminded.done(act, turn, answer)
         case acts.Later():

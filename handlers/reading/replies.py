@@ -145,7 +145,9 @@ def of_scraps(act: Retract, message: Message) -> Retract:
     return act
 
 
-_STRIKING = words_in("scratch strike delete remove cancel erase drop undo scrap out unlog")
+_STRIKING = words_in(
+    "scratch strike delete remove cancel erase drop undo scrap out unlog take leave pull cross rub knock"
+)
 _LEADS = words_in("the that my last layer of record entry")
 
 
