@@ -154,6 +154,19 @@ async def _is_meant(last: Entry, which: str, turn: Turn, made_of: Shares | None 
     )
 
 
+async def told_right(act: Amend, turn: Turn, carry_on: Handler) -> Answer | None:
+    """ "Scratch that", and then "it was 3 kg": what the sender has just struck out stands again as
+    corrected; None where the last words were of anything else.
+    """
+    last = None if turn.refers_to or act.of else await last_lately(turn)
+    if last is None or not last.struck or last.struck_by != await answered_last(turn):
+        return None
+    again = await written_anew(last, act, turn, carry_on)
+    if not again.entries or not await _is_of_sender(last.struck_by or "", turn):
+        return None
+    return replace(again, strikes=[entry for entry in again.strikes if not entry.struck])
+
+
 async def restored(turn: Turn) -> Answer:
     """What the sender has just struck out or corrected stands again; silence where nothing was."""
     event = turn.refers_to or await answered_last(turn)

@@ -84,7 +84,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend():
             if act.which:
                 return await byscraps.corrected(act, act.which, turn, answer)
-            return await bydeed.amend(act, turn, answer)
+            right = await retracting.told_right(act, turn, answer)
+            return right or await bydeed.amend(act, turn, answer)
         case acts.Retract():
             if act.which:
                 return await byscraps.struck(act, act.which, turn)

@@ -1,13 +1,13 @@
 """A record put down to another day by its form alone: "put it down as yesterday"."""
 
-from handlers.reading.acts import Amend
+from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Open, Seal
 from handlers.reading.amending import SHORT, plain_text, word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.vocabulary import words_in
 
-CUES = words_in("put log record enter book mark date 's correct fix not")
+CUES = words_in("put log record enter book mark date 's correct fix not meant mean correction * no")
 """Words without one of which no day is put right."""
 _LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|please|can you|could you|,|[.]) )*"
 _THAT = r"(?:that|it|this|the last)(?: (?:one|entry|lot|layer))?"
@@ -26,10 +26,43 @@ _PUT_DOWN = Late(
     # "not Monday, Tuesday"
      + _LEAD + r"not (?:on )?qday(?: ,| but)* (?:on )?(?P<other>qday)$"
 )
+_ALONE = Late(
+    # "no, Wednesday", "sorry meant Wed", "*Thursday"
+    r"^(?:(?:(?:oh|no|nope|nah|sorry|oops|wait|actually|correction|ah|bot|,|[.:!]) )*"
+    r"(?:(?:no|nope|nah|correction|i (?:mean|meant)|mean|meant)(?: [,.:!])*|[*]) "
+    r"(?:(?:it was|was|that was|on|from) )*|"
+    # "was it Tuesday? no it must have been Wednesday"
+    r"(?:(?:was|is) (?:it|that) (?:on )?qday [?.,]+ )?(?:(?:no|nope|sorry|actually|wait|oh|,|[.]) )*"
+    r"(?:it|that) (?:must|should|mustve|shouldve|mightve|might|would)"
+    r"(?: (?:have|ha|of|ve|'ve))? (?:been )?(?:on )?)"
+    r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$"
+)
+_DATED = Layer | Drain | Seal | Bury | Observe | Open
+"""Records of something done on one day."""
 
 
 def another_day(message: Message) -> Amend | None:
     """The day that the last record is put down to."""
+    return _put_down(message) or _alone(message)
+
+
+def _alone(message: Message) -> Amend | None:
+    """The day alone, of a record that the talk is on."""
+    last = message.context.last
+    if not message.days or not isinstance(last, _DATED) or message.context.on_offer:
+        return None
+    if len(message.norms) > SHORT or message.amounts or message.items or message.bins:
+        return None
+    right = message.days[-1 if message.norms[-2:-1] != ["not"] else 0]
+    if right.past > message.today or right.past == last.on:
+        return None
+    if _ALONE.search(plain_text(message, days=True)) is None:
+        return None
+    return Amend(on=right.past, rules=(BY_FORM,))
+
+
+def _put_down(message: Message) -> Amend | None:
+    """The day that the last record is put down to in so many words."""
     if not message.days or word_count(message) > SHORT or message.amounts or message.items:
         return None
     if message.context.in_room and message.context.last is None:

@@ -18,7 +18,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amending import is_asking
 from handlers.reading.anew import CUES as STRIKING
-from handlers.reading.anew import behind_striking, is_only_a_bin
+from handlers.reading.anew import behind_striking, is_only_one_thing
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
@@ -145,7 +145,7 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
     context = replace(message.context, after_bot=True)
     said = message.text(at, len(message.words))
     rest = read_message(said, context)
-    if is_only_a_bin(rest):  # "scratch that, it was green": as "no, it was green"
+    if is_only_one_thing(rest):  # "scratch that, it was green": as "no, it was green"
         rest = read_message(f"no, {said}", context)
     if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
         return right
