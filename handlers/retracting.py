@@ -21,6 +21,7 @@ from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
+from handlers.reading.amending import UNDONE
 from handlers.reading.onlywrong import ONLY_WRONG, WRONG_BIN
 from handlers.whichrecord import left_without
 from storage import inbox, outbox
@@ -55,9 +56,14 @@ async def retract(act: Retract, turn: Turn, carry_on: Handler) -> Answer:
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:
+        last = targets[-1]
+        if UNDONE in act.rules and last.cause != last.event and not turn.refers_to:
+            return await _struck_back(last.cause, turn)  # the correction, and no more
         back = await _struck_back(targets[0].event, turn)
         return _struck_alone(back, turn) if act.anew else back
     last = None if turn.refers_to else await last_lately(turn)
+    if last and last.struck and UNDONE in act.rules and (again := await restored(turn)) != SILENCE:
+        return again
     if last and last.struck:
         return Answer(say=STRUCK_ALREADY.format(last=describe(last, turn)))
     return await _whose(turn)

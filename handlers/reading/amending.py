@@ -29,6 +29,8 @@ SORRY = words_in(
 
 
 BARE_AMOUNT = "the amount that was asked for"
+UNDONE = "undo what was done last"
+"""The rule of a striking out before which the correction goes that made the record what it is."""
 SHORT = 16
 """Words in a correction or an answer; longer messages tell something new."""
 
