@@ -70,7 +70,7 @@ async def added(act: Layer, turn: Turn) -> Answer:
     if act.on and turn.today - act.on > LONG_AGO:
         return Answer(say=too_long_ago(act.on, turn.today))
     if state and (too_much := _beyond(facts, state, turn)):
-        return Answer(say=too_much)
+        return Answer(say=too_much, query=how_much(replace(act, bin=name)))
     try:
         reckoned = _dose(facts, state, turn) if measured else None
     except Refused as refused:

@@ -56,11 +56,7 @@ async def retract(act: Retract, turn: Turn, carry_on: Handler) -> Answer:
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:
-        last = targets[-1]
-        if UNDONE in act.rules and last.cause != last.event and not turn.refers_to:
-            return await _struck_back(last.cause, turn)  # the correction, and no more
-        back = await _struck_back(targets[0].event, turn)
-        return _struck_alone(back, turn) if act.anew else back
+        return await _struck_whole(act, targets, turn)
     last = None if turn.refers_to else await last_lately(turn)
     if last and last.struck and UNDONE in act.rules and (again := await restored(turn)) != SILENCE:
         return again
@@ -76,6 +72,15 @@ async def _asked_what(last: Entry, turn: Turn, *, of_bin: bool) -> Answer:
     if of_bin and bins:
         say = f"Which bin was it: {listed([the(name) for name in bins], 'or')}? {OR_SCRATCH}"
     return Answer(say=say, query=Query.about(Amend(of=last.event), lacks="which"))
+
+
+async def _struck_whole(act: Retract, targets: Sequence[Entry], turn: Turn) -> Answer:
+    """What a message wrote down, or the correction alone that made its record what it is."""
+    made_by = targets[-1].cause
+    if UNDONE in act.rules and made_by != targets[-1].event and not turn.refers_to:
+        return await _struck_back(made_by, turn)
+    back = await _struck_back(targets[0].event, turn)
+    return _struck_alone(back, turn) if act.anew else back
 
 
 async def _struck_back(event: str, turn: Turn) -> Answer:

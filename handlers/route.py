@@ -89,6 +89,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Retract():
             if act.which:
                 return await byscraps.struck(act, act.which, turn)
+            if act.what:
+                return await bydeed.struck(act, act.what, turn)
             return await retracting.retract(act, turn, answer)
         case acts.Done():
             return await reminded.done(act, turn, answer)

@@ -1,6 +1,7 @@
 """A record struck out, and what is to stand in its place: "scratch that, 4 kg to the shed"."""
 
 from handlers.reading.message import Message
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 CUES = words_in("scratch strike delete undo remove cancel disregard scrap erase forget ignore")
@@ -40,10 +41,11 @@ _MEANT = words_in("its i we should thats twas")
 
 
 def is_only_one_thing(rest: Message) -> bool:
-    """Whether what is told behind it is a bin of the group, a day or an amount, and nothing else."""
+    """Whether what is told behind it is a bin, a day, an amount or a food, and nothing else."""
     refs = [ref for ref in (*rest.bins, *rest.named) if ref.known]
-    spans = [*refs, *rest.days, *rest.measured(), *(i for i in rest.items if not i.generic)]
-    held = {i for each in spans for i in range(each.start, each.end)}
+    items = [item for item in rest.items if not item.generic]
+    spans = [*refs, *rest.days, *rest.measured(), *items]
+    held = indexes(refs, rest.days, rest.measured(), items)
     left = [norm for i, norm in enumerate(rest.norms) if i not in held]
     if not spans and left and rest.words[-1].kind == "number":  # "scratch that, it was 3"
         return _BEFORE_IT.issuperset(left[:-1])

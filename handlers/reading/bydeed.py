@@ -1,10 +1,11 @@
 """A record put right that is called by what was done, whichever was written down last: "the
-draining was 200 ml, not 300", "the shed was sealed on Monday, not Tuesday".
+draining was 200 ml, not 300", "the shed was sealed on Monday, not Tuesday"; or struck out that is
+called by what was done, seen or measured: "delete the pH value", "scratch the draining".
 """
 
 from dataclasses import replace
 
-from handlers.reading.acts import Amend, Drain
+from handlers.reading.acts import Amend, Drain, Retract
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import SHORT, is_asking, plain_text, word_count
 from handlers.reading.late import Late
@@ -30,6 +31,34 @@ _DATED = Late(
     r"(?:on )?qday (?:, )?(?:and )?not (?:on )?qday(?: (?:sorry|actually|[,.!]))*"
 )
 _CORRECTING = words_in("only not just really actually sorry no oops should")
+
+_STRUCK = {
+    "drain draining drainage": "drain", "seal sealing": "seal", "burial burying": "bury",
+    "ph": "ph", "temperature temp": "celsius", "mould mold": "mould",
+    "flies maggots insects": "insects", "observation": "observe",
+}  # fmt: skip
+_BY_WORD = {word: kind for words, kind in _STRUCK.items() for word in words.split()}
+STRUCK = frozenset(_BY_WORD)
+"""Words by which a record is called that is to be struck out."""
+_STRIKE = Late(
+    r"(?:(?:no|oh|ok|sorry|oops|actually|wait|bot|please|pls|can you|could you|and|,) )*"
+    r"(?:(?:scratch|strike|delete|remove|cancel|undo|erase|scrap|drop|cross)(?: out)?|take out) "
+    r"(?:(?:the|my|our|that|last|qbin|'s|green|black|white|blue) )*"
+    rf"(?P<what>{'|'.join(_BY_WORD)})"
+    r"(?: (?:value|reading|record|entry|one|figure|measurement|again|out|"
+    r"(?:of|in|on|from|for)(?: the)? qbin|sorry|please|,))*"
+)
+
+
+def struck_by_kind(message: Message) -> Retract | None:
+    """The striking out of the last record of such a thing, if nothing else is said."""
+    if word_count(message) > SHORT or message.measured() or "?" in message.norms:
+        return None
+    match = _STRIKE.fullmatch(plain_text(message))
+    if match is None:
+        return None
+    bin = message.bins[0].name if message.bins else None
+    return Retract(what=_BY_WORD[match["what"]], bin=bin, rules=("called by what was done",))
 
 
 def kind_right(message: Message) -> Amend | None:

@@ -27,7 +27,7 @@ _ASIDE = words_in(
 )
 _ALL = words_in("all mostly mainly mainly just entirely purely")
 _SMALL = _POINTING | _BEING | _ASIDE
-_CUES = _POINTING | _ALL | words_in("* more nearer closer make same too ditto")
+_CUES = _POINTING | _ALL | words_in("* more nearer closer make same too ditto half")
 
 
 def changed_by_few(message: Message) -> tuple[Act, ...]:
@@ -47,10 +47,23 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
         return ()
     if isinstance(last, Layer) and (shared := _shared(last, message)):
         return shared
+    if isinstance(last, Layer) and _HALF.search(plain_text(message)):
+        return _halved(last)
     found = _times(last, message) or _starred(message) or _number(last, message)
     if found is None and isinstance(last, Layer):
         found = _unit(message) or _made_of(last, message)
     return (replace(found, rules=(_RULE,)),) if found else ()
+
+
+_HALF = Late(r"^(?:(?:no|nope|nah|sorry|oops|,|only|just|about) )+half(?: of (?:it|that))?$")
+
+
+def _halved(last: Layer) -> tuple[Act, ...]:
+    """ "No, half": of the amount; of meat, half of it may be meant to be that."""
+    if last.rich == 1:
+        return (Unsure(guess=(Amend(),), rules=(_RULE,)),)
+    half = _amended(share_of(last, _TIMES["half"]))
+    return (replace(half, rules=(_RULE,)),) if half != Amend() else ()
 
 
 _LIKEWISE = Late(

@@ -26,7 +26,7 @@ from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bydeed import CUES as CALLED_BY_KIND
-from handlers.reading.bydeed import kind_right
+from handlers.reading.bydeed import STRUCK, kind_right, struck_by_kind
 from handlers.reading.byscraps import CUES as CALLED
 from handlers.reading.byscraps import called
 from handlers.reading.bywords import told_by_word
@@ -110,6 +110,8 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
     """What strikes out or puts right a record and says more of it than "that"."""
     if message.has(CALLED) and (by_name := called(message)):
         return (by_name,)
+    if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
+        return (by_kind,)
     return _told_anew(message) or _told_apart(message)
 
 

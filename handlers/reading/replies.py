@@ -152,7 +152,8 @@ def of_scraps(act: Retract, message: Message) -> Retract:
 
 
 _STRIKING = words_in(
-    "scratch strike delete remove cancel erase drop undo scrap out unlog take leave pull cross rub knock"
+    "scratch strike delete remove cancel erase drop undo scrap out unlog take leave pull cross rub "
+    "knock"
 )
 _LEADS = words_in("the that my last layer of record entry")
 

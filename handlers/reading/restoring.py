@@ -13,7 +13,8 @@ CUES = (
     "keep it", "keep that", "keep them", "keep the", "leave it", "leave that", "leave them",
     " back", "restore", "was right", "was correct", "was fine",
     "mean to", "as it was", "mistake", "how do", "how can",
-    "how to", "undo", "not that", "not this", "mean that", "mean this", "an entry", "a record", "unscratch", "undelete", "unstrike",
+    "how to", "undo", "an entry", "a record", "unscratch", "undelete", "unstrike",
+    "not that", "not this", "mean that", "mean this",
 )  # fmt: skip
 _MOST_WORDS = 16
 

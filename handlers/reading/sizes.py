@@ -114,7 +114,7 @@ def bare_amount(message: Message) -> Amount | None:
     held = indexes(measured, message.items)
     rest = {w.norm for i, w in enumerate(message.words) if i not in held and w.kind != "sign"}
     asked = any(sentence.asked for sentence in message.sentences)
-    if asked or not rest <= _BARE | _LEFT or len(measured) != 1:
+    if asked or not rest <= _BARE | _LEFT | _SLIPS or len(measured) != 1:
         return None
     return measured[0] if measured[0].value > 0 and not measured[0].negative else None
 
@@ -136,5 +136,6 @@ def bare_volume(text: str, units: Units) -> float | None:
     return litres if litres and litres >= SMALLEST_BARE else None
 
 
+_SLIPS = words_in("no nope nah sorry oops typo mistake meant should be was actually course make")
 _LEFT = words_in("left we have there are still of bran starter maybe roughly please say full")
 _BARE = _ABOUT | words_in("it that one is 's holds size bin litre think i its in all")

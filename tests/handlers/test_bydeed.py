@@ -94,3 +94,32 @@ async def test_a_layer_of_so_many_litres_is_put_right(room: TalkingRoom) -> None
     await room.says("added 12 L of scraps to the pail bin")
     await room.says("the pail bin was 8 L not 12")
     assert await book(room, "layer") == [2, 1, 8]
+
+
+@pytest.mark.parametrize(
+    ("told", "said", "left"),
+    [
+        ("hello", "scratch the draining", ["layer", "layer"]),
+        ("pH 3.9 in the pail bin", "please delete the pH value", ["layer", "drain", "layer"]),
+        ("white mould on the pail bin", "delete the mould", ["layer", "drain", "layer"]),
+        ("sealed the pail bin", "undo the sealing", ["layer", "drain", "layer"]),
+        ("hello", "delete the mould", ["layer", "drain", "layer"]),
+    ],
+)
+async def test_what_is_called_by_its_kind_is_struck_alone(
+    room: TalkingRoom, told: str, said: str, left: list[str]
+) -> None:
+    await room.says(told)
+    await room.says("mixed a batch of bran, 2 kg")
+    await room.says(said)
+    acts = [e.act for e in await room.standing() if e.act not in ("open", "batch")]
+    assert acts == left
+
+
+async def test_what_holds_more_or_is_anothers_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("the pail bin is at 24 C with pH 3.9")
+    [answer] = await room.says("delete the pH")
+    assert "with what else was seen" in answer.body
+    [answer] = await room.says("scratch the draining", who="bram")
+    assert "ines's" in answer.body
+    assert len(await book(room, "drain", "observe")) == 2
