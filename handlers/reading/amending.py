@@ -23,7 +23,7 @@ from handlers.reading.wording import (
 )
 
 SORRY = words_in(
-    "sorry oops whoops correction typo soz perdon woops ooops oop apologies mistake misread "
+    "sorry oops whoops correction correcting typo soz perdon woops ooops oop apologies mistake misread "
     "pardon actually wait"
 )
 

@@ -7,8 +7,12 @@ from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.vocabulary import words_in
 
-CUES = words_in("put log record enter book mark date 's correct fix not meant mean correction * no")
+CUES = words_in(
+    "put log record enter book mark date 's correct fix not meant mean correction * and"
+)
 """Words without one of which no day is put right."""
+AND_SO = "a day that goes on from a correction"
+"""The rule of a day that is right only of a record that was corrected before."""
 _LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|please|can you|could you|,|[.]) )*"
 _THAT = r"(?:that|it|this|the last)(?: (?:one|entry|lot|layer))?"
 _PUT_DOWN = Late(
@@ -38,6 +42,7 @@ _ALONE = Late(
     r"(?: (?:have|ha|of|ve|'ve))? (?:been )?(?:on )?)"
     r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$"
 )
+_AND_SO = Late(r"^(?:and|also|,)(?: (?:it|that) was| on| ,)* qday(?: (?:too|not qday|sorry))*$")
 _DATED = Layer | Drain | Seal | Bury | Observe | Open
 """Records of something done on one day."""
 
@@ -57,9 +62,11 @@ def _alone(message: Message) -> Amend | None:
     right = message.days[-1 if message.norms[-2:-1] != ["not"] else 0]
     if right.past > message.today or right.past == last.on:
         return None
-    if _ALONE.search(plain_text(message, days=True)) is None:
-        return None
-    return Amend(on=right.past, rules=(BY_FORM,))
+    text = plain_text(message, days=True)
+    if _ALONE.search(text) is not None:
+        return Amend(on=right.past, rules=(BY_FORM,))
+    and_so = _AND_SO.search(text) is not None and "?" not in message.norms
+    return Amend(on=right.past, rules=(BY_FORM, AND_SO)) if and_so else None
 
 
 def _put_down(message: Message) -> Amend | None:

@@ -185,11 +185,12 @@ def another_number(message: Message) -> Amend | None:
 
 
 def is_number_alone(message: Message) -> bool:
-    """ "No, 2" of what went into Rosie: the amount, though a bin 2 is there as well."""
+    """ "No, 2" of what went into Rosie: the amount, though a bin 2 is there as well; and so it is
+    of what went into bin 2."""
     [ref, *others] = message.bins
     bin = getattr(spoken_of(message), "bin", None)
     alone = not others and message.words[ref.start].kind == "number" and ref.end == ref.start + 1
-    return alone and bin is not None and not bin[-1].isdecimal()
+    return alone and bin is not None and (ref.name == bin or not bin[-1].isdecimal())
 
 
 _NEVER_DID = Late(

@@ -61,6 +61,8 @@ from handlers.reading.straight import straight
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 from handlers.reading.untold import without_untold
+from handlers.reading.vesselright import CUES as OF_VESSELS
+from handlers.reading.vesselright import vessel_right
 
 
 def read(text: str, context: Context) -> tuple[Act, ...]:
@@ -136,6 +138,8 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     found = only_wrong(message) or went_elsewhere(message) or was_by_me(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
+    if found is None and message.has(OF_VESSELS):
+        found = vessel_right(message)
     return (found,) if found else changed_by_few(message)
 
 

@@ -12,6 +12,7 @@ from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.spans import indexes
+from handlers.reading.vesselright import vessel_right
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import cleaned, norms_in, words_of
 
@@ -41,7 +42,7 @@ def sizes(message: Message) -> Iterator[Found]:
     """Each bin with the size that is said of it; its name stays for what else is told of it."""
     if any(c.verb is not None and "open" in c.verb.verb.classes for c in message.clauses):
         return
-    if is_example(message):
+    if is_example(message) or vessel_right(message):
         return
     for clause in message.clauses:
         if clause.sense not in ("none", "did", "habit"):
