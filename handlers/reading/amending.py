@@ -23,8 +23,8 @@ from handlers.reading.wording import (
 )
 
 SORRY = words_in(
-    "sorry oops whoops correction correcting typo soz perdon woops ooops oop apologies mistake misread "
-    "pardon actually wait"
+    "sorry oops whoops correction correcting typo soz perdon woops ooops oop apologies mistake "
+    "misread pardon actually wait"
 )
 
 

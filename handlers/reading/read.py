@@ -37,6 +37,8 @@ from handlers.reading.doubted import doubted
 from handlers.reading.echoes import with_echoes
 from handlers.reading.fewwords import changed_by_few
 from handlers.reading.flatly import FLATLY
+from handlers.reading.goneon import CUES as GOING_ON
+from handlers.reading.goneon import goes_on, things_in
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed, place_owed
 from handlers.reading.message import Message, read_message
@@ -127,6 +129,8 @@ def _leaning(message: Message) -> tuple[Act, ...]:
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
+    if context.in_room and leant is None and message.has(GOING_ON):
+        leant = goes_on(message)
     return (leant,) if leant else ()
 
 
@@ -178,6 +182,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     context = message.context
     if context.in_room and (layers := straight(message)):
         return asked_first(without_untold(layers, message), message)
+    if context.in_room and (things := things_in(message)):
+        return asked_first(without_untold([things], message), message)
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(acts if message.bins[0].name else completed(acts, message))

@@ -1,5 +1,5 @@
-"""The vessel of the last layer put right: "the bucket was only half full", "that's the small bucket,
-8 litres"; and what somebody gave of it: "she only gave me 3".
+"""The vessel of the last layer put right: "the bucket was only half full", "that's the small
+bucket, 8 litres"; and what somebody gave of it: "she only gave me 3".
 """
 
 from dataclasses import replace
