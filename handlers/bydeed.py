@@ -7,6 +7,7 @@ from datetime import timedelta
 from handlers import corrections, unsure
 from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.describing import describe
+from handlers.phrasing import whose
 from handlers.reading.acts import Act, Amend, Bury, Drain, Retract, Seal, Unsure
 from storage.rows import Entry
 
@@ -56,9 +57,9 @@ async def struck(act: Retract, what: str, turn: Turn) -> Answer:
         return Answer(say=corrections.NOTHING_THERE)
     if act.of or (own and _is_only(what, last)):
         return Answer(strikes=[last], say=corrections.struck_words([last], turn))
-    whose = "yours, with what else was seen" if own else f"{last.writer}'s"
+    teller = "yours, with what else was seen" if own else whose(last.writer, turn.sender)
     return Answer(
-        say=f"That record is {whose}: {describe(last, turn)}. Shall I strike it out?",
+        say=f"That record is {teller}: {describe(last, turn)}. Shall I strike it out?",
         query=Query.about(Retract(of=last.event, what=what), lacks="yes"),
     )
 

@@ -7,6 +7,7 @@ from handlers.answer import Answer, Handler, Query, Turn
 from handlers.corrections import struck_words, written_anew
 from handlers.describing import describe
 from handlers.layers import right_amount
+from handlers.phrasing import whose
 from handlers.reading.acts import Amend, Layer, Retract
 from storage.rows import Entry
 
@@ -43,7 +44,7 @@ async def struck(act: Retract, which: Layer, turn: Turn) -> Answer:
 
 def _asked(entry: Entry, deed: str, act: Amend | Retract, turn: Turn) -> Answer:
     return Answer(
-        say=f"That is {entry.writer}'s: {describe(entry, turn)}. Shall I {deed}?",
+        say=f"That is {whose(entry.writer, turn.sender)}: {describe(entry, turn)}. Shall I {deed}?",
         query=Query.about(act, lacks="yes"),
     )
 

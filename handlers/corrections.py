@@ -9,7 +9,7 @@ from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.describing import describe
 from handlers.layers import right_amount
 from handlers.onoffer import taken_on
-from handlers.phrasing import capital, day, the
+from handlers.phrasing import capital, day, the, whose
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -183,7 +183,7 @@ def is_meant(act: Amend, last: Entry, which: str, turn: Turn) -> Answer:
         right = day(act.on, turn.today)
     correct = f"correct it to {right}" if right else "correct it"
     return Answer(
-        say=f"{which} is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
+        say=f"{which} is {whose(last.writer, turn.sender)}: {describe(last, turn)}. Shall I {correct}?",
         query=Query.about(act, lacks="yes"),
     )
 

@@ -17,7 +17,7 @@ from handlers.corrections import (
     written_anew,
 )
 from handlers.describing import describe
-from handlers.phrasing import the
+from handlers.phrasing import the, whose
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
@@ -160,7 +160,7 @@ async def _is_meant(last: Entry, which: str, turn: Turn, made_of: Shares | None 
     part = made_of is not None and left_without(made_of, last) is not None
     deed = "take them out of it" if part else "strike it out"
     return Answer(
-        say=f"{which} is {last.writer}'s: {words}. Shall I {deed}?",
+        say=f"{which} is {whose(last.writer, turn.sender)}: {words}. Shall I {deed}?",
         query=Query.about(act, lacks="yes"),
     )
 
