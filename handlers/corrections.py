@@ -182,8 +182,9 @@ def is_meant(act: Amend, last: Entry, which: str, turn: Turn) -> Answer:
     if act.what and act.on:
         right = day(act.on, turn.today)
     correct = f"correct it to {right}" if right else "correct it"
+    record = f"{which} is {whose(last.writer, turn.sender)}: {describe(last, turn)}."
     return Answer(
-        say=f"{which} is {whose(last.writer, turn.sender)}: {describe(last, turn)}. Shall I {correct}?",
+        say=f"{record} Shall I {correct}?",
         query=Query.about(act, lacks="yes"),
     )
 

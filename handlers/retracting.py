@@ -76,6 +76,9 @@ async def _asked_what(last: Entry, turn: Turn, *, of_bin: bool) -> Answer:
 
 async def _struck_whole(act: Retract, targets: Sequence[Entry], turn: Turn) -> Answer:
     """What a message wrote down, or the correction alone that made its record what it is."""
+    there = [entry for entry in targets if act.bin and _is_in(act.bin, [entry])]
+    if there and len(there) < len(targets):  # of what one message told of several bins
+        return Answer(strikes=there, say=struck_words(there, turn))
     made_by = targets[-1].cause
     if UNDONE in act.rules and made_by != targets[-1].event and not turn.refers_to:
         return await _struck_back(made_by, turn)

@@ -88,7 +88,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return right or await bydeed.amend(act, turn, answer)
         case acts.Retract():
             if act.which:
-                return await byscraps.struck(act, act.which, turn)
+                return await byscraps.struck(act, act.which, turn, answer)
             if act.what:
                 return await bydeed.struck(act, act.what, turn)
             return await retracting.retract(act, turn, answer)

@@ -9,6 +9,7 @@ from handlers.reading.late import Late
 from handlers.reading.leaning import spoken_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _STRIKING = words_in("strike delete cancel scratch remove erase cross undo")
@@ -51,6 +52,8 @@ def _struck(message: Message, at: int) -> Amend | Retract | None:
         return None
     if len(message.measured()) == 2:  # "delete the 2 kg in red, it was 3 kg"
         return _measured_anew(message, at, struck=True) if message.norms[at] in _THE else None
+    if not message.measured():
+        return _struck_in(message, at)
     if len(message.measured()) != 1:
         return None
     amount = message.measured()[0]
@@ -58,6 +61,22 @@ def _struck(message: Message, at: int) -> Amend | Retract | None:
     if message.norms[at] not in _THE or len(between) > 1 or not all(n.isalpha() for n in between):
         return None
     return Retract(which=_which(message, at, len(message.words)), rules=(RULE,))
+
+
+_AROUND = _LEAD | _THE | words_in("in from of on out again bin it last layer")
+
+
+def _struck_in(message: Message, at: int) -> Retract | None:
+    """ "Delete the peels in green": what went into which bin, and nothing else."""
+    items = [item for item in message.items if item.start > at and not item.generic]
+    refs = [ref for ref in message.bins if ref.known and ref.name]
+    if message.norms[at] not in _THE or not items or len(refs) != 1 or message.amounts:
+        return None
+    held = indexes(items, refs, message.days)
+    rest = [norm for i, norm in enumerate(message.norms) if i >= at and i not in held]
+    if not _AROUND.issuperset(rest) or refs[0].start < items[0].start:
+        return None
+    return Retract(which=_which(message, at, len(message.norms)), rules=(RULE,))
 
 
 _LEFT_OUT = Late(

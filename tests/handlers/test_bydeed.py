@@ -123,3 +123,28 @@ async def test_what_holds_more_or_is_anothers_is_asked_about(room: TalkingRoom) 
     [answer] = await room.says("scratch the draining", who="bram")
     assert "ines's" in answer.body
     assert len(await book(room, "drain", "observe")) == 2
+
+
+@pytest.mark.parametrize(
+    ("said", "left"),
+    [
+        ("scratch the one in Rosie", [1]),
+        ("delete the leeks in Rosie", [1]),
+        ("scratch the last one in green", [2]),
+        ("delete the leeks in green", [2, 1]),
+    ],
+)
+async def test_one_of_several_bins_is_struck(db: Database, said: str, left: list[float]) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the green bin, 30 L")
+    await room.says("opened Rosie, 30 L")
+    await room.says("hello", who="bram")
+    await room.says("2 kg of leeks in Rosie and 1 kg of rice in green")
+    await room.says(said)
+    assert await book(room, "layer") == left
+
+
+async def test_what_is_to_be_lifted_out_of_a_bin_is_no_record(room: TalkingRoom) -> None:
+    await room.says("green mould in the pail bin")
+    await room.says("can you remove the mould in the pail bin")
+    assert len(await book(room, "observe")) == 1
