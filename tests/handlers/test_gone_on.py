@@ -22,7 +22,8 @@ async def talked(db: Database, *said: str) -> list[Told]:
     for entry in await room.standing():
         facts, bin = entry.facts, entry.bin.name if entry.bin else None
         much = facts.mass_kg if facts.mass_kg is not None else facts.volume_l
-        what: object = facts.signs or tuple([much, *(facts.materials or ())])
+        made = (much, *(facts.materials or ()))
+        what: object = facts.signs if facts.signs else made
         out += [] if entry.act == "open" else [(entry.act, bin, what)]
     return out[1:]
 
