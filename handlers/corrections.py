@@ -5,7 +5,7 @@ from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
 from handlers import nosuchbin, unsure
-from handlers.answer import SILENCE, Answer, Handler, Query, Turn
+from handlers.answer import Answer, Handler, Query, Turn
 from handlers.describing import describe
 from handlers.layers import right_amount
 from handlers.onoffer import taken_on
@@ -27,7 +27,6 @@ from handlers.reading.acts import (
     Unsure,
 )
 from handlers.reading.amending import BARE_AMOUNT
-from handlers.reading.dayright import AND_SO
 from handlers.reading.leaning import FARTHEST
 from handlers.whichrecord import alone_of_day, is_of_all, named_by, of_sender
 from storage.book import Book
@@ -74,8 +73,6 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     # What was done on a day that is over is no offer.
     is_over = act.on is not None and act.on < turn.today
     targets = await targets_of(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
-    if AND_SO in act.rules and not any(entry.replaces for entry in targets):
-        return SILENCE
     if targets and targets[-1].act == "open" and _is_size(act, targets[-1]):
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
     if act.what:

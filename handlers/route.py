@@ -12,6 +12,7 @@ from handlers import (
     byscraps,
     calendar,
     custody,
+    dayright,
     dilution,
     draining,
     echoes,
@@ -84,6 +85,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend():
             if act.which:
                 return await byscraps.corrected(act, act.which, turn, answer)
+            if await dayright.is_of_another_matter(act, turn):
+                return SILENCE
             right = await retracting.told_right(act, turn, answer)
             return right or await bydeed.amend(act, turn, answer)
         case acts.Retract():

@@ -11,8 +11,8 @@ CUES = words_in(
     "put log record enter book mark date 's correct fix not meant mean correction * and"
 )
 """Words without one of which no day is put right."""
-AND_SO = "a day that goes on from a correction"
-"""The rule of a day that is right only of a record that was corrected before."""
+ALONE, AND_SO = "a day alone", "a day that goes on from a correction"
+"""Rules of a day that is right only of the record spoken of, and of one corrected before."""
 _LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|please|can you|could you|,|[.]) )*"
 _THAT = r"(?:that|it|this|the last)(?: (?:one|entry|lot|layer))?"
 _PUT_DOWN = Late(
@@ -64,7 +64,7 @@ def _alone(message: Message) -> Amend | None:
         return None
     text = plain_text(message, days=True)
     if _ALONE.search(text) is not None:
-        return Amend(on=right.past, rules=(BY_FORM,))
+        return Amend(on=right.past, rules=(BY_FORM, ALONE))
     and_so = _AND_SO.search(text) is not None and "?" not in message.norms
     return Amend(on=right.past, rules=(BY_FORM, AND_SO)) if and_so else None
 

@@ -28,7 +28,7 @@ _AGAIN = Late(
 _SAME = Late(
     r"^(?:(?:and|oh|yes|yep|then|,) )*(?:the )?same(?: again| amount)?(?: (?:for|from|with|by) me)?"
     r"(?: (?:in|into|for|with|to|from|on|of|at))? (?:the )?qbin(?: bin)?"
-    r"(?: (?:too|as well|also|please|now))*$"
+    r"(?: (?:too|as well|also|again|please|now))*$"
 )
 _Done = Bury | Drain | Layer | Observe | Seal
 
@@ -39,9 +39,9 @@ def done_too(message: Message) -> _Done | Unsure | None:
         return None
     [ref] = message.bins
     last = spoken_of(message)
-    if not isinstance(last, _Done) or not ref.known or ref.name in (None, last.bin):
+    if not isinstance(last, _Done) or not ref.known or ref.name is None or "?" in message.norms:
         return None
-    if "?" in message.norms:
+    if ref.name == last.bin and not (isinstance(last, Layer) and "again" in message.norms):
         return None
     if _SAME.search(plain_text(message)) is not None:
         return _as_much(last, ref.name, message)

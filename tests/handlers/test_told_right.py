@@ -46,6 +46,7 @@ async def told(room: TalkingRoom) -> list[tuple[str | None, float | None, date |
         (["was it Sunday? no, it must have been Saturday"], ("green", 2, SATURDAY)),
         (["it was more like 3 kg now I come to think of it"], ("green", 3, SUNDAY)),
         (["no, tomorrow"], ("green", 2, SUNDAY)),
+        (["when do we drain green?", "no, Saturday"], ("green", 2, SUNDAY)),
     ],
 )
 async def test_it_is_put_right(
