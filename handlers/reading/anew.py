@@ -53,6 +53,6 @@ def is_only_one_thing(rest: Message) -> bool:
 
 
 _BEFORE_IT = words_in(
-    "it that its was is went into in to the for on meant should be have been make i we . ! please "
-    "sorry 's think actually really about only just more like probably"
+    "it that its was is put went into in to the for on meant should be have been make i we . ! "
+    "please sorry 's think actually really about only just more like probably"
 )

@@ -9,6 +9,7 @@ from handlers.reading.late import Late
 from handlers.reading.leaning import spoken_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.partright import BY_PART
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
@@ -53,14 +54,61 @@ def _struck(message: Message, at: int) -> Amend | Retract | None:
     if len(message.measured()) == 2:  # "delete the 2 kg in red, it was 3 kg"
         return _measured_anew(message, at, struck=True) if message.norms[at] in _THE else None
     if not message.measured():
-        return _struck_in(message, at)
+        return _swapped(message, at) or _struck_in(message, at)
     if len(message.measured()) != 1:
         return None
     amount = message.measured()[0]
+    if (part := _part_anew(message, at, amount)) is not None:
+        return part
     between = message.norms[at + 1 : amount.start]
     if message.norms[at] not in _THE or len(between) > 1 or not all(n.isalpha() for n in between):
         return None
     return Retract(which=_which(message, at, len(message.words)), rules=(RULE,))
+
+
+_IT_WAS = words_in("it that was is were 's they only just about should be make , :")
+
+
+def _part_anew(message: Message, at: int, right: Amount) -> Amend | None:
+    """ "Scratch the bread, it was 2 kg": the amount of that part, and of no other."""
+    items = [item for item in message.items if item.start > at and not item.generic]
+    if len(items) != 1 or message.norms[at] not in _THE or items[0].end > right.start:
+        return None
+    [item], made = items, makeup(items)
+    between = message.norms[item.end : right.start]
+    if item.start != at + 1 or made is None or not _IT_WAS.issuperset(between):
+        return None
+    if not {"was", "is", "were", "'s", "be", "make"}.intersection(between):
+        return None
+    if not _is_all(message, right.start, right):
+        return None
+    mass = right.value if right.quantity == "mass" else None
+    volume = right.value if mass is None else None
+    return Amend(
+        mass_kg=mass, volume_l=volume, materials=made.shares, rich=made.rich, rules=(BY_PART,)
+    )
+
+
+def _swapped(message: Message, at: int) -> Amend | None:
+    """ "Scratch the bread, it was rice": one thing in place of another in the last layer."""
+    last = message.context.last
+    items = [item for item in message.items if item.start > at and not item.generic]
+    if len(items) != 2 or not isinstance(last, Layer) or not last.materials or message.bins:
+        return None
+    wrong, right = (makeup([item]) for item in items)
+    between = message.norms[items[0].end : items[1].start]
+    rest = message.norms[items[1].end :]
+    if wrong is None or right is None or not _IT_WAS.issuperset(between) or not between:
+        return None
+    if not {"was", "were", "is", "'s", "be"}.intersection(between) or not _BEHIND.issuperset(rest):
+        return None
+    out = sum(share for kind, share in last.materials.items() if kind in wrong.shares)
+    if not out:
+        return None
+    shares = {kind: much for kind, much in last.materials.items() if kind not in wrong.shares}
+    for kind, much in right.shares.items():
+        shares[kind] = shares.get(kind, 0.0) + much * out
+    return Amend(materials=shares, rules=(RULE,))
 
 
 _AROUND = _LEAD | _THE | words_in("in from of on out again bin it last layer")

@@ -33,7 +33,8 @@ _PUT_DOWN = Late(
 _ALONE = Late(
     # "no, Wednesday", "sorry meant Wed", "*Thursday"
     r"^(?:(?:(?:oh|no|nope|nah|sorry|oops|wait|actually|correction|ah|bot|,|[.:!]) )*"
-    r"(?:(?:no|nope|nah|correction|i (?:mean|meant)|mean|meant)(?: [,.:!])*|[*]) "
+    r"(?:(?:no|nope|nah|correction|actually|oops|whoops|sorry|wait|i (?:mean|meant)|mean|meant)"
+    r"(?: [,.:!])*|[*]) "
     r"(?:(?:it was|was|that was|on|from) )*|"
     # "was it Tuesday? no it must have been Wednesday"
     r"(?:(?:was|is) (?:it|that) (?:on )?qday [?.,]+ )?"

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from itertools import pairwise
 from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
@@ -80,6 +81,8 @@ def spoken_of(message: Message) -> Act | None:
 
 def is_further(message: Message) -> bool:
     """Whether an amount is told of as a further one: it puts no earlier one right."""
+    if any(a == "not" and b[:1].isdigit() for a, b in pairwise(message.norms)):
+        return False  # "and 3 lb not 2"
     return _REFUSING.isdisjoint(message.norms[:3]) and _tells_further(plain_text(message))
 
 

@@ -156,7 +156,7 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
     said = message.text(at, len(message.words))
     rest = read_message(said, context)
     if is_only_one_thing(rest):  # "scratch that, it was green": as "no, it was green"
-        rest = read_message(f"no, {said}", context)
+        rest = read_message(f"no, {said.removeprefix('put ')}", context)
     if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
         return right
     acts = told(rest, scores_of(rest))

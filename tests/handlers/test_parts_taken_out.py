@@ -25,6 +25,8 @@ async def layers(room: TalkingRoom) -> dict[str, float | None]:
         (LEEKS_AND_RICE, "the rice didn't go in after all", {"vegetable": 0.6}),
         (LEEKS_AND_RICE, "sorry, leave the rice out", {"vegetable": 0.6}),
         ("600 g of leek tops and a tin of sardines in green", "the sardines never went in", None),
+        (LEEKS_AND_RICE, "scratch the rice, it was 200 g", {"grain vegetable": 0.8}),
+        (LEEKS_AND_RICE, "scratch the rice, it was cod", {"fish vegetable": 1}),
         ("600 g of leek tops in green", "take the leeks out", {}),
         ("600 g of leek tops in green", "take the rice out", None),
         ("600 g of leek tops in green", "can you take the rice out of the oven", None),

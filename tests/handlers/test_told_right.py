@@ -46,6 +46,9 @@ async def told(room: TalkingRoom) -> list[tuple[str | None, float | None, date |
         (["was it Sunday? no, it must have been Saturday"], ("green", 2, SATURDAY)),
         (["it was more like 3 kg now I come to think of it"], ("green", 3, SUNDAY)),
         (["no, tomorrow"], ("green", 2, SUNDAY)),
+        (["actually Saturday"], ("green", 2, SATURDAY)),
+        (["strike that and put it in the hut"], ("hut", 2, SUNDAY)),
+        (["that was in the hut", "and 3 kg not 2"], ("hut", 3, SUNDAY)),
         (["when do we drain green?", "no, Saturday"], ("green", 2, SUNDAY)),
     ],
 )
