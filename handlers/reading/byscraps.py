@@ -111,7 +111,7 @@ def _swapped(message: Message, at: int) -> Amend | None:
     return Amend(materials=shares, rules=(RULE,))
 
 
-_AROUND = _LEAD | _THE | words_in("in from of on out again bin it last layer")
+_AROUND = _LEAD | _THE | words_in("in from of on out again bin it")
 
 
 def _struck_in(message: Message, at: int) -> Retract | None:
