@@ -52,6 +52,7 @@ RICE, WHITE = "1 kg of rice in green", "white mould on Rosie"
         (["bram: 1 kg of rice in green", "same in Rosie"], []),
         (["drained green 200 ml", "same for Rosie"], [("drain", "Rosie", (0.2,))]),
         ([WHITE, "same in green"], [("observe", "green", ("white_mould",))]),
+        ([RICE, "🪰🪰 in Rosie 😱"], [("observe", "Rosie", ("insects",))]),
         ([RICE, "4 pears in Rosie"], [("layer", "Rosie", (None, "fruit"))]),
         ([RICE, "4 pears in Rosie?"], []),
         ([RICE, "4 pears in the shed"], []),
