@@ -16,7 +16,7 @@ from handlers.reading.vocabulary import words_in
 _STRIKING = words_in("strike delete cancel scratch remove erase cross undo")
 _RIGHTING = words_in("actually really fact correction sorry oops wrong should")
 _PUTTING = words_in("put added add tipped chucked threw dropped brought poured gave")
-_LEAVING = words_in("take taking leave leaving pull fish didnt did never wasnt was")
+_LEAVING = words_in("take taking leave leaving pull fish didnt never wasnt not")
 CUES = _STRIKING | _RIGHTING | _LEAVING | {"who"}
 """Words without one of which no record is called so."""
 _LEAD = words_in(

@@ -1,5 +1,7 @@
 """A record put down to another day by its form alone: "put it down as yesterday"."""
 
+from datetime import date
+
 from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Open, Seal
 from handlers.reading.amending import SHORT, plain_text, word_count
 from handlers.reading.late import Late
@@ -7,9 +9,7 @@ from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.vocabulary import words_in
 
-CUES = words_in(
-    "put log record enter book mark date 's correct fix not meant mean correction * and"
-)
+CUES = words_in("put log record enter book mark date 's correct fix not meant mean correction *")
 """Words without one of which no day is put right."""
 ALONE, AND_SO = "a day alone", "a day that goes on from a correction"
 """Rules of a day that is right only of the record spoken of, and of one corrected before."""
@@ -53,8 +53,25 @@ def another_day(message: Message) -> Amend | None:
     return _put_down(message) or _alone(message)
 
 
+def and_so(message: Message) -> Amend | None:
+    """ "And yesterday", which goes on from a correction."""
+    right = _day_of_last(message)
+    if right is None or "?" in message.norms:
+        return None
+    told = _AND_SO.search(plain_text(message, days=True)) is not None
+    return Amend(on=right, rules=(BY_FORM, AND_SO)) if told else None
+
+
 def _alone(message: Message) -> Amend | None:
     """The day alone, of a record that the talk is on."""
+    right = _day_of_last(message)
+    if right is None or _ALONE.search(plain_text(message, days=True)) is None:
+        return None
+    return Amend(on=right, rules=(BY_FORM, ALONE))
+
+
+def _day_of_last(message: Message) -> date | None:
+    """The day that may be that of the record spoken of, where nothing else is named."""
     last = message.context.last
     if not message.days or not isinstance(last, _DATED) or message.context.on_offer:
         return None
@@ -63,11 +80,7 @@ def _alone(message: Message) -> Amend | None:
     right = message.days[-1 if message.norms[-2:-1] != ["not"] else 0]
     if right.past > message.today or right.past == last.on:
         return None
-    text = plain_text(message, days=True)
-    if _ALONE.search(text) is not None:
-        return Amend(on=right.past, rules=(BY_FORM, ALONE))
-    and_so = _AND_SO.search(text) is not None and "?" not in message.norms
-    return Amend(on=right.past, rules=(BY_FORM, AND_SO)) if and_so else None
+    return right.past
 
 
 def _put_down(message: Message) -> Amend | None:

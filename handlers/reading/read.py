@@ -31,6 +31,7 @@ from handlers.reading.byscraps import CUES as CALLED
 from handlers.reading.byscraps import called
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
+from handlers.reading.dayright import and_so
 from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
 from handlers.reading.doubted import doubted
@@ -130,7 +131,7 @@ def _leaning(message: Message) -> tuple[Act, ...]:
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
     if context.in_room and leant is None and message.has(GOING_ON):
-        leant = goes_on(message)
+        leant = goes_on(message) or and_so(message)
     return (leant,) if leant else ()
 
 

@@ -12,6 +12,7 @@ from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
 from handlers.reading.leaning import spoken_of
 from handlers.reading.message import Message, read_message
+from handlers.reading.vocabulary import words_in
 
 _RULE = "the same, of another bin"
 _TOO = Late(
@@ -30,12 +31,15 @@ _SAME = Late(
     r"(?: (?:in|into|for|with|to|from|on|of|at))? (?:the )?qbin(?: bin)?"
     r"(?: (?:too|as well|also|again|please|now))*$"
 )
+_CUES = words_in("same too also likewise well")
 _Done = Bury | Drain | Layer | Observe | Seal
 
 
 def done_too(message: Message) -> _Done | Unsure | None:
     """What was done to the bin that the talk is on, done to another."""
-    if len(message.bins) != 1 or message.amounts or message.days or message.items:
+    if not message.has(_CUES) or len(message.bins) != 1:
+        return None
+    if message.amounts or message.days or message.items:
         return None
     [ref] = message.bins
     last = spoken_of(message)
