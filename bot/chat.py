@@ -30,7 +30,7 @@ A room at the prompt. Write as you would to your neighbours; name who speaks, if
   /help          what the bot understands     /quit        leave (or Ctrl-D)"""
 
 SPEAKER = re.compile(
-    r"(?!(?:bot|pailkeeper|rota|roster|turns|correction|update|batch|new)\b)"
+    r"(?!(?:bot|pailkeeper|rota|roster|turns|correction|correcting|corrected|update|batch|new)\b)"
     r"([^\W\d_][\w.'’-]{0,23}(?: (?-i:[A-Z])[\w.'’-]{0,23})?):\s+(?=\S)",
     re.IGNORECASE,
 )

@@ -7,7 +7,9 @@ from handlers.answer import Answer, Handler, Query, Turn
 from handlers.corrections import struck_words, written_anew
 from handlers.describing import describe
 from handlers.layers import right_amount
+from handlers.phrasing import whose
 from handlers.reading.acts import Amend, Layer, Retract
+from handlers.whichrecord import left_without
 from storage.rows import Entry
 
 REMEMBERED = timedelta(days=60)
@@ -31,19 +33,23 @@ async def corrected(act: Amend, which: Layer, turn: Turn, carry_on: Handler) -> 
     return await written_anew(entry, act, turn, carry_on)
 
 
-async def struck(act: Retract, which: Layer, turn: Turn) -> Answer:
-    """The layer so called is struck out; another's only once that was asked."""
+async def struck(act: Retract, which: Layer, turn: Turn, carry_on: Handler) -> Answer:
+    """The layer so called is struck out, or what of it is; another's only once that was asked."""
     entry = await _found(which, act.of, turn)
     if entry is None:
         return Answer(say=NO_SUCH_LAYER)
     if act.of is None and entry.writer != turn.sender:
         return _asked(entry, "strike it out", replace(act, of=entry.event), turn)
+    weighed = which.mass_kg or which.volume_l
+    left = None if weighed else left_without(which.materials or {}, entry)
+    if left is not None:
+        return await written_anew(entry, left, turn, carry_on)
     return Answer(strikes=[entry], say=struck_words([entry], turn))
 
 
 def _asked(entry: Entry, deed: str, act: Amend | Retract, turn: Turn) -> Answer:
     return Answer(
-        say=f"That is {entry.writer}'s: {describe(entry, turn)}. Shall I {deed}?",
+        say=f"That is {whose(entry.writer, turn.sender)}: {describe(entry, turn)}. Shall I {deed}?",
         query=Query.about(act, lacks="yes"),
     )
 

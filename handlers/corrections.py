@@ -9,7 +9,7 @@ from handlers.answer import Answer, Handler, Query, Turn
 from handlers.describing import describe
 from handlers.layers import right_amount
 from handlers.onoffer import taken_on
-from handlers.phrasing import capital, day, the
+from handlers.phrasing import capital, day, the, whose
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -180,8 +180,9 @@ def is_meant(act: Amend, last: Entry, which: str, turn: Turn) -> Answer:
     if act.what and act.on:
         right = day(act.on, turn.today)
     correct = f"correct it to {right}" if right else "correct it"
+    record = f"{which} is {whose(last.writer, turn.sender)}: {describe(last, turn)}."
     return Answer(
-        say=f"{which} is {last.writer}'s: {describe(last, turn)}. Shall I {correct}?",
+        say=f"{record} Shall I {correct}?",
         query=Query.about(act, lacks="yes"),
     )
 

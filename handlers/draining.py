@@ -1,7 +1,9 @@
 """Liquid comes off a bin: written down, and marked as noted."""
 
+from dataclasses import replace
+
 from handlers.answer import Answer, Turn
-from handlers.bins import ask_which, choose, meant
+from handlers.bins import ask_which, choose, how_much, meant
 from handlers.chosen import reasons
 from handlers.phrasing import capital, mass, the, volume
 from handlers.practice.cautions import caution
@@ -27,14 +29,16 @@ async def drained(act: Drain, turn: Turn) -> Answer:
     if act.volume_l is not None and not 0 <= act.volume_l <= MOST_DRAINED_L:
         return Answer(
             say=f"{volume(abs(act.volume_l), turn.units)} is more liquid than any bin gives, so "
-            "nothing is written down. Say it again with the right amount."
+            "nothing is written down. Say it again with the right amount.",
+            query=how_much(act),
         )
     name = await choose(act.bin, turn, stages=DRAINED_STAGES)
     state = await named(turn.book, name, turn.today)
     if state and state.capacity_l and act.volume_l and act.volume_l >= state.capacity_l:
         return Answer(
             say=f"{volume(act.volume_l, turn.units)} is all that {the(state.bin.name)} holds, so "
-            "nothing is written down. Say it again with the right amount or bin."
+            "nothing is written down. Say it again with the right amount or bin.",
+            query=how_much(replace(act, bin=name)),
         )
     facts = Facts(volume_l=act.volume_l)
     entry = turn.entry("drain", bin=name, facts=facts, member=act.member, on=act.on)

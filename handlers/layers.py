@@ -75,7 +75,7 @@ async def added(act: Layer, turn: Turn) -> Answer:
     if act.on and turn.today - act.on > LONG_AGO:
         return Answer(say=too_long_ago(act.on, turn.today))
     if state and (too_much := _beyond(facts, state, turn)):
-        return Answer(say=too_much)
+        return Answer(say=too_much, query=how_much(replace(act, bin=name)))
     if state and not act.firm and (opened := _opened_long_after(state, act.on, turn)):
         return _doubted(replace(act, bin=name), opened, turn)
     try:

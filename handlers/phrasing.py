@@ -215,6 +215,11 @@ def agreeing(verb: str, who: str) -> str:
     return verb if who.casefold() == "you" else f"{verb}s"
 
 
+def whose(who: str | None, sender: str) -> str:
+    """To the sender: "ines's", and "yours" of what is the sender's own."""
+    return "yours" if who in (sender, "you") else f"{who}'s"
+
+
 def capital(words: str) -> str:
     """The words as they begin a sentence."""
     return words[:1].upper() + words[1:]

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.answer import SILENCE, Answer, Query, Turn
+from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.corrections import (
     ARRANGED,
     LAST_IS_MEANT,
@@ -14,13 +14,16 @@ from handlers.corrections import (
     targets_of,
     undo,
     undone_words,
+    written_anew,
 )
 from handlers.describing import describe
-from handlers.phrasing import the
+from handlers.phrasing import the, whose
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
+from handlers.reading.amending import UNDONE
 from handlers.reading.onlywrong import ONLY_WRONG, WRONG_BIN
+from handlers.whichrecord import left_without
 from storage import inbox, outbox
 from storage.rows import Entry
 
@@ -33,29 +36,30 @@ OR_SCRATCH = "Say “scratch that” to strike it out."
 WHAT_WRONG = f"What was wrong? Say how it was (“it was 3 kg”, “it was yesterday”). {OR_SCRATCH}"
 
 
-async def retract(act: Retract, turn: Turn) -> Answer:
+async def retract(act: Retract, turn: Turn, carry_on: Handler) -> Answer:
     """The record replied to, or the sender's last, is struck out: never one before it unasked,
-    nor another's.
+    nor another's. Called by some of the scraps that it holds, it loses these alone.
     """
     if act.of:
         turn = replace(turn, refers_to=act.of)
     targets = await targets_of(turn)
     if targets and not {ONLY_WRONG, WRONG_BIN}.isdisjoint(act.rules):
         return await _asked_what(targets[-1], turn, of_bin=WRONG_BIN in act.rules)
-    by_words = act.materials if turn.refers_to is None else None
-    if by_words and not any(_holds(by_words, entry) for entry in targets):
-        other = await _last_of(by_words, turn)
+    by_words = act.materials or {}
+    such = [entry for entry in targets if _holds(by_words, entry)]
+    if by_words and not such and turn.refers_to is None:
+        other = await _last_of(by_words, turn, carry_on)
         if other or not any(_may_hold(entry) for entry in targets):
             return other or Answer(say=NOTHING_THERE)
-    such = [entry for entry in targets if by_words and _holds(by_words, entry)]
-    if such and len(such) < len(targets):  # the bread alone, of what one message told
-        return Answer(strikes=such, say=struck_words(such, turn))
+    if such and (len(such) < len(targets) or left_without(by_words, such[-1])):
+        return await _taken_out(by_words, such, turn, carry_on)
     if act.bin and turn.refers_to is None and not _is_in(act.bin, targets):
         return await _last_in(act.bin, turn)
     if targets:
-        back = await _struck_back(targets[0].event, turn)
-        return _struck_alone(back, turn) if act.anew else back
+        return await _struck_whole(act, targets, turn)
     last = None if turn.refers_to else await last_lately(turn)
+    if last and last.struck and UNDONE in act.rules and (again := await restored(turn)) != SILENCE:
+        return again
     if last and last.struck:
         return Answer(say=STRUCK_ALREADY.format(last=describe(last, turn)))
     return await _whose(turn)
@@ -68,6 +72,18 @@ async def _asked_what(last: Entry, turn: Turn, *, of_bin: bool) -> Answer:
     if of_bin and bins:
         say = f"Which bin was it: {listed([the(name) for name in bins], 'or')}? {OR_SCRATCH}"
     return Answer(say=say, query=Query.about(Amend(of=last.event), lacks="which"))
+
+
+async def _struck_whole(act: Retract, targets: Sequence[Entry], turn: Turn) -> Answer:
+    """What a message wrote down, or the correction alone that made its record what it is."""
+    there = [entry for entry in targets if act.bin and _is_in(act.bin, [entry])]
+    if there and len(there) < len(targets):  # of what one message told of several bins
+        return Answer(strikes=there, say=struck_words(there, turn))
+    made_by = targets[-1].cause
+    if UNDONE in act.rules and made_by != targets[-1].event and not turn.refers_to:
+        return await _struck_back(made_by, turn)
+    back = await _struck_back(targets[0].event, turn)
+    return _struck_alone(back, turn) if act.anew else back
 
 
 async def _struck_back(event: str, turn: Turn) -> Answer:
@@ -91,15 +107,28 @@ async def _whose(turn: Turn) -> Answer:
     return await _is_meant(last, "The last record", turn) if last else Answer(say=NOTHING_THERE)
 
 
-async def _last_of(made_of: Shares, turn: Turn) -> Answer | None:
-    """The sender's last record is of other scraps: is the group's last one of these meant?"""
+async def _taken_out(kinds: Shares, such: Sequence[Entry], turn: Turn, carry_on: Handler) -> Answer:
+    """The records of such scraps alone are struck out; else one that holds others is lessened."""
+    whole = [entry for entry in such if left_without(kinds, entry) is None]
+    if whole:
+        return Answer(strikes=whole, say=struck_words(whole, turn))
+    left = left_without(kinds, such[-1])
+    return await written_anew(such[-1], left, turn, carry_on) if left else SILENCE
+
+
+async def _last_of(made_of: Shares, turn: Turn, carry_on: Handler) -> Answer | None:
+    """The sender's last record is of other scraps: the one of these that came last, if it is the
+    sender's too; is it meant, if it is another's?
+    """
     first = turn.today - LAST_IS_MEANT
     layers = await turn.book.of_days(first, turn.today, "layer")
     such = [entry for entry in layers if _holds(made_of, entry)]
     last = max(such, key=lambda entry: entry.id, default=None)
     if last is None:
         return None
-    return await _is_meant(last, "The last record of such scraps", turn)
+    if last.writer == turn.sender:
+        return await _taken_out(made_of, [last], turn, carry_on)
+    return await _is_meant(last, "The last record of such scraps", turn, made_of)
 
 
 def _holds(made_of: Shares, entry: Entry) -> bool:
@@ -126,15 +155,30 @@ async def _last_in(name: str, turn: Turn) -> Answer:
     return await _is_meant(last, f"The last record in {the(bin.name)}", turn)
 
 
-async def _is_meant(last: Entry, which: str, turn: Turn) -> Answer:
-    """Which record would be struck out, and whether it is meant."""
+async def _is_meant(last: Entry, which: str, turn: Turn, made_of: Shares | None = None) -> Answer:
+    """Which record would be struck out, or be without such scraps, and whether it is meant."""
     theirs = await turn.book.of_event(last.event)
     words = listed([describe(entry, turn) for entry in theirs])
-    act = Retract(of=last.event)
+    act = Retract(of=last.event, materials=made_of)
+    part = made_of is not None and left_without(made_of, last) is not None
+    deed = "take them out of it" if part else "strike it out"
     return Answer(
-        say=f"{which} is {last.writer}'s: {words}. Shall I strike it out?",
+        say=f"{which} is {whose(last.writer, turn.sender)}: {words}. Shall I {deed}?",
         query=Query.about(act, lacks="yes"),
     )
+
+
+async def told_right(act: Amend, turn: Turn, carry_on: Handler) -> Answer | None:
+    """ "Scratch that", and then "it was 3 kg": what the sender has just struck out stands again as
+    corrected; None where the last words were of anything else.
+    """
+    last = None if turn.refers_to or act.of else await last_lately(turn)
+    if last is None or not last.struck or last.struck_by != await answered_last(turn):
+        return None
+    again = await written_anew(last, act, turn, carry_on)
+    if not again.entries or not await _is_of_sender(last.struck_by or "", turn):
+        return None
+    return replace(again, strikes=[entry for entry in again.strikes if not entry.struck])
 
 
 async def restored(turn: Turn) -> Answer:

@@ -13,6 +13,7 @@ from handlers import (
     byscraps,
     calendar,
     custody,
+    dayright,
     dilution,
     draining,
     echoes,
@@ -88,11 +89,16 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend():
             if act.which:
                 return await byscraps.corrected(act, act.which, turn, answer)
-            return await bydeed.amend(act, turn, answer)
+            if await dayright.is_of_another_matter(act, turn):
+                return SILENCE
+            right = await retracting.told_right(act, turn, answer)
+            return right or await bydeed.amend(act, turn, answer)
         case acts.Retract():
             if act.which:
-                return await byscraps.struck(act, act.which, turn)
-            return await retracting.retract(act, turn)
+                return await byscraps.struck(act, act.which, turn, answer)
+            if act.what:
+                return await bydeed.struck(act, act.what, turn)
+            return await retracting.retract(act, turn, answer)
         case acts.Done():
             return await reminded.done(act, turn, answer)
         case acts.Later():

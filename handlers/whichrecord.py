@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import fields, replace
 
 from handlers.answer import Turn
+from handlers.practice.kinds import Shares
 from handlers.reading.acts import Act, Amend, OnBins
 from handlers.reading.arranged import Plan
 from handlers.reading.partright import BY_PART
@@ -105,6 +106,24 @@ def _of_lot(act: Amend, entry: Entry, share: float) -> Amend:
     return replace(act, mass_kg=whole, materials=made, rich=None)
 
 
+def left_without(kinds: Shares, entry: Entry) -> Amend | None:
+    """What is right of a layer that these scraps did not go into; None if it is of them alone."""
+    shares = entry.facts.materials or {}
+    left = {kind: much for kind, much in shares.items() if kind not in kinds}
+    share = sum(left.values())
+    if entry.act != "layer" or share < 1 - _ALL:
+        return None
+    weighed = share if share < 1 - _TRIFLE else 1.0
+    mass, volume = entry.facts.mass_kg, entry.facts.volume_l
+    return Amend(
+        mass_kg=mass and mass * weighed,
+        volume_l=volume and volume * weighed,
+        materials={kind: much / share for kind, much in left.items()},
+    )
+
+
+_TRIFLE = 0.101
+"""A share up to which scraps were hardly weighed with the rest: "700 g of peel and an eggshell"."""
 _ALL = 0.95
 """A share from which scraps are all that a layer is made of."""
 

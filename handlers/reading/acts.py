@@ -290,6 +290,9 @@ class Retract(_Act):
     """The message whose record was asked about; never read from words."""
     which: Layer | None = None
     """The record as it is called by what went in, when, where, by whom; told only in a room."""
+    what: str | None = None
+    """What the record is of, if it is called by that: a kind of record, a sign, what was measured;
+    told only in a room."""
     anew: bool | None = None
     """Something else is told in its place, in the same message; told only in a room."""
 

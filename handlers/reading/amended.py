@@ -42,7 +42,11 @@ def amend_from(message: Message, rule: str) -> Amend:
     made = makeup(items) if items and rule != "an amount, not another" else None
     warm = [a.value for a in message.amounts if a.quantity == "celsius" and a.start in kept]
     acid = [a.value for a in message.amounts if a.quantity == "ph" and a.start in kept]
-    days = [d.past for d in message.days if not d.aside and d.start in kept]
+    days = [
+        d.past
+        for d in message.days
+        if not d.aside and d.start in kept and message.norms[d.start] != "now"
+    ]  # "it was nearer 2 kg now I think of it"
     people = [
         m
         for m in message.members

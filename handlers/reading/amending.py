@@ -23,12 +23,14 @@ from handlers.reading.wording import (
 )
 
 SORRY = words_in(
-    "sorry oops whoops correction typo soz perdon woops ooops oop apologies mistake misread "
-    "pardon actually wait"
+    "sorry oops whoops correction correcting typo soz perdon woops ooops oop apologies mistake "
+    "misread pardon actually wait"
 )
 
 
 BARE_AMOUNT = "the amount that was asked for"
+UNDONE = "undo what was done last"
+"""The rule of a striking out before which the correction goes that made the record what it is."""
 SHORT = 16
 """Words in a correction or an answer; longer messages tell something new."""
 

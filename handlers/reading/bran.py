@@ -223,7 +223,7 @@ def stock_from(groups: Sequence[Group], k: int, rule: str) -> Stock:
     amounts = amounts or _said_of_bran(groups[k]) or _of_bran(groups[k])
     exact = [a for a in amounts if not a.vessel] or amounts
     mass, volume = amount_sum(exact)
-    if not groups[k].message.measured() and not _NONE.isdisjoint(groups[k].norms):
+    if not groups[k].message.measured() and _is_none_left(groups[k]):
         mass = 0.0
     return Stock(mass_kg=mass, volume_l=volume, member=member_of(groups, k), rules=(rule,))
 
@@ -255,7 +255,15 @@ _HOLDERS = words_in(
 )
 _LIES_IN = [["in"], ["at"], ["here"], ["upstairs"], ["downstairs"], ["on"], ["under"]]
 _ROUNDED = 0.01
-_NONE = words_in("no zero none out")
+_NONE = words_in("no zero none out outta outa")
+_ALL_USED = words_in("finished gone used depleted")
+
+
+def _is_none_left(group: Group) -> bool:
+    """ "No bran left"; "the bran is finished", where nothing is said behind it."""
+    return not _NONE.isdisjoint(group.norms) or not _ALL_USED.isdisjoint(group.norms[-2:])
+
+
 """Words that tell of the starter, where nothing is measured, that none is left."""
 
 

@@ -1,10 +1,11 @@
 """A record put right that is called by what was done, whichever was written down last: "the
-draining was 200 ml, not 300", "the shed was sealed on Monday, not Tuesday".
+draining was 200 ml, not 300", "the shed was sealed on Monday, not Tuesday"; or struck out that is
+called by what was done, seen or measured: "delete the pH value", "scratch the draining".
 """
 
 from dataclasses import replace
 
-from handlers.reading.acts import Amend, Drain
+from handlers.reading.acts import Amend, Drain, Retract
 from handlers.reading.amended import amend_from
 from handlers.reading.amending import SHORT, is_asking, plain_text, word_count
 from handlers.reading.late import Late
@@ -30,6 +31,42 @@ _DATED = Late(
     r"(?:on )?qday (?:, )?(?:and )?not (?:on )?qday(?: (?:sorry|actually|[,.!]))*"
 )
 _CORRECTING = words_in("only not just really actually sorry no oops should")
+
+_STRUCK = {
+    "drain draining drainage": "drain", "seal sealing": "seal", "burial burying": "bury",
+    "ph": "ph", "temperature temp": "celsius", "mould mold": "mould",
+    "flies maggots insects": "insects", "observation": "observe",
+    "one entry record": "one",
+}  # fmt: skip
+_BY_WORD = {word: kind for words, kind in _STRUCK.items() for word in words.split()}
+STRUCK = frozenset(_BY_WORD)
+"""Words by which a record is called that is to be struck out."""
+_STRIKE = Late(
+    r"(?:(?:no|oh|ok|sorry|oops|actually|wait|bot|please|pls|can you|could you|and|,) )*"
+    r"(?:(?:scratch|strike|delete|undo|erase|scrap|cross)(?: out)?|(?P<lifted>remove|take out)) "
+    r"(?:(?:the|my|our|that|last|qbin|bin|'s|green|black|white|blue) )*"
+    rf"(?:(?P<what>{'|'.join(_BY_WORD)})|qbin)(?P<entry>(?: (?:value|reading|record|entry|one|"
+    r"figure|measurement))*)(?: (?:again|out|(?:of|in|on|from|for)(?: the)? qbin|sorry|please|,))*"
+)
+_WRITTEN = frozenset({"ph", "celsius", "one"})
+"""What nobody can take out of a bin."""
+
+
+def struck_by_kind(message: Message) -> Retract | None:
+    """The striking out of the last record of such a thing, if nothing else is said."""
+    if word_count(message) > SHORT or message.measured() or "?" in message.norms:
+        return None
+    match = _STRIKE.fullmatch(plain_text(message))
+    if match is None:
+        return None
+    bin, what = message.bins[0].name if message.bins else None, _BY_WORD.get(match["what"] or "one")
+    if match["lifted"] and what not in _WRITTEN and not match["entry"]:
+        return None  # "remove the mould in green" is a thing to do
+    if what != "one":
+        return Retract(what=what, bin=bin, rules=("called by what was done",))
+    called = match["what"] or "one" in message.norms[message.bins[0].start : message.bins[0].end]
+    known = len(message.bins) == 1 and message.bins[0].known and bin
+    return Retract(bin=bin, rules=("called by its bin",)) if known and called else None
 
 
 def kind_right(message: Message) -> Amend | None:

@@ -1,17 +1,23 @@
 """A record called by what it holds, to be struck out or put right: "delete the 1 kg of bread", "the
-rice Olu put in on Monday was really 1.5 kg", "it was Len who put the bread in, not me".
+rice Olu put in on Monday was really 1.5 kg", "it was Len who put the bread in, not me", "leave the
+tuna out".
 """
 
 from handlers.reading.acts import Amend, Layer, Retract
 from handlers.reading.amounts import Amount
+from handlers.reading.late import Late
+from handlers.reading.leaning import spoken_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.partright import BY_PART
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _STRIKING = words_in("strike delete cancel scratch remove erase cross undo")
 _RIGHTING = words_in("actually really fact correction sorry oops wrong should")
 _PUTTING = words_in("put added add tipped chucked threw dropped brought poured gave")
-CUES = _STRIKING | _RIGHTING | {"who"}
+_LEAVING = words_in("take taking leave leaving pull fish didnt never wasnt not")
+CUES = _STRIKING | _RIGHTING | _LEAVING | {"who"}
 """Words without one of which no record is called so."""
 _LEAD = words_in(
     "please pls bot can could you ok okay sorry oops no nope wait actually correction hi hey and "
@@ -34,6 +40,8 @@ def called(message: Message) -> Amend | Retract | None:
         return _struck(message, at + 1)
     if not _PUTTING.isdisjoint(norms) and "who" in norms[at : at + 4]:
         return _done_by(message, at)
+    if message.has(_LEAVING) and (left := _left_out(message)):
+        return left
     if norms[at] in _THE and message.has(_RIGHTING):
         return _measured_anew(message, at)
     return None
@@ -45,13 +53,106 @@ def _struck(message: Message, at: int) -> Amend | Retract | None:
         return None
     if len(message.measured()) == 2:  # "delete the 2 kg in red, it was 3 kg"
         return _measured_anew(message, at, struck=True) if message.norms[at] in _THE else None
+    if not message.measured():
+        return _swapped(message, at) or _struck_in(message, at)
     if len(message.measured()) != 1:
         return None
     amount = message.measured()[0]
+    if (part := _part_anew(message, at, amount)) is not None:
+        return part
     between = message.norms[at + 1 : amount.start]
     if message.norms[at] not in _THE or len(between) > 1 or not all(n.isalpha() for n in between):
         return None
     return Retract(which=_which(message, at, len(message.words)), rules=(RULE,))
+
+
+_IT_WAS = words_in("it that was is were 's they only just about should be make , :")
+
+
+def _part_anew(message: Message, at: int, right: Amount) -> Amend | None:
+    """ "Scratch the bread, it was 2 kg": the amount of that part, and of no other."""
+    items = [item for item in message.items if item.start > at and not item.generic]
+    if len(items) != 1 or message.norms[at] not in _THE or items[0].end > right.start:
+        return None
+    [item], made = items, makeup(items)
+    between = message.norms[item.end : right.start]
+    if item.start != at + 1 or made is None or not _IT_WAS.issuperset(between):
+        return None
+    if not {"was", "is", "were", "'s", "be", "make"}.intersection(between):
+        return None
+    if not _is_all(message, right.start, right):
+        return None
+    mass = right.value if right.quantity == "mass" else None
+    volume = right.value if mass is None else None
+    return Amend(
+        mass_kg=mass, volume_l=volume, materials=made.shares, rich=made.rich, rules=(BY_PART,)
+    )
+
+
+def _swapped(message: Message, at: int) -> Amend | None:
+    """ "Scratch the bread, it was rice": one thing in place of another in the last layer."""
+    last = message.context.last
+    items = [item for item in message.items if item.start > at and not item.generic]
+    if len(items) != 2 or not isinstance(last, Layer) or not last.materials or message.bins:
+        return None
+    wrong, right = (makeup([item]) for item in items)
+    between = message.norms[items[0].end : items[1].start]
+    rest = message.norms[items[1].end :]
+    if wrong is None or right is None or not _IT_WAS.issuperset(between) or not between:
+        return None
+    if not {"was", "were", "is", "'s", "be"}.intersection(between) or not _BEHIND.issuperset(rest):
+        return None
+    out = sum(share for kind, share in last.materials.items() if kind in wrong.shares)
+    if not out:
+        return None
+    shares = {kind: much for kind, much in last.materials.items() if kind not in wrong.shares}
+    for kind, much in right.shares.items():
+        shares[kind] = shares.get(kind, 0.0) + much * out
+    return Amend(materials=shares, rules=(RULE,))
+
+
+_AROUND = _LEAD | _THE | words_in("in from of on out again bin it")
+
+
+def _struck_in(message: Message, at: int) -> Retract | None:
+    """ "Delete the peels in green": what went into which bin, and nothing else."""
+    items = [item for item in message.items if item.start > at and not item.generic]
+    refs = [ref for ref in message.bins if ref.known and ref.name]
+    if message.norms[at] not in _THE or not items or len(refs) != 1 or message.amounts:
+        return None
+    held = indexes(items, refs, message.days)
+    rest = [norm for i, norm in enumerate(message.norms) if i >= at and i not in held]
+    if not _AROUND.issuperset(rest) or refs[0].start < items[0].start:
+        return None
+    return Retract(which=_which(message, at, len(message.norms)), rules=(RULE,))
+
+
+_LEFT_OUT = Late(
+    r"^(?P<led>(?:(?:no|oh|ok|actually|sorry|wait|oops|but|bot|please|,) )*)"
+    r"(?:(?:i (?:am |'m )?)?(?:take|taking|leave|leaving|pull|fish) "
+    r"(?:out (?:the|that|my) qitem|(?:the|that|my) qitem (?:back )?(?:out|off))"
+    r"(?: (?:again|of (?:it|that|there)|though|after all))*|"
+    r"(?:the|that|my) qitem (?:(?:did not|didnt|never)(?: actually| even| really)? (?:go|went) in|"
+    r"(?:was not|wasnt|was never) (?:in|part of|for) (?:it|there|that)|was not in)"
+    r"(?: (?:there|it|that|after all|at all|actually|though|in the end|,))*)"
+    r"(?: (?:please|sorry|[.!]))*$"
+)
+_MOST_LEFT_OUT = 12
+
+
+def _left_out(message: Message) -> Retract | None:
+    """ "Leave the tuna out", "the tuna didn't go in", of a layer that the talk is on."""
+    last, norms = spoken_of(message), message.norms
+    items = [i for i in message.items if not i.generic and norms[i.start] not in _LEAVING]
+    if len(items) != 1 or len(norms) > _MOST_LEFT_OUT or not isinstance(last, Layer):
+        return None
+    [item] = items
+    text = " ".join([*norms[: item.start], "qitem", *norms[item.end :]])
+    form, made = _LEFT_OUT.search(text), makeup([item._replace(absent=False)])
+    if form is None or made is None:
+        return None
+    held = not made.shares.keys().isdisjoint(last.materials or {})
+    return Retract(materials=made.shares, rules=(RULE,)) if held or form["led"] else None
 
 
 def _measured_anew(message: Message, at: int, *, struck: bool = False) -> Amend | None:

@@ -148,6 +148,15 @@ _ALL_IN = patterns(
     r"all of it|the whole lot|the lot|them all|all of them) (?:in|into|inside) (?:the |our )?qbin\b"
     r"(?! (?:upside|over|out|around|away|down|off|cupboard|sink))",
 )
+_FILLED = patterns(
+    # "Filled the shed to the top"
+    r"^(?:(?:i|we|and|just|have|'ve|has|ok|qday|,) )*(?:filled|topped)(?: up)? (?:the |our )?qbin"
+    r"(?: bin)?(?: up| right| all| almost| nearly)* (?:to|up to) the (?:top|brim|rim)(?: qday)?$",
+    # "The shed's got another bag"
+    r"^(?:(?:and|so|ok|,) )*(?:the |our )?qbin(?: bin)? (?:(?:'s|has|have|just|now|was|is) )*"
+    r"(?:got|had|given|received) (?:another|one more|a second|an extra) "
+    r"(?:bag|bagful|bucket|bucketful|load|lot|caddy|bowl|bowlful|tub|layer)(?: in| qday| now)*$",
+)
 _MOVED = patterns(
     # "Juicing pulp, about 2 litres, out of the machine into bin 3"
     r"\b(?:from|out of|off) (?:the |my |our )(?!qbin|qday)(?:\w+ ){1,3}into (?:the )?qbin\b",
@@ -172,6 +181,12 @@ _NO_STOCK = patterns(
     rf"{_BRAN} (?:(?:is|at all) )?(?:left|remaining)\b",
     r"^(?:(?:sorry|oh|i|we|have|has|are|now|just|all|,) )*(?:(?:run|ran) )?out of (?:our |the )?"
     rf"{_BRAN}\b(?! (?:flakes|muffins|buds|cereal|bread|loaf|biscuits))",
+    # "The bran is finished", "bran's run out"
+    rf"^(?:(?:so|ok|sorry|oh|and|well|,) )*(?:the |our |all the |all our )?{_BRAN} "
+    r"(?:(?:is|'s|has|was|all|now|just|been|completely) )*(?:finished|gone|used up|run out|ran out|"
+    r"out|depleted)(?: (?:now|qday|sorry|again|,))*$",
+    rf"^(?:(?:we|i|are|'re|am|'m|all|fresh|clean|completely|right) )+(?:out of|outta|outa) "
+    rf"(?:our |the )?{_BRAN}$",
 )
 _OBSERVE = patterns(
     # "We're at 38 degrees in bin 3"
@@ -292,6 +307,13 @@ _BYWORDS = (
     ),
     _Byword(
         "layer",
+        words_in("filled topped another second extra more"),
+        _FILLED,
+        words_in("open seal stock observe"),
+        in_room=True,
+    ),
+    _Byword(
+        "layer",
         words_in("into"),
         _MOVED,
         words_in("drain open stock"),
@@ -315,7 +337,7 @@ _BYWORDS = (
     ),
     _Byword(
         "stock",
-        words_in("no zero out"),
+        words_in("no zero out outta outa finished gone used run ran depleted"),
         _NO_STOCK,
         frozenset({"ask starter"}),
         of_bin=False,

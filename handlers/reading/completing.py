@@ -106,8 +106,13 @@ def _struck_in(act: Act, message: Message) -> Act:
     """ "Scratch that last one in the shed": the bin whose record is to be struck out."""
     if not isinstance(act, Retract):
         return act
-    named = {ref.name for ref in message.bins if ref.known and ref.plain}
+    end = message.sentences[0].end if message.sentences else 0
+    led = {r for r in message.bins if 0 < r.start < end and message.norms[r.start - 1] in _IN}
+    named = {ref.name for ref in message.bins if ref.known and (ref.plain or ref in led)}
     return replace(act, bin=named.pop()) if len(named) == 1 else act
+
+
+_IN = words_in("in into from of off for")
 
 
 def _on_one_day(acts: list[Act], message: Message) -> list[Act]:

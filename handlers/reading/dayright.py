@@ -1,14 +1,18 @@
 """A record put down to another day by its form alone: "put it down as yesterday"."""
 
-from handlers.reading.acts import Amend
+from datetime import date
+
+from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Open, Seal
 from handlers.reading.amending import SHORT, plain_text, word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.vocabulary import words_in
 
-CUES = words_in("put log record enter book mark date 's correct fix not")
+CUES = words_in("put log record enter book mark date 's correct fix not meant mean correction *")
 """Words without one of which no day is put right."""
+ALONE, AND_SO = "a day alone", "a day that goes on from a correction"
+"""Rules of a day that is right only of the record spoken of, and of one corrected before."""
 _LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|please|can you|could you|,|[.]) )*"
 _THAT = r"(?:that|it|this|the last)(?: (?:one|entry|lot|layer))?"
 _PUT_DOWN = Late(
@@ -26,10 +30,61 @@ _PUT_DOWN = Late(
     # "not Monday, Tuesday"
      + _LEAD + r"not (?:on )?qday(?: ,| but)* (?:on )?(?P<other>qday)$"
 )
+_ALONE = Late(
+    # "no, Wednesday", "sorry meant Wed", "*Thursday"
+    r"^(?:(?:(?:oh|no|nope|nah|sorry|oops|wait|actually|correction|ah|bot|,|[.:!]) )*"
+    r"(?:(?:no|nope|nah|correction|actually|oops|whoops|sorry|wait|i (?:mean|meant)|mean|meant)"
+    r"(?: [,.:!])*|[*]) "
+    r"(?:(?:it was|was|that was|on|from) )*|"
+    # "was it Tuesday? no it must have been Wednesday"
+    r"(?:(?:was|is) (?:it|that) (?:on )?qday [?.,]+ )?"
+    r"(?:(?:no|nope|sorry|actually|wait|oh|,|[.]) )*"
+    r"(?:it|that) (?:must|should|mustve|shouldve|mightve|might|would)"
+    r"(?: (?:have|ha|of|ve|'ve))? (?:been )?(?:on )?)"
+    r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$"
+)
+_AND_SO = Late(r"^(?:and|also|,)(?: (?:it|that) was| on| ,)* qday(?: (?:too|not qday|sorry))*$")
+_DATED = Layer | Drain | Seal | Bury | Observe | Open
+"""Records of something done on one day."""
 
 
 def another_day(message: Message) -> Amend | None:
     """The day that the last record is put down to."""
+    return _put_down(message) or _alone(message)
+
+
+def and_so(message: Message) -> Amend | None:
+    """ "And yesterday", which goes on from a correction."""
+    right = _day_of_last(message)
+    if right is None or "?" in message.norms:
+        return None
+    told = _AND_SO.search(plain_text(message, days=True)) is not None
+    return Amend(on=right, rules=(BY_FORM, AND_SO)) if told else None
+
+
+def _alone(message: Message) -> Amend | None:
+    """The day alone, of a record that the talk is on."""
+    right = _day_of_last(message)
+    if right is None or _ALONE.search(plain_text(message, days=True)) is None:
+        return None
+    return Amend(on=right, rules=(BY_FORM, ALONE))
+
+
+def _day_of_last(message: Message) -> date | None:
+    """The day that may be that of the record spoken of, where nothing else is named."""
+    last = message.context.last
+    if not message.days or not isinstance(last, _DATED) or message.context.on_offer:
+        return None
+    if len(message.norms) > SHORT or message.amounts or message.items or message.bins:
+        return None
+    right = message.days[-1 if message.norms[-2:-1] != ["not"] else 0]
+    if right.past > message.today or right.past == last.on:
+        return None
+    return right.past
+
+
+def _put_down(message: Message) -> Amend | None:
+    """The day that the last record is put down to in so many words."""
     if not message.days or word_count(message) > SHORT or message.amounts or message.items:
         return None
     if message.context.in_room and message.context.last is None:

@@ -5,7 +5,7 @@
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
-from handlers.reading.amending import is_asking, plain_text
+from handlers.reading.amending import amend, is_asking, plain_text
 from handlers.reading.late import Late
 from handlers.reading.leaning import number_meant
 from handlers.reading.lots import share_of
@@ -27,7 +27,7 @@ _ASIDE = words_in(
 )
 _ALL = words_in("all mostly mainly mainly just entirely purely")
 _SMALL = _POINTING | _BEING | _ASIDE
-_CUES = _POINTING | _ALL | words_in("* more nearer closer make same too ditto")
+_CUES = _POINTING | _ALL | words_in("* more nearer closer make same too ditto half only")
 
 
 def changed_by_few(message: Message) -> tuple[Act, ...]:
@@ -40,6 +40,8 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
         return changed_by_few(read_message(message.text(0, len(norms)), context))
     if not isinstance(last, Layer | Drain):
         return ()
+    if norms[0] == "and" and not _GOES_ON.isdisjoint(norms[1:2]):
+        return _gone_on(read_message(message.text(1, len(norms)), message.context))
     own = last.member in (None, message.context.sender)
     if not own and isinstance(last, Layer):
         return _likewise(last, message)
@@ -47,9 +49,34 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
         return ()
     if isinstance(last, Layer) and (shared := _shared(last, message)):
         return shared
+    if isinstance(last, Layer) and _HALF.search(plain_text(message)):
+        return _halved(last)
     found = _times(last, message) or _starred(message) or _number(last, message)
     if found is None and isinstance(last, Layer):
         found = _unit(message) or _made_of(last, message)
+    return (replace(found, rules=(_RULE,)),) if found else ()
+
+
+_HALF = Late(r"^(?:(?:no|nope|nah|sorry|oops|,|only|just|about) )+half(?: of (?:it|that))?$")
+
+
+def _halved(last: Layer) -> tuple[Act, ...]:
+    """ "No, half": of the amount; of meat, half of it may be meant to be that."""
+    if last.rich == 1:
+        return (Unsure(guess=(Amend(),), rules=(_RULE,)),)
+    half = _amended(share_of(last, _TIMES["half"]))
+    return (replace(half, rules=(_RULE,)),) if half != Amend() else ()
+
+
+_GOES_ON = words_in("it that only just was")
+
+
+def _gone_on(rest: Message) -> tuple[Act, ...]:
+    """ "And it was 2", "and only 1.5 kg": no further amount, but that of the record."""
+    if not rest.measured():
+        return changed_by_few(rest)
+    alone = not (rest.items or rest.bins or is_asking(rest))
+    found = amend(rest, plain_text(rest)) if alone else None
     return (replace(found, rules=(_RULE,)),) if found else ()
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from itertools import pairwise
 from math import log
 
 from handlers.practice.units import KILOGRAMS, LITRES
@@ -80,6 +81,8 @@ def spoken_of(message: Message) -> Act | None:
 
 def is_further(message: Message) -> bool:
     """Whether an amount is told of as a further one: it puts no earlier one right."""
+    if any(a == "not" and b[:1].isdigit() for a, b in pairwise(message.norms)):
+        return False  # "and 3 lb not 2"
     return _REFUSING.isdisjoint(message.norms[:3]) and _tells_further(plain_text(message))
 
 
@@ -185,11 +188,12 @@ def another_number(message: Message) -> Amend | None:
 
 
 def is_number_alone(message: Message) -> bool:
-    """ "No, 2" of what went into Rosie: the amount, though a bin 2 is there as well."""
+    """ "No, 2" of what went into Rosie: the amount, though a bin 2 is there as well; and so it is
+    of what went into bin 2."""
     [ref, *others] = message.bins
     bin = getattr(spoken_of(message), "bin", None)
     alone = not others and message.words[ref.start].kind == "number" and ref.end == ref.start + 1
-    return alone and bin is not None and not bin[-1].isdecimal()
+    return alone and bin is not None and (ref.name == bin or not bin[-1].isdecimal())
 
 
 _NEVER_DID = Late(

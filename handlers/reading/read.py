@@ -18,7 +18,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.amending import is_asking
 from handlers.reading.anew import CUES as STRIKING
-from handlers.reading.anew import behind_striking, is_only_a_bin
+from handlers.reading.anew import behind_striking, is_only_one_thing
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
@@ -26,17 +26,20 @@ from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.bydeed import CUES as CALLED_BY_KIND
-from handlers.reading.bydeed import kind_right
+from handlers.reading.bydeed import STRUCK, kind_right, struck_by_kind
 from handlers.reading.byscraps import CUES as CALLED
 from handlers.reading.byscraps import called
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
+from handlers.reading.dayright import and_so
 from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
 from handlers.reading.doubted import doubted
 from handlers.reading.echoes import with_echoes
 from handlers.reading.fewwords import changed_by_few
 from handlers.reading.flatly import FLATLY
+from handlers.reading.goneon import CUES as GOING_ON
+from handlers.reading.goneon import goes_on, things_in
 from handlers.reading.headed import asked_by_heading
 from handlers.reading.leaning import amount_owed, place_owed
 from handlers.reading.message import Message, read_message
@@ -62,6 +65,8 @@ from handlers.reading.straight import straight
 from handlers.reading.supplied import supplied
 from handlers.reading.unmeasured import asked_first
 from handlers.reading.untold import without_untold
+from handlers.reading.vesselright import CUES as OF_VESSELS
+from handlers.reading.vesselright import vessel_right
 
 
 def read(text: str, context: Context) -> tuple[Act, ...]:
@@ -111,6 +116,8 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
     """What strikes out or puts right a record and says more of it than "that"."""
     if message.has(CALLED) and (by_name := called(message)):
         return (by_name,)
+    if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
+        return (by_kind,)
     return _told_anew(message) or _told_apart(message)
 
 
@@ -124,6 +131,8 @@ def _leaning(message: Message) -> tuple[Act, ...]:
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
+    if context.in_room and leant is None and message.has(GOING_ON):
+        leant = goes_on(message) or and_so(message)
     return (leant,) if leant else ()
 
 
@@ -135,6 +144,8 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     found = only_wrong(message) or went_elsewhere(message) or was_by_me(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
+    if found is None and message.has(OF_VESSELS):
+        found = vessel_right(message)
     return (found,) if found else changed_by_few(message)
 
 
@@ -146,8 +157,8 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
     context = replace(message.context, after_bot=True)
     said = message.text(at, len(message.words))
     rest = read_message(said, context)
-    if is_only_a_bin(rest):  # "scratch that, it was green": as "no, it was green"
-        rest = read_message(f"no, {said}", context)
+    if is_only_one_thing(rest):  # "scratch that, it was green": as "no, it was green"
+        rest = read_message(f"no, {said.removeprefix('put ')}", context)
     if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
         return right
     acts = told(rest, scores_of(rest))
@@ -173,6 +184,8 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     context = message.context
     if context.in_room and (layers := straight(message)):
         return asked_first(without_untold(layers, message), message)
+    if context.in_room and (things := things_in(message)):
+        return asked_first(without_untold([things], message), message)
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(acts if message.bins[0].name else completed(acts, message))

@@ -17,6 +17,7 @@ from handlers.reading.acts import (
 from handlers.reading.amending import (
     SHORT,
     SORRY,
+    UNDONE,
     amend,
     is_asking,
     plain_text,
@@ -128,7 +129,12 @@ _PASSES = words_in(
 
 def _retract(message: Message) -> Retract | None:
     act = retract(message, plain_text(message))
+    if act is not None and message.has(_CHANGES) and not (message.items or message.bins):
+        return replace(act, rules=(UNDONE,))
     return None if act is None else of_scraps(act, message)
+
+
+_CHANGES = words_in("undo correction change edit")
 
 
 def of_scraps(act: Retract, message: Message) -> Retract:
@@ -145,7 +151,10 @@ def of_scraps(act: Retract, message: Message) -> Retract:
     return act
 
 
-_STRIKING = words_in("scratch strike delete remove cancel erase drop undo scrap out unlog")
+_STRIKING = words_in(
+    "scratch strike delete remove cancel erase drop undo scrap out unlog take leave pull cross rub "
+    "knock"
+)
 _LEADS = words_in("the that my last layer of record entry")
 
 

@@ -14,6 +14,7 @@ CUES = (
     " back", "restore", "was right", "was correct", "was fine",
     "mean to", "as it was", "mistake", "how do", "how can",
     "how to", "undo", "an entry", "a record", "unscratch", "undelete", "unstrike",
+    "not that", "not this", "mean that", "mean this",
 )  # fmt: skip
 _MOST_WORDS = 16
 
@@ -33,7 +34,9 @@ _RESTORED = Late(
     rf"{_IT} (?:was|were) (?:right|correct|fine|ok|true)(?: (?:after all|all along|before|"
     r"as it was|the first time|actually))*|as it was|"
     rf"(?:i )?(?:didnt|did not) mean to (?:delete|scratch|strike|remove|undo|unseal|reopen|open|"
-    rf"cancel|erase|wipe)(?: (?:{_IT}|out))*|(?:un ?scratch|un ?delete|un ?strike) {_IT})$"
+    rf"cancel|erase|wipe)(?: (?:{_IT}|out))*|(?:un ?scratch|un ?delete|un ?strike) {_IT}|"
+    r"(?:not|i (?:did not|didnt) mean) (?:that|this)(?: (?:one|record|entry))?"
+    r"(?: (?:please|sorry|though|the other(?: one)?))*)$"
 )
 
 

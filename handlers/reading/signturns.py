@@ -197,6 +197,13 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
     ),
     (
         "much_liquid",
+        "bottom base",
+        rf"\bthere (?:is|'s|are)(?! (?:no|not|hardly|barely|only|just|a little|a bit|a drop)\b)"
+        rf"(?: [^ .!?\n]+){{0,3}}? (?P<s>{_LIQUID})(?: [^ .!?\n]+)? (?:in|at|on) (?:the|its) "
+        r"(?:bottom|base)\b",
+    ),
+    (
+        "much_liquid",
         "floor bench shelf carpet lino tiles seam everywhere worktop",
         r"\b(?P<s>(?:leaking|dripping|drips|pouring|dribbling|running|weeing|peeing|seeping|gone))"
         r"(?: [^ .!?\n]+){0,4} (?:floor|bench|shelf|carpet|lino|tiles|seam|everywhere|worktop)\b",

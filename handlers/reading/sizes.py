@@ -12,6 +12,7 @@ from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.spans import indexes
+from handlers.reading.vesselright import vessel_right
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import cleaned, norms_in, words_of
 
@@ -41,7 +42,7 @@ def sizes(message: Message) -> Iterator[Found]:
     """Each bin with the size that is said of it; its name stays for what else is told of it."""
     if any(c.verb is not None and "open" in c.verb.verb.classes for c in message.clauses):
         return
-    if is_example(message):
+    if is_example(message) or vessel_right(message):
         return
     for clause in message.clauses:
         if clause.sense not in ("none", "did", "habit"):
@@ -114,7 +115,8 @@ def bare_amounts(message: Message) -> list[Amount]:
     held = indexes(measured, message.items)
     rest = {w.norm for i, w in enumerate(message.words) if i not in held and w.kind != "sign"}
     asked = any(sentence.asked for sentence in message.sentences)
-    if asked or not rest <= (_BARE | _LEFT | _AND if len(measured) > 1 else _BARE | _LEFT):
+    joints = _AND if len(measured) > 1 else frozenset[str]()
+    if asked or not rest <= _BARE | _LEFT | _SLIPS | joints:
         return []
     return measured if all(a.value > 0 and not a.negative for a in measured) else []
 
@@ -136,6 +138,7 @@ def bare_volume(text: str, units: Units) -> float | None:
     return litres if litres and litres >= SMALLEST_BARE else None
 
 
+_SLIPS = words_in("no nope nah sorry oops typo mistake meant should be was actually course make")
 _LEFT = words_in("left we have there are still of bran starter maybe roughly please say full")
 _AND = words_in("and plus with")
 _BARE = _ABOUT | words_in("it that one is 's holds size bin litre think i its in all")

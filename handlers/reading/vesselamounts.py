@@ -108,7 +108,7 @@ def filled(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     out: list[Amount] = []
     for amount in amounts:
         if amount.vessel or amount.size:
-            part, end = _part_filled(norms, amount.end)
+            part, end = part_filled(norms, amount.end)
             if part:
                 value = amount.value * part
                 amount = amount._replace(end=end, value=value, vague=True, vessel=True, size=False)
@@ -117,7 +117,7 @@ def filled(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     return out
 
 
-def _part_filled(norms: Sequence[str], at: int) -> tuple[float, int]:
+def part_filled(norms: Sequence[str], at: int) -> tuple[float, int]:
     """The part of a vessel that the words from `at` on say is full, and where they end; else 0."""
     while at < len(norms) and norms[at] in _BEFORE_PART_FULL:
         at += 1

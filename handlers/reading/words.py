@@ -172,10 +172,15 @@ def _joins(text: str, start: int, end: int) -> bool:
     return (before.isalpha() or after.isalpha()) and before.isalnum() and after.isalnum()
 
 
+_SIGNS = {
+    "—": "—", "→": "→", "➡": "→", "⇒": "→", "•": "\n", "￥": "$", "₹": "$", "🪰": "flies",
+}  # fmt: skip
+
+
 def _sign(sign: str) -> str:
     if sign in ".,;:!?()[]\"'-+*&/@#%°=$£€<>~|>":
         return sign
-    return {"—": "—", "→": "→", "➡": "→", "⇒": "→", "•": "\n", "￥": "$", "₹": "$"}.get(sign, "☺")
+    return _SIGNS.get(sign, "☺")
 
 
 @lru_cache(maxsize=2048)

@@ -94,3 +94,57 @@ async def test_a_layer_of_so_many_litres_is_put_right(room: TalkingRoom) -> None
     await room.says("added 12 L of scraps to the pail bin")
     await room.says("the pail bin was 8 L not 12")
     assert await book(room, "layer") == [2, 1, 8]
+
+
+@pytest.mark.parametrize(
+    ("told", "said", "left"),
+    [
+        ("hello", "scratch the draining", ["layer", "layer"]),
+        ("pH 3.9 in the pail bin", "please delete the pH value", ["layer", "drain", "layer"]),
+        ("white mould on the pail bin", "delete the mould", ["layer", "drain", "layer"]),
+        ("sealed the pail bin", "undo the sealing", ["layer", "drain", "layer"]),
+        ("hello", "delete the mould", ["layer", "drain", "layer"]),
+    ],
+)
+async def test_what_is_called_by_its_kind_is_struck_alone(
+    room: TalkingRoom, told: str, said: str, left: list[str]
+) -> None:
+    await room.says(told)
+    await room.says("mixed a batch of bran, 2 kg")
+    await room.says(said)
+    acts = [e.act for e in await room.standing() if e.act not in ("open", "batch")]
+    assert acts == left
+
+
+async def test_what_holds_more_or_is_anothers_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("the pail bin is at 24 C with pH 3.9")
+    [answer] = await room.says("delete the pH")
+    assert "with what else was seen" in answer.body
+    [answer] = await room.says("scratch the draining", who="bram")
+    assert "ines's" in answer.body
+    assert len(await book(room, "drain", "observe")) == 2
+
+
+@pytest.mark.parametrize(
+    ("said", "left"),
+    [
+        ("scratch the one in Rosie", [1]),
+        ("delete the leeks in Rosie", [1]),
+        ("scratch the last one in green", [2]),
+        ("delete the leeks in green", [2, 1]),
+    ],
+)
+async def test_one_of_several_bins_is_struck(db: Database, said: str, left: list[float]) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the green bin, 30 L")
+    await room.says("opened Rosie, 30 L")
+    await room.says("hello", who="bram")
+    await room.says("2 kg of leeks in Rosie and 1 kg of rice in green")
+    await room.says(said)
+    assert await book(room, "layer") == left
+
+
+async def test_what_is_to_be_lifted_out_of_a_bin_is_no_record(room: TalkingRoom) -> None:
+    await room.says("green mould in the pail bin")
+    await room.says("can you remove the mould in the pail bin")
+    assert len(await book(room, "observe")) == 1
