@@ -17,6 +17,7 @@ CUES = (
     "due", "late", "mine", "calendar", "ics", "ical", "jobs", "dues", "plate", "overdue", "for me",
     "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
     "when ", "how long", "what day", "ripe", "s ready", "are ready", "anything ready",
+    "bury", "dig ",
 )  # fmt: skip
 
 LATE = "late"
@@ -59,10 +60,16 @@ _WHEN = Late(
 )
 _ACTS = {
     "buried": "bury", "bury": "bury", "ready": "bury", "emptied": "bury", "dug in": "bury",
-    "dig in": "bury", "go in the ground": "bury", "sealed": "seal", "seal": "seal",
+    "dig in": "bury", "dig": "bury", "go in the ground": "bury", "sealed": "seal", "seal": "seal",
     "close": "seal", "closed": "seal", "drained": "drain", "drain": "drain", "planted": "plant",
     "plant": "plant",
 }  # fmt: skip
+_MAY = Late(
+    rf"{_BEFORE}(?:can|could|may|should|shall|is it (?:ok|okay|fine|alright|all right|safe)"
+    r"(?: for (?:us|me))? to) (?:i |we )?(?:now |already |just )?(?P<verb>bury|dig in|dig) (?:the )?"
+)
+"""What stands before the bin in a question whether it may be buried."""
+_IN_POTS = Late(r"\b(?:pots?|planters?|boxe?s?|tubs?|containers?)\b")
 _KINDS = (
     r"picture of the calendar|calendar picture|calendar as a picture|calendar file|"
     r"calendar as a file|file of the calendar|calendar|next four weeks|ics|ics file|ical|ical file"
@@ -113,7 +120,7 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
         return Ask(topic="due", what=what, first=message.today, on=message.today)
     if (match := _WHAT.fullmatch(text)) or (match := _DOES.fullmatch(text)):
         return _narrowed(message, start, end, text)
-    if match := _WHEN.fullmatch(text):
+    if (match := _WHEN.fullmatch(text)) or (match := _whether(message, start, end, text)):
         return _when(message, start, end, match)
     return None
 
@@ -137,6 +144,14 @@ def _when(message: Message, start: int, end: int, match: re.Match[str]) -> Ask |
     if not bins:
         return None
     return Ask(topic="due", bin=bins[0], what=_ACTS[match["verb"]])
+
+
+def _whether(message: Message, start: int, end: int, text: str) -> re.Match[str] | None:
+    """ "May I bury the shed under the plum?": a bin is what is to be buried, and not where."""
+    match = None if _IN_POTS.search(text) else _MAY.match(text)
+    lead = match and match.group().rstrip()
+    refs = [ref for ref in message.bins if start < ref.start < end]
+    return match if any(_text(message, start, ref.start) == lead for ref in refs) else None
 
 
 def _days(message: Message, start: int, end: int, text: str) -> tuple[date | None, date | None]:
