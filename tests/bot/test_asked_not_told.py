@@ -48,6 +48,14 @@ async def told(room: TalkingRoom, *said: str) -> str:
         ((*LAYER, "mixing 3 kg of bran, how much molasses?"), "For 3 kg of bran"),
         ((*LAYER, "ants all round the bin"), "They come for drips"),
         (("hello", "it has white fluff on it, ok?"), "White growth"),
+        ((*LAYER, "what's the C:N of 3 kg of bread and 1 kg of tea leaves?"), "C:N of about"),
+        ((*LAYER, "give me the C:N of 3 kg of bread and 1 kg of tea leaves"), "C:N of about"),
+        (("hello", "is the C:N of 2 kg of peel and 2 kg of tea leaves ok?"), "C:N of about"),
+        ((*LAYER, "may we bury barn beside the apple?"), "not sealed yet. Sealed today"),
+        ((*LAYER, "ought anyone to dig barn into the bean bed?"), ""),
+        ((*LAYER, "who would like to bury barn in the bean bed?"), ""),
+        ((*LAYER, "has somebody dug barn into the bean bed?"), ""),
+        ((*LAYER, "could we bury barn under the fig on Friday?"), "not sealed yet. Sealed today"),
     ],
 )
 async def test_nothing_is_written_down(
