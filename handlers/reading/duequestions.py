@@ -66,7 +66,8 @@ _ACTS = {
 }  # fmt: skip
 _MAY = Late(
     rf"{_BEFORE}(?:can|could|may|should|shall|is it (?:ok|okay|fine|alright|all right|safe)"
-    r"(?: for (?:us|me))? to) (?:i |we )?(?:now |already |just )?(?P<verb>bury|dig in|dig) (?:the )?"
+    r"(?: for (?:us|me))? to) (?:i |we )?(?:now |already |just )?(?P<verb>bury|dig in|dig) "
+    r"(?:the )?"
 )
 """What stands before the bin in a question whether it may be buried."""
 _IN_POTS = Late(r"\b(?:pots?|planters?|boxe?s?|tubs?|containers?)\b")

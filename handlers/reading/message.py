@@ -185,10 +185,8 @@ def read_message(text: str, context: Context) -> Message:
         items = tuple([i for i in items if i.start not in used])
     taken |= in_bins
     held = taken | indexes(_wide(marks, "food"), [m for m in members if m.end - m.start > 1])
-    if len(items) > 1:
-        held |= _list_joints(norms, items, amounts)
-    if "c" in norms:
-        held |= _ratio_of_carbon(norms)
+    if len(items) > 1 or "c" in norms:
+        held |= _list_joints(norms, items, amounts) | _ratio_of_carbon(norms)
     sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
     hedged = indexes(_hedges(norms, marks, verbs))

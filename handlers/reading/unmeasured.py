@@ -23,6 +23,7 @@ from handlers.reading.acts import (
     Stock,
     Unsure,
 )
+from handlers.reading.amending import is_within
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
 from handlers.reading.singleamounts import MOST_PH
@@ -44,6 +45,8 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
+    if len(acts) == 1 and _is_only_within(acts[0], message):
+        return ()
     if len(acts) == 1 and _only_wonders(message):
         acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
     if not message.context.in_room:
@@ -65,6 +68,14 @@ def _only_wonders(message: Message) -> bool:
     """ "1 kg of bread in the yard bin?": no deed, and a question mark behind it."""
     asked = message.context.in_room and message.norms[-1] == "?" and len(message.sentences) == 1
     return asked and all(clause.verb is None for clause in message.clauses)
+
+
+def _is_only_within(act: Act, message: Message) -> bool:
+    """ "And in a bucket?": neither a deed nor scraps nor a bin of ours."""
+    guess = act.guess[0] if isinstance(act, Unsure) and len(act.guess) == 1 else act
+    if not isinstance(guess, Layer) or guess.bin or message.items or not is_within(message):
+        return False
+    return all(clause.verb is None for clause in message.clauses)
 
 
 _DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline

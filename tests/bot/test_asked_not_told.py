@@ -48,6 +48,8 @@ async def told(room: TalkingRoom, *said: str) -> str:
         ((*LAYER, "mixing 3 kg of bran, how much molasses?"), "For 3 kg of bran"),
         ((*LAYER, "ants all round the bin"), "They come for drips"),
         (("hello", "it has white fluff on it, ok?"), "White growth"),
+        ((LAYER[0], "how much juice for a 6 L can?", "and in 15 litres?"), ""),
+        ((LAYER[0], "how much juice for a 6 L can?", "and in a pail?"), ""),
         ((*LAYER, "what's the C:N of 3 kg of bread and 1 kg of tea leaves?"), "C:N of about"),
         ((*LAYER, "give me the C:N of 3 kg of bread and 1 kg of tea leaves"), "C:N of about"),
         (("hello", "is the C:N of 2 kg of peel and 2 kg of tea leaves ok?"), "C:N of about"),
