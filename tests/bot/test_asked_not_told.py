@@ -48,6 +48,9 @@ async def told(room: TalkingRoom, *said: str) -> str:
         ((*LAYER, "mixing 3 kg of bran, how much molasses?"), "For 3 kg of bran"),
         ((*LAYER, "ants all round the bin"), "They come for drips"),
         (("hello", "it has white fluff on it, ok?"), "White growth"),
+        ((*LAYER, "I've 4 kg of bran and 300 ml of treacle, how do I make starter"), "For 4 kg"),
+        ((*LAYER, "we have 4 lb of bran, how do we mix starter?"), "For 1.81 kg"),
+        ((*LAYER, "I have 8 kg of bran, 1 L of culture and 500 ml of molasses"), ""),
         ((LAYER[0], "how much juice for a 6 L can?", "and in 15 litres?"), ""),
         ((LAYER[0], "how much juice for a 6 L can?", "and in a pail?"), ""),
         ((*LAYER, "what's the C:N of 3 kg of bread and 1 kg of tea leaves?"), "C:N of about"),
@@ -82,6 +85,7 @@ async def test_nothing_is_written_down(
         ((*LAYER, "mixed 3 kg of bran, when is it ready?"), ["open", "layer", "batch"]),
         ((*LAYER, "ants in the bin"), ["open", "layer", "observe"]),
         ((*LAYER, "the farm shop sold us 3 kg of bran"), ["open", "layer", "stock"]),
+        ((LAYER[0], "we've 3 kg of starter left, how do I make more?"), ["open", "stock"]),
         ((LAYER[0], "added a can like this: 3 kg of skins"), ["open", "layer"]),
     ],
 )
