@@ -6,6 +6,7 @@ from handlers import (
     absence,
     advising,
     allowed,
+    betweenbins,
     communal,
     group,
     owndates,
@@ -18,6 +19,7 @@ from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
     Away,
     Back,
+    BetweenBins,
     CallOff,
     Harm,
     KeepUp,
@@ -64,6 +66,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.listing(plan, turn)
         case Reopened():
             return await sealing.reopened(plan, turn)
+        case BetweenBins():
+            return await betweenbins.told(plan, turn)
         case Pausing():
             return await reminded.paused(plan, turn)
         case Restored():
