@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from handlers import corrections, unsure
 from handlers.answer import SILENCE, Answer, Handler, Turn
-from handlers.reading.acts import Act, Amend, Bury, Drain, Seal, Unsure
+from handlers.reading.acts import Act, Amend, Bury, Drain, Layer, Seal, Unsure
 from storage.rows import Entry
 
 LOOKED_BACK = timedelta(days=14)
@@ -15,6 +15,7 @@ _KINDS: Mapping[str, tuple[str, Act]] = {
     "drain": ("draining", Drain()),
     "seal": ("sealing", Seal()),
     "bury": ("burial", Bury()),
+    "layer": ("layer", Layer()),
 }
 
 
