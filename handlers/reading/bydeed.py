@@ -82,6 +82,8 @@ def _dated_anew(message: Message, text: str) -> Amend | None:
     match = _REDATED.fullmatch(text) if message.has(_AGAINST) else None
     if match is None or _AGAINST.isdisjoint(f"{match['no'] or ''} {match['behind']}".split()):
         return None
+    if bin and match["deed"] == "buried":
+        return None  # told with its bin, a burial is compared with the book's
     what = _KINDS[match["deed"][:4]]
     return Amend(what=what, bin=bin, on=message.days[0].past, rules=(BY_FORM,))
 

@@ -145,6 +145,7 @@ def _is_only_asked(group: Group) -> bool:
     if group.verb is None or any(clause.sense == "did" for clause in clauses):
         return False
     asked = any(clause.sense == "ask" and clause.start <= group.start for clause in clauses)
+    asked = asked and group.verb.verb.plain != "do"  # "did the taping up on bin 3"
     marked = any(one.asked and one.start <= group.start < one.end for one in sentences)
     return (asked or marked) and group.sense in ("ask", "if", "will")
 
