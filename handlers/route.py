@@ -22,6 +22,7 @@ from handlers import (
     mixture,
     nosuchbin,
     observing,
+    onlythese,
     privacy,
     reminded,
     retracting,
@@ -88,6 +89,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Retract():
             if act.which:
                 return await byscraps.struck(act, act.which, turn)
+            if act.what or act.only or act.but:
+                return await onlythese.struck(act, turn)
             return await retracting.retract(act, turn)
         case acts.Done():
             return await reminded.done(act, turn, answer)

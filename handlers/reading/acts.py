@@ -278,6 +278,12 @@ class Retract(_Act):
     """The record as it is called by what went in, when, where, by whom; told only in a room."""
     anew: bool | None = None
     """Something else is told in its place, in the same message; told only in a room."""
+    what: str | None = None
+    """The kind of record that a bin is said not to have; told only in a room."""
+    only: str | None = None
+    """The one bin that it holds for, of those that were told; told only in a room."""
+    but: str | None = None
+    """The bin that it does not hold for, of those that were told; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
