@@ -140,14 +140,19 @@ def _is_other(kind: str, group: Group) -> bool:
 
 
 def _is_only_asked(group: Group) -> bool:
-    """ "May I bury the shed bin under the plum", "who wants to bury it": no deed as yet."""
+    """ "May I bury the shed bin under the plum", "who wants to bury it", "I might": no deed as
+    yet."""
     clauses, sentences = group.message.clauses, group.message.sentences
     if group.verb is None or any(clause.sense == "did" for clause in clauses):
         return False
     asked = any(clause.sense == "ask" and clause.start <= group.start for clause in clauses)
     asked = asked and group.verb.verb.plain != "do"  # "did the taping up on bin 3"
     marked = any(one.asked and one.start <= group.start < one.end for one in sentences)
-    return (asked or marked) and group.sense in ("ask", "if", "will")
+    may = group.sense == "will" and not _MODALS.isdisjoint(group.norms)
+    return may or ((asked or marked) and group.sense in ("ask", "if", "will"))
+
+
+_MODALS = words_in("might may could would should")
 
 
 def _asks_which(group: Group) -> bool:
