@@ -6,6 +6,7 @@ from handlers import (
     absence,
     advising,
     allowed,
+    betweenbins,
     communal,
     group,
     owndates,
@@ -19,6 +20,7 @@ from handlers.reading.arranged import (
     Away,
     AwayAgain,
     Back,
+    BetweenBins,
     CallOff,
     Harm,
     KeepUp,
@@ -67,6 +69,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.listing(plan, turn)
         case Reopened():
             return await sealing.reopened(plan, turn)
+        case BetweenBins():
+            return await betweenbins.told(plan, turn)
         case Pausing():
             return await reminded.paused(plan, turn)
         case Restored():

@@ -8,7 +8,7 @@ from handlers import corrections, unsure
 from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.describing import describe
 from handlers.phrasing import whose
-from handlers.reading.acts import Act, Amend, Bury, Drain, Retract, Seal, Unsure
+from handlers.reading.acts import Act, Amend, Bury, Drain, Layer, Retract, Seal, Unsure
 from storage.rows import Entry
 
 LOOKED_BACK = timedelta(days=14)
@@ -17,6 +17,7 @@ _KINDS: Mapping[str, tuple[str, Act]] = {
     "drain": ("draining", Drain()),
     "seal": ("sealing", Seal()),
     "bury": ("burial", Bury()),
+    "layer": ("layer", Layer()),
 }
 
 

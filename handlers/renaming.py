@@ -2,13 +2,14 @@
 
 from handlers.answer import Answer, Turn
 from handlers.bins import LONGEST_NAME, unknown
+from handlers.corrections import struck_words
 from handlers.phrasing import capital, mass, the
 from handlers.powers import refusal
 from handlers.reading.communal import Rename, Retire
 from handlers.rotas import rotas_of
 from handlers.state import look_up
 from storage import words
-from storage.rows import Bin, Facts
+from storage.rows import Bin, Entry, Facts
 
 
 async def renamed(plan: Rename, turn: Turn) -> Answer:
@@ -52,6 +53,10 @@ async def retired(plan: Retire, turn: Turn) -> Answer:
     bin, unfound = await _bin(plan.bin, turn)
     if bin is None:
         return unfound
+    if plan.maybe:
+        return Answer(say=f"Is {the(bin.name)} out of use? Then say “retire {the(bin.name)}”.")
+    if plan.deleted and (opened := await _only_opened(bin, turn)):
+        return Answer(strikes=[opened], say=struck_words([opened], turn))
     if refused := await refusal("retire", turn):
         return Answer(say=refused)
     state = await look_up(turn.book, bin, turn.today)
@@ -68,6 +73,13 @@ async def retired(plan: Retire, turn: Turn) -> Answer:
     return Answer(entries=entries, say=" ".join(lines))
 
 
+async def _only_opened(bin: Bin, turn: Turn) -> Entry | None:
+    """The bin's opening, if the sender wrote it down and nothing else is in its record."""
+    told = await turn.book.run(bin, await turn.book.present_run(bin))
+    only = told[0] if len(told) == 1 and told[0].act == "open" else None
+    return only if only and only.writer == turn.sender else None
+
+
 async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, Answer]:
     """The bin that is meant, or what to say where there is none."""
     bins = await turn.book.bins()
@@ -76,9 +88,9 @@ async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, Answer]:
     known = await turn.book.bin(name) if name else None
     if known in bins:
         return known, Answer()
+    if known and known in await turn.book.retired():
+        return None, Answer(say=f"{capital(the(known.name))} is out of use already.")
     if name is None or not bins:
         return None, Answer(say="Which bin? Say it again with its name.")
-    if known in await turn.book.retired():
-        return None, Answer(say=f"{capital(the(known.name))} is out of use already.")
     states = [await look_up(turn.book, bin, turn.today) for bin in bins]
     return None, unknown(name, states)

@@ -24,6 +24,7 @@ from handlers import (
     mixture,
     nosuchbin,
     observing,
+    onlythese,
     planting,
     privacy,
     reminded,
@@ -98,6 +99,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
                 return await byscraps.struck(act, act.which, turn, answer)
             if act.what:
                 return await bydeed.struck(act, act.what, turn)
+            if act.undone or act.only or act.but:
+                return await onlythese.struck(act, turn)
             return await retracting.retract(act, turn, answer)
         case acts.Done():
             return await reminded.done(act, turn, answer)

@@ -48,6 +48,12 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
 def _fed_since(state: BinState, on: date, fed: date, turn: Turn) -> str:
     """A sealing on a day before the last layer, which opened the bin again by the book."""
     name = the(state.bin.name)
+    if state.run.sealed:
+        return (
+            f"Noted: {name} was sealed {day(on, turn.today)}. But by the book a layer went in "
+            f"{day(fed, turn.today)} and it was sealed {day(state.run.sealed, turn.today)}: that "
+            "day counts. If that layer is of another day, correct it."
+        )
     return (
         f"Noted: {name} was sealed {day(on, turn.today)}. But by the book a layer went in "
         f"{day(fed, turn.today)}, after that, so {name} counts as open. If that layer is of "

@@ -295,6 +295,12 @@ class Retract(_Act):
     told only in a room."""
     anew: bool | None = None
     """Something else is told in its place, in the same message; told only in a room."""
+    undone: str | None = None
+    """The kind of record that a bin is said not to have; told only in a room."""
+    only: str | None = None
+    """The one bin that it holds for, of those that were told; told only in a room."""
+    but: str | None = None
+    """The bin that it does not hold for, of those that were told; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -260,7 +260,7 @@ def is_bare_amount(message: Message) -> bool:
     last = message.context.last
     sized = any(a.size for a in measured) and _has_amount(last)
     liquid = message.has(_OF_LIQUID) and isinstance(last, Layer | Open)
-    if sized or liquid or is_of_another_thing(message):
+    if sized or liquid or is_of_another_thing(message) or is_within(message):
         return False
     return (
         len(measured) == 1
@@ -268,6 +268,15 @@ def is_bare_amount(message: Message) -> bool:
         and word_count(message) - (measured[0].end - measured[0].start) <= 4
         and not is_asking(message)
     )
+
+
+def is_within(message: Message) -> bool:
+    """ "And in a bucket?", "in 20 litres": what something is asked for in, and no amount of it."""
+    starts = [a.start for a in message.measured()]
+    return any(at and message.norms[at - 1] in _WITHIN for at in starts)
+
+
+_WITHIN = words_in("in for with")
 
 
 def _goes_elsewhere(behind: Sequence[str]) -> bool:

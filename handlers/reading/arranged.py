@@ -135,6 +135,16 @@ class Reopened:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class BetweenBins:
+    """Scraps passed from one bin of the group's into another."""
+
+    source: str
+    target: str
+    mass_kg: float | None = None
+    half: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Harm:
     """Somebody is hurt or could be."""
 
@@ -189,6 +199,7 @@ class NoSuchDay:
 
 Plan = (
     Reopened
+    | BetweenBins
     | Restored
     | Pausing
     | NoSuchDay

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 
 from handlers.reading.acts import Act, Ask, Batch, Drain, Observe, Open, Stock
+from handlers.reading.bran import is_to_be_mixed
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 
@@ -53,6 +54,11 @@ def _is_yet_to_be_mixed(_: Act, __: Message, text: str) -> bool:
     return _STILL_MIXING.search(text) is not None
 
 
+def _is_what_to_mix(_: Act, message: Message, __: str) -> bool:
+    """ "I have 3 kg of bran, how do I make starter?"."""
+    return is_to_be_mixed(message, asked=True)
+
+
 def _is_wondered(_: Act, message: Message, text: str) -> bool:
     """ "Do you think we have 2 kg of bran left?"."""
     return len(message.sentences) == 1 and _IS_THERE.match(text) is not None
@@ -72,6 +78,7 @@ _ONLY_ASKED: tuple[tuple[type[Act], str, Callable[[Act, Message, str], bool]], .
     (Batch, "batch", _is_yet_to_be_mixed),
     (Batch, "dose", _is_yet_to_be_mixed),
     (Stock, "starter", _is_wondered),
+    (Stock, "batch", _is_what_to_mix),
     (Open, "trench", _is_of_no_bin),
     (Observe, "trouble", _is_of_no_bin),
 )

@@ -264,6 +264,22 @@ def _is_none_left(group: Group) -> bool:
     return not _NONE.isdisjoint(group.norms) or not _ALL_USED.isdisjoint(group.norms[-2:])
 
 
+def is_to_be_mixed(message: Message, *, asked: bool = False) -> bool:
+    """ "3 kg of bran and 200 mL of molasses", "3 kg of bran, how do I make starter": what starter
+    is made of, and none itself. With `asked` it is asked how starter is made.
+    """
+    measured = message.measured()
+    if message.has(_LEFT_BEHIND | _ANEW):
+        return False
+    if any(message.has(_READY, a.end, a.end + 3) for a in measured):
+        return False
+    one = sum(a.quantity == "mass" for a in measured) < 2  # else what is asked of is another
+    return (asked and one) or any(message.has(MIXED_WITH, a.end, a.end + 3) for a in measured)
+
+
+MIXED_WITH = words_in("molasses treacle culture jaggery")
+_READY = words_in("starter inoculant")
+_ANEW = words_in("more another again next new")
 """Words that tell of the starter, where nothing is measured, that none is left."""
 
 

@@ -33,6 +33,14 @@ _LIES = Late(
 _SIX_FEET = Late(r"\b(?:six|6) feet under\b")
 
 
+THE_REST = (
+    r"\bburied (?:the )?(?:rest|remainder|(?:other|second) half|last)(?: of (?:it|that))?"
+    r"(?: (?:too|now|today|qday|as well))*(?= ?[.!]?$| (?:in|under|by|beside|near|behind|at|on) )"
+)
+"""Behind "buried half of the shed bin", which is in no record."""
+_REST = Late(THE_REST)
+
+
 def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     """The burial that the k-th group tells of, if it does."""
     group = groups[k]
@@ -266,6 +274,8 @@ def _surely(groups: Sequence[Group], k: int, norms: set[str]) -> str | None:
     known = any(g.bins for g in groups) or group.message.context.after_bot
     if means_it and known:
         return "it was buried"
+    if groups[k].message.context.in_room and _REST.search(groups[k].text()):
+        return "the rest of a bin was buried"
     place = _words_of_place(group)
     if (means_it or place) and is_of_unnamed_bin(groups, k, place):
         return "a bin not named was buried"

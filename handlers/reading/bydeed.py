@@ -1,6 +1,6 @@
 """A record put right that is called by what was done, whichever was written down last: "the
-draining was 200 ml, not 300", "the shed was sealed on Monday, not Tuesday"; or struck out that is
-called by what was done, seen or measured: "delete the pH value", "scratch the draining".
+draining was 200 ml, not 300", "the shed was sealed on Monday, not Tuesday", "no, it was sealed on
+Monday"; or struck out that is called by what was done, seen or measured: "delete the pH value".
 """
 
 from dataclasses import replace
@@ -14,7 +14,7 @@ from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.vocabulary import words_in
 
 _DRAINS = words_in("drain draining drainage")
-CUES = _DRAINS | words_in("sealed sealing buried burial burying drained drains drainings")
+CUES = _DRAINS | words_in("layer sealed sealing buried burial burying drained drains drainings")
 """Words without one of which no record is called so."""
 _KINDS = {"seal": "seal", "buri": "bury", "bury": "bury", "drai": "drain"}
 """The kind of record by the first letters of its deed."""
@@ -29,6 +29,17 @@ _DATED = Late(
     r"(?:(?:i|we) )?(?P<did>sealed|buried|drained) (?:the |our |my )?qbin|"
     r"(?:the |our |my )?qbin (?:'s )?(?P<noun>sealing|burial|burying|draining) was) "
     r"(?:on )?qday (?:, )?(?:and )?not (?:on )?qday(?: (?:sorry|actually|[,.!]))*"
+)
+_REDATED = Late(
+    r"(?P<no>(?:(?:no|nope|oh|sorry|oops|actually|wait|and|,) )+)?"
+    r"(?:i |we |(?:it|(?:the |our |my )?qbin) (?:was |got )?)?(?:actually )?"
+    r"(?P<deed>sealed|buried|drained)(?: it| (?:the |our |my )?qbin)? (?:actually )?(?:on )?qday"
+    r"(?P<behind>(?: (?:actually|in fact|sorry|[,.!]))*)"
+)
+"""The day told anew; it takes some word that the one before was wrong."""
+_LAYER = Late(
+    rf"{_LEAD}(?:(?:the|my|our|that|last) )+layer (?:(?:in|into|of) (?:the |our |my )?qbin )?"
+    r"was (?:from |put in |added )?(?:actually )?(?:on )?qday(?: (?:actually|sorry|[,.!]))*"
 )
 _CORRECTING = words_in("only not just really actually sorry no oops should")
 
@@ -89,9 +100,28 @@ def _drained(message: Message, text: str) -> Amend | None:
 
 
 def _dated(message: Message, text: str) -> Amend | None:
+    if len(message.days) == 1:
+        return _dated_anew(message, text)
     if len(message.days) != 2 or (match := _DATED.fullmatch(text)) is None:
         return None
     right, wrong = message.days
     deed = match["was"] or match["did"] or match["noun"]
     bin = message.bins[0].name
     return Amend(what=_KINDS[deed[:4]], bin=bin, on=right.past, was=wrong.past, rules=(BY_FORM,))
+
+
+def _dated_anew(message: Message, text: str) -> Amend | None:
+    """ "No, it was sealed on Monday", "the shed was buried on Sunday actually"."""
+    bin = message.bins[0].name if message.bins else None
+    if "layer" in message.norms and _LAYER.fullmatch(text):
+        return Amend(what="layer", bin=bin, on=message.days[0].past, rules=(BY_FORM,))
+    match = _REDATED.fullmatch(text) if message.has(_AGAINST) else None
+    if match is None or _AGAINST.isdisjoint(f"{match['no'] or ''} {match['behind']}".split()):
+        return None
+    if bin and match["deed"] == "buried":
+        return None  # told with its bin, a burial is compared with the book's
+    what = _KINDS[match["deed"][:4]]
+    return Amend(what=what, bin=bin, on=message.days[0].past, rules=(BY_FORM,))
+
+
+_AGAINST = words_in("no nope sorry oops actually wait fact")

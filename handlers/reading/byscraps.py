@@ -17,7 +17,7 @@ _STRIKING = words_in("strike delete cancel scratch remove erase cross undo")
 _RIGHTING = words_in("actually really fact correction sorry oops wrong should")
 _PUTTING = words_in("put added add tipped chucked threw dropped brought poured gave")
 _LEAVING = words_in("take taking leave leaving pull fish didnt never wasnt not")
-CUES = _STRIKING | _RIGHTING | _LEAVING | {"who"}
+CUES = _STRIKING | _RIGHTING | _LEAVING | {"who", "was", "were"}
 """Words without one of which no record is called so."""
 _LEAD = words_in(
     "please pls bot can could you ok okay sorry oops no nope wait actually correction hi hey and "
@@ -42,9 +42,14 @@ def called(message: Message) -> Amend | Retract | None:
         return _done_by(message, at)
     if message.has(_LEAVING) and (left := _left_out(message)):
         return left
-    if norms[at] in _THE and message.has(_RIGHTING):
-        return _measured_anew(message, at)
-    return None
+    if norms[at] not in _THE or not (message.has(_RIGHTING) or _calls_amount(message, at)):
+        return None
+    return _measured_anew(message, at) or _placed_anew(message, at)
+
+
+def _calls_amount(message: Message, at: int) -> bool:
+    """ "The 3 kg in the shed bin was 2 kg": the record is called by its amount."""
+    return any(a.start in (at, at + 1) for a in message.measured()[:1])
 
 
 def _struck(message: Message, at: int) -> Amend | Retract | None:
@@ -188,8 +193,25 @@ def _is_told(message: Message, start: int, end: int) -> bool:
     """Whether the words tell when it went in or who put it there, and no other deed."""
     verbs = [c.verb for c in message.clauses if c.verb and start <= c.verb.start < end]
     other = [v for v in verbs if message.norms[v.start] not in _PUTTING]
-    put = message.has(_PUTTING, start, end)
+    put = message.has(_PUTTING, start, end) or _calls_amount(message, start)
     return not other and (put or any(start <= d.start < end for d in message.days))
+
+
+def _placed_anew(message: Message, at: int) -> Amend | None:
+    """ "The 3 kg in the shed bin were in the roof bin": the bin behind is right."""
+    norms, refs = message.norms, [ref for ref in message.bins if ref.known and ref.name]
+    if len(refs) != 2 or len(message.measured()) != 1:
+        return None
+    for i in range(refs[0].end, refs[1].start):
+        if norms[i] not in _BEING or not _is_told(message, at, i):
+            continue
+        rest = {*norms[i + 1 : refs[1].start], *norms[refs[1].end :]}
+        if rest <= _BEHIND | _IN and not rest.isdisjoint(_IN):
+            return Amend(bin=refs[1].name, which=_which(message, at, i), rules=(RULE,))
+    return None
+
+
+_IN = words_in("in into the our")
 
 
 def _done_by(message: Message, at: int) -> Amend | None:

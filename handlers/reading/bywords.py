@@ -3,6 +3,7 @@
 from typing import NamedTuple
 
 from handlers.reading.amending import plain_text
+from handlers.reading.buried import THE_REST
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.placewords import GREEN
@@ -248,6 +249,8 @@ _EMPTIED = patterns(
     r"and got|out came|came) ",
 )
 _BURIED_IT = patterns(
+    # "Buried the rest under the pear"
+    THE_REST,
     # "Buried it, the ground is frozen"
     r"^(?:(?:i|we|just|have|has|ok|right|finally|at last|and|,) )*(?:buried|dug in) it"
     r"(?: (?:qday|just now|at last|in|deep|now|alone|myself))*(?: (?:in|under|by|behind|near) "

@@ -159,6 +159,10 @@ class Retire:
     """A bin goes out of use."""
 
     bin: str | None = None
+    deleted: bool = False
+    """It is to be deleted: where it was opened by mistake, that is struck out."""
+    maybe: bool = False
+    """It may be meant: "the blue bin is gone"."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

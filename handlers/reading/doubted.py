@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Drain, Layer, OnBins, Open, Unsure
+from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Unsure
 from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -33,7 +33,14 @@ _BOUGHT = words_in("bought buy buying quid bucks euros pounds cost costs Â£ $ â‚
 _PAID = words_in("bought buy buying")
 _DRAWN = words_in("drained drain drew drawn tapped emptied off")
 _BEGUN = words_in("opened open opening started start starting begun began set")
-_CUES = _BOUGHT | _TESTING | EATING | _WAVERING | _SAYING
+_CARRIED = words_in(
+    "moved shifted carried brought took wheeled rolled dragged lugged stood put set"
+)
+_STANDS = Late(
+    rf"\b(?P<deed>{'|'.join(sorted(_CARRIED))}) (?:the )?qbin (?:over |out |down |up |back )?"
+    r"(?:(?P<near>to|by|near|beside|next to|against)|in|into|on|onto|under) "
+)
+_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING
 
 
 def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -45,11 +52,34 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
     if message.has(_SAYING) and _SAY.search(plain_text(message)):
         beside: list[Act] = [act for act in acts if not isinstance(act, OnBins)]
         return beside or [_asked_of(act) for act in acts if isinstance(act, Layer)]
+    if message.has(_CARRIED) and any(map(_is_burial, acts)):
+        acts = _without_standing(acts, message)
     if message.has(_BOUGHT) and not message.has(_BEGUN):
         acts = [_asked_first(a) if _is_size_of_known(a, message) else a for a in acts]
     if not any(is_such(message) for is_such in _DOUBTFUL):
         return list(acts)
     return [_asked_first(act) if isinstance(act, OnBins) else act for act in acts]
+
+
+def _without_standing(acts: Sequence[Act], message: Message) -> list[Act]:
+    """ "Moved the shed bin to the pear bed": where it stands from now on, and it is not said to be
+    buried; "into the pear bed" is asked about."""
+    moved = _STANDS.search(plain_text(message))
+    if moved is None or message.has(_DUG) or (moved["deed"], moved["near"]) == ("put", "to"):
+        return list(acts)  # "put the shed bin to bed"
+    if moved["near"]:
+        return [act for act in acts if not _is_burial(act)]
+    asked = moved["deed"] not in _PUT_IN
+    return [_asked_first(a) if asked and isinstance(a, Bury) else a for a in acts]
+
+
+_DUG = words_in("buried dug bury")
+_PUT_IN = ("put", "set", "took")
+
+
+def _is_burial(act: Act) -> bool:
+    guess = act.guess[0] if isinstance(act, Unsure) and act.guess else act
+    return isinstance(guess, Bury)
 
 
 def _asked_first(act: Act) -> Unsure:

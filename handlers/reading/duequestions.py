@@ -17,7 +17,7 @@ CUES = (
     "due", "late", "mine", "calendar", "ics", "ical", "jobs", "dues", "plate", "overdue", "for me",
     "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
     "when ", "how long", "what day", "ripe", "s on ", "is on ", "anything on", "coming up",
-    " now", " yet", "time to ", " ready", "should i ", "should we ", "bury ", "seal ",
+    " now", " yet", "time to ", " ready", "should i ", "should we ", "bury", "dig ", "seal ",
 )  # fmt: skip
 
 LATE = "late"
@@ -66,11 +66,19 @@ _WHEN = Late(
     r"dug in|dig in|go in the ground)(?P<more>.*)"
 )
 _ACTS = {
-    "buried": "bury", "bury": "bury", "burying": "bury", "burial": "bury", "ready": "bury",
+    "buried": "bury", "bury": "bury", "dig": "bury", "burying": "bury", "burial": "bury",
+    "ready": "bury",
     "emptied": "bury", "dug in": "bury", "dig in": "bury", "go in the ground": "bury",
     "sealed": "seal", "seal": "seal", "close": "seal", "closed": "seal", "drained": "drain",
     "drain": "drain", "empty": "drain", "planted": "plant", "plant": "plant",
 }  # fmt: skip
+_MAY = Late(
+    rf"{_BEFORE}(?:can|could|may|should|shall|is it (?:ok|okay|fine|alright|all right|safe)"
+    r"(?: for (?:us|me))? to) (?:i |we )?(?:now |already |just )?(?P<verb>bury|dig in|dig) "
+    r"(?:the )?"
+)
+"""What stands before the bin in a question whether it may be buried."""
+_IN_POTS = Late(r"\b(?:pots?|planters?|boxe?s?|tubs?|containers?)\b")
 _KINDS = (
     r"picture of the calendar|calendar picture|calendar as a picture|calendar file|"
     r"calendar as a file|file of the calendar|calendar|next four weeks|ics|ics file|ical|ical file"
@@ -127,11 +135,11 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if ripe and (to_bot or ripe["verb"] or _OURS.search(text)):
         what = _ACTS[ripe["verb"] or "bury"]
         return Ask(topic="due", what=what, first=message.today, on=message.today)
-    if asked := _whether(message, start, end):
+    if asked := _is_ready(message, start, end):
         return asked
     if _WHAT.fullmatch(text) or _DOES.fullmatch(text) or _ON.fullmatch(text):
         return _narrowed(message, start, end, text)
-    if match := _WHEN.fullmatch(text):
+    if (match := _WHEN.fullmatch(text)) or (match := _may_be_buried(message, start, end, text)):
         return _when(message, start, end, match)
     return None
 
@@ -157,7 +165,7 @@ def _when(message: Message, start: int, end: int, match: re.Match[str]) -> Ask |
     return Ask(topic="due", bin=bins[0], what=_ACTS[match["verb"]])
 
 
-def _whether(message: Message, start: int, end: int) -> Ask | None:
+def _is_ready(message: Message, start: int, end: int) -> Ask | None:
     """ "Can we bury green now?", "is it time to seal the shed?": whether it is due by today."""
     refs = [b for b in message.bins if start <= b.start < end and b.known and b.name]
     if len(refs) != 1:
@@ -170,6 +178,14 @@ def _whether(message: Message, start: int, end: int) -> Ask | None:
         return None
     what = _ACTS[match["deed"] or match["time"] or match["verb"] or "bury"]
     return Ask(topic="due", bin=ref.name, what=what, first=message.today, on=message.today)
+
+
+def _may_be_buried(message: Message, start: int, end: int, text: str) -> re.Match[str] | None:
+    """ "May I bury the shed under the plum?": a bin is what is to be buried, and not where."""
+    match = None if _IN_POTS.search(text) else _MAY.match(text)
+    lead = match and match.group().rstrip()
+    refs = [ref for ref in message.bins if start < ref.start < end]
+    return match if any(_text(message, start, ref.start) == lead for ref in refs) else None
 
 
 def _days(message: Message, start: int, end: int, text: str) -> tuple[date | None, date | None]:

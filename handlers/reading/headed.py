@@ -11,8 +11,9 @@ from handlers.reading.vocabulary import words_in
 
 _CUES = words_in("moisture carbon c c/n")
 _HEADING = Late(
-    r"(?:(?:bot|pailkeeper|and|the|so|,) )*(?:(moisture)|c ?(?::|/) ?n|carbon (?:to|and|-|/|:) ?"
-    r"nitrogen)(?: (?:ratio|content|level))* (?:of|for|in) "
+    r"(?:(?:bot|pailkeeper|and|the|so|,|hey|what|whats|is|'s|tell|give|me|us|do|you|know) )*"
+    r"(?:(moisture)|c ?(?::|/) ?n|"
+    r"carbon (?:to|and|-|/|:) ?nitrogen)(?: (?:ratio|content|level))* (?:of|for|in) "
 )
 
 

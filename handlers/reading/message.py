@@ -195,8 +195,8 @@ def read_message(text: str, context: Context) -> Message:
         items = tuple([i for i in items if i.start not in used])
     taken |= in_bins
     held = taken | indexes(_wide(marks, "food"), [m for m in members if m.end - m.start > 1])
-    if len(items) > 1:
-        held |= _list_joints(norms, items, amounts)
+    if len(items) > 1 or "c" in norms:
+        held |= _list_joints(norms, items, amounts) | _ratio_of_carbon(norms)
     sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
     hedged = indexes(_hedges(norms, marks, verbs))
@@ -273,6 +273,12 @@ def _list_joints(
         for a, b in pairwise(items)
         if b.start == a.end + 1 and norms[a.end] in ("and", "n", "&", "+", ",", "y", "or", "plus")
     )
+
+
+def _ratio_of_carbon(norms: list[str]) -> frozenset[int]:
+    """The sign and the letter behind the C of "C:N", which begin no clause."""
+    at = [i for i, norm in enumerate(norms) if norm == "c" and norms[i + 2 : i + 3] == ["n"]]
+    return frozenset([k for i in at if norms[i + 1] in (":", "/") for k in (i + 1, i + 2)])
 
 
 def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:

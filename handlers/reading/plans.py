@@ -12,6 +12,8 @@ from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
 from handlers.reading.arranged import Plan
+from handlers.reading.betweenbins import CUES as BETWEEN_CUES
+from handlers.reading.betweenbins import between_bins
 from handlers.reading.calls import CUES as CALL_CUES
 from handlers.reading.calls import calls
 from handlers.reading.communal import Condition
@@ -72,6 +74,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (due_questions, DUE_CUES),
     (sizes, SIZE_CUES),
     (reopened, REOPENING_CUES),
+    (between_bins, BETWEEN_CUES),
     (restored, RESTORING_CUES),
     (recipe, RECIPE_CUES),
     (conditions, CONDITION_CUES),

@@ -122,7 +122,9 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
 
 def _is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
-    if kind in ("bury", "drain", "seal") and (is_of_namesake(group) or _asks_which(group)):
+    if kind in ("bury", "drain", "seal") and (
+        is_of_namesake(group) or _asks_which(group) or _is_only_asked(group)
+    ):
         return True
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
@@ -136,6 +138,22 @@ def _is_other(kind: str, group: Group) -> bool:
     if kind == "bury":
         return is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
     return kind == "open" and is_several(group)
+
+
+def _is_only_asked(group: Group) -> bool:
+    """ "May I bury the shed bin under the plum", "who wants to bury it", "I might": no deed as
+    yet."""
+    clauses, sentences = group.message.clauses, group.message.sentences
+    if group.verb is None or any(clause.sense == "did" for clause in clauses):
+        return False
+    asked = any(clause.sense == "ask" and clause.start <= group.start for clause in clauses)
+    asked = asked and group.verb.verb.plain != "do"  # "did the taping up on bin 3"
+    marked = any(one.asked and one.start <= group.start < one.end for one in sentences)
+    may = group.sense == "will" and not _MODALS.isdisjoint(group.norms)
+    return may or ((asked or marked) and group.sense in ("ask", "if", "will"))
+
+
+_MODALS = words_in("might may could would should")
 
 
 def _asks_which(group: Group) -> bool:

@@ -23,6 +23,7 @@ from handlers.reading.acts import (
     Stock,
     Unsure,
 )
+from handlers.reading.amending import is_within
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
 from handlers.reading.singleamounts import MOST_PH
@@ -46,6 +47,8 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         return tuple(_asked_for_day(act) for act in acts)
     if message.context.in_room and _is_some_day(message):
         return tuple(_asked_for_day(act, some=True) for act in acts)
+    if len(acts) == 1 and _is_only_within(acts[0], message):
+        return ()
     if len(acts) == 1 and _only_wonders(message):
         acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
     if message.context.in_room and _is_drink(message):
@@ -86,6 +89,14 @@ def _is_drink(message: Message) -> bool:
         return False
     first = message.words[0]
     return first.norm == "tea" or not _DRINKS.isdisjoint(first.text)
+
+
+def _is_only_within(act: Act, message: Message) -> bool:
+    """ "And in a bucket?": neither a deed nor scraps nor a bin of ours."""
+    guess = act.guess[0] if isinstance(act, Unsure) and len(act.guess) == 1 else act
+    if not isinstance(guess, Layer) or guess.bin or message.items or not is_within(message):
+        return False
+    return all(clause.verb is None for clause in message.clauses)
 
 
 _DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline

@@ -21,6 +21,7 @@ from handlers.reading import (
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.askedof import without_asked_of
 from handlers.reading.awaited import is_awaited
+from handlers.reading.bran import MIXED_WITH, is_to_be_mixed
 from handlers.reading.brews import is_brew
 from handlers.reading.examples import is_example, is_for_sale
 from handlers.reading.jests import is_jest
@@ -65,6 +66,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_of_others, RECORD_KINDS),
     (is_example, RECORD_KINDS),
     (is_for_sale, frozenset({"stock"})),
+    (is_to_be_mixed, frozenset({"stock"})),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
     (is_ahead, frozenset({"layer", "drain"})),
@@ -90,7 +92,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
-    underway.CUES, HUSHED, POURED, TAKEN, frozenset({"weighed", "weighs"}),
+    underway.CUES, HUSHED, MIXED_WITH, POURED, TAKEN, frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""
 

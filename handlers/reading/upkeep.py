@@ -29,6 +29,12 @@ CUES = (
         "decommission",
         "out of use",
         "out of service",
+        "delete",
+        "remove the",
+        "get rid of",
+        "threw",
+        "thrown",
+        " gone",
     ),
     *("label", "may", "takes", "accepts", "no ", "can ", "allowed", "use"),
 )
@@ -37,7 +43,8 @@ _ASKING = (
     r"(?:(?:can|could|shall|should) (?:we|you|i) |lets |let us |we |i would like to |i want to )?"
 )
 _RENAME = Late(
-    rf"^{_ASKING}(?:rename|re name|renaming) (?:the )?(?P<bin>qbin)(?: (?:to|as|into))?"
+    rf"^{_ASKING}(?:rename|re name|renaming|(?:i |we )?renamed) (?:the )?(?P<bin>qbin)"
+    r"(?: (?:to|as|into))?"
     r"(?: (?P<name>\S.{0,60}))?$"
 )
 _BARE = Late(rf"^{_ASKING}rename (?:the )?(?P<bare>\S+) (?:to|as|into) (?P<name>\S.{{0,60}})$")
@@ -47,6 +54,8 @@ _CALL = Late(
     r"^(?:from now on )(?:we )?call (?:the )?(?P<bin2>qbin) (?P<name2>\S.{0,60})$|"
     r"^(?:the )?(?P<bin3>qbin) is (?:now|from now on) (?:called|named) (?P<name3>\S.{0,60})$"
 )
+_CALL_IT = Late(r"^call (?:the )?(?P<bin>qbin) (?P<name>\S+(?: \S+){0,3})$")
+"""Told to the bot, or with a name that is written as one."""
 _WORN = (
     r"(?:a |now |all |badly |very )*(?:cracked|broken|split|leaking|worn out|rusty|too old|gone)"
 )
@@ -56,8 +65,13 @@ _RETIRE = Late(
     rf"^(?:the )?qbin (?:is|'s|has) {_WORN} (?:so )?(?:please )?retire it$|"
     rf"^(?:the )?qbin is (?:now )?(?:retired|out of (?:use|service))(?: now| for good)?$|"
     rf"^{_ASKING}take (?:the )?qbin out of (?:use|service)(?: for good)?$|"
-    rf"^(?:we )?(?:no longer use|dont use|do not use) (?:the )?qbin(?: any ?more)?$"
+    rf"^(?:we )?(?:no longer use|dont use|do not use) (?:the )?qbin(?: any ?more)?$|"
+    rf"^(?:the )?qbin (?:is|'s|has) {_WORN} (?:and |so )?(?:we |i )?(?:no longer use|dont use|"
+    r"do not use|wont use) it(?: any ?more| again)*$|"
+    r"^(?:i |we )?(?:have |had to )?(?:threw|thrown|throw) (?:the )?qbin away$"
 )
+_GONE = Late(r"^(?:the )?qbin (?:is|'s|has) gone(?: now| for good)?$")
+_DELETE = Late(r"^(?:(?:can|could) you )?(?P<deed>delete|remove|get rid of) (?:the )?qbin$")
 _LABEL = Late(
     r"^(?:(?:can|could|may) (?:i|we|you) (?:have|get|make|print|post|send)(?: me| us)? |print |"
     r"make |"
@@ -123,9 +137,20 @@ def _plan(phrase: Phrase) -> Plan | None:
         return _rename_bare(phrase) or _rename_it(phrase) or _of_strange(phrase)
     if bar := _barred(phrase):
         return bar
-    if _RETIRE.match(text):
+    return _ended(phrase) or _rename(phrase)
+
+
+def _ended(phrase: Phrase) -> Retire | None:
+    """ "Retire the blue bin", "threw the blue bin away", "bot, delete the blue bin"."""
+    if _RETIRE.match(phrase.text):
         return Retire(bin=phrase.bin)
-    return _rename(phrase)
+    if phrase.asked:
+        return None
+    if _GONE.match(phrase.text):
+        return Retire(bin=phrase.bin, maybe=True)
+    match = _DELETE.match(phrase.text)
+    to_us = match is not None and (phrase.to_bot or match["deed"] == "delete")
+    return Retire(bin=phrase.bin, deleted=True) if to_us else None
 
 
 def _barred(phrase: Phrase) -> Bar | None:
@@ -147,7 +172,7 @@ def _barred(phrase: Phrase) -> Bar | None:
 
 
 def _rename(phrase: Phrase) -> Rename | None:
-    match = _RENAME.match(phrase.text) or _CALL.match(phrase.text)
+    match = _RENAME.match(phrase.text) or _CALL.match(phrase.text) or _called(phrase)
     bin = phrase.bin or phrase.strange_bin
     if match is None or bin is None:
         return None
@@ -156,6 +181,13 @@ def _rename(phrase: Phrase) -> Rename | None:
         return Rename(bin=bin, name="")  # "rename the red bin to"
     named = _BIN_WORD.match(phrase.said(match, groups[0]).strip(" .!\"'“”"))
     return Rename(bin=bin, name=named["name"]) if named else None
+
+
+def _called(phrase: Phrase) -> re.Match[str] | None:
+    """ "Call the blue bin Rosie", but not "call the blue bin men"."""
+    match = _CALL_IT.match(phrase.text)
+    named = match is not None and phrase.said(match, "name")[:1].isupper()
+    return match if (named or phrase.to_bot) and not phrase.asked else None
 
 
 def _of_strange(phrase: Phrase) -> Rename | Retire | None:

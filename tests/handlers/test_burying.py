@@ -148,3 +148,27 @@ async def test_a_layer_told_late_begins_no_new_run(db: Database) -> None:
     await room.waits(days=1)
     [told] = await room.says("I put 1.5 kg of peelings in the green bin on 2 March", who="kev")
     assert told.body.endswith("By the book it went in before the green bin was buried, yesterday.")
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["buried the rest under the quince", "buried the other half", "I've buried the last of it"],
+)
+async def test_the_rest_of_a_bin_is_its_burial(room: TalkingRoom, said: str) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("opened the yard bin, 20 L")
+    await room.says("2 kg of skins in the shed bin")
+    await room.says("sealed the shed bin")
+    await room.waits(days=14)
+    await room.says("buried half of the shed bin in the rose bed")
+    assert all(entry.act != "bury" for entry in await room.standing())
+    await room.says("we had cake", who="bram")
+    await room.says(said)
+    assert [e.bin.name for e in await room.standing() if e.act == "bury" and e.bin] == ["shed"]
+
+
+@pytest.mark.parametrize("said", ["buried the rest of the onions", "the rest is for Bram"])
+async def test_the_rest_of_other_things(room: TalkingRoom, said: str) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says(said)
+    assert [entry.act for entry in await room.standing()] == ["open"]

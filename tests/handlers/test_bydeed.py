@@ -148,3 +148,44 @@ async def test_what_is_to_be_lifted_out_of_a_bin_is_no_record(room: TalkingRoom)
     await room.says("green mould in the pail bin")
     await room.says("can you remove the mould in the pail bin")
     assert len(await book(room, "observe")) == 1
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "no, it was sealed on Wednesday",
+        "sorry, sealed on Wednesday",
+        "actually we sealed it on Wednesday",
+        "the pail bin was sealed on Wednesday actually",
+        "oops, I sealed the pail bin on Wednesday",
+    ],
+)
+async def test_the_day_told_anew(room: TalkingRoom, said: str) -> None:
+    await room.waits(days=3)
+    await room.says("sealed the pail bin")
+    await room.waits(days=1)
+    await room.says(said)
+    [day] = await book(room, "seal")
+    assert str(day) == "2026-03-04"
+
+
+@pytest.mark.parametrize(
+    ("said", "told", "stage"),
+    [
+        ("the pail bin was sealed on Saturday", "sealed Monday 2 March: that day counts", "ferm"),
+        ("the pail bin was sealed on Saturday actually", "counts as open", "filling"),
+    ],
+)
+async def test_what_is_said_of_a_sealing_before_the_last_layer_holds(
+    room: TalkingRoom, said: str, told: str, stage: str
+) -> None:
+    await room.says("sealed the pail bin")
+    await room.waits(days=2)
+    assert told in (await room.says(said))[-1].body
+    assert f": {stage}" in (await room.says("how full is the pail bin?"))[-1].body
+
+
+async def test_the_last_layer_is_put_on_another_day(room: TalkingRoom) -> None:
+    await room.says("drained 100 ml")
+    [answer] = await room.says("that layer was on Saturday")
+    assert "on 1 kg in the pail, Saturday 28 February" in answer.body

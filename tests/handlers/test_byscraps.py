@@ -96,3 +96,24 @@ async def test_nothing_else_is_touched(room: TalkingRoom, said: str) -> None:
     before = await room.standing()
     await room.says(said)
     assert await room.standing() == before
+
+
+@pytest.mark.parametrize(
+    ("said", "bin", "kg"),
+    [
+        ("the 1 kg in green was 600 g", "green", 0.6),
+        ("the 1 kg of bread in the green bin was 600 g", "green", 0.6),
+        ("the 1 kg in green was in the attic bin", "attic", 1),
+        ("sorry, the 1 kg of bread in green were in the attic bin", "attic", 1),
+    ],
+)
+async def test_one_called_by_its_amount(room: TalkingRoom, said: str, bin: str, kg: float) -> None:
+    await room.says("opened the attic bin, 20 L")
+    count = len(await room.standing())
+    await room.says(said)
+    told = await room.standing()
+    bread = [e for e in told if e.act == "layer" and "grain" in (e.facts.materials or {})]
+    assert [(e.bin and e.bin.name, e.facts.mass_kg) for e in bread if e.writer == "ines"] == [
+        (bin, kg)
+    ]
+    assert len(told) == count

@@ -61,6 +61,46 @@ async def test_what_is_no_name_is_refused(room: TalkingRoom, said: str, told: st
     assert [bin.name for bin in await (await room.book()).bins()] == ["yard", "shed"]
 
 
+@pytest.mark.parametrize(
+    ("said", "name"),
+    [
+        ("we renamed the yard bin to Gertie", "Gertie"),
+        ("call the yard bin Gertie", "Gertie"),
+        ("bot, call the yard bin the porch bin", "porch"),
+        ("call the yard bin people", "yard"),
+    ],
+)
+async def test_another_name_in_plain_words(room: TalkingRoom, said: str, name: str) -> None:
+    await room.says(said)
+    assert [bin.name for bin in await (await room.book()).bins()] == [name]
+
+
+@pytest.mark.parametrize(
+    ("said", "told", "left"),
+    [
+        ("threw the yard bin away", "The yard bin is out of use", []),
+        ("the yard bin is broken, we don't use it any more", "The yard bin is out of use", []),
+        ("bot, delete the yard bin", "The yard bin is out of use", []),
+        ("the yard bin is gone", "Is the yard bin out of use? Then say", ["yard"]),
+        ("remove the yard bin from the stairs", "", ["yard"]),
+    ],
+)
+async def test_the_end_of_a_bin_in_plain_words(
+    room: TalkingRoom, said: str, told: str, left: list[str]
+) -> None:
+    assert "".join(one.body for one in await room.says(said)).startswith(told)
+    assert [bin.name for bin in await (await room.book()).bins()] == left
+
+
+async def test_a_bin_is_deleted_once(room: TalkingRoom) -> None:
+    await room.says("retire the yard bin")
+    [told] = await room.says("bot, delete the yard bin")
+    assert told.body == "The yard bin is out of use already."
+    await room.says("opened the shed bin")
+    [told] = await room.says("bot, delete the shed bin")
+    assert told.body == "Struck out: opening of the shed bin."
+
+
 async def test_a_name_taken_meanwhile_is_not_given_back_twice(room: TalkingRoom) -> None:
     await room.says("rename the yard bin to Gertie", event="$new")
     book = await room.book()
