@@ -67,6 +67,10 @@ class Hearing:
     """Whether the sender asked to be forgotten, and was."""
     asks: bool = False
     """Whether it asks the others in the room."""
+    asked: list[Ask] = field(default_factory=list)
+    """What it asked of the craft, and was answered."""
+    leant_on: Sequence[Ask] = ()
+    """What had been asked before, where its words may lean on that."""
     called: list[str] = field(default_factory=list)
     """The members whom the words are to reach."""
     talk: Talk = field(init=False)
@@ -303,6 +307,7 @@ class Hearing:
     async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
         former = await self.book.former_names()
         context = await self.talk.context(heard, turn, tuple(former))
+        self.leant_on = context.asked
         acts: Sequence[Act | Plan] = read(heard.body, await with_offers(context, turn))
         if isinstance(heard, Said):
             self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
@@ -320,10 +325,13 @@ class Hearing:
                 answer = await arranging.answer(act, turn)
             elif isinstance(act, Ask) and act.topic == "why":
                 answer = why.asked(await self.talk.figure_asked_about(self.heard))
+                self.asked += self.leant_on
             else:
                 answer = await route.answer(act, turn)
             if succeeding:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
+            if isinstance(act, Ask) and answer.say:
+                self.asked.append(act)
             await self._take_up(answer, turn)
 
     async def _take_up(self, answer: Answer, turn: Turn) -> None:
