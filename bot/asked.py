@@ -33,9 +33,9 @@ async def before(said: Said, turn: Turn, talk: Talk) -> Question | None:
     return question
 
 
-async def unwritten(said: Said, book: Book) -> list[str]:
+async def unwritten(said: Said, book: Book) -> str | None:
     """What is said to an order that speaks of an amount and a bin, and was not understood."""
     names = [bin.name.casefold() for bin in await book.bins()]
     body = said.body.casefold()
     ordered = any(letter.isdecimal() for letter in body) and any(name in body for name in names)
-    return [NOTHING_WRITTEN] if ordered else []
+    return NOTHING_WRITTEN if ordered else None

@@ -6,9 +6,9 @@ from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from bot import asked, marks, neighbours, unasked
-from bot.attachments import attachment
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_present_name, with_offers
+from bot.replying import Replying
 from bot.talk import REMINDERS, Talk
 from handlers import (
     arranging,
@@ -22,11 +22,8 @@ from handlers import (
     why,
 )
 from handlers.answer import Answer, Turn
-from handlers.describing import describe
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
-from handlers.phrasing import DONE
-from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Ask
 from handlers.reading.arranged import Plan
 from handlers.reading.neighbours import asks_neighbours
@@ -35,15 +32,12 @@ from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item
-from storage.rows import Entry, Message, Question, Room
+from storage.rows import Entry, Question, Room
 
 QUESTION_STANDS, BIN_STANDS = timedelta(days=1), timedelta(days=14)
 """How long a bare answer is taken for one to a question of ours; one that lacks its bin till a bin
 is filled.
 """
-
-MOST_ANSWERS = 6
-"""Answers to one message that are told in full; all of it is written down."""
 
 
 @dataclass(slots=True)
@@ -55,14 +49,7 @@ class Hearing:
     item: Item
     now: datetime
     own: str
-    spoken: list[str] = field(default_factory=list)
-    reasons: list[str] = field(default_factory=list)
-    attached: list[Message] = field(default_factory=list)
-    """Files and pictures to be posted."""
-    noted: list[str] = field(default_factory=list)
-    """What was written down and needs no words but a mark."""
-    reply: Message | None = None
-    """What is to be put into the outbox, after the files and pictures."""
+    replying: Replying = field(init=False)
     forgot: bool = False
     """Whether the sender asked to be forgotten, and was."""
     asks: bool = False
@@ -71,12 +58,11 @@ class Hearing:
     """What it asked of the craft, and was answered."""
     leant_on: Sequence[Ask] = ()
     """What had been asked before, where its words may lean on that."""
-    called: list[str] = field(default_factory=list)
-    """The members whom the words are to reach."""
     talk: Talk = field(init=False)
 
     def __post_init__(self) -> None:
         self.talk = Talk(self.book, self.item, self.own)
+        self.replying = Replying(self.book, self.now)
 
     @property
     def room(self) -> Room:
@@ -126,10 +112,11 @@ class Hearing:
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
         if not acts and self.talk.calls_us(said):
-            self.spoken += (
-                [NOT_UNDERSTOOD] if "?" in said.body else await asked.unwritten(said, self.book)
-            )
-        await self._reply(said.event, to=said.event, thread=said.thread)
+            if "?" in said.body:
+                self.replying.say(NOT_UNDERSTOOD)
+            else:
+                self.replying.say(await asked.unwritten(said, self.book))
+        await self.replying.to(said.event, said.event, said.thread)
 
     async def _settled(self, said: Said, turn: Turn) -> bool:
         """Whether it answered a question of ours, and was dealt with as such."""
@@ -163,7 +150,7 @@ class Hearing:
         else:
             await self._settle(question, acts, said.event)
             await self._settle_before(question, acts, said, turn)
-        await self._reply(said.event, to=said.event, thread=said.thread)
+        await self.replying.to(said.event, said.event, said.thread)
         return True
 
     async def _settle_before(
@@ -207,9 +194,9 @@ class Hearing:
         former = await self.book.last_of_event(edited.original)
         acts = await with_bin_told(acts, former, edited.original, self.book)
         await self._answer(acts, turn, succeeding=former)
-        if undone.strikes and not self.spoken and not self.noted:
-            self.spoken.append(corrections.struck_words(undone.strikes, turn))
-        await self._rewrite(edited.event, edited.original)
+        if undone.strikes and not self.replying.spoken and not self.replying.noted:
+            self.replying.say(corrections.struck_words(undone.strikes, turn))
+        await self.replying.anew(edited.original, edited.event)
 
     async def _withdrawn(self, withdrawn: Withdrawn) -> None:
         target = withdrawn.target
@@ -225,9 +212,9 @@ class Hearing:
         await keeping.carry_out(turn, undone)
         if not undone.strikes and not undone.entries:
             return
-        self.spoken.append(corrections.undone_words(undone, turn))
+        self.replying.say(corrections.undone_words(undone, turn))
         original = trace.about if trace and trace.kind == "edited" and trace.about else target
-        await self._rewrite(withdrawn.event, original, only_if_answered=True)
+        await self.replying.anew(original, withdrawn.event, only_if_answered=True)
 
     async def _reacted(self, reacted: Reacted) -> None:
         key = marks.plain(reacted.key)
@@ -242,14 +229,14 @@ class Hearing:
             word = "yes" if key in marks.YES else "no"
             acts = await unsure.settled(word, question, self.book)
             await self._settle(question, acts or [], reacted.event)
-            await self._reply(reacted.event, to=event)
+            await self.replying.to(event, reacted.event)
         elif key in marks.STRIKE:
             turn = await self._turn(event, trace.at, cause=reacted.event)
             undone = await corrections.undo(event, turn)
             await keeping.carry_out(turn, undone)
             if undone.strikes or undone.entries:
-                self.spoken.append(corrections.undone_words(undone, turn))
-                await self._rewrite(reacted.event, event)
+                self.replying.say(corrections.undone_words(undone, turn))
+                await self.replying.anew(event, reacted.event)
 
     async def _answers_offer(self, reacted: Reacted, key: str) -> bool:
         """Whether it was set on an offer, and so accepts or declines it."""
@@ -262,7 +249,7 @@ class Hearing:
             return False
         turn = await self._turn(reacted.event, reacted.at, refers_to=event)
         await self._take_up(await custody.marked(event, turn, yes=key in marks.YES), turn)
-        await self._reply(reacted.event, to=reacted.target)
+        await self.replying.to(reacted.target, reacted.event)
         return True
 
     async def _answers_digest(self, reacted: Reacted, key: str) -> bool:
@@ -281,8 +268,8 @@ class Hearing:
         else:
             put_off = await reminded.snoozed(said.tx_id, turn)
             await keeping.carry_out(turn, put_off)
-            self.spoken.extend([put_off.say] if put_off.say else [])
-        await self._reply(reacted.event, to=reacted.target)
+            self.replying.say(put_off.say)
+        await self.replying.to(reacted.target, reacted.event)
         return True
 
     async def _turn(
@@ -338,73 +325,9 @@ class Hearing:
         """Write down what an answer says, and keep its words for the reply."""
         await keeping.carry_out(turn, answer)
         self.forgot = self.forgot or answer.forgets is not None
-        told = any(said.endswith(answer.say) for said in self.spoken)  # as advice with its record
-        if answer.say and (answer.entries or not told):
-            self.spoken = [s for s in self.spoken if s == answer.say or not answer.say.endswith(s)]
-            self.spoken.append(answer.say)
-        elif answer.noted:
-            entries = [describe(entry, turn) for entry in answer.entries]
-            self.noted.append(listed(entries) if entries else "")
-        if answer.attach:
-            self.attached.append(await attachment(self.book, answer.attach, turn))
-        self.reasons.extend(answer.why)
-        self.called.extend(answer.calls)
+        await self.replying.take_up(answer, turn)
 
     async def _drop_question(self, event: str, by: str) -> None:
         question = await self.book.question_about(event)
         if question:
             await changes.settle_question(self.book, question, by)
-
-    async def _reply(self, cause: str, *, to: str, thread: str | None = None) -> None:
-        """Reply with what came up: words, or else a mark that it is written down."""
-        await self._post(cause, to, thread)
-        if self.spoken:
-            self.reply = Message(
-                tx_id=f"re-{cause}",
-                kind="reply",
-                body=self._words(),
-                to_event=to,
-                mentions=await unasked.users(self.book, self.called),
-                thread=thread,
-                why=why.explained(self.reasons) or None,
-            )
-        elif self.noted:
-            self.reply = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=to)
-
-    async def _post(self, cause: str, to: str, thread: str | None) -> None:
-        """Put the files and pictures into the outbox."""
-        for message in self.attached:
-            posted = replace(message, tx_id=f"{message.kind}-{cause}", to_event=to, thread=thread)
-            await outbox.put(self.book.db, self.room.id, posted, self.now)
-
-    async def _rewrite(self, cause: str, to: str, *, only_if_answered: bool = False) -> None:
-        """Like `_reply`, in place of the answer that was given before, if one was."""
-        before = await outbox.answer_to(self.book.db, self.room.id, to)
-        if before is None:
-            if not only_if_answered:
-                await self._reply(cause, to=to)
-            return
-        await self._post(cause, to, None)
-        if not (self.spoken or self.noted):
-            return
-        row, _ = before
-        self.reply = Message(
-            tx_id=f"re-{cause}",
-            kind="reply",
-            body=self._words(),
-            to_event=to,
-            mentions=await unasked.users(self.book, self.called),
-            rewrites=row,
-            why=why.explained(self.reasons) or None,
-        )
-
-    def _words(self) -> str:
-        noted = [words for words in self.noted if words]
-        spoken = self.spoken
-        if len(spoken) > MOST_ANSWERS:
-            rest = len(spoken) - MOST_ANSWERS
-            spoken = [*spoken[:MOST_ANSWERS], f"… and so on for {rest} more."]
-        if not noted:
-            return "\n".join(spoken) or f"{DONE} Noted."
-        also = "Also noted" if spoken else "Noted"
-        return "\n".join([*spoken, f"{also}: {listed(noted[:MOST_ANSWERS])}."])

@@ -67,10 +67,11 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
             await inbox.put_by(db, item.id, about)
             return
         await hearing.take()
-        if hearing.reply:
+        reply = hearing.replying.message
+        if reply:
             held = await holds_back(db, hearing.room, item, now, paced=paced)
-            await outbox.put(db, hearing.room.id, hearing.reply, now, held=held)
-        if hearing.asks and not hearing.reply:  # what we answer is asked of nobody else
+            await outbox.put(db, hearing.room.id, reply, now, held=held)
+        if hearing.asks and not reply:  # what we answer is asked of nobody else
             trace = replace(trace, mark=ASKS)
         elif hearing.asked and trace.kind in ("said", "edited"):
             trace = replace(trace, mark=kept(hearing.asked))

@@ -30,9 +30,9 @@ _LEADS = words_in("and so then but or what how now")
 _OPENING = words_in("ok okay thanks great")
 """What such a message may only begin with."""
 _SMALL = _LEADS | words_in(
-    "for in on with of from to about if a an the it its it's is are 's be was were that this there only "
-    "just instead please pls bot we i you use used have has had got do does too say under into "
-    "? , . ! : -"
+    "for in on with of from to about if a an the it its it's is are 's be was were that this there "
+    "only just instead please pls bot we i you use used have has had got do does too say under "
+    "into ? , . ! : -"
 )
 _AMOUNT = words_in("as much many amount full times can bin bucket")
 _TIME = words_in("this last next week weekend month year")
