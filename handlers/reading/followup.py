@@ -54,6 +54,8 @@ _OF_SCRAPS: frozenset[Topic] = frozenset(("dose", "allowed", "moisture", "carbon
 _WORDS: Mapping[Topic, frozenset[str]] = {
     "dilution": _SMALL | PLANTS | LIQUID | words_in("water can"),
     "totals": _SMALL | _TIME,
+    "trench": _SMALL
+    | words_in("half full deep wide long cover foxes fox rats dogs dog badgers animals dig"),
     "due": _SMALL | _TIME,
 }
 """What else may be said in it, by topic."""

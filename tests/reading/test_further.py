@@ -21,7 +21,7 @@ QUESTIONS = [
     ("how many bins do we need for 5 kg a week?", Ask(topic="bins", week_kg=5.0)),
     ("How many 20 L buckets for 4 people?", Ask(topic="bins", people=4.0, capacity_l=20.0)),
     # US Census 2023: 2.5 people to a household.
-    ("how many bins for 12 households", Ask(topic="bins", people=30.0)),
+    ("how many bins for 12 households", Ask(topic="bins", people=30.0, what="households")),
     ("what size bin is right for a household of three?", Ask(topic="bins", people=3.0)),
     ("how big a bucket for five people", Ask(topic="bins", people=5.0)),
     ("if one fills in 5 days how many bins do we need?", Ask(topic="bins", days=5.0)),
