@@ -31,7 +31,7 @@ from handlers.reading.plans import read
 from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
-from storage.inbox import Item
+from storage.inbox import Item, Trace
 from storage.rows import Entry, Question, Room
 
 QUESTION_STANDS, BIN_STANDS = timedelta(days=1), timedelta(days=14)
@@ -213,8 +213,17 @@ class Hearing:
         if not undone.strikes and not undone.entries:
             return
         self.replying.say(corrections.undone_words(undone, turn))
-        original = trace.about if trace and trace.kind == "edited" and trace.about else target
-        await self.replying.anew(original, withdrawn.event, only_if_answered=True)
+        await self.replying.anew(
+            await self._answered(target, trace), withdrawn.event, only_if_answered=True
+        )
+
+    async def _answered(self, event: str, trace: Trace | None) -> str:
+        """The message whose answer tells what an event did: an edit's, or the one struck out."""
+        if trace is None or trace.about is None:
+            return event
+        if trace.kind == "reacted" and marks.plain(trace.mark or "") in marks.STRIKE:
+            return await self.talk.record_behind(trace.about) or event
+        return trace.about if trace.kind == "edited" else event
 
     async def _reacted(self, reacted: Reacted) -> None:
         key = marks.plain(reacted.key)

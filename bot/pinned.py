@@ -1,6 +1,7 @@
 """The message that always shows the present calendar: edited in place, and pinned if it may be.
 
-It is posted once a group has something due. In quiet hours it follows the book, but not the day.
+It is posted once a group has something due, or when it is asked for. In quiet hours it follows the
+book, but not the day.
 """
 
 import logging
@@ -78,7 +79,8 @@ class Notices:
         quiet = _is_night(room, now)
         if before is None and quiet:
             return False
-        day = before.shown_on if before and quiet else today
+        follows = before is not None and before.row
+        day = before.shown_on if before and follows and quiet else today
         async with self._db.transaction():
             book = Book(self._db, room)
             if before is None and not await book.dues():
@@ -98,9 +100,8 @@ class Notices:
         try:
             status, state = await call(self._client, "GET", path)
             others = state.get("pinned") if status == 200 else None
-            pinned = (
-                [one for one in others if one != shown.event] if isinstance(others, list) else []
-            )
+            ours = await notices.posted(self._db, room)
+            pinned = [one for one in others if one not in ours] if isinstance(others, list) else []
             status, _ = await call(self._client, "PUT", path, {"pinned": [*pinned, shown.event]})
         except OUT_OF_REACH as error:
             log.warning("the calendar could not be pinned: %s", type(error).__name__)

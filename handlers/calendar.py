@@ -52,18 +52,21 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if not act.on:
         dues = next_of_each(dues)
     lines = await calendar(turn.book, dues, turn.today, care)
-    if not lines and act.what in ACTS and not act.bin:
-        return Answer(say=await _none_yet(act.what, turn))
+    if not lines and act.what in ACTS and (said := await _none_yet(act.what, act.bin, turn)):
+        return Answer(say=said)
     if not lines:
         say = _nothing(act, turn, state)
         return Answer(say=say, why=USUAL_DAYS if say == NOTHING else ())
     return Answer(say="\n".join(lines), why=await why_due(turn.book, dues, turn.today))
 
 
-async def _none_yet(what: str, turn: Turn) -> str:
-    """That no bin is ready, and when the next one will be."""
-    coming = [due for due in await turn.book.dues() if due.what == what]
-    said = f"No bin is ready to {what} yet."
+async def _none_yet(what: str, bin: str | None, turn: Turn) -> str | None:
+    """That no bin is ready, and when the next one will be; of one bin only if the day is known."""
+    dues = [due for due in await turn.book.dues() if due.what == what]
+    coming = [due for due in dues if is_of(due, bin)] if bin else dues
+    if bin and not coming:
+        return None
+    said = "Not yet." if bin else f"No bin is ready to {what} yet."
     return "\n".join([said, *await calendar(turn.book, coming, turn.today)])
 
 

@@ -15,7 +15,7 @@ class Notice:
     """The message as it stands."""
 
     row: int
-    """Of the outbox: what its edits rewrite; 0 if it was not wanted before it was posted."""
+    """Of the outbox: what its edits rewrite; 0 before it is posted: asked for, or not wanted."""
     event: str | None
     """In the room; None until it is sent."""
     shown: str
@@ -51,12 +51,13 @@ async def put(
         tx_id=f"calendar-{room.id}-{to_ms(at)}",
         kind="calendar",
         body=shown,
-        rewrites=before.row if before else None,
+        rewrites=before.row or None if before else None,
     )
     await outbox.put(db, room.id, message, at)
-    if before is None:
+    if before is None or not before.row:
         await db.write(
-            "INSERT INTO notice_board (room, message, shown, shown_on) VALUES (?, ?, ?, ?)",
+            "INSERT OR REPLACE INTO notice_board (room, message, shown, shown_on) "
+            "VALUES (?, ?, ?, ?)",
             (room.id, message.tx_id, shown, day.isoformat()),
         )
     else:
@@ -93,8 +94,22 @@ async def take_away(db: Database, room: Room) -> None:
 
 
 async def put_up_again(db: Database, room: Room) -> None:
-    """It is to be posted anew; inside a transaction."""
-    await db.write("DELETE FROM notice_board WHERE room = ?", (room.id,))
+    """It is to be posted anew, for it was asked for; inside a transaction."""
+    await db.write(
+        "INSERT OR REPLACE INTO notice_board (room, message, shown, shown_on) "
+        "VALUES (?, '', '', '1970-01-01')",
+        (room.id,),
+    )
+
+
+async def posted(db: Database, room: Room) -> list[str]:
+    """The events of all notices that a room ever had."""
+    rows = await db.rows(
+        "SELECT sent_as FROM outbox WHERE room = ? AND kind != 'reaction' AND kind = 'calendar' "
+        "AND rewrites IS NULL AND sent_as IS NOT NULL",
+        (room.id,),
+    )
+    return [row["sent_as"] for row in rows]
 
 
 def _notice(row: sqlite3.Row) -> Notice:

@@ -31,7 +31,7 @@ async def put(
     `held`: it is not to be said by itself, but later with others.
     """
     moment = to_ms(made_at)
-    is_new = await db.write(
+    new = await db.write(
         "INSERT OR IGNORE INTO outbox (room, tx_id, kind, to_event, body, mentions, thread, "
         "rewrites, why, attached, made_at, gathered) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         (
@@ -51,16 +51,35 @@ async def put(
         room=room,
         part="held" if held else "said",
     )
-    if is_new and message.kind not in UNSAID:
+    if new and message.rewrites and message.to_event:
+        await _tell_instead(db, room, message.to_event, new)
+    if new and message.kind not in UNSAID:
         db.note(room, _SAID, "latest", (message, from_ms(moment)))
-    if is_new and held:
+    if new and held:
         db.note(room, _HELD, "is holding", True)
 
 
+async def _tell_instead(db: Database, room: int, event: str, row: int) -> None:
+    """The answers to an event that still wait to be sent are told by that of a row, made later."""
+    await db.write(
+        "UPDATE outbox SET gathered = ?1 WHERE room = ?2 AND id < ?1 AND sent_as IS NULL "
+        "AND refused IS NULL AND gathered IS NULL AND to_event = ?3 AND kind = 'reply'",
+        (row, room, event),
+        room=room,
+        part="gathered",
+    )
+
+
 async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> list[Waiting]:
-    """What is to be sent next, in order, leaving out the rooms in `busy`."""
+    """What is to be sent next, in order, leaving out the rooms in `busy`.
+
+    An answer that was never sent is edited in the first that was sent in its place.
+    """
     rows = await db.rows(
-        "SELECT outbox.*, room.address, earlier.sent_as AS rewrites_event "
+        "SELECT outbox.*, room.address, ifnull(earlier.sent_as, (SELECT sent_as FROM outbox AS one "
+        "WHERE one.room = outbox.room AND one.to_event = outbox.to_event "
+        "AND one.rewrites = outbox.rewrites AND one.sent_as IS NOT NULL ORDER BY one.id LIMIT 1)) "
+        "AS rewrites_event "
         "FROM outbox INDEXED BY outbox_waiting JOIN room ON room.id = outbox.room "
         "LEFT JOIN outbox AS earlier ON earlier.id = outbox.rewrites "
         "WHERE outbox.sent_as IS NULL AND outbox.refused IS NULL AND outbox.gathered IS NULL "
@@ -174,13 +193,15 @@ async def gather(db: Database, room: int, tx_id: str) -> None:
 
 
 async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] | None:
-    """The latest reply to a message, if one was made, with its row id."""
-    row = await db.row(
-        "SELECT * FROM outbox WHERE room = ? AND to_event = ? AND kind = 'reply' "
-        "ORDER BY id DESC LIMIT 1",
+    """The latest reply to a message, if one was made, with the row id of the answer itself: an
+    edit of an edit is shown by no client.
+    """
+    rows = await db.rows(
+        "SELECT * FROM outbox WHERE room = ? AND to_event = ? AND kind = 'reply' ORDER BY id DESC",
         (room, event),
     )
-    return (row["id"], _message(row)) if row else None
+    first = next((row["id"] for row in rows if row["rewrites"] is None), None)
+    return (first, _message(rows[0])) if first is not None else None
 
 
 async def said_as(db: Database, room: int, event: str) -> Message | None:

@@ -163,7 +163,7 @@ _NOT_ASKED = words_in("a an with i we you he she they it my the our lovely fun g
 _HOW = words_in(
     "much many full long deep do does did to is are can often big come would should about "
     "strong hot soon far bad close heavy 's old late wide thick we i high low hard will could "
-    "am has have often"
+    "am has have often small finely coarse thin fast quickly tightly firmly tall regularly"
 )
 
 

@@ -16,7 +16,8 @@ from handlers.reading.vocabulary import words_in
 CUES = (
     "due", "late", "mine", "calendar", "ics", "ical", "jobs", "dues", "plate", "overdue", "for me",
     "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
-    "when ", "how long", "what day", "ripe", "s ready", "are ready", "anything ready",
+    "when ", "how long", "what day", "ripe", " now",
+    " yet", "time to ", " ready", "should i ", "should we ", "bury ", "seal ",
 )  # fmt: skip
 
 LATE = "late"
@@ -58,10 +59,10 @@ _WHEN = Late(
     r"dug in|dig in|go in the ground)(?P<more>.*)"
 )
 _ACTS = {
-    "buried": "bury", "bury": "bury", "ready": "bury", "emptied": "bury", "dug in": "bury",
-    "dig in": "bury", "go in the ground": "bury", "sealed": "seal", "seal": "seal",
-    "close": "seal", "closed": "seal", "drained": "drain", "drain": "drain", "planted": "plant",
-    "plant": "plant",
+    "buried": "bury", "bury": "bury", "burying": "bury", "burial": "bury", "ready": "bury",
+    "emptied": "bury", "dug in": "bury", "dig in": "bury", "go in the ground": "bury",
+    "sealed": "seal", "seal": "seal", "close": "seal", "closed": "seal", "drained": "drain",
+    "drain": "drain", "empty": "drain", "planted": "plant", "plant": "plant",
 }  # fmt: skip
 _KINDS = (
     r"picture of the calendar|calendar picture|calendar as a picture|calendar file|"
@@ -72,6 +73,14 @@ _RIPE = Late(
     r"(?:bins?|pails?|buckets?)(?: is| are)?|(?:is )?anything) (?:ripe|ready)"
     r"(?: (?:(?:to|for) (?:be )?)?(?P<verb>bury|buried|burying|seal|sealed))?"
     rf"{_AFTER}(?: \?)?"
+)
+_WHETHER = Late(
+    rf"{_BEFORE}(?:(?:can|could|may|should|shall|do|must) (?:i|we|you) (?:already |now )?"
+    r"(?P<deed>bury|dig in|seal|close|drain|empty)|is it (?:already )?time to (?P<time>bury|seal|"
+    r"close|drain)) (?:the |our |my )?(?P<bin>qbin)(?: up| off)?(?P<when>(?: (?:now|yet|already|"
+    r"today))*)(?: \?)?|(?:is|are) (?:the |our |my )?(?P<of>qbin) (?:is )?(?:ready|ripe)"
+    r"(?: (?:to|for) (?:be )?(?P<verb>bury|buried|burying|burial|seal|sealed|drain|drained))?"
+    r"(?: (?:now|yet|already|today))*(?: \?)?"
 )
 _OURS = Late(r"\b(?:bins?|pails?|buckets?)\b|\bwhat.* ripe\b")
 _SHOW = Late(
@@ -111,6 +120,8 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if ripe and (to_bot or ripe["verb"] or _OURS.search(text)):
         what = _ACTS[ripe["verb"] or "bury"]
         return Ask(topic="due", what=what, first=message.today, on=message.today)
+    if asked := _whether(message, start, end):
+        return asked
     if (match := _WHAT.fullmatch(text)) or (match := _DOES.fullmatch(text)):
         return _narrowed(message, start, end, text)
     if match := _WHEN.fullmatch(text):
@@ -137,6 +148,21 @@ def _when(message: Message, start: int, end: int, match: re.Match[str]) -> Ask |
     if not bins:
         return None
     return Ask(topic="due", bin=bins[0], what=_ACTS[match["verb"]])
+
+
+def _whether(message: Message, start: int, end: int) -> Ask | None:
+    """ "Can we bury green now?", "is it time to seal the shed?": whether it is due by today."""
+    refs = [b for b in message.bins if start <= b.start < end and b.known and b.name]
+    if len(refs) != 1:
+        return None
+    [ref] = refs
+    norms = message.norms
+    text = " ".join([*norms[start : ref.start], "qbin", *norms[ref.end : end]])
+    match = _WHETHER.fullmatch(text)
+    if match is None:
+        return None
+    what = _ACTS[match["deed"] or match["time"] or match["verb"] or "bury"]
+    return Ask(topic="due", bin=ref.name, what=what, first=message.today, on=message.today)
 
 
 def days_asked(

@@ -23,8 +23,8 @@ from handlers.reading.severally import each_asked
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
-LONGEST = 12
-"""Words of a message that may lean so; a longer one asks for itself."""
+LONGEST, _LETTERS = 12, 120
+"""Words and letters of a message that may lean so; a longer one asks for itself."""
 
 _LEADS = words_in("and so then but or what how now")
 _OPENING = words_in("ok okay thanks great")
@@ -79,8 +79,8 @@ _RULE = ("the question asked last, changed by a few words",)
 
 def may_follow(body: str) -> bool:
     """Whether a message is so short and so formed that it may change the question before it."""
-    words = body.casefold().split()
-    return len(words) <= LONGEST and bool(words) and ("?" in body or words[0] in _FIRST)
+    words = body.casefold().split() if len(body) <= _LETTERS else []
+    return 0 < len(words) <= LONGEST and ("?" in body or words[0] in _FIRST)
 
 
 def asked_again(message: Message) -> tuple[Act, ...]:

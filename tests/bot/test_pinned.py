@@ -134,6 +134,23 @@ async def test_what_was_taken_away_is_not_put_up_again_unasked(
     assert [said[:4] for said in await room.looks(at(3, 20))] == ["new:"]
 
 
+async def test_what_is_asked_for_is_posted_at_once_in_place_of_the_old(
+    group: Group, server: Server, db: Database
+) -> None:
+    room = Posted(group, server)
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    await room.looks(at(2, 18), at(2, 18, 5))
+    assert server.state == ["$rules", "$1"]
+    async with db.transaction():
+        await notices.put_up_again(db, group.book.room)
+    [again] = await room.looks(at(2, 23), at(2, 23, 5))
+    assert again.startswith("new: What is due")
+    assert server.state == ["$rules", "$2"]
+    await group.says(Drain(bin="shed"), days=1)
+    [edit] = await room.looks(at(3, 18))
+    assert edit.startswith("edit: ")
+
+
 async def test_without_the_power_to_pin_that_is_said_once(
     group: Group, monkeypatch: pytest.MonkeyPatch
 ) -> None:

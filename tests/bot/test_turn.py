@@ -78,6 +78,17 @@ async def test_an_edit_corrects_the_record_and_the_answer(room: TalkingRoom) -> 
     assert second.replaces == first.id
 
 
+async def test_every_change_takes_the_place_of_the_answer_itself(room: TalkingRoom) -> None:
+    await room.says("added 2 kg scraps to the shed", event="$m")
+    changes = [
+        change
+        for kg in (3, 4, 5)
+        for change in await room.edits("$m", f"added {kg} kg scraps to the shed")
+    ]
+    assert len(changes) == 3
+    assert len({change.rewrites for change in changes}) == 1
+
+
 async def test_an_edit_into_small_talk_strikes_the_record(room: TalkingRoom) -> None:
     await room.says("added 2 kg scraps to the shed", event="$m")
     [said] = await room.edits("$m", "what a lovely evening")
@@ -132,7 +143,8 @@ async def test_a_cross_by_its_author_strikes_the_record(room: TalkingRoom) -> No
     assert await masses(room) == [2.0]
     await room.marks(answer.tx_id, "❌", event="$x")
     assert await room.standing() == []
-    await room.deletes("$x")
+    [again] = await room.deletes("$x")
+    assert again.body.startswith("In the book again")
     assert await masses(room) == [2.0]
 
 

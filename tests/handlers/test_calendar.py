@@ -294,3 +294,12 @@ async def test_who_has_the_turn_is_named_behind_it_in_the_picture(group: Group) 
     await kept.put(group.book.db, group.book.room, shed, [turn], BEGIN)
     [block] = (await sheet(group.book, BEGIN.date())).blocks
     assert [row.words for row in block.rows] == ["turn to drain (kev), Wed 4 to Wed 11 Mar"]
+
+
+async def test_whether_a_bin_is_ready_says_no_and_when(group: Group) -> None:
+    await group.says(Layer(mass_kg=2.0, bin="shed"))
+    today = BEGIN.date()
+    asked = Ask(topic="due", bin="shed", what="seal", first=today, on=today)
+    assert (await group.says(asked)).say.startswith("Not yet.\nMonday 16 March: seal the shed bin")
+    unsealed = Ask(topic="due", bin="shed", what="bury", first=today, on=today)
+    assert (await group.says(unsealed)).say.startswith("The shed bin is not sealed yet.")

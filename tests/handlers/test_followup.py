@@ -78,6 +78,14 @@ async def test_one_thing_is_changed_after_another(
     assert answered in answer.body
 
 
+async def test_an_edited_question_is_the_one_that_stands(db: Database) -> None:
+    room = await room_with(db)
+    await room.says("how much bran for 2 kg of peel?", event="$asked")
+    await room.edits("$asked", "how much bran for 5 kg of peel?")
+    (answer,) = await room.says("and for meat?")
+    assert "on 5 kg: rich in meat" in answer.body
+
+
 async def test_what_was_drained_is_asked_about_in_few_words(db: Database) -> None:
     room = await room_with(db, "3 kg peel in shed", "drained 200 ml from shed")
     (answer,) = await room.says("is that too much?")

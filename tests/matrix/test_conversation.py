@@ -28,13 +28,14 @@ async def logged(ines: Neighbour, room: str, bot: Bot) -> tuple[str, Raw]:
     return event, answer
 
 
-async def changed(ines: Neighbour, room: str, answer: Raw) -> str:
-    """The new words of an answer of the bot's, once it has changed them."""
+async def changed(ines: Neighbour, room: str, answer: Raw, words: str = "") -> str:
+    """The new words of an answer of the bot's, once it has changed them to such with `words`."""
 
     def is_change(raw: Raw) -> bool:
         relation = raw["content"].get("m.relates_to") or {}
         of_it = relation.get("event_id") == answer["event_id"]
-        return relation.get("rel_type") == "m.replace" and of_it
+        is_edit = relation.get("rel_type") == "m.replace" and of_it
+        return is_edit and words in raw["content"]["m.new_content"]["body"]
 
     change = await ines.hears(room, is_change)
     return str(change["content"]["m.new_content"]["body"])
@@ -78,6 +79,27 @@ async def test_an_edit_changes_record_and_answer(ines: Neighbour, bot: Bot, room
     assert "3 kg" in await changed(ines, room, answer)
     assert bot.rows(STANDING) == [(3.0,)]
     assert bot.replies(ines, room) == [event]
+
+
+async def test_each_change_is_an_edit_of_the_answer_itself(
+    ines: Neighbour, bot: Bot, room: str
+) -> None:
+    """An edit of an edit is none by the specification: clients would go on showing the first."""
+    event, answer = await logged(ines, room, bot)
+    for amount in ("3 kg", "4 kg"):
+        await ines.edit(room, event, f"Added {amount} of scraps to the shed bin, mostly meat")
+        await changed(ines, room, answer, amount)
+    await ines.client.room_redact(room, event)
+    await changed(ines, room, answer, "Struck out")
+
+
+async def test_a_cross_taken_back_is_told(ines: Neighbour, bot: Bot, room: str) -> None:
+    event, answer = await logged(ines, room, bot)
+    cross = await ines.react(room, event, "❌")
+    await changed(ines, room, answer, "Struck out")
+    await ines.client.room_redact(room, cross)
+    await changed(ines, room, answer, "In the book again")
+    assert bot.rows(STANDING) == [(2.0,)]
 
 
 async def test_somebody_elses_edit_changes_nothing(
@@ -145,3 +167,18 @@ async def test_changes_made_while_the_bot_was_away_are_followed(
     await ines.answer_to(room, second, bot.user.id)
     assert "4 kg" in await changed(ines, room, answer)
     assert sorted(bot.rows(STANDING)) == [(1.0,), (4.0,)]
+
+
+async def test_an_answer_changed_before_it_was_sent_is_given_once(
+    ines: Neighbour, bot: Bot, room: str
+) -> None:
+    await logged(ines, room, bot)
+    await bot.stop()
+    event = await ines.say(room, "Added 5 kg of cake to the shed bin")
+    await ines.edit(room, event, "Added 500 g of cake to the shed bin")
+    bot.start()
+    answer = await ines.answer_to(room, event, bot.user.id)
+    assert "500 g" in answer["content"]["body"]
+    await ines.edit(room, event, "Added 400 g of cake to the shed bin")
+    await changed(ines, room, answer, "400 g")
+    assert bot.replies(ines, room).count(event) == 1

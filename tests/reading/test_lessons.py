@@ -8,6 +8,16 @@ from handlers.reading.plans import read
 from tests.reading.context import group
 
 ASKED = [
+    ("how will I see that the bin is full", "when it is full"),
+    ("where shall we keep the bin, indoors or outdoors", "where to keep it"),
+    ("does the bin need daylight", "where to keep it"),
+    ("can we open the bin to have a look", "opening"),
+    ("what happens if I open the bin too early", "opening"),
+    ("must I empty the liquid every day", "when to drain"),
+    ("how many days after sealing", "when to bury"),
+    ("how small must I chop it", "cutting"),
+    ("what could we do with the juice", "using liquid"),
+    ("what's the most weight for a full bin", "weight"),
     ("how do we postpone a reminder?", "putting off"),
     ("how do I get a label for the bin?", "labels"),
     ("how do we change to gallons?", "setting"),

@@ -141,15 +141,41 @@ async def test_an_answer_is_sent_once_and_an_edit_knows_what_it_edits(book: Book
         first = Message(tx_id="re-$1", kind="reply", body="one", to_event="$1")
         await outbox.put(db, room, first, BEGIN)
         await outbox.put(db, room, first, BEGIN)
-        found = await outbox.answer_to(db, room, "$1")
-        assert found
-        again = Message(tx_id="re-$2", kind="reply", body="two", to_event="$1", rewrites=found[0])
-        await outbox.put(db, room, again, BEGIN)
-    rows = await outbox.waiting(db)
-    assert [row.message.body for row in rows] == ["one", "two"]
-    await outbox.sent(db, rows[0].id, "$sent", BEGIN)
     [row] = await outbox.waiting(db)
-    assert row.rewrites_event == "$sent"
+    await outbox.sent(db, row.id, "$sent", BEGIN)
+    for change in ("two", "three"):
+        async with db.transaction():
+            found = await outbox.answer_to(db, room, "$1")
+            assert found
+            again = Message(
+                tx_id=change, kind="reply", body=change, to_event="$1", rewrites=found[0]
+            )
+            await outbox.put(db, room, again, BEGIN)
+        [row] = await outbox.waiting(db)
+        assert (row.message.body, row.rewrites_event) == (change, "$sent")
+        await outbox.sent(db, row.id, f"${change}", BEGIN)
+
+
+async def test_what_is_changed_before_it_is_sent_is_said_once(book: Book) -> None:
+    db, room = book.db, book.room.id
+    said = []
+    for change in ("one", "two", "three"):
+        async with db.transaction():
+            found = await outbox.answer_to(db, room, "$1")
+            again = Message(
+                tx_id=change,
+                kind="reply",
+                body=change,
+                to_event="$1",
+                rewrites=found[0] if found else None,
+            )
+            await outbox.put(db, room, again, BEGIN)
+        if change == "one":
+            continue  # the next one is made before it is sent
+        [row] = await outbox.waiting(db)
+        said.append((row.message.body, row.rewrites_event))
+        await outbox.sent(db, row.id, f"${change}", BEGIN)
+    assert said == [("two", None), ("three", "$two")]
 
 
 async def test_a_book_of_a_newer_program_is_refused_untouched(tmp_path: Path) -> None:

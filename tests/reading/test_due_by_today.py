@@ -1,0 +1,40 @@
+"""Questions whether a bin is ready: "can we bury green now?", "is it time to seal the shed?"."""
+
+import pytest
+
+from handlers.reading.acts import Ask
+from handlers.reading.plans import read
+from tests.reading.context import group
+
+
+@pytest.mark.parametrize(
+    ("text", "what"),
+    [
+        ("can we bury the green bin now?", "bury"),
+        ("should I dig in green today", "bury"),
+        ("is green ready?", "bury"),
+        ("is the green bin ready to be sealed yet", "seal"),
+        ("is it time to close green?", "seal"),
+        ("must we drain green now", "drain"),
+    ],
+)
+def test_whether_it_is_due_by_today(text: str, what: str) -> None:
+    context = group(bins=("green", "shed"), in_room=True)
+    (ask,) = read(text, context)
+    assert isinstance(ask, Ask)
+    assert (ask.topic, ask.bin, ask.what) == ("due", "green", what)
+    assert ask.first == ask.on == context.at.date()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can we bury the hatchet now?",
+        "is the green paint ready?",
+        "green is ready",
+        "can we bury green and paint the shed now?",
+    ],
+)
+def test_what_asks_for_no_day(text: str) -> None:
+    found = read(text, group(bins=("green", "shed"), in_room=True))
+    assert not any(isinstance(act, Ask) and act.what and act.first for act in found)
