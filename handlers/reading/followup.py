@@ -59,6 +59,11 @@ _WORDS: Mapping[Topic, frozenset[str]] = {
     "due": _SMALL | _TIME,
 }
 """What else may be said in it, by topic."""
+_ALIKE: Mapping[Topic, frozenset[str]] = {
+    "dose": words_in("winter summer cold warm hot weather"),
+    "batch": words_in("rice wheat oat bran"),
+}
+"""What may be named with a question whose answer does not go by it: it is the same again."""
 _MUCH = frozenset(("mass_kg", "volume_l", "depth_m"))
 _MAKE_UP = frozenset(("materials", "rich"))
 _INSTEAD: Mapping[Topic, Sequence[frozenset[str]]] = {
@@ -179,6 +184,9 @@ def _other(asked: Ask, message: Message) -> Ask | None:
     """ "And for 3 kg?", "for pots?", "and the yard?": what is named, in the place of its like."""
     if message.has(_WITHOUT):
         return None
+    alike = _ALIKE.get(asked.topic, frozenset())
+    if message.has(alike) and _only(message, frozenset(), _SMALL | alike):
+        return asked
     told = _how_many(asked, message) if asked.topic == "bins" else _told(asked.topic, message)
     return _overlaid(asked, told, message) if told else None
 

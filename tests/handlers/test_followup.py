@@ -45,6 +45,12 @@ async def room_with(db: Database, *said: str) -> TalkingRoom:
         ("when is the shed bin due?", "and the yard?", "due with the yard bin"),
         ("can bones go in?", "and eggshells?", "shells"),
         ("how do I make starter from 2 kg of bran?", "and from 5 kg?", "For 5 kg of bran"),
+        ("how do I make starter from 2 kg of bran?", "and with rice bran?", "For 2 kg of bran"),
+        ("how much bran for 2 kg of peel?", "and in winter?", "on 2 kg: nothing rich"),
+        ("how much have we added?", "and this month?", "Nothing was put in"),
+        ("what's due?", "and tomorrow?", "due"),
+        ("who has the shed bin?", "and the yard?", "The yard bin: ines"),
+        ("what's the carbon of 2 kg of peel?", "and of 3 kg of bread?", "C:N"),
     ],
 )
 async def test_the_question_asked_last_is_answered_anew(
