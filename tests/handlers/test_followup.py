@@ -50,6 +50,9 @@ async def room_with(db: Database, *said: str) -> TalkingRoom:
         ("how much have we added?", "and this month?", "Nothing was put in"),
         ("what's due?", "and tomorrow?", "due"),
         ("who has the shed bin?", "and the yard?", "The yard bin: ines"),
+        ("how much bran for 2 kg of peel?", "and with 1 kg of meat?", "on 3 kg: rich in meat"),
+        ("what's the carbon of 2 kg of peel?", "and with 100 g of paper?", "about 34 to 1"),
+        ("how long a trench for 20 L?", "and 40 cm deep?", "40 cm deep for 20 L"),
         ("what's the carbon of 2 kg of peel?", "and of 3 kg of bread?", "C:N"),
     ],
 )
