@@ -76,11 +76,16 @@ def asks_how_many(q: Question) -> Ask | None:
         week_kg=_a_week(q, weighed[0]) if weighed else None,
         volume_l=_a_week(q, by_volume[0]) if by_volume and not weighed else None,
         people=_people(people) if people else None,
-        what=HOUSEHOLDS if people and _is_of_homes(people) else None,
+        what=HOUSEHOLDS if people and _are_homes(people) else None,
         days=float(days[1]) * (7 if days[2].startswith("week") else 1) if days else None,
         capacity_l=sizes[0].value if sizes else None,
         rules=("asks how many bins",),
     )
+
+
+def _are_homes(found: "re.Match[str]") -> bool:
+    """Whether no more than the households were counted."""
+    return found.lastindex == 2 and found[2][:1] in ("h", "f")
 
 
 def _is_of_the_craft(q: Question, amounts: list[Amount]) -> bool:
@@ -118,8 +123,5 @@ def weekly_kg(q: Question) -> float | None:
 
 def _people(found: "re.Match[str]") -> float:
     count = float(COUNTED.get(found[1]) or found[1])
-    return count * HOUSEHOLD.value if _is_of_homes(found) else count
-
-
-def _is_of_homes(found: "re.Match[str]") -> bool:
-    return found.lastindex == 2 and not found[2].startswith(("p", "of"))
+    of_homes = found.lastindex == 2 and not found[2].startswith(("p", "of"))
+    return count * HOUSEHOLD.value if of_homes else count

@@ -45,8 +45,6 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     if message.context.in_room and is_no_date(message.words):
         return tuple(_asked_for_day(act) for act in acts)
     if len(acts) == 1 and _only_wonders(message):
-        if _is_of_what_is_in_it(message):
-            return ()
         acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
     if not message.context.in_room:
         acts = [act for act in acts if not (isinstance(act, Observe) and (act.ph or 0) > MOST_PH)]
@@ -69,14 +67,6 @@ def _only_wonders(message: Message) -> bool:
     return asked and all(clause.verb is None for clause in message.clauses)
 
 
-def _is_of_what_is_in_it(message: Message) -> bool:
-    """ "And in 20 litres?": what would be in so much is asked, and nothing was put in."""
-    at = message.amounts[0].start if message.amounts else 0
-    return at > 0 and message.norms[at - 1] == "in" and not message.bins and at <= _MOST_BEFORE
-
-
-_MOST_BEFORE = 3
-"""Words of such a question before its amount: "and then in"."""
 _DATED = Layer | Drain | Open | Seal | Bury | Observe | Batch | Offer | Accept | Decline
 
 
