@@ -58,6 +58,7 @@ _INSTEAD: Mapping[Topic, Sequence[frozenset[str]]] = {
     "carbon": (_MUCH | {"bin"}, _MAKE_UP | {"what", "bin"}),
     "allowed": (_MAKE_UP | {"what"},),
     "dilution": (frozenset(("use", "parts")),),
+    "full": (frozenset(("bin", "capacity_l")),),
     "bins": (frozenset(("people", "week_kg", "days", "volume_l", "what")),),
 }
 """Of these fields of a question, those that are told anew take the place of all."""
@@ -175,17 +176,21 @@ def _overlaid(asked: Ask, told: Mapping[str, object], message: Message) -> Ask:
     gone = set[str]()
     for like in _INSTEAD.get(asked.topic, ()):
         gone |= like if not like.isdisjoint(told) else set()
-    if asked.topic == "dilution" and len({"water_l", "liquid_l"} & told.keys()) == 1:
+    if asked.topic == "dilution" and len(told.keys() & _DILUTED) == 1:
         both = asked.water_l is not None and asked.liquid_l is not None
-        gone |= set() if both else {"water_l", "liquid_l"}
+        gone |= set() if both else set(_DILUTED)
     without = {item.name: item.default for item in fields(asked) if item.name in gone}
     return replace(asked, **{**without, **told})  # type: ignore[arg-type]
 
 
 def _in_its_place(asked: Ask, told: Mapping[str, object]) -> Mapping[str, object]:
-    """An amount that is called neither liquid nor water: what was told of the two before."""
-    amounts = [told[name] for name in ("water_l", "liquid_l") if name in told]
-    if len(amounts) != 1 or asked.liquid_l is None or asked.water_l is not None:
+    """An amount that is called neither liquid nor water: the one that was told before."""
+    amounts = {"water_l", "liquid_l"} & told.keys()
+    before = [name for name in _DILUTED if getattr(asked, name, None) is not None]
+    if len(amounts) != 1 or len(before) != 1:
         return told
-    rest = {name: value for name, value in told.items() if name not in ("water_l", "liquid_l")}
-    return {**rest, "liquid_l": amounts[0]}
+    rest = {name: value for name, value in told.items() if name not in amounts}
+    return {**rest, before[0]: told[amounts.pop()]}
+
+
+_DILUTED = ("water_l", "liquid_l", "total_l")

@@ -4,7 +4,7 @@ They count only where nothing else is said in them and the question's own readin
 that it has a place for. What they ask is that question anew, so that nothing is written down.
 """
 
-from dataclasses import replace
+from dataclasses import fields, replace
 
 from handlers.reading.acts import Act, Ask, Drain
 from handlers.reading.amending import plain_text
@@ -29,7 +29,9 @@ _UNASKED = Late(
     r"(?: of)? that$)"
 )
 """How it asks without its sign."""
-_SCALED = ("mass_kg", "volume_l", "water_l", "liquid_l", "area_m2", "week_kg", "people")
+_SCALED = frozenset(
+    ("mass_kg", "volume_l", "water_l", "liquid_l", "total_l", "area_m2", "week_kg", "people")
+)
 _FIRST = LEADS | OPENING | TIMES.keys() | {"for", "three"}
 _RULE = ("the question asked last, changed by a few words",)
 
@@ -49,6 +51,12 @@ def asked_again(message: Message) -> tuple[Act, ...]:
         return _so_much(message)
     if is_why(message):
         return (Ask(topic="why", rules=_RULE),)
+    if measure := _IN_MEASURE.search(plain_text(message)):
+        return tuple(
+            replace(asked, what="cups" if measure["in"] == "cups" else None, rules=_RULE)
+            for asked in context.asked
+            if asked.topic == "dose" and asked.what in (None, "cups")
+        )
     if not _asks(message):
         return ()
     several = [_times(asked, message) for asked in context.asked]
@@ -58,6 +66,13 @@ def asked_again(message: Message) -> tuple[Act, ...]:
         if (changed := _changed(asked, message)) is not None:
             return tuple(each_asked([replace(changed, rules=_RULE)], message))
     return ()
+
+
+_IN_MEASURE = Late(
+    r"^(?:(?:and|so|ok|okay|but|what|what's|whats|how much|how|is|'s|that|it|many|would) )*(?:(?:in|many) "
+    r"(?P<in>cups|(?:table)?spoons|grams))(?: (?:is|are|would|that|it|be|please|then))*$"
+)
+"""The dose asked before, in another measure."""
 
 
 def _changed(asked: Ask, message: Message) -> Ask | None:
@@ -103,7 +118,8 @@ def _so_much(message: Message) -> tuple[Act, ...]:
 
 def _times(asked: Ask, message: Message) -> Ask | None:
     """ "And twice that?", "what if it's only half full?": all that was measured, so many times."""
-    told = [name for name in _SCALED if getattr(asked, name) is not None]
+    named = [item.name for item in fields(asked) if item.name in _SCALED]
+    told = [name for name in named if getattr(asked, name) is not None]
     if not told or ("water_l" in told and "liquid_l" in told):
         return None
     at = next((i for i, norm in enumerate(message.norms) if norm not in SMALL | _AMOUNT), None)

@@ -1,10 +1,14 @@
 """A few words behind an answer ask the same question of something else, and record nothing."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 import pytest
 
+from handlers.reading.acts import Ask
+from handlers.reading.plans import read
 from storage.database import Database
+from tests.reading.context import group
 from tests.room import TalkingRoom
 
 BEGUN = ("opened the shed bin, 20 L", "opened the yard bin, 12 L")
@@ -93,6 +97,21 @@ async def test_an_edited_question_is_the_one_that_stands(db: Database) -> None:
     await room.edits("$asked", "how much bran for 5 kg of peel?")
     (answer,) = await room.says("and for meat?")
     assert "on 5 kg: rich in meat" in answer.body
+
+
+@pytest.mark.parametrize(
+    ("said", "measure"),
+    [
+        ("in cups?", "cups"),
+        ("how many cups is that?", "cups"),
+        ("what's that in cups?", "cups"),
+        ("and in grams?", None),
+    ],
+)
+def test_a_dose_is_asked_for_in_another_measure(said: str, measure: str | None) -> None:
+    asked = Ask(topic="dose", mass_kg=2.0, materials={"meat": 1.0})
+    (again,) = read(said, group(in_room=True, after_bot=True, asked=(asked,)))
+    assert again == replace(asked, what=measure)
 
 
 async def test_what_was_drained_is_asked_about_in_few_words(db: Database) -> None:
