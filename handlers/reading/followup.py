@@ -69,8 +69,9 @@ def asked_again(message: Message) -> tuple[Act, ...]:
 
 
 _IN_MEASURE = Late(
-    r"^(?:(?:and|so|ok|okay|but|what|what's|whats|how much|how|is|'s|that|it|many|would) )*(?:(?:in|many) "
-    r"(?P<in>cups|(?:table)?spoons|grams))(?: (?:is|are|would|that|it|be|please|then))*$"
+    r"^(?:(?:and|so|ok|okay|but|what|what's|whats|how much|how|is|'s|that|it|many|would) )*"
+    r"(?:in|many) (?P<in>cups|(?:table)?spoons|grams)"
+    r"(?: (?:is|are|would|that|it|be|please|then))*$"
 )
 """The dose asked before, in another measure."""
 
