@@ -83,7 +83,12 @@ def with_named(asked: Ask, message: Message) -> Ask | None:
         return asked
     if asked.topic in _OF_AMOUNTS and not message.measured() and _names_only(message):
         return None
-    told = _how_many(asked, message) if asked.topic == "bins" else _told(asked.topic, message)
+    if asked.topic == "bins":
+        told = _how_many(asked, message)
+    elif asked.topic == "trench" and asked.bin and message.has(_HALF):
+        told = _half_of(asked.bin, message)
+    else:
+        told = _told(asked.topic, message)
     if not told:
         return None
     return _joined(asked, told, message) or _overlaid(asked, told, message)
@@ -113,7 +118,7 @@ def _told(topic: Topic, message: Message) -> Mapping[str, object]:
     """The fields of a question on that topic that the words name; none if they say more."""
     if not is_only(message, _held(topic, message), _WORDS.get(topic, SMALL)):
         return {}
-    if message.has(_FULL) and "half" not in message.norms:
+    if message.has(_FULL) and not message.has(_HALF):
         return {}
     q = question_of(message)
     told = filled(q, topic)
@@ -133,6 +138,19 @@ def _told(topic: Topic, message: Message) -> Mapping[str, object]:
             what=told.what if topic == "allowed" else one_food(message.items),
         )
     return _fields(told)
+
+
+def _half_of(bin: str, message: Message) -> Mapping[str, object]:
+    """ "What if it's only half full?", of a bin: read behind its name; none if no part is told."""
+    if not is_only(message, frozenset(), _WORDS["trench"]):
+        return {}
+    said = f"how long a trench for {bin}, {message.text(0, len(message.norms))}"
+    q = question_of(read_message(said, message.context))
+    told = _fields(filled(q, "trench"))
+    return told if "what" in told else {}
+
+
+_HALF = words_in("half")
 
 
 def _how_many(asked: Ask, message: Message) -> Mapping[str, object]:

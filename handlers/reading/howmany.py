@@ -85,7 +85,7 @@ def asks_how_many(q: Question) -> Ask | None:
 
 def _are_homes(found: "re.Match[str]") -> bool:
     """Whether no more than the households were counted."""
-    return found.lastindex == 2 and found[2][:1] in ("h", "f")
+    return found.lastindex == 2 and found[2].startswith(("house", "home", "fam", "flat"))
 
 
 def _is_of_the_craft(q: Question, amounts: list[Amount]) -> bool:
