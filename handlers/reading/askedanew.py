@@ -66,7 +66,8 @@ _INSTEAD: Mapping[Topic, Sequence[frozenset[str]]] = {
 
 def is_bare(message: Message) -> bool:
     """Whether it begins with what it names: "3 kg in the shed?"."""
-    return message.norms[0] not in SMALL | OPENING
+    own = (norm for i, norm in enumerate(message.norms) if i not in message.bot and norm != ",")
+    return next(own, "") not in SMALL | OPENING
 
 
 def is_only(message: Message, held: frozenset[int], words: frozenset[str] = SMALL) -> bool:

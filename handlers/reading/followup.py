@@ -39,7 +39,9 @@ _RULE = ("the question asked last, changed by a few words",)
 def may_follow(body: str) -> bool:
     """Whether a message is so short and so formed that it may change the question before it."""
     words = body.casefold().split() if len(body) <= _LETTERS else []
-    return 0 < len(words) <= LONGEST and ("?" in body or words[0] in _FIRST)
+    return 0 < len(words) <= LONGEST and (
+        "?" in body or words[0] in _FIRST or body.lstrip()[:1].isdecimal()
+    )
 
 
 def asked_again(message: Message) -> tuple[Act, ...]:
@@ -89,11 +91,16 @@ def _asks(message: Message) -> bool:
     if _ASKS_ITSELF.search(plain_text(message)):
         return False
     if not any(sentence.asked for sentence in message.sentences):
-        return _UNASKED.search(plain_text(message)) is not None
+        return _UNASKED.search(plain_text(message)) is not None or _is_amount(message)
     if norms[-2:-1] in ([","], ["."]) or (message.bins and is_bare(message)):
         return False
     told = [s for s in message.sentences if not s.asked]
     return all(OPENING.issuperset(norms[s.start : s.end - 1]) for s in told)
+
+
+def _is_amount(message: Message) -> bool:
+    """ "4 kg", right behind what was asked of another amount."""
+    return len(message.measured()) == 1 and is_only(message, indexes(message.amounts), frozenset())
 
 
 _ASKS_ITSELF = Late(

@@ -32,6 +32,8 @@ async def room_with(db: Database, *said: str) -> TalkingRoom:
         ("how much bran for 2 kg of peel?", "what about 1 kg of meat?", "on 1 kg: rich in meat"),
         ("how much bran for 2 kg of peel?", "and twice that?", "on 4 kg"),
         ("how much bran for 2 kg of peel?", "double that", "on 4 kg"),
+        ("how much bran for 2 kg of peel?", "pailkeeper, and for meat?", "on 2 kg: rich in meat"),
+        ("how much bran for 2 kg of peel?", "4 kg", "on 4 kg: nothing rich"),
         ("how much bran for 3 kg of peel?", "what if it's a third of that?", "on 1 kg"),
         ("how much bran for 2 kg of peel?", "so what if it's a bucket?", "on 10 L"),
         ("how much juice for a 9 l can?", "and for pots?", "18 mL of liquid in 9 L"),
@@ -155,6 +157,19 @@ async def test_behind_a_neighbours_words_or_an_hour_later_nothing_is_asked_anew(
     await room.says("how much bran for 2 kg of peel?")
     await room.waits(hours=2)
     assert await room.says("and for 3 kg?") == []
+
+
+async def test_a_record_before_the_question_stays_as_it_is(db: Database) -> None:
+    room = await room_with(db, "3 kg of peel in the shed", "how much bran for 2 kg of meat?")
+    for follows in ("double that", "5 kg", "and half of that", "for 6 kg"):
+        await room.says(follows)
+    assert [e.facts.mass_kg for e in await room.standing() if e.act == "layer"] == [3.0]
+
+
+async def test_a_record_is_put_right_behind_a_question_of_its_bin(db: Database) -> None:
+    room = await room_with(db, "3 kg of peel in the shed", "how full is the shed bin?")
+    await room.says("no, 4 kg")
+    assert [e.facts.mass_kg for e in await room.standing() if e.act == "layer"] == [4.0]
 
 
 @pytest.mark.parametrize("told", ["3 kg of peel in the shed", "and 3 kg of peel in the shed"])
