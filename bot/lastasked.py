@@ -8,7 +8,6 @@ from datetime import timedelta
 from bot.heard import Edited, Said
 from handlers.reading.acts import Act, Ask, as_json, from_json
 from handlers.reading.arranged import Plan
-from handlers.reading.followup import may_follow
 from storage import inbox, outbox
 from storage.book import Book
 from storage.inbox import Item
@@ -26,9 +25,7 @@ def kept(acts: Sequence[Act | Plan]) -> str | None:
 async def asked_lately(
     heard: Said | Edited, book: Book, item: Item, within: timedelta
 ) -> tuple[Ask, ...]:
-    """What we answered last (or in the message replied to), where the words may lean on it."""
-    if not may_follow(heard.body):
-        return ()
+    """What we answered last, or in the message replied to: the questions of the craft in it."""
     latest = await outbox.latest(book.db, book.room.id)
     answer, at = latest if latest else (None, item.at)
     if isinstance(heard, Said) and heard.replies_to:

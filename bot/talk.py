@@ -10,6 +10,7 @@ from handlers import corrections
 from handlers.answer import Turn
 from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Ask, Context
+from handlers.reading.followup import may_follow
 from handlers.reading.harmwords import NEXT_CUES
 from storage import inbox, outbox
 from storage.book import Book
@@ -98,6 +99,8 @@ class Talk:
 
     async def _asked_lately(self, heard: Said | Edited) -> tuple[Ask, ...]:
         """The question that was answered last, if nobody has spoken since but the sender."""
+        if not may_follow(heard.body):
+            return ()
         comes_next = isinstance(heard, Said) and await self._comes_next(heard)
         if not comes_next and not await self._spoke_last(heard):
             return ()
