@@ -54,6 +54,10 @@ class Hearing:
     """Whether the sender asked to be forgotten, and was."""
     asks: bool = False
     """Whether it asks the others in the room."""
+    asked: list[Ask] = field(default_factory=list)
+    """What it asked of the craft, and was answered."""
+    leant_on: Sequence[Ask] = ()
+    """What had been asked before, where its words may lean on that."""
     talk: Talk = field(init=False)
 
     def __post_init__(self) -> None:
@@ -307,6 +311,7 @@ class Hearing:
     async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
         former = await self.book.former_names()
         context = await self.talk.context(heard, turn, tuple(former))
+        self.leant_on = context.asked
         read_acts = read(heard.body, await with_offers(context, turn))
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(read_acts, heard, self.talk)
         if isinstance(heard, Said):
@@ -327,10 +332,13 @@ class Hearing:
                 answer = await arranging.answer(act, turn)
             elif isinstance(act, Ask) and act.topic == "why":
                 answer = why.asked(await self.talk.figure_asked_about(self.heard))
+                self.asked += self.leant_on
             else:
                 answer = await route.answer(act, turn)
             if succeeding:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
+            if isinstance(act, Ask) and answer.say:
+                self.asked.append(act)
             await self._take_up(answer, turn)
 
     async def _take_up(self, answer: Answer, turn: Turn) -> None:

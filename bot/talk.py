@@ -5,10 +5,12 @@ from datetime import timedelta
 from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Said, local_part
+from bot.lastasked import asked_lately
 from handlers import corrections
 from handlers.answer import Turn
 from handlers.practice.harm import ADVICE
-from handlers.reading.acts import Act, Context
+from handlers.reading.acts import Act, Ask, Context
+from handlers.reading.followup import may_follow
 from handlers.reading.harmwords import NEXT_CUES
 from storage import inbox, outbox, words
 from storage.book import Book
@@ -71,6 +73,7 @@ class Talk:
             after_bot=after_bot,
             last=await self._record_in_talk(heard, turn, lately, after_bot=after_bot),
             earlier=corrections.as_act(own) if own and earlier else None,
+            asked=await self._asked_lately(heard),
             on_reminder=own is not None and own.act == "date",
             on_handover=own is not None and own.act == "offer",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
@@ -93,8 +96,10 @@ class Talk:
 
     async def _answers_us(self, said: Said) -> bool:
         """Whether it replies to words of ours, or comes next after them and is as short."""
-        if len(said.body.split()) > MOST_LEANING_WORDS:
-            return False
+        return len(said.body.split()) <= MOST_LEANING_WORDS and await self._comes_next(said)
+
+    async def _comes_next(self, said: Said) -> bool:
+        """Whether it replies to words of ours, or comes next after them."""
         if said.replies_to:
             return await self._is_ours(said.replies_to)
         latest = await outbox.latest(self.book.db, self.book.room.id)
@@ -103,6 +108,15 @@ class Talk:
         message, made_at = latest
         before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
         return before is None or message.to_event == before.event or made_at > before.at
+
+    async def _asked_lately(self, heard: Said | Edited) -> tuple[Ask, ...]:
+        """The question that was answered last, if nobody has spoken since but the sender."""
+        if not may_follow(heard.body):
+            return ()
+        comes_next = isinstance(heard, Said) and await self._comes_next(heard)
+        if not comes_next and not await self._spoke_last(heard):
+            return ()
+        return await asked_lately(heard, self.book, self.item, TALK_GOES_ON)
 
     async def _told_of_harm(self) -> bool:
         """Whether we last told what to do for somebody who swallowed of it, and lately."""

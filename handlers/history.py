@@ -111,7 +111,10 @@ async def written(plan: Written, turn: Turn) -> Answer:
     days = span(plan.first, plan.last, turn.today)
     if not entries:
         return Answer(say=f"{capital(member)} has written nothing down {days}, as far as I know.")
-    told = [describe(entry, turn) for entry in entries[-MOST_TOLD:]]
+    told = [
+        describe(entry, turn) + (f", by {entry.member}" if plan.of_all and entry.member else "")
+        for entry in entries[-MOST_TOLD:]
+    ]
     rest = len(entries) - len(told)
     before = f" (the last {len(told)} of {len(entries)})" if rest else ""
     return Answer(say="\n".join([f"{capital(member)}, {days}{before}:", *map(capital, told)]))

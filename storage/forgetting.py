@@ -70,6 +70,12 @@ async def forget_member(book: Book, member: Member) -> int:
         "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
         (book.room.address, user),
     )
+    await db.write(
+        "UPDATE inbox SET mark = NULL WHERE kind IN ('said', 'edited') AND "
+        "instr(lower(mark), lower(?2)) AND "
+        "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
+        (book.room.address, member.name),
+    )
     rows = await db.rows(
         "SELECT 1 FROM entry WHERE room = ?1 AND (member = ?2 OR writer = ?2 OR receiver = ?2)",
         (room, member.id),

@@ -54,7 +54,8 @@ class Trace:
     kind: str | None
     about: str | None
     mark: str | None
-    """The sign of a reaction; of a message, whether it asked the others in the room."""
+    """The sign of a reaction; of a message, that it asked the others in the room, or what it asked
+    us (JSON)."""
 
 
 async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:

@@ -75,6 +75,8 @@ class Context:
     """The record that the talk is on: the one replied to, or that of the message just before."""
     earlier: "Act | None" = None
     """The sender's own last record, where others have spoken since."""
+    asked: "tuple[Ask, ...]" = ()
+    """The questions that the bot answered last, where a few words may be meant to change them."""
     on_reminder: bool = False
     """The sender's last record is a reminder that they set."""
     on_handover: bool = False
@@ -458,7 +460,7 @@ def from_json(said: Mapping[str, Any]) -> Act:
 
 
 def _lively(name: str, value: Any) -> Any:
-    if name in ("on", "was"):
+    if name in ("on", "was", "first", "last"):
         return date.fromisoformat(value)
     if name == "which":
         return from_json(value)

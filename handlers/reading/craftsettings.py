@@ -3,6 +3,7 @@
 What cannot be, like -3 days, is found as well: the answer says what can.
 """
 
+from handlers.practice.units import SQUARE_METRES
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
@@ -59,6 +60,46 @@ def craft_setting(message: Message) -> tuple[str, str] | None:
     if what == "recipe" or (figure is None and match["plain"] and match["lead"]):
         return what, said
     return None if figure is None else (what, figure)
+
+
+def measured_setting(message: Message) -> tuple[str, str] | None:
+    """A choice told by its measures: nitrogen by weight to an area, liquid by spoons to water."""
+    if _MEASURED.isdisjoint(message.norms):
+        return None
+    match = _SET.search(" ".join(message.norms))
+    if match is None:
+        return None
+    what = next(what for i, (what, _) in enumerate(_NAMES) if match[f"n{i}"])
+    measured = message.measured()
+    if what == "nitrogen limit" and len(measured) == 1 and measured[0].quantity == "mass":
+        area = _area_behind(message, measured[0].end)
+        return (what, f"{measured[0].value / area * _HECTARE:.0f}") if area else None
+    if what.endswith("dilution") and [a.quantity for a in measured] == ["volume", "volume"]:
+        liquid, water = sorted(a.value for a in measured)
+        return (what, f"{water / liquid:.0f}") if liquid > 0 else None
+    return None
+
+
+_MEASURED = words_in("nitrogen dilution")
+_HECTARE = SQUARE_METRES["hectare"]
+
+
+def _area_behind(message: Message, at: int) -> float | None:
+    """The square metres of "per 1000 sq ft", "per acre", "/ha"."""
+    norms = message.norms
+    if norms[at : at + 1] not in (["per"], ["/"], ["to"], ["on"], ["a"], ["an"]):
+        return None
+    told = next((a.value for a in message.amounts if a.quantity == "area" and a.start > at), None)
+    if told is not None:
+        return told
+    unit = "_".join(norms[at + 1 : at + 3]).strip("_")
+    known = unit_table(message.context.units)
+    named = (known.get(unit) or known.get(norms[at + 1])) if norms[at + 1 :] else None
+    if named is not None and named.quantity == "area":
+        return named.factor
+    large = {"ha": "hectare", "hectare": "hectare", "hectares": "hectare", "acre": "acre"}
+    found = next((large[n] for n in norms[at + 1 : at + 3] if n in large), None)
+    return SQUARE_METRES[found] if found else None
 
 
 def _figure_of(message: Message, start: int, end: int) -> str | None:

@@ -129,7 +129,7 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
         return Ask(topic="due", what=LATE)
     to_bot = bool(message.bot) or message.context.after_bot
     if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):
-        first, on = _days(message, start, end, text)
+        first, on = days_asked(message, start, end, text)
         return Ask(topic="due", member=message.context.sender, first=first, on=on)
     ripe = _RIPE.fullmatch(text)
     if ripe and (to_bot or ripe["verb"] or _OURS.search(text)):
@@ -150,7 +150,7 @@ def _narrowed(message: Message, start: int, end: int, text: str) -> Ask | None:
     asked_of = members[0] if members and (_FOR.search(text) or _DOES.fullmatch(text)) else None
     if " for me" in text:
         asked_of = message.context.sender
-    first, on = _days(message, start, end, text)
+    first, on = days_asked(message, start, end, text)
     bins = [bin.name for bin in message.bins if start <= bin.start < end and bin.name]
     if asked_of is None and on is None:
         return None
@@ -188,7 +188,9 @@ def _may_be_buried(message: Message, start: int, end: int, text: str) -> re.Matc
     return match if any(_text(message, start, ref.start) == lead for ref in refs) else None
 
 
-def _days(message: Message, start: int, end: int, text: str) -> tuple[date | None, date | None]:
+def days_asked(
+    message: Message, start: int, end: int, text: str
+) -> tuple[date | None, date | None]:
     """The first and the last day that are asked about; no first one where all up to a day is."""
     today = message.today
     sunday = today + timedelta(days=6 - today.weekday())

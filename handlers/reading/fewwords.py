@@ -18,7 +18,7 @@ from handlers.reading.vocabulary import words_in
 
 _RULE = "a few words behind its record"
 _LONGEST = 8
-_TIMES = {"double": 2.0, "twice": 2.0, "half": 0.5, "treble": 3.0, "triple": 3.0}
+TIMES = {"double": 2.0, "twice": 2.0, "half": 0.5, "treble": 3.0, "triple": 3.0}
 _POINTING = words_in("that thats it its this them those they")
 _BEING = words_in("was were is 's are , . ! : - ")
 _ASIDE = words_in(
@@ -105,7 +105,7 @@ def _only(message: Message, held: frozenset[int], words: frozenset[str] = _SMALL
 
 def _times(last: Layer | Drain, message: Message) -> Amend | None:
     """ "Double that", "half that"."""
-    factor = _TIMES.get(message.norms[0])
+    factor = TIMES.get(message.norms[0])
     if factor is None or message.norms[1:2] not in (["that"], ["it"]):
         return None
     told = _only(message, frozenset({0}))
@@ -126,7 +126,7 @@ def _number(last: Layer | Drain, message: Message) -> Amend | None:
     number = None if at is None else read_number(message.words, at)
     if at is None or number is None or message.bins or number.value <= 0:
         return None
-    if message.norms[at] in _TIMES:  # "only half that" is half of what was told
+    if message.norms[at] in TIMES:  # "only half that" is half of what was told
         return None
     if not _only(message, frozenset(range(at, number.end))):
         return None

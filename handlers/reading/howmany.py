@@ -52,6 +52,8 @@ _SAID = words_in(
     "eat eats who hold holds holding big large small size sized what which should best right good "
     ", : . 's"
 )
+HOUSEHOLDS = "households"
+"""In `Ask.what`: the people were counted by their households."""
 _EACH_DAY = words_in("day daily")
 _EACH_WEEK = words_in("week weekly")
 _EACH_MONTH = words_in("month monthly")
@@ -81,11 +83,17 @@ def asks_how_many(q: Question) -> Ask | None:
         week_kg=_a_week(q, weighed[0]) if weighed else None,
         volume_l=_a_week(q, by_volume[0]) if by_volume and not weighed else None,
         people=_people(people) if people else None,
+        what=HOUSEHOLDS if people and _are_homes(people) else None,
         days=float(days[1]) * (7 if days[2].startswith("week") else 1) if days else None,
         capacity_l=sizes[0].value if sizes else None,
         ferment_days=_ferment_days(text),
         rules=("asks how many bins",),
     )
+
+
+def _are_homes(found: "re.Match[str]") -> bool:
+    """Whether no more than the households were counted."""
+    return found.lastindex == 2 and found[2].startswith(("house", "home", "fam", "flat"))
 
 
 def _is_of_the_craft(q: Question, amounts: list[Amount]) -> bool:

@@ -34,7 +34,8 @@ _REMINDERS = (
     r" (?:reminders?|reminding(?: us| me| everyone)?|nagging(?: us| me)?|digests?)(?: (?:off|us))?"
 )
 _PAUSED = Late(
-    rf"{_LEAD}(?:{_STOP}{_REMINDERS}|dont remind us)"
+    rf"{_LEAD}(?:{_STOP}{_REMINDERS}|dont remind us|"
+    r"(?:(?:turn|switch|put)(?: (?:the|all|all the|our|your))? )?reminders? off)"
     r" (?=until|till|til|this|next|for (?:a|the|two|three|four|ten|some|\d+|qday|next|this)\b)"
 )
 _NOT_ME = Late(

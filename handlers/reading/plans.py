@@ -10,7 +10,7 @@ from functools import cached_property
 from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Act, Amend, Ask, Context, Observe, Open
+from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.betweenbins import between_bins
@@ -23,6 +23,7 @@ from handlers.reading.cues import Cues
 from handlers.reading.danger import dangers
 from handlers.reading.duequestions import CUES as DUE_CUES
 from handlers.reading.duequestions import due_questions
+from handlers.reading.followup import asked_again, may_follow
 from handlers.reading.found import Found
 from handlers.reading.gallons import which_measure
 from handlers.reading.handing import CUES as HANDING_CUES
@@ -87,7 +88,11 @@ _CUES = Cues(dict(_READERS))
 
 def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     """What a message arranges, and the acts that the rest of it means."""
-    arranged, rest = _arranged(_Said(text, context))
+    said = _Said(text, context)
+    leans = context.asked or isinstance(context.last, Drain)
+    if leans and may_follow(text) and (again := asked_again(said.message)):
+        return again
+    arranged, rest = _arranged(said)
     message = rest.message
     if (context.last or context.earlier) is not None:
         own = not context.after_bot

@@ -65,7 +65,7 @@ def asks(message: Message, scores: Scores, *, told: bool = False) -> tuple[Act, 
         return ()
     if "help" in message.norms and _bare(message) in _HELP:
         return (Ask(topic="help", rules=("help",)),)
-    if message.context.after_bot and _bare(message) in _WHY:
+    if message.context.after_bot and is_why(message):
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
     out: list[Ask] = []
     for question in _questions(message, told):
@@ -111,6 +111,11 @@ def _bare(message: Message) -> str:
     """The words of the message without the bot's name."""
     names = message.context.bot_names
     return " ".join(w.norm for w in message.words if w.kind == "word" and w.norm not in names)
+
+
+def is_why(message: Message) -> bool:
+    """Whether the message is no more than "why?"."""
+    return _bare(message) in _WHY
 
 
 def _questions(message: Message, told: bool) -> list[Question]:

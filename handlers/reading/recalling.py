@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from datetime import timedelta
 
 from handlers.practice.kinds import Kind
 from handlers.reading.acts import Ask, Stock
@@ -19,6 +20,7 @@ CUES = (
     *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
     *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
     *("where", "plant", "what's", "what is", "whats", "how long", "when did", "when was"),
+    *("miss", "'s new", "anything new", "happen"),
     *("i logged", "my entries", "what went", "what i put", "what we put", *SUMMING_CUES),
 )
 
@@ -117,6 +119,10 @@ def _plan(phrase: Phrase) -> Plan | None:
 
 
 _WHO_HAS = Late(r"^(?:and |so )?who has what(?: now| then| bin)?$")
+_WHO_KEEPS = Late(
+    r"^(?:and |so )?who (?:keeps|is keeping|minds|looks after) (?:what|which(?: (?:bin|one))?)"
+    r"(?: now| then| at the moment)?$"
+)
 
 
 def _layers(phrase: Phrase) -> Ask | None:
@@ -125,7 +131,8 @@ def _layers(phrase: Phrase) -> Ask | None:
     """
     if _LIST_BINS.match(phrase.text):
         return Ask(topic="bin")
-    if (phrase.to_bot or phrase.message.context.after_bot) and _WHO_HAS.match(phrase.text):
+    to_bot = phrase.to_bot or phrase.message.context.after_bot
+    if _WHO_KEEPS.match(phrase.text) or (to_bot and _WHO_HAS.match(phrase.text)):
         return Ask(topic="custody")
     leans = isinstance(phrase.message.context.last, Stock) and _LASTS.match(phrase.text)
     if leans or _BRAN_LASTS.match(phrase.text):
@@ -156,7 +163,13 @@ _HOW_MANY_LAYERS = Late(
 
 
 def _written(phrase: Phrase) -> Written | None:
-    if _WRITTEN.match(phrase.text) is None:
+    context = phrase.message.context
+    to_bot = phrase.to_bot or context.to_bot or context.after_bot
+    if _MISSED.match(phrase.text) or (to_bot and _NEWS.match(phrase.text)):
+        today = phrase.message.today
+        return Written(first=today - _A_WEEK, last=today, of_all=True)
+    happened = _HAPPENED.match(phrase.text)
+    if _WRITTEN.match(phrase.text) is None and not (happened and (to_bot or happened["long"])):
         return None
     first, last = period_of(phrase)
     today = phrase.message.today
@@ -168,7 +181,21 @@ def _written(phrase: Phrase) -> Written | None:
     )
 
 
-_OF_ALL = Late(r"\b(?:we|everybody|everyone)\b")
+_OF_ALL = Late(r"\b(?:we|everybody|everyone|happen\w+|new)\b")
+_A_WEEK = timedelta(days=6)
+"""How far is looked back for whoever asks what they missed."""
+_MISSED = Late(
+    r"^(?:and |so )?(?:what (?:have|did|'ve) i miss(?:ed)?|did i miss anything|"
+    r"(?:what 's|anything) new (?:here|with the bins))"
+    r"(?: (?:here|with the bins|in here|while i was (?:away|out|gone)))?$"
+)
+_NEWS = Late(r"^(?:and |so )?(?:what 's|anything) new$")
+_HAPPENED = Late(
+    r"^(?:and |so )?what (?:(?:has |'s )?(?:been )?happen(?:ed|ing)|(?:did|have|has) "
+    r"(?:i|we|everybody|everyone|qmember) (?:do|done|get done))"
+    r"(?: (?:here|with the bins|in the group))? (?:(?P<long>this week|last week|this month|"
+    r"last month)|today|yesterday|qday)$"
+)
 _WROTE = (
     r"(?:record|recorded|log|logged|write down|written down|write|put down|enter|entered|note|"
     r"noted|report|reported|tell you|told you)"

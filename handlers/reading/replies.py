@@ -26,7 +26,7 @@ from handlers.reading.amending import (
     word_count,
 )
 from handlers.reading.asides import is_aside
-from handlers.reading.craftsettings import craft_setting
+from handlers.reading.craftsettings import craft_setting, measured_setting
 from handlers.reading.dayright import CUES as OF_DAYS
 from handlers.reading.dayright import another_day
 from handlers.reading.doerright import another_did, shared_with
@@ -275,8 +275,15 @@ def _measures(message: Message) -> bool:
 
 def setting_told(message: Message) -> Set | None:
     """What is to be set, by the form of its words alone."""
-    if _measures(message) or is_of_old(message):
+    if is_of_old(message):
         return None
+    if _measures(message):
+        by_measures = measured_setting(message)
+        return (
+            Set(what=by_measures[0], value=by_measures[1], rules=("a setting",))
+            if by_measures
+            else None
+        )
     found = setting_of(plain_text(message), to_bot=is_to_bot(message))
     if found and found[0] in ("quiet before", "quiet after"):
         found = hours_set(message) or found  # both ends may be said

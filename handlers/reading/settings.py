@@ -88,6 +88,8 @@ _SETTINGS = (
         r"\b(?:turn|switch|set|put) (?:the )?(?:reminders?|nagging) (?P<value>off|on)\b"
         r"(?! (?:for|of|about|on)\b)")),
     ("reminders", Late(
+        r"^(?:(?:please|bot|ok|the|our|all) )*reminders? (?:back )?(?P<value>off|on)$")),
+    ("reminders", Late(
         r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b"
         r"(?! (?:for|of|about|on)\b)")),
     ("reminders", Late(
@@ -125,8 +127,8 @@ _SETTINGS = (
         r"weights)"
         r"(?: habit| rule| dose| doses| method| based)")),
     ("habit", Late(
-        r"\b(?:set|change|switch)\b(?: the| our)? dos(?:e|es|ing|age)(?: habit| rule)? (?:to|by) "
-        r"(?:the )?(?P<value>spoon|weight)")),
+        r"\b(?:set|change|switch)\b(?: the| our)? (?:dos(?:e|es|ing|age)(?: habit| rule)?|habit) "
+        r"(?:to|by) (?:the )?(?P<value>spoons?|weight)")),
 )  # fmt: skip
 _SPELLED = {"american": "us", "british": "imperial", "quarts": "us",
             **dict.fromkeys(("kilos", "kilograms", "kg", "grams", "litres", "liters"), "metric"),
@@ -144,7 +146,7 @@ _ORDER = Late(
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
     r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|"
     r"dont|dose|measure|weight|spoon|bins|everything|count|answer|write|metric|imperial|kilos|"
-    r"drop|remove|cancel|end|kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
+    r"reminders?|drop|remove|cancel|end|kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
 )
 
 

@@ -28,8 +28,10 @@ _UNTIL = words_in("until till til before by to through")
 _GROUPS: tuple[tuple[By, Late], ...] = (
     ("bin", Late(r"\b(?:by|per|for each|in each|of each|each|every|which) "
                  r"(?:bins?|pails?|buckets?)\b")),
-    ("month", Late(r"\b(?:by|per|each|every|for each) (?:the )?months?\b|\bmonthly\b")),
-    ("week", Late(r"\b(?:by|per|each|every|for each) (?:the )?weeks?\b|\bweekly\b")),
+    ("month", Late(r"\b(?:by|per|each|every|for each) (?:the )?months?\b|\bmonthly\b|"
+                   r"\badd(?:ed)? a month$")),
+    ("week", Late(r"\b(?:by|per|each|every|for each) (?:the )?weeks?\b|\bweekly\b|"
+                  r"\badd(?:ed)? a week$")),
     ("member", Late(
         r"\b(?:by|per|each|every|for each) (?:persons?|people|members?|households?|names?|"
         r"famil(?:y|ies)|pupils?|students?|neighbou?rs?)\b|\beach$|"
@@ -164,7 +166,8 @@ def asks_more(phrase: Phrase) -> Ask | None:
     is_told = first or last or by or (what and "so far" in text)
     if not is_told or not set(text.split()) <= _WORDS or not _ASKS.search(text):
         return None
-    if not (_OF_SCRAPS & set(phrase.tokens) or phrase.to_bot or phrase.message.context.after_bot):
+    words = _OF_SCRAPS | _ADDED if by else _OF_SCRAPS
+    if not (words & set(phrase.tokens) or phrase.to_bot or phrase.message.context.after_bot):
         return None
     others = [ref.name for ref in phrase.message.members if not is_sender(phrase.message, ref.name)]
     return Ask(
@@ -184,6 +187,7 @@ _ASKS = Late(
     r"\bhow much\b|\btotals?\b|\btally\b|^(?:and |so |ok )*(?:by|per|for each|in|this|last)\b"
 )
 _OF_SCRAPS = words_in("total totals tally scraps layers liquid leachate drained")
+_ADDED = words_in("add added")
 _WORDS = (
     words_in(
         "and so ok how much has have had did do does we i us you they everyone everybody the a put "

@@ -38,6 +38,10 @@ _ABOUT_BIN = (
         r"(?:the )?qbin(?: bin)?$"
     ),
     Late(
+        r"^(?:and |so )?who (?:has |had |'s )?(?:just )?(?P<deed>drained|sealed|closed|buried|"
+        r"opened|started) (?:the )?qbin(?: bin)?$"
+    ),
+    Late(
         r"^(?:and |so )?where(?: was| is|'s| 's| were) (?:the )?qbin(?: bin)? "
         r"(?P<deed>buried)$"
     ),

@@ -25,6 +25,7 @@ async def talked(path: Path) -> None:
     await room.says("nerissa takes the shed bin on Friday", who="bram")
     await room.says("added 3 kg scraps", who="nerissa")
     await room.says("my calendar link please", who="nerissa")
+    await room.says("how much has nerissa added?", who="bram")
     await room.waits(days=3)
     await db.close()
 

@@ -229,6 +229,32 @@ async def test_a_total_is_asked_for_apart_in_a_few_words(spring: TalkingRoom) ->
     assert await spring.says("and per person?") == []
 
 
+@pytest.mark.parametrize(
+    ("asked", "told"),
+    [
+        ("how much do we add a month?", "7 kg in 3 layers since Monday 2 March:\nMarch 2026: 3 kg"),
+        ("how much have we added a week?", "7 kg in 3 layers since Monday 2 March:\nWeek of 2 Mar"),
+    ],
+)
+async def test_how_much_comes_in_a_week_or_a_month(
+    spring: TalkingRoom, asked: str, told: str
+) -> None:
+    [answer] = await spring.says(asked)
+    assert answer.body.startswith(told)
+
+
+@pytest.mark.parametrize("asked", ["what did I miss?", "what's happened here this week?"])
+async def test_what_was_missed_is_told_with_who_did_it(room: TalkingRoom, asked: str) -> None:
+    [answer] = await room.says(asked, who="mei")
+    assert answer.body.endswith("2 kg in the yard bin, by ines")
+
+
+@pytest.mark.parametrize("talk", ["what's new?", "what happened yesterday?", "what did Bram do?"])
+async def test_news_among_neighbours_are_theirs(room: TalkingRoom, talk: str) -> None:
+    await room.says("the choir sang in the hall", who="bram")
+    assert await room.says(talk, who="mei") == []
+
+
 @pytest.fixture
 async def garden(db: Database) -> TalkingRoom:
     """A bin called after a place and one in the ground, each drained by somebody else."""
@@ -259,6 +285,10 @@ async def garden(db: Database) -> TalkingRoom:
         ("what's buried under the fig?", "The red bin: buried by ines, fig, yesterday.\nPlant"),
         ("when can we plant under the fig?", "The red bin: buried by ines, fig, yesterday.\nPlant"),
         ("what did we record yesterday?", "The group, yesterday:\n300 mL drained from the red bin"),
+        ("who drained the laneway?", "The laneway bin: 200 mL drained by mei, Tuesday"),
+        ("who has buried the red bin?", "The red bin: buried by ines, fig, yesterday."),
+        ("who keeps what?", "The laneway bin: ines"),
+        ("what did Bram do this month?", "Bram, Sunday 1 to today:\n300 mL drained"),
     ],
 )
 async def test_what_was_done_to_which_bin_and_where(

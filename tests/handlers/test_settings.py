@@ -190,7 +190,7 @@ async def test_a_digest_before_the_first_hour_allowed_comes_then(room: TalkingRo
 @pytest.mark.parametrize(
     "said",
     ["stop the reminders till next Monday", "no reminders for a week please", "pause the nagging "
-     "until Monday 9 March"],
+     "until Monday 9 March", "turn the reminders off for a week"],
 )  # fmt: skip
 async def test_reminders_pause_and_come_again_of_themselves(room: TalkingRoom, said: str) -> None:
     [told] = await room.says(said)

@@ -26,6 +26,7 @@ from handlers.reading.communal import (
     Story,
     Swap,
     Taking,
+    WhenLast,
     WhoKept,
     WhoMay,
     WhoPut,
@@ -269,7 +270,7 @@ def test_talk_with_the_same_words_is_left_alone(said: str) -> None:
 
 
 def test_in_labelled_talk_nothing_is_found_that_is_not_there() -> None:
-    """Of all messages to learn from only offers and one such question are of shared bins."""
+    """Of all messages to learn from only offers and a few such questions are of shared bins."""
     wrong = []
     for path in sorted(FOLDER.glob("*.jsonl")):
         for row in messages(path.name) if not path.name.startswith("kept") else ():
@@ -291,6 +292,8 @@ def test_in_labelled_talk_nothing_is_found_that_is_not_there() -> None:
                 and not isinstance(one, WhoPut)
                 and not (isinstance(one, Handing) and acts == {"offer"})
                 and not (isinstance(one, WhoseTurn) and acts == {"ask"})
+                and not (isinstance(one, WhenLast) and row["body"].startswith("who drained"))
+                and not (isinstance(one, WhenLast) and acts == {"ask"})
             ]
     assert wrong == []
 

@@ -21,7 +21,7 @@ QUESTIONS = [
     ("how many bins do we need for 5 kg a week?", Ask(topic="bins", week_kg=5.0)),
     ("How many 20 L buckets for 4 people?", Ask(topic="bins", people=4.0, capacity_l=20.0)),
     # US Census 2023: 2.5 people to a household.
-    ("how many bins for 12 households", Ask(topic="bins", people=30.0)),
+    ("how many bins for 12 households", Ask(topic="bins", people=30.0, what="households")),
     ("how many bins for 9 households of 3 people?", Ask(topic="bins", people=27.0)),
     ("how many bins for six families of four?", Ask(topic="bins", people=24.0)),
     ("how many bins for a school of 30 people?", Ask(topic="bins", people=30.0)),

@@ -118,6 +118,8 @@ def wished(text: str) -> tuple[str, str] | None:
         ("make the fermenting time three weeks now it's winter", "ferment days", "21"),
         ("we ferment for two weeks from now on", "ferment days", "14"),
         ("dose by weight from now on please", "habit", "weight"),
+        ("set our habit to spoons", "habit", "spoon"),
+        ("reminders back on please", "reminders", "on"),
     ],
 )
 def test_plain_orders_need_no_score(text: str, what: str, value: str) -> None:

@@ -1,0 +1,42 @@
+"""The question of the craft that stands last in the talk, so that a few words may change it."""
+
+import json
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import timedelta
+
+from bot.heard import Edited, Said
+from handlers.reading.acts import Act, Ask, as_json, from_json
+from handlers.reading.arranged import Plan
+from storage import inbox, outbox
+from storage.book import Book
+from storage.inbox import Item
+
+_NOT_ASKED_ANEW = ("why", "help", "me")
+
+
+def kept(acts: Sequence[Act | Plan]) -> str | None:
+    """The mark of a message that asked of the craft: its questions, never its words."""
+    asked = [act for act in acts if isinstance(act, Ask) and act.topic not in _NOT_ASKED_ANEW]
+    plain = [replace(act, what=None) if act.topic == "allowed" else act for act in asked]
+    return json.dumps([as_json(act) for act in plain]) if plain else None
+
+
+async def asked_lately(
+    heard: Said | Edited, book: Book, item: Item, within: timedelta
+) -> tuple[Ask, ...]:
+    """What we answered last, or in the message replied to: the questions of the craft in it."""
+    latest = await outbox.latest(book.db, book.room.id)
+    answer, at = latest if latest else (None, item.at)
+    if isinstance(heard, Said) and heard.replies_to:
+        answer, at = await outbox.said_as(book.db, book.room.id, heard.replies_to), item.at
+    if answer is None or not answer.tx_id.startswith("re-") or item.at - at > within:
+        return ()
+    if isinstance(heard, Edited) and answer.to_event == heard.original:
+        return ()  # what it leant on is behind its own answer
+    trace = await inbox.trace(book.db, book.room.address, answer.tx_id.removeprefix("re-"))
+    if trace is None or not (trace.mark or "").startswith("["):
+        return ()
+    return tuple(
+        act for act in map(from_json, json.loads(trace.mark or "")) if isinstance(act, Ask)
+    )

@@ -1,0 +1,164 @@
+"""What a few words change of the question that was asked last: "and for meat?", "and twice that?".
+
+They count only where nothing else is said in them and the question's own reading finds something
+that it has a place for. What they ask is that question anew, so that nothing is written down.
+"""
+
+from dataclasses import fields, replace
+
+from handlers.reading.acts import Act, Ask, Drain
+from handlers.reading.amending import plain_text
+from handlers.reading.askedanew import LEADS, OPENING, SMALL, is_bare, is_only, with_named
+from handlers.reading.fewwords import TIMES
+from handlers.reading.late import Late
+from handlers.reading.message import Message
+from handlers.reading.numbers import read_number
+from handlers.reading.questions import is_why
+from handlers.reading.severally import each_asked
+from handlers.reading.spans import indexes
+from handlers.reading.vocabulary import words_in
+
+LONGEST, _LETTERS = 12, 120
+"""Words and letters of a message that may lean so; a longer one asks for itself."""
+
+_AMOUNT = words_in("as much many amount full times can bin bucket")
+_WITHOUT = words_in("without no minus")
+_UNASKED = Late(
+    r"^(?:(?:ok|okay|thanks|great|,) )*(?:(?:(?:and |but )?for|(?:and|but) (?:in|with|without|if|"
+    r"on)|what if|(?:and )?(?:what|how) about)\b|(?:and )?(?:double|twice|half|three times)"
+    r"(?: of)? that$)"
+)
+"""How it asks without its sign."""
+_SCALED = frozenset(
+    ("mass_kg", "volume_l", "water_l", "liquid_l", "total_l", "area_m2", "week_kg", "people")
+)
+_FIRST = LEADS | OPENING | TIMES.keys() | {"for", "three"}
+_RULE = ("the question asked last, changed by a few words",)
+
+
+def may_follow(body: str) -> bool:
+    """Whether a message is so short and so formed that it may change the question before it."""
+    words = body.casefold().split() if len(body) <= _LETTERS else []
+    return 0 < len(words) <= LONGEST and (
+        "?" in body or words[0] in _FIRST or body.lstrip()[:1].isdecimal()
+    )
+
+
+def asked_again(message: Message) -> tuple[Act, ...]:
+    """The question asked last with what the words change of it; none if they say anything else."""
+    context = message.context
+    if len(message.norms) > LONGEST + len(message.bot):
+        return ()
+    if not context.asked:
+        return _so_much(message)
+    if is_why(message):
+        return (Ask(topic="why", rules=_RULE),)
+    if measure := _IN_MEASURE.search(plain_text(message)):
+        return tuple(
+            replace(asked, what="cups" if measure["in"] == "cups" else None, rules=_RULE)
+            for asked in context.asked
+            if asked.topic == "dose" and asked.what in (None, "cups")
+        )
+    if not _asks(message):
+        return ()
+    several = [_times(asked, message) for asked in context.asked]
+    if (scaled := [act for act in several if act]) and len(scaled) == len(several):
+        return tuple(replace(act, rules=_RULE) for act in scaled)
+    for asked in reversed(context.asked):
+        if (changed := _changed(asked, message)) is not None:
+            return tuple(each_asked([replace(changed, rules=_RULE)], message))
+    return ()
+
+
+_IN_MEASURE = Late(
+    r"^(?:(?:and|so|ok|okay|but|what|what's|whats|how much|how|is|'s|that|it|many|would) )*"
+    r"(?:in|many) (?P<in>cups|(?:table)?spoons|grams)"
+    r"(?: (?:is|are|would|that|it|be|please|then))*$"
+)
+"""The dose asked before, in another measure."""
+
+
+def _changed(asked: Ask, message: Message) -> Ask | None:
+    """The question with what the words change of it."""
+    if message.has(_WITHOUT):
+        return _without(asked, message)
+    return _times(asked, message) or with_named(asked, message)
+
+
+def _asks(message: Message) -> bool:
+    """Whether it is asked as a whole: "3 kg in the shed, ok?" tells something."""
+    norms = message.norms
+    if _ASKS_ITSELF.search(plain_text(message)):
+        return False
+    if not any(sentence.asked for sentence in message.sentences):
+        return _UNASKED.search(plain_text(message)) is not None or _is_amount(message)
+    if norms[-2:-1] in ([","], ["."]) or (message.bins and is_bare(message)):
+        return False
+    told = [s for s in message.sentences if not s.asked]
+    return all(OPENING.issuperset(norms[s.start : s.end - 1]) for s in told)
+
+
+def _is_amount(message: Message) -> bool:
+    """ "4 kg", right behind what was asked of another amount."""
+    return len(message.measured()) == 1 and is_only(message, indexes(message.amounts), frozenset())
+
+
+_ASKS_ITSELF = Late(
+    r"^(?:is|are|was|were|do|does|did|has|have|had|got|say|used)\b|, is (?:that|this|it)$|"
+    r"\b(?:what|how)\b(?! (?:about|if|for|of|with)\b)"
+)
+"""A question of its own, which leans on none before it."""
+
+
+_SO_MUCH = Late(
+    r"^(?:(?:and|so|hm+|but|,) )*(?:is|was|isnt|isn't) (?:that|it|this) (?:not )?(?:too much|"
+    r"too little|a lot|much|enough|normal|usual|ok|okay|all right|alright|fine)(?: then)?$"
+)
+
+
+def _so_much(message: Message) -> tuple[Act, ...]:
+    """ "Is that too much?" behind what was drained."""
+    last = message.context.last
+    if not isinstance(last, Drain) or message.bins or not _SO_MUCH.search(plain_text(message)):
+        return ()
+    return (Ask(topic="liquid", bin=last.bin, rules=_RULE),)
+
+
+def _times(asked: Ask, message: Message) -> Ask | None:
+    """ "And twice that?", "what if it's only half full?": all that was measured, so many times."""
+    named = [item.name for item in fields(asked) if item.name in _SCALED]
+    told = [name for name in named if getattr(asked, name) is not None]
+    if not told or ("water_l" in told and "liquid_l" in told):
+        return None
+    at = next((i for i, norm in enumerate(message.norms) if norm not in SMALL | _AMOUNT), None)
+    if at is None:
+        return None
+    factor, end = TIMES.get(message.norms[at]), at + 1
+    if factor is None:
+        number = read_number(message.words, at)
+        if number is None or message.norms[number.end : number.end + 1] not in (["times"], ["of"]):
+            return None
+        factor, end = number.value, number.end
+    if factor <= 0 or not is_only(message, frozenset(range(at, end)), SMALL | _AMOUNT):
+        return None
+    return replace(asked, **{name: getattr(asked, name) * factor for name in told})
+
+
+def _without(asked: Ask, message: Message) -> Ask | None:
+    """ "And without the meat?": what is left of the scraps."""
+    if not asked.materials or not message.items:
+        return None
+    if not is_only(message, indexes(message.items), SMALL | _WITHOUT):
+        return None
+    gone = {kind for item in message.items for kind, _ in item.food.shares}
+    kept = {kind: share for kind, share in asked.materials.items() if kind not in gone}
+    left = sum(kept.values())
+    if not left or len(kept) == len(asked.materials):
+        return None
+    return replace(
+        asked,
+        mass_kg=None if asked.mass_kg is None else asked.mass_kg * left,
+        volume_l=None if asked.volume_l is None else asked.volume_l * left,
+        materials={kind: share / left for kind, share in kept.items()},
+        rich=None,
+    )
