@@ -64,7 +64,7 @@ def _halved(last: Layer) -> tuple[Act, ...]:
     """ "No, half": of the amount; of meat, half of it may be meant to be that."""
     if last.rich == 1:
         return (Unsure(guess=(Amend(),), rules=(_RULE,)),)
-    half = _amended(share_of(last, _TIMES["half"]))
+    half = _amended(share_of(last, TIMES["half"]))
     return (replace(half, rules=(_RULE,)),) if half != Amend() else ()
 
 
