@@ -18,7 +18,7 @@ from handlers.reading.materials import find_items
 from handlers.reading.mending import mended
 from handlers.reading.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.newbins import said_bins
-from handlers.reading.people import MemberRef, find_members, set_apart
+from handlers.reading.people import MemberRef, find_members, set_apart, without_doers
 from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs
@@ -169,8 +169,8 @@ def read_message(text: str, context: Context) -> Message:
     members = find_members(norms, context.members, in_bins)
     by_name = indexes(members)
     if members:
-        set_apart(words, norms, members)
-        written = norms_in(words)
+        bins, in_bins = without_doers(norms, bins, members)
+        written = set_apart(words, norms, members)
     days = read_days(words, written, at, month_first=context.units == "us", taken=in_bins)
     taken = in_bins | indexes(days) if days else in_bins
     amounts = read_amounts(words, written, context.units, taken)

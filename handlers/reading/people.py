@@ -4,10 +4,12 @@ from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
+from handlers.reading.binwords import BinRef
 from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.marks import Entry, Phrasebook
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
-from handlers.reading.words import Word, norms_of
+from handlers.reading.words import Word, norms_in, norms_of
 
 
 class MemberRef(NamedTuple):
@@ -116,13 +118,30 @@ _AFTER_IS = words_in(
 _TITLES = words_in("mr mrs ms dr st sr jr rev col capt prof fr")
 
 
-def set_apart(words: list[Word], norms: list[str], members: Sequence[MemberRef]) -> None:
-    """Gives each word that is a member's name here a norm that stands in no list of words."""
+def without_doers(
+    norms: Sequence[str], bins: tuple[BinRef, ...], members: Sequence[MemberRef]
+) -> tuple[tuple[BinRef, ...], frozenset[int]]:
+    """The bins, and where they stand; "Shed put 2 kg in blue" is of a member called like a bin."""
+    if len(bins) < 2:
+        return bins, indexes(bins)
+    doers = {(m.start, m.end) for m in members if norms[m.end : m.end + 1] and norms[m.end] in _PUT}
+    others = tuple(ref for ref in bins if (ref.start, ref.end) not in doers) or bins
+    return others, indexes(others)
+
+
+_PUT = words_in("put added threw tipped chucked brought dumped tossed dropped")
+
+
+def set_apart(words: list[Word], norms: list[str], members: Sequence[MemberRef]) -> list[str]:
+    """Gives each word that is a member's name here a norm that stands in no list of words; the
+    norms as they are written then.
+    """
     for ref in members:
         one_word = ref.end == ref.start + 1 and _is_word(norms[ref.start])
         if one_word and _is_named(words, ref, members):
             norms[ref.start] = words[ref.start].text.capitalize()
             words[ref.start] = words[ref.start]._replace(norm=norms[ref.start])
+    return norms_in(words)
 
 
 @lru_cache(maxsize=1024)

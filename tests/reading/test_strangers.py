@@ -40,3 +40,17 @@ def test_a_name_right_before_the_deed_is_whose_it_is(text: str, who: list[str | 
 )
 def test_what_may_be_no_name_leaves_the_record_to_its_sender(text: str) -> None:
     assert doers(text) == [None]
+
+
+@pytest.mark.parametrize(
+    ("text", "bin", "who"),
+    [
+        ("Shed put 200 g of peel in bin 3", "bin 3", "Shed"),
+        ("put 200 g of peel in the shed", "shed", None),
+        ("Ruth put 200 g of peel in the shed", "shed", "ruth"),
+    ],
+)
+def test_a_member_called_like_a_bin(text: str, bin: str, who: str | None) -> None:
+    members = ("ines", "kofi", "ruth", "Shed")
+    [layer] = [a for a in acts(text, members=members, in_room=True) if isinstance(a, Layer)]
+    assert (layer.bin, layer.member) == (bin, who)
