@@ -67,7 +67,8 @@ def _alone(message: Message) -> Amend | None:
     right = _day_of_last(message)
     if right is None or _ALONE.search(plain_text(message, days=True)) is None:
         return None
-    return Amend(on=right, rules=(BY_FORM, ALONE))
+    alone = message.norms.count("was") == 0  # "that was yesterday" speaks of a record
+    return Amend(on=right, rules=(BY_FORM, ALONE) if alone else (BY_FORM,))
 
 
 def _day_of_last(message: Message) -> date | None:
