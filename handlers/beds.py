@@ -3,7 +3,7 @@
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from functools import partial
 
 from handlers.answer import Answer, Turn
@@ -113,12 +113,12 @@ async def had_by(book: Book, place: str, today: date, *, but: str = "") -> list[
     """The burials in a bed of that name in the last twelve months, the first one first; those that
     the message `but` told are left out.
     """
-    found = []
-    for entry in await book.entries():
-        if entry.event == but or not _is_burial(entry, place):
-            continue
-        if entry.on and 0 <= (today - entry.on).days < YEAR_DAYS:
-            found.append(await _had(book, entry, entry.on, today))
+    begin = today - timedelta(days=YEAR_DAYS - 1)
+    found = [
+        await _had(book, entry, entry.on, today)
+        for entry in await book.of_days(begin, today, "bury")
+        if entry.event != but and entry.on and _is_in(entry, place)
+    ]
     return sorted(found, key=lambda each: each.on)
 
 
@@ -128,13 +128,8 @@ def bed_name(place: str) -> str:
     return " ".join(words[1:] if words[:1] and words[0] in _ARTICLES else words)
 
 
-def _is_burial(entry: Entry, place: str) -> bool:
-    return (
-        entry.act == "bury"
-        and not entry.struck
-        and entry.facts.place is not None
-        and bed_name(entry.facts.place) == bed_name(place)
-    )
+def _is_in(burial: Entry, place: str) -> bool:
+    return burial.facts.place is not None and bed_name(burial.facts.place) == bed_name(place)
 
 
 async def _had(book: Book, burial: Entry, on: date, today: date) -> Had:

@@ -35,7 +35,8 @@ MOST_TOLD = 8
 async def who_put(plan: WhoPut, turn: Turn) -> Answer:
     """Who put such scraps in, the latest last; the book knows their kinds, not every word."""
     kinds = [*plan.kinds, *(kin for kind in plan.kinds for kin in KIN.get(kind, ()))]
-    layers = [e for e in await layers_of(plan.bin, turn) if _is_such(e, plan, kinds)]
+    of_days = await deeds(plan.bin, turn, first=plan.first, last=plan.last)
+    layers = [entry for entry in of_days if _is_such(entry, plan, kinds)]
     what = quoted(plan.words) if plan.words else "anything"
     where = f" in {the(plan.bin)}" if plan.bin else ""
     if not layers:
@@ -56,8 +57,6 @@ async def who_put(plan: WhoPut, turn: Turn) -> Answer:
 
 
 def _is_such(entry: Entry, plan: WhoPut, kinds: Sequence[str]) -> bool:
-    if entry.on is None or not (plan.first or date.min) <= entry.on <= (plan.last or date.max):
-        return False
     if plan.member and not is_same(entry.member, plan.member):
         return False
     return not kinds or any(kind in kinds for kind in entry.facts.materials or {})
@@ -74,12 +73,24 @@ def _layer(entry: Entry, turn: Turn) -> str:
     return f"{capital(entry.member or 'somebody')}: {amount}{of}{where}, {when}."
 
 
-async def layers_of(bin: str | None, turn: Turn, deed: str = "layer") -> list[Entry]:
-    """The layers (or what else was done) that stand, of a bin or all, the oldest first."""
+async def deeds(
+    bin: str | None,
+    turn: Turn,
+    deed: str = "layer",
+    first: date | None = None,
+    last: date | None = None,
+) -> list[Entry]:
+    """The layers (or what else was done) that stand, of a bin or all, of the days from `first` to
+    `last`, the oldest first.
+    """
     known = await turn.book.bin(bin) if bin else None
-    entries = await turn.book.history(known) if known else await turn.book.entries()
-    layers = [e for e in entries if e.act == deed and not e.struck and e.on]
-    return sorted(layers, key=lambda e: (e.on or date.max, e.said_at))
+    begin, end = first or date.min, last or date.max
+    if known:
+        entries = [e for e in await turn.book.history(known) if e.act == deed and not e.struck]
+    else:
+        entries = await turn.book.of_days(begin, end, deed)
+    done = [e for e in entries if e.on and begin <= e.on <= end]
+    return sorted(done, key=lambda e: (e.on or date.max, e.said_at))
 
 
 DONE_TO = {"open": "opened", "layer": "fed", "drain": "drained", "seal": "sealed", "bury": "buried"}
@@ -88,12 +99,11 @@ DONE_TO = {"open": "opened", "layer": "fed", "drain": "drained", "seal": "sealed
 async def when_last(plan: WhenLast, turn: Turn) -> Answer:
     """When something was last done to a bin, or to any, and by whom."""
     bin = await turn.book.bin(plan.bin) if plan.bin else None
-    entries = await turn.book.history(bin) if bin else await turn.book.entries()
-    done = [e for e in entries if e.act == plan.deed and not e.struck and e.on]
+    done = await deeds(plan.bin, turn, plan.deed)
     if not done:
         which = f"{capital(the(bin.name))} was not" if bin else "No bin was"
         return Answer(say=f"{which} {DONE_TO[plan.deed]} yet, as far as I know.")
-    last = max(done, key=lambda e: (e.on or date.min, e.said_at))
+    last = done[-1]
     if plan.deed == "layer":
         return Answer(say=_layer(last, turn))
     where = capital(the(last.bin.name)) if last.bin else "A bin"
@@ -123,7 +133,7 @@ async def written(plan: Written, turn: Turn) -> Answer:
 async def in_ground(plan: InGround, turn: Turn) -> Answer:
     """What was buried at a place, the latest last, and when it can be planted there."""
     place = bed_name(plan.place)
-    there = [e for e in await _done("bury", turn) if bed_name(e.facts.place or "") == place]
+    there = [e for e in await deeds(None, turn, "bury") if bed_name(e.facts.place or "") == place]
     if not there:
         return Answer(say=f"Nothing was buried there that I know of: {plan.place}.")
     lines = []
@@ -135,12 +145,6 @@ async def in_ground(plan: InGround, turn: Turn) -> Answer:
     window = new_run(turn.book.room).to_plant(there[-1].on or turn.today, soil)
     lines.append(plant_there(window, soil, turn))
     return Answer(say="\n".join(lines), why=reasons(window, turn.book.room))
-
-
-async def _done(deed: str, turn: Turn) -> list[Entry]:
-    """What stands of a deed, in the order of its days."""
-    done = [e for e in await turn.book.entries() if e.act == deed and not e.struck and e.on]
-    return sorted(done, key=lambda e: (e.on or date.max, e.said_at))
 
 
 async def who_kept(plan: WhoKept, turn: Turn) -> Answer:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from handlers.answer import Answer, Turn
-from handlers.history import exact_percent, layers_of
+from handlers.history import deeds, exact_percent
 from handlers.people import is_same
 from handlers.phrasing import capital, day, mass, span, the, volume
 from handlers.practice import density
@@ -73,7 +73,7 @@ async def _of_a_time(act: Ask, turn: Turn) -> str:
     A member's part is told with its share of what all put in.
     """
     kind = _LIQUID if act.what == DRAWN else _SCRAPS
-    told = _between(await layers_of(act.bin, turn, kind.deed), act.first, act.last)
+    told = await deeds(act.bin, turn, kind.deed, act.first, act.last)
     if act.member and act.by != "member":
         told = [one for one in told if is_same(one.member or "", act.member)]
     parts = _parts(told, act.by, kind)
@@ -99,11 +99,6 @@ async def _of_a_time(act: Ask, turn: Turn) -> str:
     if act.by in ("member", "bin"):
         names.sort(key=lambda name: -parts[name])
     return "\n".join([f"{said}:", *map(share, names)])
-
-
-def _between(layers: Iterable[Entry], first: date | None, last: date | None) -> list[Entry]:
-    first, last = first or date.min, last or date.max
-    return [one for one in layers if one.on and first <= one.on <= last]
 
 
 def _parts(told: Iterable[Entry], by: By | None, kind: _Measured) -> dict[str, float]:
