@@ -24,8 +24,8 @@ from handlers import (
 from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
-from handlers.reading.acts import Act, Amend, Ask
-from handlers.reading.arranged import Plan
+from handlers.reading.acts import Act, Amend, Ask, Retract
+from handlers.reading.arranged import CallOff, Plan
 from handlers.reading.neighbours import asks_neighbours
 from handlers.reading.plans import read
 from handlers.whichrecord import with_bin_told
@@ -327,7 +327,10 @@ class Hearing:
         self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()
     ) -> None:
         turn = replace(turn, told=acts)
+        called_off = False
         for act in acts:
+            if called_off and isinstance(act, Retract):
+                continue  # "cancel the caddy": the reminder was meant, and no record
             if isinstance(act, Plan):
                 answer = await arranging.answer(act, turn)
             elif isinstance(act, Ask) and act.topic == "why":
@@ -339,6 +342,7 @@ class Hearing:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             if isinstance(act, Ask) and answer.say:
                 self.asked.append(act)
+            called_off = called_off or (isinstance(act, CallOff) and answer.say != "")
             await self._take_up(answer, turn)
 
     async def _take_up(self, answer: Answer, turn: Turn) -> None:

@@ -23,6 +23,7 @@ from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amending import UNDONE
 from handlers.reading.onlywrong import ONLY_WRONG, WRONG_BIN
+from handlers.state import look_up
 from handlers.whichrecord import left_without
 from storage import inbox, outbox
 from storage.rows import Entry
@@ -79,11 +80,20 @@ async def _struck_whole(act: Retract, targets: Sequence[Entry], turn: Turn) -> A
     there = [entry for entry in targets if act.bin and _is_in(act.bin, [entry])]
     if there and len(there) < len(targets):  # of what one message told of several bins
         return Answer(strikes=there, say=struck_words(there, turn))
+    if UNDONE in act.rules and not turn.refers_to and await _was_filled(targets[-1], turn):
+        return await _whose(turn)  # others have told what went in since: it is no slip of just now
     made_by = targets[-1].cause
     if UNDONE in act.rules and made_by != targets[-1].event and not turn.refers_to:
         return await _struck_back(made_by, turn)
     back = await _struck_back(targets[0].event, turn)
     return _struck_alone(back, turn) if act.anew else back
+
+
+async def _was_filled(entry: Entry, turn: Turn) -> bool:
+    """Whether it is the opening of a bin that something has gone into."""
+    if entry.act != "open" or entry.bin is None:
+        return False
+    return (await look_up(turn.book, entry.bin, turn.today)).run.first_layer is not None
 
 
 async def _struck_back(event: str, turn: Turn) -> Answer:

@@ -191,7 +191,7 @@ def _fields(asked: Ask) -> Mapping[str, object]:
 def _overlaid(asked: Ask, told: Mapping[str, object], message: Message) -> Ask:
     """The question with what is told anew, each thing in the place of its like."""
     if asked.topic == "dilution" and not message.has(LIQUID | {"water"}):
-        told = _in_its_place(asked, told)
+        told = _in_its_place(asked, told, message)
     gone = set[str]()
     for like in _INSTEAD.get(asked.topic, ()):
         gone |= like if not like.isdisjoint(told) else set()
@@ -202,14 +202,18 @@ def _overlaid(asked: Ask, told: Mapping[str, object], message: Message) -> Ask:
     return replace(asked, **{**without, **told})  # type: ignore[arg-type]
 
 
-def _in_its_place(asked: Ask, told: Mapping[str, object]) -> Mapping[str, object]:
-    """An amount that is called neither liquid nor water: the one that was told before."""
+def _in_its_place(asked: Ask, told: Mapping[str, object], message: Message) -> Mapping[str, object]:
+    """An amount that is called neither liquid nor water: the one that was told before, or what the
+    vessel holds where it is "in" one.
+    """
     amounts = {"water_l", "liquid_l"} & told.keys()
     before = [name for name in _DILUTED if getattr(asked, name, None) is not None]
     if len(amounts) != 1 or len(before) != 1:
         return told
     rest = {name: value for name, value in told.items() if name not in amounts}
-    return {**rest, before[0]: told[amounts.pop()]}
+    place = "water_l" if message.has(_WITHIN) else before[0]
+    return {**rest, place: told[amounts.pop()]}
 
 
+_WITHIN = words_in("in into inside")
 _DILUTED = ("water_l", "liquid_l", "total_l")

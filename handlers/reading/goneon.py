@@ -39,8 +39,8 @@ def goes_on(message: Message) -> Observe | Layer | Drain | None:
         return None
     if isinstance(last, Observe) and "much_liquid" in last.signs and message.has(_REMOVED):
         return _removed(last, message)
-    if message.bins or len(norms) > _LONGEST:
-        return None
+    if message.bins or len(norms) > _LONGEST or not message.context.after_bot:
+        return None  # behind other talk it may go on from that
     if isinstance(last, Observe) and last.signs and last.bin:
         signs = _further_signs(last, message)
         new = tuple(sign for sign in signs if sign not in last.signs)

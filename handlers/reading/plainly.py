@@ -1,5 +1,5 @@
 """The plainest reports, which hold by their form, whatever their score: "opened the yard bin",
-"drained the shed, got 300 ml"."""
+"drained the shed, got 300 ml"; with a question behind it, too."""
 
 from collections.abc import Sequence
 
@@ -57,6 +57,32 @@ def plain_report(message: Message) -> type[Act] | None:
     behind = not several and all(a.quantity == "volume" and a.start >= end for a in message.amounts)
     whole = behind and len(message.amounts) < 2
     return deed if whole and _TOLD_OF.get(deed, frozenset()).issuperset(rest[1:]) else None
+
+
+_LED = {"drained": "drain", "added": "layer", "sealed": "seal"}
+_LED_CUES = frozenset(_LED)
+_TAGS = words_in("didnt havent hasnt wasnt isnt right innit yes no")
+_OF_LED = _BESIDE | words_in("it of about from off in into to a some , juice liquid")
+
+
+def led_by(message: Message) -> str | None:
+    """The kind of record that a message begins with in so many words, a question behind it:
+    "drained 300 ml, how much water for that?", "added 2 kg of bread. Can bones go in?".
+    """
+    if message.members or len(message.clauses) < 2 or not message.has(_LED_CUES):
+        return None
+    first, second, *_ = message.clauses
+    deeds = [norm for norm in message.norms[: first.end] if norm in _LED]
+    if first.sense != "did" or second.sense != "ask" or len(deeds) != 1:
+        return None
+    if not _TAGS.isdisjoint(message.norms[second.start : second.end]):
+        return None  # "added 3 kg of bread, didn't I?"
+    held = indexes(message.days, message.amounts, message.items, message.bins)
+    rest = {norm for i, norm in enumerate(message.norms[: first.end]) if i not in held}
+    kind = _LED[deeds[0]]
+    measured = [a for a in message.amounts if a.end <= first.end and not a.negative]
+    whole = bool(measured) if kind != "seal" else not measured
+    return kind if whole and rest - _LED_CUES <= _OF_LED else None
 
 
 def with_siblings(believed: list[Act], told: Sequence[Act], message: Message) -> list[Act]:

@@ -50,7 +50,7 @@ from handlers.reading.otherbin import went_elsewhere
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
-from handlers.reading.plainly import BY_FORM, plain_report, with_siblings
+from handlers.reading.plainly import BY_FORM, led_by, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import ASKED_KINDS, asking, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
@@ -192,7 +192,7 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(acts if message.bins[0].name else completed(acts, message))
     outright = _outright(message)
-    by_word, rivals = told_by_word(message)
+    by_word, rivals = _told_in_words(message)
     if by_word is not None:
         scores = scores.with_told(by_word, rivals if _is_brief(message) else frozenset())
     if outright is None and not (scores.any_may() or context.in_room or context.after_bot):
@@ -215,6 +215,14 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
     return asked_first(doubted(completed(found, message), message), message) if found else ()
+
+
+def _told_in_words(message: Message) -> tuple[str | None, frozenset[str]]:
+    """The kind of record that its words tell, whatever its score, and the kinds they are not."""
+    kind, rivals = told_by_word(message)
+    if kind is None and message.context.in_room:
+        kind = led_by(message)
+    return kind, rivals
 
 
 def _asks(

@@ -18,6 +18,7 @@ from handlers.reading.acts import (
     Layer,
     Observe,
     Offer,
+    OnBins,
     Open,
     Seal,
     Stock,
@@ -49,10 +50,7 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         return tuple(_asked_for_day(act, some=True) for act in acts)
     if len(acts) == 1 and _is_only_within(acts[0], message):
         return ()
-    if len(acts) == 1 and _only_wonders(message):
-        acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Layer) else a for a in acts]
-    if message.context.in_room and _is_drink(message):
-        acts = [Unsure(guess=(a,), rules=a.rules) if isinstance(a, Drain) else a for a in acts]
+    acts = _wondered_at(acts, message)
     if not message.context.in_room:
         acts = [act for act in acts if not (isinstance(act, Observe) and (act.ph or 0) > MOST_PH)]
     sound = [act for act in acts if not _is_naught(act, message)]
@@ -72,8 +70,29 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
 
 def _only_wonders(message: Message) -> bool:
     """ "1 kg of bread in the yard bin?": no deed, and a question mark behind it."""
-    asked = message.context.in_room and message.norms[-1] == "?" and len(message.sentences) == 1
-    return asked and all(clause.verb is None for clause in message.clauses)
+    return _ends_asking(message) and all(clause.verb is None for clause in message.clauses)
+
+
+def _ends_asking(message: Message) -> bool:
+    """Whether the one sentence has a question mark behind it."""
+    return message.context.in_room and message.norms[-1] == "?" and len(message.sentences) == 1
+
+
+def _wondered_at(acts: Sequence[Act], message: Message) -> Sequence[Act]:
+    """The acts, with what is only wondered at asked about: what another did, a drink, no deed."""
+    kinds: list[type[Act]] = []
+    if len(acts) == 1 and _only_wonders(message):
+        kinds.append(Layer)
+    if message.context.in_room and _is_drink(message):
+        kinds.append(Drain)
+    of_another = bool(message.members) and _ends_asking(message)  # "so Bram drained the shed?"
+    return [
+        Unsure(guess=(act,), rules=act.rules)
+        if isinstance(act, tuple(kinds))
+        or (of_another and isinstance(act, OnBins) and act.member is not None)
+        else act
+        for act in acts
+    ]
 
 
 _TEA = frozenset({"tea", "☺"})

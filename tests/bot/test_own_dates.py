@@ -327,3 +327,15 @@ async def test_nobody_makes_the_bot_call_the_whole_room(room: TalkingRoom) -> No
     said += await lives_until(room, 2, 20)
     assert len(said) == 2
     assert not any("@room" in each.casefold() for each in said)
+
+
+@pytest.mark.parametrize("said", ["cancel the trug", "cancel rake the path"])
+async def test_a_reminder_called_off_strikes_no_record(room: TalkingRoom, said: str) -> None:
+    await room.says("opened the yard bin, 20 L")
+    await room.says("added 2 kg of bread")
+    await room.says("remind us to wash the trug on Friday", who="bram")
+    await room.says("remind us to rake the path on Friday", who="bram")
+    [answer] = await room.says(said)
+    assert answer.body.startswith("Called off: ")
+    assert "Struck" not in answer.body
+    assert "layer" in [entry.act for entry in await room.standing()]

@@ -92,6 +92,21 @@ def test_a_plain_draining_with_what_came(text: str) -> None:
     assert (act.bin, act.volume_l) == ("barn", 0.25)
 
 
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("drained 250 ml, how much water does that need?", ["drain", "ask"]),
+        ("Added 3 kg of bread. May cheese go in?", ["layer", "ask"]),
+        ("sealed it, when can I bury it?", ["seal", "ask"]),
+        ("just drained half a litre. How full is the barn?", ["drain", "ask"]),
+        ("added 3 kg of bread, didn't I?", ["ask"]),
+        ("have you added 3 kg of bread, or how much?", ["ask"]),
+    ],
+)
+def test_a_record_stands_before_its_question(text: str, kinds: list[str]) -> None:
+    assert [act.act for act in acts(text, bins=("barn", "bin 3"), in_room=True)] == kinds
+
+
 @pytest.mark.parametrize("text", ["who drained the barn bin", "nobody buried the barn bin"])
 def test_what_is_no_plain_report(text: str) -> None:
     told = acts(text, bins=("barn",))

@@ -1,0 +1,59 @@
+"""What a few words do behind talk of other things, and what is only wondered at."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Ines's yard bin, into which Bram has put something."""
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 20 L")
+    await room.says("added 2 kg of leeks", who="bram")
+    return room
+
+
+async def acts(room: TalkingRoom) -> list[str]:
+    return [entry.act for entry in await room.standing()]
+
+
+async def test_what_goes_on_from_lunch_goes_into_no_bin(room: TalkingRoom) -> None:
+    await room.says("what did you have for lunch?")
+    await room.says("soup", who="bram")
+    await room.says("and a bit of chicken", who="bram")
+    assert await acts(room) == ["open", "layer"]
+
+
+async def test_right_behind_the_record_it_goes_in(room: TalkingRoom) -> None:
+    await room.says("plus a bit of chicken", who="bram")
+    assert await acts(room) == ["open", "layer", "layer"]
+
+
+async def test_an_opening_that_was_filled_since_is_undone_by_no_mere_word(
+    room: TalkingRoom,
+) -> None:
+    await room.says("undo")
+    assert await acts(room) == ["open", "layer"]
+
+
+@pytest.mark.parametrize("said", ["so bram drained the yard bin?", "bram sealed the yard bin?"])
+async def test_what_another_may_have_done_is_asked_first(room: TalkingRoom, said: str) -> None:
+    await room.says(said)
+    assert await acts(room) == ["open", "layer"]
+
+
+@pytest.mark.parametrize(
+    "said", ["drained 250 ml, how much water for that?", "drained 250 ml. How full is it?"]
+)
+async def test_a_record_with_a_question_behind_it_is_kept(room: TalkingRoom, said: str) -> None:
+    [answer] = await room.says(said)
+    assert await acts(room) == ["open", "layer", "drain"]
+    assert "250 mL" in answer.body
+
+
+async def test_a_vessel_named_behind_a_dilution_holds_the_water(room: TalkingRoom) -> None:
+    await room.says("how much water for 300 ml?")
+    [answer] = await room.says("and in a bucket?")
+    assert answer.body.startswith("100 mL of liquid in 10 L")
