@@ -99,7 +99,6 @@ def test_a_plain_draining_with_what_came(text: str) -> None:
         ("Added 3 kg of bread. May cheese go in?", ["layer", "ask"]),
         ("sealed it, when can I bury it?", ["seal", "ask"]),
         ("just drained half a litre. How full is the barn?", ["drain", "ask"]),
-        ("added 3 kg of bread, didn't I?", ["ask"]),
         ("have you added 3 kg of bread, or how much?", ["ask"]),
     ],
 )
