@@ -191,7 +191,7 @@ def exact_percent(share: float) -> str:
     return f"{round(share * 100)} %" if share >= 0.01 else "under 1 %"
 
 
-def weights(layers: Iterable[Entry]) -> dict[str, float]:
+def _weights(layers: Iterable[Entry]) -> dict[str, float]:
     """What each member put in (kg), of layers that were measured."""
     weights: dict[str, float] = defaultdict(float)
     for entry in layers:
@@ -225,7 +225,7 @@ def _runs(count: int) -> str:
 def _fed(layers: Sequence[Entry], turn: Turn) -> str:
     """Layers that followed each other, in one line: who put in how much, and how rich it was."""
     days = [entry.on for entry in layers if entry.on]
-    by_member = weights(layers)
+    by_member = _weights(layers)
     total = sum(by_member.values())
     count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
     who = listed(
@@ -287,7 +287,7 @@ def _end(entries: Sequence[Entry], turn: Turn) -> list[str]:
     layers = [entry for entry in entries if entry.act == "layer"]
     buried = next((entry for entry in entries if entry.act == "bury"), None)
     total, begun = (
-        sum(weights(layers).values()),
+        sum(_weights(layers).values()),
         min((e.on for e in entries if e.on), default=None),
     )
     if not layers or begun is None or not total:
