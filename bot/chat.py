@@ -2,7 +2,6 @@
 
 import argparse
 import asyncio
-import re
 import sys
 from collections.abc import Mapping
 from pathlib import Path
@@ -13,6 +12,7 @@ from zoneinfo import ZoneInfo
 from bot import clock, settings
 from bot.options import add_room_options, local_zone
 from bot.playback import Playback, Spoken
+from bot.speaker import speaker_of
 from bot.terminal import Painter, say
 from handlers.help import HELP
 from storage import rooms
@@ -22,19 +22,15 @@ from storage.errors import BookError
 
 ROOM = "terminal"
 
-WELCOME = """\
-A room at the prompt. Write as you would to your neighbours; name who speaks, if it is not you:
-  ines: added 2 kg scraps, mostly meat, to the shed bin
+ORDERS = """\
   /edit WORDS    change the last message      /delete      take it back
   /reply WORDS   answer the bot's last words  /mark ❌     put a sign on them
   /help          what the bot understands     /quit        leave (or Ctrl-D)"""
 
-SPEAKER = re.compile(
-    r"(?!(?:bot|pailkeeper|rota|roster|turns|correction|correcting|corrected|update|batch|new)\b)"
-    r"([^\W\d_][\w.'’-]{0,23}(?: (?-i:[A-Z])[\w.'’-]{0,23})?):\s+(?=\S)",
-    re.IGNORECASE,
-)
-"""A name, a colon and then words: somebody speaks."""
+WELCOME = f"""\
+A room at the prompt. Write as you would to your neighbours; name who speaks, if it is not you:
+  ines: added 2 kg scraps, mostly meat, to the shed bin
+{ORDERS}"""
 
 
 def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
@@ -121,7 +117,7 @@ class Talk:
             case "quit":
                 return False
             case "help":
-                say(HELP)
+                say(f"{HELP}\n{ORDERS}")
             case "edit" if words and self._last_message:
                 await self._send("m.room.message", _edit(self._last_message, words))
             case "delete" if self._last_message:
@@ -140,12 +136,11 @@ class Talk:
     async def _speak(self, line: str) -> bool:
         if not line:
             return True
-        speaker = SPEAKER.match(line)
-        bins = {bin.name.casefold() for bin in await self._book.bins()}
-        self._last_speaker = self._speaker
-        if speaker and speaker[1].strip().casefold() not in bins:
-            self._last_speaker, line = speaker[1].strip(), line[speaker.end() :]
-        await self._message(line)
+        bins = [bin.name for bin in await self._book.bins()]
+        members = [member.name for member in await self._book.members()]
+        speaker, words = speaker_of(line, members, bins)
+        self._last_speaker = speaker or self._speaker
+        await self._message(words)
         return True
 
     async def _message(self, body: str, replies_to: str | None = None) -> None:

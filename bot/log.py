@@ -30,17 +30,27 @@ class Line:
 def lines(path: Path, passed_over: list[int] | None = None) -> Iterator[Line]:
     """The events of a log; LogError for a line that is not JSON.
 
-    The numbers of lines that are JSON but no event, as no room ever sent them, go to `passed_over`.
+    The numbers of lines that are JSON but no event, as no room ever sent them, go to `passed_over`,
+    and so does a last line that is not whole yet.
     """
+    written = [(number, text) for number, text in enumerate(_written(path), 1) if text.strip()]
+    for place, (number, text) in enumerate(written):
+        try:
+            line = _line(path, number, text)
+        except LogError:
+            if passed_over is None or not 0 < place == len(written) - 1:
+                raise
+            line = None
+        if line:
+            yield line
+        elif passed_over is not None:
+            passed_over.append(number)
+
+
+def _written(path: Path) -> list[str]:
+    """The lines of a file, without the mark that some programs begin it with."""
     try:
-        with path.open(encoding="utf-8") as file:
-            for number, text in enumerate(file, 1):
-                if not text.strip():
-                    continue
-                if line := _line(path, number, text):
-                    yield line
-                elif passed_over is not None:
-                    passed_over.append(number)
+        return path.read_text(encoding="utf-8-sig").split("\n")
     except OSError as error:
         raise LogError(f"cannot read {path}: {error.strerror}") from error
     except UnicodeDecodeError as error:
@@ -58,6 +68,11 @@ def _line(path: Path, number: int, text: str) -> Line | None:
         ) from error
     except RecursionError:
         raise LogError(f"{path}, line {number}: nested too deep for an event") from None
+    if number == 1 and isinstance(raw, list) and any(isinstance(each, dict) for each in raw):
+        raise LogError(
+            f"{path} is one JSON array: a log has one JSON object a line "
+            f"(“jq -c '.[]' {path.name}” writes it so)"
+        )
     at = moment(raw.get("origin_server_ts")) if isinstance(raw, dict) else None
     if at is None or not (raw.get("type") == UNTIL or _is_sent(raw)):
         return None

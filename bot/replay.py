@@ -62,7 +62,7 @@ async def _replay(args: argparse.Namespace) -> int:
         too_old = await _before_the_book(db, events)
     finally:
         await db.close()
-    _tell_passed_over(no_events, "without the id, sender or time of an event")
+    _tell_passed_over(no_events, "not whole, or without the id, sender or time of an event")
     _tell_passed_over(too_old, "older than the book of their room")
     return 0
 

@@ -120,12 +120,43 @@ def test_a_replay_names_the_lines_that_it_passes_over(tmp_path: Path) -> None:
     done = bot("replay", str(log), *book)
     assert done.returncode == 0
     assert done.stderr == (
-        "passed over 4, without the id, sender or time of an event: line 2, 3, 4, 5\n"
+        "passed over 4, not whole, or without the id, sender or time of an event: line 2, 3, 4, 5\n"
     )
     log.write_text(json.dumps(said | {"event_id": "$4", "origin_server_ts": at - 1}))
     assert bot("replay", str(log), *book).stderr == (
         "passed over 1, older than the book of their room: line 1\n"
     )
+
+
+EVENT = {
+    "type": "m.room.message",
+    "event_id": "$1",
+    "sender": "@ines:x",
+    "origin_server_ts": 1_772_474_400_000,
+    "content": {"msgtype": "m.text", "body": "opened the shed bin, 20 L"},
+}
+
+
+@pytest.mark.parametrize(
+    ("written", "status", "told"),
+    [
+        (f"\ufeff{json.dumps(EVENT)}\n", 0, ""),
+        (f'{json.dumps(EVENT)}\n{{"type": "m.room.mess', 0, "passed over 1, not whole"),
+        (f'{{"type": "m.room.mess\n{json.dumps(EVENT)}\n', 2, "line 1: not JSON"),
+        ('{"type": "m.room.mess', 2, "line 1: not JSON"),
+        (json.dumps([EVENT]), 2, "is one JSON array: a log has one JSON object a line"),
+    ],
+    ids=["begun with a mark", "cut off", "broken", "only a broken line", "an array"],
+)
+def test_a_log_as_other_programs_write_it(
+    written: str, status: int, told: str, tmp_path: Path
+) -> None:
+    log = tmp_path / "log.jsonl"
+    log.write_text(written, encoding="utf-8")
+    done = bot("replay", str(log))
+    assert done.returncode == status
+    assert told in done.stderr
+    assert ("Opened the shed bin" in done.stdout) == (status == 0)
 
 
 def test_what_a_log_tells_out_of_order_is_recorded(tmp_path: Path) -> None:
