@@ -72,7 +72,10 @@ class Pages:
     async def _answer(self, request: web.Request) -> web.Response:
         found = await self._page(request)
         if found is None:
-            self._made.pop(request.match_info["path"], None)  # if it was revoked
+            path = request.match_info["path"]
+            if request.method in ("GET", "HEAD") and await self._is_board(f"{path}/"):
+                return web.Response(status=308, headers={**HEADERS, "Location": f"{path}/"})
+            self._made.pop(path, None)  # if it was revoked
             return web.Response(status=404, text="Not found\n", headers=HEADERS)
         page, kind = found
         headers = {**HEADERS, "ETag": page.etag}
@@ -82,10 +85,9 @@ class Pages:
 
     async def _page(self, request: web.Request) -> tuple[Page, str] | None:
         path = request.match_info["path"]
-        if request.method not in ("GET", "HEAD") or len(path) > LONGEST_PATH:
+        if request.method not in ("GET", "HEAD"):
             return None
-        token, slash, name = path.partition("/")
-        link = await links.opened_by(self._db, token) if slash else None
+        link, name = await self._opened(path)
         if link is None:
             return None
         if name == CALENDAR:
@@ -93,6 +95,18 @@ class Pages:
         if name == BOARD and link.member is None:
             return await self._kept(path, link, self._board), "text/html"
         return None
+
+    async def _is_board(self, path: str) -> bool:
+        """Whether a board lies there: phones and mail programs cut the slash off its address."""
+        link, name = await self._opened(path)
+        return link is not None and link.member is None and name == BOARD
+
+    async def _opened(self, path: str) -> tuple[Link | None, str]:
+        """The link whose address a path begins with, and the name of the page behind it."""
+        token, slash, name = path.partition("/")
+        if len(path) > LONGEST_PATH or not slash:
+            return None, name
+        return await links.opened_by(self._db, token), name
 
     async def _kept(self, path: str, link: Link, make: Make) -> Page:
         now, present = self._now(), await revision(self._db, link.room)

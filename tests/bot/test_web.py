@@ -65,6 +65,18 @@ async def test_a_members_own_calendar(base: str, group: Group) -> None:
         assert board.status == 404
 
 
+async def test_an_address_without_its_last_slash_leads_to_the_board(
+    base: str, group: Group
+) -> None:
+    board = (await linked(group)).removesuffix("calendar.ics")
+    async with got(board.removesuffix("/")) as answer:
+        assert (answer.status, str(answer.url)) == (200, board)
+        assert answer.history[0].status == 308
+    own = (await linked(group, "mine", who="bram")).removesuffix("/calendar.ics")
+    async with got(own) as none, got(f"{base}/{'x' * 32}") as other:
+        assert (none.status, other.status) == (404, 404)
+
+
 async def test_the_address_stays_until_a_new_one_is_asked_for(base: str, group: Group) -> None:
     first = await linked(group)
     assert await linked(group, who="bram") == first
