@@ -84,7 +84,8 @@ async def as_page(book: Book, now: datetime) -> bytes:
 <main>
 {"".join(parts)}
 </main>
-<footer><p>Kept from what the group writes in its room.</p></footer>
+<footer><p>Kept from what the group writes in its room. For your own calendar program, take
+<a href="calendar.ics">the calendar’s address</a>.</p></footer>
 </body>
 </html>
 """
@@ -139,10 +140,12 @@ def _bin(shown: Shown, book: Book, today: date) -> str:
     nobody = f"nobody keeps it since {state.left} left" if state.left else "nobody keeps it yet"
     kept = escape(f"kept by {state.keeper}" if state.keeper else nobody)
     shared = ", for everybody" if state.shared else ""
+    last = None if state.run.buried else state.run.last_drain
+    drained = f"; last drained {day(last, today)}" if last else ""
     return (
         f'<article id="{place(state.bin)}"><h3>{escape(capital(the(state.bin.name)))} '
         f'<small><span class="aside">, </span>{stage}</small></h3>\n'
-        f"<p>{kept}{shared}</p>\n{_fill(state, book)}{_picture(shown, today)}"
+        f"<p>{kept}{shared}{drained}</p>\n{_fill(state, book)}{_picture(shown, today)}"
         f"{_words(shown.stretches, today)}</article>"
     )
 

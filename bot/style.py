@@ -9,10 +9,11 @@ body { margin: 0 auto; padding: 1rem; max-width: 60rem; background: var(--paper)
   color: var(--ink); font: 1rem/1.5 Georgia, "DejaVu Serif", serif; }
 h1 { margin: 0; font-size: 1.7rem; }
 h2 { margin: 1.5rem 0 .5rem; font-size: 1.2rem; border-bottom: 3px double var(--edge); }
-h3 { margin: 0; font-size: 1.1rem; }
-h3 small { float: right; font-weight: normal; font-style: italic; color: var(--soft); }
-p { margin: .25rem 0; }
+h3 { display: flex; justify-content: space-between; gap: 1rem; margin: 0; font-size: 1.1rem; }
+h3 small { font-weight: normal; font-style: italic; white-space: nowrap; color: var(--soft); }
+p { margin: .25rem 0; text-wrap: pretty; }
 header p, footer { color: var(--soft); }
+footer a { color: inherit; }
 footer { margin-top: 2rem; font-size: .9rem; }
 dl { margin: 0; padding: .75rem 1rem; background: var(--card);
   border-left: .4rem solid var(--straw); }

@@ -74,6 +74,8 @@ async def test_it_says_who_keeps_what_how_full_it_is_and_what_comes_next(season:
         "The communal bin , ready kept by ines, for everybody",
         "In the ground: since Friday 20 February, until about Friday 13 March",
         "Hand over the shed bin to ines (bram)",
+        "The blue bin , filling kept by ines; last drained yesterday",
+        "take the calendar’s address",
     ):
         assert words in said, (words, said)
 
