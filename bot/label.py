@@ -12,6 +12,7 @@ from bot.unasked import turn_of
 from handlers import addresses
 from handlers.labelart import drawn
 from handlers.labels import board_of, label
+from handlers.phrasing import the
 from storage import links, session
 from storage.book import Book
 from storage.database import Database
@@ -64,13 +65,18 @@ async def _chosen(book: Book, name: str | None) -> Bin:
     """The bin of a name, or the only one; BookError where that is none or several."""
     bins = await book.bins()
     known = await book.bin(name) if name else None
-    chosen = [bin for bin in bins if name is None or bin == known]
+    chosen = [bin for bin in bins if name is None or bin == known or _is_called(bin, name)]
     if len(chosen) == 1:
         return chosen[0]
     names = ", ".join(bin.name for bin in bins) or "none"
     if name:
         raise BookError(f"this group has no bin {name}; it has: {names}")
     raise BookError(f"say which bin; this group has: {names}")
+
+
+def _is_called(bin: Bin, name: str) -> bool:
+    """Whether a name is the bin's as people say it: “the shed bin”, “shed bin”."""
+    return name.casefold().removeprefix("the ") == the(bin.name).casefold().removeprefix("the ")
 
 
 async def _token(book: Book) -> str | None:

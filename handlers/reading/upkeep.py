@@ -76,7 +76,9 @@ _LABEL = Late(
     r"^(?:(?:can|could|may) (?:i|we|you) (?:have|get|make|print|post|send)(?: me| us)? |print |"
     r"make |"
     r"post |send |i need |we need |give (?:me|us) |i want |we want )?(?:me |us )?"
-    r"(?:a |the |another |new )*(?:printable )?label(?: (?:for|of|to) (?:the )?(?P<bin>qbin))?$"
+    r"(?:a |the |another |new )*(?:printable )?labels?"
+    r"(?: (?:for|of|to) (?:(?:the )?(?P<bin>qbin)|(?P<all>(?:all |each |every )(?:of )?"
+    r"(?:the |our )?bins?)))?(?: please)?$"
 )
 _TAKES_NO = Late(
     r"^(?:from now on )?(?:the )?qbin (?:takes|accepts|is to have|"
@@ -132,7 +134,8 @@ def _plan(phrase: Phrase) -> Plan | None:
     if (match := _ALL.match(text)) and phrase.to_bot:
         return _reserve(match["what"], for_everybody=True)
     if match := _LABEL.match(text):
-        return LabelWanted(bin=phrase.bin) if phrase.bin or phrase.to_bot else None
+        named = phrase.bin or phrase.strange_bin
+        return LabelWanted(bin=named) if named or match["all"] or phrase.to_bot else None
     if not phrase.bins:
         return _rename_bare(phrase) or _rename_it(phrase) or _of_strange(phrase)
     if bar := _barred(phrase):

@@ -70,6 +70,11 @@ def test_it_is_written_where_it_is_wanted(book: Path, tmp_path: Path) -> None:
     assert words(to.read_text())[0] == "The yard bin"
 
 
+@pytest.mark.parametrize("name", ["the shed bin", "Shed bin", "shed"])
+def test_a_bin_is_called_as_people_say_it(book: Path, name: str) -> None:
+    assert words(label(book, name).stdout)[0] == "The shed bin"
+
+
 @pytest.mark.parametrize(
     ("more", "told"),
     [
@@ -139,3 +144,13 @@ async def test_another_reader_reads_its_code(book: Path, tmp_path: Path) -> None
     base, token, place = code.text.removeprefix("https://").split("/")
     assert (base, place) == ("bins.test", "#bin-1")
     assert len(token) >= 32
+
+
+async def test_a_label_of_no_bin_or_of_all_is_answered_with_the_names(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 30 L")
+    await room.says("opened the shed bin, 20 L")
+    [unknown] = await room.says("a label for the attic bin")
+    assert unknown.body == "I know no bin called “attic”. There is the yard bin and the shed bin."
+    [several] = await room.says("labels for all the bins")
+    assert several.body.startswith("Which bin: the yard bin or the shed bin?")
