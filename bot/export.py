@@ -152,10 +152,17 @@ def _entry(entry: Entry) -> dict[str, Any]:
         "on": _day(entry.on),
         "said_at": entry.said_at.isoformat(),
         "event": entry.event,
-        **said,
+        **{name: _rounded(value) for name, value in said.items()},
         "struck": entry.struck,
         "replaces": entry.replaces,
     }
+
+
+def _rounded(value: object) -> object:
+    """Six figures that count of a number, alone or by its name; all else as it is."""
+    if isinstance(value, float):
+        return float(f"{value:.6g}")
+    return {k: _rounded(v) for k, v in value.items()} if isinstance(value, dict) else value
 
 
 def _day(day: date | None) -> str | None:

@@ -2,7 +2,8 @@
 
 import json
 import sys
-from argparse import ArgumentParser, Namespace
+import textwrap
+from argparse import ArgumentParser, Namespace, RawDescriptionHelpFormatter
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
@@ -20,7 +21,8 @@ def add_parser(subparsers: "_SubParsersAction[ArgumentParser]") -> None:
     parser = subparsers.add_parser(
         "reckon",
         help="work out a dose, a dilution, days and so on",
-        epilog="Values carry their unit: mass=2kg, water=9L, area=4x8ft, sealed=2026-03-20.",
+        formatter_class=RawDescriptionHelpFormatter,
+        epilog=_what_each_takes(),
     )
     parser.add_argument("topic", metavar="TOPIC", help=listed(TOPICS, "or"))
     parser.add_argument("values", metavar="name=value", nargs="*", help="what is known")
@@ -31,10 +33,21 @@ def add_parser(subparsers: "_SubParsersAction[ArgumentParser]") -> None:
     parser.add_argument("--why", action="store_true", help="print the working and its sources")
 
 
+def _what_each_takes() -> str:
+    """Every topic with the names of its values."""
+    lines = ["Each topic takes, with the unit in the value (mass=2kg, area=4x8ft):"]
+    for name, topic in TOPICS.items():
+        kinds = ", shares of kinds (meat=0.7)" if topic.kinds else ""
+        lines += textwrap.wrap(f"{name}: {', '.join(topic.names)}{kinds}", 78,
+                               initial_indent="  ", subsequent_indent="      ")  # fmt: skip
+    return "\n".join(lines)
+
+
 def run(args: Namespace) -> int:
     """Print the answer and return 0; or print one sentence on standard error and return 2."""
     try:
-        found = reckon(args.topic, named(args.values), units=args.units)
+        values = named(args.values, only=_only_words(args.topic))
+        found = reckon(args.topic, values, units=args.units)
     except Refused as refused:
         sys.stderr.write(f"python -m bot reckon: {refused}\n")
         return 2
@@ -42,8 +55,16 @@ def run(args: Namespace) -> int:
     return 0
 
 
-def named(words: Iterable[str]) -> dict[str, str]:
-    """Values by name; a word without "=" belongs to the value before it ("mass=1 lb 4 oz")."""
+def _only_words(topic: str) -> str:
+    """The value of a topic that takes words first: “allowed bones” needs no name for them."""
+    known = TOPICS.get(topic.strip().lower())
+    return known.names[0] if known and known.names[0] in ("what", "signs") else ""
+
+
+def named(words: Iterable[str], only: str = "") -> dict[str, str]:
+    """Values by name; a word without "=" belongs to the value before it ("mass=1 lb 4 oz"), or to
+    `only` where there is none.
+    """
     values: dict[str, str] = {}
     name = ""
     for word in words:
@@ -55,6 +76,9 @@ def named(words: Iterable[str]) -> dict[str, str]:
             values[name] = _plain(value)
         elif name:
             values[name] += f" {_plain(word)}"
+        elif only:
+            name = only
+            values[name] = _plain(word)
         else:
             raise Refused(f"{quoted(word)} has no name: write it like mass=2kg.")
     return values

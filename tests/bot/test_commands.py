@@ -230,6 +230,16 @@ def test_a_chat_is_there_again_tomorrow(tmp_path: Path) -> None:
     ]
 
 
+def test_figures_are_exported_without_what_floats_add(tmp_path: Path) -> None:
+    path = str(tmp_path / "room.db")
+    said = "opened the gate bin, 20 L\nadded 0.1 kg of fish and 0.2 kg of bread to the gate bin\n"
+    bot("chat", "--book", path, said=said)
+    layer = json.loads(bot("export", "--book", path).stdout)["entries"][1]
+    numbers = [layer["mass_kg"], layer["starter_g"], *layer["materials"].values()]
+    assert layer["mass_kg"] == 0.3
+    assert all(len(str(number)) <= 8 for number in numbers), numbers
+
+
 def test_a_name_before_a_line_holds_for_that_line(tmp_path: Path) -> None:
     path = str(tmp_path / "room.db")
     said = "bram: opened the gate bin, 20 L\nadded 1 kg of bread\nines: hello\nadded 2 kg of rice\n"

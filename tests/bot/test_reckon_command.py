@@ -130,3 +130,23 @@ def test_names_are_read_whatever_their_case() -> None:
     }
     with pytest.raises(Refused, match="has no name"):
         named(["2kg"])
+
+
+def test_what_a_topic_asks_first_in_words_needs_no_name() -> None:
+    assert named(["small", "bones"], only="what") == {"what": "small bones"}
+    for topic, words, told in (
+        ("allowed", ["small", "bones"], "With care, small bones"),
+        ("trouble", ["green", "mould"], "Most likely air gets in"),
+    ):
+        out = StringIO()
+        with redirect_stdout(out):
+            assert reckon(topic, *words) == 0
+        assert out.getvalue().startswith(told)
+
+
+def test_the_help_names_what_each_topic_takes(capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit):
+        reckon("--help")
+    told = " ".join(capsys.readouterr().out.split())
+    for name, topic in TOPICS.items():
+        assert f"{name}: {', '.join(topic.names)}" in told
