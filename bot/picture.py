@@ -4,6 +4,8 @@ Made to be read on a phone: 1080 dots wide, no letters under 24 of them high.
 """
 
 import io
+import re
+import unicodedata
 from collections.abc import Callable, Mapping
 from datetime import timedelta
 from functools import lru_cache
@@ -96,7 +98,7 @@ def _axis(draw: ImageDraw.ImageDraw, sheet: Sheet, top: int, bottom: int) -> Non
         if on.weekday() == 0 or n == 0:
             draw.line((_x(n), top, _x(n), bottom), SOFT if n else INK, 3 if n else 5)
         if on.weekday() == 0 and n > 3:
-            draw.text((_x(n) + 8, top), f"Mon {on.day} {on:%b}", INK, font(30, bold=True))
+            _week(draw, f"Mon {on.day} {on:%b}", n, top)
         label = str(on.day)
         small = font(24)
         draw.text((_x(n + 0.5) - draw.textlength(label, small) / 2, top + 54), label, SOFT, small)
@@ -104,8 +106,15 @@ def _axis(draw: ImageDraw.ImageDraw, sheet: Sheet, top: int, bottom: int) -> Non
     draw.line((EDGE, top + AXIS - 6, WIDTH - EDGE, top + AXIS - 6), SOFT, 2)
 
 
+def _week(draw: ImageDraw.ImageDraw, words: str, day: int, top: int) -> None:
+    """A week's first day, where there is room for it before the edge."""
+    face = font(30, bold=True)
+    if _x(day) + 8 + draw.textlength(words, face) <= WIDTH - EDGE / 2:
+        draw.text((_x(day) + 8, top), words, INK, face)
+
+
 def _block(draw: ImageDraw.ImageDraw, block: Block, y: int) -> int:
-    title = _cut(draw, block.title, WIDTH - 2 * EDGE, font(36, bold=True))
+    title = _cut(draw, _drawable(block.title), WIDTH - 2 * EDGE, font(36, bold=True))
     width = draw.textlength(title, font(36, bold=True))
     draw.rectangle((EDGE + 4, y + 10, EDGE + 12 + width, y + 58), PAPER)
     draw.text((EDGE + 8, y + 12), title, INK, font(36, bold=True))
@@ -131,16 +140,37 @@ def _row(draw: ImageDraw.ImageDraw, row: Row, y: int) -> None:
 def _label(draw: ImageDraw.ImageDraw, row: Row, left: float, right: float, top: float) -> None:
     """The words behind the bar, or before it where there is more room."""
     after, before = WIDTH - EDGE - right - 14, left - EDGE - 14
-    face = font(30, bold=row.late)
+    words, face = _drawable(row.words), font(30, bold=row.late)
     for size in (27, 24):  # smaller only where it must be
-        if draw.textlength(row.words, face) > max(after, before):
+        if draw.textlength(words, face) > max(after, before):
             face = font(size, bold=row.late)
-    is_after = draw.textlength(row.words, face) <= after or after >= before
-    words = _cut(draw, row.words, after if is_after else before, face)
+    if draw.textlength(words, face) > max(after, before):
+        words = _WEEKDAY.sub("", words)
+    is_after = draw.textlength(words, face) <= after or after >= before
+    words = _cut(draw, words, after if is_after else before, face)
     width = draw.textlength(words, face)
     x = right + 12 if is_after else left - 12 - width
     draw.rectangle((x - 4, top + 1, x + width + 4, top + BAR - 1), PAPER)
     draw.text((x, top + 1), words, ALARM if row.late else INK, face)
+
+
+_WEEKDAY = re.compile(r"\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) (?=\d)")
+
+
+def _drawable(words: str) -> str:
+    """The words without the pictures among them, for which the fonts have only empty boxes.
+
+    One that stands by itself, as a bin's whole name may, is called by its name in Unicode.
+    """
+    spelled = " ".join(map(_spelled, words.split()))
+    return " ".join(spelled.split()).replace("( ", "(")
+
+
+def _spelled(word: str) -> str:
+    bare = "".join(c for c in word if unicodedata.category(c) not in ("Sk", "Cf", "Mn"))
+    if len(bare) == 1 and unicodedata.category(bare) == "So":
+        return unicodedata.name(bare, "").lower()
+    return "".join(c for c in word if unicodedata.category(c) not in ("So", "Sk", "Cf"))
 
 
 def _cut(

@@ -4,6 +4,7 @@ import io
 import json
 from datetime import date, time
 from itertools import product
+from typing import Any
 
 import pytest
 from PIL import Image, ImageDraw
@@ -15,7 +16,7 @@ from bot.picture import WIDTH, drawn
 from handlers import owndates
 from handlers.answer import Turn
 from handlers.reading.acts import Layer, Open, Seal
-from handlers.sheet import DAYS, MOST_ROWS, Sheet, as_json, from_json, in_words, sheet
+from handlers.sheet import DAYS, MOST_ROWS, Row, Sheet, as_json, from_json, in_words, sheet
 from storage import changes
 from storage.rows import Facts, NewEntry
 from tests.group import BEGIN, Group
@@ -130,3 +131,28 @@ async def test_what_waits_to_be_sent_is_made_from_what_is_kept(group: Group) -> 
         message = await attachment(group.book, what, turn)  # type: ignore[arg-type]
         assert message.attached
         assert (await made(message.attached)).type == kind
+
+
+@pytest.mark.parametrize(
+    ("words", "drawable"),
+    [
+        ("The north bin (🦊🐟 Ines)", "The north bin (Ines)"),
+        ("The 🐟 bin", "The fish bin"),
+        ("The 🐟 bin (bram)", "The fish bin (bram)"),
+        ("Rosie’s bin (Zoë)", "Rosie’s bin (Zoë)"),
+    ],
+)
+def test_pictures_among_words_are_left_out_or_named(words: str, drawable: str) -> None:
+    assert picture._drawable(words) == drawable
+
+
+def test_a_label_that_has_no_room_loses_its_weekdays_first() -> None:
+    told: list[str] = []
+
+    class Pen(ImageDraw.ImageDraw):
+        def text(self, xy: Any, text: Any, *args: Any, **more: Any) -> None:
+            told.append(text)
+
+    row = Row(what="plant", words="plant there, Fri 10 to Fri 17 Apr", said="", first=10, last=17)
+    picture._row(Pen(Image.new("RGB", (WIDTH, 200))), row, 20)
+    assert told == ["plant there, 10 to 17 Apr"]
