@@ -14,12 +14,12 @@ WIDTH, HEIGHT = 2100, 1480
 """Tenths of a millimetre: A5 lying down."""
 EDGE, BAND = 80, 150
 """The margin, and the width of the layers down the side."""
-LEFT, TOP, INDENT = BAND + 110, 385, 75
+LEFT, TOP, INDENT = BAND + 110, 410, 75
 QR_SIZE = 520
 SIZES = (50, 46, 42, 38, 34, 30)
 """Sizes of the letters, the largest first."""
-BOLD_LETTER = 0.62
-LETTER = 0.5
+BOLD_LETTER = 0.66
+LETTER = 0.54
 """How wide letters are in such types on average, as a share of their size."""
 
 INK, SOFT, PAPER = "#2b241c", "#6a5d4d", "#fffdf8"
@@ -45,6 +45,8 @@ class Label:
     name: str
     about: str
     """Its size, and whether it is for everybody; empty if neither is known."""
+    starter: str
+    """The usual dose."""
     goes_in: Sequence[str]
     with_care: Sequence[str]
     stays_out: Sequence[str]
@@ -90,11 +92,12 @@ def _layers() -> Iterator[str]:
 
 def _head(label: Label) -> Iterator[str]:
     size = min(170, round((WIDTH - EDGE - LEFT) / (len(label.name) * BOLD_LETTER)))
-    yield _text(LEFT, 210, label.name, size, weight="bold")
+    yield _text(LEFT, 200, label.name, size, weight="bold")
     if label.about:
-        yield _text(LEFT, 285, label.about, 56, colour=SOFT)
-    yield f'<path d="M{LEFT} 325H{WIDTH - EDGE}" stroke="{INK}" stroke-width="5"/>'
-    yield f'<path d="M{LEFT} 339H{WIDTH - EDGE}" stroke="{INK}" stroke-width="2"/>'
+        yield _text(LEFT, 268, label.about, 52, colour=SOFT)
+    yield _text(LEFT, 330, label.starter, 46)
+    yield f'<path d="M{LEFT} 352H{WIDTH - EDGE}" stroke="{INK}" stroke-width="5"/>'
+    yield f'<path d="M{LEFT} 366H{WIDTH - EDGE}" stroke="{INK}" stroke-width="2"/>'
 
 
 def _lists(label: Label, bottom: float) -> Iterator[str]:
@@ -156,11 +159,11 @@ def _board(label: Label) -> Iterator[str]:
     drawn = BytesIO()
     code.save(drawn, kind="svg", border=4, scale=QR_SIZE / modules, dark="#000", light="#fff",
               xmldecl=False, svgns=False, nl=False)  # fmt: skip
-    x, y = WIDTH - EDGE - QR_SIZE, 385
+    x, y = WIDTH - EDGE - QR_SIZE, TOP
     yield f'<g transform="translate({x} {y})">{drawn.getvalue().decode()}</g>'
     middle = x + QR_SIZE / 2
     for number, line in enumerate(("What is due, who keeps it,", "how full it is: our board")):
-        yield _text(middle, y + QR_SIZE + 50 + 52 * number, line, 40, colour=SOFT, anchor="middle")
+        yield _text(middle, y + QR_SIZE + 48 + 48 * number, line, 37, colour=SOFT, anchor="middle")
 
 
 def _cautions(cautions: Sequence[str]) -> tuple[float, Sequence[str]]:

@@ -7,13 +7,15 @@ from handlers.addresses import made
 from handlers.answer import Answer, Setting, Turn
 from handlers.bins import choose, unknown, which
 from handlers.labelart import Label
-from handlers.phrasing import capital, the, volume
+from handlers.phrasing import capital, spoon, starter, the, volume
 from handlers.practice.allowed import row_of
 from handlers.practice.cautions import caution
+from handlers.practice.dose import dose
 from handlers.practice.figure import listed
 from handlers.practice.goes_in import OF_KIND, Verdict
 from handlers.practice.kinds import KINDS
 from handlers.practice.stays_out import STAYS_OUT
+from handlers.practice.units import KILOGRAMS
 from handlers.reading.communal import LabelWanted
 from handlers.state import look_up
 from storage import links, session
@@ -62,10 +64,11 @@ async def label(book: Book, bin: Bin, turn: Turn, board: str | None) -> Label:
     return Label(
         name=capital(the(bin.name)),
         about=_about(state.capacity_l, book.room, shared=state.shared),
+        starter=_starter(book.room),
         goes_in=_kinds("yes", barred),
         with_care=_kinds("with care", barred),
         stays_out=[*_barred(barred), *(row.name for row in STAYS_OUT[:MOST_OUT])],
-        cautions=[caution(name) for name in CAUTIONS],
+        cautions=list(map(_caution, CAUTIONS)),
         board=board,
     )
 
@@ -73,6 +76,20 @@ async def label(book: Book, bin: Bin, turn: Turn, board: str | None) -> Label:
 def _about(capacity_l: float | None, room: Room, *, shared: bool) -> str:
     size = volume(capacity_l, room.units) if capacity_l else ""
     return ", ".join(filter(None, (size, "for everybody" if shared else "")))
+
+
+def _starter(room: Room) -> str:
+    """The dose that is usual on what is plain, by the group's habit, for what people weigh."""
+    kilos, unit = (1.0, "kilo") if room.units == "metric" else (KILOGRAMS["pound"], "pound")
+    usual = dose(mass_kg=kilos, habit=room.habit, tablespoon=spoon(room.units))
+    measured = starter(usual.tablespoons, usual.starter_g, room.units)
+    return f"{capital(measured)} of starter on each {unit}, more on meat or fish"
+
+
+def _caution(name: str) -> str:
+    """A caution that says itself what it is about, as nothing stands before it."""
+    told = caution(name)
+    return f"The liquid: {told[:1].lower()}{told[1:]}" if name == "liquid" else told
 
 
 def _kinds(verdict: Verdict, barred: Sequence[str]) -> list[str]:

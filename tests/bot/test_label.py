@@ -11,7 +11,7 @@ import pytest
 import zxingcpp
 from PIL import Image
 
-from handlers.labelart import HEIGHT, WIDTH, Label, drawn
+from handlers.labelart import EDGE, HEIGHT, WIDTH, Label, drawn
 from storage import session
 from storage.database import Database
 from tests.browser import IS_REQUIRED, PROGRAM, browser
@@ -55,6 +55,8 @@ def test_it_says_what_may_go_in_and_what_to_mind(book: Path) -> None:
     assert said[:3] == ["The yard bin", "The yard bin", "30 L, for everybody"]
     flat = " ".join(said)
     for part in (
+        "of starter on each kilo, more on meat or fish",
+        "The liquid: treat it as raw waste",
         "Goes in fruit and vegetables; bread, rice and pasta; meat;",
         "Stays out fish (our own rule); mouldy food; rotten food; pet waste;",
         "A full bin can weigh more than 15 kg (33 lb): lift it in pairs or on a trolley.",
@@ -103,6 +105,7 @@ def wide(board: str | None) -> Label:
     return Label(
         name="Rosemary Terrace, behind the wash house",
         about="30 L, for everybody",
+        starter="1½ tablespoons (about 6 g) of starter on each kilo, more on meat or fish",
         goes_in=many,
         with_care=many,
         stays_out=many,
@@ -127,7 +130,7 @@ async def test_nothing_runs_over_the_edge_or_into_the_cautions(
     foot = min(top for text, _, top, _, _ in boxes if text.startswith("•"))
     for text, left, top, right, bottom in boxes:
         assert left >= 0, text
-        assert right <= WIDTH, text
+        assert right <= WIDTH - EDGE, text
         assert bottom <= HEIGHT, text
         assert top >= foot - 1 or bottom <= foot + 1, text
 
