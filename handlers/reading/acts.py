@@ -295,14 +295,11 @@ class Retract(_Act):
     what: str | None = None
     """What the record is of, if it is called by that: a kind of record, a sign, what was measured;
     told only in a room."""
+    of_bin: Literal["undone", "only", "not"] | None = None
+    """What is said of `bin` alone: `what` was not done to it, or the record that told of several
+    bins holds only for it, or not for it; told only in a room."""
     anew: bool | None = None
     """Something else is told in its place, in the same message; told only in a room."""
-    undone: str | None = None
-    """The kind of record that a bin is said not to have; told only in a room."""
-    only: str | None = None
-    """The one bin that it holds for, of those that were told; told only in a room."""
-    but: str | None = None
-    """The bin that it does not hold for, of those that were told; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
