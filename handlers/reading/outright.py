@@ -7,6 +7,7 @@ from handlers.reading.briefly import POURED_ON
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.outrightwords import BED_WORDS, OUTRIGHTS
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 _PETS = words_in(
@@ -66,8 +67,7 @@ def _is_next_bin(message: Message) -> bool:
     if not message.context.after_bot or len(message.norms) > _NEXT_BIN:
         return False
     refs = [ref for ref in (*message.bins, *message.named) if ref.known]
-    held = {i for ref in refs for i in range(ref.start, ref.end)}
-    rest = {norm for i, norm in enumerate(message.norms) if i not in held}
+    rest = {*unheld(message.norms, indexes(refs))}
     return "?" in rest and rest <= _AND_IT and len({ref.name for ref in refs}) == 1
 
 

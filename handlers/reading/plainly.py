@@ -13,7 +13,7 @@ from handlers.reading.passing import BY_NAME
 from handlers.reading.restarts import RESTARTED
 from handlers.reading.rightwrong import BY_FORM as PUT_RIGHT
 from handlers.reading.scraps import WITHIN
-from handlers.reading.spans import accounted, indexes
+from handlers.reading.spans import accounted, indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 BY_FORM = frozenset({BY_NAME, FLATLY, INTRODUCED, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
@@ -109,7 +109,7 @@ def _is_led(act: Act, message: Message) -> bool:
     if len(refs) != 1 or not refs[0].plain or not refs[0].known or refs[0].name != act.bin:
         return False
     held = indexes(refs, message.days)
-    rest = [message.norms[i] for i in range(clause.start, clause.end) if i not in held]
+    rest = unheld(message.norms, held, clause.start, clause.end)
     return [norm for norm in rest if norm not in _BESIDE] == ["buried"]
 
 

@@ -47,6 +47,14 @@ def indexes(*spans: Iterable[Span]) -> frozenset[int]:
     return frozenset([i for some in spans for span in some for i in range(span.start, span.end)])
 
 
+def unheld(
+    norms: Sequence[str], held: Collection[int], start: int = 0, end: int | None = None
+) -> list[str]:
+    """The words start to end of which no index is held (see `indexes`)."""
+    stop = len(norms) if end is None else end
+    return [norms[i] for i in range(start, stop) if i not in held]
+
+
 def in_a_row(norms: Sequence[str], spans: Sequence[Span], joints: Collection[str]) -> bool:
     """Whether nothing but joints ("and", commas), and at least one, stands between them in turn."""
     return all(
