@@ -56,7 +56,7 @@ def dose_of(q: Question, name: str | None) -> Ask:
         bin=name,
         rules=rule,
     )
-    return by_amounts(act, q, masses or volumes)
+    return _by_amounts(act, q, masses or volumes)
 
 
 def _of_last_layer(q: Question) -> Ask | None:
@@ -102,7 +102,7 @@ def of_scraps(act: Ask, q: Question) -> Ask:
         return act
     volume = None if masses else _sum(volumes)
     named = replace(act, materials=made.shares, mass_kg=_sum(masses), volume_l=volume)
-    return by_amounts(replace(named, what=act.what or one_food(items)), q, masses or volumes)
+    return _by_amounts(replace(named, what=act.what or one_food(items)), q, masses or volumes)
 
 
 def weighs_scraps(q: Question) -> bool:
@@ -110,7 +110,7 @@ def weighs_scraps(q: Question) -> bool:
     return any(a.start < item.start for a in q.message.measured() for item in q.items())
 
 
-def by_amounts(act: Ask, q: Question, amounts: Sequence[Amount]) -> Ask:
+def _by_amounts(act: Ask, q: Question, amounts: Sequence[Amount]) -> Ask:
     """The question with its shares by amount, where each of several things has an amount."""
     lots = things_of_each(amounts, q.message) if len(amounts) > 1 else []
     return made_of(act, lots) if lots and all(items for _, items in lots) else act
