@@ -27,7 +27,7 @@ from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Ask, Retract
 from handlers.reading.arranged import CallOff, Plan
 from handlers.reading.neighbours import asks_neighbours
-from handlers.reading.plans import read
+from handlers.reading.plans import Reading
 from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
@@ -312,11 +312,11 @@ class Hearing:
         former = await self.book.former_names()
         context = await self.talk.context(heard, turn, tuple(former))
         self.leant_on = context.asked
-        read_acts = read(heard.body, await with_offers(context, turn))
-        acts: Sequence[Act | Plan] = await neighbours.not_of_another(read_acts, heard, self.talk)
+        reading = Reading(heard.body, await with_offers(context, turn))
+        acts: Sequence[Act | Plan] = await neighbours.not_of_another(reading.acts, heard, self.talk)
         if isinstance(heard, Said):
-            self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
-            acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)
+            self.asks = not turn.refers_to and asks_neighbours(reading, acts)
+            acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk)
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
         members = await self.book.members()
@@ -330,7 +330,9 @@ class Hearing:
         called_off = False
         for act in acts:
             if called_off and isinstance(act, Retract):
-                continue  # "cancel the caddy": the reminder was meant, and no record
+                # "Cancel the caddy": the reminder was meant, and no record. Which reminders are set
+                # is asked of the book only for a calling off, so that the reading cannot know it.
+                continue
             if isinstance(act, Plan):
                 answer = await arranging.answer(act, turn)
             elif isinstance(act, Ask) and act.topic == "why":

@@ -6,7 +6,8 @@ from dataclasses import replace
 from datetime import timedelta
 
 from bot.heard import Edited, Said
-from handlers.reading.acts import Act, Ask, as_json, from_json
+from handlers.reading.actjson import as_json, from_json
+from handlers.reading.acts import Act, Ask
 from handlers.reading.arranged import Plan
 from storage import inbox, outbox
 from storage.book import Book

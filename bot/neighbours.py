@@ -6,10 +6,10 @@ from datetime import datetime
 
 from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
-from handlers.reading.acts import Act, Ask, Context
+from handlers.reading.acts import Act, Ask
 from handlers.reading.arranged import Plan
-from handlers.reading.message import read_message
 from handlers.reading.neighbours import ANSWERING, is_for_us, may_be_for_us
+from handlers.reading.plans import Reading
 from storage import inbox, outbox
 
 ASKS = "?"
@@ -67,12 +67,12 @@ async def _reminded_since(moment: datetime, talk: Talk) -> bool:
 
 
 async def for_us(
-    acts: Sequence[Act | Plan], said: Said, context: Context, talk: Talk
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> tuple[list[Act | Plan], list[ANSWERING]]:
     """The acts meant for us, and those that may be; what answers a neighbour is neither."""
     if not any(isinstance(act, ANSWERING) for act in acts) or not await is_answered(said, talk):
         return list(acts), []
-    message = read_message(said.body, context)
+    message = reading.message
     ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
     rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
     return ours, [act for act in rest if may_be_for_us(act, message)]

@@ -81,7 +81,7 @@ def _lines(source: BinaryIO) -> "Any":
 
 def answered(line: bytes, context: "Context") -> dict[str, Any]:
     """The answer to one line: its acts, or why it cannot be read."""
-    from handlers.reading.acts import as_json
+    from handlers.reading.actjson import as_json
     from handlers.reading.read import read
 
     heard = _heard(line, context)

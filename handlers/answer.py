@@ -7,7 +7,8 @@ from datetime import date, datetime
 from typing import Literal
 
 from handlers.labelart import Label
-from handlers.reading.acts import Act, as_json
+from handlers.reading.actjson import as_json
+from handlers.reading.acts import Act
 from handlers.reading.arranged import Plan
 from storage.book import Book
 from storage.moments import local_day

@@ -11,14 +11,15 @@ from storage.rows import Entry
 
 async def struck(act: Retract, turn: Turn) -> Answer:
     """The entries of the bins that it does not hold for; silence where there are none."""
-    if act.undone and act.bin:
-        return await _undone(act.bin, act.undone, turn)
+    name = act.bin or ""
+    if act.of_bin == "undone":
+        return await _undone(name, act.what or "", turn)
     targets = [entry for entry in await targets_of(turn) if entry.bin]
-    named = _in_bin(act.only or act.but or "", targets)
+    named = _in_bin(name, targets)
     others = [entry for entry in targets if entry not in named]
     if not named or not others:
         return SILENCE  # it was told of no other
-    wrong = others if act.only else named
+    wrong = others if act.of_bin == "only" else named
     return Answer(strikes=wrong, say=struck_words(wrong, turn))
 
 

@@ -97,10 +97,10 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Retract():
             if act.which:
                 return await byscraps.struck(act, act.which, turn, answer)
+            if act.of_bin:
+                return await onlythese.struck(act, turn)
             if act.what:
                 return await bydeed.struck(act, act.what, turn)
-            if act.undone or act.only or act.but:
-                return await onlythese.struck(act, turn)
             return await retracting.retract(act, turn, answer)
         case acts.Done():
             return await reminded.done(act, turn, answer)

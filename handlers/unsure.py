@@ -13,6 +13,7 @@ from handlers.layers import right_amount, said_amount
 from handlers.phrasing import temperature, the, volume
 from handlers.placed import OWN_BIN, divided, placed
 from handlers.practice.figure import listed, number
+from handlers.reading.actjson import from_json
 from handlers.reading.acts import (
     Act,
     Amend,
@@ -29,7 +30,6 @@ from handlers.reading.acts import (
     Seal,
     Stock,
     Unsure,
-    from_json,
 )
 from handlers.reading.makeups import makeup
 from handlers.reading.message import read_message

@@ -5,9 +5,9 @@ A field is None when it was neither said nor follows from what was said.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, fields
+from dataclasses import dataclass, field
 from datetime import date, datetime
-from typing import Any, ClassVar, Literal, get_args
+from typing import ClassVar, Literal
 from zoneinfo import ZoneInfo
 
 from handlers.practice.kinds import Shares
@@ -295,14 +295,11 @@ class Retract(_Act):
     what: str | None = None
     """What the record is of, if it is called by that: a kind of record, a sign, what was measured;
     told only in a room."""
+    of_bin: Literal["undone", "only", "not"] | None = None
+    """What is said of `bin` alone: `what` was not done to it, or the record that told of several
+    bins holds only for it, or not for it; told only in a room."""
     anew: bool | None = None
     """Something else is told in its place, in the same message; told only in a room."""
-    undone: str | None = None
-    """The kind of record that a bin is said not to have; told only in a room."""
-    only: str | None = None
-    """The one bin that it holds for, of those that were told; told only in a room."""
-    but: str | None = None
-    """The bin that it does not hold for, of those that were told; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -436,53 +433,3 @@ Act = (
     | Forget
     | Unsure
 )
-
-
-def as_json(act: Act) -> dict[str, Any]:
-    """The act as the reading contract writes it: only the fields that have a value."""
-    out: dict[str, Any] = {"act": act.act}
-    for item in fields(act):
-        value = getattr(act, item.name)
-        if item.name == "rules" or value is None or value == ():
-            continue
-        out[item.name] = _plain(value)
-    return out
-
-
-def from_json(said: Mapping[str, Any]) -> Act:
-    """The act that `as_json` wrote; ValueError if it is none."""
-    kind = _BY_NAME.get(said.get("act", ""))
-    if kind is None:
-        raise ValueError(f"no such act: {said.get('act')!r}")
-    names = {item.name for item in fields(kind)}
-    values = {name: _lively(name, v) for name, v in said.items() if name in names}
-    return kind(**values)
-
-
-def _lively(name: str, value: Any) -> Any:
-    if name in ("on", "was", "first", "last"):
-        return date.fromisoformat(value)
-    if name == "which":
-        return from_json(value)
-    if name == "guess":
-        return tuple(from_json(act) for act in value)
-    return tuple(value) if isinstance(value, list) else value
-
-
-_BY_NAME: Mapping[str, type[Act]] = {kind.act: kind for kind in get_args(Act)}
-
-
-def _plain(value: object) -> object:
-    match value:
-        case date():
-            return value.isoformat()
-        case float():
-            return round(value, 6)
-        case tuple():
-            return [_plain(v) if isinstance(v, str) else as_json(v) for v in value]
-        case _Act():
-            return as_json(value)  # type: ignore[arg-type]
-        case Mapping():
-            return {kind: round(share, 4) for kind, share in value.items()}
-        case _:
-            return value

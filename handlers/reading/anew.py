@@ -1,7 +1,7 @@
 """A record struck out, and what is to stand in its place: "scratch that, 4 kg to the shed"."""
 
 from handlers.reading.message import Message
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 CUES = words_in("scratch strike delete undo remove cancel disregard scrap erase forget ignore")
@@ -46,7 +46,7 @@ def is_only_one_thing(rest: Message) -> bool:
     items = [item for item in rest.items if not item.generic]
     spans = [*refs, *rest.days, *rest.measured(), *items]
     held = indexes(refs, rest.days, rest.measured(), items)
-    left = [norm for i, norm in enumerate(rest.norms) if i not in held]
+    left = unheld(rest.norms, held)
     if not spans and left and rest.words[-1].kind == "number":  # "scratch that, it was 3"
         return _BEFORE_IT.issuperset(left[:-1])
     return len(spans) == 1 and _BEFORE_IT.issuperset(left)

@@ -1,15 +1,15 @@
 """Refusals, delays, strikings and doubts that are between people, and answer nothing of ours."""
 
 from handlers.reading.amending import plain_text
-from handlers.reading.asidewords import (
+from handlers.reading.asidebins import (
     BESIDE_BINS,
     COUNCIL,
     ELSEWHERE,
     LORRY_CUES,
     OF_CRAFT,
     OF_DAYS,
-    OF_ELSE,
 )
+from handlers.reading.asidewords import OF_ELSE
 from handlers.reading.jests import is_joke
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in

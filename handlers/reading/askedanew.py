@@ -13,7 +13,7 @@ from handlers.reading.makeups import makeup
 from handlers.reading.message import LIQUID, Message, read_message
 from handlers.reading.numbers import read_number
 from handlers.reading.questions import filled, question_of
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 LEADS = words_in("and so then but or what how now")
@@ -74,7 +74,7 @@ def is_only(message: Message, held: frozenset[int], words: frozenset[str] = SMAL
     """Whether nothing else is said than what is held and such words."""
     held |= frozenset(message.bot)
     start = next((i for i, norm in enumerate(message.norms) if norm not in OPENING), 0)
-    return all(i < start or i in held or n in words for i, n in enumerate(message.norms))
+    return words.issuperset(unheld(message.norms, held, start))
 
 
 def with_named(asked: Ask, message: Message) -> Ask | None:
@@ -207,7 +207,7 @@ def _in_its_place(asked: Ask, told: Mapping[str, object], message: Message) -> M
     vessel holds where it is "in" one.
     """
     amounts = {"water_l", "liquid_l"} & told.keys()
-    before = [name for name in _DILUTED if getattr(asked, name, None) is not None]
+    before = [name for name in _DILUTED if getattr(asked, name) is not None]
     if len(amounts) != 1 or len(before) != 1:
         return told
     rest = {name: value for name, value in told.items() if name not in amounts}

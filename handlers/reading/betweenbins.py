@@ -8,16 +8,14 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 
-CUES = (
+_DEEDS = (
     "moved", "shifted", "transferred", "tipped", "emptied", "poured", "decanted", "combined",
-    "merged", "dumped", "put ", "took ", "scooped", " is in", " are in", " went in", "gone in",
+    "merged", "dumped", "scooped",
 )  # fmt: skip
+CUES = (*_DEEDS, "put ", "took ", " is in", " are in", " went in", "gone in")
 
 _LED = r"^(?:(?:i|we|qmember|have|has|just|then|so|now|qday|he|she|they|also) )*"
-_DEED = (
-    r"(?:moved|shifted|transferred|tipped|emptied|poured|decanted|combined|merged|dumped|put|took|"
-    r"scooped)"
-)
+_DEED = rf"(?:{'|'.join(_DEEDS)}|put|took)"
 _BIN = r"(?:the |our |my )?qbin"
 _INTO = r"(?:over |out |all |right |back )*(?:in|into|to|with)"
 _STUFF = r"(?:(?!(?:liquid|juice|leachate|bran|starter|lid|lids|tap|label|bin) )\S+ ){1,6}?"

@@ -2,6 +2,8 @@
 much was used, what a batch comes to, and for how much there is enough molasses or culture.
 """
 
+from dataclasses import replace
+
 from handlers.practice.recipes import MOLASSES_DENSITY
 from handlers.reading.acts import Ask, Batch
 from handlers.reading.amounts import Amount
@@ -53,7 +55,7 @@ def asks_of_bran(q: Question) -> Ask | None:
     if not measured and _USED.search(q.text):
         return _ask("used")
     if not measured and isinstance(last, Batch) and _YIELD.search(q.text):
-        return Ask(topic="bran", what="yield", mass_kg=last.mass_kg, volume_l=last.volume_l)
+        return replace(_ask("yield"), mass_kg=last.mass_kg, volume_l=last.volume_l)
     if len(measured) != 1 or q.items():
         return None
     (amount,) = measured

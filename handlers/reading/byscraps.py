@@ -10,7 +10,7 @@ from handlers.reading.leaning import spoken_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.partright import BY_PART
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 _STRIKING = words_in("strike delete cancel scratch remove erase cross undo")
@@ -126,7 +126,7 @@ def _struck_in(message: Message, at: int) -> Retract | None:
     if message.norms[at] not in _THE or not items or len(refs) != 1 or message.amounts:
         return None
     held = indexes(items, refs, message.days)
-    rest = [norm for i, norm in enumerate(message.norms) if i >= at and i not in held]
+    rest = unheld(message.norms, held, at)
     if not _AROUND.issuperset(rest) or refs[0].start < items[0].start:
         return None
     return Retract(which=_which(message, at, len(message.norms)), rules=(RULE,))

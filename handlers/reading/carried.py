@@ -6,15 +6,16 @@ from handlers.reading.acts import Act, Layer
 from handlers.reading.amending import plain_text, with_people
 from handlers.reading.late import Late
 from handlers.reading.message import Message
-from handlers.reading.vocabulary import words_in
 
-_BROUGHT = words_in(
-    "brought came turned appeared showed dropped delivered left handed gave fetched sent collected"
+_BRINGS = (
+    "brought|came|turned up|appeared|showed up|dropped|delivered|left|handed|gave|fetched|sent|"
+    "collected"
 )
+_BROUGHT = frozenset(deed.split()[0] for deed in _BRINGS.split("|"))
+"""Words without one of which nobody brought anything."""
 _PUT = r"(?:put|chucked|tipped|added|threw|binned|emptied|dropped|popped|stuck|bunged|shoved|slung)"
 _PUT_BY_US = Late(
-    r"\bqmember (?:just |also |kindly |has |have |had )*(?:brought|came|turned up|appeared|"
-    r"showed up|dropped|delivered|left|handed|gave|fetched|sent|collected)\b(?:(?! qbin).){1,80}"
+    rf"\bqmember (?:just |also |kindly |has |have |had )*(?:{_BRINGS})\b(?:(?! qbin).){{1,80}}"
     r"(?:\b(?:and|so|then)\b|[,;.]) (?:so |then )?(?:i|we)(?: have| 've| just| then| all)* "
     rf"{_PUT} (?:it|them|the (?:whole )?(?:lot|thing|load)|half|all|everything|that|those|these)\b|"
     r"\bqmember (?:brought|came|turned up|left|gave)\b(?:(?! qbin).){1,80}"

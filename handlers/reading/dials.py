@@ -4,7 +4,7 @@ from handlers.reading.digits import Number
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 THERMOMETERS = words_in("thermometer temp temperature probe")
@@ -89,7 +89,7 @@ _OUTSIDE = words_in("outside outdoors outwith")
 def is_fever(message: Message, celsius: float) -> bool:
     """ "Took Mabel's temperature, 39, she's off school": a person's."""
     held = indexes(message.bins)
-    told = {norm for i, norm in enumerate(message.norms) if i not in held}
+    told = {*unheld(message.norms, held)}
     return _FEVERS[0] <= celsius <= _FEVERS[1] and not told.isdisjoint(_ILL)
 
 

@@ -40,19 +40,10 @@ def dose_of(q: Question, name: str | None) -> Ask:
     if mass is None and volumes and q.has(_FILLING) and in_room:
         # "To fill a 20 L bin": what it holds pressed, far more than one loose layer
         mass, volume = capacity_kg(volumes[0].value, None if made is None else made.shares), None
-    last = q.message.context.last
     depth, width = _depth(q) if in_room and mass is volume is None else (None, None)
     bare = made is None and mass is volume is depth is None
-    if bare and isinstance(last, Layer) and q.has(_LEANING):
-        return Ask(
-            topic="dose",
-            mass_kg=last.mass_kg,
-            volume_l=last.volume_l,
-            materials=last.materials,
-            rich=last.rich,
-            bin=last.bin,
-            rules=("asks about the dose on what was just added",),
-        )
+    if bare and (leaning := _of_last_layer(q)):
+        return leaning
     act = Ask(
         topic="dose",
         mass_kg=mass,
@@ -65,7 +56,23 @@ def dose_of(q: Question, name: str | None) -> Ask:
         bin=name,
         rules=rule,
     )
-    return by_amounts(act, q, masses or volumes)
+    return _by_amounts(act, q, masses or volumes)
+
+
+def _of_last_layer(q: Question) -> Ask | None:
+    """ "How much bran on that?": on what was just added."""
+    last = q.message.context.last
+    if not isinstance(last, Layer) or not q.has(_LEANING):
+        return None
+    return Ask(
+        topic="dose",
+        mass_kg=last.mass_kg,
+        volume_l=last.volume_l,
+        materials=last.materials,
+        rich=last.rich,
+        bin=last.bin,
+        rules=("asks about the dose on what was just added",),
+    )
 
 
 _IN_CUPS = Late(r"\bin (?:\w+ )?cups\b|\b(?:how )?many cups of (?:\w+ )?(?:bran|starter)\b")
@@ -95,23 +102,26 @@ def of_scraps(act: Ask, q: Question) -> Ask:
         return act
     volume = None if masses else _sum(volumes)
     named = replace(act, materials=made.shares, mass_kg=_sum(masses), volume_l=volume)
-    return by_amounts(replace(named, what=act.what or one_food(items)), q, masses or volumes)
+    return _by_amounts(replace(named, what=act.what or one_food(items)), q, masses or volumes)
 
 
 def weighs_scraps(q: Question) -> bool:
     """Whether scraps are named behind their amount, so that no bin of ours need be meant."""
-    amounts = [a for a in q.message.amounts if a.quantity in ("mass", "volume")]
-    return any(a.start < item.start for a in amounts for item in q.items())
+    return any(a.start < item.start for a in q.message.measured() for item in q.items())
 
 
-def by_amounts(act: Ask, q: Question, amounts: Sequence[Amount]) -> Ask:
+def _by_amounts(act: Ask, q: Question, amounts: Sequence[Amount]) -> Ask:
     """The question with its shares by amount, where each of several things has an amount."""
     lots = things_of_each(amounts, q.message) if len(amounts) > 1 else []
     return made_of(act, lots) if lots and all(items for _, items in lots) else act
 
 
+def _amounts_in(q: Question, quantity: str) -> list[Amount]:
+    return [a for a in q.message.amounts if a.quantity == quantity and q.start <= a.start < q.end]
+
+
 def _amounts_of_scraps(q: Question, quantity: str) -> list[Amount]:
-    found = [a for a in q.message.amounts if a.quantity == quantity and q.start <= a.start < q.end]
+    found = _amounts_in(q, quantity)
     if quantity == "mass":
         return [a for a in found if not _is_of_bran(q, a)]
     return [a for a in found if a.value >= _LEAST_SCRAPS and not a.negative]
@@ -171,9 +181,7 @@ _ON_TOP = Late(
 
 def _depth(q: Question) -> tuple[float | None, float | None]:
     """How deep the layer is and how wide its bucket (m): "5 cm in a 30 cm bucket"."""
-    lengths = [
-        a for a in q.message.amounts if a.quantity == "length" and q.start <= a.start < q.end
-    ]
+    lengths = _amounts_in(q, "length")
     wide = [a for a in lengths if not _WIDE.isdisjoint(q.message.norms[a.end : a.end + 1])]
     deep = [a for a in lengths if a not in wide]
     if len(deep) != 1 or len(wide) > 1:

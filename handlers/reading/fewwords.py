@@ -12,7 +12,7 @@ from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message, read_message
 from handlers.reading.numbers import read_number
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.unitright import in_unit
 from handlers.reading.vocabulary import words_in
 
@@ -100,7 +100,7 @@ def _amended(act: Layer | Drain) -> Amend:
 
 def _only(message: Message, held: frozenset[int], words: frozenset[str] = _SMALL) -> bool:
     """Whether nothing else is said than what is held and such words."""
-    return all(i in held or norm in words for i, norm in enumerate(message.norms))
+    return words.issuperset(unheld(message.norms, held))
 
 
 def _times(last: Layer | Drain, message: Message) -> Amend | None:

@@ -14,7 +14,7 @@ from handlers.reading.leaning import number_meant
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message, read_message
 from handlers.reading.numbers import read_number
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 _RULE = "a few words that go on from a record"
@@ -45,16 +45,17 @@ def goes_on(message: Message) -> Observe | Layer | Drain | None:
         signs = _further_signs(last, message)
         new = tuple(sign for sign in signs if sign not in last.signs)
         return Observe(signs=new, bin=last.bin, on=message.today, rules=(_RULE,)) if new else None
-    own = isinstance(last, Layer) and last.member in (None, message.context.sender)
-    if not own or not isinstance(last, Layer) or last.bin is None or message.amounts:
+    if not isinstance(last, Layer) or last.bin is None or message.amounts:
+        return None
+    if last.member not in (None, message.context.sender):
         return None
     further = _further_scraps(last, message)
     return further and replace(further, bin=last.bin, on=last.on, rules=(_RULE,))
 
 
 _TAKEN_OUT = Late(
-    r"(?:(?:ok|i|we|have|'ve|ive|now|just|and|so|,) )*(?:removed|took|taken|drained|poured|emptied|"
-    r"drew|drawn) (?:it|that|some|them|(?:the |all the )?(?:water|liquid|juice))"
+    rf"(?:(?:ok|i|we|have|'ve|ive|now|just|and|so|,) )*(?:{'|'.join(sorted(_REMOVED))}) "
+    r"(?:it|that|some|them|(?:the |all the )?(?:water|liquid|juice))"
     r"(?: (?:out|off|away|all|now|[,:.-]))* (?:(?:about|it was|that was|got|around) )*qmuch"
 )
 
@@ -83,7 +84,7 @@ def _further_signs(last: Observe, message: Message) -> Sequence[Sign]:
         seen = list(read_message(f"{colours[0]} mould", message.context).signs)
         return [each.sign for each in seen] if _OF_SIGNS.issuperset({*norms} - {*colours}) else ()
     held = indexes(seen)
-    rest = [norm for i, norm in enumerate(norms) if i not in held]
+    rest = unheld(norms, held)
     return [each.sign for each in seen] if seen and _OF_SIGNS.issuperset(rest) else ()
 
 
@@ -100,7 +101,7 @@ def _further_scraps(last: Layer, message: Message) -> Layer | None:
     if number and not number.word and norms[number.end : number.end + 1] == ["of"]:
         amount = number_meant(number.value, message)
         held |= {*range(1, number.end)}
-    rest = {norm for i, norm in enumerate(norms) if i not in held}
+    rest = {*unheld(norms, held)}
     lone = norms[0] == "and" and rest.isdisjoint(_COUNTED | _FURTHER - {"and"}) and amount is None
     if lone or not _OF_SCRAPS.issuperset(rest):
         return None  # "and chicken" may ask
@@ -136,11 +137,11 @@ def things_in(message: Message) -> Layer | Unsure | None:
         return None
     start = number.end if number else 0
     held = indexes(items)
-    lead = {norm for i, norm in enumerate(norms[: last.end]) if i >= start and i not in held}
+    lead = unheld(norms, held, start, last.end)
     between = norms[last.end : ref.start]
     behind = [norm for i, norm in enumerate(norms) if i >= ref.end and norm not in ".!☺"]
     day = next((d for d in message.days if d.start == ref.end and d.end == len(norms)), None)
-    whole = lead <= _LED and between and _INTO.issuperset(between) and (not behind or day)
+    whole = _LED.issuperset(lead) and between and _INTO.issuperset(between) and (not behind or day)
     made = makeup(items)
     if not whole or made is None:
         return None

@@ -99,8 +99,8 @@ def _is_told(message: Message) -> bool:
 def _day(phrase: Phrase) -> date:
     """The day that is meant: one that is over only where it was sealed or buried then."""
     [day] = phrase.days
-    is_plan = not _DONE.isdisjoint(phrase.tokens) and "if" not in phrase.tokens
-    return day.past if is_plan else coming(day.past, day.future, phrase.message.today)
+    is_done = not _DONE.isdisjoint(phrase.tokens) and "if" not in phrase.tokens
+    return day.past if is_done else coming(day.past, day.future, phrase.message.today)
 
 
 _DONE = words_in("sealed closed buried dug")

@@ -3,13 +3,15 @@
 from collections.abc import Sequence
 from re import IGNORECASE
 
-from handlers.reading.acts import Accept, Act, Amend, Ask, Context, Decline, Done, Later, Retract
+from handlers.reading.acts import Accept, Act, Amend, Ask, Decline, Done, Later, Retract
 from handlers.reading.amending import SORRY, word_count
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Refusing, Taking
 from handlers.reading.late import Late
-from handlers.reading.message import Message, read_message
+from handlers.reading.message import Message
 from handlers.reading.partright import BY_PART
+from handlers.reading.plans import Reading
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 PASSING_ON = Accept | Decline | Taking | Refusing
@@ -41,18 +43,18 @@ _IS = words_in("was were is are went should 's")
 _CORRECTING = SORRY | words_in("no nope make meant correction")
 
 
-def asks_neighbours(body: str, context: Context, acts: Sequence[Act | Plan]) -> bool:
+def asks_neighbours(said: Reading, acts: Sequence[Act | Plan]) -> bool:
     """Whether it asks those in the room, of neither bins and amounts nor what was said before."""
-    if context.to_bot or not all(isinstance(act, Ask) for act in acts):
+    if said.context.to_bot or not all(isinstance(act, Ask) for act in acts):
         return False
-    if _ASKING.search(body.replace("’", "'")) is None:
+    if _ASKING.search(said.text.replace("’", "'")) is None:
         return False
-    message = read_message(body, context)
+    message = said.message
     if any(b.known for b in message.bins) or message.measured():
         return False
     if message.has(_CRAFT | _BOOKED):
         return False
-    held = {i for member in message.members for i in range(member.start, member.end)}
+    held = indexes(message.members)
     return any(
         word.kind != "number" and word.norm not in _OF_RECORD
         for i, word in enumerate(message.words)

@@ -31,12 +31,13 @@ def not_of_these(message: Message) -> Retract | None:
     refs = [ref for ref in message.bins if ref.known and ref.name]
     if not 0 < len(refs) < 3 or len(message.sentences) != 1:
         return None
-    text = plain_text(message, days=True)
+    text, bin = plain_text(message, days=True), refs[0].name
     if match := _UNDONE.search(text):
-        return Retract(bin=refs[0].name, undone=_KINDS[match["deed"]], rules=("it was not done",))
+        what = _KINDS[match["deed"]]
+        return Retract(what=what, bin=bin, of_bin="undone", rules=("it was not done",))
     if not isinstance(message.context.last, Bury | Drain | Seal | Layer):
         return None
     if _ONLY.search(text):
-        return Retract(only=refs[0].name, rules=("of this bin alone",))
+        return Retract(bin=bin, of_bin="only", rules=("of this bin alone",))
     refused = message.norms[0] in ("no", "nope", "not") and _NOT.search(text)
-    return Retract(but=refs[0].name, rules=("not of this bin",)) if refused else None
+    return Retract(bin=bin, of_bin="not", rules=("not of this bin",)) if refused else None

@@ -4,6 +4,7 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Act, Bury, Drain, Open, Seal
+from handlers.reading.days import Day
 from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message
 from handlers.reading.observations import ON_IT
@@ -12,7 +13,7 @@ from handlers.reading.passing import BY_NAME
 from handlers.reading.restarts import RESTARTED
 from handlers.reading.rightwrong import BY_FORM as PUT_RIGHT
 from handlers.reading.scraps import WITHIN
-from handlers.reading.spans import indexes
+from handlers.reading.spans import accounted, indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 BY_FORM = frozenset({BY_NAME, FLATLY, INTRODUCED, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
@@ -43,16 +44,16 @@ def plain_report(message: Message) -> type[Act] | None:
     several = name is None and "both" in message.norms[:end]
     if not several and (name is None or not message.bins[0].plain):
         return None
-    dated, measured = indexes(message.days), indexes(message.amounts)
+    told = accounted(message.norms, message.amounts, message.days, message.bins)
+    dating = {i - 1 for i, piece in enumerate(told) if isinstance(piece, Day)}
     rest = [
-        norm
-        for i, norm in enumerate(message.norms)
-        if not start <= i < end and i not in dated and i not in measured and norm not in _BESIDE
-        if not (norm == "on" and i + 1 in dated)
+        piece
+        for i, piece in enumerate(told)
+        if isinstance(piece, str) and piece not in _BESIDE and not (piece == "on" and i in dating)
     ]
     rest = [norm for norm in rest if norm != "both"] if several else rest
     deed = _DEEDS.get(rest[0]) if rest and rest[0] in message.norms[:start] else None
-    if deed is None or (len(rest) == 1 and not measured):
+    if deed is None or (len(rest) == 1 and not message.amounts):
         return deed
     behind = not several and all(a.quantity == "volume" and a.start >= end for a in message.amounts)
     whole = behind and len(message.amounts) < 2
@@ -77,8 +78,9 @@ def led_by(message: Message) -> str | None:
         return None
     if not _TAGS.isdisjoint(message.norms[second.start : second.end]):
         return None  # "added 3 kg of bread, didn't I?"
-    held = indexes(message.days, message.amounts, message.items, message.bins)
-    rest = {norm for i, norm in enumerate(message.norms[: first.end]) if i not in held}
+    spans = (message.items, message.days, message.amounts, message.bins)
+    told = accounted(message.norms, *spans, end=first.end)
+    rest = {piece for piece in told if isinstance(piece, str)}
     kind = _LED[deeds[0]]
     measured = [a for a in message.amounts if a.end <= first.end and not a.negative]
     whole = bool(measured) if kind != "seal" else not measured
@@ -107,7 +109,7 @@ def _is_led(act: Act, message: Message) -> bool:
     if len(refs) != 1 or not refs[0].plain or not refs[0].known or refs[0].name != act.bin:
         return False
     held = indexes(refs, message.days)
-    rest = [message.norms[i] for i in range(clause.start, clause.end) if i not in held]
+    rest = unheld(message.norms, held, clause.start, clause.end)
     return [norm for norm in rest if norm not in _BESIDE] == ["buried"]
 
 

@@ -88,7 +88,29 @@ _CUES = Cues(dict(_READERS))
 
 def read(text: str, context: Context) -> tuple[Act | Plan, ...]:
     """What a message arranges, and the acts that the rest of it means."""
-    said = _Said(text, context)
+    return Reading(text, context).acts
+
+
+@dataclass
+class Reading:
+    """A text, read into words and marks, and from these into acts, once somebody asks for them."""
+
+    text: str
+    context: Context
+
+    @cached_property
+    def message(self) -> Message:
+        """The words of all of it, with their marks."""
+        return read_message(self.text, self.context)
+
+    @cached_property
+    def acts(self) -> tuple[Act | Plan, ...]:
+        """What it arranges, and what the rest of it means."""
+        return _acts(self)
+
+
+def _acts(said: Reading) -> tuple[Act | Plan, ...]:
+    text, context = said.text, said.context
     leans = context.asked or isinstance(context.last, Drain)
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again
@@ -113,23 +135,11 @@ def _is_scrap(message: Message) -> bool:
 
 def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open, ...], str]:
     """What a message arranges, and the rest of its words."""
-    arranged, rest = _arranged(_Said(text, context))
+    arranged, rest = _arranged(Reading(text, context))
     return arranged, rest.text
 
 
-@dataclass
-class _Said:
-    """A text, read into words and marks once somebody asks for them."""
-
-    text: str
-    context: Context
-
-    @cached_property
-    def message(self) -> Message:
-        return read_message(self.text, self.context)
-
-
-def _arranged(said: _Said) -> tuple[tuple[Plan | Ask | Open, ...], _Said]:
+def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
     """What is arranged, and what is left to read: the same where no words of it are taken."""
     context, heard = said.context, _CUES.heard(said.text[:READ_AT_MOST].casefold())
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
@@ -145,7 +155,7 @@ def _arranged(said: _Said) -> tuple[tuple[Plan | Ask | Open, ...], _Said]:
     return tuple(one.plan for one in found), _without(found, said)
 
 
-def _without(found: Sequence[Found], said: _Said) -> _Said:
+def _without(found: Sequence[Found], said: Reading) -> Reading:
     """What was said without the words of what was found in it."""
     own = sorted((one for one in found if not one.aside), key=lambda one: -one.start)
     if not own:
@@ -154,7 +164,7 @@ def _without(found: Sequence[Found], said: _Said) -> _Said:
     for one in own:
         first, last = words[one.start], words[one.end - 1]
         rest = f"{rest[: first.start]} {rest[last.end :]}"
-    return _Said(rest, said.context)
+    return Reading(rest, said.context)
 
 
 def _beside_records(found: Sequence[Found], acts: Sequence[Act]) -> list[Found]:

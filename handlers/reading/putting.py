@@ -16,7 +16,7 @@ from handlers.reading.lookalikes import (
     names_other_thing,
 )
 from handlers.reading.quantities import scrap_amounts
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 _STRONG = frozenset(
@@ -145,7 +145,7 @@ def _names_only_bin(group: Group) -> bool:
         return True
     first = min((b.start for b in group.bins if b.start >= group.verb.end), default=group.verb.end)
     held = indexes(group.days)
-    between = {group.message.norms[i] for i in range(group.verb.end, first) if i not in held}
+    between = {*unheld(group.message.norms, held, group.verb.end, first)}
     return between <= _TO_BIN
 
 

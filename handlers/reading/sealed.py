@@ -10,7 +10,7 @@ from handlers.reading.groups import Group, sentence_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.peeks import is_shut_again
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.told import bin_of, day_of, is_ahead, said_day
 from handlers.reading.unnamed import is_of_unnamed_bin
 from handlers.reading.vocabulary import words_in
@@ -105,7 +105,7 @@ def _is_dated(group: Group) -> bool:
     if day is None or verb is None or day.start < verb.end:
         return False
     held = indexes(group.bins)
-    between = {group.message.norms[i] for i in range(verb.end, day.start) if i not in held}
+    between = {*unheld(group.message.norms, held, verb.end, day.start)}
     return between <= {"it", "the", "on", "up"}
 
 

@@ -66,7 +66,7 @@ def _told(message: Message) -> Amount | None:
     return warm[0] if len(warm) == 1 else None
 
 
-def _is_of_soil(message: Message, amount: Amount, held: frozenset[int] | set[int]) -> bool:
+def _is_of_soil(message: Message, amount: Amount, held: frozenset[int]) -> bool:
     behind = [norm for norm in message.norms[amount.end : amount.end + 3] if norm != "the"]
     if behind[:1] == ["in"] and not SOIL.isdisjoint(behind[1:2]):  # "8 degrees in the soil"
         return True

@@ -5,7 +5,7 @@ Every word is accounted for, so that no score is asked: an amount stands beside 
 things behind it, and what carries them in between.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from itertools import pairwise
@@ -21,6 +21,7 @@ from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.people import MemberRef
+from handlers.reading.spans import accounted
 from handlers.reading.vocabulary import words_in
 
 RULE = "amounts straight into bins"
@@ -33,6 +34,7 @@ _JOINTS = (_PUT | _WENT) | words_in(
 _LED = words_in("in into to")
 _EACH, _SAME, _NOUGHT = words_in("each"), words_in("ditto same"), words_in("nowt nil nothing none")
 _SAID = _EACH | _SAME | _NOUGHT
+_WORDS = _JOINTS | _SAID
 _OF_LIQUID = words_in("ml mls mil mils millilitre millilitres cl floz")
 _POURED = words_in("cup cups mug mugs jug jugs bottle bottles glass glasses spoon spoons tbsp tsp")
 """Vessels that liquid is drawn into as well."""
@@ -68,8 +70,8 @@ def straight(message: Message) -> tuple[Layer | Unsure, ...]:
         return ()
     if any(c.sense in _UNTOLD for c in message.clauses) or any(s.asked for s in message.sentences):
         return ()
-    pieces = list(_pieces(message))
-    shares = [] if None in pieces else _shares([p for p in pieces if p is not None])
+    pieces = _pieces(message, doers)
+    shares = [] if pieces is None else _shares(pieces)
     _go_on(shares, message)
     if not shares or not (doers or _tell_themselves(shares, message)):
         return ()
@@ -109,40 +111,40 @@ def _doers(message: Message) -> MemberRef | None:
     return None
 
 
-def _pieces(message: Message) -> Iterator[_Piece | None]:
-    """What stands in a row; None for a word that says something else."""
-    spans: Mapping[int, Amount | BinRef | Item | Day] = {
-        span.start: span
-        for spans in (message.items, message.days, message.amounts, message.named, message.bins)
-        for span in spans
-    }
-    behind, last = 0, None
-    doers = _doers(message)
-    for i, norm in enumerate(message.norms):
-        if i < behind or (doers and doers.start <= i < doers.end):
-            continue
-        if doers and message.norms[i : i + 2] == ["half", "each"]:
-            behind = i + 2
-            continue
-        if norm in _SAID:
-            yield norm
-        elif span := spans.get(i):
-            behind = span.end
-            last = span if isinstance(span, Amount) else last
-            yield span
-        elif last and (number := _in_unit_of(last, message, i)):
-            behind = number.end
-            yield number
-        elif norm not in _JOINTS:
-            yield None
+def _pieces(message: Message, doers: MemberRef | None) -> list[_Piece] | None:
+    """What stands in a row; None if any word says something else."""
+    norms = message.norms
+    marks = (message.items, message.days, message.amounts, message.named, message.bins)
+    spans = [span for some in marks for span in some if norms[span.start] not in _SAID]
+    told = accounted(norms, _numbers(message), spans, _doing(doers, norms))
+    if any(isinstance(piece, str) and piece not in _WORDS for piece in told):
+        return None
+    return [p for p in told if not isinstance(p, MemberRef) and p not in _JOINTS]
+
+
+def _doing(doers: MemberRef | None, norms: Sequence[str]) -> list[MemberRef]:
+    """The words that say who did it, and that they did "half each"."""
+    if doers is None:
+        return []
+    halves = [i for i in range(len(norms) - 1) if norms[i : i + 2] == ["half", "each"]]
+    return [*(doers._replace(start=i, end=i + 2) for i in halves), doers]
+
+
+def _numbers(message: Message) -> Iterator[Amount]:
+    """The numbers that are in the unit of the amount before them."""
+    ends = [*(amount.start for amount in message.amounts[1:]), len(message.words)]
+    for last, end in zip(message.amounts, ends, strict=True):
+        for i in range(last.end, end):
+            if message.norms[i] not in _SAID and (number := _in_unit_of(last, message, i)):
+                yield number
 
 
 def _in_unit_of(last: Amount, message: Message, i: int) -> Amount | None:
     """The number at word i in the unit of the amount before it: "2 tubs in green, 1 in bin 2"."""
     number = read_number(message.words, i)
-    told = read_number(message.words, last.start)
     if number is None or number.value <= 0 or last.size or last.counted:
         return None
+    told = read_number(message.words, last.start)
     one = last.value / told.value if told and told.value else last.value
     value = number.value * one
     alike = last.value / _ALIKE <= value <= last.value * _ALIKE

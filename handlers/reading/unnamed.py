@@ -8,7 +8,7 @@ from collections.abc import Collection, Sequence
 
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.spans import indexes
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 _MEANT = words_in("it its them they her him everything lot mine ours contents")
@@ -86,7 +86,7 @@ def is_seen_in_unnamed_bin(groups: Sequence[Group], k: int) -> bool:
 def is_only_of_bin(message: Message, start: int, end: int) -> bool:
     """Whether words[start:end] name nothing but signs, and what they are seen on in a bin."""
     held = indexes(message.signs, message.days)
-    said = {message.norms[i] for i in range(start, end) if i not in held}
+    said = {*unheld(message.norms, held, start, end)}
     return said <= _SEEN_AMONG and said.isdisjoint(("this", "that"))
 
 
@@ -107,4 +107,4 @@ def _words(group: Group, place: Collection[int] = ()) -> list[str]:
     held = indexes(group.days, group.amounts, message.members) | set(place)
     if group.verb is not None:
         held |= set(range(group.verb.start, group.verb.end))
-    return [message.norms[i] for i in range(group.start, group.end) if i not in held]
+    return unheld(message.norms, held, group.start, group.end)

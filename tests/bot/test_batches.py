@@ -8,7 +8,8 @@ import pytest
 
 from bot import hearing
 from bot.turn import SORRY, work_off
-from handlers.reading.read import read
+from handlers.reading.acts import Context
+from handlers.reading.plans import Reading
 from storage import inbox, rooms
 from storage.database import Database
 from storage.errors import StorageRefused
@@ -78,8 +79,12 @@ async def test_a_refusal_in_the_midst_of_a_backlog_undoes_all_of_it(tmp_path: Pa
 async def test_an_event_that_fails_takes_no_neighbour_along(
     db: Database, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    real = read
-    monkeypatch.setattr(hearing, "read", lambda body, of: real(body, of) if body != "2" else 1 / 0)
+    def reads(body: str, of: Context) -> Reading:
+        if body == "2":
+            raise ZeroDivisionError
+        return Reading(body, of)
+
+    monkeypatch.setattr(hearing, "Reading", reads)
     words = ["added 1 kg scraps to the shed bin", "2", "added 3 kg scraps to the shed bin"]
     talk = [said(body) for body in words]
     async with db.transaction():

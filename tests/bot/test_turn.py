@@ -185,7 +185,7 @@ async def test_one_event_that_fails_is_owned_up_to_and_stops_nobody(
     room: TalkingRoom, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
 ) -> None:
     with monkeypatch.context() as broken:
-        broken.setattr(hearing, "read", lambda body, _: {}[body])
+        broken.setattr(hearing, "Reading", lambda body, _: {}[body])
         [sorry] = await room.says("added 2 kg scraps to the shed", event="$m")
     assert sorry.body == SORRY
     assert "event $m: KeyError at turn.py:" in caplog.text

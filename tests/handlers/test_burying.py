@@ -5,7 +5,8 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Amend, Bury, Layer, Open, Seal, from_json
+from handlers.reading.actjson import from_json
+from handlers.reading.acts import Amend, Bury, Layer, Open, Seal
 from storage.database import Database
 from tests.group import Group
 from tests.room import TalkingRoom

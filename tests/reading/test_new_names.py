@@ -2,7 +2,8 @@
 
 import pytest
 
-from handlers.reading.acts import Amend, Drain, Layer, Open, Retract, Seal, Set, as_json
+from handlers.reading.actjson import as_json
+from handlers.reading.acts import Amend, Drain, Layer, Open, Retract, Seal, Set
 from handlers.reading.plans import read
 from tests.reading.context import acts, group
 

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handlers.reading.acts import as_json
+from handlers.reading.actjson import as_json
 from handlers.reading.explain import explain
 from handlers.reading.read import read
 from tests.reading.context import acts, group

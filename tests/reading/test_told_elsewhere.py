@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from handlers.reading.acts import as_json
+from handlers.reading.actjson import as_json
 from tests.reading.context import acts
 
 TUESDAY = date(2026, 6, 16).isoformat()
