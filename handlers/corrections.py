@@ -5,11 +5,11 @@ from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
 from handlers import nosuchbin, unsure
-from handlers.answer import Answer, Handler, Query, Turn
+from handlers.answer import Answer, Handler, Turn
+from handlers.asking import is_meant
 from handlers.describing import describe
-from handlers.layers import right_amount
 from handlers.onoffer import taken_on
-from handlers.phrasing import capital, day, the, whose
+from handlers.phrasing import capital, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -171,20 +171,7 @@ async def _anothers(act: Amend, turn: Turn) -> Answer | None:
     last = max((e for e in lasts if e and not e.struck), key=lambda e: e.id, default=None)
     if last is None or _corrected(last, act) is None:
         return None
-    return is_meant(replace(act, of=last.event), last, "The last record", turn)
-
-
-def is_meant(act: Amend, last: Entry, which: str, turn: Turn) -> Answer:
-    """Which record would be corrected, and whether it is meant."""
-    right = right_amount(act, turn)
-    if act.what and act.on:
-        right = day(act.on, turn.today)
-    correct = f"correct it to {right}" if right else "correct it"
-    record = f"{which} is {whose(last.writer, turn.sender)}: {describe(last, turn)}."
-    return Answer(
-        say=f"{record} Shall I {correct}?",
-        query=Query.about(act, lacks="yes"),
-    )
+    return is_meant(act, [last], turn)
 
 
 async def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:

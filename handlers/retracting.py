@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Handler, Query, Turn
+from handlers.asking import is_meant
 from handlers.corrections import (
     ARRANGED,
     LAST_IS_MEANT,
@@ -17,7 +18,7 @@ from handlers.corrections import (
     written_anew,
 )
 from handlers.describing import describe
-from handlers.phrasing import the, whose
+from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
@@ -114,7 +115,7 @@ async def _whose(turn: Turn) -> Answer:
     members = [] if turn.refers_to else await turn.book.members()
     lasts = [last for one in members if (last := await last_lately(replace(turn, sender=one.name)))]
     last = max((one for one in lasts if not one.struck), key=lambda one: one.id, default=None)
-    return await _is_meant(last, "The last record", turn) if last else Answer(say=NOTHING_THERE)
+    return await _is_meant(last, turn) if last else Answer(say=NOTHING_THERE)
 
 
 async def _taken_out(kinds: Shares, such: Sequence[Entry], turn: Turn, carry_on: Handler) -> Answer:
@@ -138,7 +139,7 @@ async def _last_of(made_of: Shares, turn: Turn, carry_on: Handler) -> Answer | N
         return None
     if last.writer == turn.sender:
         return await _taken_out(made_of, [last], turn, carry_on)
-    return await _is_meant(last, "The last record of such scraps", turn, made_of)
+    return await _is_meant(last, turn, "last record of such scraps", made_of)
 
 
 def _holds(made_of: Shares, entry: Entry) -> bool:
@@ -162,20 +163,17 @@ async def _last_in(name: str, turn: Turn) -> Answer:
     last = max(standing, key=lambda one: one.id, default=None)
     if bin is None or last is None:
         return Answer(say=NOTHING_THERE)
-    return await _is_meant(last, f"The last record in {the(bin.name)}", turn)
+    return await _is_meant(last, turn, "last record there")
 
 
-async def _is_meant(last: Entry, which: str, turn: Turn, made_of: Shares | None = None) -> Answer:
-    """Which record would be struck out, or be without such scraps, and whether it is meant."""
+async def _is_meant(
+    last: Entry, turn: Turn, called: str = "last record", made_of: Shares | None = None
+) -> Answer:
+    """Whether that message's record is to be struck out, or to be without such scraps."""
     theirs = await turn.book.of_event(last.event)
-    words = listed([describe(entry, turn) for entry in theirs])
-    act = Retract(of=last.event, materials=made_of)
     part = made_of is not None and left_without(made_of, last) is not None
-    deed = "take them out of it" if part else "strike it out"
-    return Answer(
-        say=f"{which} is {whose(last.writer, turn.sender)}: {words}. Shall I {deed}?",
-        query=Query.about(act, lacks="yes"),
-    )
+    deed = "take them out of it" if part else None
+    return is_meant(Retract(materials=made_of), theirs, turn, called=called, deed=deed)
 
 
 async def told_right(act: Amend, turn: Turn, carry_on: Handler) -> Answer | None:
