@@ -9,12 +9,13 @@ from handlers.bins import unknown
 from handlers.care import Care, care_of
 from handlers.due_reasons import why_due
 from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on, root_of
+from handlers.people import is_same
 from handlers.phrasing import capital, clock, day, span, the, when
 from handlers.practice.days import DRAIN, FERMENT, FILL
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
 from handlers.reading.duequestions import LATE
-from handlers.state import BinState, look_up
+from handlers.state import BinState, states_of
 from storage.book import Book
 from storage.rows import Due
 
@@ -33,8 +34,8 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     dues = [due for due in await turn.book.dues(until=act.on) if is_shown_on(due, turn.today)]
     state = None
     if act.bin:
-        states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
-        state = next((one for one in states if _is_called(one, act.bin)), None)
+        states = await states_of(turn.book, turn.today)
+        state = next((one for one in states if is_same(one.bin.name, act.bin)), None)
         if state is None and states:
             return unknown(act.bin, states)
         dues = [due for due in dues if is_of(due, act.bin)]
@@ -68,10 +69,6 @@ async def _none_yet(what: str, bin: str | None, turn: Turn) -> str | None:
         return None
     said = "Not yet." if bin else f"No bin is ready to {what} yet."
     return "\n".join([said, *await calendar(turn.book, coming, turn.today)])
-
-
-def _is_called(state: BinState, name: str) -> bool:
-    return state.bin.name.casefold() == name.casefold()
 
 
 def _nothing(act: Ask, turn: Turn, state: BinState | None) -> str:
@@ -113,7 +110,7 @@ def is_of(due: Due, bin: str) -> bool:
     """Whether a due is of a bin; what members set is of the bins that it names."""
     if due.words:
         return bin.casefold() in due.words.casefold()
-    return due.bin is not None and due.bin.name.casefold() == bin.casefold()
+    return due.bin is not None and is_same(due.bin.name, bin)
 
 
 def is_late(due: Due, today: date) -> bool:

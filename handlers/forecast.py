@@ -17,7 +17,7 @@ from handlers.practice.density import PRESSED_MIXED, SETTLING, capacity_kg, in_b
 from handlers.practice.figure import Refused, number
 from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate, logged_rate
 from handlers.reading.acts import Ask
-from handlers.state import BinState, layer_mass, look_up
+from handlers.state import BinState, layer_mass, states_of
 from storage.rows import Entry, Units
 
 LONGEST_DAYS = 365
@@ -164,7 +164,7 @@ async def asked_bins(act: Ask, turn: Turn) -> Answer:
 
 async def _usual_bin(turn: Turn) -> float:
     """What the group's bins hold, in the middle; an ordinary bin where no size is known."""
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    states = await states_of(turn.book, turn.today)
     sizes = sorted(state.capacity_l for state in states if state.capacity_l)
     return sizes[len(sizes) // 2] if sizes else ORDINARY_BIN.value
 

@@ -5,6 +5,7 @@ from math import ceil
 
 from handlers.answer import Answer, Turn
 from handlers.chosen import choices, reasons
+from handlers.people import is_same
 from handlers.phrasing import length, the, volume
 from handlers.practice.cautions import caution
 from handlers.practice.choices import Choices
@@ -24,7 +25,7 @@ from handlers.practice.trench import (
 )
 from handlers.reading.acts import Ask
 from handlers.reading.trenchsizes import HALF, HALF_FULL
-from handlers.state import BinState, look_up
+from handlers.state import BinState, states_of
 from storage.rows import Units
 
 HOW_MUCH = "How much is there to bury: a bin by its name, so many litres, or so many kilos?"
@@ -151,7 +152,7 @@ async def _to_bury(act: Ask, turn: Turn) -> _ToBury | None:
         return _ToBury(ferment(volume_l=act.volume_l))
     if act.mass_kg is not None:
         return _ToBury(ferment(mass_kg=act.mass_kg, materials=act.materials))
-    known = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    known = await states_of(turn.book, turn.today)
     held = [(state, amount) for state in _meant(act, known, turn) if (amount := _held(state, act))]
     if not held:
         return None
@@ -167,7 +168,7 @@ def _meant(act: Ask, known: list[BinState], turn: Turn) -> list[BinState]:
     """The bins that were named; else both or all of those at work; else the ripest."""
     names = act.bins or ((act.bin,) if act.bin else ())
     if names:
-        return [state for state in known if any(_is(state, name) for name in names)]
+        return [state for state in known if any(is_same(state.bin.name, name) for name in names)]
     ripest = _ripest(known, turn)
     if not act.each:
         return ripest
@@ -175,10 +176,6 @@ def _meant(act: Ask, known: list[BinState], turn: Turn) -> list[BinState]:
     if act.each == "all":
         return ripest if len(ripest) > 1 else at_work
     return next((some for some in (ripest, at_work) if len(some) == 2), [])
-
-
-def _is(state: BinState, name: str) -> bool:
-    return state.bin.name.casefold() == name.casefold()
 
 
 def _ripest(states: list[BinState], turn: Turn) -> list[BinState]:

@@ -18,6 +18,7 @@ from handlers.corrections import (
     written_anew,
 )
 from handlers.describing import describe
+from handlers.people import is_same
 from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
@@ -152,7 +153,7 @@ def _may_hold(entry: Entry) -> bool:
 
 
 def _is_in(bin: str, entries: Sequence[Entry]) -> bool:
-    return any(entry.bin and entry.bin.name.casefold() == bin.casefold() for entry in entries)
+    return any(entry.bin and is_same(entry.bin.name, bin) for entry in entries)
 
 
 async def _last_in(name: str, turn: Turn) -> Answer:
