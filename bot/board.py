@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 from bot.style import STYLE
 from handlers.calendar import calendar, is_late, next_of_each
 from handlers.care import care_of
-from handlers.dues import is_shown_on
+from handlers.dues import shown
 from handlers.labels import place
 from handlers.phrasing import capital, day, mass, percent, span, the, volume
 from handlers.state import BinState, fold, look_up
@@ -56,7 +56,7 @@ class Shown:
 async def as_page(book: Book, now: datetime) -> bytes:
     """The board as it stands, with days and hours in the group's zone."""
     today = now.astimezone(ZoneInfo(book.room.zone)).date()
-    dues = [due for due in await book.dues() if is_shown_on(due, today)]
+    dues = await shown(book, today)
     bins = [await _shown(book, bin, dues, today) for bin in await book.bins()]
     present = f"{today:%A} {today.day} {today:%B} {today.year}"
     keepers = {shown.state.bin: shown.state.keeper for shown in bins}

@@ -5,7 +5,8 @@ book, but not the day.
 """
 
 import logging
-from datetime import datetime, time, timedelta
+from datetime import date, datetime, time, timedelta
+from functools import partial
 from urllib.parse import quote
 from zoneinfo import ZoneInfo
 
@@ -81,16 +82,7 @@ class Notices:
             return False
         follows = before is not None and before.row
         day = before.shown_on if before and follows and quiet else today
-        async with self._db.transaction():
-            book = Book(self._db, room)
-            if before is None and not await book.dues():
-                return False
-            words = await notice(book, day)
-            if before and words == before.shown:
-                await notices.set_shown_on(self._db, room, day)
-                return False
-            await notices.put(self._db, room, before, words, day, now)
-        return True
+        return await self._db.at_once(partial(_put_up, room, before, day, now))
 
     async def _pin(self, room: Room, shown: Notice, now: datetime) -> None:
         """Hang the notice at the top of the room, or say once how that can be allowed."""
@@ -121,6 +113,21 @@ class Notices:
         levels = known.power_levels if known else None
         own = self._client.user_id
         return bool(levels and levels.can_user_send_state(own, PINNED))
+
+
+async def _put_up(
+    room: Room, before: Notice | None, day: date, now: datetime, db: Database
+) -> bool:
+    """Post or edit the notice as it is on a day; whether it shows anything new."""
+    book = Book(db, room)
+    if before is None and not await book.dues():
+        return False
+    words = await notice(book, day)
+    if before and words == before.shown:
+        await notices.set_shown_on(db, room, day)
+        return False
+    await notices.put(db, room, before, words, day, now)
+    return True
 
 
 def _is_night(room: Room, now: datetime) -> bool:

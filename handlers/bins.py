@@ -4,7 +4,7 @@ from collections.abc import Collection, Sequence
 
 from handlers.answer import Answer, Query, Turn
 from handlers.due_reasons import why_due
-from handlers.dues import TURNS, done_to_it, is_shown_on
+from handlers.dues import TURNS, done_to_it, shown
 from handlers.people import is_same
 from handlers.phrasing import capital, day, how_full, mass, spoon, starter, the, volume, when
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
@@ -120,10 +120,8 @@ async def about(act: Ask, turn: Turn) -> Answer:
     if chosen:
         dues = [
             due
-            for due in await turn.book.dues()
-            if due.bin == chosen[0].bin
-            and is_shown_on(due, turn.today)
-            and not (due.what in TURNS and due.from_day > turn.today)
+            for due in await shown(turn.book, turn.today)
+            if due.bin == chosen[0].bin and not (due.what in TURNS and due.from_day > turn.today)
         ]
         why = [*filled_step(chosen[0]), *await why_due(turn.book, dues, turn.today)]
         return Answer(say="\n".join(_card(chosen[0], dues, turn)), why=why)

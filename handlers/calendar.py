@@ -8,7 +8,7 @@ from handlers.answer import Answer, Turn
 from handlers.bins import unknown
 from handlers.care import Care, care_of
 from handlers.due_reasons import why_due
-from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on, root_of
+from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, root_of, shown
 from handlers.people import is_same
 from handlers.phrasing import capital, clock, day, span, the, when
 from handlers.practice.days import DRAIN, FERMENT, FILL
@@ -31,7 +31,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     """What is due: of one bin or all, for one member or everybody, by a day, between two, or at
     any time.
     """
-    dues = [due for due in await turn.book.dues(until=act.on) if is_shown_on(due, turn.today)]
+    dues = await shown(turn.book, turn.today, act.on)
     state = None
     if act.bin:
         states = await states_of(turn.book, turn.today)
@@ -192,7 +192,7 @@ def together(dues: Iterable[Due], care: Care) -> str:
 
 async def notice(book: Book, today: date) -> str:
     """The calendar as it hangs in the room: by dates, so that it is as true tomorrow."""
-    dues = next_of_each([due for due in await book.dues() if is_shown_on(due, today)])
+    dues = next_of_each(await shown(book, today))
     care = await care_of(book, dues, today)
     ordered = sorted(dues, key=lambda due: (not is_late(due, today), due.to_day, *about(due)))
     lines = []

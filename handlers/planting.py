@@ -10,7 +10,7 @@ from handlers.phrasing import capital, span, temperature, the
 from handlers.practice.days import COLDEST, HOTTEST, Window
 from handlers.reading.acts import Observe
 from handlers.state import new_run
-from storage.rows import Entry, NewEntry
+from storage.rows import Entry
 
 LONGEST_WAIT = timedelta(days=120)
 """So far back a burial is looked for whose soil may still wait to be planted."""
@@ -38,7 +38,15 @@ async def measured(act: Observe, turn: Turn) -> Answer:
         return SILENCE
     whys = {line: None for _, window in waiting for line in reasons(window, turn.book.room)}
     return Answer(
-        entries=[_with_soil(burial, act.celsius, turn) for burial, _ in waiting],
+        entries=[
+            burial.anew(
+                turn.now,
+                cause=turn.cause,
+                replaces=burial.id,
+                facts=replace(burial.facts, celsius=act.celsius),
+            )
+            for burial, _ in waiting
+        ],
         strikes=[burial for burial, _ in waiting],
         say="\n".join(_said(burial, window, act.celsius, turn) for burial, window in waiting),
         why=list(whys),
@@ -55,20 +63,3 @@ def _is_meant(act: Observe, burial: Entry) -> bool:
 def _said(burial: Entry, window: Window, celsius: float, turn: Turn) -> str:
     name = capital(the(burial.bin.name)) if burial.bin else "A bin"
     return f"{name} is in the ground. {plant_there(window, celsius, turn)}"
-
-
-def _with_soil(burial: Entry, celsius: float, turn: Turn) -> NewEntry:
-    """The burial written anew, with the soil's temperature."""
-    return NewEntry(
-        act=burial.act,
-        event=burial.event,
-        cause=turn.cause,
-        said_at=burial.said_at,
-        written_at=turn.now,
-        bin=burial.bin.name if burial.bin else None,
-        member=burial.member,
-        writer=burial.writer,
-        on=burial.on,
-        facts=replace(burial.facts, celsius=celsius),
-        replaces=burial.id,
-    )

@@ -11,6 +11,7 @@ from handlers.corrections import (
     NOTHING_THERE,
     PASSING,
     last_lately,
+    last_of_all,
     struck_words,
     targets_of,
     undo,
@@ -25,9 +26,10 @@ from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amending import UNDONE
 from handlers.reading.onlywrong import ONLY_WRONG, WRONG_BIN
+from handlers.spokenof import is_of_sender
 from handlers.state import look_up
 from handlers.whichrecord import left_without
-from storage import inbox, outbox
+from storage import outbox
 from storage.rows import Entry
 
 STRUCK_ALREADY = (
@@ -113,9 +115,7 @@ def _struck_alone(back: Answer, turn: Turn) -> Answer:
 
 async def _whose(turn: Turn) -> Answer:
     """Whose the group's last record is, and whether it is meant."""
-    members = [] if turn.refers_to else await turn.book.members()
-    lasts = [last for one in members if (last := await last_lately(replace(turn, sender=one.name)))]
-    last = max((one for one in lasts if not one.struck), key=lambda one: one.id, default=None)
+    last = None if turn.refers_to else await last_of_all(turn)
     return await _is_meant(last, turn) if last else Answer(say=NOTHING_THERE)
 
 
@@ -185,7 +185,7 @@ async def told_right(act: Amend, turn: Turn, carry_on: Handler) -> Answer | None
     if last is None or not last.struck or last.struck_by != await answered_last(turn):
         return None
     again = await written_anew(last, act, turn, carry_on)
-    if not again.entries or not await _is_of_sender(last.struck_by or "", turn):
+    if not again.entries or not await is_of_sender(last.struck_by or "", turn):
         return None
     return replace(again, strikes=[entry for entry in again.strikes if not entry.struck])
 
@@ -193,19 +193,13 @@ async def told_right(act: Amend, turn: Turn, carry_on: Handler) -> Answer | None
 async def restored(turn: Turn) -> Answer:
     """What the sender has just struck out or corrected stands again; silence where nothing was."""
     event = turn.refers_to or await answered_last(turn)
-    if event is None or not (await _is_of_sender(event, turn) or await _struck_own(event, turn)):
+    if event is None or not (await is_of_sender(event, turn) or await _struck_own(event, turn)):
         return SILENCE
     again = await _struck_back(event, turn)
     last = await turn.book.last_by(turn.sender)
-    if not again.entries and last and last.struck_by and await _is_of_sender(last.struck_by, turn):
+    if not again.entries and last and last.struck_by and await is_of_sender(last.struck_by, turn):
         again = await _struck_back(last.struck_by, turn)  # behind "struck out already"
     return again if again.entries else SILENCE
-
-
-async def _is_of_sender(event: str, turn: Turn) -> bool:
-    said = await inbox.trace(turn.book.db, turn.book.room.address, event)
-    user = said.sender if said else None
-    return user is not None and await turn.book.name_of(user) == turn.sender
 
 
 async def _struck_own(event: str, turn: Turn) -> bool:

@@ -15,13 +15,11 @@ from handlers.keepers import Custody, custody_of, last_day
 from handlers.phrasing import capital, day, span, the
 from handlers.rotas import RotaState, rotas_of
 from handlers.state import look_up
-from handlers.turns import Stint
+from handlers.turns import DAY, Stint
 from storage.absences import away_on
 from storage.custody import last_heard
 from storage.moments import local_day
 from storage.rows import Bin, Due, Entry, Facts, NewEntry
-
-DAY = timedelta(days=1)
 
 TOLD_LATE = timedelta(days=4)
 """What could not be told on its day, since the bot was away, is told for so long."""
