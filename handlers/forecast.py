@@ -9,7 +9,7 @@ from handlers.answer import Answer, Turn
 from handlers.bins import filled_step, meant
 from handlers.chosen import choices, reasons
 from handlers.filling import outlook_of
-from handlers.phrasing import capital, day, mass, rough_mass, the, volume
+from handlers.phrasing import capital, day, mass, rough_mass, the, volume, whole_days
 from handlers.practice.bins import ORDINARY_BIN, Bins, bins
 from handlers.practice.cautions import LIFTED_KG, caution
 from handlers.practice.days import FILL, high_days, seal_by
@@ -111,11 +111,7 @@ def _at_rate(state: BinState, left_kg: float, kg_day: float, turn: Turn) -> Answ
         return Answer(say=f"At {rate} a day {name} takes more than a year: use a smaller bin.")
     on = turn.today + timedelta(days=days)
     lines = [f"At {rate} a day {name} is full about {day(on, turn.today)}."]
-    seal = seal_by(state.run.first_layer or turn.today).end
-    if seal < on:
-        lines.append(
-            f"Seal it by {day(seal, turn.today)} all the same: two weeks of filling are enough."
-        )
+    lines += _sealed_before(on, state, turn.today)
     step = f"{number(left_kg)} kg still fit; at {number(kg_day)} kg a day that is {days} days"
     return Answer(say="\n".join(lines), why=[*filled_step(state), step])
 
@@ -131,12 +127,16 @@ def _words(state: BinState, found: Outlook, today: date) -> str:
     if found.latest:
         until = f"between {first} and {day(found.latest, today)}"
     lines = [f"{name} will be full about {on}; four times in five {until}."]
+    return "\n".join([*lines, *_sealed_before(found.full_on, state, today)])
+
+
+def _sealed_before(full_on: date, state: BinState, today: date) -> list[str]:
+    """A word where a bin is to be sealed before it is full."""
     seal = seal_by(state.run.first_layer or today).end
-    if seal < found.full_on:
-        lines.append(
-            f"Seal it by {day(seal, today)} all the same: two weeks of filling are enough."
-        )
-    return "\n".join(lines)
+    if seal >= full_on:
+        return []
+    enough = f"{whole_days(high_days(FILL))} of filling are enough"
+    return [f"Seal it by {day(seal, today)} all the same: {enough}."]
 
 
 async def asked_bins(act: Ask, turn: Turn) -> Answer:
@@ -206,5 +206,8 @@ def _bins_words(found: Bins, capacity_l: float, units: Units) -> str:
             f"{number(slower.fill_days, 2)} days {slower.bins}."
         )
     if found.fill_days > high_days(FILL):
-        lines.append("A bin should be full in two weeks: smaller ones, or shared ones, do better.")
+        lines.append(
+            f"A bin should be full in {whole_days(high_days(FILL))}: smaller ones, or shared ones, "
+            "do better."
+        )
     return "\n".join(lines)

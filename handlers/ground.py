@@ -15,6 +15,7 @@ from handlers.practice.trench import (
     COVER_ANIMALS,
     DEPTH,
     DEPTH_ANIMALS,
+    LEAST_BED_M,
     Ferment,
     Trench,
     depth_for_m,
@@ -107,7 +108,7 @@ def _other_sides(act: Ask, litres: float, ours: Choices) -> tuple[float | None, 
         deep = depth_for_m(litres, length_m * width_m, cover_m=cover_m, soil_parts=parts)
         return width_m, ceil(deep * 100) / 100
     usual_m = DEPTH_ANIMALS.value if act.animals else ours.depth_cm / 100
-    deep = depth_m or max(usual_m, cover_m + 0.1)
+    deep = depth_m or max(usual_m, cover_m + LEAST_BED_M)
     holds = trench_holds_l(length_m, 1, deep, cover_m=cover_m, soil_parts=parts)
     return (max(litres / holds, NARROWEST_M) if holds else None), depth_m
 
@@ -116,11 +117,11 @@ async def _held_by(act: Ask, turn: Turn) -> Answer:
     """How much a trench with its sides said takes, and whether that is enough."""
     ours, cover_m, found = choices(turn.book.room), _cover_m(act), None
     length_m, width_m = act.length_m or 0.0, act.width_m or 0.0
-    depth_m = act.depth_m or max(ours.depth_cm / 100, cover_m + 0.1)
+    depth_m = act.depth_m or max(ours.depth_cm / 100, cover_m + LEAST_BED_M)
     parts = ours.soil_parts
     litres = trench_holds_l(length_m, width_m, depth_m, cover_m=cover_m, soil_parts=parts)
     if litres <= 0:
-        deep = length(max(DEPTH.value, cover_m + 0.1), turn.units)
+        deep = length(max(DEPTH.value, cover_m + LEAST_BED_M), turn.units)
         raise Refused(
             f"{length(depth_m, turn.units)} deep leaves no room under the soil on top: dig "
             f"{deep} deep or deeper."

@@ -56,7 +56,10 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     if first is None:
         return Answer(say="That moment has passed. Say it again with a day or an hour to come.")
     if plan.until and plan.until < first:
-        return Answer(say=f"There is no such day by {day(plan.until, turn.today)}.")
+        return Answer(
+            say=f"There is no such day by {day(plan.until, turn.today)}. Say it again with a later "
+            "end."
+        )
     facts = Facts(words=plan.words[:MOST_WORDS], hour=hour, rule=plan.rule)
     entry = turn.entry(
         "date", bin=None, facts=facts, on=first, until=plan.until, receiver=plan.for_whom

@@ -263,7 +263,10 @@ async def test_turns_of_another_length_go_on_from_the_present_one(room: TalkingR
 @pytest.mark.parametrize(
     ("said", "answer"),
     [
-        ("put Bram after Zora on the rota", "Zora is not on that rota."),
+        (
+            "put Bram after Zora on the rota",
+            "Zora is not on that rota: say “add Zora to the rota”.",
+        ),
         ("99 weeks per keeper", "A turn lasts from 1 to 90 days: say how long."),
     ],
 )
