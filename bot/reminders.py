@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from bot import unasked
 from handlers import keeping, owndates
-from handlers.care import care_of
+from handlers.care import Care, care_of
 from handlers.digest import Line, called, digest, reminder
 from handlers.due_reasons import why_due
 from handlers.dues import is_news, latest_of_each
@@ -103,7 +103,7 @@ async def _tell_day(address: str, now: datetime, db: Database) -> None:
         news = [due for due in await book.dues(until=today) if is_news(due, today)]
         dues = await _latest(book, news, today)
         care = await care_of(book, dues, today)
-        await _say(book, "digest", digest(dues, today, care), now)
+        await _say(book, "digest", digest(dues, today, care), care, now)
         await unasked.put(book, now)
     await rooms.set_told(db, room, today)
 
@@ -124,7 +124,7 @@ async def _tell_hour(address: str, now: datetime, db: Database) -> None:
     dues = await _latest(book, named, today)
     care = await care_of(book, dues, today)
     lines = [Line(words=reminder(due, care), dues=(due,)) for due in dues]
-    await _say(book, "reminder", lines, now)
+    await _say(book, "reminder", lines, care, now)
 
 
 def _at_this_hour(dues: list[Due], room: Room, now: datetime) -> list[Due]:
@@ -151,7 +151,7 @@ def _hour_of(due: Due, room: Room) -> datetime:
 _NEVER = datetime.max.replace(tzinfo=UTC)
 
 
-async def _say(book: Book, kind: Kind, lines: list[Line], now: datetime) -> None:
+async def _say(book: Book, kind: Kind, lines: list[Line], care: Care, now: datetime) -> None:
     """One message of these lines, and what it names; nothing where there is none."""
     if not lines:
         return
@@ -161,7 +161,7 @@ async def _say(book: Book, kind: Kind, lines: list[Line], now: datetime) -> None
         tx_id=f"{kind}-{book.room.id}-{to_ms(now)}",
         kind=kind,
         body="\n".join(line.words for line in lines),
-        mentions=await called(book, dues, await care_of(book, dues, today)),
+        mentions=await called(book, dues, care),
         why=explained(await why_due(book, dues, today)) or None,
     )
     await outbox.put(book.db, book.room.id, message, now)
