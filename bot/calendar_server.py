@@ -13,10 +13,10 @@ from typing import Any
 from bot.feed import as_events
 from bot.pacing import Bell, Patience, pause
 from bot.settings import Settings, SettingsError
-from handlers.owndates import local_day
 from storage import rooms, shared
 from storage.book import Book
 from storage.database import Database
+from storage.moments import local_day
 from storage.revision import revision
 from storage.rows import Room
 
@@ -45,7 +45,7 @@ class CalendarServer:
     async def update(self, now: datetime) -> None:
         """Bring the calendar of every room up to date; OutOfReach if the server is."""
         for room in await rooms.present(self._db):
-            present = await revision(self._db, room), local_day(room, now)
+            present = await revision(self._db, room), local_day(now, room.zone)
             if self._seen.get(room.id) != present:
                 await self._update(room, now)
                 self._seen[room.id] = present

@@ -9,7 +9,6 @@ import sys
 from datetime import date, datetime
 from pathlib import Path
 from typing import Any
-from zoneinfo import ZoneInfo
 
 from bot import clock
 from bot.options import book_at
@@ -21,6 +20,7 @@ from storage import rooms, session
 from storage.book import Book
 from storage.database import Database
 from storage.errors import BookError
+from storage.moments import local_day
 from storage.rows import Entry, Room
 
 
@@ -77,7 +77,7 @@ async def chosen_room(db: Database, address: str | None) -> Room:
 
 async def as_json(book: Book, now: datetime) -> dict[str, Any]:
     """The book of one room as plain values; dates ISO 8601, amounts kg and L."""
-    today = now.astimezone(ZoneInfo(book.room.zone)).date()
+    today = local_day(now, book.room.zone)
     dues = await shown(book, today)
     bins = []
     for bin in await book.bins():

@@ -15,12 +15,11 @@ from nio.client.async_client import AsyncClient
 from bot.connection import OUT_OF_REACH, call
 from bot.reminders import next_hour
 from handlers.calendar import notice
-from handlers.owndates import local_day
 from handlers.quiet import is_quiet
 from storage import notices, outbox, rooms
 from storage.book import Book
 from storage.database import Database
-from storage.moments import to_ms
+from storage.moments import local_day, to_ms
 from storage.notices import Notice
 from storage.revision import Revision, revision
 from storage.rows import Message, Room
@@ -56,7 +55,7 @@ class Notices:
 
     async def _refresh(self, room: Room, now: datetime) -> datetime:
         later = min(next_hour(now, room, room.quiet_to), next_hour(now, room, time(0)))
-        present = await revision(self._db, room), local_day(room, now), _is_night(room, now)
+        present = await revision(self._db, room), local_day(now, room.zone), _is_night(room, now)
         if self._seen.get(room.id) == (present[0], present[1:]):
             return later
         before = await notices.find(self._db, room)
@@ -76,7 +75,7 @@ class Notices:
 
     async def _show(self, room: Room, before: Notice | None, now: datetime) -> bool:
         """Post or edit the notice if it has something new to show; whether it had."""
-        today = local_day(room, now)
+        today = local_day(now, room.zone)
         quiet = _is_night(room, now)
         if before is None and quiet:
             return False

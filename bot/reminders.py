@@ -19,7 +19,7 @@ from storage import dues as due_table
 from storage import naming, outbox, rooms
 from storage.book import Book
 from storage.database import Database
-from storage.moments import to_ms
+from storage.moments import local_day, to_ms
 from storage.rows import Due, Kind, Message, Room
 
 
@@ -96,7 +96,7 @@ async def _tell_day(address: str, now: datetime, db: Database) -> None:
     room = await rooms.find(db, address)
     if room is None or not _is_time(room, now):
         return
-    book, today = Book(db, room), owndates.local_day(room, now)
+    book, today = Book(db, room), local_day(now, room.zone)
     await owndates.settle(book, now)
     await keeping.settle_turns(unasked.turn_of(book, now))
     if room.reminds:
@@ -119,7 +119,7 @@ async def _tell_hour(address: str, now: datetime, db: Database) -> None:
     room = await rooms.find(db, address)
     if room is None:
         return
-    book, today = Book(db, room), owndates.local_day(room, now)
+    book, today = Book(db, room), local_day(now, room.zone)
     named = _at_this_hour(await due_table.at_hours(db, room), room, now)
     dues = await _latest(book, named, today)
     care = await care_of(book, dues, today)
@@ -139,7 +139,7 @@ def _at_this_hour(dues: list[Due], room: Room, now: datetime) -> list[Due]:
 
 
 def _is_day_of(due: Due, room: Room, now: datetime) -> bool:
-    return (due.put_off_until or due.from_day) == owndates.local_day(room, now)
+    return (due.put_off_until or due.from_day) == local_day(now, room.zone)
 
 
 def _hour_of(due: Due, room: Room) -> datetime:
@@ -156,7 +156,7 @@ async def _say(book: Book, kind: Kind, lines: list[Line], care: Care, now: datet
     if not lines:
         return
     dues = [due for line in lines for due in line.dues]
-    today = owndates.local_day(book.room, now)
+    today = local_day(now, book.room.zone)
     message = Message(
         tx_id=f"{kind}-{book.room.id}-{to_ms(now)}",
         kind=kind,

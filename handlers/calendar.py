@@ -12,7 +12,7 @@ from handlers.due_reasons import why_due
 from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, root_of, shown
 from handlers.people import is_same
 from handlers.phrasing import capital, clock, day, span, the, when
-from handlers.practice.days import DRAIN, FERMENT, FILL, high_days, low_days
+from handlers.practice.days import DRAIN, FERMENT, FILL, drained_every, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
 from handlers.reading.duequestions import LATE
@@ -24,8 +24,8 @@ from storage.rows import Due, Room
 def nothing_yet(room: Room) -> str:
     """That nothing is due, and when something will be, by the days that the group takes."""
     return (
-        "Nothing is due. The calendar fills as layers go in: a bin is drained every "
-        f"{low_days(DRAIN)} or {high_days(DRAIN)} days, sealed within {high_days(FILL)} days, and "
+        "Nothing is due. The calendar fills as layers go in: a bin is drained "
+        f"{drained_every()}, sealed within {high_days(FILL)} days, and "
         f"buried {in_words('ferment_days', room)} days after that."
     )
 
