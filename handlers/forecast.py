@@ -1,6 +1,5 @@
 """What lies ahead: when a bin will be full, and how many bins the group wants."""
 
-from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from math import ceil
@@ -18,7 +17,7 @@ from handlers.practice.figure import Refused, number
 from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate, logged_rate
 from handlers.reading.acts import Ask
 from handlers.state import BinState, layer_mass, states_of
-from storage.rows import Entry, Units
+from storage.rows import Units
 
 LONGEST_DAYS = 365
 """Days of filling beyond which no day is named."""
@@ -141,13 +140,12 @@ def _sealed_before(full_on: date, state: BinState, today: date) -> list[str]:
 
 async def asked_bins(act: Ask, turn: Turn) -> Answer:
     """How many bins are wanted, by the figures said or by what the group logged."""
-    entries = [entry for entry in await turn.book.entries() if not entry.struck]
     capacity = act.capacity_l or await _usual_bin(turn)
     week_kg, steps = act.week_kg, tuple[str, ...]()
     if act.volume_l is not None:
         week_kg = mass_kg(act.volume_l)
     if act.days is None and act.people is None and week_kg is None:
-        week_kg, steps = _logged(entries, turn)
+        week_kg, steps = await _logged(turn)
     try:
         found = bins(
             fill_days=act.days,
@@ -169,22 +167,20 @@ async def _usual_bin(turn: Turn) -> float:
     return sizes[len(sizes) // 2] if sizes else ORDINARY_BIN.value
 
 
-def _logged(entries: Sequence[Entry], turn: Turn) -> tuple[float, tuple[str, ...]]:
+async def _logged(turn: Turn) -> tuple[float, tuple[str, ...]]:
     """kg a week by the layers of the last weeks, one household's where there are none."""
+    entries = await turn.book.of_days(date.min, turn.today, "layer")
     layers = [
         (entry.on, kg)
         for entry in entries
-        if entry.act == "layer"
-        and entry.on
-        and turn.today - LOOK_BACK <= entry.on <= turn.today
-        and (kg := layer_mass(entry.facts))
+        if entry.on and turn.today - LOOK_BACK <= entry.on and (kg := layer_mass(entry.facts))
     ]
     count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
     if own := logged_rate(layers, turn.today):
         since, kg = min(on for on, _ in layers), sum(kg for _, kg in layers)
         told = f"{count} of {number(kg)} kg since {since}, the latest counting most"
         return 7 * own, (f"{told}: {number(7 * own)} kg a week",)
-    members = {entry.member for entry in entries if entry.act == "layer" and entry.member}
+    members = {entry.member for entry in entries if entry.member}
     people = len(members) * HOUSEHOLD.value if len(members) > 1 else None
     week_kg = 7 * forecast_rate(layers, turn.today, people=people)
     who = "one household" if len(members) < 2 else f"{len(members)} households"
