@@ -6,17 +6,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from html import escape
-from zoneinfo import ZoneInfo
 
 from bot.style import STYLE
 from handlers.calendar import calendar, is_late, next_of_each
 from handlers.care import care_of
-from handlers.dues import is_shown_on
+from handlers.dues import shown
 from handlers.labels import place
 from handlers.phrasing import capital, day, mass, percent, span, the, volume
 from handlers.state import BinState, fold, look_up
 from handlers.timeline import Stretch, stretches
 from storage.book import Book
+from storage.moments import local_day
 from storage.rows import Bin, Due
 
 _HASH = base64.b64encode(hashlib.sha256(STYLE.encode()).digest()).decode()
@@ -55,8 +55,8 @@ class Shown:
 
 async def as_page(book: Book, now: datetime) -> bytes:
     """The board as it stands, with days and hours in the group's zone."""
-    today = now.astimezone(ZoneInfo(book.room.zone)).date()
-    dues = [due for due in await book.dues() if is_shown_on(due, today)]
+    today = local_day(now, book.room.zone)
+    dues = await shown(book, today)
     bins = [await _shown(book, bin, dues, today) for bin in await book.bins()]
     present = f"{today:%A} {today.day} {today:%B} {today.year}"
     keepers = {shown.state.bin: shown.state.keeper for shown in bins}

@@ -7,15 +7,16 @@ import hashlib
 import logging
 from collections.abc import Callable, Mapping
 from datetime import datetime
+from functools import partial
 from typing import Any
 
 from bot.feed import as_events
 from bot.pacing import Bell, Patience, pause
 from bot.settings import Settings, SettingsError
-from handlers.owndates import local_day
 from storage import rooms, shared
 from storage.book import Book
 from storage.database import Database
+from storage.moments import local_day
 from storage.revision import revision
 from storage.rows import Room
 
@@ -44,21 +45,21 @@ class CalendarServer:
     async def update(self, now: datetime) -> None:
         """Bring the calendar of every room up to date; OutOfReach if the server is."""
         for room in await rooms.present(self._db):
-            present = await revision(self._db, room), local_day(room, now)
+            present = await revision(self._db, room), local_day(now, room.zone)
             if self._seen.get(room.id) != present:
                 await self._update(room, now)
                 self._seen[room.id] = present
 
     async def _update(self, room: Room, now: datetime) -> None:
-        known = await shared.known(self._db, room)
+        noted = known = await shared.known(self._db, room)
         if room.id not in self._calendars:
             # Once in each life: the server may have been restored, or somebody have tidied up.
             there = await asyncio.to_thread(self._open, room)
             known = {uid: mark for uid, mark in known.items() if uid in there}
-        events = await as_events(Book(self._db, room), now)
+        events = await self._db.ask(partial(_events, room, now))
         marks = {uid: _fingerprint(text) for uid, text in events.items()}
         changed = {uid: events[uid] for uid, mark in marks.items() if known.get(uid) != mark}
-        gone = [uid for uid in await shared.known(self._db, room) if uid not in events]
+        gone = [uid for uid in noted if uid not in events]
         try:
             await asyncio.to_thread(self._put, room, changed, gone)
         except OutOfReach:
@@ -108,6 +109,10 @@ class CalendarServer:
                     continue
         except (DAVError, OSError) as error:
             raise OutOfReach(f"{type(error).__name__}") from error
+
+
+async def _events(room: Room, now: datetime, db: Database) -> dict[str, str]:
+    return await as_events(Book(db, room), now)
 
 
 def _fingerprint(text: str) -> str:

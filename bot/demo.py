@@ -10,7 +10,7 @@ from bot import log
 from bot.playback import Playback
 from bot.terminal import Painter, say
 from handlers.calendar import calendar
-from handlers.dues import is_shown_on
+from handlers.dues import shown
 from storage import rooms
 from storage.book import Book
 from storage.database import Database
@@ -52,7 +52,7 @@ async def _demo() -> int:
                 painter.show(item)
             book = Book(db, (await rooms.every(db))[0])
             today = events[-1].at.astimezone(zone).date()
-            dues = [due for due in await book.dues() if is_shown_on(due, today)]
+            dues = await shown(book, today)
             say(f"\nThe calendar on {today:%A} {today.day} {today:%B}:")
             for line in await calendar(book, dues, today):
                 say(f"  {line}")

@@ -9,18 +9,18 @@ import sys
 from datetime import date, datetime
 from pathlib import Path
 from typing import Any
-from zoneinfo import ZoneInfo
 
 from bot import clock
 from bot.options import book_at
 from bot.terminal import say
 from handlers import starter
-from handlers.dues import is_shown_on
+from handlers.dues import shown
 from handlers.state import BinState, look_up
 from storage import rooms, session
 from storage.book import Book
 from storage.database import Database
 from storage.errors import BookError
+from storage.moments import local_day
 from storage.rows import Entry, Room
 
 
@@ -77,8 +77,8 @@ async def chosen_room(db: Database, address: str | None) -> Room:
 
 async def as_json(book: Book, now: datetime) -> dict[str, Any]:
     """The book of one room as plain values; dates ISO 8601, amounts kg and L."""
-    today = now.astimezone(ZoneInfo(book.room.zone)).date()
-    dues = [due for due in await book.dues() if is_shown_on(due, today)]
+    today = local_day(now, book.room.zone)
+    dues = await shown(book, today)
     bins = []
     for bin in await book.bins():
         state = await look_up(book, bin, today)

@@ -13,7 +13,7 @@ from handlers.dues import is_shown_on
 from handlers.phrasing import capital, clock, span
 from storage import dues
 from storage.book import Book
-from storage.moments import to_ms
+from storage.moments import local_day, to_ms
 from storage.rows import Due, Listed, Room
 
 PRODUCT = "-//Pailkeeper//the group's calendar//EN"
@@ -57,7 +57,7 @@ async def as_events(book: Book, now: datetime) -> dict[str, str]:
 
 
 async def _shown(book: Book, now: datetime, with_cancelled: bool) -> tuple[list[Listed], Care]:
-    today = now.astimezone(ZoneInfo(book.room.zone)).date()
+    today = local_day(now, book.room.zone)
     known = await dues.listed(book.db, book.room, now - CANCELLED_FOR)
     shown = [item for item in known if _is_listed(item, today, with_cancelled)]
     return shown, await care_of(book, [item.due for item in shown], today, discreet=True)

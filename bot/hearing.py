@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo
 
 from bot import asked, marks, neighbours, unasked
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
@@ -32,6 +31,7 @@ from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item, Trace
+from storage.moments import local_day
 from storage.rows import Entry, Question, Room
 
 QUESTION_STANDS, BIN_STANDS = timedelta(days=1), timedelta(days=14)
@@ -304,7 +304,7 @@ class Hearing:
             sender=sender,
             at=at,
             now=self.heard.at,
-            today=self.heard.at.astimezone(ZoneInfo(self.room.zone)).date(),
+            today=local_day(self.heard.at, self.room.zone),
             refers_to=refers_to,
         )
 

@@ -5,7 +5,8 @@ book, but not the day.
 """
 
 import logging
-from datetime import datetime, time, timedelta
+from datetime import date, datetime, time, timedelta
+from functools import partial
 from urllib.parse import quote
 from zoneinfo import ZoneInfo
 
@@ -14,12 +15,11 @@ from nio.client.async_client import AsyncClient
 from bot.connection import OUT_OF_REACH, call
 from bot.reminders import next_hour
 from handlers.calendar import notice
-from handlers.owndates import local_day
 from handlers.quiet import is_quiet
 from storage import notices, outbox, rooms
 from storage.book import Book
 from storage.database import Database
-from storage.moments import to_ms
+from storage.moments import local_day, to_ms
 from storage.notices import Notice
 from storage.revision import Revision, revision
 from storage.rows import Message, Room
@@ -55,7 +55,7 @@ class Notices:
 
     async def _refresh(self, room: Room, now: datetime) -> datetime:
         later = min(next_hour(now, room, room.quiet_to), next_hour(now, room, time(0)))
-        present = await revision(self._db, room), local_day(room, now), _is_night(room, now)
+        present = await revision(self._db, room), local_day(now, room.zone), _is_night(room, now)
         if self._seen.get(room.id) == (present[0], present[1:]):
             return later
         before = await notices.find(self._db, room)
@@ -75,22 +75,13 @@ class Notices:
 
     async def _show(self, room: Room, before: Notice | None, now: datetime) -> bool:
         """Post or edit the notice if it has something new to show; whether it had."""
-        today = local_day(room, now)
+        today = local_day(now, room.zone)
         quiet = _is_night(room, now)
         if before is None and quiet:
             return False
         follows = before is not None and before.row
         day = before.shown_on if before and follows and quiet else today
-        async with self._db.transaction():
-            book = Book(self._db, room)
-            if before is None and not await book.dues():
-                return False
-            words = await notice(book, day)
-            if before and words == before.shown:
-                await notices.set_shown_on(self._db, room, day)
-                return False
-            await notices.put(self._db, room, before, words, day, now)
-        return True
+        return await self._db.at_once(partial(_put_up, room, before, day, now))
 
     async def _pin(self, room: Room, shown: Notice, now: datetime) -> None:
         """Hang the notice at the top of the room, or say once how that can be allowed."""
@@ -121,6 +112,21 @@ class Notices:
         levels = known.power_levels if known else None
         own = self._client.user_id
         return bool(levels and levels.can_user_send_state(own, PINNED))
+
+
+async def _put_up(
+    room: Room, before: Notice | None, day: date, now: datetime, db: Database
+) -> bool:
+    """Post or edit the notice as it is on a day; whether it shows anything new."""
+    book = Book(db, room)
+    if before is None and not await book.dues():
+        return False
+    words = await notice(book, day)
+    if before and words == before.shown:
+        await notices.set_shown_on(db, room, day)
+        return False
+    await notices.put(db, room, before, words, day, now)
+    return True
 
 
 def _is_night(room: Room, now: datetime) -> bool:

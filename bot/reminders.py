@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from bot import unasked
 from handlers import keeping, owndates
-from handlers.care import care_of
+from handlers.care import Care, care_of
 from handlers.digest import Line, called, digest, reminder
 from handlers.due_reasons import why_due
 from handlers.dues import is_news, latest_of_each
@@ -19,7 +19,7 @@ from storage import dues as due_table
 from storage import naming, outbox, rooms
 from storage.book import Book
 from storage.database import Database
-from storage.moments import to_ms
+from storage.moments import local_day, to_ms
 from storage.rows import Due, Kind, Message, Room
 
 
@@ -96,14 +96,14 @@ async def _tell_day(address: str, now: datetime, db: Database) -> None:
     room = await rooms.find(db, address)
     if room is None or not _is_time(room, now):
         return
-    book, today = Book(db, room), owndates.local_day(room, now)
+    book, today = Book(db, room), local_day(now, room.zone)
     await owndates.settle(book, now)
     await keeping.settle_turns(unasked.turn_of(book, now))
     if room.reminds:
         news = [due for due in await book.dues(until=today) if is_news(due, today)]
         dues = await _latest(book, news, today)
         care = await care_of(book, dues, today)
-        await _say(book, "digest", digest(dues, today, care), now)
+        await _say(book, "digest", digest(dues, today, care), care, now)
         await unasked.put(book, now)
     await rooms.set_told(db, room, today)
 
@@ -119,12 +119,12 @@ async def _tell_hour(address: str, now: datetime, db: Database) -> None:
     room = await rooms.find(db, address)
     if room is None:
         return
-    book, today = Book(db, room), owndates.local_day(room, now)
+    book, today = Book(db, room), local_day(now, room.zone)
     named = _at_this_hour(await due_table.at_hours(db, room), room, now)
     dues = await _latest(book, named, today)
     care = await care_of(book, dues, today)
     lines = [Line(words=reminder(due, care), dues=(due,)) for due in dues]
-    await _say(book, "reminder", lines, now)
+    await _say(book, "reminder", lines, care, now)
 
 
 def _at_this_hour(dues: list[Due], room: Room, now: datetime) -> list[Due]:
@@ -139,7 +139,7 @@ def _at_this_hour(dues: list[Due], room: Room, now: datetime) -> list[Due]:
 
 
 def _is_day_of(due: Due, room: Room, now: datetime) -> bool:
-    return (due.put_off_until or due.from_day) == owndates.local_day(room, now)
+    return (due.put_off_until or due.from_day) == local_day(now, room.zone)
 
 
 def _hour_of(due: Due, room: Room) -> datetime:
@@ -151,17 +151,17 @@ def _hour_of(due: Due, room: Room) -> datetime:
 _NEVER = datetime.max.replace(tzinfo=UTC)
 
 
-async def _say(book: Book, kind: Kind, lines: list[Line], now: datetime) -> None:
+async def _say(book: Book, kind: Kind, lines: list[Line], care: Care, now: datetime) -> None:
     """One message of these lines, and what it names; nothing where there is none."""
     if not lines:
         return
     dues = [due for line in lines for due in line.dues]
-    today = owndates.local_day(book.room, now)
+    today = local_day(now, book.room.zone)
     message = Message(
         tx_id=f"{kind}-{book.room.id}-{to_ms(now)}",
         kind=kind,
         body="\n".join(line.words for line in lines),
-        mentions=await called(book, dues, await care_of(book, dues, today)),
+        mentions=await called(book, dues, care),
         why=explained(await why_due(book, dues, today)) or None,
     )
     await outbox.put(book.db, book.room.id, message, now)

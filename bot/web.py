@@ -12,7 +12,6 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from functools import partial
 from typing import Any
-from zoneinfo import ZoneInfo
 
 from aiohttp import web
 
@@ -22,6 +21,7 @@ from storage import links, session
 from storage.book import Book
 from storage.database import Database
 from storage.links import Link
+from storage.moments import local_day
 from storage.revision import Revision, revision
 
 log = logging.getLogger(__name__)
@@ -110,7 +110,7 @@ class Pages:
 
     async def _kept(self, path: str, link: Link, make: Make) -> Page:
         now, present = self._now(), await revision(self._db, link.room)
-        day = now.astimezone(ZoneInfo(link.room.zone)).date()
+        day = local_day(now, link.room.zone)
         page = self._made.get(path)
         if page is None or (page.revision, page.day) != (present, day):
             # On the book's own thread: a board of a hundred bins takes longer than others may wait.

@@ -4,7 +4,7 @@ from datetime import date, timedelta
 
 from handlers import rota
 from handlers.answer import Answer, Turn
-from handlers.people import gone_from, unheard
+from handlers.people import gone_from, is_same, unheard
 from handlers.phrasing import capital, day, span
 from handlers.reading.arranged import Away, Back, Staying, WhoIsAway
 from storage.absences import absences
@@ -53,7 +53,7 @@ async def away(plan: Away, turn: Turn) -> Answer:
 
 async def _own_word(plan: Away, turn: Turn) -> Absence | None:
     """What the member said of these days where somebody else says something different now."""
-    if plan.member is None or plan.member.casefold() == turn.sender.casefold():
+    if plan.member is None or is_same(plan.member, turn.sender):
         return None
     for one in await _of(plan.member, plan.first, plan.last or date.max, turn):
         entry = await _entry(one, turn)
@@ -108,7 +108,7 @@ def _until(absence: Absence, today: date) -> str:
 
 async def _of(member: str, first: date, last: date, turn: Turn) -> list[Absence]:
     gone = await absences(turn.book, first, last)
-    return [one for one in gone if one.member.casefold() == member.casefold()]
+    return [one for one in gone if is_same(one.member, member)]
 
 
 async def _entry(absence: Absence, turn: Turn) -> Entry | None:

@@ -8,7 +8,7 @@ from handlers import calendar
 from handlers.answer import Answer, Turn
 from handlers.care import care_of
 from handlers.chosen import choices, reasons
-from handlers.dues import is_shown_on
+from handlers.dues import shown
 from handlers.phrasing import capital, day, span, temperature, whole_days
 from handlers.planting import plant_there
 from handlers.practice.advice import Advice
@@ -42,8 +42,7 @@ async def taught(plan: Taught, turn: Turn) -> Answer:
     if plan.celsius is not None:
         return _days_at(plan.celsius, turn)
     what = DUE.get(plan.lesson)
-    shown = [due for due in await turn.book.dues() if is_shown_on(due, turn.today)]
-    dues = [due for due in shown if due.what == what]
+    dues = [due for due in await shown(turn.book, turn.today) if due.what == what]
     if not dues:
         return _said(TAUGHT[plan.lesson])
     care = await care_of(turn.book, dues, turn.today)

@@ -2,10 +2,9 @@
 
 from dataclasses import replace
 
-from handlers.answer import SILENCE, Answer, Handler, Query, Turn
+from handlers.answer import SILENCE, Answer, Handler, Turn
+from handlers.asking import is_meant
 from handlers.corrections import ARRANGED, NOTHING_THERE, PASSING, amend, last_lately, targets_of
-from handlers.describing import describe
-from handlers.layers import right_amount
 from handlers.reading.acts import Amend
 from storage.rows import Entry
 
@@ -18,13 +17,8 @@ async def put_right(act: Amend, whose: str, turn: Turn, carry_on: Handler) -> An
     last = await _last(whose, act.bin, turn)
     if last is None:
         return Answer(say=NOTHING_THERE) if act.bin else SILENCE
-    right = right_amount(act, turn)
-    there = " there" if act.bin else ""
-    do = f"correct it to {right}" if right else f"put it down to {act.member}"
-    return Answer(
-        say=f"{whose}'s last record{there} is {describe(last, turn)}. Shall I {do}?",
-        query=Query.about(replace(act, of=last.event), lacks="yes"),
-    )
+    called = "last record there" if act.bin else "last record"
+    return is_meant(act, [last], turn, called=called, owner=whose)
 
 
 async def _last(whose: str, name: str | None, turn: Turn) -> Entry | None:

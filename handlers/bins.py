@@ -4,7 +4,8 @@ from collections.abc import Collection, Sequence
 
 from handlers.answer import Answer, Query, Turn
 from handlers.due_reasons import why_due
-from handlers.dues import TURNS, done_to_it, is_shown_on
+from handlers.dues import TURNS, done_to_it, shown
+from handlers.people import is_same
 from handlers.phrasing import capital, day, how_full, mass, spoon, starter, the, volume, when
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
@@ -12,7 +13,7 @@ from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Act, Ask, Open
 from handlers.reading.opened import NAME_LOST
 from handlers.spokenof import bin_spoken_of
-from handlers.state import BinState, Stage, look_up, named
+from handlers.state import BinState, Stage, look_up, named, states_of
 from storage import words
 from storage.rows import Due, Entry, Facts, NewEntry
 
@@ -28,6 +29,7 @@ MOST_CHOICES = 8
 NO_BINS = "No bin is open yet. Say “opened the blue bin, 20 L” to begin."
 
 AT_WORK: frozenset[Stage] = frozenset({"filling", "fermenting", "ready"})
+ANY: frozenset[Stage] = AT_WORK | {"in the ground"}
 
 
 async def opened(act: Open, turn: Turn) -> Answer:
@@ -106,10 +108,10 @@ async def _free_name(turn: Turn) -> str:
 
 async def about(act: Ask, turn: Turn) -> Answer:
     """What is in a bin, how full it is, and what comes next; or a line for every bin."""
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    states = await states_of(turn.book, turn.today)
     if not states:
         return Answer(say=NO_BINS)
-    chosen = [s for s in states if act.bin and s.bin.name.casefold() == act.bin.casefold()]
+    chosen = [s for s in states if is_same(s.bin.name, act.bin)]
     if act.bin and not chosen:
         known = await named(turn.book, act.bin, turn.today)
         if known and known.retired:
@@ -118,10 +120,8 @@ async def about(act: Ask, turn: Turn) -> Answer:
     if chosen:
         dues = [
             due
-            for due in await turn.book.dues()
-            if due.bin == chosen[0].bin
-            and is_shown_on(due, turn.today)
-            and not (due.what in TURNS and due.from_day > turn.today)
+            for due in await shown(turn.book, turn.today)
+            if due.bin == chosen[0].bin and not (due.what in TURNS and due.from_day > turn.today)
         ]
         why = [*filled_step(chosen[0]), *await why_due(turn.book, dues, turn.today)]
         return Answer(say="\n".join(_card(chosen[0], dues, turn)), why=why)
@@ -208,7 +208,7 @@ async def choose(
         return FIRST_BIN
     if len(bins) == 1:
         return bins[0].name
-    states = [await look_up(turn.book, bin, turn.today) for bin in bins]
+    states = await states_of(turn.book, turn.today)
     fitting = [s for s in states if s.run.stage(turn.today) in stages]
     spoken_of = await bin_spoken_of(turn) if in_talk and len(fitting) > 1 else None
     if any(state.bin.name == spoken_of for state in fitting):
@@ -237,13 +237,25 @@ async def meant(
     state = await named(turn.book, await choose(said, turn, stages=stages), turn.today)
     if state:
         return state
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    return await not_meant(said, turn, stages, then="")
+
+
+ASK_AGAIN = "Ask again with its name."
+
+
+async def not_meant(
+    said: str | None, turn: Turn, stages: Collection[Stage] = ANY, then: str = ASK_AGAIN
+) -> Answer:
+    """What to say where no bin is of the name said, or none was named and several can be meant;
+    `then`: what to do, where a bare name would not be understood.
+    """
+    states = await states_of(turn.book, turn.today)
     if not states:
         return Answer(say=NO_BINS)
     if said:
         return unknown(said, states)
     question, _ = await which(turn, stages)
-    return Answer(say=question)
+    return Answer(say=f"{question} {then}".rstrip())
 
 
 async def ask_which(entry: NewEntry, turn: Turn, stages: Collection[Stage]) -> Answer:
@@ -254,7 +266,7 @@ async def ask_which(entry: NewEntry, turn: Turn, stages: Collection[Stage]) -> A
 
 async def which(turn: Turn, stages: Collection[Stage] = AT_WORK) -> tuple[str, Query]:
     """The question which bin was meant, and what keeps it open."""
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    states = await states_of(turn.book, turn.today)
     fitting = [s for s in states if s.run.stage(turn.today) in stages] or states
     question = f"Which bin: {either([state.bin.name for state in fitting])}?"
     return question, Query(guess="[]", lacks="bin")

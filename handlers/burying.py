@@ -9,19 +9,13 @@ from handlers.bins import ask_which, choose
 from handlers.chosen import reasons
 from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
-from handlers.planting import plant_there
+from handlers.planting import plant_there, well_covered
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Amend, Bury, Retract
 from handlers.state import BinState, Stage, named, new_run
 from storage.rows import Entry, Facts
 
 CLOSED: frozenset[Stage] = frozenset({"fermenting", "ready"})
-
-
-NEVER_SEALED = (
-    "I have no sealing of it: scraps that did not ferment want 20 cm of soil over them or more, "
-    "and the longer wait. If it was sealed, say when: “sealed it on 3 May”."
-)
 
 
 async def buried(act: Bury, turn: Turn) -> Answer:
@@ -163,11 +157,16 @@ def _early(state: BinState, turn: Turn, on: date) -> list[str]:
     if any(other and on < other for other in others):  # it is of the run before
         return [caution("digging")]
     if sealed is None:
-        return [NEVER_SEALED] if state.run.first_layer else [caution("digging")]
+        return [_never_sealed(turn)] if state.run.first_layer else [caution("digging")]
     if on < sealed or on >= state.run.to_bury(sealed).start:
         return [caution("digging")]
     days = (on - sealed).days
     since = f"only {days} day{'' if days == 1 else 's'} before" if days else "the same day"
-    return [
-        f"It was sealed {since}: cover it well (20 cm or more), and give the soil the longer wait."
-    ]
+    return [f"It was sealed {since}: {well_covered(turn.units)}"]
+
+
+def _never_sealed(turn: Turn) -> str:
+    return (
+        f"I have no sealing of it. If it did not ferment, {well_covered(turn.units)} If it was "
+        "sealed, say when: “sealed it on 3 May”."
+    )

@@ -5,9 +5,8 @@ from dataclasses import replace
 from datetime import timedelta
 
 from handlers import corrections, unsure
-from handlers.answer import SILENCE, Answer, Handler, Query, Turn
-from handlers.describing import describe
-from handlers.phrasing import whose
+from handlers.answer import SILENCE, Answer, Handler, Turn
+from handlers.asking import is_meant
 from handlers.reading.acts import Act, Amend, Bury, Drain, Layer, Retract, Seal, Unsure
 from storage.rows import Entry
 
@@ -33,10 +32,9 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     if last is None:
         told = corrections.put_right(act, untold)
         return unsure.asked(Unsure(guess=(told,)), turn) if told else SILENCE
-    meant = replace(act, of=last.event)
     if own:
-        return await corrections.amend(meant, turn, carry_on)
-    return corrections.is_meant(meant, last, f"The last {noun}", turn)
+        return await corrections.amend(replace(act, of=last.event), turn, carry_on)
+    return is_meant(act, [last], turn, called=f"last {noun}")
 
 
 def _is_called(act: Amend, entry: Entry) -> bool:
@@ -58,10 +56,12 @@ async def struck(act: Retract, what: str, turn: Turn) -> Answer:
         return Answer(say=corrections.NOTHING_THERE)
     if act.of or (own and _is_only(what, last)):
         return Answer(strikes=[last], say=corrections.struck_words([last], turn))
-    teller = "yours, with what else was seen" if own else whose(last.writer, turn.sender)
-    return Answer(
-        say=f"That record is {teller}: {describe(last, turn)}. Shall I strike it out?",
-        query=Query.about(Retract(of=last.event, what=what), lacks="yes"),
+    holds_more = not _is_only(what, last)
+    return is_meant(
+        Retract(what=what),
+        [last],
+        turn,
+        called="record of that, with what else was seen," if holds_more else "record of that",
     )
 
 

@@ -1,13 +1,10 @@
 """A record that is called by what it holds is put right or struck out: "the 1 kg of bread"."""
 
-from dataclasses import replace
 from datetime import timedelta
 
-from handlers.answer import Answer, Handler, Query, Turn
+from handlers.answer import Answer, Handler, Turn
+from handlers.asking import is_meant
 from handlers.corrections import struck_words, written_anew
-from handlers.describing import describe
-from handlers.layers import right_amount
-from handlers.phrasing import whose
 from handlers.reading.acts import Amend, Layer, Retract
 from handlers.whichrecord import left_without
 from storage.rows import Entry
@@ -27,9 +24,7 @@ async def corrected(act: Amend, which: Layer, turn: Turn, carry_on: Handler) -> 
     if entry is None:
         return Answer(say=NO_SUCH_LAYER)
     if act.of is None and entry.writer != turn.sender:
-        much = right_amount(act, turn)
-        correct = f"correct it to {much}" if much else "correct it"
-        return _asked(entry, correct, replace(act, of=entry.event), turn)
+        return is_meant(act, [entry], turn, called="record of that")
     return await written_anew(entry, act, turn, carry_on)
 
 
@@ -39,19 +34,12 @@ async def struck(act: Retract, which: Layer, turn: Turn, carry_on: Handler) -> A
     if entry is None:
         return Answer(say=NO_SUCH_LAYER)
     if act.of is None and entry.writer != turn.sender:
-        return _asked(entry, "strike it out", replace(act, of=entry.event), turn)
+        return is_meant(act, [entry], turn, called="record of that")
     weighed = which.mass_kg or which.volume_l
     left = None if weighed else left_without(which.materials or {}, entry)
     if left is not None:
         return await written_anew(entry, left, turn, carry_on)
     return Answer(strikes=[entry], say=struck_words([entry], turn))
-
-
-def _asked(entry: Entry, deed: str, act: Amend | Retract, turn: Turn) -> Answer:
-    return Answer(
-        say=f"That is {whose(entry.writer, turn.sender)}: {describe(entry, turn)}. Shall I {deed}?",
-        query=Query.about(act, lacks="yes"),
-    )
 
 
 async def _found(which: Layer, event: str | None, turn: Turn) -> Entry | None:

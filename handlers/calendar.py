@@ -7,21 +7,29 @@ from itertools import groupby
 from handlers.answer import Answer, Turn
 from handlers.bins import unknown
 from handlers.care import Care, care_of
+from handlers.chosen import in_words
 from handlers.due_reasons import why_due
-from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, is_shown_on, root_of
+from handlers.dues import ACTS, ALL_BINS, DUTIES, EVENTS, OWN, TURNS, root_of, shown
+from handlers.people import is_same
 from handlers.phrasing import capital, clock, day, span, the, when
-from handlers.practice.days import DRAIN, FERMENT, FILL
+from handlers.practice.days import DRAIN, FERMENT, FILL, drained_every, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
 from handlers.reading.duequestions import LATE
-from handlers.state import BinState, look_up
+from handlers.state import BinState, states_of
 from storage.book import Book
-from storage.rows import Due
+from storage.rows import Due, Room
 
-NOTHING = (
-    "Nothing is due. The calendar fills as layers go in: a bin is drained every two or three days, "
-    "sealed within two weeks, and buried ten to fourteen days after that."
-)
+
+def nothing_yet(room: Room) -> str:
+    """That nothing is due, and when something will be, by the days that the group takes."""
+    return (
+        "Nothing is due. The calendar fills as layers go in: a bin is drained "
+        f"{drained_every()}, sealed within {high_days(FILL)} days, and "
+        f"buried {in_words('ferment_days', room)} days after that."
+    )
+
+
 USUAL_DAYS = tuple(figure.line() for figure in (DRAIN, FILL, FERMENT))
 """The figures behind it."""
 
@@ -30,11 +38,11 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     """What is due: of one bin or all, for one member or everybody, by a day, between two, or at
     any time.
     """
-    dues = [due for due in await turn.book.dues(until=act.on) if is_shown_on(due, turn.today)]
+    dues = await shown(turn.book, turn.today, act.on)
     state = None
     if act.bin:
-        states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
-        state = next((one for one in states if _is_called(one, act.bin)), None)
+        states = await states_of(turn.book, turn.today)
+        state = next((one for one in states if is_same(one.bin.name, act.bin)), None)
         if state is None and states:
             return unknown(act.bin, states)
         dues = [due for due in dues if is_of(due, act.bin)]
@@ -55,8 +63,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if not lines and act.what in ACTS and (said := await _none_yet(act.what, act.bin, turn)):
         return Answer(say=said)
     if not lines:
-        say = _nothing(act, turn, state)
-        return Answer(say=say, why=USUAL_DAYS if say == NOTHING else ())
+        return _nothing(act, turn, state)
     return Answer(say="\n".join(lines), why=await why_due(turn.book, dues, turn.today))
 
 
@@ -70,24 +77,20 @@ async def _none_yet(what: str, bin: str | None, turn: Turn) -> str | None:
     return "\n".join([said, *await calendar(turn.book, coming, turn.today)])
 
 
-def _is_called(state: BinState, name: str) -> bool:
-    return state.bin.name.casefold() == name.casefold()
-
-
-def _nothing(act: Ask, turn: Turn, state: BinState | None) -> str:
+def _nothing(act: Ask, turn: Turn, state: BinState | None) -> Answer:
     if act.what == LATE:
-        return "Nobody is late."
+        return Answer(say="Nobody is late.")
     if state and act.what:
-        return _not_yet(act.what, state, turn)
+        return Answer(say=_not_yet(act.what, state, turn))
     if not (act.bin or act.member or act.on):
-        return NOTHING
+        return Answer(say=nothing_yet(turn.book.room), why=USUAL_DAYS)
     about = f" with {the(act.bin)}" if act.bin else ""
     if act.on and act.first:
         by = f" {span(act.first, act.on, turn.today)}"
     else:
         by = f" by {day(act.on, turn.today)}" if act.on else ""
     member = f" for {act.member}" if act.member else ""
-    return f"Nothing is due{about}{member}{by}."
+    return Answer(say=f"Nothing is due{about}{member}{by}.")
 
 
 def _not_yet(what: str, state: BinState, turn: Turn) -> str:
@@ -113,7 +116,7 @@ def is_of(due: Due, bin: str) -> bool:
     """Whether a due is of a bin; what members set is of the bins that it names."""
     if due.words:
         return bin.casefold() in due.words.casefold()
-    return due.bin is not None and due.bin.name.casefold() == bin.casefold()
+    return due.bin is not None and is_same(due.bin.name, bin)
 
 
 def is_late(due: Due, today: date) -> bool:
@@ -195,7 +198,7 @@ def together(dues: Iterable[Due], care: Care) -> str:
 
 async def notice(book: Book, today: date) -> str:
     """The calendar as it hangs in the room: by dates, so that it is as true tomorrow."""
-    dues = next_of_each([due for due in await book.dues() if is_shown_on(due, today)])
+    dues = next_of_each(await shown(book, today))
     care = await care_of(book, dues, today)
     ordered = sorted(dues, key=lambda due: (not is_late(due, today), due.to_day, *about(due)))
     lines = []

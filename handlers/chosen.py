@@ -178,6 +178,11 @@ def _set(choice: Choice, value: str, words: str) -> Answer:
     )
 
 
+def in_words(name: str, room: Room) -> str:
+    """What a group takes of that name, be it its own choice or ours."""
+    return _shown(name, getattr(choices(room), name), room.units)
+
+
 def _shown(name: str, value: float | str, units: Units) -> str:
     """What is chosen, in the group's measures; where it is the usual days, from the least on."""
     usual = _USUAL_DAYS.get(name)

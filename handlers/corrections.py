@@ -5,11 +5,11 @@ from dataclasses import fields, replace
 from datetime import datetime, timedelta
 
 from handlers import nosuchbin, unsure
-from handlers.answer import Answer, Handler, Query, Turn
+from handlers.answer import Answer, Handler, Turn
+from handlers.asking import is_meant
 from handlers.describing import describe
-from handlers.layers import right_amount
 from handlers.onoffer import taken_on
-from handlers.phrasing import capital, day, the, whose
+from handlers.phrasing import capital, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -166,25 +166,10 @@ async def _anothers(act: Amend, turn: Turn) -> Answer | None:
     """The sender has written down nothing: is the group's last record to be put right?"""
     if turn.refers_to:
         return None
-    others = [one.name for one in await turn.book.members() if one.name != turn.sender]
-    lasts = [await last_lately(replace(turn, sender=name), ARRANGED | PASSING) for name in others]
-    last = max((e for e in lasts if e and not e.struck), key=lambda e: e.id, default=None)
+    last = await last_of_all(turn, ARRANGED | PASSING)
     if last is None or _corrected(last, act) is None:
         return None
-    return is_meant(replace(act, of=last.event), last, "The last record", turn)
-
-
-def is_meant(act: Amend, last: Entry, which: str, turn: Turn) -> Answer:
-    """Which record would be corrected, and whether it is meant."""
-    right = right_amount(act, turn)
-    if act.what and act.on:
-        right = day(act.on, turn.today)
-    correct = f"correct it to {right}" if right else "correct it"
-    record = f"{which} is {whose(last.writer, turn.sender)}: {describe(last, turn)}."
-    return Answer(
-        say=f"{record} Shall I {correct}?",
-        query=Query.about(act, lacks="yes"),
-    )
+    return is_meant(act, [last], turn)
 
 
 async def _new_layer(act: Amend, targets: Sequence[Entry], turn: Turn) -> Answer:
@@ -231,6 +216,13 @@ async def last_lately(turn: Turn, but: Collection[str] = ()) -> Entry | None:
     """The sender's last entry, if it was written lately enough to be meant."""
     last = await turn.book.last_by(turn.sender, but=but)
     return last if last and turn.now - last.written_at <= LAST_IS_MEANT else None
+
+
+async def last_of_all(turn: Turn, but: Collection[str] = ()) -> Entry | None:
+    """The latest of what each member wrote down last, where that still stands."""
+    names = [one.name for one in await turn.book.members()]
+    lasts = [await last_lately(replace(turn, sender=name), but) for name in names]
+    return max((e for e in lasts if e and not e.struck), key=lambda e: e.id, default=None)
 
 
 def _fitting(act: Amend, targets: Sequence[Entry]) -> Entry | None:
@@ -305,7 +297,9 @@ async def undo(event: str, turn: Turn) -> Answer:
         if standing:
             strikes[standing.id] = standing
         if holding:
-            restored.append(as_new(holding, chain[-1], turn))
+            last, facts = chain[-1].id, holding.facts
+            again = holding.anew(turn.now, cause=holding.cause, replaces=last, facts=facts)
+            restored.append(again)
     return Answer(entries=restored, strikes=list(strikes.values()))
 
 
@@ -324,25 +318,6 @@ async def _holding(chain: Sequence[Entry], void: set[str], book: Book) -> Entry 
             continue
         return made.get(change)
     return None
-
-
-def as_new(entry: Entry, last: Entry, turn: Turn) -> NewEntry:
-    """A struck entry to be written down again as it was, after the last one of its chain."""
-    return NewEntry(
-        act=entry.act,
-        event=entry.event,
-        cause=entry.cause,
-        said_at=entry.said_at,
-        written_at=turn.now,
-        bin=entry.bin.name if entry.bin else None,
-        member=entry.member,
-        writer=entry.writer,
-        on=entry.on,
-        facts=entry.facts,
-        receiver=entry.receiver,
-        until=entry.until,
-        replaces=last.id,
-    )
 
 
 def _is_succeeded(old: Entry, new: NewEntry) -> bool:

@@ -1,10 +1,12 @@
 """How to thin the liquid that was drained."""
 
+from collections.abc import Mapping
+
 from handlers.answer import Answer, Turn
 from handlers.chosen import choices, reasons
 from handlers.phrasing import capital, spoon, volume
 from handlers.practice.cautions import caution
-from handlers.practice.dilution import PARTS, Dilution, Use, dilute
+from handlers.practice.dilution import CAN, CAN_GALLONS, PARTS, Dilution, Use, dilute
 from handlers.practice.dilution_words import EATEN_RAW, use_named
 from handlers.practice.figure import Refused, in_spoons, number, spoons
 from handlers.practice.tablespoons import SPOON_ML
@@ -12,8 +14,12 @@ from handlers.practice.units import LITRES
 from handlers.reading.acts import Ask
 from storage.rows import Units
 
-CAN_L = {"metric": 10.0, "us": 2 * LITRES["us_gallon"], "imperial": 2 * LITRES["imperial_gallon"]}
-"""The watering can reckoned for where no amount was said: our choice."""
+CAN_L: Mapping[Units, float] = {
+    "metric": CAN.value,
+    "us": CAN_GALLONS.value * LITRES["us_gallon"],
+    "imperial": CAN_GALLONS.value * LITRES["imperial_gallon"],
+}
+"""The watering can reckoned for where no amount was said."""
 TEASPOON_ML = LITRES["metric_teaspoon"] * 1000
 LEAST_ML = TEASPOON_ML / 2
 """A small spoon of a kitchen: less than that is dripped, and drops are no measure."""
@@ -33,8 +39,9 @@ ON_LEAVES = (
     "flower."
 )
 NO_USE = (
-    "I have no dilution for that. For beds it is 1 part to 100 parts water, for pots and leaves "
-    "1 to 500, for seedlings 1 to 1000."
+    f"I have no dilution for that. For beds it is 1 part to {number(PARTS['bed'].value)} parts "
+    f"water, for pots 1 to {number(PARTS['pot'].value)}, for leaves 1 to "
+    f"{number(PARTS['leaf'].value)}, for seedlings 1 to {number(PARTS['seedling'].value)}."
 )
 
 

@@ -11,6 +11,7 @@ from handlers.practice.supply import SPARE_DAYS, Supply, keeps_until
 from handlers.practice.trouble import trouble
 from handlers.reading.recurrence import first_after, occurrences
 from handlers.state import BinState, Run
+from storage.book import Book
 from storage.rows import Due, Entry
 
 NAMED_LATE = (2, 5, 9, 14, 21)
@@ -279,6 +280,11 @@ def _is_named_late(late: int) -> bool:
     times, rest = divmod(late, NAMED_LATE[-1])
     is_doubled = times > 0 and rest == 0 and times & (times - 1) == 0
     return late in NAMED_LATE or is_doubled
+
+
+async def shown(book: Book, today: date, until: date | None = None) -> list[Due]:
+    """What the calendar shows on a day, soonest first; with `until` what begins by then."""
+    return [due for due in await book.dues(until=until) if is_shown_on(due, today)]
 
 
 def is_shown_on(due: Due, today: date) -> bool:

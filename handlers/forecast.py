@@ -1,6 +1,5 @@
 """What lies ahead: when a bin will be full, and how many bins the group wants."""
 
-from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from math import ceil
@@ -9,7 +8,7 @@ from handlers.answer import Answer, Turn
 from handlers.bins import filled_step, meant
 from handlers.chosen import choices, reasons
 from handlers.filling import outlook_of
-from handlers.phrasing import capital, day, mass, rough_mass, the, volume
+from handlers.phrasing import capital, day, mass, rough_mass, the, volume, whole_days
 from handlers.practice.bins import ORDINARY_BIN, Bins, bins
 from handlers.practice.cautions import LIFTED_KG, caution
 from handlers.practice.days import FILL, high_days, seal_by
@@ -17,8 +16,8 @@ from handlers.practice.density import PRESSED_MIXED, SETTLING, capacity_kg, in_b
 from handlers.practice.figure import Refused, number
 from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate, logged_rate
 from handlers.reading.acts import Ask
-from handlers.state import BinState, layer_mass, look_up
-from storage.rows import Entry, Units
+from handlers.state import BinState, layer_mass, states_of
+from storage.rows import Units
 
 LONGEST_DAYS = 365
 """Days of filling beyond which no day is named."""
@@ -111,11 +110,7 @@ def _at_rate(state: BinState, left_kg: float, kg_day: float, turn: Turn) -> Answ
         return Answer(say=f"At {rate} a day {name} takes more than a year: use a smaller bin.")
     on = turn.today + timedelta(days=days)
     lines = [f"At {rate} a day {name} is full about {day(on, turn.today)}."]
-    seal = seal_by(state.run.first_layer or turn.today).end
-    if seal < on:
-        lines.append(
-            f"Seal it by {day(seal, turn.today)} all the same: two weeks of filling are enough."
-        )
+    lines += _sealed_before(on, state, turn.today)
     step = f"{number(left_kg)} kg still fit; at {number(kg_day)} kg a day that is {days} days"
     return Answer(say="\n".join(lines), why=[*filled_step(state), step])
 
@@ -131,23 +126,26 @@ def _words(state: BinState, found: Outlook, today: date) -> str:
     if found.latest:
         until = f"between {first} and {day(found.latest, today)}"
     lines = [f"{name} will be full about {on}; four times in five {until}."]
+    return "\n".join([*lines, *_sealed_before(found.full_on, state, today)])
+
+
+def _sealed_before(full_on: date, state: BinState, today: date) -> list[str]:
+    """A word where a bin is to be sealed before it is full."""
     seal = seal_by(state.run.first_layer or today).end
-    if seal < found.full_on:
-        lines.append(
-            f"Seal it by {day(seal, today)} all the same: two weeks of filling are enough."
-        )
-    return "\n".join(lines)
+    if seal >= full_on:
+        return []
+    enough = f"{whole_days(high_days(FILL))} of filling are enough"
+    return [f"Seal it by {day(seal, today)} all the same: {enough}."]
 
 
 async def asked_bins(act: Ask, turn: Turn) -> Answer:
     """How many bins are wanted, by the figures said or by what the group logged."""
-    entries = [entry for entry in await turn.book.entries() if not entry.struck]
     capacity = act.capacity_l or await _usual_bin(turn)
     week_kg, steps = act.week_kg, tuple[str, ...]()
     if act.volume_l is not None:
         week_kg = mass_kg(act.volume_l)
     if act.days is None and act.people is None and week_kg is None:
-        week_kg, steps = _logged(entries, turn)
+        week_kg, steps = await _logged(turn)
     try:
         found = bins(
             fill_days=act.days,
@@ -164,27 +162,25 @@ async def asked_bins(act: Ask, turn: Turn) -> Answer:
 
 async def _usual_bin(turn: Turn) -> float:
     """What the group's bins hold, in the middle; an ordinary bin where no size is known."""
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    states = await states_of(turn.book, turn.today)
     sizes = sorted(state.capacity_l for state in states if state.capacity_l)
     return sizes[len(sizes) // 2] if sizes else ORDINARY_BIN.value
 
 
-def _logged(entries: Sequence[Entry], turn: Turn) -> tuple[float, tuple[str, ...]]:
+async def _logged(turn: Turn) -> tuple[float, tuple[str, ...]]:
     """kg a week by the layers of the last weeks, one household's where there are none."""
+    entries = await turn.book.of_days(date.min, turn.today, "layer")
     layers = [
         (entry.on, kg)
         for entry in entries
-        if entry.act == "layer"
-        and entry.on
-        and turn.today - LOOK_BACK <= entry.on <= turn.today
-        and (kg := layer_mass(entry.facts))
+        if entry.on and turn.today - LOOK_BACK <= entry.on and (kg := layer_mass(entry.facts))
     ]
     count = "1 layer" if len(layers) == 1 else f"{len(layers)} layers"
     if own := logged_rate(layers, turn.today):
         since, kg = min(on for on, _ in layers), sum(kg for _, kg in layers)
         told = f"{count} of {number(kg)} kg since {since}, the latest counting most"
         return 7 * own, (f"{told}: {number(7 * own)} kg a week",)
-    members = {entry.member for entry in entries if entry.act == "layer" and entry.member}
+    members = {entry.member for entry in entries if entry.member}
     people = len(members) * HOUSEHOLD.value if len(members) > 1 else None
     week_kg = 7 * forecast_rate(layers, turn.today, people=people)
     who = "one household" if len(members) < 2 else f"{len(members)} households"
@@ -206,5 +202,8 @@ def _bins_words(found: Bins, capacity_l: float, units: Units) -> str:
             f"{number(slower.fill_days, 2)} days {slower.bins}."
         )
     if found.fill_days > high_days(FILL):
-        lines.append("A bin should be full in two weeks: smaller ones, or shared ones, do better.")
+        lines.append(
+            f"A bin should be full in {whole_days(high_days(FILL))}: smaller ones, or shared ones, "
+            "do better."
+        )
     return "\n".join(lines)

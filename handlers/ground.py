@@ -5,6 +5,7 @@ from math import ceil
 
 from handlers.answer import Answer, Turn
 from handlers.chosen import choices, reasons
+from handlers.people import is_same
 from handlers.phrasing import length, the, volume
 from handlers.practice.cautions import caution
 from handlers.practice.choices import Choices
@@ -14,6 +15,7 @@ from handlers.practice.trench import (
     COVER_ANIMALS,
     DEPTH,
     DEPTH_ANIMALS,
+    LEAST_BED_M,
     Ferment,
     Trench,
     depth_for_m,
@@ -24,7 +26,7 @@ from handlers.practice.trench import (
 )
 from handlers.reading.acts import Ask
 from handlers.reading.trenchsizes import HALF, HALF_FULL
-from handlers.state import BinState, look_up
+from handlers.state import BinState, states_of
 from storage.rows import Units
 
 HOW_MUCH = "How much is there to bury: a bin by its name, so many litres, or so many kilos?"
@@ -106,7 +108,7 @@ def _other_sides(act: Ask, litres: float, ours: Choices) -> tuple[float | None, 
         deep = depth_for_m(litres, length_m * width_m, cover_m=cover_m, soil_parts=parts)
         return width_m, ceil(deep * 100) / 100
     usual_m = DEPTH_ANIMALS.value if act.animals else ours.depth_cm / 100
-    deep = depth_m or max(usual_m, cover_m + 0.1)
+    deep = depth_m or max(usual_m, cover_m + LEAST_BED_M)
     holds = trench_holds_l(length_m, 1, deep, cover_m=cover_m, soil_parts=parts)
     return (max(litres / holds, NARROWEST_M) if holds else None), depth_m
 
@@ -115,11 +117,11 @@ async def _held_by(act: Ask, turn: Turn) -> Answer:
     """How much a trench with its sides said takes, and whether that is enough."""
     ours, cover_m, found = choices(turn.book.room), _cover_m(act), None
     length_m, width_m = act.length_m or 0.0, act.width_m or 0.0
-    depth_m = act.depth_m or max(ours.depth_cm / 100, cover_m + 0.1)
+    depth_m = act.depth_m or max(ours.depth_cm / 100, cover_m + LEAST_BED_M)
     parts = ours.soil_parts
     litres = trench_holds_l(length_m, width_m, depth_m, cover_m=cover_m, soil_parts=parts)
     if litres <= 0:
-        deep = length(max(DEPTH.value, cover_m + 0.1), turn.units)
+        deep = length(max(DEPTH.value, cover_m + LEAST_BED_M), turn.units)
         raise Refused(
             f"{length(depth_m, turn.units)} deep leaves no room under the soil on top: dig "
             f"{deep} deep or deeper."
@@ -151,7 +153,7 @@ async def _to_bury(act: Ask, turn: Turn) -> _ToBury | None:
         return _ToBury(ferment(volume_l=act.volume_l))
     if act.mass_kg is not None:
         return _ToBury(ferment(mass_kg=act.mass_kg, materials=act.materials))
-    known = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    known = await states_of(turn.book, turn.today)
     held = [(state, amount) for state in _meant(act, known, turn) if (amount := _held(state, act))]
     if not held:
         return None
@@ -167,7 +169,7 @@ def _meant(act: Ask, known: list[BinState], turn: Turn) -> list[BinState]:
     """The bins that were named; else both or all of those at work; else the ripest."""
     names = act.bins or ((act.bin,) if act.bin else ())
     if names:
-        return [state for state in known if any(_is(state, name) for name in names)]
+        return [state for state in known if any(is_same(state.bin.name, name) for name in names)]
     ripest = _ripest(known, turn)
     if not act.each:
         return ripest
@@ -175,10 +177,6 @@ def _meant(act: Ask, known: list[BinState], turn: Turn) -> list[BinState]:
     if act.each == "all":
         return ripest if len(ripest) > 1 else at_work
     return next((some for some in (ripest, at_work) if len(some) == 2), [])
-
-
-def _is(state: BinState, name: str) -> bool:
-    return state.bin.name.casefold() == name.casefold()
 
 
 def _ripest(states: list[BinState], turn: Turn) -> list[BinState]:

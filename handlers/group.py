@@ -76,13 +76,13 @@ def _units(value: str, _: Turn) -> Answer:
             say="Pounds are the same, pints and gallons are not: say “use US units” or “use "
             "imperial units”."
         )
-    return Answer(say="Units can be metric, us or imperial.")
+    return Answer(say="Units can be metric, US or imperial: say “use metric units”.")
 
 
 def _habit(value: str, _: Turn) -> Answer:
     if habit := HABITS.get(value.casefold()):
         return _set("habit", habit, f"From now on I dose by the {habit} habit.")
-    return Answer(say="The dosing habit can be spoon or weight.")
+    return Answer(say="The dosing habit can be spoon or weight: say “use the weight habit”.")
 
 
 def _zone(value: str, _: Turn) -> Answer:
@@ -184,7 +184,7 @@ def _reminders(value: str, turn: Turn) -> Answer:
             at = turn.book.room.digest_at
             return _set("reminders", "on", f"I remind you again, at {at:%H:%M}.")
         case _:
-            return Answer(say="Reminders can be on or off.")
+            return Answer(say="Say “turn the reminders on” or “turn the reminders off”.")
 
 
 def _set(what: SettingName, value: str, say: str) -> Answer:

@@ -5,7 +5,7 @@ from datetime import date
 
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, summary
-from handlers.dues import done_to_it, is_shown_on
+from handlers.dues import done_to_it, shown
 from handlers.phrasing import capital, day, mass, percent, span, the
 from handlers.practice.cautions import caution
 from handlers.practice.figure import listed, quoted
@@ -36,7 +36,8 @@ MASS_DIFFERS, FILL_DIFFERS = 0.2, 0.15
 
 async def card(state: BinState, turn: Turn) -> list[str]:
     """A short state of a bin for whoever takes it: what it is, what to do first, what to mind."""
-    dues = [due for due in await turn.book.dues() if _is_to_do(due, state, turn)]
+    coming = await shown(turn.book, turn.today)
+    dues = [due for due in coming if due.bin == state.bin and due.what in TO_BE_DONE]
     lines = [f"{capital(summary(state, turn))}."]
     if not state.run.layer_count or state.run.buried:
         return lines
@@ -49,10 +50,6 @@ async def card(state: BinState, turn: Turn) -> list[str]:
     if state.run.mass_kg:
         lines.append(f"It holds about {mass(state.run.mass_kg, turn.units)}. {caution('lifting')}")
     return lines
-
-
-def _is_to_do(due: Due, state: BinState, turn: Turn) -> bool:
-    return due.bin == state.bin and due.what in TO_BE_DONE and is_shown_on(due, turn.today)
 
 
 def _to_do(dues: Sequence[Due], turn: Turn) -> Iterator[str]:

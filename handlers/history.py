@@ -7,7 +7,7 @@ from itertools import groupby
 
 from handlers.answer import Answer, Turn
 from handlers.beds import bed_name
-from handlers.bins import choose, unknown
+from handlers.bins import choose, not_meant
 from handlers.chosen import reasons
 from handlers.describing import describe
 from handlers.keepers import whole_custody
@@ -19,7 +19,7 @@ from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
 from handlers.reading.communal import InGround, Story, WhenLast, WhoKept, WhoPut, Written
 from handlers.spells import Spell, spells
-from handlers.state import layer_mass, look_up, new_run
+from handlers.state import layer_mass, new_run
 from storage.rows import Entry
 
 KIND_WORDS = {"mixed": "mixed scraps", "cooked": "leftovers", "liquid": "something to pour"}
@@ -152,7 +152,7 @@ async def who_kept(plan: WhoKept, turn: Turn) -> Answer:
     name = await choose(plan.bin, turn)
     bin = await turn.book.bin(name) if name else None
     if bin is None:
-        return await _which(name, turn)
+        return await not_meant(name, turn)
     kept = spells(await whole_custody(turn.book, bin), turn.today, turn.book.room.zone)
     if plan.before:
         kept = _before(kept, plan.before)
@@ -176,16 +176,6 @@ def _spell(spell: Spell, turn: Turn) -> str:
     return f"{capital(who)}, {span(spell.first, spell.last, turn.today)}."
 
 
-async def _which(name: str | None, turn: Turn) -> Answer:
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
-    if not states:
-        return Answer(say="No bin is open yet.")
-    if name:
-        return unknown(name, states)
-    choices = listed([the(state.bin.name) for state in states], "or")
-    return Answer(say=f"Which bin: {choices}? Ask again with its name.")
-
-
 def exact_percent(share: float) -> str:
     """A share of 0 to 1 in words."""
     return f"{round(share * 100)} %" if share >= 0.01 else "under 1 %"
@@ -204,7 +194,7 @@ async def story(plan: Story, turn: Turn) -> Answer:
     name = await choose(plan.bin, turn)
     bin = await turn.book.bin(name) if name else None
     if bin is None:
-        return await _which(name, turn)
+        return await not_meant(name, turn)
     present = await turn.book.present_run(bin)
     number = plan.run if plan.run > 0 else present + plan.run
     if not 1 <= number <= present:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from handlers import rules
 from handlers.addresses import made
 from handlers.answer import Answer, Setting, Turn
-from handlers.bins import choose, unknown, which
+from handlers.bins import choose, not_meant
 from handlers.labelart import Label
 from handlers.phrasing import capital, spoon, starter, the, volume
 from handlers.practice.allowed import row_of
@@ -33,11 +33,7 @@ async def asked(plan: LabelWanted, turn: Turn) -> Answer:
     name = await choose(plan.bin, turn)
     bin = await turn.book.bin(name) if name else None
     if bin is None:
-        if name is None:
-            question, _ = await which(turn)
-            return Answer(say=f"{question} Ask again with its name.")
-        states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
-        return unknown(name, states) if states else Answer(say="No bin is open yet.")
+        return await not_meant(name, turn)
     base, token = await session.address(turn.book.db), await links.token(turn.book, None)
     settings = []
     if base and token is None:

@@ -21,12 +21,13 @@ from handlers.phrasing import (
     volume,
 )
 from handlers.practice.density import capacity_kg
-from handlers.practice.dose import LAYER_DEPTH, Dose, dose
-from handlers.practice.figure import Refused
+from handlers.practice.dose import LAYER_DEPTH, SPOONS, Dose, dose
+from handlers.practice.figure import Refused, number
 from handlers.practice.first_bed import first_bed
+from handlers.practice.units import METRES
 from handlers.reading.acts import Amend, Ask, Layer
 from handlers.state import BinState, fold, layer_mass, named
-from storage.rows import Facts, NewEntry
+from storage.rows import Facts, NewEntry, Units
 
 TROUBLED = frozenset({"rotten", "green_mould", "black_mould"})
 """Signs that raise the dose of the next layers."""
@@ -43,10 +44,20 @@ LONG_AGO = timedelta(days=60)
 NEARLY_FULL = 0.8
 """From this fill on the answer says that the bin is about to be sealed."""
 
-UNMEASURED = (
-    "The usual dose is 2 to 3 tablespoons of starter on a layer 5 to 7.5 cm deep, more on meat "
-    "or fish. Reply with the amount (“about 2 kg”) and I can say exactly."
-)
+
+def unmeasured(units: Units) -> str:
+    """The usual dose, where nobody said how much went in."""
+    deep = LAYER_DEPTH.low or 0.0, LAYER_DEPTH.high or 0.0
+    span = f"{number(deep[0])} to {number(deep[1])} cm"
+    if units != "metric":
+        inches = (number(cm / 100 / METRES["inch"], 1) for cm in deep)
+        span = f"{' to '.join(inches)} in"
+    spoons = f"{number(SPOONS.low or 0.0)} to {number(SPOONS.high or 0.0)} tablespoons"
+    return (
+        f"The usual dose is {spoons} of starter on a layer {span} deep, more on meat or fish. "
+        f"Reply with the amount (“about {'2 kg' if units == 'metric' else '4 lb'}”) "
+        "and I can say exactly."
+    )
 
 
 async def _as_before(act: Layer, turn: Turn) -> Layer:
@@ -168,7 +179,7 @@ def _words(entry: NewEntry, reckoned: Dose | None, turn: Turn) -> str:
     when = f", {day(entry.on, turn.today)}" if entry.on and entry.on != turn.today else ""
     whose = f", by {entry.member}" if entry.member and entry.member != turn.sender else ""
     if reckoned is None:
-        return f"Noted{where}{when}{whose}. {UNMEASURED}"
+        return f"Noted{where}{when}{whose}. {unmeasured(turn.units)}"
     spoons = starter(reckoned.tablespoons, reckoned.starter_g, turn.units)
     reason = "" if reckoned.reason.startswith("nothing") else f": {reckoned.reason}"
     return f"{capital(spoons)} of starter on {amount}{where}{when}{whose}{reason}."
@@ -239,7 +250,7 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
     if act.what in _STREWN:
         return _strewn(act, state, turn)
     if act.mass_kg is act.volume_l is act.depth_m is None:
-        return Answer(say=UNMEASURED, why=usual_dose(turn), query=how_much(act))
+        return Answer(say=unmeasured(turn.units), why=usual_dose(turn), query=how_much(act))
     if (act.mass_kg or act.volume_l or act.depth_m or 0) <= 0:
         return Answer(say=NOT_THAT_LITTLE)
     facts = Facts(

@@ -4,12 +4,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Query, Turn
+from handlers.asking import is_meant
 from handlers.corrections import last_lately
-from handlers.describing import describe
-from handlers.layers import right_amount
 from handlers.onoffer import offered_to, on_offer
-from handlers.phrasing import day, the
-from handlers.practice.figure import listed
+from handlers.phrasing import the
 from handlers.reading.acts import Act, Amend, Retract
 from handlers.reading.neighbours import ANSWERING
 from storage.rows import Question
@@ -27,20 +25,7 @@ async def asked_first(act: ANSWERING, turn: Turn) -> Answer:
     if last is None or last.struck:
         return SILENCE
     theirs = await turn.book.of_event(last.event)
-    do = f"correct it{_right(act, turn)}" if isinstance(act, Amend) else "strike it out"
-    return Answer(
-        say=f"Your last record is {listed([describe(e, turn) for e in theirs])}. Shall I {do}?",
-        query=Query.about(replace(act, of=last.event), lacks="yes"),
-    )
-
-
-def _right(act: Amend, turn: Turn) -> str:
-    """What a correction would put there, in words."""
-    much = right_amount(act, turn)
-    bin = the(act.bin) if act.bin else ""
-    when = day(act.on, turn.today) if act.on else ""
-    right = [each for each in (much, bin, when, act.member) if each]
-    return f" to {listed(right)}" if right else ""
+    return is_meant(act, theirs, turn)
 
 
 def bin_meant(question: Question, acts: Sequence[Act]) -> Answer | None:

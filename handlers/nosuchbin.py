@@ -4,7 +4,7 @@ from handlers.answer import Answer, Query, Turn
 from handlers.bins import LONGEST_NAME, unknown
 from handlers.phrasing import capital, the
 from handlers.reading.acts import Act, Amend, Drain, Observe
-from handlers.state import BinState, look_up, named
+from handlers.state import BinState, named, states_of
 
 ON_A_BIN = Drain | Observe
 """What is told in passing of a bin that was begun before: it begins none."""
@@ -58,4 +58,4 @@ async def _others(name: str | None, turn: Turn) -> list[BinState] | None:
     known = await named(turn.book, name, turn.today)
     if known and (known.bin in bins or known.retired):
         return None
-    return [await look_up(turn.book, bin, turn.today) for bin in bins]
+    return await states_of(turn.book, turn.today)

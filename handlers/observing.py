@@ -7,6 +7,7 @@ from handlers.answer import Answer, Turn
 from handlers.bins import choose
 from handlers.chosen import reasons
 from handlers.phrasing import capital, span, the
+from handlers.planting import well_covered
 from handlers.practice.days import COLDEST, HOTTEST
 from handlers.practice.figure import Refused
 from handlers.practice.trouble import PATIENCE, Trouble, trouble
@@ -20,14 +21,13 @@ WHAT_IS_SEEN = (
 )
 
 
-IN_THE_GROUND = "cover it well (20 cm or more), and give the soil the longer wait."
-"""What is still to be done for what was seen or smelt of a bin that is buried."""
-
-
 async def observed(act: Observe, turn: Turn) -> Answer:
     """Something was seen, smelt or measured: written down, and answered if it means anything."""
     if act.celsius is not None and not COLDEST <= act.celsius <= HOTTEST:
-        return Answer(say="No bin is that cold or hot, so nothing is written down.")
+        return Answer(
+            say="No bin is that cold or hot, so nothing is written down. Say it again with the "
+            "right temperature, in °C or °F."
+        )
     name = await choose(act.bin, turn)
     try:
         meaning = trouble(
@@ -48,7 +48,7 @@ async def observed(act: Observe, turn: Turn) -> Answer:
     if meaning is None or (_is_ordinary(act, meaning) and not moved):
         return Answer(entries=[entry], noted=True)
     if state and state.run.stage(turn.today) == "in the ground" and meaning.verdict != "good":
-        say = f"{capital(the(state.bin.name))} is in the ground: {IN_THE_GROUND}"
+        say = f"{capital(the(state.bin.name))} is in the ground: {well_covered(turn.units)}"
         return Answer(entries=[entry], say=say)
     where = f"{capital(the(name))}: " if name else ""
     said = "" if _is_ordinary(act, meaning) else where + _words(meaning)

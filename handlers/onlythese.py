@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.corrections import LAST_IS_MEANT, struck_words, targets_of
 from handlers.describing import describe
+from handlers.people import is_same
 from handlers.reading.acts import Retract
 from storage.rows import Entry
 
@@ -24,7 +25,7 @@ async def struck(act: Retract, turn: Turn) -> Answer:
 
 
 def _in_bin(name: str, entries: Sequence[Entry]) -> list[Entry]:
-    return [e for e in entries if e.bin and e.bin.name.casefold() == name.casefold()]
+    return [e for e in entries if e.bin and is_same(e.bin.name, name)]
 
 
 async def _undone(name: str, what: str, turn: Turn) -> Answer:

@@ -16,7 +16,8 @@ from handlers.reading.recurrence import first_after, first_on, spoken
 from handlers.reading.vocabulary import words_in
 from storage import dues
 from storage.book import Book
-from storage.rows import Entry, Facts, Room
+from storage.moments import local_day
+from storage.rows import Entry, Facts
 
 MOST_SET = 50
 """Reminders of a group at a time: more would be noise, or mischief."""
@@ -56,7 +57,10 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     if first is None:
         return Answer(say="That moment has passed. Say it again with a day or an hour to come.")
     if plan.until and plan.until < first:
-        return Answer(say=f"There is no such day by {day(plan.until, turn.today)}.")
+        return Answer(
+            say=f"There is no such day by {day(plan.until, turn.today)}. Say it again with a later "
+            "end."
+        )
     facts = Facts(words=plan.words[:MOST_WORDS], hour=hour, rule=plan.rule)
     entry = turn.entry(
         "date", bin=None, facts=facts, on=first, until=plan.until, receiver=plan.for_whom
@@ -248,7 +252,7 @@ def _is_meant(entry: Entry, words_said: str, on: date | None) -> bool:
 
 async def settle(book: Book, now: datetime) -> None:
     """Make the dues of the members' own dates anew for the weeks to come, in a transaction."""
-    today = local_day(book.room, now)
+    today = local_day(now, book.room.zone)
     since = dict[str, date]()
     for one in await book.dues():  # soonest first: from the first that still waits on
         if one.what in OWN and is_waiting(one, today):
@@ -261,8 +265,3 @@ async def settle(book: Book, now: datetime) -> None:
     ]
     await dues.let_go(book.db, book.room, OWN, before=today - SHOWN_BEHIND)
     await dues.put(book.db, book.room, None, due, now, of=OWN)
-
-
-def local_day(room: Room, now: datetime) -> date:
-    """The group's day at a moment."""
-    return now.astimezone(ZoneInfo(room.zone)).date()

@@ -216,8 +216,8 @@ def agreeing(verb: str, who: str) -> str:
 
 
 def whose(who: str | None, sender: str) -> str:
-    """To the sender: "ines's", and "yours" of what is the sender's own."""
-    return "yours" if who in (sender, "you") else f"{who}'s"
+    """To the sender: "ines's", and "your" of what is the sender's own."""
+    return "your" if who in (sender, "you") else f"{who}'s"
 
 
 def capital(words: str) -> str:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from zoneinfo import ZoneInfo
 
+from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Act, Amend, Context, Layer
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message, read_message
@@ -30,7 +31,10 @@ _LIKE = words_in("same as with like")
 _HALVES = re.compile(r"(?:half(?: (?:each|and half|n half|in each))|50/50|evenly|equally|halves)")
 _WHOLES = re.compile(r"(?:(?:all of it |that much |that |the lot )?(?:in |to |for )?each|both)")
 _LEAD = re.compile(r"^(?:(?:no|nope|nah|sorry|actually|well|oh)\b[ ,.]*)+", re.IGNORECASE)
-_UNITS = {"mass": (("kg", 1.0), ("lb", 0.45359237), ("g", 0.001)), "volume": (("litres", 1.0),)}
+_UNITS = {
+    "mass": (("kg", 1.0), ("lb", KILOGRAMS["pound"]), ("g", KILOGRAMS["gram"])),
+    "volume": (("litres", 1.0),),
+}
 _EXACT = 0.02
 
 

@@ -6,14 +6,21 @@ from datetime import timedelta
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.beds import bed_name
 from handlers.chosen import reasons
-from handlers.phrasing import capital, span, temperature, the
+from handlers.phrasing import capital, length, span, temperature, the
 from handlers.practice.days import COLDEST, HOTTEST, Window
+from handlers.practice.trench import COVER_UNFERMENTED
 from handlers.reading.acts import Observe
 from handlers.state import new_run
-from storage.rows import Entry, NewEntry
+from storage.rows import Entry, Units
 
 LONGEST_WAIT = timedelta(days=120)
 """So far back a burial is looked for whose soil may still wait to be planted."""
+
+
+def well_covered(units: Units) -> str:
+    """What is still to be done for scraps in the ground that had not fermented."""
+    deep = length(COVER_UNFERMENTED.value, units)
+    return f"cover it well ({deep} or more), and give the soil the longer wait."
 
 
 def plant_there(window: Window, celsius: float | None, turn: Turn) -> str:
@@ -28,7 +35,10 @@ def plant_there(window: Window, celsius: float | None, turn: Turn) -> str:
 async def measured(act: Observe, turn: Turn) -> Answer:
     """The soil's temperature: it is kept with each burial whose soil still waits to be planted."""
     if act.celsius is None or not COLDEST <= act.celsius <= HOTTEST:
-        return Answer(say="No soil is that cold or hot, so nothing is written down.")
+        return Answer(
+            say="No soil is that cold or hot, so nothing is written down. Say it again with the "
+            "right temperature, in °C or °F."
+        )
     run, waiting = new_run(turn.book.room), list[tuple[Entry, Window]]()
     for burial in await turn.book.of_days(turn.today - LONGEST_WAIT, turn.today, "bury"):
         on = burial.on or turn.today
@@ -38,7 +48,15 @@ async def measured(act: Observe, turn: Turn) -> Answer:
         return SILENCE
     whys = {line: None for _, window in waiting for line in reasons(window, turn.book.room)}
     return Answer(
-        entries=[_with_soil(burial, act.celsius, turn) for burial, _ in waiting],
+        entries=[
+            burial.anew(
+                turn.now,
+                cause=turn.cause,
+                replaces=burial.id,
+                facts=replace(burial.facts, celsius=act.celsius),
+            )
+            for burial, _ in waiting
+        ],
         strikes=[burial for burial, _ in waiting],
         say="\n".join(_said(burial, window, act.celsius, turn) for burial, window in waiting),
         why=list(whys),
@@ -55,20 +73,3 @@ def _is_meant(act: Observe, burial: Entry) -> bool:
 def _said(burial: Entry, window: Window, celsius: float, turn: Turn) -> str:
     name = capital(the(burial.bin.name)) if burial.bin else "A bin"
     return f"{name} is in the ground. {plant_there(window, celsius, turn)}"
-
-
-def _with_soil(burial: Entry, celsius: float, turn: Turn) -> NewEntry:
-    """The burial written anew, with the soil's temperature."""
-    return NewEntry(
-        act=burial.act,
-        event=burial.event,
-        cause=turn.cause,
-        said_at=burial.said_at,
-        written_at=turn.now,
-        bin=burial.bin.name if burial.bin else None,
-        member=burial.member,
-        writer=burial.writer,
-        on=burial.on,
-        facts=replace(burial.facts, celsius=celsius),
-        replaces=burial.id,
-    )

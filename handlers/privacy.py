@@ -6,7 +6,7 @@ from handlers.answer import Answer, Query, Turn
 from handlers.phrasing import day, mass, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Forget
-from handlers.state import layer_mass, look_up
+from handlers.state import layer_mass, states_of
 from storage import links
 from storage.rows import Entry, Member
 
@@ -41,7 +41,7 @@ async def known(turn: Turn) -> Answer:
     user = member.user if member else None
     account = f" ({user})" if user and user != turn.sender else ""
     lines = [f"I know you here as {turn.sender}{account}.", _records(await _about(turn), turn)]
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    states = await states_of(turn.book, turn.today)
     kept = [the(state.bin.name) for state in states if state.keeper == turn.sender]
     if kept:
         lines.append(f"You keep {listed(kept)} now.")

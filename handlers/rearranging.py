@@ -21,7 +21,8 @@ async def rearranged(plan: Rearranged, turn: Turn) -> Answer:
         known = await called(told, turn) if told else []
         missing = [name for name in known[1:] if name not in names]
         if missing:
-            return Answer(say=f"{capital(missing[0])} is not on that rota.")
+            name = missing[0]
+            return Answer(say=f"{capital(name)} is not on that rota: say “add {name} to the rota”.")
         names = _placed(names, plan.place, *known)
     start = present.start if present else max(one.start, turn.today)
     days = plan.days or one.days

@@ -14,7 +14,8 @@ from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
 from handlers.several import together
-from storage import inbox, naming, outbox
+from handlers.spokenof import is_of_sender
+from storage import naming, outbox
 from storage.rows import Due
 
 MOST_LATER_DAYS = 60
@@ -198,8 +199,7 @@ async def _answers_else(turn: Turn) -> bool:
     else:
         latest = await outbox.latest(db, room.id)
         answer = latest[0] if latest and turn.now - latest[1] <= JUST_SAID else None
-        asked = await inbox.trace(db, room.address, answer.to_event or "") if answer else None
-        if asked is None or await turn.book.name_of(asked.sender or "") != turn.sender:
+        if answer is None or not await is_of_sender(answer.to_event or "", turn):
             return False
     if answer is None or answer.kind != "reply":
         return False

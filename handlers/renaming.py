@@ -7,7 +7,7 @@ from handlers.phrasing import capital, mass, the
 from handlers.powers import refusal
 from handlers.reading.communal import Rename, Retire
 from handlers.rotas import rotas_of
-from handlers.state import look_up
+from handlers.state import look_up, states_of
 from storage import words
 from storage.rows import Bin, Entry, Facts
 
@@ -92,5 +92,5 @@ async def _bin(name: str | None, turn: Turn) -> tuple[Bin | None, Answer]:
         return None, Answer(say=f"{capital(the(known.name))} is out of use already.")
     if name is None or not bins:
         return None, Answer(say="Which bin? Say it again with its name.")
-    states = [await look_up(turn.book, bin, turn.today) for bin in bins]
+    states = await states_of(turn.book, turn.today)
     return None, unknown(name, states)

@@ -4,12 +4,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Handler, Query, Turn
+from handlers.asking import is_meant
 from handlers.corrections import (
     ARRANGED,
     LAST_IS_MEANT,
     NOTHING_THERE,
     PASSING,
     last_lately,
+    last_of_all,
     struck_words,
     targets_of,
     undo,
@@ -17,15 +19,17 @@ from handlers.corrections import (
     written_anew,
 )
 from handlers.describing import describe
-from handlers.phrasing import the, whose
+from handlers.people import is_same
+from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.amending import UNDONE
 from handlers.reading.onlywrong import ONLY_WRONG, WRONG_BIN
+from handlers.spokenof import is_of_sender
 from handlers.state import look_up
 from handlers.whichrecord import left_without
-from storage import inbox, outbox
+from storage import outbox
 from storage.rows import Entry
 
 STRUCK_ALREADY = (
@@ -111,10 +115,8 @@ def _struck_alone(back: Answer, turn: Turn) -> Answer:
 
 async def _whose(turn: Turn) -> Answer:
     """Whose the group's last record is, and whether it is meant."""
-    members = [] if turn.refers_to else await turn.book.members()
-    lasts = [last for one in members if (last := await last_lately(replace(turn, sender=one.name)))]
-    last = max((one for one in lasts if not one.struck), key=lambda one: one.id, default=None)
-    return await _is_meant(last, "The last record", turn) if last else Answer(say=NOTHING_THERE)
+    last = None if turn.refers_to else await last_of_all(turn)
+    return await _is_meant(last, turn) if last else Answer(say=NOTHING_THERE)
 
 
 async def _taken_out(kinds: Shares, such: Sequence[Entry], turn: Turn, carry_on: Handler) -> Answer:
@@ -138,7 +140,7 @@ async def _last_of(made_of: Shares, turn: Turn, carry_on: Handler) -> Answer | N
         return None
     if last.writer == turn.sender:
         return await _taken_out(made_of, [last], turn, carry_on)
-    return await _is_meant(last, "The last record of such scraps", turn, made_of)
+    return await _is_meant(last, turn, "last record of such scraps", made_of)
 
 
 def _holds(made_of: Shares, entry: Entry) -> bool:
@@ -151,7 +153,7 @@ def _may_hold(entry: Entry) -> bool:
 
 
 def _is_in(bin: str, entries: Sequence[Entry]) -> bool:
-    return any(entry.bin and entry.bin.name.casefold() == bin.casefold() for entry in entries)
+    return any(entry.bin and is_same(entry.bin.name, bin) for entry in entries)
 
 
 async def _last_in(name: str, turn: Turn) -> Answer:
@@ -162,20 +164,17 @@ async def _last_in(name: str, turn: Turn) -> Answer:
     last = max(standing, key=lambda one: one.id, default=None)
     if bin is None or last is None:
         return Answer(say=NOTHING_THERE)
-    return await _is_meant(last, f"The last record in {the(bin.name)}", turn)
+    return await _is_meant(last, turn, "last record there")
 
 
-async def _is_meant(last: Entry, which: str, turn: Turn, made_of: Shares | None = None) -> Answer:
-    """Which record would be struck out, or be without such scraps, and whether it is meant."""
+async def _is_meant(
+    last: Entry, turn: Turn, called: str = "last record", made_of: Shares | None = None
+) -> Answer:
+    """Whether that message's record is to be struck out, or to be without such scraps."""
     theirs = await turn.book.of_event(last.event)
-    words = listed([describe(entry, turn) for entry in theirs])
-    act = Retract(of=last.event, materials=made_of)
     part = made_of is not None and left_without(made_of, last) is not None
-    deed = "take them out of it" if part else "strike it out"
-    return Answer(
-        say=f"{which} is {whose(last.writer, turn.sender)}: {words}. Shall I {deed}?",
-        query=Query.about(act, lacks="yes"),
-    )
+    deed = "take them out of it" if part else None
+    return is_meant(Retract(materials=made_of), theirs, turn, called=called, deed=deed)
 
 
 async def told_right(act: Amend, turn: Turn, carry_on: Handler) -> Answer | None:
@@ -186,7 +185,7 @@ async def told_right(act: Amend, turn: Turn, carry_on: Handler) -> Answer | None
     if last is None or not last.struck or last.struck_by != await answered_last(turn):
         return None
     again = await written_anew(last, act, turn, carry_on)
-    if not again.entries or not await _is_of_sender(last.struck_by or "", turn):
+    if not again.entries or not await is_of_sender(last.struck_by or "", turn):
         return None
     return replace(again, strikes=[entry for entry in again.strikes if not entry.struck])
 
@@ -194,19 +193,13 @@ async def told_right(act: Amend, turn: Turn, carry_on: Handler) -> Answer | None
 async def restored(turn: Turn) -> Answer:
     """What the sender has just struck out or corrected stands again; silence where nothing was."""
     event = turn.refers_to or await answered_last(turn)
-    if event is None or not (await _is_of_sender(event, turn) or await _struck_own(event, turn)):
+    if event is None or not (await is_of_sender(event, turn) or await _struck_own(event, turn)):
         return SILENCE
     again = await _struck_back(event, turn)
     last = await turn.book.last_by(turn.sender)
-    if not again.entries and last and last.struck_by and await _is_of_sender(last.struck_by, turn):
+    if not again.entries and last and last.struck_by and await is_of_sender(last.struck_by, turn):
         again = await _struck_back(last.struck_by, turn)  # behind "struck out already"
     return again if again.entries else SILENCE
-
-
-async def _is_of_sender(event: str, turn: Turn) -> bool:
-    said = await inbox.trace(turn.book.db, turn.book.room.address, event)
-    user = said.sender if said else None
-    return user is not None and await turn.book.name_of(user) == turn.sender
 
 
 async def _struck_own(event: str, turn: Turn) -> bool:

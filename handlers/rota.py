@@ -181,7 +181,11 @@ async def meant(
     if len(own or fitting) == 1:
         return (own or fitting)[0]
     if not fitting:
-        return (await shown(None, turn)) if not current else Answer(say="There is no such rota.")
+        return (
+            (await shown(None, turn))
+            if not current
+            else Answer(say="There is no such rota. Ask “show the rota” for those there are.")
+        )
     names = listed([f"to {one.deed}" for one in fitting], "or")
     return Answer(say=f"Which rota: {names}? Say it again with the bin's name.")
 

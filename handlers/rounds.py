@@ -15,13 +15,11 @@ from handlers.keepers import Custody, custody_of, last_day
 from handlers.phrasing import capital, day, span, the
 from handlers.rotas import RotaState, rotas_of
 from handlers.state import look_up
-from handlers.turns import Stint
+from handlers.turns import DAY, Stint
 from storage.absences import away_on
 from storage.custody import last_heard
 from storage.moments import local_day
 from storage.rows import Bin, Due, Entry, Facts, NewEntry
-
-DAY = timedelta(days=1)
 
 TOLD_LATE = timedelta(days=4)
 """What could not be told on its day, since the bot was away, is told for so long."""
@@ -52,6 +50,7 @@ async def notices(turn: Turn) -> AsyncIterator[Notice]:
     async for notice in unattended(turn):
         yield notice
     rotas = await rotas_of(turn.book, turn.today)
+    late = [due for due in await turn.book.dues() if _is_long_late(due, turn.today)]
     for bin in await turn.book.bins():
         custody = await custody_of(turn.book, bin, turn.today)
         offer = custody.offer
@@ -61,8 +60,9 @@ async def notices(turn: Turn) -> AsyncIterator[Notice]:
             yield told
         if handed := await _handed(bin, custody, turn):
             yield handed
-        if custody.keeper and (silent := await _silent(bin, custody, custody.keeper, turn)):
-            yield silent
+        own = [due for due in late if due.bin == bin and due.to_member in (None, custody.keeper)]
+        if own and custody.keeper and (told := await _silent(own[0], bin, custody, turn)):
+            yield told
     for rota in rotas:
         async for notice in _turns(rota, turn):
             yield notice
@@ -163,27 +163,17 @@ async def _handed(bin: Bin, custody: Custody, turn: Turn) -> Notice | None:
     )
 
 
-async def _silent(bin: Bin, custody: Custody, keeper: str, turn: Turn) -> Notice | None:
-    """A keeper who has not been heard since before something was due, and long since."""
-    late = [
-        due
-        for due in await turn.book.dues()
-        if _is_long_late(due, bin, turn.today) and due.to_member in (None, keeper)
-    ]
+async def _silent(due: Due, bin: Bin, custody: Custody, turn: Turn) -> Notice | None:
+    """A keeper who has not been heard since before what is long late, and long since."""
+    keeper = custody.keeper or ""
     members = {member.name: member for member in await turn.book.members()}
     member = members.get(keeper)
-    if (
-        not late
-        or member is None
-        or member.user is None
-        or keeper in await away_on(turn.book, turn.today)
-    ):
+    if member is None or member.user is None or keeper in await away_on(turn.book, turn.today):
         return None
     if not await _is_communal(bin, turn):
         return None
     heard_at = await last_heard(turn.book, member)
     heard = local_day(heard_at, turn.book.room.zone) if heard_at else None
-    due = late[0]
     if heard and heard >= due.from_day:
         return None
     since = f" since {day(heard, turn.today)}" if heard else ""
@@ -204,8 +194,8 @@ async def _is_communal(bin: Bin, turn: Turn) -> bool:
     return state.shared or len(await turn.book.hands(bin)) > 1
 
 
-def _is_long_late(due: Due, bin: Bin, today: date) -> bool:
-    return due.bin == bin and due.what in ACTS and today - due.to_day >= SILENT_AFTER
+def _is_long_late(due: Due, today: date) -> bool:
+    return due.what in ACTS and today - due.to_day >= SILENT_AFTER
 
 
 async def _turns(rota: RotaState, turn: Turn) -> AsyncIterator[Notice]:

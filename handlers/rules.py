@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers import allowed
 from handlers.answer import Answer, Turn
+from handlers.bins import not_meant
 from handlers.phrasing import capital, the
 from handlers.powers import refusal
 from handlers.practice.figure import listed
@@ -25,7 +26,7 @@ async def set_for(plan: Bar, turn: Turn) -> Answer:
     """The group decides what is not to go into a bin; nothing barred: all that the craft allows."""
     bin = await turn.book.bin(plan.bin)
     if bin not in await turn.book.bins() or bin is None:
-        return Answer(say=f"I know no bin called “{plan.bin}”.")
+        return await not_meant(plan.bin, turn)
     if refused := await refusal("settings", turn):
         return Answer(say=refused)
     kinds = list(plan.kinds)

@@ -8,6 +8,7 @@ from handlers.chosen import reasons
 from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.cautions import caution
+from handlers.practice.days import drained_every
 from handlers.reading.acts import Open, Seal
 from handlers.reading.arranged import Reopened
 from handlers.state import BinState, named, new_run
@@ -36,7 +37,7 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     when = "" if on == turn.today else f", {day(on, turn.today)}"
     bury = span(window.start, window.end, turn.today)
     lines = [
-        f"{capital(the(name))} is sealed{when}. Bury it {bury}; drain it every two or three days "
+        f"{capital(the(name))} is sealed{when}. Bury it {bury}; drain it {drained_every()} "
         "until then."
     ]
     if state and state.run.rich and state.run.rich > 0:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from handlers.answer import Answer, Handler, Query, Turn
 from handlers.bins import AT_WORK, either
 from handlers.reading.acts import OnBins
-from handlers.state import Stage, look_up
+from handlers.state import Stage, states_of
 
 _STAGES: Mapping[str, frozenset[Stage]] = {
     "layer": frozenset({"filling"}),
@@ -22,7 +22,7 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     """The deed on each bin that can be meant; which are "both" of more than two, or which is meant
     of those named, is asked.
     """
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    states = await states_of(turn.book, turn.today)
     names = [s.bin.name for s in states if s.run.stage(turn.today) in _STAGES[act.act]]
     alone = replace(act, each=None)
     if act.each == "both" and len(names) > 2:

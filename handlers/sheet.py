@@ -8,7 +8,7 @@ from typing import Any
 
 from handlers.calendar import is_late, next_of_each
 from handlers.care import Care, care_of
-from handlers.dues import DUTIES, EVENTS, OWN, is_shown_on
+from handlers.dues import DUTIES, EVENTS, OWN, shown
 from handlers.phrasing import capital, clock, span, the
 from storage.book import Book
 from storage.rows import Due
@@ -69,8 +69,7 @@ class Sheet:
 async def sheet(book: Book, today: date) -> Sheet:
     """What is due in the next four weeks, bin by bin, the most pressing first."""
     until = today + timedelta(days=DAYS - 1)
-    dues = [due for due in await book.dues(until=until) if is_shown_on(due, today)]
-    dues = _few_of_each(dues)
+    dues = _few_of_each(await shown(book, today, until))
     care = await care_of(book, dues, today)
     by_bin = sorted(dues, key=_block_of)
     blocks = [

@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from datetime import date, timedelta
+from datetime import date
 
 from handlers.keepers import day_of, fold
+from handlers.turns import DAY
 from storage.rows import Entry
-
-DAY = timedelta(days=1)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -29,7 +29,7 @@ async def bin_spoken_of(turn: Turn) -> str | None:
     if record and record.written_at > at:
         return own
     event = answer.to_event
-    if event is None or not await _is_told(event, turn):
+    if event is None or not await is_of_sender(event, turn):
         return own
     entries = await turn.book.of_event(event)
     if entries and all(entry.act not in _DONE for entry in entries):
@@ -37,8 +37,8 @@ async def bin_spoken_of(turn: Turn) -> str | None:
     return await _bin_in(answer.body, turn.book) or own
 
 
-async def _is_told(event: str, turn: Turn) -> bool:
-    """Whether the message that we answered was the sender's."""
+async def is_of_sender(event: str, turn: Turn) -> bool:
+    """Whether a message was the sender's."""
     trace = await inbox.trace(turn.book.db, turn.book.room.address, event)
     user = trace.sender if trace else None
     return user is not None and await turn.book.name_of(user) == turn.sender

@@ -203,7 +203,7 @@ def _until(lasts: Supply, brewing: bool, turn: Turn) -> list[str]:
     if brewing:
         return [f"{until}."]
     if lasts.begin_batch_by <= turn.today:
-        return [f"{until}: begin a batch now, it takes nearly three weeks."]
+        return [f"{until}: begin a batch now, it takes {whole_days(RIPE.days)}."]
     return [f"{until}: begin a batch by {day(lasts.begin_batch_by, turn.today)}."]
 
 

@@ -241,6 +241,11 @@ async def look_up(book: Book, bin: Bin, today: date) -> BinState:
     return await described(book, bin, today, number, await book.since_run(bin, number))
 
 
+async def states_of(book: Book, today: date) -> list[BinState]:
+    """The group's bins in use, each as its entries that stand describe it."""
+    return [await look_up(book, bin, today) for bin in await book.bins()]
+
+
 async def described(
     book: Book, bin: Bin, today: date, number: int, entries: Sequence[Line]
 ) -> BinState:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import fields, replace
 
 from handlers.answer import Turn
+from handlers.people import is_same
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Act, Amend, OnBins
 from handlers.reading.arranged import Plan
@@ -33,7 +34,7 @@ def named_by(act: Amend, entries: Sequence[Entry]) -> tuple[Sequence[Entry], Ame
             return such, _of_lot(act, such[-1], max(shared))
         return ([] if of_part and not any(map(_is_of_no_kind, entries)) else entries), act
     if act.bin and tells:
-        there = [e for e in entries if e.bin and e.bin.name.casefold() == act.bin.casefold()]
+        there = [e for e in entries if e.bin and is_same(e.bin.name, act.bin)]
         return there or ([] if of_part else entries), act
     return entries, act
 

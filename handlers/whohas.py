@@ -5,22 +5,22 @@ from datetime import date
 
 from handlers import rota
 from handlers.answer import Answer, Turn
-from handlers.bins import unknown
+from handlers.bins import NO_BINS, unknown
 from handlers.keepers import last_day, present_custody
 from handlers.people import is_same
 from handlers.phrasing import capital, day, the
 from handlers.reading.acts import Ask
-from handlers.state import look_up
+from handlers.state import states_of
 from storage.absences import absences
 from storage.rows import Bin
 
 
 async def asked(act: Ask, turn: Turn) -> Answer:
     """Who has a bin, or who has each; what is on offer, and whose turn it is."""
-    states = [await look_up(turn.book, bin, turn.today) for bin in await turn.book.bins()]
+    states = await states_of(turn.book, turn.today)
     chosen = [s for s in states if not act.bin or is_same(s.bin.name, act.bin)]
     if not states:
-        return Answer(say="I know no such bin yet.")
+        return Answer(say=NO_BINS)
     if not chosen:
         return unknown(act.bin or "", states)
     lines = [await _line(state.bin, turn) for state in chosen]

@@ -141,14 +141,6 @@ class Book(Roster):
 
         return await self.known(f"member entry:{act}", "latest batch", ask)
 
-    async def latest_by(self, bin: Bin, act: str, day: date) -> Entry | None:
-        """The last entry of one act whose day has come by `day`."""
-        return await self._line(
-            f"WHERE bin = ? AND {_ACT} AND on_day <= ? AND struck_at IS NULL "
-            "ORDER BY on_day DESC, id DESC LIMIT 1",
-            (bin.id, act, day.isoformat()),
-        )
-
     async def about(self, bin: Bin) -> About:
         """What is known of a bin itself: the last that was said of each thing."""
 

@@ -17,6 +17,16 @@ _LISTED = (
 )
 
 
+_ADD = (
+    "INSERT INTO due "
+    "(from_day, to_day, to_member, words, hour, changed_at, room, bin, what, occasion) "
+    "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO UPDATE SET "
+    "from_day = excluded.from_day, to_day = excluded.to_day, to_member = excluded.to_member, "
+    "words = excluded.words, hour = excluded.hour, "
+    "changed_at = excluded.changed_at, gone = 0, sequence = sequence + 1"
+)
+
+
 async def open_ones(db: Database, room: Room, until: date | None = None) -> list[Due]:
     """What is to be done, soonest first; with `until` only what begins by that day."""
     rows = await db.rows(
@@ -59,26 +69,14 @@ async def put(
     occasion stays the same due: told and put off as it was, changed once more.
     """
     number = bin.id if bin else None
-
-    async def ask() -> list[sqlite3.Row]:
-        return await db.rows(
-            "SELECT * FROM due WHERE room = ? AND bin IS ? AND gone = 0", (room.id, number)
-        )
-
-    rows = await db.known(room.id, "due", ("open", number), ask)
-    rows = [row for row in rows if not of or row["what"] in of]
+    rows = [row for row in await _open_rows(db, room, number) if not of or row["what"] in of]
     former = {(row["what"], row["occasion"]): row for row in rows}
     present = {(due.what, due.occasion): due for due in dues}
     if not former and not present:
         return
     moment = to_ms(at)
     await db.write_many(
-        "INSERT INTO due "
-        "(from_day, to_day, to_member, words, hour, changed_at, room, bin, what, occasion) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO UPDATE SET "
-        "from_day = excluded.from_day, to_day = excluded.to_day, to_member = excluded.to_member, "
-        "words = excluded.words, hour = excluded.hour, "
-        "changed_at = excluded.changed_at, gone = 0, sequence = sequence + 1",
+        _ADD,
         [
             (*_said(due), moment, room.id, number, *key)
             for key, due in present.items()
@@ -101,6 +99,15 @@ async def put(
         [(moment, row["id"]) for key, row in former.items() if key not in present],
         room=room.id,
     )
+
+
+async def _open_rows(db: Database, room: Room, bin: int | None) -> list[sqlite3.Row]:
+    async def ask() -> list[sqlite3.Row]:
+        return await db.rows(
+            "SELECT * FROM due WHERE room = ? AND bin IS ? AND gone = 0", (room.id, bin)
+        )
+
+    return await db.known(room.id, "due", ("open", bin), ask)
 
 
 async def let_go(db: Database, room: Room, what: Collection[str], *, before: date) -> None:

@@ -50,6 +50,18 @@ async def forget_member(book: Book, member: Member) -> int:
         "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
         (nobody, room, member.name),
     )
+    await _blank_words(book, member, user)
+    await _blank_traces(book, member, user)
+    rows = await db.rows(
+        "SELECT 1 FROM entry WHERE room = ?1 AND (member = ?2 OR writer = ?2 OR receiver = ?2)",
+        (room, member.id),
+    )
+    return len(rows)
+
+
+async def _blank_words(book: Book, member: Member, user: str) -> None:
+    """What was set, and what we said, keeps no words that name whoever is forgotten."""
+    db, room = book.db, book.room.id
     for of in ("entry SET words = 'something that was set' WHERE act IN ('date', 'note')",
                "due SET words = 'something that was set' WHERE what = 'own'"):  # fmt: skip
         await db.write(
@@ -65,6 +77,11 @@ async def forget_member(book: Book, member: Member) -> int:
         "AND (instr(lower(body), lower(?2)) OR (?3 != '' AND instr(mentions, ?3)))",
         (room, member.name, user),
     )
+
+
+async def _blank_traces(book: Book, member: Member, user: str) -> None:
+    """Of the messages that were heard it is no longer known who wrote them, or whom they named."""
+    db = book.db
     await db.write(
         "UPDATE inbox SET sender = NULL WHERE sender = ?2 AND "
         "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
@@ -76,11 +93,6 @@ async def forget_member(book: Book, member: Member) -> int:
         "room IN (SELECT ?1 UNION ALL SELECT before FROM renamed WHERE address = ?1)",
         (book.room.address, member.name),
     )
-    rows = await db.rows(
-        "SELECT 1 FROM entry WHERE room = ?1 AND (member = ?2 OR writer = ?2 OR receiver = ?2)",
-        (room, member.id),
-    )
-    return len(rows)
 
 
 async def _see_off(book: Book, member: Member) -> None:

@@ -116,6 +116,24 @@ class Entry:
         """Whether it no longer stands."""
         return self.struck_by is not None
 
+    def anew(self, at: datetime, *, cause: str, replaces: int, facts: Facts) -> "NewEntry":
+        """The same written down once more, at a moment, with these facts."""
+        return NewEntry(
+            act=self.act,
+            event=self.event,
+            cause=cause,
+            said_at=self.said_at,
+            written_at=at,
+            bin=self.bin.name if self.bin else None,
+            member=self.member,
+            writer=self.writer,
+            on=self.on,
+            facts=facts,
+            receiver=self.receiver,
+            until=self.until,
+            replaces=replaces,
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NewEntry:

@@ -38,6 +38,16 @@ class TalkingRoom:
             return []
         return [entry for entry in await (await self.book()).entries() if not entry.struck]
 
+    async def kilos(self) -> list[float | None]:
+        """What each layer that stands weighs, in the order they were written down."""
+        layers = [entry for entry in await self.standing() if entry.act == "layer"]
+        return [entry.facts.mass_kg for entry in sorted(layers, key=lambda entry: entry.id)]
+
+    async def keeper(self, bin: str) -> str:
+        """Who has a bin, as a newcomer who asks is told."""
+        [told] = await self.says(f"who has the {bin} bin?", who="zoe")
+        return told.body.split(": ")[1].split(".")[0]
+
     async def event(
         self,
         kind: str,
@@ -103,3 +113,8 @@ class TalkingRoom:
     async def waits(self, **passing: float) -> list[Message]:
         self.now += timedelta(**passing)
         return [spoken.message async for spoken in self.playback.run_until(self.now)]
+
+
+def words(messages: list[Message]) -> str:
+    """All that messages say."""
+    return "\n".join(message.body for message in messages)

@@ -128,6 +128,11 @@ class BuryWindow(Window):
     late_after: date
 
 
+def drained_every() -> str:
+    """How often a bin is drained, in words."""
+    return f"every {low_days(DRAIN)} or {high_days(DRAIN)} days"
+
+
 def drain_window(last: date) -> Window:
     """Days on which to drain next, after the last draining (or the first layer)."""
     start, end = after(last, low_days(DRAIN)), after(last, high_days(DRAIN))

@@ -73,7 +73,8 @@ PARTS: Mapping[Use, Figure] = {
 CHOSEN: Mapping[Use, str] = {"bed": "bed_parts", "pot": "pot_parts"}
 """The uses for which a group may settle its own, and the names of these choices."""
 
-CAN = Figure("a watering can", 9, "L", "", "common practice", 5, 10)
+CAN = Figure("a watering can", 10, "L", "", "common practice", 5, 10)
+CAN_GALLONS = Figure("a watering can of gallons", 2, "gallons", "", "common practice", 1, 2)
 STRONG = Figure(
     "parts of water from which the two readings of a ratio differ by less than a tenth",
     10,

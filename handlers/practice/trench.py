@@ -71,6 +71,16 @@ COVER = Figure(
 COVER_ANIMALS = Figure(
     "soil over the mix where animals dig", 0.30, "m", "a supplier: 12 in", "published", 0.25, 0.35
 )
+COVER_UNFERMENTED = Figure(
+    "soil over scraps that did not ferment or grew mould",
+    0.20,
+    "m",
+    "",
+    "common practice",
+    0.20,
+    0.30,
+)
+DEPTH_SPOILT = Figure("depth at which what is given up is buried", 0.30, "m", "", "common practice")
 TUB_COVER = Figure("soil on top in a tub", 0.25, "of the mix", "", "common practice", 0.15, 0.35)
 TUB_DAYS = Figure(
     "days in a tub before planting",
@@ -81,6 +91,9 @@ TUB_DAYS = Figure(
     14,
     42,
 )
+
+LEAST_BED_M = 0.1
+"""How deep the mix lies under its cover at least, where nobody said how deep to dig."""
 
 LONGEST_M = 200.0
 """No garden has a longer trench."""
@@ -174,7 +187,7 @@ def trench(
     width = WIDTH.value if width_m is None else width_m
     cover = covered.value if cover_m is None else cover_m
     usual = deep.value if usual_depth_m is None or animals else usual_depth_m
-    depth = max(usual, cover + 0.1) if depth_m is None else depth_m
+    depth = max(usual, cover + LEAST_BED_M) if depth_m is None else depth_m
     within(width, 0.05, 5, what="A trench", unit="m wide", advice="say how wide a spade digs")
     within(cover, 0.05, 1, what="A cover", unit="m", advice="say how much soil goes on top")
     within(depth, 0.1, 1.5, what="A trench", unit="m deep", advice="dig 20 to 45 cm deep")

@@ -16,6 +16,7 @@ from handlers.practice.cautions import caution
 from handlers.practice.days import BuryWindow, after, believable, high_days, low_days
 from handlers.practice.figure import Figure, Reckoning, Refused, listed, number, quoted
 from handlers.practice.signs import SIGNS
+from handlers.practice.trench import COVER_UNFERMENTED, DEPTH_SPOILT
 
 GOOD: Mapping[str, str] = {
     "white_mould": "White growth is the ferment at work.",
@@ -155,16 +156,20 @@ def _verdict(seen: frozenset[str], likeliest: str, treated: bool) -> Verdict:
     return "mend"
 
 
+_SPOILT = f"{number(DEPTH_SPOILT.value * 100)} cm deep"
+
+
 def _discard(seen: frozenset[str], verdict: Verdict) -> str:
     if verdict == "give up":
         return (
-            "Give this bin up: gloves on, bury it now, 30 cm deep and away from roots, or put it "
+            f"Give this bin up: gloves on, bury it now, {_SPOILT} and away from roots, or put it "
             "out with the waste as your council says; then scrub the bin and dry it in the sun."
         )
     if "rodents" in seen:
-        return "If they have been inside, do not save it: bury it at once, 30 cm deep."
+        return f"If they have been inside, do not save it: bury it at once, {_SPOILT}."
     if seen & _MOULDY:
-        return "Lift out the mouldy scraps with what lies round them, and bury those 20 cm deep."
+        mouldy = f"{number(COVER_UNFERMENTED.value * 100)} cm deep"
+        return f"Lift out the mouldy scraps with what lies round them, and bury those {mouldy}."
     return ""
 
 

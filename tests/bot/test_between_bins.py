@@ -51,8 +51,14 @@ async def test_a_move_is_no_layer_and_what_is_advised_is_understood(
 
 
 @pytest.mark.parametrize(
-    "said",
-    ["moved the barn bin to the garden shed", "put 2 kg of skins from the market in the barn bin"],
+    ("said", "more_kg"),
+    [
+        ("moved the barn bin to the garden shed", 0),
+        ("put 2 kg of skins from the market in the barn bin", 2),
+    ],
 )
-async def test_other_moves(room: TalkingRoom, said: str) -> None:
-    assert all("from bin to bin" not in answer.body for answer in await room.says(said))
+async def test_other_moves(room: TalkingRoom, said: str, more_kg: float) -> None:
+    before = await held(room)
+    answers = await room.says(said)
+    assert not any("from bin to bin" in answer.body for answer in answers)
+    assert await held(room) == before | {"barn": before["barn"] + more_kg}

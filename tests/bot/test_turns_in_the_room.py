@@ -158,10 +158,8 @@ async def test_a_turn_that_nobody_is_there_for_is_asked_about(room: TalkingRoom)
 
 
 async def test_a_member_who_leaves_the_room_takes_no_turns(room: TalkingRoom) -> None:
-    from tests.bot.test_handing_over import joins
-
     await room.says(DRAINING)
-    await joins(room, "bram", "bram", "leave")
+    await room.calls_itself("bram", who="bram", is_in=False)
     assert "bram" not in [who for _, _, who in await turns(room)]
 
 
@@ -178,10 +176,8 @@ async def test_a_member_who_leaves_the_room_takes_no_turns(room: TalkingRoom) ->
     ],
 )
 async def test_a_rota_that_cannot_be_is_not_agreed(room: TalkingRoom, said: str, told: str) -> None:
-    from tests.bot.test_handing_over import joins
-
     await room.says("rota for the yard bin: Ines and Mei, weekly")
-    await joins(room, "bram", "bram", "leave")
+    await room.calls_itself("bram", who="bram", is_in=False)
     before = await turns(room)
     [answer] = await room.says(said)
     assert answer.body.startswith(told)
@@ -267,7 +263,10 @@ async def test_turns_of_another_length_go_on_from_the_present_one(room: TalkingR
 @pytest.mark.parametrize(
     ("said", "answer"),
     [
-        ("put Bram after Zora on the rota", "Zora is not on that rota."),
+        (
+            "put Bram after Zora on the rota",
+            "Zora is not on that rota: say “add Zora to the rota”.",
+        ),
         ("99 weeks per keeper", "A turn lasts from 1 to 90 days: say how long."),
     ],
 )

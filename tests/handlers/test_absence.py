@@ -6,7 +6,6 @@ import pytest
 
 from storage.absences import away_on
 from storage.database import Database
-from tests.bot.test_handing_over import joins
 from tests.room import TalkingRoom
 
 MARCH = [date(2026, 3, day) for day in range(1, 16)]
@@ -116,7 +115,7 @@ async def test_a_stand_in_whom_nobody_knows_is_named(room: TalkingRoom) -> None:
 
 async def test_a_stand_in_who_has_left_is_named(room: TalkingRoom) -> None:
     await room.says("hello", who="bram")
-    await joins(room, "bram", "bram", "leave")
+    await room.calls_itself("bram", who="bram", is_in=False)
     [told] = await room.says("I'm away till Friday, bram looks after my bin")
     assert told.body == "Noted. Bram is not in this room any more. Who else could do it?"
 

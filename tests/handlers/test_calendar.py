@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from handlers.calendar import NOTHING, calendar
+from handlers.calendar import calendar
 from handlers.care import care_of
 from handlers.digest import called, digest
 from handlers.dues import is_named_on, is_news, is_shown_on
@@ -69,8 +69,11 @@ def test_a_due_is_named_ever_more_rarely(asked: Due, named: list[int]) -> None:
     assert [day.day for day in month if is_named_on(asked, day)] == named
 
 
-async def test_nothing_is_due_at_first(group: Group) -> None:
-    assert (await group.says(Ask(topic="due"))).say == NOTHING
+async def test_nothing_is_due_at_first_and_then_by_the_groups_own_days(group: Group) -> None:
+    usual, own = "buried 10 to 14 days after that.", "buried 21 days after that."
+    assert (await group.says(Ask(topic="due"))).say.endswith(usual)
+    group.book.room = replace(group.book.room, choices={"ferment_days": 21.0})
+    assert (await group.says(Ask(topic="due"))).say.endswith(own)
 
 
 async def test_what_is_due_is_told_soonest_first_with_the_keeper(group: Group) -> None:

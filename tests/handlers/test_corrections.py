@@ -176,7 +176,7 @@ async def test_a_correction_is_of_the_senders_own_record(group: Group) -> None:
     await group.says(Amend(mass_kg=3.0), who="kofi")
     assert await standing(group) == [("layer", "shed", 5.0), ("layer", "shed", 3.0)]
     answer = await group.says(Amend(mass_kg=1.0), who="ruth")
-    assert answer.say.startswith("The last record is kofi's: 3 kg in the shed bin.")
+    assert answer.say.startswith("Kofi's last record is 3 kg in the shed bin.")
 
 
 async def test_a_record_of_another_bin_is_asked_about_not_the_last_one_struck(group: Group) -> None:

@@ -58,7 +58,7 @@ async def test_anothers_is_asked_about_with_what_would_be_left(db: Database) -> 
     await room.says(LEEKS_AND_RICE, who="bram")
     await room.says("1 kg of herring in green")
     [answer] = await room.says("scratch the rice")
-    assert "is bram's: 1 kg" in answer.body
-    assert "take them out of it?" in answer.body
+    assert answer.body.startswith("Bram's last record of such scraps is 1 kg in the green bin")
+    assert answer.body.endswith("Shall I take them out of it?")
     await room.says("yes")
     assert await layers(room) == pytest.approx({"vegetable": 0.6, "fish": 1})

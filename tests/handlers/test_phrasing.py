@@ -5,6 +5,8 @@ from datetime import date
 import pytest
 
 from handlers import phrasing
+from handlers.layers import unmeasured
+from handlers.planting import well_covered
 from handlers.practice.units import KILOGRAMS, LITRES
 from storage.rows import Units
 
@@ -116,3 +118,16 @@ def test_a_bin_in_a_sentence(bin: str, said: str) -> None:
 @pytest.mark.parametrize(("who", "said"), [("bram", "Bram keeps"), ("you", "You keep")])
 def test_the_person_at_the_prompt_is_called_you(who: str, said: str) -> None:
     assert phrasing.does(who, "keep") == said
+
+
+@pytest.mark.parametrize(
+    ("units", "deep"),
+    [("metric", "5 to 7.5 cm deep"), ("us", "2 to 3 in deep"), ("imperial", "2 to 3 in deep")],
+)
+def test_the_usual_dose_is_told_in_the_groups_measures(units: Units, deep: str) -> None:
+    assert f"2 to 3 tablespoons of starter on a layer {deep}" in unmeasured(units)
+
+
+@pytest.mark.parametrize(("units", "deep"), [("metric", "20 cm"), ("us", "8 in")])
+def test_what_did_not_ferment_is_well_covered(units: Units, deep: str) -> None:
+    assert f"({deep} or more)" in well_covered(units)

@@ -55,7 +55,7 @@ async def test_a_day_names_the_only_record_of_it(room: TalkingRoom) -> None:
 
 async def test_anothers_amount_is_asked_about(room: TalkingRoom) -> None:
     [said] = await room.says("Ines's was 5 kg", who="cleo")
-    assert said.body == "ines's last record is 2 kg in the hut bin. Shall I correct it to 5 kg?"
+    assert said.body == "Ines's last record is 2 kg in the hut bin. Shall I correct it to 5 kg?"
     assert await book(room) == [BREAD, DRAIN]
     await room.says("yes", who="cleo")
     assert await book(room) == [DRAIN, ("layer", "hut", 5.0, "ines")]

@@ -68,7 +68,7 @@ async def test_an_answer_with_a_figure_says_why(group: Group, act: Act) -> None:
 
 async def test_an_empty_calendar_tells_the_usual_days_and_why(group: Group) -> None:
     answer = await group.says(Ask(topic="due"))
-    assert "ten to fourteen days" in answer.say
+    assert "buried 10 to 14 days after that" in answer.say
     assert any("Footer" in line for line in answer.why)
 
 

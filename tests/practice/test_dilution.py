@@ -159,10 +159,10 @@ def test_in_a_strong_mix_the_other_reading_is_named() -> None:
 
 
 def test_liquid_on_hand_is_enough_for_so_many_cans() -> None:
-    # 250 mL at 1:100 make 25.25 L, 2.8 cans of 9 L.
+    # 250 mL at 1:100 make 25.25 L, 2.5 cans of 10 L.
     found = dilute(liquid_ml=250)
-    assert found.cans == pytest.approx(25.25 / 9)
-    assert "2.8 cans" in found.lines[-1]
+    assert found.cans == pytest.approx(25.25 / 10)
+    assert "2.5 cans" in found.lines[-1]
 
 
 @pytest.mark.parametrize(
