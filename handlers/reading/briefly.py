@@ -16,13 +16,21 @@ PLANTS = words_in(
     "spinach squash pumpkins potted pot ficus monstera bonsai dahlias marigolds lemons okra"
 )
 """What the thinned liquid is given to."""
-POURED_ON = Late(
-    r"\b(?:put|pour|use|give|spray|sprinkle|tip|feed|water)(?: (?:some|any) of)? (?:it|that|this)"
+_ON_PLANTS = (
     r"(?: (?:straight|neat|as it is|now|directly))* (?:on|onto|over|to|for|round|around) "
     r"(?:(?:my|the|our|her|his|their|some) )?(?:\w+ )?"
     rf"(?:{'|'.join(sorted(PLANTS - words_in('drains drain soil compost potted')))})\b"
 )
+POURED_ON = Late(
+    r"\b(?:put|pour|use|give|spray|sprinkle|tip|feed|water)(?: (?:some|any) of)? "
+    rf"(?:it|that|this){_ON_PLANTS}"
+)
 """Said of the liquid: nothing else that comes out of a bin is poured on what grows."""
+MAY_GO_ON = Late(
+    r"^(?:(?:and|so|ok|but|,) )*(?:can|could|may|is) (?:it|that|this) "
+    rf"(?:go|be (?:used|put|poured)|ok|okay|fine|safe|good|all ?right){_ON_PLANTS}"
+)
+"""The same, where the talk is of the liquid."""
 _DILUTING = words_in(
     "how much many strong weak thin what what's is 's the ratio mix strength dilution rate water "
     "for of to in with my our a an do does i we need use want put should it be them add per and "

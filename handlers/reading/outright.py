@@ -1,9 +1,9 @@
 """Questions that hold whatever their score: their words can ask about nothing but the craft."""
 
-from handlers.reading.acts import Drain, Topic
+from handlers.reading.acts import Context, Drain, Topic
 from handlers.reading.amending import plain_text, with_people
 from handlers.reading.binwords import BinRef
-from handlers.reading.briefly import POURED_ON
+from handlers.reading.briefly import MAY_GO_ON, POURED_ON
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.outrightwords import BED_WORDS, OUTRIGHTS
@@ -47,7 +47,7 @@ _MAY = words_in("can may could should will would")
 
 def asked_outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if its words are such."""
-    if isinstance(message.context.last, Drain) and POURED_ON.search(plain_text(message)):
+    if _is_of_liquid(message.context) and _is_for_plants(message):
         return "dilution" if any(sentence.asked for sentence in message.sentences) else None
     if _is_next_bin(message):
         return "bin"
@@ -60,6 +60,19 @@ def asked_outright(message: Message) -> Topic | None:
         if len(text) <= LONGEST and each.asked.search(text):
             return each.topic
     return None
+
+
+def _is_of_liquid(context: Context) -> bool:
+    """Whether the talk is of a bin's liquid: it was drained, or asked about, last."""
+    return isinstance(context.last, Drain) or any(
+        asked.topic in ("dilution", "liquid") for asked in context.asked
+    )
+
+
+def _is_for_plants(message: Message) -> bool:
+    """ "Could I use it on my tomatoes", "is it ok for house plants"."""
+    text = plain_text(message)
+    return bool(POURED_ON.search(text) or MAY_GO_ON.search(text))
 
 
 def _is_next_bin(message: Message) -> bool:

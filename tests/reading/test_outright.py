@@ -1,5 +1,7 @@
 """Questions whose words can ask about nothing but the craft, and talk that sounds like them."""
 
+from typing import Any
+
 import pytest
 
 from handlers.reading.acts import Ask, Drain, Topic
@@ -74,7 +76,22 @@ def test_talk_that_sounds_like_one_asks_nothing(text: str) -> None:
     assert acts(text) == ()
 
 
-def test_what_was_drained_is_asked_about_next() -> None:
-    (asked,) = acts("could I use that on my roses?", last=Drain(volume_l=0.2), in_room=True)
+@pytest.mark.parametrize(
+    "text",
+    [
+        "could I use that on my roses?",
+        "can it go on the lawn?",
+        "and is it ok for house plants?",
+        "could it be poured round the tomatoes?",
+    ],
+)
+@pytest.mark.parametrize(
+    "before",
+    [{"last": Drain(volume_l=0.2)}, {"asked": (Ask(topic="dilution"),)}],
+    ids=["drained", "asked"],
+)
+def test_what_the_liquid_may_go_on_is_asked_next(text: str, before: dict[str, Any]) -> None:
+    (asked,) = acts(text, **before, in_room=True)
     assert isinstance(asked, Ask)
     assert asked.topic == "dilution"
+    assert acts(text, in_room=True) == ()
