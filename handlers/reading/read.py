@@ -260,6 +260,9 @@ def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores)
     kept = [act for act in found if act is not asked]
     if topic == "bed":
         kept = [act for act in kept if kind_of(act) not in ("ask allowed", "ask trench")]
+    if topic == "dilution":  # what it is poured on does not go into a bin
+        used = getattr(asked, "use", None)
+        kept = [act for act in kept if not (isinstance(act, Ask) and used and act.what == used)]
     if topic == "allowed" and is_whether(message):
         kept = [act for act in kept if kind_of(act) != "layer"]
     if len(message.sentences) == 1:
