@@ -82,7 +82,7 @@ def test_talk_that_sounds_like_one_asks_nothing(text: str) -> None:
         "could I use that on my roses?",
         "can it go on the lawn?",
         "and is it ok for house plants?",
-        "could it be poured round the tomatoes?",
+        "could it be used on the tomatoes?",
     ],
 )
 @pytest.mark.parametrize(
