@@ -35,7 +35,7 @@ _OF_MEMBERS: frozenset[Topic] = frozenset(("totals", "due"))
 _OF_SCRAPS: frozenset[Topic] = frozenset(("dose", "allowed", "moisture", "carbon"))
 _OF_AMOUNTS: frozenset[Topic] = frozenset(("dose", "dilution", "moisture", "carbon"))
 _WORDS: Mapping[Topic, frozenset[str]] = {
-    "dilution": SMALL | PLANTS | LIQUID | words_in("water can"),
+    "dilution": SMALL | PLANTS | LIQUID | words_in("water can house indoor young small my our"),
     "totals": SMALL | _TIME,
     "trench": SMALL
     | words_in("half full deep wide long cover foxes fox rats dogs dog badgers animals dig"),

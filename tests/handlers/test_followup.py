@@ -37,6 +37,7 @@ async def room_with(db: Database, *said: str) -> TalkingRoom:
         ("how much bran for 3 kg of peel?", "what if it's a third of that?", "on 1 kg"),
         ("how much bran for 2 kg of peel?", "so what if it's a bucket?", "on 10 L"),
         ("how much juice for a 9 l can?", "and for pots?", "18 mL of liquid in 9 L"),
+        ("how much juice for a 9 l can?", "and for our house plants?", "18 mL of liquid in 9 L"),
         ("how much juice for a 9 l can?", "and in a bucket?", "100 mL of liquid in 10 L"),
         ("how much juice for a 9 l can?", "what if it's only half full?", "45 mL of liquid in 4.5"),
         ("how much water for 100 ml of juice?", "and for 300 ml?", "300 mL of liquid in 30 L"),
