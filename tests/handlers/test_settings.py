@@ -200,6 +200,46 @@ async def test_reminders_pause_and_come_again_of_themselves(room: TalkingRoom, s
 
 
 @pytest.mark.parametrize(
+    "said",
+    ["reminders on again", "start reminding us again", "you can start the reminders again please",
+     "resume the reminders", "unpause reminders", "can you start sending reminders again",
+     "turn the reminders back on"],
+)  # fmt: skip
+async def test_reminders_are_on_again_before_a_pause_was_to_end(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("stop the reminders till 1 April")
+    [told] = await room.says(said)
+    assert told.body.startswith("I remind you again")
+    assert [m.kind for m in await room.waits(days=3)] == ["digest"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["we start reminding people next week", "start reminding us about the bins on Mondays",
+     "continue the reminder list", "I start with the reminder",
+     "start the washing up again"],
+)  # fmt: skip
+async def test_what_else_is_begun_or_gone_on_with_ends_no_pause(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("stop the reminders till 1 April")
+    await room.says(said)
+    assert await room.waits(days=5) == []
+
+
+async def test_what_a_member_is_done_with_is_not_said_again_when_reminders_are_on(
+    room: TalkingRoom,
+) -> None:
+    await room.says("remind us to wash the lids on 4 March")
+    await room.waits(days=2)
+    await room.says("done")
+    await room.says("stop the reminders till 1 April")
+    await room.says("resume the reminders")
+    assert all("lids" not in message.body for message in await room.waits(days=5))
+
+
+@pytest.mark.parametrize(
     ("said", "told"),
     [
         ("stop reminding me", "I remind the group together"),
