@@ -12,7 +12,7 @@ _LEAD = (
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _COUNTED = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "ten": 10, "fourteen": 14}
 _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
-_SOME_DAYS = rf"(?:\d{{1,2}}|{'|'.join(_COUNTED)})(?: (?:weeks?|days))?"
+_SOME_DAYS = rf"(?:\d{{1,6}}|{'|'.join(_COUNTED)})(?: (?:weeks?|days))?"
 _HOUR = r"\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?|noon"
 _PART = r"(?: in the (?:morning|afternoon|evening)| at night)?"
 _NEXT = r"(?=$| (?:,|and|\.) (?:remind|use|set|dose|the|our|reminders?|digest)\b)"
