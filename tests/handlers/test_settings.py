@@ -53,6 +53,24 @@ async def test_what_there_is_no_setting_for_is_told_with_what_there_is(
 
 
 @pytest.mark.parametrize(
+    ("said", "bounds"),
+    [
+        ("set ferment days to 400000", "7 to 60"),
+        ("fermentation days: 1000", "7 to 60"),
+        ("bot ferment everything for 300 weeks", "7 to 60"),
+        ("set the dilution to 1:9999999", "20 to 2000"),
+        ("set the planting days to 99999999999999", "7 to 120"),
+        ("set the trench depth to 4000 cm", "20 cm to 100 cm"),
+    ],
+)
+async def test_a_figure_beyond_sense_is_refused_with_what_can_be_set(
+    room: TalkingRoom, said: str, bounds: str
+) -> None:
+    [told] = await room.says(said)
+    assert told.body.startswith(f"Give a number from {bounds}:")
+
+
+@pytest.mark.parametrize(
     "said",
     ["quiet hours 25:00 to 99:00", "quiet hours 8 pm to 30", "quiet hours 13 am to 7",
      "bot remind us at 25 am", "bot set the reminder time to 25"],
