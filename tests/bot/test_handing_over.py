@@ -198,7 +198,65 @@ async def test_a_bin_goes_on_the_first_day_of_a_loan(
 ) -> None:
     [told] = await room.says(said)
     assert f"will you take the yard bin{f' {begins}' if begins else ''}?" in told.body
-    assert f"handed back: around {back}" in told.body
+    assert f"It is to go back to ines {back}" in told.body
+
+
+async def lends(room: TalkingRoom, said: str = "Bram takes the yard bin till Sunday") -> None:
+    await room.says(said)
+    [told] = await room.says("I'll take it", who="bram", event="$taken")
+    assert "It is to go back to ines" in told.body
+
+
+async def test_a_bin_that_was_lent_goes_back_when_its_lender_takes_it(room: TalkingRoom) -> None:
+    await lends(room)
+    assert await keeper(room) == "bram"
+    told = [message.body for message in await room.waits(days=6)]
+    assert any("hand over the yard bin to ines" in body for body in told)
+    assert await keeper(room) == "bram"
+    await room.says("I'll take it")
+    assert await keeper(room) == "ines"
+
+
+async def test_a_bin_lent_from_a_day_on_goes_there_and_back(room: TalkingRoom) -> None:
+    await lends(room, "handing the yard bin to Bram from Friday till Tuesday")
+    assert await keeper(room) == "ines"
+    await room.waits(days=5)
+    assert await keeper(room) == "bram"
+    await room.says("I'll take it")
+    await room.waits(days=4)
+    assert await keeper(room) == "ines"
+
+
+async def test_a_bin_whose_lender_does_not_answer_stays_where_it_is(room: TalkingRoom) -> None:
+    await lends(room)
+    told = [message.body for message in await room.waits(days=12)]
+    assert any("so it stays with bram" in body for body in told)
+    assert await keeper(room) == "bram"
+
+
+@pytest.mark.parametrize("how", ["not me after all", "deleted"])
+@pytest.mark.parametrize(
+    "said",
+    ["Bram takes the yard bin till Sunday", "handing the yard bin to Bram from Friday for a week"],
+)
+async def test_a_loan_that_is_off_leaves_nothing_to_go_back(
+    room: TalkingRoom, said: str, how: str
+) -> None:
+    await lends(room, said)
+    if how == "deleted":
+        await room.deletes("$taken", who="bram")
+    else:
+        await room.says(how, who="bram")
+    await room.waits(days=14)
+    assert await keeper(room) == "ines"
+    assert "bram" not in [one.writer for one in await room.standing() if one.act == "offer"]
+
+
+async def test_a_bin_handed_on_for_good_is_not_asked_back(room: TalkingRoom) -> None:
+    await room.says("handing the yard bin to Bram")
+    [told] = await room.says("I'll take it", who="bram")
+    assert "go back" not in told.body
+    assert "bram" not in [one.writer for one in await room.standing() if one.act == "offer"]
 
 
 @pytest.mark.parametrize("agreed", [True, False])
