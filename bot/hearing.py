@@ -14,6 +14,7 @@ from handlers import (
     corrections,
     custody,
     keeping,
+    people,
     presence,
     reminded,
     route,
@@ -320,7 +321,7 @@ class Hearing:
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
         members = await self.book.members()
-        acts = [by_account(act, members) for act in acts]
+        acts = [by_account(act, members, (*heard.mentions, *heard.ids)) for act in acts]
         return [by_present_name(act, former) for act in acts] if former else list(acts)
 
     async def _answer(
@@ -340,12 +341,19 @@ class Hearing:
                 self.asked += self.leant_on
             else:
                 answer = await route.answer(act, turn)
+            if not self._names_somebody:
+                answer = await people.with_namesake(answer, turn)
             if succeeding:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             if isinstance(act, Ask) and answer.say:
                 self.asked.append(act)
             called_off = called_off or (isinstance(act, CallOff) and answer.say != "")
             await self._take_up(answer, turn)
+
+    @property
+    def _names_somebody(self) -> bool:
+        """Whether a member is called by their Matrix id, so that nobody else can be meant."""
+        return isinstance(self.heard, Said | Edited) and bool(self.heard.mentions or self.heard.ids)
 
     async def _take_up(self, answer: Answer, turn: Turn) -> None:
         """Write down what an answer says, and keep its words for the reply."""

@@ -14,7 +14,7 @@ from nio.responses import SyncError, SyncResponse
 
 from bot import timeline, upgrades
 from bot.connection import OUT_OF_REACH, Client, SignedOut, http_status, tend_keys
-from bot.greeting import greet
+from bot.greeting import greet, greet_again
 from bot.invitations import Invitations
 from bot.missing_keys import MissingKeys
 from bot.pacing import Bell, Patience, pause
@@ -167,8 +167,11 @@ class Session:
         joined_at = now if came_at is None else came_at - CLOCKS_DIFFER
         zone, units = self._settings.zone, self._settings.units
         async with self._db.transaction():
+            is_back = await rooms.was_left(self._db, room)
             row = await rooms.join(self._db, room, joined_at, zone=zone, units=units)
             await greet(self._db, row, now)
+            if is_back:
+                await greet_again(self._db, row, now)
         self._present.add(room)
         self._outgoing.ring()
 

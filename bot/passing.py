@@ -1,11 +1,12 @@
 """What a message is read with where bins pass on: what is on offer, and what names bins had."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from datetime import timedelta
 
 from bot.heard import local_part
 from handlers.answer import Turn
+from handlers.people import namesakes
 from handlers.reading.acts import Act, Context, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.sizes import OF_SIZE
@@ -48,9 +49,17 @@ def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:
     return replace(act, bin=bin.name) if bin else act  # type: ignore[arg-type]
 
 
-def by_account(act: Act | Plan, members: Sequence[Member]) -> Act | Plan:
-    """An act of somebody who is called by the name in their Matrix id, which they show no more."""
+def by_account(
+    act: Act | Plan, members: Sequence[Member], mentioned: Collection[str]
+) -> Act | Plan:
+    """An act of somebody who is called by the name in their Matrix id, which they show no more; or
+    of the one who is mentioned, of several who show one name.
+    """
     name = getattr(act, "member", None)
+    if isinstance(name, str):
+        meant = [one for one in namesakes(name, members) if one.user in mentioned]
+        if len(meant) == 1:
+            return replace(act, member=meant[0].name)  # type: ignore[arg-type]
     if not isinstance(name, str) or any(one.name.casefold() == name.casefold() for one in members):
         return act
     called = [m for m in members if m.user and local_part(m.user).casefold() == name.casefold()]

@@ -27,7 +27,10 @@ def add_parser(subparsers: "_SubParsersAction[ArgumentParser]") -> None:
     parser.add_argument("topic", metavar="TOPIC", help=listed(TOPICS, "or"))
     parser.add_argument("values", metavar="name=value", nargs="*", help="what is known")
     parser.add_argument(
-        "--units", choices=SYSTEMS, default="metric", help="what a bare gallon, cup or spoon is"
+        "--units",
+        choices=SYSTEMS,
+        default="metric",
+        help="what a bare gallon, cup or spoon is in what is given; answers are metric",
     )
     parser.add_argument("--json", action="store_true", help="print the answer as one JSON object")
     parser.add_argument("--why", action="store_true", help="print the working and its sources")

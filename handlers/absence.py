@@ -1,5 +1,6 @@
 """Who is away and who is back; written down quietly, so that reminders go to others meanwhile."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 from handlers import rota
@@ -33,14 +34,17 @@ async def away(plan: Away, turn: Turn) -> Answer:
             say=f"{who} told me: away{_until(own, turn.today)}. I leave it at that; if it has "
             f"changed, {who} can say so."
         )
+    former = await _told_before(plan, turn)
     entry = turn.entry(
         "away",
         bin=None,
         member=plan.member,
-        on=plan.first,
+        on=former.on if former else plan.first,
         until=plan.last,
-        receiver=plan.stand_in,
+        receiver=plan.stand_in or (former.receiver if former else None),
     )
+    if former:
+        entry = replace(entry, event=former.event, replaces=former.id)
     lines = await rota.after_absence(plan.member or turn.sender, plan.first, plan.last, turn)
     if plan.stand_in:
         members = await turn.book.members()
@@ -48,7 +52,24 @@ async def away(plan: Away, turn: Turn) -> Answer:
         lines.append(f"{left} Who else could do it?" if left else "")
         lines.append(unheard([plan.stand_in], members, "say it again"))
     say = "\n".join(filter(None, lines))
-    return Answer(entries=[entry], noted=True, say=f"Noted. {say}" if say else "")
+    return Answer(
+        entries=[entry],
+        strikes=[former] if former else [],
+        noted=True,
+        say=f"Noted. {say}" if say else "",
+    )
+
+
+async def _told_before(plan: Away, turn: Turn) -> Entry | None:
+    """The member's absence that begins with this one, or has begun as this one has by today: of
+    two ends that were told for it, the later word counts.
+    """
+    for one in await _of(plan.member or turn.sender, plan.first, plan.first, turn):
+        if plan.last and (one.first == plan.first or one.first <= turn.today == plan.first):
+            entry = await _entry(one, turn)
+            if entry and entry.until and entry.event != turn.event:
+                return entry
+    return None
 
 
 async def _own_word(plan: Away, turn: Turn) -> Absence | None:

@@ -75,10 +75,10 @@ class Turn:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PutOff:
-    """A due not to be named before a day."""
+    """A due not to be named before a day; None: it is put off no longer."""
 
     due: Due
-    until: date
+    until: date | None
 
 
 SettingName = Literal[

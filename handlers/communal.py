@@ -51,6 +51,8 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             return await rota.shown(plan.bin, turn, plan.on)
         case said.Swap():
             return await swaps.wished(plan, turn)
+        case said.SwapOff():
+            return await swaps.called_off(plan, turn)
         case said.Rename():
             return await renaming.renamed(plan, turn)
         case said.Retire():

@@ -14,15 +14,18 @@ from handlers.handover import card
 from handlers.keepers import Custody, present_custody
 from handlers.onoffer import (
     answered,
+    back_on,
     bin_meant,
     bins_named,
     handed_back,
     in_use,
     is_here,
     lapsed,
+    lent_days,
     offered_to,
     on_offer,
     stays,
+    with_return,
 )
 from handlers.people import is_same, known_as
 from handlers.phrasing import agreeing, capital, day, does, the
@@ -67,7 +70,8 @@ async def offered(act: Offer, turn: Turn) -> Answer:
         refused = await refusal("take", turn)
     if refused:
         return Answer(say=refused)
-    entry = turn.entry("offer", bin=name, on=act.on, receiver=receiver)
+    lent = Facts(days=lent_days(act.days))
+    entry = turn.entry("offer", bin=name, on=act.on, receiver=receiver, facts=lent)
     # Whoever hands on a bin that the book does not know has had it so far.
     begun = [] if known else [turn.entry("open", bin=name)]
     calls = [one for one in (receiver, custody.keeper) if one and one != turn.sender]
@@ -75,7 +79,7 @@ async def offered(act: Offer, turn: Turn) -> Answer:
         entries=[*begun, entry],
         say=_asking(name, receiver, entry.on, custody, turn)
         + await _gone(receiver, entry.on, turn)
-        + handed_back(name, receiver, entry.on, act.days, turn),
+        + handed_back(entry, custody.keeper or turn.sender, turn),
         calls=calls,
     )
 
@@ -191,9 +195,19 @@ async def _passes(
         lines.append(found(turn.units))
     concerned = (keeper, offer.writer if offer else None)
     calls = dict.fromkeys(name for name in concerned if name and name != turn.sender)
-    strikes = [custody.coming] if custody.coming else []
+    strikes = await _agreed(custody.coming, bin, turn) if custody.coming else []
     strikes += await swaps.kept(bin, turn)
-    return Answer(entries=[entry], strikes=strikes, say="\n".join(lines), calls=list(calls))
+    entries = [entry]
+    back = back_on(offer) if offer else None
+    if keeper and back and back > on:
+        entries.append(turn.entry("offer", bin=bin.name, on=back, receiver=keeper))
+        lines.insert(1, f"It is to go back to {keeper} {day(back, turn.today)}.")
+    return Answer(entries=entries, strikes=strikes, say="\n".join(lines), calls=list(calls))
+
+
+async def _agreed(taken: Entry, bin: Bin, turn: Turn) -> list[Entry]:
+    """An acceptance with all that goes with it."""
+    return with_return(taken, await custodial.said(turn.book, bin))
 
 
 async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
@@ -273,7 +287,8 @@ async def declined(act: Decline, turn: Turn) -> Answer:
         if custody.coming and custody.coming.member == turn.sender:
             if about is None and act.on not in (None, custody.coming.on):
                 continue  # "I can't do the 12th" gives back nothing that begins another day
-            return _refused(bin, custody, [custody.coming], [custody.keeper], turn)
+            agreed = await _agreed(custody.coming, bin, turn)
+            return _refused(bin, custody, agreed, [custody.keeper], turn)
         if custody.keeper == turn.sender and (taken := await _just_taken(bin, custody, turn)):
             return await _given_back(bin, taken, turn)
     if about and waiting:
@@ -287,14 +302,15 @@ async def _just_taken(bin: Bin, custody: Custody, turn: Turn) -> Entry | None:
     if taken is None or taken.act != "accept" or turn.at - taken.said_at > THINKS_BETTER:
         return None
     said = await custodial.said(turn.book, bin)
-    last = max((entry.root for entry in said if entry.bin), default=0)
-    return taken if last == taken.root else None
+    since = [one for one in said if one.bin and one.root > taken.root]
+    return taken if all(one.event == taken.event for one in since) else None
 
 
 async def _given_back(bin: Bin, taken: Entry, turn: Turn) -> Answer:
     """Whoever has just taken a bin will not have it after all: it is as it was before."""
-    before = await present_custody(turn.book.without([taken]), bin, turn.today)
-    return _refused(bin, replace(before, offer=None), [taken], [before.keeper], turn)
+    agreed = await _agreed(taken, bin, turn)
+    before = await present_custody(turn.book.without(agreed), bin, turn.today)
+    return _refused(bin, replace(before, offer=None), agreed, [before.keeper], turn)
 
 
 def _refused(

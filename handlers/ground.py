@@ -25,7 +25,7 @@ from handlers.practice.trench import (
     tub,
 )
 from handlers.reading.acts import Ask
-from handlers.reading.trenchsizes import HALF, HALF_FULL
+from handlers.reading.trenchsizes import FULL, HALF, HALF_FULL
 from handlers.state import BinState, states_of
 from storage.rows import Units
 
@@ -33,6 +33,9 @@ HOW_MUCH = "How much is there to bury: a bin by its name, so many litres, or so 
 
 NARROWEST_M = 0.1
 """A trench is no narrower, however little goes in."""
+
+NEARLY_FULL = 0.8
+"""From this share of a bin on no word is lost on how full it is."""
 
 TUB_L = 40.0
 """Ferment up to which a tub of soil is worth naming: beyond it nobody could move one."""
@@ -162,7 +165,24 @@ async def _to_bury(act: Ask, turn: Turn) -> _ToBury | None:
         tuple(step for _, amount in held for step in amount.steps),
         held[0][1].figures,
     )
-    return _ToBury(whole, f" in {listed([the(state.bin.name) for state, _ in held])}")
+    named = [f"{the(state.bin.name)}{_how_full(state, act, turn)}" for state, _ in held]
+    return _ToBury(whole, f" in {listed(named)}")
+
+
+def _how_full(state: BinState, act: Ask, turn: Turn) -> str:
+    """What is said of a bin that is not full yet: whether all of it is reckoned, or what is in it.
+
+    A closed bin of which no weights were told is taken as full without a word.
+    """
+    if act.what in (HALF, HALF_FULL):
+        return ""
+    if act.what == FULL:
+        return " when it is full"
+    if state.run.stage(turn.today) != "filling":
+        return ""
+    if not state.run.layer_count:
+        return " when it is full (nothing is in it yet)"
+    return " so far" if state.fill is not None and state.fill < NEARLY_FULL else ""
 
 
 def _meant(act: Ask, known: list[BinState], turn: Turn) -> list[BinState]:
@@ -189,8 +209,8 @@ def _ripest(states: list[BinState], turn: Turn) -> list[BinState]:
 
 def _held(state: BinState, act: Ask) -> Ferment | None:
     """What a bin's ferment, or the half of it, takes up: by its layers, else by what it holds."""
-    if act.what == HALF_FULL and state.capacity_l:
-        return ferment(volume_l=state.capacity_l / 2)
+    if act.what in (HALF_FULL, FULL) and state.capacity_l:
+        return ferment(volume_l=state.capacity_l * (0.5 if act.what == HALF_FULL else 1.0))
     part = 0.5 if act.what == HALF else 1.0
     if state.run.mass_kg:
         return ferment(mass_kg=part * state.run.mass_kg, materials=state.run.make_up)

@@ -1,11 +1,12 @@
 """The group's settings: zone, units, dosing habit, and when it is reminded."""
 
 from collections.abc import Callable, Mapping
-from datetime import time
+from dataclasses import replace
+from datetime import date, time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from handlers import addresses, chosen, owndates
-from handlers.answer import SILENCE, Answer, Setting, SettingName, Turn
+from handlers.answer import SILENCE, Answer, PutOff, Setting, SettingName, Turn
 from handlers.chosen import CHOICES
 from handlers.powers import refusal
 from handlers.practice.figure import listed, number
@@ -52,6 +53,8 @@ async def changed(act: Set, turn: Turn) -> Answer:
         return chosen.changed(act.what, value, turn.units)
     if act.what == "calendar link":
         return await addresses.link(value, turn)
+    if act.what == "reminders" and value.casefold() == "on":
+        return await _reminding_again(turn)
     if change := _CHANGES.get(act.what):
         return change(value, turn)
     if await owndates.is_moved(turn):
@@ -171,20 +174,26 @@ def _hours(start: time, end: time) -> str:
     return f"{start:%H:%M} to {end:%H:%M}"
 
 
-def _reminders(value: str, turn: Turn) -> Answer:
-    match value.casefold():
-        case "off":
-            return _set(
-                "reminders",
-                "off",
-                "No more reminders until you say “turn the reminders on”. "
-                "Ask “what's due?” at any time.",
-            )
-        case "on":
-            at = turn.book.room.digest_at
-            return _set("reminders", "on", f"I remind you again, at {at:%H:%M}.")
-        case _:
-            return Answer(say="Say “turn the reminders on” or “turn the reminders off”.")
+def _reminders(value: str, _: Turn) -> Answer:
+    if value.casefold() != "off":
+        return Answer(say="Say “turn the reminders on” or “turn the reminders off”.")
+    return _set(
+        "reminders",
+        "off",
+        "No more reminders until you say “turn the reminders on”. Ask “what's due?” at any time.",
+    )
+
+
+async def _reminding_again(turn: Turn) -> Answer:
+    """Reminders are on; what a pause put off, like all that waits for its day, waits no longer."""
+    waiting = [
+        due
+        for due in await turn.book.dues()
+        if due.put_off_until and turn.today < due.put_off_until < date.max
+    ]
+    at = turn.book.room.digest_at
+    answer = _set("reminders", "on", f"I remind you again, at {at:%H:%M}.")
+    return replace(answer, put_off=[PutOff(due=due, until=None) for due in waiting])
 
 
 def _set(what: SettingName, value: str, say: str) -> Answer:

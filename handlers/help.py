@@ -1,5 +1,10 @@
 """What can be said to the bot, and how it introduces itself."""
 
+from collections.abc import Sequence
+
+from handlers.phrasing import the
+from handlers.practice.figure import listed
+
 GREETING = (
     "Hello, I keep this group's bin records: just write what you do (“added 2 kg scraps, mostly "
     "meat, to the shed bin”) and I answer with the starter it wants.\n"
@@ -8,6 +13,20 @@ GREETING = (
     "Edit or delete your message and the record follows; all else you say here I leave alone."
 )
 """Three lines, said once when the bot comes into a room."""
+
+MOST_NAMED = 6
+"""Bins that are named at the bot's return; more are only counted."""
+
+
+def back_again(bins: Sequence[str]) -> str:
+    """What is said when the bot is asked back into a room, by the names of the bins in use."""
+    many = f"{len(bins)} bins"
+    named = listed([the(name) for name in bins]) if len(bins) <= MOST_NAMED else many
+    return (
+        f"I am back, and this group's book is as it was: {named}. What was said here meanwhile I "
+        f"have not heard: say it again with its day (“drained {the(bins[0])} on Tuesday”)."
+    )
+
 
 PUT_RIGHT = (
     "Put right: edit or delete your message, reply “no, 3 kg”, say “scratch that” (and “put it "

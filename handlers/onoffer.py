@@ -116,18 +116,28 @@ async def is_here(turn: Turn) -> bool:
     return any(one.name == turn.sender and one.present for one in await turn.book.members())
 
 
-def handed_back(
-    bin: str, receiver: str | None, on: date | None, days: float | None, turn: Turn
-) -> str:
-    """A word where a bin is to go for some days: it is handed back by words, not by itself."""
-    if not days or days > LONGEST_LOAN:
+def lent_days(days: float | None) -> int | None:
+    """For how many days a bin is to go, if it is to come back."""
+    return round(days) if days and 0.5 <= days <= LONGEST_LOAN else None
+
+
+def back_on(offer: Entry) -> date | None:
+    """The day on which a bin that was lent is to go back."""
+    days = offer.facts.days
+    return offer.on + timedelta(days=days) if days and offer.on else None
+
+
+def handed_back(offer: NewEntry, lender: str, turn: Turn) -> str:
+    """A word where a bin is to go for some days: it is then offered to whoever lent it."""
+    if not offer.facts.days or not offer.on:
         return ""
-    back = (on or turn.today) + timedelta(days=round(days))
-    who = receiver or "the taker"
-    return (
-        f" {capital(the(bin))} then stays with {who} until it is handed back: around "
-        f"{day(back, turn.today)} say “handing {the(bin)} to {turn.sender}”."
-    )
+    back = day(offer.on + timedelta(days=offer.facts.days), turn.today)
+    return f" It is to go back to {lender} {back}: I ask {lender} then."
+
+
+def with_return(taken: Entry, said: Sequence[Entry]) -> list[Entry]:
+    """An acceptance, and the offer that takes the bin back to whoever lent it."""
+    return [taken, *(one for one in said if one.act == "offer" and one.event == taken.event)]
 
 
 async def taken_on(offer: Entry, right: NewEntry, turn: Turn) -> Sequence[Entry]:

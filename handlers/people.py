@@ -1,7 +1,9 @@
 """Whether two names are one person's: people are called by a part of the name they show."""
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 
+from handlers.answer import Answer, Turn
 from handlers.phrasing import capital
 from handlers.practice.figure import listed
 from storage.rows import Member
@@ -27,6 +29,37 @@ def known_as(name: str, members: Iterable[Member]) -> Sequence[Member]:
         if member.user and member.present and name.casefold() in _short_names(member)
     ]
     return called or exact
+
+
+def namesakes(name: str, members: Iterable[Member]) -> list[Member]:
+    """Those present who show the same name, where several do."""
+    same = [
+        one
+        for one in members
+        if one.user
+        and one.present
+        and one.name.casefold() in (name.casefold(), _namesake(name, one))
+    ]
+    return same if len(same) > 1 else []
+
+
+async def with_namesake(answer: Answer, turn: Turn) -> Answer:
+    """The answer, with a word where another member shows the name of whom its records name."""
+    names = {entry.member for entry in answer.entries if entry.member not in (None, turn.sender)}
+    if not names:
+        return answer
+    members = await turn.book.members()
+    others = [
+        other
+        for name in sorted(filter(None, names))
+        for other in namesakes(name, members)
+        if not is_same(other.name, name)
+    ]
+    if not others:
+        return answer
+    said = listed([other.user or "" for other in others], "or")
+    line = f"More than one here has that name: if it was {said}, edit your message to say so."
+    return replace(answer, say="\n".join(filter(None, (answer.say, line))))
 
 
 def _namesake(name: str, member: Member) -> str:

@@ -7,9 +7,10 @@ from datetime import date
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.custody import declined, offered
 from handlers.keepers import Custody, present_custody
-from handlers.onoffer import bin_meant, bins_named, stays
+from handlers.onoffer import bin_meant, bins_named, stays, with_return
 from handlers.reading.acts import Decline, Offer
 from handlers.reading.communal import Rehanded
+from storage import custody as custodial
 from storage.rows import Bin, Entry
 
 
@@ -21,16 +22,13 @@ class _Coming:
     custody: Custody
     said: Entry
     """The offer, or the acceptance."""
+    agreed: Sequence[Entry]
+    """The acceptance, if there is one, with the return of what is only lent."""
 
     @property
     def taker(self) -> str | None:
         """Who has agreed, or was asked by name."""
         return self.said.member if self.said.act == "accept" else self.said.receiver
-
-    @property
-    def agreed(self) -> Sequence[Entry]:
-        """The acceptance, if there is one."""
-        return [self.said] if self.said.act == "accept" else []
 
 
 async def withdrawn(bin: str | None, turn: Turn) -> Answer:
@@ -69,7 +67,9 @@ async def _coming(bin: str | None, turn: Turn) -> list[_Coming]:
         custody = await present_custody(turn.book, one, turn.today)
         said = custody.coming or custody.pending(turn.today, turn.book.room.zone)
         if said and (said.act == "offer" or (said.on or date.min) > turn.today):
-            found.append(_Coming(bin=one, custody=custody, said=said))
+            is_agreed = said.act == "accept"
+            agreed = with_return(said, await custodial.said(turn.book, one)) if is_agreed else []
+            found.append(_Coming(bin=one, custody=custody, said=said, agreed=agreed))
     return sorted(found, key=lambda one: one.said.id)
 
 

@@ -36,6 +36,8 @@ class RotaState:
     over: date | None = None
     wishes: list[Entry] = field(default_factory=list)
     """Exchanges asked for and not agreed yet."""
+    swapped: list[Entry] = field(default_factory=list)
+    """Exchanges agreed."""
 
     @property
     def deed(self) -> str:
@@ -119,8 +121,15 @@ def _change(one: RotaState, entry: Entry, member: str, on: date) -> None:
         case "swap":
             one.wishes.append(entry)
         case "swapped":
-            one.exchanges.append(Exchange(giver=entry.receiver, taker=member, on=on))
+            one.swapped.append(entry)
+            one.exchanges.append(exchange_of(entry))
             one.wishes = [w for w in one.wishes if (w.member, w.on) != (entry.receiver, on)]
+
+
+def exchange_of(swapped: Entry) -> Exchange:
+    """The exchange of turns that an entry tells."""
+    assert swapped.on is not None  # every exchange is of the turn of a day
+    return Exchange(giver=swapped.receiver, taker=swapped.member or "", on=swapped.on)
 
 
 def _with_presence(left: list[Gone], act: str, member: str, on: date) -> list[Gone]:

@@ -1,8 +1,9 @@
 """A bin is closed to ferment: when it can be buried."""
 
-from datetime import date
+from dataclasses import replace
+from datetime import date, timedelta
 
-from handlers.answer import SILENCE, Answer, Turn
+from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.bins import ask_which, choose, meant, opened
 from handlers.chosen import reasons
 from handlers.nosuchbin import first_heard
@@ -33,6 +34,8 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
         return Answer(entries=[entry], say=say)
     if state and state.run.last_layer and not state.run.buried and on < state.run.last_layer:
         return Answer(entries=[entry], say=_fed_since(state, on, state.run.last_layer, turn))
+    if state and not act.firm and _is_empty(state, on, turn):
+        return _doubted(replace(act, bin=name, on=on), state, turn)
     window = (state.run if state else new_run(turn.book.room)).to_bury(on)
     when = "" if on == turn.today else f", {day(on, turn.today)}"
     bury = span(window.start, window.end, turn.today)
@@ -44,6 +47,27 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
         lines.append(caution("gas"))
     lines += await first_heard(name, turn)
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+SO_SOON = timedelta(days=7)
+"""Within that no bin of ours is filled again after its burial without a word."""
+
+
+def _is_empty(state: BinState, on: date, turn: Turn) -> bool:
+    """Whether by the book nothing went in since the bin was emptied, a few days before."""
+    since = state.run.buried
+    return since is not None and on - since < SO_SOON and turn.book.is_whole
+
+
+def _doubted(act: Seal, state: BinState, turn: Turn) -> Answer:
+    """A sealing of a bin that was just emptied may be a slip of the day or of the bin."""
+    name, on = the(state.bin.name), day(act.on or turn.today, turn.today)
+    buried = day(state.run.buried or turn.today, turn.today)
+    return Answer(
+        say=f"By the book {name} was buried {buried}, and nothing went in since. Shall I write "
+        f"down all the same that it was sealed {on}?",
+        query=Query.about(replace(act, firm=True), lacks="yes"),
+    )
 
 
 def _fed_since(state: BinState, on: date, fed: date, turn: Turn) -> str:

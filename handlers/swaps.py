@@ -1,13 +1,16 @@
 """Turns that members swap: asked for, agreed, declined, or kept after all."""
 
+from collections.abc import Sequence
 from datetime import date
 
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.people import is_same
 from handlers.phrasing import capital, day, span
-from handlers.reading.communal import Swap
-from handlers.rotas import RotaState, bin_of, called, is_on, rotas_of
+from handlers.practice.figure import listed
+from handlers.reading.communal import Swap, SwapOff
+from handlers.rotas import RotaState, bin_of, called, exchange_of, is_on, rotas_of
 from handlers.turns import Exchange, Stint
+from storage import rotas
 from storage.rows import Bin, Entry, Facts
 
 
@@ -74,6 +77,65 @@ def wish_line(wish: Entry, turn: Turn) -> str:
     if wish.member is None:
         return f"Nobody is there for the turn from {when}: say “I can” if you are."
     return f"{capital(wish.member)} would like to swap the turn from {when}."
+
+
+async def called_off(plan: SwapOff, turn: Turn) -> Answer:
+    """A swap that one of the two asked for or agreed to is off, unless its turn is over."""
+    found = [
+        (one, swap)
+        for one in await rotas_of(turn.book, turn.today)
+        if plan.bin is None or (one.bin and is_same(one.bin.name, plan.bin))
+        for swap in [*open_wishes(one, turn.today), *_agreed(one, turn.today)]
+        if _is_between(swap, turn.sender, plan.to)
+    ]
+    if not found:
+        return SILENCE
+    one, swap = max(found, key=lambda each: each[1].id)
+    strikes = [swap, *await _asked_by(swap, one, turn)]
+    if swap.act == "swapped":
+        one.exchanges.remove(exchange_of(swap))
+    coming = one.coming(turn.today, ahead=one.round)
+    turns = [_next_of(who, coming, turn) for who in (swap.member, swap.receiver)]
+    whose = [words for words in turns if words]
+    others = {swap.member, swap.receiver} - {turn.sender, None}
+    return Answer(
+        strikes=strikes,
+        say="The swap is off." + (f" To {one.deed}: {listed(whose)}." if whose else ""),
+        calls=sorted(name for name in others if name),
+    )
+
+
+def _agreed(one: RotaState, today: date) -> list[Entry]:
+    """Swaps that were agreed, of turns that are not over."""
+    days = {stint.start for stint in one.coming(today, ahead=one.round)}
+    return [swap for swap in one.swapped if swap.on in days]
+
+
+def _is_between(swap: Entry, sender: str, other: str | None) -> bool:
+    """Whether the sender asked for the swap, or agreed to it; with the other, if one is named."""
+    members = [name for name in (swap.member, swap.receiver) if name]
+    own = swap.member == sender or (swap.act == "swapped" and swap.receiver == sender)
+    return own and (other is None or any(is_same(name, other) for name in members))
+
+
+async def _asked_by(swap: Entry, one: RotaState, turn: Turn) -> list[Entry]:
+    """The wish that was agreed to: it is not to stand open again."""
+    if swap.act == "swap":
+        return []
+    return [
+        entry
+        for entry in await rotas.said(turn.book)
+        if entry.act == "swap"
+        and (entry.member, entry.on, entry.bin) == (swap.receiver, swap.on, one.bin)
+    ]
+
+
+def _next_of(member: str | None, coming: Sequence[Stint], turn: Turn) -> str:
+    """The next turn of a member, in words; none if there is none."""
+    stint = next((stint for stint in coming if stint.member == member), None)
+    if member is None or stint is None:
+        return ""
+    return f"{capital(member)} {span(stint.start, stint.end, turn.today)}"
 
 
 async def accepted(turn: Turn, event: str | None) -> Answer | None:

@@ -143,9 +143,12 @@ async def at_hours(db: Database, room: Room) -> list[Due]:
     return [_due(row) for row in rows]
 
 
-async def put_off(db: Database, due: Due, until: date) -> None:
-    """No digest names the due before a day; inside a transaction."""
-    await db.write("UPDATE due SET put_off = ? WHERE id = ?", (until.isoformat(), due.id))
+async def put_off(db: Database, due: Due, until: date | None) -> None:
+    """No digest names the due before a day, or it is as if never put off (None); inside a
+    transaction.
+    """
+    day = until.isoformat() if until else None
+    await db.write("UPDATE due SET put_off = ? WHERE id = ?", (day, due.id))
 
 
 async def set_told(db: Database, dues: Sequence[Due], day: date) -> None:

@@ -22,6 +22,12 @@ async def join(db: Database, address: str, at: datetime, *, zone: str, units: Un
     return room
 
 
+async def was_left(db: Database, address: str) -> bool:
+    """Whether the bot was in a room before, and is not now."""
+    row = await db.row("SELECT left_at FROM room WHERE address = ?", (address,))
+    return row is not None and row["left_at"] is not None
+
+
 async def leave(db: Database, address: str, at: datetime) -> None:
     """The bot is no longer in the room; its book is kept."""
     async with db.transaction():

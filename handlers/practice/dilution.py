@@ -204,7 +204,7 @@ def _bounded(
     if parts == 0:
         raise Refused(_UNDILUTED)
     if parts is not None:
-        within(parts, 0, MOST_PARTS, what="Parts of water", unit="parts", advice=_ASK)
+        within(parts, 0, MOST_PARTS, what="A dilution", unit="parts", advice=_ASK)
     if total_l is not None and max((liquid_ml or 0) / 1000, water_l or 0) > total_l:
         raise Refused("There cannot be more liquid or water than the whole mix: check the total.")
     if total_l is not None and water_l == total_l:

@@ -1,7 +1,7 @@
 """Who says to be away, and from which day to which: "I'm away till Monday", "I'm back"."""
 
-from collections.abc import Iterator
-from datetime import date
+from collections.abc import Iterator, Sequence
+from datetime import date, timedelta
 from typing import NamedTuple
 
 from handlers.reading.arranged import Away, AwayAgain, Back, NoSuchDay, Staying, WhoIsAway
@@ -30,7 +30,7 @@ FARTHEST = 40
 
 _IS = r"(?:am|are|is|'s|will be|'?ll be|going to be|am going|are going|is going|go|goes|be)"
 _ADVERBS = (
-    r"(?:also|now|just|both|all|then|again|already|unfortunately|sadly|actually|sorry|afraid|"
+    r"(?:also|now|just|only|both|all|then|again|already|unfortunately|sadly|actually|sorry|afraid|"
     r"going to be)"
 )
 _STATE = (
@@ -203,7 +203,7 @@ def _away(
         stretch = ahead._replace(end=at) if ahead else Stretch(message.today, None, at)
     elif ahead and stretch.first == message.today:
         stretch = _from(ahead, stretch, is_length=not _days_in(message, at, stretch.end))
-    more = list(further(message, stretch.end, end))
+    stretch, *more = _joined([stretch, *further(message, stretch, end)])
     told_to = more[-1].end if more else stretch.end
     stand_in, told = _stand_in(message, told_to)
     if stretch.last is None and message.norms[told : told + 1] in _TILL:
@@ -216,6 +216,18 @@ def _away(
         plan = Away(first=one.first, last=one.last, member=speaker.member, stand_in=stand_in)
         yield Found(begin, stop, plan)
         begin = stop
+
+
+def _joined(stretches: Sequence[Stretch]) -> list[Stretch]:
+    """Stretches of which one begins on the day behind another are one."""
+    out: list[Stretch] = []
+    for one in stretches:
+        last = out[-1].last if out else None
+        if last is not None and one.first == last + timedelta(days=1):
+            out[-1] = one._replace(first=out[-1].first)
+        else:
+            out.append(one)
+    return out
 
 
 def _from(ahead: Stretch, told: Stretch, *, is_length: bool) -> Stretch:

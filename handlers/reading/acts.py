@@ -154,6 +154,9 @@ class Seal(_Act):
     member: str | None = None
     on: date | None = None
     each: Each | None = None
+    firm: bool | None = None
+    """Said when asked about a bin that nothing went into since its burial; never read from words.
+    """
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

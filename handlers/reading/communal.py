@@ -147,6 +147,14 @@ class Swap:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SwapOff:
+    """A swap that was asked for, or agreed, is not to be."""
+
+    to: str | None = None
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Rename:
     """A bin gets another name."""
 
@@ -265,6 +273,7 @@ Communal = (
     | RotaOver
     | WhoseTurn
     | Swap
+    | SwapOff
     | Rename
     | Retire
     | LabelWanted

@@ -168,17 +168,21 @@ _DOWN = words_in("sink toilet loo")
 _INDOOR = words_in("house pot potted indoor")
 
 
+_MOST_DIGITS = 12
+"""A longer row of figures is no number; what is beyond sense is refused where it is reckoned."""
+
+
 def _parts(q: Question) -> float | None:
     """The parts of water in "1:100", "1 to 100", "1 part in 100"."""
     words = q.message.words
     for i in range(q.start, q.end):
         one, _, many = words[i].norm.partition(":")
-        if one == "1" and many.isdecimal() and len(many) <= 4:
+        if one == "1" and many.isdecimal() and len(many) <= _MOST_DIGITS:
             return float(many)
         if words[i].norm != "1":
             continue
         for word in words[i + 1 : i + 5]:
-            if word.kind == "number" and word.norm.isdecimal() and len(word.norm) <= 4:
+            if word.kind == "number" and word.norm.isdecimal() and len(word.norm) <= _MOST_DIGITS:
                 return float(word.norm)
             if word.norm not in ("to", "in", "part", "parts", "of"):
                 break

@@ -81,7 +81,7 @@ _INSTEAD = Late(
     rf"{_BEFORE}(?P<rest>\S+(?: \S+){{0,6}}?)(?: reminder)?(?: to| until| for)* instead"
     r"(?: please| from now on)*"
 )
-_HAND_OVER = Late(r"hand (?:- )?over\b|handover\b|rota\b|roster\b")
+_HAND_OVER = Late(r"hand (?:- )?over\b|handover\b|rota\b|roster\b|swap(?: with \S+)?$")
 """What is a bin's, or of turns, and no reminder's."""
 _LIST = Late(
     rf"{_BEFORE}(?:(?:what|which) (?:other )?reminders (?:do we have|have we got|have we set|are "

@@ -12,7 +12,7 @@ _LEAD = (
 _CHANGE = r"\b(?:set|change|use|make|put|keep)\b(?: the| our)? "
 _COUNTED = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "ten": 10, "fourteen": 14}
 _RECIPES = r"tablespoon|10 ?(?::|to) ?1|ten to one|1 ?: ?1 ?: ?100|ten pounds"
-_SOME_DAYS = rf"(?:\d{{1,2}}|{'|'.join(_COUNTED)})(?: (?:weeks?|days))?"
+_SOME_DAYS = rf"(?:\d{{1,6}}|{'|'.join(_COUNTED)})(?: (?:weeks?|days))?"
 _HOUR = r"\d{1,2}(?:[:.]\d\d)? ?(?:am|pm)?|noon"
 _PART = r"(?: in the (?:morning|afternoon|evening)| at night)?"
 _NEXT = r"(?=$| (?:,|and|\.) (?:remind|use|set|dose|the|our|reminders?|digest)\b)"
@@ -20,6 +20,7 @@ _NO_REMINDERS = (
     r"\b(?:dont remind us|(?:no|stop|skip)(?: more| the| any| sending)* "
     r"(?:reminders?|nagging|digests?|messages))(?: \S+)?"
 )
+_OURS = r"(?: (?:the|our|your|all|us|with))* "
 _SETTINGS = (
     ("calendar link", Late(
         r"\b(?P<value>(?:(?:new|my|own) )*)calendar (?:link|address|feed)\b")),
@@ -90,6 +91,10 @@ _SETTINGS = (
     ("reminders", Late(
         r"^(?:(?:please|bot|ok|the|our|all) )*reminders? (?:back )?(?P<value>off|on)$")),
     ("reminders", Late(
+        rf"{_LEAD}(?:(?:you|we|can|could|may) )*(?P<value>start|restart|resume|unpause|"
+        rf"continue)(?: sending| giving)?{_OURS}"
+        r"(?:reminders?|digests?|reminding(?: us)?|nagging(?: us)?)$")),
+    ("reminders", Late(
         r"\b(?:turn|switch) (?P<value>off|on) (?:the |your )?reminders?\b"
         r"(?! (?:for|of|about|on)\b)")),
     ("reminders", Late(
@@ -146,7 +151,7 @@ _ORDER = Late(
     + r"(?:set|change|switch|use|turn|make|move|put|remind|send|units?|time ?zone|zone|quiet|go|"
     r"follow|speak|show|no|new|my|own|calendar|back|stop|skip|give|have|do|like|want|i want|"
     r"dont|dose|measure|weight|spoon|bins|everything|count|answer|write|metric|imperial|kilos|"
-    r"reminders?|drop|remove|cancel|end|kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
+    r"reminders?|drop|remove|cancel|end|start|restart|resume|unpause|continue|you|kilograms|kg|pounds|lbs|ferment|fermenting|fermentation|we)\b"
 )
 
 
@@ -177,6 +182,8 @@ def _value(what: str, value: str) -> str:
     if what.endswith("days"):
         number, _, unit = value.partition(" ")
         return str(int(_COUNTED.get(number, number)) * (7 if unit.startswith("week") else 1))
+    if what == "reminders":
+        return value if value == "off" else "on"
     if value in PARTS:
         return f"{PARTS[value]:%H:%M}"
     if what in ("reminder time", "quiet before"):

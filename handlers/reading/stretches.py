@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from handlers.reading.days import Day
 from handlers.reading.daywords import MONTHS, WEEKDAYS
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 from handlers.reading.weeks import named_in
@@ -53,25 +54,62 @@ def told_stretch(message: Message, start: int, end: int) -> Stretch | None:
     return _week_of(message, days[0]) or _between(message, days, start, stop)
 
 
-def further(message: Message, at: int, end: int) -> Iterator[Stretch]:
-    """The stretches that follow on one that ends at a word: "5 to 7 June and 12 to 14 June"."""
+def further(message: Message, before: Stretch, end: int) -> Iterator[Stretch]:
+    """The stretches that follow on one: "… and 12 to 14 June", "this weekend and next"."""
+    at = before.end
     while at < end and message.norms[at] in (",", "and"):
         is_listed = message.norms[at] == "," and message.norms[at + 1 : at + 2] != ["and"]
         at += 1 if is_listed or message.norms[at] == "and" else 2
-        found = told_stretch(message, at, end)
-        if found is None or not begins_at(message, at, found):
-            return
+        found = None if is_listed else _next_to(message, before, at, end)
+        if found is None:
+            found = told_stretch(message, at, end)
+            if found is None or not begins_at(message, at, found):
+                return
         if is_listed and found.last in (None, found.first):
             return  # "…, Saturday is the burial"
         yield found
-        at = found.end
+        at, before = found.end, found
+
+
+_NEXT_TO = Late(
+    r"(?:(?:the )?(?:next|following)(?: (?P<count>two|three|four|five|six))?"
+    r"(?: (?P<unit>days?|weekend|week|one))?|the (?P<of>day|weekend|week|one) after(?: that)?)"
+    r"(?= (?:[,.;:!()-]|and|but|so|too|as well|sorry|please|folks|all)(?: |$)|$)"
+)
+_COUNTED = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
+
+
+def _next_to(message: Message, before: Stretch, at: int, end: int) -> Stretch | None:
+    """What is told by the days before it alone: "and the day after", "and the next weekend"."""
+    match = _NEXT_TO.match(" ".join(message.norms[at : min(end, at + FARTHEST)]))
+    if match is None or before.last is None:
+        return None
+    unit = (match["unit"] or match["of"] or "one").removesuffix("s")
+    last_word = message.norms[before.end - 1]
+    if unit == "one":
+        unit = "weekday" if last_word in WEEKDAYS else last_word
+    count, monday = _COUNTED.get(match["count"], 1), before.last.weekday() * _DAY
+    stop = at + len(match.group().split())
+    match unit:
+        case "day":
+            return Stretch(before.last + _DAY, before.last + count * _DAY, stop)
+        case "weekday":
+            return Stretch(before.last + _WEEK, before.last + _WEEK, stop)
+        case "week" | "weekend":
+            first = before.last - monday + _WEEK
+            sunday = first + 6 * _DAY
+            return Stretch(sunday - _DAY if unit == "weekend" else first, sunday, stop)
+    return None
 
 
 def begins_at(message: Message, at: int, stretch: Stretch) -> bool:
     """Whether a stretch is told from that word on, with nothing before its days."""
     days = [day.start for day in message.days if at <= day.start < stretch.end]
-    leads = message.norms[at : min(days, default=at)]
-    return bool(days) and all(norm in _LEADS or norm.isdecimal() for norm in leads)
+    if not days:
+        named = named_in(" ".join(message.norms[at : stretch.end]), message.today)
+        return named is not None and named.start == 0
+    leads = message.norms[at : min(days)]
+    return all(norm in _LEADS or norm.isdecimal() for norm in leads)
 
 
 _LEADS = words_in("from on between the to - and again also then all of for in until till")

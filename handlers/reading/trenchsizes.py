@@ -31,6 +31,13 @@ _EACH = words_in("both all")
 _HALVES = frozenset({"half"})
 _HALF_OF = Late(r"\bhalf (?:of )?(?:(?:the|my|our) )?qbin\b")
 _FULL_BY_HALF = Late(r"\bhalf full\b")
+_FULL = frozenset({"full"})
+_NOT_FULL = Late(
+    r"\b(?:not|isnt|isn't|never|how|half|quarters?|thirds?|percent|%|\d+)"
+    r"(?: (?:yet|quite|all))? full\b|"
+    r"\bwhen (?:is|are|will)\b|"
+    r"\bfull (?:of|depth|length|width|sun|shade|cover|weeks?|days?|months?)\b"
+)
 _DIGGERS = words_in(
     "foxes fox dogs dog badgers badger rats raccoons raccoon racoons bears bear coyotes boar "
     "animals"
@@ -114,9 +121,11 @@ def with_bins(act: Ask, q: Question) -> Ask:
     if q.has(_HALVES) and act.bin:
         full = HALF_FULL if _FULL_BY_HALF.search(q.text) else None
         act = replace(act, what=full or (HALF if _HALF_OF.search(named_text(q.message)) else None))
+    elif q.has(_FULL) and not _NOT_FULL.search(q.text):
+        act = replace(act, what=FULL)
     return replace(act, animals=True) if q.has(_DIGGERS) and not q.has(_NONE) else act
 
 
-HALF, HALF_FULL = "half of it", "half full"
+HALF, HALF_FULL, FULL = "half of it", "half full", "full"
 """How much of a bin is meant."""
 _NOUNS = words_in("width depth length")

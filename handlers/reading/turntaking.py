@@ -12,6 +12,7 @@ from handlers.reading.communal import (
     Rota,
     RotaOver,
     Swap,
+    SwapOff,
     WhoseTurn,
 )
 from handlers.reading.daywords import MONTHS
@@ -127,6 +128,24 @@ _SWAP_TOLD = (
                r"(?:on )?to qmember(?: please)?$"),
 )  # fmt: skip
 """Told of a member: whoever is named is asked."""
+_THE_SWAP = (
+    r"(?:the|that|our|my|this)(?: (?:agreed|planned))? (?:swap|trade)(?: of (?:turns|weeks|days))?"
+    r"(?: (?:with|between us and) qmember)?"
+)
+_END = rf"(?:{_OF_BIN}| (?:after all|please|then|sorry|again|qday|now|any ?more|off|for now))*$"
+_SWAP_OFF = (
+    Late(
+        r"^(?:(?:please|sorry|ok|can we|could we|can you|could you|lets|let us|let 's|we|i|"
+        r"i want to|we want to|i would like to|we should) )*(?:call(?: off)?|called off|cancel|"
+        rf"forget(?: about)?|scrap|drop|undo|withdraw|take back) {_THE_SWAP}{_END}"
+    ),
+    Late(rf"^(?:sorry )?{_THE_SWAP} (?:is|'s|has been) (?:off|cancelled|called off){_END}"),
+    Late(
+        r"^(?:sorry )?(?:(?:we|i)(?: are| am)?|qmember and (?:i|me)(?: are)?) (?:not|wont be|wont)"
+        rf" swap(?:ping)?(?: (?:turns|weeks|days))?(?: with qmember)? (?:after all|any ?more){_END}"
+    ),
+    Late(rf"^(?:sorry )?no swap(?: with qmember)? after all{_END}"),
+)
 
 
 def turntaking(message: Message) -> Iterator[Found]:
@@ -167,6 +186,8 @@ def _plan(phrase: Phrase) -> Plan | None:
     if match := _SHOW_IN.match(text):
         named = named_in(f"in {match['month']}", phrase.message.today)
         return WhoseTurn(bin=phrase.bin_said, on=named.first if named else None)
+    if any(pattern.match(text) for pattern in _SWAP_OFF):
+        return SwapOff(to=phrase.member, bin=phrase.bin_said)
     asked = any(pattern.match(text) for pattern in _SWAP)
     told = not asked and any(pattern.match(text) for pattern in _SWAP_TOLD)
     if asked or (told and phrase.member):

@@ -49,12 +49,11 @@ def _weeks(first: int, last: int) -> Callable[[re.Match[str], date], _Days]:
     return days
 
 
-def _weekend(weeks: int) -> Callable[[re.Match[str], date], _Days]:
-    def days(_: re.Match[str], today: date) -> _Days:
-        saturday = _monday(today, weeks) + 5 * _DAY
-        return max(saturday, today), saturday + _DAY
-
-    return days
+def _weekend(match: re.Match[str], today: date) -> _Days:
+    """The weekend of this week, of the next one, or of that after it; what is to come of it."""
+    weeks = 2 if match["of"] else int(match.group().startswith("next"))
+    saturday = _monday(today, weeks) + 5 * _DAY
+    return max(saturday, today), saturday + _DAY
 
 
 def _until(match: re.Match[str], today: date) -> _Days:
@@ -115,8 +114,13 @@ _NAMED: tuple[tuple[Late, Callable[[re.Match[str], date], _Days]], ...] = (
     (Late(r"this week and (?:the )?next(?: week)?(?= |$)"), _weeks(0, 1)),
     (Late(r"(?:the )?week after next(?= |$)"), _weeks(2, 2)),
     (Late(rf"in {_MONTH}"), _in_month),
-    (Late(r"next weekend(?= |$)"), _weekend(1)),
-    (Late(r"(?:this|the|all|over the|at the|for the) weekend(?= |$)"), _weekend(0)),
+    (
+        Late(
+            r"(?:(?:the )?weekend(?= after next)|(?:next|this|the|all|over the|at the|"
+            r"for the) weekend(?! (?:after|before|following|of)\b))(?P<of> after next)?(?= |$)"
+        ),
+        _weekend,
+    ),
     (Late(r"(?:all )?next week(?= |$)"), _weeks(1, 1)),
     (
         Late(

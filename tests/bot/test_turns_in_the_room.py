@@ -114,6 +114,36 @@ async def test_a_swap_taken_back_is_none(room: TalkingRoom) -> None:
     assert [who for _, _, who in await turns(room)][:3] == ["ines", "bram", "mei"]
 
 
+@pytest.mark.parametrize("who", ["bram", "mei"])
+async def test_either_of_the_two_calls_a_swap_off(room: TalkingRoom, who: str) -> None:
+    await room.says(DRAINING)
+    await room.says("can anyone swap my week?", who="bram")
+    await room.says("I can", who="mei")
+    [told] = await room.says("call off the swap", who=who)
+    assert told.body.startswith("The swap is off. To drain the yard bin:")
+    assert list(told.mentions) == (["@mei:test"] if who == "bram" else ["@bram:test"])
+    assert [who for _, _, who in await turns(room)][:3] == ["ines", "bram", "mei"]
+    [shown] = await room.says("show the rota")
+    assert "would like to swap" not in shown.body
+
+
+async def test_a_swap_only_asked_for_is_taken_back_by_whoever_asked(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    await room.says("can anyone swap my week?", who="bram")
+    assert await room.says("forget the swap", who="mei") == []
+    [told] = await room.says("forget the swap", who="bram")
+    assert told.body.startswith("The swap is off.")
+    assert await room.says("I can", who="mei") == []
+
+
+async def test_a_swap_whose_turns_are_over_stands(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    await room.says("can anyone swap my week?", who="bram")
+    await room.says("I can", who="mei")
+    await room.waits(days=14)
+    assert await room.says("call off the swap", who="bram") == []
+
+
 async def test_members_come_to_a_rota_and_leave_it(room: TalkingRoom) -> None:
     await room.says(DRAINING)
     await room.says("hi", who="esi")

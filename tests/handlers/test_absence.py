@@ -121,6 +121,41 @@ async def test_a_stand_in_who_has_left_is_named(room: TalkingRoom) -> None:
 
 
 @pytest.mark.parametrize(
+    ("first", "then", "away"),
+    [
+        ("I'm away till 12 March", "I'm away till 8 March only", range(2, 8)),
+        ("I'm away till 8 March", "I'm away till 12 March", range(2, 12)),
+        ("I'm away from 4 to 12 March", "I'm away from 4 to 6 March", range(4, 7)),
+    ],
+)
+async def test_of_two_ends_told_for_an_absence_the_later_word_counts(
+    room: TalkingRoom, first: str, then: str, away: range
+) -> None:
+    await room.says(first)
+    await room.says(then, event="$then")
+    assert await days_away(room) == list(away)
+    [entry] = await room.standing()
+    await room.deletes("$then")
+    assert len(await room.standing()) == 1
+    assert await days_away(room) != list(away)
+    assert entry not in await room.standing()
+
+
+@pytest.mark.parametrize(
+    "then", ["I'm away tomorrow", "I'm away from 10 to 14 March", "bram is away till 5 March"]
+)
+async def test_other_days_or_people_away_leave_an_absence_as_it_is(
+    room: TalkingRoom, then: str
+) -> None:
+    await room.says("hello", who="bram")
+    await room.says("I'm away till 9 March")
+    before = set(await days_away(room))
+    await room.says(then)
+    assert before <= set(await days_away(room))
+    assert len(await room.standing()) == 2
+
+
+@pytest.mark.parametrize(
     "said",
     [
         "I'm away from Monday till last Friday",

@@ -71,3 +71,48 @@ async def test_where_it_went_may_be_said_after_it(
     await room.says("buried green")
     await room.says(said)
     assert await burials(room) == [(14, place)]
+
+
+async def seals(room: TalkingRoom) -> list[int]:
+    return [e.on.day for e in await room.standing() if e.act == "seal" and e.on]
+
+
+@pytest.mark.parametrize(("said", "on"), [("sealed green", 16), ("green was sealed yesterday", 15)])
+async def test_a_sealing_of_a_bin_just_emptied_is_asked_about(
+    room: TalkingRoom, said: str, on: int
+) -> None:
+    [asked] = await room.says(said)
+    assert "was buried Saturday 14 March, and nothing went in since" in asked.body
+    assert await seals(room) == [2]
+    await room.says("yes")
+    assert await seals(room) == [2, on]
+
+
+async def test_a_no_leaves_the_bin_in_the_ground(room: TalkingRoom) -> None:
+    await room.says("sealed green")
+    await room.says("no")
+    assert await seals(room) == [2]
+
+
+@pytest.mark.parametrize(
+    ("before", "said"),
+    [
+        ("2 kg in green", "sealed green"),
+        ("reopened the green bin", "sealed green"),
+        ("hello", "green was sealed on 3 March"),
+        ("hello", "sealed gym"),
+    ],
+)
+async def test_a_sealing_of_a_bin_that_is_at_work_is_written_down(
+    room: TalkingRoom, before: str, said: str
+) -> None:
+    await room.says(before)
+    answers = await room.says(said)
+    assert not any("Shall I write down" in answer.body for answer in answers)
+    assert len(await seals(room)) == 2
+
+
+async def test_what_is_sealed_long_after_a_burial_was_filled_unheard(room: TalkingRoom) -> None:
+    await room.waits(days=8)
+    await room.says("sealed green")
+    assert len(await seals(room)) == 2

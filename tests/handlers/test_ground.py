@@ -47,6 +47,26 @@ async def test_a_bin_without_weights_is_taken_as_full(group: Group) -> None:
     assert "for 20 L in the shed bin" in (await group.says(Ask(topic="trench"))).say
 
 
+@pytest.mark.parametrize(
+    ("kg", "what", "words"),
+    [
+        (0.0, None, "for 20 L in the shed bin when it is full (nothing is in it yet)."),
+        (0.0, "full", "for 20 L in the shed bin when it is full."),
+        # 5 kg of mixed scraps, pressed to 0.70 kg/L and settled by 15 %, are 6.1 L.
+        (5.0, None, "for 6.1 L in the shed bin so far."),
+        (5.0, "full", "for 20 L in the shed bin when it is full."),
+        (14.0, None, "for 17 L in the shed bin."),
+    ],
+)
+async def test_it_says_whether_a_bin_is_reckoned_as_it_is_or_full(
+    group: Group, kg: float, what: str | None, words: str
+) -> None:
+    await group.says(Open(bin="shed", capacity_l=20.0))
+    if kg:
+        await group.says(Layer(bin="shed", mass_kg=kg))
+    assert words in (await group.says(Ask(topic="trench", bin="shed", what=what))).say
+
+
 async def test_an_unknown_amount_is_asked_for(group: Group) -> None:
     assert "How much is there to bury" in (await group.says(Ask(topic="trench"))).say
     await group.says(Open(bin="shed"))

@@ -53,6 +53,24 @@ async def test_what_there_is_no_setting_for_is_told_with_what_there_is(
 
 
 @pytest.mark.parametrize(
+    ("said", "bounds"),
+    [
+        ("set ferment days to 400000", "7 to 60"),
+        ("fermentation days: 1000", "7 to 60"),
+        ("bot ferment everything for 300 weeks", "7 to 60"),
+        ("set the dilution to 1:9999999", "20 to 2000"),
+        ("set the planting days to 99999999999999", "7 to 120"),
+        ("set the trench depth to 4000 cm", "20 cm to 100 cm"),
+    ],
+)
+async def test_a_figure_beyond_sense_is_refused_with_what_can_be_set(
+    room: TalkingRoom, said: str, bounds: str
+) -> None:
+    [told] = await room.says(said)
+    assert told.body.startswith(f"Give a number from {bounds}:")
+
+
+@pytest.mark.parametrize(
     "said",
     ["quiet hours 25:00 to 99:00", "quiet hours 8 pm to 30", "quiet hours 13 am to 7",
      "bot remind us at 25 am", "bot set the reminder time to 25"],
@@ -197,6 +215,46 @@ async def test_reminders_pause_and_come_again_of_themselves(room: TalkingRoom, s
     assert told.body.startswith("No reminders until Monday 9 March")
     assert await room.waits(days=5, hours=20) == []
     assert [m.kind for m in await room.waits(days=2)] == ["digest"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["reminders on again", "start reminding us again", "you can start the reminders again please",
+     "resume the reminders", "unpause reminders", "can you start sending reminders again",
+     "turn the reminders back on"],
+)  # fmt: skip
+async def test_reminders_are_on_again_before_a_pause_was_to_end(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("stop the reminders till 1 April")
+    [told] = await room.says(said)
+    assert told.body.startswith("I remind you again")
+    assert [m.kind for m in await room.waits(days=3)] == ["digest"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["we start reminding people next week", "start reminding us about the bins on Mondays",
+     "continue the reminder list", "I start with the reminder",
+     "start the washing up again"],
+)  # fmt: skip
+async def test_what_else_is_begun_or_gone_on_with_ends_no_pause(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("stop the reminders till 1 April")
+    await room.says(said)
+    assert await room.waits(days=5) == []
+
+
+async def test_what_a_member_is_done_with_is_not_said_again_when_reminders_are_on(
+    room: TalkingRoom,
+) -> None:
+    await room.says("remind us to wash the lids on 4 March")
+    await room.waits(days=2)
+    await room.says("done")
+    await room.says("stop the reminders till 1 April")
+    await room.says("resume the reminders")
+    assert all("lids" not in message.body for message in await room.waits(days=5))
 
 
 @pytest.mark.parametrize(

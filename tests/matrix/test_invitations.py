@@ -89,6 +89,17 @@ async def test_a_bot_that_is_taken_out_of_a_room_notes_it(street: Street, away: 
     assert len([raw for raw in ines.heard[room] if bot.said()(raw)]) == 1
 
 
+async def test_a_bot_that_is_asked_back_says_that_its_book_is_still_there(street: Street) -> None:
+    ines, bot, room = await street.begun()
+    event = await ines.say(room, "Opened the shed bin, 20 L")
+    await ines.answer_to(room, event, bot.user.id)
+    await ines.client.room_kick(room, bot.user.id)
+    await bot.comes_to("SELECT 1 FROM room WHERE left_at IS NOT NULL")
+    await ines.invite(room, bot.user.id)
+    told = await ines.hears(room, lambda raw: "I am back" in raw["content"].get("body", ""))
+    assert "the shed bin" in told["content"]["body"]
+
+
 async def test_nothing_from_before_the_bot_came_is_acted_upon(street: Street) -> None:
     ines, bot = await street.neighbour("ines"), street.bot()
     room = await street.room(ines, encrypted=False)

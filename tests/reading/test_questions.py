@@ -82,6 +82,7 @@ def test_the_figures_that_were_said() -> None:
     assert _ask("how much juice in a 2 gallon can?").water_l == pytest.approx(2 * IMPERIAL_GALLON)
     assert _ask("I have 300 ml of leachate, how much water?").liquid_l == pytest.approx(0.3)
     assert _ask("is 1:100 right for the leachate?").parts == 100
+    assert _ask("how much liquid for a 9 L can at 1:9999999?").parts == 9999999
     assert _ask("why does bin 3 stink?").signs == ("rotten",)
     both = _ask("is 1 tablespoon per gallon right?")
     assert both.liquid_l == pytest.approx(0.015)

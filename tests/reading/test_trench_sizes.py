@@ -42,6 +42,12 @@ def test_sides_said(text: str, sides: tuple[float | None, ...]) -> None:
         ("how long a trench for 15 L under 20 cm of cover?", {"cover_m": pytest.approx(0.2)}),
         ("trench for 15 L under 20 cm of soil?", {"cover_m": pytest.approx(0.2)}),
         ("how long a trench for half the shed bin?", {"bin": "shed", "what": "half of it"}),
+        ("how long a trench for the shed when it's full?", {"bin": "shed", "what": "full"}),
+        ("how long a trench once the shed is full?", {"bin": "shed", "what": "full"}),
+        ("how long a trench for the shed full of fish?", {"bin": "shed"}),
+        ("when is the shed full and how long a trench for it?", {"bin": "shed"}),
+        ("how long a trench for the shed, it's not full?", {"bin": "shed"}),
+        ("how long a trench for the shed bin, it's 80 % full?", {"bin": "shed"}),
     ],
 )
 def test_what_goes_into_a_trench_and_lies_over_it(text: str, said: dict[str, object]) -> None:

@@ -42,7 +42,7 @@ async def test_a_bin_goes_on_the_first_day_of_a_loan(
 ) -> None:
     [told] = await room.says(said)
     assert f"will you take the yard bin{f' {begins}' if begins else ''}?" in told.body
-    assert f"handed back: around {back}" in told.body
+    assert f"It is to go back to ines {back}" in told.body
 
 
 @pytest.mark.parametrize("agreed", [True, False])

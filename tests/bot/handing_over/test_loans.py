@@ -1,0 +1,63 @@
+"""A bin that is lent, and goes back to its lender."""
+
+import pytest
+
+from tests.room import TalkingRoom
+
+
+async def lends(room: TalkingRoom, said: str = "Bram takes the yard bin till Sunday") -> None:
+    await room.says(said)
+    [told] = await room.says("I'll take it", who="bram", event="$taken")
+    assert "It is to go back to ines" in told.body
+
+
+async def test_a_bin_that_was_lent_goes_back_when_its_lender_takes_it(room: TalkingRoom) -> None:
+    await lends(room)
+    assert await room.keeper("yard") == "bram"
+    told = [message.body for message in await room.waits(days=6)]
+    assert any("hand over the yard bin to ines" in body for body in told)
+    assert await room.keeper("yard") == "bram"
+    await room.says("I'll take it")
+    assert await room.keeper("yard") == "ines"
+
+
+async def test_a_bin_lent_from_a_day_on_goes_there_and_back(room: TalkingRoom) -> None:
+    await lends(room, "handing the yard bin to Bram from Friday till Tuesday")
+    assert await room.keeper("yard") == "ines"
+    await room.waits(days=5)
+    assert await room.keeper("yard") == "bram"
+    await room.says("I'll take it")
+    await room.waits(days=4)
+    assert await room.keeper("yard") == "ines"
+
+
+async def test_a_bin_whose_lender_does_not_answer_stays_where_it_is(room: TalkingRoom) -> None:
+    await lends(room)
+    told = [message.body for message in await room.waits(days=12)]
+    assert any("so it stays with bram" in body for body in told)
+    assert await room.keeper("yard") == "bram"
+
+
+@pytest.mark.parametrize("how", ["not me after all", "deleted"])
+@pytest.mark.parametrize(
+    "said",
+    ["Bram takes the yard bin till Sunday", "handing the yard bin to Bram from Friday for a week"],
+)
+async def test_a_loan_that_is_off_leaves_nothing_to_go_back(
+    room: TalkingRoom, said: str, how: str
+) -> None:
+    await lends(room, said)
+    if how == "deleted":
+        await room.deletes("$taken", who="bram")
+    else:
+        await room.says(how, who="bram")
+    await room.waits(days=14)
+    assert await room.keeper("yard") == "ines"
+    assert "bram" not in [one.writer for one in await room.standing() if one.act == "offer"]
+
+
+async def test_a_bin_handed_on_for_good_is_not_asked_back(room: TalkingRoom) -> None:
+    await room.says("handing the yard bin to Bram")
+    [told] = await room.says("I'll take it", who="bram")
+    assert "go back" not in told.body
+    assert "bram" not in [one.writer for one in await room.standing() if one.act == "offer"]
