@@ -7,8 +7,10 @@ from collections.abc import Sequence
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.asking import asks_of_another
 from handlers.reading.message import Message
+from handlers.reading.people import doers_unknown
 from handlers.reading.sense import GUESSING, is_guessed
 from handlers.reading.sentences import BELIEVING, Clause
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 _CUES = GUESSING | BELIEVING | words_in("did has have anyone anybody")
@@ -36,7 +38,9 @@ def _is_among(act: Act, guesses: Sequence[Clause], message: Message) -> bool:
 def _is_guess(message: Message, clause: Clause) -> bool:
     if clause.verb is None or clause.sense not in _SUPPOSED:
         return False
-    names = frozenset([message.norms[i] for m in message.members for i in range(m.start, m.end)])
+    named = indexes(message.members)
+    names = frozenset([message.norms[i] for i in named])
+    names |= doers_unknown(message.words, [clause.verb.start])
     if is_guessed(message.norms[clause.start : clause.verb.start], names):
         return True
     before = message.norms[max(0, clause.start - 1) : clause.start]
