@@ -26,7 +26,7 @@ from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Ask, Retract
 from handlers.reading.arranged import CallOff, Plan
-from handlers.reading.neighbours import asks_neighbours
+from handlers.reading.neighbours import asks_neighbours, has_number
 from handlers.reading.plans import read
 from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
@@ -54,6 +54,8 @@ class Hearing:
     """Whether the sender asked to be forgotten, and was."""
     asks: bool = False
     """Whether it asks the others in the room."""
+    of_else: bool = False
+    """Whether a number in it is of none of our things."""
     asked: list[Ask] = field(default_factory=list)
     """What it asked of the craft, and was answered."""
     leant_on: Sequence[Ask] = ()
@@ -316,7 +318,9 @@ class Hearing:
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(read_acts, heard, self.talk)
         if isinstance(heard, Said):
             self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
+            told = bool(acts)
             acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)
+            self.of_else = not acts and (told or has_number(heard.body))
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
         members = await self.book.members()

@@ -54,7 +54,8 @@ class Trace:
     kind: str | None
     about: str | None
     mark: str | None
-    """The sign of a reaction; of a message, that it asked the others in the room, or what it asked
+    """The sign of a reaction; of a message, that it asked the others in the room, that it told of
+    other things with a number, or what it asked
     us (JSON)."""
 
 
