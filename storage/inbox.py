@@ -55,8 +55,7 @@ class Trace:
     about: str | None
     mark: str | None
     """The sign of a reaction; of a message, that it asked the others in the room, that it told of
-    other things with a number, or what it asked
-    us (JSON)."""
+    other things with a number, or what it asked us (JSON)."""
 
 
 async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:

@@ -166,6 +166,46 @@ async def test_a_record_before_the_question_stays_as_it_is(db: Database) -> None
     assert [e.facts.mass_kg for e in await room.standing() if e.act == "layer"] == [3.0]
 
 
+@pytest.mark.parametrize(
+    ("behind", "answered"),
+    [
+        ("and 1 kg of fish", "on 3 kg: rich in fish"),
+        ("plus half a kilo of rice", "on 2.5 kg: nothing rich"),
+        ("no, 3 kg", "on 3 kg: nothing rich"),
+        ("no, 3", "on 3 kg: nothing rich"),
+        ("sorry, 3 kg of meat", "on 3 kg: rich in meat"),
+        ("I meant 3 kg", "on 3 kg: nothing rich"),
+    ],
+)
+async def test_a_few_words_behind_a_question_are_of_what_was_asked(
+    db: Database, behind: str, answered: str
+) -> None:
+    room = await room_with(db, "1 kg of rice in the shed", "how much bran for 2 kg of peel?")
+    before = await room.standing()
+    (answer,) = await room.says(behind)
+    assert answered in answer.body
+    assert await room.standing() == before
+
+
+@pytest.mark.parametrize(
+    ("asked", "behind", "much"),
+    [
+        ("how much bran for 2 kg of peel?", "no, the rice was 3 kg", [3.0]),
+        ("how much bran for 2 kg of peel?", "no, 3 kg in the shed", [3.0]),
+        ("how much bran for 2 kg of peel?", "and 2 kg of fish in the yard bin", [1.0, 2.0]),
+        ("how much bran for 2 kg of peel?", "and I added 2 kg of fish to the yard bin", [1.0, 2.0]),
+        ("how much bran for 1 kg of rice?", "no, 3 kg", [3.0]),
+        ("how full is the shed bin?", "and 2 kg of fish", [1.0, 2.0]),
+    ],
+)
+async def test_what_is_of_the_record_behind_a_question_is(
+    db: Database, asked: str, behind: str, much: list[float]
+) -> None:
+    room = await room_with(db, "1 kg of rice in the shed", asked)
+    await room.says(behind)
+    assert [e.facts.mass_kg for e in await room.standing() if e.act == "layer"] == much
+
+
 async def test_a_record_is_put_right_behind_a_question_of_its_bin(db: Database) -> None:
     room = await room_with(db, "3 kg of peel in the shed", "how full is the shed bin?")
     await room.says("no, 4 kg")
