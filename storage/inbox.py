@@ -292,6 +292,13 @@ async def said_lately(db: Database, room: str, before: int, most: int) -> list[T
     return [_trace(row) for row in rows]
 
 
+async def said_before(db: Database, room: str, event: str) -> Trace | None:
+    """The last message somebody wrote in a room before an event."""
+    row = await _row_of(db, room, event)
+    before = await _said_before(db, row["room"], row["id"]) if row else None
+    return before[1] if before else None
+
+
 async def _latest_said(db: Database, room: str) -> tuple[int, Trace] | None:
     """The last message of a room that was worked through, with the number of its item."""
     return await db.known(room, _SAID, "latest", partial(_said_before, db, room, LAST))

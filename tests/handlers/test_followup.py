@@ -101,6 +101,25 @@ async def test_an_edited_question_is_the_one_that_stands(db: Database) -> None:
     assert "on 5 kg: rich in meat" in answer.body
 
 
+async def test_an_edited_follow_up_is_answered_anew(db: Database) -> None:
+    room = await room_with(db)
+    await room.says("how much bran for 2 kg of peel?")
+    await room.says("and for meat?", event="$follows")
+    (answer,) = await room.edits("$follows", "and for bread?")
+    assert "on 2 kg: nothing rich" in answer.body
+    (answer,) = await room.edits("$follows", "and for 3 kg of fish?")
+    assert "on 3 kg: rich in fish" in answer.body
+    (answer,) = await room.says("and for 4 kg?")
+    assert "on 4 kg: rich in fish" in answer.body
+
+
+async def test_an_edit_leans_on_no_question_of_another(db: Database) -> None:
+    room = await room_with(db)
+    await room.says("how much bran for 2 kg of peel?", who="bram")
+    await room.says("how full is the shed bin?", event="$asked")
+    assert "on 2 kg" not in str(await room.edits("$asked", "and for bread?"))
+
+
 @pytest.mark.parametrize(
     ("said", "measure"),
     [
