@@ -24,7 +24,7 @@ from handlers import (
 from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
-from handlers.reading.acts import Act, Amend, Ask, Retract
+from handlers.reading.acts import Act, Amend, Ask, Observe, Retract
 from handlers.reading.arranged import CallOff, Plan
 from handlers.reading.neighbours import asks_neighbours, has_number
 from handlers.reading.plans import read
@@ -320,7 +320,8 @@ class Hearing:
             self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
             told = bool(acts)
             acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)
-            self.of_else = not acts and (told or has_number(heard.body))
+            unrecorded = not acts or all(isinstance(a, Observe) and a.soil for a in acts)
+            self.of_else = (told and not acts) or (unrecorded and has_number(heard.body))
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
         members = await self.book.members()

@@ -77,9 +77,9 @@ def asks_neighbours(body: str, context: Context, acts: Sequence[Act | Plan]) -> 
 def has_number(body: str) -> bool:
     """Whether so much is told, and a number in it, that "no, 3" behind it puts that right."""
     words = body.casefold().split()
-    return len(words) >= _FEWEST and any(
-        word[:1].isdecimal() or word.strip(",.!?") in NUMBER_WORDS for word in words
-    )
+    if len(words) < _FEWEST or words[0].strip(",.!") in _CORRECTING:
+        return False
+    return any(word[:1].isdecimal() or word.strip(",.!?") in NUMBER_WORDS for word in words)
 
 
 _FEWEST = 3
