@@ -26,6 +26,7 @@ from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Ask, Observe, Retract
 from handlers.reading.arranged import CallOff, Plan
+from handlers.reading.arranged import Moved as DateMoved
 from handlers.reading.neighbours import asks_neighbours, has_number
 from handlers.reading.plans import read
 from handlers.whichrecord import with_bin_told
@@ -332,9 +333,9 @@ class Hearing:
         self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()
     ) -> None:
         turn = replace(turn, told=acts)
-        called_off = False
+        meant: set[type[Act]] = set()
         for act in acts:
-            if called_off and isinstance(act, Retract):
+            if isinstance(act, tuple(meant)):
                 continue  # "cancel the caddy": the reminder was meant, and no record
             if isinstance(act, Plan):
                 answer = await arranging.answer(act, turn)
@@ -347,7 +348,10 @@ class Hearing:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             if isinstance(act, Ask) and answer.say:
                 self.asked.append(act)
-            called_off = called_off or (isinstance(act, CallOff) and answer.say != "")
+            if isinstance(act, CallOff) and answer.say:
+                meant.add(Retract)
+            elif isinstance(act, DateMoved) and answer.entries:
+                meant.add(Amend)
             await self._take_up(answer, turn)
 
     async def _take_up(self, answer: Answer, turn: Turn) -> None:
