@@ -24,9 +24,10 @@ from handlers import (
 from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
-from handlers.reading.acts import Act, Amend, Ask, Retract
+from handlers.reading.acts import Act, Amend, Ask, Observe, Retract
 from handlers.reading.arranged import CallOff, Plan
-from handlers.reading.neighbours import asks_neighbours
+from handlers.reading.arranged import Moved as DateMoved
+from handlers.reading.neighbours import asks_neighbours, has_number
 from handlers.reading.plans import Reading
 from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
@@ -55,6 +56,8 @@ class Hearing:
     """Whether the sender asked to be forgotten, and was."""
     asks: bool = False
     """Whether it asks the others in the room."""
+    of_else: bool = False
+    """Whether a number in it is of none of our things."""
     asked: list[Ask] = field(default_factory=list)
     """What it asked of the craft, and was answered."""
     leant_on: Sequence[Ask] = ()
@@ -317,7 +320,10 @@ class Hearing:
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(reading.acts, heard, self.talk)
         if isinstance(heard, Said):
             self.asks = not turn.refers_to and asks_neighbours(reading, acts)
+            told = bool(acts)
             acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk)
+            unrecorded = not acts or all(isinstance(a, Observe) and a.soil for a in acts)
+            self.of_else = (told and not acts) or (unrecorded and has_number(heard.body))
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
         members = await self.book.members()
@@ -328,9 +334,9 @@ class Hearing:
         self, acts: Sequence[Act | Plan], turn: Turn, succeeding: Sequence[Entry] = ()
     ) -> None:
         turn = replace(turn, told=acts)
-        called_off = False
+        meant: set[type[Act]] = set()
         for act in acts:
-            if called_off and isinstance(act, Retract):
+            if isinstance(act, tuple(meant)):
                 # "Cancel the caddy": the reminder was meant, and no record. Which reminders are set
                 # is asked of the book only for a calling off, so that the reading cannot know it.
                 continue
@@ -347,7 +353,10 @@ class Hearing:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             if isinstance(act, Ask) and answer.say:
                 self.asked.append(act)
-            called_off = called_off or (isinstance(act, CallOff) and answer.say != "")
+            if isinstance(act, CallOff) and answer.say:
+                meant.add(Retract)
+            elif isinstance(act, DateMoved) and answer.entries:
+                meant.add(Amend)
             await self._take_up(answer, turn)
 
     @property

@@ -26,7 +26,9 @@ def kept(acts: Sequence[Act | Plan]) -> str | None:
 async def asked_lately(
     heard: Said | Edited, book: Book, item: Item, within: timedelta
 ) -> tuple[Ask, ...]:
-    """What we answered last, or in the message replied to: the questions of the craft in it."""
+    """What we answered last, or in the message replied to: the questions of the craft in it; of an
+    edit, what the sender had asked right before the message that it changes.
+    """
     latest = await outbox.latest(book.db, book.room.id)
     answer, at = latest if latest else (None, item.at)
     if isinstance(heard, Said) and heard.replies_to:
@@ -34,8 +36,12 @@ async def asked_lately(
     if answer is None or not answer.tx_id.startswith("re-") or item.at - at > within:
         return ()
     if isinstance(heard, Edited) and answer.to_event == heard.original:
-        return ()  # what it leant on is behind its own answer
-    trace = await inbox.trace(book.db, book.room.address, answer.tx_id.removeprefix("re-"))
+        # what it leant on is behind its own answer
+        trace = await inbox.said_before(book.db, book.room.address, heard.original)
+        trace = trace if trace and trace.sender == heard.sender else None
+    else:
+        asked = answer.tx_id.removeprefix("re-")
+        trace = await inbox.trace(book.db, book.room.address, asked)
     if trace is None or not (trace.mark or "").startswith("["):
         return ()
     return tuple(

@@ -6,14 +6,24 @@ from datetime import datetime
 
 from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
-from handlers.reading.acts import Act, Ask
+from handlers.reading.acts import Act, Ask, Drain, Layer, Retract
 from handlers.reading.arranged import Plan
-from handlers.reading.neighbours import ANSWERING, is_for_us, may_be_for_us
+from handlers.reading.message import Message
+from handlers.reading.neighbours import (
+    ANSWERING,
+    goes_on_from_other,
+    is_for_us,
+    may_be_for_us,
+    puts_other_right,
+)
 from handlers.reading.plans import Reading
 from storage import inbox, outbox
 
 ASKS = "?"
 """The mark of a message that asks the others in the room; all that is kept of it."""
+
+ELSE = "."
+"""The mark of a message with a number that is of none of our things; all that is kept of it."""
 
 MOST_BETWEEN = 3
 """Messages behind which a question is taken for answered, or forgotten."""
@@ -60,6 +70,19 @@ async def is_answered(said: Said, talk: Talk) -> bool:
     return asked is not None and not await _reminded_since(asked, talk)
 
 
+async def of_else(said: Said, talk: Talk) -> bool:
+    """Whether the sender's own last words were of other things, which few words may be of too."""
+    if said.replies_to or talk.calls_us(said):
+        return False
+    between = await inbox.said_lately(
+        talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
+    )
+    own = next((before for before in between if before.sender == said.sender), None)
+    if own is None or own.mark not in (ASKS, ELSE) or said.at - own.at > TALK_GOES_ON:
+        return False
+    return not await _reminded_since(own.at, talk)
+
+
 async def _reminded_since(moment: datetime, talk: Talk) -> bool:
     """Whether our last words were unasked, and came later: "done" is then of what they name."""
     latest = await outbox.latest(talk.book.db, talk.book.room.id)
@@ -70,9 +93,22 @@ async def for_us(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> tuple[list[Act | Plan], list[ANSWERING]]:
     """The acts meant for us, and those that may be; what answers a neighbour is neither."""
-    if not any(isinstance(act, ANSWERING) for act in acts) or not await is_answered(said, talk):
+    if not any(isinstance(act, ANSWERING | Layer | Drain) for act in acts):
         return list(acts), []
     message = reading.message
-    ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
-    rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
+    if await is_answered(said, talk):
+        ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
+        rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
+    elif await of_else(said, talk):
+        ours = [a for a in acts if not _is_of_else(a, message)]
+        rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
+        rest = [a for a in rest if isinstance(a, Retract) or message.measured()]  # not "no, 3"
+    else:
+        return list(acts), []
     return ours, [act for act in rest if may_be_for_us(act, message)]
+
+
+def _is_of_else(act: Act | Plan, message: Message) -> bool:
+    if isinstance(act, ANSWERING):
+        return puts_other_right(act, message)
+    return goes_on_from_other(act, message)

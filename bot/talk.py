@@ -20,6 +20,9 @@ from storage.rows import Entry
 REMINDERS = frozenset({"digest", "reminder"})
 """What is said unasked, so that an answer to it is about what it names."""
 
+SAME = "same"
+"""The word with which one does as another has just told, though it was answered with a mark."""
+
 TALK_GOES_ON = timedelta(hours=1)
 """How long "another 2 kg" is more of what its sender had written down."""
 
@@ -143,6 +146,9 @@ class Talk:
         last = await self.book.last_standing(event) if event else None
         if last is None and turn.refers_to is None and own and await self._spoke_last(heard):
             last = await self.book.last_standing(own.event)
+        if last is None and event is None and SAME in heard.body.casefold().split():
+            before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+            last = await self.book.last_standing(before.event) if before else None
         return corrections.as_act(last) if last else None
 
     async def told_of_sender(self, turn: Turn) -> str | None:

@@ -20,7 +20,7 @@ from handlers.corrections import (
 )
 from handlers.describing import describe
 from handlers.people import is_same
-from handlers.phrasing import the
+from handlers.phrasing import temperature, the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
@@ -47,6 +47,13 @@ async def retract(act: Retract, turn: Turn, carry_on: Handler) -> Answer:
     """
     if act.of:
         turn = replace(turn, refers_to=act.of)
+    if act == Retract() and (measured := await _soil_measured(turn)):
+        return measured
+    return await _struck_by_words(act, turn, carry_on)
+
+
+async def _struck_by_words(act: Retract, turn: Turn, carry_on: Handler) -> Answer:
+    """The record that is meant, or what of it, is struck out."""
     targets = await targets_of(turn)
     if targets and not {ONLY_WRONG, WRONG_BIN}.isdisjoint(act.rules):
         return await _asked_what(targets[-1], turn, of_bin=WRONG_BIN in act.rules)
@@ -68,6 +75,28 @@ async def retract(act: Retract, turn: Turn, carry_on: Handler) -> Answer:
     if last and last.struck:
         return Answer(say=STRUCK_ALREADY.format(last=describe(last, turn)))
     return await _whose(turn)
+
+
+async def _soil_measured(turn: Turn) -> Answer | None:
+    """What the sender said last of the soil is struck out, and the burials stand as they were."""
+    event = turn.refers_to or await answered_last(turn)
+    if event is None or not await is_of_sender(event, turn):
+        return None
+    touched = await turn.book.touched_by(event)
+    written = [entry for entry in touched if entry.cause == event and not entry.struck]
+    before = {entry.id: entry for entry in touched if entry.struck_by == event}
+    if not written or not all(_has_other_soil(e, before.get(e.replaces or 0)) for e in written):
+        return None
+    at = temperature(written[0].facts.celsius or 0.0, turn.units)
+    return replace(await _struck_back(event, turn), say=f"Struck out: the soil at {at}.")
+
+
+def _has_other_soil(entry: Entry, before: Entry | None) -> bool:
+    """Whether nothing but the soil's temperature was changed of a burial."""
+    if before is None or entry.act != "bury" or entry.facts.celsius is None:
+        return False
+    same = replace(before.facts, celsius=entry.facts.celsius) == entry.facts
+    return same and (entry.bin, entry.on, entry.member) == (before.bin, before.on, before.member)
 
 
 async def _asked_what(last: Entry, turn: Turn, *, of_bin: bool) -> Answer:

@@ -54,8 +54,8 @@ class Trace:
     kind: str | None
     about: str | None
     mark: str | None
-    """The sign of a reaction; of a message, that it asked the others in the room, or what it asked
-    us (JSON)."""
+    """The sign of a reaction; of a message, that it asked the others in the room, that it told of
+    other things with a number, or what it asked us (JSON)."""
 
 
 async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:
@@ -290,6 +290,13 @@ async def said_lately(db: Database, room: str, before: int, most: int) -> list[T
         (room, before, most),
     )
     return [_trace(row) for row in rows]
+
+
+async def said_before(db: Database, room: str, event: str) -> Trace | None:
+    """The last message somebody wrote in a room before an event."""
+    row = await _row_of(db, room, event)
+    before = await _said_before(db, row["room"], row["id"]) if row else None
+    return before[1] if before else None
 
 
 async def _latest_said(db: Database, room: str) -> tuple[int, Trace] | None:

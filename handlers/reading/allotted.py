@@ -16,6 +16,7 @@ from handlers.reading.vocabulary import words_in
 
 _REST = words_in("rest remainder remaining remains others")
 _HALF = words_in("half mitad")
+_UNTOLD = ("if", "ask")
 _NEAR = 5
 """Words between an amount and the bin that it went to, at most."""
 _EXACT = 0.05
@@ -43,6 +44,8 @@ def allotted(layers: Sequence[Layer], message: Message) -> list[Layer]:
         for a in message.amounts
         if a.quantity == "mass" and not of_what(message, a) and not is_drawn(message, a)
     ]
+    if any(message.sense_at(a.start) in _UNTOLD for a in masses):
+        return []
     parts = _parts(message, refs, masses)
     if len({part.ref.name for part in parts}) < 2 or len(parts) != len(refs):
         return []

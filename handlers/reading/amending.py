@@ -107,6 +107,8 @@ def amend(message: Message, text: str) -> Amend | None:
         return None
     if first_in(NO_ROOM, text) is not None or is_of_spoons(message) or _asks_back(message):
         return None
+    if isinstance(message.context.last, Drain) and any(not i.generic for i in message.items):
+        return None  # "and it was 2 cups of rice" is no liquid
     rule = _correction(message)
     if rule is None or _tells_who(message):
         return None

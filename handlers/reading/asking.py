@@ -14,6 +14,13 @@ _AUX = words_in(
     "had isnt arent doesnt didnt cant couldnt shouldnt wont wouldnt hasnt havent puedo se"
 )
 _ASKERS = words_in("anyone anybody someone any")
+_ANYONE = words_in("anyone anybody")
+_ASKED_OF_ANYONE = words_in("know knows got have seen want else able")
+_DONE = words_in(
+    "put added add drained emptied fed sealed closed buried opened filled poured tipped done"
+)
+_HAS_DONE = words_in("did has have")
+_SOMEBODY = words_in("somebody someone everybody everyone anybody anyone he she they")
 _SKIP = words_in(
     "· and but so then ok okay hey hi hello oh um er also bot please pls sorry well right "
     "quick question just wait morning evening afternoon folks all guys everyone team q , . : "
@@ -43,9 +50,9 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
         return _wh_asks(norms[k], after, marked)
     if norms[k] in _AUX:
         named = k > 0 and norms[k - 1] in names
-        return marked or _aux_asks(norms, norms[k], after, named)
+        return marked or _aux_asks(norms, norms[k], after, named, names)
     if norms[k] in _ASKERS and not marked:
-        return after in ("know", "knows", "got", "have", "seen", "want", "else", "able")
+        return after in _ASKED_OF_ANYONE or asks_of_another(norms[k:], names)
     if marked:
         return norms[k] in _ASKERS or _asks_within(norms)
     return within and (_how_within(norms, k) or _is_that_so(norms, k))
@@ -55,10 +62,14 @@ _ASKING_WITHIN = frozenset({"whom", "how", "when", "is", "or"})
 """Words, one of which stands wherever a clause asks neither by its first words nor its sign."""
 
 
-def _aux_asks(norms: Sequence[str], first: str, after: str, named: bool) -> bool:
+def _aux_asks(
+    norms: Sequence[str], first: str, after: str, named: bool, names: frozenset[str]
+) -> bool:
     """Whether an unmarked clause that begins with "do", "can", "is" and the like asks."""
     if named and after not in SUBJECTS:
         return False  # "Heike has put": the name is the one who did it
+    if first in _HAS_DONE and asks_of_another(norms, names):
+        return True
     if first in ("had", "were") or (first == "did" and after in ("it", "that")):
         return False
     if first in ("is", "are") and norms[-1] in ("ok", "okay", "allowed"):
@@ -66,6 +77,19 @@ def _aux_asks(norms: Sequence[str], first: str, after: str, named: bool) -> bool
     if first in ("do", "does", "will") and norms[-1] in ("in", "count", "allowed", "ok", "work"):
         return True
     return _inverted(first, after)
+
+
+def asks_of_another(norms: Sequence[str], names: frozenset[str]) -> bool:
+    """ "Has Bram put it in", "did somebody drain it", "anyone fed the shed": whether the words ask
+    after what another did, be it without a sign.
+    """
+    at = next((i for i, norm in enumerate(norms) if norm not in _SKIP), len(norms))
+    first, after, beyond = (*norms[at : at + 3], "", "", "")[:3]
+    if first in _ANYONE:
+        return after in _DONE
+    if first not in _HAS_DONE or beyond == "'s":  # "did Zoe's bin"
+        return False
+    return after in names or after in _SOMEBODY
 
 
 def _asks_behind_a_bin(norms: Sequence[str], k: int) -> bool:

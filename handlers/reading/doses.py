@@ -5,10 +5,12 @@ from dataclasses import replace
 
 from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Ask, Layer
+from handlers.reading.amending import plain_text
 from handlers.reading.amounts import Amount
 from handlers.reading.items import Item, one_food
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
+from handlers.reading.message import Message
 from handlers.reading.ofwhat import called_behind, of_what
 from handlers.reading.quantities import part_at
 from handlers.reading.question import Question
@@ -62,7 +64,7 @@ def dose_of(q: Question, name: str | None) -> Ask:
 def _of_last_layer(q: Question) -> Ask | None:
     """ "How much bran on that?": on what was just added."""
     last = q.message.context.last
-    if not isinstance(last, Layer) or not q.has(_LEANING):
+    if not isinstance(last, Layer) or not (q.has(_LEANING) or _is_of_last(q.message, last)):
         return None
     return Ask(
         topic="dose",
@@ -73,6 +75,19 @@ def _of_last_layer(q: Question) -> Ask | None:
         bin=last.bin,
         rules=("asks about the dose on what was just added",),
     )
+
+
+_BARELY = Late(
+    r"^(?:(?:and|so|ok|okay|then|now|,) )*how (?:much|many (?:table)?spoons(?: of)?) "
+    r"(?:bran|starter)(?: (?:then|now|please|,|(?:do|should|shall) (?:i|we) (?:use|add|need|"
+    r"put on)|to (?:add|use)|does it (?:need|want)|for (?:the|this|my) layer))*$"
+)
+
+
+def _is_of_last(message: Message, last: Layer) -> bool:
+    """ "How much bran?" and no more, right behind what the sender has just put in."""
+    own = last.member in (None, message.context.sender)
+    return own and message.context.in_room and _BARELY.search(plain_text(message)) is not None
 
 
 _IN_CUPS = Late(r"\bin (?:\w+ )?cups\b|\b(?:how )?many cups of (?:\w+ )?(?:bran|starter)\b")

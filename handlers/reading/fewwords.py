@@ -12,6 +12,7 @@ from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message, read_message
 from handlers.reading.numbers import read_number
+from handlers.reading.quantities import amount_sum
 from handlers.reading.spans import indexes, unheld
 from handlers.reading.unitright import in_unit
 from handlers.reading.vocabulary import words_in
@@ -35,7 +36,7 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
     last, norms = message.context.last, message.norms
     if len(norms) > _LONGEST or not message.has(_CUES):
         return ()
-    if last is None and norms[:2] == ["make", "it"] and message.context.earlier:
+    if last is None and _is_of_own(message) and message.context.earlier:
         context = replace(message.context, last=message.context.earlier, earlier=None)
         return changed_by_few(read_message(message.text(0, len(norms)), context))
     if not isinstance(last, Layer | Drain):
@@ -57,6 +58,13 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
     return (replace(found, rules=(_RULE,)),) if found else ()
 
 
+def _is_of_own(message: Message) -> bool:
+    """ "Make it 3", "and it was 3 kg": of one's own last record, whoever has spoken since."""
+    first, second, third = (*message.norms[:3], "", "", "")[:3]
+    told = first == "and" and second in _POINTING and third in _BEING and message.measured()
+    return (first, second) == ("make", "it") or bool(told)
+
+
 _HALF = Late(r"^(?:(?:no|nope|nah|sorry|oops|,|only|just|about) )+half(?: of (?:it|that))?$")
 
 
@@ -75,11 +83,27 @@ def _gone_on(rest: Message) -> tuple[Act, ...]:
     """ "And it was 2", "and only 1.5 kg": no further amount, but that of the record."""
     if not rest.measured():
         return changed_by_few(rest)
+    if rest.has(_MORE) and "like" not in rest.norms:  # "and it was a kilo more"
+        return ()
     alone = not (rest.items or rest.bins or is_asking(rest))
-    found = amend(rest, plain_text(rest)) if alone else None
+    found = (_amount(rest) or amend(rest, plain_text(rest))) if alone else None
     return (replace(found, rules=(_RULE,)),) if found else ()
 
 
+def _amount(rest: Message) -> Amend | None:
+    """ "It was 2 cups": how much the record was, and nothing else."""
+    amounts, last = rest.measured(), rest.context.last
+    led = rest.norms[0] in _POINTING and rest.norms[1:2] and rest.norms[1] in _BEING
+    if len(amounts) != 1 or not led or not _only(rest, indexes(amounts), _SMALL | _ABOUT):
+        return None
+    mass, volume = amount_sum(amounts)
+    if mass and not isinstance(last, Layer):
+        return None
+    return Amend(mass_kg=mass, volume_l=volume)
+
+
+_MORE = words_in("more another extra again too also less further")
+_ABOUT = words_in("about roughly around nearly almost some only maybe")
 _LIKEWISE = Late(
     r"^(?:(?:and|oh|yep|yes|,) )*(?:(?:the )?same (?:for|with|from) me|same here|me too|mine too|"
     r"ditto(?: here| for me)?|same again here)$"

@@ -6,12 +6,13 @@ that it has a place for. What they ask is that question anew, so that nothing is
 
 from dataclasses import fields, replace
 
-from handlers.reading.acts import Act, Ask, Drain
+from handlers.reading.acts import Act, Ask, Drain, Layer
 from handlers.reading.amending import plain_text
 from handlers.reading.askedanew import LEADS, OPENING, SMALL, is_bare, is_only, with_named
 from handlers.reading.fewwords import TIMES
 from handlers.reading.late import Late
-from handlers.reading.message import Message
+from handlers.reading.leaning import number_meant
+from handlers.reading.message import Message, read_message
 from handlers.reading.numbers import read_number
 from handlers.reading.questions import is_why
 from handlers.reading.severally import each_asked
@@ -32,7 +33,11 @@ _UNASKED = Late(
 _SCALED = frozenset(
     ("mass_kg", "volume_l", "water_l", "liquid_l", "total_l", "area_m2", "week_kg", "people")
 )
-_FIRST = LEADS | OPENING | TIMES.keys() | {"for", "three"}
+_REFUSING = words_in("no nope nah sorry oops wait mean meant actually make")
+_RIGHTING = _REFUSING | words_in("oh i it its is 's that , . ! -")
+_FURTHER = words_in("and plus also with + &")
+_WAS = words_in("was were")
+_FIRST = LEADS | OPENING | TIMES.keys() | _REFUSING | _FURTHER | {"for", "three", "i"}
 _RULE = ("the question asked last, changed by a few words",)
 
 
@@ -40,7 +45,7 @@ def may_follow(body: str) -> bool:
     """Whether a message is so short and so formed that it may change the question before it."""
     words = body.casefold().split() if len(body) <= _LETTERS else []
     return 0 < len(words) <= LONGEST and (
-        "?" in body or words[0] in _FIRST or body.lstrip()[:1].isdecimal()
+        "?" in body or words[0].rstrip(",.!") in _FIRST or body.lstrip()[:1].isdecimal()
     )
 
 
@@ -59,8 +64,14 @@ def asked_again(message: Message) -> tuple[Act, ...]:
             for asked in context.asked
             if asked.topic == "dose" and asked.what in (None, "cups")
         )
-    if not _asks(message):
-        return ()
+    if right := _told_of_question(message):
+        return (replace(right, rules=_RULE),)
+    return _changed_by(message) if _asks(message) else ()
+
+
+def _changed_by(message: Message) -> tuple[Act, ...]:
+    """What the words, which ask, change of the questions asked before."""
+    context = message.context
     several = [_times(asked, message) for asked in context.asked]
     if (scaled := [act for act in several if act]) and len(scaled) == len(several):
         return tuple(replace(act, rules=_RULE) for act in scaled)
@@ -68,6 +79,62 @@ def asked_again(message: Message) -> tuple[Act, ...]:
         if (changed := _changed(asked, message)) is not None:
             return tuple(each_asked([replace(changed, rules=_RULE)], message))
     return ()
+
+
+def _told_of_question(message: Message) -> Ask | None:
+    """ "No, 3 kg", "and 1 kg of fish": what is told of the amount that was asked of, and of no
+    record."""
+    for asked in message.context.asked:
+        if not _is_of_last(asked, message):
+            return _put_right(asked, message) or _and_more(asked, message)
+    return None
+
+
+def _is_of_last(asked: Ask, message: Message) -> bool:
+    """Whether it was asked of no amount, or of that of the record which the talk is on."""
+    last = message.context.last
+    if not any(getattr(asked, name) for name in _MEASURED):
+        return True
+    if not isinstance(last, Layer) or asked.materials not in (None, last.materials):
+        return False
+    return (asked.mass_kg, asked.volume_l) == (last.mass_kg, last.volume_l)
+
+
+_MEASURED = ("mass_kg", "volume_l", "water_l", "liquid_l")
+
+
+def _put_right(asked: Ask, message: Message) -> Ask | None:
+    """ "No, 3 kg", "sorry, 3": another amount in the place of the one that was asked of."""
+    norms = message.norms
+    at = next((i for i, norm in enumerate(norms) if norm not in _RIGHTING), len(norms))
+    if at == len(norms) or _REFUSING.isdisjoint(norms[:at]) or message.bins:
+        return None
+    if message.has(_WAS):
+        return None  # "no, the rice was 3 kg" is of what went in
+    rest = read_message(message.text(at, len(norms)), message.context)
+    if rest.measured():
+        return with_named(asked, rest)
+    number = read_number(message.words, at)
+    if number is None or number.word or {*norms[number.end :]} - {".", "!"}:
+        return None
+    like = Layer(mass_kg=asked.mass_kg, volume_l=asked.volume_l)
+    meant = number_meant(number.value, replace(rest, context=replace(rest.context, last=like)))
+    if meant is None:
+        return None
+    return replace(asked, mass_kg=meant.mass_kg, volume_l=meant.volume_l)
+
+
+def _and_more(asked: Ask, message: Message) -> Ask | None:
+    """ "And 1 kg of fish", "plus 2 kg of rice": it comes to the scraps that were asked of."""
+    norms, items = message.norms, [item for item in message.items if not item.generic]
+    at = next((i for i, norm in enumerate(norms) if norm not in _FURTHER), 0)
+    if not at or not items or len(message.measured()) != 1 or message.bins or "?" in norms:
+        return None
+    if not asked.mass_kg or any(clause.verb is not None for clause in message.clauses):
+        return None
+    whole = replace(asked, materials=asked.materials or {"mixed": 1.0})
+    with_it = read_message(f"with {message.text(at, len(norms))}", message.context)
+    return with_named(whole, with_it)
 
 
 _IN_MEASURE = Late(

@@ -18,7 +18,13 @@ from handlers.reading.materials import find_items
 from handlers.reading.mending import mended
 from handlers.reading.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.newbins import said_bins
-from handlers.reading.people import MemberRef, find_members, set_apart, without_doers
+from handlers.reading.people import (
+    MemberRef,
+    doers_unknown,
+    find_members,
+    set_apart,
+    without_doers,
+)
 from handlers.reading.seen import Seen
 from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
 from handlers.reading.signs import find_signs
@@ -163,7 +169,6 @@ def read_message(text: str, context: Context) -> Message:
     written = norms_in(words)
     norms = mended(list(map(verb_meant, written)), context)
     at = context.at.astimezone(context.zone)
-    today = at.date()
     bins = known_bins(words, norms, context.bins)
     in_bins = indexes(bins)
     members = find_members(norms, context.members, in_bins)
@@ -203,13 +208,14 @@ def read_message(text: str, context: Context) -> Message:
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged
-    over = indexes([d for d in days if d.past == d.future and d.past < today])
-    names = frozenset([norms[i] for i in by_name])
+    over = indexes([d for d in days if d.past == d.future and d.past < at.date()])
+    unknown = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
+    names = unknown.union([norms[i] for i in by_name])
     clauses = clauses_of(written, sentences, verbs, held, names, over, hedged)[:MOST_CLAUSES]
     if '"' in norms:
         _set_quoted_aside(norms, clauses)
     return Message(
-        context, today, words, norms, marks, bins, elsewhere, members,
+        context, at.date(), words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
         body,
     )  # fmt: skip

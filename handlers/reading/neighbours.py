@@ -3,12 +3,25 @@
 from collections.abc import Sequence
 from re import IGNORECASE
 
-from handlers.reading.acts import Accept, Act, Amend, Ask, Decline, Done, Later, Retract
+from handlers.reading.acts import (
+    Accept,
+    Act,
+    Amend,
+    Ask,
+    Decline,
+    Done,
+    Drain,
+    Later,
+    Layer,
+    Retract,
+)
 from handlers.reading.amending import SORRY, word_count
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Refusing, Taking
 from handlers.reading.late import Late
+from handlers.reading.leaning import is_further
 from handlers.reading.message import Message
+from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.partright import BY_PART
 from handlers.reading.plans import Reading
 from handlers.reading.spans import indexes
@@ -60,6 +73,34 @@ def asks_neighbours(said: Reading, acts: Sequence[Act | Plan]) -> bool:
         for i, word in enumerate(message.words)
         if i not in held
     )
+
+
+def has_number(body: str) -> bool:
+    """Whether so much is told, and a number in it, that "no, 3" behind it puts that right."""
+    words = body.casefold().split()
+    if len(words) < _FEWEST or words[0].strip(",.!") in _CORRECTING:
+        return False
+    return any(word[:1].isdecimal() or word.strip(",.!?") in NUMBER_WORDS for word in words)
+
+
+_FEWEST = 3
+
+
+def goes_on_from_other(act: object, message: Message) -> bool:
+    """ "And 2 kg of potatoes", "another 2 kg": of what was told before, and went into no bin."""
+    bare = not message.bins and all(clause.verb is None for clause in message.clauses)
+    led = message.norms[0] in _FURTHER or is_further(message)
+    return isinstance(act, Layer | Drain) and bare and led
+
+
+_FURTHER = words_in("and plus also + &")
+
+
+def puts_other_right(act: ANSWERING, message: Message) -> bool:
+    """Whether behind one's own talk of other things it is of these: "no, 3", "it was friday"."""
+    if not isinstance(act, Amend | Retract):
+        return False
+    return not (act.bin or message.bins or is_for_us(act, message))
 
 
 def is_for_us(act: ANSWERING, message: Message) -> bool:

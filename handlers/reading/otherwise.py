@@ -270,6 +270,8 @@ _OF_ELSE = {
         r"^.*\btap (?:\S+ ){0,4}(?:drips|dripping|leaks|leaking)\b.*"
         r"\b(?:an hour|a minute|plumber|washer)\b.*$|"
         r"\bdrained (?:the |my |our )?washing machine\b.*|"
+        r"^(?!.*\bqbin\b)(?:(?:oh|so|and|ugh|,) )*(?:the|my|our) (?:washing machine|dishwasher|"
+        r"tumble dryer|boiler|radiator|van|mower|engine|boat)\b.{0,40}\b(?:drained|emptied) it\b.*|"
         r"\b(?:car park|road|pitch|lane|street|playground)(?: (?:at|by|of) (?:the )?qbin)? "
         r"(?:\w+ )?"
         r"drained\b|\bdrew (?:off )?an? (?:pint|half) of (?:bitter|ale|stout|lager|mild)\b|"

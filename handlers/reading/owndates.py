@@ -77,6 +77,10 @@ _MOVE = Late(
     rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|change)"
     r"(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){0,6}?)(?: reminder)?(?: to| until| for)*"
 )
+_MAKE = Late(
+    rf"{_BEFORE}make (?:the|our|my|that) (?P<rest>\S+(?: \S+){{0,6}}?)(?: one| reminder)?"
+    r"(?: to| for| on| be)* instead(?: please)?"
+)
 _INSTEAD = Late(
     rf"{_BEFORE}(?P<rest>\S+(?: \S+){{0,6}}?)(?: reminder)?(?: to| until| for)* instead"
     r"(?: please| from now on)*"
@@ -233,6 +237,7 @@ def _moved(text: _Text, when: When | None) -> Moved | None:
     if when is None:
         return None
     match = _MOVE.fullmatch(text.text.removesuffix(" instead"))
+    match = match or _MAKE.fullmatch(text.text)
     match = match or (_INSTEAD.fullmatch(text.text) if when.rule else None)
     if match is None or _REMINDING.match(text.text):
         return None

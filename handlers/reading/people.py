@@ -1,6 +1,6 @@
 """Members named in the words: by their names, short forms of them, and names that are words too."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -36,6 +36,29 @@ def find_members(
         if marks
         else ()
     )
+
+
+def may_be_name(word: Word) -> bool:
+    """Whether a word is written as a name is, and is no word that the reading knows."""
+    if len(word.text) < _SHORTEST or not word.text.isalpha() or not word.text.istitle():
+        return False
+    known = word.norm in vocabulary() or word.norm in verb_words()
+    return not known and not word.norm.endswith("ly")
+
+
+_SHORTEST = 3
+
+
+def doers_unknown(words: Sequence[Word], starts: Iterable[int]) -> frozenset[str]:
+    """What may be names of people who are not in the room, right before verbs that start so."""
+    return frozenset(
+        words[at - 1].norm
+        for at in starts
+        if at > 1 and may_be_name(words[at - 1]) and words[at - 2].norm not in _THE
+    )
+
+
+_THE = words_in("the a an my our your his her their this that mr mrs ms miss")
 
 
 class _Called(NamedTuple):

@@ -63,11 +63,17 @@ _FRONT = words_in(
 
 
 def sense_of(
-    left: Sequence[str], verb: VerbForm, names: frozenset[str], *, behind: bool = False
+    left: Sequence[str],
+    verb: VerbForm,
+    names: frozenset[str],
+    *,
+    behind: bool = False,
+    guessed: bool = False,
 ) -> Sense:
     """Sense of a verb from the words of its clause that stand before it.
 
-    `behind` says that the clause names a day that is over.
+    `behind` says that the clause names a day that is over, `guessed` that another's deed is only
+    guessed at.
     """
     if behind and verb.form == "either" and left and left[-1] == "'d":
         left = left[:-1]  # "I'd put": had, not would
@@ -81,8 +87,8 @@ def sense_of(
     if left and left[-1] in ("nearly", "almost") and verb.plain in ("go", "do", "finish", "fill"):
         return "did"  # "the bran's nearly gone" tells of it
     early = None if words.isdisjoint(_ASIDE) else _set_aside(left, words)
-    if early is not None:
-        return early
+    if early is not None or guessed:
+        return early or "if"
     if verb.form == "past":
         return _of_past(left, words)
     if verb.form == "ing":
@@ -91,6 +97,33 @@ def sense_of(
         now = verb.plain == "have" and left[-1:] == ["now"]
         return "did" if now or verb.plain in ("go", "come") else "habit"
     return _of_plain(left, words, verb, names)
+
+
+def is_guessed(left: Sequence[str], names: frozenset[str]) -> bool:
+    """ "Maybe Zoe put it in", "could be that she did", "I wonder who put it in": whether the words
+    before a verb only guess at what another did.
+    """
+    at = next((i for i, word in enumerate(left) if word in GUESSING), None)
+    if at is None:
+        return False
+    behind = [word for word in left[at + 1 :] if word not in _BEFORE_DOER]
+    if left[at] in _WONDERING:
+        return left[at - 1 : at] not in (["no"], ["small"]) and behind[:1] != []
+    if left[at] in ("be", "chance") and left[max(0, at - 1)] not in _MAY:
+        return False
+    led = left[: at - (left[at] in ("be", "chance"))]
+    others = bool(behind) and (behind[0] in names or behind[0] in _OTHERS)
+    return others and all(word in _FRONT or word == "it" or not word[0].isalpha() for word in led)
+
+
+_WONDERING = words_in("wonder wondering")
+GUESSING = _WONDERING | words_in("maybe perhaps possibly probably presumably be chance")
+_MAY = words_in("could might may any")
+_BEFORE_DOER = words_in("that it was the one of")
+_OTHERS = words_in(
+    "he she they someone somebody anyone anybody kids children neighbours neighbors others you us "
+    "them"
+)
 
 
 def _of_oneself(left: list[str], verb: VerbForm, names: frozenset[str]) -> list[str]:

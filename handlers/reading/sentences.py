@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
-from handlers.reading.asking import SUPPOSED, is_question, opens_question
-from handlers.reading.sense import SPOKE, VERBLESS, Sense, sense_of, verbless_sense
+from handlers.reading.asking import SUPPOSED, asks_of_another, is_question, opens_question
+from handlers.reading.sense import SPOKE, VERBLESS, Sense, is_guessed, sense_of, verbless_sense
 from handlers.reading.verbs import AUX, VerbUse
 from handlers.reading.vocabulary import words_in
 from handlers.reading.words import Word
@@ -118,6 +118,7 @@ class _Cutter:
     ) -> None:
         self.behind = behind
         self.norms = list(norms)
+        self.said = norms
         for i in hedged:
             self.norms[i] = "·"
         self.verbs = verbs
@@ -234,18 +235,24 @@ class _Cutter:
         if joint in ("if", "unless", "once"):
             left = [joint, *left]
         behind = bool(self.behind) and not self.behind.isdisjoint(range(start, end))
-        own = sense_of(left, verb.verb, self.names, behind=behind)
+        guessed = is_guessed(self.said[start : verb.start], self.names)
+        own = sense_of(left, verb.verb, self.names, behind=behind, guessed=guessed)
         if joint in ("before", "until", "than", "when") and verb.verb.form in ("plain", "ing"):
             return "will"
         if previous is None:
             return own
-        return self.known(joint, previous) or self.joined(own, left, verb, joint, previous)
+        return self.known(start, joint, previous) or self.joined(own, left, verb, joint, previous)
 
-    def known(self, joint: str, previous: Clause) -> Sense | None:
+    def known(self, start: int, joint: str, previous: Clause) -> Sense | None:
         """ "Do we know when the shed was drained": what stands behind is asked or remembered."""
         if joint == "when" and self.norms[previous.start : previous.end] == ["remember"]:
             return "said"
         asked = previous.sense == "ask" and self.norms[previous.end - 1] in _KNOWING
+        if asked and joint == "" and self.norms[previous.end - 1] in BELIEVING:
+            return "ask"  # "do you think Zoe drained it"
+        if previous.sense == "ask" and previous.verb is None and joint == "and":
+            named = self.norms[previous.end - 1] in self.names and self.norms[start] in self.names
+            return "ask" if named else None  # "have Bram and Zoe drained it"
         return "ask" if asked and joint in _ASKED_OF else None
 
     def goes_on_asking(self, start: int, previous: Clause | None) -> bool:
@@ -268,7 +275,7 @@ class _Cutter:
         norms = self.norms[start:end]
         if first or sentence.asked:
             return is_question(norms, sentence.asked, self.names)
-        return opens_question(norms)
+        return opens_question(norms) or asks_of_another(norms, self.names)
 
     def joined(
         self, own: Sense, left: Sequence[str], verb: VerbUse, joint: str, previous: Clause
@@ -303,7 +310,8 @@ class _Cutter:
 _WHICH = words_in("one ones bin bucket bins buckets")
 """Behind "which" they open a question, with no mark at its end."""
 _ASKED_OF = frozenset({"when", "if", "whether", "who", "what", "where", "how"})
-_KNOWING = words_in("know knows remember recall say tell idea clue sure")
+BELIEVING = words_in("think reckon suppose guess")
+_KNOWING = BELIEVING | words_in("know knows remember recall say tell idea clue sure")
 
 
 def clauses_of(

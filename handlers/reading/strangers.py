@@ -4,13 +4,18 @@ from difflib import get_close_matches
 
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.people import may_be_name
 from handlers.reading.question import CRAFT
 from handlers.reading.spans import indexes
-from handlers.reading.vocabulary import verb_words, vocabulary, words_in
+from handlers.reading.vocabulary import words_in
+from handlers.reading.words import Word
 
 _BETWEEN = words_in("has have had 's just also already then now kindly")
 """Words between a name and what its bearer did."""
-_JOINED = words_in(", and & ; : . ! - auntie aunty aunt uncle mr mrs ms miss old our") | {"\n"}
+_JOINED = words_in(
+    ", and & ; : . ! - auntie aunty aunt uncle mr mrs ms miss old our then also earlier later "
+    "meanwhile so but because cos think reckon believe guess tonight morning evening afternoon"
+) | {"\n"}
 """What may stand before a name within a message."""
 _LEADS = sorted(
     words_in(
@@ -27,7 +32,6 @@ _DEEDS = words_in(
     "tap dig feed"
 )
 _ALIKE = 0.74
-_SHORTEST = 3
 
 
 def stranger(group: Group) -> str | None:
@@ -40,7 +44,7 @@ def stranger(group: Group) -> str | None:
     at = verb.start - 1
     while at > group.start and message.norms[at] in _BETWEEN:
         at -= 1
-    if at < group.start or not _is_name(message.words[at].text, message.norms[at]):
+    if at < group.start or not _is_name(message.words[at]):
         return None
     spans = (message.bins, message.items, message.members, message.days, message.signs)
     if at in indexes(*spans) or at in message.bot:
@@ -56,15 +60,13 @@ def _first_of(message: Message, at: int) -> int | None:
         return None if slip else at
     before, other = message.norms[at - 1], at - 2
     if before not in _AND or other < 0:
-        return at if before in _JOINED else None
+        dated = any(day.end == at for day in message.days)  # "yesterday Zoe put 800 g in"
+        return at if dated or before in _JOINED else None
     if other in indexes(message.members) or message.norms[other] in _US:
         return None  # "me and Zoe"
-    together = before != "," and _is_name(message.words[other].text, message.norms[other])
+    together = before != "," and _is_name(message.words[other])
     return other if together else at  # "Tom and Zoe"
 
 
-def _is_name(text: str, norm: str) -> bool:
-    """Whether a word is written as a name is, and is no word that the reading knows."""
-    if len(text) < _SHORTEST or not text.isalpha() or not text.istitle() or norm.endswith("ly"):
-        return False
-    return not any(norm in known for known in (_NOBODY, vocabulary(), verb_words()))
+def _is_name(word: Word) -> bool:
+    return may_be_name(word) and word.norm not in _NOBODY

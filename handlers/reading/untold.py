@@ -24,6 +24,7 @@ from handlers.reading.awaited import is_awaited
 from handlers.reading.bran import MIXED_WITH, is_to_be_mixed
 from handlers.reading.brews import is_brew
 from handlers.reading.examples import is_example, is_for_sale
+from handlers.reading.guessed import without_guessed
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.lessened import is_only_a_difference
@@ -102,7 +103,7 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
     if not acts or len(message.norms) > _WORDS:
         return list(acts)
     acts = without_asked_of(without_spoilage(acts, message), message)
-    acts = without_not_put(acts, message)
+    acts = without_guessed(without_not_put(acts, message), message)
     if not message.has(_CUES):
         return list(acts)
     left = {_kind(act) for act in acts}

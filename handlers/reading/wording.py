@@ -230,7 +230,9 @@ FURTHER = _patterns(
 """A further amount, behind the bot's answer to the one before."""
 
 NOTHING_FURTHER = _patterns(
-    r"\bmore (?:like|than)\b|\b(?:no|any|nothing|not|once) more\b|\btoo (?:much|many|heavy|big)\b"
+    r"\bmore (?:like|than)\b|\b(?:no|any|nothing|not|once) more\b|\btoo (?:much|many|heavy|big)\b",
+    r"^(?:(?:oh|ah|ok|okay|yes|yep|and|,) )*(?:it|that|this) (?:was|came to|weighed|made)\b"
+    r"(?!.*\b(?:another|more|extra|again|too|also|further)\b)",
 )
 
 ANOTHER_DOER = _patterns(r"\b(?:it|that) was qmember (?:who|that) ")

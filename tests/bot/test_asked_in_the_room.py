@@ -94,3 +94,15 @@ async def test_the_dose_on_that_is_of_the_layer_just_told(room: TalkingRoom) -> 
     (again,) = await room.says("how much bran for that?")
     assert again.body.split(" of starter")[0] == told.split(" of starter")[0]
     assert "Reply with the amount" in await heard(room, "how much bran do you use?")
+
+
+@pytest.mark.parametrize("asked", ["how much bran?", "and how much starter do I need?"])
+async def test_the_dose_asked_barely_is_of_ones_own_last_layer(
+    room: TalkingRoom, asked: str
+) -> None:
+    assert "Reply with the amount" in await heard(room, OPEN, asked)
+    told = await heard(room, "added 1.5 kg of chicken to the blue bin")
+    (again,) = await room.says(asked)
+    assert again.body.split(" of starter")[0] == told.split(" of starter")[0]
+    (general,) = await room.says(asked, who="bram")
+    assert "Reply with the amount" in general.body

@@ -83,3 +83,25 @@ async def test_another_members_record_stays(db: Database) -> None:
     talk = (("ines", "put 4 kg in green"), ("rut", "double that"))
     [entry] = await standing_after(db, *talk)
     assert entry.facts.mass_kg == 4.0
+
+
+@pytest.mark.parametrize(
+    ("told", "said", "much"),
+    [
+        ("drained green", ["and it was 2 cups"], [("drain", 0.5)]),
+        ("drained green 1 L", ["and that was about 300 ml"], [("drain", 0.3)]),
+        ("drained green", ["rut: nice", "and it was 2 cups"], [("drain", 0.5)]),
+        ("put 2 kg in green", ["rut: nice", "and it was 3 kg"], [("layer", 3.0)]),
+        ("put 2 kg in green", ["thanks", "and it was 3 kg"], [("layer", 3.0)]),
+        ("put 2 kg in green", ["rut: how heavy is your dog?", "and it was 3 kg"], [("layer", 2.0)]),
+        ("drained green", ["and 2 cups more"], [("drain", None), ("drain", 0.5)]),
+        ("put 2 kg in green", ["and it was a kilo more"], [("layer", 2.0), ("layer", 1.0)]),
+        ("put 2 kg in green", ["and that was another 2 kg"], [("layer", 2.0), ("layer", 2.0)]),
+    ],
+)
+async def test_and_it_was_so_much(
+    db: Database, told: str, said: list[str], much: list[tuple[str, float | None]]
+) -> None:
+    lines = [("rut", s[5:]) if s.startswith("rut: ") else ("ines", s) for s in said]
+    found = await standing_after(db, ("ines", told), *lines)
+    assert [(e.act, e.facts.mass_kg or e.facts.volume_l) for e in found] == much

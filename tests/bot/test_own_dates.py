@@ -339,3 +339,27 @@ async def test_a_reminder_called_off_strikes_no_record(room: TalkingRoom, said: 
     assert answer.body.startswith("Called off: ")
     assert "Struck" not in answer.body
     assert "layer" in [entry.act for entry in await room.standing()]
+
+
+@pytest.mark.parametrize(
+    ("said", "moved"),
+    [
+        ("make the pear one Saturday instead", True),
+        ("make the pear bed digging Saturday instead", True),
+        ("move the pear digging to Saturday", True),
+        ("make the rice one Saturday instead", False),
+        ("make the caddy one Saturday instead", None),
+    ],
+)
+async def test_a_reminder_moved_puts_no_record_right(
+    room: TalkingRoom, said: str, moved: bool | None
+) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("remind us of the pear bed digging on Friday")
+    await room.says("2 kg of rice in the shed bin")
+    before = {entry.act: entry.on for entry in await room.standing()}
+    await room.says(said)
+    after = {entry.act: entry.on for entry in await room.standing()}
+    assert {act for act in after if after[act] != before[act]} == (
+        set() if moved is None else {"date"} if moved else {"layer"}
+    )

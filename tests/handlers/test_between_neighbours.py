@@ -153,3 +153,49 @@ async def test_what_is_on_offer_waits_until_it_is_named(room: TalkingRoom, said:
     assert {e.act for e in await room.standing()} == {"open", "layer", "offer"}
     await room.says("I'll take the shed bin", who="bram")
     assert (await room.standing())[-1].act == "accept"
+
+
+@pytest.mark.parametrize(
+    "other",
+    ["I bought 5 bags of flour today", "does anyone have 2 kg of flour?", "anyone up for a walk?"],
+)
+@pytest.mark.parametrize(
+    "behind", ["no, 3", "scratch that, 6", "and 2 kg of potatoes", "another 2 kg", "it was friday"]
+)
+async def test_a_few_words_are_of_ones_own_last_talk(
+    room: TalkingRoom, other: str, behind: str
+) -> None:
+    assert await room.says(other) == []
+    assert await room.says(behind) == []
+    assert await told(room) == [BREAD]
+
+
+@pytest.mark.parametrize("behind", ["no, 3 kg", "scratch that"])
+async def test_what_may_be_of_the_record_all_the_same_is_asked(
+    room: TalkingRoom, behind: str
+) -> None:
+    await room.says("I bought 5 bags of flour today")
+    [said] = await room.says(behind)
+    assert said.body.startswith("Your last record is 1 kg in the shed bin. Shall I ")
+    assert await told(room) == [BREAD]
+
+
+@pytest.mark.parametrize(
+    ("before", "behind", "much"),
+    [
+        (["I bought 5 bags of flour today"], "no, the bread was 3 kg", [3.0]),
+        (["I bought 5 bags of flour today"], "no wait, kitchen", [1.0]),
+        (["I bought 5 bags of flour today"], "and 2 kg of potatoes in the kitchen bin", [1.0, 2.0]),
+        (["I bought 5 bags of flour today"], "bot, it was 3 kg", [3.0]),
+        (["I bought 5 bags of flour today", "2 kg of rice in the shed bin"], "no, 3", [1.0, 3.0]),
+        (["lovely weather isn't it"], "no, 3", [3.0]),
+        (["thanks all"], "another 2 kg", [1.0, 2.0]),
+    ],
+)
+async def test_what_names_the_record_is_of_it_behind_any_talk(
+    room: TalkingRoom, before: list[str], behind: str, much: list[float]
+) -> None:
+    for said in before:
+        await room.says(said)
+    await room.says(behind)
+    assert [layer[1] for layer in await told(room)] == much

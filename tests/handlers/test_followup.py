@@ -102,6 +102,25 @@ async def test_an_edited_question_is_the_one_that_stands(db: Database) -> None:
     assert "on 5 kg: rich in meat" in answer.body
 
 
+async def test_an_edited_follow_up_is_answered_anew(db: Database) -> None:
+    room = await room_with(db)
+    await room.says("how much bran for 2 kg of peel?")
+    await room.says("and for meat?", event="$follows")
+    (answer,) = await room.edits("$follows", "and for bread?")
+    assert "on 2 kg: nothing rich" in answer.body
+    (answer,) = await room.edits("$follows", "and for 3 kg of fish?")
+    assert "on 3 kg: rich in fish" in answer.body
+    (answer,) = await room.says("and for 4 kg?")
+    assert "on 4 kg: rich in fish" in answer.body
+
+
+async def test_an_edit_leans_on_no_question_of_another(db: Database) -> None:
+    room = await room_with(db)
+    await room.says("how much bran for 2 kg of peel?", who="bram")
+    await room.says("how full is the shed bin?", event="$asked")
+    assert "on 2 kg" not in str(await room.edits("$asked", "and for bread?"))
+
+
 @pytest.mark.parametrize(
     ("said", "measure"),
     [
@@ -165,6 +184,46 @@ async def test_a_record_before_the_question_stays_as_it_is(db: Database) -> None
     for follows in ("double that", "5 kg", "and half of that", "for 6 kg"):
         await room.says(follows)
     assert [e.facts.mass_kg for e in await room.standing() if e.act == "layer"] == [3.0]
+
+
+@pytest.mark.parametrize(
+    ("behind", "answered"),
+    [
+        ("and 1 kg of fish", "on 3 kg: rich in fish"),
+        ("plus half a kilo of rice", "on 2.5 kg: nothing rich"),
+        ("no, 3 kg", "on 3 kg: nothing rich"),
+        ("no, 3", "on 3 kg: nothing rich"),
+        ("sorry, 3 kg of meat", "on 3 kg: rich in meat"),
+        ("I meant 3 kg", "on 3 kg: nothing rich"),
+    ],
+)
+async def test_a_few_words_behind_a_question_are_of_what_was_asked(
+    db: Database, behind: str, answered: str
+) -> None:
+    room = await room_with(db, "1 kg of rice in the shed", "how much bran for 2 kg of peel?")
+    before = await room.standing()
+    (answer,) = await room.says(behind)
+    assert answered in answer.body
+    assert await room.standing() == before
+
+
+@pytest.mark.parametrize(
+    ("asked", "behind", "much"),
+    [
+        ("how much bran for 2 kg of peel?", "no, the rice was 3 kg", [3.0]),
+        ("how much bran for 2 kg of peel?", "no, 3 kg in the shed", [3.0]),
+        ("how much bran for 2 kg of peel?", "and 2 kg of fish in the yard bin", [1.0, 2.0]),
+        ("how much bran for 2 kg of peel?", "and I added 2 kg of fish to the yard bin", [1.0, 2.0]),
+        ("how much bran for 1 kg of rice?", "no, 3 kg", [3.0]),
+        ("how full is the shed bin?", "and 2 kg of fish", [1.0, 2.0]),
+    ],
+)
+async def test_what_is_of_the_record_behind_a_question_is(
+    db: Database, asked: str, behind: str, much: list[float]
+) -> None:
+    room = await room_with(db, "1 kg of rice in the shed", asked)
+    await room.says(behind)
+    assert [e.facts.mass_kg for e in await room.standing() if e.act == "layer"] == much
 
 
 async def test_a_record_is_put_right_behind_a_question_of_its_bin(db: Database) -> None:

@@ -30,6 +30,11 @@ async def layers(room: TalkingRoom) -> dict[str, float | None]:
         ("600 g of leek tops in green", "take the leeks out", {}),
         ("600 g of leek tops in green", "take the rice out", None),
         ("600 g of leek tops in green", "can you take the rice out of the oven", None),
+        ("600 g of leek tops in green", "remove the leeks from the freezer", None),
+        ("600 g of leek tops in green", "take the rice and the leeks out of the fridge", None),
+        (LEEKS_AND_RICE, "remove the rice from the record", {"vegetable": 0.6}),
+        (LEEKS_AND_RICE, "remove the rice from the green bin", {"vegetable": 0.6}),
+        (LEEKS_AND_RICE, "take the rice off the list", {"vegetable": 0.6}),
     ],
 )
 async def test_they_alone_are_taken_out(

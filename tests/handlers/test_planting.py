@@ -65,3 +65,30 @@ async def test_the_soil_before_any_burial_is_no_record(room: TalkingRoom) -> Non
     before = await room.standing()
     await room.says("the soil is at 8 degrees")
     assert await room.standing() == before
+
+
+@pytest.mark.parametrize(
+    ("said", "left"),
+    [
+        (("buried shed under the plum", "the soil is 8 degrees", "scratch that"), [None]),
+        (("buried shed, soil 8 degrees", "soil's 12 °C now", "scratch that"), [8.0]),
+        (("buried shed, soil 8 degrees", "scratch that"), []),
+        (("buried shed", "the soil is 8 degrees", "no, I buried it yesterday", "scratch that"), []),
+        (("buried shed", "the soil is 8 degrees", "scratch that", "scratch that"), []),
+    ],
+)
+async def test_what_was_measured_of_the_soil_alone_is_struck_out(
+    room: TalkingRoom, said: tuple[str, ...], left: list[float | None]
+) -> None:
+    for words in said:
+        await room.says(words)
+    assert [e.facts.celsius for e in await room.standing() if e.act == "bury"] == left
+
+
+async def test_a_measure_of_no_soil_of_ours_strikes_nothing(room: TalkingRoom) -> None:
+    await room.says("drained shed, 1 L")
+    before = await room.standing()
+    await room.says("the soil is 8 degrees")
+    (asked,) = await room.says("scratch that")
+    assert asked.body.endswith("Shall I strike it out?")
+    assert await room.standing() == before

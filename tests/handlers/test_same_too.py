@@ -66,3 +66,25 @@ async def test_the_bin_of_the_talk_is_sealed_again(room: TalkingRoom, said: str)
     await room.says("put 2 kg in the hut bin after you shut it", who="bram")
     await room.says(said)
     assert await last(room) == ("seal", "hut", "ines", None)
+
+
+@pytest.mark.parametrize(
+    "said", ["same in the porch", "and the same for porch", "same again porch"]
+)
+async def test_the_same_as_another_has_just_told_is_asked_first(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("1 kg of bread in the hut bin")
+    await room.says("drained the barn, 200 ml", who="bram")
+    (asked,) = await room.says(said)
+    assert asked.body == "Shall I write down 200 mL drained from the porch bin?"
+    await room.says("yes")
+    assert await last(room) == ("drain", "porch", "ines", None)
+
+
+@pytest.mark.parametrize("said", ["same here", "the porch is much the same"])
+async def test_the_same_without_a_deed_is_not_told(room: TalkingRoom, said: str) -> None:
+    await room.says("drained the barn, 200 ml", who="bram")
+    before = await room.standing()
+    await room.says(said)
+    assert await room.standing() == before

@@ -295,3 +295,52 @@ def test_who_is_to_be_silent_has_sealed_nothing(text: str, after_bot: bool) -> N
 def test_shutting_a_bin_is_told_all_the_same(text: str) -> None:
     [sealed] = acts(text, in_room=True)
     assert isinstance(sealed, Seal)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "maybe Ines put 800 g in",
+        "perhaps Ruth drained the shed",
+        "possibly Ruth sealed bin 3",
+        "maybe she put 2 kg in bin 3",
+        "could be Ines put 2 kg in bin 3",
+        "it might be that Ines drained the shed",
+        "maybe somebody drained the shed",
+        "I wonder who put 2 kg in bin 3",
+        "I wonder did Ines put 2 kg in bin 3",
+        "any chance Ruth put 2 kg in bin 3",
+        "do you think Ines put 2 kg in bin 3",
+        "has Ruth put 2 kg in the shed",
+        "has Ruth drained the shed yet",
+        "have Ines and Ruth put 2 kg in the shed",
+        "did Ines put 2 kg of rice in bin 3",
+        "has somebody sealed bin 3",
+        "anyone drained the shed today",
+    ],
+)
+def test_what_another_may_have_done_is_not_told(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("maybe I put in 2 kg", ["layer"]),
+        ("maybe 2 kg of peelings in the shed", ["layer"]),
+        ("maybe two kilos from Ines in the shed", ["layer"]),
+        ("Ines put maybe 2 kg in the shed", ["layer"]),
+        ("Ines put 2 kg in the shed, perhaps more", ["layer"]),
+        ("I think Ines put 2 kg in the shed", ["layer"]),
+        ("Ines has put 2 kg in the shed", ["layer"]),
+        ("no wonder it was light: I drained 2 L from the shed", ["drain"]),
+        ("I put 2 kg in the shed and maybe Ines put 1 kg in bin 3", ["layer"]),
+        ("I drained the shed, 1 L, has Ines drained bin 3", ["drain"]),
+        ("2 kg of rice in the shed. Maybe Ines drained bin 3", ["layer"]),
+        ("did Ines's bin today: 2 kg of rice in the shed", ["layer"]),
+        ("did Ruth a favour and drained the shed", ["drain"]),
+        ("have put 2 kg in the shed", ["layer"]),
+    ],
+)
+def test_what_is_told_beside_a_guess_is(text: str, told: list[str]) -> None:
+    assert [act.act for act in acts(text, in_room=True)] == told

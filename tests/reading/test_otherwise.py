@@ -61,6 +61,8 @@ def _kinds(text: str) -> list[str]:
         "drained the sump",
         "siphoned 10 litres of diesel",
         "drained the washing machine, 5 litres all over the kitchen",
+        "the dishwasher is leaking. I drained it, 2 L",
+        "our boat was full of rain, emptied it, 10 litres",
         "milked 4 litres from the goat",
         "drained 2 litres off the wound",
         "drained the fish tank 20 litres",
