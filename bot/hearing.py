@@ -315,6 +315,7 @@ class Hearing:
         read_acts = read(heard.body, await with_offers(context, turn))
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(read_acts, heard, self.talk)
         if isinstance(heard, Said):
+            acts = await neighbours.not_among_others(acts, heard, context, self.talk)
             self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
             acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)
             for act in doubted:

@@ -7,6 +7,7 @@ from datetime import datetime
 from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
 from handlers.reading.acts import Act, Ask, Context
+from handlers.reading.amidtalk import is_of_the_bins
 from handlers.reading.arranged import Plan
 from handlers.reading.message import read_message
 from handlers.reading.neighbours import ANSWERING, is_for_us, may_be_for_us
@@ -41,6 +42,28 @@ def _calls(body: str, name: str) -> bool:
         )
         or re.search(rf", {first}[ ?!.]*$", body, re.IGNORECASE)
     )
+
+
+async def not_among_others(
+    acts: Sequence[Act | Plan], said: Said, context: Context, talk: Talk
+) -> list[Act | Plan]:
+    """The acts; none where they are questions amid the talk of others that name nothing of ours."""
+    if context.to_bot or not acts or not all(isinstance(act, Ask) for act in acts):
+        return list(acts)
+    message = read_message(said.body, context)
+    if any(isinstance(act, Ask) and is_of_the_bins(act, message) for act in acts):
+        return list(acts)
+    return [] if await _is_among_others(said, talk) else list(acts)
+
+
+async def _is_among_others(said: Said, talk: Talk) -> bool:
+    """Whether others have just spoken, and the words come neither behind ours nor in reply."""
+    if said.replies_to or await talk.comes_next(said):
+        return False
+    before = await inbox.said_lately(
+        talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
+    )
+    return any(one.sender != said.sender and said.at - one.at <= TALK_GOES_ON for one in before)
 
 
 async def is_answered(said: Said, talk: Talk) -> bool:

@@ -153,3 +153,48 @@ async def test_what_is_on_offer_waits_until_it_is_named(room: TalkingRoom, said:
     assert {e.act for e in await room.standing()} == {"open", "layer", "offer"}
     await room.says("I'll take the shed bin", who="bram")
     assert (await room.standing())[-1].act == "accept"
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        *("what do I owe you?", "what are you reading?", "is there a list for who brings what?"),
+        *("when?", "count me in. When?", "when do they come?", "is it ready?"),
+        *("and lemon?", "flour?", "with eggs?", "hm, and sand?", "and compost?"),
+        *("do you soak the lentils?", "are those beans?", "does garlic keep slugs off?"),
+        *("are they good?", "is that bad?", "is it bad if it's soft?"),
+        *("how heavy is it?", "how much does she weigh now?", "what did you put in?"),
+        "they're full of garlic, nothing can live in there",
+        "soup. or throw it away if it's too salty",
+    ],
+)
+async def test_a_question_of_other_things_amid_talk_is_not_ours(
+    room: TalkingRoom, asked: str
+) -> None:
+    await room.says("we are at the fair on Friday", who="bram")
+    assert await room.says(asked, who="cleo") == []
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        *("bot, when?", "bot, and lemon?", "what's due?", "when is the shed ready?"),
+        *("can lemons go in?", "lamb bones?", "are eggs allowed?", "what about egg shells?"),
+        *("how full is it?", "how many kilos so far?", "how does this work?", "help"),
+        *("there is white fluff on top, is that bad?", "whose turn is it?"),
+    ],
+)
+async def test_a_question_of_the_bins_is_ours_whoever_spoke(room: TalkingRoom, asked: str) -> None:
+    await room.says("we are at the fair on Friday", who="bram")
+    assert len(await room.says(asked, who="cleo")) == 1
+
+
+@pytest.mark.parametrize("asked", ["and lemon?", "when?", "is it ready?"])
+async def test_a_few_words_behind_our_answer_or_in_a_quiet_room_are_ours(
+    room: TalkingRoom, asked: str
+) -> None:
+    await room.says("can bones go in?", who="bram")
+    assert len(await room.says(asked, who="cleo")) == 1
+    await room.says("we are at the fair on Friday", who="bram")
+    await room.waits(hours=2)
+    assert len(await room.says(asked, who="cleo")) == 1
