@@ -34,7 +34,8 @@ _NO_TURN = (
 )
 """Behind "can't do this": what is no turn of ours."""
 _CARES = (
-    r"(?:take|have|keep|host|mind|drain|empty|feed|fill|bury|seal|make|mix|look|collect|carry|"
+    r"(?:take|have|keep|host (?=(?:the )?(?:qbin|it|him|her|bins?|buckets?)\b)|mind|"
+    r"drain|empty|feed|fill|bury|seal|make|mix|look|collect|carry|"
     r"check|"
     r"clean|wash|rinse|hold|store|tip|dig|stir|top|"
     r"(?:bring|haul|lug|move|fetch|shift|get|do) (?:the )?(?:qbin|it|him|her|bins?|buckets?|bran))"
@@ -215,6 +216,7 @@ OF_ELSE: dict[str, Late] = {
         r"\bfor (?:ball|cricket|football|golf|tennis|rugby)\b|"
         r"\b(?:days?|weeks?) for the (?!qbin|bin|bucket|turn|rota|layer|bran|soil|trench)[a-z]+"
     ),
+    "ask due": Late(r"^(?:and |so |wait )?[a-z]+ (?:it )?(?:what|who|which)$"),
     "ask custody": Late(r"^(?:says|said) who$|^(?:and |so )?who (?:all )?(?:is|'s|will be) away\b"),
 }
 _WHOSE_ELSE = Late(
