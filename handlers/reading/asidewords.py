@@ -293,6 +293,8 @@ COUNCIL = Late(
     rf"{_COLOURED}|"
     rf"\b(?:miss|missed|empty|emptied|collect|collected|take|took|put out) (?:the |our |my |all )*"
     rf"{_COLOURED}(?:ones|bins?|box(?:es)?|sacks?)\b|"
+    r"\bcouncil (?:lorry |van |men )?(?:(?:do|does|will|is|to|ever|even) )*(?:picks?|collects?|"
+    r"collecting|picking|takes?|taking|empt(?:y|ies)|fetch(?:es)?|comes?|coming|has|have)\b|"
     r"\bbin (?:day|lorry|men|man|wagon|truck|collection)\b|\b(?:binmen|binmens|refuse "
     r"collectors?)\b|"
     r"\b(?:do|does|put|get|are|is) (?:the |our )?bins? (?:go |going |to go |being )?(?:out|"
