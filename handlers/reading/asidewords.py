@@ -368,8 +368,9 @@ BESIDE_BINS: dict[str, Late] = {
     ),
     "ask bin": _ROOM_ELSE,
     "ask help": Late(
+        r"\bwhat do you say to\b|"
         r"\bwhat (?:do|can|did|could|should|will) (?:i|we|you|they) (?:all )?(?:feed|give|call|"
-        r"wear|buy|cook|think|fancy|reckon|make of|say to|drink|owe|play|eat|bring|watch|read|sing|"
+        r"wear|buy|cook|think|fancy|reckon|make of|drink|owe|play|eat|bring|watch|read|sing|"
         r"need|want|see|hear)\b(?! to know)|"
         r"\bwhat (?:are|is|were|was) (?:we|you|they|he|she|qmember) (?:all |lot |two )*"
         r"(?!tracking|recording|logging|noting|counting)[a-z]+ing\b|"
