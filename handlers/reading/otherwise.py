@@ -138,13 +138,17 @@ _OF_ELSE = {
         rf"\bnew (?:\w+ )?(?:{_GOODS.replace(' ', '|')})\b|"
         r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
-        r"sofa|telly|bike)\b",
+        r"sofa|telly|bike)\b|"
+        r"\b(?:they|he|she|the band|qmember) opened (?:up )?with (?:(?:a|an|the|their|one) )?"
+        r"(?!.*\b(?:kilos?|kg|g|grams|lbs?|pounds?|peel\w*|scraps|layer|bread|rice|"
+        r"qbin(?! (?:solo|kit|roll)))\b)\w+.*|"
+        r"\bopened for (?:the|a) (?:band|show|act|headliners?)\b",
         f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} "
         "donations recycling rubbish trash glass bottles cardboard "
         "collection tips coins coppers raffle tickets leak leaks drips mopping "
         "braai barbecue bbq smoker firepit pit brazier planter pizza butt burn burnt "
         "burned burning batteries clothes glass nappies bottles cans tins litter poo ash "
-        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps",
+        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps with band",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
         r"\b(?:new|called|named|christened) qbin\b",
     ),
