@@ -322,6 +322,12 @@ _REMINDS = Late(
 """Asked of people, that they mind their manners."""
 BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
+        r"\b(?:take|taking|bring|drop|dropping|leave|put|carry|move|pick|collect|get|fetch)\b"
+        r"(?:(?!qbin\b)[^.,!?]){1,30} (?:in|into|to|at|by|from|behind|outside|near) (?:the )?"
+        r"qbin\b|"
+        r"\b(?:am|be|was|were|being) (?:always |never |usually |the |a |still |so )*qbin"
+        r"(?= ?[.,!?]|$)(?!.*\b(?:keep\w*|bin|week|turn)\b)|"
+        r"\bqbin\b.*\bthe other (?!qbin|bins?\b|buckets?\b|ones?\b|week|day|keepers?\b)[a-z]+|"
         r"\b(?:looks?|looked) (?:a bit |very |more |kind of )?qbin to (?:me|us)\b|"
         r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|"
         r"gloves?|bag|"
@@ -412,7 +418,7 @@ ELSEWHERE = {
     "ask dilution": words_in(
         "rice pasta couscous porridge lentils concrete plaster mortar vinegar windows toddlers "
         "tank cordial bleach detergent softener cot lime whisky gin fry "
-        "frying samosa samosas fritters"
+        "frying samosa samosas fritters batter eggs dough"
     ),
     "ask bed": words_in(
         "topsoil woodchip bark seed seeds gravel paint mattress bunk carpet tiles stairs bedroom "

@@ -162,7 +162,8 @@ _OF_ELSE = {
             "christmas storm thunder"
         ),
         Late(
-            r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
+            r"\b(?:the|our|my|your|his|her|compost|muck|manure|dung) (?:heap|pile|midden)\b|"
+            r"\bfish tank\b|"
             r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b|"
             r"\bstarter (?:(?:is|has|'s|looks|went|all|in|the|its|bag|sack|jar) )*(?:gone|got|"
             r"turned|went|"
