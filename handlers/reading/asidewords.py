@@ -380,6 +380,7 @@ BESIDE_BINS: dict[str, Late] = {
         r"need|want|see|hear)\b(?! to know)|"
         r"\bwhat (?:are|is|were|was) (?:we|you|they|he|she|qmember) (?:all |lot |two )*"
         r"(?!tracking|recording|logging|noting|counting)[a-z]+ing\b|"
+        r"\b(?:which|what) \w+ do (?:you|we|they) (?:want|like|fancy|prefer|need)\b|"
         r"\blist (?:of|for) who\b|\bwho brings what\b"
     ),
     "ask batch": _BRAN_OF_BEASTS,
