@@ -6,11 +6,11 @@ from datetime import datetime
 
 from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
-from handlers.reading.acts import Act, Ask, Context
+from handlers.reading.acts import Act, Ask, Context, Layer
 from handlers.reading.amidtalk import is_of_the_bins
 from handlers.reading.arranged import Plan
 from handlers.reading.message import read_message
-from handlers.reading.neighbours import ANSWERING, is_for_us, may_be_for_us
+from handlers.reading.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
 from storage import inbox, outbox
 
 ASKS = "?"
@@ -53,7 +53,10 @@ async def not_among_others(
     message = read_message(said.body, context)
     if any(isinstance(act, Ask) and is_of_the_bins(act, message) for act in acts):
         return list(acts)
-    return [] if await _is_among_others(said, talk) else list(acts)
+    if await _is_among_others(said, talk):
+        return []
+    of_food = all(isinstance(act, Ask) and act.topic == "allowed" for act in acts)
+    return [] if of_food and await _is_behind_a_record(said, talk) else list(acts)
 
 
 async def _is_among_others(said: Said, talk: Talk) -> bool:
@@ -64,6 +67,14 @@ async def _is_among_others(said: Said, talk: Talk) -> bool:
         talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
     )
     return any(one.sender != said.sender and said.at - one.at <= TALK_GOES_ON for one in before)
+
+
+async def _is_behind_a_record(said: Said, talk: Talk) -> bool:
+    """Whether what we answered last was another's, and no question: "and lemon?" adds to none."""
+    before = await inbox.last_said(talk.book.db, talk.book.room.address, talk.item.id)
+    if said.replies_to or before is None or before.sender == said.sender:
+        return False
+    return said.at - before.at <= TALK_GOES_ON and not (before.mark or "").startswith("[")
 
 
 async def is_answered(said: Said, talk: Talk) -> bool:
@@ -92,10 +103,15 @@ async def _reminded_since(moment: datetime, talk: Talk) -> bool:
 async def for_us(
     acts: Sequence[Act | Plan], said: Said, context: Context, talk: Talk
 ) -> tuple[list[Act | Plan], list[ANSWERING]]:
-    """The acts meant for us, and those that may be; what answers a neighbour is neither."""
-    if not any(isinstance(act, ANSWERING) for act in acts) or not await is_answered(said, talk):
+    """The acts meant for us, and those that may be; what answers a neighbour is neither, and a
+    layer that may do so is asked about.
+    """
+    if not any(isinstance(act, ANSWERING | Layer) for act in acts):
+        return list(acts), []
+    if not await is_answered(said, talk):
         return list(acts), []
     message = read_message(said.body, context)
+    acts = [asked_of_layer(act, message) for act in acts]
     ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
     rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
     return ours, [act for act in rest if may_be_for_us(act, message)]

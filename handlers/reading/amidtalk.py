@@ -36,7 +36,8 @@ _NAMED_FOR: dict[Topic, frozenset[str]] = {
     "help": words_in(
         "help command commands work works use begin start started beginner press say said tell "
         "told type typed temperature talk ask answer words messages understand explain robot write "
-        "format functions instructions supported spreadsheet count correct"
+        "format functions instructions supported spreadsheet count correct fix mistake mistakes "
+        "wrong undo change edit delete remove stop features"
     ),
     "bin": words_in("full inside level empty status room fit"),
     "trouble": words_in(

@@ -323,11 +323,12 @@ _REMINDS = Late(
 BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
         r"\b(?:take|taking|bring|drop|dropping|leave|put|carry|move|pick|collect|get|fetch)\b"
-        r"(?! (?:my name|me|us|it|him|her)\b)(?:(?!qbin\b)[^.,!?]){1,30} (?:in|into|to|at|by|from|behind|outside|near) (?:the )?"
-        r"qbin\b|"
+        r"(?! (?:my name|me|us|it|him|her)\b)(?:(?!qbin\b)[^.,!?]){1,30} "
+        r"(?:in|into|to|at|by|from|behind|outside|near) (?:the )?qbin\b|"
         r"\b(?:am|be|was|were|being) (?:always |never |usually |the |a |still |so )*qbin"
         r"(?= ?[.,!?]|$)(?!.*\b(?:keep\w*|bin|week|turn)\b)|"
-        r"\bqbin\b.*\bthe other (?!qbin|two|three|four|bins?\b|buckets?\b|ones?\b|week|day|keepers?\b)[a-z]+|"
+        r"\bqbin\b.*\bthe other "
+        r"(?!qbin|two|three|four|bins?\b|buckets?\b|ones?\b|week|day|keepers?\b)[a-z]+|"
         r"\b(?:looks?|looked) (?:a bit |very |more |kind of )?qbin to (?:me|us)\b|"
         r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|"
         r"gloves?|bag|"

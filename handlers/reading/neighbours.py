@@ -3,7 +3,19 @@
 from collections.abc import Sequence
 from re import IGNORECASE
 
-from handlers.reading.acts import Accept, Act, Amend, Ask, Context, Decline, Done, Later, Retract
+from handlers.reading.acts import (
+    Accept,
+    Act,
+    Amend,
+    Ask,
+    Context,
+    Decline,
+    Done,
+    Later,
+    Layer,
+    Retract,
+    Unsure,
+)
 from handlers.reading.amending import SORRY, word_count
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Refusing, Taking
@@ -79,6 +91,15 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
     return any(kind in kinds for item in spoken for kind, _ in item.food.shares) or any(
         much in said for much in had if much is not None
     )
+
+
+def asked_of_layer(act: Act | Plan, message: Message) -> Act | Plan:
+    """A layer, asked about first where no deed, no bin and no starter is named with its food."""
+    if not isinstance(act, Layer) or act.bin or message.bot or message.has(CRAFT | BOOKED):
+        return act
+    if message.bins or any(clause.verb for clause in message.clauses):
+        return act
+    return Unsure(guess=(act,), rules=("may answer a neighbour",))
 
 
 def may_be_for_us(act: ANSWERING, message: Message) -> bool:

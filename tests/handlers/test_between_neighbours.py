@@ -198,3 +198,29 @@ async def test_a_few_words_behind_our_answer_or_in_a_quiet_room_are_ours(
     await room.says("we are at the fair on Friday", who="bram")
     await room.waits(hours=2)
     assert len(await room.says(asked, who="cleo")) == 1
+
+
+@pytest.mark.parametrize("asked", ["and lemon?", "flour?"])
+async def test_a_food_behind_anothers_record_asks_nothing(room: TalkingRoom, asked: str) -> None:
+    assert len(await room.says("put 500 g of peel in the shed bin", who="bram")) == 1
+    assert await room.says(asked, who="cleo") == []
+
+
+@pytest.mark.parametrize(
+    ("said", "kept"),
+    [
+        ("2 bowls of rice and the fish skins", False),
+        ("500 g of pasta in the shed bin", True),
+        ("put 500 g of pasta in", True),
+    ],
+)
+async def test_food_told_to_a_neighbour_is_asked_about(
+    room: TalkingRoom, said: str, kept: bool
+) -> None:
+    await room.says("what did the dog get?", who="bram")
+    before = len(await told(room))
+    assert len(await room.says(said)) == 1
+    assert len(await told(room)) == before + kept
+    if not kept:
+        await room.says("yes")
+        assert len(await told(room)) == before + 1
