@@ -319,6 +319,7 @@ class Hearing:
         reading = Reading(heard.body, await with_offers(context, turn))
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(reading.acts, heard, self.talk)
         if isinstance(heard, Said):
+            acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
             self.asks = not turn.refers_to and asks_neighbours(reading, acts)
             told = bool(acts)
             acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk)

@@ -7,10 +7,12 @@ from datetime import datetime
 from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
 from handlers.reading.acts import Act, Ask, Drain, Layer, Retract
+from handlers.reading.amidtalk import is_of_the_bins
 from handlers.reading.arranged import Plan
 from handlers.reading.message import Message
 from handlers.reading.neighbours import (
     ANSWERING,
+    asked_of_layer,
     goes_on_from_other,
     is_for_us,
     may_be_for_us,
@@ -53,6 +55,38 @@ def _calls(body: str, name: str) -> bool:
     )
 
 
+async def not_among_others(
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
+) -> list[Act | Plan]:
+    """The acts; none where they are questions amid the talk of others that name nothing of ours."""
+    if reading.context.to_bot or not acts or not all(isinstance(act, Ask) for act in acts):
+        return list(acts)
+    if any(isinstance(act, Ask) and is_of_the_bins(act, reading.message) for act in acts):
+        return list(acts)
+    if await _is_among_others(said, talk):
+        return []
+    of_food = all(isinstance(act, Ask) and act.topic == "allowed" for act in acts)
+    return [] if of_food and await _is_behind_a_record(said, talk) else list(acts)
+
+
+async def _is_among_others(said: Said, talk: Talk) -> bool:
+    """Whether others have just spoken, and the words come neither behind ours nor in reply."""
+    if said.replies_to or await talk.comes_next(said):
+        return False
+    before = await inbox.said_lately(
+        talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
+    )
+    return any(one.sender != said.sender and said.at - one.at <= TALK_GOES_ON for one in before)
+
+
+async def _is_behind_a_record(said: Said, talk: Talk) -> bool:
+    """Whether what we answered last was another's, and no question: "and lemon?" adds to none."""
+    before = await inbox.last_said(talk.book.db, talk.book.room.address, talk.item.id)
+    if said.replies_to or before is None or before.sender == said.sender:
+        return False
+    return said.at - before.at <= TALK_GOES_ON and not (before.mark or "").startswith("[")
+
+
 async def is_answered(said: Said, talk: Talk) -> bool:
     """Whether another has just asked the room something, and the words do not turn to us."""
     if said.replies_to or talk.calls_us(said):
@@ -92,11 +126,14 @@ async def _reminded_since(moment: datetime, talk: Talk) -> bool:
 async def for_us(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> tuple[list[Act | Plan], list[ANSWERING]]:
-    """The acts meant for us, and those that may be; what answers a neighbour is neither."""
+    """The acts meant for us, and those that may be; what answers a neighbour is neither, and a
+    layer that may do so is asked about.
+    """
     if not any(isinstance(act, ANSWERING | Layer | Drain) for act in acts):
         return list(acts), []
     message = reading.message
     if await is_answered(said, talk):
+        acts = [asked_of_layer(act, message) for act in acts]
         ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
         rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
     elif await of_else(said, talk):

@@ -99,9 +99,9 @@ class Talk:
 
     async def _answers_us(self, said: Said) -> bool:
         """Whether it replies to words of ours, or comes next after them and is as short."""
-        return len(said.body.split()) <= MOST_LEANING_WORDS and await self._comes_next(said)
+        return len(said.body.split()) <= MOST_LEANING_WORDS and await self.comes_next(said)
 
-    async def _comes_next(self, said: Said) -> bool:
+    async def comes_next(self, said: Said) -> bool:
         """Whether it replies to words of ours, or comes next after them."""
         if said.replies_to:
             return await self._is_ours(said.replies_to)
@@ -116,7 +116,7 @@ class Talk:
         """The question that was answered last, if nobody has spoken since but the sender."""
         if not may_follow(heard.body):
             return ()
-        comes_next = isinstance(heard, Said) and await self._comes_next(heard)
+        comes_next = isinstance(heard, Said) and await self.comes_next(heard)
         if not comes_next and not await self._spoke_last(heard):
             return ()
         return await asked_lately(heard, self.book, self.item, TALK_GOES_ON)

@@ -18,7 +18,12 @@ async def wished(plan: Swap, turn: Turn) -> Answer:
     """A member would rather have another turn than theirs; the others are asked."""
     found = await _own_stint(plan, turn)
     if found is None:
-        return SILENCE if plan.told else Answer(say="You have no turn coming up that I know of.")
+        of_ours = plan.bin is not None or bool(await rotas_of(turn.book, turn.today))
+        return (
+            SILENCE
+            if plan.told or not of_ours
+            else Answer(say="You have no turn coming up that I know of.")
+        )
     one, stint = found
     before = [wish for wish in open_wishes(one, turn.today) if _is_of(wish, stint)]
     to = (await called([plan.to], turn))[0] if plan.to else None

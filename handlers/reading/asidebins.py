@@ -9,7 +9,8 @@ from handlers.reading.otherwise import BRAN_ELSE
 from handlers.reading.vocabulary import words_in
 
 _CARES = (
-    r"(?:take|have|keep|host|mind|drain|empty|feed|fill|bury|seal|make|mix|look|collect|carry|"
+    r"(?:take|have|keep|host (?=(?:the )?(?:qbin|it|him|her|bins?|buckets?)\b)|mind|"
+    r"drain|empty|feed|fill|bury|seal|make|mix|look|collect|carry|"
     r"check|"
     r"clean|wash|rinse|hold|store|tip|dig|stir|top|"
     r"(?:bring|haul|lug|move|fetch|shift|get|do) (?:the )?(?:qbin|it|him|her|bins?|buckets?|bran))"
@@ -89,6 +90,8 @@ COUNCIL = Late(
     rf"{_COLOURED}|"
     rf"\b(?:miss|missed|empty|emptied|collect|collected|take|took|put out) (?:the |our |my |all )*"
     rf"{_COLOURED}(?:ones|bins?|box(?:es)?|sacks?)\b|"
+    r"\bcouncil (?:lorry |van |men )?(?:(?:do|does|will|is|to|ever|even) )*(?:picks?|collects?|"
+    r"collecting|picking|takes?|taking|empt(?:y|ies)|fetch(?:es)?|comes?|coming|has|have)\b|"
     r"\bbin (?:day|lorry|men|man|wagon|truck|collection)\b|\b(?:binmen|binmens|refuse "
     r"collectors?)\b|"
     r"\b(?:do|does|put|get|are|is) (?:the |our )?bins? (?:go |going |to go |being )?(?:out|"
@@ -116,6 +119,13 @@ _REMINDS = Late(
 """Asked of people, that they mind their manners."""
 BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
+        r"\b(?:take|taking|bring|drop|dropping|leave|put|carry|move|pick|collect|get|fetch)\b"
+        r"(?! (?:my name|me|us|it|him|her)\b)(?:(?!qbin\b)[^.,!?]){1,30} "
+        r"(?:in|into|to|at|by|from|behind|outside|near) (?:the )?qbin\b|"
+        r"\b(?:am|be|was|were|being) (?:always |never |usually |the |a |still |so )*qbin"
+        r"(?= ?[.,!?]|$)(?!.*\b(?:keep\w*|bin|week|turn)\b)|"
+        r"\bqbin\b.*\bthe other "
+        r"(?!qbin|two|three|four|bins?\b|buckets?\b|ones?\b|week|day|keepers?\b)[a-z]+|"
         r"\b(?:looks?|looked) (?:a bit |very |more |kind of )?qbin to (?:me|us)\b|"
         r"\bqbin (?:tupperware|box|bowl|mug|scarf|coat|hat|jacket|bike|car|keys?|umbrella|"
         r"gloves?|bag|"
@@ -162,7 +172,14 @@ BESIDE_BINS: dict[str, Late] = {
     ),
     "ask bin": _ROOM_ELSE,
     "ask help": Late(
-        r"\bwhat do you (?:feed|give|call|wear|buy|cook|think|fancy|reckon|make of|say to|drink)\b"
+        r"\bwhat do you say to\b|"
+        r"\bwhat (?:do|can|did|could|should|will) (?:i|we|you|they) (?:all )?(?:feed|give|call|"
+        r"wear|buy|cook|think|fancy|reckon|make of|drink|owe|play|eat|bring|watch|read|sing|"
+        r"need|want|see|hear)\b(?! to know)|"
+        r"\bwhat (?:are|is|were|was) (?:we|you|they|he|she|qmember) (?:all |lot |two )*"
+        r"(?!tracking|recording|logging|noting|counting)[a-z]+ing\b|"
+        r"\b(?:which|what) \w+ do (?:you|we|they) (?:want|like|fancy|prefer|need)\b|"
+        r"\blist (?:of|for) who\b|\bwho brings what\b"
     ),
     "ask batch": _BRAN_OF_BEASTS,
     "ask dose": _BRAN_OF_BEASTS,
@@ -200,7 +217,7 @@ ELSEWHERE = {
     "ask dilution": words_in(
         "rice pasta couscous porridge lentils concrete plaster mortar vinegar windows toddlers "
         "tank cordial bleach detergent softener cot lime whisky gin fry "
-        "frying samosa samosas fritters"
+        "frying samosa samosas fritters batter eggs dough"
     ),
     "ask bed": words_in(
         "topsoil woodchip bark seed seeds gravel paint mattress bunk carpet tiles stairs bedroom "

@@ -55,10 +55,22 @@ def _lists(message: Message, *, sure: bool = False) -> list[list[str]]:
     must be sure, only those that are no colours, rooms or places.
     """
     rows = listed_bins((*message.bins, *message.named), message)
+    rows = [row for row in rows if not _goes_on_with_one(row, message.norms)]
     if sure:  # "opened the orange and the pink bin", "buried red and blue"
         rows = [row for row in rows if row[-1].plain or _is_all_told(row, message)]
     names = [list(dict.fromkeys(ref.name for ref in row if ref.name is not None)) for row in rows]
     return [row for row in names if len(row) > 1]
+
+
+def _goes_on_with_one(row: Sequence[BinRef], norms: Sequence[str]) -> bool:
+    """ "1 kg in the shed, blue is sealed": the last name begins a clause of its own."""
+    last = row[-1]
+    return norms[last.end : last.end + 1] in (["is"], ["'s"], ["was"]) and not _INTO.isdisjoint(
+        norms[max(0, row[0].start - 2) : row[0].start]
+    )
+
+
+_INTO = words_in("in into to inside")
 
 
 def _is_all_told(row: Sequence[BinRef], message: Message) -> bool:

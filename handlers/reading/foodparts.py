@@ -55,12 +55,19 @@ def part_alone(norms: Sequence[str], i: int, foods: Mapping[int, Mark]) -> Item:
     at = i + 1
     while at < min(len(norms), i + 4) and norms[at] in ("of", "from", "de", "the", "off"):
         at += 1
-    if at > i + 1 and at in foods:
+    if at > i + 1 and at in foods and not _is_only_cooked_in(norms[i:at], foods[at].value):
         mark = foods[at]
         return Item(i, mark.end, _part_of(mark.value, norms[i]), scrap=True)
     kind = ALONE[norms[i]]
     food = Food(((kind, 1.0),), 1.0 if kind == "meat" else 0.0, norms[i])
     return Item(i, i + 1, food, scrap=True, generic=kind == "mixed")
+
+
+def _is_only_cooked_in(led: Sequence[str], food: Food) -> bool:
+    """ "Peelings from the soup": a dish that they are left of, and no peel of it."""
+    kind = ALONE[led[0]]
+    dish = food.shares[0][0] in ("liquid", "cooked")
+    return kind == "vegetable" and dish and not {"from", "off"}.isdisjoint(led)
 
 
 def grown_food(

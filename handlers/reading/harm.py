@@ -38,11 +38,13 @@ from handlers.reading.harmwords import (
     MEASURED,
     MIXED,
     NEAT,
+    NOT_OF_JARS,
     ONTO,
     OTHER_DRINK,
     OTHER_GAS,
     OTHER_STUFF,
     OURS,
+    PRESERVES,
     RATIO,
     TAKEN_FOR,
     TO_DRINK,
@@ -121,7 +123,7 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
         for hazard, pattern in near + TOLD + (TOLD_OURS if ours else ()):
             if pattern.search(text):
                 return hazard
-    if not _is_other_drink(text):
+    if not _is_other_drink(text) and not _is_of_preserves(phrase):
         if BY_ANIMAL.search(text) and (ours or phrase.message.liquid()):
             return "swallowed by an animal"
         drank = BY_PERSON.search(text)
@@ -136,6 +138,15 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
 
 def _is_other_drink(text: str) -> bool:
     return OTHER_DRINK.search(text) is not None and TAKEN_FOR.search(text) is None
+
+
+def _is_of_preserves(phrase: Phrase) -> bool:
+    """ "I made jam and drank the juice": of a jar in the kitchen, where nothing else is named."""
+    message = phrase.message
+    context = message.context
+    if context.after_bot or context.to_bot or any(ref.known or ref.plain for ref in message.bins):
+        return False
+    return message.has(PRESERVES) and not message.has(NOT_OF_JARS)
 
 
 def _means_liquid(phrase: Phrase) -> bool:

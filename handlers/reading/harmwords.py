@@ -25,6 +25,17 @@ OTHER_DRINK = Late(
 )
 TAKEN_FOR = Late(r"\b(?:thought|thinking|believing|mistook|mistaking|mistaken|confused|instead)\b")
 """A drink named here is what the liquid was taken for."""
+PRESERVES = words_in(
+    "jam jams jelly chutney compote gherkin gherkins pickles pickle olives olive brine capers "
+    "sauerkraut kimchi tinned peaches pears cherries plums prunes pineapple beetroot tuna"
+)
+"""What stands in a jar, a tin or a pan of the kitchen, and has a juice of its own."""
+NOT_OF_JARS = words_in(
+    "leachate bokashi tap spigot tray bucket bin pail bran starter mistake accident accidentally "
+    "ferment fermented scraps liquor thought instead "
+    "mixed"
+)
+"""Beside one of these the juice may be ours whatever food is named."""
 _STUFF = rf"(?:{_LIQUID}|some|it|splash\w*|squirt\w*|spray\w*|drops?|bran|starter|dust|bit|stuff)"
 OTHER_STUFF = Late(
     r"\b(?:soap|shampoo|sand|eyelash|onions?|chill?i|lemon|sun|sunscreen|paint|contact|pollen|"

@@ -63,7 +63,8 @@ _SHOWN = words_in(
 )
 _ON_SCREEN = Late(
     r"\bon (?:the |our )?(?:telly|television|tv|tele|radio|news|youtube|netflix|tiktok|facebook|"
-    r"internet)(?: last night| today| yesterday| tonight| just now| ,)* (?:an?|one|some|this|that|"
+    r"internet)(?: last night| today| yesterday| tonight| just now| ,| :)* (?:an?|one|some|this|"
+    r"that|"
     r"the|these|he|she|they|someone|somebody)\b|"
     r"\b(?:telly|television|tv|radio|documentary|programme|program|film|movie|series|episode|"
     r"podcast|"

@@ -50,6 +50,7 @@ def _unknown(norms: Sequence[str]) -> list[int]:
         i
         for i, norm in enumerate(norms)
         if norm not in known
+        and norm not in _EVERYDAY
         and (len(norm) > _SHORT or (len(norm) == _SHORT and _VOWELS.isdisjoint(norm)))
     ]
 
@@ -78,6 +79,11 @@ def _mend_in_notes(norms: list[str], unknown: Sequence[int], bins: tuple[str, ..
 
 _NOTE = 6
 """Words of a note that gives no more than an amount, a thing and a bin."""
+_EVERYDAY = words_in(
+    "hear bear wear tear fear dear near year gear rear glue clue flue shred shoe show nose hose "
+    "doze pose feed heed weed"
+)
+"""Words that people write so often that they are slips of no name."""
 _OWN_WORDS = words_in("heater diary sliver")
 """Words that are no slip of a name, though they differ from it by as little."""
 

@@ -49,9 +49,23 @@ _SHARED = words_in(
 )
 
 
+_TO_TABLE = words_in("me us myself two lunch dinner tea supper breakfast")
+_SERVED = Late(
+    r"\bfor (?:me|us|myself|two|lunch|dinner|tea|supper|breakfast)"
+    r"(?: (?:please|too|tonight|today|then|tomorrow|now|[.!?☺]))*$"
+)
+
+
+def _is_served(message: Message) -> bool:
+    """ "A plate of pasta for me": what is on a table goes into no bin."""
+    if message.bins or message.named or message.has(_SHARED) or not message.has(_TO_TABLE):
+        return False
+    return _SERVED.search(" ".join(message.norms)) is not None
+
+
 def is_eaten(message: Message) -> bool:
     """Whether the words say that another mouth had it, and no bin."""
-    return _beside_bin(message) or _had_elsewhere(message)
+    return _is_served(message) or _beside_bin(message) or _had_elsewhere(message)
 
 
 def _beside_bin(message: Message) -> bool:
@@ -77,7 +91,7 @@ _AT_TABLE = words_in(
     "birds worms mice rats neighbours neighbors street kids children lads team crew guests whole",
     "lie vet doctor slimming ramadan weigh gone",
 )
-CUES = _CUES | _AT_TABLE
+CUES = _CUES | _AT_TABLE | _TO_TABLE
 _HAD = Late(
     rf"\b(?:fed|gave|feeding|giving) {_OWNER}?(?:{_BEASTS}|{_PEOPLE})\b|"
     rf"\b{_OWNER}?{_BEASTS} (?:got|had|ate|have had|finished)\b|"

@@ -72,7 +72,7 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     before = norms[start - 1] if start else ""
     if before in _KIN and start > 1 and (norms[start - 2] in _WHOSE or norms[start - 2] == "'s"):
         return None  # "my grandson Hank" beside a bin called Hank
-    if name.lower() in COLOURS and _among_colours(norms, start, end):
+    if _is_epithet(norms, start, end, name.lower()):
         return None
     if before in ("the", "our") and start > 1 and norms[start - 2] in INTO:
         into = True
@@ -143,6 +143,14 @@ def _is_room(name: str, norms: Sequence[str]) -> bool:
     return name.islower() and bin_like.isdisjoint(norms) and not any(n.isdecimal() for n in norms)
 
 
+def _is_epithet(norms: Sequence[str], start: int, end: int, name: str) -> bool:
+    """ "Green, black, the lot", "2 kg of kitchen scraps": what a thing is like or is from."""
+    if name in COLOURS:
+        return _among_colours(norms, start, end)
+    of = norms[start - 1 : start] == ["of"]
+    return of and name in PLACE_NAMES and not _SCRAPS.isdisjoint(norms[end : end + 1])
+
+
 def _among_colours(norms: Sequence[str], start: int, end: int) -> bool:
     """ "Green, black, the lot" are colours, not bins."""
     behind = norms[end + 1 : end + 2] if norms[end : end + 1] == [","] else norms[end : end + 1]
@@ -169,6 +177,7 @@ _OTHER_CONTENTS = words_in("rain water beer wine cider whisky oil petrol")
 _BIN_PARTS = words_in(
     "lid lids tap spigot contents juice leachate liquid's scraps tray liquid handle"
 )
+_SCRAPS = words_in("scraps waste leftovers peelings slops compost")
 _OF_WHOM = words_in("his her hers its their my our your these those them")
 _PAST_VERBS = words_in(
     "fed drained sealed buried filled emptied closed topped got had ate went took received "

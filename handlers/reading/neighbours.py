@@ -14,6 +14,7 @@ from handlers.reading.acts import (
     Later,
     Layer,
     Retract,
+    Unsure,
 )
 from handlers.reading.amending import SORRY, word_count
 from handlers.reading.arranged import Plan
@@ -45,12 +46,12 @@ _OF_RECORD = words_in(
     "grams litres , . ? ! ' 's 're 've"
 )
 """A question of nothing else is of what was said before it."""
-_CRAFT = words_in(
+CRAFT = words_in(
     "drain drained drains draining seal sealed seals sealing bury buried buries burying bran "
     "starter scraps peelings leachate bokashi compost trench rota bot"
 )
-"""A question with one of these, or one of `_BOOKED`, is of the bins."""
-_BOOKED = words_in("record records recorded entry log logged layer bin bins bucket buckets")
+"""A question with one of these, or one of `BOOKED`, is of the bins."""
+BOOKED = words_in("record records recorded entry log logged layer bin bins bucket buckets")
 """Words for what only the bot is told of."""
 _IS = words_in("was were is are went should 's")
 _CORRECTING = SORRY | words_in("no nope make meant correction")
@@ -65,7 +66,7 @@ def asks_neighbours(said: Reading, acts: Sequence[Act | Plan]) -> bool:
     message = said.message
     if any(b.known for b in message.bins) or message.measured():
         return False
-    if message.has(_CRAFT | _BOOKED):
+    if message.has(CRAFT | BOOKED):
         return False
     held = indexes(message.members)
     return any(
@@ -105,7 +106,7 @@ def puts_other_right(act: ANSWERING, message: Message) -> bool:
 
 def is_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it can be no answer to a neighbour: it calls us, or names what it is about."""
-    if message.bot or not _BOOKED.isdisjoint(message.norms):
+    if message.bot or not BOOKED.isdisjoint(message.norms):
         return True
     if isinstance(act, Done | Later | PASSING_ON):
         return act.bin is not None
@@ -122,6 +123,15 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
     return any(kind in kinds for item in spoken for kind, _ in item.food.shares) or any(
         much in said for much in had if much is not None
     )
+
+
+def asked_of_layer(act: Act | Plan, message: Message) -> Act | Plan:
+    """A layer, asked about first where no deed, no bin and no starter is named with its food."""
+    if not isinstance(act, Layer) or act.bin or message.bot or message.has(CRAFT | BOOKED):
+        return act
+    if message.bins or any(clause.verb for clause in message.clauses):
+        return act
+    return Unsure(guess=(act,), rules=("may answer a neighbour",))
 
 
 def may_be_for_us(act: ANSWERING, message: Message) -> bool:

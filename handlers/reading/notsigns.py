@@ -39,6 +39,8 @@ def is_of_people_or_scraps(norms: Sequence[str], mark: Mark) -> bool:
 
 def is_biting(norms: Sequence[str], mark: Mark) -> bool:
     """ "Mosquitoes ate us alive", "stung by wasps": insects that bit people."""
+    if _is_only_spoken_of(norms, mark):
+        return True
     if "by" in norms[max(0, mark.start - 3) : mark.start]:
         return not _BITES.isdisjoint(norms[max(0, mark.start - 4) : mark.start])
     behind = norms[mark.end : mark.end + 4]
@@ -48,6 +50,16 @@ def is_biting(norms: Sequence[str], mark: Mark) -> bool:
     return not _BITTEN.isdisjoint(norms[mark.end + at + 1 : mark.end + at + 4])
 
 
+def _is_only_spoken_of(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Since we speak of slugs", "my flies are open": talk, and a pair of trousers."""
+    led, behind = norms[max(0, mark.start - 2) : mark.start], norms[mark.end : mark.end + 2]
+    spoken = led[-1:] in (["of"], ["about"]) and not _SPEAKING.isdisjoint(led[:1])
+    undone = not _BEING.isdisjoint(behind[:1]) and not _UNDONE.isdisjoint(behind[1:])
+    return spoken or (undone and norms[mark.start] in ("fly", "flies"))
+
+
+_SPEAKING = words_in("speak speaking speaks spoke talk talking talks talked")
+_UNDONE = words_in("open undone down unzipped")
 _BITES = words_in(
     "ate eat eating eaten bit bite bites biting bitten stung sting stings stinging savaged "
     "murdered chewed chew attacked got devoured nibbled"

@@ -182,7 +182,8 @@ def _name_before(message: Message, size: Amount) -> str | None:
     while start > max(0, at - _LONGEST_NAME) and _is_of_name(norms[start - 1]):
         start -= 1
     ends_well = start == 0 or norms[start - 1] in _BEFORE
-    food = any(start < i.end and i.start < at for i in message.items)
+    called = norms[at : at + 1] == ["one"] or not BIN_WORDS.isdisjoint(norms[at : at + 1])
+    food = not called and any(start < i.end and i.start < at for i in message.items)
     if start == at or not ends_well or (food and not message.words[start].text[0].isupper()):
         return None
     return message.text(start, at)

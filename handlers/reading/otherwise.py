@@ -138,13 +138,17 @@ _OF_ELSE = {
         rf"\bnew (?:\w+ )?(?:{_GOODS.replace(' ', '|')})\b|"
         r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
         r"neighbours?|"
-        r"sofa|telly|bike)\b",
+        r"sofa|telly|bike)\b|"
+        r"\b(?:they|he|she|the band|qmember) opened (?:up )?with (?:(?:a|an|the|their|one) )?"
+        r"(?!.*\b(?:kilos?|kg|g|grams|lbs?|pounds?|peel\w*|scraps|layer|bread|rice|"
+        r"qbin(?! (?:solo|kit|roll)))\b)\w+.*|"
+        r"\bopened for (?:the|a) (?:band|show|act|headliners?)\b",
         f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} "
         "donations recycling rubbish trash glass bottles cardboard "
         "collection tips coins coppers raffle tickets leak leaks drips mopping "
         "braai barbecue bbq smoker firepit pit brazier planter pizza butt burn burnt "
         "burned burning batteries clothes glass nappies bottles cans tins litter poo ash "
-        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps",
+        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps with band",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
         r"\b(?:new|called|named|christened) qbin\b",
     ),
@@ -158,7 +162,8 @@ _OF_ELSE = {
             "christmas storm thunder"
         ),
         Late(
-            r"\b(?:the|our|compost|muck|manure|dung) (?:heap|pile|midden)\b|\bfish tank\b|"
+            r"\b(?:the|our|my|your|his|her|compost|muck|manure|dung) (?:heap|pile|midden)\b|"
+            r"\bfish tank\b|"
             r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b|"
             r"\bstarter (?:(?:is|has|'s|looks|went|all|in|the|its|bag|sack|jar) )*(?:gone|got|"
             r"turned|went|"
@@ -345,11 +350,13 @@ _OF_ELSE = {
         r"\b\d+ (?:\w+ ){0,2}(?:crowns|bulbs|leeks|seedlings|cloves|tubers|saplings)\b"
         r".*\b(?:into|in) the ground\b|\bdug (?:the|some) (?:compost|manure) in\b|"
         r"\bput in for (?:the|an?)\b|"
-        r"\bburied (?:my|our|his|her|their|your|poor|dear|wee|old|little|\w+ 's) (?:\w+ ){0,2}"
+        r"\bburied (?:my|our|his|her|their|your|the|poor|dear|wee|old|little|\w+ 's) (?:\w+ ){0,2}"
         r"(?:hamster|goldfish|budgie|gerbil|guinea pig|rabbit|bunny|canary|cat|kitten|dog|puppy|"
         r"tortoise|parrot|ferret|mouse|rat|pony|pet|chicken|hen|mum|mam|dad|nan|gran|granny|"
         r"grandad|grandpa|grandma|mother|father|uncle|auntie|aunt|husband|wife|brother|sister|"
-        r"friend|neighbour|neighbor|colleague)\b(?!.*\b(?:qbin|bins?|buckets?|contents|bokashi)\b).*|"
+        r"friend|neighbour|neighbor|colleague)\b(?!.*\b(?:bins?|buckets?|contents|bokashi)\b)"
+        r"(?!.*(?<!under the )(?<!by the )(?<!near the )(?<!behind the )"
+        r"(?<!beside the )\bqbin\b).*|"
         rf"\bwhere (?:i|we|they|you|he|she|qmember) (?:had )?(?:did|put|buried|dug|dug in|trenched|"
         rf"emptied|tipped|planted) (?:\w+ )?(?:the )?(?:qbin|it|her|him|them|that one)\b"
         rf"[^.!?]*\b(?:last (?:{_SEASONS})|{_SEASONS} before last|(?:months?|years?|seasons?|ages) "

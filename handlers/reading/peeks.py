@@ -42,3 +42,28 @@ def is_shut_again(message: Message) -> bool:
         return True
     told = message.signs or message.items or message.amounts
     return bool(told) and _ONCE_MORE.search(text) is not None
+
+
+LIDS = words_in("lid lids")
+CLOSED_WELL = words_in("tight tightly firmly firm well properly securely snugly")
+_WELL = rf"(?:{'|'.join(sorted(CLOSED_WELL))})"
+_CLOSED_WELL = Late(
+    r"\blids? (?:is |'s |was |back |put |pressed |pushed |snapped |on |down |shut |closed |nice |"
+    rf"and |good |very )*{_WELL}\b|"
+    rf"\b(?:closed?|shut) (?:it |her |him |them |up |down |the |lid |nice |and |very )*{_WELL}\b|"
+    r"(?:[,.;] |\band )lid (?:on|down)(?= [,.!☺]|$)"
+)
+
+
+def is_closed_well(message: Message) -> bool:
+    """ "700 g in the shed, lid on", "closed it firmly": how a lid is closed behind every layer."""
+    if not message.amounts or message.has(_TO_FERMENT | _AT_AN_END):
+        return False
+    return _CLOSED_WELL.search(" ".join(message.norms)) is not None
+
+
+_AT_AN_END = words_in(
+    "finally end ended keeps duration chockers chocka stuffed completely topping limit capacity "
+    "lastly sealing seals fermenting ferments"
+)
+"""Further words of that."""

@@ -69,7 +69,7 @@ def _is_place(message: Message, clause: Clause, skipped: int) -> bool:
     measured = any(start <= a.start < clause.end for a in message.amounts)
     if held or measured or (len(norms) > LONGEST and not skipped):
         return False
-    if not norms[skipped][:1].isalpha():
+    if len(norms) <= skipped or not norms[skipped][:1].isalpha():
         return False
     leads = norms[0] in PLACE or norms[:1] == ["out"] or skipped > 0 or _is_end_of(norms)
     titled = norms[0] not in SOIL and not BEDS.isdisjoint(norms) and norms[-1] != "down"

@@ -24,6 +24,11 @@ _BEGIN_TURNS = frozenset(turn[0] for turn in _TURNS)
 _SIGNS = frozenset({",", ".", "-", "—", "!", ";", ":", "(", ")", "*"})
 _LEADS = words_in("to in into from the it was that is 's of on for about make") | _SIGNS
 _TRAILS = words_in("sorry please lol haha oops bin bucket") | _SIGNS
+_IT = words_in("that it she he this")
+_IS = words_in("is 's was")
+_SINCE = words_in("since so because as for and the well")
+_ALREADY = words_in("already now all been has bin bucket one")
+_TAKES_NONE = words_in("sealed closed shut full fermenting buried chockers brimming")
 _RECORDED = frozenset({"layer", "drain", "seal", "bury", "open"})
 
 
@@ -55,6 +60,7 @@ def _meant(message: Message, at: int, start: int) -> str | None:
     if not _is_told(message, at):
         return None
     norms = message.norms
+    start = _behind_reason(message, at, start)
     while start < len(norms) and norms[start] in _LEADS:
         start += 1
     return (
@@ -106,7 +112,7 @@ def _another_thing(message: Message, at: int, start: int) -> str | None:
             continue
         last = max(wrong, key=lambda thing: thing.start)
         rest = message.text(right.end, len(message.norms))
-        if not _is_all(message, right.end):
+        if not _is_all(message, _behind_reason(message, at, right.end)):
             if last.end != at or any(c.verb and c.start >= at for c in message.clauses):
                 return None  # more is told than what was wrong
         else:
@@ -130,6 +136,32 @@ def _another_report(message: Message, at: int, start: int) -> str | None:
     if did is None or did.end > at:
         return None
     return _joined(message.text(0, did.end), message.text(start, len(message.norms)))
+
+
+def _behind_reason(message: Message, at: int, start: int) -> int:
+    """Where the words go on behind "that's sealed" or "the blue one is full": the reason why the
+    bin named before `at` was wrong. The start itself, if no such reason begins there.
+    """
+    norms = message.norms
+    wrong = [ref for ref in message.bins if ref.name is not None and ref.end <= at]
+    k = start
+    while k < len(norms) and norms[k] in _SIGNS | _SINCE:
+        k += 1
+    named = [r for r in message.bins if r.start == k and wrong and r.name == wrong[-1].name]
+    if named:
+        k = named[0].end
+    elif k < len(norms) and norms[k] in _IT:
+        k += 1
+    else:
+        return start
+    while k < len(norms) and norms[k] in _ALREADY:
+        k += 1
+    if k >= len(norms) or norms[k] not in _IS:
+        return start
+    k += 1
+    while k < len(norms) and norms[k] in _ALREADY:
+        k += 1
+    return k + 1 if k < len(norms) and norms[k] in _TAKES_NONE else start
 
 
 def _in_its_unit(message: Message, right: _Thing, wrong: _Thing) -> str:

@@ -5,6 +5,7 @@ the report must be one of the lists here.
 """
 
 from collections.abc import Collection, Sequence
+from itertools import pairwise
 
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
@@ -54,6 +55,8 @@ def is_of_unnamed_bin(
     group = groups[k]
     if group.verb is None or not _may_be_meant(group.message, place) or "am" in group.norms:
         return False
+    if _is_of_many(group.norms):
+        return False
     if any(not _is_empty(other) for other in groups[:k]):
         return False
     own = set(_words(group, place))
@@ -63,6 +66,16 @@ def is_of_unnamed_bin(
         return True
     behind = {word for other in groups[k + 1 :] for word in other.norms}
     return behind <= _FILLING | _STOWED
+
+
+def _is_of_many(norms: Sequence[str]) -> bool:
+    """ "They were sealed": no one bin is "they", unless it is said of both or all."""
+    many = any(pair in _MANY for pair in pairwise(norms))
+    return many and _EVERY.isdisjoint(norms)
+
+
+_MANY = {("they", "were"), ("they", "are"), ("they", "'re")}
+_EVERY = words_in("both all")
 
 
 def names_nothing_else(group: Group) -> bool:

@@ -49,6 +49,7 @@ from handlers.reading.notscraps import (
 )
 from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
+from handlers.reading.peeks import CLOSED_WELL, LIDS, is_closed_well
 from handlers.reading.records import RECORD_KINDS
 from handlers.reading.sealed import HUSHED, is_hush
 from handlers.reading.spoilt import without_spoilage
@@ -83,6 +84,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
     (is_hush, frozenset({"seal"})),
+    (is_closed_well, frozenset({"seal"})),
     (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
     (is_of_room, RECORD_KINDS | {"ask"}),
     (is_of_tank, RECORD_KINDS),
@@ -93,7 +95,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
-    underway.CUES, HUSHED, MIXED_WITH, POURED, TAKEN, frozenset({"weighed", "weighs"}),
+    underway.CUES, CLOSED_WELL, HUSHED, LIDS, MIXED_WITH, POURED, TAKEN,
+    frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""
 

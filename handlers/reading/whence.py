@@ -30,7 +30,7 @@ _MEALS = words_in("lunch dinner supper breakfast tea brunch roast barbecue bbq b
 def _is_origin(between: Sequence[str]) -> bool:
     """ "Bones from the stock", "off Sunday's chicken": where what stands before comes from."""
     named = 2 <= len(between) <= 4 and between[0] in ("from", "off") and between[1] != "my"
-    return named and between[-1][0].isalpha()
+    return named and (between[-1][0].isalpha() or between[-1] == "'s")
 
 
 def _is_whence(item: Item, between: Sequence[str], behind: Sequence[str], *, bones: bool) -> bool:

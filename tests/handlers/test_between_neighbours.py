@@ -199,3 +199,74 @@ async def test_what_names_the_record_is_of_it_behind_any_talk(
         await room.says(said)
     await room.says(behind)
     assert [layer[1] for layer in await told(room)] == much
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        *("what do I owe you?", "what are you reading?", "is there a list for who brings what?"),
+        *("when?", "count me in. When?", "when do they come?", "is it ready?"),
+        *("and lemon?", "flour?", "with eggs?", "hm, and sand?", "and compost?"),
+        *("do you soak the lentils?", "are those beans?", "does garlic keep slugs off?"),
+        *("are they good?", "is that bad?", "is it bad if it's soft?"),
+        *("how heavy is it?", "how much does she weigh now?", "what did you put in?"),
+        "they're full of garlic, nothing can live in there",
+        "soup. or throw it away if it's too salty",
+    ],
+)
+async def test_a_question_of_other_things_amid_talk_is_not_ours(
+    room: TalkingRoom, asked: str
+) -> None:
+    await room.says("we are at the fair on Friday", who="bram")
+    assert await room.says(asked, who="cleo") == []
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        *("bot, when?", "bot, and lemon?", "what's due?", "when is the shed ready?"),
+        *("can lemons go in?", "lamb bones?", "are eggs allowed?", "what about egg shells?"),
+        *("how full is it?", "how many kilos so far?", "how does this work?", "help"),
+        *("there is white fluff on top, is that bad?", "whose turn is it?"),
+    ],
+)
+async def test_a_question_of_the_bins_is_ours_whoever_spoke(room: TalkingRoom, asked: str) -> None:
+    await room.says("we are at the fair on Friday", who="bram")
+    assert len(await room.says(asked, who="cleo")) == 1
+
+
+@pytest.mark.parametrize("asked", ["and lemon?", "when?", "is it ready?"])
+async def test_a_few_words_behind_our_answer_or_in_a_quiet_room_are_ours(
+    room: TalkingRoom, asked: str
+) -> None:
+    await room.says("can bones go in?", who="bram")
+    assert len(await room.says(asked, who="cleo")) == 1
+    await room.says("we are at the fair on Friday", who="bram")
+    await room.waits(hours=2)
+    assert len(await room.says(asked, who="cleo")) == 1
+
+
+@pytest.mark.parametrize("asked", ["and lemon?", "flour?"])
+async def test_a_food_behind_anothers_record_asks_nothing(room: TalkingRoom, asked: str) -> None:
+    assert len(await room.says("put 500 g of peel in the shed bin", who="bram")) == 1
+    assert await room.says(asked, who="cleo") == []
+
+
+@pytest.mark.parametrize(
+    ("said", "kept"),
+    [
+        ("2 bowls of rice and the fish skins", False),
+        ("500 g of pasta in the shed bin", True),
+        ("put 500 g of pasta in", True),
+    ],
+)
+async def test_food_told_to_a_neighbour_is_asked_about(
+    room: TalkingRoom, said: str, kept: bool
+) -> None:
+    await room.says("what did the dog get?", who="bram")
+    before = len(await told(room))
+    assert len(await room.says(said)) == 1
+    assert len(await told(room)) == before + kept
+    if not kept:
+        await room.says("yes")
+        assert len(await told(room)) == before + 1

@@ -134,3 +134,45 @@ def test_an_answer_to_us_is_no_aside(text: str, kind: str) -> None:
 @pytest.mark.parametrize("after_bot", [False, True])
 def test_talk_in_the_words_of_the_craft(text: str, after_bot: bool) -> None:
     assert read(text, group(bins=("green", "shed"), in_room=True, after_bot=after_bot)) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kept"),
+    [
+        *((text, False) for text in (
+            "I'm always big blue", "me if I can be big blue", "I'll take the bags to the shed",
+            "I'll drop them in the shed, you can pick them up from there",
+            "I'll have the shed one, the other chair wobbles", "nice to hear I'd be missed",
+        )),
+        *((text, True) for text in (
+            "I'll take the shed", "I can take big blue to mine", "put me down for big blue",
+            "I'll pick up the shed on Friday", "I'll take the shed one",
+        )),
+    ],
+)  # fmt: skip
+def test_a_bin_is_taken_and_nothing_else_beside_it(text: str, kept: bool) -> None:
+    found = acts(text, in_room=True, bins=("shed", "big blue", "pear"))
+    assert any(act.act == "accept" for act in found) == kept
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("on the radio: a woman in Leeds put 2 kg of shed scraps in the post", []),
+        ("added 2 kg of shed scraps to bin 3", ["layer bin 3"]),
+        ("my heap is steaming. turned it yesterday and it's 60 degrees", []),
+        ("since we speak of slugs, I put 700 g of lettuce in bin 3", ["layer bin 3"]),
+        ("my flies are open, ha. 500 g of peel in bin 3", ["layer bin 3"]),
+        ("flies in bin 3", ["observe bin 3"]),
+        ("is it 2 or 3 eggs for the batter?", []),
+        ("does anyone know when the council picks up the brown bins?", []),
+        ("what do you need?", []),
+        ("whose turn is it to host", []),
+        ("they were sealed", []),
+        ("they opened with a ten minute drum solo", []),
+        ("they're all sealed", ["seal None"]),
+    ],
+)
+def test_other_things_in_words_of_the_craft(text: str, told: list[str]) -> None:
+    found = [f"{act.act} {getattr(act, 'bin', None)}" for act in read(text, group(in_room=True))]
+    assert found == told

@@ -14,6 +14,8 @@ TOLD = [
     ("the juice squirted right into Ruth's eye!", "in the eye"),
     ("splashed leachate in my mouth", "swallowed"),
     ("the child drank the juice", "swallowed"),
+    ("she had jam on her hands and drank the juice from the bucket", "swallowed"),
+    ("drank the juice by mistake, I thought it was brine", "swallowed"),
     ("my toddler swallowed some leachate", "swallowed"),
     ("my son tasted the bin juice", "swallowed"),
     ("the dog drank the juice", "swallowed by an animal"),
@@ -107,6 +109,9 @@ NO_HARM = [
     "our guests ate the lot",
     "the cat seems fine, should I still come?",
     "cut my finger chopping onions",
+    "I drank the juice of the gherkins",
+    "I made plum jam once. It never set. We drained it and drank the juice",
+    "he ate the peaches and drank the juice",
 ]
 
 

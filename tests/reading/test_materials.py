@@ -298,3 +298,17 @@ def test_what_no_kind_is_told_of_is_mixed(text: str, kg: float, rich: float) -> 
     assert isinstance(layer, Layer)
     assert layer.mass_kg == pytest.approx(kg)
     assert layer.rich == pytest.approx(rich)
+
+
+@pytest.mark.parametrize(
+    ("text", "shares"),
+    [
+        ("1 kg of peelings from the soup in bin 3", {"vegetable": 1.0}),
+        ("800 g of carrot tops from yesterday's stew in bin 3", {"vegetable": 1.0}),
+        ("500 g of skins from the chicken in bin 3", {"meat": 1.0}),
+    ],
+)
+def test_the_dish_that_peelings_are_left_of(text: str, shares: dict[str, float]) -> None:
+    [layer] = acts(text)
+    assert isinstance(layer, Layer)
+    assert layer.materials == shares

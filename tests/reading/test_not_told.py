@@ -21,6 +21,7 @@ from tests.reading.context import WEDNESDAY, acts
     "text",
     [
         "nobody added 2 kg to the shed",
+        "a plate of pasta and salad for me",
         "none of us put 2 kg in the shed bin",
         "no one has put anything in",
         "ain't fed the shed ain't drained it neither",

@@ -27,6 +27,12 @@ def test_each_bin_is_opened_with_its_size(text: str, sizes: tuple[int, int]) -> 
     ]
 
 
+def test_a_fruit_that_is_called_a_bin_is_one() -> None:
+    told = acts("we have these bins: gate is 20 L, the pear one is 25 L, hall is 8 L", bins=())
+    sizes = {act.bin: act.capacity_l for act in told if isinstance(act, Open)}
+    assert sizes == {"gate": 20, "pear": 25, "hall": 8}
+
+
 def test_known_bins_of_one_size_are_each_opened() -> None:
     told = acts("opened larder and gate this morning, both 20 L", bins=("larder", "gate"))
     assert {(a.bin, a.capacity_l) for a in told if isinstance(a, Open)} == {

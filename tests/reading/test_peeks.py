@@ -14,6 +14,10 @@ from tests.reading.context import acts
         "lid off, 600 g of leek tops in, lid on. Big blue",
         "stopped by the shed bin with a kilo of rind, closed it after me",
         "turned the tap on bin 3, 90 ml, closed it again",
+        "700 g of peelings in bin 3, lid tight",
+        "500 g to big blue, pressed down, lid on firmly",
+        "a kilo of leeks in bin 3, bran on, lid on",
+        "600 g in the shed, closed it well",
     ],
 )
 def test_what_was_opened_and_shut_again_is_not_sealed(text: str) -> None:
@@ -27,6 +31,10 @@ def test_what_was_opened_and_shut_again_is_not_sealed(text: str) -> None:
         "put the last 400 g in bin 3 and closed it",
         "closed bin 3 today",
         "had a look in bin 3, it's full, so I shut it till the 4th",
+        "bin 3 is full with these 2 kg of peel, lid on firmly",
+        "last 600 g in bin 3, closed it well",
+        "closed bin 3 well",
+        "600 g in bin 3, lid taped on tight",
     ],
 )
 def test_what_was_closed_to_stay_closed_is_sealed(text: str) -> None:

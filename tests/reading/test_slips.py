@@ -78,3 +78,19 @@ def test_an_excuse_changes_nothing(text: str, act: Act) -> None:
 def test_a_slip_in_the_name_beside_the_deed(text: str, of: str | None) -> None:
     names = [getattr(act, "bin", None) for act in acts(text, bins=("kitchen", "bin 3"))]
     assert (names == [of]) if of else "kitchen" not in names
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("put 400 g of peel in bin 3, no wait, that's sealed, it was the shed", ["layer shed"]),
+        ("put 1 kg of peel in bin 3, or rather the shed, bin 3 is sealed", ["layer shed"]),
+        ("added 1 kg to bin 3, no sorry, bin 3 is closed, the shed", ["layer shed"]),
+        ("put 1 kg of peel in bin 3, I mean the shed, since bin 3 is full", ["layer shed"]),
+        ("1 kg of peel in the shed, bin 3 is sealed", ["layer shed", "seal bin 3"]),
+        ("put 1 kg of peel in bin 3, and the shed is sealed", ["layer bin 3", "seal shed"]),
+    ],
+)
+def test_why_a_bin_was_wrong_seals_none(text: str, told: list[str]) -> None:
+    found = [f"{act.act} {getattr(act, 'bin', None)}" for act in acts(text)]
+    assert sorted(found) == told

@@ -24,6 +24,8 @@ def _kinds(text: str) -> list[str]:
         "the bed where we buried bin 3 last spring is full of beans",
         "The place where we emptied bin 3 two years ago still sinks",
         "buried our cat this morning under the apple tree",
+        "I buried the cat yesterday. Under the shed window",
+        "we buried the old dog on Sunday. By the shed",
         "a fox opened the street bin last night and ate 2 kg of chicken",
         "monkeys opened our wheelie bin again",
         "they opened the new gym and there is a bucket for tips",
