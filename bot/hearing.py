@@ -26,6 +26,7 @@ from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Ask, Retract
 from handlers.reading.arranged import CallOff, Plan
+from handlers.reading.inthetalk import SmallTalk, may_answer, small_talk
 from handlers.reading.neighbours import asks_neighbours
 from handlers.reading.plans import read
 from handlers.whichrecord import with_bin_told
@@ -54,6 +55,8 @@ class Hearing:
     """Whether the sender asked to be forgotten, and was."""
     asks: bool = False
     """Whether it asks the others in the room."""
+    talked: SmallTalk | None = None
+    """What it is of, where it is of other things than the bins."""
     asked: list[Ask] = field(default_factory=list)
     """What it asked of the craft, and was answered."""
     leant_on: Sequence[Ask] = ()
@@ -143,7 +146,7 @@ class Hearing:
             return await self._settled(said, turn)  # the question before it may be meant
         if acts is None:
             return False
-        if question.lacks in UNCLEAR and await neighbours.is_answered(said, self.talk):
+        if question.lacks in UNCLEAR and await self._is_of_talk(said, turn, question):
             meant = bin_meant(question, acts)
             if meant is None:
                 return False
@@ -153,6 +156,14 @@ class Hearing:
             await self._settle_before(question, acts, said, turn)
         await self.replying.to(said.event, said.event, said.thread)
         return True
+
+    async def _is_of_talk(self, said: Said, turn: Turn, question: Question) -> bool:
+        """Whether what would answer a question of ours answers what was talked of since."""
+        if await neighbours.is_answered(said, self.talk):
+            return True
+        if turn.refers_to is not None or self.talk.calls_us(said):
+            return False
+        return not may_answer(await neighbours.said_behind([question.event], said, self.talk))
 
     async def _settle_before(
         self, question: Question, acts: Sequence[Act], said: Said, turn: Turn
@@ -316,7 +327,9 @@ class Hearing:
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(read_acts, heard, self.talk)
         if isinstance(heard, Said):
             self.asks = not turn.refers_to and asks_neighbours(heard.body, context, acts)
-            acts, doubted = await neighbours.for_us(acts, heard, context, self.talk)
+            acts, doubted = await neighbours.for_us(acts, heard, context, self.talk, turn)
+            if not doubted:
+                self.talked = small_talk(heard.body, context, acts)
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
         members = await self.book.members()

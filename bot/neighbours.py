@@ -1,19 +1,30 @@
 """What is said between neighbours: whose question a few words answer, theirs or the bot's."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
+from dataclasses import replace
 from datetime import datetime
 
 from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
-from handlers.reading.acts import Act, Ask, Context
+from handlers import corrections
+from handlers.answer import Turn
+from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Layer, Retract, Unsure
 from handlers.reading.arranged import Plan
+from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaning, of_the_book
 from handlers.reading.message import read_message
 from handlers.reading.neighbours import ANSWERING, is_for_us, may_be_for_us
 from storage import inbox, outbox
+from storage.rows import Entry
 
 ASKS = "?"
 """The mark of a message that asks the others in the room; all that is kept of it."""
+
+TALKS, TALKS_FIGURES = "~", "#"
+"""The marks of a message that was of other things, without and with a figure in it."""
+
+MOST_SINCE = 12
+"""Messages that are looked back on for what was talked of since a record."""
 
 MOST_BETWEEN = 3
 """Messages behind which a question is taken for answered, or forgotten."""
@@ -67,12 +78,75 @@ async def _reminded_since(moment: datetime, talk: Talk) -> bool:
 
 
 async def for_us(
+    acts: Sequence[Act | Plan], said: Said, context: Context, talk: Talk, turn: Turn
+) -> tuple[list[Act | Plan], list[ANSWERING]]:
+    """The acts meant for us, and those that may be; what answers a neighbour, or goes on from other
+    talk, is neither.
+    """
+    if said.replies_to or context.to_bot or not of_the_book(acts):
+        return await _not_answering(acts, said, context, talk)
+    last = await talk.book.last_by(turn.sender)
+    since = await said_since(said, last, talk)
+    message = read_message(said.body, context)
+    weighed = [(act, leaning(act, message, since)) for act in acts]
+    if any(how is Leaning.ANOTHERS for _, how in weighed):
+        # "Scratch that, it was 8.5" is of one thing as a whole.
+        weighed = [(act, how) for act, how in weighed if not isinstance(act, _LEANING)]
+    meant = [act for act, how in weighed if how is Leaning.MEANT]
+    ours, asked = await _not_answering(meant, said, context, talk)
+    for act, how in weighed:
+        if how is not Leaning.DOUBTFUL:
+            continue
+        if isinstance(act, Amend | Retract):
+            asked.append(act)
+        elif isinstance(act, Layer | Drain):
+            ours.append(Unsure(guess=(act,), rules=act.rules))
+        else:
+            ours.append(act)
+    return ours, asked
+
+
+_LEANING = Amend | Retract | Layer | Drain | Unsure
+
+
+async def _not_answering(
     acts: Sequence[Act | Plan], said: Said, context: Context, talk: Talk
 ) -> tuple[list[Act | Plan], list[ANSWERING]]:
-    """The acts meant for us, and those that may be; what answers a neighbour is neither."""
+    """The acts that are no answer to a neighbour, and those that may be none."""
     if not any(isinstance(act, ANSWERING) for act in acts) or not await is_answered(said, talk):
         return list(acts), []
     message = read_message(said.body, context)
     ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
     rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
     return ours, [act for act in rest if may_be_for_us(act, message)]
+
+
+def mark_of(talked: SmallTalk | None) -> str | None:
+    """All that is kept of talk of other things."""
+    return None if talked is None else TALKS_FIGURES if talked.figure else TALKS
+
+
+async def said_since(said: Said, record: Entry | None, talk: Talk) -> Since:
+    """What was talked of since a record; since the group's last one where there is none."""
+    since = await said_behind((record.event, record.cause) if record else None, said, talk)
+    return replace(
+        since,
+        record=corrections.as_act(record) if record and not record.struck else None,
+        late=record is not None and said.at - record.written_at > TALK_GOES_ON,
+    )
+
+
+async def said_behind(events: Collection[str] | None, said: Said, talk: Talk) -> Since:
+    """What was talked of behind one of some messages; behind any that is in the book, if None."""
+    own = others = 0
+    figures = asked = False
+    book = talk.book
+    for before in await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE):
+        if before.event in events if events else await book.of_event(before.event):
+            break
+        mine, mark = before.sender == said.sender, before.mark or ""
+        if mark in (ASKS, TALKS, TALKS_FIGURES):
+            own, others = own + mine, others + (not mine)
+        asked = asked or (not mine and mark[:1] in (ASKS, "["))
+        figures = figures or mark == TALKS_FIGURES
+    return Since(own=own, others=others, figures=figures, asked=asked)

@@ -12,7 +12,7 @@ from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
 from bot.lastasked import kept
-from bot.neighbours import ASKS
+from bot.neighbours import ASKS, mark_of
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
@@ -75,6 +75,8 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
             trace = replace(trace, mark=ASKS)
         elif hearing.asked and trace.kind in ("said", "edited"):
             trace = replace(trace, mark=kept(hearing.asked))
+        elif hearing.talked and not reply:
+            trace = replace(trace, mark=mark_of(hearing.talked))
         if hearing.forgot:
             trace = replace(trace, sender=None)
     await inbox.settle(db, item, "done", trace)

@@ -23,19 +23,19 @@ _ASKING = Late(
     IGNORECASE,
 )
 """Without it nothing is asked."""
-_OF_RECORD = words_in(
+OF_RECORD = words_in(
     "how much many what whats when where which who whos was were is it its that this did do does "
     "you u one bin bins in into put add added say said have and or about by then so oh hey the of "
     "all mean meant sure really again exactly time day today yesterday kilo kilos kg lb lbs pounds "
     "grams litres , . ? ! ' 's 're 've"
 )
 """A question of nothing else is of what was said before it."""
-_CRAFT = words_in(
+CRAFT = words_in(
     "drain drained drains draining seal sealed seals sealing bury buried buries burying bran "
     "starter scraps peelings leachate bokashi compost trench rota bot"
 )
-"""A question with one of these, or one of `_BOOKED`, is of the bins."""
-_BOOKED = words_in("record records recorded entry log logged layer bin bins bucket buckets")
+"""A question with one of these, or one of `BOOKED`, is of the bins."""
+BOOKED = words_in("record records recorded entry log logged layer bin bins bucket buckets")
 """Words for what only the bot is told of."""
 _IS = words_in("was were is are went should 's")
 _CORRECTING = SORRY | words_in("no nope make meant correction")
@@ -50,11 +50,11 @@ def asks_neighbours(body: str, context: Context, acts: Sequence[Act | Plan]) -> 
     message = read_message(body, context)
     if any(b.known for b in message.bins) or message.measured():
         return False
-    if message.has(_CRAFT | _BOOKED):
+    if message.has(CRAFT | BOOKED):
         return False
     held = {i for member in message.members for i in range(member.start, member.end)}
     return any(
-        word.kind != "number" and word.norm not in _OF_RECORD
+        word.kind != "number" and word.norm not in OF_RECORD
         for i, word in enumerate(message.words)
         if i not in held
     )
@@ -62,7 +62,7 @@ def asks_neighbours(body: str, context: Context, acts: Sequence[Act | Plan]) -> 
 
 def is_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it can be no answer to a neighbour: it calls us, or names what it is about."""
-    if message.bot or not _BOOKED.isdisjoint(message.norms):
+    if message.bot or not BOOKED.isdisjoint(message.norms):
         return True
     if isinstance(act, Done | Later | PASSING_ON):
         return act.bin is not None
