@@ -89,9 +89,6 @@ async def for_us(
     since = await said_since(said, last, talk)
     message = read_message(said.body, context)
     weighed = [(act, leaning(act, message, since)) for act in acts]
-    if any(how is Leaning.ANOTHERS for _, how in weighed):
-        # "Scratch that, it was 8.5" is of one thing as a whole.
-        weighed = [(act, how) for act, how in weighed if not isinstance(act, _LEANING)]
     meant = [act for act, how in weighed if how is Leaning.MEANT]
     ours, asked = await _not_answering(meant, said, context, talk)
     for act, how in weighed:
@@ -104,9 +101,6 @@ async def for_us(
         else:
             ours.append(act)
     return ours, asked
-
-
-_LEANING = Amend | Retract | Layer | Drain | Unsure
 
 
 async def _not_answering(
@@ -131,7 +125,7 @@ async def said_since(said: Said, record: Entry | None, talk: Talk) -> Since:
     since = await said_behind((record.event, record.cause) if record else None, said, talk)
     return replace(
         since,
-        record=corrections.as_act(record) if record and not record.struck else None,
+        record=corrections.as_act(record) if record else None,
         late=record is not None and said.at - record.written_at > TALK_GOES_ON,
     )
 

@@ -5,7 +5,7 @@ something else was talked of, or hours have gone by, only what is for the book b
 record's bin, its food, its deed, or an open correction with an amount that could have been meant.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from math import log
@@ -16,7 +16,7 @@ from handlers.reading.arranged import Plan
 from handlers.reading.late import Late
 from handlers.reading.leaning import FARTHEST
 from handlers.reading.message import Message
-from handlers.reading.neighbours import BOOKED, CRAFT, OF_RECORD, is_for_us
+from handlers.reading.neighbours import BOOKED, CRAFT, OF_RECORD, calls_record, is_for_us
 from handlers.reading.numbers import read_number
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
@@ -71,79 +71,107 @@ def small_talk(body: str, context: Context, acts: Sequence[Act | Plan]) -> Small
     words = [found[0] for found in _WORD.finditer(body.casefold().replace("’", "'"))]
     names = {word for name in context.members for word in name.casefold().split()}
     known = {word.removesuffix("'s") for word in words} - names
-    figure = any(word[0].isdecimal() or word in _FIGURES for word in words)
+    figure = _FIGURE.search(" ".join(words)) is not None
     if not known.isdisjoint(CRAFT | BOOKED) or (not figure and known <= OF_RECORD | _COURTESY):
         return None
     return SmallTalk(figure)
 
 
 _WORD = Late(r"[\w']+")
-_FIGURES = words_in("two three four five six seven eight nine ten eleven twelve dozen half")
+_FIGURE = Late(
+    r"(?<!\bat )(?<!\bby )(?<!\btill )(?<!\buntil )(?<!\bnumber )(?<!\bno )(?<!\bpast )"
+    r"\b(?:\d|(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|half)\b)"
+)
+"""A number that may be an amount: no hour and no house."""
 _COURTESY = words_in(
-    "a an morning good evening night afternoon hello hi hey lovely nice great grand brilliant super "
-    "fine cool wow perfect right sure ok okay thanks thank ta cheers please welcome well done too "
-    "yes yep yeah yup no nope nah me we us everyone everybody folks friends neighbours lol haha ha "
-    "oops sorry i'm back sunny weather what for very so much not bad"
-) - {"weather"}
+    "a an morning good evening night afternoon hello hi hey lovely nice great grand brilliant "
+    "super fine cool wow perfect right sure ok okay thanks thank ta cheers please welcome well "
+    "done too yes yep yeah yup no nope nah me we us everyone everybody folks friends neighbours "
+    "lol haha ha oops sorry i'm back sunny what for very so much not bad"
+)
 
 
 def leaning(act: Act | Plan, message: Message, since: Since) -> Leaning:
     """Whether an act is meant for the record that it leans on, if it leans on one."""
     told = act.guess[0] if isinstance(act, Unsure) and act.guess else act
-    if not isinstance(told, Amend | Retract | Layer | Drain) or _stands_alone(told, message):
+    if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
         return Leaning.MEANT
     if isinstance(told, Amend) and _is_of_else(told, message):
         return Leaning.ANOTHERS
-    opened = isinstance(told, Retract) or _corrects(message) or _adds_openly(message)
+    if _stands_alone(told, message):
+        return Leaning.MEANT
     if isinstance(told, Amend | Retract) and since.record and _is_named(told, message, since):
         return Leaning.MEANT
-    if opened:
-        return _openly(told, since)
+    if isinstance(told, Retract) or _corrects(message) or message.has(_MORE):
+        return _openly(told, message, since)
     return _barely(told, message, since)
 
 
-def _openly(told: Amend | Retract | Layer | Drain, since: Since) -> Leaning:
-    """What says that it puts a record right, or adds to it."""
-    some = since.own or since.others > MOST_TALK or since.figures
-    if not some and not (since.late and (since.others or isinstance(told, Retract))):
+def _openly(told: Amend | Retract | Layer | Drain, message: Message, since: Since) -> Leaning:
+    """What says that it puts a record right, strikes it out or adds to it."""
+    strikes = isinstance(told, Retract)
+    apart = since.own or since.others > MOST_TALK or since.figures
+    if not apart and not (since.late and (since.others or strikes)):
         return Leaning.MEANT
-    if since.own and (since.figures or isinstance(told, Retract)):
+    if strikes:
+        of_talk = since.own and not message.has(_STRIKING)
+        return Leaning.ANOTHERS if of_talk else Leaning.DOUBTFUL
+    if since.own and since.figures:
         return Leaning.ANOTHERS
-    may_be = isinstance(told, Retract) or _fits(told, since.record)
-    return Leaning.DOUBTFUL if may_be else Leaning.ANOTHERS
+    could_be = _fits(told, since.record) if _measures(told) else not since.late
+    return Leaning.DOUBTFUL if could_be else Leaning.ANOTHERS
 
 
-def _barely(told: Amend | Retract | Layer | Drain, message: Message, since: Since) -> Leaning:
+_STRIKING = words_in("undo delete remove strike")
+"""Words of the book, and of no talk."""
+
+
+def _barely(told: Amend | Layer | Drain, message: Message, since: Since) -> Leaning:
     """What is only an amount, a day or a name."""
-    if since.nothing and not since.late:
-        return Leaning.MEANT
-    if isinstance(told, Layer | Drain):
+    if isinstance(told, Amend):
+        known = since.record is not None
+        if since.nothing and not since.late:
+            return Leaning.MEANT if known else Leaning.ANOTHERS
+        points = _POINTING.match(plain_text(message)) is not None
+        could_be = _fits(told, since.record) if _measures(told) else not since.late
+        may_be = known and points and could_be
+    else:
         further = first_in(FURTHER, plain_text(message)) is not None
-        goes_on = further and since.record is not None and not since.late
-        if since.nothing:
-            return Leaning.ANOTHERS if further else Leaning.MEANT
-        doubtful = goes_on and not (since.own or since.figures or since.asked)
-        return Leaning.DOUBTFUL if doubtful else Leaning.ANOTHERS
-    points = _POINTING.match(plain_text(message)) is not None
-    few = not (since.own or since.figures or since.asked) and since.others <= MOST_TALK
-    return Leaning.DOUBTFUL if points and few and _fits(told, since.record) else Leaning.ANOTHERS
+        may_be = further and since.record is not None and not since.late
+        if since.nothing and (may_be or not further):
+            return Leaning.ANOTHERS if message.norms[0] in _YES else Leaning.MEANT
+    apart = since.own or since.figures or since.asked or since.others > MOST_TALK
+    return Leaning.DOUBTFUL if may_be and not apart else Leaning.ANOTHERS
 
 
-_POINTING = Late(r"^(?:(?:oh|ah|so|and|,) )*(?:it|that) (?:was|is|'s|should)\b")
+_YES = words_in("yes yep yeah yup")
+_POINTING = Late(r"^(?:(?:oh|ah|so|and|,) )*it (?:was|is|'s)\b")
 
 
 def _stands_alone(told: Amend | Retract | Layer | Drain, message: Message) -> bool:
     """Whether it is for the book by its own words: a bin, a deed of the craft, scraps weighed."""
-    if message.bot or any(ref.known and ref.name for ref in message.bins):
+    named = any(ref.known and ref.name for ref in message.bins)
+    if named and not (isinstance(told, Amend) and _is_bare_place(told, message)):
         return True
     if not isinstance(told, Layer | Drain):
-        return message.has(CRAFT) or message.has(BOOKED)
+        called = any(getattr(told, name, None) for name in _NAMING[type(told)])
+        return called or message.has(CRAFT) or calls_record(message)
     if message.has(CRAFT) or any(c.verb and c.verb.verb.classes & _DEEDS for c in message.clauses):
         return True
     return bool(message.items) and first_in(FURTHER, plain_text(message)) is None
 
 
+_NAMING: Mapping[type[Amend | Retract], Sequence[str]] = {
+    Amend: ("which", "what", "whose", "was", "rest"),
+    Retract: ("which", "what", "materials", "undone", "only", "but"),
+}
+"""The fields that say which record is meant."""
 _DEEDS = frozenset({"add", "drain", "open", "seal", "bury", "batch", "stock"})
+
+
+def _is_bare_place(told: Amend, message: Message) -> bool:
+    """ "It was the blue one": the bin is what is put right, and names no record."""
+    return not _measures(told) and told.on is None and not _corrects(message)
 
 
 def _is_named(told: Amend | Retract, message: Message, since: Since) -> bool:
@@ -151,17 +179,20 @@ def _is_named(told: Amend | Retract, message: Message, since: Since) -> bool:
     return is_for_us(told, message) and (since.nothing or _fits(told, since.record))
 
 
+def _measures(told: Act) -> bool:
+    return any(getattr(told, name, None) for name in ("mass_kg", "volume_l"))
+
+
 def _fits(told: Act, record: Act | None) -> bool:
     """Whether an amount could stand in the place of the record's, or of none."""
     mass, volume = (getattr(told, name, None) for name in ("mass_kg", "volume_l"))
-    said = mass or volume
-    if record is None or not said:
-        return record is not None and isinstance(told, Retract)
     had = [getattr(record, name, None) for name in ("mass_kg", "volume_l", "capacity_l")]
-    if not any(had):
-        return True
-    same = had[0] if mass else had[1] or had[2]
-    return bool(same) and abs(log(said / same)) <= log(FARTHEST)
+    if record is None or not any(had):
+        return record is not None
+    said, same = mass or volume, had[0] if mass else had[1] or had[2]
+    if not said or not same:
+        return False
+    return abs(log(said / same)) <= log(FARTHEST)
 
 
 def _corrects(message: Message) -> bool:
@@ -169,16 +200,16 @@ def _corrects(message: Message) -> bool:
     norms = message.norms
     if not _CORRECTING.isdisjoint(norms[:3]) or not _CORRECTING_ANYWHERE.isdisjoint(norms):
         return True
-    return "not" in norms and any(word.kind == "number" for word in message.words)
+    if "not" in norms and any(word.kind == "number" for word in message.words):
+        return True
+    return _THAT_WAS.match(plain_text(message)) is not None
 
 
-_CORRECTING = SORRY | words_in("no nope nah make mean correction * only just undo that's thats")
+_THAT_WAS = Late(r"^(?:(?:oh|ah|so|and|,) )*that(?: was|'s| is)\b")
+
+
+_CORRECTING = SORRY | words_in("no nope nah make mean correction * only just")
 _CORRECTING_ANYWHERE = words_in("meant mistake typo wrong should shouldve wasnt isnt actually")
-
-
-def _adds_openly(message: Message) -> bool:
-    """ "Another 300 g": more of what there is."""
-    return message.has(_MORE)
 
 
 _MORE = words_in("another more extra further additional again")

@@ -10,6 +10,7 @@ from handlers.reading.communal import Refusing, Taking
 from handlers.reading.late import Late
 from handlers.reading.message import Message, read_message
 from handlers.reading.partright import BY_PART
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 PASSING_ON = Accept | Decline | Taking | Refusing
@@ -18,8 +19,12 @@ ANSWERING = Amend | Retract | Done | Later | PASSING_ON
 """What a few words may mean to the bot, and to a neighbour just as well."""
 
 _ASKING = Late(
-    r"\?|^\W*(?:\w+\W+){0,2}?(?:who|what|when|where|which|why|how|do|does|did|are|is|was|were|have|"
-    r"has|had|can|could|will|would|shall|any|anyone|anybody|fancy)(?:'?s|'?re|'?ve|'?ll)?\b",
+    r"\?|^\W*(?:\w+\W+){0,2}?"
+    r"(?:who|what(?! an? )|when|where|which|why|how|any|anyone|anybody|fancy|"
+    r"(?:do|does|did|are|is|was|were|have|has|had|can|could|will|would|shall)"
+    r"(?= (?:you|u|we|they|i|he|she|it|there|this|that|anyone|anybody|somebody|someone)\b))"
+    r"(?:'?s|'?re|'?ve|'?ll)?\b|"
+    r"^\W*(?:do|does|did|are|is|was|were|have|has|had|can|could|will|would|shall)\b",
     IGNORECASE,
 )
 """Without it nothing is asked."""
@@ -60,9 +65,17 @@ def asks_neighbours(body: str, context: Context, acts: Sequence[Act | Plan]) -> 
     )
 
 
+def calls_record(message: Message) -> bool:
+    """Whether it calls us, or a record or a bin by such a word: "3 buckets" are none."""
+    measured = indexes(message.amounts)
+    return bool(message.bot) or any(
+        norm in BOOKED and i not in measured for i, norm in enumerate(message.norms)
+    )
+
+
 def is_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it can be no answer to a neighbour: it calls us, or names what it is about."""
-    if message.bot or not BOOKED.isdisjoint(message.norms):
+    if calls_record(message):
         return True
     if isinstance(act, Done | Later | PASSING_ON):
         return act.bin is not None
