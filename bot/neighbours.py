@@ -133,14 +133,20 @@ async def said_since(said: Said, record: Entry | None, talk: Talk) -> Since:
 async def said_behind(events: Collection[str] | None, said: Said, talk: Talk) -> Since:
     """What was talked of behind one of some messages; behind any that is in the book, if None."""
     own = others = 0
-    figures = asked = False
+    marks: set[tuple[bool, str]] = set()
     book = talk.book
     for before in await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE):
         if before.event in events if events else await book.of_event(before.event):
             break
-        mine, mark = before.sender == said.sender, before.mark or ""
+        mine, mark = before.sender == said.sender, (before.mark or "")[:1]
         if mark in (ASKS, TALKS, TALKS_FIGURES):
             own, others = own + mine, others + (not mine)
-        asked = asked or (not mine and mark[:1] in (ASKS, "["))
-        figures = figures or mark == TALKS_FIGURES
-    return Since(own=own, others=others, figures=figures, asked=asked)
+        marks.add((mine, mark))
+    return Since(
+        own=own,
+        others=others,
+        figures=(False, TALKS_FIGURES) in marks,
+        own_figures=(True, TALKS_FIGURES) in marks,
+        asked=(False, ASKS) in marks,
+        asked_us=(False, "[") in marks,
+    )

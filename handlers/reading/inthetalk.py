@@ -47,14 +47,17 @@ class Since:
     """Messages of the sender's about other things."""
     others: int = 0
     figures: bool = False
-    """Whether any of them told a figure."""
+    """Whether any of the others' told a figure."""
+    own_figures: bool = False
     asked: bool = False
-    """Whether another has asked something, of the neighbours or of the bot."""
+    """Whether another has asked the neighbours something."""
+    asked_us: bool = False
+    """Whether another has asked the bot something."""
 
     @property
     def nothing(self) -> bool:
         """Whether nobody has spoken of anything else."""
-        return not (self.own or self.others or self.asked)
+        return not (self.own or self.others or self.asked_us)
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +119,7 @@ def _openly(told: Amend | Retract | Layer | Drain, message: Message, since: Sinc
     if strikes:
         of_talk = since.own and not message.has(_STRIKING)
         return Leaning.ANOTHERS if of_talk else Leaning.DOUBTFUL
-    if since.own and since.figures:
+    if since.own_figures:
         return Leaning.ANOTHERS
     could_be = _fits(told, since.record) if _measures(told) else not since.late
     return Leaning.DOUBTFUL if could_be else Leaning.ANOTHERS
@@ -140,6 +143,7 @@ def _barely(told: Amend | Layer | Drain, message: Message, since: Since) -> Lean
         may_be = further and since.record is not None and not since.late
         if since.nothing and (may_be or not further):
             return Leaning.ANOTHERS if message.norms[0] in _YES else Leaning.MEANT
+        may_be = may_be and not since.asked_us
     apart = since.own or since.figures or since.asked or since.others > MOST_TALK
     return Leaning.DOUBTFUL if may_be and not apart else Leaning.ANOTHERS
 
