@@ -24,10 +24,11 @@ from handlers import (
 from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
-from handlers.reading.acts import Act, Amend, Ask, Observe, Retract
+from handlers.reading.acts import Act, Amend, Ask, Retract
 from handlers.reading.arranged import CallOff, Plan
 from handlers.reading.arranged import Moved as DateMoved
-from handlers.reading.neighbours import asks_neighbours, has_number
+from handlers.reading.inthetalk import SmallTalk, may_answer, small_talk
+from handlers.reading.neighbours import asks_neighbours
 from handlers.reading.plans import Reading
 from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
@@ -56,8 +57,8 @@ class Hearing:
     """Whether the sender asked to be forgotten, and was."""
     asks: bool = False
     """Whether it asks the others in the room."""
-    of_else: bool = False
-    """Whether a number in it is of none of our things."""
+    talked: SmallTalk | None = None
+    """What it is of, where it is of other things than the bins."""
     asked: list[Ask] = field(default_factory=list)
     """What it asked of the craft, and was answered."""
     leant_on: Sequence[Ask] = ()
@@ -147,7 +148,7 @@ class Hearing:
             return await self._settled(said, turn)  # the question before it may be meant
         if acts is None:
             return False
-        if question.lacks in UNCLEAR and await neighbours.is_answered(said, self.talk):
+        if question.lacks in UNCLEAR and await self._is_of_talk(said, turn, question):
             meant = bin_meant(question, acts)
             if meant is None:
                 return False
@@ -157,6 +158,14 @@ class Hearing:
             await self._settle_before(question, acts, said, turn)
         await self.replying.to(said.event, said.event, said.thread)
         return True
+
+    async def _is_of_talk(self, said: Said, turn: Turn, question: Question) -> bool:
+        """Whether what would answer a question of ours answers what was talked of since."""
+        if await neighbours.is_answered(said, self.talk):
+            return True
+        if turn.refers_to is not None or self.talk.calls_us(said):
+            return False
+        return not may_answer(await neighbours.said_behind([question.event], said, self.talk))
 
     async def _settle_before(
         self, question: Question, acts: Sequence[Act], said: Said, turn: Turn
@@ -321,10 +330,9 @@ class Hearing:
         if isinstance(heard, Said):
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
             self.asks = not turn.refers_to and asks_neighbours(reading, acts)
-            told = bool(acts)
-            acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk)
-            unrecorded = not acts or all(isinstance(a, Observe) and a.soil for a in acts)
-            self.of_else = (told and not acts) or (unrecorded and has_number(heard.body))
+            acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk, turn)
+            if not doubted:
+                self.talked = small_talk(heard.body, context, acts)
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
         members = await self.book.members()

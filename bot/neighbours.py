@@ -1,31 +1,31 @@
 """What is said between neighbours: whose question a few words answer, theirs or the bot's."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
+from dataclasses import replace
 from datetime import datetime
 
 from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
-from handlers.reading.acts import Act, Ask, Drain, Layer, Retract
+from handlers import corrections
+from handlers.answer import Turn
+from handlers.reading.acts import Act, Amend, Ask, Drain, Layer, Retract, Unsure
 from handlers.reading.amidtalk import is_of_the_bins
 from handlers.reading.arranged import Plan
-from handlers.reading.message import Message
-from handlers.reading.neighbours import (
-    ANSWERING,
-    asked_of_layer,
-    goes_on_from_other,
-    is_for_us,
-    may_be_for_us,
-    puts_other_right,
-)
+from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaning, of_the_book
+from handlers.reading.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
 from handlers.reading.plans import Reading
 from storage import inbox, outbox
+from storage.rows import Entry
 
 ASKS = "?"
 """The mark of a message that asks the others in the room; all that is kept of it."""
 
-ELSE = "."
-"""The mark of a message with a number that is of none of our things; all that is kept of it."""
+TALKS, TALKS_FIGURES = "~", "#"
+"""The marks of a message that was of other things, without and with a figure in it."""
+
+MOST_SINCE = 12
+"""Messages that are looked back on for what was talked of since a record."""
 
 MOST_BETWEEN = 3
 """Messages behind which a question is taken for answered, or forgotten."""
@@ -104,19 +104,6 @@ async def is_answered(said: Said, talk: Talk) -> bool:
     return asked is not None and not await _reminded_since(asked, talk)
 
 
-async def of_else(said: Said, talk: Talk) -> bool:
-    """Whether the sender's own last words were of other things, which few words may be of too."""
-    if said.replies_to or talk.calls_us(said):
-        return False
-    between = await inbox.said_lately(
-        talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
-    )
-    own = next((before for before in between if before.sender == said.sender), None)
-    if own is None or own.mark not in (ASKS, ELSE) or said.at - own.at > TALK_GOES_ON:
-        return False
-    return not await _reminded_since(own.at, talk)
-
-
 async def _reminded_since(moment: datetime, talk: Talk) -> bool:
     """Whether our last words were unasked, and came later: "done" is then of what they name."""
     latest = await outbox.latest(talk.book.db, talk.book.room.id)
@@ -124,28 +111,79 @@ async def _reminded_since(moment: datetime, talk: Talk) -> bool:
 
 
 async def for_us(
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk, turn: Turn
+) -> tuple[list[Act | Plan], list[ANSWERING]]:
+    """The acts meant for us, and those that may be; what answers a neighbour, or goes on from other
+    talk, is neither.
+    """
+    if said.replies_to or reading.context.to_bot or not of_the_book(acts):
+        return await _not_answering(acts, said, reading, talk)
+    last = await talk.book.last_by(turn.sender)
+    since = await said_since(said, last, talk)
+    weighed = [(act, leaning(act, reading.message, since)) for act in acts]
+    meant = [act for act, how in weighed if how is Leaning.MEANT]
+    ours, asked = await _not_answering(meant, said, reading, talk)
+    for act, how in weighed:
+        if how is not Leaning.DOUBTFUL:
+            continue
+        if isinstance(act, Amend | Retract):
+            asked.append(act)
+        elif isinstance(act, Layer | Drain):
+            ours.append(Unsure(guess=(act,), rules=act.rules))
+        else:
+            ours.append(act)
+    return ours, asked
+
+
+async def _not_answering(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> tuple[list[Act | Plan], list[ANSWERING]]:
-    """The acts meant for us, and those that may be; what answers a neighbour is neither, and a
-    layer that may do so is asked about.
+    """The acts that are no answer to a neighbour, and those that may be none; a layer that may be
+    one is asked about.
     """
-    if not any(isinstance(act, ANSWERING | Layer | Drain) for act in acts):
+    if not any(isinstance(act, ANSWERING | Layer) for act in acts):
+        return list(acts), []
+    if not await is_answered(said, talk):
         return list(acts), []
     message = reading.message
-    if await is_answered(said, talk):
-        acts = [asked_of_layer(act, message) for act in acts]
-        ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
-        rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
-    elif await of_else(said, talk):
-        ours = [a for a in acts if not _is_of_else(a, message)]
-        rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
-        rest = [a for a in rest if isinstance(a, Retract) or message.measured()]  # not "no, 3"
-    else:
-        return list(acts), []
+    acts = [asked_of_layer(act, message) for act in acts]
+    ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
+    rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
     return ours, [act for act in rest if may_be_for_us(act, message)]
 
 
-def _is_of_else(act: Act | Plan, message: Message) -> bool:
-    if isinstance(act, ANSWERING):
-        return puts_other_right(act, message)
-    return goes_on_from_other(act, message)
+def mark_of(talked: SmallTalk | None) -> str | None:
+    """All that is kept of talk of other things."""
+    return None if talked is None else TALKS_FIGURES if talked.figure else TALKS
+
+
+async def said_since(said: Said, record: Entry | None, talk: Talk) -> Since:
+    """What was talked of since a record; since the group's last one where there is none."""
+    since = await said_behind((record.event, record.cause) if record else None, said, talk)
+    return replace(
+        since,
+        record=corrections.as_act(record) if record else None,
+        late=record is not None and said.at - record.written_at > TALK_GOES_ON,
+    )
+
+
+async def said_behind(events: Collection[str] | None, said: Said, talk: Talk) -> Since:
+    """What was talked of behind one of some messages; behind any that is in the book, if None."""
+    own = others = 0
+    marks: set[tuple[bool, str]] = set()
+    book = talk.book
+    for before in await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE):
+        if before.event in events if events else await book.of_event(before.event):
+            break
+        mine, mark = before.sender == said.sender, (before.mark or "")[:1]
+        if mark in (ASKS, TALKS, TALKS_FIGURES):
+            own, others = own + mine, others + (not mine)
+        marks.add((mine, mark))
+    return Since(
+        own=own,
+        others=others,
+        figures=(False, TALKS_FIGURES) in marks,
+        own_figures=(True, TALKS_FIGURES) in marks,
+        asked=(False, ASKS) in marks,
+        asked_us=(False, "[") in marks,
+    )

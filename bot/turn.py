@@ -12,7 +12,7 @@ from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
 from bot.lastasked import kept
-from bot.neighbours import ASKS, ELSE
+from bot.neighbours import ASKS, mark_of
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
@@ -73,10 +73,10 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
             await outbox.put(db, hearing.room.id, reply, now, held=held)
         if hearing.asks and not reply:  # what we answer is asked of nobody else
             trace = replace(trace, mark=ASKS)
-        elif hearing.of_else and not reply:
-            trace = replace(trace, mark=ELSE)
         elif hearing.asked and trace.kind in ("said", "edited"):
             trace = replace(trace, mark=kept(hearing.asked))
+        elif hearing.talked and not reply:
+            trace = replace(trace, mark=mark_of(hearing.talked))
         if hearing.forgot:
             trace = replace(trace, sender=None)
     await inbox.settle(db, item, "done", trace)

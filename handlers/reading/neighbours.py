@@ -10,7 +10,6 @@ from handlers.reading.acts import (
     Ask,
     Decline,
     Done,
-    Drain,
     Later,
     Layer,
     Retract,
@@ -20,9 +19,7 @@ from handlers.reading.amending import SORRY, word_count
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Refusing, Taking
 from handlers.reading.late import Late
-from handlers.reading.leaning import is_further
 from handlers.reading.message import Message
-from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.partright import BY_PART
 from handlers.reading.plans import Reading
 from handlers.reading.spans import indexes
@@ -34,12 +31,16 @@ ANSWERING = Amend | Retract | Done | Later | PASSING_ON
 """What a few words may mean to the bot, and to a neighbour just as well."""
 
 _ASKING = Late(
-    r"\?|^\W*(?:\w+\W+){0,2}?(?:who|what|when|where|which|why|how|do|does|did|are|is|was|were|have|"
-    r"has|had|can|could|will|would|shall|any|anyone|anybody|fancy)(?:'?s|'?re|'?ve|'?ll)?\b",
+    r"\?|^\W*(?:\w+\W+){0,2}?"
+    r"(?:who|what(?! an? )|when|where|which|why|how|any|anyone|anybody|fancy|"
+    r"(?:do|does|did|are|is|was|were|have|has|had|can|could|will|would|shall)"
+    r"(?= (?:you|u|we|they|i|he|she|it|there|this|that|anyone|anybody|somebody|someone)\b))"
+    r"(?:'?s|'?re|'?ve|'?ll)?\b|"
+    r"^\W*(?:do|does|did|are|is|was|were|have|has|had|can|could|will|would|shall)\b",
     IGNORECASE,
 )
 """Without it nothing is asked."""
-_OF_RECORD = words_in(
+OF_RECORD = words_in(
     "how much many what whats when where which who whos was were is it its that this did do does "
     "you u one bin bins in into put add added say said have and or about by then so oh hey the of "
     "all mean meant sure really again exactly time day today yesterday kilo kilos kg lb lbs pounds "
@@ -70,43 +71,23 @@ def asks_neighbours(said: Reading, acts: Sequence[Act | Plan]) -> bool:
         return False
     held = indexes(message.members)
     return any(
-        word.kind != "number" and word.norm not in _OF_RECORD
+        word.kind != "number" and word.norm not in OF_RECORD
         for i, word in enumerate(message.words)
         if i not in held
     )
 
 
-def has_number(body: str) -> bool:
-    """Whether so much is told, and a number in it, that "no, 3" behind it puts that right."""
-    words = body.casefold().split()
-    if len(words) < _FEWEST or words[0].strip(",.!") in _CORRECTING:
-        return False
-    return any(word[:1].isdecimal() or word.strip(",.!?") in NUMBER_WORDS for word in words)
-
-
-_FEWEST = 3
-
-
-def goes_on_from_other(act: object, message: Message) -> bool:
-    """ "And 2 kg of potatoes", "another 2 kg": of what was told before, and went into no bin."""
-    bare = not message.bins and all(clause.verb is None for clause in message.clauses)
-    led = message.norms[0] in _FURTHER or is_further(message)
-    return isinstance(act, Layer | Drain) and bare and led
-
-
-_FURTHER = words_in("and plus also + &")
-
-
-def puts_other_right(act: ANSWERING, message: Message) -> bool:
-    """Whether behind one's own talk of other things it is of these: "no, 3", "it was friday"."""
-    if not isinstance(act, Amend | Retract):
-        return False
-    return not (act.bin or message.bins or is_for_us(act, message))
+def calls_record(message: Message) -> bool:
+    """Whether it calls us, or a record or a bin by such a word: "3 buckets" are none."""
+    measured = indexes(message.amounts)
+    return bool(message.bot) or any(
+        norm in BOOKED and i not in measured for i, norm in enumerate(message.norms)
+    )
 
 
 def is_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it can be no answer to a neighbour: it calls us, or names what it is about."""
-    if message.bot or not BOOKED.isdisjoint(message.norms):
+    if calls_record(message):
         return True
     if isinstance(act, Done | Later | PASSING_ON):
         return act.bin is not None
