@@ -135,6 +135,14 @@ def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
         ("put 4 kg in the shed, a quarter of it rice", [("shed", 4)]),
         ("split 6 kg of peel 2:1 between the shed and bin 3", [("shed", 4), ("bin 3", 2)]),
         ("split 5 kg 60/40 between bin 3 and big blue", [("bin 3", 3), ("big blue", 2)]),
+        ("put 3 kg of peel in bin 3 and drained the shed 200 ml, half of it went to my sister",
+         [("bin 3", 3)]),
+        ("put 2 kg of bread in bin 3, then drained the shed, 400 ml, gave half to the neighbour",
+         [("bin 3", 2)]),
+        ("poured 200 ml off the shed and put 3 kg in bin 3, half of the tea went to the roses",
+         [("bin 3", 3)]),
+        ("sealed the shed and put 2 kg in bin 3, half of it rice", [("bin 3", 2)]),
+        ("the shed and bin 3 got 3 kg, half and half", [("shed", 1.5), ("bin 3", 1.5)]),
     ],
 )  # fmt: skip
 def test_one_lot_shared_out(text: str, parts: list[tuple[str, float]]) -> None:
