@@ -174,8 +174,9 @@ class _Reader(Dates):
         past = self.today - timedelta(since)
         future = past + timedelta(7)
         end = self.after_part(i + 1)
-        if self.norms[end : end + 1] == ["week"] and number != self.today.weekday() - 7:
-            return Day(start, end + 1, past - timedelta(7), future + timedelta(7))
+        if self.norms[end : end + 1] in (["week"], ["fortnight"]):
+            more = timedelta(7 if self.norms[end] == "week" else 14)
+            return Day(start, end + 1, past - more, future + more)
         if self.norms[end : end + 2] == ["just", "gone"]:
             end += 2
         return self.reckoned_back(Day(start, end, past, future))
