@@ -48,6 +48,25 @@ def test_what_is_told_of_the_bin(text: str, kind: type[Layer], name: str) -> Non
 
 
 @pytest.mark.parametrize(
+    ("text", "bin", "materials"),
+    [
+        ("put 1 kg of fish in the red bin", "red", {"fish": 1.0}),
+        ("1 kg chicken to red", "red", {"meat": 1.0}),
+        ("put 1 kg rice and chicken in red", "red", {"grain": 0.5, "meat": 0.5}),
+        ("put 2 kg in fish", "fish", {"mixed": 1.0}),
+        ("fish got 2 kg", "fish", {"mixed": 1.0}),
+        ("put 1 kg of rice in the chicken bin", "chicken", {"grain": 1.0}),
+    ],
+)
+def test_a_bin_called_like_a_food_and_the_food(
+    text: str, bin: str, materials: dict[str, float]
+) -> None:
+    [layer] = acts(text, bins=("red", "fish", "chicken"), in_room=True)
+    assert isinstance(layer, Layer)
+    assert (layer.bin, layer.materials) == (bin, materials)
+
+
+@pytest.mark.parametrize(
     "text",
     [
         "Mabel ate half a kilo of strawberries",
