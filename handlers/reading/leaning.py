@@ -232,7 +232,7 @@ def never_done(message: Message) -> Retract | Amend | None:
     if _DEEDS.get(did["did"]) is not type(last):
         return None
     day = message.days[-1].past if moved else last.on
-    if moved and day != last.on and day <= message.today:
+    if moved and day is not None and day != last.on and day <= message.today:
         return Amend(on=day, rules=("it was done on another day",))
     return Retract(bin=last.bin, rules=("it was not done",))
 
