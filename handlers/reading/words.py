@@ -6,6 +6,8 @@ from collections.abc import Callable, Iterable
 from functools import lru_cache, partial
 from typing import NamedTuple
 
+from handlers.reading.madeplain import made_plain
+
 READ_AT_MOST = 4000
 """Characters of a message that are read; people's reports are far shorter, and the rest is left."""
 
@@ -55,7 +57,8 @@ _OPENED = {
     "ain": ("aint",), "dunno": ("dont", "know"), "shoulda": ("should", "have"),
     "undr": ("under",), "teh": ("the",), "hte": ("the",), "adn": ("and",), "frm": ("from",),
     "fomr": ("from",), "thw": ("the",), "tht": ("that",), "wits": ("what", "is"),
-    "sory": ("sorry",),
+    "sory": ("sorry",), "blu": ("blue",), "bleu": ("blue",), "opnd": ("opened",),
+    "shraed": ("shared",),
     "srry": ("sorry",), "sorrry": ("sorry",), "whits": ("what", "is"), "taht": ("that",),
     "int": ("in", "the"), "ont": ("on", "the"), "intae": ("into",), "tae": ("to",),
     "inna": ("in",), "ina": ("in",), "wid": ("with",), "di": ("the",),
@@ -114,37 +117,6 @@ _NOUGHTS = re.compile(r"(?<=\d)[oO]+(?=[\doO]* ?(?:ml|mls|g|gr|grams|kg|l)\b)")
 """ "Drained 3oo ml": letters for noughts, before a unit."""
 
 
-_BY_THE_H = re.compile(
-    r"(?<!for )\b(?P<lead>(?:at|by|from|until|till) |@ ?)?"
-    r"(?:(?P<hour>[01]?\d|2[0-3])[hH](?P<minute>[0-5]\d)?"
-    r"|(?P<four>(?:[01]\d|2[0-3])[0-5]\d) ?(?:hrs?|hours|h))\b"
-)
-"""Hours of the clock as "16h30", "at 18h", "1930hrs"; without minutes or a lead it is a time
-that something takes."""
-_DOTTED = re.compile(r"(?<![^\W\d_])([ap])\. ?m(?:\.(?!\s+[A-Z])|\b)")
-""" "This a.m.": a short form, and no end of a sentence."""
-_HYPHENED_DATE = re.compile(r"(?<![\w-])(\d\d?)-(\d\d?)-(20\d\d)(?![\w-])")
-
-
-def _by_the_clock(found: re.Match[str]) -> str:
-    lead, hour, minute, four = found.group("lead", "hour", "minute", "four")
-    if four:
-        return f"{lead or ''}{four[:2]}:{four[2:]}" if lead or four[0] != "0" else found[0]
-    return f"{lead or ''}{int(hour)}:{minute or '00'}" if lead or minute else found[0]
-
-
-def _with_plain_times(text: str) -> str:
-    """Hours and dates as most people write them: "16:30", "am", "9/3/2026"."""
-    if ".m" in text or ". m" in text:
-        text = _DOTTED.sub(r"\1m", text)
-    if "-20" in text:
-        text = _HYPHENED_DATE.sub(r"\1/\2/\3", text)
-    return _BY_THE_H.sub(_by_the_clock, text) if _HOUR_LETTER.search(text) else text
-
-
-_HOUR_LETTER = re.compile(r"\d ?[hH]")
-
-
 def cleaned(text: str) -> str:
     """The stretch of a message that is read, with typographic signs made plain.
 
@@ -163,7 +135,7 @@ def cleaned(text: str) -> str:
         text = _NOUGHTS.sub(lambda found: "0" * len(found[0]), text)
     if "w/" in text:
         text = _WITH.sub("with ", text)
-    text = _with_plain_times(text)
+    text = made_plain(text)
     if text.isascii():
         return text
     return unicodedata.normalize("NFC", text).translate(_CLEAN)

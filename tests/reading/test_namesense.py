@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Ask, Drain, Layer, Observe, Seal, Unsure
+from handlers.reading.acts import Ask, Bury, Drain, Layer, Observe, Seal, Unsure
 from tests.reading.context import acts
 
 _BINS = ("kitchen", "Mabel", "tank", "blue")
@@ -23,6 +23,10 @@ _BINS = ("kitchen", "Mabel", "tank", "blue")
         "drained the tank of the mower, 2 litres",
         "drained the fish tank, 5 litres",
         "put 3 kg of grass in the council blue bin",
+        "emptied the blue bin into the green waste",
+        "tipped the blue bin into the skip",
+        "emptied the blue bin into the dumpster, 5 bags",
+        "emptied the blue bin into the wheelie bin",
     ],
 )
 def test_what_is_told_of_the_namesake(text: str) -> None:
@@ -39,9 +43,12 @@ def test_what_is_told_of_the_namesake(text: str) -> None:
         ("drained the tank, 2 litres", Drain, "tank"),
         ("2 kg of fish heads in the tank bin", Layer, "tank"),
         ("sealed Mabel", Seal, "Mabel"),
+        ("put 2 kg of kitchen waste in the blue bin", Layer, "blue"),
+        ("emptied the blue bin into bed 3", Bury, "blue"),
+        ("emptied the blue bin into the trench by the rubbish heap", Bury, "blue"),
     ],
 )
-def test_what_is_told_of_the_bin(text: str, kind: type[Layer], name: str) -> None:
+def test_what_is_told_of_the_bin(text: str, kind: type[Layer | Bury], name: str) -> None:
     [act] = acts(text, bins=_BINS, in_room=True)
     assert isinstance(act, kind)
     assert act.bin == name
