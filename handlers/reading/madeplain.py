@@ -50,7 +50,8 @@ _BEEN = re.compile(
 )
 """A bin as it is heard: "the blue been", "the yard been is 15 L"; "the yard been swept" is none."""
 _SLIPS = re.compile(
-    r"\b2[dnm]|\bdo\b|\bweak\b|\bbarn\b|\bwa?h?t\b|remnid|([lsekpt])\1\1", re.IGNORECASE
+    r"\b2[dnm]|\b(?:do|weak|barn|wa?h?t|remnid|nah|paav)\b|sorry,? sorry|\bnot \d|([lsekpt])\1\1",
+    re.IGNORECASE,
 )
 _MEANT = tuple(
     (re.compile(slip, re.IGNORECASE), meant)
@@ -64,7 +65,12 @@ _MEANT = tuple(
         (r"\b(?:waht|wat|wht)(?=(?:'?s)? (?:is|was|did|do|due|i|we|have|can|goes|are)\b)", "what"),
         (r"\bremnid(?= (?:me|us|every|all)\b)", "remind"),
         (r"\b(how much) barn\b", r"\1 bran"),
+        (r"^\s*(?:yeah,? ?nah|nah,? (?:mate|bro|pal|hun))\b,?", "no,"),
+        (r"\bsorry,? sorry\b", "sorry"),
+        (r"\b(?:one|1|a|ek) paav\b(?! (?:kilo|kg|bhaji))", "quarter kilo"),
+        (r"\b([1-9]) not ([1-9]) (hundred|thousand)\b", r"\1 \3 not \2 \3"),
         (r"(?<=[a-z])([lsekpt])\1\1+", r"\1\1"),
     )
 )
-"""What is written for words that sound alike, or with a letter too many."""
+"""What is written for words that sound alike, with a letter too many, or said twice; what two
+numbers share is said of both."""

@@ -18,6 +18,11 @@ from handlers.reading.madeplain import made_plain
         ("how much barn for 2 kg", "how much bran for 2 kg"),
         ("how fulll is it", "how full is it"),
         ("remnid us", "remind us"),
+        ("yeah nah it was more like 350", "no, it was more like 350"),
+        ("nah mate 400", "no, 400"),
+        ("sorry sorry, not half kilo, 750 gms", "sorry, not half kilo, 750 gms"),
+        ("One paav methi stalks", "quarter kilo methi stalks"),
+        ("oops 4 not 3 hundred", "oops 4 hundred not 3 hundred"),
     ],
 )
 def test_what_was_meant(text: str, meant: str) -> None:
@@ -37,6 +42,9 @@ def test_what_was_meant(text: str, meant: str) -> None:
         "the liquid is weak",
         "Ben put 2 kg in",
         "watt and wattle",
+        "nah yeah, I'll take it",
+        "4 not 3 bins",
+        "a paav bhaji",
     ],
 )
 def test_what_stays_as_it_is(text: str) -> None:

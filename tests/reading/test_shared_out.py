@@ -317,3 +317,19 @@ def test_a_deed_on_each_bin(text: str, kind: str, each: str) -> None:
 def test_things_weighed_first_and_placed_later(text: str, told: list[tuple[str, float]]) -> None:
     found = [(act.bin, round(act.mass_kg or 0, 6)) for act in acts(text) if isinstance(act, Layer)]
     assert found == told
+
+
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("I and Ruth added 3 kg to bin 3, me 2 him 1", [(None, 2), ("ruth", 1)]),
+        ("Ruth and I added 3 kg to bin 3, she did 2 and I did 1", [("ruth", 2), (None, 1)]),
+        ("Ruth and me put 3 kg in bin 3, me 2, Ruth 1", [(None, 2), ("ruth", 1)]),
+        ("Ruth and I put 3 kg in bin 3, me and him", [(None, 3)]),
+        ("Ruth and I put 3 kg in bin 3, she has 2 dogs", [(None, 3)]),
+        ("Ruth and I put 3 kg in bin 3, me 2 her 2", [(None, 3)]),
+    ],
+)
+def test_each_ones_part(text: str, parts: list[tuple[str | None, float]]) -> None:
+    told = [act for act in acts(text, in_room=True) if isinstance(act, Layer)]
+    assert [(layer.member, layer.mass_kg) for layer in told] == parts

@@ -36,6 +36,7 @@ def test_a_name_right_before_the_deed_is_whose_it_is(text: str, who: list[str | 
         "thanks Yusra, put 2 kg of peel in bin 3",
         "Yusra, put 2 kg of peel in bin 3",
         "yusra put 2 kg of peel in bin 3",
+        "Himself put another 2 kg of peel in bin 3",
     ],
 )
 def test_what_may_be_no_name_leaves_the_record_to_its_sender(text: str) -> None:
