@@ -33,6 +33,8 @@ def made_plain(text: str) -> str:
         text = _HYPHENED_DATE.sub(r"\1/\2/\3", text)
     if _HEARD.search(text):
         text = _BEEN.sub(r"\1bin", text)
+    if _BIN_BEFORE.search(text):
+        text = _BIN_BEFORE.sub(lambda found: f"the {found[1] or found[2]} bin", text)
     if _SLIPS.search(text):
         for slip, meant in _MEANT:
             text = slip.sub(meant, text)
@@ -49,6 +51,12 @@ _BEEN = re.compile(
     re.IGNORECASE,
 )
 """A bin as it is heard: "the blue been", "the yard been is 15 L"; "the yard been swept" is none."""
+_BIN_BEFORE = re.compile(
+    rf"\b(?:the )?bin of (?:the )?({_COLOUR}|{_PLACE})\b|"
+    rf"(?<!the )(?<!our )(?<!my )\bbin ({_COLOUR})\b(?= is\b| and\b| \d|[,.;:!?]|$)",
+    re.IGNORECASE,
+)
+""" "Bin of the balcony", "bin blue": the vessel before its name, as in other languages."""
 _SLIPS = re.compile(
     r"\b2[dnm]|\b(?:do|weak|barn|wa?h?t|remnid|nah|paav)\b|sorry,? sorry|\bnot \d|([lsekpt])\1\1",
     re.IGNORECASE,
