@@ -204,7 +204,7 @@ _NEVER_DID = Late(
 _ANOTHER_DAY = Late(
     r"^(?:(?:no|wait|oops|sorry|actually|hang on|but|hey|,) )*i (?:didnt|did not|havent|never) "
     r"(?:(?:actually|even|really) )?(?P<did>\w+)(?: (?:it|that|any|anything|them|am))?"
-    r"(?: (?:in|on|off|up|actually|though|o|on|qday))*(?: [.,;-])*"
+    r"(?: (?:in|on|off|up|actually|though|o|qday))*(?: [.,;-])*"
     r"(?:(?: but| na| actually| it was| that was| it is| i (?:did|put|added|drained|sealed|buried)"
     r"(?: (?:it|that|am))?(?: in| up)?| it happened| it went in)+(?: on)?) qday"
     r"(?: (?:i|put|did|added|drained|sealed|it|that|am|in|off|up|sorry|actually|instead|o))*$"

@@ -65,11 +65,12 @@ _MEANT = tuple(
     (re.compile(slip, re.IGNORECASE), meant)
     for slip, meant in (
         (r"\b2(day|nite|night|moro|morro|morrow)\b(?![ -]old)", r"to\1"),
+        (r"\b(this|next|last) weak\b", r"\1 week"),
         (
-            r"\b(what ?'?s|what is) do(?=(?: (?:this|next|today|tomorrow|now)\b.*)?[ ?.!]*$)",
+            r"\b(what ?'?s|what is) do(?= (?:this|next) (?:week|month)| (?:today|tomorrow|now)\b|"
+            r" ?[?.!]? ?$)",
             r"\1 due",
         ),
-        (r"\b(this|next|last) weak\b", r"\1 week"),
         (r"\b(?:waht|wat|wht)(?=(?:'?s)? (?:is|was|did|do|due|i|we|have|can|goes|are)\b)", "what"),
         (r"\bremnid(?= (?:me|us|every|all)\b)", "remind"),
         (r"\b(how much) barn\b", r"\1 bran"),
