@@ -22,7 +22,8 @@ CUES = (
     *("not here", "not around", "not home", "not at home", "off on "),
     *("off this week", "off between", "out from", "out until", "out till", "out next week"),
     *("out all week", "out this week", "out mon", "out tue", "out wed", "out thu", "out fri"),
-    *("out sat", "out sun"),
+    *("out sat", "out sun", "station", "up north", "down south", "overseas", "interstate", "awa "),
+    *("be here", "be around", "travelling", "traveling", "of the country"),
 )
 
 FARTHEST = 40
@@ -35,13 +36,18 @@ _ADVERBS = (
 )
 _STATE = (
     r"away|on (?:our |my |a )?(?:holidays?|vacation|leave|trip)|off on (?:holidays?|vacation)|"
-    r"out of town|abroad|gone|in hospital|not (?:here|around|home|at home)|"
+    r"out of (?:town|station|the country|the city)|outstation|abroad|overseas|interstate|awa|"
+    r"(?:off |away )?(?:up north|down south)|travell?ing|gone|in hospital|"
+    r"not (?:here|around|home|at home)|"
     r"off(?= (?:from|until|till|for (?:a|the|two|three|ten|\d+) |next week|this week|all week|"
     r"between|on (?:the )?\d))|"
     r"out(?= (?:from|until|till|next week|this week|all week|"
     r"(?:mon|tues|wednes|thurs|fri|satur|sun)day (?:to|through|thru|till|until|-) ))"
 )
-_AWAY = Late(rf"{_IS}(?: {_ADVERBS})* (?:{_STATE})(?= |$)")
+_AWAY = Late(
+    rf"(?:{_IS}(?: {_ADVERBS})* (?:{_STATE})|(?:wont|will not) be (?:here|around|home|in)|"
+    r"(?:away|on leave|on holidays?)(?= (?:from|until|till|this|next|for) ))(?= |$)"
+)
 _BARE_AWAY = Late(
     r"(?:am |are )?(?:away|off(?= (?:from|until|till) )|on holidays?|on vacation|out of town|"
     r"abroad|gone for)(?= |$)"
@@ -54,7 +60,7 @@ _STAYS = Late(
 )
 _ASKED = Late(
     r"(?:who(?: is|s| else is| will be| 's)?|(?:is|are|will) any(?:one|body)(?: be)?)(?: else)? "
-    r"(?:away|on holiday|gone|out of town)(?= |$)"
+    r"(?:away|on holiday|on leave|gone|out of town|not here|not around)(?= |$)"
 )
 _HOW_TOLD = Late(
     r"\b(?:how (?:do|does|can|could|should|would|must|to)|what (?:if|happens|do|should|can))\b"
@@ -64,7 +70,8 @@ _HOW_TOLD = Late(
 _STANDS_IN = Late(
     r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
     r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
-    r"(?:minds?|minding)|(?:does|do|doing|sees? to|takes? care of)(?= (?:my|our) )|"
+    r"(?:minds?|minding)|(?:does|do|doing|makes?)(?= (?:my|our) )|"
+    r"(?:sees? to|takes? care of|keeps? an eye on)(?= (?:my|our|the|it|things) )|"
     r"(?:has|takes|keeps) (?:my|our) (?:bin|bucket|pail|tub))"
     r"(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|things|jobs|bits|duties|turns?|share|"
     r"meanwhile|then))*"
@@ -90,7 +97,8 @@ class Speaker(NamedTuple):
 def absences(message: Message) -> Iterator[Found]:
     """Every absence, return and question about them in a message."""
     for sentence in message.sentences:
-        if sentence.asked and (asked := _asked(message, sentence.start, sentence.end)):
+        asks = sentence.asked or message.norms[sentence.start] == "who"
+        if asks and (asked := _asked(message, sentence)):
             yield asked
             continue
         for speaker in _speakers(message, sentence.start, sentence.end):
@@ -102,16 +110,25 @@ def absences(message: Message) -> Iterator[Found]:
                 break
 
 
-def _asked(message: Message, start: int, end: int) -> Found | None:
-    match = _ASKED.search(_text(message, start, end))
+def _asked(message: Message, sentence: Sentence) -> Found | None:
+    """The question who is away; without its mark it is no more than that and a time."""
+    start, end, marked = sentence
+    text = _text(message, start, end)
+    match = _ASKED.search(text) if marked else _ASKED.match(text)
     if match is None:
         return None
     stretch = stretch_in(message, start, end)
+    more = end - start - _words(match.group())
+    if not marked and more and (more > _WORDS_OF_A_TIME or stretch is None):
+        return None
     first = stretch.first if stretch else message.today
     last = stretch.last if stretch and stretch.last else first
     if stretch is None and (feast := _feast(message, start, end)):
         first = last = feast
     return Found(start, end, WhoIsAway(first=first, last=last))
+
+
+_WORDS_OF_A_TIME = 4
 
 
 def _feast(message: Message, start: int, end: int) -> date | None:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 from itertools import pairwise
+from math import isclose
 from typing import Generic, NamedTuple, TypeVar
 
 from handlers.reading.acts import Drain, Layer
@@ -15,6 +16,7 @@ from handlers.reading.liquid import drawn, litres
 from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.numbers import read_number
 from handlers.reading.ofwhat import of_what
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.unlike import things_of_each
@@ -60,9 +62,9 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
         return parts
     amounts = _amounts(message, rates=len(days) > 1)
     if len(amounts) == 1:
-        if dated := _together(message, days, amounts[0]) or _again(message, days):
-            return [replace(layer, on=day) for day in dated]
-        return [replace(layer, member=name) for name in _together(message, doers, amounts[0])]
+        return _by_doer(layer, message, amounts[0]) or _as_much_of_each(
+            layer, message, amounts[0], days, doers
+        )
     if len({a.quantity for a in amounts}) != 1:
         return []
     dates, names = _of_each(amounts, days), _of_each(amounts, doers)
@@ -80,6 +82,44 @@ def _by_share(layer: Layer, message: Message) -> list[Layer]:
     """ "6 kg, half of it on Monday, the rest today": a layer of each share."""
     shares = shares_of_days(message)
     return [replace(share_of(layer, share), on=day) for share, day in shares]
+
+
+def _as_much_of_each(
+    layer: Layer,
+    message: Message,
+    amount: Amount,
+    days: Sequence[_Mark[date]],
+    doers: Sequence[_Mark[str | None]],
+) -> list[Layer]:
+    """ "1 kg each on Monday and Tuesday", "Tom and I put 2 kg each in"."""
+    if dated := _together(message, days, amount) or _again(message, days):
+        return [replace(layer, on=day) for day in dated]
+    return [replace(layer, member=name) for name in _together(message, doers, amount)]
+
+
+def _by_doer(layer: Layer, message: Message, whole: Amount) -> list[Layer]:
+    """ "Tom and I added 3 kg, me 2 him 1": each one's part, where they come to the whole."""
+    others = {m.name for m in message.members if not is_sender(message, m.name)}
+    if len(others) != 1 or whole.quantity != "mass" or not whole.factor:
+        return []
+    named = {m.start: m.name for m in message.members}
+    parts: dict[str | None, float] = {}
+    for i in range(whole.end, len(message.norms) - 1):
+        norm = message.norms[i]
+        if not (norm in _ME or norm in _OTHER or i in named):
+            continue
+        at = i + 1 + (message.norms[i + 1] in _DID)
+        number = read_number(message.words, at)
+        if number is not None and not number.word:
+            parts[None if norm in _ME else next(iter(others))] = number.value * whole.factor
+    if len(parts) < 2 or not isclose(sum(parts.values()), whole.value, rel_tol=_EXACT):
+        return []
+    return [replace(layer, mass_kg=kg, volume_l=None, member=who) for who, kg in parts.items()]
+
+
+_OTHER = words_in("he him she her they them his hers")
+_DID = words_in("did put had was added gave : -")
+_EXACT = 0.01
 
 
 def _amounts(message: Message, *, rates: bool) -> list[Amount]:

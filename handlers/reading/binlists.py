@@ -10,6 +10,7 @@ from handlers.reading.late import Late
 from handlers.reading.lots import share_of
 from handlers.reading.meantbins import is_either
 from handlers.reading.message import Message
+from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.spans import indexes
 from handlers.reading.told import is_now
 from handlers.reading.vocabulary import words_in
@@ -151,14 +152,17 @@ def shared_out(layer: Layer, message: Message) -> list[Layer]:
     """ "Split between the shed and the hall" is half for each, "1 kg to each bin" one for each."""
     if len(message.bins) + len(message.named) < 2:
         return []
+    measures = indexes(message.amounts, message.items)
+    said = {n for i, n in enumerate(message.norms) if i not in measures}
     refs = [
         r for r in sorted((*message.bins, *message.named)) if message.sense_at(r.start) != "ask"
     ]
+    if said.isdisjoint(_SHARED_OUT) and not said.isdisjoint(_HALVED):
+        refs = [r for r in refs if _has_half(r, message)]
     names = list(dict.fromkeys(ref.name for ref in refs if ref.name is not None))
     if len(names) < 2:
         return []
-    measures = indexes(message.amounts, message.items)
-    if any(n in _SHARED_OUT for i, n in enumerate(message.norms) if i not in measures):
+    if not said.isdisjoint(_SHARED_OUT | _HALVED):
         part = 1 / len(names)
     elif message.has(EACH):
         part = 1.0
@@ -167,4 +171,20 @@ def shared_out(layer: Layer, message: Message) -> list[Layer]:
     return [replace(share_of(layer, part), bin=name) for name in names]
 
 
-_SHARED_OUT = words_in("split divided divide shared share half halves evenly equally halved mitad")
+def _has_half(ref: BinRef, message: Message) -> bool:
+    """Whether a bin may have half of what went in, and had no other deed done to it: "3 kg in the
+    shed and drained the hall, half of it went to Bram".
+    """
+    clause = message.clause_at(ref.start)
+    if clause is None or clause.verb is None:
+        return True
+    amounts = [a for a in message.amounts if clause.start <= a.start < clause.end]
+    classes = clause.verb.verb.classes
+    return ("layer" in classes or classes.isdisjoint(_OTHER_DEEDS)) and not any(
+        is_drawn(message, a) or of_what(message, a) == "liquid" for a in amounts
+    )
+
+
+_OTHER_DEEDS = frozenset({"drain", "seal", "bury"})
+_SHARED_OUT = words_in("split divided divide shared share evenly equally")
+_HALVED = words_in("half halves halved mitad")

@@ -196,6 +196,9 @@ class Dates:
         """ "9/5" is a date behind "on" and the like, and "1/2 cup" never."""
         if before in ("on", "since", "from", "dated", "by", "until", "the", "("):
             return True
+        if before in ("to", "till", "-") and i > 1 and NUMERIC.fullmatch(self.norms[i - 2]):
+            measured = not AMOUNT_BEHIND.isdisjoint(self.norms[i + 1 : i + 2])
+            return not measured and self.norms[i - 3 : i - 2] == ["from"]
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "\n"
         alone = after in (":", ",", ".", "\n", "-", ";", ")") or i + 1 == len(self.norms)
         done = _tells_deed(self.norms[i - 2] if before in _THINGS and i > 1 else before)

@@ -52,8 +52,30 @@ def read_days(
         day = reader.at_word(i) or (day_before(norms, i, out[-1]) if out else None)
         if day is not None:
             out.append(placed(day, words, norms, reader.today))
+    if len(out) == 2 and (day := _of_last_week(out[0], out[1], norms, reader)):
+        return (day,)
     nearer = [day for day in out if reader.norms[day.end - 1] != "weekend"]
     return tuple(nearer or out)  # "at the weekend, Saturday I think"
+
+
+def _of_last_week(week: Day, day: Day, norms: Sequence[str], reader: "_Reader") -> Day | None:
+    """ "Last week, on Thursday", "last week I put 3 kg in, Thursday": the day of that week, where
+    nothing tells of a second deed.
+    """
+    number = reader.weekday_number(day.end - 1)
+    if list(norms[week.start : week.end]) != ["last", "week"] or number is None:
+        return None
+    between = norms[week.end : day.start]
+    near = set(between) <= _BEFORE_DAY
+    apart = day.end == len(norms) and norms[day.start - 1] in _BEFORE_DAY
+    if not near and not (apart and _JOINED.isdisjoint(between)):
+        return None
+    past = reader.today - timedelta(reader.today.weekday() + 7 - number)
+    return day._replace(start=day.start if between else week.start, past=past, aside=False)
+
+
+_BEFORE_DAY = frozenset({",", "on", "-", "("})
+_JOINED = frozenset({"and", "then", ".", ";", "\n", "&", "but"})
 
 
 class _Reader(Dates):
@@ -174,8 +196,9 @@ class _Reader(Dates):
         past = self.today - timedelta(since)
         future = past + timedelta(7)
         end = self.after_part(i + 1)
-        if self.norms[end : end + 1] == ["week"] and number != self.today.weekday() - 7:
-            return Day(start, end + 1, past - timedelta(7), future + timedelta(7))
+        if self.norms[end : end + 1] in (["week"], ["fortnight"]):
+            more = timedelta(7 if self.norms[end] == "week" else 14)
+            return Day(start, end + 1, past - more, future + more)
         if self.norms[end : end + 2] == ["just", "gone"]:
             end += 2
         return self.reckoned_back(Day(start, end, past, future))

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Unsure
 from handlers.reading.amending import plain_text
+from handlers.reading.binwords import PLACE_NAMES
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.namesense import EATING, is_eaten_by_namesake
@@ -40,7 +41,7 @@ _STANDS = Late(
     rf"\b(?P<deed>{'|'.join(sorted(_CARRIED))}) (?:the )?qbin (?:over |out |down |up |back )?"
     r"(?:(?P<near>to|by|near|beside|next to|against)|in|into|on|onto|under) "
 )
-_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING
+_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING | PLACE_NAMES
 
 
 def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -56,9 +57,19 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
         acts = _without_standing(acts, message)
     if message.has(_BOUGHT) and not message.has(_BEGUN):
         acts = [_asked_first(a) if _is_size_of_known(a, message) else a for a in acts]
+    acts = [_asked_first(act) if _is_in_a_place(act, message) else act for act in acts]
     if not any(is_such(message) for is_such in _DOUBTFUL):
         return list(acts)
     return [_asked_first(act) if isinstance(act, OnBins) else act for act in acts]
+
+
+def _is_in_a_place(act: Act, message: Message) -> bool:
+    """ "Put 3 kilo in balcony" where no bin is called so: a bin that stands there, or the room."""
+    return isinstance(act, Layer) and any(
+        ref.place and not ref.known and ref.name == act.bin
+        for ref in message.bins
+        if message.norms[ref.start - 1 : ref.start] in (["in"], ["into"])
+    )
 
 
 def _without_standing(acts: Sequence[Act], message: Message) -> list[Act]:

@@ -32,6 +32,7 @@ PARTS = {
 _LATE = frozenset({"afternoon", "arvo", "pm", "evening", "tonight", "night", "nite"})
 _EARLY = frozenset({"morning", "am"})
 _CLOCK = Late(r"([01]?\d|2[0-3])[:.]([0-5]\d)")
+_FOUR = Late(r"([01]\d|2[0-3])([0-5]\d)")
 _FIRST_MORNING_HOUR = 7
 """A bare hour from here to noon is one of the morning; a smaller one is one of the afternoon."""
 
@@ -49,7 +50,9 @@ def hour_at(words: list[Word], norms: list[str], i: int) -> Hour | None:
         part = PARTS["evening" if norm == "this" else "tonight"]
         return Hour(i, i + 1 + (norm == "this"), part, vague=True)
     leads = norm in ("at", "around", "about", "@")
-    found = _clock(words, norms, i + 1 if leads else i, bare=leads)
+    at = i + 1 if leads else i
+    found = hour_behind(words, norms, at) if _is_halved(norms, at) and leads else None
+    found = found or _clock(words, norms, at, bare=leads)
     return found._replace(start=i) if found else None
 
 
@@ -57,9 +60,14 @@ def hour_behind(words: Sequence[Word], norms: Sequence[str], i: int) -> Hour | N
     """The hour at word i, behind a word that leads to nothing else: "6", "half six", "midnight"."""
     if norms[i] == "midnight":
         return Hour(i, i + 1, time(0))
-    halved = norms[i] == "half" and norms[i + 1 : i + 2] not in ([], ["past"])
+    halved = _is_halved(norms, i)
     found = _clock(list(words), list(norms), i + halved, bare=True)
     return found._replace(start=i, at=found.at.replace(minute=30)) if found and halved else found
+
+
+def _is_halved(norms: Sequence[str], i: int) -> bool:
+    """ "Half six", half an hour past it; what goes on with "a" is half of something."""
+    return norms[i : i + 1] == ["half"] and norms[i + 1 : i + 2] not in ([], ["past"], ["a"])
 
 
 def _clock(words: list[Word], norms: list[str], i: int, *, bare: bool) -> Hour | None:
@@ -67,8 +75,9 @@ def _clock(words: list[Word], norms: list[str], i: int, *, bare: bool) -> Hour |
     past, at = _minutes_past(norms, i)
     if at >= len(words):
         return None
-    written = _CLOCK.fullmatch(norms[at])
-    if written and past is None and (bare or ":" in norms[at]):
+    written = _CLOCK.fullmatch(norms[at]) or (_FOUR.fullmatch(norms[at]) if bare else None)
+    marked = norms[at + 1 : at + 2] in (["am"], ["pm"])
+    if written and past is None and (bare or marked or ":" in norms[at]):
         hour, minute, end = int(written[1]), int(written[2]), at + 1
         told = _told(norms, i, end, hour, minute, is_exact=len(written[1]) == 2 or hour > 12)
         return told._replace(guessed=told.end == end and told.at.hour != hour)

@@ -201,6 +201,14 @@ _NEVER_DID = Late(
     r"(?:(?:actually|even|really) )?(?P<did>\w+)(?: (?:it|that|any|anything|them))?"
     r"(?: (?:in|on|off|up|at all|after all|yet|today|actually|then|though))*(?: [.,;!].*)?$"
 )
+_ANOTHER_DAY = Late(
+    r"^(?:(?:no|wait|oops|sorry|actually|hang on|but|hey|,) )*i (?:didnt|did not|havent|never) "
+    r"(?:(?:actually|even|really) )?(?P<did>\w+)(?: (?:it|that|any|anything|them|am))?"
+    r"(?: (?:in|on|off|up|actually|though|o|qday))*(?: [.,;-])*"
+    r"(?:(?: but| na| actually| it was| that was| it is| i (?:did|put|added|drained|sealed|buried)"
+    r"(?: (?:it|that|am))?(?: in| up)?| it happened| it went in)+(?: on)?) qday"
+    r"(?: (?:i|put|did|added|drained|sealed|it|that|am|in|off|up|sorry|actually|instead|o))*$"
+)
 _DEEDS: Mapping[str, type[Act]] = {
     **dict.fromkeys(("drain", "drained"), Drain),
     **dict.fromkeys(("add", "added", "put"), Layer),
@@ -209,21 +217,23 @@ _DEEDS: Mapping[str, type[Act]] = {
 }
 
 
-def never_done(message: Message) -> Retract | None:
-    """ "I didn't drain it at all", of the record that the talk is on."""
+def never_done(message: Message) -> Retract | Amend | None:
+    """ "I didn't drain it at all", of the record that the talk is on; "I didn't put it in today, it
+    was yesterday" was done on another day.
+    """
     last = message.context.last
     named = any(ref.known and ref.name for ref in message.bins)
-    if (
-        last is None
-        or message.amounts
-        or named
-        or (did := _NEVER_DID.match(plain_text(message))) is None
-    ):
+    if last is None or message.amounts or named:
         return None
-    if not isinstance(last, Drain | Layer | Seal | Bury) or _DEEDS.get(did["did"]) is not type(
-        last
-    ):
+    moved = _ANOTHER_DAY.match(plain_text(message, days=True)) if message.days else None
+    did = moved or _NEVER_DID.match(plain_text(message))
+    if did is None or not isinstance(last, Drain | Layer | Seal | Bury):
         return None
+    if _DEEDS.get(did["did"]) is not type(last):
+        return None
+    day = message.days[-1].past if moved else last.on
+    if moved and day is not None and day != last.on and day <= message.today:
+        return Amend(on=day, rules=("it was done on another day",))
     return Retract(bin=last.bin, rules=("it was not done",))
 
 

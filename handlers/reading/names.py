@@ -37,12 +37,29 @@ def known_bins(
         ref = _known(norms, mark.start, mark.end, mark.value)
         if ref is not None:
             out.append(ref)
+    out = [ref for ref in out if not _is_food_put(norms, ref, out)]
     out += by_letter(words, norms, bins)
     short = list(by_initial(words, norms, bins))
     out += [ref for ref in short if ref.start not in indexes(out)]
     if not out:
         out += by_number(words, norms, bins)
     return tuple(sorted((*out, *pictured(words, norms, bins))) if "☺" in norms else sorted(out))
+
+
+def _is_food_put(norms: Sequence[str], ref: BinRef, refs: Sequence[BinRef]) -> bool:
+    """ "1 kg of fish in the red bin" beside a bin called fish: what went in, and no bin."""
+    if ref.end - ref.start > 1 or ref.start == 0 or not _is_food(norms[ref.start]):
+        return False
+    before = norms[ref.start - 1]
+    measured = before.isdecimal() or before in unit_starts("metric") or before in _BEFORE_FOOD
+    return before == "of" or (measured and any(other.plain for other in refs if other != ref))
+
+
+_BEFORE_FOOD = words_in("and & n with some put added chucked tipped threw leftover old cooked raw")
+
+
+def _is_food(word: str) -> bool:
+    return any(mark.tag == "food" for mark in vocabulary().find([word]))
 
 
 def mentions(norms: list[str], bins: tuple[str, ...], taken: frozenset[int]) -> tuple[BinRef, ...]:

@@ -143,6 +143,21 @@ def is_of_council(message: Message) -> bool:
     return _COUNCIL.search(plain_text(message)) is not None
 
 
+_DUMPS = "waste|rubbish|refuse|trash|garbage|dumpster|skip|landfill|tip|dump|wheelie|recycling"
+_THROWN_CUES = words_in(_DUMPS.replace("|", " "))
+_THROWN = Late(
+    r"\b(?:emptied|tipped|dumped|chucked|threw|binned|put|cleared)(?: out)?"
+    r"(?: the| our| my| whole)* qbin(?: out| all| straight)* (?:in|into|to|on|at) "
+    r"(?:the |our |a |my )?"
+    rf"(?:(?:council|communal|green|garden|food|general|brown|kerbside) )*(?:{_DUMPS})\b"
+)
+
+
+def is_thrown_away(message: Message) -> bool:
+    """ "Emptied the red bin into the green waste": what was in it is not in the ground."""
+    return message.has(_THROWN_CUES) and _THROWN.search(plain_text(message)) is not None
+
+
 _HUTCHES = (
     "rabbit rabbits hamster hamsters hen hens chicken chickens goat goats pig pigs horse horses "
     "cow cows dog dogs cat cats ferret ferrets pigeon pigeons"
@@ -170,5 +185,5 @@ def is_seen_elsewhere(message: Message) -> bool:
     return room and _FROM_ROOM.search(text) is not None
 
 
-CUES = _COUNCIL_CUES | _ELSEWHERE_CUES | _PERSON_CUES | _ROOM_CUES | _TANKS
+CUES = _COUNCIL_CUES | _ELSEWHERE_CUES | _PERSON_CUES | _ROOM_CUES | _TANKS | _THROWN_CUES
 """Words without one of which a bin's name is taken for the bin."""

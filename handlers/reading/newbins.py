@@ -114,7 +114,8 @@ def _by_food(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | No
 
 _FOODS = words_in(
     "meat fish bone bones coffee tea fruit citrus lemon orange banana apple potato onion cheese "
-    "dairy bread rice egg eggs leaf leaves garden flower flowers"
+    "dairy bread rice egg eggs leaf leaves garden flower flowers chicken chickens chook chooks hen "
+    "hens duck ducks prawn prawns shrimp seafood salad pumpkin herb herbs berry berries"
 )
 """What people call a bin by, where they keep several; "the veg bin" may be any of them."""
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers.practice.signs import Sign
 from handlers.reading.marks import Mark
+from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.seen import Seen
 from handlers.reading.signturns import Turn
 from handlers.reading.smells import ANY_LIQUID, SMELL
@@ -60,6 +61,18 @@ def _is_only_spoken_of(norms: Sequence[str], mark: Mark) -> bool:
 
 _SPEAKING = words_in("speak speaking speaks spoke talk talking talks talked")
 _UNDONE = words_in("open undone down unzipped")
+
+
+def is_feeding(norms: Sequence[str], mark: Mark) -> bool:
+    """ "The worms got 500 g": what was given to creatures, and none that were seen."""
+    behind = norms[mark.end : mark.end + 2]
+    if len(behind) < 2 or behind[0] not in _FED:
+        return False
+    return behind[1][0].isdigit() or behind[1] in NUMBER_WORDS or behind[1] in _LOTS
+
+
+_FED = words_in("got get had have took ate")
+_LOTS = words_in("half most some the rest all a an about their quarter")
 _BITES = words_in(
     "ate eat eating eaten bit bite bites biting bitten stung sting stings stinging savaged "
     "murdered chewed chew attacked got devoured nibbled"

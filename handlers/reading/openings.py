@@ -8,7 +8,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
-from handlers.reading.sizes import SMALLEST
+from handlers.reading.sizes import SMALLEST, is_shared_behind
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
@@ -56,17 +56,7 @@ def all_opened(acts: Sequence[Act], message: Message) -> list[Act]:
 def _is_shared(message: Message, name: str) -> bool | None:
     """ "Shed, 25 L, mine, and yard, 30 L, shared": whose a bin is, told behind its size."""
     size = next((a for a in message.amounts if _name_before(message, a) == name), None)
-    behind = [] if size is None else message.norms[size.end : size.end + 4]
-    if behind[:1] == ["and"]:  # "the yard is 30 L and shared"
-        behind = behind[1:2]
-    end = behind.index("and") if "and" in behind else len(behind)
-    if not _SHARED.isdisjoint(behind[:end]) or "for all" in " ".join(behind[:end]):
-        return True
-    return False if not _OWN.isdisjoint(behind[:end]) else None
-
-
-_SHARED = words_in("shared communal everyone everybody anyone anybody ours public")
-_OWN = words_in("mine private own")
+    return None if size is None else is_shared_behind(message, size)
 
 
 def _named_in_a_row(message: Message, opened: Open) -> dict[str, float]:

@@ -87,6 +87,36 @@ def led_by(message: Message) -> str | None:
     return kind if whole and rest - _LED_CUES <= _OF_LED else None
 
 
+_DATED = dict.fromkeys(
+    ("put", "added", "chucked", "tipped", "threw", "tossed", "dumped"), "layer"
+) | dict.fromkeys(("drained", "tapped"), "drain")
+_DATED_CUES = frozenset(_DATED)
+_BY_ITSELF = words_in("added drained tapped")
+
+
+def dated_report(message: Message) -> str | None:
+    """The kind of record of a message that tells a deed, an amount and its day, and nothing else:
+    "put in 2 kg on 2/3", "drained 200 ml on 1 March".
+    """
+    if not message.days or len(message.sentences) != 1 or not message.has(_DATED_CUES):
+        return None
+    measured = message.measured()
+    if message.members or len(measured) != 1 or measured[0].negative or message.norms[-1] == "?":
+        return None
+    if any(day.past > message.today or day.aside for day in message.days):
+        return None
+    held = indexes(message.days, message.amounts, message.items, message.bins)
+    rest = [norm for i, norm in enumerate(message.norms) if i not in held]
+    deeds = [norm for norm in rest if norm in _DATED]
+    if len(deeds) != 1 or not _OF_LED.union(deeds, ("on",)).issuperset(rest):
+        return None
+    if deeds[0] not in _BY_ITSELF and "in" not in rest:
+        return None  # "put on 2 kg", "threw 2 kg on Sunday"
+    drained = _DATED[deeds[0]] == "drain"
+    solid = measured[0].quantity == "mass" or message.items
+    return None if drained and solid else _DATED[deeds[0]]
+
+
 def with_siblings(believed: list[Act], told: Sequence[Act], message: Message) -> list[Act]:
     """The acts that are believed, with those that are told in the same plain form beside them.
 

@@ -35,6 +35,7 @@ from handlers.reading.ifdone import if_done
 from handlers.reading.leaning import another_number, more, never_done
 from handlers.reading.lessons import CUES as LESSON_CUES
 from handlers.reading.lessons import lessons
+from handlers.reading.madeplain import made_plain
 from handlers.reading.message import Message, read_message
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
@@ -141,7 +142,7 @@ def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open, ...], s
 
 def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
     """What is arranged, and what is left to read: the same where no words of it are taken."""
-    context, heard = said.context, _CUES.heard(said.text[:READ_AT_MOST].casefold())
+    context, heard = said.context, _CUES.heard(made_plain(said.text[:READ_AT_MOST]).casefold())
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
     if harm not in readers and context.harmed:
         readers.insert(0, harm)  # "she threw up" is of whoever swallowed of it

@@ -50,7 +50,7 @@ from handlers.reading.otherbin import went_elsewhere
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
-from handlers.reading.plainly import BY_FORM, led_by, plain_report, with_siblings
+from handlers.reading.plainly import BY_FORM, dated_report, led_by, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
 from handlers.reading.questions import ASKED_KINDS, asking, asks, filled, question_of
 from handlers.reading.records import RECORD_KINDS, records
@@ -221,7 +221,7 @@ def _told_in_words(message: Message) -> tuple[str | None, frozenset[str]]:
     """The kind of record that its words tell, whatever its score, and the kinds they are not."""
     kind, rivals = told_by_word(message)
     if kind is None and message.context.in_room:
-        kind = led_by(message)
+        kind = led_by(message) or dated_report(message)
     return kind, rivals
 
 

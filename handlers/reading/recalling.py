@@ -21,6 +21,8 @@ CUES = (
     *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
     *("where", "plant", "what's", "what is", "whats", "how long", "when did", "when was"),
     *("miss", "'s new", "anything new", "happen"),
+    *("what all", "what i did", "what i have", "what we have", "did i put", "did we put"),
+    *("did i add",),
     *("i logged", "my entries", "what went", "what i put", "what we put", *SUMMING_CUES),
 )
 
@@ -42,7 +44,8 @@ _WHEN = r"(?: (?:on|qday|this|last|week|month|already|please))*$"
 _WHAT_PUT = Late(
     r"^(?:and |so |bot |can you )*(?:(?:list|show)(?: me| us)? )?(?:all )?(?:"
     r"(?:what (?:all )?(?:did|have|has) (?P<who>i|we|qmember|everyone|everybody)(?: all)? "
-    r"(?:put|add|added|chuck|chucked)|what (?P<told>i|we) (?:have )?(?:put|added)|"
+    r"(?:put|add|added|chuck|chucked)|what (?P<told>i|we) (?:have |did )?(?:put|add|added)|"
+    r"did (?P<any>i|we) (?:put|add) (?:something|anything)|"
     rf"who {_PUT} what)(?: {_IN}(?: {_THERE})?)?|"
     rf"what(?: all)? (?:went|has gone|'s gone) {_IN}(?: {_THERE})?)"
     rf"{_WHEN}"
@@ -216,7 +219,7 @@ def _put(phrase: Phrase) -> WhoPut | None:
         first, last = period_of(phrase)
         return WhoPut(bin=fed, first=first, last=last)
     if asked := _WHAT_PUT.match(phrase.text):
-        return _what_put(phrase, asked["who"] or asked["told"])
+        return _what_put(phrase, asked["who"] or asked["told"] or asked["any"])
     match = _WHO_PUT.match(phrase.text)
     span = phrase.words(match, "what") if match else None
     if match is None or span is None:
@@ -224,15 +227,18 @@ def _put(phrase: Phrase) -> WhoPut | None:
     first, last = period_of(phrase)
     items = [item for item in phrase.message.items if span[0] <= item.start < span[1]]
     kinds: list[Kind] = [kind for item in items for kind, share in item.food.shares if share > 0]
-    if not kinds:
+    if not kinds and not (match["what"] in _IT and _fed(phrase)):
         return None
     return WhoPut(
         kinds=tuple(dict.fromkeys(kinds)),
-        words=phrase.message.text(items[0].start, items[-1].end),
-        bin=phrase.bin,
+        words=phrase.message.text(items[0].start, items[-1].end) if kinds else "",
+        bin=phrase.bin or (None if kinds else _fed(phrase)),
         first=first,
         last=last,
     )
+
+
+_IT = ("it", "that", "this", "them", "those", "these")
 
 
 def _fed(phrase: Phrase) -> str | None:

@@ -6,6 +6,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from handlers.reading.asking import SUPPOSED, asks_of_another, is_question, opens_question
+from handlers.reading.late import Late
 from handlers.reading.sense import SPOKE, VERBLESS, Sense, is_guessed, sense_of, verbless_sense
 from handlers.reading.verbs import AUX, VerbUse
 from handlers.reading.vocabulary import words_in
@@ -38,6 +39,8 @@ _STOPS = words_in(". ! ? ; ☺ —") | {"\n"}
 _NO_STOP_BEHIND = words_in(
     "approx abt no vs incl ca nr st mr mrs dr etc temp vol qty kg g lb lbs oz ml tsp tbsp fl gal pt"
 )
+_DATED = words_in("on the by from until till since")
+_DAY_AND_MONTH = Late(r"\d\d?\.(?:0?[1-9]|1[0-2])")
 _SOFT = words_in(', : ( ) - → [ ] = | > "')
 _JOINTS = words_in(
     "and n & but then so because cos cuz while whilst though although which when after before "
@@ -73,8 +76,12 @@ def sentences_of(
 
 
 def _is_short_form(words: Sequence[Word], i: int) -> bool:
-    """Whether the full stop at word i belongs to a shortened word ("approx. 2 kg")."""
-    if i == 0 or i + 1 >= len(words) or words[i - 1].norm not in _NO_STOP_BEHIND:
+    """Whether the full stop at word i belongs to a shortened word ("approx. 2 kg"), or to a date
+    ("on 9.3. at six")."""
+    if i == 0 or i + 1 >= len(words):
+        return False
+    dated = i > 1 and words[i - 2].norm in _DATED and _DAY_AND_MONTH.fullmatch(words[i - 1].norm)
+    if words[i - 1].norm not in _NO_STOP_BEHIND and not dated:
         return False
     return words[i + 1].kind == "number" or words[i + 1].text.islower()
 

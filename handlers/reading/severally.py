@@ -28,12 +28,39 @@ def each_asked(acts: Sequence[Act], message: Message) -> list[Act]:
         parts: list[Act] = []
         if isinstance(act, Ask) and act.topic == "allowed" and act.what:
             parts = _of_each_thing(act, message)
-        elif isinstance(act, Ask) and act.topic in ("bin", "full") and act.bin:
-            parts = _of_each_bin(act, message)
+        elif isinstance(act, Ask) and act.topic in ("due", "bin", "full") and act.bin:
+            others = _all_but(act, message)
+            if others:
+                out += others
+                continue
+            parts = [] if act.topic == "due" else _of_each_bin(act, message)
         elif isinstance(act, Ask) and act.topic == "dose":
             parts = _of_each_measure(act, message)
         out += parts if 1 < len(parts) <= _MOST else [act]
     return out
+
+
+def _all_but(act: Ask, message: Message) -> list[Act]:
+    """ "Apart from the shed bin, what's due?": asked of each of the other bins."""
+    if not message.has(_EXCLUDING):
+        return []
+    left_out = {ref.name for ref in message.bins if _is_left_out(message.norms, ref.start)}
+    if act.bin not in left_out:
+        return []
+    context = message.context
+    others = [b for b in context.bins if b not in left_out and b not in context.retired]
+    return [replace(act, bin=name) for name in others[:_MOST]]
+
+
+def _is_left_out(norms: Sequence[str], start: int) -> bool:
+    at = start - (norms[start - 1 : start] in (["the"], ["our"], ["my"]))
+    return any(tuple(norms[at - len(lead) : at]) == lead for lead in _LEFT_OUT if at >= len(lead))
+
+
+_LEFT_OUT = (("apart", "from"), ("except",), ("except", "for"), ("excluding",), ("outwith",),
+             ("other", "than"), ("all", "but"), ("bar",), ("besides",), ("aside", "from"),
+             ("leaving", "out"))  # fmt: skip
+_EXCLUDING = frozenset(lead[0] for lead in _LEFT_OUT)
 
 
 def _of_each_thing(act: Ask, message: Message) -> list[Act]:

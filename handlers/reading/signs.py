@@ -9,6 +9,7 @@ from handlers.reading.notsigns import (
     LIKE_WEATHER,
     describes_food,
     is_biting,
+    is_feeding,
     is_meant_well,
     is_of_else,
     is_of_food,
@@ -164,7 +165,9 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None  # "Walter has a cold"
     if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark):
         return None
-    if is_of_else(norms, mark) or (word.sign == "insects" and is_biting(norms, mark)):
+    if is_of_else(norms, mark) or (
+        word.sign == "insects" and (is_biting(norms, mark) or is_feeding(norms, mark))
+    ):
         return None
     if word.sign == "rotten" and of_another(norms, mark):
         return None

@@ -57,10 +57,27 @@ def sizes(message: Message) -> Iterator[Found]:
                 opened = Open(
                     bin=name,
                     capacity_l=size.value,
+                    shared=is_shared_behind(message, size),
                     on=message.today,
                     rules=(OF_SIZE,),
                 )
                 yield _found(message, ref, size, opened)
+
+
+def is_shared_behind(message: Message, size: Amount) -> bool | None:
+    """Whose a bin is, in the words right behind its size; None if they do not say."""
+    behind = message.norms[size.end : size.end + 4]
+    if behind[:1] == ["and"]:  # "the yard is 30 L and shared"
+        behind = behind[1:2]
+    end = next((i for i, norm in enumerate(behind) if norm in _ENDING), len(behind))
+    if not _SHARED.isdisjoint(behind[:end]) or "for all" in " ".join(behind[:end]):
+        return True
+    return False if not _OWN.isdisjoint(behind[:end]) else None
+
+
+_ENDING = words_in("and . ; \n")
+_SHARED = words_in("shared communal everyone everybody anyone anybody ours public")
+_OWN = words_in("mine private own")
 
 
 def _found(message: Message, ref: BinRef, size: Amount, opened: Open) -> Found:

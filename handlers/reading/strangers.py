@@ -26,7 +26,11 @@ _LEADS = sorted(
 """Words that begin a message, and are written with slips."""
 _AND = words_in("and & ,")
 _US = words_in("me i us we myself")
-_NOBODY = CRAFT | _BETWEEN | frozenset(_LEADS) | words_in("starter bran liquid scraps")
+_SELVES = words_in(
+    "himself herself itself themself themselves myself yourself yerself hisself himsel"
+)
+"""Whoever is so called ("Himself put 2 kg in") is known at home, and not by that name."""
+_NOBODY = CRAFT | _BETWEEN | _SELVES | frozenset(_LEADS) | words_in("starter bran liquid scraps")
 _DEEDS = words_in(
     "put add drain seal bury throw tip chuck bring dump empty toss pop bin drop shut close pour "
     "tap dig feed"

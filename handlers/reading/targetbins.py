@@ -176,13 +176,18 @@ def _is_new(word: Word) -> bool:
 
 
 def _is_put_in_place(words: Sequence[Word], norms: Sequence[str], i: int, at: int) -> bool:
-    """Whether scraps went "to the garage": not carried there, and no other thing of the garage."""
-    if at != i + 2 or norms[i] not in ("to", "into") or norms[at : at + 1] == []:
+    """Whether scraps went "to the garage", "in balcony": not carried there, and no other thing of
+    the garage.
+    """
+    led = norms[i] in ("to", "into") if at == i + 2 else norms[i] in ("in", "into")
+    if not led or norms[at : at + 1] == [] or (norms[i] == "in" and norms[at] in _OUTDOORS):
         return False
     placed = norms[at] in PLACE_NAMES and _ends(words, norms, at + 1)
     return placed and not _ADDED.isdisjoint(norms[:i])
 
 
+_OUTDOORS = words_in("garden garten backyard yard allotment greenhouse playground pantry")
+"""Where scraps are put that go into no bin: "put 2 kg in garden"."""
 _DRAWN = words_in("drained tapped")
 
 

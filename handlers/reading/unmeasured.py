@@ -11,6 +11,7 @@ from handlers.reading.acts import (
     Accept,
     Act,
     Amend,
+    Ask,
     Batch,
     Bury,
     Decline,
@@ -58,6 +59,17 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         if sound or not message.context.in_room:
             return tuple(sound)
         return tuple(_asked_for_amount(act, "an amount of nothing or less") for act in acts)
+    if message.context.in_room and _is_misheard(message):
+        return tuple(
+            _asked_for_amount(act, "a number nobody knows") if isinstance(act, _OF_AMOUNTS) else act
+            for act in acts
+        )
+    if any(_is_uncounted(act, message) for act in acts):
+        return tuple(
+            _asked_for_amount(act, "a number nobody knows") if _is_uncounted(act, message) else act
+            for act in acts
+            if not isinstance(act, Ask)
+        )
     measured = [act for act in acts if _is_measured(act)]
     if len(measured) == len(acts) or not any(
         is_so(message) for is_so in (_has_strange_unit, _has_bare_unit, _has_misspelt_unit)
@@ -181,6 +193,36 @@ def _is_measured(act: Act) -> bool:
 
 
 _WITH_AMOUNT = (Layer, Drain)
+
+
+def _is_misheard(message: Message) -> bool:
+    """ "Put ate hundred grams", "added for and a half kilos": an amount whose number begins with a
+    word that only sounds like one.
+    """
+    if not message.has(_SOUNDS):
+        return False
+    norms = message.norms
+    for a in message.measured():
+        at = a.start - 1 - (norms[a.start - 1 : a.start] == ["and"])
+        goes_on = norms[a.start] in _GOING_ON or at < a.start - 1
+        if at > 0 and goes_on and norms[at] in _SOUNDS and norms[at - 1] in _BEFORE_SOUND:
+            return True
+    return False
+
+
+_SOUNDS = words_in("ate for fore too to tree won sex sicks")
+_GOING_ON = words_in("hundred thousand")
+_BEFORE_SOUND = words_in(
+    "put add added adding chucked tipped threw tossed dumped binned drained poured tapped about "
+    "roughly around another took"
+)
+
+
+def _is_uncounted(act: Act, message: Message) -> bool:
+    """ "About too kilos of bran left": a count of starter whose number could not be read."""
+    if not isinstance(act, Stock) or act.change is not None or _amount(act) is not None:
+        return False
+    return _has_bare_unit(message)
 
 
 def _has_bare_unit(message: Message) -> bool:

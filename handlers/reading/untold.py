@@ -37,6 +37,7 @@ from handlers.reading.namesense import (
     is_of_room,
     is_of_tank,
     is_seen_elsewhere,
+    is_thrown_away,
 )
 from handlers.reading.notput import without_not_put
 from handlers.reading.notscraps import (
@@ -89,6 +90,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_of_room, RECORD_KINDS | {"ask"}),
     (is_of_tank, RECORD_KINDS),
     (is_of_council, RECORD_KINDS),
+    (is_thrown_away, frozenset({"bury", "drain", "layer"})),
     (is_seen_elsewhere, frozenset({"observe"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from handlers.reading.days import Day
 from handlers.reading.daywords import MONTHS, WEEKDAYS
-from handlers.reading.hours import PARTS, Hour, hour_at
+from handlers.reading.hours import PARTS, Hour, hour_at, hour_behind
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.recurrence import CODES, first_on, monthly
@@ -122,7 +122,7 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         hour=_in_part(hour.at if hour else None, part)
         or (begins.at if begins else None)
         or in_part,
-        said=frozenset(_with_leads(message, taken, start)),
+        said=frozenset(_with_leads(message, taken, start, end)),
         guessed=hour is not None and hour.guessed and not (part or in_part),
     )
 
@@ -158,10 +158,13 @@ def _before(message: Message, day: Day) -> str:
     return message.norms[at] if at >= 0 else ""
 
 
-def _with_leads(message: Message, taken: set[int], start: int) -> Iterator[int]:
-    """The words that say when, with the "on", "at" and "until" before them."""
+def _with_leads(message: Message, taken: set[int], start: int, end: int) -> Iterator[int]:
+    """The words that say when, with the "on", "at" and "until" before them, and the full stop of
+    "9.3."."""
     for i in taken:
         yield i
+        if i + 1 < end and message.norms[i + 1] == ".":
+            yield i + 1
         at = i - 1
         while at >= start and at not in taken and message.norms[at] in _LEADS:
             yield at
@@ -169,13 +172,17 @@ def _with_leads(message: Message, taken: set[int], start: int) -> Iterator[int]:
 
 
 def _hours(message: Message, start: int, end: int, days: list[Day]) -> list[Hour]:
-    """The hours that are said, in order: a part of the day, and one by the clock."""
+    """The hours that are said, in order: a part of the day, and one by the clock, which right
+    behind a day needs no "at"."""
     found: list[Hour] = []
     inside = indexes(days)
+    ends = {day.end for day in days}
     for i in range(start, end):
         if i in inside and message.norms[i] != "tonight":
             continue
         hour = hour_at(message.words, message.norms, i)
+        if hour is None and i - (message.norms[i - 1] == ",") in ends:
+            hour = hour_behind(message.words, message.norms, i)
         if hour and hour.end <= end and all(hour.start >= one.end for one in found):
             found.append(hour)
     return found[:2]

@@ -75,7 +75,7 @@ _Found = tuple[str, str] | None
 
 def wish_of(message: Message) -> Set | None:
     """The setting that a message asks for in its own words, if it can be told which and to what."""
-    if is_of_old(message):
+    if is_of_old(message) or _reminds_of_something(message.norms):
         return None
     for part in (*_parts(message), message):
         if wish := plain_wish(part):
@@ -225,7 +225,7 @@ def _are_of_others(norms: Sequence[str]) -> bool:
 
 
 _WHOSE = words_in("the a my her his their")
-_FAR = 12
+_FAR = 24
 """Words behind "remind" among which the deed is named that is not to be forgotten."""
 
 

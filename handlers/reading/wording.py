@@ -219,7 +219,11 @@ ACCEPTING = _patterns(
 ACCEPTING_BARE = _patterns(
     r"^(?:yes|yep|yeah|ok|okay|sure|of course|yes please|fine|alright|happy to|no problem|go on "
     r"then|why not|"
-    r"deal|will do|sounds good|aye|yup|gladly|absolutely|si|claro|ja|oui|haan|oo)\b.{0,30}$"
+    r"deal|will do|sounds good|aye|yup|gladly|absolutely|si|claro|ja|oui|haan|oo)\b.{0,30}$",
+    r"^(?:(?:yep|yeah|aye|ok|okay|sure|,) )*(?:can can|can(?: (?:lah|leh|one))?|(?:lah )?can|"
+    r"sweet as|no (?:wukkas|wuckas|wucking furries|worries|dramas?|stress|bother)|nae bother|"
+    r"too easy|easy|grand so|righto|right you are|right so|not a bother|sorted|roger|wilco)"
+    r"(?: (?:mate|bro|cheers|thanks|ta|so|then|lah|pal|,|[.!]))*$",
 )
 
 FURTHER = _patterns(

@@ -6,6 +6,8 @@ from collections.abc import Callable, Iterable
 from functools import lru_cache, partial
 from typing import NamedTuple
 
+from handlers.reading.madeplain import made_plain
+
 READ_AT_MOST = 4000
 """Characters of a message that are read; people's reports are far shorter, and the rest is left."""
 
@@ -55,7 +57,8 @@ _OPENED = {
     "ain": ("aint",), "dunno": ("dont", "know"), "shoulda": ("should", "have"),
     "undr": ("under",), "teh": ("the",), "hte": ("the",), "adn": ("and",), "frm": ("from",),
     "fomr": ("from",), "thw": ("the",), "tht": ("that",), "wits": ("what", "is"),
-    "sory": ("sorry",),
+    "sory": ("sorry",), "blu": ("blue",), "bleu": ("blue",), "opnd": ("opened",),
+    "shraed": ("shared",),
     "srry": ("sorry",), "sorrry": ("sorry",), "whits": ("what", "is"), "taht": ("that",),
     "int": ("in", "the"), "ont": ("on", "the"), "intae": ("into",), "tae": ("to",),
     "inna": ("in",), "ina": ("in",), "wid": ("with",), "di": ("the",),
@@ -132,6 +135,7 @@ def cleaned(text: str) -> str:
         text = _NOUGHTS.sub(lambda found: "0" * len(found[0]), text)
     if "w/" in text:
         text = _WITH.sub("with ", text)
+    text = made_plain(text)
     if text.isascii():
         return text
     return unicodedata.normalize("NFC", text).translate(_CLEAN)

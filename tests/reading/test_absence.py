@@ -114,6 +114,27 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
             "I'm away next week. Bram will stand in for me",
             Away(first=date(2026, 3, 9), last=date(2026, 3, 15), stand_in="Bram"),
         ),
+        (
+            "I am going out of station till 10th, Bram will look after my bin",
+            Away(first=date(2026, 3, 5), last=date(2026, 3, 9), stand_in="Bram"),
+        ),
+        (
+            "I'm off up north from 6/3 to 9/3, Bram will keep an eye on my bin",
+            Away(first=date(2026, 3, 6), last=date(2026, 3, 9), stand_in="Bram"),
+        ),
+        (
+            "I on leave from 6 Mar to 8 Mar, Bram cover me",
+            Away(first=date(2026, 3, 6), last=date(2026, 3, 8), stand_in="Bram"),
+        ),
+        (
+            "I'm awa til Monday, Bram'll see tae the shed bin",
+            Away(first=date(2026, 3, 5), last=date(2026, 3, 8), stand_in="Bram"),
+        ),
+        ("I'm overseas till 20 March", march(5, 19)),
+        ("I won't be here from Friday to Sunday", march(6, 8)),
+        ("who's away on Saturday", WhoIsAway(first=date(2026, 3, 7), last=date(2026, 3, 7))),
+        ("whos away", WhoIsAway(first=date(2026, 3, 5), last=date(2026, 3, 5))),
+        ("Who is not here next week?", WhoIsAway(first=date(2026, 3, 9), last=date(2026, 3, 15))),
         ("I'm away", march(5, None)),
         ("I'm away from Friday", march(6, None)),
         ("I'm back", Back(on=date(2026, 3, 5))),
@@ -154,6 +175,11 @@ def test_an_absence_is_read(said: str, meant: Plan) -> None:
         "she said she's away till Monday",
         "Bram is not here, he is in the bath",
         "added 2 kg to the blue bin, right away",
+        "the train stood outside the station till ten",
+        "I was up north last week",
+        "who's away gets no cake",
+        "I won't be here to bury it",
+        "who's going overseas is none of my business",
     ],
 )
 def test_talk_with_the_same_words_is_no_absence(said: str) -> None:

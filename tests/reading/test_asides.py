@@ -174,5 +174,5 @@ def test_a_bin_is_taken_and_nothing_else_beside_it(text: str, kept: bool) -> Non
     ],
 )
 def test_other_things_in_words_of_the_craft(text: str, told: list[str]) -> None:
-    found = [f"{act.act} {getattr(act, 'bin', None)}" for act in read(text, group(in_room=True))]
+    found = [f"{act.act} {getattr(act, 'bin', None)}" for act in acts(text, in_room=True)]
     assert found == told

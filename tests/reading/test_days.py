@@ -123,3 +123,16 @@ def test_so_long_from_now_is_by_the_clock(text: str, day: date, then: time) -> N
     at = datetime(2026, 10, 24, 22, 30, tzinfo=ZoneInfo("Europe/London"))
     [found] = _days_at(at, f"remind us {text}")
     assert (found.future, found.at) == (day, then)
+
+
+@pytest.mark.parametrize(
+    ("text", "found"),
+    [
+        ("put 2 kg in last week thursday", [date(2026, 9, 3)]),
+        ("put 2 kg in last week, on thursday", [date(2026, 9, 3)]),
+        ("last week I put 2 kg in, thursday", [date(2026, 9, 3)]),
+        ("put 2 kg in last week and 1 kg on monday", [date(2026, 9, 2), date(2026, 9, 7)]),
+    ],
+)
+def test_a_day_of_last_week(text: str, found: list[date]) -> None:
+    assert [day.past for day in days(text)] == found

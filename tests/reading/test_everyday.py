@@ -34,6 +34,38 @@ def test_what_went_in_and_of_what(text: str, kg: float, shares: dict[str, float]
     assert shares is None or layer.materials == pytest.approx(shares)
 
 
+@pytest.mark.parametrize(
+    ("text", "kind", "day"),
+    [
+        ("put in 2 kg on 1/6", Layer, date(2026, 6, 1)),
+        ("put in 2 kg on 1 June", Layer, date(2026, 6, 1)),
+        ("I put 2 kg in on June 1st", Layer, date(2026, 6, 1)),
+        ("drained 200 ml on 1 June", Drain, date(2026, 6, 1)),
+        ("tipped in 2 kg of rice on 1 June", Layer, date(2026, 6, 1)),
+    ],
+)
+def test_a_deed_an_amount_and_a_date_are_a_record(
+    text: str, kind: type[Layer | Drain], day: date
+) -> None:
+    (act,) = acts(text, bins=("shed",), in_room=True)
+    assert isinstance(act, kind)
+    assert act.on == day
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I put on 2 kg on 1 June",
+        "put in 2 hours on 1 June",
+        "I will put in 2 kg on 20 June",
+        "put in 2 kg on 1 June?",
+        "we threw 2 kg out on 1 June",
+    ],
+)
+def test_what_is_no_such_record(text: str) -> None:
+    assert acts(text, bins=("shed",), in_room=True) == ()
+
+
 def test_half_into_a_bin_and_half_elsewhere_is_half() -> None:
     (layer,) = read("2 kg of rice, half into the shed and half to the dog")
     assert isinstance(layer, Layer)

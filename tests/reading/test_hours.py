@@ -38,6 +38,14 @@ def hour(text: str) -> time | None:
         ("tonight", time(19)),
         ("in the afternoon", time(15)),
         ("at 23:59", time(23, 59)),
+        ("at half six", time(18, 30)),
+        ("at half 5 in the evening", time(17, 30)),
+        ("at half eight in the morning", time(8, 30)),
+        ("at 18h", time(18)),
+        ("16h30", time(16, 30)),
+        ("at 1830", time(18, 30)),
+        ("at 1930hrs", time(19, 30)),
+        ("6.30pm", time(18, 30)),
     ],
 )
 def test_an_hour_is_read(said: str, meant: time) -> None:
@@ -46,7 +54,21 @@ def test_an_hour_is_read(said: str, meant: time) -> None:
 
 @pytest.mark.parametrize(
     "said",
-    ["6 bins", "at 25", "at 6 %", "2.5 kg", "bin 3", "at the shed", "at 12.75", "in the bin"],
+    [
+        "6 bins",
+        "at 25",
+        "at 6 %",
+        "2.5 kg",
+        "bin 3",
+        "at the shed",
+        "at 12.75",
+        "in the bin",
+        "about half a kilo",
+        "around half the bran",
+        "1830",
+        "at 2075",
+        "6.30",
+    ],
 )
 def test_what_is_no_hour(said: str) -> None:
     assert hour(said) is None

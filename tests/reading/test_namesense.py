@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Ask, Drain, Layer, Observe, Seal, Unsure
+from handlers.reading.acts import Ask, Bury, Drain, Layer, Observe, Seal, Unsure
 from tests.reading.context import acts
 
 _BINS = ("kitchen", "Mabel", "tank", "blue")
@@ -23,6 +23,10 @@ _BINS = ("kitchen", "Mabel", "tank", "blue")
         "drained the tank of the mower, 2 litres",
         "drained the fish tank, 5 litres",
         "put 3 kg of grass in the council blue bin",
+        "emptied the blue bin into the green waste",
+        "tipped the blue bin into the skip",
+        "emptied the blue bin into the dumpster, 5 bags",
+        "emptied the blue bin into the wheelie bin",
     ],
 )
 def test_what_is_told_of_the_namesake(text: str) -> None:
@@ -39,12 +43,34 @@ def test_what_is_told_of_the_namesake(text: str) -> None:
         ("drained the tank, 2 litres", Drain, "tank"),
         ("2 kg of fish heads in the tank bin", Layer, "tank"),
         ("sealed Mabel", Seal, "Mabel"),
+        ("put 2 kg of kitchen waste in the blue bin", Layer, "blue"),
+        ("emptied the blue bin into bed 3", Bury, "blue"),
+        ("emptied the blue bin into the trench by the rubbish heap", Bury, "blue"),
     ],
 )
-def test_what_is_told_of_the_bin(text: str, kind: type[Layer], name: str) -> None:
+def test_what_is_told_of_the_bin(text: str, kind: type[Layer | Bury], name: str) -> None:
     [act] = acts(text, bins=_BINS, in_room=True)
     assert isinstance(act, kind)
     assert act.bin == name
+
+
+@pytest.mark.parametrize(
+    ("text", "bin", "materials"),
+    [
+        ("put 1 kg of fish in the red bin", "red", {"fish": 1.0}),
+        ("1 kg chicken to red", "red", {"meat": 1.0}),
+        ("put 1 kg rice and chicken in red", "red", {"grain": 0.5, "meat": 0.5}),
+        ("put 2 kg in fish", "fish", {"mixed": 1.0}),
+        ("fish got 2 kg", "fish", {"mixed": 1.0}),
+        ("put 1 kg of rice in the chicken bin", "chicken", {"grain": 1.0}),
+    ],
+)
+def test_a_bin_called_like_a_food_and_the_food(
+    text: str, bin: str, materials: dict[str, float]
+) -> None:
+    [layer] = acts(text, bins=("red", "fish", "chicken"), in_room=True)
+    assert isinstance(layer, Layer)
+    assert (layer.bin, layer.materials) == (bin, materials)
 
 
 @pytest.mark.parametrize(

@@ -1,8 +1,10 @@
 """A record that its teller takes back by saying that it was not done."""
 
+from datetime import timedelta
+
 import pytest
 
-from handlers.reading.acts import Act, Drain, Layer, Retract, Seal
+from handlers.reading.acts import Act, Amend, Drain, Layer, Retract, Seal
 from handlers.reading.plans import read
 from tests.reading.context import group
 
@@ -20,6 +22,35 @@ DRAINED, FED = Drain(volume_l=0.5, bin="shed"), Layer(mass_kg=2.0, bin="shed")
 )
 def test_what_was_not_done_is_struck_out(text: str, last: Act) -> None:
     assert read(text, group(in_room=True, last=last)) == (Retract(bin="shed"),)
+
+
+@pytest.mark.parametrize(
+    ("text", "last"),
+    [
+        ("I didn't put it in today, it was yesterday", FED),
+        ("I didn't put it in today but yesterday", FED),
+        ("I never put anything today o, na yesterday I put am", FED),
+        ("oops, I didn't drain it today, I drained it yesterday", DRAINED),
+        ("no, I didn't add it today - that was yesterday", FED),
+        ("I didn't seal it today, I did it yesterday", Seal(bin="shed")),
+    ],
+)
+def test_what_was_done_on_another_day_is_put_down_to_it(text: str, last: Act) -> None:
+    context = group(in_room=True, last=last)
+    yesterday = context.at.astimezone(context.zone).date() - timedelta(1)
+    assert read(text, context) == (Amend(on=yesterday),)
+
+
+@pytest.mark.parametrize(
+    ("text", "last"),
+    [
+        ("I didn't put it in today, I'll do it tomorrow", FED),
+        ("I didn't drain it today, Bram did yesterday", FED),
+    ],
+)
+def test_what_another_did_or_is_to_come_moves_no_record(text: str, last: Act) -> None:
+    said = read(text, group(in_room=True, last=last))
+    assert not [one for one in said if isinstance(one, Amend)]
 
 
 @pytest.mark.parametrize(

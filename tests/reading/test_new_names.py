@@ -133,6 +133,8 @@ def test_weeks_of_fermenting_are_set_in_days() -> None:
         ('added 2 kg to the "big one" bin', "big one"),
         ("added 2 kg to the evil. com bin", "evil. com"),
         ("added 2 kg to the B2 bin", "B2"),
+        ("put 2 kg of peels in the chook bin", "chook"),
+        ("put 2 kg of chicken in the chicken bin", "chicken"),
         ("added 2 kg to the coffee bin", "coffee"),
         ("added 2 kg to the zanzibar bin", "zanzibar"),
     ],

@@ -77,6 +77,52 @@ def test_no_amount_and_no_day_are_asked_about_in_a_room(text: str, kind: type[Ac
     assert isinstance(guess, kind)
 
 
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("put ate hundred grams of bread in the shed bin", Layer),
+        ("added for and a half kilos to the shed bin", Layer),
+        ("drained tree hundred ml from the shed bin", Drain),
+        ("we have about too kilos of bran left", Stock),
+    ],
+)
+def test_a_number_that_was_misheard_is_asked_about(text: str, kind: type[Act]) -> None:
+    [unsure] = acts(text, in_room=True)
+    assert isinstance(unsure, Unsure)
+    [guess] = unsure.guess
+    assert isinstance(guess, kind)
+    assert getattr(guess, "mass_kg", None) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("put hundred grams of bread in the shed bin", 0.1),
+        ("put about a hundred grams of bread in the shed bin", 0.1),
+        ("we ate hundred grams of it and put 2 kg in the shed bin", 2),
+        ("put one and a half kilos in the shed bin", 1.5),
+    ],
+)
+def test_a_number_that_was_heard_is_none_of_these(text: str, kg: float) -> None:
+    [layer] = acts(text, in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == kg
+
+
+@pytest.mark.parametrize("text", ["put 3 kilo in balcony", "put 2 kg rice in kitchen yesterday"])
+def test_scraps_in_a_place_without_a_bin_are_asked_about(text: str) -> None:
+    [unsure] = acts(text, in_room=True, bins=("big blue",))
+    assert isinstance(unsure, Unsure)
+    [layer] = unsure.guess
+    assert isinstance(layer, Layer)
+    assert layer.bin in ("balcony", "kitchen")
+
+
+@pytest.mark.parametrize("text", ["put 2 kg in garden", "put the 2 kg of mince in pantry"])
+def test_scraps_outdoors_or_stored_are_in_no_new_bin(text: str) -> None:
+    assert acts(text, in_room=True, bins=("big blue",)) == ()
+
+
 def test_a_size_and_an_area_are_not_below_nought() -> None:
     [opened] = acts("opened the pink bin, -20 L", in_room=True)
     assert isinstance(opened, Open)

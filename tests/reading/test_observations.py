@@ -236,3 +236,19 @@ def test_warm_weather_is_no_sign() -> None:
 def test_what_a_food_is_said_to_be_is_no_sign() -> None:
     found = acts("Tall Paul swallowed 800 g of bean cake wey sour, plus 1 kg of orange peel")
     assert not any(isinstance(act, Observe) for act in found)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["the worms got 500 g and bin 3 got 1 kg", "worms got half and bin 3 got 1 kg",
+     "the worms had the rest, bin 3 got 1 kg"],
+)  # fmt: skip
+def test_creatures_that_are_fed_are_none_that_were_seen(text: str) -> None:
+    assert not [act for act in acts(text) if isinstance(act, Observe)]
+
+
+@pytest.mark.parametrize("text", ["the maggots got into bin 3", "bin 3 has got worms"])
+def test_creatures_that_got_in_were_seen(text: str) -> None:
+    [seen] = acts(text)
+    assert isinstance(seen, Observe)
+    assert seen.signs == ("insects",)

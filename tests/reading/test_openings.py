@@ -3,7 +3,7 @@
 import pytest
 
 from handlers.reading.acts import Drain, Layer, Open
-from handlers.reading.plans import read
+from handlers.reading.plans import plans, read
 from tests.reading.context import acts, group
 
 
@@ -122,3 +122,17 @@ def test_a_size_put_right_is_that_bins(text: str) -> None:
     [told] = read(text, group(in_room=True))
     assert isinstance(told, Open)
     assert (told.bin, told.capacity_l) == ("shed", 25)
+
+
+@pytest.mark.parametrize(
+    ("text", "shared"),
+    [
+        ("blue bin is 20 litres, shared. balcony bin is 12 L", [True, None]),
+        ("blue bin is 20 litres. balcony bin is 12 L, shared", [None, True]),
+        ("blue bin is 20 litres. shared meals are on Friday", [None]),
+        ("blue bin is 20 litres, mine", [False]),
+    ],
+)
+def test_whose_a_bin_is_stands_behind_its_size(text: str, shared: list[bool | None]) -> None:
+    found, _ = plans(text, group(in_room=True, bins=()))
+    assert [act.shared for act in found if isinstance(act, Open)] == shared

@@ -109,6 +109,18 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
             "remind us to weigh bin 3 on Mondays and Thursdays",
             own("weigh bin 3", 5, rule="FREQ=WEEKLY;BYDAY=MO,TH"),
         ),
+        (
+            "remind us on 9.3. at 19.30 to bring gloves",
+            own("bring gloves", 9, hour=time(19, 30)),
+        ),
+        (
+            "remind us on 09-03-2026 at 6:30 in the evening to bring gloves",
+            own("bring gloves", 9, hour=time(18, 30)),
+        ),
+        ("remind us on sunday 18.30 to bring gloves", own("bring gloves", 8, hour=time(18, 30))),
+        ("remind us sunday, 6.30pm to bring gloves", own("bring gloves", 8, hour=time(18, 30))),
+        ("remind us tomorrow to bring 2 kg of rice", own("bring 2 kg of rice", 6)),
+        ("remind us on monday fortnight to fetch bran", own("fetch bran", 23)),
         ("bot, remind us to empty the caddy", OwnDate(words="empty the caddy", first=None)),
         ("cancel the reminder to empty the shed caddy", CallOff(words="empty the shed caddy")),
         ("cancel the caddy reminder", CallOff(words="caddy")),

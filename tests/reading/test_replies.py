@@ -171,3 +171,19 @@ def test_the_member_who_it_was_puts_right_the_one_that_was_written() -> None:
     (amend,) = acts('Correction. I have written "ines". It was Ruth who fed bin 3, please change.')
     assert isinstance(amend, Amend)
     assert amend.member == "ruth"
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["can can", "ok lah can", "sweet as", "no wukkas", "yep too easy", "grand so",
+     "aye nae bother", "will do, cheers"],
+)  # fmt: skip
+def test_consent_in_many_englishes(text: str) -> None:
+    said = acts(text, in_room=True, after_bot=True, on_offer=True)
+    assert [type(act) for act in said] == [Accept]
+
+
+@pytest.mark.parametrize("text", ["can we eat now", "easy on the salt", "sorted the spoons"])
+def test_what_is_no_consent(text: str) -> None:
+    said = acts(text, in_room=True, after_bot=True, on_offer=True)
+    assert not [act for act in said if isinstance(act, Accept)]

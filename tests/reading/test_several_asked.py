@@ -38,6 +38,19 @@ def test_each_bin_is_asked_about(text: str, bins: list[str]) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "bins"),
+    [
+        ("apart from the hall bin, what's due?", ["gate", "larder"]),
+        ("what's due except the gate bin?", ["larder", "hall"]),
+        ("what's due for all but the larder bin?", ["gate", "hall"]),
+        ("what's due for the larder bin?", ["larder"]),
+    ],
+)
+def test_a_bin_that_is_left_out_is_not_asked_about(text: str, bins: list[str]) -> None:
+    assert [act.bin for act in asked(text)] == bins
+
+
+@pytest.mark.parametrize(
     ("text", "topic", "what", "week_kg"),
     [
         ("how many kilos still fit?", "full", "room", None),

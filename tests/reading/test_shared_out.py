@@ -135,6 +135,14 @@ def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
         ("put 4 kg in the shed, a quarter of it rice", [("shed", 4)]),
         ("split 6 kg of peel 2:1 between the shed and bin 3", [("shed", 4), ("bin 3", 2)]),
         ("split 5 kg 60/40 between bin 3 and big blue", [("bin 3", 3), ("big blue", 2)]),
+        ("put 3 kg of peel in bin 3 and drained the shed 200 ml, half of it went to my sister",
+         [("bin 3", 3)]),
+        ("put 2 kg of bread in bin 3, then drained the shed, 400 ml, gave half to the neighbour",
+         [("bin 3", 2)]),
+        ("poured 200 ml off the shed and put 3 kg in bin 3, half of the tea went to the roses",
+         [("bin 3", 3)]),
+        ("sealed the shed and put 2 kg in bin 3, half of it rice", [("bin 3", 2)]),
+        ("the shed and bin 3 got 3 kg, half and half", [("shed", 1.5), ("bin 3", 1.5)]),
     ],
 )  # fmt: skip
 def test_one_lot_shared_out(text: str, parts: list[tuple[str, float]]) -> None:
@@ -309,3 +317,19 @@ def test_a_deed_on_each_bin(text: str, kind: str, each: str) -> None:
 def test_things_weighed_first_and_placed_later(text: str, told: list[tuple[str, float]]) -> None:
     found = [(act.bin, round(act.mass_kg or 0, 6)) for act in acts(text) if isinstance(act, Layer)]
     assert found == told
+
+
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("I and Ruth added 3 kg to bin 3, me 2 him 1", [(None, 2), ("ruth", 1)]),
+        ("Ruth and I added 3 kg to bin 3, she did 2 and I did 1", [("ruth", 2), (None, 1)]),
+        ("Ruth and me put 3 kg in bin 3, me 2, Ruth 1", [(None, 2), ("ruth", 1)]),
+        ("Ruth and I put 3 kg in bin 3, me and him", [(None, 3)]),
+        ("Ruth and I put 3 kg in bin 3, she has 2 dogs", [(None, 3)]),
+        ("Ruth and I put 3 kg in bin 3, me 2 her 2", [(None, 3)]),
+    ],
+)
+def test_each_ones_part(text: str, parts: list[tuple[str | None, float]]) -> None:
+    told = [act for act in acts(text, in_room=True) if isinstance(act, Layer)]
+    assert [(layer.member, layer.mass_kg) for layer in told] == parts

@@ -47,6 +47,7 @@ def test_a_name_right_before_the_deed_is_whose_it_is(text: str, who: list[str | 
         "Yesterday Afternoon drained bin 3",
         "Yesterday Yusra and I put 2 kg in bin 3",
         "Sunday Roast put in bin 3, 2 kg",
+        "Himself put another 2 kg of peel in bin 3",
     ],
 )
 def test_what_may_be_no_name_leaves_the_record_to_its_sender(text: str) -> None:

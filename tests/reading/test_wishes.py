@@ -85,6 +85,8 @@ def test_what_has_no_name_is_a_wish_where_the_bot_is_asked() -> None:
     "text",
     [
         "remind me to lock up at 18:00",
+        "bot, remind us the day after tomorrow at half past something in the evening to bring it",
+        "bot, remind the whole street on the second or the third at 7 in the evening to come by",
         "we had a lovely time in Paris",
         "text me at noon rather than 8",
         "let them know at 7pm if you're coming",

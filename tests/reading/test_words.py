@@ -21,6 +21,16 @@ from handlers.reading.words import READ_AT_MOST, cleaned, words_of
         ("Käse", ["kase"]),
         ("int shed", ["in", "the", "shed"]),
         ("sour 🤮", ["sour", "☺"]),
+        ("at 16h30", ["at", "16:30"]),
+        ("by 18h", ["by", "18:00"]),
+        ("1930hrs", ["19:30"]),
+        ("at 1900 hours", ["at", "19:00"]),
+        ("left for 24h", ["left", "for", "24", "h"]),
+        ("for 1h30", ["for", "1", "h", "30"]),
+        ("3 hours", ["3", "hours"]),
+        ("this a.m.", ["this", "am"]),
+        ("6 p.m. Then 2 kg", ["6", "pm", ".", "then", "2", "kg"]),
+        ("on 09-03-2026", ["on", "09/03/2026"]),
     ],
 )
 def test_words_are_cut_and_made_plain(text: str, norms: list[str]) -> None:
