@@ -19,6 +19,7 @@ from handlers.reading.harmcases import (
     TOLD_NEAR,
 )
 from handlers.reading.harmcases import CUES as CASE_CUES
+from handlers.reading.harmtea import with_tea_named
 from handlers.reading.harmwords import (
     BLEACH,
     BREATHED,
@@ -79,7 +80,7 @@ CUES = (
 def harm(message: Message) -> Iterator[Found]:
     """What a message tells of or asks about that can hurt, each hazard once."""
     said: set[object] = set()
-    for phrase in phrases(message):
+    for phrase in map(with_tea_named, phrases(message)):
         ours = _is_ours(phrase)
         hazard = _told(phrase, ours=ours) or _next(phrase)
         if hazard and hazard not in said:
