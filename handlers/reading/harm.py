@@ -37,6 +37,7 @@ from handlers.reading.harmwords import (
     IS_IT_SAFE,
     IS_MOULD_BAD,
     MEASURED,
+    MIGHT_ILL,
     MIXED,
     NEAT,
     ONTO,
@@ -121,7 +122,8 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
         near = TOLD_NEAR if _is_near(phrase, ours=ours) else ()
         for hazard, pattern in near + TOLD + (TOLD_OURS if ours else ()):
             if pattern.search(text):
-                return hazard
+                might = hazard == "ill after" and MIGHT_ILL.search(text) is not None
+                return "germs" if might else hazard
     if not _is_other_drink(text):
         if BY_ANIMAL.search(text) and (ours or phrase.message.liquid()):
             return "swallowed by an animal"

@@ -207,6 +207,11 @@ GERMS = Late(
     r"\b(?:botulism|botulinum|botulin|salmonella|listeria|e ?\.? ?coli|pathogens?|germs|"
     r"food poisoning|leptospirosis)\b"
 )
+MIGHT_ILL = Late(
+    r"^(?:(?:and|so|but|or) )*(?:can|could|will|would|might|may|do|does) (?:\w+ ){1,2}?(?:get|fall|"
+    r"become|make (?:me|us|you|people|one|anyone)) (?:ill|sick|poorly|unwell|food poisoning)\b"
+)
+"""Nobody is ill: it is asked whether one could be."""
 _THEY = rf"(?:(?:the|my|our) )?(?:it|i|we|qmember|{_PERSON}|{_ANIMAL})"
 WHAT_NEXT = Late(
     rf"^(?:and |but |so )?{_THEY} (?:still )?(?:seems?|looks?|feels?|is|are|'s|'re) (?:to be )?"

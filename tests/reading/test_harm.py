@@ -97,6 +97,8 @@ ASKED = [
     ("can the liquid burn my skin?", "on the skin"),
     ("can I pour it in the river", "into water"),
     ("is there botulism in the bin?", "germs"),
+    ("can the kids get ill from the liquid?", "germs"),
+    ("can we get sick from bokashi?", "germs"),
     ("can you get salmonella from the juice?", "germs"),
     ("is it safe to handle when pregnant?", "who should not"),
 ]
