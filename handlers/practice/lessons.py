@@ -109,6 +109,7 @@ Lesson = Literal[
     "buried and smelling",
     "acidity",
     "what bin",
+    "what the liquid holds",
 ]
 """What can be asked about the craft in general."""
 
@@ -565,6 +566,13 @@ TAUGHT: Mapping[Lesson, Advice] = {
         source=BOOK + ", ch. 4, on its smell; the days: common practice",
         standing="published",
         figures=(FERMENT_DAYS,),
+    ),
+    "what the liquid holds": advice(
+        "Water of the scraps with acids, salts and living bacteria; as a feed little nitrogen, "
+        "more phosphorus and potassium, and a saltiness that varies much. I know no sure figures.",
+        caution("liquid"),
+        source="a Swedish university's trial of the liquid, by its abstract",
+        standing="published",
     ),
     "leaks": advice(
         "Drain it, stand it in a tray, and wipe up with gloves on. A bin that leaks lets air in as "

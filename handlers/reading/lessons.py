@@ -26,7 +26,8 @@ CUES = (
     *("ants all", "ants on", "ants around", "ants round", "ants near", "ants under", "ants by"),
     *("ants outside", "roaches", "woodlice", "bran went", "bran gone", "bran turned", "bran has"),
     *("bran is", "bran's", "bran got", "starter went", "starter has", "starter is", "starter's"),
-    *("balcony", "no tap", "without", "factory", "metal", "steel", "tin ", "enamel", "wooden"),
+    *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
+    *("factory", " tea "),
 )
 
 _LEAD = (
