@@ -328,7 +328,7 @@ TAUGHT: Mapping[Lesson, Advice] = {
     ),
     "whole course": advice(
         f"Filling up to {number(FILL.value)} days, then {_range(FERMENT)} days sealed, then "
-        f"{_range(PLANT)} days in warm soil before planting: about {number(_WEEKS)} weeks in all.",
+        f"{_range(PLANT)} days in warm soil before planting: up to {number(_WEEKS)} weeks in all.",
         source=BOOK,
         standing="published",
         figures=(FILL, FERMENT, PLANT),
