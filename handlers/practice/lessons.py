@@ -16,9 +16,11 @@ from handlers.practice.days import (
     PLANT_COOL,
     ROOM,
 )
+from handlers.practice.density import PRESSED_MIXED
 from handlers.practice.dose import LAYER_DEPTH, SPOONS
 from handlers.practice.figure import Figure, number
 from handlers.practice.goes_in import BOOK
+from handlers.practice.outlook import SEED_KG_WEEK
 from handlers.practice.recipes import PACKED
 from handlers.practice.starter import DRIED, DRY_DAYS, FERMENT_DAYS, KEEPS_DRY
 from handlers.practice.trench import (
@@ -107,6 +109,7 @@ Lesson = Literal[
     "buried and smelling",
     "acidity",
     "what bin",
+    "what the liquid holds",
 ]
 """What can be asked about the craft in general."""
 
@@ -124,6 +127,13 @@ def _fahrenheit(celsius: float | None) -> str:
     return number((celsius or 0) * 1.8 + 32, 2)
 
 
+SHARERS = Figure(
+    "people who fill an ordinary bin in the days it may take",
+    round(ORDINARY_BIN.value * PRESSED_MIXED.value / (SEED_KG_WEEK.value * FILL.value / 7)),
+    "people",
+    "its capacity by the pressed density, over what a person throws out in that time",
+    "derived",
+)
 _WEEKS = (FILL.value + FERMENT.value + PLANT.value) / 7
 _BURIED = (
     f"Two weeks sealed at room temperature ({_range(FERMENT)} days from sealing), longer where it "
@@ -318,7 +328,7 @@ TAUGHT: Mapping[Lesson, Advice] = {
     ),
     "whole course": advice(
         f"Filling up to {number(FILL.value)} days, then {_range(FERMENT)} days sealed, then "
-        f"{_range(PLANT)} days in warm soil before planting: about {number(_WEEKS)} weeks in all.",
+        f"{_range(PLANT)} days in warm soil before planting: up to {number(_WEEKS)} weeks in all.",
         source=BOOK,
         standing="published",
         figures=(FILL, FERMENT, PLANT),
@@ -383,11 +393,12 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "thaw and drain them before they go in.",
     ),
     "sharing a bin": advice(
-        f"As many as it takes to fill it within {number(FILL.value)} days, rather sooner. Ask me "
-        "“how many bins do we need for 4 people?”",
-        source=FILL.source,
+        f"As many as it takes to fill it within {number(FILL.value)} days, rather sooner: about "
+        f"{number(SHARERS.value)} people for {number(ORDINARY_BIN.value)} L. Ask me “how many bins "
+        "do we need for 4 people?”",
+        source=f"{FILL.source}; {SEED_KG_WEEK.source}",
         standing="published",
-        figures=(FILL,),
+        figures=(FILL, ORDINARY_BIN, SHARERS, PRESSED_MIXED, SEED_KG_WEEK),
     ),
     "weight": advice(caution("lifting")),
     "old bran": advice(
@@ -555,6 +566,13 @@ TAUGHT: Mapping[Lesson, Advice] = {
         source=BOOK + ", ch. 4, on its smell; the days: common practice",
         standing="published",
         figures=(FERMENT_DAYS,),
+    ),
+    "what the liquid holds": advice(
+        "Water of the scraps with acids, salts and living bacteria; as a feed little nitrogen, "
+        "more phosphorus and potassium, and a saltiness that varies much. I know no sure figures.",
+        caution("liquid"),
+        source="a Swedish university's trial of the liquid, by its abstract",
+        standing="published",
     ),
     "leaks": advice(
         "Drain it, stand it in a tray, and wipe up with gloves on. A bin that leaks lets air in as "

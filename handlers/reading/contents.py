@@ -12,7 +12,7 @@ from handlers.reading.late import Late
 from handlers.reading.question import CRAFT, Question
 from handlers.reading.vocabulary import words_in
 
-CUES = words_in("fit fits room space full nitrogen salt sugar")
+CUES = words_in("fit fits room space full nitrogen salt sugar hold holds heavy go goes put take")
 _UNIT = r"(?:kgs?|kilos?|kilograms?|grams?|lbs?|pounds?|l|lit(?:re|er)s?|gallons?|quarts?|scraps)"
 _ROOM = Late(
     rf"\bhow (?:much|many) (?:more )?(?:{_UNIT} )?(?:more )?(?:of scraps )?(?:can |will |"
@@ -31,6 +31,14 @@ _HEAVY = Late(
     r"\bwhat (?:does|do|will|would|can|could|might)\b.{0,20}\bfull\b.{0,40}\bweighs?\b"
 )
 _WEIGH = words_in("heavy weigh weighs weight")
+_HOLDS = Late(
+    r"^ (?:(?:and|so|ok|bot|,) )*how (?:heavy (?:is|are)|(?:many (?:kilos?|kgs?|kilograms?|pounds?|"
+    r"lbs?)|much(?: (?:food|scraps|weight|waste))?) (?:can |will |do |does )?(?:go(?:es)?|fits?|i "
+    r"put|we put)?(?: in| into)?) ?(?:a |an |the |one |of )*[\d.,]+ ?(?:l|litres?|liters?|gallons?|"
+    r"gal)(?: (?:bin|bucket|pail|tub|drum|caddy|one))?"
+    r"(?: (?:hold|holds|take|takes|weigh|carry|fit))?(?: when full| full)?(?: \?)? $"
+)
+"""What fits into a vessel of a size, by weight."""
 _FED = words_in("add put feed throw chuck give collect get make bring")
 _ELSEWHERE = words_in("fridge freezer car boot bag oven soil bread bed soup sauce dish trench hole")
 
@@ -42,8 +50,9 @@ def asks_contents(q: Question) -> Ask | None:
     name = next((ref.name for ref in q.bins() if ref.name is not None), None)
     ours = name is not None or q.to_bot or q.message.context.after_bot or q.has(CRAFT)
     it = "it" in q.words and not q.items()
-    if q.has(_WEIGH) and _HEAVY.search(q.text) and (ours or "it" in q.words):
-        sizes = q.amounts("volume")
+    sizes = q.amounts("volume")
+    heavy = q.has(_WEIGH) and _HEAVY.search(q.text) and (ours or "it" in q.words)
+    if heavy or (sizes and _HOLDS.search(q.text)):
         return Ask(
             topic="full",
             what="weight",

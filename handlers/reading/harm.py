@@ -19,6 +19,7 @@ from handlers.reading.harmcases import (
     TOLD_NEAR,
 )
 from handlers.reading.harmcases import CUES as CASE_CUES
+from handlers.reading.harmtea import with_tea_named
 from handlers.reading.harmwords import (
     BLEACH,
     BREATHED,
@@ -36,6 +37,7 @@ from handlers.reading.harmwords import (
     IS_IT_SAFE,
     IS_MOULD_BAD,
     MEASURED,
+    MIGHT_ILL,
     MIXED,
     NEAT,
     NOT_OF_JARS,
@@ -81,7 +83,7 @@ CUES = (
 def harm(message: Message) -> Iterator[Found]:
     """What a message tells of or asks about that can hurt, each hazard once."""
     said: set[object] = set()
-    for phrase in phrases(message):
+    for phrase in map(with_tea_named, phrases(message)):
         ours = _is_ours(phrase)
         hazard = _told(phrase, ours=ours) or _next(phrase)
         if hazard and hazard not in said:
@@ -122,7 +124,8 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
         near = TOLD_NEAR if _is_near(phrase, ours=ours) else ()
         for hazard, pattern in near + TOLD + (TOLD_OURS if ours else ()):
             if pattern.search(text):
-                return hazard
+                might = hazard == "ill after" and MIGHT_ILL.search(text) is not None
+                return "germs" if might else hazard
     if not _is_other_drink(text) and not _is_of_preserves(phrase):
         if BY_ANIMAL.search(text) and (ours or phrase.message.liquid()):
             return "swallowed by an animal"

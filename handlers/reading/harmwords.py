@@ -51,8 +51,10 @@ _PERSON = (
     r"(?:i|we|he|she|they|you|child|children|kids?|toddlers?|baby|boys?|girls?|son|daughter|"
     r"grand\w+|someone|somebody|anyone|anybody|qmember|husband|wife|neighbou?rs?|friend|mum|dad|"
     r"mother|father|brother|sister|pupils?|students?|nephew|niece|man|woman|lad|wee one|little one|"
-    r"people|person|guests?|visitors?|(?:room|house|flat|class|work)mates?|uncle|aunt(?:ie|y)?|cousin|"
+    r"people|person|guests?|visitors?|(?:room|house|flat|class|work)mates?|uncle|aunt(?:ie|y)?|"
+    r"cousin|"
     r"gran(?:ny|dad|dpa)?|nana?|partner|colleague|volunteer|teacher|teen(?:ager)?|twins?|babysitter|"
+    r""
     r"nanny|caretaker|cleaner|tenant|lodger|landlord|landlady|dad|daddy|mummy|mom|mommy|wean)"
 )
 _ANIMAL = (
@@ -83,7 +85,17 @@ BY_PERSON = Late(
     rf"{_FROM_BIN}|from the (?:drip )?(?:tray|tap|spigot|jug))\b"
 )
 BY_MISTAKE = Late(r"\b(?:by (?:mistake|accident)|accident(?:al)?ly|mistakenly)\b")
+_ILL_AFTER = (
+    r"\b(?:fever|feverish|ill|sick|cough(?:ing)?|headache|vomit\w*|throwing up|diarrh\w+|rash|"
+    r"poorly|unwell|short of breath|wheez\w+|dizzy|nause\w+)\b.{0,30}\b(?:after|since|from)\b"
+)
 TOLD: tuple[tuple[Hazard, Late], ...] = (
+    ("ill after", Late(
+        rf"{_ILL_AFTER} (?:\w+ ){{0,5}}?(?:turn|dig|turned|turning|digging|dug|handled|handling|"
+        rf"mixing|mixed|"
+        r"spread|spreading|sieving|sieved|shovelling|shoveling|forking|forked|emptying|emptied) "
+        r"(?:\w+ ){0,2}?(?:compost|heap|"
+        r"soil|bed|trench|potting mix)\b")),
     ("swallowed", Late(
         rf"\bmistook (?:\w+ ){{0,2}}?{_LIQUID} for\b.{{0,40}}\b(?:drank|had|sipped|tasted)\b")),
     ("in the eye", Late(rf"\b{_STUFF}\b.{{0,40}}\b(?:in|into) (?:{_WHOSE} ){{1,3}}eyes?\b")),
@@ -143,10 +155,7 @@ TOLD_OURS: tuple[tuple[Hazard, Late], ...] = (
         rf"\b{_STUFF}\b.{{0,40}}\b(?:on|over|down|onto) (?:{_WHOSE} )(?:bare )?(?:hands?|skin|"
         rf"arms?|"
         r"legs?|face|foot|feet|fingers?|lips?|clothes)\b")),
-    ("ill after", Late(
-        r"\b(?:fever|feverish|ill|sick|cough(?:ing)?|headache|vomit\w*|throwing up|diarrh\w+|rash|"
-        r"poorly|unwell|short of breath|wheez\w+|dizzy|nause\w+)\b.{0,30}\b(?:after|since|"
-        r"from)\b")),
+    ("ill after", Late(_ILL_AFTER)),
     ("pipe or cable", Late(
         r"\b(?:hit|struck|cut|damaged|nicked|broke|burst|severed|went through|dug (?:through|into))"
         r" (?:a|the|an|some|what looks like a) (?:\w+ ){0,2}?(?:pipe|cable|main|wire|line)\b")),
@@ -161,7 +170,11 @@ BLEACH = Late(r"\b(?:bleach|bleached|chlorine|hypochlorite|disinfectant)\b")
 MIXED = Late(
     r"\b(?:mixed|poured|put|added|tipped|chucked|threw|splashed|dumped|combined) (?:\w+ ){0,4}?"
     rf"(?:bleach|chlorine)\b(?=.*\b(?:{_LIQUID}|ferment|scraps|bin|bucket|qbin|pail|tray)\b)|"
-    rf"\bmixed (?:\w+ ){{0,3}}{_LIQUID} (?:\w+ ){{0,2}}(?:with|and) (?:\w+ )?bleach\b"
+    rf"\bmixed (?:\w+ ){{0,3}}{_LIQUID} (?:\w+ ){{0,2}}(?:with|and) (?:\w+ )?bleach\b|"
+    rf"\b(?:bleach|chlorine) and (?:the )?{_LIQUID} (?:got |were |have )*mixed\b|"
+    r"^(?:(?:i|we|he|she|they|qmember|somebody|someone|have|has|just|accidentally|stupidly|and|"
+    r"think|may|might) )*(?:mixed|diluted|thinned) (?:it|this|that|some|some of it) "
+    r"(?:with|and|into) (?:\w+ ){0,2}?bleach(?: by (?:mistake|accident)| accidentally| qday)?$"
 )
 WASHED = Late(
     r"\b(?:washed|cleaned|scrubbed|rinsed|swilled|sprayed)\b.{0,30}\bwith (?:\w+ )?bleach\b"
@@ -205,6 +218,11 @@ GERMS = Late(
     r"\b(?:botulism|botulinum|botulin|salmonella|listeria|e ?\.? ?coli|pathogens?|germs|"
     r"food poisoning|leptospirosis)\b"
 )
+MIGHT_ILL = Late(
+    r"^(?:(?:and|so|but|or) )*(?:can|could|will|would|might|may|do|does) (?:\w+ ){1,2}?(?:get|fall|"
+    r"become|make (?:me|us|you|people|one|anyone)) (?:ill|sick|poorly|unwell|food poisoning)\b"
+)
+"""Nobody is ill: it is asked whether one could be."""
 _THEY = rf"(?:(?:the|my|our) )?(?:it|i|we|qmember|{_PERSON}|{_ANIMAL})"
 WHAT_NEXT = Late(
     rf"^(?:and |but |so )?{_THEY} (?:still )?(?:seems?|looks?|feels?|is|are|'s|'re) (?:to be )?"

@@ -27,6 +27,7 @@ CUES = (
     *("ants outside", "roaches", "woodlice", "bran went", "bran gone", "bran turned", "bran has"),
     *("bran is", "bran's", "bran got", "starter went", "starter has", "starter is", "starter's"),
     *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
+    *("factory", " tea "),
 )
 
 _LEAD = (

@@ -251,7 +251,8 @@ def _further_bins(
             by_one_word=alone and context.in_room,
         )
     beside = context.in_room and bool(known or found)
-    if context.bins and (beside or not _COLOURS_AND_PLACES.isdisjoint(norms)):
+    coloured = context.bins or (context.in_room and not TOLD_BY.isdisjoint(norms))
+    if coloured and (beside or not _COLOURS_AND_PLACES.isdisjoint(norms)):
         there = (*known, *found)
         more = more_bins(words, norms, there, called | indexes(found), by_one_word=beside)
         found += [by_known_name(ref, context.bins) for ref in more]

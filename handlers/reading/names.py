@@ -13,6 +13,7 @@ from handlers.reading.binwords import (
     PLAIN_FOLLOWERS,
     BinRef,
 )
+from handlers.reading.longnames import before_owner
 from handlers.reading.spans import indexes
 from handlers.reading.unitwords import unit_starts
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
@@ -34,6 +35,8 @@ def known_bins(
     for mark in book_of(bins, ()).find(norms):
         if out and mark.start < out[-1].end:
             continue  # "the shed bin 3 kg": the word for bin is spoken for
+        if norms[mark.start - 1 : mark.start] == ["'"] and before_owner(words, norms, mark.start):
+            continue  # "the kids' garden bin" beside a bin called garden
         ref = _known(norms, mark.start, mark.end, mark.value)
         if ref is not None:
             out.append(ref)

@@ -9,10 +9,9 @@ from handlers.reading.binwords import (
     BIN_WORDS,
     COLOURS,
     GENERIC,
-    PLACE_NAMES,
-    TOLD_BY,
     BinRef,
 )
+from handlers.reading.longnames import in_full, names_bin
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
 from handlers.reading.writtenbins import ARTICLES, called_by, joined, written, written_oddly
@@ -75,12 +74,12 @@ def _two_of_one_word(
     words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
 ) -> list[BinRef]:
     """ "The blue and purple bins": two names before one word for bin; a known one is found."""
-    if i < 4 or norms[i - 2] not in ("and", "&") or not _names(words[i - 1], i - 1, taken):
+    if i < 4 or norms[i - 2] not in ("and", "&") or not names_bin(words[i - 1], i - 1, taken):
         return []
     second = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
     if i - 3 in taken:
         return [second]
-    if norms[i - 4] not in ("the", "our") or not _names(words[i - 3], i - 3, taken):
+    if norms[i - 4] not in ("the", "our") or not names_bin(words[i - 3], i - 3, taken):
         return []
     return [BinRef(i - 3, i - 2, words[i - 3].text, plain=True), second]
 
@@ -133,11 +132,8 @@ def _said(
         return BinRef(i, i + 1, None, plain=True)
     if before == "own":
         return _had(words, norms, i, taken)
-    return (
-        _numbered(words, norms, i, taken)
-        or _with_number(words, norms, i, taken)
-        or _worded(words, norms, i, taken)
-    )
+    numbered = _numbered(words, norms, i, taken) or _with_number(words, norms, i, taken)
+    return numbered or in_full(_worded(words, norms, i, taken), words, norms, taken)
 
 
 def _worded(words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]) -> BinRef:
@@ -146,7 +142,7 @@ def _worded(words: Sequence[Word], norms: Sequence[str], i: int, taken: frozense
     start = i
     if before in vocabulary() and _is_new_name(norms, i):
         return BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
-    while start > max(0, i - 2) and _names(words[start - 1], start - 1, taken):
+    while start > max(0, i - 2) and names_bin(words[start - 1], start - 1, taken):
         start -= 1
     if start < i and norms[start] == "'s":
         start += 1
@@ -183,6 +179,12 @@ def _with_number(
     words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
 ) -> BinRef | None:
     """ "The plot 7 bin", "the b12 bin": one that is called by a word and a number."""
+    if flat := _with_letter(words, norms, i, taken):
+        return flat
+    if norms[i - 3 : i - 1] == ["no", "."] and norms[i - 4 : i - 3] and norms[i - 4] in ARTICLES:
+        number = norms[i - 1] if words[i - 1].kind == "number" else ""
+        short = number.isdecimal() and len(number) <= DIGITS
+        return BinRef(i - 3, i + 1, f"{norms[i]} {number}", plain=True) if short else None
     if i < 2 or words[i - 1].kind != "number" or words[i - 2].kind != "word":
         return None
     number = norms[i - 1]
@@ -197,6 +199,25 @@ def _with_number(
     if norms[i - 2] in ("number", "no", "nr"):
         return BinRef(i - 2, i + 1, f"{norms[i]} {number}", plain=True)  # "the number 5 bin"
     return BinRef(i - 2, i + 1, written(words, i - 2, i), plain=True)
+
+
+def _with_letter(
+    words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
+) -> BinRef | None:
+    """ "The flat 3b bin", "the 3b bin": a number with a letter right behind it."""
+    if i < 3 or not joined(words, i - 1) or words[i - 2].kind != "number":
+        return None
+    number, letter = words[i - 2 : i]
+    if len(letter.text) != 1 or not letter.text.isalpha() or not number.text.isdecimal():
+        return None
+    at = i - 2
+    if not taken.isdisjoint(range(at, i)) or len(number.text) > DIGITS:
+        return None
+    if norms[at - 1] not in ARTICLES and words[at - 1].kind == "word" and at >= 2:
+        at -= 1
+    led = norms[at - 1] in ARTICLES and (at not in taken)
+    called = norms[at] not in GENERIC or words[at].kind == "number"
+    return BinRef(at, i + 1, written(words, at, i), plain=True) if led and called else None
 
 
 DIGITS = 3
@@ -222,12 +243,6 @@ def _owner(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None
     if i < 2 or norms[i - 1] != "'s" or norms[i - 2] in ("it", "that", "he", "she", "who"):
         return None
     return BinRef(i - 2, i + 1, f"{words[i - 2].text}'s", plain=True)
-
-
-def _names(word: Word, index: int, taken: frozenset[int]) -> bool:
-    if index in taken or word.kind != "word" or word.norm in GENERIC:
-        return False
-    return word.norm not in vocabulary() or word.norm in PLACE_NAMES | TOLD_BY
 
 
 _TELLING = words_in(

@@ -18,6 +18,8 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     if mark.end - mark.start > 1:
         return False
     before = norms[mark.start - 1] if mark.start else ""
+    if norms[mark.start] == "compost" and _is_composting(norms, mark.start, behind):
+        return True
     if _is_verb_here(norms[mark.start], behind) or (norms[mark.start] == "mayo" and before == "de"):
         return True  # "stock is left", "cinco de mayo"
     if norms[mark.start] == "marge" and (before in _CALLED or not _DOING.isdisjoint(behind)):
@@ -27,6 +29,25 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
     whose = before in _WHOSE or (bool(behind) and behind[0] in _BROKE)
     return coloured or (norms[mark.start] in _BODY and whose)
+
+
+def _is_composting(norms: Sequence[str], i: int, behind: Sequence[str]) -> bool:
+    """ "Can we compost fish?", "on the compost heap": what people do, and where; no scraps."""
+    if not behind or behind[0] in _HEAPS:
+        return bool(behind)
+    if behind[0] in _NO_OBJECT:
+        return False
+    before, asked = norms[i - 1 : i], norms[max(0, i - 4) : i]
+    if before == ["to"]:
+        return not _MAY_DO.isdisjoint(asked)
+    return bool(before) and before[0] in _WE and not _MODALS.isdisjoint(asked)
+
+
+_HEAPS = words_in("heap heaps pile piles")
+_NO_OBJECT = words_in("in into to from on and or , . ? !")
+_MAY_DO = words_in("ok okay legal safe halal kosher allowed possible able fine good alright how")
+_WE = words_in("i we you one people they")
+_MODALS = words_in("can could may should must do shall would cant")
 
 
 def _is_who_or_shape(norms: Sequence[str], mark: Mark) -> bool:

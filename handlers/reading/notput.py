@@ -7,6 +7,7 @@ would be no answer to it. So it is where trouble is read and nothing of trouble 
 from collections.abc import Sequence
 
 from handlers.reading.acts import Act, Ask
+from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
@@ -28,13 +29,14 @@ _IN_PLACE = Late(
     r"\bkills? (?:\w+ ){1,2}?seeds?\b|\bdigs? up\b|\b(?:legal|law|rules?) (?:about|on|to bury)\b|"
     r"\borange (?:stuff|growth|fuzz|fur|spots|dust|mould|patches)\b"
 )
+_IN_GROUND = Late(r"\bin (?:the |our |my |heavy |wet |sandy )*(?:clay|sand|gravel)\b")
 _INTO = Late(
     r"\b(?:go|goes|going|went|put|chuck|throw|add) (?:\S+ ){0,5}?(?:in|into)\b(?! (?:place|the "
     r"ground|soil|my garden|the garden))"
 )
 _CUES = _OTHERWISE | words_in(
-    "for on around near under round beside next between among place long squash mash lime non "
-    "non-veg put plants orange kill kills dig digs legal law rule rules"
+    "clay sand gravel for on around near under round beside next between among place long squash "
+    "mash lime non non-veg put plants orange kill kills dig digs legal law rule rules"
 )
 _WRONG = words_in(
     "wrong bad smell smells smelly stink stinks stinky reek reeks stench trouble problem problems "
@@ -64,7 +66,7 @@ def _is_not_put(act: Ask, message: Message) -> bool:
     if act.topic != "allowed" or not message.has(_CUES) or any(b.plain for b in message.bins):
         return False
     text = f" {' '.join(message.norms)} "
-    if _IN_PLACE.search(text):
+    if _IN_PLACE.search(text) or _IN_GROUND.search(text):
         return True
     if _INTO.search(text):
         return False
@@ -83,14 +85,43 @@ _NO_MIX = Late(
     r"in\b|\b(?:allowed|legal|permitted) to (?:give|sell|use)\b"
 )
 _NOT_MIXED = words_in("often change set in allowed legal permitted")
+_THINNED = words_in(
+    "water watering liquid juice leachate tea runoff mix thin thinned part parts ratio strength "
+    "strong weak plants drain drained"
+)
+
+
+def _is_of_a_bins_size(act: Ask, message: Message) -> bool:
+    """ "How many people can use a 20 L bin?": litres of a vessel, and nothing to be thinned."""
+    if act.use or act.parts or act.liquid_l or not message.has(BIN_WORDS):
+        return False
+    if message.has(_THINNED) or any(norm.startswith("dilut") for norm in message.norms):
+        return False
+    volumes = [a for a in message.amounts if a.quantity == "volume"]
+    return bool(volumes) and all(
+        a.size or not BIN_WORDS.isdisjoint(message.norms[a.end : a.end + 2]) for a in volumes
+    )
+
+
+_UNIT = r"(?:kg|kgs|kilos?|kilograms?|litres?|liters?|l|lbs?|pounds?|gallons?|grams?|g)"
+_CONVERTED = Late(
+    rf"\bhow (?:many|much) {_UNIT} (?:is|are|does|do|make|makes|in|weigh)\b|"
+    rf"\bhow (?:many|much) (?:is|are) .{{1,30}} in {_UNIT}\b"
+)
+"""What a measure is in another, with no starter named."""
 _WEIGHED = Late(r"\bhow (?:much|heavy) (?:does|do|is|are|would)\b.*\b(?:weigh|heavy)\b")
 _WEIGHING = words_in("weigh heavy")
 
 
 def _is_no_amount(act: Ask, message: Message) -> bool:
     """Whether no mix and no dose is asked: how often, how to set it, what scraps weigh."""
+    bran = message.bran(0, len(message.norms))
+    if act.topic == "dilution" and _is_of_a_bins_size(act, message):
+        return True
     if act.topic == "dilution":
         return message.has(_NOT_MIXED) and _NO_MIX.search(" ".join(message.norms)) is not None
-    if act.topic != "dose" or not message.has(_WEIGHING) or message.bran(0, len(message.norms)):
+    if act.topic == "dose" and not bran and _CONVERTED.search(" ".join(message.norms)):
+        return True
+    if act.topic != "dose" or not message.has(_WEIGHING) or bran:
         return False
     return _WEIGHED.search(" ".join(message.norms)) is not None

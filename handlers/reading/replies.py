@@ -10,6 +10,7 @@ from handlers.reading.acts import (
     Decline,
     Done,
     Later,
+    Layer,
     Offer,
     Retract,
     Set,
@@ -33,7 +34,14 @@ from handlers.reading.doerright import another_did, shared_with
 from handlers.reading.finished import finished
 from handlers.reading.flatly import CUES as OF_ANSWERS
 from handlers.reading.flatly import flat_answer, put_off_by
-from handlers.reading.leaning import adds, another_doer, another_number, more, with_figure
+from handlers.reading.leaning import (
+    adds,
+    another_doer,
+    another_number,
+    more,
+    spoken_of,
+    with_figure,
+)
 from handlers.reading.lessened import OFF, lessened
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
@@ -137,10 +145,23 @@ def _retract(message: Message) -> Retract | None:
 _CHANGES = words_in("undo correction change edit")
 
 
-def of_scraps(act: Retract, message: Message) -> Retract:
-    """ "Scratch the bread": the record is called by what went in with it."""
+def of_scraps(act: Retract, message: Message) -> Retract | None:
+    """ "Scratch the bread": the record is called by what went in with it; None for "forget the
+    fish" where the talk is on no fish, which is said of a supper too.
+    """
     if not message.context.in_room:
         return act
+    called = _called_by_scraps(act, message)
+    if _FORGETTING.isdisjoint(message.norms) or message.bot:
+        return called
+    last = spoken_of(message)
+    held = (last.materials or {}) if isinstance(last, Layer) else {}
+    if called.materials:
+        return called if not called.materials.keys().isdisjoint(held) else None
+    return called if isinstance(last, Layer) or not message.items else None
+
+
+def _called_by_scraps(act: Retract, message: Message) -> Retract:
     for item in message.items:
         led = item.start
         while led and message.norms[led - 1] in _LEADS:
@@ -153,9 +174,10 @@ def of_scraps(act: Retract, message: Message) -> Retract:
 
 _STRIKING = words_in(
     "scratch strike delete remove cancel erase drop undo scrap out unlog take leave pull cross rub "
-    "knock"
+    "knock forget ignore disregard"
 )
-_LEADS = words_in("the that my last layer of record entry")
+_FORGETTING = words_in("forget ignore disregard")
+_LEADS = words_in("the that my last layer of record entry about")
 
 
 def _amend(message: Message) -> Amend | None:

@@ -76,7 +76,11 @@ def more_bins(
     out: list[BinRef] = []
     for i, norm in enumerate(norms):
         lead = i - 1 if i and norms[i - 1] not in _ARTICLES else i - 2
-        if lead < 0 or norms[lead] not in _LEADS or i in taken or not _ends(words, norms, i + 1):
+        if lead < 0 or norms[lead] not in _LEADS or i in taken:
+            continue
+        measured = norms[lead] in _DRAWN and i + 1 in taken  # "drained blue half a litre"
+        placed = norms[lead] == "buried" and not _PLACED.isdisjoint(norms[i + 1 : i + 2])
+        if not (measured or placed or _ends(words, norms, i + 1)):
             continue
         new = by_one_word and _is_new(words[i])
         if not (norm in TOLD_BY or (ends and (new or norm in PLACE_NAMES))):
@@ -146,8 +150,10 @@ _ARTICLES = frozenset({"the", "our"})
 _PUT = frozenset({"in", "into", "to"})
 _STOPS = frozenset(".!?;\n")
 _SHARES = words_in("half quarter quarters third thirds rest remainder most")
-_DONE = words_in("sealed closed drained buried tapped")
+_DONE = words_in("sealed closed drained buried tapped started")
 """What is done to a bin that stands right behind it."""
+_PLACED = words_in("under in by beside near behind at")
+"""Before the place where a bin was buried."""
 _LEADS = _AND | _TO | _PUT | _DONE | {","}
 """Before a bin that is told by a colour, a place or a new word, or before its article."""
 

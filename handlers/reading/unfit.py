@@ -87,7 +87,8 @@ _AMONG = Late(
 """What was among the scraps that went in."""
 _HOW = Late(r"^(?:and |so )?(?:how|what|when|where|who|why|which)\b(?! about)")
 _NO_THING = Late(
-    r"\b(?:not|should|is|are|you|i|we|it|any ?one|any ?body|some ?one|some ?body|who|he|she|they)\b"
+    r"\b(?:not|should|is|are|you|i|we|it|any ?one|any ?body|some ?one|some ?body|who|he|she|they|"
+    r"factory|heaps?|piles?)\b|^in\b"
 )
 _VESSEL_OF = Late(
     r"^.*\b(?:bucket|bag|tub|jar|box|can|tin|pot|bowl|tray|caddy|container|cup|glass|pail|"

@@ -3,7 +3,7 @@
 import pytest
 
 from handlers.reading.actjson import as_json
-from handlers.reading.acts import Amend, Drain, Layer, Open, Retract, Seal, Set
+from handlers.reading.acts import Amend, Bury, Drain, Layer, Open, Retract, Seal, Set
 from handlers.reading.plans import read
 from tests.reading.context import acts, group
 
@@ -322,3 +322,63 @@ def test_the_next_in_a_row_of_bins_is_begun_by_its_number() -> None:
 )
 def test_where_it_stands_names_a_new_bin_that_has_no_other_name(text: str, name: str) -> None:
     assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "bins"),
+    [
+        ("added 2 kg to blue", Layer, ["blue"]),
+        ("added 2 kg to red, 1 kg to blue", Layer, ["red", "blue"]),
+        ("2 kg of bread into yellow", Layer, ["yellow"]),
+        ("sealed blue", Seal, ["blue"]),
+        ("drained green half a litre", Drain, ["green"]),
+        ("started green today", Open, ["green"]),
+        ("buried red under the pear tree", Bury, ["red"]),
+    ],
+)
+def test_a_first_bin_may_be_called_by_a_colour(text: str, kind: type, bins: list[str]) -> None:
+    told = read(text, group(in_room=True, bins=()))
+    assert all(isinstance(act, kind) for act in told)
+    assert [getattr(act, "bin", None) for act in told] == bins
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "added 2 kg of red cabbage",
+        "painted it blue",
+        "sealed the blue envelope",
+        "added 2 kg to green waste",
+        "feeling blue today",
+        "2 kg of green",
+    ],
+)
+def test_a_colour_of_anything_else_is_no_first_bin(text: str) -> None:
+    told = read(text, group(in_room=True, bins=()))
+    assert not [act for act in told if getattr(act, "bin", None)]
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("opened the kids' garden bin, 19 L", "kids' garden"),
+        ("added 2 kg to the kids' garden bin", "kids' garden"),
+        ("opened the St. Mary's bin, 15 L", "St. Mary's"),
+        ("2 kg of rice in the St. Mary's bin", "St. Mary's"),
+        ("opened the No. 7 bin, 12 L", "bin 7"),
+        ("opened the flat 3b bin, 12 L", "flat 3b"),
+        ("sealed the flat 4b bin", "flat 4b"),
+        ("drained the 3b bin", "3b"),
+        ("opened the school yard north bin, 20 L", "school yard north"),
+        ("opened the Seau de la cour bin, 12 L", "Seau de la cour"),
+        ("opened the old garden bin, 12 L", "garden"),
+        ("opened the new shared 20 L garden bin", "garden"),
+        ("put 2 kg from the kids' lunch boxes in the garden bin", "garden"),
+        ("put 2 kg in the 20l bin", None),
+    ],
+)
+@pytest.mark.parametrize("bins", [("shed",), ("shed", "garden")])
+def test_a_name_is_not_shortened(text: str, name: str | None, bins: tuple[str, ...]) -> None:
+    (act,) = read(text, group(in_room=True, bins=bins))
+    assert isinstance(act, Layer | Open | Seal | Drain)
+    assert act.bin == name

@@ -105,6 +105,32 @@ def test_an_amount_leans_on_what_was_last_written_down(
     assert acts(text, after_bot=True, last=last) == (act,)
 
 
+_BREAD = Layer(mass_kg=3.0, materials={"grain": 1.0})
+_REMINDER = Done()
+
+
+@pytest.mark.parametrize(
+    ("text", "last", "struck"),
+    [
+        ("forget the bread", _BREAD, True),
+        ("forget about the bread", _BREAD, True),
+        ("ignore the bread", _BREAD, True),
+        ("scratch the bread", _BREAD, True),
+        ("forget that", _BREAD, True),
+        ("forget the peelings", _BREAD, False),
+        ("forget about the fish", _BREAD, False),
+        ("forget the fish", None, False),
+        ("forget the bread", _REMINDER, False),
+        ("forget about the scraps", _REMINDER, False),
+    ],
+)
+def test_food_to_be_forgotten_strikes_what_holds_it_and_no_other_record(
+    text: str, last: Act | None, struck: bool
+) -> None:
+    read = acts(text, last=last, after_bot=True, in_room=True)
+    assert any(isinstance(act, Retract) for act in read) == struck
+
+
 @pytest.mark.parametrize("text", ["no liquid at all", "no idea", "no smell", "no 2"])
 def test_what_is_not_there_is_no_refusal(text: str) -> None:
     assert not any(isinstance(act, Decline) for act in acts(text, after_bot=True))
