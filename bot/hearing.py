@@ -24,7 +24,7 @@ from handlers import (
 from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
-from handlers.reading.acts import Act, Amend, Ask, Retract
+from handlers.reading.acts import Act, Amend, Ask, Observe, Retract
 from handlers.reading.arranged import CallOff, Plan
 from handlers.reading.arranged import Moved as DateMoved
 from handlers.reading.inthetalk import SmallTalk, may_answer, small_talk
@@ -332,7 +332,8 @@ class Hearing:
             self.asks = not turn.refers_to and asks_neighbours(reading, acts)
             acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk, turn)
             if not doubted:
-                self.talked = small_talk(heard.body, context, acts)
+                unkept = all(isinstance(act, Observe) and act.soil for act in acts)
+                self.talked = small_talk(heard.body, context, () if unkept else acts)
             for act in doubted:
                 await self._take_up(await asked_first(act, turn), turn)
         members = await self.book.members()

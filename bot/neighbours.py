@@ -10,7 +10,7 @@ from bot.talk import REMINDERS, TALK_GOES_ON, Talk
 from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Layer, Retract, Unsure
-from handlers.reading.amidtalk import is_of_the_bins
+from handlers.reading.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.arranged import Plan
 from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaning, of_the_book
 from handlers.reading.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
@@ -66,6 +66,7 @@ async def not_among_others(
     if await _is_among_others(said, talk):
         return []
     of_food = all(isinstance(act, Ask) and act.topic == "allowed" for act in acts)
+    of_food = of_food and only_names_food(reading.message)
     return [] if of_food and await _is_behind_a_record(said, talk) else list(acts)
 
 

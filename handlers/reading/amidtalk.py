@@ -3,6 +3,7 @@
 from handlers.reading.acts import Ask, Topic
 from handlers.reading.message import Message
 from handlers.reading.neighbours import BOOKED, CRAFT
+from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
 _NAMED = (
@@ -81,3 +82,11 @@ def _asks_what_goes_in(message: Message) -> bool:
         own = _NAMED_FOR["allowed"]
         return any(item.scrap for item in message.items) or not words.isdisjoint(own | _NAMED)
     return not words.isdisjoint(_RULED | _NAMED)
+
+
+def only_names_food(message: Message) -> bool:
+    """ "And lemon?", "flour?": a food and no more, which may go on from a list as well."""
+    return _BESIDE_FOOD.issuperset(unheld(message.norms, indexes(message.items)))
+
+
+_BESIDE_FOOD = words_in("and or with some a the also maybe hm hmm oh , ? . !")

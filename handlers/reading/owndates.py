@@ -25,10 +25,11 @@ CUES = (
     "reschedule",
 )
 
-_BEFORE = (
-    r"(?:(?:hey|hi|hello|ok|so|also|and|then|please|pls|plz|kindly|can you|could you|would you|"
-    r"will you|can we|,|:|-|just|dont forget to|remember to|i want you to|id like you to) )*"
+_LEADS = (
+    r"hey|hi|hello|ok|so|also|and|then|please|pls|plz|kindly|can you|could you|would you|"
+    r"will you|can we|,|:|-|just|dont forget to|remember to|i want you to|id like you to"
 )
+_BEFORE = rf"(?:(?:{_LEADS}) )*"
 _ALL = r"(?:us|everyone|everybody|all|all of us|the group|people|the lot of us)"
 _REMIND = Late(
     rf"{_BEFORE}remind (?P<who>me|{_ALL}|qmember)(?: (?:please|pls|,|all))*"
@@ -81,6 +82,12 @@ _MAKE = Late(
     rf"{_BEFORE}make (?:the|our|my|that) (?P<rest>\S+(?: \S+){{0,6}}?)(?: one| reminder)?"
     r"(?: to| for| on| be)* instead(?: please)?"
 )
+_MAKE_IT = Late(
+    rf"(?:(?:{_LEADS}|no|nope|actually|oh|oops|sorry|wait|i mean|i meant|better) )*"
+    r"(?:make (?:it|that|this)(?: one)?|(?:it|that) (?:should|is to) be)?"
+    r"(?: (?:to|for|on|be|instead|please|rather|,))*"
+)
+"""Right behind a reminder: its day or hour, and no more said than that it is another."""
 _INSTEAD = Late(
     rf"{_BEFORE}(?P<rest>\S+(?: \S+){{0,6}}?)(?: reminder)?(?: to| until| for)* instead"
     r"(?: please| from now on)*"
@@ -236,6 +243,9 @@ _GENERAL = words_in(
 def _moved(text: _Text, when: When | None) -> Moved | None:
     if when is None:
         return None
+    leaning = text.text and text.message.context.on_reminder
+    if leaning and _MAKE_IT.fullmatch(text.text):
+        return Moved(words="", first=when.first, rule=when.rule, hour=when.hour)
     match = _MOVE.fullmatch(text.text.removesuffix(" instead"))
     match = match or _MAKE.fullmatch(text.text)
     match = match or (_INSTEAD.fullmatch(text.text) if when.rule else None)

@@ -148,6 +148,8 @@ def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
         readers.insert(0, harm)  # "she threw up" is of whoever swallowed of it
     if handing not in readers and (context.on_offer or context.took or context.on_handover):
         readers.append(handing)  # "me!" answers only what is on offer
+    if own_dates not in readers and context.on_reminder:
+        readers.append(own_dates)  # "make it Saturday" moves only what was just set
     if not readers:
         return (), said
     found = list(_apart(one for reader in readers for one in reader(said.message)))

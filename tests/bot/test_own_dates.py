@@ -363,3 +363,27 @@ async def test_a_reminder_moved_puts_no_record_right(
     assert {act for act in after if after[act] != before[act]} == (
         set() if moved is None else {"date"} if moved else {"layer"}
     )
+
+
+@pytest.mark.parametrize(
+    ("said", "on"),
+    [
+        ("make it Saturday", date(2026, 3, 7)),
+        ("make it Saturday instead", date(2026, 3, 7)),
+        ("oh no, make that Saturday please", date(2026, 3, 7)),
+        ("it should be Saturday", date(2026, 3, 7)),
+        ("change it to Saturday instead", date(2026, 3, 7)),
+        ("see you on Saturday", date(2026, 3, 6)),
+        ("Saturday", date(2026, 3, 6)),
+    ],
+)
+async def test_it_is_what_was_set_last_that_is_moved(
+    room: TalkingRoom, said: str, on: date
+) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("2 kg of rice in the shed bin")
+    await room.says("remind us to wash the lids on Friday")
+    await room.says(said)
+    by_act = {entry.act: entry.on for entry in await room.standing()}
+    assert by_act["date"] == on
+    assert by_act["layer"] == by_act["open"]

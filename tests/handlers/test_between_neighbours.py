@@ -235,6 +235,14 @@ async def test_a_few_words_behind_our_answer_or_in_a_quiet_room_are_ours(
     assert len(await room.says(asked, who="cleo")) == 1
 
 
+@pytest.mark.parametrize("asked", ["is rice ok?", "are eggs allowed?", "can I put rice in too?"])
+async def test_a_whole_question_behind_anothers_record_is_ours(
+    room: TalkingRoom, asked: str
+) -> None:
+    await room.says("put 500 g of peel in the shed bin", who="bram")
+    assert len(await room.says(asked, who="cleo")) == 1
+
+
 @pytest.mark.parametrize("asked", ["and lemon?", "flour?"])
 async def test_a_food_behind_anothers_record_asks_nothing(room: TalkingRoom, asked: str) -> None:
     assert len(await room.says("put 500 g of peel in the shed bin", who="bram")) == 1

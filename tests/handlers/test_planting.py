@@ -86,9 +86,9 @@ async def test_what_was_measured_of_the_soil_alone_is_struck_out(
 
 
 async def test_a_measure_of_no_soil_of_ours_strikes_nothing(room: TalkingRoom) -> None:
+    await room.says("morning all", who="bram")
     await room.says("drained shed, 1 L")
     before = await room.standing()
     await room.says("the soil is 8 degrees")
-    (asked,) = await room.says("scratch that")
-    assert asked.body.endswith("Shall I strike it out?")
+    assert await room.says("scratch that") == []
     assert await room.standing() == before
