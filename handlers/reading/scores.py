@@ -31,7 +31,9 @@ class _ByFeature(dict[str, int]):
         told = self._told.get(feature)
         if told is None:
             return 0  # it is not kept: of these a talk has no end
-        lanes = (_hundredths(each[1:]) << _LANE * self._lane_of[each[0]] for each in told.split(" "))
+        lanes = (
+            _hundredths(each[1:]) << _LANE * self._lane_of[each[0]] for each in told.split(" ")
+        )
         self[feature] = weight = sum(lanes)
         return weight
 
