@@ -102,7 +102,7 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return _dictated(message) or told(message, scores_of(message))
+    return _dictated(message) or told(message)
 
 
 def _dictated(message: Message) -> tuple[Act, ...]:
@@ -110,7 +110,7 @@ def _dictated(message: Message) -> tuple[Act, ...]:
     dictated = as_report(message) if message.bot else None
     if dictated is None:
         return ()
-    return told(dictated, scores_of(dictated).with_told("layer", frozenset()))
+    return told(dictated, "layer")
 
 
 def _of_the_record(message: Message) -> tuple[Act, ...]:
@@ -163,7 +163,7 @@ def _told_anew(message: Message) -> tuple[Act, ...]:
         rest = read_message(f"no, {said.removeprefix('put ')}", context)
     if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
         return right
-    acts = told(rest, scores_of(rest))
+    acts = told(rest)
     if not any(kind_of(act) in RECORD_KINDS for act in acts):
         return ()
     anew = any(act.act in RECORD_KINDS for act in acts) or None
@@ -176,13 +176,16 @@ def _told_apart(message: Message) -> tuple[Act, ...]:
     if parts is None:
         return ()
     halves = [read_message(part, message.context) for part in parts]
-    acts = [told(half, scores_of(half)) for half in halves]
+    acts = [told(half) for half in halves]
     layers = all(half and all(isinstance(act, Layer) for act in half) for half in acts)
     return (*acts[0], *acts[1]) if layers else ()
 
 
-def told(message: Message, scores: Scores) -> tuple[Act, ...]:
-    """What the rules find and the scores believe, and what the scores are sure of besides."""
+def told(message: Message, surely: str | None = None) -> tuple[Act, ...]:
+    """What the rules find and the scores believe, and what the scores are sure of besides.
+
+    `surely` is a kind that is told whatever its score. A plain report needs no scores.
+    """
     context = message.context
     if context.in_room and (layers := straight(message)):
         return asked_first(without_untold(layers, message), message)
@@ -191,6 +194,15 @@ def told(message: Message, scores: Scores) -> tuple[Act, ...]:
     plain = plain_report(message)
     if plain and (acts := [act for act in records(message) if isinstance(act, plain)]):
         return tuple(acts if message.bins[0].name else completed(acts, message))
+    scores = scores_of(message)
+    if surely is not None:
+        scores = scores.with_told(surely, frozenset())
+    return _weighed(message, scores)
+
+
+def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
+    """What is told in words that may mean several things."""
+    context = message.context
     outright = _outright(message)
     by_word, rivals = _told_in_words(message)
     if by_word is not None:

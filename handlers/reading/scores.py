@@ -4,7 +4,7 @@
 The rules say what an act's fields are; the scores say whether it was told at all.
 """
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -28,14 +28,14 @@ class _ByFeature(dict[str, int]):
         self._lane_of = lane_of
 
     def __missing__(self, feature: str) -> int:
-        told = self._told[feature].split(" ")
-        lanes = (_hundredths(each[1:]) << _LANE * self._lane_of[each[0]] for each in told)
+        told = self._told.get(feature)
+        if told is None:
+            return 0  # it is not kept: of these a talk has no end
+        lanes = (
+            _hundredths(each[1:]) << _LANE * self._lane_of[each[0]] for each in told.split(" ")
+        )
         self[feature] = weight = sum(lanes)
         return weight
-
-    def of(self, features: Iterable[str]) -> Iterator[int]:
-        """The weights of those features that have one."""
-        return map(self.__getitem__, self._told.keys() & features)
 
 
 class _Weights(NamedTuple):
@@ -56,7 +56,7 @@ class _Weights(NamedTuple):
 
     def together(self, features: Iterable[str]) -> int:
         """What some features weigh together, for each kind in its lane."""
-        return sum(self.by_feature.of(features), _level(len(self.kinds)))
+        return sum(map(self.by_feature.__getitem__, features), _level(len(self.kinds)))
 
     def reached(self, together: int, limits: int) -> list[str]:
         """The kinds that reach their limits."""
