@@ -99,6 +99,8 @@ def leaning(act: Act | Plan, message: Message, since: Since) -> Leaning:
     told = act.guess[0] if isinstance(act, Unsure) and act.guess else act
     if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
         return Leaning.MEANT
+    if told is not act and since.nothing:
+        return Leaning.MEANT  # it is asked about as it is
     if isinstance(told, Amend) and _is_of_else(told, message):
         return Leaning.ANOTHERS
     if _stands_alone(told, message):
