@@ -129,7 +129,12 @@ def introduced(message: Message) -> Open | None:
     """
     if message.has(_WHOSE) and (one := _of_somebody(message)) is not None:
         return one
-    if not message.has(_BINS) or any(ref.known for ref in (*message.bins, *message.named)):
+    if not message.has(_BINS):
+        return None
+    asked = any(sentence.asked for sentence in message.sentences)
+    # bins that are known may be told again so
+    listed = message.norms[:3] in _LISTED and not message.items and not asked
+    if not listed and any(ref.known for ref in (*message.bins, *message.named)):
         return None
     verbs = [clause.verb.verb.plain for clause in message.clauses if clause.verb is not None]
     if any(clause.sense not in _TOLD for clause in message.clauses) or not _HAVING.issuperset(
@@ -174,6 +179,12 @@ _THEIRS = tuple(
     for verb in ("is", "'s")
 )
 _OF_WHOSE = _WHOSE | BIN_WORDS | words_in("is 's the a an one , . ! ( ) size of about")
+_LISTED = [
+    [whose, vessels, joint]
+    for whose in ("our", "the", "my")
+    for vessels in sorted(_BINS)
+    for joint in (":", "is", "are")
+]
 _DRAWING = words_in("drain draw tap collect fill pour empty take")
 _HAVING = words_in("have get be run use keep start open own")
 _TOLD = frozenset({"none", "did", "habit"})

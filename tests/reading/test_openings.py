@@ -151,3 +151,33 @@ def test_a_bin_told_to_be_somebodys_has_its_size(text: str, bins: tuple[str, ...
 )
 def test_what_else_is_told_of_somebodys_bin_is_no_size(text: str) -> None:
     assert not any(isinstance(act, Open) for act in acts(text, bins=("blue", "green")))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "our bins: larder 15 L, gate 25 L",
+        "the buckets are larder 15 L and gate 25 L",
+        "our bins: larder (15 L), gate (25 L)",
+    ],
+)
+def test_known_bins_are_listed_with_their_sizes(text: str) -> None:
+    told = acts(text, bins=("larder", "gate"))
+    assert [(a.bin, a.capacity_l) for a in told if isinstance(a, Open)] == [
+        ("larder", 15),
+        ("gate", 25),
+    ]
+    assert len(told) == 2
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "our bins: larder drained 3 L, gate 2 L",
+        "our bins gave 3 L from larder and 2 L from gate",
+        "our bins: larder 3 L of peelings, gate 2 L of bread",
+        "our bins: larder 15 L, gate 25 L?",
+    ],
+)
+def test_what_went_in_or_out_of_listed_bins_is_no_size(text: str) -> None:
+    assert not any(isinstance(act, Open) for act in acts(text, bins=("larder", "gate")))
