@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Drain, Layer, Open
 from handlers.reading.amounts import Amount
-from handlers.reading.binwords import BIN_WORDS
+from handlers.reading.binwords import BIN_WORDS, COLOURS
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.sizes import SMALLEST, is_shared_behind
@@ -105,15 +105,26 @@ def _ends_there(message: Message, i: int) -> bool:
 
 
 def _is_size_of(act: Act, opened: Open) -> bool:
-    """Whether a bin's size was taken for what was drawn from it."""
-    if not isinstance(act, Drain) or act.volume_l is None:
+    """Whether a bin's size was taken for what was drawn from it, or put in where one told of it."""
+    amiss = Drain | Layer if INTRODUCED in opened.rules else Drain
+    if not isinstance(act, amiss) or act.volume_l is None:
         return False
     return (act.bin, act.volume_l) == (opened.bin, opened.capacity_l)
 
 
 def introduced(message: Message) -> Open | None:
-    """ "Two bins here: kitchen 15 L, garage 30 L": the first of bins that nobody named before."""
-    if not message.has(_BINS) or any(ref.known for ref in (*message.bins, *message.named)):
+    """ "Two bins here: kitchen 15 L, garage 30 L": the first of bins that nobody named before.
+
+    So too the one bin that somebody tells to be theirs, with its size.
+    """
+    if message.has(_WHOSE) and (one := _of_somebody(message)) is not None:
+        return one
+    if not message.has(_BINS):
+        return None
+    asked = any(sentence.asked for sentence in message.sentences)
+    # bins that are known may be told again so
+    listed = message.norms[:3] in _LISTED and not message.items and not asked
+    if not listed and any(ref.known for ref in (*message.bins, *message.named)):
         return None
     verbs = [clause.verb.verb.plain for clause in message.clauses if clause.verb is not None]
     if any(clause.sense not in _TOLD for clause in message.clauses) or not _HAVING.issuperset(
@@ -127,6 +138,43 @@ def introduced(message: Message) -> Open | None:
     return Open(bin=name, capacity_l=size, on=message.today, rules=(INTRODUCED,))
 
 
+def _of_somebody(message: Message) -> Open | None:
+    """ "Mine is the blue one, 15 L", "my bin is the blue 15 L one": whose a bin is, and its size.
+
+    Nothing else may be told: "mine is the blue one, 15 L added" is no size.
+    """
+    norms = message.norms
+    volumes = [a for a in message.measured() if a.quantity == "volume" and a.value >= SMALLEST]
+    if len(volumes) != 1 or len(message.measured()) != 1 or message.items:
+        return None
+    if any(sentence.asked for sentence in message.sentences):
+        return None
+    size = volumes[0]
+    spans = {ref.name: (ref.start, ref.end) for ref in message.bins if ref.name is not None}
+    colours = {norms[i]: (i, i + 1) for i in range(size.start) if norms[i] in COLOURS}
+    if len(named := spans or colours) != 1:
+        return None
+    name, (start, end) = next(iter(named.items()))
+    rest = [n for i, n in enumerate(norms) if i not in indexes([size]) and not start <= i < end]
+    led = " ".join((*norms[:start], ""))
+    if size.start < start or not led.startswith(_THEIRS) or not _OF_WHOSE.issuperset(rest):
+        return None
+    return Open(bin=name, capacity_l=size.value, on=message.today, rules=(INTRODUCED,))
+
+
+_WHOSE = words_in("mine ours my our")
+_THEIRS = tuple(
+    f"{whose} {verb} "
+    for whose in ("mine", "ours", *(f"{o} {b}" for o in ("my", "our") for b in ("bin", "bucket")))
+    for verb in ("is", "'s")
+)
+_OF_WHOSE = _WHOSE | BIN_WORDS | words_in("is 's the a an one , . ! ( ) size of about")
+_LISTED = [
+    [whose, vessels, joint]
+    for whose in ("our", "the", "my")
+    for vessels in sorted(_BINS)
+    for joint in (":", "is", "are")
+]
 _DRAWING = words_in("drain draw tap collect fill pour empty take")
 _HAVING = words_in("have get be run use keep start open own")
 _TOLD = frozenset({"none", "did", "habit"})

@@ -136,3 +136,68 @@ def test_a_size_put_right_is_that_bins(text: str) -> None:
 def test_whose_a_bin_is_stands_behind_its_size(text: str, shared: list[bool | None]) -> None:
     found, _ = plans(text, group(in_room=True, bins=()))
     assert [act.shared for act in found if isinstance(act, Open)] == shared
+
+
+@pytest.mark.parametrize(
+    ("text", "bins"),
+    [
+        ("mine's the blue one, 15 L", ("blue", "green")),
+        ("ours is the blue one, about 15 L", ("blue", "green")),
+        ("mine is the blue bin, 15 litres", ("blue", "green")),
+        ("mine is the blue bin, 15 litres", ()),
+        ("my bin is the blue 15 L one", ("blue", "green")),
+        ("my bin is the blue 15 L one", ()),
+        ("Our bucket is the blue one (15 L)", ()),
+    ],
+)
+def test_a_bin_told_to_be_somebodys_has_its_size(text: str, bins: tuple[str, ...]) -> None:
+    told = acts(text, bins=bins)
+    assert [(type(a), getattr(a, "bin", None)) for a in told] == [(Open, "blue")]
+    assert [a.capacity_l for a in told if isinstance(a, Open)] == [15]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "is mine the blue one, 15 L?",
+        "my bin is the blue one, 15 L of peelings",
+        "mine is the blue one, added 15 L",
+        "mine is the blue car, 15 L of petrol",
+        "mine is the blue one with 15 L in it",
+        "mine is the blue one, 15 L in it",
+        "mine is the blue or the green one, 15 L",
+        "my bin is blue, drained 2 L",
+    ],
+)
+def test_what_else_is_told_of_somebodys_bin_is_no_size(text: str) -> None:
+    assert not any(isinstance(act, Open) for act in acts(text, bins=("blue", "green")))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "our bins: larder 15 L, gate 25 L",
+        "the buckets are larder 15 L and gate 25 L",
+        "our bins: larder (15 L), gate (25 L)",
+    ],
+)
+def test_known_bins_are_listed_with_their_sizes(text: str) -> None:
+    told = acts(text, bins=("larder", "gate"))
+    assert [(a.bin, a.capacity_l) for a in told if isinstance(a, Open)] == [
+        ("larder", 15),
+        ("gate", 25),
+    ]
+    assert len(told) == 2
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "our bins: larder drained 3 L, gate 2 L",
+        "our bins gave 3 L from larder and 2 L from gate",
+        "our bins: larder 3 L of peelings, gate 2 L of bread",
+        "our bins: larder 15 L, gate 25 L?",
+    ],
+)
+def test_what_went_in_or_out_of_listed_bins_is_no_size(text: str) -> None:
+    assert not any(isinstance(act, Open) for act in acts(text, bins=("larder", "gate")))
