@@ -261,13 +261,13 @@ class _Reader(Dates):
     def weekend(self, i: int) -> Day | None:
         """ "At the weekend", "last weekend": the Sunday before, or the Saturday to come."""
         end = self.norms.index("weekend", i, i + 3) + 1
-        saturday = self.today + timedelta((5 - self.today.weekday()) % 7 or 7)
+        saturday = coming = self.today + timedelta((5 - self.today.weekday()) % 7 or 7)
         sunday = self.today - timedelta((self.today.weekday() + 1) % 7)
         if self.today.weekday() >= 5:
             saturday, sunday = self.today, self.today
         lead = self.norms[end - 2]
         if lead == "next":
-            return Day(i, end, saturday, saturday)
+            return Day(i, end, coming, coming)
         if lead == "last" and self.today.weekday() >= 5:
             sunday -= timedelta(self.today.weekday() - 5 + 6)
         if self.norms[end : end + 2] == ["just", "gone"]:

@@ -71,6 +71,20 @@ def test_a_day_is_read_both_ways(text: str, past: str, future: str) -> None:
     assert (day.past, day.future) == (date.fromisoformat(past), date.fromisoformat(future))
 
 
+@pytest.mark.parametrize(
+    ("today", "text", "future"),
+    [
+        ("2026-09-12", "next weekend", "2026-09-19"),
+        ("2026-09-13", "next weekend", "2026-09-19"),
+        ("2026-09-13", "at the weekend", "2026-09-13"),
+        ("2026-09-14", "next weekend", "2026-09-19"),
+    ],
+)
+def test_the_next_weekend_is_another_than_this(today: str, text: str, future: str) -> None:
+    (day,) = _days_at(datetime.fromisoformat(f"{today}T18:00+00:00"), text)
+    assert day.future.isoformat() == future
+
+
 def test_the_group_decides_whether_the_month_comes_first() -> None:
     assert days("on 9/5:")[0].past == date(2026, 5, 9)
     assert days("on 9/5:", month_first=True)[0].past == date(2026, 9, 5)
