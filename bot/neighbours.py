@@ -12,7 +12,7 @@ from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Layer, Retract, Unsure
 from handlers.reading.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.arranged import Plan
-from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaning, of_the_book
+from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaning, may_lean
 from handlers.reading.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
 from handlers.reading.plans import Reading
 from storage import inbox, outbox
@@ -117,7 +117,8 @@ async def for_us(
     """The acts meant for us, and those that may be; what answers a neighbour, or goes on from other
     talk, is neither.
     """
-    if said.replies_to or reading.context.to_bot or not of_the_book(acts):
+    leans = any(may_lean(act, reading.message) for act in acts)
+    if said.replies_to or reading.context.to_bot or not leans:
         return await _not_answering(acts, said, reading, talk)
     last = await talk.book.last_by(turn.sender)
     since = await said_since(said, last, talk)
@@ -142,14 +143,14 @@ async def _not_answering(
     """The acts that are no answer to a neighbour, and those that may be none; a layer that may be
     one is asked about.
     """
-    if not any(isinstance(act, ANSWERING | Layer) for act in acts):
+    doubted = [asked_of_layer(act, reading.message) for act in acts]
+    if doubted == list(acts) and not any(isinstance(act, ANSWERING) for act in acts):
         return list(acts), []
     if not await is_answered(said, talk):
         return list(acts), []
     message = reading.message
-    acts = [asked_of_layer(act, message) for act in acts]
-    ours = [a for a in acts if not isinstance(a, ANSWERING) or is_for_us(a, message)]
-    rest = [a for a in acts if isinstance(a, ANSWERING) and a not in ours]
+    ours = [a for a in doubted if not isinstance(a, ANSWERING) or is_for_us(a, message)]
+    rest = [a for a in doubted if isinstance(a, ANSWERING) and a not in ours]
     return ours, [act for act in rest if may_be_for_us(act, message)]
 
 

@@ -96,7 +96,7 @@ _COURTESY = words_in(
 
 def leaning(act: Act | Plan, message: Message, since: Since) -> Leaning:
     """Whether an act is meant for the record that it leans on, if it leans on one."""
-    told = act.guess[0] if isinstance(act, Unsure) and act.guess else act
+    told = _told(act)
     if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
         return Leaning.MEANT
     if told is not act and since.nothing:
@@ -247,9 +247,18 @@ _OF_ELSE = Late(
 )
 
 
-def of_the_book(acts: Sequence[Act | Plan]) -> bool:
-    """Whether any of them may lean on a record."""
-    return any(isinstance(a, Amend | Retract | Layer | Drain | Unsure) for a in acts)
+def may_lean(act: Act | Plan, message: Message) -> bool:
+    """Whether it depends on what was said since a record how an act is meant."""
+    told = _told(act)
+    if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
+        return False
+    of_else = isinstance(told, Amend) and _is_of_else(told, message)
+    return of_else or not _stands_alone(told, message)
+
+
+def _told(act: Act | Plan) -> Act | Plan:
+    """What is told, or would be if it were not asked about."""
+    return act.guess[0] if isinstance(act, Unsure) and act.guess else act
 
 
 def may_answer(since: Since) -> bool:
