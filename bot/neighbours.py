@@ -12,7 +12,7 @@ from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Layer, Retract, Unsure
 from handlers.reading.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.arranged import Plan
-from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaning, may_lean
+from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
 from handlers.reading.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
 from handlers.reading.plans import Reading
 from storage import inbox, outbox
@@ -117,7 +117,7 @@ async def for_us(
     """The acts meant for us, and those that may be; what answers a neighbour, or goes on from other
     talk, is neither.
     """
-    leans = any(may_lean(act, reading.message) for act in acts)
+    leans = any(leaner(act, reading.message) for act in acts)
     if said.replies_to or reading.context.to_bot or not leans:
         return await _not_answering(acts, said, reading, talk)
     last = await talk.book.last_by(turn.sender)

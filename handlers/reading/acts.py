@@ -436,3 +436,8 @@ Act = (
     | Forget
     | Unsure
 )
+
+
+def meant(act: Act) -> Act:
+    """What is told, or would be if it were not asked about."""
+    return act.guess[0] if isinstance(act, Unsure) and act.guess else act

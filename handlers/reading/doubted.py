@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Unsure
+from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Unsure, meant
 from handlers.reading.amending import plain_text
 from handlers.reading.binwords import PLACE_NAMES
 from handlers.reading.late import Late
@@ -89,8 +89,7 @@ _PUT_IN = ("put", "set", "took")
 
 
 def _is_burial(act: Act) -> bool:
-    guess = act.guess[0] if isinstance(act, Unsure) and act.guess else act
-    return isinstance(guess, Bury)
+    return isinstance(meant(act), Bury)
 
 
 def _asked_first(act: Act) -> Unsure:

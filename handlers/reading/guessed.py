@@ -4,7 +4,7 @@ the shed", "do you think she sealed it". Nothing of it was told.
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Act, Unsure
+from handlers.reading.acts import Act, meant
 from handlers.reading.asking import asks_of_another
 from handlers.reading.message import Message
 from handlers.reading.people import doers_unknown
@@ -27,7 +27,7 @@ def without_guessed(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _is_among(act: Act, guesses: Sequence[Clause], message: Message) -> bool:
     """Whether the words tell of such a deed only in guesses; amounts may tell it without a verb."""
-    kind = act.guess[0].act if isinstance(act, Unsure) and act.guess else act.act
+    kind = meant(act).act
     deeds = [c for c in message.clauses if c.verb is not None and kind in c.verb.verb.classes]
     if not deeds or not all(clause in guesses for clause in deeds):
         return False

@@ -54,7 +54,6 @@ _PERSON = (
     r"people|person|guests?|visitors?|(?:room|house|flat|class|work)mates?|uncle|aunt(?:ie|y)?|"
     r"cousin|"
     r"gran(?:ny|dad|dpa)?|nana?|partner|colleague|volunteer|teacher|teen(?:ager)?|twins?|babysitter|"
-    r""
     r"nanny|caretaker|cleaner|tenant|lodger|landlord|landlady|dad|daddy|mummy|mom|mommy|wean)"
 )
 _ANIMAL = (

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from enum import Enum
 from math import log
 
-from handlers.reading.acts import Act, Amend, Context, Drain, Layer, Retract, Unsure
+from handlers.reading.acts import Act, Amend, Context, Drain, Layer, Retract, meant
 from handlers.reading.amending import SORRY, plain_text
 from handlers.reading.arranged import Plan
 from handlers.reading.late import Late
@@ -94,17 +94,24 @@ _COURTESY = words_in(
 )
 
 
+def leaner(act: Act | Plan, message: Message) -> Amend | Retract | Layer | Drain | None:
+    """What an act tells, if it depends on what was said since a record how that is meant."""
+    told = act if isinstance(act, Plan) else meant(act)
+    if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
+        return None
+    of_else = isinstance(told, Amend) and _is_of_else(told, message)
+    return told if of_else or not _stands_alone(told, message) else None
+
+
 def leaning(act: Act | Plan, message: Message, since: Since) -> Leaning:
     """Whether an act is meant for the record that it leans on, if it leans on one."""
-    told = _told(act)
-    if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
+    told = leaner(act, message)
+    if told is None:
         return Leaning.MEANT
     if told is not act and since.nothing:
         return Leaning.MEANT  # it is asked about as it is
     if isinstance(told, Amend) and _is_of_else(told, message):
         return Leaning.ANOTHERS
-    if _stands_alone(told, message):
-        return Leaning.MEANT
     if isinstance(told, Amend | Retract) and since.record and _is_named(told, message, since):
         return Leaning.MEANT
     if isinstance(told, Retract) or _corrects(message) or message.has(_MORE):
@@ -160,16 +167,16 @@ def _stands_alone(told: Amend | Retract | Layer | Drain, message: Message) -> bo
     if named and not (isinstance(told, Amend) and _is_bare_place(told, message)):
         return True
     if not isinstance(told, Layer | Drain):
-        called = any(getattr(told, name, None) for name in _NAMING[type(told)])
+        called = any(getattr(told, name, None) for name in NAMING[type(told)])
         return called or message.has(CRAFT) or calls_record(message)
     if message.has(CRAFT) or any(c.verb and c.verb.verb.classes & _DEEDS for c in message.clauses):
         return True
     return bool(message.items) and first_in(FURTHER, plain_text(message)) is None
 
 
-_NAMING: Mapping[type[Amend | Retract], Sequence[str]] = {
+NAMING: Mapping[type[Amend | Retract], Sequence[str]] = {
     Amend: ("which", "what", "whose", "was", "rest"),
-    Retract: ("which", "what", "materials", "undone", "only", "but"),
+    Retract: ("which", "what", "materials", "of_bin"),
 }
 """The fields that say which record is meant."""
 _DEEDS = frozenset({"add", "drain", "open", "seal", "bury", "batch", "stock"})
@@ -245,20 +252,6 @@ _OF_ELSE = Late(
     r"^sorry (?:to|about|for) (?!the amount|the mix|the noise|that\b)|"
     r"\b(?:dinner|lunch|supper|breakfast|brunch)\b(?! scraps| leftovers)|\bdegrees\b"
 )
-
-
-def may_lean(act: Act | Plan, message: Message) -> bool:
-    """Whether it depends on what was said since a record how an act is meant."""
-    told = _told(act)
-    if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
-        return False
-    of_else = isinstance(told, Amend) and _is_of_else(told, message)
-    return of_else or not _stands_alone(told, message)
-
-
-def _told(act: Act | Plan) -> Act | Plan:
-    """What is told, or would be if it were not asked about."""
-    return act.guess[0] if isinstance(act, Unsure) and act.guess else act
 
 
 def may_answer(since: Since) -> bool:
