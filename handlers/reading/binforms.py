@@ -7,7 +7,7 @@ from functools import lru_cache
 from handlers.reading.binwords import BIN_WORDS, PLACE_NAMES
 from handlers.reading.daywords import ORDINALS
 from handlers.reading.marks import Phrasebook
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import norms_of
 
 
@@ -78,6 +78,7 @@ def _written_forms(name: str) -> Iterator[str]:
     if article == "the" and rest:
         yield rest
     yield from _with_ordinals(norms)
+    yield from _without_signs(norms)
     for short in _abbreviated(norms):
         yield short
         yield from _with_ordinals(short)
@@ -89,6 +90,13 @@ def _written_forms(name: str) -> Iterator[str]:
         lead = "number"
     if int(number) in SPELLED and lead not in BIN_WORDS:
         yield f"{lead} {SPELLED[int(number)]}"
+
+
+def _without_signs(norms: str) -> Iterator[str]:
+    """ "St Mary's", "st. marys" and "st marys" for "St. Mary's", "Hendersons" for "Hendersons'"."""
+    bare = norms.replace(" .", "").removesuffix(" '")
+    owned = {said.replace(" 's", "s") for said in (norms, bare) if len(said) > _SHORTEST}
+    yield from (said for said in (bare, *owned) if said != norms and said not in vocabulary())
 
 
 def _abbreviated(norms: str) -> Iterator[str]:

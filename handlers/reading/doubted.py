@@ -41,7 +41,8 @@ _STANDS = Late(
     rf"\b(?P<deed>{'|'.join(sorted(_CARRIED))}) (?:the )?qbin (?:over |out |down |up |back )?"
     r"(?:(?P<near>to|by|near|beside|next to|against)|in|into|on|onto|under) "
 )
-_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING | PLACE_NAMES
+_WHOSE_OR_ONE = words_in("'s ' one")
+_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING | PLACE_NAMES | _WHOSE_OR_ONE
 
 
 def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -64,11 +65,14 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
 
 
 def _is_in_a_place(act: Act, message: Message) -> bool:
-    """ "Put 3 kilo in balcony" where no bin is called so: a bin that stands there, or the room."""
+    """ "Put 3 kilo in balcony", "2 kg to Tina's", "to the porch one" where no bin is called so: a
+    bin that stands there, the room or the house.
+    """
     return isinstance(act, Layer) and any(
         ref.place and not ref.known and ref.name == act.bin
         for ref in message.bins
         if message.norms[ref.start - 1 : ref.start] in (["in"], ["into"])
+        or message.norms[ref.end - 1] in _WHOSE_OR_ONE
     )
 
 

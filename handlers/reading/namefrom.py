@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.daywords import MONTHS, WEEKDAYS
+from handlers.reading.longnames import end_of_titled
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -35,6 +36,8 @@ def name_from(message: Message, i: int, end: int, *, capital: bool = False) -> s
             return f"{message.words[ref.start - 1].text} {ref.name}" if told_apart else ref.name
     while i < end and (message.norms[i] in _BEFORE_NAME or _is_new_one(message.norms, i)):
         i += 1
+    if titled := end_of_titled(message.words, message.norms, i):
+        return message.text(i, min(titled, end))
     stop = i
     limit = min(end, i + 4)
     while stop < limit:

@@ -9,9 +9,16 @@ from handlers.reading.binwords import (
     BIN_WORDS,
     COLOURS,
     GENERIC,
+    PLACE_NAMES,
     BinRef,
 )
-from handlers.reading.longnames import in_full, names_bin
+from handlers.reading.longnames import (
+    before_owner,
+    end_of_titled,
+    in_full,
+    names_bin,
+    start_of_titled,
+)
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word
 from handlers.reading.writtenbins import ARTICLES, called_by, joined, written, written_oddly
@@ -51,7 +58,7 @@ def said_bins(
         elif norm == "one" or norm in _OWN:
             ref = _without_noun(words, norms, i) if by_food else None
         else:
-            ref = called_by(words, norms, i + 1)
+            ref = called_by(words, norms, i + 1) or _called_short(words, norms, i + 1)
         if ref is not None:
             out.append(ref)
     return tuple(out)
@@ -63,11 +70,17 @@ def _without_noun(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef
         return BinRef(i, i + 1, None, plain=True) if norms[i - 1 : i] in _IN else None
     if norms[i - 1 : i] == ["my"] and norms[i - 2 : i - 1] in _IN:
         return BinRef(i - 1, i + 1, None, plain=True)
-    told_apart = _is_told_apart(norms, i)
-    return BinRef(i - 1, i + 1, words[i - 1].text, plain=True) if told_apart else None
+    if not _is_told_apart(norms, i) or norms[i + 1 : i + 2] in _OF_TIMES:
+        return None
+    placed = norms[i - 1] in PLACE_NAMES
+    return BinRef(i - 1, i + 1, words[i - 1].text, plain=True, place=placed)
 
 
 _IN = (["in"], ["into"])
+_OF_TIMES = tuple(
+    [word] for word in ("day", "last", "more", "final", "morning", "evening", "night")
+)
+"""Behind "one" that is said of no bin: "in the yard one last time"."""
 
 
 def _two_of_one_word(
@@ -87,7 +100,7 @@ def _two_of_one_word(
 def _is_told_apart(norms: Sequence[str], i: int) -> bool:
     if i < 3 or norms[i - 2] not in ("the", "our", "my"):
         return False
-    if norms[i - 1] in COLOURS:
+    if norms[i - 1] in COLOURS | PLACE_NAMES:
         return norms[i - 3] in _DONE_TO
     named = norms[i - 1].isalpha() and (
         norms[i - 1] in _LOOKS or norms[i - 1] not in GENERIC | verb_words()
@@ -239,10 +252,24 @@ _LITRES = words_in("l litre litres liter liters gallon gallons gal")
 
 
 def _owner(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | None:
-    """ "Deb's bin" is called so."""
+    """ "Deb's bin", "the Hendersons' bin", "Dr. Bell's bin": one that is called so."""
+    if before_owner(words, norms, i):
+        named = names_bin(words[i - 2], i - 2, frozenset())
+        return BinRef(i - 2, i + 1, written(words, i - 2, i), plain=True) if named else None
     if i < 2 or norms[i - 1] != "'s" or norms[i - 2] in ("it", "that", "he", "she", "who"):
         return None
-    return BinRef(i - 2, i + 1, f"{words[i - 2].text}'s", plain=True)
+    start = start_of_titled(words, i - 2)
+    return BinRef(start, i + 1, f"{written(words, start, i - 1)}'s", plain=True)
+
+
+def _called_short(words: Sequence[Word], norms: Sequence[str], start: int) -> BinRef | None:
+    """ "Called St. Mary's", "named No. 12": a stop in the name, which ends no sentence."""
+    if norms[start : start + 2] == ["no", "."] and start + 2 < len(words):
+        end, number = start + 3, norms[start + 2]
+        short = number.isdecimal() and len(number) <= DIGITS
+        return BinRef(start, end, f"bin {number}", plain=True) if short else None
+    titled = end_of_titled(words, norms, start)
+    return BinRef(start, titled, written(words, start, titled), plain=True) if titled else None
 
 
 _TELLING = words_in(

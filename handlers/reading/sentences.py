@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from handlers.reading.asking import SUPPOSED, asks_of_another, is_question, opens_question
 from handlers.reading.late import Late
+from handlers.reading.longnames import is_titles_stop
 from handlers.reading.sense import SPOKE, VERBLESS, Sense, is_guessed, sense_of, verbless_sense
 from handlers.reading.verbs import AUX, VerbUse
 from handlers.reading.vocabulary import words_in
@@ -37,7 +38,8 @@ class Sentence(NamedTuple):
 
 _STOPS = words_in(". ! ? ; ☺ —") | {"\n"}
 _NO_STOP_BEHIND = words_in(
-    "approx abt no vs incl ca nr st mr mrs dr etc temp vol qty kg g lb lbs oz ml tsp tbsp fl gal pt"
+    "approx abt no vs incl ca nr st mt mr mrs ms dr prof etc temp vol qty kg g lb lbs oz ml "
+    "tsp tbsp fl gal pt"
 )
 _DATED = words_in("on the by from until till since")
 _DAY_AND_MONTH = Late(r"\d\d?\.(?:0?[1-9]|1[0-2])")
@@ -83,6 +85,8 @@ def _is_short_form(words: Sequence[Word], i: int) -> bool:
     dated = i > 1 and words[i - 2].norm in _DATED and _DAY_AND_MONTH.fullmatch(words[i - 1].norm)
     if words[i - 1].norm not in _NO_STOP_BEHIND and not dated:
         return False
+    if is_titles_stop(words, i):
+        return True
     return words[i + 1].kind == "number" or words[i + 1].text.islower()
 
 

@@ -1,10 +1,12 @@
 """Bins never named before and not called bins: "to Portable B", "added 1 kg to zebra"."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
-from handlers.reading.binwords import GENERIC, PLACE_NAMES, TOLD_BY, BinRef
+from handlers.reading.binwords import GENERIC, PLACE_NAMES, PLAIN_FOLLOWERS, TOLD_BY, BinRef
+from handlers.reading.longnames import before_owner, end_of_titled
 from handlers.reading.names import is_part
 from handlers.reading.newbins import DIGITS
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import vocabulary, words_in
 from handlers.reading.words import Word
 from handlers.reading.writtenbins import joined, written
@@ -23,7 +25,8 @@ def target_bins(
     A place counts only in a group that has no names yet (`no_names`); a single word ("to Dot") only
     with `by_one_word`.
     """
-    out: list[BinRef] = []
+    out = list(_of_somebody(words, norms, taken))
+    taken |= indexes(out)
     drawn = not _DRAWN_OFF.isdisjoint(norms) or _WEIGHED.isdisjoint(norms)
     for i in [i for i, norm in enumerate(norms[:-1]) if norm in _TO]:
         if i in taken or (norms[i] in _OFF and not drawn):
@@ -49,6 +52,41 @@ def target_bins(
     return tuple(out)
 
 
+def _of_somebody(
+    words: Sequence[Word], norms: Sequence[str], taken: frozenset[int]
+) -> Iterator[BinRef]:
+    """ "To Tina's", "into the Hendersons'": a bin that is called so, or the house."""
+    if _APOSTROPHES.isdisjoint(norms) or not _BROUGHT.isdisjoint(norms):
+        return
+    for i in [i for i, norm in enumerate(norms[:-1]) if norm in _PUT]:
+        at = i + 1 + (norms[i + 1] in _ARTICLES)
+        if end := _end_of_whose(words, norms, at, taken):
+            yield BinRef(at, end, written(words, at, end), place=True)
+
+
+_APOSTROPHES = words_in("'s '")
+
+
+def _end_of_whose(
+    words: Sequence[Word], norms: Sequence[str], at: int, taken: frozenset[int]
+) -> int:
+    """Index behind an owner named at word `at` of whom nothing else follows; 0 if none is."""
+    end = max(at, end_of_titled(words, norms, at) - 1)
+    while end < min(len(words), at + _NAMES) and _is_title(words[end], False):
+        end += 1
+    end += end == at < len(words) and _is_new(words[at])  # "to tina's"
+    if end == at or end in taken or _APOSTROPHES.isdisjoint(norms[end : end + 1]):
+        return 0
+    if not _ends(words, norms, end + 1) and norms[end + 1] not in PLAIN_FOLLOWERS:
+        return 0
+    several = norms[end] == "'" and before_owner(words, norms, end + 1)
+    return end + 1 if several or norms[end] == "'s" else 0
+
+
+_BROUGHT = words_in("brought took dropped delivered gave carried lent sent left went going off")
+"""With "to Tina's": to the house."""
+_NAMES = 3
+"""Words of what a person is called at most, without a title that has its stop."""
 _OFF = frozenset({"off", "from"})
 _TO = frozenset({"in", "into", "to"}) | _OFF
 _DRAWN_OFF = words_in(

@@ -68,6 +68,48 @@ def test_one_amount_for_several_bins_is_asked_about(
     assert [(one.bin, _amount(one)) for one in act.guess if isinstance(one, RECORDS)] == parts
 
 
+@pytest.mark.parametrize(
+    ("text", "bin", "kg"),
+    [
+        ("added 2 kg to Tina's", "Tina's", 2),
+        ("put 2 kg in Marta's", "Marta's", 2),
+        ("2 kg of rice into tina's", "tina's", 2),
+        ("added 2 kg to Tina's before lunch", "Tina's", 2),
+        ("put 2 kg in the neighbour's", "neighbour's", 2),
+        ("put 2 kg into the Hendersons'", "Hendersons'", 2),
+        ("chucked 2 kg of peel into Mrs. Hill's", "Mrs. Hill's", 2),
+        ("added 2 kg to Ruth's", "Ruth's", 2),
+        ("tossed 2 kg of scraps into the porch one", "porch", 2),
+        ("added 2 kg to the kitchen one", "kitchen", 2),
+    ],
+)
+def test_a_bin_told_by_whose_or_where_it_is_is_asked_about(text: str, bin: str, kg: float) -> None:
+    (act,) = acts(text, bins=("white",), in_room=True)
+    assert isinstance(act, Unsure)
+    assert [(one.bin, _amount(one)) for one in act.guess if isinstance(one, Layer)] == [(bin, kg)]
+
+
+@pytest.mark.parametrize(
+    ("text", "records"),
+    [
+        ("brought 2 kg of scraps to Tina's", []),
+        ("dropped 2 kg off to Tina's", []),
+        ("put 2 kg in Tina's kitchen", []),
+        ("put 2 kg into the kitchen one day", []),
+        ("added 2 kg of peel from Tina's to white", [("layer", "white")]),
+        ("added Tina's 2 kg to white", [("layer", "white")]),
+        ("added 2 kg of Tina's bread to white", [("layer", "white")]),
+        ("put 2 kg in it's smelly", [("layer", None)]),
+        ("added 2 kg to Tina's bin", [("layer", "Tina's")]),
+        ("put 2 kg into the Hendersons' bin", [("layer", "Hendersons'")]),
+        ("drained 300 ml from the porch one", [("drain", "porch")]),
+    ],
+)
+def test_whose_the_scraps_are_is_no_bin(text: str, records: list[tuple[str, str | None]]) -> None:
+    assert told(text, ("white",)) == records
+    assert not any(isinstance(act, Unsure) for act in acts(text, bins=("white",), in_room=True))
+
+
 def _amount(act: Act) -> float | None:
     return act.mass_kg if isinstance(act, Layer) else getattr(act, "volume_l", None)
 

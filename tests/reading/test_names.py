@@ -162,3 +162,23 @@ def test_a_name_is_abbreviated(said: str, name: str) -> None:
     (layer,) = acts(f"added 2 kg of peel to {said}", bins=bins)
     assert isinstance(layer, Layer)
     assert layer.bin == name
+
+
+@pytest.mark.parametrize(
+    ("said", "name"),
+    [
+        ("St. Mary's", "St. Mary's"),
+        ("st mary's", "St. Mary's"),
+        ("the st. marys bin", "St. Mary's"),
+        ("St Marys", "St. Mary's"),
+        ("the Hendersons' bin", "Hendersons'"),
+        ("the Hendersons'", "Hendersons'"),
+        ("hendersons", "Hendersons'"),
+        ("tinas", "Tina's"),
+        ("the peas", None),
+    ],
+)
+def test_a_name_without_its_stops_and_apostrophes(said: str, name: str | None) -> None:
+    bins = ("St. Mary's", "Hendersons'", "Tina's", "Pea's", "blue")
+    (act,) = acts(f"added 1 kg to {said}", bins=bins, in_room=True)
+    assert getattr(act, "bin", None) == name
