@@ -5,20 +5,21 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Drain, Layer, Open
 from handlers.reading.amounts import Amount
-from handlers.reading.binwords import BIN_WORDS, COLOURS
+from handlers.reading.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.sizes import SMALLEST, is_shared_behind
 from handlers.reading.spans import indexes
-from handlers.reading.vocabulary import words_in
+from handlers.reading.vocabulary import vocabulary, words_in
 
 INTRODUCED = "bins told with their sizes"
-"""The rule of `introduced`, which holds whatever its score."""
-_BETWEEN = BIN_WORDS | words_in(
+"""The rule of bins that are only told of (`introduced`), which holds whatever its score."""
+BETWEEN = BIN_WORDS | words_in(
     ", ( : - – — = is 's was of at holds takes fits a an about one size sized which that"
 )
 """Words between a bin's name and its size."""
-_BEFORE = words_in(
+BEFORE = words_in(
     ", ( ) : ; . - – — and & n + plus then also with the a an our my another new opened started "
     "open start begun is are both one got have bins two three four call called named"
 ) | {"\n", "•"}
@@ -28,7 +29,7 @@ _NO_NAMES = words_in(
     "this there here your his her their all"
 )
 _LONGEST_NAME = 2
-_BINS = words_in("bins buckets pails tubs caddies drums barrels kegs crocks")
+BINS = words_in("bins buckets pails tubs caddies drums barrels kegs crocks")
 
 
 def all_opened(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -36,10 +37,10 @@ def all_opened(acts: Sequence[Act], message: Message) -> list[Act]:
     opened = next((act for act in acts if isinstance(act, Open)), None)
     if opened is None:
         return list(acts)
-    sized = _sized(message) or _named_in_a_row(message, opened)
-    if len(sized) < 2:
+    sizes = sized(message) or _named_in_a_row(message, opened)
+    if len(sizes) < 2:
         return [act for act in acts if not _is_size_of(act, opened)]
-    of_all = opened.shared if len(set(sized.values())) == 1 else None
+    of_all = opened.shared if len(set(sizes.values())) == 1 else None
     begun = [
         replace(
             opened,
@@ -48,9 +49,9 @@ def all_opened(acts: Sequence[Act], message: Message) -> list[Act]:
             shared=_is_shared(message, name) if of_all is None else of_all,
             rules=(INTRODUCED,),
         )
-        for name, size in sized.items()
+        for name, size in sizes.items()
     ]
-    return [*begun, *(act for act in acts if not _is_of_sizes(act, sum(sized.values())))]
+    return [*begun, *(act for act in acts if not _is_of_sizes(act, sum(sizes.values())))]
 
 
 def _is_shared(message: Message, name: str) -> bool | None:
@@ -112,72 +113,8 @@ def _is_size_of(act: Act, opened: Open) -> bool:
     return (act.bin, act.volume_l) == (opened.bin, opened.capacity_l)
 
 
-def introduced(message: Message) -> Open | None:
-    """ "Two bins here: kitchen 15 L, garage 30 L": the first of bins that nobody named before.
-
-    So too the one bin that somebody tells to be theirs, with its size.
-    """
-    if message.has(_WHOSE) and (one := _of_somebody(message)) is not None:
-        return one
-    if not message.has(_BINS):
-        return None
-    asked = any(sentence.asked for sentence in message.sentences)
-    # bins that are known may be told again so
-    listed = message.norms[:3] in _LISTED and not message.items and not asked
-    if not listed and any(ref.known for ref in (*message.bins, *message.named)):
-        return None
-    verbs = [clause.verb.verb.plain for clause in message.clauses if clause.verb is not None]
-    if any(clause.sense not in _TOLD for clause in message.clauses) or not _HAVING.issuperset(
-        verbs
-    ):
-        return None
-    sized = _sized(message)
-    if len(sized) < 2:
-        return None
-    name, size = next(iter(sized.items()))
-    return Open(bin=name, capacity_l=size, on=message.today, rules=(INTRODUCED,))
-
-
-def _of_somebody(message: Message) -> Open | None:
-    """ "Mine is the blue one, 15 L", "my bin is the blue 15 L one": whose a bin is, and its size.
-
-    Nothing else may be told: "mine is the blue one, 15 L added" is no size.
-    """
-    norms = message.norms
-    volumes = [a for a in message.measured() if a.quantity == "volume" and a.value >= SMALLEST]
-    if len(volumes) != 1 or len(message.measured()) != 1 or message.items:
-        return None
-    if any(sentence.asked for sentence in message.sentences):
-        return None
-    size = volumes[0]
-    spans = {ref.name: (ref.start, ref.end) for ref in message.bins if ref.name is not None}
-    colours = {norms[i]: (i, i + 1) for i in range(size.start) if norms[i] in COLOURS}
-    if len(named := spans or colours) != 1:
-        return None
-    name, (start, end) = next(iter(named.items()))
-    rest = [n for i, n in enumerate(norms) if i not in indexes([size]) and not start <= i < end]
-    led = " ".join((*norms[:start], ""))
-    if size.start < start or not led.startswith(_THEIRS) or not _OF_WHOSE.issuperset(rest):
-        return None
-    return Open(bin=name, capacity_l=size.value, on=message.today, rules=(INTRODUCED,))
-
-
-_WHOSE = words_in("mine ours my our")
-_THEIRS = tuple(
-    f"{whose} {verb} "
-    for whose in ("mine", "ours", *(f"{o} {b}" for o in ("my", "our") for b in ("bin", "bucket")))
-    for verb in ("is", "'s")
-)
-_OF_WHOSE = _WHOSE | BIN_WORDS | words_in("is 's the a an one , . ! ( ) size of about")
-_LISTED = [
-    [whose, vessels, joint]
-    for whose in ("our", "the", "my")
-    for vessels in sorted(_BINS)
-    for joint in (":", "is", "are")
-]
 _DRAWING = words_in("drain draw tap collect fill pour empty take")
-_HAVING = words_in("have get be run use keep start open own")
-_TOLD = frozenset({"none", "did", "habit"})
+TOLD = frozenset({"none", "did", "habit"})
 
 
 def _is_of_sizes(act: Act, whole: float) -> bool:
@@ -187,16 +124,19 @@ def _is_of_sizes(act: Act, whole: float) -> bool:
     return isinstance(act, Open)
 
 
-def _sized(message: Message) -> dict[str, float]:
+def sized(message: Message) -> dict[str, float]:
     """Litres by name; empty unless every volume is the size of a bin that is named before it."""
     measured = message.measured()
-    counted = [a for a in measured if a.vessel and message.norms[a.end - 1] in _BINS]
+    counted = [a for a in measured if a.vessel and message.norms[a.end - 1] in BINS]
     volumes = [a for a in measured if a.quantity == "volume" and a not in counted]
     if len(volumes) == 1 and _is_of_each(message, volumes[0]):
+        if listed := _listed(message, volumes[0]):
+            whole = volumes[0].value
+            return dict.fromkeys(listed, whole / len(listed) if volumes[0].counted else whole)
         return {ref.name: volumes[0].value for ref in message.bins if ref.name is not None}
     if any(c.verb and c.verb.verb.plain in _DRAWING for c in message.clauses):
         return {}
-    if any(message.sense_at(a.start) not in _TOLD for a in volumes):
+    if any(message.sense_at(a.start) not in TOLD for a in volumes):
         return {}
     if len(volumes) < 2 or any(a.vessel or a.value < SMALLEST for a in volumes):
         return {}
@@ -207,19 +147,51 @@ def _sized(message: Message) -> dict[str, float]:
     return found if len(found) == len(volumes) else {}
 
 
+def _listed(message: Message, size: Amount) -> list[str]:
+    """ "Two buckets, the green one and the one on the porch, both 20 L": the names between the word
+    for bins and the size of each; none unless every word there is of a name.
+    """
+    norms = message.norms
+    at = next((i for i, norm in enumerate(norms[: size.start]) if norm in BINS), size.start)
+    if norms[at + 1 : at + 2] not in _LISTING:
+        return []
+    end = size.start - (norms[size.start - 1] in ("both", "all"))
+    parts = " ".join("," if norm in _PARTING else norm for norm in norms[at + 2 : end]).split(",")
+    said = [part for part in map(str.strip, parts) if part]
+    named = [_ONE_CALLED.fullmatch(part) for part in said]
+    found = [match["place"] or match["name"] for match in named if match is not None]
+    number = read_number(message.words, at - 1) if at else None
+    counted = number is None or number.value == len(found)
+    new = all(name in TOLD_BY | PLACE_NAMES or name not in vocabulary() for name in found)
+    if len(found) < max(2, len(said)) or len(set(found)) < len(found) or not (counted and new):
+        return []
+    spelled = {word.norm: word.text for word in message.words[at:end]}
+    return [spelled[name] for name in found]
+
+
+_PARTING = _JOINTS | words_in(") : - —")
+_LISTING = ([","], [":"], ["("], ["-"], ["—"])
+_VESSEL = "|".join(sorted(BIN_WORDS | {"one"}))
+_ONE_CALLED = Late(
+    r"(?:a |the |an |our |my )?"
+    rf"(?:(?:{_VESSEL}) (?:on|in|at|by|under) (?:the |our |my )?(?P<place>[^\W\d_]+)"
+    rf"|(?P<name>[^\W\d_]+)(?: (?:{_VESSEL}))?)"
+)
+
+
 def _name_before(message: Message, size: Amount) -> str | None:
     """The bin whose name stands before its size, with nothing else between."""
     norms, at = message.norms, size.start
     ends = {ref.end: ref for ref in (*message.bins, *message.named) if ref.name is not None}
-    while at > 0 and at not in ends and norms[at - 1] in _BETWEEN:
+    while at > 0 and at not in ends and norms[at - 1] in BETWEEN:
         at -= 1
     if at in ends:
         ref = ends[at]
-        return ref.name if ref.start == 0 or norms[ref.start - 1] in _BEFORE else None
+        return ref.name if ref.start == 0 or norms[ref.start - 1] in BEFORE else None
     start = at
-    while start > max(0, at - _LONGEST_NAME) and _is_of_name(norms[start - 1]):
+    while start > max(0, at - _LONGEST_NAME) and is_of_name(norms[start - 1]):
         start -= 1
-    ends_well = start == 0 or norms[start - 1] in _BEFORE
+    ends_well = start == 0 or norms[start - 1] in BEFORE
     called = norms[at : at + 1] == ["one"] or not BIN_WORDS.isdisjoint(norms[at : at + 1])
     food = not called and any(start < i.end and i.start < at for i in message.items)
     if start == at or not ends_well or (food and not message.words[start].text[0].isupper()):
@@ -233,5 +205,6 @@ def _is_of_each(message: Message, size: Amount) -> bool:
     return beside[0] in (["each"], ["apiece"]) or beside[1] in (["both"], ["all"])
 
 
-def _is_of_name(norm: str) -> bool:
-    return norm[0].isalpha() and norm not in _BEFORE | _BETWEEN | _NO_NAMES
+def is_of_name(norm: str) -> bool:
+    """Whether a word may be of a bin's name that stands before its size."""
+    return norm[0].isalpha() and norm not in BEFORE | BETWEEN | _NO_NAMES

@@ -9,12 +9,12 @@ from handlers.reading.bran import batch_of, stock_of
 from handlers.reading.buried import bury_of
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
+from handlers.reading.introduced import introduced
 from handlers.reading.liquid import drain_of
 from handlers.reading.message import BRAN, Message
 from handlers.reading.namesakes import is_of_namesake
 from handlers.reading.observations import merged, observe_of
 from handlers.reading.opened import open_of
-from handlers.reading.openings import introduced
 from handlers.reading.pooled import pooled
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.restarts import restart_of

@@ -193,6 +193,110 @@ def test_known_bins_are_listed_with_their_sizes(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
+        "we have a blue bin (15 L) and a green bin (25 L)",
+        "we've got the blue bin, 15 L, and the green one, 25 L",
+        "we keep a blue bucket of 15 L and a green bucket of 25 L",
+        "I have the blue bin at 15 L and green at 25 L",
+    ],
+)
+def test_bins_that_we_have_are_told_with_their_sizes(text: str) -> None:
+    told = acts(text, bins=("blue", "green"), in_room=True)
+    assert [(a.bin, a.capacity_l) for a in told if isinstance(a, Open)] == [
+        ("blue", 15),
+        ("green", 25),
+    ]
+    assert len(told) == 2
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "we got blue 3 L and green 2 L",
+        "we have 3 L in blue and 2 L in green",
+        "we have drained blue 3 L and green 2 L",
+        "we have the blue bin, 15 L full, and green bin, 10 L",
+        "do we have a blue bin (15 L) and a green bin (25 L)?",
+    ],
+)
+def test_what_we_have_of_the_bins_is_no_size(text: str) -> None:
+    told = acts(text, bins=("blue", "green"), in_room=True)
+    assert not any(isinstance(act, Open) for act in told)
+
+
+@pytest.mark.parametrize(
+    ("text", "names", "litres"),
+    [
+        ("two buckets, the green one and the one on the porch, both 5 L", {"green", "porch"}, 5),
+        ("we've got 2 tubs: a grey and a black one, 12 L each", {"grey", "black"}, 12),
+        ("two bins: kitchen and garage, 15 L each", {"kitchen", "garage"}, 15),
+        (
+            "we have three buckets: red, white and the hall one, all 15 L",
+            {"red", "white", "hall"},
+            15,
+        ),
+        ("two bins, Dot and Rex, both 20 L", {"Dot", "Rex"}, 20),
+    ],
+)
+def test_bins_of_one_size_are_listed_before_it(text: str, names: set[str], litres: float) -> None:
+    told = acts(text, bins=(), in_room=True)
+    found = {(a.bin, a.capacity_l) for a in told if isinstance(a, Open)}
+    assert found == {(name, litres) for name in names}
+    assert len(told) == len(names)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "two tubs, cherry and vanilla, 2 L each",
+        "two buckets, one for me and one for Ruth, both 20 L",
+        "two buckets of scraps, the green one and the blue one, both 5 L",
+        "put in two buckets, rice and beans, 5 L each",
+        "two pots, red and blue, 5 L each",
+        "three buckets, red and blue, 5 L each",
+    ],
+)
+def test_what_else_is_listed_before_a_size_is_no_bin(text: str) -> None:
+    told = acts(text, bins=(), in_room=True)
+    assert not any(isinstance(act, Open) and act.bin for act in told)
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("third one, the white one, 20 L", "white"),
+        ("third bin: white, 20 L", "white"),
+        ("we've got a third one, the white one, 20 L", "white"),
+        ("and a second one, white, 20 L", "white"),
+        ("the second one is the porch bin, 20 L", "porch"),
+        ("second bin is Dot, 20 L", "Dot"),
+    ],
+)
+@pytest.mark.parametrize("bins", [(), ("blue", "green"), ("blue", "white")])
+def test_one_bin_more_has_its_name_and_size(text: str, name: str, bins: tuple[str, ...]) -> None:
+    told = acts(text, bins=bins, in_room=True)
+    assert [(type(a), getattr(a, "bin", None)) for a in told] == [(Open, name)]
+    assert [a.capacity_l for a in told if isinstance(a, Open)] == [20]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "second one is full, 20 L",
+        "second one is rice, 20 L",
+        "second one is Ruth, 20 L",
+        "the second one, peelings, 20 L",
+        "second one is white, 20 L?",
+        "second one is white, 2 kg",
+    ],
+)
+def test_what_else_a_second_one_is_names_no_bin(text: str) -> None:
+    told = acts(text, bins=("blue",), in_room=True)
+    assert not any(isinstance(act, Open) and act.bin for act in told)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
         "our bins: larder drained 3 L, gate 2 L",
         "our bins gave 3 L from larder and 2 L from gate",
         "our bins: larder 3 L of peelings, gate 2 L of bread",
