@@ -4,9 +4,44 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Layer, Open
+from handlers.reading.groups import Group
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.scraps import layer_from
+from handlers.reading.spans import accounted
+from handlers.reading.told import day_of
 from handlers.reading.vocabulary import words_in
+
+BEGUN_WITH = "a bin was begun with what was weighed"
+"""The rule of `begun_with`, which holds whatever its score."""
+
+
+def begun_with(groups: Sequence[Group]) -> tuple[Open, Layer] | None:
+    """ "Started green over, 1 kg": one bin begun, with the weight of its first layer."""
+    message = groups[0].message if groups else None
+    if message is None or not message.has(_BEGUN) or len(message.bins) != 1:
+        return None
+    ref, weighed = message.bins[0], message.measured()
+    if ref.name is None or groups[0].sense != "did" or any(a.quantity != "mass" for a in weighed):
+        return None
+    told = accounted(message.norms, message.days, message.items, weighed, [ref])
+    called = {id(ref): "qbin", **dict.fromkeys(map(id, weighed), "qmass")}
+    said = (x if isinstance(x, str) else called.get(id(x), "qheld") for x in told)
+    if _WITH_WEIGHT.fullmatch(" ".join(said)) is None:
+        return None
+    k = next(k for k, group in enumerate(groups) if group.start <= weighed[0].start < group.end)
+    opened = Open(bin=ref.name, on=day_of(groups, 0), rules=(BEGUN_WITH,))
+    return opened, replace(layer_from(groups, k, BEGUN_WITH), bin=ref.name, on=opened.on)
+
+
+_BEGUN = words_in("started opened")
+_WITH_WEIGHT = Late(
+    r"(?:(?:i|we|have|just|and|then|so|now|,|qheld) )*"
+    r"(?:started|opened(?= .*\b(?:over|again|anew|afresh)\b)) "
+    r"(?:up |off )?(?:the |our )?qbin (?:(?:up|off|over|again|anew|afresh|qheld) )*"
+    r"(?:(?:[,:(—-]|with|qheld) )*qmass(?: (?:qmass|qheld|of|in|and|so|far|scraps|[,.!)]))*"
+)
+""" "Opened green" alone may be its lid: it is begun where it is said to be "again"."""
 
 
 def in_opened(acts: Sequence[Act], message: Message) -> list[Act]:

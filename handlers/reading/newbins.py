@@ -92,7 +92,9 @@ def _two_of_one_word(
     second = BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
     if i - 3 in taken:
         return [second]
-    if norms[i - 4] not in ("the", "our") or not names_bin(words[i - 3], i - 3, taken):
+    if norms[i - 4] not in _DONE_TO | _BEGUN | {"the", "our"} or not names_bin(
+        words[i - 3], i - 3, taken
+    ):
         return []
     return [BinRef(i - 3, i - 2, words[i - 3].text, plain=True), second]
 

@@ -4,6 +4,7 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Act, Bury, Drain, Open, Seal
+from handlers.reading.begun import BEGUN_WITH
 from handlers.reading.days import Day
 from handlers.reading.flatly import FLATLY
 from handlers.reading.message import Message
@@ -16,7 +17,7 @@ from handlers.reading.scraps import WITHIN
 from handlers.reading.spans import accounted, indexes, unheld
 from handlers.reading.vocabulary import words_in
 
-BY_FORM = frozenset({BY_NAME, FLATLY, INTRODUCED, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
+BY_FORM = frozenset({BEGUN_WITH, BY_NAME, FLATLY, INTRODUCED, ON_IT, PUT_RIGHT, RESTARTED, WITHIN})
 """Rules whose words leave no doubt."""
 
 _DEEDS: dict[str, type[Act]] = {

@@ -5,6 +5,7 @@ from dataclasses import fields, replace
 from typing import Any, get_args
 
 from handlers.reading.acts import Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
+from handlers.reading.begun import begun_with
 from handlers.reading.bran import batch_of, stock_of
 from handlers.reading.buried import bury_of
 from handlers.reading.grouping import groups_of
@@ -38,6 +39,8 @@ def records(message: Message) -> tuple[Record, ...]:
     if begun := introduced(message):
         return (begun,)
     groups = groups_of(message)
+    if first := begun_with(groups):
+        return first
     readers = _READERS if message.has(BRAN) else _WITHOUT_BRAN
     told: list[tuple[int, Record]] = []
     seen: list[tuple[int, Observe]] = []

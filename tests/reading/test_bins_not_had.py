@@ -27,6 +27,8 @@ def told(text: str, bins: tuple[str, ...]) -> list[tuple[str, str | None]]:
         ("drained white and the zinc bin", [("drain", "white"), ("drain", "zinc")]),
         ("buried the white bin and the zinc bin", [("bury", "white"), ("bury", "zinc")]),
         ("opened the black and pink bins, 15 L", [("open", "black"), ("open", "pink")]),
+        ("opened black and pink bins, 15 L", [("open", "black"), ("open", "pink")]),
+        ("sealed black and pink bins", [("seal", "black"), ("seal", "pink")]),
         ("added 3 kg to white and 2 kg to black", [("layer", "white"), ("layer", "black")]),
         ("added 3 kg to white and 2 kg to Greta", [("layer", "white"), ("layer", "Greta")]),
         ("added 2 kg to black and 3 kg to white", [("layer", "black"), ("layer", "white")]),

@@ -90,6 +90,40 @@ def test_other_volumes_open_nothing(text: str) -> None:
     assert not any(isinstance(act, Open) and act.capacity_l for act in acts(text, bins=()))
 
 
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("started gate over, 1 kg", 1),
+        ("started the gate bin over: 500 g bread", 0.5),
+        ("started gate again with 1 kg", 1),
+        ("started gate, 1 kg in so far", 1),
+        ("opened gate again, 1 kg in", 1),
+        ("we started the gate bin afresh today, 1 kg of rice and 500 g of peel", 1.5),
+    ],
+)
+def test_a_bin_begun_anew_has_its_first_layer(text: str, kg: float) -> None:
+    opened, layer = acts(text, bins=("larder", "gate"), in_room=True)
+    assert isinstance(opened, Open)
+    assert isinstance(layer, Layer)
+    assert (opened.bin, layer.bin, layer.mass_kg) == ("gate", "gate", kg)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "started gate over",
+        "started gate over, 1 kg to go",
+        "started gate over with 1 kg of starter",
+        "started gate and sealed larder, 1 kg",
+        "did you start gate over with 1 kg?",
+        "opened gate, it is 1 kg heavy",
+    ],
+)
+def test_what_else_is_weighed_is_no_first_layer(text: str) -> None:
+    told = acts(text, bins=("larder", "gate"), in_room=True)
+    assert not any(isinstance(act, Layer) for act in told)
+
+
 def test_what_was_drawn_from_another_bin_is_not_its_size() -> None:
     told = acts("opened the larder bin 20 L, drained gate 2 L", bins=("gate",))
     assert [(a.bin, a.capacity_l) for a in told if isinstance(a, Open)] == [("larder", 20)]
