@@ -209,4 +209,4 @@ def vessel_as_name(message: Message) -> str | None:
     return named.pop() if len(named) == 1 else None
 
 
-_OF_ITS_SORT = words_in("barrel drum keg churn cask urn tank")
+_OF_ITS_SORT = words_in("barrel drum keg churn cask urn tank tote crock")

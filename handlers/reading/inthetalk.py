@@ -169,7 +169,10 @@ def _stands_alone(told: Amend | Retract | Layer | Drain, message: Message) -> bo
     if not isinstance(told, Layer | Drain):
         called = any(getattr(told, name, None) for name in NAMING[type(told)])
         return called or message.has(CRAFT) or calls_record(message)
-    if message.has(CRAFT) or any(c.verb and c.verb.verb.classes & _DEEDS for c in message.clauses):
+    if message.has(CRAFT) or any(ref.plain for ref in message.bins):
+        return True
+    verbs = [clause.verb.verb for clause in message.clauses if clause.verb is not None]
+    if any(verb.classes & _DEEDS or verb.plain in _PUT_IN for verb in verbs):
         return True
     return bool(message.items) and first_in(FURTHER, plain_text(message)) is None
 
@@ -179,7 +182,9 @@ NAMING: Mapping[type[Amend | Retract], Sequence[str]] = {
     Retract: ("which", "what", "materials", "of_bin"),
 }
 """The fields that say which record is meant."""
-_DEEDS = frozenset({"add", "drain", "open", "seal", "bury", "batch", "stock"})
+_DEEDS = frozenset({"drain", "open", "seal", "bury", "batch", "stock"})
+_PUT_IN = words_in("add chuck toss dump throw tip feed bung lob sling scrape load shove")
+"""What is done with scraps; others of the verbs by which a layer is told are of any talk."""
 
 
 def _is_bare_place(told: Amend, message: Message) -> bool:

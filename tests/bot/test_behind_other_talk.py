@@ -26,6 +26,33 @@ async def test_what_goes_on_from_lunch_goes_into_no_bin(room: TalkingRoom) -> No
     assert await acts(room) == ["open", "layer"]
 
 
+@pytest.mark.parametrize(
+    "said",
+    ["added 2 kg", "chucked in 2 kg", "added 2 kg to the green bin", "put 2 kg in the tub"],
+)
+async def test_a_deed_is_told_behind_whatever_talk(room: TalkingRoom, said: str) -> None:
+    await room.says("my kid is at school", who="bram")
+    await room.says("is she well?")
+    await room.says("very, thanks. The garden is lovely this year", who="bram")
+    await room.says(said, who="bram")
+    assert await room.kilos() == [2, 2]
+
+
+@pytest.mark.parametrize("said", ["2 kg", "gained 2 kg since Christmas", "she was 2 kg"])
+async def test_an_amount_behind_other_talk_is_no_deed(room: TalkingRoom, said: str) -> None:
+    await room.says("my kid is at school", who="bram")
+    await room.says(said, who="bram")
+    assert await acts(room) == ["open", "layer"]
+
+
+async def test_the_first_bin_is_begun_behind_other_talk(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("hello", who="bram")
+    await room.says("lovely weather we are having")
+    await room.says("added 2 kg to the green bin")
+    assert await room.kilos() == [2]
+
+
 async def test_right_behind_the_record_it_goes_in(room: TalkingRoom) -> None:
     await room.says("plus a bit of chicken", who="bram")
     assert await acts(room) == ["open", "layer", "layer"]

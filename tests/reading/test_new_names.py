@@ -392,3 +392,19 @@ def test_a_name_is_not_shortened(text: str, name: str | None, bins: tuple[str, .
     (act,) = read(text, group(in_room=True, bins=bins))
     assert isinstance(act, Layer | Open | Seal | Drain)
     assert act.bin == name
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("opened the tote, 15 L", "tote"),
+        ("started the crock today", "crock"),
+        ("opened a tote, 15 L", None),
+        ("opened the bucket, 15 L", None),
+        ("opened the blue tote, 15 L", "blue"),
+    ],
+)
+def test_the_first_vessel_of_its_sort_is_called_by_it(text: str, name: str | None) -> None:
+    (act,) = acts(text, bins=(), in_room=True)
+    assert isinstance(act, Open)
+    assert act.bin == name
