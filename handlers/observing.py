@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from handlers.answer import Answer, Turn
-from handlers.bins import choose
+from handlers.bins import choose, which
 from handlers.chosen import reasons
 from handlers.phrasing import capital, span, the
 from handlers.planting import well_covered
@@ -52,8 +52,9 @@ async def observed(act: Observe, turn: Turn) -> Answer:
         return Answer(entries=[entry], say=say)
     where = f"{capital(the(name))}: " if name else ""
     said = "" if _is_ordinary(act, meaning) else where + _words(meaning)
-    say = "\n".join(filter(None, (said, moved)))
-    return Answer(entries=[entry], say=say, why=[*meaning.why(), *why])
+    asked, query = await which(turn) if name is None and meaning.verdict != "good" else ("", None)
+    say = "\n".join(filter(None, (said, moved, asked)))
+    return Answer(entries=[entry], say=say, why=[*meaning.why(), *why], query=query)
 
 
 def _moved(state: BinState, entry: NewEntry, turn: Turn) -> tuple[str, Sequence[str]]:

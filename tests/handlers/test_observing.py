@@ -150,3 +150,21 @@ async def test_a_temperature_that_moves_the_burial_says_so(
     answer = await group.says(Observe(bin="shed", celsius=celsius), days=2)
     assert days in answer.say
     assert bool(answer.say) == bool(days)
+
+
+@pytest.mark.parametrize("said", ["the blue one", "blue", "it's the blue bin"])
+async def test_a_sign_of_one_of_several_bins_owes_which(db: Database, said: str) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the blue bin, 20 L, and the green bin, 20 L")
+    [answer] = await room.says("it smells rotten", who="bram")
+    assert "Which bin: the blue bin or the green bin?" in answer.body
+    await room.says(said, who="bram")
+    seen = [e.bin.name for e in await room.standing() if e.act == "observe" and e.bin]
+    assert seen == ["blue"]
+
+
+async def test_a_good_sign_owes_nothing(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the blue bin, 20 L, and the green bin, 20 L")
+    [answer] = await room.says("white mould on top", who="bram")
+    assert "?" not in answer.body
