@@ -16,6 +16,9 @@ from tests.reading.context import acts
         ("is oat bran fine in place of wheat when I mix the starter", "batch"),
         ("less bran in winter or more?", "dose"),
         ("can you overdo the starter?", "dose"),
+        ("what is the usual dose?", "dose"),
+        ("what's the normal dose again", "dose"),
+        ("remind me what the usual dose is", "dose"),
         ("one handful per layer, is that about right?", "dose"),
         ("are we supposed to be draining anything tonight?", "due"),
         ("how many nights till the shed can be opened?", "due"),
@@ -57,6 +60,10 @@ def test_a_question_in_the_crafts_own_words_is_asked(text: str, topic: Topic) ->
 @pytest.mark.parametrize(
     "text",
     [
+        "what is the usual dose for the cat?",
+        "what is the usual dose of vitamin D?",
+        "put in the usual dose",
+        "the usual dose.",
         "the steps to the bran mill are shut",
         "less sugar in summer or more?",
         "is football a strict no at your place then",
