@@ -10,6 +10,7 @@ from handlers.asking import is_meant
 from handlers.describing import describe
 from handlers.onoffer import taken_on
 from handlers.phrasing import capital, the
+from handlers.planting import measured_again
 from handlers.practice.figure import listed
 from handlers.reading.acts import (
     Accept,
@@ -87,6 +88,8 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     corrected = _corrected(target, act) if target else None
     if target is None or corrected is None:
         return await _new_layer(act, targets, turn)
+    if said(act) <= {"celsius", "rules"} and (again := await measured_again(act, target, turn)):
+        return again
     return await _put_right(act, target, corrected, turn, carry_on)
 
 

@@ -234,7 +234,11 @@ _MORE = words_in("another more extra further additional again")
 
 
 def _is_of_else(told: Amend, message: Message) -> bool:
-    """Whether its own grammar is of something else: "she was", "600 g per kilo", "22 degrees"."""
+    """Whether its own grammar is of something else: "she was", "600 g per kilo", "22 degrees" where
+    none were told.
+    """
+    if told.celsius is not None and getattr(message.context.last, "celsius", None) is not None:
+        return False
     if _OF_ELSE.search(plain_text(message)) is not None:
         return True
     alone = told.on is not None and not (told.mass_kg or told.volume_l or told.bin or told.member)

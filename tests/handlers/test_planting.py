@@ -92,3 +92,27 @@ async def test_a_measure_of_no_soil_of_ours_strikes_nothing(room: TalkingRoom) -
     await room.says("the soil is 8 degrees")
     assert await room.says("scratch that") == []
     assert await room.standing() == before
+
+
+@pytest.mark.parametrize("said", ["no, 18 degrees", "it's 18 degrees, not 8", "no, it's 18 C"])
+async def test_a_reading_put_right_moves_every_burial_it_was_kept_with(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("opened the yard bin, 20 L. 3 kg peel in yard")
+    await room.says("sealed yard")
+    await room.says("buried shed and yard")
+    await room.says("the soil is 8 degrees")
+    await room.says(said)
+    burials = [entry for entry in await room.standing() if entry.act == "bury"]
+    assert [entry.facts.celsius for entry in burials] == [18, 18]
+
+
+@pytest.mark.parametrize(
+    "said", ["no, 200 degrees", "lovely day, 25 degrees", "22 degrees in the kitchen"]
+)
+async def test_degrees_of_something_else_put_no_reading_right(room: TalkingRoom, said: str) -> None:
+    await room.says("buried shed")
+    await room.says("the soil is 8 degrees")
+    await room.says(said)
+    [burial] = [entry for entry in await room.standing() if entry.act == "bury"]
+    assert burial.facts.celsius == 8
