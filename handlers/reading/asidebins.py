@@ -189,6 +189,7 @@ BESIDE_BINS: dict[str, Late] = {
         r"^what (?:goes|would go|do (?:you|we) (?:have|serve|do|eat)) (?:best |well )?with (?!qbin)"
     ),
     "ask due": Late(
+        r"^(?:and |so |er )?which (?:one|qbin|bin) ?\??$|"  # a neighbour asks back
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),
 }
