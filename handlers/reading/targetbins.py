@@ -58,9 +58,8 @@ def _of_somebody(
     """ "To Tina's", "into the Hendersons'": a bin that is called so, or the house."""
     if _APOSTROPHES.isdisjoint(norms) or not _BROUGHT.isdisjoint(norms):
         return
-    for i in [i for i, norm in enumerate(norms[:-1]) if norm in _PUT]:
-        if taken.isdisjoint(range(i)):
-            continue  # "I'm in the dentist's, and 2 kg went in"
+    first = min(taken, default=len(norms))  # not "I'm in the dentist's, and 2 kg went in"
+    for i in [i for i, norm in enumerate(norms[:-1]) if norm in _PUT and i > first]:
         at = i + 1 + (norms[i + 1] in _ARTICLES)
         if end := _end_of_whose(words, norms, at, taken):
             yield BinRef(at, end, written(words, at, end), place=True)
