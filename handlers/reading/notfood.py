@@ -98,7 +98,8 @@ _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
     "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
     "scoop coloured colored colour color scale scales balance timer probe float frother warmer "
-    "cooler crate crates urn hands fingers allergy apron hangover coma"
+    "cooler crate crates urn hands fingers allergy apron hangover coma "
+    "packet packets wrapper wrappers"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in(
