@@ -20,7 +20,8 @@ _CAME = Late(
     _LEAD + r"(?:(?:bought|purchased|received|picked up|ordered in|collected|fetched)(?: in)? "
     r"(?:(?:another|a further|an extra|more) )?|(?:got|have) (?:another|a further|an extra) )"
     rf"(?:{_MUCH}|{_BAGGED})|"
-    rf"{_LEAD}{_MUCH} (?:(?:has|have|just|finally) )*(?:arrived|came|been delivered)\b(?! (?:out|off|from|back))|"
+    rf"{_LEAD}{_MUCH} (?:(?:has|have|just|finally) )*(?:arrived|came|been delivered)\b"
+    r"(?! (?:out|off|from|back))|"
     rf"{_LEAD}(?:(?:an?|the|another|new) )+{_SACK} {_BRAN} (?:(?:has|just|finally) )*"
     r"(?:arrived|came|been delivered)(?: qday| today)?(?: [,:;-])* qmuch\b"
 )
@@ -49,8 +50,9 @@ _CAME_TO = Late(
 _DRY = Late(rf"(?:{_IS_DRY})(?: today| now| at last| ,| done)*$")
 _CUES = words_in(
     "bought purchased received picked ordered collected fetched another extra further gave lent "
-    "spilled spilt lost wasted donated sold binned threw took taken grabbed borrowed scooped helped "
-    "brought carried passed handed arrived came delivered dried dry bagged jarred packed made yielded turned"
+    "spilled spilt lost wasted donated sold binned threw took taken grabbed borrowed scooped "
+    "helped brought carried passed handed arrived came delivered dried dry bagged jarred packed "
+    "made yielded turned"
 )
 _BATCH = BRAN | {"batch"}
 _OTHERWISE = words_in("left remaining now not on over into in")
