@@ -183,7 +183,7 @@ def verbless_sense(norms: Sequence[str]) -> Sense:
     return "none"
 
 
-_INSTRUMENTS = words_in("thermometer probe scale scales strip meter gauge display label")
+_INSTRUMENTS = words_in("thermometer probe scale scales strip meter gauge display label paper")
 _NEVER = words_in("didnt never havent hasnt wouldnt couldnt wont cant shouldnt hadnt")
 _WILL = (
     words_in(

@@ -23,6 +23,7 @@ from handlers.reading.askedof import without_asked_of
 from handlers.reading.awaited import is_awaited
 from handlers.reading.bran import MIXED_WITH, is_to_be_mixed
 from handlers.reading.brews import is_brew
+from handlers.reading.buried import PLANTED, is_planting
 from handlers.reading.examples import is_example, is_for_sale
 from handlers.reading.guessed import without_guessed
 from handlers.reading.jests import is_jest
@@ -88,6 +89,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_hush, frozenset({"seal"})),
     (is_sealed_before, frozenset({"seal"})),
     (is_of_fat, frozenset({"drain"})),
+    (is_planting, frozenset({"bury"})),
     (is_closed_well, frozenset({"seal"})),
     (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
     (is_of_room, RECORD_KINDS | {"ask"}),
@@ -100,7 +102,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
-    underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MIXED_WITH, POURED, TAKEN,
+    underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MIXED_WITH, PLANTED, POURED,
+    TAKEN,
     frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""

@@ -440,3 +440,45 @@ def test_who_drives_to_a_town_begins_no_bin() -> None:
     assert acts(text, in_room=True, bins=()) == ()
     [layer] = acts("2 kg went to Dolly", in_room=True, bins=())
     assert getattr(layer, "bin", None) == "Dolly"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "having 6 kg of snags here from 3, bring a chair",
+        "planted out the leeks in the bed behind the shed",
+        "popped the tomatoes in the bed behind the shed",
+        "sowed the carrots in the bed behind the shed",
+    ],
+)
+def test_an_hour_and_a_bed_beside_a_bins_name_tell_of_no_bin(text: str) -> None:
+    assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kg", "rich"),
+    [
+        ("2.4 kg of scraps, about half of that bones, in the shed", 2.4, 0.5),
+        ("4 lb total, half of that meat, in the shed", 1.814, 0.5),
+        ("2 kg of prunings, half of that leaves, in the shed", 2.0, 0.0),
+    ],
+)
+def test_half_of_that_is_a_share_and_no_more_of_it(text: str, kg: float, rich: float) -> None:
+    [layer] = acts(text)
+    assert isinstance(layer, Layer)
+    assert (layer.mass_kg, layer.rich) == pytest.approx((kg, rich), abs=0.01)
+
+
+def test_half_of_that_may_go_into_another_bin() -> None:
+    first, second = acts("2 kg in the shed, and half of that in big blue")
+    assert [getattr(act, "mass_kg", None) for act in (first, second)] == [2.0, 1.0]
+
+
+def test_what_the_paper_says_is_measured() -> None:
+    [seen] = acts("pH paper says 3.8 for the shed")
+    assert seen.act == "observe"
+
+
+def test_a_bin_that_is_open_again_was_begun() -> None:
+    assert [act.act for act in acts("big blue is open again from today")] == ["open"]
+    assert acts("the kitchen is open again", bins=("kitchen",)) == ()
