@@ -27,6 +27,7 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     if norms[mark.start] in _LIVING and behind and behind[0] in _LOOKING_ON:
         return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
+    coloured = coloured or (norms[mark.start] == "orange" and before in _IS)
     whose = before in _WHOSE or (bool(behind) and behind[0] in _BROKE)
     return coloured or (norms[mark.start] in _BODY and whose)
 
@@ -99,7 +100,7 @@ _NOT_FOOD = words_in(
     "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
     "scoop coloured colored colour color scale scales balance timer probe float frother warmer "
     "cooler crate crates urn hands fingers allergy apron hangover coma "
-    "packet packets wrapper wrappers"
+    "packet packets wrapper wrappers club clubs fair festival"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in(
@@ -114,6 +115,7 @@ _COLOURS = words_in(
     "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
 )
 _COLOURED = words_in("one ones bin bins bucket barrel lid tub drum pail container")
+_IS = words_in("is are was were all turned went bright")
 _WHOSE = words_in("my your his her our their me ur light heavy brave")
 
 
