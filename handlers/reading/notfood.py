@@ -13,6 +13,8 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     behind = norms[mark.end : mark.end + 1]
     if behind and (behind[0] in _NOT_FOOD or _is_who_or_shape(norms, mark)):
         return True
+    if norms[mark.end - 1] == "scale" and mark.end - mark.start > 1:
+        return True  # "2 lb on the fish scale"
     if mark.value.name.endswith(" of tea") and behind != ["into"]:
         return True  # what was drunk, or what came out of a bin
     if mark.end - mark.start > 1:

@@ -71,13 +71,16 @@ def sense_of(
     names: frozenset[str],
     *,
     behind: bool = False,
+    coming: bool = False,
     guessed: bool = False,
 ) -> Sense:
     """Sense of a verb from the words of its clause that stand before it.
 
-    `behind` says that the clause names a day that is over, `guessed` that another's deed is only
-    guessed at.
+    `behind` says that the clause names a day that is over, `coming` one that may be to come,
+    `guessed` that another's deed is only guessed at.
     """
+    if coming and verb.plain in ("go", "come") and verb.form in ("ing", "third"):
+        return "will"  # "it's going in the ground on Saturday"
     if behind and verb.form == "either" and left and left[-1] == "'d":
         left = left[:-1]  # "I'd put": had, not would
     left = [word for word in left if word != "·"]

@@ -322,6 +322,7 @@ def test_the_dish_that_peelings_are_left_of(text: str, shares: dict[str, float])
         ("1 kg of carrots in the shed, off to the cheese club", {"vegetable"}),
         ("1 kg of potato peel in the shed, my hands are orange now", {"vegetable"}),
         ("lasagne: 1 kg in the shed", {"cooked"}),
+        ("coffee and carrot tops for the shed, 2 lb on the fish scale", {"coffee", "vegetable"}),
         ("rice: 2 kg, peel: 1 kg, in the shed", {"grain", "vegetable"}),
     ],
 )
