@@ -208,17 +208,22 @@ def read_message(text: str, context: Context) -> Message:
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged
-    over = indexes([d for d in days if d.past == d.future and d.past < at.date()])
-    unknown = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
-    names = unknown.union([norms[i] for i in by_name])
-    clauses = clauses_of(written, sentences, verbs, held, names, over, hedged)[:MOST_CLAUSES]
-    if '"' in norms:
-        _set_quoted_aside(norms, clauses)
+    over, coming = _over_and_coming(days, at.date())
+    doers = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
+    names = doers | {norms[i] for i in by_name}
+    clauses = clauses_of(written, sentences, verbs, held, names, over, coming, hedged)
+    clauses = _quoted_aside(norms, clauses[:MOST_CLAUSES])
     return Message(
         context, at.date(), words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
         body,
     )  # fmt: skip
+
+
+def _over_and_coming(days: tuple[Day, ...], today: date) -> tuple[frozenset[int], frozenset[int]]:
+    """The words of days that are over, and of those that may be to come."""
+    over = [d for d in days if d.past == d.future and d.past < today]
+    return indexes(over), indexes([d for d in days if d.future > today])
 
 
 def _hedges(norms: list[str], marks: list[Mark], verbs: list[VerbUse]) -> list[Mark]:
@@ -288,8 +293,10 @@ def _ratio_of_carbon(norms: list[str]) -> frozenset[int]:
     return frozenset([k for i in at if norms[i + 1] in (":", "/") for k in (i + 1, i + 2)])
 
 
-def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
-    """A clause between quotation marks is somebody's words, not the sender's report."""
+def _quoted_aside(norms: list[str], clauses: list[Clause]) -> list[Clause]:
+    """The clauses; one between quotation marks is somebody's words, not the sender's report."""
+    if '"' not in norms:
+        return clauses
     marks = [i for i, norm in enumerate(norms) if norm == '"']
     for start, end in zip(marks[::2], marks[1::2], strict=False):
         if end - start < 4:
@@ -301,6 +308,7 @@ def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
                 and clause.sense in ("did", "none")
             ):
                 clause.sense = "said"
+    return clauses
 
 
 def _figures_of_speech(marks: list[Mark]) -> list[Mark]:

@@ -15,6 +15,7 @@ from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import called_behind
+from handlers.reading.outrightwords import BED_WORDS
 from handlers.reading.question import Question
 from handlers.reading.scores import Scores
 from handlers.reading.summing import summed
@@ -211,6 +212,8 @@ def filled(q: Question, topic: Topic) -> Ask:
 
 def _bed(q: Question) -> Ask:
     area, mass, in_room = q.amounts("area"), q.amounts("mass"), q.message.context.in_room
+    if in_room and area and q.has(_DUG) and not q.has(BED_WORDS):
+        return _trench(q)  # "the trench is 2 m x 30 cm": its sides, and no bed's
     act = Ask(
         topic="bed",
         area_m2=area[0] if area else None,
@@ -223,6 +226,9 @@ def _bed(q: Question) -> Ask:
         return act
     names = bins_in(q)
     return with_size(replace(act, bins=names) if len(names) > 1 else act, q)
+
+
+_DUG = words_in("trench trenches hole pit ditch")
 
 
 def _trench(q: Question) -> Ask:

@@ -221,7 +221,8 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
     if sure:
         known = {kind_of(act) for act in found}
         unfound = [kind for kind in sure if kind not in known]
-        found += _supplied(unfound, found, message, scores) if unfound else []
+        more = _supplied(unfound, found, message, scores) if unfound else []
+        found += [act for act in more if kind_of(act) not in known]
     found += _asked_beside(found, message)
     if outright is not None:
         found = _asked(outright, found, message, scores)

@@ -117,8 +117,17 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
             return any(_asks_of(other, "allowed") and not other.materials for other in others)
         case Layer() | Drain():
             struck = any(isinstance(other, Retract) for other in others)
-            return struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
+            said = struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
+            return said or _is_what_was_drained(act, others, message)
     return False
+
+
+def _is_what_was_drained(act: Act, others: Sequence[Act], message: Message) -> bool:
+    """ "The shed had a litre of juice in it, I drained it": no layer of juice besides."""
+    if not isinstance(act, Layer) or act.mass_kg or act.volume_l or not message.items:
+        return False
+    of_liquid = all(item.food.shares[0][0] == "liquid" for item in message.items)
+    return of_liquid and any(isinstance(other, Drain) and other.bin == act.bin for other in others)
 
 
 def _is_no_sum(others: Sequence[Act], message: Message) -> bool:

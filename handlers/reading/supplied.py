@@ -50,7 +50,7 @@ from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scrap
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import is_lid_open, is_of_tap, seal_from
-from handlers.reading.told import is_intended
+from handlers.reading.told import is_ahead, is_intended
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
 
@@ -136,7 +136,8 @@ def _is_other(kind: str, group: Group) -> bool:
         message = group.message
         return is_shut_again(message) or is_of_tap(message) or is_lid_open(message)
     if kind == "bury":
-        return is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
+        ahead = is_ahead(group) or group.sense == "will"
+        return ahead or is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
     return kind == "open" and is_several(group)
 
 

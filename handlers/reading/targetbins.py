@@ -27,9 +27,8 @@ def target_bins(
     """
     out = list(_of_somebody(words, norms, taken))
     taken |= indexes(out)
-    drawn = not _DRAWN_OFF.isdisjoint(norms) or _WEIGHED.isdisjoint(norms)
     for i in [i for i, norm in enumerate(norms[:-1]) if norm in _TO]:
-        if i in taken or (norms[i] in _OFF and not drawn):
+        if i in taken or _leads_elsewhere(norms, i, taken):
             continue
         at = i + 2 if norms[i + 1] in ("the", "our") else i + 1
         end = at
@@ -92,6 +91,20 @@ _BEHIND_OWNER = words_in(
 )
 _NAMES = 3
 """Words of what a person is called at most, without a title that has its stop."""
+
+
+def _leads_elsewhere(norms: Sequence[str], i: int, taken: frozenset[int]) -> bool:
+    """Whether scraps come "from" there, or somebody only went "to" it."""
+    if norms[i] in _OFF and _DRAWN_OFF.isdisjoint(norms):
+        return not _WEIGHED.isdisjoint(norms)
+    return norms[max(0, i - 1)] in _ON_THE_WAY and all(k > i for k in taken)
+
+
+_ON_THE_WAY = words_in(
+    "drove drive driving went go going flew flying came travelled traveled cycled walked trip way "
+    "back off commute bus train welcome"
+)
+"""Words before "to" of somebody who goes to a place: "drove to Dallas with 2 kg of pecans"."""
 _OFF = frozenset({"off", "from"})
 _TO = frozenset({"in", "into", "to"}) | _OFF
 _DRAWN_OFF = words_in(

@@ -78,6 +78,8 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         far = _FAR if _ASHES.isdisjoint(between) else 2 * _FAR
         if not is_dish(item.food) or len(between) > far:
             continue
+        if _is_heading(between):
+            return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
         joined = not JOINING.isdisjoint(between)
         if between == ["'s"]:  # "Sunday dinner's rolls"
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
@@ -90,6 +92,15 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         if (rice and (not joined or "#" in between)) or parts or (same and not joined):
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
     return items
+
+
+def _is_heading(between: Sequence[str]) -> bool:
+    """ "Roast leftovers yesterday: 2 kg of carrots": what was left of it stands with its amount."""
+    if ":" not in between:
+        return False
+    at = between.index(":")
+    measured = between[at + 1 : at + 2] == ["#"] and {*between[at + 1 :]} <= {"#", "of"}
+    return measured and "#" not in between[:at]
 
 
 _ASHES = words_in("aftermath leavings remains leftovers debris carnage fallout : lol")

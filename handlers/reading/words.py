@@ -45,6 +45,7 @@ _TAILS = {"ll": "will", "re": "are", "ve": "have", "d": "'d", "m": "am", "s": "'
 _OPENED = {
     "ive": ("i", "have"), "im": ("i", "am"), "youre": ("you", "are"), "youve": ("you", "have"),
     "theyre": ("they", "are"), "theyve": ("they", "have"), "weve": ("we", "have"),
+    "restarted": ("started", "again"), "restarting": ("starting", "again"),
     "gonna": ("going", "to"), "gunna": ("going", "to"), "gotta": ("got", "to"),
     "wanna": ("want", "to"), "thats": ("that", "is"), "whats": ("what", "is"),
     "hows": ("how", "is"), "wheres": ("where", "is"), "whens": ("when", "is"),

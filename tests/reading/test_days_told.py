@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from handlers.reading.acts import Drain, Layer
-from tests.reading.context import acts
+from tests.reading.context import WEDNESDAY, acts
 
 # The message is of Wednesday 17 June 2026.
 
@@ -136,3 +136,22 @@ def test_a_share_of_the_whole_has_its_day(text: str, told: list[tuple[float, int
     amounts = [act.mass_kg if isinstance(act, Layer) else act.volume_l for act in found]
     days = [act.on.day for act in found if act.on is not None]
     assert list(zip(amounts, days, strict=True)) == told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the shed is going in the ground on Saturday",
+        "the shed one is ready and it's going under the beans next Saturday",
+        "shed's going in the trench on Sunday",
+        "shed goes in the ground next week",
+    ],
+)
+def test_what_is_going_into_the_ground_on_a_day_to_come_is_not_buried(text: str) -> None:
+    assert [act.act for act in acts(text) if act.act != "ask"] == []
+
+
+def test_what_went_into_the_ground_is_and_liquid_is_of_the_day_it_was_drawn() -> None:
+    assert [act.act for act in acts("the shed went in the ground on Saturday")] == ["bury"]
+    [drain] = acts("drained 2 cups off the shed, it goes on the roses tomorrow")
+    assert getattr(drain, "on", None) == WEDNESDAY.date()

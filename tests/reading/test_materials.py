@@ -312,3 +312,21 @@ def test_the_dish_that_peelings_are_left_of(text: str, shares: dict[str, float])
     [layer] = acts(text)
     assert isinstance(layer, Layer)
     assert layer.materials == shares
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("Roast dinner leftovers: 2 kg of potatoes and carrots in the shed", {"vegetable"}),
+        ("BBQ leftovers: 1 kg of bread rolls in the shed", {"grain"}),
+        ("1 kg of carrots in the shed, off to the cheese club", {"vegetable"}),
+        ("1 kg of potato peel in the shed, my hands are orange now", {"vegetable"}),
+        ("lasagne: 1 kg in the shed", {"cooked"}),
+        ("coffee and carrot tops for the shed, 2 lb on the fish scale", {"coffee", "vegetable"}),
+        ("rice: 2 kg, peel: 1 kg, in the shed", {"grain", "vegetable"}),
+    ],
+)
+def test_a_feast_a_club_and_a_colour_are_no_scraps(text: str, kinds: set[str]) -> None:
+    [layer] = acts(text)
+    assert isinstance(layer, Layer)
+    assert set(layer.materials or ()) == kinds
