@@ -1,5 +1,6 @@
 """The map: which handler answers which act."""
 
+from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
 
@@ -113,7 +114,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Unsure():
             return unsure.asked(act, turn)
         case acts.Ask():
-            return await _asked(act, turn)
+            return await _asked(act, replace(turn, wanted=act.units))
     assert_never(act)
 
 

@@ -381,6 +381,8 @@ class Ask(_Act):
     last: date | None = None
     by: By | None = None
     """By what a total is told apart, only in a room (`totals`)."""
+    units: Units | None = None
+    """The units that the answer is wanted in, where these are asked for; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

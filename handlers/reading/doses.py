@@ -66,13 +66,18 @@ def _of_last_layer(q: Question) -> Ask | None:
     last = q.message.context.last
     if not isinstance(last, Layer) or not (q.has(_LEANING) or _is_of_last(q.message, last)):
         return None
+    return dose_on(last)
+
+
+def dose_on(layer: Layer) -> Ask:
+    """How much starter goes on a layer that was told."""
     return Ask(
         topic="dose",
-        mass_kg=last.mass_kg,
-        volume_l=last.volume_l,
-        materials=last.materials,
-        rich=last.rich,
-        bin=last.bin,
+        mass_kg=layer.mass_kg,
+        volume_l=layer.volume_l,
+        materials=layer.materials,
+        rich=layer.rich,
+        bin=layer.bin,
         rules=("asks about the dose on what was just added",),
     )
 

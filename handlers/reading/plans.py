@@ -10,7 +10,7 @@ from functools import cached_property
 from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Observe, Open
+from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Layer, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.betweenbins import between_bins
@@ -112,7 +112,7 @@ class Reading:
 
 def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     text, context = said.text, said.context
-    leans = context.asked or isinstance(context.last, Drain)
+    leans = context.asked or isinstance(context.last, Drain | Layer)
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again
     arranged, rest = _arranged(said)
