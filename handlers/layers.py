@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from handlers import rules
 from handlers.answer import Answer, Query, Turn
-from handlers.bins import choose, filled_step, how_big, how_much, which
+from handlers.bins import choose, filled_step, how_big, how_much, usual_bin, which
 from handlers.chosen import reasons
 from handlers.phrasing import (
     capital,
@@ -249,6 +249,11 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
     state = await named(turn.book, act.bin, turn.today)
     if act.what in _STREWN:
         return _strewn(act, state, turn)
+    count, full = act.count or 1, ""
+    if act.count and act.mass_kg is act.volume_l is act.depth_m is None:
+        each_l = await usual_bin(turn)
+        full = f"{number(count)} bins of {volume(each_l, turn.units)} as they fill"
+        act = replace(act, mass_kg=capacity_kg(each_l, act.materials))
     if act.mass_kg is act.volume_l is act.depth_m is None:
         return Answer(say=unmeasured(turn.units), why=usual_dose(turn), query=how_much(act))
     if (act.mass_kg or act.volume_l or act.depth_m or 0) <= 0:
@@ -261,12 +266,20 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
     except Refused as refused:
         return Answer(say=str(refused))
     spoons = starter(
-        reckoned.tablespoons, reckoned.starter_g, turn.units, in_cups=act.what == "cups"
+        count * reckoned.tablespoons,
+        count * reckoned.starter_g,
+        turn.units,
+        in_cups=act.what == "cups",
     )
     deep = f"a layer {length(act.depth_m, turn.units)} deep" if act.depth_m else ""
+    each = deep or said_amount(facts, turn)
+    if act.count:
+        whole_g = number(count * reckoned.starter_g)
+        step = f"{number(count)} bins at {number(reckoned.starter_g)} g each: {whole_g} g"
+        reckoned = reckoned.led_by((step,))
+        each = full or f"{number(count)} bins, {each} in each"
     return Answer(
-        say=f"{capital(spoons)} of starter on {deep or said_amount(facts, turn)}: "
-        f"{reckoned.reason}.",
+        say=f"{capital(spoons)} of starter on {each}: {reckoned.reason}.",
         why=reasons(reckoned, turn.book.room),
     )
 

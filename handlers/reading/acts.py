@@ -372,6 +372,9 @@ class Ask(_Act):
     """Days that a bin stands sealed, told only in a room (`bins`)."""
     bins: tuple[str, ...] = ()
     """Several bins that are meant together, told only in a room (`trench`, `bed`)."""
+    count: float | None = None
+    """So many bins alike, each with that amount, or else full; told only in a room (`trench`,
+    `dose`)."""
     each: Each | None = None
     bin: str | None = None
     member: str | None = None

@@ -7,6 +7,7 @@ from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Ask, Layer
 from handlers.reading.amending import plain_text
 from handlers.reading.amounts import Amount
+from handlers.reading.bincounts import bins_counted
 from handlers.reading.items import Item, one_food
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
@@ -44,7 +45,8 @@ def dose_of(q: Question, name: str | None) -> Ask:
         mass, volume = capacity_kg(volumes[0].value, None if made is None else made.shares), None
     depth, width = _depth(q) if in_room and mass is volume is None else (None, None)
     bare = made is None and mass is volume is depth is None
-    if bare and (leaning := _of_last_layer(q)):
+    counted = bins_counted(q.message, q.start, q.end) if bare and in_room else None
+    if bare and counted is None and (leaning := _of_last_layer(q)):
         return leaning
     act = Ask(
         topic="dose",
@@ -54,6 +56,7 @@ def dose_of(q: Question, name: str | None) -> Ask:
         rich=None if made is None else made.rich,
         depth_m=depth,
         width_m=width,
+        count=counted.value if counted else None,
         what="cups" if in_room and _IN_CUPS.search(q.text) else None,
         bin=name,
         rules=rule,

@@ -20,6 +20,7 @@ from handlers.reading.amending import is_asking
 from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.anew import behind_striking, is_only_one_thing
 from handlers.reading.asides import is_aside
+from handlers.reading.askedfigures import filled
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
 from handlers.reading.bothapart import CUES as BOTH
@@ -52,7 +53,7 @@ from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, dated_report, led_by, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import ASKED_KINDS, asking, asks, filled, question_of
+from handlers.reading.questions import ASKED_KINDS, asking, asks, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
@@ -221,7 +222,8 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
     if sure:
         known = {kind_of(act) for act in found}
         unfound = [kind for kind in sure if kind not in known]
-        found += _supplied(unfound, found, message, scores) if unfound else []
+        more = _supplied(unfound, found, message, scores) if unfound else []
+        found += [act for act in more if act not in found]
     found += _asked_beside(found, message)
     if outright is not None:
         found = _asked(outright, found, message, scores)
