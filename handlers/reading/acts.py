@@ -349,6 +349,8 @@ class Ask(_Act):
     """Litres of culture and of molasses that there are, told only in a room (`bran`)."""
     area_m2: float | None = None
     signs: tuple[Sign, ...] = ()
+    ph: float | None = None
+    """The acidity that is only asked about, told only in a room (`trouble`)."""
     what: str | None = None
     """What may go in, in the words said (`allowed`); what of it is asked (`bran` and others)."""
     place: str | None = None

@@ -1,7 +1,7 @@
-"""What is asked of a growth by its colour alone, and of the days that a warmth or a cold makes.
+"""What is asked of a growth by its colour alone, of a pH, and of the days that a warmth makes.
 
-"Pink mould?", "green fuzz, what now?"; "how long at 10 °C?", "if the garage is at 50 °F, how long
-should the shed bin sit?".
+"Pink mould?", "green fuzz, what now?"; "is a pH of 5 ok?"; "how long at 10 °C?", "if the garage is
+at 50 °F, how long should the shed bin sit?".
 """
 
 from collections.abc import Iterator
@@ -14,7 +14,8 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 
-CUES = ("mould", "mold", "fuzz", "fluff", "fungus", "how long", "how many days", "how many weeks")
+CUES = ("mould", "mold", "fuzz", "fluff", "fungus", "how long", "how many days", "how many weeks",
+        "ph", "sour enough", "does")  # fmt: skip
 
 _GROWTH = Late(
     r"(?:what about |and |is |help )?(?:a bit of |some |the |this )?[a-z]+ (?:moulds?|molds?|fuzz|"
@@ -35,10 +36,32 @@ _AT = Late(
 )
 
 
+_PH = r"\d{1,2}(?:[.,]\d{1,2})?"
+_A_PH = rf"(?:(?:a|the|our|my) )?ph (?:of |at |is |'s |reads |says |was )?{_PH}"
+_SOUR = (
+    r"(?:ok|okay|good|fine|right|normal|bad|safe|low|high|sour|acid|acidic|enough|ready|done|"
+    r"all right|alright)(?: enough)?|too (?:high|low|sour|acid|acidic)"
+)
+_IN_IT = r"(?: (?:for|in) (?:(?:the|a|our|my) )?(?:it|qbin|bin|bucket|bokashi|ferment|fermenting))?"
+_ASKED_PH = Late(
+    r"(?:and |but |or )?(?:"
+    rf"(?:is|would|will|does) {_A_PH} (?:(?:be|is|mean|really|still|a|any|it is|it 's) )*"
+    rf"(?:{_SOUR})(?: (?:sign|thing|value|result))?|is {_A_PH}|"
+    rf"is {_PH} (?:(?:a|an|the) )?(?:{_SOUR}) ph|"
+    rf"is {_PH} (?:sour|acid|acidic) enough|"
+    rf"what (?:does|would|do) {_A_PH} (?:mean|say|tell)(?: (?:me|us))?|"
+    rf"what (?:(?:do|should) (?:i|we) do |to do |does it mean |happens |now )?(?:if|about|with) "
+    rf"{_A_PH}|{_A_PH} (?:what (?:now|does (?:that|it) mean|(?:should|do|must) (?:i|we) do))"
+    rf"){_IN_IT}(?: (?:now|then|though))?"
+)
+_A_FIGURE = Late(r"(?:and |so )?what does \d\.\d{1,2} mean")
+"""Said to the bot, the figure of a strip or a meter."""
+
+
 def conditions(message: Message) -> Iterator[Found]:
     """The questions of a message about a growth, or about the days at some temperature."""
     for phrase in phrases(message):
-        plan = _growth(phrase) or _days_at(phrase)
+        plan = _growth(phrase) or _acidity(phrase) or _days_at(phrase)
         if plan is not None:
             yield Found(*phrase.sentence, plan)
 
@@ -49,6 +72,21 @@ def _growth(phrase: Phrase) -> Ask | None:
     seen = [s for s in phrase.message.signs if phrase.start <= s.start < phrase.end]
     signs = tuple(dict.fromkeys(s.sign for s in seen if s.sign.endswith("_mould")))
     return Ask(topic="trouble", signs=signs, bin=phrase.bin) if signs else None
+
+
+def _acidity(phrase: Phrase) -> Ask | None:
+    """What a pH means that is asked about and not told of a bin."""
+    to_us = phrase.to_bot or phrase.message.context.after_bot
+    if _ASKED_PH.fullmatch(phrase.text) is None and not (
+        to_us and _A_FIGURE.fullmatch(phrase.text)
+    ):
+        return None
+    figure = _FIGURE.search(phrase.text)
+    ph = float(figure[0].replace(",", ".")) if figure else None
+    return Ask(topic="trouble", ph=ph, bin=phrase.bin)
+
+
+_FIGURE = Late(rf"\b{_PH}")
 
 
 def _days_at(phrase: Phrase) -> Taught | None:

@@ -113,12 +113,20 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
             return of_bran and act.mass_kg is None and not message.has(_ON)
         case Ask(topic="totals"):
             return _is_no_sum(others, message)
-        case Ask(topic="trouble", signs=signs) if signs and _CREATURES.issuperset(signs):
-            return any(_asks_of(other, "allowed") and not other.materials for other in others)
+        case Ask(topic="trouble"):
+            return _is_no_trouble(act, others)
         case Layer() | Drain():
             struck = any(isinstance(other, Retract) for other in others)
             return struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
     return False
+
+
+def _is_no_trouble(act: Ask, others: Sequence[Act]) -> bool:
+    """ "pH 3.8, is that good?": what is told of it is answered; a creature may itself be food."""
+    if act.signs:
+        creatures = _CREATURES.issuperset(act.signs)
+        return creatures and any(_asks_of(o, "allowed") and not o.materials for o in others)
+    return any(isinstance(other, Observe) and other.ph is not None for other in others)
 
 
 def _is_no_sum(others: Sequence[Act], message: Message) -> bool:

@@ -150,3 +150,21 @@ async def test_a_temperature_that_moves_the_burial_says_so(
     answer = await group.says(Observe(bin="shed", celsius=celsius), days=2)
     assert days in answer.say
     assert bool(answer.say) == bool(days)
+
+
+@pytest.mark.parametrize(
+    ("ph", "answer"),
+    # maize silage: 3.7 to 4.2 (Kung and Shaver); acid foods: 4.6 (21 CFR 114.3)
+    [
+        (3.8, "is sour enough"),
+        (4.4, "is nearly sour enough"),
+        (5.0, "not sour yet"),
+        (40.0, "0 and"),
+    ],
+)
+async def test_a_ph_that_is_asked_about_is_judged_and_not_written_down(
+    group: Group, ph: float, answer: str
+) -> None:
+    said = await group.says(Ask(topic="trouble", ph=ph))
+    assert answer in said.say
+    assert not said.entries
