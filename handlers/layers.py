@@ -24,7 +24,7 @@ from handlers.practice.density import capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, SPOONS, Dose, dose
 from handlers.practice.figure import Refused, number
 from handlers.practice.first_bed import first_bed
-from handlers.practice.units import METRES
+from handlers.practice.units import KILOGRAMS, METRES
 from handlers.reading.acts import Amend, Ask, Layer
 from handlers.state import BinState, fold, layer_mass, named
 from storage.rows import Facts, NewEntry, Units
@@ -160,6 +160,14 @@ def _dose(
     )
 
 
+def _by_weight(turn: Turn) -> str:
+    """The usual dose on a kilo, or a pound, of plain scraps."""
+    kg, unit = (1.0, "kilo") if turn.units == "metric" else (KILOGRAMS["pound"], "pound")
+    usual = _dose(Facts(mass_kg=kg), None, turn)
+    spoons = starter(usual.tablespoons, usual.starter_g, turn.units)
+    return f"On a {unit} of plain scraps that is {spoons}."
+
+
 def usual_dose(turn: Turn) -> Sequence[str]:
     """The working of the usual dose on a layer as deep as is taught."""
     usual = dose(depth_m=LAYER_DEPTH.value / 100, habit=turn.book.room.habit)
@@ -255,7 +263,8 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
         full = f"{number(count)} bins of {volume(each_l, turn.units)} as they fill"
         act = replace(act, mass_kg=capacity_kg(each_l, act.materials))
     if act.mass_kg is act.volume_l is act.depth_m is None:
-        return Answer(say=unmeasured(turn.units), why=usual_dose(turn), query=how_much(act))
+        say = f"{unmeasured(turn.units)}\n{_by_weight(turn)}"
+        return Answer(say=say, why=usual_dose(turn), query=how_much(act))
     if (act.mass_kg or act.volume_l or act.depth_m or 0) <= 0:
         return Answer(say=NOT_THAT_LITTLE)
     facts = Facts(

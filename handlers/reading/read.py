@@ -301,11 +301,16 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
     """The questions of a few words that lean on the records found, each topic once."""
     if not found or not message.has(BESIDE):
         return []
-    kinds = frozenset(kind_of(act) for act in found)
+    kinds = frozenset(kind_of(act) for act in found if not _names_no_sign(act))
     topics = dict.fromkeys(asked_beside(message, kinds))
     asked = [filled(asking(message, t), t) for t in topics if f"ask {t}" not in kinds]
     seen = next((act.signs for act in found if isinstance(act, Observe)), ())
     return [replace(a, signs=a.signs or seen) if a.topic == "trouble" else a for a in asked]
+
+
+def _names_no_sign(act: Act) -> bool:
+    """ "Is that normal?", of whatever was told beside it."""
+    return isinstance(act, Ask) and act.topic == "trouble" and not act.signs
 
 
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:

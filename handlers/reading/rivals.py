@@ -126,7 +126,8 @@ def _is_no_trouble(act: Ask, others: Sequence[Act]) -> bool:
     if act.signs:
         creatures = _CREATURES.issuperset(act.signs)
         return creatures and any(_asks_of(o, "allowed") and not o.materials for o in others)
-    return any(isinstance(other, Observe) and other.ph is not None for other in others)
+    measured = any(isinstance(other, Observe) and other.ph is not None for other in others)
+    return measured or any(_asks_of(other, "liquid") for other in others)
 
 
 def _is_no_sum(others: Sequence[Act], message: Message) -> bool:

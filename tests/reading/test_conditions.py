@@ -35,6 +35,37 @@ def test_the_days_at_a_temperature(text: str, celsius: float) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "celsius"),
+    [
+        ("how long will it take in soil at 3 degrees?", 3.0),
+        ("how long does it take in the ground at 3 °C?", 3.0),
+        ("how long does it take to break down in soil at 12 °C?", 12.0),
+        ("how many weeks in cold soil of 41 F?", 5.0),
+    ],
+)
+def test_the_days_in_soil_of_a_temperature(text: str, celsius: float) -> None:
+    asked = Taught(lesson="when to plant", celsius=pytest.approx(celsius))  # type: ignore[arg-type]
+    assert read(text, group(in_room=True)) == (asked,)
+
+
+@pytest.mark.parametrize(
+    ("text", "after_bot", "meant"),
+    [
+        ("what is the usual dose?", False, True),
+        ("and the normal dose per kilo?", False, True),
+        ("what's the dose?", True, True),
+        ("what dose do you recommend?", True, True),
+        ("what's the dose?", False, False),
+        ("what is the usual dose of paracetamol?", True, False),
+        ("the usual dose of complaints?", True, False),
+    ],
+)
+def test_the_usual_dose(text: str, after_bot: bool, meant: bool) -> None:
+    said = read(text, group(in_room=True, after_bot=after_bot))
+    assert (Ask(topic="dose") in said) == meant
+
+
+@pytest.mark.parametrize(
     ("text", "ph"),
     [
         ("is a pH of 5 ok?", 5.0),
