@@ -5,6 +5,7 @@ from datetime import timedelta
 from typing import assert_never
 
 from handlers import (
+    addresses,
     anothers,
     batches,
     beds,
@@ -136,6 +137,8 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await totals.asked(act, turn)
         case "custody":
             return await whohas.asked(act, turn)
+        case "help" if act.what == "a page":
+            return await addresses.link("", turn)
         case "help":
             return Answer(say=HELP_WITH.get(act.what or "", HELP))
         case "trench":

@@ -37,6 +37,8 @@ from handlers.reading.lessons import CUES as LESSON_CUES
 from handlers.reading.lessons import lessons
 from handlers.reading.madeplain import made_plain
 from handlers.reading.message import Message, read_message
+from handlers.reading.outlets import CUES as OUTLET_CUES
+from handlers.reading.outlets import outlets
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
 from handlers.reading.pausing import CUES as PAUSING_CUES
@@ -80,6 +82,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (restored, RESTORING_CUES),
     (recipe, RECIPE_CUES),
     (conditions, CONDITION_CUES),
+    (outlets, OUTLET_CUES),
     (unfit, UNFIT_CUES),
     (lessons, LESSON_CUES),
     (settled, SETTLED_CUES),
