@@ -20,6 +20,11 @@ _WHY = frozenset({
     "how did you work that out",
     "how do you work that out", "whats that based on", "what is that based on", "why though",
     "but why",
+    "show me the working", "show the working", "show your working", "show me your working",
+    "show me the workings", "show your workings", "show me the maths", "show me the math",
+    "show me the sums", "can you show me the working", "can you show the working",
+    "whats the working",
+    "how did you calculate that", "how was that worked out", "how is that worked out",
 })  # fmt: skip
 _HELP = frozenset({"help", "help me", "help please", "please help", "help me please", "pls help"})
 _TELL_ME = (
