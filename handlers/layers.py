@@ -12,6 +12,7 @@ from handlers.phrasing import (
     capital,
     day,
     how_full,
+    layer_depth,
     length,
     mass,
     spoon,
@@ -24,7 +25,7 @@ from handlers.practice.density import capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, SPOONS, Dose, dose
 from handlers.practice.figure import Refused, number
 from handlers.practice.first_bed import first_bed
-from handlers.practice.units import KILOGRAMS, METRES
+from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Amend, Ask, Layer
 from handlers.state import BinState, fold, layer_mass, named
 from storage.rows import Facts, NewEntry, Units
@@ -47,11 +48,7 @@ NEARLY_FULL = 0.8
 
 def unmeasured(units: Units) -> str:
     """The usual dose, where nobody said how much went in."""
-    deep = LAYER_DEPTH.low or 0.0, LAYER_DEPTH.high or 0.0
-    span = f"{number(deep[0])} to {number(deep[1])} cm"
-    if units != "metric":
-        inches = (number(cm / 100 / METRES["inch"], 1) for cm in deep)
-        span = f"{' to '.join(inches)} in"
+    span = layer_depth(units)
     spoons = f"{number(SPOONS.low or 0.0)} to {number(SPOONS.high or 0.0)} tablespoons"
     return (
         f"The usual dose is {spoons} of starter on a layer {span} deep, more on meat or fish. "

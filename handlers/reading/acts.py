@@ -353,6 +353,8 @@ class Ask(_Act):
     """The acidity that is only asked about, told only in a room (`trouble`)."""
     what: str | None = None
     """What may go in, in the words said (`allowed`); what of it is asked (`bran` and others)."""
+    at_most: bool | None = None
+    """How much of it is too much is asked, told only in a room (`allowed`)."""
     place: str | None = None
     """The bed that is meant, by a name in `Context.places` (`bed`)."""
     week_kg: float | None = None

@@ -37,6 +37,8 @@ from handlers.reading.lessons import CUES as LESSON_CUES
 from handlers.reading.lessons import lessons
 from handlers.reading.madeplain import made_plain
 from handlers.reading.message import Message, read_message
+from handlers.reading.mostof import CUES as MOST_CUES
+from handlers.reading.mostof import most_of
 from handlers.reading.outlets import CUES as OUTLET_CUES
 from handlers.reading.outlets import outlets
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
@@ -83,6 +85,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (recipe, RECIPE_CUES),
     (conditions, CONDITION_CUES),
     (outlets, OUTLET_CUES),
+    (most_of, MOST_CUES),
     (unfit, UNFIT_CUES),
     (lessons, LESSON_CUES),
     (settled, SETTLED_CUES),
