@@ -17,7 +17,7 @@ from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.soils import SOIL
 
 CUES = ("mould", "mold", "fuzz", "fluff", "fungus", "how long", "how many days", "how many weeks",
-        "ph", "sour enough", "does", "dose")  # fmt: skip
+        "ph", "sour enough", "what does", "dose")  # fmt: skip
 
 _GROWTH = Late(
     r"(?:what about |and |is |help )?(?:a bit of |some |the |this )?[a-z]+ (?:moulds?|molds?|fuzz|"
