@@ -20,6 +20,7 @@ from handlers.reading.amending import is_asking
 from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.anew import behind_striking, is_only_one_thing
 from handlers.reading.asides import is_aside
+from handlers.reading.askedfigures import filled
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
 from handlers.reading.bothapart import CUES as BOTH
@@ -52,7 +53,7 @@ from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, dated_report, led_by, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import ASKED_KINDS, asking, asks, filled, question_of
+from handlers.reading.questions import ASKED_KINDS, asking, asks, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
@@ -300,11 +301,16 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
     """The questions of a few words that lean on the records found, each topic once."""
     if not found or not message.has(BESIDE):
         return []
-    kinds = frozenset(kind_of(act) for act in found)
+    kinds = frozenset(kind_of(act) for act in found if not _names_no_sign(act))
     topics = dict.fromkeys(asked_beside(message, kinds))
     asked = [filled(asking(message, t), t) for t in topics if f"ask {t}" not in kinds]
     seen = next((act.signs for act in found if isinstance(act, Observe)), ())
     return [replace(a, signs=a.signs or seen) if a.topic == "trouble" else a for a in asked]
+
+
+def _names_no_sign(act: Act) -> bool:
+    """ "Is that normal?", of whatever was told beside it."""
+    return isinstance(act, Ask) and act.topic == "trouble" and not act.signs
 
 
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:

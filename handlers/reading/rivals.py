@@ -113,8 +113,8 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
             return of_bran and act.mass_kg is None and not message.has(_ON)
         case Ask(topic="totals"):
             return _is_no_sum(others, message)
-        case Ask(topic="trouble", signs=signs) if signs and _CREATURES.issuperset(signs):
-            return any(_asks_of(other, "allowed") and not other.materials for other in others)
+        case Ask(topic="trouble"):
+            return _is_no_trouble(act, others)
         case Layer() | Drain():
             struck = any(isinstance(other, Retract) for other in others)
             said = struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
@@ -128,6 +128,15 @@ def _is_what_was_drained(act: Act, others: Sequence[Act], message: Message) -> b
         return False
     of_liquid = all(item.food.shares[0][0] == "liquid" for item in message.items)
     return of_liquid and any(isinstance(other, Drain) and other.bin == act.bin for other in others)
+
+
+def _is_no_trouble(act: Ask, others: Sequence[Act]) -> bool:
+    """ "pH 3.8, is that good?": what is told of it is answered; a creature may itself be food."""
+    if act.signs:
+        creatures = _CREATURES.issuperset(act.signs)
+        return creatures and any(_asks_of(o, "allowed") and not o.materials for o in others)
+    measured = any(isinstance(other, Observe) and other.ph is not None for other in others)
+    return measured or any(_asks_of(other, "liquid") for other in others)
 
 
 def _is_no_sum(others: Sequence[Act], message: Message) -> bool:

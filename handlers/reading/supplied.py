@@ -27,6 +27,7 @@ from handlers.reading.amending import is_quoted
 from handlers.reading.amounts import Amount
 from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.asides import is_aside
+from handlers.reading.askedfigures import filled
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
 from handlers.reading.finished import finished
@@ -45,7 +46,7 @@ from handlers.reading.opened import is_several, open_from
 from handlers.reading.passing import coming, taker
 from handlers.reading.peeks import is_shut_again
 from handlers.reading.quantities import is_of_naught, scrap_amounts
-from handlers.reading.questions import asking, filled
+from handlers.reading.questions import asking
 from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from

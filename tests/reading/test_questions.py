@@ -95,7 +95,17 @@ def _ask(text: str) -> Ask:
     return asked
 
 
-@pytest.mark.parametrize("text", ["why?", "how come?", "says who?", "where's that from?"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "why?",
+        "how come?",
+        "says who?",
+        "where's that from?",
+        "show me the working",
+        "how was that worked out?",
+    ],
+)
 def test_a_bare_why_is_read_only_behind_the_bot(text: str) -> None:
     assert acts(text) == ()
     (asked,) = acts(text, after_bot=True)
