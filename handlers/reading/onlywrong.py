@@ -26,13 +26,14 @@ _WRONG = Late(
     + _END
 )
 _DENYING = words_in("wrong not incorrect isnt wasnt")
+_CUES = _DENYING | words_in("other different")
 
 
 def only_wrong(message: Message) -> Retract | None:
     """The striking out that may be meant; None if more is said, or nothing is called wrong."""
-    if "?" in message.norms or any(b.known for b in message.bins) or message.measured():
+    if not message.has(_CUES) or (not message.bot and spoken_of(message) is None):
         return None
-    if not message.bot and spoken_of(message) is None:
+    if "?" in message.norms or any(b.known for b in message.bins) or message.measured():
         return None
     said = [norm for i, norm in enumerate(message.norms) if i not in message.bot]
     text = " ".join(said).strip(" ,.!")

@@ -160,11 +160,12 @@ def asks_more(phrase: Phrase) -> Ask | None:
     They are of the scraps where totals or layers are named, or behind the bot's words.
     """
     text = _BESIDE.sub("", phrase.text)
+    if not _WORDS.issuperset(text.split()) or not _ASKS.search(text):
+        return None
     first, last = period_of(phrase)
     by = grouped_by(phrase)
     what = _what(phrase)
-    is_told = first or last or by or (what and "so far" in text)
-    if not is_told or not set(text.split()) <= _WORDS or not _ASKS.search(text):
+    if not (first or last or by or (what and "so far" in text)):
         return None
     words = _OF_SCRAPS | _ADDED if by else _OF_SCRAPS
     if not (words & set(phrase.tokens) or phrase.to_bot or phrase.message.context.after_bot):
