@@ -118,12 +118,14 @@ _REMINDS = Late(
 )
 """Asked of people, that they mind their manners."""
 _SEEN_TO = (
-    "look at|look in on|check|check on|peek|see|inspect|empty|drain|bury|seal|dig|wash|"
+    "look at|take a look|take a peek|have a look|look in on|"
+    "check|check on|peek|see|inspect|empty|drain|bury|seal|dig|wash|"
     "rinse|clean|open|turn on|top up|weigh|mend|fix"
 )
 """What a neighbour is asked to do to a bin for once: it is not passed on to him."""
 _KEPT = (
-    "take|takes|taking|keep|keeping|host|hosting|having|have (?:the |your )?qbin|"
+    "take(?! an? (?:look|peek|photo|picture|sniff))|takes|taking|"
+    "keep|keeping|host|hosting|having|have (?:the |your )?qbin|"
     "have (?:it|him|her)|look after|looking after|mind (?:the |my )?qbin|minding|hand over|"
     "over to you|pass|passing|adopt|foster|yours|home for|a home|want|wants|fancy|like the|"
     "like qbin|turn|swap|instead|keepers?|to you|starting|startin|until|till|while|whilst|"

@@ -74,7 +74,7 @@ def _lead(norms: Sequence[str], ref: BinRef) -> str:
 
 
 _INSIDE = frozenset({"in", "into", "inside", "to"})
-_NOT_INTO = frozenset({"for", "from", "by", "beside"})
+_NOT_INTO = frozenset({"for", "from", "off", "by", "beside"})
 
 
 def _names_none(group: Group) -> bool:

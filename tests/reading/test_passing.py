@@ -107,6 +107,7 @@ def test_the_day_it_is_taken_from_is_read() -> None:
         "Ruth can you look at bin 3 on Saturday?",
         "Ruth would you mind emptying the tap on bin 3 Saturday",
         "Ines can you drain bin 3 on Friday?",
+        "Ruth could you take a look at bin 3 on Saturday",
     ],
 )
 def test_other_things_taken_and_offered_are_no_bins(text: str) -> None:
