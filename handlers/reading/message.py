@@ -204,7 +204,7 @@ def read_message(text: str, context: Context) -> Message:
         held |= _list_joints(norms, items, amounts) | _ratio_of_carbon(norms)
     sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
-    hedged = indexes(_hedges(norms, marks, verbs))
+    hedged = indexes(_hedges(norms, marks, verbs, amounts))
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged
@@ -226,13 +226,21 @@ def _over_and_coming(days: tuple[Day, ...], today: date) -> tuple[frozenset[int]
     return indexes(over), indexes([d for d in days if d.future > today])
 
 
-def _hedges(norms: list[str], marks: list[Mark], verbs: list[VerbUse]) -> list[Mark]:
-    """The turns of phrase that change no sense; "should be" before a verb is none of them."""
+def _hedges(
+    norms: list[str], marks: list[Mark], verbs: list[VerbUse], amounts: Iterable[Amount]
+) -> list[Mark]:
+    """The turns of phrase that change no sense; "should be" before a verb is none of them, nor
+    is "I'd put it at" before a place.
+    """
     hedges = [m for m in marks if m.tag == "hedge"]
     if not hedges:
         return hedges
     before = {v.start for v in verbs}
-    return [m for m in hedges if not (m.end in before and norms[m.end - 1] in ("be", "been"))]
+    hedges = [m for m in hedges if not (m.end in before and norms[m.end - 1] in ("be", "been"))]
+    weighed = {
+        at for a in amounts if a.quantity in ("mass", "volume") for at in (a.start, a.start - 1)
+    }
+    return [m for m in hedges if norms[m.end - 2 : m.end] != ["it", "at"] or m.end in weighed]
 
 
 def _further_bins(

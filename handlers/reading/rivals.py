@@ -23,6 +23,7 @@ from handlers.reading.acts import (
     Unsure,
 )
 from handlers.reading.amending import plain_text
+from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.flatly import FLATLY
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -67,7 +68,11 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         and not _DONE.search(plain_text(message))
     ):
         out = [act for act in out if not _is_weak(act, Done)]
-    return [act for act in out if not _is_said_by_another(act, out, message)]
+    return [
+        act
+        for act in out
+        if not (_is_said_by_another(act, out, message) or _is_put_right(act, out, message))
+    ]
 
 
 def _is_of_trench(act: Act, acts: Sequence[Act], message: Message) -> bool:
@@ -137,6 +142,20 @@ def _is_no_trouble(act: Ask, others: Sequence[Act]) -> bool:
         return creatures and any(_asks_of(o, "allowed") and not o.materials for o in others)
     measured = any(isinstance(other, Observe) and other.ph is not None for other in others)
     return measured or any(_asks_of(other, "liquid") for other in others)
+
+
+def _is_put_right(act: Act, acts: Sequence[Act], message: Message) -> bool:
+    """ "The last entry is wrong, it was 2 kg": what is put right is not struck out besides."""
+    if not isinstance(act, Retract) or not any(isinstance(other, Amend) for other in acts):
+        return False
+    return not message.has(STRIKING) and _CALLED_WRONG.search(plain_text(message)) is not None
+
+
+_CALLED_WRONG = Late(
+    r"^(?:(?:sorry|oops|no|bot|oh|ah|wait|,) )*(?:that|the|my|this) (?:last|previous|latest) "
+    r"(?:one|entry|message|record|log|layer)?(?: is| 's| was)? "
+    r"(?:wrong|a mistake|not right|rubbish|an error|incorrect)\b"
+)
 
 
 def _is_no_sum(others: Sequence[Act], message: Message) -> bool:

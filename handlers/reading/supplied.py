@@ -254,8 +254,10 @@ def _strikes_nothing(message: Message) -> bool:
     norms = message.norms
     if is_quoted(message.clauses):
         return True
-    if _EATEN.search(" ".join(norms)) and not message.has(STRIKING):
-        return True
+    if not message.has(STRIKING):
+        text = " ".join(norms)
+        if _EATEN.search(text) or _CORRECTED.search(text):
+            return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)
     return any(pair in _MULTIPLIED for pair in pairwise(norms))
@@ -264,6 +266,11 @@ def _strikes_nothing(message: Message) -> bool:
 _MULTIPLIED = {("double", "that"), ("double", "it"), ("double", "the"), ("twice", "that")}
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
 _EATEN = Late(r"\b(?:i|we|he|she|they) (?:\w+ )?(?:ate|eat) (?:it|them|that)\b")
+_CORRECTED = Late(
+    r"\b(?:correct|fix|amend|change|edit|update|adjust|alter|rectify)(?:ed|d|ing)? "
+    r"(?:(?:my|the|that|this|our|his|her|their) )?(?:very )?(?:last|previous|latest|entry|record)\b"
+)
+"""What is to be put right, or was, is not to be struck out."""
 _ONESELF = Late(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
     r"(?:me|us|my name|myself)\b"

@@ -59,7 +59,7 @@ _OPENED = {
     "undr": ("under",), "teh": ("the",), "hte": ("the",), "adn": ("and",), "frm": ("from",),
     "fomr": ("from",), "thw": ("the",), "tht": ("that",), "wits": ("what", "is"),
     "sory": ("sorry",), "blu": ("blue",), "bleu": ("blue",), "opnd": ("opened",),
-    "shraed": ("shared",),
+    "shraed": ("shared",), "ment": ("meant",),
     "srry": ("sorry",), "sorrry": ("sorry",), "whits": ("what", "is"), "taht": ("that",),
     "int": ("in", "the"), "ont": ("on", "the"), "intae": ("into",), "tae": ("to",),
     "inna": ("in",), "ina": ("in",), "wid": ("with",), "di": ("the",),

@@ -187,6 +187,14 @@ async def spring(db: Database) -> TalkingRoom:
         ("how much this month?", "4 kg in 1 layer since Wednesday 1 April."),
         ("totals for March?", "3 kg in 2 layers, Sunday 1 to Tuesday 31 March."),
         ("how much have we done since 1 April?", "4 kg in 1 layer since Wednesday 1 April."),
+        (
+            "From 1st till date how many kgs from my side?",
+            "4 kg in 1 layer by ines since Wednesday 1 April.",
+        ),
+        (
+            "How many kgs from my side from the 3rd to date?",
+            "4 kg in 1 layer by ines since Friday 3 April.",
+        ),
         ("how much did I put in this month?", "4 kg in 1 layer by ines since Wednesday 1 April."),
         (
             "how much did Bram put in between 1 and 20 March?",

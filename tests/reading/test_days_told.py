@@ -55,12 +55,19 @@ from tests.reading.context import WEDNESDAY, acts
         ("put 2 pound of peel in bin 3 las night", "2026-06-16"),
         ("oh! forgot — Monday — 2 kg of peelings into bin 3", "2026-06-15"),
         ("From last evening: 0.2 L drained from bin 3", "2026-06-16"),
+        ("450 g of crusts, which went in bin 3 on Monday", "2026-06-15"),
         ("batch: 4 kg bran, started fermenting 9 June", "2026-06-09"),
         ("pressed bin 3 down and sealed it at the weekend, Saturday I think it was", "2026-06-13"),
     ],
 )
 def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
     assert {act.on for act in acts(text)} == {date.fromisoformat(on)}  # type: ignore[union-attr]
+
+
+def test_a_word_of_a_bins_name_says_nothing_of_its_day() -> None:
+    [act] = acts("450 g of crusts, which went in the back step on Monday", bins=("back step",))
+    assert isinstance(act, Layer)
+    assert (act.bin, act.on) == ("back step", date(2026, 6, 15))
 
 
 @pytest.mark.parametrize(
