@@ -16,6 +16,8 @@ def days_asked(
     today = message.today
     sunday = today + timedelta(days=6 - today.weekday())
     of_a_date = "weekend of" in text
+    if "end of the month" in text or "end of this month" in text:
+        return max(_after_month(today) - timedelta(days=7), today), _after_month(today) - _DAY
     month_end = _after_month(today) - _DAY
     for words, first, last in (
         ("week after next", sunday + timedelta(days=8), sunday + timedelta(days=14)),
