@@ -8,7 +8,7 @@ from handlers.reading.acts import Ask, Topic
 from handlers.reading.askedfigures import filled
 from handlers.reading.bincounts import bins_counted
 from handlers.reading.briefly import PLANTS
-from handlers.reading.duequestions import days_asked
+from handlers.reading.daysasked import days_asked
 from handlers.reading.howmany import asks_how_many
 from handlers.reading.items import one_food
 from handlers.reading.makeups import makeup

@@ -251,7 +251,17 @@ async def test_how_much_comes_in_a_week_or_a_month(
     assert answer.body.startswith(told)
 
 
-@pytest.mark.parametrize("asked", ["what did I miss?", "what's happened here this week?"])
+@pytest.mark.parametrize(
+    "asked",
+    [
+        "what did I miss?",
+        "what's happened here this week?",
+        "I've been away for a week, what did I miss?",
+        "what happened while I was off?",
+        "anything new since last week?",
+        "bot, catch me up with the bins",
+    ],
+)
 async def test_what_was_missed_is_told_with_who_did_it(room: TalkingRoom, asked: str) -> None:
     [answer] = await room.says(asked, who="mei")
     assert answer.body.endswith("2 kg in the yard bin, by ines")
