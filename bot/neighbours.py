@@ -24,6 +24,9 @@ ASKS = "?"
 TALKS, TALKS_FIGURES = "~", "#"
 """The marks of a message that was of other things, without and with a figure in it."""
 
+OF_ELSE = frozenset({ASKS, TALKS, TALKS_FIGURES})
+"""Marks of what is not told of the bins: behind a word on them "who's late?" asks of them too."""
+
 MOST_SINCE = 12
 """Messages that are looked back on for what was talked of since a record."""
 
@@ -63,20 +66,25 @@ async def not_among_others(
         return list(acts)
     if any(isinstance(act, Ask) and is_of_the_bins(act, reading.message) for act in acts):
         return list(acts)
-    if await _is_among_others(said, talk):
+    of_dues = all(isinstance(act, Ask) and act.topic == "due" for act in acts)
+    if await _is_among_others(said, talk, OF_ELSE if of_dues else None):
         return []
     of_food = all(isinstance(act, Ask) and act.topic == "allowed" for act in acts)
     of_food = of_food and only_names_food(reading.message)
     return [] if of_food and await _is_behind_a_record(said, talk) else list(acts)
 
 
-async def _is_among_others(said: Said, talk: Talk) -> bool:
-    """Whether others have just spoken, and the words come neither behind ours nor in reply."""
+async def _is_among_others(said: Said, talk: Talk, marked: Collection[str] | None = None) -> bool:
+    """Whether others have just spoken, and the words come neither behind ours nor in reply; with
+    `marked`, only messages that bear one of those marks count.
+    """
     if said.replies_to or await talk.comes_next(said):
         return False
     before = await inbox.said_lately(
         talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
     )
+    if marked is not None:
+        before = [one for one in before if one.mark in marked]
     return any(one.sender != said.sender and said.at - one.at <= TALK_GOES_ON for one in before)
 
 
@@ -178,7 +186,7 @@ async def said_behind(events: Collection[str] | None, said: Said, talk: Talk) ->
         if before.event in events if events else await book.of_event(before.event):
             break
         mine, mark = before.sender == said.sender, (before.mark or "")[:1]
-        if mark in (ASKS, TALKS, TALKS_FIGURES):
+        if mark in OF_ELSE:
             own, others = own + mine, others + (not mine)
         marks.add((mine, mark))
     return Since(
