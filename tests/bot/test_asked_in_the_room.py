@@ -106,3 +106,20 @@ async def test_the_dose_asked_barely_is_of_ones_own_last_layer(
     assert again.body.split(" of starter")[0] == told.split(" of starter")[0]
     (general,) = await room.says(asked, who="bram")
     assert "Reply with the amount" in general.body
+
+
+@pytest.mark.parametrize(
+    ("before", "answered"),
+    [
+        ("I'll seal the blue bin on Saturday", True),
+        ("the blue bin is heavy today", True),
+        ("I'll bring the cake on Saturday", False),
+        ("is anyone coming to the choir?", False),
+    ],
+)
+async def test_who_is_late_is_asked_of_the_bins_behind_a_word_on_them(
+    room: TalkingRoom, before: str, answered: bool
+) -> None:
+    await heard(room, OPEN)
+    await room.says(before, who="bram")
+    assert bool(await room.says("who's late?")) is answered
