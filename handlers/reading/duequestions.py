@@ -80,6 +80,12 @@ _I_TO_DO = Late(
     rf"{_BEFORE}(?:what (?:have|'ve) i got to do|what do i (?:have|need) to do|"
     rf"do i (?:have|need) to do anything|have i got anything to do){_TIME}+{_AFTER}"
 )
+_MY = Late(
+    rf"{_BEFORE}when (?:does|do|should|must|can|is|will) (?:my (?:bin|bucket|pail|one)|mine|i) "
+    r"(?:next )?(?:need(?:s)? |have )?(?:to )?(?:be |get )?(?P<verb>buried|bury|burying|sealed|"
+    rf"seal|sealing|drained|drain|draining)(?: next| again| it| mine)?{_AFTER}(?: \?)?"
+)
+"""Of the sender's own bins: "when do I drain next?"."""
 _DEED = (
     r"(?P<verb>buried|bury|burying|burials?|digging in|sealed|seal|sealing|drained|drain|draining)"
 )
@@ -191,6 +197,8 @@ def _by_deed(message: Message, start: int, end: int, *, to_bot: bool) -> Ask | N
     text = _text(message, start, end, days=True).removesuffix(" ?")
     first, on = days_asked(message, start, end, _text(message, start, end))
     named = to_bot or any(ref.known or ref.plain for ref in message.bins) or message.has(_BINS)
+    if mine := _MY.fullmatch(text):
+        return Ask(topic="due", member=message.context.sender, what=_ACTS[mine["verb"]])
     if named and _WE_TO_DO.fullmatch(text):
         return Ask(topic="due", on=message.today)
     if _I_TO_DO.fullmatch(text):

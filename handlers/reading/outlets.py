@@ -12,7 +12,7 @@ from handlers.reading.phrases import Phrase, phrases
 
 CUES = (
     "spreadsheet", "export", "csv", "excel", "download", "page", "website", "web site",
-    "the board", "a board", "where can", "where do", "online",
+    "the board", "a board", "where can", "where do", "online", "my phone", "subscribe", "calendar",
 )  # fmt: skip
 _MOST_WORDS = 20
 _OURS = (
@@ -40,12 +40,18 @@ _PAGE_OF_OURS = Late(
     r"where (?:can|do|could) (?:i|we|you|one) (?:see|find|look at|read|look up) "
     r"(?:all (?:of )?(?:it|this|that|our \w+)|everything|the (?:board|records|page)|our (?:records|"
     r"bins|book|page|board))(?: online| on the web)?|"
-    r"what (?:is|'s) the (?:link|address) (?:to|of|for) (?:the|our) (?:board|page|calendar)"
+    r"what (?:is|'s) the (?:link|address) (?:to|of|for) (?:the|our) (?:board|page|calendar)|"
+    rf"{_MAY}(?:get|have|put|see|add) (?:the |our )?(?:calendar|dues|dates) (?:on|in|into|to) my "
+    r"(?:phone|calendar|laptop|computer|diary)|"
+    r"(?:how (?:do|can) (?:i|we) |can i )?subscribe(?: to (?:the|our) calendar)|"
+    r"where (?:is|'s|do i find|can i (?:find|see)) (?:the|our) calendar"
 )
 _PAGE = Late(
     r"(?:is there|do we have|have you got|do you have) an? (?:web ?)?(?: ?(?:page|site|board))|"
     r"where (?:can|do|could) (?:i|we|you|one) (?:see|look at|read) (?:it|this|that)"
-    r"(?: all| online)*"
+    r"(?: all| online)*|"
+    rf"{_MAY}(?:get|have|put|see|add) (?:it|this|that) (?:on|in|into|to) my (?:phone|calendar)|"
+    r"how (?:do|can) (?:i|we) subscribe"
 )
 """Only said to the bot: others speak of other pages."""
 

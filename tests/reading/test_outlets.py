@@ -21,13 +21,16 @@ EXPORT, PAGE = Ask(topic="help", what="an export"), Ask(topic="help", what="a pa
         ("do we have a website for all this?", PAGE),
         ("where can we see our records?", PAGE),
         ("what's the link to the board?", PAGE),
+        ("where's the calendar?", PAGE),
+        ("can I get the calendar on my phone?", PAGE),
+        ("how do I subscribe to the calendar?", PAGE),
     ],
 )
 def test_where_all_is_seen_or_had(text: str, asked: Ask) -> None:
     assert read(text, group(in_room=True)) == (asked,)
 
 
-@pytest.mark.parametrize("text", ["is there a page?", "where can I see it?"])
+@pytest.mark.parametrize("text", ["is there a page?", "where can I see it?", "how do I subscribe?"])
 def test_few_words_ask_so_only_of_the_bot(text: str) -> None:
     assert read(text, group(in_room=True, after_bot=True)) == (PAGE,)
     assert PAGE not in read(text, group(in_room=True))
@@ -42,6 +45,7 @@ def test_few_words_ask_so_only_of_the_bot(text: str) -> None:
         "the board meets on Friday",
         "can you download the photos?",
         "do they export bananas?",
+        "where's the calendar shop?",
     ],
 )
 def test_other_pages_and_tables_are_not_meant(text: str) -> None:

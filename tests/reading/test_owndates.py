@@ -290,6 +290,16 @@ def test_what_is_due_by_the_deed_alone(said: str, what: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("said", "what"),
+    [("when does my bin need sealing?", "seal"), ("when do I drain next?", "drain")],
+)
+def test_what_is_due_of_ones_own(said: str, what: str) -> None:
+    [asked] = plans(said, THURSDAY)[0]
+    assert isinstance(asked, Ask)
+    assert (asked.what, asked.member is not None) == (what, True)
+
+
+@pytest.mark.parametrize(
     "said",
     [
         "what's the plan for tonight then?",
