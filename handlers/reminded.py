@@ -10,6 +10,7 @@ from handlers.care import care_of
 from handlers.dues import done_to_it, is_shown_on
 from handlers.phrasing import day
 from handlers.powers import refusal
+from handlers.practice.days import DRAIN, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
@@ -94,7 +95,23 @@ async def later(act: Later, turn: Turn) -> Answer:
     if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off
         care = await care_of(turn.book, dues, turn.today)
         dues = [d for d in dues if care.keeper(d) is None or care.concerns(d, turn.sender)]
-    return _put_off(dues, days, turn)
+        dues = _named_last(dues)
+    if days <= high_days(DRAIN):
+        return _put_off(dues, days, turn)
+    waiting = [due for due in dues if due.what != "drain"]
+    answer = _put_off(waiting or dues, days, turn)
+    undrained = [task(due) for due in dues if due not in waiting]
+    if not (waiting and undrained):
+        return answer
+    return replace(answer, say=f"{answer.say} Not put off so long: {listed(undrained)}.")
+
+
+def _named_last(dues: Sequence[Due]) -> list[Due]:
+    """Those that the latest digest named, where it named any: what was named days before, and is
+    still to be done, is not meant with them.
+    """
+    last = max((due.told_on for due in dues if due.told_on), default=None)
+    return [due for due in dues if last is None or due.told_on == last]
 
 
 def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
