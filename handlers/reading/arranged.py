@@ -95,6 +95,32 @@ class CallOff:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Skip:
+    """What comes again is left out between two days, or (None) the next time: a reminder of these
+    words, if there is one; without words, the one that its sender has just set.
+    """
+
+    words: str
+    first: date | None = None
+    last: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Untimed:
+    """A reminder is wished for at no day of its own: so long before something, or once it is so."""
+
+    words: str = ""
+    """Before what; empty: before what was just set, or whatever is due."""
+    days: int | None = None
+    """None: not so many days before it."""
+    hour: time | None = None
+    instead: bool = False
+    """In place of its own day."""
+    once: bool = False
+    """Once something is so, which no calendar can tell."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Moved:
     """A reminder of these words is for other days, or another hour, if there is one; without
     words, the one that its sender has just set."""
@@ -217,6 +243,8 @@ Plan = (
     | WhoIsAway
     | OwnDate
     | CallOff
+    | Skip
+    | Untimed
     | OwnDates
     | Show
     | Communal
