@@ -13,7 +13,7 @@ from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
 from handlers.reading.acts import Retract, Set
 from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
-from handlers.reading.recurrence import first_after, first_on, spoken
+from handlers.reading.recurrence import CODES, first_after, first_on, spoken
 from handlers.reading.vocabulary import words_in
 from storage import dues
 from storage.book import Book
@@ -213,14 +213,14 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     if len(meant) != 1:
         return SILENCE
     [old] = meant
-    if old.facts.rule and plan.rule is None:
+    if old.facts.rule and plan.rule is None and plan.first:
         return Answer(say=COMES_AGAIN.format(words=old.facts.words))
     first, rule = _days_of(plan, old, turn.today)
     wish = OwnDate(
         words=old.facts.words or "",
         first=first,
         rule=rule,
-        hour=plan.hour or old.facts.hour,
+        hour=_hour_of(plan, old.facts.hour),
         for_whom=old.receiver,
     )
     answer = await set_date(wish, turn)
@@ -228,11 +228,29 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     return replace(answer, entries=entries, strikes=[old] if entries else [])
 
 
+def _hour_of(plan: Moved, had: time | None) -> time | None:
+    """The hour that it is said at now: "make it 7" of a reminder at 18:00 is 19:00."""
+    hour = plan.hour or had
+    if hour and had and plan.same_half and (hour < _NOON) != (had < _NOON):
+        return hour.replace(hour=(hour.hour + _NOON.hour) % 24)
+    return hour
+
+
+_NOON = time(12)
+
+
 def _days_of(plan: Moved, old: Entry, today: date) -> tuple[date | None, str | None]:
-    """From which day on, and by which rule; "every two weeks" keeps the day of the week it had."""
+    """From which day on, and by which rule: with another hour alone as before; "every two weeks"
+    keeps the day of the week it had, "the same every week" the day.
+    """
     had = old.facts.rule or ""
+    if plan.first is None and plan.rule is None:
+        return (first_after(had, old.on, today) if had and old.on else old.on), old.facts.rule
     named = next((part for part in had.split(";") if part.startswith("BYDAY=")), None)
     of_weeks = plan.rule is not None and plan.rule.startswith("FREQ=WEEKLY")
+    if not had and plan.rule and "BY" not in plan.rule and "DAILY" not in plan.rule:
+        by_day = f";BYDAY={CODES[old.on.weekday()]}" if of_weeks and old.on else ""
+        return old.on, f"{plan.rule}{by_day}"
     if not of_weeks or "BYDAY" in (plan.rule or "") or not named or "WEEKLY" not in had:
         return plan.first or old.on, plan.rule
     return first_after(had, old.on or today, today), f"{plan.rule};{named}"

@@ -14,6 +14,7 @@ from handlers.practice.days import DRAIN, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
+from handlers.reading.putoff import DAY_ALONE
 from handlers.several import together
 from handlers.spokenof import is_of_sender
 from storage import naming, outbox
@@ -24,6 +25,9 @@ MOST_LATER_DAYS = 60
 
 JUST_SAID = timedelta(hours=1)
 """So long a bare "done" is about what our last words named."""
+
+PUT_OFF = "I will say again"
+"""How it is answered that something is put off."""
 
 RECORDED = {"drain": Drain, "seal": Seal, "bury": Bury}
 
@@ -90,6 +94,8 @@ async def _done(dues: Sequence[Due], act: Done, turn: Turn, carry_on: Handler) -
 
 async def later(act: Later, turn: Turn) -> Answer:
     """What was reminded of is put off."""
+    if DAY_ALONE in act.rules and not await _names_dues(turn):
+        return SILENCE
     days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
     dues = await _meant(act.bin, turn)
     if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off
@@ -121,7 +127,7 @@ def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
     duties = [task(due) for due in dues]
     return Answer(
         put_off=[PutOff(due=due, until=until) for due in dues],
-        say=f"I will say again {day(until, turn.today)}: {listed(duties)}.",
+        say=f"{PUT_OFF} {day(until, turn.today)}: {listed(duties)}.",
     )
 
 
@@ -151,11 +157,14 @@ async def paused(plan: Pausing, turn: Turn) -> Answer:
         return Answer(say=refused)
     dues = await turn.book.dues(until=plan.until - timedelta(days=1))
     waiting = [due for due in dues if (due.put_off_until or date.min) < plan.until]
-    until = day(plan.until, turn.today)
+    until, begins = day(plan.until, turn.today), ""
+    if plan.first:
+        waiting = [due for due in waiting if max(due.from_day, turn.today) >= plan.first]
+        begins = f" from {day(plan.first, turn.today)}"
     return Answer(
         put_off=[PutOff(due=due, until=plan.until) for due in waiting],
-        say=f"No reminders until {until} of what is down so far: I name it then. Ask “what's due?” "
-        "at any time.",
+        say=f"No reminders{begins} until {until} of what is down so far: I name it then. Ask "
+        "“what's due?” at any time.",
     )
 
 
@@ -224,6 +233,17 @@ async def _answers_else(turn: Turn) -> bool:
     return not any(
         words in answer.body for due in dues for words in (task(due), done_to_it(due.what)) if words
     )
+
+
+async def _names_dues(turn: Turn) -> bool:
+    """Whether it is said in reply to a digest or reminder, or our last words were one."""
+    if turn.refers_to:
+        return bool(await naming.named(turn.book, turn.refers_to, None))
+    latest = await outbox.latest(turn.book.db, turn.book.room.id)
+    if latest is None:
+        return False
+    is_put_off = latest[0].body.startswith(PUT_OFF)
+    return is_put_off or bool(await naming.named(turn.book, latest[0].tx_id, None))
 
 
 async def _just_said(turn: Turn) -> list[Due]:

@@ -45,6 +45,8 @@ class Pausing:
     """Reminders are to stop until a day; None: no such day was said."""
 
     until: date | None = None
+    first: date | None = None
+    """From a day to come on; None: from now on."""
     own: bool = False
     """Only the sender wants none."""
 
@@ -130,6 +132,8 @@ class Moved:
     rule: str | None = None
     """The RRULE that it is to come by now."""
     hour: time | None = None
+    same_half: bool = False
+    """The hour is told by its number alone: it is in the same half of the day as the one before."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 
 from handlers.reading.arranged import CallOff, Moved, NoSuchDay, OwnDate, OwnDates
 from handlers.reading.found import Found
+from handlers.reading.hours import hour_at, hour_behind
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
@@ -26,7 +27,8 @@ CUES = (
     "change ",
     " instead",
     "postpone",
-    "reschedule",
+    "schedule",
+    *(f"{verb} {mark}" for verb in ("put", "add", "enter", "note") for mark in '"“'),
     *SKIPPED_CUES,
     *UNTIMED_CUES,
 )
@@ -45,12 +47,18 @@ _REMIND = Late(
 _SET_ONE = Late(
     rf"{_BEFORE}(?:(?:set|make|add|create|schedule|put in)(?: up)? "
     r"(?:a |an |another |me a |us a )?)?"
-    r"reminder(?: for (?P<who>me|us|qmember))?(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
+    r"reminder(?: for (?P<who>me|us|qmember))?"
+    r"(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
 )
 _PUT_DOWN = Late(
     rf"{_BEFORE}(?:put|add|write|note|enter) (?:down )?(?P<rest>.*) (?:in|on|to|into) "
     r"(?:the |our )?(?:shared )?(?:calendar|diary)(?: ,| please)*(?P<more>.*)"
 )
+_SCHEDULE = Late(
+    rf"{_BEFORE}(?:schedule (?P<rest>.*?)|"
+    r"(?:put|add|enter|note)(?: down)? \" (?P<quoted>[^\"]+) \")(?: ,| please| for| on)*"
+)
+"""A job set down for a day, or what stands in quotation marks."""
 _REMINDING = Late(
     rf"{_BEFORE}(?:remind (?:me|{_ALL}|qmember)|(?:(?:set|make|add|create) )?(?:a )?reminder)"
     r"(?= |$)"
@@ -91,7 +99,8 @@ _MAKE = Late(
 )
 _MAKE_IT = Late(
     rf"(?:(?:{_LEADS}|no|nope|actually|oh|oops|sorry|wait|i mean|i meant|better) )*"
-    r"(?:make (?:it|that|this)(?: one)?|(?:it|that) (?:should|is to) be)?"
+    r"(?:make (?:it|that|this)(?: one)?|(?:and )?(?:the )?same(?: again)?|"
+    r"(?:it|that) (?:should|is to) be)?"
     r"(?: (?:to|for|on|be|instead|please|rather|,))*"
 )
 """Right behind a reminder: its day or hour, and no more said than that it is another."""
@@ -141,14 +150,14 @@ def _found(message: Message, start: int, end: int) -> Found | None:
 
 def _set_down(text: Pared, when: When | None) -> OwnDate | None:
     """A reminder that is set; without a day, where it can be asked on which."""
-    for pattern in (_REMIND, _SET_ONE, _PUT_DOWN):
+    for pattern in (_REMIND, _SET_ONE, _PUT_DOWN, _SCHEDULE):
         match = pattern.fullmatch(text.text)
         if match is None:
             continue
-        words = text.said(match, "rest")
+        words = text.said(match, "quoted" if match.groupdict().get("quoted") else "rest")
         shorter = words.removesuffix(" instead")
         instead, words = shorter != words, shorter
-        if not words or (pattern is _PUT_DOWN and when is None):
+        if not words or (when is None and pattern in (_PUT_DOWN, _SCHEDULE)):
             return None
         if when is None and not (text.message.bot or _is_asked_of_us(text, match)):
             return None
@@ -244,9 +253,9 @@ _GENERAL = words_in(
 
 
 def _moved(text: Pared, when: When | None) -> Moved | None:
-    if when is None:
-        return None
     leaning = text.text and text.message.context.on_reminder
+    if when is None:
+        return _at_another_hour(text) if leaning else None
     if leaning and _MAKE_IT.fullmatch(text.text):
         return Moved(words="", first=when.first, rule=when.rule, hour=when.hour)
     match = _MOVE.fullmatch(text.text.removesuffix(" instead"))
@@ -262,6 +271,27 @@ def _moved(text: Pared, when: When | None) -> Moved | None:
             return None
         words = ""
     return Moved(words=words, first=when.first, rule=when.rule, hour=when.hour)
+
+
+def _at_another_hour(text: Pared) -> Moved | None:
+    """ "Make it 7", "no, half past six": another hour of the reminder that was just set."""
+    first, end = text.at[0], text.at[-1] + 1
+    for i in range(first, end):
+        hour = hour_at(text.message.words, text.message.norms, i) or hour_behind(
+            text.message.words, text.message.norms, i
+        )
+        if hour is not None and hour.end == end:
+            lead = Pared(text.message, first, i, frozenset()).text
+            is_bare = text.message.norms[hour.start : end][-1:] == text.message.norms[i:end]
+            is_led = lead and (_MAKE_IT.fullmatch(lead) or _MAKE_IT.fullmatch(f"{lead} "))
+            if not is_led or (is_bare and not _MADE.intersection(lead.split())):
+                return None
+            return Moved(words="", first=None, hour=hour.at, same_half=is_bare)
+    return None
+
+
+_MADE = words_in("make should")
+"""With one of these a number alone is an hour."""
 
 
 _IT = words_in("it that this")

@@ -522,3 +522,53 @@ async def test_what_another_has_just_talked_of_puts_nothing_off(room: TalkingRoo
     assert not await room.says("leave it another week, the weather's awful")
     [told] = words(await room.says("bot, leave it another week"))
     assert told.startswith("I will say again")
+
+
+async def test_another_hour_and_every_week_are_said_behind_it(room: TalkingRoom) -> None:
+    await room.says("remind us on Friday at 18:00 to empty the caddy")
+    [told] = words(await room.says("make it 7"))
+    assert told == "I will say it Friday 6 March at 19:00: empty the caddy."
+    [told] = words(await room.says("same every week"))
+    assert told.startswith("I will say it every Friday at 19:00, from Friday 6 March on")
+
+
+@pytest.mark.parametrize(
+    ("said", "until"),
+    [
+        ("at the weekend", "Saturday 7 March"),
+        ("next week", "Wednesday 11 March"),
+        ("tomorrow evening", "tomorrow"),
+        ("Friday, sorry", "Friday 6 March"),
+        ("can't get to it before Saturday", "Saturday 7 March"),
+    ],
+)
+async def test_a_day_alone_puts_off_what_was_just_reminded_of(
+    room: TalkingRoom, said: str, until: str
+) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("2 kg of peelings in the shed bin")
+    await lives_until(room, 4, 10)
+    [told] = words(await room.says(said))
+    assert told == f"I will say again {until}: drain the shed bin."
+
+
+@pytest.mark.parametrize("said", ["at the weekend", "next week", "Friday, sorry"])
+async def test_a_day_alone_behind_another_answer_puts_nothing_off(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("2 kg of peelings in the shed bin")
+    await lives_until(room, 4, 10)
+    await room.says("how much water for 100 ml?")
+    assert not any("again" in told for told in words(await room.says(said)))
+
+
+async def test_a_pause_may_begin_on_a_day_to_come(room: TalkingRoom) -> None:
+    await room.says("remind us every Friday to empty the caddy")
+    [told] = words(await room.says("pause reminders for the holidays, 10th to 18th March"))
+    assert told.startswith("No reminders from Tuesday 10 March until Thursday 19 March")
+    assert await lives_until(room, 21, 12) == [
+        "06 09:00 Today: empty the caddy.",
+        "19 09:00 Meant for Friday 13 March: empty the caddy.",
+        "20 09:00 Today: empty the caddy.",
+    ]
