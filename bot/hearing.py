@@ -24,8 +24,8 @@ from handlers import (
 from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
-from handlers.reading.acts import Act, Amend, Ask, Observe, Retract
-from handlers.reading.arranged import CallOff, Plan
+from handlers.reading.acts import Act, Amend, Ask, Decline, Later, Observe, Retract
+from handlers.reading.arranged import CallOff, Plan, Skip
 from handlers.reading.arranged import Moved as DateMoved
 from handlers.reading.inthetalk import SmallTalk, may_answer, small_talk
 from handlers.reading.neighbours import asks_neighbours
@@ -363,10 +363,7 @@ class Hearing:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             if isinstance(act, Ask) and answer.say:
                 self.asked.append(act)
-            if isinstance(act, CallOff) and answer.say:
-                meant.add(Retract)
-            elif isinstance(act, DateMoved) and answer.entries:
-                meant.add(Amend)
+            meant |= _meant_besides(act, answer)
             await self._take_up(answer, turn)
 
     @property
@@ -384,3 +381,14 @@ class Hearing:
         question = await self.book.question_about(event)
         if question:
             await changes.settle_question(self.book, question, by)
+
+
+def _meant_besides(act: Act | Plan, answer: Answer) -> set[type[Act]]:
+    """What else the words of a plan may be read as, which they do not mean once it is carried
+    out.
+    """
+    if isinstance(act, CallOff) and answer.say:
+        return {Retract}
+    if isinstance(act, Skip) and answer.say:
+        return {Retract, Later, Decline, Ask}
+    return {Amend} if isinstance(act, DateMoved) and answer.entries else set()

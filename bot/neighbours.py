@@ -9,12 +9,13 @@ from bot.heard import Edited, Said
 from bot.talk import REMINDERS, TALK_GOES_ON, Talk
 from handlers import corrections
 from handlers.answer import Turn
-from handlers.reading.acts import Act, Amend, Ask, Drain, Layer, Retract, Unsure
+from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
 from handlers.reading.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.arranged import Plan
 from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
 from handlers.reading.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
 from handlers.reading.plans import Reading
+from handlers.reading.vocabulary import words_in
 from storage import inbox, outbox
 from storage.rows import Entry
 
@@ -155,11 +156,32 @@ async def _not_answering(
     if doubted == list(acts) and not any(isinstance(act, ANSWERING) for act in acts):
         return list(acts), []
     if not await is_answered(said, talk):
-        return list(acts), []
+        return await _not_of_talk(acts, said, reading, talk), []
     message = reading.message
     ours = [a for a in doubted if not isinstance(a, ANSWERING) or is_for_us(a, message)]
     rest = [a for a in doubted if isinstance(a, ANSWERING) and a not in ours]
     return ours, [act for act in rest if may_be_for_us(act, message)]
+
+
+async def _not_of_talk(
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
+) -> list[Act | Plan]:
+    """The acts, without a putting off of what another has just talked of: "leave it another week"
+    behind a party is none of a reminder.
+    """
+    leans = any(isinstance(act, Later) and act.bin is None for act in acts)
+    if not leans or not reading.message.has(_IT) or said.replies_to or talk.calls_us(said):
+        return list(acts)
+    if await talk.comes_next(said):
+        return list(acts)
+    before = await inbox.last_said(talk.book.db, talk.book.room.address, talk.item.id)
+    if before is None or before.sender == said.sender or said.at - before.at > TALK_GOES_ON:
+        return list(acts)
+    is_talk = (before.mark or "")[:1] in (TALKS, TALKS_FIGURES)
+    return [act for act in acts if not (is_talk and isinstance(act, Later))]
+
+
+_IT = words_in("it that this them")
 
 
 def mark_of(talked: SmallTalk | None) -> str | None:

@@ -6,6 +6,7 @@ from handlers import (
     absence,
     advising,
     allowed,
+    beforehand,
     betweenbins,
     communal,
     group,
@@ -14,6 +15,7 @@ from handlers import (
     retracting,
     sealing,
     showing,
+    skipping,
 )
 from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
@@ -33,9 +35,11 @@ from handlers.reading.arranged import (
     Reopened,
     Restored,
     Show,
+    Skip,
     Staying,
     Taught,
     Unfit,
+    Untimed,
     WhatIsSet,
     WhichMeasure,
     WhoIsAway,
@@ -63,6 +67,10 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await owndates.set_date(plan, turn)
         case CallOff():
             return await owndates.call_off(plan, turn)
+        case Skip():
+            return await skipping.skip(plan, turn)
+        case Untimed():
+            return await beforehand.beforehand(plan, turn)
         case Moved():
             return await owndates.move(plan, turn)
         case OwnDates():

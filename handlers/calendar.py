@@ -142,10 +142,20 @@ async def calendar(
 ) -> list[str]:
     """The dues as lines, soonest first, those for the same days together."""
     care = care or await care_of(book, dues, today)
-    ordered = sorted(dues, key=lambda due: (_from(due, today), due.to_day, *about(due)))
+
+    def shown_on(due: Due) -> tuple[date, date, bool]:
+        start = _from(due, today)
+        is_put_off = start > max(due.to_day, today)
+        return start, start if is_put_off else due.to_day, is_put_off
+
+    ordered = sorted(dues, key=lambda due: (*shown_on(due), *about(due)))
     lines = []
-    for (start, end), group in groupby(ordered, key=lambda due: (_from(due, today), due.to_day)):
-        lines.append(f"{_when(start, end, today, list(group), care)}")
+    for (start, end, is_put_off), group in groupby(ordered, key=shown_on):
+        said = list(group)
+        if is_put_off:
+            lines.append(f"{capital(day(start, today))}, put off: {together(said, care)}")
+        else:
+            lines.append(_when(start, end, today, said, care))
     return lines
 
 

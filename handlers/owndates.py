@@ -1,6 +1,7 @@
 """Reminders that members set: written down, listed, called off, and made into dues."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
@@ -10,9 +11,9 @@ from handlers.dues import OWN, SHOWN_BEHIND, dues_of_date, is_waiting, root_of
 from handlers.phrasing import capital, clock, day
 from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
-from handlers.reading.acts import Set
+from handlers.reading.acts import Retract, Set
 from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
-from handlers.reading.recurrence import first_after, first_on, spoken
+from handlers.reading.recurrence import CODES, first_after, first_on, spoken
 from handlers.reading.vocabulary import words_in
 from storage import dues
 from storage.book import Book
@@ -27,6 +28,8 @@ MOST_WORDS = 160
 
 SMALL = words_in("a an the to of for about our my your we i us me and on in at it that one")
 """Words that tell no reminder from another."""
+
+_AHEAD = re.compile(r" \((?:(tomorrow)|in (\d+) days)\)$")
 
 _NO_HOUR = re.compile(r"(?:^| )at \d{1,3}(?:[:.]\d\d)?(?: ?[ap]m)?$", re.IGNORECASE)
 """What is left in the words where the hour that was said is none."""
@@ -46,7 +49,7 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     if plan.hour is None and _NO_HOUR.search(plan.words):
         return Answer(say="That is no hour of the day. Say it again with one like 8:00 or 18:30.")
     room = turn.book.room
-    if len(await _set_ones(turn)) >= MOST_SET:
+    if len(await set_ones(turn)) >= MOST_SET:
         return Answer(say=f"{MOST_SET} reminders are set already: call one off first.")
     if plan.hour and is_quiet(plan.hour, room.quiet_from, room.quiet_to):
         return Answer(
@@ -77,7 +80,7 @@ async def set_date(plan: OwnDate, turn: Turn) -> Answer:
 
 async def _former(plan: OwnDate, turn: Turn) -> list[Entry]:
     """The one reminder of the same words, which another takes the place of."""
-    dated = await _set_ones(turn)
+    dated = await set_ones(turn)
     such = [one for one in dated if (one.facts.words or "").casefold() == plan.words.casefold()]
     return such if len(such) == 1 else []
 
@@ -113,7 +116,7 @@ def _when(first: date, hour: time | None, rule: str | None, until: date | None, 
 async def listing(plan: OwnDates, turn: Turn) -> Answer:
     """The reminders that are set and still to come."""
     del plan
-    dated = await _set_ones(turn)
+    dated = await set_ones(turn)
     lines = [f"{capital(_told(entry, turn.today))}." for entry in dated]
     return Answer(say="\n".join(lines) or NONE_SET)
 
@@ -128,7 +131,7 @@ def _told(entry: Entry, today: date) -> str:
     return f"{days}{at}: {facts.words}{whom}"
 
 
-async def _set_ones(turn: Turn) -> list[Entry]:
+async def set_ones(turn: Turn) -> list[Entry]:
     """The reminders that are set and still to come."""
     return [entry for entry in await turn.book.dated() if _coming(entry, turn)]
 
@@ -143,28 +146,64 @@ def _coming(entry: Entry, turn: Turn) -> bool:
 
 async def call_off(plan: CallOff, turn: Turn) -> Answer:
     """Reminders are no longer wanted; where it could be several, it is asked which."""
-    dated = await _set_ones(turn)
-    meant = dated if plan.all else [one for one in dated if _is_meant(one, plan.words, plan.on)]
-    if meant and (plan.all or len(meant) == 1):
-        words = listed([entry.facts.words or "" for entry in meant])
-        return Answer(strikes=meant, say=f"Called off: {words}.")
-    if plan.if_set and not meant:
+    dated = await set_ones(turn)
+    meant = dated if plan.all else [one for one in dated if is_meant(one, plan.words, plan.on)]
+    if meant and (plan.all or len({subject(entry) for entry in meant}) == 1):
+        return struck(meant)
+    named = any(word.casefold() not in SMALL for word in plan.words.split())
+    if not meant and plan.if_set and not (named and await would_strike_another(turn)):
         return SILENCE
     if not meant and await _of_bins(plan.words, turn):
         return Answer(say=OF_NO_BIN)
     if meant:
-        named = [f"“{entry.facts.words}”" for entry in meant]
-        return Answer(say=f"Which one: {listed(named, 'or')}?")
+        return Answer(say=which_one(meant))
     if not dated:
         return Answer(say=NONE_SET)
     known = "\n".join(f"{capital(_told(entry, turn.today))}." for entry in dated)
     return Answer(say=f"I know no such reminder. These are set:\n{known}")
 
 
+def struck(meant: Sequence[Entry]) -> Answer:
+    """These are called off."""
+    words = listed(list(dict.fromkeys(subject(entry) for entry in meant)))
+    return Answer(strikes=list(meant), say=f"Called off: {words}.")
+
+
+def with_ahead(words: str, days: int) -> str:
+    """The words of a reminder as they are said so many days before its own day."""
+    return f"{words} ({'tomorrow' if days == 1 else f'in {days} days'})"
+
+
+def subject(entry: Entry) -> str:
+    """What a reminder is of: the same for the one that is said the day before."""
+    return _AHEAD.sub("", entry.facts.words or "")
+
+
+def days_ahead(entry: Entry) -> int:
+    """How many days before its own day a reminder is said."""
+    found = _AHEAD.search(entry.facts.words or "")
+    return 0 if found is None else int(found[2] or 1)
+
+
+def which_one(meant: Sequence[Entry]) -> str:
+    """What is asked where several are meant."""
+    named = list(dict.fromkeys(f"“{subject(entry)}”" for entry in meant))
+    return f"Which one: {listed(named, 'or')}?"
+
+
+async def would_strike_another(turn: Turn) -> bool:
+    """Whether the same words would strike out what the sender told last, and that is a reminder
+    which they do not call: none is then struck out in its place.
+    """
+    last = await turn.book.last_by(turn.sender)
+    strikes = any(isinstance(act, Retract) for act in turn.told)
+    return strikes and last is not None and last.act == "date" and not last.struck
+
+
 async def move(plan: Moved, turn: Turn) -> Answer:
     """A reminder is for another day or hour; nothing is said where none is meant."""
-    dated = await _set_ones(turn)
-    meant = [entry for entry in dated if _is_meant(entry, plan.words, None)]
+    dated = await set_ones(turn)
+    meant = [entry for entry in dated if is_meant(entry, plan.words, None)]
     if not plan.words:  # "move it to Monday"
         last = await turn.book.last_by(turn.sender)
         meant = [entry for entry in dated if last and entry.id == last.id]
@@ -174,14 +213,14 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     if len(meant) != 1:
         return SILENCE
     [old] = meant
-    if old.facts.rule and plan.rule is None:
+    if old.facts.rule and plan.rule is None and plan.first:
         return Answer(say=COMES_AGAIN.format(words=old.facts.words))
     first, rule = _days_of(plan, old, turn.today)
     wish = OwnDate(
         words=old.facts.words or "",
         first=first,
         rule=rule,
-        hour=plan.hour or old.facts.hour,
+        hour=_hour_of(plan, old.facts.hour),
         for_whom=old.receiver,
     )
     answer = await set_date(wish, turn)
@@ -189,11 +228,29 @@ async def move(plan: Moved, turn: Turn) -> Answer:
     return replace(answer, entries=entries, strikes=[old] if entries else [])
 
 
+def _hour_of(plan: Moved, had: time | None) -> time | None:
+    """The hour that it is said at now: "make it 7" of a reminder at 18:00 is 19:00."""
+    hour = plan.hour or had
+    if hour and had and plan.same_half and (hour < _NOON) != (had < _NOON):
+        return hour.replace(hour=(hour.hour + _NOON.hour) % 24)
+    return hour
+
+
+_NOON = time(12)
+
+
 def _days_of(plan: Moved, old: Entry, today: date) -> tuple[date | None, str | None]:
-    """From which day on, and by which rule; "every two weeks" keeps the day of the week it had."""
+    """From which day on, and by which rule: with another hour alone as before; "every two weeks"
+    keeps the day of the week it had, "the same every week" the day.
+    """
     had = old.facts.rule or ""
+    if plan.first is None and plan.rule is None:
+        return (first_after(had, old.on, today) if had and old.on else old.on), old.facts.rule
     named = next((part for part in had.split(";") if part.startswith("BYDAY=")), None)
     of_weeks = plan.rule is not None and plan.rule.startswith("FREQ=WEEKLY")
+    if not had and plan.rule and "BY" not in plan.rule and "DAILY" not in plan.rule:
+        by_day = f";BYDAY={CODES[old.on.weekday()]}" if of_weeks and old.on else ""
+        return old.on, f"{plan.rule}{by_day}"
     if not of_weeks or "BYDAY" in (plan.rule or "") or not named or "WEEKLY" not in had:
         return plan.first or old.on, plan.rule
     return first_after(had, old.on or today, today), f"{plan.rule};{named}"
@@ -209,7 +266,7 @@ async def is_moved(turn: Turn) -> bool:
     """Whether the same message moves a reminder that is set: it wishes for no setting then."""
     moved = [one.words for one in turn.told if isinstance(one, Moved) and one.words]
     return bool(moved) and any(
-        _is_meant(entry, words, None) for entry in await _set_ones(turn) for words in moved
+        is_meant(entry, words, None) for entry in await set_ones(turn) for words in moved
     )
 
 
@@ -240,14 +297,30 @@ def _deed_named(words: str) -> str | None:
     return _DEEDS.get(next(iter(words.casefold().split()), ""))
 
 
-def _is_meant(entry: Entry, words_said: str, on: date | None) -> bool:
+def is_meant(entry: Entry, words_said: str, on: date | None) -> bool:
+    """Whether a reminder is called by some of its words, in whatever form ("the bucket one" of
+    "wash the buckets"), or by its day alone.
+    """
     if on and on != entry.on:
         return False
-    said = {word.casefold() for word in words_said.split()} - SMALL
+    said = {_stem(word) for word in words_said.split() if word.casefold() not in SMALL}
     if not said and on is None:
         return False
-    words = {word.casefold().strip(".,!") for word in (entry.facts.words or "").split()}
-    return said <= words
+    return said <= {_stem(word) for word in (entry.facts.words or "").split()}
+
+
+def _stem(word: str) -> str:
+    """A word without its ending: "bucket" of "buckets", "dig" of "digging"."""
+    plain = word.casefold().strip(".,!?:;()“”\"'").removesuffix("'s").removesuffix("’s")
+    for ending in ("ing", "ies", "es", "s", "y", "e"):
+        if plain.endswith(ending) and len(plain) - len(ending) >= _ROOT:
+            plain = plain.removesuffix(ending)
+            break
+    return plain[:-1] if len(plain) > _ROOT and plain[-1] == plain[-2] else plain
+
+
+_ROOT = 3
+"""Letters of the shortest stem."""
 
 
 async def settle(book: Book, now: datetime) -> None:

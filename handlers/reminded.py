@@ -10,9 +10,11 @@ from handlers.care import care_of
 from handlers.dues import done_to_it, is_shown_on
 from handlers.phrasing import day
 from handlers.powers import refusal
+from handlers.practice.days import DRAIN, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
+from handlers.reading.putoff import DAY_ALONE
 from handlers.several import together
 from handlers.spokenof import is_of_sender
 from storage import naming, outbox
@@ -23,6 +25,9 @@ MOST_LATER_DAYS = 60
 
 JUST_SAID = timedelta(hours=1)
 """So long a bare "done" is about what our last words named."""
+
+PUT_OFF = "I will say again"
+"""How it is answered that something is put off."""
 
 RECORDED = {"drain": Drain, "seal": Seal, "bury": Bury}
 
@@ -89,12 +94,30 @@ async def _done(dues: Sequence[Due], act: Done, turn: Turn, carry_on: Handler) -
 
 async def later(act: Later, turn: Turn) -> Answer:
     """What was reminded of is put off."""
+    if DAY_ALONE in act.rules and not await _names_dues(turn):
+        return SILENCE
     days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
     dues = await _meant(act.bin, turn)
     if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off
         care = await care_of(turn.book, dues, turn.today)
         dues = [d for d in dues if care.keeper(d) is None or care.concerns(d, turn.sender)]
-    return _put_off(dues, days, turn)
+        dues = _named_last(dues)
+    if days <= high_days(DRAIN):
+        return _put_off(dues, days, turn)
+    waiting = [due for due in dues if due.what != "drain"]
+    answer = _put_off(waiting or dues, days, turn)
+    undrained = [task(due) for due in dues if due not in waiting]
+    if not (waiting and undrained):
+        return answer
+    return replace(answer, say=f"{answer.say} Not put off so long: {listed(undrained)}.")
+
+
+def _named_last(dues: Sequence[Due]) -> list[Due]:
+    """Those that the latest digest named, where it named any: what was named days before, and is
+    still to be done, is not meant with them.
+    """
+    last = max((due.told_on for due in dues if due.told_on), default=None)
+    return [due for due in dues if last is None or due.told_on == last]
 
 
 def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
@@ -104,7 +127,7 @@ def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
     duties = [task(due) for due in dues]
     return Answer(
         put_off=[PutOff(due=due, until=until) for due in dues],
-        say=f"I will say again {day(until, turn.today)}: {listed(duties)}.",
+        say=f"{PUT_OFF} {day(until, turn.today)}: {listed(duties)}.",
     )
 
 
@@ -134,11 +157,14 @@ async def paused(plan: Pausing, turn: Turn) -> Answer:
         return Answer(say=refused)
     dues = await turn.book.dues(until=plan.until - timedelta(days=1))
     waiting = [due for due in dues if (due.put_off_until or date.min) < plan.until]
-    until = day(plan.until, turn.today)
+    until, begins = day(plan.until, turn.today), ""
+    if plan.first:
+        waiting = [due for due in waiting if max(due.from_day, turn.today) >= plan.first]
+        begins = f" from {day(plan.first, turn.today)}"
     return Answer(
         put_off=[PutOff(due=due, until=plan.until) for due in waiting],
-        say=f"No reminders until {until} of what is down so far: I name it then. Ask “what's due?” "
-        "at any time.",
+        say=f"No reminders{begins} until {until} of what is down so far: I name it then. Ask "
+        "“what's due?” at any time.",
     )
 
 
@@ -207,6 +233,17 @@ async def _answers_else(turn: Turn) -> bool:
     return not any(
         words in answer.body for due in dues for words in (task(due), done_to_it(due.what)) if words
     )
+
+
+async def _names_dues(turn: Turn) -> bool:
+    """Whether it is said in reply to a digest or reminder, or our last words were one."""
+    if turn.refers_to:
+        return bool(await naming.named(turn.book, turn.refers_to, None))
+    latest = await outbox.latest(turn.book.db, turn.book.room.id)
+    if latest is None:
+        return False
+    is_put_off = latest[0].body.startswith(PUT_OFF)
+    return is_put_off or bool(await naming.named(turn.book, latest[0].tx_id, None))
 
 
 async def _just_said(turn: Turn) -> list[Due]:

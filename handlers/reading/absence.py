@@ -192,13 +192,21 @@ def _said_by(message: Message, speaker: Speaker, sentence: Sentence) -> list[Fou
 
 
 def _told_ahead(message: Message, start: int, end: int) -> Stretch | None:
-    """The days that stand alone before a speaker: "from the 10th to the 14th I'm away"."""
+    """The days that stand alone before a speaker ("from the 10th to the 14th I'm away"), or those
+    that something is missed on, which this is the reason of."""
     while start < end and (message.norms[start] in _SKIPPED or _is_greeted(message, start)):
         start += 1
     stretch = stretch_in(message, start, end)
-    if stretch is None or not begins_at(message, start, stretch):
+    if stretch is None:
         return None
-    return stretch if _text(message, stretch.end, end) in ("", ",") else None
+    behind = _text(message, stretch.end, end)
+    if behind == "," and not _MISSED.isdisjoint(message.norms[start : stretch.end]):
+        return stretch
+    return stretch if behind in ("", ",") and begins_at(message, start, stretch) else None
+
+
+_MISSED = words_in("skip cant cannot wont miss")
+"""What is not done on some days, and behind it why: "I can't on Friday, I'm away"."""
 
 
 def _away(

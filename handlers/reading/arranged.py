@@ -45,6 +45,8 @@ class Pausing:
     """Reminders are to stop until a day; None: no such day was said."""
 
     until: date | None = None
+    first: date | None = None
+    """From a day to come on; None: from now on."""
     own: bool = False
     """Only the sender wants none."""
 
@@ -95,6 +97,32 @@ class CallOff:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Skip:
+    """What comes again is left out between two days, or (None) the next time: a reminder of these
+    words, if there is one; without words, the one that its sender has just set.
+    """
+
+    words: str
+    first: date | None = None
+    last: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Untimed:
+    """A reminder is wished for at no day of its own: so long before something, or once it is so."""
+
+    words: str = ""
+    """Before what; empty: before what was just set, or whatever is due."""
+    days: int | None = None
+    """None: not so many days before it."""
+    hour: time | None = None
+    instead: bool = False
+    """In place of its own day."""
+    once: bool = False
+    """Once something is so, which no calendar can tell."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Moved:
     """A reminder of these words is for other days, or another hour, if there is one; without
     words, the one that its sender has just set."""
@@ -104,6 +132,8 @@ class Moved:
     rule: str | None = None
     """The RRULE that it is to come by now."""
     hour: time | None = None
+    same_half: bool = False
+    """The hour is told by its number alone: it is in the same half of the day as the one before."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -217,6 +247,8 @@ Plan = (
     | WhoIsAway
     | OwnDate
     | CallOff
+    | Skip
+    | Untimed
     | OwnDates
     | Show
     | Communal

@@ -11,6 +11,7 @@ from handlers.reading.asidebins import (
 )
 from handlers.reading.asidewords import OF_ELSE
 from handlers.reading.jests import is_joke
+from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
 
@@ -36,6 +37,8 @@ _CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket bucke
 
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
+    if kind == "later" and message.has(_SAYING) and _WISHED_ELSE.search(plain_text(message)):
+        return True
     named = any(b.known or b.plain for b in message.bins)
     if message.context.after_bot and kind not in ("retract", "amend"):
         elsewhere = kind in _ASKED_OF_BINS and not named and _is_elsewhere(kind, message)
@@ -59,6 +62,20 @@ def is_aside(kind: str, message: Message) -> bool:
         and not message.bot
         and (_speaks_to_a_member(message) or _plans_a_layer(message))
     )
+
+
+_SAYING = words_in("show list remind tell warn ping nudge notify")
+_WISHED_ELSE = Late(
+    r"^(?:(?:can|could|would|will|you|please|ok|and|now|so|just|,) )*(?:show|list)\b|"
+    r"\bremind (?:everyone|everybody|all|people|the group)\b"
+    r"(?!(?: please| ,)* (?:again|tomorrow|later|tonight|in|on|next|at)\b)|"
+    r"\b(?:remind|tell|warn|ping|nudge|notify) (?:me|us|everyone|everybody|all)\b.{0,40}"
+    r"\b(?:ahead|earlier|beforehand|in advance|(?:days?|nights?|evenings?|mornings?|weeks?|"
+    r"weekend|hours?|minutes?) before)\b|"
+    r"\b(?:remind|tell|ping|nudge) (?:me|us) (?:when|once|if|as soon as) "
+    r"(?!i\b|we\b|im\b|my\b|our\b|you\b)"
+)
+"""What is wished to be shown, or said sooner or once something is so: nothing is put off by it."""
 
 
 def _is_beside_bins(kind: str, message: Message) -> bool:

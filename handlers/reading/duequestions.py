@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from datetime import timedelta
 
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import KeepUp, Show
@@ -19,6 +20,7 @@ CUES = (
     " now", " yet", "time to ", " ready", "should i ", "should we ", "bury", "dig ", "seal ",
     "draining", "drained", "to drain", "sealing", "burial", "burying", "urgent", "left to do",
     "forgotten", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
+    "show ", "list ",
 )  # fmt: skip
 
 LATE = "late"
@@ -39,6 +41,13 @@ _ON = Late(
     rf"{'|'.join(MONTHS)}))+{_AFTER}"
 )
 """With no word in it but days: "what's on next week?"."""
+_SHOWN = Late(
+    r"(?:(?:can you|could you|please|ok|and|bot|now|,) )*(?:show|list)(?: me| us)?"
+    r"(?: (?:everything|all|on|for|in|the|this|next|coming|rest|of|one|two|three|four|days?|"
+    rf"weeks?|weekend|months?|today|tomorrow|\d\d?|st|nd|rd|th|{'|'.join(WEEKDAYS)}|"
+    rf"{'|'.join(MONTHS)}))+{_AFTER}"
+)
+"""Days to be shown, behind words of ours: "show me the next two weeks"."""
 _LATE = Late(
     rf"{_BEFORE}(?:who(?: is| 's| are| else is)|{_WHATS}|anyone|anybody|anything|"
     r"is any(?:one|body|thing)|which bins? (?:is|are)|who is running) (?:late|overdue|behind)"
@@ -183,7 +192,7 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if ripe and (to_bot or ripe["verb"] or _OURS.search(text)):
         what = _ACTS[ripe["verb"] or "bury"]
         return Ask(topic="due", what=what, first=message.today, on=message.today)
-    if asked := _is_ready(message, start, end):
+    if asked := _is_ready(message, start, end) or _days_shown(message, start, end, text):
         return asked
     if _WHAT.fullmatch(text) or _DOES.fullmatch(text) or _ON.fullmatch(text):
         return _narrowed(message, start, end, text)
@@ -255,6 +264,17 @@ def _may_be_buried(message: Message, start: int, end: int, text: str) -> re.Matc
     lead = match and match.group().rstrip()
     refs = [ref for ref in message.bins if start < ref.start < end]
     return match if any(_text(message, start, ref.start) == lead for ref in refs) else None
+
+
+def _days_shown(message: Message, start: int, end: int, text: str) -> Ask | None:
+    """ "Show me the next two weeks", behind words of ours."""
+    if not (message.bot or message.context.after_bot) or _SHOWN.fullmatch(text) is None:
+        return None
+    first, on = days_asked(message, start, end, text)
+    for amount in message.amounts if on is None else ():
+        if amount.quantity == "days" and start <= amount.start < end:
+            on = message.today + timedelta(days=round(amount.value))
+    return Ask(topic="due", first=first, on=on) if on else None
 
 
 def _text(message: Message, start: int, end: int, *, days: bool = False) -> str:

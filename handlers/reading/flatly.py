@@ -12,6 +12,7 @@ from handlers.reading.finished import CUES as OF_DONE
 from handlers.reading.finished import finished, finished_with_much
 from handlers.reading.message import Message
 from handlers.reading.passing import coming
+from handlers.reading.putoff import put_off_by
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import Patterns, first_in, patterns
 
@@ -148,6 +149,9 @@ _STRUCK_BY_BOT = patterns(
     r"what i (?:said|told you|wrote|sent)\b(?!.{0,40}\b(?:he|she|they|him)\b)",
 )
 _PUT_OFF = patterns(
+    # "Can't get to it before Tuesday"
+    r"\b(?:cant|cannot|wont|will not|not going to) (?:be able to )?(?:get (?:to|round to)|see to) "
+    r"(?:it|that|mine|this|the qbin|qbin) (?:before|until|till|til) qday\b",
     # "I'll get round to it on Sunday"
     rf"{_OPEN}(?:ill|{_WE} will) get (?:(?:round |around )?to (?:it|that)|round to {_NAMED}) "
     rf"(?:on |by )?qday{_STOP}",
@@ -222,7 +226,7 @@ _FLAT = (
         _DONE,
     ),
     _Flat(Done, words_in("sorted did done handled finished fixed"), _DONE_TO_BOT, to_bot=True),
-    _Flat(Later, words_in("heard ill will"), _PUT_OFF),
+    _Flat(Later, words_in("heard ill will cant cannot wont not"), _PUT_OFF),
     _Flat(
         Later,
         words_in("give gie gi stuffed bothered arsed fagged fussed said in not when"),
@@ -277,43 +281,3 @@ def _told(act: type[Accept | Decline | Retract | Done | Later], message: Message
         return Later(bin=bin, days=put_off_by(message), rules=(FLATLY,))
     kind = Decline if act is Decline else Accept
     return kind(bin=bin, on=coming(message, refused=kind is Decline), rules=(FLATLY,))
-
-
-def put_off_by(message: Message) -> float | None:
-    """Days until the reminder is wanted again, where they are said: right behind a word of asking
-    again, else as so many days, else as a day.
-    """
-    told = [*_days_ahead(message), *_days_counted(message)]
-    return min(sorted(told), key=lambda each: each[1])[2] if told else None
-
-
-def _days_ahead(message: Message) -> list[tuple[int, int, float]]:
-    """Where each day to come is said, how little it is to be believed, and the days until then."""
-    out: list[tuple[int, int, float]] = []
-    for day in message.days:
-        ahead = day.past if day.past > message.today else day.future
-        if ahead <= message.today or day.loose:
-            continue
-        lead = message.norms[max(0, day.start - 1)]
-        rank = 3 if day.aside or lead in _TILL else 2
-        if rank == 2 and message.has(_AGAIN, max(0, day.start - 3), day.start):
-            rank = 0
-        out.append((day.start, rank, float((ahead - message.today).days)))
-    return out
-
-
-def _days_counted(message: Message) -> list[tuple[int, int, float]]:
-    """The same of each "3 days"; how long something lasted or was late says least."""
-    out: list[tuple[int, int, float]] = []
-    for amount in message.amounts:
-        if amount.quantity == "days":
-            lead, behind = message.norms[max(0, amount.start - 1)], message.norms[amount.end :][:1]
-            lasts = lead in _LASTING or (behind and behind[0] in _OF_PAST)
-            out.append((amount.start, 4 if lasts else 1, amount.value))
-    return out
-
-
-_TILL = words_in("until till til after before since from")
-_AGAIN = words_in("again remind ask nudge ping poke prod me us back")
-_LASTING = words_in("for been past last took these over within every")
-_OF_PAST = words_in("ago late overdue old of off already now early")

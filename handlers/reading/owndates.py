@@ -4,13 +4,18 @@ import re
 from collections.abc import Iterator
 
 from handlers.reading.arranged import CallOff, Moved, NoSuchDay, OwnDate, OwnDates
-from handlers.reading.doers import is_sender
 from handlers.reading.found import Found
+from handlers.reading.hours import hour_at, hour_behind
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
+from handlers.reading.pared import Pared
+from handlers.reading.skipped import CUES as SKIPPED_CUES
+from handlers.reading.skipped import called_by_word, skipped
+from handlers.reading.untimed import CUES as UNTIMED_CUES
+from handlers.reading.untimed import untimed
 from handlers.reading.vocabulary import words_in
-from handlers.reading.whens import When, when_in
+from handlers.reading.whens import When, hour_today, when_in
 
 CUES = (
     "remind",
@@ -22,7 +27,10 @@ CUES = (
     "change ",
     " instead",
     "postpone",
-    "reschedule",
+    "schedule",
+    *(f"{verb} {mark}" for verb in ("put", "add", "enter", "note") for mark in '"“'),
+    *SKIPPED_CUES,
+    *UNTIMED_CUES,
 )
 
 _LEADS = (
@@ -32,18 +40,25 @@ _LEADS = (
 _BEFORE = rf"(?:(?:{_LEADS}) )*"
 _ALL = r"(?:us|everyone|everybody|all|all of us|the group|people|the lot of us)"
 _REMIND = Late(
-    rf"{_BEFORE}remind (?P<who>me|{_ALL}|qmember)(?: (?:please|pls|,|all))*"
+    rf"{_BEFORE}remind (?P<who>me|{_ALL}|qmember)(?:(?: ,)?(?: and)? qmember)*"
+    r"(?: (?:please|pls|,|all))*"
     r"(?: (?:to|about|that|of|it is|for|:))+ (?P<rest>.*)"
 )
 _SET_ONE = Late(
     rf"{_BEFORE}(?:(?:set|make|add|create|schedule|put in)(?: up)? "
     r"(?:a |an |another |me a |us a )?)?"
-    r"reminder(?: for (?P<who>me|us|qmember))?(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
+    r"reminder(?: for (?P<who>me|us|qmember))?"
+    r"(?: (?:to|about|that|of|for|:))+ (?P<rest>.*)"
 )
 _PUT_DOWN = Late(
     rf"{_BEFORE}(?:put|add|write|note|enter) (?:down )?(?P<rest>.*) (?:in|on|to|into) "
     r"(?:the |our )?(?:shared )?(?:calendar|diary)(?: ,| please)*(?P<more>.*)"
 )
+_SCHEDULE = Late(
+    rf"{_BEFORE}(?:schedule (?P<rest>.*?)|"
+    r"(?:put|add|enter|note)(?: down)? \" (?P<quoted>[^\"]+) \")(?: ,| please| for| on)*"
+)
+"""A job set down for a day, or what stands in quotation marks."""
 _REMINDING = Late(
     rf"{_BEFORE}(?:remind (?:me|{_ALL}|qmember)|(?:(?:set|make|add|create) )?(?:a )?reminder)"
     r"(?= |$)"
@@ -84,7 +99,8 @@ _MAKE = Late(
 )
 _MAKE_IT = Late(
     rf"(?:(?:{_LEADS}|no|nope|actually|oh|oops|sorry|wait|i mean|i meant|better) )*"
-    r"(?:make (?:it|that|this)(?: one)?|(?:it|that) (?:should|is to) be)?"
+    r"(?:make (?:it|that|this)(?: one)?|(?:and )?(?:the )?same(?: again)?|"
+    r"(?:it|that) (?:should|is to) be)?"
     r"(?: (?:to|for|on|be|instead|please|rather|,))*"
 )
 """Right behind a reminder: its day or hour, and no more said than that it is another."""
@@ -99,8 +115,6 @@ _LIST = Late(
     r"there|are set|do i have)|(?:list|show)(?: me| us)?(?: the| our| all| all the| my)? "
     r"reminders|(?:our|what are our|what are the) reminders)(?: set| please| ,)*"
 )
-_TRAILING = words_in('" , - : please pls plz thanks ta thx cheers ok and by the on at for . !')
-_LEADING = words_in('" , - : please to that about of we i you')
 
 
 def own_dates(message: Message) -> Iterator[Found]:
@@ -111,88 +125,85 @@ def own_dates(message: Message) -> Iterator[Found]:
             yield found
 
 
-class _Text:
-    """Words of a sentence joined by spaces: some left out, the bot's name too, members as one."""
-
-    def __init__(self, message: Message, start: int, end: int, without: frozenset[int]) -> None:
-        left_out = without | set(message.bot)
-        members = {m.start: m for m in message.members if not m.owner}
-        self.message = message
-        self.at: list[int] = []
-        self.members: dict[int, str] = {}
-        norms: list[str] = []
-        i = start
-        while i < end:
-            if i in left_out:
-                i += 1
-                continue
-            member = members.get(i)
-            if member is not None and norms and norms[-1] in ("remind", "reminding", "for"):
-                norms.append("qmember")
-                self.members[i] = member.name
-            else:
-                norms.append(message.norms[i])
-            self.at.append(i)
-            i = member.end if norms[-1] == "qmember" and member is not None else i + 1
-        self.text = " ".join(norms)
-
-    def said(self, match: re.Match[str], group: str) -> str:
-        """The words of a group as they were written."""
-        first = len(self.text[: match.start(group)].split())
-        last = len(self.text[: match.end(group)].split())
-        places = self.at[first:last]
-        while places and self.message.norms[places[-1]] in _TRAILING:
-            places.pop()
-        while places and self.message.norms[places[0]] in _LEADING:
-            places.pop(0)
-        return "".join(
-            self._written(i, before) for before, i in zip([-1, *places], places, strict=False)
-        )
-
-    def _written(self, i: int, before: int) -> str:
-        """A word as it was written, parted from the one before as it was, or by a space."""
-        word = self.message.words[i]
-        joined = before == i - 1 and i and self.message.words[before].end == word.start
-        return word.text if before < 0 or joined else f" {word.text}"
-
-    def whom(self, match: re.Match[str]) -> str | None:
-        """For whom it is: None for all."""
-        who = match.groupdict().get("who")
-        if who == "me":
-            return self.message.context.sender
-        if who == "qmember":
-            name = next(iter(self.members.values()))
-            return self.message.context.sender if is_sender(self.message, name) else name
-        return None
-
-
 def _found(message: Message, start: int, end: int) -> Found | None:
-    bare = _Text(message, start, end, frozenset())
+    bare = Pared(message, start, end, frozenset())
     if _LIST.fullmatch(bare.text):
         return Found(start, end, OwnDates())
     when = when_in(message, start, end)
-    text = _Text(message, start, end, when.said if when else frozenset())
+    text = Pared(message, start, end, when.said if when else frozenset())
     if _CANCEL_ALL.fullmatch(text.text):
         return Found(start, end, CallOff(words="", all=True))
     if called_off := _called_off(text, when):
         return Found(start, end, called_off, aside=called_off.if_set and "remind" not in text.text)
+    if left_out := skipped(message, start, end, when):
+        return left_out
+    is_ahead = when is not None and (when.rule or (when.first and when.first > message.today))
+    if not is_ahead and (wished := untimed(bare, asked=message.norms[end - 1] == "?")):
+        return Found(start, end, wished)
     if moved := _moved(text, when):
         return Found(start, end, moved, aside=bool(moved.words))
     if _REMINDING.match(text.text) and is_no_date(message.words[start:end]):
         return Found(start, end, NoSuchDay())
-    for pattern in (_REMIND, _SET_ONE, _PUT_DOWN):
+    plan = _set_down(text, when) or _set_today(message, start, end, when)
+    return Found(start, end, plan) if plan else None
+
+
+def _set_down(text: Pared, when: When | None) -> OwnDate | None:
+    """A reminder that is set; without a day, where it can be asked on which."""
+    for pattern in (_REMIND, _SET_ONE, _PUT_DOWN, _SCHEDULE):
         match = pattern.fullmatch(text.text)
         if match is None:
             continue
-        words = text.said(match, "rest")
+        words = text.said(match, "quoted" if match.groupdict().get("quoted") else "rest")
         shorter = words.removesuffix(" instead")
         instead, words = shorter != words, shorter
-        if not words or (pattern is _PUT_DOWN and when is None):
+        if not words or (when is None and pattern in (_PUT_DOWN, _SCHEDULE)):
             return None
-        if when is None and not message.bot:
+        if when is None and not (text.message.bot or _is_asked_of_us(text, match)):
             return None
-        return Found(start, end, _own_date(words, when, text.whom(match), instead=instead))
-    return None
+        for_whom, called = text.whom(match)
+        return _own_date(f"{called}{words}", when, for_whom, instead=instead)
+    match = _ON_ODD_DAY.fullmatch(text.text)
+    if match is None or _is_talk(match["rest"]) or not text.said(match, "rest"):
+        return None
+    return _own_date(text.said(match, "rest"), None, None, instead=False)
+
+
+def _set_today(message: Message, start: int, end: int, when: When | None) -> OwnDate | None:
+    """ "Remind us at 10 to bring gloves": the hour right behind is today's."""
+    lead = next((i for i in range(start, end) if message.norms[i] in ("to", "that")), start)
+    at_hour = hour_today(message, start, lead) if when is None else None
+    if at_hour is None:
+        return None
+    text = Pared(message, start, end, at_hour.said)
+    return _set_down(text, at_hour) if _REMIND.match(text.text) else None
+
+
+def _is_asked_of_us(text: Pared, match: re.Match[str]) -> bool:
+    """Whether a wish without a day can be meant for no neighbour: "remind us to bring gloves"."""
+    who = match.groupdict().get("who")
+    if who in (None, "qmember") or _is_talk(match["rest"]):
+        return False
+    return _TO_SOMEBODY.match(text.text) is None
+
+
+def _is_talk(rest: str) -> bool:
+    """ "Remind me to never do that again", "remind me to tell you", "remind me to do it later"."""
+    return not _TALK.isdisjoint(rest.split()) or _DO_IT.fullmatch(rest) is not None
+
+
+_TALK = words_in("never not you your him her them why how what who where later again")
+_DO_IT = Late(r"(?:do|drain|seal|bury|check|see to|open|look at) (?:it|that|this)(?: please)?")
+_TO_SOMEBODY = Late(
+    rf"{_BEFORE}(?:can|could|would|will) (?:you|somebody|someone|anyone) remind me "
+)
+_ON_ODD_DAY = Late(
+    rf"{_BEFORE}remind (?:me|{_ALL}|qmember)"
+    r"(?:(?: (?!to |that )\S+){0,7} (?:days?|weeks?|weekends?|fortnight|months?|mornings?|"
+    r"evenings?|nights?|afternoons?|holiday|mondays?|tuesdays?|wednesdays?|thursdays?|fridays?|"
+    r"saturdays?|sundays?|before|after|clocks)(?: (?!to |that )\S+){0,4}) (?:to|that) (?P<rest>.*)"
+)
+"""A day that no calendar knows by those words: it is asked which."""
 
 
 def _own_date(words: str, when: When | None, for_whom: str | None, *, instead: bool) -> OwnDate:
@@ -210,7 +221,7 @@ def _own_date(words: str, when: When | None, for_whom: str | None, *, instead: b
     )
 
 
-def _called_off(text: _Text, when: When | None) -> CallOff | None:
+def _called_off(text: Pared, when: When | None) -> CallOff | None:
     for pattern in (_STOP, _STOP_NAMED, _CANCEL, _CANCEL_NAMED):
         match = pattern.fullmatch(text.text)
         if match is None:
@@ -222,10 +233,11 @@ def _called_off(text: _Text, when: When | None) -> CallOff | None:
                 return CallOff(words=words, if_set=not _is_to_bot(text.message))
         elif words or on:
             return CallOff(words=words, on=on)
-    match = _CANCEL_ANY.fullmatch(text.text) if when is None else None
+    by_word = called_by_word(text) if when is None else None
+    match = _CANCEL_ANY.fullmatch(text.text) if when is None and by_word is None else None
     if match and not _HAND_OVER.match(match["rest"]):
         return CallOff(words=text.said(match, "rest"), if_set=True)
-    return None
+    return by_word
 
 
 def _is_to_bot(message: Message) -> bool:
@@ -240,10 +252,10 @@ _GENERAL = words_in(
 """What is said of no one reminder."""
 
 
-def _moved(text: _Text, when: When | None) -> Moved | None:
-    if when is None:
-        return None
+def _moved(text: Pared, when: When | None) -> Moved | None:
     leaning = text.text and text.message.context.on_reminder
+    if when is None:
+        return _at_another_hour(text) if leaning else None
     if leaning and _MAKE_IT.fullmatch(text.text):
         return Moved(words="", first=when.first, rule=when.rule, hour=when.hour)
     match = _MOVE.fullmatch(text.text.removesuffix(" instead"))
@@ -259,6 +271,27 @@ def _moved(text: _Text, when: When | None) -> Moved | None:
             return None
         words = ""
     return Moved(words=words, first=when.first, rule=when.rule, hour=when.hour)
+
+
+def _at_another_hour(text: Pared) -> Moved | None:
+    """ "Make it 7", "no, half past six": another hour of the reminder that was just set."""
+    first, end = text.at[0], text.at[-1] + 1
+    for i in range(first, end):
+        hour = hour_at(text.message.words, text.message.norms, i) or hour_behind(
+            text.message.words, text.message.norms, i
+        )
+        if hour is not None and hour.end == end:
+            lead = Pared(text.message, first, i, frozenset()).text
+            is_bare = text.message.norms[hour.start : end][-1:] == text.message.norms[i:end]
+            is_led = lead and (_MAKE_IT.fullmatch(lead) or _MAKE_IT.fullmatch(f"{lead} "))
+            if not is_led or (is_bare and not _MADE.intersection(lead.split())):
+                return None
+            return Moved(words="", first=None, hour=hour.at, same_half=is_bare)
+    return None
+
+
+_MADE = words_in("make should")
+"""With one of these a number alone is an hour."""
 
 
 _IT = words_in("it that this")

@@ -19,6 +19,7 @@ CUES = (
     "nagging",
     "digest",
     "pinging me",
+    "everything",
 )
 
 _LEAD = (
@@ -34,9 +35,10 @@ _REMINDERS = (
     r" (?:reminders?|reminding(?: us| me| everyone)?|nagging(?: us| me)?|digests?)(?: (?:off|us))?"
 )
 _PAUSED = Late(
-    rf"{_LEAD}(?:{_STOP}{_REMINDERS}|dont remind us|"
+    rf"{_LEAD}(?:{_STOP}{_REMINDERS}|dont remind us|(?:snooze|pause|mute|hold) everything|"
     r"(?:(?:turn|switch|put)(?: (?:the|all|all the|our|your))? )?reminders? off)"
-    r" (?=until|till|til|this|next|for (?:a|the|two|three|four|ten|some|\d+|qday|next|this)\b)"
+    r" (?=until|till|til|this|next|from|between|for (?:a|the|two|three|four|ten|some|\d+|qday|next|"
+    r"this)\b)"
 )
 _NOT_ME = Late(
     rf"{_LEAD}(?:(?:stop|quit|no more) (?:reminding|nagging|pinging|bugging|mentioning) me|"
@@ -62,6 +64,12 @@ def _paused(phrase: Phrase) -> Found | None:
     if match is None:
         return None
     start = phrase.spans[match.group().count(" ")][0]
-    stretch = stretch_in(phrase.message, start, phrase.end)
-    last = stretch.last if stretch else None
-    return Found(*phrase.sentence, Pausing(until=last + timedelta(days=1) if last else None))
+    message, end = phrase.message, phrase.end
+    stretch = stretch_in(message, start, end)
+    if stretch is None:  # "for the holidays, 1 to 8 April"
+        comma = next((i for i in range(start, end) if message.norms[i] == ","), end)
+        stretch = stretch_in(message, comma + 1, end) if comma < end else None
+    if stretch is None or stretch.last is None:
+        return Found(*phrase.sentence, Pausing())
+    first = stretch.first if stretch.first > message.today else None
+    return Found(*phrase.sentence, Pausing(first=first, until=stretch.last + timedelta(days=1)))

@@ -33,7 +33,7 @@ from handlers.reading.dayright import another_day
 from handlers.reading.doerright import another_did, shared_with
 from handlers.reading.finished import finished
 from handlers.reading.flatly import CUES as OF_ANSWERS
-from handlers.reading.flatly import flat_answer, put_off_by
+from handlers.reading.flatly import flat_answer
 from handlers.reading.leaning import (
     adds,
     another_doer,
@@ -48,6 +48,7 @@ from handlers.reading.message import Message
 from handlers.reading.otherbin import REFUSALS, in_another_bin
 from handlers.reading.passing import CUES as OF_PASSING
 from handlers.reading.passing import coming, passed_on, taker
+from handlers.reading.putoff import put_off_by, put_off_to
 from handlers.reading.readfor import read_for
 from handlers.reading.restated import CUES, restated
 from handlers.reading.sethours import CUES as OF_HOURS
@@ -268,6 +269,8 @@ def _decline(message: Message) -> Decline | None:
 
 
 def _later(message: Message) -> Later | None:
+    if alone := put_off_to(message):
+        return alone
     if word_count(message) > 2 * SHORT or first_in(LATER, plain_text(message)) is None:
         return None
     return Later(bin=bin_meant(message), days=put_off_by(message), rules=("put off",))

@@ -31,7 +31,6 @@ from handlers.reading.askedfigures import filled
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
 from handlers.reading.finished import finished
-from handlers.reading.flatly import put_off_by
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
@@ -45,6 +44,7 @@ from handlers.reading.ofwhat import is_drawn, is_level
 from handlers.reading.opened import is_several, open_from
 from handlers.reading.passing import coming, taker
 from handlers.reading.peeks import is_shut_again
+from handlers.reading.putoff import put_off_by
 from handlers.reading.quantities import is_of_naught, scrap_amounts
 from handlers.reading.questions import asking
 from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps

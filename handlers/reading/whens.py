@@ -13,6 +13,7 @@ from handlers.reading.message import Message
 from handlers.reading.recurrence import CODES, first_on, monthly
 from handlers.reading.spans import indexes
 from handlers.reading.stretches import coming
+from handlers.reading.weeks import named_in
 
 _COUNTS = {
     "other": 2, "second": 2, "2nd": 2, "third": 3, "3rd": 3, "fourth": 4, "4th": 4, "two": 2,
@@ -39,8 +40,11 @@ _RULES = (
         r"(?:every month |monthly |each month )?on the (?P<number>\d\d?) (?:st|nd|rd|th)"
         r"(?: (?:of|in))? (?:the|each|every|a) month")),
     ("monthday", Late(
+        r"(?:on )?the first (?:day )?(?:of|in) (?:every|each|a) month(?P<number>)")),
+    ("monthday", Late(
         r"(?:every month|monthly|each month) on the (?P<number>\d\d?)(?: (?:st|nd|rd|th))?")),
-    ("month's end", Late(r"(?:at )?(?:the )?end of (?:every|each) month")),
+    ("month's end", Late(
+        r"(?:at |on )?(?:the )?(?:end|last day) of (?:every|each) month")),
     ("weekdays", Late(r"(?:every|each) (?:weekday|working day|week day)")),
     ("weekend", Late(rf"every {_COUNT}weekend")),
     ("days", Late(
@@ -59,7 +63,7 @@ _RULES = (
         r"(?: and (?:mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays))*)")),
 )  # fmt: skip
 _MONTHS_END = Late(
-    r"(?<!\S)(?:at )?(?:the )?end of (?:(?:(?:the|this)|(?P<next>next)) month|"
+    r"(?<!\S)(?:at |on )?(?:the )?(?:end|last day) of (?:(?:(?:the|this)|(?P<next>next)) month|"
     rf"(?P<name>{'|'.join(MONTHS)}))(?!\S)"
 )
 _UNITS = {"day": "DAILY", "week": "WEEKLY", "month": "MONTHLY", "year": "YEARLY",
@@ -99,10 +103,11 @@ def when_in(message: Message, start: int, end: int) -> When | None:
         if start <= day.start < end and taken.isdisjoint(range(day.start, day.end))
     ]  # fmt: skip
     days += [] if rule else _months_end(message, start, end)
+    days += [] if rule or days else _weekend(message, start, end)
     hours = _hours(message, start, end, days)
     hour = next((one for one in hours if not one.vague), hours[0] if hours else None)
     ends = next((d for d in days if _before(message, d) in _ENDS), None) if rule else None
-    begins = _begins(message, [d for d in days if d is not ends], rule)
+    begins = _days_before(message, _begins(message, [d for d in days if d is not ends], rule))
     if rule is None and begins is None:
         return None
     today = message.today
@@ -142,6 +147,41 @@ def _months_end(message: Message, start: int, end: int) -> list[Day]:
     last = date(year, month, 1) - timedelta(days=1)
     first = start + len(text[: match.start()].split())
     return [Day(first, first + len(match.group().split()), last, last)]
+
+
+def _weekend(message: Message, start: int, end: int) -> list[Day]:
+    """A weekend that is called by name begins on its first day: "the weekend after next"."""
+    text = " ".join(message.norms[start:end])
+    named = named_in(text, message.today) if "weekend" in text else None
+    if named is None or named.first is None:
+        return []
+    return [Day(start + named.start, start + named.end, named.first, named.first)]
+
+
+def _days_before(message: Message, day: Day | None) -> Day | None:
+    """ "Two days before Easter", "the evening before Good Friday"."""
+    if day is None or day.start < _AT_LEAST or message.norms[day.start - 1] != "before":
+        return day
+    unit, count = message.norms[day.start - 2], message.norms[day.start - 3]
+    often = _COUNTS.get(count, 1 if count in ("the", "a", "one", "1") else 0)
+    days = often * (7 if unit in ("week", "weeks") else 1)
+    if not days or not (unit in PARTS or unit in ("day", "days", "week", "weeks")):
+        return day
+    on = coming(day.past, day.future, message.today) - timedelta(days=days)
+    return day._replace(start=day.start - 3, past=on, future=on, at=PARTS.get(unit))
+
+
+_AT_LEAST = 3
+"""Words of "two days before"."""
+
+
+def hour_today(message: Message, start: int, end: int) -> When | None:
+    """The hour that words[start:end] say with no day: it is today's."""
+    hour = next(iter(_hours(message, start, end, [])), None)
+    if hour is None or any(start <= day.start < end for day in message.days):
+        return None
+    said = frozenset(range(hour.start, hour.end))
+    return When(message.today, None, None, hour.at, said, guessed=hour.guessed)
 
 
 def _begins(message: Message, days: list[Day], rule: _Rule | None) -> Day | None:
@@ -238,7 +278,7 @@ def _rule(kind: str, match: re.Match[str], today: date) -> str | None:
         case "nth":
             return f"FREQ=MONTHLY;BYDAY={_NTH[said['nth']]}{_code(said['day'])}"
         case "monthday":
-            number = int(said["number"])
+            number = int(said["number"] or 1)
             return monthly(number) if 1 <= number <= 31 else None
         case "month's end":
             return monthly(31)

@@ -157,6 +157,8 @@ LATER = _patterns(
     r"^(?:busy|too busy|no time|away|not home|in bed|at work|cant|cant today|not today|not "
     r"tonight)\b.{0,40}"
     r"\b(?:later|tomorrow|remind|next|in \w+ days?|on \w+day)\b",
+    r"\b(?:cant|cannot|wont) (?:be able to )?(?:do|reach|manage|sort) (?:it|that|mine|this)"
+    r"(?: ,)? (?:before|until|till|til) ",
     r"\bpostpone\b|\bput (?:it|that) off\b|\bpush (?:it|that) (?:back|to)\b",
 )
 

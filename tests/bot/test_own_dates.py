@@ -387,3 +387,188 @@ async def test_it_is_what_was_set_last_that_is_moved(
     by_act = {entry.act: entry.on for entry in await room.standing()}
     assert by_act["date"] == on
     assert by_act["layer"] == by_act["open"]
+
+
+async def test_a_day_of_what_comes_again_is_left_out_with_the_word_ahead(
+    room: TalkingRoom,
+) -> None:
+    await room.says("remind us every Friday to empty the caddy")
+    said = words(await room.says("remind us the evening before"))
+    assert said == [
+        "I will say it every Thursday at 18:00, from Thursday 5 March on: empty the caddy "
+        "(tomorrow)."
+    ]
+    [left_out] = words(await room.says("skip the caddy this Friday"))
+    assert left_out == "Left out Friday 6 March: empty the caddy. Next: Friday 13 March."
+    assert await lives_until(room, 14, 12) == [
+        "12 18:00 Empty the caddy (tomorrow).",
+        "13 09:00 Today: empty the caddy.",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("said", "answer"),
+    [
+        ("not this Friday", "Left out Friday 6 March: empty the caddy. Next: Friday 13 March."),
+        ("skip it next week", "Left out Friday 13 March: empty the caddy. Next: Friday 20 March."),
+        ("skip the caddy", "Left out Friday 6 March: empty the caddy. Next: Friday 13 March."),
+        (
+            "skip the caddy on Sunday",
+            "Nothing of the sort is set for Sunday 8 March: next comes “empty the caddy” Friday "
+            "6 March.",
+        ),
+        ("cancel the lids on Saturday", "Called off: wash the lids."),
+        ("cancel Saturday's", "Called off: wash the lids."),
+    ],
+)
+async def test_what_is_left_out_is_told(room: TalkingRoom, said: str, answer: str) -> None:
+    await room.says("remind us on Saturday to wash the lids")
+    await room.says("remind us every Friday to empty the caddy")
+    assert words(await room.says(said)) == [answer]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "skip the party on Friday",
+        "cancel the party on Friday",
+        "skip my turn",
+        "never mind the weather",
+        "forget the one about the pirate",
+    ],
+)
+async def test_talk_of_other_things_leaves_reminders_alone(room: TalkingRoom, said: str) -> None:
+    await room.says("remind us on Saturday to turn the soil")
+    await room.says("hello all", who="bram")
+    assert not await room.says(said)
+
+
+@pytest.mark.parametrize(
+    ("said", "called_off"),
+    [
+        ("cancel the bucket one", "wash the buckets"),
+        ("forget the one about the buckets", "wash the buckets"),
+        ("never mind the buckets", "wash the buckets"),
+        ("stop the lid one", "wipe the lids"),
+        ("call off the lid thing", "wipe the lids"),
+        ("we don't need the lids reminder any more", "wipe the lids"),
+        ("cancel the digging one", "dig the trench"),
+    ],
+)
+async def test_a_reminder_is_called_off_by_a_word_for_it(
+    room: TalkingRoom, said: str, called_off: str
+) -> None:
+    await room.says("remind us on the 10th to wash the buckets", who="bram")
+    await room.says("remind us every second Sunday to wipe the lids", who="bram")
+    await room.says("remind us on Saturday to dig the trench")
+    assert words(await room.says(said)) == [f"Called off: {called_off}."]
+
+
+@pytest.mark.parametrize("said", ["cancel the bucket one", "cancel Thursday's"])
+async def test_a_word_that_calls_no_reminder_strikes_none(room: TalkingRoom, said: str) -> None:
+    await room.says("remind us on Saturday to dig the trench")
+    [told] = words(await room.says(said))
+    assert "o such reminder" in told
+    assert [entry.act for entry in await room.standing()] == ["date"]
+
+
+async def test_the_day_before_what_is_due_can_be_set(room: TalkingRoom) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("2 kg of peelings in the shed bin")
+    [told] = words(await room.says("remind us the evening before the shed bin is sealed"))
+    wish = told.split("“")[1].split("”")[0]
+    [told] = words(await room.says(wish))
+    assert told == "I will say it Sunday 15 March at 18:00: seal the shed bin."
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "show me the next two weeks",
+        "remind everyone a day ahead of each burial",
+        "remind us half an hour earlier",
+        "remind me when it's thawed",
+    ],
+)
+async def test_what_is_wished_sooner_or_shown_puts_nothing_off(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("2 kg of peelings in the shed bin")
+    await lives_until(room, 4, 10)
+    [told] = words(await room.says(said))
+    assert "I will say again" not in told
+    assert not any(due.put_off_until for due in await (await room.book()).dues())
+
+
+async def test_only_what_was_named_last_is_put_off(room: TalkingRoom) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("sealed the shed bin")
+    await lives_until(room, 16, 12)
+    [told] = words(await room.says("leave it another week"))
+    assert told == "I will say again Monday 23 March: bury the shed bin."
+    [told] = words(await room.says("what's due?"))
+    assert told.splitlines() == [
+        "Late by 11 days: drain the shed bin (ines)",
+        "Monday 23 March, put off: bury the shed bin (ines)",
+    ]
+
+
+async def test_what_another_has_just_talked_of_puts_nothing_off(room: TalkingRoom) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("2 kg of peelings in the shed bin")
+    await lives_until(room, 5, 10)
+    await room.says("we could move the party to the 20th", who="bram")
+    assert not await room.says("leave it another week, the weather's awful")
+    [told] = words(await room.says("bot, leave it another week"))
+    assert told.startswith("I will say again")
+
+
+async def test_another_hour_and_every_week_are_said_behind_it(room: TalkingRoom) -> None:
+    await room.says("remind us on Friday at 18:00 to empty the caddy")
+    [told] = words(await room.says("make it 7"))
+    assert told == "I will say it Friday 6 March at 19:00: empty the caddy."
+    [told] = words(await room.says("same every week"))
+    assert told.startswith("I will say it every Friday at 19:00, from Friday 6 March on")
+
+
+@pytest.mark.parametrize(
+    ("said", "until"),
+    [
+        ("at the weekend", "Saturday 7 March"),
+        ("next week", "Wednesday 11 March"),
+        ("tomorrow evening", "tomorrow"),
+        ("Friday, sorry", "Friday 6 March"),
+        ("can't get to it before Saturday", "Saturday 7 March"),
+    ],
+)
+async def test_a_day_alone_puts_off_what_was_just_reminded_of(
+    room: TalkingRoom, said: str, until: str
+) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("2 kg of peelings in the shed bin")
+    await lives_until(room, 4, 10)
+    [told] = words(await room.says(said))
+    assert told == f"I will say again {until}: drain the shed bin."
+
+
+@pytest.mark.parametrize("said", ["at the weekend", "next week", "Friday, sorry"])
+async def test_a_day_alone_behind_another_answer_puts_nothing_off(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("opened the shed bin, 20 L")
+    await room.says("2 kg of peelings in the shed bin")
+    await lives_until(room, 4, 10)
+    await room.says("how much water for 100 ml?")
+    assert not any("again" in told for told in words(await room.says(said)))
+
+
+async def test_a_pause_may_begin_on_a_day_to_come(room: TalkingRoom) -> None:
+    await room.says("remind us every Friday to empty the caddy")
+    [told] = words(await room.says("pause reminders for the holidays, 10th to 18th March"))
+    assert told.startswith("No reminders from Tuesday 10 March until Thursday 19 March")
+    assert await lives_until(room, 21, 12) == [
+        "06 09:00 Today: empty the caddy.",
+        "19 09:00 Meant for Friday 13 March: empty the caddy.",
+        "20 09:00 Today: empty the caddy.",
+    ]

@@ -1,5 +1,6 @@
 """Reminders that members set, the rules of their days, and the questions about the calendar."""
 
+from dataclasses import replace
 from datetime import UTC, date, datetime, time
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -7,7 +8,18 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from handlers.reading.acts import Ask, Context
-from handlers.reading.arranged import CallOff, KeepUp, NoSuchDay, OwnDate, OwnDates, Show
+from handlers.reading.arranged import (
+    Away,
+    CallOff,
+    KeepUp,
+    Moved,
+    NoSuchDay,
+    OwnDate,
+    OwnDates,
+    Show,
+    Skip,
+    Untimed,
+)
 from handlers.reading.plans import plans
 from handlers.reading.read import read
 from handlers.reading.recurrence import first_on, monthly, occurrences, spoken
@@ -129,6 +141,50 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
         ("stop the bran reminder", CallOff(words="bran", if_set=True)),
         ("no more bran reminders please", CallOff(words="bran", if_set=True)),
         ("bot, turn off the bran reminder", CallOff(words="bran")),
+        ("remind us to empty the caddy", OwnDate(words="empty the caddy", first=None)),
+        ("remind everyone of the meeting", OwnDate(words="the meeting", first=None)),
+        (
+            "remind us the Sunday the clocks change to check the timer",
+            OwnDate(words="check the timer", first=None),
+        ),
+        (
+            "remind me on bank holiday Monday to fetch the bin",
+            OwnDate(words="fetch the bin", first=None),
+        ),
+        ("remind us at 11 to bring gloves", own("bring gloves", 5, hour=time(11))),
+        ("remind us two days before Easter to buy bran", own("buy bran", 3, 4)),
+        ("remind us a week before 20 March to dig", own("dig", 13)),
+        (
+            "remind us the evening before Good Friday to lock the gate",
+            own("lock the gate", 2, 4, hour=time(18)),
+        ),
+        ("remind us the weekend after next to dig the trench", own("dig the trench", 21)),
+        (
+            "remind us at noon on the last day of the month to weigh",
+            own("weigh", 31, hour=time(12)),
+        ),
+        (
+            "remind us on the first of every month to weigh the bins",
+            own("weigh the bins", 1, 4, rule=monthly(1)),
+        ),
+        (
+            "remind Bram and Ines on Saturday that the key is here",
+            own("Bram and Ines: the key is here", 7),
+        ),
+        ("remind us the evening before", Untimed(days=1, hour=time(18))),
+        (
+            "tell us two days before the bran check",
+            Untimed(words="the bran check", days=2),
+        ),
+        ("remind everyone a day ahead of each burial", Untimed(words="each burial", days=1)),
+        ("remind us half an hour earlier", Untimed(instead=True)),
+        ("remind me when it's thawed", Untimed(once=True)),
+        ("remind us once the soil is warm", Untimed(once=True)),
+        (
+            "schedule the burial of the shed bin for the 4th of April",
+            own("the burial of the shed bin", 4, 4),
+        ),
+        ('add "collect sawdust" on Friday at 6', own("collect sawdust", 6, hour=time(18))),
         ("cancel the reminder on Friday", CallOff(words="", on=date(2026, 3, 6))),
         ("what reminders do we have?", OwnDates()),
         ("list our reminders", OwnDates()),
@@ -158,7 +214,20 @@ def test_what_is_arranged_is_read(said: str, meant: object) -> None:
     "said",
     [
         "remind us at 8 am",
-        "remind us to empty the caddy",
+        "remind me to never do that again",
+        "remind me to tell you a story",
+        "can someone remind me to bring gloves?",
+        "Bram, can you remind me to bring gloves?",
+        "remind me the way to the shop",
+        "remind me when I'm home",
+        "she told us the day before the party",
+        "the train schedule for Friday is mad",
+        'add "the usual" to the pot on Friday',
+        "make it a day earlier",
+        "we skip breakfast on Sunday",
+        "not this Friday",
+        "no caddy on Good Friday",
+        "skip my turn next week",
         "my phone will remind me to empty it on Friday",
         "she reminded us to empty the caddy on Friday",
         "remind me how much bran",
@@ -168,7 +237,6 @@ def test_what_is_arranged_is_read(said: str, meant: object) -> None:
         "when will the train be ready?",
         "the calendar on my wall is lovely",
         "my boss reminds us to be there on Friday at 6",
-        "cancel the party on Friday",
         "anything for me?",
         "mine",
     ],
@@ -233,6 +301,61 @@ def test_a_rule_is_said_in_words(rule: str, words: str) -> None:
 )
 def test_a_reminder_on_a_day_that_no_calendar_has_is_asked_about(said: str) -> None:
     assert plans(said, THURSDAY)[0] == (NoSuchDay(),)
+
+
+EIGHTH, FRIDAY = date(2026, 3, 8), date(2026, 3, 6)
+MONDAY, NEXT_SUNDAY = date(2026, 3, 9), date(2026, 3, 15)
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("skip the bran check on the 8th", Skip(words="bran check", first=EIGHTH, last=EIGHTH)),
+        ("skip the next bran check", Skip(words="bran check")),
+        ("skip Friday's caddy", Skip(words="caddy", first=FRIDAY, last=FRIDAY)),
+        ("please leave out the caddy this Friday", Skip(words="caddy", first=FRIDAY, last=FRIDAY)),
+        ("skip next week's caddy", Skip(words="caddy", first=MONDAY, last=NEXT_SUNDAY)),
+        ("cancel the caddy this Friday", Skip(words="caddy", first=FRIDAY, last=FRIDAY)),
+        ("not this Friday", Skip(words="", first=FRIDAY, last=FRIDAY)),
+        ("skip it on Friday", Skip(words="", first=FRIDAY, last=FRIDAY)),
+        ("no caddy on Friday please", Skip(words="caddy", first=FRIDAY, last=FRIDAY)),
+        ("cancel the lid one", CallOff(words="lid", if_set=True)),
+        ("call off the gate thing", CallOff(words="gate", if_set=True)),
+        ("forget the one about the lids", CallOff(words="the lids", if_set=True)),
+        ("never mind the lids", CallOff(words="lids", if_set=True)),
+        ("we don't need the lids reminder any more", CallOff(words="lids", if_set=True)),
+        ("make it a day earlier please", Untimed(days=1, instead=True)),
+        ("make it 7", Moved(words="", first=None, hour=time(7), same_half=True)),
+        ("no, half past six", Moved(words="", first=None, hour=time(18, 30))),
+        ("same every week", Moved(words="", first=date(2026, 3, 5), rule="FREQ=WEEKLY")),
+        ("I mean the evening before", Untimed(days=1, hour=time(18))),
+    ],
+)
+def test_right_behind_a_reminder_it_is_left_out_called_off_or_said_sooner(
+    said: str, meant: object
+) -> None:
+    assert plans(said, replace(THURSDAY, on_reminder=True))[0] == (meant,)
+
+
+def test_why_something_is_left_out_says_when_one_is_away() -> None:
+    found, _ = plans("skip the bran check next week, I'm away", THURSDAY)
+    skipped = Skip(words="bran check", first=MONDAY, last=NEXT_SUNDAY)
+    assert found == (skipped, Away(first=MONDAY, last=NEXT_SUNDAY))
+
+
+@pytest.mark.parametrize(
+    ("said", "first", "last"),
+    [
+        ("show me next week", MONDAY, NEXT_SUNDAY),
+        ("show me tomorrow", FRIDAY, FRIDAY),
+        ("show me the next two weeks", None, date(2026, 3, 19)),
+        ("list this weekend", date(2026, 3, 7), EIGHTH),
+    ],
+)
+def test_days_are_shown_behind_words_of_ours(said: str, first: date | None, last: date) -> None:
+    asked = Ask(topic="due", first=first, on=last)
+    assert plans(said, replace(THURSDAY, after_bot=True))[0] == (asked,)
+    assert plans(said, THURSDAY)[0] == ()
 
 
 def test_an_hour_of_tomorrow_morning_is_one_before_noon() -> None:
