@@ -87,6 +87,8 @@ class Context:
     """Said in a room, where more can be asked than the reading contract has topics for."""
     places: tuple[str, ...] = ()
     """Where the group has buried bins, as it calls these places."""
+    kept: tuple[tuple[str, str], ...] = ()
+    """Members, each with a bin that they keep, where somebody may be said to own one."""
 
 
 Each = Literal["both", "all", "either"]
