@@ -31,11 +31,18 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     """What was reminded of has been done: answered as the acts it was."""
     if any(isinstance(one, Drain) and act.bin in (None, one.bin) for one in turn.told):
         return SILENCE  # "done, 100 ml came out": it is told beside
-    if not (act.bin or act.volume_l) and await _answers_else(turn):
+    if not (act.bin or act.volume_l or act.what) and await _answers_else(turn):
         return SILENCE  # the starter is strewn, say
-    jobs = _jobs(await _meant(act.bin, turn))
-    if act.task:
-        jobs = {job: dues for job, dues in jobs.items() if job == act.task}
+    jobs = _of_deed(_jobs(await _meant(act.bin, turn)), act)
+    if act.each and act.count is not None and len(jobs) != act.count:
+        others = _of_deed(_jobs(await _open(act.bin, turn)), act)
+        if act.count == 0 and len(others) > len(jobs):
+            return Answer(
+                say=f"Well done. All of it: {listed(list(others))}?",
+                query=Query.about(*_each_of(others, act), lacks="yes"),
+            )
+        jobs = jobs if act.count == 0 else others
+        act = replace(act, each=act.count in (0, len(jobs)) or None)
     if len(jobs) > 1 and not act.each:
         return Answer(
             say=f"Well done. Which was it: {listed(list(jobs), 'or')}?",
@@ -44,11 +51,29 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     if len(jobs) > 1:
         act = replace(act, volume_l=None)  # nobody said how it was shared out
     answers = [await _done(dues, act, turn, carry_on) for dues in jobs.values()]
-    if not answers and act.volume_l and act.bin is None:
-        return await carry_on(Drain(volume_l=act.volume_l), turn)
     if not answers:
-        return SILENCE  # a mark would promise a record that there is none of
+        return await _undue(act, turn, carry_on)
     return together(answers) if len(answers) > 1 else answers[0]
+
+
+async def _undue(act: Done, turn: Turn, carry_on: Handler) -> Answer:
+    """A job is done that is not due: written down if it is said which deed it was."""
+    if act.volume_l is not None or act.what == "drain":
+        drained = Drain(bin=act.bin, volume_l=act.volume_l, member=act.member, on=act.on)
+        return await carry_on(drained, turn)
+    if act.what is not None:
+        return await carry_on(RECORDED[act.what](bin=act.bin, member=act.member, on=act.on), turn)
+    return SILENCE  # a mark would promise a record that there is none of
+
+
+def _of_deed(jobs: Mapping[str, list[Due]], act: Done) -> dict[str, list[Due]]:
+    """Those of the jobs that were said to be done, by their deed or when it was asked; what came
+    out came of a draining, if one is among them.
+    """
+    what = act.what or ("drain" if act.volume_l is not None else None)
+    told = {job: dues for job, dues in jobs.items() if act.task in (None, job)}
+    of_it = {job: dues for job, dues in told.items() if any(_deed(d) == what for d in dues)}
+    return of_it if of_it or act.what else told
 
 
 def _jobs(dues: Sequence[Due]) -> dict[str, list[Due]]:
@@ -80,7 +105,7 @@ async def _done(dues: Sequence[Due], act: Done, turn: Turn, carry_on: Handler) -
     over = [PutOff(due=due, until=date.max) for due in unrecorded]
     if kind is None or first.bin is None:
         return Answer(put_off=over, noted=True)
-    told = kind(bin=first.bin.name)
+    told = kind(bin=first.bin.name, member=act.member, on=act.on)
     if isinstance(told, Drain):
         told = replace(told, volume_l=act.volume_l)
     answer = await carry_on(told, turn)
@@ -173,12 +198,7 @@ async def _meant(bin: str | None, turn: Turn) -> list[Due]:
     """What is due now: of the digest replied to, of the bin named; else what was just said to all
     or to the speaker, or what the speaker keeps.
     """
-    named = await naming.named(turn.book, turn.refers_to, None) if turn.refers_to else []
-    dues = [
-        due
-        for due in named or await turn.book.dues(until=turn.today)
-        if _is_open(due, turn) and (bin is None or is_of(due, bin))
-    ]
+    dues = await _open(bin, turn)
     if bin is not None:
         return dues
     care = await care_of(turn.book, dues, turn.today)
@@ -186,6 +206,16 @@ async def _meant(bin: str | None, turn: Turn) -> list[Due]:
     free = own + [due for due in dues if care.keeper(due) is None]
     just_said = {due.id for due in await _just_said(turn)}
     return [due for due in free if due.id in just_said] or own or dues
+
+
+async def _open(bin: str | None, turn: Turn) -> list[Due]:
+    """What is due now, whoever is to do it: of the digest replied to, of the bin named."""
+    named = await naming.named(turn.book, turn.refers_to, None) if turn.refers_to else []
+    return [
+        due
+        for due in named or await turn.book.dues(until=turn.today)
+        if _is_open(due, turn) and (bin is None or is_of(due, bin))
+    ]
 
 
 async def _answers_else(turn: Turn) -> bool:

@@ -317,6 +317,14 @@ class Done(_Act):
     """What came out, if it was a draining; told only in a room."""
     each: bool | None = None
     """All that is due; told only in a room."""
+    count: int | None = None
+    """How many that is, with `each`; 0: whatever others have to do too. Told only in a room."""
+    what: Literal["drain", "seal", "bury"] | None = None
+    """Which deed it was, if that is said; told only in a room."""
+    on: date | None = None
+    """When, if a day is said; told only in a room."""
+    member: str | None = None
+    """Who did it, if that was another; told only in a room."""
     task: str | None = None
     """Which of several things it was, when that was asked; never read from words."""
 

@@ -1,6 +1,6 @@
 """ "Done" said of what the bot reminded of."""
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 import pytest
 
@@ -118,3 +118,59 @@ async def test_done_behind_a_dose_for_another_is_of_what_was_named(room: Talking
     await room.says("added 1 kg of bread to pear")
     await room.says("done both", who="bram")
     assert len(await drains(room)) == 2
+
+
+@pytest.mark.parametrize(
+    ("said", "drained"),
+    [
+        ("pear done, plum done", ["pear", "plum"]),
+        ("pear done, plum tomorrow", ["pear"]),
+        ("done all two", ["pear", "plum"]),
+        ("did pear this morning, about 150 ml", ["pear"]),
+        ("nearly done pear", []),
+        ("doing pear now", []),
+    ],
+)
+async def test_each_job_is_written_down(room: TalkingRoom, said: str, drained: list[str]) -> None:
+    await until(room, FRIDAY)
+    await room.says(said)
+    assert [bin for bin, _ in await drains(room)] == drained
+
+
+async def test_the_day_is_the_one_said(room: TalkingRoom) -> None:
+    await until(room, FRIDAY)
+    await room.says("did plum on Wednesday")
+    [entry] = [e for e in await room.standing() if e.act == "drain"]
+    assert entry.on == FRIDAY.date() - timedelta(days=2)
+
+
+@pytest.mark.parametrize(
+    ("said", "litres"), [("drained, all fine", None), ("done the draining, 300 ml", 0.3)]
+)
+async def test_a_deed_said_is_written_down_though_it_is_not_due(
+    room: TalkingRoom, said: str, litres: float | None
+) -> None:
+    await room.says("1 kg in plum")
+    await room.says(said)
+    assert await drains(room) == [("plum", litres)]
+
+
+async def test_all_the_jobs_of_others_are_asked_about(room: TalkingRoom) -> None:
+    await room.says("opened the fig bin, 20 L", who="bram")
+    await room.says("1 kg in the fig bin", who="bram")
+    await until(room, FRIDAY)
+    *_, asked = await room.says("did the whole lot", who="bram")
+    assert asked.body.startswith("Well done. All of it: ")
+    assert await drains(room) == []
+    await room.says("yes", who="bram")
+    assert [bin for bin, _ in await drains(room)] == ["fig", "pear", "plum"]
+
+
+async def test_sealed_but_not_drained(room: TalkingRoom) -> None:
+    await room.says("opened the fig bin, 20 L", who="bram")
+    await room.says("1 kg in the fig bin", who="bram")
+    await until(room, FRIDAY + timedelta(days=12))
+    await room.says("sealed but not drained", who="bram")
+    deeds = [(e.act, e.bin.name) for e in await room.standing() if e.bin]
+    assert ("seal", "fig") in deeds
+    assert ("drain", "fig") not in deeds
