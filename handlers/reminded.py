@@ -1,13 +1,15 @@
 """What members answer to a reminder: done, later, tomorrow; by words or by a mark."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
+from typing import Literal
 
 from handlers.answer import SILENCE, Answer, Handler, PutOff, Query, Turn
 from handlers.calendar import is_of, task
 from handlers.care import care_of
-from handlers.dues import done_to_it, is_shown_on
+from handlers.dues import OWN, done_to_it, is_shown_on
+from handlers.jobs import Job, jobs_of
 from handlers.phrasing import day
 from handlers.powers import refusal
 from handlers.practice.figure import listed
@@ -33,24 +35,25 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
         return SILENCE  # "done, 100 ml came out": it is told beside
     if not (act.bin or act.volume_l or act.what) and await _answers_else(turn):
         return SILENCE  # the starter is strewn, say
-    jobs = _of_deed(_jobs(await _meant(act.bin, turn)), act)
+    bins = await turn.book.bins()
+    jobs = _told_of(jobs_of(await _meant(act.bin, turn, told_today=True), bins), act)
     if act.each and act.count is not None and len(jobs) != act.count:
-        others = _of_deed(_jobs(await _open(act.bin, turn)), act)
+        others = _told_of(jobs_of(await _open(act.bin, turn), bins), act)
         if act.count == 0 and len(others) > len(jobs):
             return Answer(
-                say=f"Well done. All of it: {listed(list(others))}?",
+                say=f"Well done. All of it: {_names(others)}?",
                 query=Query.about(*_each_of(others, act), lacks="yes"),
             )
         jobs = jobs if act.count == 0 else others
         act = replace(act, each=act.count in (0, len(jobs)) or None)
     if len(jobs) > 1 and not act.each:
         return Answer(
-            say=f"Well done. Which was it: {listed(list(jobs), 'or')}?",
+            say=f"Well done. Which was it: {_names(jobs, 'or')}?",
             query=Query.about(*_each_of(jobs, act), lacks="task"),
         )
     if len(jobs) > 1:
         act = replace(act, volume_l=None)  # nobody said how it was shared out
-    answers = [await _done(dues, act, turn, carry_on) for dues in jobs.values()]
+    answers = [await _done(job, act, turn, carry_on) for job in jobs]
     if not answers:
         return await _undue(act, turn, carry_on)
     return together(answers) if len(answers) > 1 else answers[0]
@@ -66,46 +69,32 @@ async def _undue(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     return SILENCE  # a mark would promise a record that there is none of
 
 
-def _of_deed(jobs: Mapping[str, list[Due]], act: Done) -> dict[str, list[Due]]:
+def _told_of(jobs: Sequence[Job], act: Done) -> list[Job]:
     """Those of the jobs that were said to be done, by their deed or when it was asked; what came
     out came of a draining, if one is among them.
     """
-    what = act.what or ("drain" if act.volume_l is not None else None)
-    told = {job: dues for job, dues in jobs.items() if act.task in (None, job)}
-    of_it = {job: dues for job, dues in told.items() if any(_deed(d) == what for d in dues)}
+    deed = act.what or ("drain" if act.volume_l is not None else None)
+    told = [job for job in jobs if act.task in (None, job.name)]
+    of_it = [job for job in told if job.deed == deed] if deed else []
     return of_it if of_it or act.what else told
 
 
-def _jobs(dues: Sequence[Due]) -> dict[str, list[Due]]:
-    """What is to be done, with the dues that it does away with: a turn to drain is no second job
-    beside the draining.
-    """
-    jobs: dict[str, list[Due]] = {}
-    for due in dues:
-        plain = replace(due, what=_deed(due)) if _deed(due) in RECORDED else due
-        jobs.setdefault(task(plain), []).append(due)
-    return jobs
+def _names(jobs: Sequence[Job], joint: Literal["and", "or"] = "and") -> str:
+    return listed([job.name for job in jobs], joint)
 
 
-def _deed(due: Due) -> str:
-    return due.what.removeprefix("turn to ")
-
-
-def _each_of(jobs: Mapping[str, Sequence[Due]], act: Done) -> list[Done]:
+def _each_of(jobs: Sequence[Job], act: Done) -> list[Done]:
     """What each of several jobs is called, and its bin."""
-    named = [(job, dues[0].bin) for job, dues in jobs.items()]
-    return [replace(act, bin=bin.name if bin else None, task=job) for job, bin in named]
+    return [replace(act, bin=job.bin.name if job.bin else None, task=job.name) for job in jobs]
 
 
-async def _done(dues: Sequence[Due], act: Done, turn: Turn, carry_on: Handler) -> Answer:
+async def _done(job: Job, act: Done, turn: Turn, carry_on: Handler) -> Answer:
     """One job is done: its record, or where there is none to be made, its end."""
-    first = dues[0]
-    kind = RECORDED.get(_deed(first)) if first.bin else None
-    unrecorded = [due for due in dues if due.what not in RECORDED]
+    unrecorded = [due for due in job.dues if due.what not in RECORDED]
     over = [PutOff(due=due, until=date.max) for due in unrecorded]
-    if kind is None or first.bin is None:
+    if job.deed is None or job.bin is None:
         return Answer(put_off=over, noted=True)
-    told = kind(bin=first.bin.name, member=act.member, on=act.on)
+    told = RECORDED[job.deed](bin=job.bin.name, member=act.member, on=act.on)
     if isinstance(told, Drain):
         told = replace(told, volume_l=act.volume_l)
     answer = await carry_on(told, turn)
@@ -136,9 +125,8 @@ def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
 async def ticked(message: str, line: int | None, turn: Turn) -> tuple[list[Act], Answer]:
     """What a member has done who marks a digest, or a line of it; what is no act is put away."""
     dues = await _told(message, line, turn)
-    acts: list[Act] = [
-        RECORDED[due.what](bin=due.bin.name) for due in dues if due.bin and due.what in RECORDED
-    ]
+    jobs = jobs_of(dues, await turn.book.bins())
+    acts: list[Act] = [RECORDED[job.deed](bin=job.bin.name) for job in jobs if job.deed and job.bin]
     rest = [PutOff(due=due, until=date.max) for due in dues if due.what not in RECORDED]
     return acts, Answer(put_off=rest)
 
@@ -194,9 +182,10 @@ def _is_open(due: Due, turn: Turn) -> bool:
     return due.from_day <= turn.today and is_shown_on(due, turn.today)
 
 
-async def _meant(bin: str | None, turn: Turn) -> list[Due]:
+async def _meant(bin: str | None, turn: Turn, *, told_today: bool = False) -> list[Due]:
     """What is due now: of the digest replied to, of the bin named; else what was just said to all
-    or to the speaker, or what the speaker keeps.
+    or to the speaker, or what the speaker keeps; with `told_today` also what members set and all
+    were reminded of on that day.
     """
     dues = await _open(bin, turn)
     if bin is not None:
@@ -205,7 +194,11 @@ async def _meant(bin: str | None, turn: Turn) -> list[Due]:
     own = [due for due in dues if care.concerns(due, turn.sender)]
     free = own + [due for due in dues if care.keeper(due) is None]
     just_said = {due.id for due in await _just_said(turn)}
-    return [due for due in free if due.id in just_said] or own or dues
+    if said := [due for due in free if due.id in just_said]:
+        return said
+    of_today = [due for due in free if due.what in OWN and due.told_on == turn.today]
+    told = [due for due in of_today if due not in own] if told_today else []
+    return [*told, *own] or dues
 
 
 async def _open(bin: str | None, turn: Turn) -> list[Due]:

@@ -174,3 +174,35 @@ async def test_sealed_but_not_drained(room: TalkingRoom) -> None:
     deeds = [(e.act, e.bin.name) for e in await room.standing() if e.bin]
     assert ("seal", "fig") in deeds
     assert ("drain", "fig") not in deeds
+
+
+@pytest.mark.parametrize(
+    ("set_for", "drained"),
+    [
+        ("drain the plum bin", ["plum"]),
+        ("empty plum", ["plum"]),
+        ("wash the lids", []),
+        ("drain the pond", []),
+    ],
+)
+async def test_a_reminder_to_do_what_is_recorded_is_done_by_the_record(
+    room: TalkingRoom, set_for: str, drained: list[str]
+) -> None:
+    await room.says(f"remind us on Friday at 9:10 to {set_for}", who="bram")
+    await until(room, FRIDAY)
+    await room.says("drained pear")
+    await room.waits(minutes=15)
+    [mark] = await room.says("done")
+    assert mark.kind == "reaction"
+    assert [bin for bin, _ in await drains(room) if bin == "plum"] == drained
+
+
+async def test_what_it_was_is_asked_hours_behind_a_reminder(room: TalkingRoom) -> None:
+    await room.says("remind us on Friday at 9:10 to wash the lids")
+    await until(room, FRIDAY)
+    await room.says("drained pear")
+    await room.waits(minutes=300)
+    [asked] = await room.says("done")
+    assert asked.body == "Well done. Which was it: wash the lids or drain the plum bin?"
+    await room.says("the lids")
+    assert [bin for bin, _ in await drains(room)] == ["pear"]
