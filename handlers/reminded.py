@@ -8,6 +8,7 @@ from typing import Literal
 from handlers.answer import SILENCE, Answer, Handler, PutOff, Query, Turn
 from handlers.calendar import is_of, task
 from handlers.care import care_of
+from handlers.draining import told_bare
 from handlers.dues import OWN, done_to_it, is_shown_on
 from handlers.jobs import Job, jobs_of
 from handlers.phrasing import day
@@ -46,6 +47,8 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
             )
         jobs = jobs if act.count == 0 else others
         act = replace(act, each=act.count in (0, len(jobs)) or None)
+    if len(jobs) > 1 and not act.each and act.bin is None and await _is_of_last(act, jobs, turn):
+        return await _undue(act, turn, carry_on)
     if len(jobs) > 1 and not act.each:
         return Answer(
             say=f"Well done. Which was it: {_names(jobs, 'or')}?",
@@ -57,6 +60,15 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     if not answers:
         return await _undue(act, turn, carry_on)
     return together(answers) if len(answers) > 1 else answers[0]
+
+
+async def _is_of_last(act: Done, jobs: Sequence[Job], turn: Turn) -> bool:
+    """Whether an amount is of the draining just told without one, as all the jobs are others'."""
+    if act.volume_l is None or await told_bare(turn) is None:
+        return False
+    dues = [due for job in jobs for due in job.dues]
+    care = await care_of(turn.book, dues, turn.today)
+    return not any(care.concerns(due, turn.sender) for due in dues)
 
 
 async def _undue(act: Done, turn: Turn, carry_on: Handler) -> Answer:

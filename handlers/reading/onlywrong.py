@@ -1,6 +1,6 @@
 """A record that is called wrong, and not how: "bot, that's wrong", "no, that was the other one"."""
 
-from handlers.reading.acts import Retract
+from handlers.reading.acts import Bury, Drain, Retract, Seal
 from handlers.reading.late import Late
 from handlers.reading.leaning import spoken_of
 from handlers.reading.message import Message
@@ -25,7 +25,23 @@ _WRONG = Late(
     r"(?: amount| number| figure)?|(?:that|it|this) (?:'s |is |was )?(?:not|isnt|wasnt)(?: right)?)"
     + _END
 )
+_UNDONE = Late(
+    r"^(?:(?:oh|ah|oops|sorry|wait|hang on|hmm|ok|well|no|,|[.]) )*"
+    r"(?:actually (?:no|not)(?: yet)?|no actually|not yet actually|"
+    r"(?:i )?spoke too soon|false alarm|(?:it )?(?:isnt|is not|wasnt|was not|'s not) done"
+    r"(?: after all| yet)?|i (?:didnt|havent|did not|have not)(?: after all)?)(?:$| [,.;-])"
+)
 _DENYING = words_in("wrong not incorrect isnt wasnt")
+
+
+def undone(message: Message) -> Retract | None:
+    """ "Actually no, the tap's stuck": the deed just told was not done; nothing else is told."""
+    if not isinstance(message.context.last, Drain | Seal | Bury) or "?" in message.norms:
+        return None
+    if message.bins or message.amounts or message.members or message.days or message.items:
+        return None
+    found = _UNDONE.search(" ".join(message.norms).strip(" .!"))
+    return Retract(rules=("not done after all",)) if found else None
 
 
 def only_wrong(message: Message) -> Retract | None:

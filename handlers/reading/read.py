@@ -46,7 +46,7 @@ from handlers.reading.leaning import amount_owed, place_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.onlythese import not_of_these
-from handlers.reading.onlywrong import only_wrong
+from handlers.reading.onlywrong import only_wrong, undone
 from handlers.reading.otherbin import went_elsewhere
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.partright import parts_right
@@ -144,7 +144,7 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
-    found = only_wrong(message) or went_elsewhere(message) or was_by_me(message)
+    found = undone(message) or only_wrong(message) or went_elsewhere(message) or was_by_me(message)
     found = found or not_of_these(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)

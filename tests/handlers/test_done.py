@@ -28,7 +28,8 @@ async def until(room: TalkingRoom, moment: datetime) -> None:
 async def drains(room: TalkingRoom) -> list[tuple[str, float | None]]:
     """The bins drained, and how much came out."""
     entries = [e for e in await room.standing() if e.act == "drain" and e.bin]
-    return sorted((e.bin.name, e.facts.volume_l) for e in entries if e.bin)
+    told = [(e.bin.name, e.facts.volume_l) for e in entries if e.bin]
+    return sorted(told, key=lambda one: (one[0], one[1] or 9))
 
 
 @pytest.mark.parametrize(
@@ -206,3 +207,52 @@ async def test_what_it_was_is_asked_hours_behind_a_reminder(room: TalkingRoom) -
     assert asked.body == "Well done. Which was it: wash the lids or drain the plum bin?"
     await room.says("the lids")
     assert [bin for bin, _ in await drains(room)] == ["pear"]
+
+
+@pytest.mark.parametrize(
+    "taken_back",
+    ["actually no, tap's stuck", "spoke too soon", "oh it isn't done yet, lid won't open"],
+)
+async def test_a_deed_taken_back_is_struck_out(room: TalkingRoom, taken_back: str) -> None:
+    await until(room, FRIDAY)
+    await room.says("drained plum")
+    await room.says(taken_back)
+    assert await drains(room) == []
+    await room.says("ok plum is done now")
+    assert await drains(room) == [("plum", None)]
+
+
+@pytest.mark.parametrize(
+    ("then", "who"),
+    [
+        ("actually no idea", "bram"),
+        ("actually no, see you tomorrow", "ines"),
+        ("actually not a bad day", "ines"),
+        ("not done with the garden", "ines"),
+    ],
+)
+async def test_what_takes_nothing_back_leaves_it(room: TalkingRoom, then: str, who: str) -> None:
+    await room.says("drained plum")
+    await room.says(then, who=who)
+    assert await drains(room) == [("plum", None)]
+
+
+@pytest.mark.parametrize(
+    ("first", "then", "told"),
+    [
+        ("done", "drained it this evening, about 100 ml", [("fig", 0.1)]),
+        ("done", "ok now it's done, 250 ml", [("fig", 0.25)]),
+        ("drained fig", "drained fig, 100 ml", [("fig", 0.1)]),
+        ("drained fig, 50 ml", "drained fig, 100 ml", [("fig", 0.05), ("fig", 0.1)]),
+        ("drained fig yesterday", "drained fig, 100 ml", [("fig", 0.1), ("fig", None)]),
+    ],
+)
+async def test_an_amount_told_behind_a_draining_is_of_it(
+    room: TalkingRoom, first: str, then: str, told: list[tuple[str, float | None]]
+) -> None:
+    await room.says("opened the fig bin, 20 L", who="bram")
+    await room.says("1 kg in the fig bin", who="bram")
+    await until(room, FRIDAY + timedelta(hours=2))
+    await room.says(first, who="bram")
+    await room.says(then, who="bram")
+    assert [one for one in await drains(room) if one[0] == "fig"] == told
