@@ -91,8 +91,9 @@ class Context:
     """Members, each with a bin that they keep, where somebody may be said to own one."""
 
 
-Each = Literal["both", "all", "either"]
-"""Of several bins that are not named, or one of those that are; told only in a room."""
+Each = Literal["both", "all", "either", "3", "4", "5", "6"]
+"""Of several bins that are not named, all or so many, or one of those that are; told only in a
+room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -141,7 +141,7 @@ def _told(message: Message) -> _Told | None:
     for part in _parts(message):
         if _NOT_DONE.fullmatch(part.text):
             told.denied = True
-        elif found := _done_in(part, message.today, after=bool(told.out)):
+        elif found := _done_in(part, message.today, told.out):
             told.strong |= bool(part.bins or part.litres) or any(map(_says_which, found))
             told.out += found
         elif told.out and isinstance(told.out[-1], Done) and _ONLY_MUCH.fullmatch(part.text):
@@ -167,10 +167,8 @@ def _seen(message: Message, jobs: Sequence[Done]) -> Iterator[Observe]:
         yield Observe(bin=jobs[0].bin, signs=signs, on=jobs[0].on, rules=(JOB_BY_JOB,))
 
 
-def _done_in(part: _Part, today: date, *, after: bool) -> list[Done | Later]:
-    """What a part of the message tells; `after`: a job was told before it, so that a bin alone is
-    one more.
-    """
+def _done_in(part: _Part, today: date, before: Sequence[Done | Later]) -> list[Done | Later]:
+    """What a part of the message tells; a bin alone is one more of the job told before it."""
     if part.to_come:
         ahead = bool(part.bins) and _TO_COME.fullmatch(part.text)
         days = float((part.to_come[0] - today).days)
@@ -192,9 +190,14 @@ def _done_in(part: _Part, today: date, *, after: bool) -> list[Done | Later]:
         return [replace(done, what=what)]
     if found := _DEED_DONE.fullmatch(part.text):
         what = next(job for stem, job in _JOBS.items() if stem in found["deed"])
-        plainly = found["deed"].endswith("ed") and _ANSWERED.isdisjoint(part.words)
+        plainly = _ANSWERED.isdisjoint(part.words)
+        if plainly and not found["deed"].endswith("ed"):
+            return []  # "sealing tonight"
         return [replace(done, what=what, rules=(PLAINLY if plainly else JOB_BY_JOB,))]
-    return [done] if after and _FURTHER.fullmatch(part.text) else []
+    last = before[-1] if before else None
+    if isinstance(last, Done) and _FURTHER.fullmatch(part.text):
+        return [replace(done, what=last.what, rules=last.rules)]
+    return []
 
 
 _JOBS: dict[str, Job] = {

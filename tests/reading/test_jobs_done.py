@@ -53,6 +53,8 @@ def test_each_job_is_told(text: str, told: list[Done | Later | Observe]) -> None
         "mine's not done",
         "almost done mine",
         "doing it now",
+        "full. sealing tonight",
+        "sealed mine and the big blue",
         "drained, then the tap broke off",
         "ok there. 5 minutes and it was over",
         "nearly done, shed tomorrow",
