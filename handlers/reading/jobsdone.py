@@ -10,6 +10,7 @@ from datetime import date
 from typing import Literal
 
 from handlers.reading.acts import Act, Done, Later, Observe
+from handlers.reading.keptbins import only_mine
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.vocabulary import words_in
@@ -75,6 +76,12 @@ _FINE = Late(
     r"great|sweet|lovely|normal|as usual|no (?:problems?|trouble)|nothing to report|looking good|"
     r"(?:smells|looks) (?:fine|good))"
 )
+_EXCUSE = Late(
+    r"(?:(?:so |very )?sorry(?: (?:for the delay|about (?:that|the delay|the wait)|im late|all))?|"
+    r"(?:i )?(?:only )?just saw (?:this|it|the reminder)|(?:i )?forgot to (?:say|mention(?: it)?|"
+    r"tell you|log it|write it down|report it)|i was (?:at it|there|passing)|no (?:worries|problem)|"
+    r"better late than never|cheers|thanks|ta|about time|phew|finally|at last|all good)"
+)
 _FURTHER = Late(rf"(?:also |just )?(?:the )?qbin(?: one)?{_TAIL}")
 _TO_COME = Late(r"(?:the )?qbin(?: one)?(?: (?:is|will be|comes|follows|ill do))? qday")
 _ONLY_MUCH = Late(rf"(?:it was |that was |there was )?{_MUCH}")
@@ -96,6 +103,9 @@ class _Part:
     to_come: list[date] = field(default_factory=list)
     litres: list[float] = field(default_factory=list)
     people: list[str] = field(default_factory=list)
+
+    is_sure: bool = False
+    """It names an amount, or a bin by more than "mine"."""
 
     @property
     def text(self) -> str:
@@ -142,14 +152,15 @@ def _told(message: Message) -> _Told | None:
         if _NOT_DONE.fullmatch(part.text):
             told.denied = True
         elif found := _done_in(part, message.today, told.out):
-            told.strong |= bool(part.bins or part.litres) or any(map(_says_which, found))
+            told.strong |= part.is_sure or any(map(_says_which, found))
             told.out += found
         elif told.out and isinstance(told.out[-1], Done) and _ONLY_MUCH.fullmatch(part.text):
             told.out[-1] = replace(told.out[-1], volume_l=sum(part.litres))
             told.strong = True
-        elif _NO_REMARK.isdisjoint(part.words) or part.text in _SORRY:
-            told.fine = bool(told.out and _FINE.fullmatch(part.text)) and not told.remarked
-            told.remarked = True
+        elif _NO_REMARK.isdisjoint(part.words) or _EXCUSE.fullmatch(part.text):
+            is_fine = bool(told.out) and _FINE.fullmatch(part.text) is not None
+            told.fine = is_fine and not told.remarked
+            told.remarked |= not is_fine and _EXCUSE.fullmatch(part.text) is None
         else:
             return None
     dry = [one for one in told.out if isinstance(one, Done) and one.volume_l is None]
@@ -208,7 +219,6 @@ _JOBS: dict[str, Job] = {
     "bur": "bury",
 }
 _ANSWERED = words_in("yes done sorted finished")
-_SORRY = frozenset({"sorry", "no worries", "no problem", "only just saw this"})
 
 
 def _count(words: str) -> int:
@@ -232,6 +242,7 @@ def _parts(message: Message) -> list[_Part]:
             end = bins[at].end
             part.bins.append(bins[at].name)
             part.words.append("qbin")
+            part.is_sure |= not only_mine([bins[at]], message.norms)
         elif at in days:
             end = days[at].end
             is_over = days[at].past <= message.today
@@ -241,6 +252,7 @@ def _parts(message: Message) -> list[_Part]:
             end = much[at].end
             part.litres.append(much[at].value)
             part.words.append("qmuch")
+            part.is_sure = True
         elif at in people:
             end = people[at].end
             part.people.append(people[at].name)

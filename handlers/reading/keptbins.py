@@ -36,9 +36,12 @@ def kept_bins(
         if not its or (owner == sender and len(its) > 1) or start in taken:
             continue
         name = its[0] if len(its) == 1 else f"{owner}'s"
-        if norms[end : end + 1] and norms[end] in _VESSELS and end not in taken:
-            out.append(BinRef(start, end + 1, name, known=True, plain=True))
-        elif _is_alone(norms, end) and _is_placed(norms, start, end, (*known, *out)):
+        has_noun = norms[end : end + 1] != [] and norms[end] in _VESSELS and end not in taken
+        end += has_noun
+        named = has_noun and norms[start] != "my"  # "they had my bin over, the wheelie one"
+        if named or (
+            (has_noun or _is_alone(norms, end)) and _is_placed(norms, start, end, (*known, *out))
+        ):
             out.append(BinRef(start, end, name, known=True, plain=True))
     return tuple(out)
 
@@ -47,6 +50,11 @@ def without_owners(members: tuple[MemberRef, ...], bins: Sequence[BinRef]) -> tu
     """The members that are not only named as the keeper of a bin."""
     taken = indexes(bins)
     return tuple(ref for ref in members if ref.start not in taken)
+
+
+def only_mine(bins: Sequence[BinRef], norms: Sequence[str]) -> bool:
+    """Whether a bin is called by no more than "mine", which may be anything of the sender's."""
+    return bool(bins) and all(norms[ref.start] == "mine" for ref in bins)
 
 
 def _owners(
@@ -69,6 +77,9 @@ def _owners(
 def _is_alone(norms: Sequence[str], end: int) -> bool:
     """Whether no thing of the owner's follows: "Dev's, 400 ml", and not "Dev's peelings"."""
     after = norms[end] if end < len(norms) else ""
+    if norms[end - 1] == "mine":
+        over = after == "last" and norms[end + 1 : end + 2] not in (["year"], ["month"], ["summer"])
+        return not after[:1].isalpha() or after in _BEHIND_MINE or over
     return not after[:1].isalpha() or after in _FOLLOWERS
 
 
@@ -95,6 +106,11 @@ _BEGUN = words_in("opened started began begun new")
 _FOLLOWERS = PLAIN_FOLLOWERS | words_in(
     "done did drained emptied sealed closed buried earlier thursday monday tuesday wednesday "
     "friday saturday sunday first next both as instead myself hes shes theyre im sorry off"
+)
+_BEHIND_MINE = words_in(
+    "and & n plus but too also as already now just today tonight yesterday this again earlier on "
+    "at is was 's monday tuesday wednesday thursday friday saturday sunday first myself for out it "
+    "about"
 )
 _DONE_TO = words_in(
     "drained drain emptied sealed seal closed shut buried bury done did do tapped checked topped "

@@ -31,6 +31,7 @@ _UNDONE = Late(
     r"(?:i )?spoke too soon|false alarm|(?:it )?(?:isnt|is not|wasnt|was not|'s not) done"
     r"(?: after all| yet)?|i (?:didnt|havent|did not|have not)(?: after all)?)(?:$| [,.;-])"
 )
+_COMING = words_in("am im 'm are 're you we going coming thanks")
 _DENYING = words_in("wrong not incorrect isnt wasnt")
 
 
@@ -40,6 +41,8 @@ def undone(message: Message) -> Retract | None:
         return None
     if message.bins or message.amounts or message.members or message.days or message.items:
         return None
+    if message.has(_COMING):
+        return None  # "actually no, I'm not coming"
     found = _UNDONE.search(" ".join(message.norms).strip(" .!"))
     return Retract(rules=("not done after all",)) if found else None
 

@@ -228,6 +228,7 @@ async def test_a_deed_taken_back_is_struck_out(room: TalkingRoom, taken_back: st
         ("actually no idea", "bram"),
         ("actually no, see you tomorrow", "ines"),
         ("actually not a bad day", "ines"),
+        ("actually no, I'm not coming", "ines"),
         ("not done with the garden", "ines"),
     ],
 )

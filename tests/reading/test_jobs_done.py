@@ -15,6 +15,7 @@ ROOM = {"in_room": True, "kept": (("kofi", "shed"), ("ruth", "big blue"))}
     ("text", "told"),
     [
         ("did mine yesterday", [Done(bin="shed", on=YESTERDAY)]),
+        ("did mine yesterday, forgot to say", [Done(bin="shed", on=YESTERDAY)]),
         ("did mine, about 150 ml", [Done(bin="shed", volume_l=0.15)]),
         (
             "sorry, only just saw this. Did the shed yesterday, forgot to say. 300 ml",
@@ -54,6 +55,7 @@ def test_each_job_is_told(text: str, told: list[Done | Later | Observe]) -> None
         "almost done mine",
         "doing it now",
         "full. sealing tonight",
+        "did mine last week, took hours to get the paint off",
         "sealed mine and the big blue",
         "drained, then the tap broke off",
         "ok there. 5 minutes and it was over",

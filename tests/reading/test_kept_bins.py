@@ -46,6 +46,9 @@ def test_a_keepers_name_is_their_bin(text: str, names: list[str]) -> None:
         "emptied Ruth's caddy",
         "dinner at Ruth's",
         "drained Kofi's",
+        "buried mine last year",
+        "sealed mine with wax",
+        "they had my bin over again, the wheelie one",
     ],
 )
 def test_what_else_a_keeper_owns_is_no_bin_of_theirs(text: str) -> None:
