@@ -79,12 +79,14 @@ _FINE = Late(
 _EXCUSE = Late(
     r"(?:(?:so |very )?sorry(?: (?:for the delay|about (?:that|the delay|the wait)|im late|all))?|"
     r"(?:i )?(?:only )?just saw (?:this|it|the reminder)|(?:i )?forgot to (?:say|mention(?: it)?|"
-    r"tell you|log it|write it down|report it)|i was (?:at it|there|passing)|no (?:worries|problem)|"
-    r"better late than never|cheers|thanks|ta|about time|phew|finally|at last|all good)"
+    r"tell you|log it|write it down|report it)|i was (?:at it|there|passing)|"
+    r"no (?:worries|problem)|better late than never|cheers|thanks|ta|about time|phew|finally|at last|all good)"
 )
 _FURTHER = Late(rf"(?:also |just )?(?:the )?qbin(?: one)?{_TAIL}")
 _TO_COME = Late(r"(?:the )?qbin(?: one)?(?: (?:is|will be|comes|follows|ill do))? qday")
 _ONLY_MUCH = Late(rf"(?:it was |that was |there was )?{_MUCH}")
+_LONGEST = 20
+"""Words between two stops; with more it tells a tale."""
 _PARTS = words_in(", . ; ! : & - n") | {"and", "but", "then", "while", "whilst", "–", "—"}
 _NO_REMARK = words_in(
     "not no didnt havent isnt wasnt nearly almost never if unless when should would could wish "
@@ -149,6 +151,8 @@ def _told(message: Message) -> _Told | None:
     """What each part of the message tells; None where one of them is no answer and no remark."""
     told = _Told()
     for part in _parts(message):
+        if len(part.words) > _LONGEST:
+            return None
         if _NOT_DONE.fullmatch(part.text):
             told.denied = True
         elif found := _done_in(part, message.today, told.out):
