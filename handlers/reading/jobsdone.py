@@ -80,7 +80,8 @@ _EXCUSE = Late(
     r"(?:(?:so |very )?sorry(?: (?:for the delay|about (?:that|the delay|the wait)|im late|all))?|"
     r"(?:i )?(?:only )?just saw (?:this|it|the reminder)|(?:i )?forgot to (?:say|mention(?: it)?|"
     r"tell you|log it|write it down|report it)|i was (?:at it|there|passing)|"
-    r"no (?:worries|problem)|better late than never|cheers|thanks|ta|about time|phew|finally|at last|all good)"
+    r"no (?:worries|problem)|better late than never|cheers|thanks|ta|about time|phew|finally|"
+    r"at last|all good)"
 )
 _FURTHER = Late(rf"(?:also |just )?(?:the )?qbin(?: one)?{_TAIL}")
 _TO_COME = Late(r"(?:the )?qbin(?: one)?(?: (?:is|will be|comes|follows|ill do))? qday")
