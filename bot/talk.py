@@ -8,10 +8,12 @@ from bot.heard import Edited, Heard, Said, local_part
 from bot.lastasked import asked_lately
 from handlers import corrections
 from handlers.answer import Turn
+from handlers.keepers import custody_of
 from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Ask, Context
 from handlers.reading.followup import may_follow
 from handlers.reading.harmwords import NEXT_CUES
+from handlers.reading.keptbins import may_own
 from storage import inbox, outbox, words
 from storage.book import Book
 from storage.inbox import Item
@@ -64,13 +66,14 @@ class Talk:
         own = lately if lately and not lately.struck else None
         earlier = own is not None and not turn.refers_to and await self._spoke_last(heard) is False
         retired = tuple([bin.name for bin in await self.book.retired()])
+        members = tuple([member.name for member in await self.book.members()])
         return Context(
             at=turn.at,
             zone=ZoneInfo(self.book.room.zone),
             units=self.book.room.units,
             bins=(*[bin.name for bin in await self.book.bins()], *former, *retired),
             retired=retired,
-            members=tuple([member.name for member in await self.book.members()]),
+            members=members,
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=after_bot,
@@ -83,7 +86,15 @@ class Talk:
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
             in_room=True,
             places=tuple(await self.book.places()),
+            kept=await self._kept(turn) if may_own(heard.body, members) else (),
         )
+
+    async def _kept(self, turn: Turn) -> tuple[tuple[str, str], ...]:
+        """The members with the bins that each keeps."""
+        bins = [
+            (bin, await custody_of(self.book, bin, turn.today)) for bin in await self.book.bins()
+        ]
+        return tuple([(held.keeper, bin.name) for bin, held in bins if held.keeper])
 
     async def _is_to_us(self, said: Said) -> bool:
         """Whether it is said to the bot by name, in reply to it, or where nobody else is."""

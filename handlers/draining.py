@@ -1,6 +1,7 @@
 """Liquid comes off a bin: written down, and marked as noted."""
 
 from dataclasses import replace
+from datetime import timedelta
 
 from handlers.answer import Answer, Turn
 from handlers.bins import ask_which, choose, how_much, meant
@@ -13,7 +14,7 @@ from handlers.practice.liquid import Liquid, liquid
 from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Ask, Drain
 from handlers.state import BinState, Stage, named
-from storage.rows import Facts
+from storage.rows import Entry, Facts, NewEntry
 
 MOST_DRAINED_L = 60.0
 """More liquid than any shared bin gives at once: beyond it, it is a slip of the hand."""
@@ -44,7 +45,29 @@ async def drained(act: Drain, turn: Turn) -> Answer:
     entry = turn.entry("drain", bin=name, facts=facts, member=act.member, on=act.on)
     if name is None:
         return await ask_which(entry, turn, DRAINED_STAGES)
-    return Answer(entries=[entry], noted=True, say=_doubted(act, state, turn))
+    said = _doubted(act, state, turn)
+    if act.volume_l and (told := await told_bare(turn)) and _is_same(told, entry):
+        whole = told.anew(turn.now, cause=turn.cause, replaces=told.id, facts=facts)
+        return Answer(entries=[whole], strikes=[told], noted=True, say=said)
+    return Answer(entries=[entry], noted=True, say=said)
+
+
+TOLD_ANEW = timedelta(hours=1)
+"""So long an amount belongs to the draining that was told without one."""
+
+
+async def told_bare(turn: Turn) -> Entry | None:
+    """The draining that the sender has just told without its amount, if no more was told since."""
+    last = await turn.book.last_by(turn.sender)
+    if last is None or last.struck or last.act != "drain" or last.facts.volume_l is not None:
+        return None
+    is_lately = turn.at - last.written_at <= TOLD_ANEW
+    return last if is_lately and last.event != turn.event and turn.cause == turn.event else None
+
+
+def _is_same(told: Entry, entry: NewEntry) -> bool:
+    bin = told.bin.name if told.bin else None
+    return (bin, told.on, told.member) == (entry.bin, entry.on, entry.member)
 
 
 def _doubted(act: Drain, state: BinState | None, turn: Turn) -> str:

@@ -2,7 +2,9 @@
 
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import LONGEST_NAME, unknown
+from handlers.people import is_same
 from handlers.phrasing import capital, the
+from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Drain, Observe
 from handlers.state import BinState, named, states_of
 
@@ -17,8 +19,14 @@ ONE_MORE = "the bin is one more"
 
 
 async def asked(act: Act, turn: Turn) -> Answer | None:
-    """The question which bin was meant, if the group has bins and not the one that was named."""
-    if not isinstance(act, ON_A_BIN) or ONE_MORE in act.rules:
+    """The question which bin was meant, if the group has bins and not the one that was named, or
+    if it is called by somebody who keeps several.
+    """
+    if ONE_MORE in act.rules:
+        return None
+    if (kept := await _kept_several(getattr(act, "bin", None), turn)) is not None:
+        return Answer(say=f"{kept}: which was it?", query=Query.about(act, lacks="which"))
+    if not isinstance(act, ON_A_BIN):
         return None
     if (states := await _others(act.bin, turn)) is None:
         return None
@@ -48,6 +56,16 @@ async def first_heard(name: str, turn: Turn) -> list[str]:
     return [
         f"{capital(the(name))} is new to me. Meant another? Say “no, {the(states[0].bin.name)}”."
     ]
+
+
+async def _kept_several(name: str | None, turn: Turn) -> str | None:
+    """That somebody keeps several, if a bin is called by no more than its keeper."""
+    owner, belongs, behind = (name or "").rpartition("'s")
+    if not belongs or behind or await turn.book.bin(name or ""):
+        return None
+    states = await states_of(turn.book, turn.today)
+    kept = [the(state.bin.name) for state in states if is_same(state.keeper or "", owner)]
+    return f"{capital(owner)} keeps {listed(kept)}" if len(kept) > 1 else None
 
 
 async def _others(name: str | None, turn: Turn) -> list[BinState] | None:

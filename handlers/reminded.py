@@ -1,13 +1,16 @@
 """What members answer to a reminder: done, later, tomorrow; by words or by a mark."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
+from typing import Literal
 
 from handlers.answer import SILENCE, Answer, Handler, PutOff, Query, Turn
 from handlers.calendar import is_of, task
 from handlers.care import care_of
-from handlers.dues import done_to_it, is_shown_on
+from handlers.draining import told_bare
+from handlers.dues import OWN, done_to_it, is_shown_on
+from handlers.jobs import Job, jobs_of
 from handlers.phrasing import day
 from handlers.powers import refusal
 from handlers.practice.days import DRAIN, high_days
@@ -36,56 +39,79 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     """What was reminded of has been done: answered as the acts it was."""
     if any(isinstance(one, Drain) and act.bin in (None, one.bin) for one in turn.told):
         return SILENCE  # "done, 100 ml came out": it is told beside
-    if not (act.bin or act.volume_l) and await _answers_else(turn):
+    if not (act.bin or act.volume_l or act.what) and await _answers_else(turn):
         return SILENCE  # the starter is strewn, say
-    jobs = _jobs(await _meant(act.bin, turn))
-    if act.task:
-        jobs = {job: dues for job, dues in jobs.items() if job == act.task}
+    bins = await turn.book.bins()
+    jobs = _told_of(jobs_of(await _meant(act.bin, turn, told_today=True), bins), act)
+    if act.each and act.count is not None and len(jobs) != act.count:
+        others = _told_of(jobs_of(await _open(act.bin, turn), bins), act)
+        if act.count == 0 and len(others) > len(jobs):
+            return Answer(
+                say=f"Well done. All of it: {_names(others)}?",
+                query=Query.about(*_each_of(others, act), lacks="yes"),
+            )
+        jobs = jobs if act.count == 0 else others
+        act = replace(act, each=act.count in (0, len(jobs)) or None)
+    if len(jobs) > 1 and not act.each and act.bin is None and await _is_of_last(act, jobs, turn):
+        return await _undue(act, turn, carry_on)
     if len(jobs) > 1 and not act.each:
         return Answer(
-            say=f"Well done. Which was it: {listed(list(jobs), 'or')}?",
+            say=f"Well done. Which was it: {_names(jobs, 'or')}?",
             query=Query.about(*_each_of(jobs, act), lacks="task"),
         )
     if len(jobs) > 1:
         act = replace(act, volume_l=None)  # nobody said how it was shared out
-    answers = [await _done(dues, act, turn, carry_on) for dues in jobs.values()]
-    if not answers and act.volume_l and act.bin is None:
-        return await carry_on(Drain(volume_l=act.volume_l), turn)
+    answers = [await _done(job, act, turn, carry_on) for job in jobs]
     if not answers:
-        return SILENCE  # a mark would promise a record that there is none of
+        return await _undue(act, turn, carry_on)
     return together(answers) if len(answers) > 1 else answers[0]
 
 
-def _jobs(dues: Sequence[Due]) -> dict[str, list[Due]]:
-    """What is to be done, with the dues that it does away with: a turn to drain is no second job
-    beside the draining.
+async def _is_of_last(act: Done, jobs: Sequence[Job], turn: Turn) -> bool:
+    """Whether an amount is of the draining just told without one, as all the jobs are others'."""
+    if act.volume_l is None or await told_bare(turn) is None:
+        return False
+    dues = [due for job in jobs for due in job.dues]
+    care = await care_of(turn.book, dues, turn.today)
+    return not any(care.concerns(due, turn.sender) for due in dues)
+
+
+async def _undue(act: Done, turn: Turn, carry_on: Handler) -> Answer:
+    """A job is done that is not due: written down if it is said which deed it was."""
+    if act.volume_l is not None or act.what == "drain":
+        drained = Drain(bin=act.bin, volume_l=act.volume_l, member=act.member, on=act.on)
+        return await carry_on(drained, turn)
+    if act.what is not None:
+        return await carry_on(RECORDED[act.what](bin=act.bin, member=act.member, on=act.on), turn)
+    return SILENCE  # a mark would promise a record that there is none of
+
+
+def _told_of(jobs: Sequence[Job], act: Done) -> list[Job]:
+    """Those of the jobs that were said to be done, by their deed or when it was asked; what came
+    out came of a draining, if one is among them.
     """
-    jobs: dict[str, list[Due]] = {}
-    for due in dues:
-        plain = replace(due, what=_deed(due)) if _deed(due) in RECORDED else due
-        jobs.setdefault(task(plain), []).append(due)
-    return jobs
+    deed = act.what or ("drain" if act.volume_l is not None else None)
+    told = [job for job in jobs if act.task in (None, job.name)]
+    of_it = [job for job in told if job.deed == deed] if deed else []
+    return of_it if of_it or act.what else told
 
 
-def _deed(due: Due) -> str:
-    return due.what.removeprefix("turn to ")
+def _names(jobs: Sequence[Job], joint: Literal["and", "or"] = "and") -> str:
+    return listed([job.name for job in jobs], joint)
 
 
-def _each_of(jobs: Mapping[str, Sequence[Due]], act: Done) -> list[Done]:
+def _each_of(jobs: Sequence[Job], act: Done) -> list[Done]:
     """What each of several jobs is called, and its bin."""
-    named = [(job, dues[0].bin) for job, dues in jobs.items()]
-    return [replace(act, bin=bin.name if bin else None, task=job) for job, bin in named]
+    return [replace(act, bin=job.bin.name if job.bin else None, task=job.name) for job in jobs]
 
 
-async def _done(dues: Sequence[Due], act: Done, turn: Turn, carry_on: Handler) -> Answer:
+async def _done(job: Job, act: Done, turn: Turn, carry_on: Handler) -> Answer:
     """One job is done: its record, or where there is none to be made, its end."""
-    first = dues[0]
-    kind = RECORDED.get(_deed(first)) if first.bin else None
-    unrecorded = [due for due in dues if due.what not in RECORDED]
+    unrecorded = [due for due in job.dues if due.what not in RECORDED]
     over = [PutOff(due=due, until=date.max) for due in unrecorded]
-    if kind is None or first.bin is None:
+    if job.deed is None or job.bin is None:
         return Answer(put_off=over, noted=True)
-    told = kind(bin=first.bin.name)
+    told = RECORDED[job.deed](bin=job.bin.name, member=act.member, on=act.on)
     if isinstance(told, Drain):
         told = replace(told, volume_l=act.volume_l)
     answer = await carry_on(told, turn)
@@ -134,9 +160,8 @@ def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
 async def ticked(message: str, line: int | None, turn: Turn) -> tuple[list[Act], Answer]:
     """What a member has done who marks a digest, or a line of it; what is no act is put away."""
     dues = await _told(message, line, turn)
-    acts: list[Act] = [
-        RECORDED[due.what](bin=due.bin.name) for due in dues if due.bin and due.what in RECORDED
-    ]
+    jobs = jobs_of(dues, await turn.book.bins())
+    acts: list[Act] = [RECORDED[job.deed](bin=job.bin.name) for job in jobs if job.deed and job.bin]
     rest = [PutOff(due=due, until=date.max) for due in dues if due.what not in RECORDED]
     return acts, Answer(put_off=rest)
 
@@ -195,23 +220,33 @@ def _is_open(due: Due, turn: Turn) -> bool:
     return due.from_day <= turn.today and is_shown_on(due, turn.today)
 
 
-async def _meant(bin: str | None, turn: Turn) -> list[Due]:
+async def _meant(bin: str | None, turn: Turn, *, told_today: bool = False) -> list[Due]:
     """What is due now: of the digest replied to, of the bin named; else what was just said to all
-    or to the speaker, or what the speaker keeps.
+    or to the speaker, or what the speaker keeps; with `told_today` also what members set and all
+    were reminded of on that day.
     """
-    named = await naming.named(turn.book, turn.refers_to, None) if turn.refers_to else []
-    dues = [
-        due
-        for due in named or await turn.book.dues(until=turn.today)
-        if _is_open(due, turn) and (bin is None or is_of(due, bin))
-    ]
+    dues = await _open(bin, turn)
     if bin is not None:
         return dues
     care = await care_of(turn.book, dues, turn.today)
     own = [due for due in dues if care.concerns(due, turn.sender)]
     free = own + [due for due in dues if care.keeper(due) is None]
     just_said = {due.id for due in await _just_said(turn)}
-    return [due for due in free if due.id in just_said] or own or dues
+    if said := [due for due in free if due.id in just_said]:
+        return said
+    of_today = [due for due in free if due.what in OWN and due.told_on == turn.today]
+    told = [due for due in of_today if due not in own] if told_today else []
+    return [*told, *own] or dues
+
+
+async def _open(bin: str | None, turn: Turn) -> list[Due]:
+    """What is due now, whoever is to do it: of the digest replied to, of the bin named."""
+    named = await naming.named(turn.book, turn.refers_to, None) if turn.refers_to else []
+    return [
+        due
+        for due in named or await turn.book.dues(until=turn.today)
+        if _is_open(due, turn) and (bin is None or is_of(due, bin))
+    ]
 
 
 async def _answers_else(turn: Turn) -> bool:

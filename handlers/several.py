@@ -6,6 +6,8 @@ from dataclasses import replace
 
 from handlers.answer import Answer, Handler, Query, Turn
 from handlers.bins import AT_WORK, either
+from handlers.phrasing import the
+from handlers.practice.figure import listed
 from handlers.reading.acts import OnBins
 from handlers.state import Stage, states_of
 
@@ -27,11 +29,26 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     alone = replace(act, each=None)
     if act.each == "both" and len(names) > 2:
         return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
+    if act.each and act.each.isdecimal() and len(names) != int(act.each):
+        at_work = [s.bin.name for s in states if s.run.stage(turn.today) in AT_WORK]
+        return Answer(say=_which_of(int(act.each), names, at_work))
     if act.each == "either" and len(names) > 1:
         return Answer(say=f"Which bin: {either(names)}? Say it again with its name alone.")
     if len(names) < 2:
         return await carry_on(alone, turn)
     return together([await carry_on(replace(alone, bin=name), turn) for name in names])
+
+
+def _which_of(count: int, names: Sequence[str], at_work: Sequence[str]) -> str:
+    """The question which bins are so many, as the deed fits more of them by the book, or fewer."""
+    if len(names) > count or not names:
+        return f"Which {count}: {either(names or at_work)}? Say it again with their names."
+    fitting, rest = listed([the(name) for name in names]), [n for n in at_work if n not in names]
+    other = f": {either(rest)}" if rest else ""
+    return (
+        f"By the book it can be only {fitting}. Which is the other{other}? Nothing is written down "
+        "yet: say it again with their names."
+    )
 
 
 def together(answers: Sequence[Answer]) -> Answer:

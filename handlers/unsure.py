@@ -25,6 +25,7 @@ from handlers.reading.acts import (
     Drain,
     Layer,
     Observe,
+    OnBins,
     Open,
     Retract,
     Seal,
@@ -275,7 +276,7 @@ def _dated(words: str, question: Question, book: Book) -> list[Act] | None:
 async def _which(said: list[str], question: Question, book: Book) -> list[Act] | None:
     """The act on the bin that was said, or on a new one of the name that nobody knew."""
     [act] = _guess(question)
-    if not isinstance(act, nosuchbin.ON_A_BIN | Amend):
+    if not isinstance(act, nosuchbin.ON_A_BIN | OnBins | Ask | Amend):
         return None
     if name := await _named(said[1:] if said[0] in NO else said, book):
         return [replace(act, bin=name)]

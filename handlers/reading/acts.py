@@ -87,10 +87,13 @@ class Context:
     """Said in a room, where more can be asked than the reading contract has topics for."""
     places: tuple[str, ...] = ()
     """Where the group has buried bins, as it calls these places."""
+    kept: tuple[tuple[str, str], ...] = ()
+    """Members, each with a bin that they keep, where somebody may be said to own one."""
 
 
-Each = Literal["both", "all", "either"]
-"""Of several bins that are not named, or one of those that are; told only in a room."""
+Each = Literal["both", "all", "either", "3", "4", "5", "6"]
+"""Of several bins that are not named, all or so many, or one of those that are; told only in a
+room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -315,6 +318,14 @@ class Done(_Act):
     """What came out, if it was a draining; told only in a room."""
     each: bool | None = None
     """All that is due; told only in a room."""
+    count: int | None = None
+    """How many that is, with `each`; 0: whatever others have to do too. Told only in a room."""
+    what: Literal["drain", "seal", "bury"] | None = None
+    """Which deed it was, if that is said; told only in a room."""
+    on: date | None = None
+    """When, if a day is said; told only in a room."""
+    member: str | None = None
+    """Who did it, if that was another; told only in a room."""
     task: str | None = None
     """Which of several things it was, when that was asked; never read from words."""
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from handlers.reading.acts import Act, Bury, Drain, Layer, OnBins, Open, Seal
+from handlers.reading.acts import Act, Bury, Drain, Each, Layer, OnBins, Open, Seal
 from handlers.reading.binwords import BinRef
 from handlers.reading.late import Late
 from handlers.reading.lots import share_of
@@ -130,8 +130,14 @@ def on_several(act: Act, message: Message) -> Act:
     match = _SEVERAL.search(" ".join(message.norms))
     if match is None:
         return act
-    two = "both" in match.group() or "two" in match.group()
-    return replace(act, each="both" if two else "all")
+    said = match.group().split()
+    each: Each = "both" if "both" in said or "two" in said else "all"
+    return replace(act, each=next((_SO_MANY[word] for word in said if word in _SO_MANY), each))
+
+
+_SO_MANY: dict[str, Each] = {
+    "three": "3", "3": "3", "four": "4", "4": "4", "five": "5", "5": "5", "six": "6", "6": "6",
+}  # fmt: skip
 
 
 _EVERY = words_in("both all every each everything two")

@@ -1,6 +1,7 @@
 """What the bot reminded of is done: of which bin, of all that is due, and how much came out."""
 
 from collections.abc import Sequence
+from datetime import date
 
 from handlers.reading.acts import Act, Done, Drain
 from handlers.reading.amending import word_count
@@ -31,9 +32,24 @@ def finished(message: Message, rule: str) -> Done:
     return Done(
         bin=bin,
         volume_l=amount_sum(message.measured())[1],
+        on=_day(message),
         each=True if message.has(_ALL) and brief and not names else None,
         rules=(rule,),
     )
+
+
+def is_not_yet(message: Message) -> bool:
+    """ "Doing it now", "almost done": it is not yet done."""
+    return message.has(_NOT_YET)
+
+
+_NOT_YET = words_in("doing almost nearly halfway")
+
+
+def _day(message: Message) -> date | None:
+    """The one day of it that is said: "did that yesterday actually"."""
+    over = [day.past for day in message.days if day.past < message.today and not day.aside]
+    return over[0] if len(over) == len(message.days) == 1 else None
 
 
 def finished_with_much(message: Message, rule: str) -> Done | None:

@@ -13,6 +13,7 @@ from handlers.reading.binwords import PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.courtesies import without_courtesies
 from handlers.reading.days import Day, read_days
 from handlers.reading.items import Item
+from handlers.reading.keptbins import kept_bins, without_owners
 from handlers.reading.marks import Mark
 from handlers.reading.materials import find_items
 from handlers.reading.mending import mended
@@ -170,11 +171,9 @@ def read_message(text: str, context: Context) -> Message:
     norms = mended(list(map(verb_meant, written)), context)
     at = context.at.astimezone(context.zone)
     bins = known_bins(words, norms, context.bins)
-    in_bins = indexes(bins)
-    members = find_members(norms, context.members, in_bins)
-    by_name = indexes(members)
+    members, bins = _people_beside(norms, context, bins)
+    in_bins, by_name = indexes(bins), indexes(members)
     if members:
-        bins, in_bins = without_doers(norms, bins, members)
         written = set_apart(words, norms, members)
     days = read_days(words, written, at, month_first=context.units == "us", taken=in_bins)
     taken = in_bins | indexes(days) if days else in_bins
@@ -218,6 +217,19 @@ def read_message(text: str, context: Context) -> Message:
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
         body,
     )  # fmt: skip
+
+
+def _people_beside(
+    norms: list[str], context: Context, bins: tuple[BinRef, ...]
+) -> tuple[tuple[MemberRef, ...], tuple[BinRef, ...]]:
+    """The members named, and the bins with those that are called by their keepers; a member who
+    has a bin's name puts something in another.
+    """
+    members = find_members(norms, context.members, indexes(bins))
+    if context.kept and (kept := kept_bins(norms, members, context.kept, context.sender, bins)):
+        bins = tuple(sorted((*bins, *kept)))
+        members = without_owners(members, kept)
+    return members, without_doers(norms, bins, members) if members else bins
 
 
 def _over_and_coming(days: tuple[Day, ...], today: date) -> tuple[frozenset[int], frozenset[int]]:

@@ -18,6 +18,7 @@ from handlers.reading.acts import (
 from handlers.reading.amending import SORRY, word_count
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Refusing, Taking
+from handlers.reading.keptbins import only_mine
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.partright import BY_PART
@@ -90,7 +91,7 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
     if calls_record(message):
         return True
     if isinstance(act, Done | Later | PASSING_ON):
-        return act.bin is not None
+        return act.bin is not None and not only_mine(message.bins, message.norms)
     if isinstance(act, Amend) and (
         (act.whose and act.member) or (act.bin and BY_PART in act.rules)
     ):

@@ -1,6 +1,6 @@
 """A record that is called wrong, and not how: "bot, that's wrong", "no, that was the other one"."""
 
-from handlers.reading.acts import Retract
+from handlers.reading.acts import Bury, Drain, Retract, Seal
 from handlers.reading.late import Late
 from handlers.reading.leaning import spoken_of
 from handlers.reading.message import Message
@@ -43,8 +43,27 @@ _CORRECTING = words_in(
     "correct fix amend change edit update adjust alter rectify correcting fixing amending changing "
     "editing corrected fixed changed"
 )
+_UNDONE = Late(
+    r"^(?:(?:oh|ah|oops|sorry|wait|hang on|hmm|ok|well|no|,|[.]) )*"
+    r"(?:actually (?:no|not)(?: yet)?|no actually|not yet actually|"
+    r"(?:i )?spoke too soon|false alarm|(?:it )?(?:isnt|is not|wasnt|was not|'s not) done"
+    r"(?: after all| yet)?|i (?:didnt|havent|did not|have not)(?: after all)?)(?:$| [,.;-])"
+)
+_COMING = words_in("am im 'm are 're you we going coming thanks")
 _DENYING = words_in("wrong not incorrect isnt wasnt")
 _CUES = _DENYING | _CORRECTING | words_in("other different")
+
+
+def undone(message: Message) -> Retract | None:
+    """ "Actually no, the tap's stuck": the deed just told was not done; nothing else is told."""
+    if not isinstance(message.context.last, Drain | Seal | Bury) or "?" in message.norms:
+        return None
+    if message.bins or message.amounts or message.members or message.days or message.items:
+        return None
+    if message.has(_COMING):
+        return None  # "actually no, I'm not coming"
+    found = _UNDONE.search(" ".join(message.norms).strip(" .!"))
+    return Retract(rules=("not done after all",)) if found else None
 
 
 def only_wrong(message: Message) -> Retract | None:

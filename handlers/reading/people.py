@@ -7,7 +7,6 @@ from typing import NamedTuple
 from handlers.reading.binwords import BinRef
 from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.marks import Entry, Phrasebook
-from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words import Word, norms_in, norms_of
 
@@ -143,13 +142,12 @@ _TITLES = words_in("mr mrs ms dr st sr jr rev col capt prof fr")
 
 def without_doers(
     norms: Sequence[str], bins: tuple[BinRef, ...], members: Sequence[MemberRef]
-) -> tuple[tuple[BinRef, ...], frozenset[int]]:
-    """The bins, and where they stand; "Shed put 2 kg in blue" is of a member called like a bin."""
+) -> tuple[BinRef, ...]:
+    """The bins; "Shed put 2 kg in blue" is of a member called like a bin."""
     if len(bins) < 2:
-        return bins, indexes(bins)
+        return bins
     doers = {(m.start, m.end) for m in members if norms[m.end : m.end + 1] and norms[m.end] in _PUT}
-    others = tuple(ref for ref in bins if (ref.start, ref.end) not in doers) or bins
-    return others, indexes(others)
+    return tuple(ref for ref in bins if (ref.start, ref.end) not in doers) or bins
 
 
 _PUT = words_in("put added threw tipped chucked brought dumped tossed dropped")

@@ -42,11 +42,12 @@ from handlers.reading.flatly import FLATLY
 from handlers.reading.goneon import CUES as GOING_ON
 from handlers.reading.goneon import goes_on, things_in
 from handlers.reading.headed import asked_by_heading
+from handlers.reading.jobsdone import jobs_done
 from handlers.reading.leaning import amount_owed, place_owed
 from handlers.reading.message import Message, read_message
 from handlers.reading.moresettings import with_further_settings
 from handlers.reading.onlythese import not_of_these
-from handlers.reading.onlywrong import only_wrong
+from handlers.reading.onlywrong import only_wrong, undone
 from handlers.reading.otherbin import went_elsewhere
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.partright import parts_right
@@ -80,6 +81,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
     acts = _read(message)
     if message.context.in_room:
+        acts = acts or jobs_done(message, reported=True)
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts
@@ -91,7 +93,7 @@ def _read(message: Message) -> tuple[Act, ...]:
         return ()
     if context.to_bot and (found := about_oneself(message)):
         return found
-    if context.in_room and (of_record := _of_the_record(message)):
+    if context.in_room and (of_record := _of_the_record(message) or jobs_done(message)):
         return of_record
     if leant := _leaning(message):
         return leant
@@ -143,7 +145,7 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
-    found = only_wrong(message) or went_elsewhere(message) or was_by_me(message)
+    found = undone(message) or only_wrong(message) or went_elsewhere(message) or was_by_me(message)
     found = found or not_of_these(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)

@@ -31,7 +31,7 @@ from handlers.reading.craftsettings import craft_setting, measured_setting
 from handlers.reading.dayright import CUES as OF_DAYS
 from handlers.reading.dayright import another_day
 from handlers.reading.doerright import another_did, shared_with
-from handlers.reading.finished import finished
+from handlers.reading.finished import finished, is_not_yet
 from handlers.reading.flatly import CUES as OF_ANSWERS
 from handlers.reading.flatly import flat_answer
 from handlers.reading.leaning import (
@@ -277,7 +277,7 @@ def _later(message: Message) -> Later | None:
 
 
 def _done(message: Message) -> Done | None:
-    if is_asking(message):
+    if is_asking(message) or is_not_yet(message):
         return None
     if first_in(DONE_BARE, plain_text(message, days=True).replace(" , ", " ")) is not None:
         return finished(message, "it is done")

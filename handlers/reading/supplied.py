@@ -30,7 +30,7 @@ from handlers.reading.asides import is_aside
 from handlers.reading.askedfigures import filled
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
-from handlers.reading.finished import finished
+from handlers.reading.finished import finished, is_not_yet
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
@@ -313,7 +313,7 @@ def _answer(name: str, message: Message) -> Act | None:
             no_striking = _strikes_oneself(message) or _strikes_nothing(message)
             return None if no_striking else of_scraps(Retract(rules=rules), message)
         case "done":
-            return finished(message, SURE)
+            return None if is_not_yet(message) else finished(message, SURE)
         case "later":
             return Later(bin=bin_meant(message), days=put_off_by(message), rules=rules)
         case "amend":

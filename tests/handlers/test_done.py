@@ -1,6 +1,6 @@
 """ "Done" said of what the bot reminded of."""
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 import pytest
 
@@ -28,7 +28,8 @@ async def until(room: TalkingRoom, moment: datetime) -> None:
 async def drains(room: TalkingRoom) -> list[tuple[str, float | None]]:
     """The bins drained, and how much came out."""
     entries = [e for e in await room.standing() if e.act == "drain" and e.bin]
-    return sorted((e.bin.name, e.facts.volume_l) for e in entries if e.bin)
+    told = [(e.bin.name, e.facts.volume_l) for e in entries if e.bin]
+    return sorted(told, key=lambda one: (one[0], one[1] or 9))
 
 
 @pytest.mark.parametrize(
@@ -118,3 +119,141 @@ async def test_done_behind_a_dose_for_another_is_of_what_was_named(room: Talking
     await room.says("added 1 kg of bread to pear")
     await room.says("done both", who="bram")
     assert len(await drains(room)) == 2
+
+
+@pytest.mark.parametrize(
+    ("said", "drained"),
+    [
+        ("pear done, plum done", ["pear", "plum"]),
+        ("pear done, plum tomorrow", ["pear"]),
+        ("done all two", ["pear", "plum"]),
+        ("did pear this morning, about 150 ml", ["pear"]),
+        ("nearly done pear", []),
+        ("doing pear now", []),
+    ],
+)
+async def test_each_job_is_written_down(room: TalkingRoom, said: str, drained: list[str]) -> None:
+    await until(room, FRIDAY)
+    await room.says(said)
+    assert [bin for bin, _ in await drains(room)] == drained
+
+
+async def test_the_day_is_the_one_said(room: TalkingRoom) -> None:
+    await until(room, FRIDAY)
+    await room.says("did plum on Wednesday")
+    [entry] = [e for e in await room.standing() if e.act == "drain"]
+    assert entry.on == FRIDAY.date() - timedelta(days=2)
+
+
+@pytest.mark.parametrize(
+    ("said", "litres"), [("drained, all fine", None), ("done the draining, 300 ml", 0.3)]
+)
+async def test_a_deed_said_is_written_down_though_it_is_not_due(
+    room: TalkingRoom, said: str, litres: float | None
+) -> None:
+    await room.says("1 kg in plum")
+    await room.says(said)
+    assert await drains(room) == [("plum", litres)]
+
+
+async def test_all_the_jobs_of_others_are_asked_about(room: TalkingRoom) -> None:
+    await room.says("opened the fig bin, 20 L", who="bram")
+    await room.says("1 kg in the fig bin", who="bram")
+    await until(room, FRIDAY)
+    *_, asked = await room.says("did the whole lot", who="bram")
+    assert asked.body.startswith("Well done. All of it: ")
+    assert await drains(room) == []
+    await room.says("yes", who="bram")
+    assert [bin for bin, _ in await drains(room)] == ["fig", "pear", "plum"]
+
+
+async def test_sealed_but_not_drained(room: TalkingRoom) -> None:
+    await room.says("opened the fig bin, 20 L", who="bram")
+    await room.says("1 kg in the fig bin", who="bram")
+    await until(room, FRIDAY + timedelta(days=12))
+    await room.says("sealed but not drained", who="bram")
+    deeds = [(e.act, e.bin.name) for e in await room.standing() if e.bin]
+    assert ("seal", "fig") in deeds
+    assert ("drain", "fig") not in deeds
+
+
+@pytest.mark.parametrize(
+    ("set_for", "drained"),
+    [
+        ("drain the plum bin", ["plum"]),
+        ("empty plum", ["plum"]),
+        ("wash the lids", []),
+        ("drain the pond", []),
+    ],
+)
+async def test_a_reminder_to_do_what_is_recorded_is_done_by_the_record(
+    room: TalkingRoom, set_for: str, drained: list[str]
+) -> None:
+    await room.says(f"remind us on Friday at 9:10 to {set_for}", who="bram")
+    await until(room, FRIDAY)
+    await room.says("drained pear")
+    await room.waits(minutes=15)
+    [mark] = await room.says("done")
+    assert mark.kind == "reaction"
+    assert [bin for bin, _ in await drains(room) if bin == "plum"] == drained
+
+
+async def test_what_it_was_is_asked_hours_behind_a_reminder(room: TalkingRoom) -> None:
+    await room.says("remind us on Friday at 9:10 to wash the lids")
+    await until(room, FRIDAY)
+    await room.says("drained pear")
+    await room.waits(minutes=300)
+    [asked] = await room.says("done")
+    assert asked.body == "Well done. Which was it: wash the lids or drain the plum bin?"
+    await room.says("the lids")
+    assert [bin for bin, _ in await drains(room)] == ["pear"]
+
+
+@pytest.mark.parametrize(
+    "taken_back",
+    ["actually no, tap's stuck", "spoke too soon", "oh it isn't done yet, lid won't open"],
+)
+async def test_a_deed_taken_back_is_struck_out(room: TalkingRoom, taken_back: str) -> None:
+    await until(room, FRIDAY)
+    await room.says("drained plum")
+    await room.says(taken_back)
+    assert await drains(room) == []
+    await room.says("ok plum is done now")
+    assert await drains(room) == [("plum", None)]
+
+
+@pytest.mark.parametrize(
+    ("then", "who"),
+    [
+        ("actually no idea", "bram"),
+        ("actually no, see you tomorrow", "ines"),
+        ("actually not a bad day", "ines"),
+        ("actually no, I'm not coming", "ines"),
+        ("not done with the garden", "ines"),
+    ],
+)
+async def test_what_takes_nothing_back_leaves_it(room: TalkingRoom, then: str, who: str) -> None:
+    await room.says("drained plum")
+    await room.says(then, who=who)
+    assert await drains(room) == [("plum", None)]
+
+
+@pytest.mark.parametrize(
+    ("first", "then", "told"),
+    [
+        ("done", "drained it this evening, about 100 ml", [("fig", 0.1)]),
+        ("done", "ok now it's done, 250 ml", [("fig", 0.25)]),
+        ("drained fig", "drained fig, 100 ml", [("fig", 0.1)]),
+        ("drained fig, 50 ml", "drained fig, 100 ml", [("fig", 0.05), ("fig", 0.1)]),
+        ("drained fig yesterday", "drained fig, 100 ml", [("fig", 0.1), ("fig", None)]),
+    ],
+)
+async def test_an_amount_told_behind_a_draining_is_of_it(
+    room: TalkingRoom, first: str, then: str, told: list[tuple[str, float | None]]
+) -> None:
+    await room.says("opened the fig bin, 20 L", who="bram")
+    await room.says("1 kg in the fig bin", who="bram")
+    await until(room, FRIDAY + timedelta(hours=2))
+    await room.says(first, who="bram")
+    await room.says(then, who="bram")
+    assert [one for one in await drains(room) if one[0] == "fig"] == told

@@ -47,6 +47,33 @@ async def test_both_are_meant(room: TalkingRoom, said: str, act: str) -> None:
     assert await told(room, act) == ["hall", "red"]
 
 
+@pytest.mark.parametrize(
+    ("said", "asked"),
+    [
+        (
+            "all three buried",
+            "By the book it can be only the red bin and the hall bin. Which is the other: the fig "
+            "bin or the pear bin?",
+        ),
+        ("drained all three", "Which 3: the red bin, the hall bin, the fig bin or the pear bin?"),
+        ("1 kg in all five bins", "By the book it can be only the fig bin and the pear bin."),
+    ],
+)
+async def test_which_are_so_many_is_asked(room: TalkingRoom, said: str, asked: str) -> None:
+    await room.says("sealed both bins")
+    await room.says("opened the fig bin, 20 L, and the pear bin, 20 L")
+    before = await room.standing()
+    [answer] = await room.says(said)
+    assert answer.body.startswith(asked)
+    assert await room.standing() == before
+
+
+async def test_as_many_as_there_are_are_meant(room: TalkingRoom) -> None:
+    await room.says("opened the fig bin, 20 L")
+    await room.says("drained all three")
+    assert await told(room, "drain") == ["fig", "hall", "red"]
+
+
 @pytest.mark.parametrize("said", ["1 kg in each", "1 kg in each bin"])
 async def test_as_much_in_each(room: TalkingRoom, said: str) -> None:
     await room.says(said)
