@@ -53,8 +53,9 @@ async def opened(act: Open, turn: Turn) -> Answer:
         return Answer(entries=[entry], say=_known(state, act, turn))
     size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
     shared = ", for everybody" if act.shared else ""
+    kept = f", kept by {act.member}" if entry.member != turn.sender and act.member else ""
     lines = [
-        f"Opened {the(name)}{size}{shared}. First a thin bed of starter bran: "
+        f"Opened {the(name)}{size}{shared}{kept}. First a thin bed of starter bran: "
         f"{starter(bed.tablespoons, bed.starter_g, turn.units)}."
     ]
     if act.bin is None and NAME_LOST in act.rules:

@@ -14,6 +14,7 @@ from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.betweenbins import between_bins
+from handlers.reading.binroll import bins_told
 from handlers.reading.calls import CUES as CALL_CUES
 from handlers.reading.calls import calls
 from handlers.reading.communal import Condition
@@ -150,7 +151,7 @@ def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
         readers.append(handing)  # "me!" answers only what is on offer
     if own_dates not in readers and context.on_reminder:
         readers.append(own_dates)  # "make it Saturday" moves only what was just set
-    if not readers:
+    if not readers or bins_told(said.message):
         return (), said
     found = list(_apart(one for reader in readers for one in reader(said.message)))
     if context.took and any(isinstance(one.plan, Condition) for one in found):

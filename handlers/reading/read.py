@@ -22,6 +22,8 @@ from handlers.reading.anew import behind_striking, is_only_one_thing
 from handlers.reading.asides import is_aside
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
+from handlers.reading.binroll import bins_told
+from handlers.reading.binscaught import all_caught
 from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
@@ -187,6 +189,8 @@ def told(message: Message, surely: str | None = None) -> tuple[Act, ...]:
     `surely` is a kind that is told whatever its score. A plain report needs no scores.
     """
     context = message.context
+    if listed := bins_told(message):
+        return listed
     if context.in_room and (layers := straight(message)):
         return asked_first(without_untold(layers, message), message)
     if context.in_room and (things := things_in(message)):
@@ -226,7 +230,8 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
     if outright is not None:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
-    return asked_first(doubted(completed(found, message), message), message) if found else ()
+    acts = asked_first(doubted(completed(found, message), message), message) if found else ()
+    return tuple(all_caught(acts, message))
 
 
 def _told_in_words(message: Message) -> tuple[str | None, frozenset[str]]:
