@@ -60,6 +60,8 @@ from handlers.reading.unfit import CUES as UNFIT_CUES
 from handlers.reading.unfit import unfit
 from handlers.reading.upkeep import CUES as UPKEEP_CUES
 from handlers.reading.upkeep import upkeep
+from handlers.reading.whokeeps import CUES as KEEPING_CUES
+from handlers.reading.whokeeps import who_keeps
 from handlers.reading.words import READ_AT_MOST, cleaned
 
 # Each reader with the letters without one of which it finds nothing.
@@ -69,6 +71,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (calls, CALL_CUES),
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
+    (who_keeps, KEEPING_CUES),
     (handing, HANDING_CUES),
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),
