@@ -199,6 +199,8 @@ async def choose(
     """
     if said and len(said) <= LONGEST_NAME:
         known = await turn.book.bin(said)
+        if known is None and await _are_several(said, turn):
+            return None
         return known.name if known else said
     replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []
     for entry in replied:
@@ -215,6 +217,12 @@ async def choose(
     if any(state.bin.name == spoken_of for state in fitting):
         return spoken_of
     return _likely(fitting, turn.sender, await turn.book.last_layer_by(turn.sender))
+
+
+async def _are_several(said: str, turn: Turn) -> bool:
+    """Whether several bins are told apart by more than that word: white 1 and white 2."""
+    names = [bin.name.casefold().split() for bin in await turn.book.bins()]
+    return sum(said.casefold() in words for words in names) > 1
 
 
 def _likely(fitting: Sequence[BinState], sender: str, last: Entry | None) -> str | None:

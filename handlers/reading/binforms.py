@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
-from handlers.reading.binwords import BIN_WORDS, PLACE_NAMES
+from handlers.reading.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
 from handlers.reading.daywords import ORDINALS
 from handlers.reading.marks import Phrasebook
 from handlers.reading.vocabulary import vocabulary, words_in
@@ -79,6 +79,8 @@ def _written_forms(name: str) -> Iterator[str]:
         yield rest
     yield from _with_ordinals(norms)
     yield from _without_signs(norms)
+    if is_floor(norms.removesuffix(" floor")) and norms.endswith(" floor"):
+        yield norms.removesuffix(" floor")
     for short in _abbreviated(norms):
         yield short
         yield from _with_ordinals(short)
@@ -90,6 +92,16 @@ def _written_forms(name: str) -> Iterator[str]:
         lead = "number"
     if int(number) in SPELLED and lead not in BIN_WORDS:
         yield f"{lead} {SPELLED[int(number)]}"
+    if lead in TOLD_BY:
+        yield from (f"{word} {lead}" for word, place in ORDINALS.items() if place == int(number))
+        yield from (f"{number} {end} {lead}" for end in [_ENDINGS.get(int(number), "th")])
+        yield from (f"{lead} {vessel} {number}" for vessel in ("bin", "bucket", "one"))
+
+
+def is_floor(norms: str) -> bool:
+    """ "4 th": a floor that is called by its number alone, if it is no date."""
+    number, _, ending = norms.partition(" ")
+    return number.isdecimal() and ending in ("st", "nd", "rd", "th")
 
 
 def _without_signs(norms: str) -> Iterator[str]:

@@ -38,3 +38,11 @@ async def test_a_bin_taken_off_the_list_strikes_out_no_layer(room: TalkingRoom) 
     [told] = await room.says("sealed the shed bin")
     assert "is out of use" in told.body
     assert not any(entry.act == "seal" for entry in await room.standing())
+
+
+async def test_one_of_several_alike_is_asked_for(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened two white bins, 12 L each")
+    [asked] = await room.says("500 g of peel in the white bin")
+    assert "Which bin: white 1 or white 2?" in asked.body
+    assert [bin.name for bin in await (await room.book()).bins()] == ["white 1", "white 2"]
