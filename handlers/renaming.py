@@ -53,10 +53,10 @@ async def retired(plan: Retire, turn: Turn) -> Answer:
     bin, unfound = await _bin(plan.bin, turn)
     if bin is None:
         return unfound
-    if plan.maybe:
-        return Answer(say=f"Is {the(bin.name)} out of use? Then say “retire {the(bin.name)}”.")
     if plan.deleted and (opened := await _only_opened(bin, turn)):
         return Answer(strikes=[opened], say=struck_words([opened], turn))
+    if plan.maybe:
+        return Answer(say=f"Is {the(bin.name)} out of use? Then say “retire {the(bin.name)}”.")
     if refused := await refusal("retire", turn):
         return Answer(say=refused)
     state = await look_up(turn.book, bin, turn.today)

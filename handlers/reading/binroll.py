@@ -6,14 +6,14 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from itertools import pairwise
 
-from handlers.practice.kinds import Kind
-from handlers.reading.acts import Act, Layer, Open, Seal
+from handlers.reading.acts import Act, Layer, Open, Seal, Unsure
 from handlers.reading.binwords import BIN_WORDS
+from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.openings import INTRODUCED
 from handlers.reading.rollread import Roll, Told, Unlike, stands_alone
-from handlers.reading.rollwords import VESSELS, pieces_of
+from handlers.reading.rollwords import VESSELS, Piece, pieces_of
 from handlers.reading.sizes import SMALLEST, SMALLEST_BARE
 from handlers.reading.vocabulary import words_in
 
@@ -34,7 +34,7 @@ def bins_told(message: Message) -> tuple[Act, ...]:
         return ()
     if any(sentence.asked for sentence in message.sentences):
         return ()
-    roll = Roll(message, pieces_of(message))
+    roll = Roll(message, _from_bins_on(pieces_of(message)))
     try:
         roll.read()
     except Unlike:
@@ -46,6 +46,20 @@ def bins_told(message: Message) -> tuple[Act, ...]:
     if roll.sealed and (len(roll.bins) > 1 or not message.days):
         return ()
     return tuple(act for one in roll.bins for act in _told_of(one, roll, on))
+
+
+def _from_bins_on(pieces: Sequence[Piece]) -> Sequence[Piece]:
+    """The pieces without the sentences before the first bin: "Hi, I have just moved in. …"."""
+    start = 0
+    for i, piece in enumerate(pieces):
+        if piece.kind in _OF_BINS:
+            break
+        if piece.kind == "stop":
+            start = i + 1
+    return pieces[start:]
+
+
+_OF_BINS = frozenset({"vessel", "vessels", "size", "member", "one", "open", "mass"})
 
 
 def _told_of(one: Told, roll: Roll, on: date) -> Iterator[Act]:
@@ -60,10 +74,19 @@ def _told_of(one: Told, roll: Roll, on: date) -> Iterator[Act]:
             on=on,
             rules=rules,
         )
-        if one.holds_kg:
-            held = on if roll.sealed else today
-            mixed: dict[Kind, float] = {"mixed": 1.0}
-            yield Layer(bin=name, mass_kg=one.holds_kg, materials=mixed, on=held, rules=rules)
+        if one.holds_kg or one.part_full:
+            told = makeup(
+                [item for item in roll.message.items if item.start > roll.pieces[0].start]
+            )
+            held = Layer(
+                bin=name,
+                mass_kg=one.holds_kg,
+                materials=told.shares if told else {"mixed": 1.0},
+                rich=told.rich if told else None,
+                on=on if roll.sealed else today,
+                rules=rules,
+            )
+            yield held if one.holds_kg else Unsure(guess=(held,), rules=rules)
         if roll.sealed:
             yield Seal(bin=name, on=on, rules=rules)
 
@@ -103,7 +126,13 @@ def _is_sound(roll: Roll) -> bool:
     if len(bins) > 1:
         return anew or len(old) == len(bins) or roll.message.has(BIN_WORDS | VESSELS)
     one = bins[0]
-    more = one.keeper is not None or bool(one.holds_kg) or roll.sealed or _is_numbered_name(one)
+    more = (
+        one.keeper is not None
+        or bool(one.holds_kg)
+        or one.part_full
+        or roll.sealed
+        or _is_numbered_name(one)
+    )
     asked = any(piece.said in _ORDERS for piece in roll.pieces if piece.kind == "open")
     return bool(more) or one.many > 1 or asked or _is_had(roll)
 

@@ -33,7 +33,7 @@ from handlers.reading.byscraps import CUES as CALLED
 from handlers.reading.byscraps import called
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
-from handlers.reading.dayright import and_so
+from handlers.reading.dayright import and_so, opened_on
 from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
 from handlers.reading.doubted import doubted
@@ -132,6 +132,7 @@ def _leaning(message: Message) -> tuple[Act, ...]:
     if context.earlier is None and context.last is None:
         return ()
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
+    leant = leant or opened_on(message)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
     if context.in_room and leant is None and message.has(GOING_ON):

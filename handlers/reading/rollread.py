@@ -25,6 +25,8 @@ class Told:
     many: int = 1
     holds_kg: float | None = None
     """What is in it by now."""
+    part_full: bool = False
+    """Part of it is said to be full."""
     again: bool = False
     """It is named a second time: what follows holds for it alone."""
 
@@ -53,6 +55,8 @@ class Roll:
     """Such a keeper has the next bin alone, and not all that follow ("Bram has two bins")."""
     of_each: float | None = None
     """A size told for each bin before any is named."""
+    further: bool = False
+    """The next bin is one more."""
     count: float | None = None
     sealed: int = 0
     """How often it is told that one is sealed."""
@@ -67,7 +71,7 @@ class Roll:
             reader = _READERS.get(piece.kind)
             if reader is not None:
                 reader(self, piece)
-            elif piece.kind == "word":
+            elif piece.kind == "word" or (piece.kind == "food" and not self._is_in_it()):
                 raise Unlike
         if (
             self.litres is not None
@@ -77,6 +81,10 @@ class Roll:
             raise Unlike
         if self.of_each is not None:
             self._size_all(self.of_each)
+
+    def _is_in_it(self) -> bool:
+        """Whether it is told of the last bin that something is in it: "half full, mostly veg"."""
+        return self.last is not None and (self.last.part_full or self.last.holds_kg is not None)
 
     def kind(self, ahead: int = 0) -> str:
         """The kind of the piece that comes next, or of one further on or back; "" for none."""
@@ -100,6 +108,9 @@ class Roll:
         elif not all(p.kind == "the" or stands_alone(p.said) for p in self.pieces[start : self.at]):
             raise Unlike
         if not self.bins and self._is_heading():
+            return
+        if not self.bins and self.kind() == "is" and self.kind(1) == "joins":
+            self.keeper = name  # "Tammy is joining, she has a bin"
             return
         if name[:1].isupper() and self._is_keeper(start):
             self._keep(name)
@@ -136,7 +147,8 @@ class Roll:
         return led.said in ("for", "to") or (of_room and self.ends())
 
     def _begin(self, name: str, start: int) -> None:
-        looks, many, i, further = [], 1, start - 1, False
+        looks, many, i, further = [], 1, start - 1, self.further
+        self.further = False
         while i >= 0 and self.pieces[i].kind in ("look", "the"):
             further |= self.pieces[i].said in _FURTHER_ONE
             looks += [self.pieces[i].said] if self.pieces[i].said in _SIZES else []
@@ -182,7 +194,9 @@ class Roll:
         """A member keeps the last bin, or the one that comes ("Bram has the red one")."""
         taking = self.kind() in ("keeps", "is") and not (self.kind(1) == "it" or self.ends(1))
         taking = taking and self.kind(1) not in ("keeps", "for", "called", "")
-        if taking:
+        if self.kind(1) == "joins":
+            self.keeper = piece.said
+        elif taking:
             self.at += 1
             self.keeper = piece.said
             self.of_one = self.kind() != "number"
@@ -222,7 +236,7 @@ class Roll:
     def where(self, piece: Piece) -> None:
         """Where a bin stands that has a name."""
         behind_mass = self.kind(-2) == "mass"
-        if self.kind() in ("size", "number", "member", "day", "shared") or behind_mass:
+        if self.kind() in ("size", "number", "member", "day", "shared", "joins") or behind_mass:
             return
         while self.kind() in ("the", "where", "more"):
             self.at += 1
@@ -263,6 +277,8 @@ class Roll:
             ahead += 1
         if self.kind(ahead) == "vessels":
             self.count = piece.number
+        elif self.kind() == "share" and self.kind(1) == "full":
+            return  # "three quarters full"
         elif self.kind(ahead) == "name" and self.kind(ahead + 1) in ("ones", "vessels"):
             return  # "two white ones"
         elif self.last is not None and (self.last.again or self._is_open()):
@@ -280,6 +296,17 @@ class Roll:
     def seal(self, piece: Piece) -> None:
         """A bin is sealed."""
         self.sealed += 1
+
+    def full(self, piece: Piece) -> None:
+        """ "Already half full", "three quarters full"."""
+        led = self.pieces[self.at - 2] if self.at > 1 else None
+        if self.last is None or led is None or not (led.kind == "share" or led.said == "third"):
+            raise Unlike
+        self.last.part_full = True
+
+    def own(self, piece: Piece) -> None:
+        """ "I have my own bin, it's green": one more, though another is called so."""
+        self.further = True
 
     def open(self, piece: Piece) -> None:
         """Bins are begun; behind one that is told already it is somebody else's deed."""
@@ -325,6 +352,7 @@ _READERS = {
     "each": Roll.each, "shared": Roll.share, "and": Roll.joint, "stop": Roll.joint,
     "it": Roll.it, "keeps": Roll.it, "for": Roll.it, "holds": Roll.it,
     "mass": Roll.mass, "sealed": Roll.seal, "open": Roll.open,
+    "full": Roll.full, "own": Roll.own, "joins": Roll.it,
 }  # fmt: skip
 
 

@@ -36,11 +36,15 @@ _KINDS: Mapping[str, frozenset[str]] = {
     "mine": words_in("mine me myself"),
     "shared": words_in("shared communal everyone everybody public"),
     "sealed": words_in("sealed"),
+    "own": words_in("own brought"),
+    "joins": words_in("joining joined"),
+    "share": words_in("half third thirds quarter quarters"),
+    "full": words_in("full"),
     "open": words_in("opened open started start set register registered begun"),
     "more": words_in(
-        "of size sized about around roughly up got also just so ok "
-        "okay well right far as use using own us at hi hello hey folks morning evening "
-        "currently please already far inside say capacity holding total altogether pls then too '"
+        "of size sized about around roughly up got also just so ok okay well right far as use "
+        "using us at neighbour neighbor friend hi hello hey folks morning evening currently please "
+        "already inside say capacity holding total altogether pls then too mostly nearly almost '"
     )
     | {'"'},
 }
@@ -172,7 +176,10 @@ def _of_one_word(message: Message, i: int) -> Piece:
         or norm not in vocabulary()
         or (capital and not first and not all(w.text.isupper() for w in message.words))
     )
-    return Piece("name" if named and norm.isalpha() else "word", i, i + 1, word.text)
+    if named and norm.isalpha():
+        return Piece("name", i, i + 1, word.text)
+    food = next((item for item in message.items if item.start == i), None)
+    return Piece("food", i, food.end) if food else Piece("word", i, i + 1, word.text)
 
 
 def _is_of_list(message: Message, i: int) -> bool:

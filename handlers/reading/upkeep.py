@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from handlers.reading.acts import Open
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import (
     POWERS,
@@ -18,11 +19,19 @@ from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, first_plan
+from handlers.reading.vocabulary import one_slip
 
 CUES = (
     *(
         "rename",
         "re-name",
+        "sorry",
+        "oops",
+        "meant",
+        "mean",
+        "should be",
+        "there",
+        "have",
         "call",
         "name",
         "retire",
@@ -86,6 +95,16 @@ _OFF_LIST = Late(
 _REMOVE = Late(
     r"^(?:(?:can|could) you )?(?:please )?(?:remove|drop|take out|take away) (?:the )?qbin"
     r"(?: (?:please|now))*(?: (?:qmember|we|i|they|he|she|it) .{0,80})?$"
+)
+_IS_NONE = Late(
+    r"^(?:there (?:is|'s|was)|we (?:have|have got|'ve got)) (?:actually )?(?:no|not any) qbin"
+    r"(?: (?:here|any ?more|at all|yet|actually))*$|"
+    r"^(?:there is not|there isnt|we (?:dont|do not) have) (?:a |any )?qbin"
+    r"(?: (?:here|any ?more|at all|yet|actually))*$"
+)
+_SPELLED = Late(
+    r"^(?:(?:sorry|no|oops|i mean|i meant|it is|it 's|should be|it should be|typo|the) )*"
+    r"(?P<name>\S{3,40}?)(?: bin)?(?: (?:sorry|i mean|i meant|oops|of course))*$"
 )
 _GONE = Late(r"^(?:the )?qbin (?:is|'s|has) gone(?: now| for good)?$")
 _DELETE = Late(r"^(?:(?:can|could) you )?(?P<deed>delete|remove|get rid of) (?:the )?qbin$")
@@ -153,6 +172,8 @@ def _plan(phrase: Phrase) -> Plan | None:
     if match := _LABEL.match(text):
         named = phrase.bin or phrase.strange_bin
         return LabelWanted(bin=named) if named or match["all"] or phrase.to_bot else None
+    if spelled := _spelled_right(phrase):
+        return spelled
     if not phrase.bins:
         return _rename_bare(phrase) or _rename_it(phrase) or _of_strange(phrase)
     if bar := _barred(phrase):
@@ -168,6 +189,8 @@ def _ended(phrase: Phrase) -> Retire | None:
         return None
     if _OFF_LIST.match(phrase.text):
         return Retire(bin=phrase.bin, deleted=True)
+    if _IS_NONE.match(phrase.text):
+        return Retire(bin=phrase.bin, deleted=True, maybe=True)
     if _GONE.match(phrase.text) or (_REMOVE.match(phrase.text) and not phrase.to_bot):
         return Retire(bin=phrase.bin, maybe=True)
     match = _DELETE.match(phrase.text)
@@ -242,9 +265,26 @@ def _rename_it(phrase: Phrase) -> Rename | None:
     if bin is None or match is None or (phrase.asked and match["other"] is None):
         return None
     said = "name" if match["other"] is None else "other"
+    span = phrase.words(match, said)
+    behind = range(span[0] + 1, span[1]) if span else ()
+    if any(amount.start in behind for amount in phrase.message.amounts):
+        return None  # "it's called Oscar, 20 L" tells more than a name
     name = phrase.said(match, said).strip(" .!?\"'“”")
     plainly = "rename" in phrase.tokens or name[:1].isupper()  # "call it a day" names nothing
     return Rename(bin=bin, name=name) if plainly and name.casefold() != bin.casefold() else None
+
+
+def _spelled_right(phrase: Phrase) -> Rename | None:
+    """ "Green sorry", behind "opened the grene bin": a slip in the name of a bin just begun."""
+    last = phrase.message.context.last
+    match = _SPELLED.match(phrase.text) if isinstance(last, Open) and last.bin else None
+    if match is None or phrase.asked or not isinstance(last, Open) or last.bin is None:
+        return None
+    span = phrase.words(match, "name")
+    name = phrase.message.words[span[0]].norm if span else ""
+    known = [bin.casefold() for bin in phrase.message.context.bins]
+    slipped = name not in known and one_slip(name, last.bin.casefold())
+    return Rename(bin=last.bin, name=name) if slipped else None
 
 
 _IT = Late(

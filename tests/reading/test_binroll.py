@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Layer, Open, Seal, Unsure
+from handlers.reading.acts import Drain, Layer, Open, Seal, Unsure
 from tests.reading.context import acts
 
 
@@ -140,6 +140,42 @@ def test_what_is_in_a_bin_by_now_is_its_first_layer(text: str) -> None:
     assert isinstance(opened, Open)
     assert isinstance(layer, Layer)
     assert (opened.bin, layer.bin, layer.mass_kg) == ("blue", "blue", 5)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "opened the blue bin, 20 L, half full already",
+        "we've a blue bin, 20 L, three quarters full",
+        "joining in as of today! I've brought a bin, the blue one, 20 L, a third full, mostly veg",
+    ],
+)
+def test_how_much_is_in_a_part_full_bin_is_asked(text: str) -> None:
+    opened, asked = acts(text, bins=(), in_room=True)
+    assert isinstance(opened, Open)
+    assert isinstance(asked, Unsure)
+    assert opened.capacity_l == 20
+    assert [act.bin for act in asked.guess if isinstance(act, Layer)] == ["blue"]
+
+
+@pytest.mark.parametrize(
+    ("text", "bin", "keeper"),
+    [
+        ("my neighbour Zora is joining, she's got her own bucket, 15 L, named Otis", "Otis",
+         "Zora"),
+        ("Hi all, I've just moved in to flat 31. I've my own bin, it's blue, 16 litres", "blue 2",
+         None),
+        ("I've my own bin, it's grey, 16 litres", "grey", None),
+    ],
+)  # fmt: skip
+def test_a_newcomers_bin_is_their_own(text: str, bin: str, keeper: str | None) -> None:
+    told = acts(text, bins=("blue",), in_room=True)
+    assert [(a.bin, a.member) for a in told if isinstance(a, Open)] == [(bin, keeper)]
+
+
+def test_half_full_is_no_half_litre() -> None:
+    told = acts("our blue bin is 20 L and half full", bins=("blue",), in_room=True)
+    assert not any(isinstance(act, Drain) for act in told)
 
 
 def test_a_bin_may_be_sealed_before_it_is_told() -> None:

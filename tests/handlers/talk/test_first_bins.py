@@ -1,5 +1,7 @@
 """The first bins of a group: how they are told, by whom they are kept, and how they go."""
 
+import pytest
+
 from storage.database import Database
 from tests.room import TalkingRoom
 
@@ -46,3 +48,49 @@ async def test_one_of_several_alike_is_asked_for(db: Database) -> None:
     [asked] = await room.says("500 g of peel in the white bin")
     assert "Which bin: white 1 or white 2?" in asked.body
     assert [bin.name for bin in await (await room.book()).bins()] == ["white 1", "white 2"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I opened blue yesterday, not today",
+        "it was opened yesterday",
+        "opened it yesterday actually",
+    ],
+)
+async def test_the_day_of_an_opening_is_put_right(db: Database, said: str) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the blue bin, 20 L")
+    await room.says(said)
+    [opened] = await room.standing()
+    assert opened.on
+    assert opened.on.day == 1
+
+
+async def test_a_slip_in_a_new_name_is_put_right(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the grene bin")
+    [told] = await room.says("green sorry")
+    assert "is the green bin now" in told.body
+
+
+async def test_a_bin_that_is_none_is_struck_out(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the blue bin, 20 L")
+    await room.says("opened the red bin, 12 L")
+    await room.says("sorry, there is no red bin")
+    assert [e.bin.name for e in await room.standing() if e.bin] == ["blue"]
+
+
+async def test_a_bin_in_use_is_not_struck_out_so(room: TalkingRoom) -> None:
+    [asked] = await room.says("there is no shed bin")
+    assert "Is the shed bin out of use?" in asked.body
+    assert await room.kilos() == [2]
+
+
+async def test_the_first_scraps_need_no_bin_named(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the blue bin, 20 L")
+    await room.says("put 2 kg in")
+    await room.says("I've put in 500 g already", who="bram")
+    assert await room.kilos() == [2, 0.5]
